@@ -1,0 +1,10 @@
+"""Counting by units: what a whole number, a mixed number, a decimal and a measure have in common.
+
+======================  ==========================================================
+:mod:`~.unit`           one unit: its size and what it measures
+:mod:`~.ladder`         units in order, each worth a whole number of the next
+:mod:`~.quantity`       counts on a ladder: an amount as it is written
+:mod:`~.impossible`     what can be written but is no number, such as 3 3/0
+:mod:`~.factors`        common denominators
+======================  ==========================================================
+"""

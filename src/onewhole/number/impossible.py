@@ -1,0 +1,17 @@
+"""What can be written down but is no number: 3 3/0."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Impossible:
+    """A fraction with no parts in a whole, as a child may write it after taking denominators away too.
+
+    ``wholes`` is ``None`` when none is written. It has no value: nothing is cut into 0 equal parts.
+
+    >>> Impossible(3, 3).wholes
+    3
+    """
+
+    wholes: int | None
+    top: int

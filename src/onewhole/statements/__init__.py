@@ -1,0 +1,12 @@
+"""What stands on a line: expressions, the statements made of them, and reading them from typed text.
+
+==========================  ======================================================
+:mod:`~.expression`         sums, differences, products and fractions being worked
+:mod:`~.gap`                a number with one part missing: 6 ?/6
+:mod:`~.statement`          question, comparison, missing number, and their meaning
+:mod:`~.chain`              equalities written one after another
+:mod:`~.tokens`             typed text cut into pieces, each with its place
+:mod:`~.numerals`           reading one quantity as typed
+:mod:`~.reading`            reading whole statements, answers and chains
+==========================  ======================================================
+"""

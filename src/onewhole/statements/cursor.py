@@ -1,0 +1,55 @@
+"""A place in a line of tokens while it is being read."""
+
+from typing import NoReturn
+
+from onewhole.statements.tokens import ReadingError, Sort, Token
+
+
+class Cursor:
+    """Walks over tokens; never past the END token."""
+
+    def __init__(self, tokens: tuple[Token, ...]) -> None:
+        """Start at the first token."""
+        self._tokens = tokens
+        self._at = 0
+
+    @property
+    def here(self) -> Token:
+        """The token to be read next."""
+        return self._tokens[self._at]
+
+    def ahead(self, *sorts: Sort) -> bool:
+        """Say whether the next tokens are of these sorts."""
+        window = self._tokens[self._at : self._at + len(sorts)]
+        return tuple(token.sort for token in window) == sorts
+
+    def word_ahead(self, steps: int, words: frozenset[str]) -> bool:
+        """Say whether the token so many steps ahead is one of these words."""
+        at = self._at + steps
+        return at < len(self._tokens) and self._tokens[at].sort is Sort.WORD and self._tokens[at].text in words
+
+    def take(self) -> Token:
+        """Return the next token and step over it."""
+        token = self.here
+        if token.sort is not Sort.END:
+            self._at += 1
+        return token
+
+    def took(self, *sorts: Sort) -> bool:
+        """Step over the next token if it is of one of these sorts, and say whether it was."""
+        if self.here.sort not in sorts:
+            return False
+        self.take()
+        return True
+
+    def number(self, wanted: str) -> int:
+        """Read a whole number or refuse, saying what was wanted."""
+        if self.here.sort is not Sort.NUMBER:
+            self.refuse(f"{wanted} is missing")
+        return int(self.take().text)
+
+    def refuse(self, message: str, remedy: str = "Write the problem as in 7 2/6 - 3 5/6.") -> NoReturn:
+        """Raise a ReadingError at this place."""
+        token = self.here
+        found = "the line ends" if token.sort is Sort.END else f"there is “{token.text}”"
+        raise ReadingError(f"{message}: here {found}", line=token.line, column=token.column, remedy=remedy)

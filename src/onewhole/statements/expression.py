@@ -1,0 +1,125 @@
+"""Sums, differences, products and fractions being worked: the closed family of what has a value."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import assert_never
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind, KindError
+
+
+@dataclass(frozen=True, slots=True)
+class Term:
+    """One part of a sum, added or taken away."""
+
+    part: "Expression"
+    taken: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Sum:
+    """Two or more parts, worked from left to right; the first is not taken away.
+
+    >>> from onewhole.number.quantity import whole
+    >>> value(minus(whole(52), whole(27)))
+    Fraction(25, 1)
+    """
+
+    terms: tuple[Term, ...]
+
+    def __post_init__(self) -> None:
+        """Refuse fewer than two parts and a first part that is taken away."""
+        if len(self.terms) < 2 or self.terms[0].taken:  # noqa: PLR2004 - a sum has two parts
+            msg = "a sum has two or more parts and does not begin with taking away"
+            raise ValueError(msg)
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """A product of two."""
+
+    left: "Expression"
+    right: "Expression"
+
+
+@dataclass(frozen=True, slots=True)
+class Over:
+    """A fraction whose numerator or denominator is still being worked: (44 - 23)/6."""
+
+    top: "Expression"
+    bottom: "Expression"
+
+
+Expression = Quantity | Sum | Times | Over
+
+
+def plus(*parts: Expression) -> Expression:
+    """Add parts; one part alone is itself."""
+    return parts[0] if len(parts) == 1 else Sum(tuple(Term(part) for part in parts))
+
+
+def minus(first: Expression, *rest: Expression) -> Expression:
+    """Take the rest away from the first, one after another."""
+    return Sum((Term(first), *(Term(part, taken=True) for part in rest))) if rest else first
+
+
+def value(expression: Expression) -> Fraction:
+    """Return the exact value in the reference unit of its kind.
+
+    Raises KindError when measures and numbers are added, ZeroDivisionError for a denominator of 0.
+    """
+    return _weigh(expression)[0]
+
+
+def kind(expression: Expression) -> Kind:
+    """Return what the expression measures. Raises KindError when its parts do not go together."""
+    return _weigh(expression)[1]
+
+
+def _weigh(expression: Expression) -> tuple[Fraction, Kind]:
+    match expression:
+        case Quantity():
+            return expression.value, expression.kind
+        case Sum(terms):
+            total, measured = _weigh(terms[0].part)
+            for term in terms[1:]:
+                amount, other = _weigh(term.part)
+                if other is not measured:
+                    msg = f"a {measured} and a {other} cannot be put together"
+                    raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
+                total = total - amount if term.taken else total + amount
+            return total, measured
+        case Times(left, right):
+            (by, first), (amount, second) = _weigh(left), _weigh(right)
+            if Kind.NUMBER not in {first, second}:
+                msg = f"a {first} times a {second} is not worked here"
+                raise KindError(msg, remedy="Multiply by a plain number.")
+            return by * amount, second if first is Kind.NUMBER else first
+        case Over(top, bottom):
+            (pieces, first), (cut, second) = _weigh(top), _weigh(bottom)
+            if first is not Kind.NUMBER or second is not Kind.NUMBER:
+                msg = "numerator and denominator are plain numbers"
+                raise KindError(msg)
+            return pieces / cut, Kind.NUMBER
+        case _:
+            assert_never(expression)
+
+
+def quantities(expression: Expression) -> tuple[Quantity, ...]:
+    """Return every quantity from left to right.
+
+    >>> from onewhole.number.quantity import whole
+    >>> len(quantities(plus(whole(2), whole(3), whole(4))))
+    3
+    """
+    match expression:
+        case Quantity():
+            return (expression,)
+        case Sum(terms):
+            return tuple(found for term in terms for found in quantities(term.part))
+        case Times(first, second) | Over(first, second):
+            return quantities(first) + quantities(second)
+        case _:
+            assert_never(expression)
+
+

@@ -1,0 +1,146 @@
+"""Reading one number as people type it: 7 2/6, 3 and 5/6, 39/8, 5.2, 5 ft 2 in, 4 tens 12 ones, 6 ?/6."""
+
+from onewhole.number.impossible import Impossible
+from onewhole.number.ladder import decimal, measure, mixed, places
+from onewhole.number.quantity import Quantity, whole
+from onewhole.number.unit import MEASURES
+from onewhole.statements.cursor import Cursor
+from onewhole.statements.gap import HOLE, Gap, type_hole
+from onewhole.statements.tokens import Sort
+
+LARGEST_DENOMINATOR = 1000
+
+_AND = frozenset({"and"})
+_SPELT = {
+    "yd": "yd yard yards yds",
+    "ft": "ft foot feet ' \N{PRIME} \N{RIGHT SINGLE QUOTATION MARK}",
+    "in": 'in inch inches ins " \N{DOUBLE PRIME}',
+    "lb": "lb lbs pound pounds",
+    "oz": "oz ounce ounces",
+    "h": "h hr hrs hour hours",
+    "min": "min mins minute minutes",
+}
+_MARKS = {spelling: mark for mark, spellings in _SPELT.items() for spelling in spellings.split()}
+_POWERS = {
+    "one": 0,
+    "ten": 1,
+    "hundred": 2,
+    "thousand": 3,
+    "tenth": -1,
+    "hundredth": -2,
+    "thousandth": -3,
+}
+_PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", "s")}
+_MEASURE_WORDS = frozenset(_MARKS)
+_PLACE_WORDS = frozenset(_PLACES)
+_RANK = {unit.mark: rank for rank, unit in enumerate(MEASURES)}
+_KIND = {unit.mark: unit.kind for unit in MEASURES}
+
+Numeral = Quantity | Gap | Impossible
+
+
+def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
+    """Read one number, or refuse where it breaks off.
+
+    ``impossible`` allows a denominator of 0, as a child may write it; a problem never has one.
+    """
+    if cursor.ahead(Sort.POINTED):
+        return _pointed(cursor.take().text)
+    if cursor.word_ahead(1, _MEASURE_WORDS):
+        return _measured(cursor)
+    if cursor.word_ahead(1, _PLACE_WORDS):
+        return _placed(cursor)
+    return _mixed(cursor, impossible=impossible)
+
+
+def _pointed(text: str) -> Quantity:
+    before, _, after = text.partition(".")
+    digits = (before or "0") + after
+    ladder = decimal(len(digits) - len(after), len(after))
+    return Quantity(ladder, tuple(int(digit) for digit in digits))
+
+
+def _measured(cursor: Cursor) -> Quantity:
+    counts: list[int] = []
+    marks: list[str] = []
+    while cursor.word_ahead(1, _MEASURE_WORDS) or (counts and cursor.word_ahead(0, _AND)):
+        if counts and cursor.word_ahead(0, _AND):
+            cursor.take()
+        counts.append(cursor.number("how many of the unit"))
+        mark = _MARKS.get(cursor.here.text, "")
+        if not mark:
+            cursor.refuse("a unit is missing after the number", "Write a measure as in 5 ft 2 in.")
+        if marks and (_RANK[mark] <= _RANK[marks[-1]] or _KIND[mark] is not _KIND[marks[-1]]):
+            cursor.refuse("the smaller unit comes second, and measures the same thing", "Write 5 ft 2 in.")
+        cursor.take()
+        marks.append(mark)
+    return Quantity(measure(*marks), tuple(counts))
+
+
+def _placed(cursor: Cursor) -> Quantity:
+    found: dict[int, int] = {}
+    while cursor.word_ahead(1, _PLACE_WORDS) and cursor.ahead(Sort.NUMBER):
+        count = cursor.number("how many")
+        power = _PLACES[cursor.here.text]
+        if found and power >= min(found):
+            cursor.refuse("places go from the largest to the smallest", "Write 4 tens 12 ones.")
+        cursor.take()
+        found[power] = count
+    first, last = max(0, *found), min(0, *found)
+    counts = tuple(found.get(power, 0) for power in range(first, last - 1, -1))
+    return Quantity(decimal(first + 1, -last) if last < 0 else places(first + 1), counts)
+
+
+def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:
+    if not cursor.ahead(Sort.NUMBER) and not cursor.ahead(Sort.HOLE):
+        cursor.refuse("a number is missing")
+    if cursor.ahead(Sort.NUMBER, Sort.SLASH) or cursor.ahead(Sort.HOLE, Sort.SLASH):
+        return _built(cursor, None, *_fraction(cursor, impossible=impossible))
+    wholes = _part(cursor, "a number")
+    if cursor.word_ahead(0, _AND) and not cursor.word_ahead(1, _AND):
+        cursor.take()
+        if not _fraction_ahead(cursor):
+            cursor.refuse("a fraction is missing after “and”", "Write 3 and 5/6.")
+    if _fraction_ahead(cursor):
+        return _built(cursor, wholes, *_fraction(cursor, impossible=impossible))
+    if cursor.ahead(Sort.NUMBER):
+        cursor.refuse("two numbers stand side by side", "Put a sign between them, or write a fraction: 7 2/6.")
+    return _whole(wholes)
+
+
+def _whole(wholes: int | type_hole) -> Quantity | Gap:
+    return Gap(wholes) if wholes is HOLE else whole(wholes)
+
+
+def _fraction_ahead(cursor: Cursor) -> bool:
+    return cursor.ahead(Sort.NUMBER, Sort.SLASH) or cursor.ahead(Sort.HOLE, Sort.SLASH)
+
+
+def _fraction(cursor: Cursor, *, impossible: bool) -> tuple[int | type_hole, int | type_hole]:
+    top = _part(cursor, "a numerator")
+    cursor.take()
+    if cursor.ahead(Sort.NUMBER) and not impossible and int(cursor.here.text) == 0:
+        cursor.refuse("a whole cannot be cut into 0 equal parts", "Use a denominator of 1 or more.")
+    if cursor.ahead(Sort.NUMBER) and int(cursor.here.text) > LARGEST_DENOMINATOR:
+        remedy = f"Use a denominator of {LARGEST_DENOMINATOR} or less; grade 4 uses 2 to 12 and 100."
+        cursor.refuse("so many equal parts are not worked here", remedy)
+    return top, _part(cursor, "a denominator")
+
+
+def _part(cursor: Cursor, wanted: str) -> int | type_hole:
+    if cursor.took(Sort.HOLE):
+        return HOLE
+    return cursor.number(wanted)
+
+
+def _built(
+    cursor: Cursor, wholes: int | type_hole | None, top: int | type_hole, bottom: int | type_hole
+) -> Numeral:
+    holes = [wholes, top, bottom].count(HOLE)
+    if holes > 1:
+        cursor.refuse("only one part of a number can be missing", "Leave one ? and fill in the others.")
+    if wholes is HOLE or top is HOLE or bottom is HOLE:
+        return Gap(wholes, top, bottom)
+    if bottom == 0:
+        return Impossible(wholes, top)
+    return Quantity(mixed(bottom), (wholes, top))

@@ -1,0 +1,275 @@
+"""Reading what people type: problems, answers, and chains of equalities, with the place of every mistake."""
+
+from onewhole.errors import OnewholeError
+from onewhole.number.impossible import Impossible
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind, KindError
+from onewhole.statements.chain import Chain, Link
+from onewhole.statements.cursor import Cursor
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, value
+from onewhole.statements.gap import Gap
+from onewhole.statements.numerals import numeral
+from onewhole.statements.statement import (
+    Comparison,
+    MissingNumber,
+    Question,
+    Relation,
+    Statement,
+    gap_amount,
+    relation,
+)
+from onewhole.statements.tokens import ReadingError, Sort, Token, tokens
+
+DEEPEST = 12
+
+_SIGN_REMEDY = "Put a sign between the numbers: 7 2/6 - 3 5/6."
+_Part = Expression | Gap
+
+
+def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
+    """Read one problem: a question, a comparison or an equation with a number missing.
+
+    ``line`` and ``column`` say where the text begins in its file. Raises ReadingError with the place for
+    text that is no problem, for a result below zero, and for a gap that nothing fits.
+
+    >>> read_statement("7 2/6 - 3 5/6") == read_statement("7 2/6 \N{MINUS SIGN} 3 5/6 =")
+    True
+    """
+    cursor = Cursor(tokens(text, line, column))
+    start = cursor.here
+    left = _side(cursor)
+    found = _statement(cursor, left)
+    if cursor.here.sort is not Sort.END:
+        cursor.refuse("this does not belong to the problem", _SIGN_REMEDY)
+    return _sound(found, start)
+
+
+def read_expression(text: str, line: int = 1, column: int = 1) -> Expression:
+    """Read a sum, difference, product or single number without a gap.
+
+    >>> value(read_expression("(6 - 3) + (8/6 - 5/6)"))
+    Fraction(7, 2)
+    """
+    cursor = Cursor(tokens(text, line, column))
+    start = cursor.here
+    found = _without_gap(cursor, _side(cursor))
+    if cursor.here.sort is not Sort.END:
+        cursor.refuse("this does not belong to the expression", _SIGN_REMEDY)
+    return _weighed(found, start)
+
+
+def read_quantity(text: str, line: int = 1, column: int = 1) -> Quantity:
+    """Read one number: whole, mixed, fraction, decimal or measure.
+
+    >>> read_quantity("3 and 5/6").counts
+    (3, 5)
+    """
+    found = read_expression(text, line, column)
+    if not isinstance(found, Quantity):
+        msg = "one number is wanted here, not a problem"
+        raise ReadingError(msg, line=line, column=column, remedy="Write one number such as 3 5/6.")
+    return found
+
+
+def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossible | Relation:
+    """Read what a pupil wrote as an answer: a number, 3 3/0, or one of < = >.
+
+    >>> read_answer("3 3/0")
+    Impossible(wholes=3, top=3)
+    """
+    cursor = Cursor(tokens(text, line, column))
+    if not cursor.ahead(Sort.EQUALS, Sort.END):
+        cursor.took(Sort.EQUALS)
+    found: Quantity | Impossible | Relation
+    if cursor.here.sort in {Sort.COMPARE, Sort.EQUALS}:
+        found = Relation(cursor.take().text)
+    else:
+        read = numeral(cursor, impossible=True)
+        if isinstance(read, Gap):
+            cursor.refuse("an answer has no missing part", "Leave the cell blank if nothing was written.")
+        found = read
+    if cursor.here.sort is not Sort.END:
+        cursor.refuse("an answer is one number", "Write one number such as 3 3/6.")
+    return found
+
+
+def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
+    """Read equalities on one or many lines. A line that begins with = goes on from the line before.
+
+    >>> [len(chain.links) for chain in read_chains("7 2/6 - 3 5/6 = 6 8/6 - 3 5/6\\n = 3 3/6")]
+    [3]
+    """
+    chains: list[list[Link]] = []
+    for number, row in enumerate(text.splitlines() or [""], start=line):
+        cursor = Cursor(tokens(row, number, column if number == line else 1))
+        if cursor.here.sort is Sort.END:
+            continue
+        if not cursor.took(Sort.EQUALS):
+            chains.append([_link(cursor)])
+            if cursor.here.sort is not Sort.END:
+                _equals(cursor)
+        elif not chains:
+            cursor.refuse("nothing stands before the equals sign", "Write what was worked out first.")
+        chains[-1].extend(_links(cursor))
+    if not chains:
+        msg = "there is no equality to check"
+        raise ReadingError(msg, line=line, column=column, remedy="Write for example 7 2/6 = 6 8/6.")
+    for chain in chains:
+        if len(chain) == 1:
+            msg = "there is no equals sign to check here"
+            remedy = "Write what it is equal to: 7 2/6 = 6 8/6."
+            raise ReadingError(msg, line=chain[0].line, column=chain[0].column, remedy=remedy)
+    return tuple(Chain(tuple(chain)) for chain in chains)
+
+
+def _links(cursor: Cursor) -> list[Link]:
+    found: list[Link] = []
+    while cursor.here.sort is not Sort.END:
+        found.append(_link(cursor))
+        if cursor.here.sort is Sort.END:
+            break
+        _equals(cursor)
+        if cursor.here.sort is Sort.END:
+            break
+    return found
+
+
+def _equals(cursor: Cursor) -> None:
+    if not cursor.took(Sort.EQUALS):
+        cursor.refuse("an equals sign is missing", _SIGN_REMEDY)
+
+
+def _link(cursor: Cursor) -> Link:
+    start = cursor.here
+    says = _weighed(_without_gap(cursor, _side(cursor)), start)
+    return Link(says, start.line, start.column)
+
+
+_Side = tuple[tuple[_Part, bool], ...]
+
+
+def _side(cursor: Cursor, depth: int = 0) -> _Side:
+    """Read parts joined by + and -."""
+    parts: list[tuple[_Part, bool]] = [(_product(cursor, depth), False)]
+    while cursor.here.sort in {Sort.PLUS, Sort.MINUS}:
+        taken = cursor.take().sort is Sort.MINUS
+        parts.append((_product(cursor, depth), taken))
+    return tuple(parts)
+
+
+def _product(cursor: Cursor, depth: int) -> _Part:
+    found = _atom(cursor, depth)
+    while cursor.here.sort is Sort.TIMES:
+        cursor.take()
+        other = _atom(cursor, depth)
+        if isinstance(found, Gap) or isinstance(other, Gap):
+            cursor.refuse("a missing number in a product is not worked here", "Write a sum or a difference.")
+        found = Times(found, other)
+    return found
+
+
+def _atom(cursor: Cursor, depth: int) -> _Part:
+    if not cursor.took(Sort.OPEN):
+        found = numeral(cursor)
+        if isinstance(found, Impossible):
+            cursor.refuse("a whole cannot be cut into 0 equal parts")
+        return found
+    if depth >= DEEPEST:
+        cursor.refuse("so many brackets cannot be read", f"Use at most {DEEPEST} brackets inside one another.")
+    inside = _joined(_whole_side(cursor, _side(cursor, depth + 1)))
+    if not cursor.took(Sort.CLOSE):
+        cursor.refuse("a bracket is not closed", "Add the missing ).")
+    if not cursor.took(Sort.SLASH):
+        return inside
+    bottom = _atom(cursor, depth)
+    if isinstance(bottom, Gap):
+        cursor.refuse("a missing number is not read under a worked numerator")
+    return Over(inside, bottom)
+
+
+def _whole_side(cursor: Cursor, side: _Side) -> tuple[tuple[Expression, bool], ...]:
+    found = tuple((part, taken) for part, taken in side if not isinstance(part, Gap))
+    if len(found) != len(side):
+        cursor.refuse("a missing number has no place here", "Write ? only once, in an equation: 7 2/6 = 6 ?/6.")
+    return found
+
+
+def _without_gap(cursor: Cursor, side: _Side) -> Expression:
+    return _joined(_whole_side(cursor, side))
+
+
+def _joined(parts: tuple[tuple[Expression, bool], ...]) -> Expression:
+    if len(parts) == 1:
+        return parts[0][0]
+    return Sum(tuple(Term(part, taken) for part, taken in parts))
+
+
+def _statement(cursor: Cursor, left: _Side) -> Statement:
+    if cursor.here.sort is Sort.END:
+        return Question(_without_gap(cursor, left))
+    if cursor.ahead(Sort.HOLE):
+        cursor.take()
+        return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)))
+    if cursor.ahead(Sort.COMPARE):
+        sign = Relation(cursor.take().text)
+        return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)), sign)
+    if not cursor.took(Sort.EQUALS):
+        cursor.refuse("a sign is missing", _SIGN_REMEDY)
+    if cursor.here.sort is Sort.END:
+        return Question(_without_gap(cursor, left))
+    return _equation(cursor, left, _side(cursor))
+
+
+def _equation(cursor: Cursor, left: _Side, right: _Side) -> Statement:
+    gaps = [part for part, _ in (*left, *right) if isinstance(part, Gap)]
+    if not gaps:
+        return Comparison(_without_gap(cursor, left), _without_gap(cursor, right), Relation.EQUAL)
+    if len(gaps) > 1:
+        cursor.refuse("only one number can be missing", "Leave one ? and fill in the others.")
+    gap_left = any(isinstance(part, Gap) for part, _ in left)
+    with_gap, rest = (left, right) if gap_left else (right, left)
+    if len(with_gap) == 1 and gaps[0].alone and not gap_left:
+        return Question(_without_gap(cursor, rest))
+    before = next(index for index, (part, _) in enumerate(with_gap) if isinstance(part, Gap))
+    beside = tuple((part, taken) for part, taken in with_gap if not isinstance(part, Gap))
+    whole_rest = _without_gap(cursor, rest)
+    return MissingNumber(whole_rest, gaps[0], beside, before, with_gap[before][1], gap_left)
+
+
+def _weighed(found: Expression, start: Token) -> Expression:
+    try:
+        value(found)
+    except ZeroDivisionError:
+        msg = "a whole cannot be cut into 0 equal parts"
+        raise ReadingError(msg, line=start.line, column=start.column, remedy="Change the denominator.") from None
+    except OnewholeError as error:
+        raise ReadingError(error.what, line=start.line, column=start.column, remedy=error.remedy) from error
+    return found
+
+
+def _sound(found: Statement, start: Token) -> Statement:
+    """Refuse what has no meaning in this grade: unlike kinds, results below zero, gaps that nothing fits."""
+    try:
+        match found:
+            case Question(asked):
+                below = value(asked) < 0
+            case Comparison(left, right):
+                below = min(value(left), value(right)) < 0
+                relation(left, right)
+            case MissingNumber():
+                below = value(found.rest) < 0
+                measured = {kind(found.rest), *(kind(part) for part, _ in found.beside)}
+                if len(measured) > 1 or (not found.gap.alone and measured != {Kind.NUMBER}):
+                    msg = "the numbers of this equation measure different things"
+                    raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
+                found.gap.filling(gap_amount(found))
+    except ZeroDivisionError:
+        msg = "a whole cannot be cut into 0 equal parts"
+        raise ReadingError(msg, line=start.line, column=start.column, remedy="Change the denominator.") from None
+    except OnewholeError as error:
+        raise ReadingError(error.what, line=start.line, column=start.column, remedy=error.remedy) from error
+    if below:
+        msg = "the result is below zero: more is taken away than there is"
+        remedy = "Put the larger number first. Numbers below zero come in grade 6."
+        raise ReadingError(msg, line=start.line, column=start.column, remedy=remedy)
+    return found

@@ -1,0 +1,144 @@
+"""Typed text cut into pieces, each with its place."""
+
+import re
+import unicodedata
+from dataclasses import dataclass
+from enum import StrEnum
+
+from onewhole.errors import InputError
+
+LONGEST_TEXT = 2000
+LONGEST_NUMBER = 9
+
+
+class ReadingError(InputError):
+    """The text cannot be read; ``line`` and ``column`` (both from 1) say where."""
+
+
+class Sort(StrEnum):
+    """What a piece of text is."""
+
+    NUMBER = "number"
+    POINTED = "decimal"
+    SLASH = "/"
+    PLUS = "+"
+    MINUS = "-"
+    TIMES = "x"
+    EQUALS = "="
+    COMPARE = "< or >"
+    HOLE = "?"
+    OPEN = "("
+    CLOSE = ")"
+    WORD = "word"
+    END = "end"
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """One piece: what it is, its text in the usual spelling, and where it begins."""
+
+    sort: Sort
+    text: str
+    line: int
+    column: int
+
+
+_SIGNS = {
+    "/": Sort.SLASH,
+    "\N{FRACTION SLASH}": Sort.SLASH,
+    "\N{DIVISION SLASH}": Sort.SLASH,
+    "+": Sort.PLUS,
+    "-": Sort.MINUS,
+    "\N{MINUS SIGN}": Sort.MINUS,
+    "\N{EN DASH}": Sort.MINUS,
+    "\N{EM DASH}": Sort.MINUS,
+    "\N{HYPHEN}": Sort.MINUS,
+    "\N{NON-BREAKING HYPHEN}": Sort.MINUS,
+    "*": Sort.TIMES,
+    "\N{MULTIPLICATION SIGN}": Sort.TIMES,
+    "\N{DOT OPERATOR}": Sort.TIMES,
+    "=": Sort.EQUALS,
+    "<": Sort.COMPARE,
+    ">": Sort.COMPARE,
+    "?": Sort.HOLE,
+    "\N{WHITE SQUARE}": Sort.HOLE,
+    "\N{WHITE CIRCLE}": Sort.HOLE,
+    "(": Sort.OPEN,
+    ")": Sort.CLOSE,
+}
+_NUMBER = re.compile(r"(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?P<point>\.[0-9]+)?|\.[0-9]+")
+_WORD = re.compile(r"[A-Za-z]+\.?|'|\"|\N{PRIME}|\N{DOUBLE PRIME}|\N{RIGHT SINGLE QUOTATION MARK}")
+_BLANKS = re.compile(r"_+")
+_SPACE = re.compile(r"\s+")
+
+
+def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
+    """Cut one line of text into pieces, ending with an END piece.
+
+    Raises ReadingError with line and column for any character that has no place in a problem.
+
+    >>> [token.text for token in tokens("7 2/6")][:4]
+    ['7', '2', '/', '6']
+    """
+    if len(text) > LONGEST_TEXT:
+        msg = f"this line has {len(text)} characters; a problem has at most {LONGEST_TEXT}"
+        raise ReadingError(msg, line=line, column=column, remedy="Cut the line into shorter problems.")
+    found: list[Token] = []
+    at = 0
+    while at < len(text):
+        if space := _SPACE.match(text, at):
+            at = space.end()
+            continue
+        piece, end = _piece(text, at, line, column + at)
+        found.extend(piece)
+        at = end
+    return (*found, Token(Sort.END, "", line, column + at))
+
+
+def _piece(text: str, at: int, line: int, column: int) -> tuple[list[Token], int]:
+    if number := _NUMBER.match(text, at):
+        return [_number(number.group(), line, column)], number.end()
+    if text[at] in _SIGNS:
+        return [Token(_SIGNS[text[at]], text[at], line, column)], at + 1
+    if blank := _BLANKS.match(text, at):
+        return [Token(Sort.HOLE, "?", line, column)], blank.end()
+    if word := _WORD.match(text, at):
+        spelt = word.group().lower().rstrip(".")
+        sort = Sort.TIMES if spelt == "x" else Sort.WORD
+        return [Token(sort, spelt, line, column)], word.end()
+    if parts := _one_sign_fraction(text[at]):
+        top, bottom = parts
+        return [
+            Token(Sort.NUMBER, top, line, column),
+            Token(Sort.SLASH, "/", line, column),
+            Token(Sort.NUMBER, bottom, line, column),
+        ], at + 1
+    raise _refused(text[at], line, column)
+
+
+def _number(spelt: str, line: int, column: int) -> Token:
+    plain = spelt.replace(",", "")
+    if len(plain) > LONGEST_NUMBER:
+        msg = f"this number has {len(plain)} digits; at most {LONGEST_NUMBER} are read"
+        remedy = "Use a smaller number: grade 4 stays at or below 1,000,000."
+        raise ReadingError(msg, line=line, column=column, remedy=remedy)
+    return Token(Sort.POINTED if "." in plain else Sort.NUMBER, plain, line, column)
+
+
+def _one_sign_fraction(character: str) -> tuple[str, str] | None:
+    """Return numerator and denominator of a character such as two thirds in one sign."""
+    if "<fraction>" not in unicodedata.decomposition(character):
+        return None
+    top, _, bottom = unicodedata.normalize("NFKC", character).partition("\N{FRACTION SLASH}")
+    return (top, bottom) if top and bottom else None
+
+
+def _refused(character: str, line: int, column: int) -> ReadingError:
+    name = unicodedata.name(character, f"character number {ord(character)}").lower()
+    if unicodedata.bidirectional(character) in {"R", "AL", "AN", "RLE", "RLO", "RLI", "LRE", "LRO", "LRI"}:
+        msg = f"text that runs from right to left cannot be read here ({name})"
+        remedy = "Type the problem from left to right with the digits 0 to 9."
+    else:
+        msg = f"this sign has no place in a problem: {name}"
+        remedy = "Type numbers such as 7 2/6, 5.2 or 5 ft 2 in, and the signs + - x = < > ?"
+    return ReadingError(msg, line=line, column=column, remedy=remedy)

@@ -1,0 +1,51 @@
+"""A pair of numbers while it is being worked, and the lines written so far."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Expression, Sum, Term
+from onewhole.working.fact import Fact
+from onewhole.working.line import Line
+from onewhole.working.reason import Reason
+
+
+@dataclass(frozen=True, slots=True)
+class Bench:
+    """Two quantities on one ladder, joined by + or -, the lines so far, and the result once it is found.
+
+    A step takes a bench and gives the next one; a strategy is a row of steps.
+    """
+
+    first: Quantity
+    second: Quantity
+    taken: bool
+    lines: tuple[Line, ...] = ()
+    result: Quantity | None = None
+
+    def say(
+        self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
+    ) -> "Bench":
+        """Write one more line; a line that would repeat the one before is not written."""
+        if self.lines and self.lines[-1].says == says:
+            return self
+        line = Line(says, because, aside=aside, facts=tuple(fact for fact in facts if fact))
+        return replace(self, lines=(*self.lines, line))
+
+    def now(
+        self, first: Quantity | None = None, second: Quantity | None = None, result: Quantity | None = None
+    ) -> "Bench":
+        """Go on with other quantities."""
+        return Bench(first or self.first, second or self.second, self.taken, self.lines, result or self.result)
+
+    def found(self) -> Quantity:
+        """Return the result; ValueError before there is one."""
+        if self.result is None:
+            msg = "the last step has not found a result yet"
+            raise ValueError(msg)
+        return self.result
+
+    def joined(self, *parts: Expression) -> Expression:
+        """Write parts of the first number with the second number added to them or taken from them."""
+        terms = (*(Term(part) for part in parts), Term(self.second, taken=self.taken))
+        return Sum(terms)
