@@ -1,0 +1,51 @@
+# The project's commands. Each makes `.venv` when it is missing or older than the locks.
+
+PYTHON ?= python3
+VENV := .venv
+BIN := $(VENV)/bin
+READY := $(VENV)/ready
+CODE := $(wildcard src tests bench tools)
+
+.PHONY: run test lint format bench lock clean
+
+run: $(READY)
+	$(BIN)/onewhole night examples/room12 --to out
+
+# The checks that read the code come first, so that pytest has the last word.
+test: lint
+	$(BIN)/pytest -n 2
+
+lint: $(READY)
+	$(BIN)/ruff check $(CODE)
+	$(BIN)/ruff format --check $(CODE)
+	$(BIN)/mypy
+	$(BIN)/lint-imports
+
+format: $(READY)
+	$(BIN)/ruff check --fix $(CODE)
+	$(BIN)/ruff format $(CODE)
+
+bench: $(READY)
+	$(BIN)/python bench/all.py
+
+$(READY): requirements.lock requirements-dev.lock pyproject.toml
+	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || { \
+		echo 'onewhole needs Python 3.11 or newer. Name one with: make PYTHON=python3.11'; exit 1; }
+	@$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || { \
+		echo 'onewhole needs the "venv" part of Python. On Debian: apt-get install python3-venv'; exit 1; }
+	$(PYTHON) -m venv $(VENV)
+	$(BIN)/python -m pip install --quiet --requirement requirements.lock --requirement requirements-dev.lock
+	$(BIN)/python -m pip install --quiet --no-deps --no-build-isolation --editable .
+	@touch $@
+
+# Pins again what pyproject.toml asks for: `make lock`, or `make lock UPGRADE=--upgrade` for newer releases.
+# The locks hold names and versions only: no host, no path.
+COMPILE = $(BIN)/pip-compile --quiet --strip-extras --allow-unsafe --no-header --no-annotate \
+	--no-emit-index-url --no-emit-find-links --no-emit-trusted-host $(UPGRADE)
+lock: $(READY)
+	$(COMPILE) --output-file requirements.lock pyproject.toml
+	$(COMPILE) --extra dev --constraint requirements.lock --output-file requirements-dev.lock pyproject.toml
+
+clean:
+	rm -rf $(VENV) out build .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache
+	rm -rf src/*.egg-info
