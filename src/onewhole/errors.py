@@ -10,16 +10,13 @@ from typing import Self, TypeVar
 class OnewholeError(Exception):
     """Something cannot be done, said so that a teacher knows what to do next.
 
-    `what` is one sentence (its full stop may be left out), `where` is a place without a full stop, or None when there
-    is no place, and `remedy` is the next thing to do as a full sentence, or None when nothing can be done.
-    `what` comes first, the others by keyword; all are set once, and travel through `pickle` and `copy`; so do a child's own fields.
+    `what` is one sentence (its full stop may be left out), `where` is a place without a full stop, or None
+    when there is no place, and `remedy` is the next thing to do as a full sentence, or None when nothing
+    can be done. `what` comes first, the others by keyword. All are set once and travel through `pickle` and
+    `copy`; so do a child's own fields.
 
-    >>> print(
-    ...     OnewholeError(
-    ...         what="No page was found", where="examples/room12", remedy="Add a page to the folder."
-    ...     )
-    ... )
-    No page was found (examples/room12). Add a page to the folder.
+    >>> print(OnewholeError("No page here", where="room12", remedy="Add a page to the folder."))
+    No page here (room12). Add a page to the folder.
     """
 
     what: str
@@ -52,8 +49,8 @@ class InputError(OnewholeError, ValueError):
     """What a person typed or handed in cannot be used.
 
     `line` and `column` count from 1, `file` is the name the person knows the file by; each is None when not
-    known. `where` is put together from them, followed by the `where` that was given. A line or column below 1 raises
-    `ValueError`: that is a fault in the code that refuses, not in what was typed.
+    known. `where` is put together from them, followed by the `where` that was given. A line or column below 1
+    raises `ValueError`: that is a fault in the code that refuses, not in what was typed.
 
     >>> print(InputError("The denominator is 0", line=3, column=6, remedy="Write 1 or more."))
     The denominator is 0 (line 3, column 6). Write 1 or more.
