@@ -1,4 +1,4 @@
-"""Units in order, each worth a whole number of the next: tens and ones, wholes and sixths, feet and inches."""
+"""Units in order, each worth a whole number of the next: tens and ones, wholes and sixths, feet, inches."""
 
 from dataclasses import dataclass
 from enum import StrEnum
@@ -62,6 +62,11 @@ class Ladder:
     def kind(self) -> Kind:
         """What the ladder measures."""
         return self.units[0].kind
+
+    @cached_property
+    def after(self) -> int:
+        """How many rungs are smaller than one: the places after the point."""
+        return sum(unit.size < 1 for unit in self.units)
 
     @cached_property
     def finest(self) -> Fraction:
@@ -138,16 +143,6 @@ def joined(first: Ladder, second: Ladder) -> Ladder:
     styles = {first.style, second.style}
     if Style.MIXED in styles:
         return mixed(lcm(first.finest.denominator, second.finest.denominator))
-    before = max(_before(first), _before(second))
-    after = max(_after(first), _after(second))
+    before = max(len(ladder.units) - ladder.after for ladder in (first, second))
+    after = max(first.after, second.after)
     return decimal(before, after) if after else places(before)
-
-
-def _before(ladder: Ladder) -> int:
-    """Count the places from the largest unit down to the ones."""
-    return sum(unit.size >= 1 for unit in ladder.units)
-
-
-def _after(ladder: Ladder) -> int:
-    """Count the places after the ones."""
-    return len(ladder.units) - _before(ladder)

@@ -1,7 +1,9 @@
 """Counts on a ladder: an amount together with the way it is written."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
+from operator import mul
 
 from onewhole.errors import OnewholeError
 from onewhole.number.ladder import Ladder, Style, decimal, places
@@ -33,40 +35,44 @@ class Quantity:
 
     ladder: Ladder
     counts: tuple[int | None, ...]
+    #: The counts with 0 where nothing is written.
+    amounts: tuple[int, ...] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         """Refuse counts that do not fit the rungs, counts below zero, and nothing written at all."""
-        if len(self.counts) != len(self.ladder.units):
-            msg = f"{len(self.counts)} counts do not fit {len(self.ladder.units)} rungs"
+        counts = self.counts
+        if len(counts) != len(self.ladder.units):
+            msg = f"{len(counts)} counts do not fit {len(self.ladder.units)} rungs"
             raise ValueError(msg)
-        written = [count for count in self.counts if count is not None]
-        if not written:
-            msg = "at least one count must be written"
+        amounts = tuple([count or 0 for count in counts])
+        if min(amounts) < 0:
+            msg = f"a count cannot be below zero: {counts}"
             raise ValueError(msg)
-        if min(written) < 0:
-            msg = f"a count cannot be below zero: {self.counts}"
-            raise ValueError(msg)
-        if self.ladder.style in {Style.PLACES, Style.DECIMAL} and len(written) != len(self.counts):
+        if None in counts:
+            self._check_unwritten()
+        object.__setattr__(self, "amounts", amounts)
+
+    def _check_unwritten(self) -> None:
+        if self.ladder.style in {Style.PLACES, Style.DECIMAL}:
             msg = "every place of a whole number or a decimal is written"
             raise ValueError(msg)
-        if self.ladder.style is Style.MIXED and self.counts[-1] is None:
+        if self.counts[-1] is None and self.ladder.style is Style.MIXED:
             msg = "a mixed number without its fraction is a whole number: use the ladder of places"
             raise ValueError(msg)
-
-    @property
-    def amounts(self) -> tuple[int, ...]:
-        """Return the counts with 0 where nothing is written."""
-        return tuple(count or 0 for count in self.counts)
+        if all(count is None for count in self.counts):
+            msg = "at least one count must be written"
+            raise ValueError(msg)
 
     @property
     def parts(self) -> int:
         """Return the amount counted in the ladder's smallest unit."""
-        return sum(count * worth for count, worth in zip(self.amounts, self.ladder.worths, strict=True))
+        return sum(map(mul, self.amounts, self.ladder.worths))
 
     @property
     def value(self) -> Fraction:
         """Return the exact amount in the reference unit of the kind."""
-        return self.parts * self.ladder.finest
+        finest = self.ladder.finest
+        return Fraction(self.parts * finest.numerator, finest.denominator)
 
     @property
     def kind(self) -> Kind:
@@ -106,20 +112,34 @@ class Quantity:
         return Quantity(self.ladder, tuple(amounts))
 
     def on(self, ladder: Ladder) -> "Quantity":
-        """Count the same amount on another ladder, keeping wholes and pieces apart where both ladders can.
+        """Count the same amount on another ladder, every rung written, pieces staying pieces.
 
-        7 2/3 on sixths is 7 4/6, and 3 3/2 on quarters is 3 6/4: pieces stay pieces. Raises
-        NotOnLadderError when the amount is no whole number of the ladder's smallest unit.
+        3 3/2 on quarters is 3 6/4, and 4 on eighths is 4 0/8. Raises NotOnLadderError when the amount is no
+        whole number of the ladder's smallest unit.
+
+        >>> from onewhole.number.ladder import mixed
+        >>> whole(4).on(mixed(8)).counts
+        (4, 0)
         """
         if ladder == self.ladder:
-            return self
+            return Quantity(ladder, self.amounts)
         if self.ladder.style is Style.MIXED is ladder.style:
-            wholes, pieces = self.counts
-            scale = Fraction(ladder.denominator, self.ladder.denominator)
-            moved = (pieces or 0) * scale
+            wholes, pieces = self.amounts
+            moved = Fraction(pieces * ladder.denominator, self.ladder.denominator)
             if moved.denominator == 1:
                 return Quantity(ladder, (wholes, moved.numerator))
-        return usual(ladder, self.value)
+        return counted(ladder, self.value)
+
+    def only(self, *rungs: int) -> "Quantity":
+        """Return what stands on some rungs, written by itself.
+
+        >>> whole(304).only(0) == whole(300)
+        True
+        """
+        kept = Quantity(self.ladder, tuple([n if at in rungs else 0 for at, n in enumerate(self.amounts)]))
+        if self.ladder.style is Style.DECIMAL and not any(kept.amounts[-self.ladder.after :]):
+            return landmark(self.ladder, kept.value)
+        return trimmed(kept)
 
 
 def counted(ladder: Ladder, value: Fraction) -> Quantity:
@@ -143,6 +163,7 @@ def counted(ladder: Ladder, value: Fraction) -> Quantity:
     return Quantity(ladder, tuple(counts))
 
 
+@lru_cache(maxsize=4096)
 def whole(number: int) -> Quantity:
     """Write a whole number by its digits.
 
@@ -168,21 +189,43 @@ def usual(ladder: Ladder, value: Fraction) -> Quantity:
             msg = f"{value} is not a whole number"
             raise NotOnLadderError(msg, remedy="Choose a ladder with smaller units.")
         return whole(value.numerator)
-    full = counted(ladder, value)
-    match ladder.style:
+    if ladder.style is Style.DECIMAL:
+        after = ladder.after
+        digits = str(counted(ladder, value).parts).rjust(after + 1, "0")
+        return Quantity(decimal(len(digits) - after, after), tuple(int(digit) for digit in digits))
+    return trimmed(counted(ladder, value))
+
+
+def landmark(ladder: Ladder, value: Fraction) -> Quantity:
+    """Write an amount the usual way, and a whole number of a decimal ladder without its point: 3, not 3.0."""
+    if ladder.style is Style.DECIMAL and value.denominator == 1:
+        return whole(value.numerator)
+    return usual(ladder, value)
+
+
+def trimmed(quantity: Quantity) -> Quantity:
+    """Leave out what nobody writes: zero wholes, zero pieces, leading zeros, empty units of a measure.
+
+    Overfull counts stay: (0, 8) on sixths is written 8/6, and (0, 12) on tens and ones 12 ones.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> trimmed(Quantity(mixed(6), (0, 8))).counts
+    (None, 8)
+    """
+    amounts = quantity.amounts
+    match quantity.ladder.style:
         case Style.MIXED:
-            wholes, pieces = full.amounts
+            wholes, pieces = amounts
             if not pieces:
                 return whole(wholes)
-            return full if wholes else Quantity(ladder, (None, pieces))
-        case Style.DECIMAL:
-            after = len([unit for unit in ladder.units if unit.size < 1])
-            digits = str(full.parts).rjust(after + 1, "0")
-            kept = ladder if len(digits) == len(ladder.units) else decimal(len(digits) - after, after)
-            return Quantity(kept, tuple(int(digit) for digit in digits))
+            return Quantity(quantity.ladder, (wholes or None, pieces))
         case Style.MEASURE:
-            counts = tuple(count or None for count in full.amounts)
-            if any(counts):
-                return Quantity(ladder, counts)
-            return Quantity(ladder, (*(None,) * (len(counts) - 1), 0))
-
+            if any(amounts):
+                return Quantity(quantity.ladder, tuple(count or None for count in amounts))
+            return Quantity(quantity.ladder, (*(None,) * (len(amounts) - 1), 0))
+        case Style.PLACES | Style.DECIMAL:
+            after = quantity.ladder.after
+            lead = next((at for at, count in enumerate(amounts) if count), len(amounts))
+            start = min(lead, len(amounts) - after - 1)
+            before = len(amounts) - after - start
+            return Quantity(decimal(before, after) if after else places(before), amounts[start:])

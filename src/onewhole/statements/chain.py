@@ -27,7 +27,7 @@ class Chain:
 
     def __post_init__(self) -> None:
         """Refuse a chain without an equals sign."""
-        if len(self.links) < 2:  # noqa: PLR2004 - an equals sign has two sides
+        if len(self.links) < 2:
             msg = "a chain has at least two sides"
             raise ValueError(msg)
 

@@ -18,6 +18,11 @@ class Cursor:
         """The token to be read next."""
         return self._tokens[self._at]
 
+    @property
+    def ended(self) -> bool:
+        """Say whether everything has been read."""
+        return self.here.sort is Sort.END
+
     def ahead(self, *sorts: Sort) -> bool:
         """Say whether the next tokens are of these sorts."""
         window = self._tokens[self._at : self._at + len(sorts)]
@@ -26,7 +31,9 @@ class Cursor:
     def word_ahead(self, steps: int, words: frozenset[str]) -> bool:
         """Say whether the token so many steps ahead is one of these words."""
         at = self._at + steps
-        return at < len(self._tokens) and self._tokens[at].sort is Sort.WORD and self._tokens[at].text in words
+        return (
+            at < len(self._tokens) and self._tokens[at].sort is Sort.WORD and self._tokens[at].text in words
+        )
 
     def take(self) -> Token:
         """Return the next token and step over it."""

@@ -29,7 +29,7 @@ class Sum:
 
     def __post_init__(self) -> None:
         """Refuse fewer than two parts and a first part that is taken away."""
-        if len(self.terms) < 2 or self.terms[0].taken:  # noqa: PLR2004 - a sum has two parts
+        if len(self.terms) < 2 or self.terms[0].taken:
             msg = "a sum has two or more parts and does not begin with taking away"
             raise ValueError(msg)
 
@@ -68,39 +68,43 @@ def value(expression: Expression) -> Fraction:
 
     Raises KindError when measures and numbers are added, ZeroDivisionError for a denominator of 0.
     """
-    return _weigh(expression)[0]
+    top, bottom, _ = _weigh(expression)
+    return Fraction(top, bottom)
 
 
 def kind(expression: Expression) -> Kind:
     """Return what the expression measures. Raises KindError when its parts do not go together."""
-    return _weigh(expression)[1]
+    return _weigh(expression)[2]
 
 
-def _weigh(expression: Expression) -> tuple[Fraction, Kind]:
+def _weigh(expression: Expression) -> tuple[int, int, Kind]:
+    """Return numerator, denominator (not reduced, quick) and kind."""
     match expression:
         case Quantity():
-            return expression.value, expression.kind
+            finest = expression.ladder.finest
+            return expression.parts * finest.numerator, finest.denominator, expression.ladder.kind
         case Sum(terms):
-            total, measured = _weigh(terms[0].part)
+            top, bottom, measured = _weigh(terms[0].part)
             for term in terms[1:]:
-                amount, other = _weigh(term.part)
+                over, under, other = _weigh(term.part)
                 if other is not measured:
                     msg = f"a {measured} and a {other} cannot be put together"
                     raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
-                total = total - amount if term.taken else total + amount
-            return total, measured
+                top = top * under - over * bottom if term.taken else top * under + over * bottom
+                bottom *= under
+            return top, bottom, measured
         case Times(left, right):
-            (by, first), (amount, second) = _weigh(left), _weigh(right)
+            (over, under, first), (top, bottom, second) = _weigh(left), _weigh(right)
             if Kind.NUMBER not in {first, second}:
                 msg = f"a {first} times a {second} is not worked here"
                 raise KindError(msg, remedy="Multiply by a plain number.")
-            return by * amount, second if first is Kind.NUMBER else first
-        case Over(top, bottom):
-            (pieces, first), (cut, second) = _weigh(top), _weigh(bottom)
+            return over * top, under * bottom, second if first is Kind.NUMBER else first
+        case Over(above, below):
+            (over, under, first), (top, bottom, second) = _weigh(above), _weigh(below)
             if first is not Kind.NUMBER or second is not Kind.NUMBER:
                 msg = "numerator and denominator are plain numbers"
-                raise KindError(msg)
-            return pieces / cut, Kind.NUMBER
+                raise KindError(msg, remedy="Leave the units off.")
+            return over * bottom, under * top, Kind.NUMBER
         case _:
             assert_never(expression)
 
@@ -121,5 +125,3 @@ def quantities(expression: Expression) -> tuple[Quantity, ...]:
             return quantities(first) + quantities(second)
         case _:
             assert_never(expression)
-
-

@@ -104,7 +104,9 @@ def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:
     if _fraction_ahead(cursor):
         return _built(cursor, wholes, *_fraction(cursor, impossible=impossible))
     if cursor.ahead(Sort.NUMBER):
-        cursor.refuse("two numbers stand side by side", "Put a sign between them, or write a fraction: 7 2/6.")
+        cursor.refuse(
+            "two numbers stand side by side", "Put a sign between them, or write a fraction: 7 2/6."
+        )
     return _whole(wholes)
 
 

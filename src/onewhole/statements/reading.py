@@ -39,7 +39,7 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
     start = cursor.here
     left = _side(cursor)
     found = _statement(cursor, left)
-    if cursor.here.sort is not Sort.END:
+    if not cursor.ended:
         cursor.refuse("this does not belong to the problem", _SIGN_REMEDY)
     return _sound(found, start)
 
@@ -53,7 +53,7 @@ def read_expression(text: str, line: int = 1, column: int = 1) -> Expression:
     cursor = Cursor(tokens(text, line, column))
     start = cursor.here
     found = _without_gap(cursor, _side(cursor))
-    if cursor.here.sort is not Sort.END:
+    if not cursor.ended:
         cursor.refuse("this does not belong to the expression", _SIGN_REMEDY)
     return _weighed(found, start)
 
@@ -88,25 +88,25 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
         if isinstance(read, Gap):
             cursor.refuse("an answer has no missing part", "Leave the cell blank if nothing was written.")
         found = read
-    if cursor.here.sort is not Sort.END:
+    if not cursor.ended:
         cursor.refuse("an answer is one number", "Write one number such as 3 3/6.")
     return found
 
 
 def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
-    """Read equalities on one or many lines. A line that begins with = goes on from the line before.
+    r"""Read equalities on one or many lines. A line that begins with = goes on from the line before.
 
-    >>> [len(chain.links) for chain in read_chains("7 2/6 - 3 5/6 = 6 8/6 - 3 5/6\\n = 3 3/6")]
+    >>> [len(chain.links) for chain in read_chains("7 2/6 - 3 5/6 = 6 8/6 - 3 5/6\n = 3 3/6")]
     [3]
     """
     chains: list[list[Link]] = []
     for number, row in enumerate(text.splitlines() or [""], start=line):
         cursor = Cursor(tokens(row, number, column if number == line else 1))
-        if cursor.here.sort is Sort.END:
+        if cursor.ended:
             continue
         if not cursor.took(Sort.EQUALS):
             chains.append([_link(cursor)])
-            if cursor.here.sort is not Sort.END:
+            if not cursor.ended:
                 _equals(cursor)
         elif not chains:
             cursor.refuse("nothing stands before the equals sign", "Write what was worked out first.")
@@ -124,12 +124,12 @@ def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
 
 def _links(cursor: Cursor) -> list[Link]:
     found: list[Link] = []
-    while cursor.here.sort is not Sort.END:
+    while not cursor.ended:
         found.append(_link(cursor))
-        if cursor.here.sort is Sort.END:
+        if cursor.ended:
             break
         _equals(cursor)
-        if cursor.here.sort is Sort.END:
+        if cursor.ended:
             break
     return found
 
@@ -175,7 +175,9 @@ def _atom(cursor: Cursor, depth: int) -> _Part:
             cursor.refuse("a whole cannot be cut into 0 equal parts")
         return found
     if depth >= DEEPEST:
-        cursor.refuse("so many brackets cannot be read", f"Use at most {DEEPEST} brackets inside one another.")
+        cursor.refuse(
+            "so many brackets cannot be read", f"Use at most {DEEPEST} brackets inside one another."
+        )
     inside = _joined(_whole_side(cursor, _side(cursor, depth + 1)))
     if not cursor.took(Sort.CLOSE):
         cursor.refuse("a bracket is not closed", "Add the missing ).")
@@ -190,7 +192,9 @@ def _atom(cursor: Cursor, depth: int) -> _Part:
 def _whole_side(cursor: Cursor, side: _Side) -> tuple[tuple[Expression, bool], ...]:
     found = tuple((part, taken) for part, taken in side if not isinstance(part, Gap))
     if len(found) != len(side):
-        cursor.refuse("a missing number has no place here", "Write ? only once, in an equation: 7 2/6 = 6 ?/6.")
+        cursor.refuse(
+            "a missing number has no place here", "Write ? only once, in an equation: 7 2/6 = 6 ?/6."
+        )
     return found
 
 
@@ -205,7 +209,7 @@ def _joined(parts: tuple[tuple[Expression, bool], ...]) -> Expression:
 
 
 def _statement(cursor: Cursor, left: _Side) -> Statement:
-    if cursor.here.sort is Sort.END:
+    if cursor.ended:
         return Question(_without_gap(cursor, left))
     if cursor.ahead(Sort.HOLE):
         cursor.take()
@@ -215,7 +219,7 @@ def _statement(cursor: Cursor, left: _Side) -> Statement:
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)), sign)
     if not cursor.took(Sort.EQUALS):
         cursor.refuse("a sign is missing", _SIGN_REMEDY)
-    if cursor.here.sort is Sort.END:
+    if cursor.ended:
         return Question(_without_gap(cursor, left))
     return _equation(cursor, left, _side(cursor))
 
@@ -241,7 +245,9 @@ def _weighed(found: Expression, start: Token) -> Expression:
         value(found)
     except ZeroDivisionError:
         msg = "a whole cannot be cut into 0 equal parts"
-        raise ReadingError(msg, line=start.line, column=start.column, remedy="Change the denominator.") from None
+        raise ReadingError(
+            msg, line=start.line, column=start.column, remedy="Change the denominator."
+        ) from None
     except OnewholeError as error:
         raise ReadingError(error.what, line=start.line, column=start.column, remedy=error.remedy) from error
     return found
@@ -249,6 +255,7 @@ def _weighed(found: Expression, start: Token) -> Expression:
 
 def _sound(found: Statement, start: Token) -> Statement:
     """Refuse what has no meaning in this grade: unlike kinds, results below zero, gaps that nothing fits."""
+    below = False
     try:
         match found:
             case Question(asked):
@@ -265,7 +272,9 @@ def _sound(found: Statement, start: Token) -> Statement:
                 found.gap.filling(gap_amount(found))
     except ZeroDivisionError:
         msg = "a whole cannot be cut into 0 equal parts"
-        raise ReadingError(msg, line=start.line, column=start.column, remedy="Change the denominator.") from None
+        raise ReadingError(
+            msg, line=start.line, column=start.column, remedy="Change the denominator."
+        ) from None
     except OnewholeError as error:
         raise ReadingError(error.what, line=start.line, column=start.column, remedy=error.remedy) from error
     if below:

@@ -114,4 +114,3 @@ def asked_quantities(statement: Question) -> tuple[tuple[Quantity, bool], ...] |
             return None
         case _:
             assert_never(statement.asked)
-

@@ -1,9 +1,9 @@
 """A pair of numbers while it is being worked, and the lines written so far."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import Expression, Sum, Term
 from onewhole.working.fact import Fact
 from onewhole.working.line import Line
@@ -29,14 +29,16 @@ class Bench:
         """Write one more line; a line that would repeat the one before is not written."""
         if self.lines and self.lines[-1].says == says:
             return self
-        line = Line(says, because, aside=aside, facts=tuple(fact for fact in facts if fact))
-        return replace(self, lines=(*self.lines, line))
+        line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
+        return Bench(self.first, self.second, self.taken, (*self.lines, line), self.result)
 
     def now(
         self, first: Quantity | None = None, second: Quantity | None = None, result: Quantity | None = None
     ) -> "Bench":
         """Go on with other quantities."""
-        return Bench(first or self.first, second or self.second, self.taken, self.lines, result or self.result)
+        return Bench(
+            first or self.first, second or self.second, self.taken, self.lines, result or self.result
+        )
 
     def found(self) -> Quantity:
         """Return the result; ValueError before there is one."""
@@ -47,5 +49,4 @@ class Bench:
 
     def joined(self, *parts: Expression) -> Expression:
         """Write parts of the first number with the second number added to them or taken from them."""
-        terms = (*(Term(part) for part in parts), Term(self.second, taken=self.taken))
-        return Sum(terms)
+        return Sum((*(Term(part) for part in parts), Term(trimmed(self.second), taken=self.taken)))

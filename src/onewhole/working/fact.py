@@ -1,6 +1,6 @@
 """A hard fact inside a line, worked beside it so that nobody is stuck on 16 - 9 or 103 - 87.
 
-That a difference is found by thinking of the addition and a sum by making a ten is common practice, no source.
+Thinking of the addition for a difference, and making a ten, are common practice, no source.
 """
 
 from dataclasses import dataclass

@@ -1,0 +1,58 @@
+"""Working a comparison: pieces of one size first, then count them. Every line keeps the order."""
+
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, trimmed, whole
+from onewhole.statements.expression import Expression, value
+from onewhole.statements.statement import Comparison, relation
+from onewhole.working.line import Line
+from onewhole.working.questions import NotWorkedError
+from onewhole.working.reason import because
+from onewhole.working.strategies.same_units import same_units
+from onewhole.working.strategies.to_fractions import in_smallest
+from onewhole.working.working import Working
+
+KEY = "same_size_pieces"
+
+
+def work_comparison(asked: Comparison) -> Working:
+    """Work a comparison of two quantities; each line keeps which one is more.
+
+    Wholes decide when they differ; otherwise both are counted in pieces of one size. Source: 4.NF.A.2
+    (common denominators), CCSSM (2010). Raises NotWorkedError when a side is more than one number.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> work_comparison(read_statement("5/6 ? 7/8")).answer.value
+    '<'
+    """
+    left, right = asked.left, asked.right
+    if not isinstance(left, Quantity) or not isinstance(right, Quantity):
+        msg = "only two single numbers are compared line by line"
+        raise NotWorkedError(msg, remedy="Work out each side first.")
+    sign = relation(left, right)
+    lines = [Line(Comparison(left, right))]
+    signed, _ = same_units(((left, False), (right, False)))
+    (first, _), (second, _) = signed
+    wholes = value(first.only(0)), value(second.only(0))
+    if wholes[0] != wholes[1] and _usual(first) and _usual(second):
+        reason = because("wholes_decide", first=first.only(0), second=second.only(0))
+    else:
+        _say(lines, trimmed(first), trimmed(second), "same_size_pieces_to_compare", first)
+        one, other = in_smallest(first), in_smallest(second)
+        _say(lines, trimmed(one), trimmed(other), "all_in_pieces_to_compare", first)
+        _say(lines, whole(one.parts), whole(other.parts), "count_the_pieces", first)
+        reason = because("count_decides", first=one.parts, second=other.parts, small=first.ladder.units[-1])
+    lines.append(Line(Comparison(left, right, sign), reason))
+    return Working(KEY, asked, tuple(lines), sign)
+
+
+def _say(lines: list[Line], left: Expression, right: Expression, key: str, on: Quantity) -> None:
+    says = Comparison(left, right)
+    if says != lines[-1].says:
+        lines.append(Line(says, because(key, small=on.ladder.units[-1])))
+
+
+def _usual(quantity: Quantity) -> bool:
+    """Say whether the pieces make less than a whole, so that the wholes alone can decide."""
+    if len(quantity.counts) == 1 or quantity.ladder.style is Style.PLACES:
+        return len(quantity.counts) > 1
+    return value(quantity) < value(quantity.only(0)) + quantity.ladder.units[0].size

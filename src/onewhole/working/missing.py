@@ -1,0 +1,158 @@
+"""Working an equation with a number missing: 7 2/6 = 6 ?/6. Every line keeps the missing number."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+from onewhole.number.ladder import Style, mixed
+from onewhole.number.quantity import Quantity, trimmed, usual, whole
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus
+from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
+from onewhole.working.line import Line
+from onewhole.working.questions import for_question, work_question
+from onewhole.working.reason import Reason, because
+from onewhole.working.strategies.moves import one_on, something
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.strategy import Strategy
+from onewhole.working.working import Working
+
+KEY = "find_the_missing_number"
+
+
+def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Working:
+    """Find the missing number line by line.
+
+    First the number with the gap is left alone on its side (undoing), then the other side is worked by the
+    taught strategy, then it is renamed until it looks like the number with the gap: cut each piece again
+    (4.NF.A.1) or open wholes (4.NF.B.3.b, CCSSM 2010).
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> work_missing(read_statement("7 2/6 = 6 ?/6")).answer == whole(8)
+    True
+    """
+    taught = taught or strategy_named("regroup_first")
+    lines = [Line(asked)]
+    alone = _alone(asked)
+    if alone != asked:
+        lines.append(Line(alone, because("undo_to_find")))
+    amount = gap_amount(asked)
+    rest = _worked(lines, alone, taught)
+    if not asked.gap.alone:
+        _renamed(lines, replace(alone, rest=rest), amount)
+    found = meaning(asked)
+    answer = whole(found) if isinstance(found, int) else rest
+    return Working(KEY, asked, tuple(lines), answer)
+
+
+def _alone(asked: MissingNumber) -> MissingNumber:
+    """Undo what stands beside the gap."""
+    if not asked.beside and not asked.gap_taken:
+        return replace(asked, gap_left=False) if asked.gap_left else asked
+    terms: list[Term] = []
+    if asked.gap_taken:
+        terms = [*(Term(part, taken) for part, taken in asked.beside), Term(asked.rest, taken=True)]
+    else:
+        terms = [Term(asked.rest), *(Term(part, not taken) for part, taken in asked.beside)]
+    flat: list[Term] = []
+    for term in terms:
+        inner = term.part.terms if isinstance(term.part, Sum) else (Term(term.part),)
+        flat.extend(Term(part.part, part.taken != term.taken) for part in inner)
+    flat.sort(key=lambda term: term.taken)
+    return MissingNumber(Sum(tuple(flat)), asked.gap)
+
+
+def _worked(lines: list[Line], alone: MissingNumber, taught: Strategy) -> Quantity:
+    if isinstance(alone.rest, Quantity):
+        return alone.rest
+    question = Question(alone.rest)
+    working = work_question(question, for_question(question, taught), checked=False)
+    for line in working.lines[1:]:
+        if isinstance(line.says, Quantity | Sum | Times | Over):
+            says = replace(alone, rest=line.says)
+            lines.append(Line(says, line.because, line.aside, line.facts))
+    if isinstance(working.answer, Quantity):
+        return working.answer
+    msg = "a question is answered by a quantity"
+    raise TypeError(msg)
+
+
+def _renamed(lines: list[Line], here: MissingNumber, amount: Fraction) -> None:
+    """Rename the known side until it looks like the number with the gap."""
+    target = _filled(here.gap, amount)
+    rest = here.rest
+    if not isinstance(rest, Quantity):
+        return
+    bottom = target.ladder.denominator
+    spread = (
+        rest.on(mixed(bottom)) if _counts_in(rest, bottom) else usual(mixed(bottom), amount).on(mixed(bottom))
+    )
+    before = rest.ladder.denominator if rest.ladder.style is Style.MIXED else bottom
+    if before != bottom:
+        _cut(lines, here, rest, bottom)
+        _say(lines, here, trimmed(spread), because("same_amount_renamed", small=spread.ladder.units[-1]))
+    opening = spread.amounts[0] - target.amounts[0]
+    if opening > 0:
+        _open(lines, here, spread, opening)
+    elif opening < 0:
+        _say(
+            lines,
+            here,
+            target,
+            because(
+                "make_one",
+                unit=spread.ladder.units[0],
+                times=-opening,
+                small=spread.ladder.units[-1],
+                had=-opening * bottom,
+            ),
+        )
+    _say(lines, here, target, because("read_the_gap"))
+
+
+def _filled(gap: Gap, amount: Fraction) -> Quantity:
+    """Return the number with the gap, filled so that it is worth ``amount``."""
+    found = gap.filling(amount)
+    number = found if isinstance(found, int) else found.numerator
+    wholes = number if gap.wholes is HOLE else gap.wholes
+    top = number if gap.top is HOLE else gap.top
+    bottom = number if gap.bottom is HOLE else gap.bottom
+    return Quantity(mixed(bottom or 1), (wholes, top or 0))
+
+
+def _counts_in(quantity: Quantity, bottom: int) -> bool:
+    wholes_apart = quantity.ladder.style is Style.MIXED
+    return wholes_apart and (quantity.amounts[1] * bottom) % quantity.ladder.denominator == 0
+
+
+def _cut(lines: list[Line], here: MissingNumber, rest: Quantity, bottom: int) -> None:
+    before = rest.ladder.denominator
+    if bottom % before:
+        return
+    wholes, pieces = rest.amounts
+    by = whole(bottom // before)
+    fraction = Over(Times(whole(pieces), by), Times(whole(before), by))
+    says = plus(whole(wholes), fraction) if wholes else fraction
+    _say(lines, here, says, because("cut_each_again", small=mixed(bottom).units[-1]), aside=True)
+
+
+def _open(lines: list[Line], here: MissingNumber, spread: Quantity, times: int) -> None:
+    units, ratio = spread.ladder.units, spread.ladder.ratios[0]
+    wholes, pieces = spread.amounts
+    loose = one_on(spread, 1, times * ratio)
+    stay, lower = one_on(spread, 0, wholes - times), one_on(spread, 1, pieces)
+    opened = one_on(spread, 0, times)
+    reason = because("open_to_match", times=times, unit=units[0], small=units[1])
+    _say(lines, here, plus(*something(stay, opened, lower)), reason, aside=True)
+    reason = because("are_worth", times=times, unit=units[0], small=units[1], had=times * ratio)
+    _say(lines, here, plus(*something(stay, loose, lower)), reason, aside=True)
+    after = spread.regroup(0, times)
+    reason = because("put_together", small=units[1], opened=times * ratio, had=pieces, now=after.amounts[1])
+    _say(lines, here, trimmed(after), reason)
+
+
+def _say(
+    lines: list[Line], here: MissingNumber, rest: Expression, reason: Reason, *, aside: bool = False
+) -> None:
+    says = replace(here, rest=rest)
+    if lines[-1].says != says:
+        lines.append(Line(says, reason, aside=aside))

@@ -1,0 +1,192 @@
+"""Working a sum or difference by a strategy: the same units first, then pair by pair, then the checks."""
+
+from collections.abc import Iterable
+
+from onewhole.errors import InputError
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, trimmed, usual
+from onewhole.statements.expression import Over, Sum, Term, Times
+from onewhole.statements.statement import Question, asked_quantities
+from onewhole.working.bench import Bench
+from onewhole.working.checks import Agreed, Check, CheckError, Estimate, Undone
+from onewhole.working.line import Line
+from onewhole.working.reason import Reason, because
+from onewhole.working.strategies.count_up import COUNT_UP
+from onewhole.working.strategies.jump_on import JUMP_ON
+from onewhole.working.strategies.moves import usual_form
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.same_units import Signed, common_ladder, same_units
+from onewhole.working.strategies.table import STRATEGIES, strategy_named
+from onewhole.working.strategies.units_apart import UNITS_APART
+from onewhole.working.strategy import Strategy, fits
+from onewhole.working.working import Working
+
+PAIR = 2
+
+#: Strategies that check another one, the most different road first; two of them suit every question.
+SECOND_ROADS = (COUNT_UP, JUMP_ON, REGROUP_FIRST, UNITS_APART)
+
+
+class DoesNotSuitError(InputError):
+    """A strategy does not suit a problem; ``why`` is the reason as key and numbers."""
+
+    def __init__(self, strategy: Strategy, why: Reason) -> None:
+        """Keep the strategy and the reason."""
+        super().__init__(
+            f"“{strategy.name}” does not suit this problem: {why.key.replace('_', ' ')}",
+            remedy="Choose another strategy, or all of them to see which suit.",
+        )
+        self.strategy = strategy.key
+        self.why = why
+
+
+class NotWorkedError(InputError):
+    """The statement is not one that is worked line by line."""
+
+
+def unsuited(question: Question, strategy: Strategy) -> Reason | None:
+    """Return why a strategy does not suit a question, or None when it does."""
+    try:
+        _work(_signed(question), strategy)
+    except DoesNotSuitError as error:
+        return error.why
+    return None
+
+
+def suiting(question: Question) -> tuple[Strategy, ...]:
+    """Return the strategies that suit a question, in the order in which they are offered.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [strategy.key for strategy in suiting(read_statement("4 - 1 3/8"))]
+    ['regroup_first', 'wholes_first', 'to_fractions', 'count_up', 'equal_shift']
+    """
+    if len(_signed(question)) == 1:
+        return (UNITS_APART,)
+    return tuple(strategy for strategy in STRATEGIES if unsuited(question, strategy) is None)
+
+
+def for_question(question: Question, taught: Strategy) -> Strategy:
+    """Return the taught strategy, or its partner for the other operation, or the first that suits.
+
+    A class taught to regroup first adds wholes and fractions apart.
+    """
+    for strategy in (taught, strategy_named(taught.partner)):
+        if unsuited(question, strategy) is None:
+            return strategy
+    return suiting(question)[0]
+
+
+def work_question(question: Question, strategy: Strategy, *, checked: bool = True) -> Working:
+    """Work a sum or difference of quantities line by line.
+
+    Raises DoesNotSuitError with the reason, NotWorkedError for anything but a sum or difference.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> working = work_question(read_statement("7 2/6 - 3 5/6"), strategy_named("regroup_first"))
+    >>> working.answer.counts, len(working.brief())
+    ((3, 3), 3)
+    """
+    signed = _signed(question)
+    lines, answer = _work(signed, strategy)
+    checks = tuple(_checks(signed, strategy, answer)) if checked and len(signed) > 1 else ()
+    return Working(strategy.key, question, _without_repeats((Line(question.asked), *lines)), answer, checks)
+
+
+def _signed(question: Question) -> Signed:
+    signed = asked_quantities(question)
+    if signed is None:
+        msg = "only sums and differences are worked line by line"
+        raise NotWorkedError(msg, remedy="Write a sum or a difference such as 7 2/6 - 3 5/6.")
+    return signed
+
+
+def _work(signed: Signed, strategy: Strategy) -> tuple[tuple[Line, ...], Quantity]:
+    """Work from left to right, carrying the numbers still to come at the end of every line."""
+    if len(signed) > 1 and not any(fits(strategy, taken=taken) for _, taken in signed[1:]):
+        raise DoesNotSuitError(strategy, because("other_operation"))
+    moved, lines = same_units(signed)
+    first = found = moved[0][0]
+    if len(moved) == 1:
+        bench = usual_form(Bench(first, first, taken=False, result=first))
+        return bench.lines, bench.found()
+    for at, (second, taken) in enumerate(moved[1:], start=1):
+        waiting = tuple(Term(trimmed(quantity), later) for quantity, later in moved[at + 1 :])
+        pair = _enough_wholes(Bench(first, second, taken))
+        chosen = strategy if fits(strategy, taken=taken) else strategy_named(strategy.partner)
+        if why := chosen.unsuited(pair):
+            raise DoesNotSuitError(chosen, why)
+        bench = chosen.run(pair)
+        lines = (*lines, *(_carrying(line, waiting) for line in bench.lines))
+        found = bench.found()
+        first = found.on(second.ladder)
+    return lines, found
+
+
+def _enough_wholes(pair: Bench) -> Bench:
+    """Put pieces together first where the first number has too few wholes written: 1 5/3 - 2 1/3."""
+    if not pair.taken or pair.first.amounts[0] >= pair.second.amounts[0]:
+        return pair
+    full = usual(pair.first.ladder, pair.first.value)
+    return pair.now(first=full.on(pair.first.ladder)).say(
+        pair.joined(full), because("write_together", result=full)
+    )
+
+
+def _carrying(line: Line, waiting: tuple[Term, ...]) -> Line:
+    if not waiting or not isinstance(line.says, Quantity | Sum | Times | Over):
+        return line
+    terms = line.says.terms if isinstance(line.says, Sum) else (Term(line.says),)
+    return Line(Sum((*terms, *waiting)), line.because, line.aside, line.facts)
+
+
+def _without_repeats(lines: tuple[Line, ...]) -> tuple[Line, ...]:
+    kept = lines[:1]
+    for line in lines[1:]:
+        if line.says != kept[-1].says:
+            kept = (*kept, line)
+    return kept
+
+
+def _checks(signed: Signed, strategy: Strategy, answer: Quantity) -> Iterable[Check]:
+    yield _estimate(signed, answer)
+    yield _undone(signed, answer)
+    for other in SECOND_ROADS:
+        if other.key == strategy.key:
+            continue
+        try:
+            _, reached = _work(signed, other)
+        except DoesNotSuitError:
+            continue
+        if reached.value != answer.value:
+            msg = f"{strategy.key} and {other.key} disagree"
+            raise CheckError(msg, remedy="Please report this problem.")
+        yield Agreed(other.key, reached)
+        return
+
+
+def _estimate(signed: Signed, answer: Quantity) -> Estimate:
+    """Bound the answer from the wholes of each number: at least ``low``, less than ``high``.
+
+    For a plain difference the pieces tell on which side of the difference of the wholes the answer lies.
+    Source: 5.NF.A.2 asks for number sense to judge an answer; CCSSM (2010). The bound itself is arithmetic.
+    """
+    ladder = common_ladder(signed)
+    unit = ladder.worths[0 if ladder.style in {Style.PLACES, Style.MEASURE} else -1 - ladder.after]
+    low = high = 0
+    counted = [(quantity.on(ladder).parts, taken) for quantity, taken in signed]
+    for parts, taken in counted:
+        floor = parts // unit * unit
+        low, high = (low - floor - unit, high - floor) if taken else (low + floor, high + floor + unit)
+    if len(counted) == PAIR and counted[1][1]:
+        enough = counted[0][0] % unit >= counted[1][0] % unit
+        low, high = (low + unit, high) if enough else (low, high - unit)
+    if not low <= answer.value / ladder.finest < high:
+        msg = "the answer lies outside its estimate"
+        raise CheckError(msg, remedy="Please report this problem.")
+    return Estimate(usual(ladder, max(low, 0) * ladder.finest), usual(ladder, high * ladder.finest))
+
+
+def _undone(signed: Signed, answer: Quantity) -> Undone:
+    """Put back what was taken and take back what was added, last first."""
+    undo = tuple(Term(quantity, not taken) for quantity, taken in reversed(signed[1:]))
+    return Undone((Sum((Term(answer), *undo)), signed[0][0]))

@@ -1,0 +1,1 @@
+"""The strategies themselves, one file each; :mod:`~.table` is their table of contents."""

@@ -1,0 +1,67 @@
+"""Count up from the smaller number to the larger by friendly stops, and add the jumps.
+
+Source: common practice, no source (number line, making change, time intervals as in 3.MD.A.1).
+"""
+
+from itertools import pairwise
+
+from onewhole.number.quantity import Quantity, landmark
+from onewhole.statements.expression import minus, plus
+from onewhole.working.bench import Bench
+from onewhole.working.reason import Reason, because
+from onewhole.working.strategies.moves import total, usual_form
+from onewhole.working.strategy import Act, Step, Strategy
+
+
+def stops(first: Quantity, second: Quantity) -> tuple[int, ...]:
+    """Return the stops from the smaller number to the larger, in the smallest unit.
+
+    They are the smaller number, the next whole, the last whole and the larger number; on more rungs the next
+    of every larger unit on the way up, and the same on the way down.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> stops(Quantity(mixed(6), (7, 2)), Quantity(mixed(6), (3, 5)))
+    (23, 24, 42, 44)
+    """
+    worths = first.ladder.worths
+    here, end = second.parts, first.parts
+    found = [here]
+    for worth in reversed(worths[:-1]):
+        following = -(-here // worth) * worth
+        if here < following <= end:
+            here = following
+            found.append(here)
+    for worth in worths:
+        reached = end // worth * worth
+        if reached > here:
+            here = reached
+            found.append(here)
+    return tuple(found)
+
+
+def jump(bench: Bench) -> Bench:
+    """Write every jump from stop to stop, then how long each is."""
+    ladder = bench.first.ladder
+    places = stops(bench.first, bench.second)
+    if len(places) == 1:
+        return bench.now(result=Quantity(ladder, (0,) * len(ladder.units)))
+    marks = [landmark(ladder, place * ladder.finest) for place in places]
+    reason = because("jump_to_stops", start=marks[0], end=marks[-1])
+    bench = bench.say(plus(*(minus(to, fro) for fro, to in pairwise(marks))), reason, aside=True)
+    lengths = [landmark(ladder, (to - fro) * ladder.finest) for fro, to in pairwise(places)]
+    bench = bench.say(plus(*lengths), because("jump_lengths", jumps=len(lengths)))
+    return total(bench, *lengths)
+
+
+def _always(_: Bench) -> Reason | None:
+    return None
+
+
+COUNT_UP = Strategy(
+    key="count_up",
+    name="Count up from the smaller number",
+    act=Act.SUBTRACT,
+    partner="jump_on",
+    steps=(Step("jump", jump), Step("usual_form", usual_form)),
+    unsuited=_always,
+)

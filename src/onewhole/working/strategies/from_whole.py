@@ -1,0 +1,58 @@
+"""Take it all from the whole, then add back the pieces that were set aside.
+
+Source: common practice, no source.
+"""
+
+from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.statements.expression import minus, plus
+from onewhole.working.bench import Bench
+from onewhole.working.reason import Reason, because
+from onewhole.working.strategies.moves import enough_of_each, total, usual_form
+from onewhole.working.strategy import Act, Step, Strategy
+
+
+def _parted(quantity: Quantity) -> tuple[Quantity, Quantity]:
+    """Part the largest unit from the rest: 7 2/6 as 7 and 2/6."""
+    return quantity.only(0), quantity.only(*range(1, len(quantity.counts)))
+
+
+def set_aside(bench: Bench) -> Bench:
+    """Part the wholes of the first number from its pieces."""
+    wholes, pieces = _parted(bench.first)
+    reason = because("set_aside", wholes=wholes, pieces=pieces)
+    return bench.say(plus(minus(wholes, trimmed(bench.second)), pieces), reason)
+
+
+def take_from_whole(bench: Bench) -> Bench:
+    """Take the second number from the wholes."""
+    wholes, pieces = _parted(bench.first)
+    ladder, second = bench.first.ladder, bench.second
+    opened = enough_of_each(Bench(wholes.on(ladder), second, taken=True)).first
+    reason = because("open_to_take", wholes=wholes, opened=trimmed(opened))
+    bench = bench.say(plus(minus(trimmed(opened), trimmed(second)), pieces), reason, aside=True)
+    left = landmark(ladder, wholes.value - second.value)
+    bench = bench.say(plus(left, pieces), because("taken_from_whole", wholes=wholes, left=left))
+    return total(bench, left, pieces)
+
+
+def _unsuited(bench: Bench) -> Reason | None:
+    wholes, pieces = _parted(bench.first)
+    if not pieces.parts:
+        return because("nothing_to_set_aside", first=trimmed(bench.first))
+    if wholes.value < bench.second.value:
+        return because("whole_too_small", wholes=wholes, second=trimmed(bench.second))
+    return None
+
+
+FROM_WHOLE = Strategy(
+    key="from_whole",
+    name="Take it from the whole, then add back",
+    act=Act.SUBTRACT,
+    partner="units_apart",
+    steps=(
+        Step("set_aside", set_aside),
+        Step("take_from_whole", take_from_whole),
+        Step("usual_form", usual_form),
+    ),
+    unsuited=_unsuited,
+)

@@ -1,0 +1,146 @@
+"""Moves that several strategies share, in the language of rungs: they work on any ladder."""
+
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, trimmed, usual, whole
+from onewhole.number.unit import Unit
+from onewhole.statements.expression import Expression, Over, minus, plus
+from onewhole.working.bench import Bench
+from onewhole.working.fact import Fact, hard_difference, hard_sum
+from onewhole.working.reason import because
+
+
+def one_on(quantity: Quantity, rung: int, count: int = 1) -> Quantity:
+    """Return so many of one rung's unit, written by itself."""
+    counts = tuple(count if at == rung else 0 for at in range(len(quantity.counts)))
+    return Quantity(quantity.ladder, counts).only(rung)
+
+
+def something(*parts: Quantity) -> tuple[Quantity, ...]:
+    """Leave out parts that are worth nothing, unless nothing else is left."""
+    return tuple(part for part in parts if part.parts) or parts[-1:]
+
+
+def opened(bench: Bench, rung: int) -> Bench:
+    """Regroup one unit of a rung of the first number and write the three lines that say so."""
+    first, units = bench.first, bench.first.ladder.units
+    ratio = first.ladder.ratios[rung]
+    one, loose = one_on(first, rung), one_on(first, rung + 1, ratio)
+    fewer = Quantity(first.ladder, tuple(n - (at == rung) for at, n in enumerate(first.amounts)))
+    upper, lower = fewer.only(*range(rung + 1)), fewer.only(*range(rung + 1, len(units)))
+    reason = because(
+        "open_one",
+        unit=units[rung],
+        small=units[rung + 1],
+        have=first.amounts[rung + 1],
+        need=bench.second.amounts[rung + 1],
+    )
+    bench = bench.say(bench.joined(*something(upper, one, lower)), reason, aside=True)
+    reason = because("one_is_worth", unit=units[rung], small=units[rung + 1], ratio=ratio)
+    bench = bench.say(bench.joined(*something(upper, loose, lower)), reason, aside=True)
+    after = first.regroup(rung)
+    reason = because(
+        "put_together",
+        small=units[rung + 1],
+        opened=ratio,
+        had=first.amounts[rung + 1],
+        now=after.amounts[rung + 1],
+    )
+    bench = bench.now(first=after)
+    return bench.say(bench.joined(trimmed(after)), reason)
+
+
+def enough_at(bench: Bench, rung: int) -> Bench:
+    """Regroup until the first number has at least as many of a rung's unit as the second."""
+    while bench.first.amounts[rung] < bench.second.amounts[rung]:
+        giver = max(at for at in range(rung) if bench.first.amounts[at])
+        for at in range(giver, rung):
+            bench = opened(bench, at)
+    return bench
+
+
+def enough_of_each(bench: Bench) -> Bench:
+    """Regroup where the first number has too few of a unit, from the smallest unit up."""
+    for rung in reversed(range(1, len(bench.first.counts))):
+        bench = enough_at(bench, rung)
+    return bench
+
+
+def unit_by_unit(bench: Bench) -> Bench:
+    """Take (or add) each unit by itself: wholes from wholes, sixths from sixths."""
+    first, second, taken = bench.first, bench.second, bench.taken
+    pairs = tuple(zip(first.amounts, second.amounts, strict=True))
+    counts = tuple(a - b if taken else a + b for a, b in pairs)
+    facts = [hard_difference(a, b) if taken else hard_sum(a, b) for a, b in pairs]
+    reason = because(
+        "unit_from_unit" if taken else "unit_to_unit", big=first.ladder.units[0], small=_small(first)
+    )
+    says = _apart(first, second, taken=taken)
+    bench = bench.say(says, reason, aside=True, facts=facts)
+    return bench.now(result=Quantity(first.ladder, counts))
+
+
+def _small(quantity: Quantity) -> Unit:
+    return quantity.ladder.units[-1]
+
+
+def _apart(first: Quantity, second: Quantity, *, taken: bool) -> Expression:
+    if first.ladder.style is Style.MIXED and not first.amounts[0] and not second.amounts[0]:
+        tops = whole(first.amounts[1]), whole(second.amounts[1])
+        return Over(minus(*tops) if taken else plus(*tops), whole(first.ladder.denominator))
+    groups: list[Expression] = []
+    for rung, (a, b) in enumerate(zip(first.amounts, second.amounts, strict=True)):
+        if a and b:
+            parts = first.only(rung), second.only(rung)
+            groups.append(minus(*parts) if taken else plus(*parts))
+        elif a or b:
+            groups.append(first.only(rung) if a else second.only(rung))
+    return plus(*groups) if groups else trimmed(first)
+
+
+#: So many full groups are not put together one rung at a time: 1230 hundredths are written 12.30 at once.
+LONG = 10
+
+
+def usual_form(bench: Bench) -> Bench:
+    """Say what is left (or there is in all), and put full groups together into the next larger unit."""
+    result = bench.found()
+    reason = because("left" if bench.taken else "in_all", result=trimmed(result))
+    bench = bench.say(trimmed(result), reason)
+    for rung in reversed(range(1, len(result.counts))):
+        times = result.amounts[rung] // result.ladder.ratios[rung - 1]
+        if times and (len(result.counts) == 2 or times < LONG):
+            bench, result = _composed(bench, result, rung, times)
+    answer = usual(result.ladder, result.value)
+    return bench.say(answer, because("write_together", result=answer)).now(result=answer)
+
+
+def _composed(bench: Bench, result: Quantity, rung: int, times: int) -> tuple[Bench, Quantity]:
+    units, ratio = result.ladder.units, result.ladder.ratios[rung - 1]
+    rest = Quantity(
+        result.ladder, tuple(n - (at == rung) * times * ratio for at, n in enumerate(result.amounts))
+    )
+    upper, lower = rest.only(*range(rung)), rest.only(*range(rung, len(units)))
+    groups = one_on(result, rung, times * ratio)
+    reason = because("full_groups", small=units[rung], ratio=ratio, times=times, unit=units[rung - 1])
+    bench = bench.say(plus(*something(upper, groups, lower)), reason, aside=True)
+    after = result.compose(rung - 1, times)
+    reason = because("make_one", unit=units[rung - 1], times=times, small=units[rung], had=times * ratio)
+    return bench.say(trimmed(after), reason), after
+
+
+def total(bench: Bench, *parts: Quantity) -> Bench:
+    """Put parts on the bench's ladder together into the result, with a fact beside a hard sum."""
+    ladder = bench.first.ladder
+    spread = [part.on(ladder) for part in parts]
+    counts = tuple(sum(column) for column in zip(*(part.amounts for part in spread), strict=True))
+    return bench.now(result=Quantity(ladder, counts))
+
+
+def facts_of_sum(*numbers: int) -> tuple[Fact | None, ...]:
+    """Return the asides of adding numbers one after another."""
+    found: list[Fact | None] = []
+    so_far = numbers[0]
+    for number in numbers[1:]:
+        found.append(hard_sum(so_far, number))
+        so_far += number
+    return tuple(found)

@@ -1,0 +1,75 @@
+"""Change both numbers to the smallest unit: fractions greater than one, inches, tenths; then add or subtract.
+
+Source: 4.NF.B.3.c names replacing each mixed number by an equal fraction; CCSSM (2010). Changing by adding
+(7 = 42/6, and 2/6 more) follows the Progressions for Fractions 3-5, grade 4 part (from memory).
+"""
+
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, trimmed, whole
+from onewhole.statements.expression import Expression, Over, Term, minus, plus
+from onewhole.statements.expression import Sum as Row
+from onewhole.working.bench import Bench
+from onewhole.working.fact import hard_difference, hard_sum
+from onewhole.working.reason import Reason, because
+from onewhole.working.strategies.moves import something, usual_form
+from onewhole.working.strategy import Act, Step, Strategy
+
+
+def in_smallest(quantity: Quantity) -> Quantity:
+    """Return the same amount with everything on the last rung: 7 2/6 as 44/6."""
+    return Quantity(quantity.ladder, (*(0,) * (len(quantity.counts) - 1), quantity.parts))
+
+
+def change(bench: Bench) -> Bench:
+    """Write both numbers in the smallest unit."""
+    first, second = in_smallest(bench.first), in_smallest(bench.second)
+    small = first.ladder.units[-1]
+    if any(bench.first.amounts[:-1]) or any(bench.second.amounts[:-1]):
+        parts = Row((Term(_spread(bench.first)), Term(_spread(bench.second), taken=bench.taken)))
+        reason = because(
+            "wholes_in_pieces", unit=first.ladder.units[0], small=small, ratio=first.ladder.worths[0]
+        )
+        bench = bench.say(parts, reason, aside=True)
+    bench = bench.now(first=first, second=second)
+    reason = because("all_in_pieces", small=small, first=first.parts, second=second.parts)
+    return bench.say(bench.joined(trimmed(first)), reason)
+
+
+def join(bench: Bench) -> Bench:
+    """Add or subtract the smallest units."""
+    a, b, taken = bench.first.parts, bench.second.parts, bench.taken
+    count = a - b if taken else a + b
+    small = bench.first.ladder.units[-1]
+    reason = because("pieces_from_pieces" if taken else "pieces_to_pieces", small=small, have=a, gone=b)
+    if bench.first.ladder.style is Style.MIXED:
+        tops = whole(a), whole(b)
+        top = minus(*tops) if taken else plus(*tops)
+        says = Over(top, whole(bench.first.ladder.denominator))
+        fact = hard_difference(a, b) if taken else hard_sum(a, b)
+        bench = bench.say(says, reason, aside=True, facts=[fact])
+    result = Quantity(bench.first.ladder, (*(0,) * (len(bench.first.counts) - 1), count))
+    return bench.now(result=result)
+
+
+def _spread(quantity: Quantity) -> Expression:
+    """Write wholes in pieces beside the pieces already there: 42/6 + 2/6."""
+    last = len(quantity.counts) - 1
+    wholes = quantity.only(*range(last))
+    as_pieces = Quantity(quantity.ladder, (*(0,) * last, wholes.on(quantity.ladder).parts)).only(last)
+    return plus(*something(as_pieces, quantity.only(last)))
+
+
+def _unsuited(bench: Bench) -> Reason | None:
+    if bench.first.ladder.style is Style.PLACES:
+        return because("all_ones_already")
+    return None
+
+
+TO_FRACTIONS = Strategy(
+    key="to_fractions",
+    name="Change both to fractions greater than one",
+    act=Act.EITHER,
+    partner="to_fractions",
+    steps=(Step("change", change), Step("join", join), Step("usual_form", usual_form)),
+    unsuited=_unsuited,
+)

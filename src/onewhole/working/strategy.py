@@ -1,0 +1,62 @@
+"""A strategy: named steps, and the problems they do not suit."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+
+from onewhole.working.bench import Bench
+from onewhole.working.reason import Reason
+
+
+class Act(StrEnum):
+    """What a strategy does with two numbers."""
+
+    ADD = "add"
+    SUBTRACT = "subtract"
+    EITHER = "either"
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One named step: it takes a bench and gives the next one."""
+
+    key: str
+    act: Callable[[Bench], Bench]
+
+
+@dataclass(frozen=True, slots=True)
+class Strategy:
+    """A way to add or subtract, as a class is taught it.
+
+    ``unsuited`` gives the reason why a pair of numbers does not suit the strategy, or None. ``partner`` is
+    the key of the strategy that a class taught this way uses for the other operation.
+    """
+
+    key: str
+    name: str
+    act: Act
+    partner: str
+    steps: tuple[Step, ...]
+    unsuited: Callable[[Bench], Reason | None]
+
+    def run(self, bench: Bench) -> Bench:
+        """Take every step in turn."""
+        for step in self.steps:
+            bench = step.act(bench)
+        return bench
+
+    def with_step(self, key: str, act: Callable[[Bench], Bench]) -> "Strategy":
+        """Return the strategy with one step replaced; KeyError when there is no step of that name."""
+        if key not in {step.key for step in self.steps}:
+            raise KeyError(key)
+        steps = tuple(Step(key, act) if step.key == key else step for step in self.steps)
+        return replace(self, steps=steps)
+
+    def without_step(self, key: str) -> "Strategy":
+        """Return the strategy with one step left out."""
+        return self.with_step(key, lambda bench: bench)
+
+
+def fits(strategy: Strategy, *, taken: bool) -> bool:
+    """Say whether a strategy is for this operation."""
+    return strategy.act in {Act.EITHER, Act.SUBTRACT if taken else Act.ADD}

@@ -1,0 +1,26 @@
+"""Working any statement by a strategy."""
+
+from typing import assert_never
+
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+from onewhole.working.comparing import work_comparison
+from onewhole.working.missing import work_missing
+from onewhole.working.questions import work_question
+from onewhole.working.strategy import Strategy
+from onewhole.working.working import Working
+
+
+def work(statement: Statement, strategy: Strategy) -> Working:
+    """Work a question, a comparison or an equation with a number missing, line by line.
+
+    Raises DoesNotSuitError or NotWorkedError (see :mod:`onewhole.working.questions`).
+    """
+    match statement:
+        case Question():
+            return work_question(statement, strategy)
+        case Comparison():
+            return work_comparison(statement)
+        case MissingNumber():
+            return work_missing(statement, strategy)
+        case _:
+            assert_never(statement)
