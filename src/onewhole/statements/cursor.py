@@ -18,8 +18,7 @@ class Cursor:
         """The token to be read next."""
         return self._tokens[self._at]
 
-    @property
-    def ended(self) -> bool:
+    def at_end(self) -> bool:
         """Say whether everything has been read."""
         return self.here.sort is Sort.END
 

@@ -39,7 +39,7 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
     start = cursor.here
     left = _side(cursor)
     found = _statement(cursor, left)
-    if not cursor.ended:
+    if not cursor.at_end():
         cursor.refuse("this does not belong to the problem", _SIGN_REMEDY)
     return _sound(found, start)
 
@@ -53,7 +53,7 @@ def read_expression(text: str, line: int = 1, column: int = 1) -> Expression:
     cursor = Cursor(tokens(text, line, column))
     start = cursor.here
     found = _without_gap(cursor, _side(cursor))
-    if not cursor.ended:
+    if not cursor.at_end():
         cursor.refuse("this does not belong to the expression", _SIGN_REMEDY)
     return _weighed(found, start)
 
@@ -88,7 +88,7 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
         if isinstance(read, Gap):
             cursor.refuse("an answer has no missing part", "Leave the cell blank if nothing was written.")
         found = read
-    if not cursor.ended:
+    if not cursor.at_end():
         cursor.refuse("an answer is one number", "Write one number such as 3 3/6.")
     return found
 
@@ -102,11 +102,11 @@ def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
     chains: list[list[Link]] = []
     for number, row in enumerate(text.splitlines() or [""], start=line):
         cursor = Cursor(tokens(row, number, column if number == line else 1))
-        if cursor.ended:
+        if cursor.at_end():
             continue
         if not cursor.took(Sort.EQUALS):
             chains.append([_link(cursor)])
-            if not cursor.ended:
+            if not cursor.at_end():
                 _equals(cursor)
         elif not chains:
             cursor.refuse("nothing stands before the equals sign", "Write what was worked out first.")
@@ -124,12 +124,12 @@ def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
 
 def _links(cursor: Cursor) -> list[Link]:
     found: list[Link] = []
-    while not cursor.ended:
+    while not cursor.at_end():
         found.append(_link(cursor))
-        if cursor.ended:
+        if cursor.at_end():
             break
         _equals(cursor)
-        if cursor.ended:
+        if cursor.at_end():
             break
     return found
 
@@ -209,7 +209,7 @@ def _joined(parts: tuple[tuple[Expression, bool], ...]) -> Expression:
 
 
 def _statement(cursor: Cursor, left: _Side) -> Statement:
-    if cursor.ended:
+    if cursor.at_end():
         return Question(_without_gap(cursor, left))
     if cursor.ahead(Sort.HOLE):
         cursor.take()
@@ -219,7 +219,7 @@ def _statement(cursor: Cursor, left: _Side) -> Statement:
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)), sign)
     if not cursor.took(Sort.EQUALS):
         cursor.refuse("a sign is missing", _SIGN_REMEDY)
-    if cursor.ended:
+    if cursor.at_end():
         return Question(_without_gap(cursor, left))
     return _equation(cursor, left, _side(cursor))
 
