@@ -1,6 +1,8 @@
 """Working a sum or difference by a strategy: the same units first, then pair by pair, then the checks."""
 
 from collections.abc import Iterable
+from itertools import accumulate
+from operator import mul
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style
@@ -123,8 +125,10 @@ def _work(signed: Signed, strategy: Strategy) -> tuple[tuple[Line, ...], Quantit
 
 
 def _enough_wholes(pair: Bench) -> Bench:
-    """Put pieces together first where the first number has too few wholes written: 1 5/3 - 2 1/3."""
-    if not pair.taken or pair.first.amounts[0] >= pair.second.amounts[0]:
+    """Put pieces together first where the first number has too few larger units written: 1 5/3 - 2 1/3."""
+    worths = pair.first.ladder.worths
+    have, gone = (accumulate(map(mul, side.amounts, worths)) for side in (pair.first, pair.second))
+    if not pair.taken or all(a >= b for a, b in zip(have, gone, strict=True)):
         return pair
     full = usual(pair.first.ladder, pair.first.value)
     return pair.now(first=full.on(pair.first.ladder)).say(
