@@ -1,0 +1,73 @@
+"""The right answer to a problem, written the usual way."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+from functools import reduce
+from typing import assert_never
+
+from onewhole.number.ladder import Ladder, Style, decimal, joined, measure, mixed
+from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
+from onewhole.number.unit import MEASURES, Kind
+from onewhole.problems.numbers import numbers_of
+from onewhole.statements.expression import kind, quantities, value
+from onewhole.statements.statement import (
+    Comparison,
+    MissingNumber,
+    Question,
+    Relation,
+    Statement,
+    gap_amount,
+    relation,
+)
+
+
+def answer(statement: Statement) -> Quantity | Relation:
+    """Return the number (or the sign between two numbers) that a statement asks for.
+
+    A number is counted in the pieces of the problem, nothing overfull: 7 2/6 - 3 5/6 is 3 3/6. It is what a
+    working reaches (`tests/agreement` holds the two together), and is there too for what is not worked line
+    by line, such as 3 x 2/5. Raises NotOnLadderError for a measure that does not come out even (1/5 x 2 in).
+    A comparison already written with its sign is answered by the sign that is true.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> answer(read_statement("7 2/6 - 3 5/6")).counts
+    (3, 3)
+    >>> answer(read_statement("1/2 x 1/3")).counts
+    (None, 1)
+    """
+    match statement:
+        case Question(asked):
+            return _written(value(asked), kind(asked), quantities(asked))
+        case Comparison(left, right):
+            return relation(left, right)
+        case MissingNumber():
+            amount = gap_amount(statement)
+            found = statement.gap.filling(amount)
+            return (
+                whole(found)
+                if isinstance(found, int)
+                else _written(amount, kind(statement.rest), numbers_of(statement))
+            )
+        case _:
+            assert_never(statement)
+
+
+def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) -> Quantity:
+    found = [quantity.ladder for quantity in numbers if quantity.kind is measured]
+    for ladder in (reduce(joined, found), *_finer(found, measured)):
+        try:
+            return usual(ladder, amount)
+        except NotOnLadderError:
+            continue
+    if measured is Kind.NUMBER:
+        return usual(mixed(amount.denominator), amount)
+    msg = f"the answer, a {measured}, is no whole number of the smallest unit"
+    raise NotOnLadderError(msg, remedy="Change the numbers so that it comes out even.")
+
+
+def _finer(found: list[Ladder], measured: Kind) -> Iterator[Ladder]:
+    """Yield ladders that a product or a quotient may need: more decimals, every unit of a measure."""
+    if all(ladder.style in {Style.PLACES, Style.DECIMAL} for ladder in found):
+        yield decimal(1, sum(ladder.after for ladder in found))
+    if measured is not Kind.NUMBER:
+        yield measure(*(unit.mark for unit in MEASURES if unit.kind is measured))

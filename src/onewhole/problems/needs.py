@@ -1,0 +1,201 @@
+"""What a problem needs: regrouping, renaming, and what stands on the page when it is met."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+from itertools import accumulate
+from operator import mul
+from typing import assert_never
+
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, counted, usual
+from onewhole.number.unit import Kind
+from onewhole.statements.expression import Expression, Over, Sum, Times, kind, quantities, value
+from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.statement import (
+    Comparison,
+    MissingNumber,
+    Question,
+    Statement,
+    asked_quantities,
+    gap_amount,
+)
+from onewhole.working.missing import work_missing
+from onewhole.working.strategies.same_units import Signed, common_ladder
+
+
+class Operation(StrEnum):
+    """What is to be done with the numbers."""
+
+    ADD = "add"
+    SUBTRACT = "subtract"
+    MULTIPLY = "multiply"
+    COMPARE = "compare"
+    FIND = "find"
+
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """What a problem asks of a pupil, seen from its numbers alone and not from a strategy.
+
+    ``regroupings`` counts how often one larger unit is opened, or put together, on the way; ``whole_first``
+    says that the first number has nothing of the smaller units taken from it (4 - 1 3/8, 50 - 27);
+    ``over_one`` counts fraction parts of one or more that are there on entry (2 4/3, 11/8).
+    ``denominators`` are the different ones, rising; a whole number has none.
+    """
+
+    kind: Kind
+    operations: tuple[Operation, ...]
+    numbers: int
+    denominators: tuple[int, ...]
+    regroupings: int
+    renaming: bool
+    whole_first: bool
+    over_one: int
+
+    @property
+    def regrouping(self) -> bool:
+        """Say whether anything is regrouped."""
+        return self.regroupings > 0
+
+
+def needs(statement: Statement) -> Needs:
+    """Return what a statement needs.
+
+    ``n1 < n2`` needs regrouping in a difference, parts that fill a whole need it in a sum, and so on every
+    ladder: K11 of our list of checks; the standards never split 4.NF.B.3.c by regrouping (CCSSM 2010).
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> needs(read_statement("7 2/6 - 3 5/6")).regrouping, needs(read_statement("7 5/6 - 3 2/6")).regrouping
+    (True, False)
+    >>> needs(read_statement("304 - 128")).regroupings
+    2
+    """
+    match statement:
+        case Question(asked):
+            return _needs((asked,), _operations(asked), *_regrouped(asked))
+        case Comparison(left, right):
+            both = _operations(left) | _operations(right) | {Operation.COMPARE}
+            return _needs((left, right), both, _regrouped(left)[0] + _regrouped(right)[0])
+        case MissingNumber():
+            return _needs_of_gap(statement)
+        case _:
+            assert_never(statement)
+
+
+def _needs(
+    sides: tuple[Expression, ...],
+    operations: set[Operation],
+    regroupings: int,
+    whole_first: bool = False,
+    gap: Gap | None = None,
+) -> Needs:
+    found = [quantity for side in sides for quantity in quantities(side)]
+    styles = {q.ladder.style for q in found}
+    bottoms = {q.ladder.denominator for q in found if q.ladder.style is Style.MIXED}
+    places = {q.ladder.after for q in found if q.ladder.style is Style.DECIMAL}
+    if gap is not None and isinstance(gap.bottom, int):
+        bottoms.add(gap.bottom)
+    return Needs(
+        kind(sides[0]),
+        tuple(operation for operation in Operation if operation in operations),
+        len(found) + (gap is not None),
+        tuple(sorted(bottoms)),
+        regroupings,
+        max(len(bottoms), len(places)) > 1 or styles >= {Style.MIXED, Style.DECIMAL},
+        whole_first,
+        sum(_over_one(quantity) for quantity in found),
+    )
+
+
+def _over_one(quantity: Quantity) -> bool:
+    return quantity.ladder.style is Style.MIXED and quantity.amounts[-1] >= quantity.ladder.denominator
+
+
+def _operations(side: Expression) -> set[Operation]:
+    match side:
+        case Quantity():
+            return set()
+        case Sum(terms):
+            here = {Operation.SUBTRACT if term.taken else Operation.ADD for term in terms[1:]}
+            return here.union(*(_operations(term.part) for term in terms))
+        case Times(left, right):
+            return {Operation.MULTIPLY} | _operations(left) | _operations(right)
+        case Over(top, bottom):
+            return _operations(top) | _operations(bottom)
+        case _:
+            assert_never(side)
+
+
+def _regrouped(side: Expression) -> tuple[int, bool]:
+    """Count the regroupings of a flat sum or difference, and say whether it begins with wholes only."""
+    signed = asked_quantities(Question(side))
+    if signed is None or len(signed) == 1:
+        return 0, False
+    return regroupings(signed), _whole_first(signed)
+
+
+def _whole_first(signed: Signed) -> bool:
+    ladder = common_ladder(signed)
+    (first, _), (second, taken) = signed[:2]
+    have, gone = first.on(ladder).amounts, second.on(ladder).amounts
+    return taken and not any(have[1:]) and any(gone[1:])
+
+
+def regroupings(signed: Signed) -> int:
+    """Count how often a unit is opened or put together when numbers are joined from left to right."""
+    ladder = common_ladder(signed)
+    (first, _), *rest = ((quantity.on(ladder), taken) for quantity, taken in signed)
+    count, parts = 0, first.parts
+    for second, taken in rest:
+        if taken and not _enough(first, second):
+            count += 1
+            first = usual(ladder, first.value).on(ladder)
+        count += _carries(first, second, taken=taken)
+        parts += -second.parts if taken else second.parts
+        first = counted(ladder, parts * ladder.finest)
+    return count
+
+
+def _enough(first: Quantity, second: Quantity) -> bool:
+    """Say whether the larger units as written are enough, so that nothing is put together first."""
+    worths = first.ladder.worths
+    have, gone = (accumulate(map(mul, side.amounts, worths)) for side in (first, second))
+    return all(a >= b for a, b in zip(have, gone, strict=True))
+
+
+def _carries(first: Quantity, second: Quantity, *, taken: bool) -> int:
+    """Count the units opened (or put together), from the smallest rung up."""
+    count = carried = 0
+    for rung in reversed(range(1, len(first.amounts))):
+        a, b, ratio = first.amounts[rung], second.amounts[rung], first.ladder.ratios[rung - 1]
+        carried = max(0, -(-(b + carried - a) // ratio)) if taken else (a + b + carried) // ratio
+        count += carried
+    return count
+
+
+def _needs_of_gap(asked: MissingNumber) -> Needs:
+    """See the equation as the question that finds the number, then as opening it to look like the gap."""
+    alone = _undone(asked)
+    count, whole_first = _regrouped(alone.rest)
+    operations = _operations(alone.rest) | {Operation.FIND}
+    return _needs((alone.rest,), operations, count + _opened(alone), whole_first, asked.gap)
+
+
+def _undone(asked: MissingNumber) -> MissingNumber:
+    """Leave the gap alone on its side, as the working does: 9 - ? = 3 1/2 is found by 9 - 3 1/2."""
+    for line in work_missing(asked).lines[1:2]:
+        if line.because and line.because.key == "undo_to_find" and isinstance(line.says, MissingNumber):
+            return line.says
+    return asked
+
+
+def _opened(asked: MissingNumber) -> bool:
+    """Say whether wholes are opened or put together so that a number looks like the one with the gap."""
+    gap = asked.gap
+    if gap.alone:
+        return False
+    found = gap.filling(gap_amount(asked))
+    wholes = found if gap.wholes is HOLE else gap.wholes or 0
+    if isinstance(asked.rest, Quantity) and asked.rest.ladder.style is Style.MIXED:
+        return wholes != asked.rest.amounts[0]
+    return wholes != value(asked.rest) // 1

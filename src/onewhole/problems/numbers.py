@@ -1,0 +1,69 @@
+"""The numbers of a statement, taken out of it and put back in."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import assert_never
+
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, quantities
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+
+
+def numbers_of(statement: Statement) -> tuple[Quantity, ...]:
+    """Return every written number in order; the one with the gap is not among them.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [number.counts for number in numbers_of(read_statement("7 2/6 - 3 5/6"))]
+    [(7, 2), (3, 5)]
+    """
+    match statement:
+        case Question(asked):
+            return quantities(asked)
+        case Comparison(left, right):
+            return quantities(left) + quantities(right)
+        case MissingNumber():
+            beside = tuple(found for part, _ in statement.beside for found in quantities(part))
+            return quantities(statement.rest) + beside
+        case _:
+            assert_never(statement)
+
+
+def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement:
+    """Return the same statement about other numbers, given in the order of :func:`numbers_of`.
+
+    Raises ValueError when there are too few or too many.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = read_statement("7 2/6 - 3 5/6")
+    >>> with_numbers(asked, numbers_of(asked)) == asked
+    True
+    """
+    if len(numbers) != len(numbers_of(statement)):
+        msg = f"{len(numbers)} numbers do not fill this statement"
+        raise ValueError(msg)
+    supply = iter(numbers)
+    match statement:
+        case Question(asked):
+            return Question(_filled(asked, supply))
+        case Comparison(left, right):
+            return Comparison(_filled(left, supply), _filled(right, supply), statement.sign)
+        case MissingNumber():
+            rest = _filled(statement.rest, supply)
+            beside = tuple((_filled(part, supply), taken) for part, taken in statement.beside)
+            return replace(statement, rest=rest, beside=beside)
+        case _:
+            assert_never(statement)
+
+
+def _filled(side: Expression, supply: Iterator[Quantity]) -> Expression:
+    match side:
+        case Quantity():
+            return next(supply)
+        case Sum(terms):
+            return Sum(tuple(Term(_filled(term.part, supply), term.taken) for term in terms))
+        case Times(left, right):
+            return Times(_filled(left, supply), _filled(right, supply))
+        case Over(top, bottom):
+            return Over(_filled(top, supply), _filled(bottom, supply))
+        case _:
+            assert_never(side)
