@@ -1,0 +1,1 @@
+"""The terminal door: one verb per act of the desk."""

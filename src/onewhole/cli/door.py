@@ -1,0 +1,51 @@
+"""From a verb's name and what was typed after it to an exit code."""
+
+import sys
+import traceback
+from collections.abc import Callable
+from functools import wraps
+from importlib import import_module
+from io import TextIOWrapper
+
+import typer
+
+from onewhole.cli.refusal import told
+from onewhole.errors import OnewholeError
+
+FAULT = 3
+
+
+def enter(verb: str, sentence: str, arguments: list[str]) -> int:
+    """Load `onewhole.cli.verbs.<verb>`, call its `run` with the arguments, and return the exit code.
+
+    `sentence` is its help. A refusal of ours is printed to standard error and gives 2, as arguments that do
+    not fit do. Anything else that is raised is a fault of the program: its whole trace is printed and
+    it gives 3, so that no script takes it for an answer about mathematics.
+    """
+    if isinstance(sys.stdout, TextIOWrapper):
+        sys.stdout.reconfigure(errors="replace")  # a terminal without ⅔ shows a ?, it does not stop the night
+    try:
+        return call(import_module(f"onewhole.cli.verbs.{verb}").run, f"onewhole {verb}", sentence, arguments)
+    except OnewholeError as refused:
+        print(told(refused), file=sys.stderr)
+        return 2
+    except Exception:  # noqa: BLE001 - shown whole, and given an exit code of its own
+        traceback.print_exc()
+        print("\nThis is a fault in onewhole and not in what you typed.", file=sys.stderr)
+        return FAULT
+
+
+def call(run: Callable[..., int], name: str, sentence: str, arguments: list[str]) -> int:
+    """Let Typer read `arguments` for `run` and return what `run` returned; 2 when they do not fit."""
+
+    @wraps(run)
+    def command(*args: object, **options: object) -> None:
+        raise typer.Exit(run(*args, **options))
+
+    app = typer.Typer(add_completion=False, pretty_exceptions_enable=False, rich_markup_mode=None)
+    app.command(help=sentence)(command)
+    try:
+        app(args=arguments, prog_name=name)
+    except SystemExit as end:
+        return end.code if isinstance(end.code, int) else 0
+    return 0

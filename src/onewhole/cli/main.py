@@ -1,0 +1,55 @@
+"""The command `onewhole`: answers for itself, or loads the one verb that was asked for.
+
+This file imports next to nothing, so that the command answers quickly (`bench/` measures it). Typer and the
+rooms are loaded with the verb.
+
+The command ends with 0: fine; 1: the maths says no; 2: the input cannot be used; 3: a fault in onewhole
+itself, told with its whole trace.
+"""
+
+import sys
+
+from onewhole import __version__
+
+#: The verbs, in the order of a teacher's evening, each with the sentence its help shows.
+#: A verb's code is `onewhole.cli.verbs.<verb>`; `tests/cli/test_main.py` holds the two together.
+VERBS: dict[str, str] = {}
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """Run the command and return its exit code; `arguments` are those of the process when None.
+
+    >>> main(["--version"])
+    onewhole 0.1.0
+    0
+    """
+    verb, *rest = (sys.argv[1:] if arguments is None else arguments) or ["--help"]
+    match verb:
+        case "--version":
+            print(f"onewhole {__version__}")
+            return 0
+        case "--help" | "-h":
+            print(_help())
+            return 0
+        case _ if verb in VERBS:
+            from onewhole.cli.door import enter
+
+            return enter(verb, VERBS[verb], rest)
+        case _:
+            print(f"There is no verb {verb!r}.\n\n{_help()}", file=sys.stderr)
+            return 2
+
+
+def _help() -> str:
+    width = max(map(len, VERBS), default=0)
+    lines = [f"  {verb:{width}}  {sentence}" for verb, sentence in VERBS.items()]
+    return "\n".join(
+        [
+            "onewhole VERB ...",
+            "A typed page becomes exact workings, printed pages, marks and tomorrow's groups.",
+            "",
+            *lines,
+            "",
+            "onewhole VERB --help tells more; onewhole --version tells the version.",
+        ]
+    )
