@@ -1,0 +1,73 @@
+"""A second road to what a line is worth: straight from the units, by Fractions alone.
+
+Nothing here calls the weighing of the program, so that a fault there cannot hide.
+"""
+
+from fractions import Fraction
+from typing import assert_never
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind
+from onewhole.statements.expression import Expression, Over, Sum, Times
+from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.working.line import Says
+
+
+def amount(expression: Expression) -> Fraction:
+    """Add, subtract, multiply and divide what stands there, count by count of each unit."""
+    match expression:
+        case Quantity():
+            pairs = zip(expression.ladder.units, expression.counts, strict=True)
+            return sum((unit.size * (count or 0) for unit, count in pairs), Fraction(0))
+        case Sum(terms):
+            signed = ((-1 if term.taken else 1) * amount(term.part) for term in terms)
+            return sum(signed, Fraction(0))
+        case Times(left, right):
+            return amount(left) * amount(right)
+        case Over(top, bottom):
+            return amount(top) / amount(bottom)
+        case _:
+            assert_never(expression)
+
+
+def kinds(expression: Expression) -> set[Kind]:
+    """Every kind that is counted anywhere in it, seen unit by unit."""
+    match expression:
+        case Quantity():
+            return {unit.kind for unit in expression.ladder.units}
+        case Sum(terms):
+            return {kind for term in terms for kind in kinds(term.part)}
+        case Times(first, second) | Over(first, second):
+            return kinds(first) | kinds(second)
+        case _:
+            assert_never(expression)
+
+
+def filled(gap: Gap, found: Fraction) -> Fraction:
+    """Put a number into the hole and say what the number with the gap is worth then."""
+    parts = (gap.wholes, gap.top, gap.bottom)
+    wholes, top, bottom = (found if part is HOLE else Fraction(part or 0) for part in parts)
+    return wholes if gap.top is None else wholes + top / bottom
+
+
+def true_with(equation: MissingNumber, found: Fraction) -> bool:
+    """Say whether both sides are worth the same once the number is put into the gap."""
+    beside = sum(((-1 if taken else 1) * amount(part) for part, taken in equation.beside), Fraction(0))
+    gap = filled(equation.gap, found) * (-1 if equation.gap_taken else 1)
+    return amount(equation.rest) == beside + gap
+
+
+def order(comparison: Comparison) -> str:
+    """Say which sign belongs between the two sides."""
+    left, right = amount(comparison.left), amount(comparison.right)
+    return "=" if left == right else "<" if left < right else ">"
+
+
+def keeps(says: Says, wanted: Fraction | str) -> bool:
+    """Say whether a line keeps the amount, the order or the missing number that is wanted."""
+    if isinstance(says, Comparison):
+        return order(says) == wanted
+    if isinstance(says, MissingNumber):
+        return isinstance(wanted, Fraction) and true_with(says, wanted)
+    return amount(says) == wanted
