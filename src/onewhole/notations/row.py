@@ -1,0 +1,128 @@
+"""One line as a row of pieces: numbers, signs, and brackets exactly where the tree needs them."""
+
+from collections.abc import Iterable, Iterator
+from enum import StrEnum
+from typing import assert_never
+
+from onewhole.notations.words import in_digits
+from onewhole.number.impossible import Impossible
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Expression, Over, Sum, Times
+from onewhole.statements.gap import Gap, type_hole
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, Statement
+
+
+class Sign(StrEnum):
+    """What may stand between numbers, in its plain spelling."""
+
+    PLUS = "+"
+    MINUS = "-"
+    TIMES = "x"
+    EQUALS = "="
+    LESS = "<"
+    GREATER = ">"
+    WHICH = "?"  # which of < = > belongs here is asked
+    OPEN = "("
+    CLOSE = ")"
+    OVER = "/"
+
+
+#: Everything that can be written as a line, or as a part of one.
+Writable = Statement | Expression | Gap | Impossible | Relation
+
+Number = Quantity | Gap | Impossible
+Piece = Number | Over | Sign
+
+#: One part of a mixed number: its count, the hole, or None where nothing is written.
+Part = int | type_hole | None
+
+_RELATIONS = {Relation.LESS: Sign.LESS, Relation.EQUAL: Sign.EQUALS, Relation.GREATER: Sign.GREATER}
+
+
+def row(thing: Writable) -> tuple[Piece, ...]:
+    """Return the pieces of a line from left to right; a fraction being worked is one piece.
+
+    >>> from onewhole.statements.reading import read_expression
+    >>> [str(piece) for piece in row(read_expression("3 - (2 - 1)")) if isinstance(piece, Sign)]
+    ['-', '(', '-', ')']
+    """
+    return tuple(_row(thing))
+
+
+def flat(thing: Writable) -> tuple[Number | Sign, ...]:
+    """Return the pieces of a line with fractions being worked written with brackets too: (44 - 23)/6."""
+    return tuple(_flat(row(thing)))
+
+
+def _row(thing: Writable) -> Iterator[Piece]:
+    match thing:
+        case Quantity() | Gap() | Impossible() | Over():
+            yield thing
+        case Sum(terms):
+            for at, term in enumerate(terms):
+                if at:
+                    yield Sign.MINUS if term.taken else Sign.PLUS
+                yield from _bracketed(term.part, Sum)
+        case Times(left, right):
+            yield from _bracketed(left, Sum)
+            yield Sign.TIMES
+            yield from _bracketed(right, Sum, Times)
+        case Relation():
+            yield _RELATIONS[thing]
+        case Question(asked):
+            yield from _row(asked)
+        case Comparison(left, right, sign):
+            yield from _row(left)
+            yield Sign.WHICH if sign is None else _RELATIONS[sign]
+            yield from _row(right)
+        case MissingNumber():
+            sides = (_gap_side(thing), _row(thing.rest))
+            first, second = sides if thing.gap_left else reversed(sides)
+            yield from first
+            yield Sign.EQUALS
+            yield from second
+        case _:
+            assert_never(thing)
+
+
+def _gap_side(thing: MissingNumber) -> Iterator[Piece]:
+    parts: list[tuple[Expression | Gap, bool]] = list(thing.beside)
+    parts.insert(thing.before, (thing.gap, thing.gap_taken))
+    for at, (part, taken) in enumerate(parts):
+        if at:
+            yield Sign.MINUS if taken else Sign.PLUS
+        yield from (part,) if isinstance(part, Gap) else _bracketed(part, Sum)
+
+
+def _bracketed(part: Expression, *wanted: type) -> Iterator[Piece]:
+    """Write a part, in brackets if it is of a kind that wants them here."""
+    if not isinstance(part, wanted):
+        yield from _row(part)
+        return
+    yield Sign.OPEN
+    yield from _row(part)
+    yield Sign.CLOSE
+
+
+def _flat(pieces: Iterable[Piece]) -> Iterator[Number | Sign]:
+    for piece in pieces:
+        if not isinstance(piece, Over):
+            yield piece
+            continue
+        yield from _in_brackets(piece.top)
+        yield Sign.OVER
+        if _plain_digits(piece.bottom):
+            yield from _flat(_row(piece.bottom))
+        else:
+            yield from _in_brackets(piece.bottom)
+
+
+def _in_brackets(part: Expression) -> Iterator[Number | Sign]:
+    yield Sign.OPEN
+    yield from _flat(_row(part))
+    yield Sign.CLOSE
+
+
+def _plain_digits(part: Expression) -> bool:
+    return isinstance(part, Quantity) and part.ladder.style is Style.PLACES and in_digits(part)

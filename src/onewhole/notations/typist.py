@@ -1,0 +1,162 @@
+"""Spoken words typed out: what is heard becomes text, each piece with the word it comes from."""
+
+import re
+from dataclasses import dataclass
+
+from onewhole.notations.speech import HUNDRED, SIGNS, THOUSAND
+from onewhole.notations.words import TEN, count_words, measure_name, piece_name
+from onewhole.number.unit import MEASURES
+from onewhole.statements.tokens import ReadingError
+
+LONGEST_SPEECH = 20_000
+REMEDY = "Say it as in: seven and two sixths minus three and five sixths."
+
+_WORD = re.compile(r"[^\s,]+,?")
+_SMALL = {count_words(count): count for count in range(HUNDRED)}
+_DIGITS = {count_words(digit): str(digit) for digit in range(TEN)}
+_GROUPS = {"thousand": THOUSAND, "million": THOUSAND**2}
+_NAMED = (*range(2, HUNDRED + 1), THOUSAND)
+_PIECES = {piece_name(parts, count): parts for parts in _NAMED for count in (1, 2)}
+_PLACES = frozenset(f"{place}{end}" for place in ("one", "ten", "hundred", "thousand") for end in ("", "s"))
+_ALL_PLACES = _PLACES | {piece_name(parts, count) for parts in (TEN, HUNDRED, THOUSAND) for count in (1, 2)}
+_ONE_PLACE = {("one", "hundred"), ("one", "thousand")}
+_MEASURES = {measure_name(unit, count): unit.mark for unit in MEASURES for count in (1, 2)}
+_PHRASES = {phrase: sign.value for sign, phrase in SIGNS.items()} | {"and": "and", "blank": "?"}
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """A word as it was heard, in small letters, where it begins (from 1), and whether a rest follows it."""
+
+    said: str
+    column: int
+    rest: bool = False
+
+    def place(self) -> str:
+        """Say which word it is, for a refusal."""
+        return f"at the word “{self.said}”" if self.said else "at the end"
+
+
+#: Typed pieces, each with the first word it comes from; the last piece is empty and stands at the end.
+Typed = tuple[tuple[str, Word], ...]
+
+
+def heard(words: str) -> tuple[Word, ...]:
+    """Cut speech into words, ending with an empty one. Raises ReadingError for more than 20,000 characters.
+
+    >>> [word.said for word in heard("One hundred, twelve tens.")]
+    ['one', 'hundred', 'twelve', 'tens', '']
+    """
+    if len(words) > LONGEST_SPEECH:
+        msg = f"so many words are not read: {len(words)} characters"
+        raise ReadingError(msg, column=1, remedy="Say one problem at a time.")
+    kept = words.rstrip().removesuffix(".")
+    found = (
+        Word(piece.group().rstrip(",").lower(), piece.start() + 1, rest=piece.group().endswith(","))
+        for piece in _WORD.finditer(kept)
+    )
+    return (*found, Word("", len(kept) + 1))
+
+
+def typed(words: str) -> Typed:
+    """Type what was said. Raises ReadingError for a word that has no place in a problem.
+
+    >>> " ".join(piece for piece, _ in typed("six and blank sixths equals five point two")).rstrip()
+    '6 and ? / 6 = 5.2'
+    """
+    return _Typist(heard(words)).typed()
+
+
+class _Typist:
+    """Goes through the words and types."""
+
+    def __init__(self, words: tuple[Word, ...]) -> None:
+        self._words = words
+        self._at = 0
+        self._found: list[tuple[str, Word]] = []
+
+    def typed(self) -> Typed:
+        among_places = False
+        while self._here.said:
+            if self._here.said in _SMALL:
+                among_places = self._number(among_places=among_places)
+            else:
+                among_places = False
+                self._sign()
+        return (*self._found, ("", self._here))
+
+    @property
+    def _here(self) -> Word:
+        return self._words[self._at]
+
+    def _take(self) -> Word:
+        self._at += 1
+        return self._words[self._at - 1]
+
+    def _type(self, piece: str, word: Word) -> None:
+        self._found.append((piece, word))
+
+    def _sign(self) -> None:
+        """Type a sign, a blank, or the name of the pieces after a blank."""
+        first = self._here
+        for phrase, sign in _PHRASES.items():
+            end = self._at + phrase.count(" ") + 1
+            if " ".join(word.said for word in self._words[self._at : end]) == phrase:
+                self._at = end
+                self._type(sign, first)
+                return
+        if first.said not in _PIECES or not self._found or self._found[-1][0] != "?":
+            msg = "this word has no place here"
+            raise ReadingError(msg, column=first.column, where=first.place(), remedy=REMEDY)
+        self._type(f"/ {_PIECES[self._take().said]}", first)
+
+    def _number(self, *, among_places: bool) -> bool:
+        """Type a count and what is counted; say whether a place was counted."""
+        first, start = self._here, self._at
+        if first.said == "zero" and self._words[start + 1].said in _DIGITS:
+            self._type(self._digits() + self._pointed(), first)
+            return False
+        count = self._count()
+        said, rest = [word.said for word in self._words[start : self._at]], self._words[self._at - 1].rest
+        places = _ALL_PLACES if among_places else _PLACES
+        unit = self._here
+        if tuple(said) in _ONE_PLACE and (rest or (among_places and unit.said not in places)):
+            self._type(f"1 {said[1]}", first)
+            return True
+        self._type(f"{count}{self._pointed()}", first)
+        if unit.said in places:
+            self._type(self._take().said, unit)
+        elif unit.said in _PIECES:
+            self._type(f"/ {_PIECES[self._take().said]}", unit)
+        elif unit.said in _MEASURES:
+            self._type(_MEASURES[self._take().said], unit)
+        return unit.said in places
+
+    def _count(self) -> int:
+        """Read a count: one thousand one hundred five."""
+        total, smaller = 0, THOUSAND**3
+        while True:
+            group = _SMALL[self._take().said]
+            if self._here.said == "hundred" and 0 < group < TEN:
+                group *= HUNDRED
+                if not self._take().rest and self._here.said in _SMALL:
+                    group += _SMALL[self._take().said]
+            scale = _GROUPS.get(self._here.said, 1)
+            if scale == 1 or scale >= smaller:
+                return total + group
+            total, smaller = total + group * scale, scale
+            if self._take().rest or self._here.said not in _SMALL:
+                return total
+
+    def _pointed(self) -> str:
+        """Read the point of a decimal and the digits after it, or nothing when no point is said."""
+        if self._here.said != "point":
+            return ""
+        self._take()
+        return f".{self._digits()}"
+
+    def _digits(self) -> str:
+        found = ""
+        while self._here.said in _DIGITS:
+            found += _DIGITS[self._take().said]
+        return found

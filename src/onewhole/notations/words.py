@@ -1,0 +1,154 @@
+"""Counts, units and plurals in words, and the words a class uses: shared by every notation."""
+
+from dataclasses import dataclass
+from functools import cache
+
+from num2words import num2words  # type: ignore[import-untyped]
+
+from onewhole.errors import InputError
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import ONE, Kind, Unit
+
+TEN = 10
+
+_MEASURES = {
+    "yd": ("yard", "yards"),
+    "ft": ("foot", "feet"),
+    "in": ("inch", "inches"),
+    "lb": ("pound", "pounds"),
+    "oz": ("ounce", "ounces"),
+    "h": ("hour", "hours"),
+    "min": ("minute", "minutes"),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class ClassWords:
+    """The words a class uses: what one whole is called, and what is done to open one.
+
+    ``whole`` and ``wholes`` name the whole of a mixed number, and ``regroup`` is the verb before it: open,
+    regroup, rename or trade one whole. Raises InputError for a word that is empty or runs over a line.
+
+    >>> kites = ClassWords.for_whole("strip of kite paper")
+    >>> kites.wholes
+    'strips of kite paper'
+    """
+
+    whole: str = "whole"
+    wholes: str = "wholes"
+    regroup: str = "open"
+
+    def __post_init__(self) -> None:
+        """Refuse words that cannot stand in a sentence."""
+        for word in (self.whole, self.wholes, self.regroup):
+            if not word.strip() or not word.isprintable():
+                msg = f"“{word}” cannot stand in a sentence"
+                raise InputError(msg, remedy="Use a word such as whole, strip of paper or regroup.")
+
+    @classmethod
+    def for_whole(cls, whole: str, regroup: str = "open") -> "ClassWords":
+        """Make the words from the singular alone."""
+        return cls(whole, plural(whole), regroup)
+
+
+def plural(thing: str) -> str:
+    """Return the plural of a thing's name; of "strip of paper" the strip is put in the plural.
+
+    >>> [plural(thing) for thing in ("whole", "box", "berry", "tray", "loaf of bread")]
+    ['wholes', 'boxes', 'berries', 'trays', 'loaves of bread']
+    """
+    head, of, rest = thing.partition(" of ")
+    if head.endswith(("s", "x", "z", "ch", "sh")):
+        many = f"{head}es"
+    elif head.endswith("y") and not head.endswith(("ay", "ey", "oy", "uy")):
+        many = f"{head[:-1]}ies"
+    elif head.endswith(("loaf", "half", "leaf")):
+        many = f"{head[:-1]}ves"
+    else:
+        many = f"{head}s"
+    return f"{many}{of}{rest}"
+
+
+@cache
+def count_words(count: int) -> str:
+    """Return a count in words, without "and", which joins wholes and pieces, and without commas.
+
+    >>> count_words(1105)
+    'one thousand one hundred five'
+    """
+    return str(num2words(count)).replace(" and ", " ").replace(",", "")
+
+
+@cache
+def piece_name(parts: int, count: int = 2) -> str:
+    """Return what one or more of so many equal parts are called; only one is singular, 0 sixths are sixths.
+
+    >>> piece_name(6), piece_name(2, 1), piece_name(2), piece_name(4, 3), piece_name(24), piece_name(100, 0)
+    ('sixths', 'half', 'halves', 'fourths', 'twenty-fourths', 'hundredths')
+    """
+    if parts == 2:
+        one, many = "half", "halves"
+    else:
+        spelt = str(num2words(parts, to="ordinal")).replace(" and ", " ").replace(",", "")
+        one = spelt.removeprefix("one ").replace(" ", "-")
+        many = f"{one}s"
+    return one if count == 1 else many
+
+
+def place_name(unit: Unit, count: int = 2) -> str:
+    """Return what one or more of a place are called: ten, ones, hundreds, ten thousands, tenths.
+
+    >>> from onewhole.number.ladder import decimal
+    >>> [place_name(unit) for unit in decimal(5, 1).units]
+    ['ten thousands', 'thousands', 'hundreds', 'tens', 'ones', 'tenths']
+    """
+    if unit.size < 1:
+        return piece_name(unit.size.denominator, count)
+    one = count_words(unit.size.numerator).removeprefix("one ") if unit.size > 1 else "one"
+    return one if count == 1 else f"{one}s"
+
+
+def measure_name(unit: Unit, count: int = 2) -> str:
+    """Return what one or more of a measure's unit are called: foot, feet. KeyError for a number's unit."""
+    return _MEASURES[unit.mark][count != 1]
+
+
+def unit_name(unit: Unit, count: int = 2, words: ClassWords | None = None) -> str:
+    """Return what one or more of a unit are called: sixth, tens, inches, and ones or the class's wholes.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> [unit_name(unit, 3, ClassWords("strip", "strips")) for unit in mixed(6).units]
+    ['strips', 'sixths']
+    """
+    if unit.kind is not Kind.NUMBER:
+        return measure_name(unit, count)
+    if unit == ONE and words:
+        return words.whole if count == 1 else words.wholes
+    return place_name(unit, count)
+
+
+def in_digits(quantity: Quantity) -> bool:
+    """Say whether a whole number or decimal is written in digits: no place is overfull.
+
+    A whole number that begins with an empty place is not: 07 would be read as 7.
+    """
+    counts = quantity.amounts
+    led_by_zero = len(counts) > 1 and counts[0] == 0 and quantity.ladder.style is Style.PLACES
+    return max(counts) < TEN and not led_by_zero
+
+
+def named_places(quantity: Quantity) -> tuple[tuple[int, Unit], ...]:
+    """Return the places that are written when a number stands in place words: 4 tens 12 ones.
+
+    Empty places are left out, but not the largest above the ones and the smallest below them, from which a
+    reader knows which places the number has.
+
+    >>> from onewhole.number.ladder import places
+    >>> [count for count, _ in named_places(Quantity(places(3), (0, 12, 0)))]
+    [0, 12]
+    """
+    units = quantity.ladder.units
+    outer = {unit for unit in (units[0], units[-1]) if (unit is units[0]) == (unit.size > 1) and unit != ONE}
+    pairs = tuple(zip(quantity.amounts, units, strict=True))
+    return tuple((count, unit) for count, unit in pairs if count or unit in outer) or pairs[-1:]
