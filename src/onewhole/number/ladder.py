@@ -77,6 +77,10 @@ class Ladder:
     def _hash(self) -> int:
         return hash((self.style, self.units))
 
+    def __repr__(self) -> str:
+        """Say it as short as it is made: Ladder(mixed: 1, 1/6)."""
+        return f"Ladder({self.style}: {', '.join(unit.mark or str(unit.size) for unit in self.units)})"
+
     def __hash__(self) -> int:
         """Hash once: ladders are shared by every quantity."""
         return self._hash
@@ -146,3 +150,20 @@ def joined(first: Ladder, second: Ladder) -> Ladder:
     before = max(len(ladder.units) - ladder.after for ladder in (first, second))
     after = max(first.after, second.after)
     return decimal(before, after) if after else places(before)
+
+
+@cache
+def rungs_on(old: Ladder, new: Ladder) -> tuple[int | None, ...] | None:
+    """Say for every rung of the new ladder which rung of the old one it is (None for none).
+
+    None where not every rung of the old ladder has one of its own on the new one.
+
+    >>> rungs_on(measure("in"), measure("ft", "in")), rungs_on(mixed(4), mixed(6))
+    ((None, 0), None)
+    """
+    seats: dict[int, int] = {}
+    for rung, unit in enumerate(old.units):
+        if unit not in new.units or new.units.index(unit) in seats:
+            return None
+        seats[new.units.index(unit)] = rung
+    return tuple(seats.get(rung) for rung in range(len(new.units)))

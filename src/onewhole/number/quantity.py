@@ -6,7 +6,7 @@ from functools import lru_cache
 from operator import mul
 
 from onewhole.errors import OnewholeError
-from onewhole.number.ladder import Ladder, Style, decimal, places
+from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, places, rungs_on
 from onewhole.number.unit import Kind
 
 
@@ -20,7 +20,7 @@ class NotOnLadderError(OnewholeError, ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Quantity:
-    """An amount as written: one count a rung, ``None`` where the rung is not written at all.
+    """An amount as written: one count a rung, ``None`` where the wholes of a fraction are not written.
 
     ``==`` means *written the same*; ``.value`` is the exact amount in the reference unit of the ladder's
     kind (ones, inches, ounces, minutes). So 4 8/5 and 5 3/5 have one value and are two quantities, and so
@@ -53,14 +53,13 @@ class Quantity:
         object.__setattr__(self, "amounts", amounts)
 
     def _check_unwritten(self) -> None:
-        if self.ladder.style in {Style.PLACES, Style.DECIMAL}:
-            msg = "every place of a whole number or a decimal is written"
+        if self.ladder.style is not Style.MIXED:
+            msg = (
+                "only the wholes of a mixed number may be left unwritten: use a ladder without the empty unit"
+            )
             raise ValueError(msg)
-        if self.counts[-1] is None and self.ladder.style is Style.MIXED:
+        if self.counts[-1] is None:
             msg = "a mixed number without its fraction is a whole number: use the ladder of places"
-            raise ValueError(msg)
-        if all(count is None for count in self.counts):
-            msg = "at least one count must be written"
             raise ValueError(msg)
 
     @property
@@ -114,21 +113,24 @@ class Quantity:
     def on(self, ladder: Ladder) -> "Quantity":
         """Count the same amount on another ladder, every rung written, pieces staying pieces.
 
-        3 3/2 on quarters is 3 6/4, and 4 on eighths is 4 0/8. Raises NotOnLadderError when the amount is no
-        whole number of the ladder's smallest unit.
+        3 3/2 on quarters is 3 6/4, 4 on eighths is 4 0/8, and 14 in on feet and inches is 0 ft 14 in. Raises
+        NotOnLadderError when the amount is no whole number of the ladder's smallest unit.
 
         >>> from onewhole.number.ladder import mixed
         >>> whole(4).on(mixed(8)).counts
         (4, 0)
         """
         if ladder == self.ladder:
-            return Quantity(ladder, self.amounts)
+            return self if self.counts == self.amounts else Quantity(ladder, self.amounts)
         if self.ladder.style is Style.MIXED is ladder.style:
             wholes, pieces = self.amounts
-            moved = Fraction(pieces * ladder.denominator, self.ladder.denominator)
-            if moved.denominator == 1:
-                return Quantity(ladder, (wholes, moved.numerator))
-        return counted(ladder, self.value)
+            moved, left_over = divmod(pieces * ladder.denominator, self.ladder.denominator)
+            if not left_over:
+                return Quantity(ladder, (wholes, moved))
+        seats = rungs_on(self.ladder, ladder)
+        if seats is None:
+            return counted(ladder, self.value)
+        return Quantity(ladder, tuple([0 if seat is None else self.amounts[seat] for seat in seats]))
 
     def only(self, *rungs: int) -> "Quantity":
         """Return what stands on some rungs, written by itself.
@@ -138,7 +140,7 @@ class Quantity:
         """
         kept = Quantity(self.ladder, tuple([n if at in rungs else 0 for at, n in enumerate(self.amounts)]))
         if self.ladder.style is Style.DECIMAL and not any(kept.amounts[-self.ladder.after :]):
-            return landmark(self.ladder, kept.value)
+            return landmark(self.ladder, kept.parts)
         return trimmed(kept)
 
 
@@ -151,11 +153,25 @@ def counted(ladder: Ladder, value: Fraction) -> Quantity:
     >>> counted(mixed(8), Fraction(39, 8)).counts
     (4, 7)
     """
+    return counted_in_parts(ladder, _parts(ladder, value))
+
+
+def _parts(ladder: Ladder, value: Fraction) -> int:
     parts = value / ladder.finest
     if parts.denominator != 1 or parts < 0:
         msg = f"{value} cannot be counted in units of {ladder.finest}"
         raise NotOnLadderError(msg, remedy="Choose a smaller unit.")
-    left = parts.numerator
+    return parts.numerator
+
+
+def counted_in_parts(ladder: Ladder, parts: int) -> Quantity:
+    """Count so many of the smallest unit, as ``counted`` does.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> counted_in_parts(mixed(8), 39).counts
+    (4, 7)
+    """
+    left = parts
     counts = []
     for worth in ladder.worths:
         count, left = divmod(left, worth)
@@ -165,11 +181,14 @@ def counted(ladder: Ladder, value: Fraction) -> Quantity:
 
 @lru_cache(maxsize=4096)
 def whole(number: int) -> Quantity:
-    """Write a whole number by its digits.
+    """Write a whole number by its digits. Raises ValueError below zero.
 
     >>> whole(304).counts
     (3, 0, 4)
     """
+    if number < 0:
+        msg = f"a count cannot be below zero: {number}"
+        raise ValueError(msg)
     digits = tuple(int(digit) for digit in str(number))
     return Quantity(places(len(digits)), digits)
 
@@ -184,23 +203,37 @@ def usual(ladder: Ladder, value: Fraction) -> Quantity:
     >>> usual(mixed(8), Fraction(4)) == whole(4)
     True
     """
+    return usual_in_parts(ladder, _parts(ladder, value))
+
+
+def usual_in_parts(ladder: Ladder, parts: int) -> Quantity:
+    """Write so many of the smallest unit the usual way.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> usual_in_parts(mixed(8), 39).counts
+    (4, 7)
+    """
     if ladder.style is Style.PLACES:
-        if value.denominator != 1 or value < 0:
-            msg = f"{value} is not a whole number"
-            raise NotOnLadderError(msg, remedy="Choose a ladder with smaller units.")
-        return whole(value.numerator)
+        return whole(parts)
     if ladder.style is Style.DECIMAL:
         after = ladder.after
-        digits = str(counted(ladder, value).parts).rjust(after + 1, "0")
-        return Quantity(decimal(len(digits) - after, after), tuple(int(digit) for digit in digits))
-    return trimmed(counted(ladder, value))
+        digits = str(parts).rjust(after + 1, "0")
+        return Quantity(decimal(len(digits) - after, after), tuple([int(digit) for digit in digits]))
+    return trimmed(counted_in_parts(ladder, parts))
 
 
-def landmark(ladder: Ladder, value: Fraction) -> Quantity:
-    """Write an amount the usual way, and a whole number of a decimal ladder without its point: 3, not 3.0."""
-    if ladder.style is Style.DECIMAL and value.denominator == 1:
-        return whole(value.numerator)
-    return usual(ladder, value)
+def landmark(ladder: Ladder, parts: int) -> Quantity:
+    """Write so many of the smallest unit the usual way, and whole decimals without their point: 3, not 3.0.
+
+    >>> from onewhole.number.ladder import decimal
+    >>> landmark(decimal(1, 1), 30) == whole(3)
+    True
+    """
+    if ladder.style is Style.DECIMAL:
+        ones, rest = divmod(parts, TEN**ladder.after)
+        if not rest:
+            return whole(ones)
+    return usual_in_parts(ladder, parts)
 
 
 def trimmed(quantity: Quantity) -> Quantity:
@@ -220,9 +253,11 @@ def trimmed(quantity: Quantity) -> Quantity:
                 return whole(wholes)
             return Quantity(quantity.ladder, (wholes or None, pieces))
         case Style.MEASURE:
-            if any(amounts):
-                return Quantity(quantity.ladder, tuple(count or None for count in amounts))
-            return Quantity(quantity.ladder, (*(None,) * (len(amounts) - 1), 0))
+            pairs = list(zip(quantity.ladder.units, amounts, strict=True))
+            kept = [pair for pair in pairs if pair[1]] or pairs[-1:]
+            if len(kept) == len(pairs):
+                return quantity
+            return Quantity(measure(*[unit.mark for unit, _ in kept]), tuple([count for _, count in kept]))
         case Style.PLACES | Style.DECIMAL:
             after = quantity.ladder.after
             lead = next((at for at, count in enumerate(amounts) if count), len(amounts))

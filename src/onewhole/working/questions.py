@@ -6,7 +6,7 @@ from operator import mul
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity, trimmed, usual
+from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_in_parts
 from onewhole.statements.expression import Over, Sum, Term, Times
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.bench import Bench
@@ -130,10 +130,10 @@ def _enough_wholes(pair: Bench) -> Bench:
     have, gone = (accumulate(map(mul, side.amounts, worths)) for side in (pair.first, pair.second))
     if not pair.taken or all(a >= b for a, b in zip(have, gone, strict=True)):
         return pair
-    full = usual(pair.first.ladder, pair.first.value)
-    return pair.now(first=full.on(pair.first.ladder)).say(
-        pair.joined(full), because("write_together", result=full)
-    )
+    full = counted_in_parts(pair.first.ladder, pair.first.parts)
+    together = usual_in_parts(full.ladder, full.parts)
+    reason = because("write_together", result=together)
+    return pair.now(first=full).say(pair.joined(together), reason)
 
 
 def _carrying(line: Line, waiting: tuple[Term, ...]) -> Line:
@@ -184,10 +184,10 @@ def _estimate(signed: Signed, answer: Quantity) -> Estimate:
     if len(counted) == PAIR and counted[1][1]:
         enough = counted[0][0] % unit >= counted[1][0] % unit
         low, high = (low + unit, high) if enough else (low, high - unit)
-    if not low <= answer.value / ladder.finest < high:
+    if not low <= answer.on(ladder).parts < high:
         msg = "the answer lies outside its estimate"
         raise CheckError(msg, remedy="Please report this problem.")
-    return Estimate(usual(ladder, max(low, 0) * ladder.finest), usual(ladder, high * ladder.finest))
+    return Estimate(usual_in_parts(ladder, max(low, 0)), usual_in_parts(ladder, high))
 
 
 def _undone(signed: Signed, answer: Quantity) -> Undone:

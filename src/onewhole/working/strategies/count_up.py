@@ -45,10 +45,10 @@ def jump(bench: Bench) -> Bench:
     places = stops(bench.first, bench.second)
     if len(places) == 1:
         return bench.now(result=Quantity(ladder, (0,) * len(ladder.units)))
-    marks = [landmark(ladder, place * ladder.finest) for place in places]
+    marks = [landmark(ladder, place) for place in places]
     reason = because("jump_to_stops", start=marks[0], end=marks[-1])
     bench = bench.say(plus(*(minus(to, fro) for fro, to in pairwise(marks))), reason, aside=True)
-    lengths = [landmark(ladder, (to - fro) * ladder.finest) for fro, to in pairwise(places)]
+    lengths = [landmark(ladder, to - fro) for fro, to in pairwise(places)]
     bench = bench.say(plus(*lengths), because("jump_lengths", jumps=len(lengths)))
     return total(bench, *lengths)
 

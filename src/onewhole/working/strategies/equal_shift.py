@@ -3,9 +3,7 @@
 Source: common practice, no source.
 """
 
-from fractions import Fraction
-
-from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.number.quantity import Quantity, counted_in_parts, landmark, trimmed
 from onewhole.statements.expression import minus, plus
 from onewhole.working.bench import Bench
 from onewhole.working.reason import Reason, because
@@ -13,29 +11,32 @@ from onewhole.working.strategies.moves import usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
 
-def shift_of(second: Quantity) -> Fraction:
-    """Return how much brings a number up to the next whole of its largest written unit; 0 if it is one."""
-    size = _unit(second)
-    return -second.value % size
+def shift_of(second: Quantity) -> int:
+    """Return how many of the smallest unit bring a number up to a whole one of its largest written unit.
 
+    0 if it is one already. The unit to fill is never the smallest of all.
 
-def _unit(second: Quantity) -> Fraction:
-    """Return the size of the unit to fill: the largest that is written, but not the smallest of all."""
-    sizes = [unit.size for unit in second.ladder.units[:-1]]
-    written = [size for size, count in zip(sizes, second.amounts, strict=False) if count]
-    return (written or sizes[-1:])[0] if sizes else second.ladder.finest
+    >>> from onewhole.number.ladder import mixed
+    >>> shift_of(Quantity(mixed(6), (3, 5)))
+    1
+    """
+    worths = second.ladder.worths[:-1]
+    written = [worth for worth, count in zip(worths, second.amounts, strict=False) if count]
+    filled = (written or worths[-1:] or [1])[0]
+    return -second.parts % filled
 
 
 def shift(bench: Bench) -> Bench:
     """Add the same to both numbers."""
     ladder = bench.first.ladder
-    by = landmark(ladder, shift_of(bench.second))
+    more = shift_of(bench.second)
+    by = landmark(ladder, more)
     reason = because("same_to_both", by=by, second=trimmed(bench.second))
     says = minus(plus(trimmed(bench.first), by), plus(trimmed(bench.second), by))
     bench = bench.say(says, reason, aside=True)
     first, second = (
-        landmark(ladder, bench.first.value + by.value),
-        landmark(ladder, bench.second.value + by.value),
+        landmark(ladder, bench.first.parts + more),
+        landmark(ladder, bench.second.parts + more),
     )
     bench = bench.say(minus(first, second), because("easier_to_take", second=second))
     return bench.now(first=first.on(ladder), second=second.on(ladder))
@@ -44,7 +45,7 @@ def shift(bench: Bench) -> Bench:
 def take(bench: Bench) -> Bench:
     """Take the whole away."""
     ladder = bench.first.ladder
-    return bench.now(result=landmark(ladder, bench.first.value - bench.second.value).on(ladder))
+    return bench.now(result=counted_in_parts(ladder, bench.first.parts - bench.second.parts))
 
 
 def _unsuited(bench: Bench) -> Reason | None:

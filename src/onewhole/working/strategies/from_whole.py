@@ -30,7 +30,7 @@ def take_from_whole(bench: Bench) -> Bench:
     opened = enough_of_each(Bench(wholes.on(ladder), second, taken=True)).first
     reason = because("open_to_take", wholes=wholes, opened=trimmed(opened))
     bench = bench.say(plus(minus(trimmed(opened), trimmed(second)), pieces), reason, aside=True)
-    left = landmark(ladder, wholes.value - second.value)
+    left = landmark(ladder, wholes.on(ladder).parts - second.parts)
     bench = bench.say(plus(left, pieces), because("taken_from_whole", wholes=wholes, left=left))
     return total(bench, left, pieces)
 

@@ -21,7 +21,7 @@ def jump_wholes(bench: Bench) -> Bench:
         return bench
     reason = because("jump_wholes", start=start, wholes=wholes)
     bench = bench.say(plus(start, *something(wholes, pieces)), reason, aside=True)
-    reached = landmark(ladder, bench.first.value + wholes.value)
+    reached = landmark(ladder, bench.first.parts + wholes.on(ladder).parts)
     bench = bench.say(plus(*something(reached, pieces)), because("jumped_to", reached=reached))
     rest = Quantity(ladder, (*(0,) * last, bench.second.amounts[last]))
     return bench.now(first=reached.on(ladder), second=rest)
@@ -31,13 +31,13 @@ def jump_pieces(bench: Bench) -> Bench:
     """Jump to the next whole, then on by what is left."""
     ladder = bench.first.ladder
     lacks, pieces = lacking(bench.first), bench.second
-    if not 0 < lacks <= pieces.value:
+    if not 0 < lacks <= pieces.parts:
         return total(bench, trimmed(bench.first), trimmed(pieces))
-    by, rest = landmark(ladder, lacks), landmark(ladder, pieces.value - lacks)
+    by, rest = landmark(ladder, lacks), landmark(ladder, pieces.parts - lacks)
     start = trimmed(bench.first)
     reason = because("jump_to_whole", start=start, by=by)
     bench = bench.say(plus(start, *something(by, rest)), reason, aside=True)
-    reached = landmark(ladder, bench.first.value + lacks)
+    reached = landmark(ladder, bench.first.parts + lacks)
     bench = bench.say(plus(*something(reached, rest)), because("jumped_to", reached=reached))
     return total(bench, reached, rest)
 

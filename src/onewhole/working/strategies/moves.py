@@ -1,7 +1,7 @@
 """Moves that several strategies share, in the language of rungs: they work on any ladder."""
 
 from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity, trimmed, usual, whole
+from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression, Over, minus, plus
 from onewhole.working.bench import Bench
@@ -110,7 +110,7 @@ def usual_form(bench: Bench) -> Bench:
         times = result.amounts[rung] // result.ladder.ratios[rung - 1]
         if times and (len(result.counts) == 2 or times < LONG):
             bench, result = _composed(bench, result, rung, times)
-    answer = usual(result.ladder, result.value)
+    answer = usual_in_parts(result.ladder, result.parts)
     return bench.say(answer, because("write_together", result=answer)).now(result=answer)
 
 
