@@ -1,0 +1,62 @@
+"""The plan of the house as pyproject.toml holds it, and the files that stand in it."""
+
+import ast
+import subprocess
+import tomllib
+from collections.abc import Iterator
+from functools import cache
+from itertools import count
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+PACKAGE = ROOT / "src" / "onewhole"
+PURE_TOP = "5"
+
+
+@cache
+def floors() -> tuple[tuple[str, tuple[str, ...]], ...]:
+    """Every floor, top first: its number as the plan says it ("5", "0a", "" for errors.py) and its rooms."""
+    contracts = tomllib.loads((ROOT / "pyproject.toml").read_text())["tool"]["importlinter"]["contracts"]
+    (layers,) = [contract["layers"] for contract in contracts if contract["type"] == "layers"]
+    rooms = [tuple(room.strip(" ()") for room in layer.split("|")) for layer in layers]
+    numbers = ["", "0a", "0b", *(str(number) for number, _ in zip(count(1), rooms[3:], strict=False))]
+    return tuple(zip(reversed(numbers), rooms, strict=True))
+
+
+def pure_rooms() -> tuple[str, ...]:
+    """The rooms of floors 0 to 5, and errors.py."""
+    numbers = [number for number, _ in floors()]
+    return tuple(room for _, rooms in floors()[numbers.index(PURE_TOP) :] for room in rooms)
+
+
+def room_files(room: str) -> list[Path]:
+    """A room's Python files: one for a room that is a file, none for a room that is not there yet."""
+    alone = PACKAGE / f"{room}.py"
+    return [alone] if alone.exists() else sorted((PACKAGE / room).rglob("*.py"))
+
+
+def pure_files() -> list[Path]:
+    """Every Python file of the pure heart."""
+    return [path for room in pure_rooms() for path in room_files(room)]
+
+
+def kept_files() -> list[Path]:
+    """Every file that is in the repository or would be added to it."""
+    listing = subprocess.run(
+        ["git", "ls-files", "--cached", "--others", "--exclude-standard", "-z"],  # noqa: S607 - git is on PATH
+        cwd=ROOT,
+        check=True,
+        capture_output=True,
+        text=True,
+    ).stdout
+    return [path for name in listing.split("\0") if name and (path := ROOT / name).is_file()]
+
+
+def nodes(path: Path) -> Iterator[ast.AST]:
+    """Every node of a Python file's syntax tree."""
+    return ast.walk(ast.parse(path.read_text(), filename=str(path)))
+
+
+def place(path: Path, node: ast.AST) -> str:
+    """A node's place in words: `src/onewhole/number/unit.py:12`."""
+    return f"{path.relative_to(ROOT)}:{getattr(node, 'lineno', 1)}"
