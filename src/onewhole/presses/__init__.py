@@ -1,0 +1,1 @@
+"""Presses: the only room that runs machines. `pdf` sets a page with Typst, `files` puts bytes on the disk."""

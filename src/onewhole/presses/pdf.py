@@ -1,0 +1,96 @@
+"""The page press: Typst source and data go in, the bytes of a PDF come out."""
+
+import datetime as dt
+import re
+from functools import cache
+from importlib.resources import files
+from threading import Lock
+from typing import Final, Literal
+
+import typst
+
+from onewhole.errors import OnewholeError
+
+Standard = Literal["ua-1", "1.7"]
+
+_FONTS: Final = ("fontpkg_lexend", "fontpkg_atkinson_hyperlegible")
+_PLACE: Final = re.compile(r"([\w.-]+\.typ):(\d+):\d+")
+_NO_SIGN: Final = re.compile(r'the text `"(.*?)"` could not be displayed')
+_FAULT: Final = "This is a fault in how the page is made, not in what you typed: please report it."
+
+
+class PressError(OnewholeError, RuntimeError):
+    """A page that the press cannot print: what is wrong, in which part of the page, what to do next."""
+
+
+def press(source: str, *, data: bytes | None = None, when: dt.datetime, standard: Standard = "ua-1") -> bytes:
+    r"""Return the PDF that `source` describes.
+
+    `source` is Typst text; it may import the look of the pages as `/look.typ`. `data` is UTF-8 text that the
+    source reads as `sys.inputs.data` (a page's data is JSON). `when` is the date written into the PDF and has
+    a time zone. The default standard is PDF/UA-1 (ISO 14289-1), tagged for a screen reader: a page without a
+    title, or with a formula or picture that has no spoken words, is refused.
+
+    Only the fonts that are installed with this package are used, so the same input gives the same bytes on
+    every machine with the same Typst. Any number of threads may press; they take turns.
+
+    Raises `PressError`, and `ValueError` for a `when` without a time zone.
+
+    >>> pdf = press("#set document(title: [Kites])\nSix kites.", when=dt.datetime(2025, 3, 6, tzinfo=dt.UTC))
+    >>> pdf[:5]
+    b'%PDF-'
+    """
+    if when.tzinfo is None:
+        raise ValueError("The date of a page needs a time zone: two places would print two pages.")
+    compiler, turn = _machine()
+    inputs = {} if data is None else {"data": data.decode("utf-8")}
+    try:
+        with turn:
+            made = compiler.compile(
+                source.encode(),
+                format="pdf",
+                sys_inputs=inputs,
+                pdf_standards=[standard],
+                timestamp=int(when.timestamp()),
+            )
+    except typst.TypstError as error:
+        raise _refusal(error) from error
+    assert isinstance(made, bytes)
+    return made
+
+
+@cache
+def _machine() -> tuple[typst.Compiler, Lock]:
+    """One compiler for the life of the program: it reads the fonts and the look once. One page at a time."""
+    fonts = [str(files(package)) for package in _FONTS]
+    look = str(files("onewhole") / "writers")
+    return typst.Compiler(root=look, font_paths=fonts, ignore_system_fonts=True), Lock()
+
+
+def _refusal(error: typst.TypstError) -> PressError:
+    """Put the compiler's words into a teacher's. A look file refuses with "what; what to do next"."""
+    if signs := dict.fromkeys(_NO_SIGN.findall(error.diagnostic)):
+        return PressError(
+            f"No font here has the sign {' '.join(signs)}",
+            where="the words of the page",
+            remedy="Take it out, or write it in letters.",
+        )
+    what = error.message.removeprefix("assertion failed: ")
+    remedy = "; ".join(error.hints)
+    if what != error.message:
+        what, _, remedy = what.partition("; ")
+    remedy = f"{remedy[:1].upper()}{remedy[1:]}." if remedy else _FAULT
+    return PressError(
+        f"The page cannot be printed: {what}",
+        where=_where(error),
+        remedy=remedy,
+    )
+
+
+def _where(error: typst.TypstError) -> str:
+    """The file and line of the page's source, without the folders of this machine."""
+    place = _PLACE.search(error.diagnostic)
+    if place is None:
+        return "the page"
+    name = "the source" if place[1].startswith("__") else place[1]
+    return f"{name}, line {place[2]}"
