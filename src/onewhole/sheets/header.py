@@ -1,0 +1,92 @@
+"""The settings at the top of a sheet: what the page is called, for whom, on what paper, in whose words."""
+
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from onewhole.errors import InputError
+from onewhole.notations.words import ClassWords
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategy import Strategy
+
+LONGEST = 200
+HIGHEST_GRADE = 8
+MOST_COLUMNS = 2
+MOST_MINUTES = 240
+
+
+class Paper(StrEnum):
+    """What the page is printed on."""
+
+    LETTER = "letter"
+    A4 = "a4"
+
+
+class Print(StrEnum):
+    """How large the page is printed."""
+
+    ORDINARY = "ordinary"
+    LARGE = "large"
+
+
+class Picture(StrEnum):
+    """Which picture a pupil is given a place for, beside each problem."""
+
+    NONE = "none"
+    STRIP = "strip"
+    LINE = "number line"
+
+
+class SettingError(InputError):
+    """A setting of the header cannot be used."""
+
+
+@dataclass(frozen=True, slots=True)
+class Header:
+    """The settings of a sheet; every one may be left out.
+
+    ``title``, ``date`` and ``class_name`` are empty and ``minutes`` and ``columns`` None where nothing is
+    set: nothing is printed for them, there is no budget of minutes, and the number of columns follows from
+    the room that the problems need. ``mixed_form`` and ``simplest_form`` say that a right amount in another form
+    is sent back; both are off, for the standards ask for no form (4.NF, CCSSM 2010). Raises SettingError for
+    a number outside its bounds and for words that do not fit one line.
+
+    >>> Header().strategy.key, Header().paper.value
+    ('regroup_first', 'letter')
+    """
+
+    title: str = ""
+    date: str = ""
+    class_name: str = ""
+    grade: int = 4
+    strategy: Strategy = REGROUP_FIRST
+    words: ClassWords = field(default_factory=ClassWords)
+    paper: Paper = Paper.LETTER
+    print: Print = Print.ORDINARY
+    picture: Picture = Picture.NONE
+    columns: int | None = None
+    minutes: int | None = None
+    mixed_form: bool = False
+    simplest_form: bool = False
+
+    def __post_init__(self) -> None:
+        """Refuse what no header can say."""
+        for said in (self.title, self.date, self.class_name):
+            check_line(said)
+        for name, count, most in (
+            ("grade", self.grade, HIGHEST_GRADE),
+            ("columns", self.columns, MOST_COLUMNS),
+            ("minutes", self.minutes, MOST_MINUTES),
+        ):
+            if count is not None and not 1 <= count <= most:
+                msg = f"{name} is set to {count}"
+                raise SettingError(msg, remedy=f"Use a number from 1 to {most}.")
+
+
+def check_line(said: str) -> None:
+    """Refuse words that do not stand on one line of a sheet as they are.
+
+    Raises SettingError for blanks at an end, signs that do not print, and more than 200 characters.
+    """
+    if said != said.strip() or not said.isprintable() or len(said) > LONGEST:
+        msg = f"“{said[:40]}” cannot stand on one line of a sheet"
+        raise SettingError(msg, remedy=f"Use one line of at most {LONGEST} letters, digits and signs.")

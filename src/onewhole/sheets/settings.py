@@ -1,0 +1,184 @@
+"""The names of the settings in a typed header, how each is read and how each is written."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from difflib import get_close_matches
+
+from onewhole.errors import InputError, OnewholeError
+from onewhole.notations.words import ClassWords, plural
+from onewhole.sheets.header import Header, Paper, Picture, Print, SettingError
+from onewhole.working.strategies.table import strategy_named
+
+_YES = {"yes": True, "on": True, "no": False, "off": False}
+_SAY = ("open", "regroup", "rename", "trade")
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """One setting: its name, what may stand there, how it is read into a header and written out of it."""
+
+    name: str
+    takes: str
+    read: Callable[[Header, str], Header]
+    write: Callable[[Header], str]
+
+
+def setting_named(name: str) -> Setting:
+    """Return a setting by its name, however spaced and capitalised.
+
+    Raises SettingError with the nearest name there is.
+
+    >>> setting_named("Titel")
+    Traceback (most recent call last):
+    ...
+    onewhole.sheets.header.SettingError: there is no setting “Titel”. Did you mean title?
+    """
+    plain = " ".join(name.lower().replace("_", " ").replace("-", " ").split())
+    for setting in SETTINGS:
+        if setting.name == plain:
+            return setting
+    names = [setting.name for setting in SETTINGS]
+    near = get_close_matches(plain, names, n=1)
+    remedy = f"Did you mean {near[0]}?" if near else f"The settings are: {', '.join(names)}."
+    msg = f"there is no setting “{name}”"
+    raise SettingError(msg, remedy=remedy)
+
+
+def header_of(said: dict[str, str]) -> tuple[Header, dict[str, InputError]]:
+    """Return the header that typed values make, and what is wrong with each that cannot be used.
+
+    ``said`` has the names of settings as they stand in the table. A value that cannot be used changes
+    nothing. They are taken in the table's order: ``wholes`` speaks after ``whole``, wherever it stands.
+    """
+    header, wrong = Header(), {}
+    for setting in SETTINGS:
+        value = said.get(setting.name, "")
+        if not value:
+            continue
+        try:
+            header = setting.read(header, value)
+        except InputError as error:
+            wrong[setting.name] = error
+    return header, wrong
+
+
+def header_lines(header: Header) -> tuple[str, ...]:
+    """Return the lines that a header is typed as; a setting that is as usual is left out.
+
+    >>> header_lines(Header(title="Kites", minutes=20))
+    ('title: Kites', 'minutes: 20')
+    """
+    usual = Header()
+    written = ((setting, setting.write(header)) for setting in SETTINGS)
+    return tuple(f"{one.name}: {value}" for one, value in written if value and value != one.write(usual))
+
+
+def _number(said: str) -> int:
+    if not (said.isascii() and said.isdigit() and len(said) <= 3):
+        msg = f"“{said[:40]}” is not a number"
+        raise SettingError(msg, remedy="Write a number in digits, such as 4.")
+    return int(said)
+
+
+def _one_of(said: str, choices: tuple[str, ...]) -> str:
+    plain = " ".join(said.lower().replace("_", " ").replace("-", " ").split())
+    if plain not in choices:
+        msg = f"“{said[:40]}” is none of the choices here"
+        raise SettingError(msg, remedy=f"Write one of: {', '.join(choices)}.")
+    return plain
+
+
+def _yes(said: str) -> bool:
+    return _YES[_one_of(said, tuple(_YES))]
+
+
+def _paper(said: str) -> Paper:
+    return Paper(_one_of(said, tuple(Paper)))
+
+
+def _print(said: str) -> Print:
+    return Print(_one_of(said, tuple(Print)))
+
+
+def _picture(said: str) -> Picture:
+    return Picture(_one_of(said.removesuffix("s"), tuple(Picture)))
+
+
+def _words(header: Header, *, whole: str = "", wholes: str = "", regroup: str = "") -> Header:
+    old = header.words
+    try:
+        new = ClassWords(
+            whole or old.whole, wholes or (plural(whole) if whole else old.wholes), regroup or old.regroup
+        )
+    except InputError:
+        raise
+    except OnewholeError as error:
+        raise SettingError(error.what, remedy=error.remedy) from error
+    return replace(header, words=new)
+
+
+def _yes_or_nothing(value: bool) -> str:
+    return "yes" if value else ""
+
+
+def _other_plural(header: Header) -> str:
+    words = header.words
+    return "" if words.wholes == plural(words.whole) else words.wholes
+
+
+SETTINGS = (
+    Setting("title", "words", lambda h, said: replace(h, title=said), lambda h: h.title),
+    Setting("date", "words", lambda h, said: replace(h, date=said), lambda h: h.date),
+    Setting("class", "words", lambda h, said: replace(h, class_name=said), lambda h: h.class_name),
+    Setting("grade", "a number", lambda h, said: replace(h, grade=_number(said)), lambda h: str(h.grade)),
+    Setting(
+        "strategy",
+        "the strategy that the class was taught",
+        lambda h, said: replace(h, strategy=strategy_named(said)),
+        lambda h: h.strategy.key.replace("_", " "),
+    ),
+    Setting(
+        "whole", "what one whole is called", lambda h, said: _words(h, whole=said), lambda h: h.words.whole
+    ),
+    Setting("wholes", "more than one of them", lambda h, said: _words(h, wholes=said), _other_plural),
+    Setting(
+        "say",
+        " or ".join(_SAY),
+        lambda h, said: _words(h, regroup=_one_of(said, _SAY)),
+        lambda h: h.words.regroup,
+    ),
+    Setting("paper", "letter or a4", lambda h, said: replace(h, paper=_paper(said)), lambda h: h.paper.value),
+    Setting(
+        "print", "ordinary or large", lambda h, said: replace(h, print=_print(said)), lambda h: h.print.value
+    ),
+    Setting(
+        "picture",
+        "none, strip or number line",
+        lambda h, said: replace(h, picture=_picture(said)),
+        lambda h: h.picture.value,
+    ),
+    Setting(
+        "columns",
+        "1 or 2",
+        lambda h, said: replace(h, columns=_number(said)),
+        lambda h: str(h.columns or ""),
+    ),
+    Setting(
+        "minutes",
+        "a number",
+        lambda h, said: replace(h, minutes=_number(said)),
+        lambda h: str(h.minutes or ""),
+    ),
+    Setting(
+        "mixed form",
+        "yes or no",
+        lambda h, said: replace(h, mixed_form=_yes(said)),
+        lambda h: _yes_or_nothing(h.mixed_form),
+    ),
+    Setting(
+        "simplest form",
+        "yes or no",
+        lambda h, said: replace(h, simplest_form=_yes(said)),
+        lambda h: _yes_or_nothing(h.simplest_form),
+    ),
+)
