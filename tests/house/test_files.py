@@ -4,6 +4,7 @@ from pathlib import Path
 from statistics import median
 
 import pytest
+
 from tests.house.plan import ROOT, kept_files
 
 CEILING = 400

@@ -5,6 +5,7 @@ import sys
 from pathlib import Path
 
 import pytest
+
 from tests.house.plan import PACKAGE, ROOT, nodes, place, pure_files
 
 #: What the pure heart may import besides its own rooms. `math` and `datetime` are narrowed below.

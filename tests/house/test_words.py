@@ -4,6 +4,7 @@ import re
 from pathlib import Path
 
 import pytest
+
 from tests.house.plan import ROOT, kept_files
 
 #: Written in pieces, so that this file may be read by its own test.
