@@ -1,0 +1,170 @@
+"""What the answers of one pupil may show: a set of patterns, narrowed over the problems.
+
+A right answer on a problem that cannot show a pattern is no evidence about it.
+"""
+
+from collections.abc import Hashable, Iterator, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from onewhole.marking.expected import Expected, is_fact_slip
+from onewhole.marking.mark import ClassMarks, Mark, PupilMarks, Remark, Tier, Verdict
+
+#: What stands beside every finding that is shown.
+CAUTION = "A pattern found in a few answers is a hint for a talk with the child, never a label."
+
+LIKELY_FROM = 2
+
+
+class Status(StrEnum):
+    """How much a finding says."""
+
+    NONE = "none"
+    POSSIBLE = "possible"
+    LIKELY = "likely"
+    UNSTEADY = "no steady pattern"
+
+
+@dataclass(frozen=True, slots=True)
+class Fitting:
+    """One pattern beside the answers of one pupil: the labels that fit it, and those that speak against it.
+
+    ``against`` are problems on which the pattern would have shown, and something else was written.
+    """
+
+    pattern: str
+    evidence: tuple[str, ...]
+    against: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """What the answers of one pupil may show.
+
+    ``fittings`` are the patterns that fit equally well and better than all others, in the order of their
+    ids. ``wrong`` are the labels of all wrong answers, ``slips`` of those that may be a slip with a fact.
+    """
+
+    pupil: str
+    status: Status
+    fittings: tuple[Fitting, ...]
+    wrong: tuple[str, ...]
+    slips: tuple[str, ...]
+
+    @property
+    def patterns(self) -> tuple[str, ...]:
+        """Return the ids of the patterns that fit."""
+        return tuple(fitting.pattern for fitting in self.fittings)
+
+    @property
+    def evidence(self) -> tuple[str, ...]:
+        """Return the labels of the answers that fit, in the order of the page."""
+        return self._labels({label for fitting in self.fittings for label in fitting.evidence})
+
+    @property
+    def against(self) -> tuple[str, ...]:
+        """Return the labels that speak against one of the patterns, in the order of the evidence of each."""
+        return tuple(dict.fromkeys(label for fitting in self.fittings for label in fitting.against))
+
+    def _labels(self, chosen: set[str]) -> tuple[str, ...]:
+        return tuple(label for label in self.wrong if label in chosen)
+
+
+@dataclass(frozen=True, slots=True)
+class _Case:
+    """One pattern beside one pupil's answers, with what is needed to weigh it."""
+
+    fitting: Fitting
+    exact: int
+    builds: int
+    wrong_against: int
+
+    @property
+    def fits(self) -> int:
+        return len(self.fitting.evidence)
+
+    @property
+    def likely(self) -> bool:
+        """Say whether answers fit exactly on differently built problems, and fewer speak against it."""
+        return self.builds >= LIKELY_FROM and len(self.fitting.against) < self.fits
+
+    @property
+    def possible(self) -> bool:
+        """Say whether other wrong answers do not outnumber those that fit."""
+        return self.wrong_against <= self.fits
+
+    @property
+    def weight(self) -> tuple[bool, int, int, int]:
+        return self.likely, self.fits - len(self.fitting.against), self.exact, self.builds
+
+
+def findings(marked: ClassMarks) -> tuple[Finding, ...]:
+    """Return what the answers of each pupil may show, in the order of the pupils."""
+    return tuple(finding(marked.expected, pupil) for pupil in marked.pupils)
+
+
+def finding(expected: Sequence[Expected], pupil: PupilMarks) -> Finding:
+    """Return what the answers of one pupil may show.
+
+    *Likely*: two or more answers are exactly what the pattern writes, on differently built problems (no
+    twins), and fewer speak against it than fit. *Possible*: at least one fits, in writing or in amount, and
+    no more wrong answers speak against it than fit. *No steady pattern*: something is wrong, it is more
+    than slips with facts, and no pattern is possible. *None* otherwise. A pattern with a fact slip beside it
+    counts neither for nor against.
+
+    Source: the rule is ours. Looking for the same kind of answer more than once, slips set apart: VanLehn
+    (1982); many wrong rules are used once and dropped: Tatsuoka, ed. (1984), ED 257 665 (both abstracts).
+    """
+    rows = tuple(zip(expected, pupil.marks, strict=True))
+    wrong = tuple(mark.label for _, mark in rows if mark.verdict is Verdict.WRONG)
+    slips = tuple(mark.label for _, mark in rows if _may_be_slip(mark))
+    cases = [
+        case for pattern in sorted(_named(pupil)) if (case := _case(pattern, rows)).possible or case.likely
+    ]
+    best = max((case.weight for case in cases), default=None)
+    kept = [case for case in cases if case.weight == best]
+    if kept:
+        status = Status.LIKELY if kept[0].likely else Status.POSSIBLE
+    else:
+        status = Status.UNSTEADY if set(wrong) - set(slips) else Status.NONE
+    return Finding(pupil.pupil, status, tuple(case.fitting for case in kept), wrong, slips)
+
+
+def _named(pupil: PupilMarks) -> set[str]:
+    """Return every pattern that some wrong answer fits in writing or in amount, fact slips left out."""
+    return {pattern for mark in pupil.marks for pattern in _fitting(mark) if not is_fact_slip(pattern)}
+
+
+def _fitting(mark: Mark) -> tuple[str, ...]:
+    return mark.patterns if mark.tier in {Tier.EXACT, Tier.AMOUNT} else ()
+
+
+def _may_be_slip(mark: Mark) -> bool:
+    return mark.verdict is Verdict.WRONG and (
+        Remark.MAY_BE_SLIP in mark.remarks or any(is_fact_slip(pattern) for pattern in _fitting(mark))
+    )
+
+
+def _case(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> _Case:
+    fits = [(asked, mark) for asked, mark in rows if pattern in _fitting(mark)]
+    exact = [(asked, mark) for asked, mark in fits if mark.tier is Tier.EXACT]
+    against = tuple(_against(pattern, rows))
+    return _Case(
+        Fitting(pattern, tuple(mark.label for _, mark in fits), tuple(mark.label for mark in against)),
+        len(exact),
+        _differently_built([asked for asked, _ in exact]),
+        sum(mark.verdict is Verdict.WRONG for mark in against),
+    )
+
+
+def _against(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> Iterator[Mark]:
+    for asked, mark in rows:
+        answered = mark.verdict in {Verdict.RIGHT, Verdict.FORM, Verdict.WRONG}
+        named = mark.verdict is Verdict.WRONG and pattern in mark.patterns
+        if answered and pattern in asked.shows and not named:
+            yield mark
+
+
+def _differently_built(problems: Sequence[Expected]) -> int:
+    builds: set[Hashable] = {asked.built for asked in problems}
+    return len(builds)
