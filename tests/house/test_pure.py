@@ -40,7 +40,8 @@ PURE_IMPORTS = frozenset(
         "xml.sax.saxutils",
     ]
 )
-WHOLE_MATH = frozenset({"comb", "factorial", "gcd", "isqrt", "lcm", "perm", "prod"})
+#: Whole numbers in, whole numbers out; `ceil` and `floor` are exact on the Fractions that they are given here.
+WHOLE_MATH = frozenset({"ceil", "comb", "factorial", "floor", "gcd", "isqrt", "lcm", "perm", "prod"})
 NAMES_FROM = {"math": WHOLE_MATH, "datetime": frozenset({"date"}), "io": frozenset({"StringIO"})}
 IMPURE_CALLS = frozenset({"open", "input", "print", "exec", "eval", "compile", "__import__", "breakpoint"})
 CLOCK_CALLS = frozenset({"today", "fromtimestamp"})  # of the `date` that may be imported
