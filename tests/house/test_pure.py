@@ -40,7 +40,7 @@ PURE_IMPORTS = frozenset(
         "xml.sax.saxutils",
     ]
 )
-#: Whole numbers in, whole numbers out; `ceil` and `floor` are exact on the Fractions that they are given here.
+#: Whole numbers in, whole numbers out; `ceil` and `floor` are exact on the Fractions they are given here.
 WHOLE_MATH = frozenset({"ceil", "comb", "factorial", "floor", "gcd", "isqrt", "lcm", "perm", "prod"})
 NAMES_FROM = {"math": WHOLE_MATH, "datetime": frozenset({"date"}), "io": frozenset({"StringIO"})}
 IMPURE_CALLS = frozenset({"open", "input", "print", "exec", "eval", "compile", "__import__", "breakpoint"})
