@@ -1,1 +1,15 @@
-"""What may be asked: problems with their labels, what they need, and spaces that can be listed whole."""
+"""What may be asked: problems with their labels, what they need, and spaces that can be listed whole.
+
+====================  ============================================================
+:mod:`~.problem`      a labelled statement, and the words of a word problem
+:mod:`~.numbers`      the numbers of a statement, taken out and put back
+:mod:`~.answer`       the right answer, written the usual way
+:mod:`~.taught`       a problem worked the way a class was taught
+:mod:`~.needs`        regrouping, renaming, and what stands there on entry
+:mod:`~.difficulty`   how hard, as a sum of parts that each say why
+:mod:`~.traps`        answers that patterns share, and answers right by luck
+:mod:`~.twins`        two problems that ask one thing
+:mod:`~.spaces`       spaces of problems, listed whole
+:mod:`~.parallel`     the same structure with new numbers
+====================  ============================================================
+"""

@@ -4,11 +4,10 @@ from dataclasses import dataclass
 
 from onewhole.problems.needs import Needs, needs
 from onewhole.problems.numbers import numbers_of
-from onewhole.statements.statement import Question, Statement
-from onewhole.working.questions import DoesNotSuitError, NotWorkedError, for_question
+from onewhole.problems.taught import as_taught
+from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
-from onewhole.working.work import work
 from onewhole.working.working import Working
 
 #: A denominator above this is large: its pieces are hard to draw and its facts cross a ten.
@@ -57,18 +56,9 @@ def difficulty(statement: Statement, taught: Strategy = REGROUP_FIRST) -> Diffic
     True
     """
     wanted = needs(statement)
-    working = _working(statement, taught)
+    working = as_taught(statement, taught)
     parts = (*_of_numbers(statement, wanted), *(_of_working(working) if working else ()))
     return Difficulty(tuple(part for part in parts if part.points))
-
-
-def _working(statement: Statement, taught: Strategy) -> Working | None:
-    """Work the statement as the class was taught; None for what is not worked line by line (3 x 2/5)."""
-    try:
-        chosen = for_question(statement, taught) if isinstance(statement, Question) else taught
-        return work(statement, chosen)
-    except (DoesNotSuitError, NotWorkedError):
-        return None
 
 
 def _of_numbers(statement: Statement, wanted: Needs) -> tuple[Part, ...]:

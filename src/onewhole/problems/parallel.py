@@ -1,0 +1,142 @@
+"""Problems parallel to one: the same structure with new numbers, for tomorrow's practice."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import islice
+from math import gcd, prod
+from typing import TypeVar
+
+from onewhole.errors import OnewholeError
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.problems.answer import answer
+from onewhole.problems.needs import needs
+from onewhole.problems.numbers import numbers_of, with_numbers
+from onewhole.problems.traps import traps
+from onewhole.problems.twins import twin_key
+from onewhole.statements.gap import Gap, type_hole
+from onewhole.statements.statement import MissingNumber, Relation, Statement, meaning
+
+TEN = 10
+#: Wholes of a parallel problem go up to here; the first problem's own wholes may lie higher.
+WHOLES = 9
+#: So many rows of numbers are looked at and no more: spaces of long numbers are too large to walk.
+LOOKED_AT = 20_000
+
+_T = TypeVar("_T")
+
+
+def parallel(statement: Statement) -> Iterator[Statement]:
+    """Yield problems of the same structure with new numbers, in an order that never changes.
+
+    They have the same operations and denominators, the same needs (regroupings, renaming, a whole on top,
+    fractions greater than one), the same places empty, an answer written with the same units, and no trap in
+    regrouping or in the pieces that the first one has not (:mod:`onewhole.problems.traps`). None is a
+    twin of the first one or of one yielded before. The space is walked in wide steps, so that the first few
+    are already spread over it. There may be few or none: 1/2 + 1/2 has no other halves.
+
+    >>> from itertools import islice
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = read_statement("9 5/8 - 4 6/8")
+    >>> all(needs(other) == needs(asked) for other in islice(parallel(asked), 5))
+    True
+    """
+    model = _Model(statement)
+    seen = {twin_key(statement)}
+    for found in _walk(statement):
+        if model.like(found) and (key := twin_key(found)) not in seen and model.no_new_trap(found):
+            seen.add(key)
+            yield found
+
+
+class _Model:
+    """What a parallel problem shares with the first one."""
+
+    def __init__(self, statement: Statement) -> None:
+        self._needs = needs(statement)
+        self._shape = _shape(statement)
+        self._traps = traps(statement).at_heart
+
+    def like(self, found: Statement) -> bool:
+        """Say whether a problem has this structure; one below zero, or whose gap nothing fits, has not."""
+        try:
+            meant = meaning(found)
+            if not isinstance(meant, Relation) and meant <= 0:
+                return False
+            return needs(found) == self._needs and _shape(found) == self._shape
+        except OnewholeError:
+            return False
+
+    def no_new_trap(self, found: Statement) -> bool:
+        """Say whether a problem shows and tells apart at least as much, in regrouping and in the pieces."""
+        return traps(found).at_heart.within(self._traps)
+
+
+def _shape(statement: Statement) -> object:
+    """Return which units the answer is written with, or the sign that is the answer."""
+    found = answer(statement)
+    if isinstance(found, Relation):
+        return found
+    return found.ladder.style, found.ladder.kind, tuple(bool(count) for count in found.amounts)
+
+
+def _walk(statement: Statement) -> Iterator[Statement]:
+    """Yield the statement with other counts, beginning at its own and going on in wide steps."""
+    numbers = numbers_of(statement)
+    gap = statement.gap if isinstance(statement, MissingNumber) else None
+    places = [place for number in numbers for place in _places(number)]
+    beside = _gap_places(gap) if gap else []
+    own = _index(places, [count for number in numbers for count in number.counts])
+    own = own * prod(map(len, beside)) + (_index(beside, [gap.wholes, gap.top, gap.bottom]) if gap else 0)
+    size = prod(map(len, (*places, *beside)))
+    step = next(step for step in range(size * 618 // 1000, 2 * size + 2) if gcd(step, size) == 1)
+    for turn in range(1, min(size, LOOKED_AT)):
+        at, in_gap = divmod((own + turn * step) % size, prod(map(len, beside)))
+        counts = iter(_row(places, at))
+        found = [Quantity(number.ladder, tuple(islice(counts, len(number.counts)))) for number in numbers]
+        filled = with_numbers(statement, found)
+        yield replace(filled, gap=Gap(*_row(beside, in_gap))) if isinstance(filled, MissingNumber) else filled
+
+
+def _places(number: Quantity) -> list[Sequence[int | None]]:
+    """Return what may stand on each rung: the same kind of count as there is now."""
+    first = WHOLES if number.ladder.style in {Style.MIXED, Style.MEASURE} else TEN - 1
+    ratios = (first + 1, *number.ladder.ratios)
+    return [_like(count, ratio) for count, ratio in zip(number.counts, ratios, strict=True)]
+
+
+def _like(count: int | None, ratio: int) -> Sequence[int | None]:
+    """Return counts that fill as many larger units as this one; nothing written, and 0, stay."""
+    if not count:
+        return (count,)
+    full = count // ratio
+    return range(max(1, full * ratio), (full + 1) * ratio)
+
+
+def _gap_places(gap: Gap) -> list[Sequence[int | type_hole | None]]:
+    """Return what may stand in each part of the number with the gap; its denominator stays."""
+    wholes: Sequence[int | type_hole | None] = (
+        range(min(1, gap.wholes), max(WHOLES, gap.wholes) + 1)
+        if isinstance(gap.wholes, int)
+        else (gap.wholes,)
+    )
+    top: Sequence[int | type_hole | None] = (
+        range(min(1, gap.top), max(TEN, gap.top) + 1) if isinstance(gap.top, int) else (gap.top,)
+    )
+    return [wholes, top, (gap.bottom,)]
+
+
+def _index(places: Sequence[Sequence[_T]], counts: Sequence[_T]) -> int:
+    """Return the number of a row of counts; the inverse of :func:`_row`."""
+    at = 0
+    for place, count in zip(places, counts, strict=True):
+        at = at * len(place) + place.index(count)
+    return at
+
+
+def _row(places: Sequence[Sequence[_T]], at: int) -> list[_T]:
+    row: list[_T] = []
+    for place in reversed(places):
+        at, which = divmod(at, len(place))
+        row.append(place[which])
+    return row[::-1]

@@ -1,0 +1,23 @@
+"""A problem worked the way a class was taught."""
+
+from onewhole.statements.statement import Question, Statement
+from onewhole.working.questions import DoesNotSuitError, NotWorkedError, for_question
+from onewhole.working.strategy import Strategy
+from onewhole.working.work import work
+from onewhole.working.working import Working
+
+
+def as_taught(statement: Statement, taught: Strategy) -> Working | None:
+    """Return the working by the taught strategy, or its partner for the other operation, or one that suits.
+
+    None for what is not worked line by line, such as 3 x 2/5.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> as_taught(read_statement("2 4/5 + 1 3/5"), REGROUP_FIRST).strategy
+    'units_apart'
+    """
+    try:
+        return work(statement, for_question(statement, taught) if isinstance(statement, Question) else taught)
+    except (DoesNotSuitError, NotWorkedError):
+        return None

@@ -1,0 +1,79 @@
+"""Numbers that hide what a pupil thinks: answers that several patterns share, and answers right by luck."""
+
+from collections import defaultdict
+from dataclasses import dataclass
+
+from onewhole.misconceptions.attempt import Outcome
+from onewhole.misconceptions.catalogue import by_id, patterns, shows
+from onewhole.misconceptions.pattern import Family, luck
+from onewhole.statements.statement import Statement
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.units_apart import UNITS_APART
+
+
+@dataclass(frozen=True, slots=True)
+class Traps:
+    """What the numbers of one problem show and hide; patterns by their ids, in the order of the catalogue.
+
+    ``shown`` are the patterns that can show here, ``alike`` groups of two or more of them that write one and
+    the same answer, and ``lucky`` patterns that apply and still give the right answer.
+    """
+
+    shown: tuple[str, ...]
+    alike: tuple[tuple[str, ...], ...]
+    lucky: tuple[str, ...]
+
+    @property
+    def at_heart(self) -> "Traps":
+        """Return the same for patterns about regrouping and the pieces, one unit after another.
+
+        They are what practice on regrouping is for; some of the others share an answer on every problem.
+        """
+        groups = (tuple(key for key in group if _is_at_heart(key)) for group in self.alike)
+        return Traps(
+            tuple(key for key in self.shown if _is_at_heart(key)),
+            tuple(group for group in groups if len(group) > 1),
+            tuple(key for key in self.lucky if _is_at_heart(key)),
+        )
+
+    def within(self, other: "Traps") -> bool:
+        """Say whether this problem shows all that the other shows, and hides nothing that the other does not.
+
+        >>> Traps(("A01", "A02"), (), ()).within(Traps(("A01", "A02"), (("A01", "A02"),), ()))
+        True
+        """
+        return (
+            set(self.shown) >= set(other.shown)
+            and set(self.lucky) <= set(other.lucky)
+            and all(any(set(group) <= set(wider) for wider in other.alike) for group in self.alike)
+        )
+
+
+def _is_at_heart(key: str) -> bool:
+    pattern = by_id(key)
+    return (
+        pattern.family in {Family.REGROUPING, Family.NUMERATOR}
+        and pattern.bends is not None
+        and pattern.bends.strategy in {REGROUP_FIRST.key, UNITS_APART.key}
+    )
+
+
+def traps(statement: Statement) -> Traps:
+    """Return what the numbers of a statement show and hide.
+
+    Two patterns are alike here when the answers they write are written the same (4 8/5 is not 5 3/5).
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> found = traps(read_statement("5 1/8 - 2 5/8"))
+    >>> any({"A01", "A02"} <= set(group) for group in found.alike)
+    True
+    """
+    wrote: dict[Outcome, list[str]] = defaultdict(list)
+    shown = shows(statement)
+    for slip in shown:
+        wrote[slip.wrote].append(slip.pattern)
+    return Traps(
+        tuple(slip.pattern for slip in shown),
+        tuple(tuple(group) for group in wrote.values() if len(group) > 1),
+        tuple(pattern.id for pattern in patterns() if luck(pattern, statement)),
+    )

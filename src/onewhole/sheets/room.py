@@ -1,0 +1,179 @@
+"""The room each problem needs on the pupil page, measured from its working."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
+from typing import NoReturn, assert_never
+
+from onewhole.errors import InputError
+from onewhole.notations.row import Writable
+from onewhole.problems.answer import answer
+from onewhole.problems.needs import needs
+from onewhole.problems.numbers import numbers_of
+from onewhole.problems.problem import Problem
+from onewhole.problems.taught import as_taught
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.handwriting import LINE_MM, written
+from onewhole.sheets.header import Header, Paper, Picture, Print
+from onewhole.statements.statement import Question
+
+#: Width and height of the paper in millimetres. Source: ISO 216 (A4); 8.5 by 11 inches (US Letter).
+PAPERS = {
+    Paper.LETTER: (Fraction("215.9"), Fraction("279.4")),
+    Paper.A4: (Fraction(210), Fraction(297)),
+}
+#: Empty paper at each side, and at top and bottom together. Margins of an inch in large print: American
+#: Council of the Blind (2022); the others are our own. The look of the printed page holds the same figures.
+SIDES = {Print.ORDINARY: Fraction(18), Print.LARGE: Fraction("25.4")}
+ENDS = {Print.ORDINARY: Fraction(41), Print.LARGE: Fraction("51.4")}
+#: Empty paper between two columns.
+GAPS = {Print.ORDINARY: Fraction(8), Print.LARGE: Fraction(10)}
+#: What a page keeps for the printed problem and its answer line.
+HEAD_MM = 45
+#: How much larger a pupil who reads large print writes; our own.
+SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(4, 3)}
+#: Empty paper between the frame of a room and what is written in it, both sides together.
+FRAME_MM = 6
+#: Between a room and the picture beside it.
+PICTURE_GAP_MM = 4
+#: The line for the answer under the room, with the space over it.
+ANSWER_MM = 14
+
+#: Places to draw in; our own. Strips stand four in a row, more than 12 are not drawn.
+STRIPS_IN_A_ROW = 4
+MOST_STRIPS = 12
+STRIP_MM = 12
+PICTURE_MM = 72
+LINE_PICTURE_MM = 27
+WORDS_MM = 9
+
+
+class RoomError(InputError):
+    """A problem does not fit the paper."""
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A place to draw in, in millimetres."""
+
+    width_mm: Fraction
+    height_mm: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """The room for one problem, in exact millimetres.
+
+    ``width_mm`` and ``height_mm`` are the frame to write in: ``lines`` lines of writing, each ``pitch_mm``
+    high. ``picture`` is the place to draw in, beside the frame where both fit and over it where not, or None.
+    The answer line under the frame is not in them: ``answer_mm`` is its height.
+    """
+
+    width_mm: Fraction
+    height_mm: Fraction
+    lines: int
+    pitch_mm: Fraction
+    picture: Place | None = None
+    answer_mm: Fraction = Fraction(ANSWER_MM)
+
+    @property
+    def across_mm(self) -> Fraction:
+        """Return how wide frame and picture are side by side."""
+        return self.width_mm + (PICTURE_GAP_MM + self.picture.width_mm if self.picture else 0)
+
+
+def page_width(header: Header) -> Fraction:
+    """Return the width between the margins in millimetres.
+
+    >>> page_width(Header())
+    Fraction(1799, 10)
+    """
+    return PAPERS[header.paper][0] - 2 * SIDES[header.print]
+
+
+def page_height(header: Header) -> Fraction:
+    """Return the height between the margins in millimetres."""
+    return PAPERS[header.paper][1] - ENDS[header.print]
+
+
+def column_width(header: Header) -> Fraction:
+    """Return the width of one of two columns in millimetres.
+
+    >>> column_width(Header(paper=Paper.A4))
+    Fraction(83, 1)
+    """
+    return (page_width(header) - GAPS[header.print]) / 2
+
+
+def columns(sheet: Sheet) -> int:
+    """Return the number of columns: the header's, or two when at least half of the problems fit into one."""
+    if sheet.header.columns is not None:
+        return sheet.header.columns
+    wide = [room(problem, sheet).across_mm > column_width(sheet.header) for problem in sheet.problems]
+    return 1 if 2 * sum(wide) > len(wide) else 2
+
+
+def room(problem: Problem, sheet: Sheet) -> Room:
+    """Return the room that a problem needs.
+
+    It holds every line that a pupil writes when the problem is worked as the class was taught (the problem
+    itself is printed and not written, but a word problem's equation is), at a nine-year-old's size of
+    handwriting (:mod:`onewhole.sheets.handwriting`; our own), so that nobody has to write above or sideways.
+    A line that is too wide for the paper is broken before a sign. Raises RoomError when a number is too long
+    for the paper, or the working too high for a page.
+
+    >>> from onewhole.sheets.reading import read_sheet
+    >>> sheet = read_sheet("1. 7 2/6 - 3 5/6")
+    >>> found = room(sheet.problems[0], sheet)
+    >>> found.lines, found.height_mm
+    (4, Fraction(36, 1))
+    """
+    header = sheet.header
+    scale, most = SCALE[header.print], page_width(header)
+    laid = [
+        written(says, leads=leads, width=(most - FRAME_MM) / scale) for says, leads in _lines(problem, header)
+    ]
+    lines, pitch = sum(part.lines for part in laid), LINE_MM * scale
+    width = max(part.width for part in laid) * scale + FRAME_MM
+    found = Room(width, lines * pitch, lines, pitch, _picture(problem, header))
+    if width > most:
+        _refuse(problem, "wide")
+    over = found.picture.height_mm + PICTURE_GAP_MM if found.picture and found.across_mm > most else 0
+    if found.height_mm + over > page_height(header) - HEAD_MM:
+        _refuse(problem, "high")
+    return found
+
+
+def _refuse(problem: Problem, how: str) -> NoReturn:
+    msg = f"the working of problem {problem.label} is too {how} for the paper"
+    raise RoomError(msg, line=problem.line, remedy="Use smaller numbers or fewer of them, or ordinary print.")
+
+
+def _lines(problem: Problem, header: Header) -> Sequence[tuple[Writable, bool]]:
+    """Return what the pupil writes line by line, and whether an equals sign leads the line."""
+    working = as_taught(problem.statement, header.strategy)
+    if working is None:
+        return [(problem.statement, False), (answer(problem.statement), True)]
+    lines = [line.says for line in working.brief()]
+    printed = 0 if problem.story or len(lines) == 1 else 1
+    leads = isinstance(problem.statement, Question)
+    return [(says, leads and at > 0) for at, says in enumerate(lines)][printed:]
+
+
+def _picture(problem: Problem, header: Header) -> Place | None:
+    """Return the place to draw in: strips four in a row (only for fractions), or a number line."""
+    scale = SCALE[header.print]
+    match header.picture:
+        case Picture.NONE:
+            return None
+        case Picture.LINE:
+            return Place(PICTURE_MM * scale, LINE_PICTURE_MM * scale)
+        case Picture.STRIP:
+            if not needs(problem.statement).denominators:
+                return None
+            most: Fraction = max(number.value for number in numbers_of(problem.statement))
+            rows = ceil(min(most, Fraction(MOST_STRIPS)) / STRIPS_IN_A_ROW)
+            return Place(PICTURE_MM * scale, (max(1, rows) * STRIP_MM + WORDS_MM) * scale)
+        case _:
+            assert_never(header.picture)
