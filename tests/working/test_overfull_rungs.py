@@ -1,11 +1,11 @@
-"""A number with too few of a middle unit written is put together before anything is taken from it."""
+"""Numbers that cannot be taken away as they stand: put together first, or refused."""
 
 import pytest
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, meaning
-from onewhole.working.questions import suiting, work_question
+from onewhole.working.questions import NotWorkedError, suiting, work_question
 
 
 @pytest.mark.parametrize(
@@ -24,3 +24,11 @@ def test_every_strategy_that_suits_reaches_the_amount(typed: str) -> None:
         answer = work_question(question, strategy).answer
         assert isinstance(answer, Quantity)
         assert answer.value == meaning(question)
+
+
+def test_running_below_zero_is_refused() -> None:
+    """From left to right 2 - 5 + 4 goes below zero, which no fourth grade writes."""
+    question = read_statement("2 - 5 + 4")
+    assert isinstance(question, Question)
+    with pytest.raises(NotWorkedError, match="more is taken away"):
+        suiting(question)

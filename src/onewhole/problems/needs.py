@@ -129,9 +129,16 @@ def _operations(side: Expression) -> set[Operation]:
 def _regrouped(side: Expression) -> tuple[int, bool]:
     """Count the regroupings of a flat sum or difference, and say whether it begins with wholes only."""
     signed = asked_quantities(Question(side))
-    if signed is None or len(signed) == 1:
+    if signed is None or len(signed) == 1 or runs_below_zero(side):
         return 0, False
     return regroupings(signed), _whole_first(signed)
+
+
+def runs_below_zero(side: Expression) -> bool:
+    """Say whether a sum taken from left to right is below zero on the way: 2 - 5 + 4 (K4)."""
+    if not isinstance(side, Sum):
+        return False
+    return min(accumulate(-value(term.part) if term.taken else value(term.part) for term in side.terms)) < 0
 
 
 def _whole_first(signed: Signed) -> bool:

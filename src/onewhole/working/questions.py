@@ -81,7 +81,8 @@ def for_question(question: Question, taught: Strategy) -> Strategy:
 def work_question(question: Question, strategy: Strategy, *, checked: bool = True) -> Working:
     """Work a sum or difference of quantities line by line.
 
-    Raises DoesNotSuitError with the reason, NotWorkedError for anything but a sum or difference.
+    Raises DoesNotSuitError with the reason, NotWorkedError for anything but a sum or difference, and for one
+    that runs below zero on the way (2 - 5 + 4).
 
     >>> from onewhole.statements.reading import read_statement
     >>> working = work_question(read_statement("7 2/6 - 3 5/6"), strategy_named("regroup_first"))
@@ -99,6 +100,9 @@ def _signed(question: Question) -> Signed:
     if signed is None:
         msg = "only sums and differences are worked line by line"
         raise NotWorkedError(msg, remedy="Write a sum or a difference such as 7 2/6 - 3 5/6.")
+    if len(signed) > PAIR and min(accumulate(-n.value if taken else n.value for n, taken in signed)) < 0:
+        msg = "from left to right more is taken away than there is"
+        raise NotWorkedError(msg, remedy="Add first, then take away: 2 + 4 - 5. Below zero comes in grade 6.")
     return signed
 
 
