@@ -16,14 +16,23 @@ def numbers_of(statement: Statement) -> tuple[Quantity, ...]:
     >>> [number.counts for number in numbers_of(read_statement("7 2/6 - 3 5/6"))]
     [(7, 2), (3, 5)]
     """
+    return tuple(found for side in sides(statement) for found in quantities(side))
+
+
+def sides(statement: Statement) -> tuple[Expression, ...]:
+    """Return the expressions that make up a statement, in order; the number with the gap is none of them.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> len(sides(read_statement("3 + ? = 5 1/2")))
+    2
+    """
     match statement:
         case Question(asked):
-            return quantities(asked)
+            return (asked,)
         case Comparison(left, right):
-            return quantities(left) + quantities(right)
+            return left, right
         case MissingNumber():
-            beside = tuple(found for part, _ in statement.beside for found in quantities(part))
-            return quantities(statement.rest) + beside
+            return (statement.rest, *(part for part, _ in statement.beside))
         case _:
             assert_never(statement)
 

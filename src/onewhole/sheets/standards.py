@@ -1,0 +1,280 @@
+"""What the standards of grades 3 to 5 expect, as notes on a page: never a block.
+
+The codes are those of *Common Core State Standards for Mathematics* (2010), "CCSSM" here; the wording is our
+own. K1 to K13 are our own numbers for these checks. Each says whether its source was read, is remembered, or
+is our own judgement.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import assert_never
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind
+from onewhole.problems.answer import answer
+from onewhole.problems.needs import Needs, Operation, needs, runs_below_zero
+from onewhole.problems.numbers import numbers_of, sides
+from onewhole.problems.problem import Problem
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import Picture
+from onewhole.statements.expression import Expression, Over, Sum, Times, value
+
+
+class Provenance(StrEnum):
+    """How a rule reached us."""
+
+    READ = "read"
+    MEMORY = "from memory"
+    OWN = "our own judgement"
+
+
+@dataclass(frozen=True, slots=True)
+class Standard:
+    """One check: its code, its rule in our words, where that comes from, and what a teacher may do."""
+
+    code: str
+    rule: str
+    source: str
+    provenance: Provenance
+    remedy: str
+
+
+@dataclass(frozen=True, slots=True)
+class StandardNote:
+    """A standard that a page, or some of its problems, does not meet or that is good to know about it.
+
+    ``labels`` are those of the problems; none means that the whole page is meant.
+    """
+
+    standard: Standard
+    labels: tuple[str, ...] = ()
+
+
+#: Source: footnotes to the fractions domain of grades 4 and 3, CCSSM (read).
+GRADE_4 = frozenset({2, 3, 4, 5, 6, 8, 10, 12, 100})
+GRADE_3 = frozenset({2, 3, 4, 6, 8})
+#: Legal arithmetic, outside what grade 4 is expected to meet: follows from the footnote.
+ODD_ONES = frozenset({7, 9, 11})
+LARGEST_WHOLE = 1_000_000
+TENTHS_AND_HUNDREDTHS = (10, 100)
+HUNDREDTHS = 100
+
+_NF4, _READ = "CCSSM, footnote to grade 4 fractions", Provenance.READ
+
+STANDARDS = (
+    Standard(
+        "K1",
+        "Grade 4 meets the denominators 2, 3, 4, 5, 6, 8, 10, 12 and 100.",
+        _NF4,
+        _READ,
+        "Keep it if you mean it, or choose one of those denominators.",
+    ),
+    Standard(
+        "K2",
+        "Grade 3 meets the denominators 2, 3, 4, 6 and 8.",
+        "CCSSM, footnote to grade 3 fractions",
+        _READ,
+        "Keep it if you mean it, or choose one of those denominators.",
+    ),
+    Standard(
+        "K3",
+        "Grade 4 adds and subtracts with like denominators, besides tenths with hundredths.",
+        "CCSSM 4.NF.B.3, 4.NF.C.5",
+        _READ,
+        "Keep it if your class is ready, or use one denominator.",
+    ),
+    Standard(
+        "K4",
+        "No result is below zero before grade 6.",
+        "CCSSM 6.NS (implied)",
+        Provenance.MEMORY,
+        "Put the larger number first.",
+    ),
+    Standard(
+        "K5",
+        "Any equal form of an answer is right: the standards ask for no mixed or simplest form.",
+        "CCSSM 4.NF, 5.NF.A.1 (its sample leaves 23/12)",
+        _READ,
+        "Leave the setting out unless the form is what you teach tonight.",
+    ),
+    Standard(
+        "K6",
+        "Fraction word problems come with a picture and an equation.",
+        "CCSSM 4.NF.B.3.d",
+        _READ,
+        "Set picture: strip or picture: number line.",
+    ),
+    Standard(
+        "K7",
+        "All the fractions of a word problem are parts of one and the same whole.",
+        "CCSSM 4.NF.B.3.a, 4.NF.B.3.d",
+        _READ,
+        "Name the whole in the story, with the word the class uses.",
+    ),
+    Standard(
+        "K8",
+        "Whole numbers of grade 4 stay at or below 1,000,000.",
+        "CCSSM, footnote to grade 4 base ten",
+        _READ,
+        "Use smaller numbers.",
+    ),
+    Standard(
+        "K9",
+        "Unlike denominators are grade 5: 5.NF.A.1.",
+        "CCSSM 5.NF.A.1, footnote to 4.NF.C.5",
+        _READ,
+        "Keep it as a look ahead, or use one denominator.",
+    ),
+    Standard(
+        "K10",
+        "A fraction times a fraction is grade 5: 5.NF.B.4.",
+        "CCSSM 4.NF.B.4 (read), 5.NF.B.4 (from memory)",
+        Provenance.MEMORY,
+        "Multiply by a whole number, or keep it as a look ahead.",
+    ),
+    Standard(
+        "K11",
+        "A page on regrouping holds problems with it and problems without it.",
+        "our own rule; CCSSM never parts 4.NF.B.3.c by regrouping (read)",
+        Provenance.OWN,
+        "Mix both kinds, so that looking at the pieces first is worth while.",
+    ),
+    Standard(
+        "K12",
+        "Sevenths, ninths and elevenths are no part of what grade 4 is expected to meet.",
+        _NF4,
+        _READ,
+        "Keep it if you mean it: the arithmetic is the same.",
+    ),
+    Standard(
+        "K13",
+        "A strip of 100 parts cannot be drawn so that it can be read.",
+        "our own judgement",
+        Provenance.OWN,
+        "Use a 10 by 10 grid for hundredths, or another picture.",
+    ),
+)
+
+
+def notes(sheet: Sheet) -> tuple[StandardNote, ...]:
+    r"""Return a note for every standard that has something to say about a page, K1 first.
+
+    >>> from onewhole.sheets.reading import read_sheet
+    >>> found = notes(read_sheet("1. 3 2/7 - 1 5/7\n2. 4 6/7 - 2 1/7"))
+    >>> [(note.standard.code, note.labels) for note in found]
+    [('K1', ('1', '2')), ('K12', ('1', '2'))]
+    """
+    seen = {problem.label: needs(problem.statement) for problem in sheet.problems}
+    found: list[StandardNote] = []
+    for standard in STANDARDS:
+        if standard.code in _OF_PAGES:
+            if _OF_PAGES[standard.code](sheet, seen):
+                found.append(StandardNote(standard))
+            continue
+        says = _OF_PROBLEMS[standard.code]
+        labels = tuple(one.label for one in sheet.problems if says(one, seen[one.label], sheet))
+        if labels:
+            found.append(StandardNote(standard, labels))
+    return tuple(found)
+
+
+# What each check asks of one problem -----------------------------------------------------------------------
+
+
+def _grade_4_denominators(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    return sheet.header.grade == 4 and not GRADE_4.issuperset(wanted.denominators)
+
+
+def _grade_3_denominators(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    return sheet.header.grade == 3 and not GRADE_3.issuperset(wanted.denominators)
+
+
+def _unlike(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    """Say whether unlike denominators are joined below grade 5, besides tenths and hundredths."""
+    joins = {Operation.ADD, Operation.SUBTRACT} & set(wanted.operations)
+    several = len(wanted.denominators) > 1 and wanted.denominators != TENTHS_AND_HUNDREDTHS
+    return sheet.header.grade < 5 and bool(joins) and several
+
+
+def _below_zero(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    return sheet.header.grade < 6 and any(map(runs_below_zero, sides(problem.statement)))
+
+
+def _without_picture(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    return bool(problem.story) and bool(wanted.denominators) and sheet.header.picture is Picture.NONE
+
+
+def _whole_not_named(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    """Say whether neither word of the class for the whole stands in a story."""
+    told, words = problem.story.casefold(), sheet.header.words
+    return bool(told) and words.whole.casefold() not in told and words.wholes.casefold() not in told
+
+
+def _large(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    found = answer(problem.statement)
+    every = (*numbers_of(problem.statement), *((found,) if isinstance(found, Quantity) else ()))
+    return sheet.header.grade <= 4 and any(
+        number.kind is Kind.NUMBER and number.value > LARGEST_WHOLE for number in every
+    )
+
+
+def _fraction_times_fraction(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    return sheet.header.grade < 5 and any(map(_multiplies_fractions, sides(problem.statement)))
+
+
+def _multiplies_fractions(side: Expression) -> bool:
+    match side:
+        case Quantity():
+            return False
+        case Sum(terms):
+            return any(_multiplies_fractions(term.part) for term in terms)
+        case Times(left, right):
+            both = value(left).denominator > 1 and value(right).denominator > 1
+            return both or _multiplies_fractions(left) or _multiplies_fractions(right)
+        case Over(top, bottom):
+            return _multiplies_fractions(top) or _multiplies_fractions(bottom)
+        case _:
+            assert_never(side)
+
+
+def _odd_denominators(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    return sheet.header.grade <= 4 and not ODD_ONES.isdisjoint(wanted.denominators)
+
+
+def _strip_of_hundredths(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    return wanted.regrouping and HUNDREDTHS in wanted.denominators and sheet.header.picture is Picture.STRIP
+
+
+# ... and of a whole page -----------------------------------------------------------------------------------
+
+
+def _form_demanded(sheet: Sheet, _: Mapping[str, Needs]) -> bool:
+    return sheet.header.mixed_form or sheet.header.simplest_form
+
+
+def _one_kind_only(_: Sheet, seen: Mapping[str, Needs]) -> bool:
+    """Say whether the sums and differences of a page all need regrouping, or none does."""
+    worked = [
+        one.regrouping for one in seen.values() if {Operation.ADD, Operation.SUBTRACT} & set(one.operations)
+    ]
+    return len(worked) > 1 and len(set(worked)) == 1
+
+
+_OF_PROBLEMS: Mapping[str, Callable[[Problem, Needs, Sheet], bool]] = {
+    "K1": _grade_4_denominators,
+    "K2": _grade_3_denominators,
+    "K3": _unlike,
+    "K4": _below_zero,
+    "K6": _without_picture,
+    "K7": _whole_not_named,
+    "K8": _large,
+    "K9": _unlike,
+    "K10": _fraction_times_fraction,
+    "K12": _odd_denominators,
+    "K13": _strip_of_hundredths,
+}
+_OF_PAGES: Mapping[str, Callable[[Sheet, Mapping[str, Needs]], bool]] = {
+    "K5": _form_demanded,
+    "K11": _one_kind_only,
+}
