@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from hypothesis import assume, reject
 from hypothesis import strategies as st
-from tests.kit.numbers import DENOMINATORS, SMALL_COUNTS, amounts_of, every_mixed_number, plain_numbers
 
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
@@ -12,6 +11,7 @@ from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, minus, plus, value
 from onewhole.statements.gap import HOLE, Gap, NoSuchNumberError, type_hole
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, Statement, gap_amount
+from tests.kit.numbers import DENOMINATORS, SMALL_COUNTS, amounts_of, every_mixed_number, plain_numbers
 
 KINDS = tuple(Kind)
 

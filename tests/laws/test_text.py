@@ -1,14 +1,14 @@
 """Plain text reads back to the same thing."""
 
 from hypothesis import given
-from tests.kit.numbers import quantities
-from tests.kit.statements import any_expressions, statements
 
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
 from onewhole.statements.reading import read_answer, read_expression, read_statement
 from onewhole.statements.statement import Statement
+from tests.kit.numbers import quantities
+from tests.kit.statements import any_expressions, statements
 
 
 @given(quantities())

@@ -1,0 +1,74 @@
+"""Typst math: the formula as the page library sets it, in ``eval(..., mode: "math")``.
+
+The page library (``look/formula.typ`` in the room of the writers) takes ``{"math": ..., "alt": ...}``, where
+``alt`` are the spoken words of :mod:`onewhole.notations.speech`, and knows two names beyond Typst's own:
+``hole`` is an empty square for a missing number, ``ring`` an empty circle for a missing sign.
+"""
+
+from typing import assert_never
+
+from onewhole.notations.row import Number, Part, Piece, Sign, Writable, row
+from onewhole.notations.text import digits, text
+from onewhole.notations.words import in_digits
+from onewhole.number.impossible import Impossible
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Over
+from onewhole.statements.gap import HOLE, Gap
+
+_SIGNS = {
+    Sign.MINUS: "\N{MINUS SIGN}",
+    Sign.TIMES: "\N{MULTIPLICATION SIGN}",
+    Sign.WHICH: "ring",
+}
+
+
+def typst_math(thing: Writable) -> str:
+    """Write a line in Typst math, as it stands between two dollar signs.
+
+    Measures and places are set as words: "5 ft 2 in". The minus is U+2212.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> typst_math(read_statement("(44 - 23)/6"))
+    'frac(44 \N{MINUS SIGN} 23, 6)'
+    """
+    spelt = " ".join(_piece(piece) for piece in row(thing))
+    return spelt.replace("( ", "(").replace(" )", ")")
+
+
+def _piece(piece: Piece) -> str:
+    match piece:
+        case Sign():
+            return _SIGNS.get(piece, piece.value)
+        case Over(above, below):
+            return f"frac({typst_math(above)}, {typst_math(below)})"
+        case _:
+            return _number(piece)
+
+
+def _number(number: Number) -> str:
+    match number:
+        case Gap(wholes, top, bottom):
+            return _mixed(wholes, top, bottom)
+        case Impossible(wholes, top):
+            return _mixed(wholes, top, 0)
+        case Quantity(ladder, counts):
+            if ladder.style is Style.MIXED:
+                wholes, top = counts
+                return _mixed(wholes, top, ladder.denominator)
+            if ladder.style is not Style.MEASURE and in_digits(number):
+                return digits(number)
+            return f'"{text(number)}"'
+        case _:
+            assert_never(number)
+
+
+def _mixed(wholes: Part, top: Part, bottom: Part) -> str:
+    if top is None:
+        return _part(wholes)
+    fraction = f"frac({_part(top)}, {_part(bottom)})"
+    return fraction if wholes is None else f"{_part(wholes)} {fraction}"
+
+
+def _part(count: Part) -> str:
+    return "hole" if count is HOLE else str(count)
