@@ -20,41 +20,40 @@ def something(*parts: Quantity) -> tuple[Quantity, ...]:
     return tuple(part for part in parts if part.parts) or parts[-1:]
 
 
-def opened(bench: Bench, rung: int) -> Bench:
-    """Regroup one unit of a rung of the first number and write the three lines that say so."""
+def opened(bench: Bench, rung: int, times: int = 1) -> Bench:
+    """Regroup so many of a rung's unit of the first number and write the three lines that say so."""
     first, units = bench.first, bench.first.ladder.units
-    ratio = first.ladder.ratios[rung]
-    one, loose = one_on(first, rung), one_on(first, rung + 1, ratio)
-    fewer = Quantity(first.ladder, tuple(n - (at == rung) for at, n in enumerate(first.amounts)))
+    unit, small = units[rung], units[rung + 1]
+    loose = times * first.ladder.ratios[rung]
+    have, need = first.amounts[rung + 1], bench.second.amounts[rung + 1]
+    fewer = Quantity(first.ladder, tuple([n - times * (at == rung) for at, n in enumerate(first.amounts)]))
     upper, lower = fewer.only(*range(rung + 1)), fewer.only(*range(rung + 1, len(units)))
-    reason = because(
-        "open_one",
-        unit=units[rung],
-        small=units[rung + 1],
-        have=first.amounts[rung + 1],
-        need=bench.second.amounts[rung + 1],
-    )
-    bench = bench.say(bench.joined(*something(upper, one, lower)), reason, aside=True)
-    reason = because("one_is_worth", unit=units[rung], small=units[rung + 1], ratio=ratio)
-    bench = bench.say(bench.joined(*something(upper, loose, lower)), reason, aside=True)
-    after = first.regroup(rung)
-    reason = because(
-        "put_together",
-        small=units[rung + 1],
-        opened=ratio,
-        had=first.amounts[rung + 1],
-        now=after.amounts[rung + 1],
-    )
+    if times == 1:
+        why = because("open_one", unit=unit, small=small, have=have, need=need)
+        worth = because("one_is_worth", unit=unit, small=small, ratio=loose)
+    else:
+        why = because("open_to_match", times=times, unit=unit, small=small)
+        worth = because("are_worth", times=times, unit=unit, small=small, had=loose)
+    whole_ones, pieces = one_on(first, rung, times), one_on(first, rung + 1, loose)
+    bench = bench.say(bench.joined(*something(upper, whole_ones, lower)), why, aside=True)
+    bench = bench.say(bench.joined(*something(upper, pieces, lower)), worth, aside=True)
+    after = first.regroup(rung, times)
+    reason = because("put_together", small=small, opened=loose, had=have, now=after.amounts[rung + 1])
     bench = bench.now(first=after)
     return bench.say(bench.joined(trimmed(after)), reason)
 
 
+#: So many units are opened one after another; where more are needed, all of them at once.
+ONE_BY_ONE = 3
+
+
 def enough_at(bench: Bench, rung: int) -> Bench:
     """Regroup until the first number has at least as many of a rung's unit as the second."""
-    while bench.first.amounts[rung] < bench.second.amounts[rung]:
+    worths = bench.first.ladder.worths
+    while (lacks := bench.second.amounts[rung] - bench.first.amounts[rung]) > 0:
         giver = max(at for at in range(rung) if bench.first.amounts[at])
-        for at in range(giver, rung):
-            bench = opened(bench, at)
+        needed = min(-(-lacks * worths[rung] // worths[giver]), bench.first.amounts[giver])
+        bench = opened(bench, giver, needed if needed > ONE_BY_ONE else 1)
     return bench
 
 
