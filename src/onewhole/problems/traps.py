@@ -1,11 +1,13 @@
 """Numbers that hide what a pupil thinks: answers that several patterns share, and answers right by luck."""
 
 from collections import defaultdict
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import Family, luck
+from onewhole.misconceptions.slip import Slip
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.units_apart import UNITS_APART
@@ -29,11 +31,11 @@ class Traps:
 
         They are what practice on regrouping is for; some of the others share an answer on every problem.
         """
-        groups = (tuple(key for key in group if _is_at_heart(key)) for group in self.alike)
+        groups = (tuple(key for key in group if is_at_heart(key)) for group in self.alike)
         return Traps(
-            tuple(key for key in self.shown if _is_at_heart(key)),
+            tuple(key for key in self.shown if is_at_heart(key)),
             tuple(group for group in groups if len(group) > 1),
-            tuple(key for key in self.lucky if _is_at_heart(key)),
+            tuple(key for key in self.lucky if is_at_heart(key)),
         )
 
     def within(self, other: "Traps") -> bool:
@@ -49,7 +51,8 @@ class Traps:
         )
 
 
-def _is_at_heart(key: str) -> bool:
+def is_at_heart(key: str) -> bool:
+    """Say whether a pattern is about regrouping or the pieces, one unit after another."""
     pattern = by_id(key)
     return (
         pattern.family in {Family.REGROUPING, Family.NUMERATOR}
@@ -58,10 +61,11 @@ def _is_at_heart(key: str) -> bool:
     )
 
 
-def traps(statement: Statement) -> Traps:
+def traps(statement: Statement, shown: Sequence[Slip] | None = None) -> Traps:
     """Return what the numbers of a statement show and hide.
 
     Two patterns are alike here when the answers they write are written the same (4 8/5 is not 5 3/5).
+    ``shown`` are the slips of :func:`onewhole.misconceptions.catalogue.shows`, where they are known already.
 
     >>> from onewhole.statements.reading import read_statement
     >>> found = traps(read_statement("5 1/8 - 2 5/8"))
@@ -69,11 +73,11 @@ def traps(statement: Statement) -> Traps:
     True
     """
     wrote: dict[Outcome, list[str]] = defaultdict(list)
-    shown = shows(statement)
-    for slip in shown:
+    slips = shows(statement) if shown is None else shown
+    for slip in slips:
         wrote[slip.wrote].append(slip.pattern)
     return Traps(
-        tuple(slip.pattern for slip in shown),
+        tuple(slip.pattern for slip in slips),
         tuple(tuple(group) for group in wrote.values() if len(group) > 1),
         tuple(pattern.id for pattern in patterns() if luck(pattern, statement)),
     )

@@ -1,0 +1,169 @@
+"""The audit of a page: what is found in it, and what a teacher may do about it."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from onewhole.misconceptions.catalogue import by_id, shows
+from onewhole.problems.traps import is_at_heart
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.page import Page, page
+from onewhole.sheets.standards import StandardNote
+from onewhole.statements.reading import read_statement
+
+#: Problems that tell many patterns apart: found by working every pattern on every problem of a denominator.
+TELLING = (
+    "9 5/8 - 4 6/8",
+    "9 7/12 - 4 9/12",
+    "9 3/5 - 5 4/5",
+    "9 3/6 - 5 4/6",
+    "9 1/4 - 6 2/4",
+    "9 1/3 - 3 2/3",
+    "5 4/6 - 2 1/6",
+    "6 7/8 - 3 2/8",
+    "2 4/5 + 1 3/5",
+    "5 7/8 + 2 6/8",
+    "3/4 + 1/6",
+    "11/12 - 4/6",
+)
+
+
+class Severity(StrEnum):
+    """How much a finding weighs. Neither stops a page."""
+
+    NOTE = "note"
+    ADVICE = "advice"
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing found in a page.
+
+    ``key`` names its sort (a standard's code, or climb, twins, minutes, alike, hidden), ``words`` say what is
+    found, ``labels`` the problems it is about (none: the page), and ``remedy`` what may be done.
+    """
+
+    key: str
+    severity: Severity
+    words: str
+    labels: tuple[str, ...]
+    remedy: str
+
+
+@dataclass(frozen=True, slots=True)
+class Audit:
+    """A page, and what is found in it, advice first."""
+
+    page: Page
+    findings: tuple[Finding, ...]
+
+    @property
+    def clean(self) -> bool:
+        """Say whether nothing is found: what a strict audit asks for."""
+        return not self.findings
+
+
+def audit(sheet: Sheet) -> Audit:
+    r"""Return the audit of a sheet.
+
+    >>> from onewhole.sheets.reading import read_sheet
+    >>> [finding.key for finding in audit(read_sheet("1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8")).findings]
+    ['twins', 'alike', 'K11', 'hidden']
+    """
+    seen = page(sheet)
+    found = [*_twins(seen), *_minutes(seen), *_alike(seen), *_standards(seen), *_falls(seen), *_hidden(seen)]
+    found.sort(key=lambda finding: finding.severity is Severity.NOTE)
+    return Audit(seen, tuple(found))
+
+
+def _twins(seen: Page) -> Iterator[Finding]:
+    for labels in seen.twins:
+        words = f"Problems {_listed(labels)} ask the same thing with the same differences of numbers."
+        yield Finding("twins", Severity.ADVICE, words, labels, "Change the numbers of all but one of them.")
+
+
+def _minutes(seen: Page) -> Iterator[Finding]:
+    budget = seen.sheet.header.minutes
+    takes = f"The page takes about {_half(seen)} minutes"
+    guess = "These are our own start values: correct the budget from real nights."
+    if budget is not None and seen.minutes > budget:
+        words = f"{takes}, more than the {budget} that you set."
+        yield Finding("minutes", Severity.ADVICE, words, (), f"Leave some problems out, or set more. {guess}")
+    if seen.minutes > seen.evening:
+        words = f"{takes}; ten minutes a grade is {seen.evening} for one evening, all subjects together."
+        yield Finding("minutes", Severity.ADVICE, words, (), f"Leave some problems out. {guess}")
+
+
+def _half(seen: Page) -> str:
+    """Write minutes in whole and half ones; they come in no smaller parts."""
+    wholes, rest = divmod(seen.minutes, 1)
+    return f"{wholes} 1/2" if rest else str(wholes)
+
+
+def _alike(seen: Page) -> Iterator[Finding]:
+    """Yield what the page cannot tell apart of patterns about regrouping and the pieces."""
+    for group in seen.alike:
+        keys = tuple(key for key in group if is_at_heart(key))
+        if len(keys) < 2:
+            continue
+        labels = tuple(one.label for one in seen.problems if keys[0] in {slip.pattern for slip in one.slips})
+        names = " and ".join(f"{key} ({by_id(key).name})" for key in keys)
+        words = f"This page cannot tell {names} apart: they write the same answers on it."
+        yield Finding("alike", Severity.ADVICE, words, labels, _telling(keys))
+
+
+def _telling(keys: tuple[str, ...]) -> str:
+    """Name a problem on which the patterns write different answers."""
+    for typed in TELLING:
+        wrote = [slip.wrote for slip in shows(read_statement(typed)) if slip.pattern in keys]
+        if len(set(wrote)) == len(wrote) >= len(keys) - 1 > 0:
+            return f"Add a problem that tells them apart, such as {typed}."
+    return "Ask the child to show the pieces: no answer alone tells them apart."
+
+
+def _hidden(seen: Page) -> Iterator[Finding]:
+    for key in filter(is_at_heart, seen.hidden):
+        labels = tuple(one.label for one in seen.problems if key in one.traps.lucky)
+        words = f"{key} ({by_id(key).name}) gives the right answer by luck wherever it could show."
+        yield Finding("hidden", Severity.NOTE, words, labels, _telling_one(key))
+
+
+def _telling_one(key: str) -> str:
+    for typed in TELLING:
+        if key in {slip.pattern for slip in shows(read_statement(typed))}:
+            return f"Add a problem that shows it, such as {typed}."
+    return "A right answer here says nothing about it."
+
+
+def _falls(seen: Page) -> Iterator[Finding]:
+    points = {one.label: one.difficulty.score for one in seen.problems}
+    for before, after in seen.falls:
+        words = (
+            f"Problem {after} is much easier than {before} ({points[after]} points after {points[before]})."
+        )
+        yield Finding(
+            "climb", Severity.NOTE, words, (before, after), "Put the easier one first if you want a climb."
+        )
+
+
+def _standards(seen: Page) -> Iterator[Finding]:
+    """Yield the notes of the standards; what one says in more words is not said by another too."""
+    told = {note.standard.code: set(note.labels) for note in seen.notes}
+    for note in seen.notes:
+        covered = told.get(_SAID_BETTER.get(note.standard.code, ""), set())
+        labels = tuple(label for label in note.labels if label not in covered)
+        if labels or not note.labels:
+            yield Finding(
+                note.standard.code, _severity(note), note.standard.rule, labels, note.standard.remedy
+            )
+
+
+_SAID_BETTER = {"K1": "K12", "K3": "K9"}
+
+
+def _severity(note: StandardNote) -> Severity:
+    return Severity.ADVICE if note.standard.code == "K11" else Severity.NOTE
+
+
+def _listed(labels: tuple[str, ...]) -> str:
+    return " and ".join((", ".join(labels[:-1]), labels[-1]))

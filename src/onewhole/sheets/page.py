@@ -1,0 +1,110 @@
+"""A whole page as an audit sees it: what its problems do together."""
+
+from collections import defaultdict
+from collections.abc import Hashable, Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import combinations, pairwise
+
+from onewhole.misconceptions.attempt import Outcome
+from onewhole.misconceptions.catalogue import patterns
+from onewhole.problems.twins import twin_key
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.key import answer_key
+from onewhole.sheets.seen import Seen, see
+from onewhole.sheets.standards import StandardNote, notes
+
+#: A page falls back where a problem is this many points easier than the one before: one regrouping; our own.
+FALL = 3
+#: Minutes of homework a grade, all subjects together: "ten minutes a grade", H. Cooper's commentary (read).
+MINUTES_A_GRADE = 10
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """What a page asks and shows; patterns by id, problems by label.
+
+    ``falls`` are pairs of neighbours of which the second is much easier; ``twins`` groups of problems that
+    ask one thing; ``alike`` groups of patterns that the whole page cannot tell apart: wherever one can show,
+    all write the same raw answer; ``hidden`` patterns that apply somewhere and come out right by luck each
+    time; ``never`` patterns that no problem can show.
+    """
+
+    sheet: Sheet
+    problems: tuple[Seen, ...]
+    falls: tuple[tuple[str, str], ...]
+    twins: tuple[tuple[str, ...], ...]
+    alike: tuple[tuple[str, ...], ...]
+    hidden: tuple[str, ...]
+    never: tuple[str, ...]
+    notes: tuple[StandardNote, ...]
+
+    @property
+    def minutes(self) -> Fraction:
+        """Return how long the page takes, by our own start values (:mod:`onewhole.sheets.seen`)."""
+        return sum((seen.minutes for seen in self.problems), Fraction(0))
+
+    @property
+    def evening(self) -> int:
+        """Return the minutes of a whole evening's homework in this grade, all subjects together."""
+        return MINUTES_A_GRADE * self.sheet.header.grade
+
+    @property
+    def regrouping(self) -> Fraction:
+        """Return the share of problems that need regrouping."""
+        return Fraction(sum(seen.needs.regrouping for seen in self.problems), len(self.problems))
+
+    @property
+    def climbs(self) -> bool:
+        """Say whether the page goes from easy to hard."""
+        return not self.falls
+
+    @property
+    def alike_pairs(self) -> tuple[tuple[str, str], ...]:
+        """Return every pair of patterns that the page cannot tell apart."""
+        return tuple(pair for group in self.alike for pair in combinations(group, 2))
+
+
+def page(sheet: Sheet) -> Page:
+    """Return what a sheet asks and shows.
+
+    >>> from onewhole.sheets.reading import read_sheet
+    >>> found = page(read_sheet("1. 5 1/8 - 2 5/8"))
+    >>> ("A01", "A02") in found.alike_pairs, found.minutes
+    (True, Fraction(3, 2))
+    """
+    problems = tuple(see(entry, sheet.header) for entry in answer_key(sheet))
+    wrote = _answers(problems)
+    lucky = {key for seen in problems for key in seen.traps.lucky}
+    every = tuple(pattern.id for pattern in patterns())
+    return Page(
+        sheet,
+        problems,
+        falls=tuple((a.label, b.label) for a, b in pairwise(problems) if _fallen(a, b)),
+        twins=_groups((twin_key(seen.problem.statement), seen.label) for seen in problems),
+        alike=_groups((tuple(answers), key) for key, answers in wrote.items()),
+        hidden=tuple(key for key in every if key in lucky and key not in wrote),
+        never=tuple(key for key in every if key not in wrote),
+        notes=notes(sheet),
+    )
+
+
+def _answers(problems: Sequence[Seen]) -> dict[str, list[tuple[str, Outcome]]]:
+    """Return what each pattern that shows on the page writes, problem by problem."""
+    wrote: dict[str, list[tuple[str, Outcome]]] = defaultdict(list)
+    for seen in problems:
+        for slip in seen.slips:
+            wrote[slip.pattern].append((seen.label, slip.wrote))
+    return wrote
+
+
+def _fallen(before: Seen, after: Seen) -> bool:
+    return before.difficulty.score - after.difficulty.score >= FALL
+
+
+def _groups(keyed: Iterable[tuple[Hashable, str]]) -> tuple[tuple[str, ...], ...]:
+    """Return the names that share a key, two or more together, in the order in which they come."""
+    found: dict[Hashable, list[str]] = defaultdict(list)
+    for key, name in keyed:
+        found[key].append(name)
+    return tuple(tuple(names) for names in found.values() if len(names) > 1)

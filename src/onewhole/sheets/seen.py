@@ -1,0 +1,71 @@
+"""One problem of a page as an audit sees it."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.misconceptions.catalogue import shows
+from onewhole.misconceptions.slip import Slip
+from onewhole.number.quantity import Quantity
+from onewhole.problems.difficulty import Difficulty, difficulty
+from onewhole.problems.needs import Needs, needs
+from onewhole.problems.problem import Problem
+from onewhole.problems.traps import Traps, traps
+from onewhole.sheets.header import Header
+from onewhole.sheets.key import KeyEntry
+from onewhole.statements.statement import Relation
+
+#: Minutes a problem takes. No source was found: our own start values, for a teacher to correct.
+MINUTES_PLAIN = Fraction(1)
+MINUTES_REGROUPING = Fraction(3, 2)
+MINUTES_STORY = Fraction(3)
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """A problem, its answer, what it needs, how hard it is, how long it takes, and what it can show.
+
+    ``slips`` are the answers that patterns write here (raw, in the order of the catalogue) and ``traps`` what
+    the numbers hide.
+    """
+
+    problem: Problem
+    answer: Quantity | Relation
+    needs: Needs
+    difficulty: Difficulty
+    minutes: Fraction
+    slips: tuple[Slip, ...]
+    traps: Traps
+
+    @property
+    def label(self) -> str:
+        """Return the problem's label."""
+        return self.problem.label
+
+
+def see(entry: KeyEntry, header: Header) -> Seen:
+    """Return what an audit sees in one problem.
+
+    >>> from onewhole.sheets.key import answer_key
+    >>> from onewhole.sheets.reading import read_sheet
+    >>> sheet = read_sheet("1. 9 5/8 - 4 6/8")
+    >>> found = see(answer_key(sheet)[0], sheet.header)
+    >>> found.minutes, found.slips[0].pattern, found.slips[0].wrote.counts
+    (Fraction(3, 2), 'A01', (5, 1))
+    """
+    problem = entry.problem
+    wanted, slips = needs(problem.statement), shows(problem.statement)
+    return Seen(
+        problem,
+        entry.answer,
+        wanted,
+        difficulty(problem.statement, header.strategy),
+        _minutes(problem, wanted),
+        slips,
+        traps(problem.statement, slips),
+    )
+
+
+def _minutes(problem: Problem, wanted: Needs) -> Fraction:
+    if problem.story:
+        return MINUTES_STORY
+    return MINUTES_REGROUPING if wanted.regrouping else MINUTES_PLAIN
