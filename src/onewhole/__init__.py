@@ -1,3 +1,35 @@
-"""A typed page of problems becomes exact workings, printed pages, marks and tomorrow's groups."""
+"""A typed page of problems becomes exact workings, printed pages, marks and tomorrow's groups.
+
+The teacher's acts from Python::
+
+    import onewhole
+
+    onewhole.work("7 2/6 - 3 5/6")  # a working, every line checked
+    onewhole.check("7 2/6 = 6 8/6")  # every equals sign true, or the false one
+    onewhole.patterns("9 5/8 - 4 6/8")  # what each error pattern would write
+    onewhole.audit(sheet)  # a typed sheet looked over
+    onewhole.mark(sheet, answers)  # the answers of a class marked
+
+Each is loaded when it is first asked for, so that the command starts quickly.
+"""
+
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from onewhole.desk.audit import audit
+    from onewhole.desk.check import check
+    from onewhole.desk.mark import mark
+    from onewhole.desk.patterns import patterns
+    from onewhole.desk.work import work
 
 __version__ = "0.1.0"
+__all__ = ["audit", "check", "mark", "patterns", "work"]
+
+
+def __getattr__(name: str) -> object:
+    """Load an act of the desk by its name."""
+    if name in __all__:
+        return getattr(import_module(f"onewhole.desk.{name}"), name)
+    msg = f"module {__name__!r} has no attribute {name!r}"
+    raise AttributeError(msg)

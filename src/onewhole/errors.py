@@ -45,6 +45,23 @@ class OnewholeError(Exception):
         return _again, (type(self), self.args, dict(self.__dict__))
 
 
+class Fault(OnewholeError):
+    """The program caught itself in a mistake: never the fault of what was typed, never shown as a result.
+
+    >>> Fault("two strategies disagree").remedy
+    'Please report what you typed; nothing was changed.'
+    """
+
+    def __init__(
+        self,
+        what: str,
+        *,
+        where: str | None = None,
+        remedy: str = "Please report what you typed; nothing was changed.",
+    ) -> None:
+        super().__init__(what, where=where, remedy=remedy)
+
+
 class InputError(OnewholeError, ValueError):
     """What a person typed or handed in cannot be used.
 

@@ -10,7 +10,7 @@ from io import TextIOWrapper
 import typer
 
 from onewhole.cli.refusal import told
-from onewhole.errors import OnewholeError
+from onewhole.errors import Fault, OnewholeError
 
 FAULT = 3
 
@@ -26,6 +26,9 @@ def enter(verb: str, sentence: str, arguments: list[str]) -> int:
         sys.stdout.reconfigure(errors="replace")  # a terminal without ⅔ shows a ?, it does not stop the night
     try:
         return call(import_module(f"onewhole.cli.verbs.{verb}").run, f"onewhole {verb}", sentence, arguments)
+    except Fault as fault:
+        print(told(fault), file=sys.stderr)
+        return FAULT
     except OnewholeError as refused:
         print(told(refused), file=sys.stderr)
         return 2

@@ -13,7 +13,16 @@ from onewhole import __version__
 
 #: The verbs, in the order of a teacher's evening, each with the sentence its help shows.
 #: A verb's code is `onewhole.cli.verbs.<verb>`; `tests/cli/test_main.py` holds the two together.
-VERBS: dict[str, str] = {}
+VERBS: dict[str, str] = {
+    "work": "Work a problem line by line, every line with its reason.",
+    "check": "Check every equals sign of a working.",
+    "patterns": "Show what each error pattern would write on a problem.",
+    "audit": "Look a sheet over before it is printed.",
+    "print": "Print pupil page, answer key, workings and a page for home.",
+    "mark": "Mark the answers of a class and see what they may show.",
+    "plan": "Print the morning page and practice for every group.",
+    "night": "Do all of it for one folder.",
+}
 
 
 def main(arguments: list[str] | None = None) -> int:

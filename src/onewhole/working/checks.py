@@ -2,12 +2,12 @@
 
 from dataclasses import dataclass
 
-from onewhole.errors import OnewholeError
+from onewhole.errors import Fault
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, value
 
 
-class CheckError(OnewholeError, ArithmeticError):
+class CheckError(Fault, ArithmeticError):
     """A working disagrees with its own check: a fault in the program, never shown as a result."""
 
 

@@ -167,7 +167,7 @@ def _checks(signed: Signed, strategy: Strategy, answer: Quantity) -> Iterable[Ch
             continue
         if reached.value != answer.value:
             msg = f"{strategy.key} and {other.key} disagree"
-            raise CheckError(msg, remedy="Please report this problem.")
+            raise CheckError(msg)
         yield Agreed(other.key, reached)
         return
 
@@ -190,7 +190,7 @@ def _estimate(signed: Signed, answer: Quantity) -> Estimate:
         low, high = (low + unit, high) if enough else (low, high - unit)
     if not low <= answer.on(ladder).parts < high:
         msg = "the answer lies outside its estimate"
-        raise CheckError(msg, remedy="Please report this problem.")
+        raise CheckError(msg)
     return Estimate(usual_in_parts(ladder, max(low, 0)), usual_in_parts(ladder, high))
 
 

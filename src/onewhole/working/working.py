@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from onewhole.errors import OnewholeError
+from onewhole.errors import Fault
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual
@@ -11,7 +11,7 @@ from onewhole.working.checks import Check
 from onewhole.working.line import Line, kept
 
 
-class FalseLineError(OnewholeError, ArithmeticError):
+class FalseLineError(Fault, ArithmeticError):
     """A line does not keep what the line before it said: a fault in the program, never shown as a result."""
 
 
@@ -35,7 +35,7 @@ class Working:
         for number, line in enumerate(self.lines, start=1):
             if kept(line.says) != wanted:
                 msg = f"line {number} of a working by {self.strategy} is not equal to the one before"
-                raise FalseLineError(msg, remedy="Please report this problem.")
+                raise FalseLineError(msg)
 
     def brief(self) -> tuple[Line, ...]:
         """Return the lines that a pupil writes."""

@@ -1,0 +1,23 @@
+"""`onewhole check`: is every equals sign true?"""
+
+import json
+import sys
+from typing import Annotated
+
+import typer
+
+from onewhole.desk import check as desk
+
+Chain = Annotated[str, typer.Argument(help="The equalities, in quotes; - reads them from standard input.")]
+Of = Annotated[str | None, typer.Option("--problem", help="The problem that they work on.")]
+AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
+
+
+def run(chain: Chain, problem: Of = None, as_json: AsJson = False) -> int:
+    """Say that all is true, or which equals sign is false; then the exit code is 1."""
+    checked = desk.check(sys.stdin.read() if chain == "-" else chain, problem=problem)
+    if as_json:
+        print(json.dumps(desk.as_object(checked), indent=2, ensure_ascii=False))
+    else:
+        print("\n".join(desk.told(checked)))
+    return 0 if all(one.true for one in checked) else 1

@@ -1,0 +1,1 @@
+"""The teacher's acts, as functions that every door calls: one act a file."""

@@ -1,0 +1,52 @@
+"""Plan the morning: one page for the teacher, and a practice page for every group."""
+
+from datetime import datetime
+from pathlib import Path
+
+from onewhole.desk.mark import Marked
+from onewhole.desk.print_pages import Made, print_all
+from onewhole.marking.first import see_first
+from onewhole.marking.group import Group
+from onewhole.marking.missed import missed
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.practice import practice_sheet
+from onewhole.writers.morning_page import kite_of, morning_page
+from onewhole.writers.printed import Printed
+from onewhole.writers.pupil_page import practice_page
+
+INSTRUCTION = "Look at the pieces first. Then write each line."
+
+
+def plan(marked: Marked, folder: Path, *, when: datetime) -> tuple[Made, ...]:
+    """Print the morning page and one practice page for each group into a folder.
+
+    A practice page holds problems parallel to those that its group missed most (for a group that missed
+    nothing, to the last problems of the night); it carries the group's name and never a pattern's.
+    """
+    first = see_first(marked.marks.pupils, marked.findings, marked.groups)
+    morning = morning_page(marked.sheet, marked.marks, marked.items, marked.groups, first)
+    return print_all([("morning", morning), *_practice_pages(marked)], folder, when=when)
+
+
+def practice_sheets(marked: Marked) -> tuple[tuple[Group, Sheet], ...]:
+    """Return the practice sheet of every group for which there are parallel problems."""
+    made = ((group, _practice(marked, group, at)) for at, group in enumerate(marked.groups))
+    return tuple((group, sheet) for group, sheet in made if sheet is not None)
+
+
+def _practice(marked: Marked, group: Group, at: int) -> Sheet | None:
+    asked = {problem.label: problem for problem in marked.sheet.problems}
+    models = [asked[label] for label in missed(group, marked.marks)] or list(reversed(marked.sheet.problems))
+    return practice_sheet(marked.sheet.header, models, INSTRUCTION, skip=at)
+
+
+def _practice_pages(marked: Marked) -> list[tuple[str, Printed]]:
+    places = {group.name: at for at, group in enumerate(marked.groups)}
+    return [
+        (_file(group.name), practice_page(sheet, group.name, kite_of(places[group.name])))
+        for group, sheet in practice_sheets(marked)
+    ]
+
+
+def _file(name: str) -> str:
+    return f"practice-{name.lower().replace(' ', '-')}"

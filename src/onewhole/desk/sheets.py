@@ -1,0 +1,22 @@
+"""Read a typed sheet from its file, with settings of the moment instead of those it names."""
+
+from dataclasses import replace
+from pathlib import Path
+
+from onewhole.presses.texts import read_text
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.settings import setting_named
+
+
+def sheet_in(path: Path, *, paper: str | None = None, size: str | None = None) -> Sheet:
+    """Return the sheet in a file; ``paper`` and ``size`` (of print) stand instead of what it says.
+
+    Raises InputError for a file that cannot be read and SheetError with every mistake of the sheet.
+    """
+    sheet = read_sheet(read_text(path), file=str(path))
+    header = sheet.header
+    for name, said in (("paper", paper), ("print", size)):
+        if said is not None:
+            header = setting_named(name).read(header, said)
+    return replace(sheet, header=header)

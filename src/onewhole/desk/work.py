@@ -1,0 +1,56 @@
+"""Work a typed problem line by line."""
+
+from onewhole.notations.words import ClassWords
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Question, Statement
+from onewhole.working.questions import for_question, suiting
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.strategy import Strategy
+from onewhole.working.work import work as worked
+from onewhole.working.working import Working
+from onewhole.writers.json_lines import Json, working_object
+from onewhole.writers.plain import working_lines
+
+
+def work(problem: str, *, strategy: str | None = None) -> Working:
+    """Work a typed problem by a strategy, every line checked.
+
+    ``strategy`` is a key (``regroup_first``) or a name in the trade's words; None takes the way that is
+    taught first and suits. Raises ReadingError with line and column for text that is no problem,
+    UnknownStrategyError, DoesNotSuitError with the reason why a strategy does not suit.
+
+    >>> from onewhole.notations.text import text
+    >>> text(work("7 2/6 - 3 5/6").answer)
+    '3 3/6'
+    """
+    statement = read_statement(problem)
+    return worked(statement, _chosen(statement, strategy))
+
+
+def work_every_way(problem: str) -> tuple[Working, ...]:
+    """Work a typed problem by every strategy that suits it, in the order in which they are offered.
+
+    >>> [working.strategy for working in work_every_way("2 4/5 + 1 3/5")]
+    ['to_fractions', 'units_apart', 'make_a_whole', 'jump_on']
+    """
+    statement = read_statement(problem)
+    if not isinstance(statement, Question):
+        return (worked(statement, REGROUP_FIRST),)
+    return tuple(worked(statement, strategy) for strategy in suiting(statement))
+
+
+def told(working: Working, whole: str = "whole", *, brief: bool = False, blank: int = 0) -> tuple[str, ...]:
+    """Return a working as plain lines; ``brief`` and ``blank`` as in :func:`onewhole.writers.plain.working_lines`."""
+    return working_lines(working, ClassWords.for_whole(whole), brief=brief, blank=blank)
+
+
+def as_object(working: Working, whole: str = "whole") -> Json:
+    """Return a working as a JSON object."""
+    return working_object(working, ClassWords.for_whole(whole))
+
+
+def _chosen(statement: Statement, strategy: str | None) -> Strategy:
+    if strategy is not None:
+        return strategy_named(strategy)
+    return for_question(statement, REGROUP_FIRST) if isinstance(statement, Question) else REGROUP_FIRST

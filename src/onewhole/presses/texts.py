@@ -1,0 +1,45 @@
+"""Text files that people typed: read whole, or refused with the place that cannot be read."""
+
+from pathlib import Path
+
+from onewhole.errors import InputError
+
+#: A sheet or the answers of a class are far smaller.
+LARGEST = 5_000_000
+
+
+def read_text(path: Path) -> str:
+    """Return the text of a UTF-8 file, without a byte-order mark.
+
+    Raises InputError when the file is not there, is too large, or holds bytes that are no UTF-8, with line
+    and column of the first.
+
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     _ = (Path(folder) / "sheet.txt").write_bytes(b"1. 7 2/6 - 3 5/6")
+    ...     read_text(Path(folder) / "sheet.txt")
+    '1. 7 2/6 - 3 5/6'
+    """
+    try:
+        if path.stat().st_size > LARGEST:
+            msg = "the file is too large to be a sheet or the answers of a class"
+            raise InputError(msg, file=str(path), remedy="See whether this is the right file.")
+        content = path.read_bytes()
+    except FileNotFoundError:
+        msg = "there is no such file"
+        raise InputError(
+            msg, file=str(path), remedy="See how the name is spelt and in which folder it is."
+        ) from None
+    except OSError as error:
+        msg = f"the file cannot be read: {error.strerror or error}"
+        raise InputError(
+            msg, file=str(path), remedy="See that it is a file and that you may read it."
+        ) from error
+    try:
+        return content.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        before = content[: error.start].decode("utf-8-sig", errors="replace")
+        line, column = before.count("\n") + 1, len(before) - before.rfind("\n")
+        msg = "the file is not plain text in UTF-8"
+        remedy = "Save it again as plain text (UTF-8)."
+        raise InputError(msg, file=str(path), line=line, column=column, remedy=remedy) from error

@@ -1,0 +1,169 @@
+"""The page for home: what the class does tonight, in short sentences and the class's own words."""
+
+from fractions import Fraction
+from itertools import islice
+
+from onewhole.notations.sentences import sentence
+from onewhole.notations.words import ClassWords, count_words, piece_name
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.problems.needs import Operation, needs
+from onewhole.problems.numbers import numbers_of
+from onewhole.problems.parallel import parallel
+from onewhole.problems.problem import Problem
+from onewhole.problems.taught import as_taught
+from onewhole.sheets.document import Sheet
+from onewhole.statements.statement import Question, Statement, asked_quantities
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.working import Working
+from onewhole.writers.formula import formula
+from onewhole.writers.frame import frame, named
+from onewhole.writers.printed import Json, Printed
+
+WORDING = "You may know this as borrowing. In class we say {word}: the amount does not change."
+CLOSING = (
+    "You do not need to teach it. Listening helps. If it takes too long, stop there and write us a note."
+)
+#: More equal parts, or more strips, cannot be drawn to be counted.
+MOST_PARTS = 12
+MOST_STRIPS = 9
+#: So many parallel problems are looked at for a small one.
+LOOKED_AT = 60
+_ACTS = {
+    Operation.SUBTRACT: "we take one number from another",
+    Operation.ADD: "we put numbers together",
+    Operation.COMPARE: "we see which number is more",
+    Operation.FIND: "we look for a missing number",
+    Operation.MULTIPLY: "we take the same number many times",
+}
+_SAYING = {"open": "regrouping", "regroup": "regrouping", "rename": "renaming", "trade": "trading"}
+
+
+def family_page(sheet: Sheet) -> Printed:
+    """Return the page for home, with one worked example that is like tonight's problems and not one of them."""
+    words = sheet.header.words
+    shown = _shown(sheet)
+    data = frame(sheet.header, title="A page for home", small=named(sheet.header))
+    data |= {"opening": _opening(sheet, shown), "asks": _asks(sheet), "closing": CLOSING}
+    if any(needs(problem.statement).regrouping for problem in sheet.problems):
+        data["wording"] = WORDING.format(word=_SAYING[words.regroup])
+    if shown:
+        data["example"] = _example(shown, words)
+    return Printed("family", data)
+
+
+def _shown(sheet: Sheet) -> Working | None:
+    """Work a problem parallel to the first that needs regrouping (or to the first of all)."""
+    ordered = sorted(sheet.problems, key=lambda problem: not _telling(problem))
+    asked = {problem.statement for problem in sheet.problems}
+    for problem in ordered:
+        like = (one for one in islice(parallel(problem.statement), LOOKED_AT) if one not in asked)
+        if other := min(like, key=_size, default=None):
+            return as_taught(other, sheet.header.strategy)
+    return None
+
+
+def _size(statement: Statement) -> Fraction:
+    """Return how much paper the strips of a problem take: small wholes, but one at least is left."""
+    first, *rest = [number.value for number in numbers_of(statement)]
+    return first if all(first - other >= 1 for other in rest) else first + MOST_STRIPS
+
+
+def _telling(problem: Problem) -> bool:
+    found = needs(problem.statement)
+    return found.regrouping and Operation.SUBTRACT in found.operations and not found.whole_first
+
+
+def _opening(sheet: Sheet, shown: Working | None) -> list[str]:
+    words = sheet.header.words
+    found = [needs(problem.statement) for problem in sheet.problems]
+    acts = [act for operation, act in _ACTS.items() if any(operation in one.operations for one in found)]
+    told = [f"Tonight {acts[0]}." if acts else "Tonight we work with fractions."]
+    told.extend(f"In some, {act}." for act in acts[1:])
+    parts = _parts(shown)
+    if parts and any(one.regrouping and Operation.SUBTRACT in one.operations for one in found):
+        pieces = piece_name(parts)
+        told = [
+            " ".join(told),
+            f"Sometimes there are too few pieces to take away. Then we {words.regroup} one {words.whole}: "
+            f"it is cut into equal pieces. One {words.whole} is {count_words(parts)} {pieces}.",
+            "It is the same with tens. One ten is ten ones. We only write the number in another way.",
+        ]
+    return told
+
+
+def _parts(shown: Working | None) -> int | None:
+    if shown is None or not isinstance(shown.answer, Quantity):
+        return None
+    return _denominator(shown)
+
+
+def _denominator(shown: Working) -> int | None:
+    found = needs(shown.statement).denominators
+    return found[0] if len(found) == 1 else None
+
+
+def _example(shown: Working, words: ClassWords) -> Json:
+    steps = []
+    lead = isinstance(shown.statement, Question)
+    said: list[str] = []
+    for at, line in enumerate(shown.lines):
+        if line.because:
+            said.append(sentence(line.because, words))
+        if not line.aside and at:
+            steps.append({"words": " ".join(said), "formula": formula(line.says, leads=lead)})
+            said = []
+    found: Json = {
+        "heading": "How we do it in class",
+        "formula": formula(shown.statement),
+        "steps": steps,
+    }
+    if strips := _strips(shown, words):
+        found["strips"] = strips
+    return found
+
+
+def _strips(shown: Working, words: ClassWords) -> Json | None:
+    """Draw a difference of two numbers in equal parts as strips, one opened, the parts taken crossed out."""
+    signed = asked_quantities(shown.statement) if isinstance(shown.statement, Question) else None
+    parts = _denominator(shown)
+    if signed is None or len(signed) != 2 or not signed[1][1] or parts is None or parts > MOST_PARTS:
+        return None
+    first, second = signed[0][0], signed[1][0]
+    if first.ladder.style is not Style.MIXED or second.ladder.style is not Style.MIXED:
+        return None
+    (wholes, extra), (gone, pieces) = first.amounts, second.amounts
+    opened = int(extra < pieces)
+    if wholes > MOST_STRIPS or shown.strategy != REGROUP_FIRST.key or extra + opened * parts < pieces:
+        return None
+    return {
+        "parts": parts,
+        "wholes": wholes - opened,
+        "opened": opened,
+        "extra": extra,
+        "take_wholes": gone,
+        "take_parts": pieces,
+        "captions": {
+            "opened": f"one {words.whole}, opened into {parts} {piece_name(parts)}",
+            "taken": "crossed out: taken away",
+        },
+        "alt": _told(shown, words),
+    }
+
+
+def _told(shown: Working, words: ClassWords) -> str:
+    """Tell the drawing in words, with the numbers of the drawing."""
+    said = [sentence(line.because, words) for line in shown.lines if line.because and not line.aside]
+    return f"{words.wholes.capitalize()} drawn for the example. {' '.join(said)}"
+
+
+def _asks(sheet: Sheet) -> Json:
+    whole = sheet.header.words.whole
+    return {
+        "heading": "Good questions to ask",
+        "items": [
+            "Are there enough pieces to take away?",
+            f"How many pieces are in one {whole}?",
+            "Is your answer near your first guess?",
+        ],
+    }

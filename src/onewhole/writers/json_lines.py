@@ -1,0 +1,61 @@
+"""Workings and patterns as JSON objects: the contract of ``docs/json.md``."""
+
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import assert_never
+
+from onewhole.misconceptions.slip import Slip
+from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.notations.text import text
+from onewhole.notations.words import ClassWords
+from onewhole.number.quantity import Quantity
+from onewhole.statements.statement import Relation, Statement
+from onewhole.working.line import Line, kept
+from onewhole.working.working import Working
+
+Json = dict[str, object]
+
+
+def working_object(working: Working, words: ClassWords) -> Json:
+    """Return a working as an object with ``problem``, ``answer``, ``value``, ``strategy`` and ``lines``.
+
+    ``value`` is an exact fraction as text, ``7/2``; for a measure it counts inches, ounces or minutes.
+    """
+    return {
+        "problem": text(working.statement),
+        "answer": text(working.answer),
+        "value": value_text(working.answer),
+        "strategy": working.strategy,
+        "lines": [_line_object(line, words) for line in working.lines],
+    }
+
+
+def _line_object(line: Line, words: ClassWords) -> Json:
+    said = [sentence(line.because, words)] if line.because else ["This is the problem."]
+    said.extend(fact_sentence(fact) for fact in line.facts)
+    return {
+        "text": text(line.says),
+        "value": str(kept(line.says)),
+        "because": " ".join(said),
+        "aside": line.aside,
+    }
+
+
+def patterns_object(statement: Statement, answer: Quantity | Relation, slips: Iterable[Slip]) -> Json:
+    """Return what each pattern would write, raw, by its id."""
+    return {
+        "problem": text(statement),
+        "answer": text(answer),
+        "shows": {slip.pattern: text(slip.wrote) for slip in slips},
+    }
+
+
+def value_text(answer: Quantity | Relation) -> str:
+    """Return an exact value as text."""
+    match answer:
+        case Quantity():
+            return str(Fraction(answer.value))
+        case Relation():
+            return answer.value
+        case _:
+            assert_never(answer)

@@ -1,0 +1,38 @@
+"""The answer key: every answer, and the equal forms that are right too."""
+
+from onewhole.problems.needs import needs
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.key import KeyEntry, answer_key
+from onewhole.statements.statement import Statement
+from onewhole.writers.formula import formula
+from onewhole.writers.frame import frame, named
+from onewhole.writers.printed import Json, Printed
+
+
+def key_page(sheet: Sheet) -> Printed:
+    """Return the answer key; equal forms are named and none is demanded (4.NF asks for no form)."""
+    data = frame(sheet.header, title="Answer key", small=named(sheet.header))
+    answers = [_answer(entry) for entry in answer_key(sheet)]
+    return Printed("key", data | {"footer": "For the teacher", "answers": answers})
+
+
+def _answer(entry: KeyEntry) -> Json:
+    row: Json = {
+        "label": f"{entry.problem.label}.",
+        "formula": formula(entry.problem.statement),
+        "answer": formula(entry.answer),
+        "note": _note(entry.problem.statement),
+    }
+    if entry.forms:
+        row["also"] = [formula(form) for form in entry.forms]
+    return row
+
+
+def _note(statement: Statement) -> str:
+    asked = needs(statement)
+    notes = [
+        "regroup" if asked.regrouping else "no regrouping",
+        *(["a whole number first"] if asked.whole_first else []),
+        *(["unlike denominators"] if asked.renaming else []),
+    ]
+    return ", ".join(notes).capitalize() + "."

@@ -1,0 +1,77 @@
+"""A working as plain lines for the terminal and for text files."""
+
+from collections.abc import Iterator
+from typing import assert_never
+
+from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.notations.text import text
+from onewhole.notations.words import ClassWords
+from onewhole.statements.expression import Expression
+from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.working.checks import Agreed, Check, Estimate, Undone
+from onewhole.working.line import Line
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.working import Working
+
+WIDEST = 44
+BLANK = "____________"
+
+
+def working_lines(
+    working: Working, words: ClassWords, *, brief: bool = False, blank: int = 0
+) -> tuple[str, ...]:
+    """Return a working line by line: an aside in brackets, its reason beside it, the checks below.
+
+    ``brief`` keeps the pupil's lines only, without reasons; ``blank`` leaves the last of them to be filled in.
+    """
+    if brief or blank:
+        shown = working.faded(blank)
+        return tuple(_plain(line, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown))
+    rows = [(_plain(line, first=at == 0), line) for at, line in enumerate(working.lines)]
+    width = min(WIDEST, max(len(said) for said, _ in rows) + 2)
+    found = [_title(working)]
+    for said, line in rows:
+        marked = f"({said})" if line.aside else f" {said} "
+        found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
+        found.extend(f"  {'':{width}}  {fact_sentence(fact)}" for fact in line.facts)
+    found.extend(f"  {said}" for said in check_lines(working))
+    return tuple(found)
+
+
+def check_lines(working: Working) -> Iterator[str]:
+    """Give each check of a working as one plain line."""
+    for check in working.checks:
+        yield _check(check)
+
+
+def _title(working: Working) -> str:
+    try:
+        return strategy_named(working.strategy).name
+    except KeyError:
+        return working.strategy.replace("_", " ").capitalize()
+
+
+def _plain(line: Line, *, first: bool) -> str:
+    whole_line = isinstance(line.says, Comparison | MissingNumber)
+    return text(line.says) if first or whole_line else f"= {text(line.says)}"
+
+
+def _because(line: Line, words: ClassWords) -> str:
+    return sentence(line.because, words) if line.because else ""
+
+
+def _check(check: Check) -> str:
+    match check:
+        case Estimate(low, high):
+            return f"Estimate: at least {text(low)} and less than {text(high)}."
+        case Undone(links):
+            return f"Check: {chain_text(links)}"
+        case Agreed(strategy, answer):
+            return f"Another way ({strategy_named(strategy).name}): {text(answer)}"
+        case _:
+            assert_never(check)
+
+
+def chain_text(links: tuple[Expression, ...]) -> str:
+    """Write a chain of equal expressions."""
+    return " = ".join(text(link) for link in links)

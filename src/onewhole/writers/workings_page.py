@@ -1,0 +1,77 @@
+"""The workings: every problem line by line, each line with its reason, then the checks."""
+
+from typing import assert_never
+
+from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.notations.words import ClassWords
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.key import KeyEntry, answer_key
+from onewhole.working.checks import Agreed, Check, Estimate, Undone
+from onewhole.working.line import Line
+from onewhole.working.strategies.table import STRATEGIES
+from onewhole.working.working import Working
+from onewhole.writers.formula import chain, formula
+from onewhole.writers.frame import frame, named
+from onewhole.writers.printed import Json, Printed
+
+NOTE = "The lighter lines are for saying aloud. A pupil need not write them."
+_NAMES = {strategy.key: strategy.name for strategy in STRATEGIES} | {
+    "same_size_pieces": "Pieces of one size",
+    "find_the_missing_number": "Find the missing number",
+}
+
+
+def workings_page(sheet: Sheet) -> Printed:
+    """Return every problem worked by the strategy of the sheet; what is not worked line by line is answered."""
+    data = frame(sheet.header, title="Every line, with its reason", small=named(sheet.header))
+    problems = [_problem(entry, sheet.header.words) for entry in answer_key(sheet)]
+    return Printed("workings", data | {"footer": "For the teacher", "note": NOTE, "problems": problems})
+
+
+def _problem(entry: KeyEntry, words: ClassWords) -> Json:
+    asked = {"label": f"{entry.problem.label}.", "formula": formula(entry.problem.statement)}
+    if entry.working is None:
+        line = {"formula": formula(entry.answer, leads=True), "because": "The answer."}
+        return asked | {"strategy": "", "lines": [line]}
+    return asked | worked(entry.working, words)
+
+
+def worked(working: Working, words: ClassWords) -> Json:
+    """Return the strategy's name, the lines after the problem itself, and the checks of a working."""
+    chained = not any(isinstance(line.says, type(working.statement)) for line in working.lines)
+    lines = [_line(line, words, leads=chained) for line in working.lines[1:]]
+    return {
+        "strategy": _NAMES[working.strategy],
+        "lines": lines,
+        "checks": [_check(check) for check in working.checks],
+    }
+
+
+def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
+    found: Json = {
+        "formula": formula(line.says, leads=leads),
+        "because": sentence(line.because, words) if line.because else "",
+    }
+    if line.aside:
+        found["aside"] = True
+    if line.facts:
+        fact = line.facts[0]
+        found["fact"] = {
+            "formula": formula(fact.asked),
+            "words": " ".join(fact_sentence(fact) for fact in line.facts),
+        }
+    return found
+
+
+def _check(check: Check) -> Json:
+    match check:
+        case Estimate(low, high):
+            words = ["The answer is at least ", formula(low), " and less than ", formula(high), "."]
+            return {"name": "Estimate", "words": words, "holds": True}
+        case Undone(links):
+            return {"name": "Put it back", "formula": chain(links), "holds": True}
+        case Agreed(strategy, reached):
+            words = [f"{_NAMES[strategy]}: ", formula(reached), "."]
+            return {"name": "Another way", "words": words, "holds": True}
+        case _:
+            assert_never(check)
