@@ -5,7 +5,7 @@ from pathlib import Path
 
 from onewhole.desk.sheets import sheet_in
 from onewhole.marking.answers_table import read_answers
-from onewhole.marking.finding import Finding, Status, findings
+from onewhole.marking.finding import CAUTION, Finding, Status, findings
 from onewhole.marking.group import MEETS, Group, groups
 from onewhole.marking.items import Item, items
 from onewhole.marking.mark import ClassMarks, FormWanted, mark_class

@@ -41,7 +41,7 @@ def work_every_way(problem: str) -> tuple[Working, ...]:
 
 
 def told(working: Working, whole: str = "whole", *, brief: bool = False, blank: int = 0) -> tuple[str, ...]:
-    """Return a working as plain lines; ``brief`` and ``blank`` as in :func:`onewhole.writers.plain.working_lines`."""
+    """Return a working as plain lines (see :func:`onewhole.writers.plain.working_lines`)."""
     return working_lines(working, ClassWords.for_whole(whole), brief=brief, blank=blank)
 
 

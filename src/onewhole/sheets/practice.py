@@ -18,7 +18,7 @@ PRACTICE = 6
 def practice_sheet(
     header: Header, models: Sequence[Problem], words: str, *, count: int = PRACTICE, skip: int = 0
 ) -> Sheet | None:
-    """Return a page of problems with the structure of the given ones and new numbers, or None if there is none.
+    """Return a page of problems with the structure of the given ones and new numbers, or None without any.
 
     ``models`` come in order of importance: each gives one problem in turn until there are ``count``. ``skip``
     passes over so many of each model's parallels, so that two groups that missed the same problems practise

@@ -40,7 +40,7 @@ _SAYING = {"open": "regrouping", "regroup": "regrouping", "rename": "renaming", 
 
 
 def family_page(sheet: Sheet) -> Printed:
-    """Return the page for home, with one worked example that is like tonight's problems and not one of them."""
+    """Return the page for home; its worked example is like tonight's problems and none of them."""
     words = sheet.header.words
     shown = _shown(sheet)
     data = frame(sheet.header, title="A page for home", small=named(sheet.header))
@@ -83,10 +83,13 @@ def _opening(sheet: Sheet, shown: Working | None) -> list[str]:
     parts = _parts(shown)
     if parts and any(one.regrouping and Operation.SUBTRACT in one.operations for one in found):
         pieces = piece_name(parts)
+        opened = (
+            f"Sometimes there are too few pieces to take away. Then we {words.regroup} one {words.whole}: "
+            f"it is cut into equal pieces. One {words.whole} is {count_words(parts)} {pieces}."
+        )
         told = [
             " ".join(told),
-            f"Sometimes there are too few pieces to take away. Then we {words.regroup} one {words.whole}: "
-            f"it is cut into equal pieces. One {words.whole} is {count_words(parts)} {pieces}.",
+            opened,
             "It is the same with tens. One ten is ten ones. We only write the number in another way.",
         ]
     return told

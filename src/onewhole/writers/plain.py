@@ -22,7 +22,7 @@ def working_lines(
 ) -> tuple[str, ...]:
     """Return a working line by line: an aside in brackets, its reason beside it, the checks below.
 
-    ``brief`` keeps the pupil's lines only, without reasons; ``blank`` leaves the last of them to be filled in.
+    ``brief`` keeps the pupil's lines only, without reasons; ``blank`` leaves the last of them open.
     """
     if brief or blank:
         shown = working.faded(blank)

@@ -10,7 +10,7 @@ _IDEAS = {
     "{wholes} are left now? Write both numbers, before and after: the amount did not change.",
     Family.NUMERATOR: "Build the first number from {wholes} and pieces. Take the pieces away one by one. "
     "What do you do when they run out?",
-    Family.DENOMINATOR: "Say the pieces like a noun: 8 sixths take away 5 sixths. The name of the pieces stays.",
+    Family.DENOMINATOR: "Say the pieces like a noun: 8 sixths take away 5 sixths. The name stays.",
     Family.WHOLES: "Say the {wholes} and the pieces of both numbers aloud, then work on one after the other.",
     Family.OPERATION: "Read the sign aloud and guess first: will there be more or less than before?",
     Family.CONVERSION: "Build 2 {wholes} and 1 piece. Count all of it in pieces. Where is each piece in the "

@@ -22,7 +22,7 @@ _NAMES = {strategy.key: strategy.name for strategy in STRATEGIES} | {
 
 
 def workings_page(sheet: Sheet) -> Printed:
-    """Return every problem worked by the strategy of the sheet; what is not worked line by line is answered."""
+    """Return every problem worked as the class was taught; what is not worked line by line is answered."""
     data = frame(sheet.header, title="Every line, with its reason", small=named(sheet.header))
     problems = [_problem(entry, sheet.header.words) for entry in answer_key(sheet)]
     return Printed("workings", data | {"footer": "For the teacher", "note": NOTE, "problems": problems})
