@@ -1,0 +1,13 @@
+"""Error patterns: strategies with a step left out or done wrongly, each predicting the very answer written.
+
+====================  ============================================================
+:mod:`~.source`       where a pattern was described, and whether that was read
+:mod:`~.attempt`      a problem worked with a wrong step, not yet judged
+:mod:`~.slip`         a working that is false in exactly one place
+:mod:`~.pattern`      one pattern: rule, words for the teacher, how it answers
+:mod:`~.pair`         the two numbers that a problem asks about
+:mod:`~.wrong_steps`  the wrong steps, in the language of rungs
+:mod:`~.patterns`     the patterns, one file a group
+:mod:`~.catalogue`    the table of contents: by id, and what a problem can show
+====================  ============================================================
+"""

@@ -1,0 +1,96 @@
+"""A problem worked with a wrong step, not yet judged: it may still come out right by luck."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.errors import OnewholeError
+from onewhole.number.impossible import Impossible
+from onewhole.number.ladder import Ladder
+from onewhole.number.quantity import Quantity, trimmed
+from onewhole.statements.expression import Expression
+from onewhole.statements.statement import Comparison, Meaning, Relation
+from onewhole.working.bench import Bench
+from onewhole.working.line import Line, Says, kept
+
+#: What a child can write as an answer.
+Outcome = Quantity | Impossible | Relation
+
+
+class BelowZeroError(OnewholeError, ValueError):
+    """The wrong step needs a count below zero, so no child writes this."""
+
+
+@dataclass(frozen=True, slots=True)
+class Attempt:
+    """Lines from the problem to the answer, the answer, and other ways to write what the wrong step gives.
+
+    The last line says the answer, unless the answer has no value (3 3/0): that one stands on no line.
+    """
+
+    lines: tuple[Line, ...]
+    wrote: Outcome
+    also: tuple[Outcome, ...] = ()
+
+    @property
+    def breaks(self) -> tuple[int, ...]:
+        """Return the places (from 1) of the lines that do not keep what the line before says.
+
+        An answer without a value counts as one more line, and a false one.
+        """
+        said = [tells(line.says) for line in self.lines]
+        false = [at for at in range(1, len(said)) if said[at] != said[at - 1]]
+        if isinstance(self.wrote, Impossible):
+            false.append(len(said))
+        return tuple(false)
+
+
+def tells(says: Says) -> Meaning:
+    """Return what a line says is so: an amount, the missing number, or the order.
+
+    A comparison with its sign says that sign, true or not.
+    """
+    if isinstance(says, Comparison) and says.sign is not None:
+        return says.sign
+    return kept(says)
+
+
+def worth(outcome: Outcome) -> Fraction | Relation | None:
+    """Return what an answer says is so, or None when it has no value.
+
+    >>> worth(Impossible(3, 3)) is None
+    True
+    """
+    match outcome:
+        case Quantity():
+            return outcome.value
+        case Impossible():
+            return None
+        case Relation():
+            return outcome
+
+
+def written(ladder: Ladder, counts: tuple[int, ...]) -> Quantity:
+    """Write counts on a ladder, every rung; BelowZeroError when one is below zero.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> written(mixed(8), (4, 9)).counts
+    (4, 9)
+    """
+    if min(counts) < 0:
+        msg = f"this wrong step would need a count below zero: {counts}"
+        raise BelowZeroError(msg)
+    return Quantity(ladder, counts)
+
+
+def wrongly(bench: Bench, says: Expression) -> Bench:
+    """Write a line that nothing makes follow: it carries no reason."""
+    if bench.lines and bench.lines[-1].says == says:
+        return bench
+    return Bench(bench.first, bench.second, bench.taken, (*bench.lines, Line(says)), bench.result)
+
+
+def finished(problem: Expression, bench: Bench, also: tuple[Outcome, ...] = ()) -> Attempt:
+    """Return the attempt that a bench shows once its result is found and said."""
+    lines = (Line(problem), *bench.lines)
+    kept_lines = tuple(line for at, line in enumerate(lines) if not at or line.says != lines[at - 1].says)
+    return Attempt(kept_lines, trimmed(bench.found()), also)

@@ -1,0 +1,75 @@
+"""The table of contents: every pattern by its id, and what a problem can show."""
+
+from collections.abc import Iterable, Mapping
+from types import MappingProxyType
+
+from onewhole.errors import InputError
+from onewhole.misconceptions.pattern import Pattern
+from onewhole.misconceptions.patterns.adding import ADDING
+from onewhole.misconceptions.patterns.one_fraction import ONE_FRACTION
+from onewhole.misconceptions.patterns.opening_a_whole import OPENING_A_WHOLE
+from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
+from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
+from onewhole.misconceptions.patterns.unlike_denominators import UNLIKE_DENOMINATORS
+from onewhole.misconceptions.patterns.whole_on_top import WHOLE_ON_TOP
+from onewhole.misconceptions.slip import Slip
+from onewhole.statements.statement import Statement
+
+GROUPS = (
+    OPENING_A_WHOLE,
+    PARTS_APART,
+    WHOLE_ON_TOP,
+    ONE_FRACTION,
+    SHIFTS_AND_SLIPS,
+    ADDING,
+    UNLIKE_DENOMINATORS,
+)
+
+
+class UnknownPatternError(InputError, KeyError):
+    """There is no pattern of that id."""
+
+    __str__ = InputError.__str__
+
+
+def indexed(groups: Iterable[Iterable[Pattern]]) -> Mapping[str, Pattern]:
+    """Return the patterns by id, in the order of their ids; ValueError when two have one id."""
+    found: dict[str, Pattern] = {}
+    for pattern in (pattern for group in groups for pattern in group):
+        if pattern.id in found:
+            msg = f"two patterns are called {pattern.id}"
+            raise ValueError(msg)
+        found[pattern.id] = pattern
+    order = sorted(found, key=lambda key: ("APB".find(key[0]) if key[0] in "APB" else ord(key[0]), key))
+    return MappingProxyType({key: found[key] for key in order})
+
+
+_BY_ID = indexed(GROUPS)
+
+
+def patterns() -> tuple[Pattern, ...]:
+    """Return every pattern, in the order of their ids."""
+    return tuple(_BY_ID.values())
+
+
+def by_id(key: str) -> Pattern:
+    """Return a pattern by its id, such as A02; UnknownPatternError when there is none.
+
+    >>> by_id("A02").name
+    'opens a whole and still counts it'
+    """
+    try:
+        return _BY_ID[key.strip().upper()]
+    except KeyError:
+        msg = f"there is no pattern called “{key}”"
+        raise UnknownPatternError(msg, remedy="Ids run from A01 to A36, P01 to P11 and B01 to B10.") from None
+
+
+def shows(statement: Statement) -> tuple[Slip, ...]:
+    """Return what each pattern that this problem can show would write, in the order of the ids.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [slip.pattern for slip in shows(read_statement("3/8 + 2/8"))]
+    ['P01', 'P06', 'P07', 'P08', 'P09']
+    """
+    return tuple(slip for pattern in patterns() if (slip := pattern.slip(statement)))

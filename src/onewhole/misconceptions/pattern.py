@@ -1,0 +1,115 @@
+"""One error pattern: its rule, the words a teacher needs, and how it answers a problem."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+
+from onewhole.misconceptions.attempt import Attempt, BelowZeroError, tells, worth
+from onewhole.misconceptions.slip import Slip
+from onewhole.misconceptions.source import Source
+from onewhole.statements.statement import Statement
+
+
+class Topic(StrEnum):
+    """What the problems are about on which a pattern can show."""
+
+    SUBTRACT_LIKE = "subtracting, like denominators"
+    ADD_LIKE = "adding, like denominators"
+    UNLIKE = "unlike denominators"
+    EQUAL_AND_COMPARE = "equal fractions and comparing"
+    TIMES = "whole number times fraction"
+    COLUMNS = "whole-number subtraction in columns"
+    DECIMALS = "decimals"
+    MEASURES = "measures in two units"
+
+
+class Family(StrEnum):
+    """What kind of idea goes wrong; groups for tomorrow are made of one family."""
+
+    REGROUPING = "regrouping"
+    NUMERATOR = "numerator"
+    DENOMINATOR = "denominator"
+    WHOLES = "whole-number part"
+    OPERATION = "operation"
+    CONVERSION = "conversion"
+    FORM = "form of answer"
+    FACT = "fact slip"
+    EQUIVALENCE = "equivalence"
+    COMPARISON = "comparison"
+    PLACE_VALUE = "place value"
+
+
+@dataclass(frozen=True, slots=True)
+class Example:
+    """A problem, its right answer and the answer of the pattern, as typed text."""
+
+    problem: str
+    right: str
+    wrong: str
+
+
+@dataclass(frozen=True, slots=True)
+class Bend:
+    """The strategy that a pattern bends, and the step that is left out or done wrongly (both as keys)."""
+
+    strategy: str
+    step: str
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """One error pattern.
+
+    ``thinking`` is what the child may be thinking and ``ask`` what to ask the child; a pattern is a hint for
+    that talk and never a label. ``bends`` is None when no taught strategy stands behind the answer.
+    ``attempt`` works a problem wrongly, or returns None where the pattern does not apply. ``of_form`` marks
+    the few that keep the amount and only leave it in a form.
+    """
+
+    id: str
+    name: str
+    topic: Topic
+    family: Family
+    rule: str
+    shows_when: str
+    thinking: str
+    ask: str
+    source: Source
+    example: Example
+    bends: Bend | None
+    attempt: Callable[[Statement], Attempt | None]
+    of_form: bool = False
+
+    def slip(self, statement: Statement) -> Slip | None:
+        """Return the working with its one false line, or None when this problem cannot show the pattern.
+
+        It cannot when the pattern does not apply, when it would need a count below zero, and when the
+        answer comes out right by luck (:func:`luck`).
+        """
+        tried = _tried(self, statement)
+        if tried is None or _right(tried) != self.of_form:
+            return None
+        return Slip(self.id, tried.lines, tried.wrote, tried.also, self.of_form)
+
+
+def luck(pattern: Pattern, statement: Statement) -> bool:
+    """Say whether a pattern applies and still gives the right answer, so that the answer is no evidence.
+
+    >>> from onewhole.misconceptions.catalogue import by_id
+    >>> from onewhole.statements.reading import read_statement
+    >>> luck(by_id("A28"), read_statement("7 2/6 - 3 5/6"))
+    True
+    """
+    tried = _tried(pattern, statement)
+    return tried is not None and not pattern.of_form and _right(tried)
+
+
+def _tried(pattern: Pattern, statement: Statement) -> Attempt | None:
+    try:
+        return pattern.attempt(statement)
+    except BelowZeroError:
+        return None
+
+
+def _right(tried: Attempt) -> bool:
+    return worth(tried.wrote) == tells(tried.lines[0].says)

@@ -1,0 +1,219 @@
+"""Adding, like denominators."""
+
+from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.source import CLASS_PAGE, COMMON, Source, coded
+from onewhole.misconceptions.wrong_steps.apart import apart, left_out, smaller_from_larger, together
+from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, on_like_parts
+from onewhole.misconceptions.wrong_steps.cutting import (
+    bottom_kept,
+    bottoms_added,
+    bottoms_multiplied,
+    cut_anew,
+    top_kept,
+    tops_added,
+    tops_multiplied,
+    wholes_into_numerator,
+)
+from onewhole.misconceptions.wrong_steps.regrouping import Act
+from onewhole.misconceptions.wrong_steps.when import always, counts, pieces_fill_a_whole, wholes_in_the_first
+from onewhole.misconceptions.wrong_steps.writing import (
+    as_it_comes,
+    drops_the_new_whole,
+    keeps_the_pieces,
+    whole_of_ten,
+)
+from onewhole.working.bench import Bench
+from onewhole.working.strategies.units_apart import UNITS_APART
+
+_UNITS = Bend(UNITS_APART.key, "unit_by_unit")
+_FORM = Bend(UNITS_APART.key, "usual_form")
+_FULL = "2 4/5 + 1 3/5", "4 2/5"
+_PLAIN = "3/5 + 1/5", "4/5"
+_WRONG_OPERATION = "wrong-operation family of Siegler & Pyke (2013), Developmental Psychology 49"
+
+
+def _bent(when: When, **steps: Act) -> Try:
+    return on_like_parts(bent(UNITS_APART, steps), when, taken=False)
+
+
+def _unit_fractions(bench: Bench) -> bool:
+    c = counts(bench)
+    return c.n1 == c.n2 == 1
+
+
+def _ten_pieces(bench: Bench) -> bool:
+    c = counts(bench)
+    return c.n1 + c.n2 >= 10
+
+
+def _any_pieces(bench: Bench) -> bool:
+    c = counts(bench)
+    return c.n1 + c.n2 > 0
+
+
+def _second_has_pieces(bench: Bench) -> bool:
+    return counts(bench).n2 > 0
+
+
+ADDING = (
+    Pattern(
+        id="P01",
+        name="adds across",
+        topic=Topic.ADD_LIKE,
+        family=Family.DENOMINATOR,
+        rule="The numerators are added and the denominators are added; wholes are added too.",
+        shows_when="always",
+        thinking="It says plus, so I do plus with every number I see.",
+        ask="Are the pieces you put together eighths or sixteenths? What does the bottom number tell us?",
+        source=coded("Kuechemann (1981), Educational Studies in Mathematics", "312"),
+        example=Example("3/8 + 2/8", "5/8", "5/16"),
+        bends=_UNITS,
+        attempt=_bent(always, unit_by_unit=cut_anew(tops_added, bottoms_added)),
+    ),
+    Pattern(
+        id="P02",
+        name="keeps the numerator, adds the denominators",
+        topic=Topic.ADD_LIKE,
+        family=Family.DENOMINATOR,
+        rule="Of two unit fractions the numerator 1 is kept and the denominators are added.",
+        shows_when="both numerators are 1",
+        thinking="Both have a 1 on top, so that stays. 7 and 7 are 14.",
+        ask="Put two of these pieces side by side. How many pieces are there? What is each one called?",
+        source=coded("Olive & Steffe (2002), J. Mathematical Behavior", "420"),
+        example=Example("1/7 + 1/7", "2/7", "1/14"),
+        bends=_UNITS,
+        attempt=_bent(_unit_fractions, unit_by_unit=cut_anew(top_kept, bottoms_added)),
+    ),
+    Pattern(
+        id="P03",
+        name="makes a whole and loses it",
+        topic=Topic.ADD_LIKE,
+        family=Family.REGROUPING,
+        rule="d pieces are taken out as a whole, and the whole is not added to the others.",
+        shows_when="the pieces fill a whole (n1 + n2 >= d)",
+        thinking="5 of the 7 pieces make a whole, so 2 are left. I may have left the new whole out.",
+        ask="You made a whole strip. Where is it in your answer?",
+        source=Source("same rule as a carry that is not recorded"),
+        example=Example(*_FULL, "3 2/5"),
+        bends=_FORM,
+        attempt=_bent(pieces_fill_a_whole, usual_form=drops_the_new_whole),
+    ),
+    Pattern(
+        id="P04",
+        name="adds the new whole and keeps its pieces",
+        topic=Topic.ADD_LIKE,
+        family=Family.REGROUPING,
+        rule="One whole is added for the full pieces, and all n1 + n2 pieces are still written.",
+        shows_when="the pieces fill a whole (n1 + n2 >= d)",
+        thinking="7/5 is more than a whole, so there is one whole more.",
+        ask="When five fifths become a whole strip, how many loose pieces stay on the table?",
+        source=COMMON,
+        example=Example(*_FULL, "4 7/5"),
+        bends=_FORM,
+        attempt=_bent(pieces_fill_a_whole, usual_form=keeps_the_pieces),
+    ),
+    Pattern(
+        id="P05",
+        name="makes a whole of ten pieces",
+        topic=Topic.ADD_LIKE,
+        family=Family.REGROUPING,
+        rule="Ten pieces are put together into a whole, whatever the denominator.",
+        shows_when="there are ten pieces or more, and they are not tenths (n1 + n2 >= 10, d <> 10)",
+        thinking="13 pieces: I write the 3 and carry the 1.",
+        ask="Fold one strip into these pieces and count them. How many make one whole?",
+        source=COMMON,
+        example=Example("5 7/8 + 2 6/8", "8 5/8", "8 3/8"),
+        bends=_FORM,
+        attempt=_bent(_ten_pieces, usual_form=whole_of_ten),
+    ),
+    Pattern(
+        id="P06",
+        name="multiplies the numerators",
+        topic=Topic.ADD_LIKE,
+        family=Family.OPERATION,
+        rule="n1 x n2 over d: the denominator is kept as in adding, the numerators are multiplied.",
+        shows_when="always",
+        thinking="I know two rules for fractions and may have mixed them.",
+        ask="Show both numbers in pieces and push them together. How many pieces do you count?",
+        source=Source(_WRONG_OPERATION),
+        example=Example(*_PLAIN, "3/5"),
+        bends=_UNITS,
+        attempt=_bent(always, unit_by_unit=cut_anew(tops_multiplied, bottom_kept)),
+    ),
+    Pattern(
+        id="P07",
+        name="multiplies across",
+        topic=Topic.ADD_LIKE,
+        family=Family.OPERATION,
+        rule="n1 x n2 over d x d.",
+        shows_when="always",
+        thinking="I used the rule for times.",
+        ask="Point to the sign. Will the answer be more or less than the first number? Is yours?",
+        source=Source(_WRONG_OPERATION),
+        example=Example(*_PLAIN, "3/25"),
+        bends=_UNITS,
+        attempt=_bent(always, unit_by_unit=cut_anew(tops_multiplied, bottoms_multiplied)),
+    ),
+    Pattern(
+        id="P08",
+        name="wholes only",
+        topic=Topic.ADD_LIKE,
+        family=Family.NUMERATOR,
+        rule="The wholes are added and the fractions are left out.",
+        shows_when="there are pieces (n1 + n2 > 0)",
+        thinking="I know how to add whole numbers, so I did that part.",
+        ask="Read the whole problem aloud. Which part of each number is not in your answer yet?",
+        source=COMMON,
+        example=Example(*_FULL, "3"),
+        bends=_UNITS,
+        attempt=_bent(_any_pieces, unit_by_unit=apart(together, left_out)),
+    ),
+    Pattern(
+        id="P09",
+        name="adds the wholes, subtracts the fractions",
+        topic=Topic.ADD_LIKE,
+        family=Family.OPERATION,
+        rule="w1 + w2 wholes, and the smaller numerator is taken from the larger.",
+        shows_when="there are pieces in the second number (n2 > 0)",
+        thinking="I may have changed the sign half way without seeing it.",
+        ask="Point to the sign. What does it tell you to do with the wholes? And with the pieces?",
+        source=COMMON,
+        example=Example(*_FULL, "3 1/5"),
+        bends=_UNITS,
+        attempt=_bent(_second_has_pieces, unit_by_unit=apart(together, smaller_from_larger)),
+    ),
+    Pattern(
+        id="P10",
+        name="a fraction of one or more is left beside the wholes",
+        topic=Topic.ADD_LIKE,
+        family=Family.FORM,
+        rule="The amount is right; n1 + n2 >= d pieces are left as they are.",
+        shows_when="the pieces fill a whole (n1 + n2 >= d)",
+        thinking="3 wholes and 7 fifths is the answer.",
+        ask="Right. Could some of these pieces make a whole?",
+        source=Source(
+            CLASS_PAGE.text,
+            provenance="read",
+            note="mark as right, with a remark or by the class rule; one state's grade 4 test asks for no "
+            "fraction greater than one in the final answer",
+        ),
+        example=Example(*_FULL, "3 7/5"),
+        bends=_FORM,
+        attempt=_bent(pieces_fill_a_whole, usual_form=as_it_comes),
+        of_form=True,
+    ),
+    Pattern(
+        id="P11",
+        name="pours the wholes into the numerator",
+        topic=Topic.ADD_LIKE,
+        family=Family.WHOLES,
+        rule="Wholes and numerators are all added and written over d.",
+        shows_when="there are wholes in the first number (w1 >= 1)",
+        thinking="I added all the numbers that are not on the bottom.",
+        ask="Is one whole strip the same amount as one piece? Show me both.",
+        source=COMMON,
+        example=Example(*_FULL, "10/5"),
+        bends=_UNITS,
+        attempt=_bent(wholes_in_the_first, unit_by_unit=wholes_into_numerator),
+    ),
+)

@@ -1,0 +1,159 @@
+"""Subtracting, like denominators: by way of one fraction, at the start or at the end."""
+
+from onewhole.misconceptions.attempt import Outcome
+from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.source import COMMON, Source
+from onewhole.misconceptions.wrong_steps.bent import Also, Try, When, bent, no_other, on_like_parts
+from onewhole.misconceptions.wrong_steps.converting import (
+    Convert,
+    converts,
+    fractions_as_they_are,
+    side_by_side,
+    top_forgotten,
+    whole_and_top_added,
+    whole_times_top,
+)
+from onewhole.misconceptions.wrong_steps.regrouping import Act
+from onewhole.misconceptions.wrong_steps.when import always, counts, pieces_differ, wholes_in_the_first
+from onewhole.misconceptions.wrong_steps.writing import as_it_comes, swapped
+from onewhole.number.quantity import Quantity, trimmed, usual
+from onewhole.working.bench import Bench
+from onewhole.working.strategies.moves import usual_form
+from onewhole.working.strategies.to_fractions import TO_FRACTIONS
+
+_CHANGE = Bend(TO_FRACTIONS.key, "change")
+_FORM = Bend(TO_FRACTIONS.key, "usual_form")
+_EXAMPLE = "9 5/8 - 4 6/8", "4 7/8"
+_ASK = "Cut one strip into these pieces. How many pieces are in all of the wholes? And with the loose ones?"
+
+
+def _bent(when: When, also: Also = no_other, **steps: Act) -> Try:
+    return on_like_parts(bent(TO_FRACTIONS, steps), when, taken=True, also=also)
+
+
+def _second_left_as_it_is(convert: Convert, *, mixed_number: bool) -> Also:
+    """Return the other answer of a wrong rule: a second number without wholes is a fraction already."""
+
+    def also(bench: Bench) -> tuple[Outcome, ...]:
+        c, ladder = counts(bench), bench.first.ladder
+        if c.w2 or not c.n2:
+            return ()
+        plain = converts(convert)(bench), converts(fractions_as_they_are(convert))(bench)
+        usually, left = (done.first.parts - done.second.parts for done in plain)
+        right = bench.first.parts - bench.second.parts
+        if left in {usually, right}:
+            return ()
+        amount = left * ladder.finest
+        fraction = trimmed(Quantity(ladder, (0, left)))
+        return (usual(ladder, amount) if mixed_number else fraction,)
+
+    return also
+
+
+def _can_stand_side_by_side(bench: Bench) -> bool:
+    """A whole number has no numerator to write beside it, and tenths below a whole come out right."""
+    c = counts(bench)
+    return c.n1 > 0 and c.n2 > 0 and (c.d != 10 or max(c.n1, c.n2) < 10)
+
+
+def _answer_above_one(bench: Bench) -> bool:
+    return bench.first.value - bench.second.value > 1
+
+
+ONE_FRACTION = (
+    Pattern(
+        id="A24",
+        name="adds wholes and numerator to make one fraction",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.CONVERSION,
+        rule="w n/d is turned into (w + n)/d; then the smaller numerator is taken from the larger.",
+        shows_when="there are wholes in the first number (w1 >= 1)",
+        thinking="9 and 5 are 14, so it is 14 eighths.",
+        ask=_ASK,
+        source=COMMON,
+        example=Example(*_EXAMPLE, "4/8"),
+        bends=_CHANGE,
+        attempt=_bent(wholes_in_the_first, change=converts(whole_and_top_added)),
+    ),
+    Pattern(
+        id="A25",
+        name="multiplies wholes and numerator to make one fraction",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.CONVERSION,
+        rule="w n/d is turned into (w x n)/d; then the smaller numerator is taken from the larger.",
+        shows_when="there are wholes in the first number (w1 >= 1)",
+        thinking="I remember that something is multiplied. I may have taken the wrong two numbers.",
+        ask=_ASK,
+        source=Source(COMMON.text, note="the difference is the same if d is added in the place of n"),
+        example=Example(*_EXAMPLE, "21/8"),
+        bends=_CHANGE,
+        attempt=_bent(
+            wholes_in_the_first,
+            _second_left_as_it_is(whole_times_top, mixed_number=False),
+            change=converts(whole_times_top),
+        ),
+    ),
+    Pattern(
+        id="A26",
+        name="makes one fraction and forgets the numerator",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.CONVERSION,
+        rule="w n/d is turned into (w x d)/d; the n pieces are not added.",
+        shows_when="the fractions differ (n1 <> n2)",
+        thinking="I turned the wholes into pieces and may have thought that was all.",
+        ask=_ASK,
+        source=COMMON,
+        example=Example(*_EXAMPLE, "5"),
+        bends=_CHANGE,
+        attempt=_bent(
+            pieces_differ,
+            _second_left_as_it_is(top_forgotten, mixed_number=True),
+            change=converts(top_forgotten),
+            usual_form=usual_form,
+        ),
+    ),
+    Pattern(
+        id="A27",
+        name="writes wholes and numerator side by side",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.CONVERSION,
+        rule="w n/d is turned into the digits wn over d (9 5/8 into 95/8).",
+        shows_when="both numbers have pieces, and the pieces are not tenths (d <> 10)",
+        thinking="9 wholes and 5 pieces look like ninety-five.",
+        ask=_ASK,
+        source=COMMON,
+        example=Example(*_EXAMPLE, "6 1/8"),
+        bends=_CHANGE,
+        attempt=_bent(_can_stand_side_by_side, change=converts(side_by_side), usual_form=usual_form),
+    ),
+    Pattern(
+        id="A28",
+        name="swaps wholes and pieces at the end",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.FORM,
+        rule="The difference N/d is right. N is q groups of d and r more, and it is written r q/d.",
+        shows_when="q and r differ",
+        thinking="39 in eighths goes 4 times with 7 over. I may not be sure which number goes where.",
+        ask="How many eighths make one whole? Make wholes out of your pieces. Which number counts the "
+        "wholes?",
+        source=COMMON,
+        example=Example(*_EXAMPLE, "7 4/8"),
+        bends=_FORM,
+        attempt=_bent(always, usual_form=swapped),
+    ),
+    Pattern(
+        id="A35",
+        name="left as one fraction",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.FORM,
+        rule="The amount is right and stays one fraction N/d with N >= d.",
+        shows_when="the answer is more than 1",
+        thinking="39 eighths is the answer.",
+        ask="Right. How many whole strips could you make of these pieces?",
+        source=Source("4.NF.B.3.c asks for no particular form", provenance="read", note="mark as right"),
+        example=Example(*_EXAMPLE, "39/8"),
+        bends=_FORM,
+        attempt=_bent(_answer_above_one, usual_form=as_it_comes),
+        of_form=True,
+    ),
+)

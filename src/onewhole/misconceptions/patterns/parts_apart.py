@@ -1,0 +1,208 @@
+"""Subtracting, like denominators: wholes and pieces are worked apart and one side goes wrong."""
+
+from onewhole.misconceptions.attempt import Attempt, Outcome, finished, written, wrongly
+from onewhole.misconceptions.pair import Pair, like_parts, unlike_parts
+from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.wrong_steps.apart import (
+    adds_instead,
+    apart,
+    first_only,
+    left_out,
+    less,
+    smaller_from_larger,
+    together,
+)
+from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, on_like_parts
+from onewhole.misconceptions.wrong_steps.cutting import bottoms_added, cut_anew, tops_apart
+from onewhole.misconceptions.wrong_steps.regrouping import Act, nothing
+from onewhole.misconceptions.wrong_steps.when import always, counts, pieces_differ, wholes_are_taken
+from onewhole.number.impossible import Impossible
+from onewhole.number.quantity import whole
+from onewhole.statements.expression import minus
+from onewhole.statements.statement import Statement
+from onewhole.working.bench import Bench
+from onewhole.working.line import Line
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.wholes_first import WHOLES_FIRST
+
+_UNITS = Bend(REGROUP_FIRST.key, "unit_by_unit")
+_EXAMPLE = "5 4/6 - 2 1/6", "3 3/6"
+
+
+def _bent(when: When, unit_by_unit: Act, regroup: Act = nothing) -> Try:
+    strategy = bent(REGROUP_FIRST, {"regroup": regroup, "unit_by_unit": unit_by_unit})
+    return on_like_parts(strategy, when, taken=True)
+
+
+def _first_has_more_wholes(bench: Bench) -> bool:
+    c = counts(bench)
+    return c.w1 > c.w2
+
+
+def _second_has_pieces(bench: Bench) -> bool:
+    return counts(bench).n2 >= 1
+
+
+_like_wholes_only = _bent(pieces_differ, apart(less, left_out))
+
+
+def wholes_only(statement: Statement) -> Attempt | None:
+    """Take the wholes and leave the fractions out, also where their denominators differ."""
+    pair = unlike_parts(statement, taken=True)
+    if pair is None:
+        return _like_wholes_only(statement)
+    if pair.first.only(1).value == pair.second.only(1).value:
+        return None
+    return _wholes_only(pair)
+
+
+def _wholes_only(pair: Pair) -> Attempt:
+    first, second = pair.first.only(0), pair.second.only(0)
+    written(pair.first.ladder, (pair.first.amounts[0] - pair.second.amounts[0], 0))
+    left = whole(pair.first.amounts[0] - pair.second.amounts[0])
+    bench = wrongly(Bench(pair.first, pair.second, pair.taken), minus(first, second))
+    return finished(pair.asked, wrongly(bench.now(result=left), left))
+
+
+def denominators_gone(statement: Statement) -> Attempt | None:
+    """Take the denominators from one another too: nothing over 0, or the fraction bar is dropped."""
+    found = like_parts(statement, taken=True)
+    if found is None:
+        return None
+    pair, bench = found
+    c = counts(bench)
+    written(bench.first.ladder, (c.w1 - c.w2, 0))
+    wholes, top = c.w1 - c.w2, abs(c.n1 - c.n2)
+    if not top:
+        left = whole(wholes)
+        return finished(pair.asked, wrongly(bench.now(result=left), left))
+    bare: tuple[Outcome, ...] = tuple(
+        number for number in (whole(wholes or top),) if number.value != bench.first.value - bench.second.value
+    )
+    return Attempt((Line(pair.asked),), Impossible(wholes or None, top), bare)
+
+
+PARTS_APART = (
+    Pattern(
+        id="A12",
+        name="wholes only",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.NUMERATOR,
+        rule="The wholes are taken and the fractions are left out.",
+        shows_when="the fractions differ (n1 <> n2), also with unlike denominators",
+        thinking="I know how to subtract whole numbers, so I did that part.",
+        ask="Read the whole problem aloud. Which part of each number is not in your answer yet?",
+        source=Source(
+            "Siegler et al. (2010), IES practice guide NCEE 2010-4039, recommendation 3 (misconceptions)",
+            "rec. 3",
+            note="the guide's own instance is 5 3/5 - 2 1/7 = 3",
+        ),
+        example=Example("5 3/6 - 2 1/6", "3 2/6", "3"),
+        bends=Bend(WHOLES_FIRST.key, "take_pieces"),
+        attempt=wholes_only,
+    ),
+    Pattern(
+        id="A13",
+        name="fractions only",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.WHOLES,
+        rule="The smaller numerator is taken from the larger; the wholes are left out.",
+        shows_when="there are more wholes in the first number (w1 > w2)",
+        thinking="I finished the fractions and may have forgotten that wholes were left.",
+        ask="About how big should the answer be? Is yours near that?",
+        source=COMMON,
+        example=Example(*_EXAMPLE, "3/6"),
+        bends=_UNITS,
+        attempt=_bent(_first_has_more_wholes, apart(left_out, smaller_from_larger)),
+    ),
+    Pattern(
+        id="A14",
+        name="keeps the first number's wholes",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.WHOLES,
+        rule="The second number's wholes are not taken; the smaller numerator is taken from the larger.",
+        shows_when="there are wholes in the second number (w2 >= 1)",
+        thinking="I subtract the fractions and bring the whole number down.",
+        ask="Take the second number away in strips. Do whole strips go too?",
+        source=COMMON,
+        example=Example(*_EXAMPLE, "5 3/6"),
+        bends=_UNITS,
+        attempt=_bent(wholes_are_taken, apart(first_only, smaller_from_larger)),
+    ),
+    Pattern(
+        id="A15",
+        name="adds the wholes, subtracts the fractions",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.OPERATION,
+        rule="w1 + w2 wholes, and the smaller numerator is taken from the larger.",
+        shows_when="there are wholes in the second number (w2 >= 1)",
+        thinking="I may have changed the sign half way without seeing it.",
+        ask="Point to the sign. What does it tell you to do with the wholes? And with the pieces?",
+        source=COMMON,
+        example=Example(*_EXAMPLE, "7 3/6"),
+        bends=_UNITS,
+        attempt=_bent(wholes_are_taken, apart(together, smaller_from_larger)),
+    ),
+    Pattern(
+        id="A16",
+        name="subtracts the wholes, adds the fractions",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.OPERATION,
+        rule="w1 - w2 wholes, and the numerators are added.",
+        shows_when="there are pieces in the second number (n2 >= 1)",
+        thinking="I can't take that many pieces, so I may put them together.",
+        ask="Point to the sign. After taking pieces away, can you have more pieces than before?",
+        source=COMMON,
+        example=Example("5 1/6 - 2 4/6", "2 3/6", "3 5/6"),
+        bends=_UNITS,
+        attempt=_bent(_second_has_pieces, apart(less, together)),
+    ),
+    Pattern(
+        id="A17",
+        name="adds instead",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.OPERATION,
+        rule="Wholes and numerators are both added.",
+        shows_when="always",
+        thinking="We were adding before, so I may have gone on adding.",
+        ask="Read me the problem with its sign. Will the answer be more or less than the first number?",
+        source=Source("add-instead-of-subtract (VanLehn 1990)"),
+        example=Example(*_EXAMPLE, "7 5/6"),
+        bends=_UNITS,
+        attempt=_bent(always, apart(together, together), regroup=adds_instead),
+    ),
+    Pattern(
+        id="A18",
+        name="takes the denominators from one another too",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.DENOMINATOR,
+        rule="w1 - w2 wholes, the smaller numerator from the larger, and d - d = 0 as the denominator. Some "
+        "children write /0, some leave the fraction bar out.",
+        shows_when="always",
+        thinking="It says minus, so I do minus with every number I see.",
+        ask="What does the bottom number tell us about the pieces? Does that change when some are taken?",
+        source=coded("Gutstein & Mack (1999), J. Mathematical Behavior", "453-454"),
+        example=Example(*_EXAMPLE, "3 3/0"),
+        bends=_UNITS,
+        attempt=denominators_gone,
+    ),
+    Pattern(
+        id="A19",
+        name="adds the denominators",
+        topic=Topic.SUBTRACT_LIKE,
+        family=Family.DENOMINATOR,
+        rule="w1 - w2 wholes, the smaller numerator from the larger, over 2d.",
+        shows_when="the fractions differ (n1 <> n2)",
+        thinking="There are two sixes, so it may look like twelve.",
+        ask="Are the pieces on the table sixths or twelfths? What would you have to do to get twelfths?",
+        source=coded(
+            "Cramer, Post & delMas (2002), JRME: subtracts numerators and adds denominators (11/12 - 4/6 = "
+            "7/18)",
+            "134-137",
+        ),
+        example=Example(*_EXAMPLE, "3 3/12"),
+        bends=_UNITS,
+        attempt=_bent(pieces_differ, cut_anew(tops_apart, bottoms_added)),
+    ),
+)

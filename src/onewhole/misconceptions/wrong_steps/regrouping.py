@@ -1,0 +1,112 @@
+"""One unit is opened, and something is lost or invented on the way."""
+
+from collections.abc import Callable
+
+from onewhole.misconceptions.attempt import written, wrongly
+from onewhole.number.quantity import trimmed
+from onewhole.working.bench import Bench
+
+#: From what a rung holds and the ratio of the rung above: what that rung loses, what this one then holds.
+Rule = Callable[[int, int], tuple[int, int]]
+Act = Callable[[Bench], Bench]
+
+
+def keeps_the_unit(have: int, ratio: int) -> tuple[int, int]:
+    """One unit is opened and still counted: 9 5/8 becomes 9 13/8."""
+    return 0, have + ratio
+
+
+def as_ten(have: int, _: int) -> tuple[int, int]:
+    """One unit always gives ten: 9 5/8 becomes 8 15/8."""
+    return 1, have + 10
+
+
+def as_hundred(have: int, _: int) -> tuple[int, int]:
+    """One unit gives a hundred, as if an hour were written like money."""
+    return 1, have + 100
+
+
+def as_one_piece(have: int, _: int) -> tuple[int, int]:
+    """One unit gives one piece: 9 5/8 becomes 8 6/8."""
+    return 1, have + 1
+
+
+def drops_what_was_there(_: int, ratio: int) -> tuple[int, int]:
+    """One unit is opened and the pieces already there are lost: 9 5/8 becomes 8 8/8."""
+    return 1, ratio
+
+
+def two_for_one(have: int, ratio: int) -> tuple[int, int]:
+    """Two units are taken and one is opened: 9 5/8 becomes 7 13/8."""
+    return 2, have + ratio
+
+
+def loses_the_pieces(have: int, _: int) -> tuple[int, int]:
+    """One unit is taken and nothing is made of it: 9 5/8 becomes 8 5/8."""
+    return 1, have
+
+
+def short(bench: Bench, rung: int) -> bool:
+    """Say whether the first number has too few of a rung's unit."""
+    return bench.first.amounts[rung] < bench.second.amounts[rung]
+
+
+def changed(bench: Bench, rule: Rule, *, needed: bool = True) -> Bench:
+    """Change the first number by a rule at every rung that is short (or at every one that is not).
+
+    Nothing is written yet. Raises BelowZeroError when the rung above holds too few.
+    """
+    counts = list(bench.first.amounts)
+    for rung in reversed(range(1, len(counts))):
+        if (counts[rung] < bench.second.amounts[rung]) == needed:
+            lost, counts[rung] = rule(counts[rung], bench.first.ladder.ratios[rung - 1])
+            counts[rung - 1] -= lost
+    return bench.now(first=written(bench.first.ladder, tuple(counts)))
+
+
+def regroups(rule: Rule, *, needed: bool = True) -> Act:
+    """Return the step that opens a unit by a rule and writes the number that comes of it."""
+
+    def act(bench: Bench) -> Bench:
+        bench = changed(bench, rule, needed=needed)
+        return wrongly(bench, bench.joined(trimmed(bench.first)))
+
+    return act
+
+
+def regroups_unsaid(rule: Rule) -> Act:
+    """Return the step that opens a unit by a rule in the head: the line comes with the next step.
+
+    So two wrong acts stand in one false line.
+    """
+
+    def act(bench: Bench) -> Bench:
+        return changed(bench, rule)
+
+    return act
+
+
+def regroups_if_that_helps(rule: Rule) -> Act:
+    """Return the step that writes what the rule gives if that is enough, and goes on in the head if not."""
+
+    def act(bench: Bench) -> Bench:
+        after = changed(bench, rule)
+        enough = not any(short(after, rung) for rung in range(1, len(after.first.counts)))
+        return wrongly(after, after.joined(trimmed(after.first))) if enough else after
+
+    return act
+
+
+def takes_from_the_second(bench: Bench) -> Bench:
+    """Pay for the opened unit out of the second number: 9 13/8 - 3 6/8."""
+    paid = list(bench.second.amounts)
+    for rung in range(1, len(paid)):
+        paid[rung - 1] -= short(bench, rung)
+    bench = changed(bench, keeps_the_unit)
+    bench = bench.now(second=written(bench.second.ladder, tuple(paid)))
+    return wrongly(bench, bench.joined(trimmed(bench.first)))
+
+
+def nothing(bench: Bench) -> Bench:
+    """Leave the step out."""
+    return bench

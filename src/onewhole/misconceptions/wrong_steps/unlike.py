@@ -1,0 +1,67 @@
+"""Unlike denominators: the pieces are never made the same size, or are made so wrongly."""
+
+from onewhole.misconceptions.attempt import Attempt, finished, written, wrongly
+from onewhole.misconceptions.pair import unlike_parts
+from onewhole.misconceptions.wrong_steps.bent import Try
+from onewhole.misconceptions.wrong_steps.cutting import Make, Parts, cut_anew, of_two
+from onewhole.misconceptions.wrong_steps.writing import as_it_comes
+from onewhole.number.factors import common_denominator
+from onewhole.number.ladder import mixed
+from onewhole.number.quantity import Quantity, trimmed, whole
+from onewhole.statements.expression import Expression, Times, plus
+from onewhole.statements.statement import Statement
+from onewhole.working.bench import Bench
+
+
+def common_bottom(parts: Parts) -> Expression:
+    """Take the smallest common denominator."""
+    return whole(common_denominator([parts.bottom1, parts.bottom2]))
+
+
+def larger_bottom(parts: Parts) -> Expression:
+    """Take the larger denominator."""
+    return whole(max(parts.bottom1, parts.bottom2))
+
+
+def tops_by_own_bottom(parts: Parts) -> Expression:
+    """Multiply each numerator by its own denominator and add."""
+    return plus(
+        Times(whole(parts.top1), whole(parts.bottom1)), Times(whole(parts.top2), whole(parts.bottom2))
+    )
+
+
+def on_unlike_parts(top: Make, bottom: Make, *, taken: bool, tops_differ: bool = False) -> Try:
+    """Return the attempt that makes one fraction of the parts of two, and adds or takes the wholes.
+
+    ``tops_differ`` keeps the attempt to problems whose numerators are not the same.
+    """
+
+    def attempt(statement: Statement) -> Attempt | None:
+        pair = unlike_parts(statement, taken=taken)
+        if pair is None:
+            return None
+        parts = of_two(pair.first, pair.second)
+        if tops_differ and parts.top1 == parts.top2:
+            return None
+        bench = cut_anew(top, bottom)(Bench(pair.first, pair.second, taken))
+        return finished(pair.asked, as_it_comes(bench))
+
+    return attempt
+
+
+def renames_by_adding(statement: Statement) -> Attempt | None:
+    """Move each fraction to the larger denominator by adding the same to top and bottom, then add."""
+    pair = unlike_parts(statement, taken=False)
+    if pair is None:
+        return None
+    bottom = max(pair.first.ladder.denominator, pair.second.ladder.denominator)
+    first, second = (_moved(number, bottom) for number in (pair.first, pair.second))
+    bench = Bench(first, second, taken=False)
+    bench = wrongly(bench, bench.joined(trimmed(first)))
+    counts = tuple(a + b for a, b in zip(first.amounts, second.amounts, strict=True))
+    return finished(pair.asked, as_it_comes(bench.now(result=written(mixed(bottom), counts))))
+
+
+def _moved(number: Quantity, bottom: int) -> Quantity:
+    wholes, top = number.amounts
+    return Quantity(mixed(bottom), (wholes, top + bottom - number.ladder.denominator))

@@ -1,0 +1,77 @@
+"""When a pattern applies to two numbers of wholes and pieces, or of any two units: named conditions."""
+
+from typing import NamedTuple
+
+from onewhole.working.bench import Bench
+
+
+class Counts(NamedTuple):
+    """The counts of two numbers on a ladder of two rungs, and its ratio: w1 n1/d and w2 n2/d."""
+
+    w1: int
+    n1: int
+    w2: int
+    n2: int
+    d: int
+
+
+def counts(bench: Bench) -> Counts:
+    """Read the counts off a bench with two rungs.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> from onewhole.number.quantity import Quantity
+    >>> counts(Bench(Quantity(mixed(8), (9, 5)), Quantity(mixed(8), (4, 6)), taken=True))
+    Counts(w1=9, n1=5, w2=4, n2=6, d=8)
+    """
+    (w1, n1), (w2, n2) = bench.first.amounts, bench.second.amounts
+    return Counts(w1, n1, w2, n2, bench.first.ladder.ratios[0])
+
+
+def always(_: Bench) -> bool:
+    """Wherever the topic fits."""
+    return True
+
+
+def too_few_pieces(bench: Bench) -> bool:
+    """There are too few pieces to take from, and one whole more is enough: n1 < n2 <= n1 + d."""
+    c = counts(bench)
+    return c.n1 < c.n2 <= c.n1 + c.d
+
+
+def enough_pieces(bench: Bench) -> bool:
+    """There are pieces enough: n1 >= n2."""
+    c = counts(bench)
+    return c.n1 >= c.n2
+
+
+def wholes_are_taken(bench: Bench) -> bool:
+    """The second number has wholes: w2 >= 1."""
+    return counts(bench).w2 >= 1
+
+
+def pieces_differ(bench: Bench) -> bool:
+    """The numerators are not the same: n1 <> n2."""
+    c = counts(bench)
+    return c.n1 != c.n2
+
+
+def no_pieces_on_top(bench: Bench) -> bool:
+    """The first number is a whole number and the second is not: n1 = 0."""
+    c = counts(bench)
+    return c.n1 == 0 < c.n2
+
+
+def fraction_from_whole(bench: Bench) -> bool:
+    """A fraction is taken from a whole number: n1 = 0 and w2 = 0."""
+    return no_pieces_on_top(bench) and counts(bench).w2 == 0
+
+
+def wholes_in_the_first(bench: Bench) -> bool:
+    """The first number has wholes: w1 >= 1."""
+    return counts(bench).w1 >= 1
+
+
+def pieces_fill_a_whole(bench: Bench) -> bool:
+    """The pieces together are a whole or more: n1 + n2 >= d."""
+    c = counts(bench)
+    return c.n1 + c.n2 >= c.d

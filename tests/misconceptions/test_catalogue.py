@@ -1,0 +1,84 @@
+import re
+
+import pytest
+from hypothesis import given
+
+from onewhole.misconceptions.attempt import worth
+from onewhole.misconceptions.catalogue import UnknownPatternError, by_id, indexed, patterns, shows
+from onewhole.misconceptions.pattern import Pattern, Topic
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement, meaning
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.strategy import fits
+from tests.kit.statements import statements
+
+
+def said(pattern: Pattern) -> tuple[str, ...]:
+    """Return every sentence of a pattern that a teacher reads."""
+    return pattern.name, pattern.rule, pattern.shows_when, pattern.thinking, pattern.ask
+
+
+#: Steps that come before every strategy and are in none of them.
+BEFORE = {"same_units"}
+
+
+def test_every_id_of_the_three_topics_is_there_in_order() -> None:
+    """A01 to A36, P01 to P11 and B01 to B10."""
+    topics = (("A", 36), ("P", 11), ("B", 10))
+    wanted = [f"{letter}{n:02}" for letter, last in topics for n in range(1, last + 1)]
+    assert [pattern.id for pattern in patterns()][: len(wanted)] == wanted
+
+
+def test_two_patterns_with_one_id_are_refused() -> None:
+    """A duplicate id raises, so that none is lost."""
+    with pytest.raises(ValueError, match=r"^two patterns are called A02$"):
+        indexed([[by_id("A02")], [by_id("A01"), by_id("A02")]])
+
+
+def test_an_id_may_be_typed_small() -> None:
+    """Ids are found however they are typed, and an unknown one says what there is."""
+    assert by_id(" a02 ").id == "A02"
+    with pytest.raises(UnknownPatternError, match="called “Z01”"):
+        by_id("Z01")
+
+
+def test_shows_keeps_the_order_of_ids() -> None:
+    """What a problem shows is listed by id."""
+    found = [slip.pattern for slip in shows(read_statement("9 5/8 - 4 6/8"))]
+    assert found == [p.id for p in patterns() if p.id in found]
+
+
+@pytest.mark.parametrize("problem", ["7 2/6", "1/4 + 1/4 + 1/4", "2 + ? = 5 1/3", "(1 + 2)/3", "9/9 - 1/1"])
+def test_a_problem_that_shows_nothing_is_no_fault(problem: str) -> None:
+    """Any statement may be asked."""
+    assert isinstance(shows(read_statement(problem)), tuple)
+
+
+@pytest.mark.parametrize("pattern", patterns(), ids=lambda pattern: pattern.id)
+class TestWords:
+    def test_every_field_says_something(self, pattern: Pattern) -> None:
+        """No pattern is without words for the teacher and a question to the child."""
+        assert all(words.strip() for words in said(pattern))
+        assert "?" in pattern.ask
+
+    def test_plain_words(self, pattern: Pattern) -> None:
+        """No word labels a child, and no trade word is left that this grade does without."""
+        words = set(re.findall(r"[a-z]+", " ".join(said(pattern)).lower()))
+        assert not words & {"has", "improper", "reduce", "misconception", "bug", "deficit", "borrow"}
+
+    def test_the_bent_step_is_a_step_of_its_strategy(self, pattern: Pattern) -> None:
+        """A bend names a strategy of the table, one of its steps, and an operation that it is for."""
+        if pattern.bends is None:
+            return
+        strategy = strategy_named(pattern.bends.strategy)
+        assert pattern.bends.step in {step.key for step in strategy.steps} | BEFORE
+        if pattern.topic in {Topic.SUBTRACT_LIKE, Topic.ADD_LIKE}:
+            assert fits(strategy, taken=pattern.topic is Topic.SUBTRACT_LIKE)
+
+
+@given(statements())
+def test_any_statement_may_be_asked(statement: Statement) -> None:
+    """No statement that can be read makes a pattern stumble, and what it writes is never the right answer."""
+    right = meaning(statement)
+    for slip in shows(statement):
+        assert (worth(slip.wrote) == right) == slip.form
