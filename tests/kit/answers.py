@@ -4,10 +4,19 @@ from collections.abc import Mapping, Sequence
 
 from onewhole.marking.answer import read_written
 from onewhole.marking.answers_table import ClassAnswers, PupilAnswers
-from onewhole.marking.expected import expect
+from onewhole.marking.expected import Expected, expect
 from onewhole.marking.finding import Finding, findings
 from onewhole.marking.group import MEETS, Group, groups
-from onewhole.marking.mark import ANY_FORM, ClassMarks, FormWanted, Mark, mark, mark_class
+from onewhole.marking.mark import (
+    ANY_FORM,
+    ClassMarks,
+    FormWanted,
+    Mark,
+    PupilMarks,
+    mark,
+    mark_class,
+    mark_row,
+)
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
@@ -66,6 +75,13 @@ def written_by(problems: Sequence[Problem], rows: Mapping[str, Sequence[str]]) -
 def marked(problems: Sequence[Problem], rows: Mapping[str, Sequence[str]]) -> ClassMarks:
     """The marks of a class."""
     return mark_class(written_by(problems, rows))
+
+
+def marked_against(expected: Sequence[Expected], rows: Mapping[str, Sequence[str]]) -> ClassMarks:
+    """The same, where what is expected has been worked out before."""
+    written = {pupil: tuple(map(read_written, cells)) for pupil, cells in rows.items()}
+    pupils = (PupilMarks(pupil, mark_row(expected, cells)) for pupil, cells in written.items())
+    return ClassMarks(tuple(expected), tuple(pupils))
 
 
 def found(problems: Sequence[Problem], cells: Sequence[str]) -> Finding:

@@ -1,0 +1,171 @@
+"""What marking never depends on: the order of pupils and problems, and cells that cannot be read."""
+
+from collections.abc import Sequence
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from onewhole.marking.answer import Unreadable, read_written
+from onewhole.marking.answers_table import AnswersError, read_answers
+from onewhole.marking.checking import Checked, check
+from onewhole.marking.expected import expect
+from onewhole.marking.finding import Finding, findings
+from onewhole.marking.group import groups
+from onewhole.marking.items import items
+from onewhole.marking.mark import Verdict
+from onewhole.misconceptions.catalogue import by_id, patterns, shows
+from onewhole.notations.text import text
+from onewhole.problems.problem import Problem
+from onewhole.statements.expression import kind, value
+from onewhole.statements.reading import read_statement
+from onewhole.statements.tokens import ReadingError
+from tests.kit.answers import TWELVE, all_right, by_pattern, marked_against, page
+
+PAGE = page()
+EXPECTED = tuple(expect(problem) for problem in PAGE)
+PATTERNS = [pattern.id for pattern in patterns()]
+SORTS = {pattern: by_pattern(pattern, PAGE) for pattern in PATTERNS} | {"right": all_right(PAGE)}
+STRAY = ("", "-", "see me", "5 1/8", "4 6/8", "9 1/7", "3", "39/8", "<", "3 3/0", "2 ft")
+
+cells = st.sampled_from(sorted(SORTS)).flatmap(
+    lambda sort: st.lists(st.sampled_from((None, None, None, *STRAY)), min_size=12, max_size=12).map(
+        lambda stray: [own if other is None else other for own, other in zip(SORTS[sort], stray, strict=True)]
+    )
+)
+classes = st.lists(cells, min_size=1, max_size=12).map(
+    lambda rows: {f"K{at:02}": row for at, row in enumerate(rows, start=1)}
+)
+
+
+def _told(finding: Finding, problems: Sequence[Problem]) -> object:
+    """What a finding says, apart from the order of the labels."""
+    assert {problem.label for problem in problems} >= set(finding.evidence) | set(finding.against)
+    pairs = {(one.pattern, frozenset(one.evidence), frozenset(one.against)) for one in finding.fittings}
+    return finding.status, pairs, frozenset(finding.wrong), frozenset(finding.slips)
+
+
+@given(classes, st.randoms(use_true_random=False))
+def test_the_order_of_pupils_changes_nothing(rows: dict[str, list[str]], chance: object) -> None:
+    """Groups are the same tuple, and everyone keeps marks and finding."""
+    shuffled = dict(sorted(rows.items(), reverse=True))
+    one, other = marked_against(EXPECTED, rows), marked_against(EXPECTED, shuffled)
+    assert {pupil.pupil: pupil for pupil in one.pupils} == {pupil.pupil: pupil for pupil in other.pupils}
+    assert groups(one.pupils, findings(one)) == groups(other.pupils, findings(other))
+    assert items(one) == items(other)
+
+
+@given(classes, st.permutations(range(12)))
+def test_the_order_of_problems_changes_nothing(rows: dict[str, list[str]], order: list[int]) -> None:
+    """Findings say the same, and the same pupils meet, when the page is shuffled with its labels."""
+    moved = {pupil: [row[at] for at in order] for pupil, row in rows.items()}
+    one, other = marked_against(EXPECTED, rows), marked_against([EXPECTED[at] for at in order], moved)
+    assert [_told(finding, PAGE) for finding in findings(one)] == [
+        _told(finding, PAGE) for finding in findings(other)
+    ]
+    meet = [[group.pupils for group in groups(each.pupils, findings(each))] for each in (one, other)]
+    assert meet[0] == meet[1]
+    assert set(items(one)) == set(items(other))
+
+
+@given(classes, st.sets(st.tuples(st.integers(0, 11), st.integers(0, 11))))
+def test_unreadable_cells_change_no_verdict_elsewhere(
+    rows: dict[str, list[str]], spots: set[tuple[int, int]]
+) -> None:
+    """Every other mark stays, and nobody's finding gets stronger from what cannot be read."""
+    smudged = {
+        pupil: ["??" if (who, at) in spots else cell for at, cell in enumerate(row)]
+        for who, (pupil, row) in enumerate(rows.items())
+    }
+    one, other = marked_against(EXPECTED, rows), marked_against(EXPECTED, smudged)
+    for who, (before, after) in enumerate(zip(one.pupils, other.pupils, strict=True)):
+        for at, (mark, again) in enumerate(zip(before.marks, after.marks, strict=True)):
+            assert again == mark if (who, at) not in spots else again.verdict is Verdict.UNREADABLE
+
+
+@given(classes, st.integers(1, 6))
+def test_every_pupil_is_placed_once(rows: dict[str, list[str]], meets: int) -> None:
+    """Nobody is lost, nobody is in two groups, no group is empty, and every reason has words."""
+    marks = marked_against(EXPECTED, rows)
+    made = groups(marks.pupils, findings(marks), meets=meets)
+    assert sorted(pupil for group in made for pupil in group.pupils) == sorted(rows)
+    assert all(placed.because for group in made for placed in group.placings)
+    assert len({group.name for group in made}) == len(made)
+
+
+@pytest.mark.parametrize("pattern", PATTERNS)
+def test_what_a_pattern_writes_is_marked_with_its_id(pattern: str) -> None:
+    """On every problem of the page that shows it: wrong and fitting exactly, or right with the form's id."""
+    marks = marked_against(EXPECTED, {"K01": SORTS[pattern]}).pupils[0].marks
+    for problem, mark in zip(PAGE, marks, strict=True):
+        slip = by_id(pattern).slip(problem.statement)
+        if slip is not None:
+            assert pattern in mark.patterns
+            assert mark.verdict is (Verdict.RIGHT if slip.form else Verdict.WRONG)
+
+
+@pytest.mark.parametrize("typed", [*TWELVE, "2/3 + 1/4", "3/4 - 1/6", "4 - 3/8", "3/8 + 2/8", "1/7 + 1/7"])
+def test_the_working_of_a_pattern_is_checked_as_that_pattern(typed: str) -> None:
+    """Typed as a chain, its one false line is found where it is, with something true to stand there."""
+    slips = [slip for slip in shows(read_statement(typed)) if slip.false_at and len(slip.lines) > 1]
+    assert slips
+    for slip in slips:
+        [checked] = check("\n= ".join(text(line.says) for line in slip.lines))
+        [false] = checked.false
+        assert false.line == (slip.false_at or 0) + 1
+        assert slip.pattern in false.patterns
+        assert false.would_be is not None
+        assert (kind(false.would_be), value(false.would_be)) == (kind(false.left), value(false.left))
+
+
+@given(st.text(max_size=60))
+def test_any_cell_is_kept(cell: str) -> None:
+    """Nothing typed into a cell is lost or stops the reading."""
+    assert read_written(cell).text == cell
+
+
+@given(
+    st.text(alphabet='pupil,;\t\n\r"123 4/6<=-\N{GRINNING FACE}\N{ZERO WIDTH NO-BREAK SPACE}', max_size=80)
+)
+def test_any_table_is_read_or_refused_with_a_line(table: str) -> None:
+    """No text stops the program: it is a table of this page, or a refusal that says on which line."""
+    assert _read_or_placed(table)
+
+
+def _read_or_placed(table: str) -> bool:
+    try:
+        return bool(read_answers(table, PAGE[:3]).pupils)
+    except AnswersError as refused:
+        return all(one.line is not None for one in refused.refusals)
+
+
+@given(st.text(alphabet="0123456789 /+-=x()\n.?<>ftin", max_size=60))
+def test_any_chain_is_checked_or_refused_with_its_place(typed: str) -> None:
+    """Every false sign that can be mended is offered something that is true."""
+    found = _checked_or_placed(typed)
+    assert found is not None
+    for false in (false for checked in found for false in checked.false):
+        if false.would_be is not None:
+            assert (kind(false.would_be), value(false.would_be)) == (kind(false.left), value(false.left))
+
+
+def _checked_or_placed(typed: str) -> tuple[Checked, ...] | None:
+    """Return what was checked, nothing for a refusal with its line, None for one without."""
+    try:
+        return check(typed)
+    except ReadingError as refused:
+        return None if refused.line is None else ()
+
+
+def test_the_stray_answers_are_of_every_sort() -> None:
+    """The laws above meet blanks, unreadable cells, right, wrong and impossible answers."""
+    reads = [read_written(cell).read for cell in STRAY]
+    assert len(TWELVE) == 12
+    assert {type(read).__name__ for read in reads} == {
+        "Blank",
+        "Unreadable",
+        "Quantity",
+        "Relation",
+        "Impossible",
+    }
+    assert sum(isinstance(read, Unreadable) for read in reads) == 1
