@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 from typing import assert_never
-from xml.etree import ElementTree as ET
+from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.notations.row import Part, Piece, Sign, Writable, row
 from onewhole.notations.speech import say
@@ -47,23 +47,23 @@ def mathml(thing: Writable) -> str:
     >>> written.count(INVISIBLE_PLUS), 'aria-label="seven and two sixths minus three"' in written
     (1, True)
     """
-    root = ET.Element("math", {"xmlns": NAMESPACE, "alttext": text(thing), "aria-label": say(thing)})
+    root = Element("math", {"xmlns": NAMESPACE, "alttext": text(thing), "aria-label": say(thing)})
     _fill(root, row(thing))
-    return ET.tostring(root, encoding="unicode")
+    return tostring(root, encoding="unicode")
 
 
-def _fill(root: ET.Element, pieces: Iterable[Piece]) -> None:
+def _fill(root: Element, pieces: Iterable[Piece]) -> None:
     """Put pieces into a row; what stands in brackets becomes a row of its own."""
     rows = [root]
     for piece in pieces:
         if piece is Sign.OPEN:
-            rows.append(ET.SubElement(rows[-1], "mrow"))
+            rows.append(SubElement(rows[-1], "mrow"))
         rows[-1].append(_element(piece))
         if piece is Sign.CLOSE:
             rows.pop()
 
 
-def _element(piece: Piece) -> ET.Element:
+def _element(piece: Piece) -> Element:
     match piece:
         case Sign():
             sign = _leaf("mo", _OPERATORS[piece])
@@ -77,22 +77,22 @@ def _element(piece: Piece) -> ET.Element:
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0)
         case Over(above, below):
-            fraction = ET.Element("mfrac")
+            fraction = Element("mfrac")
             for inside in (above, below):
-                _fill(ET.SubElement(fraction, "mrow"), row(inside))
+                _fill(SubElement(fraction, "mrow"), row(inside))
             return fraction
         case _:
             assert_never(piece)
 
 
-def _quantity(quantity: Quantity) -> ET.Element:
+def _quantity(quantity: Quantity) -> Element:
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
             return _mixed(wholes, top, quantity.ladder.denominator)
         case Style.MEASURE:
-            pairs = zip(quantity.counts, quantity.ladder.units, strict=True)
-            return _named((count, unit.mark) for count, unit in pairs if count is not None)
+            pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
+            return _named((count, unit.mark) for count, unit in pairs)
         case Style.PLACES | Style.DECIMAL:
             if in_digits(quantity):
                 return _leaf("mn", digits(quantity))
@@ -101,29 +101,29 @@ def _quantity(quantity: Quantity) -> ET.Element:
             assert_never(quantity.ladder.style)
 
 
-def _mixed(wholes: Part, top: Part, bottom: Part) -> ET.Element:
+def _mixed(wholes: Part, top: Part, bottom: Part) -> Element:
     if top is None:
         return _part(wholes)
-    fraction = ET.Element("mfrac")
+    fraction = Element("mfrac")
     fraction.extend((_part(top), _part(bottom)))
     if wholes is None:
         return fraction
-    group = ET.Element("mrow")
+    group = Element("mrow")
     group.extend((_part(wholes), _leaf("mo", INVISIBLE_PLUS), fraction))
     return group
 
 
-def _named(pairs: Iterable[tuple[int, str]]) -> ET.Element:
+def _named(pairs: Iterable[tuple[int, str]]) -> Element:
     """Write counts with the names of their units: 5 ft 2 in."""
-    group = ET.Element("mrow")
+    group = Element("mrow")
     for count, name in pairs:
         if len(group):
-            ET.SubElement(group, "mspace", {"width": "0.35em"})
+            SubElement(group, "mspace", {"width": "0.35em"})
         group.extend((_leaf("mn", str(count)), _leaf("mtext", f"\N{NO-BREAK SPACE}{name}")))
     return group
 
 
-def _part(count: Part) -> ET.Element:
+def _part(count: Part) -> Element:
     if count is HOLE:
         box = _leaf("mtext", BOX)
         box.set("aria-label", "blank")
@@ -131,7 +131,7 @@ def _part(count: Part) -> ET.Element:
     return _leaf("mn", part(count))
 
 
-def _leaf(tag: str, content: str) -> ET.Element:
-    leaf = ET.Element(tag)
+def _leaf(tag: str, content: str) -> Element:
+    leaf = Element(tag)
     leaf.text = content
     return leaf

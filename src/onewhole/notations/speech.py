@@ -70,9 +70,8 @@ def _quantity(quantity: Quantity) -> str:
             wholes, top = quantity.counts
             return _mixed(wholes, top, quantity.ladder.denominator)
         case Style.MEASURE:
-            pairs = zip(quantity.counts, quantity.ladder.units, strict=True)
-            said = (f"{count_words(n)} {measure_name(unit, n)}" for n, unit in pairs if n is not None)
-            return " ".join(said)
+            pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
+            return " ".join(f"{count_words(count)} {measure_name(unit, count)}" for count, unit in pairs)
         case Style.PLACES | Style.DECIMAL:
             return _digits(quantity) if in_digits(quantity) else _places(quantity)
         case _:

@@ -46,8 +46,8 @@ def _quantity(quantity: Quantity) -> str:
             wholes, top = quantity.counts
             return _mixed(wholes, top, quantity.ladder.denominator)
         case Style.MEASURE:
-            pairs = zip(quantity.counts, quantity.ladder.units, strict=True)
-            return " ".join(f"{count} {unit.mark}" for count, unit in pairs if count is not None)
+            pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
+            return " ".join(f"{count} {unit.mark}" for count, unit in pairs)
         case Style.PLACES | Style.DECIMAL:
             if in_digits(quantity):
                 return digits(quantity)

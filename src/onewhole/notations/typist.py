@@ -17,8 +17,8 @@ _DIGITS = {count_words(digit): str(digit) for digit in range(TEN)}
 _GROUPS = {"thousand": THOUSAND, "million": THOUSAND**2}
 _NAMED = (*range(2, HUNDRED + 1), THOUSAND)
 _PIECES = {piece_name(parts, count): parts for parts in _NAMED for count in (1, 2)}
-_PLACES = frozenset(f"{place}{end}" for place in ("one", "ten", "hundred", "thousand") for end in ("", "s"))
-_ALL_PLACES = _PLACES | {piece_name(parts, count) for parts in (TEN, HUNDRED, THOUSAND) for count in (1, 2)}
+_PLACE = frozenset({"one", "ten", "hundred", "thousand"})
+_SMALL_PLACE = frozenset(piece_name(parts, 1) for parts in (TEN, HUNDRED, THOUSAND))
 _ONE_PLACE = {("one", "hundred"), ("one", "thousand")}
 _MEASURES = {measure_name(unit, count): unit.mark for unit in MEASURES for count in (1, 2)}
 _PHRASES = {phrase: sign.value for sign, phrase in SIGNS.items()} | {"and": "and", "blank": "?"}
@@ -106,19 +106,23 @@ class _Typist:
                 self._type(sign, first)
                 return
         if first.said not in _PIECES or not self._found or self._found[-1][0] != "?":
-            msg = "this word has no place here"
-            raise ReadingError(msg, column=first.column, where=first.place(), remedy=REMEDY)
+            raise _refused("this word has no place here", first)
         self._type(f"/ {_PIECES[self._take().said]}", first)
 
     def _number(self, *, among_places: bool) -> bool:
         """Type a count and what is counted; say whether a place was counted."""
         first, start = self._here, self._at
         if first.said == "zero" and self._words[start + 1].said in _DIGITS:
-            self._type(self._digits() + self._pointed(), first)
+            digits = self._digits()
+            if self._here.said != "point":
+                raise _refused("a point is missing after a number that begins with zero", self._here)
+            self._type(digits + self._pointed(), first)
             return False
         count = self._count()
         said, rest = [word.said for word in self._words[start : self._at]], self._words[self._at - 1].rest
-        places = _ALL_PLACES if among_places else _PLACES
+        places = _PLACE | _SMALL_PLACE if among_places else _PLACE
+        if count != 1:
+            places = frozenset(f"{place}s" for place in places)
         unit = self._here
         if tuple(said) in _ONE_PLACE and (rest or (among_places and unit.said not in places)):
             self._type(f"1 {said[1]}", first)
@@ -153,6 +157,8 @@ class _Typist:
         if self._here.said != "point":
             return ""
         self._take()
+        if self._here.said not in _DIGITS:
+            raise _refused("a digit is missing after the point", self._here)
         return f".{self._digits()}"
 
     def _digits(self) -> str:
@@ -160,3 +166,7 @@ class _Typist:
         while self._here.said in _DIGITS:
             found += _DIGITS[self._take().said]
         return found
+
+
+def _refused(what: str, word: Word) -> ReadingError:
+    return ReadingError(what, column=word.column, where=word.place(), remedy=REMEDY)

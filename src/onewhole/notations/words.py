@@ -91,7 +91,7 @@ def piece_name(parts: int, count: int = 2) -> str:
         one, many = "half", "halves"
     else:
         spelt = str(num2words(parts, to="ordinal")).replace(" and ", " ").replace(",", "")
-        one = spelt.removeprefix("one ").replace(" ", "-")
+        one = (spelt.removeprefix("one ") if spelt.count(" ") == 1 else spelt).replace(" ", "-")
         many = f"{one}s"
     return one if count == 1 else many
 

@@ -58,4 +58,4 @@ def _next(told: Told, name: str) -> str:
     ladder = told.quantity(name).ladder
     if ladder.style is Style.PLACES:
         return "ten"
-    return unit_name(ladder.units[-2], 1, told.words)
+    return unit_name(ladder.units[-2], 1, told.words) if len(ladder.units) > 1 else "easy number"

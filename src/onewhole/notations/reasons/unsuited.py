@@ -4,12 +4,12 @@ from onewhole.notations.reasons.told import Told
 
 
 def other_operation(_: Told) -> str:
-    """This way is for the other sign: plus or minus."""
+    """This way works only for the other sign, plus or minus."""
     return "This way works only for the other sign, plus or minus."
 
 
 def all_ones_already(_: Told) -> str:
-    """Whole numbers have no pieces to change to."""
+    """These are whole numbers, so there are no pieces to change to."""
     return "These are whole numbers, so there are no pieces to change to."
 
 
@@ -34,7 +34,7 @@ def no_shift_needed(told: Told) -> str:
 
 
 def nothing_lacking(told: Told) -> str:
-    """4 needs nothing more, so there is nothing to give."""
+    """4 is full already, so there is nothing to give."""
     return f"{told.number('first')} is full already, so there is nothing to give."
 
 

@@ -1,0 +1,196 @@
+import re
+from collections.abc import Iterator
+
+import pytest
+
+from onewhole.notations.sentences import SENTENCES, fact_sentence, sentence
+from onewhole.notations.words import ClassWords
+from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
+from onewhole.number.quantity import Quantity, whole
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Question
+from onewhole.working.fact import Fact, hard_difference, hard_sum
+from onewhole.working.line import Line
+from onewhole.working.questions import unsuited
+from onewhole.working.reason import Detail, Reason, because
+from onewhole.working.strategies.table import STRATEGIES
+from onewhole.working.work import work
+
+KITES = ClassWords.for_whole("strip of kite paper", "trade")
+
+#: Problems that between them use every strategy, every reason and every kind of number.
+PROBLEMS = [
+    "7 2/6 - 3 5/6",
+    "52 - 27",
+    "304 - 128",
+    "304 - 108",
+    "5 ft 2 in - 2 ft 7 in",
+    "4 yd 1 ft 2 in - 2 yd 2 ft 7 in",
+    "5.2 - 2.7",
+    "12.35 - 4.7",
+    "4 - 1 3/8",
+    "4 + 1 3/8",
+    "3/8 + 7/8",
+    "1/6 + 2/6 + 5/6",
+    "2 4/5 + 1 3/5",
+    "3 1/2 - 2 3/2",
+    "1 5/3 - 2 1/3",
+    "7 1/2 - 3 2/3",
+    "0.5 + 1/4",
+    "5 h 10 min + 2 h 55 min",
+    "3 in + 2 ft 10 in",
+    "29 + 43",
+    "3 - 3",
+    "5/6 - 1/6",
+    "7 5/6 - 7 1/6",
+    "5/6 ? 7/8",
+    "6/6 ? 8/8",
+    "4 ? 3 1/2",
+    "3.5 ? 3 5/10",
+    "5 ft ? 58 in",
+    "2 1/2 ? 2 3/4",
+    "7 2/6 = 6 ?/6",
+    "7 2/3 = 5 ?/6",
+    "4 = 4 ?/6",
+    "3/4 = ?/12",
+    "44/6 = ? 2/6",
+    "5 - ? = 2 1/3",
+]
+
+
+def _lines(problem: str) -> Iterator[Line]:
+    statement = read_statement(problem)
+    for strategy in STRATEGIES:
+        if not isinstance(statement, Question) or unsuited(statement, strategy) is None:
+            yield from work(statement, strategy).lines
+
+
+def _reasons(problem: str) -> Iterator[Reason]:
+    """Every reason of every line, and of every strategy that does not suit."""
+    yield from (line.because for line in _lines(problem) if line.because)
+    statement = read_statement(problem)
+    if isinstance(statement, Question):
+        yield from filter(None, (unsuited(statement, strategy) for strategy in STRATEGIES))
+
+
+REASONS = [reason for problem in PROBLEMS for reason in _reasons(problem)]
+
+
+def test_every_reason_has_a_sentence_and_every_sentence_is_used() -> None:
+    """The table and the workings know the same keys."""
+    assert {reason.key for reason in REASONS} == set(SENTENCES)
+
+
+@pytest.mark.parametrize("words", [ClassWords(), KITES])
+def test_sentences_are_short_and_full(words: ClassWords) -> None:
+    """A capital or digit first, a full stop last, at most 22 words, and none that a class does not use."""
+    for reason in REASONS:
+        said = sentence(reason, words)
+        assert re.fullmatch(r"[A-Z0-9][^\n]*\.", said), said
+        assert "  " not in said
+        assert all(len(part.split()) <= 22 for part in said.split(". ")), said
+        assert not re.search(r"borrow|improper|reduc|carry", said)
+
+
+def test_sentences_are_their_functions_own_example() -> None:
+    """The docstring of every function is a sentence in its own form: same words, other numbers and units."""
+    keys = {reason.key: set[str]() for reason in REASONS}
+    for reason in REASONS:
+        keys[reason.key].add(_frame(sentence(reason, ClassWords())))
+    strange = {key for key, frames in keys.items() if _frame(SENTENCES[key].__doc__ or "") not in frames}
+    assert strange == set()
+
+
+def _frame(said: str) -> str:
+    """Leave only the words that do not depend on the numbers."""
+    units = r"wholes?|ones?|tens?|(twenty-)?(half|halves|thirds?|fourths?|fifths?|sixths?|eighths?|twelfths?)"
+    units += r"|hundreds?|(hundred|ten|twentie|twelf)ths?|feet|foot|inch(es)?|yards?"
+    return re.sub(rf"\b({units}|[0-9]+(/[0-9]+)?)\b", "", said.lower()).replace(" ", "")
+
+
+def _open(ladder: Ladder, rung: int = 0, **more: Detail) -> Reason:
+    return because("open_one", unit=ladder.units[rung], small=ladder.units[rung + 1], **more)
+
+
+@pytest.mark.parametrize(
+    ("reason", "said"),
+    [
+        (
+            _open(mixed(6), have=2, need=5),
+            "There are not enough sixths to take 5 sixths, so open one whole.",
+        ),
+        (
+            _open(measure("ft", "in"), have=0, need=1),
+            "There are not enough inches to take 1 inch, so open one foot.",
+        ),
+        (_open(places(3), have=0, need=0), "There are no tens to open, so open one hundred first."),
+        (
+            because("put_together", small=mixed(6).units[1], opened=6, had=2, now=8),
+            "6 sixths and 2 sixths make 8 sixths.",
+        ),
+        (
+            because("put_together", small=mixed(8).units[1], opened=8, had=0, now=8),
+            "Now there are 8 eighths.",
+        ),
+        (
+            because("unit_from_unit", big=mixed(6).units[0], small=mixed(6).units[1]),
+            "Wholes from wholes, sixths from sixths.",
+        ),
+        (
+            because("unit_to_unit", big=places(3).units[0], small=places(3).units[2]),
+            "Hundreds with hundreds, tens with tens, ones with ones.",
+        ),
+        (
+            because("unit_from_unit", big=decimal(2, 1).units[0], small=decimal(2, 1).units[-1]),
+            "Tens from tens, ones from ones, tenths from tenths.",
+        ),
+        (because("unit_from_unit", big=places(1).units[0], small=places(1).units[0]), "Ones from ones."),
+        (because("left", result=Quantity(mixed(6), (3, 3))), "3 wholes and 3 sixths are left."),
+        (because("left", result=Quantity(mixed(6), (None, 1))), "1 sixth is left."),
+        (because("left", result=whole(0)), "Nothing is left."),
+        (because("left", result=whole(25)), "25 is left."),
+        (
+            because("count_decides", first=1, second=3, small=mixed(4).units[1]),
+            "1 fourth is fewer than 3 fourths.",
+        ),
+    ],
+)
+def test_sentences(reason: Reason, said: str) -> None:
+    """Counts, plurals and verbs agree."""
+    assert sentence(reason, ClassWords()) == said
+
+
+def test_the_class_has_its_own_words() -> None:
+    """The whole and the verb are the class's."""
+    said = sentence(_open(mixed(6), have=2, need=5), KITES)
+    assert said == "There are not enough sixths to take 5 sixths, so trade one strip of kite paper."
+
+
+def test_a_key_without_a_sentence() -> None:
+    """It is not passed over in silence."""
+    with pytest.raises(KeyError):
+        sentence(because("nobody_says_this"), ClassWords())
+
+
+@pytest.mark.parametrize(
+    ("fact", "said"),
+    [
+        (hard_difference(16, 9), "For 16 - 9, go by way of the ten: 16 - 6 = 10, then 10 - 3 = 7."),
+        (
+            hard_difference(103, 87),
+            "For 103 - 87, think of adding: 87 + 3 = 90, then 90 + 13 = 103, then 3 + 13 = 16.",
+        ),
+        (hard_sum(8, 7), "For 8 + 7, go by way of the ten: 8 + 2 = 10, then 10 + 5 = 15."),
+    ],
+)
+def test_facts(fact: Fact | None, said: str) -> None:
+    """A hard fact is told by its steps."""
+    assert fact is not None
+    assert fact_sentence(fact) == said
+
+
+def test_every_fact_of_the_workings_can_be_told() -> None:
+    """Facts come up, and each is one sentence."""
+    facts = [fact for problem in PROBLEMS for line in _lines(problem) for fact in line.facts]
+    assert facts
+    assert all(re.fullmatch(r"For .* = \d+\.", fact_sentence(fact)) for fact in facts)
