@@ -9,6 +9,7 @@ from typing import assert_never
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, counted, usual
 from onewhole.number.unit import Kind
+from onewhole.problems.taught import as_taught
 from onewhole.statements.expression import Expression, Over, Sum, Times, kind, quantities, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import (
@@ -19,7 +20,7 @@ from onewhole.statements.statement import (
     asked_quantities,
     gap_amount,
 )
-from onewhole.working.missing import work_missing
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.same_units import Signed, common_ladder
 
 
@@ -190,7 +191,8 @@ def _needs_of_gap(asked: MissingNumber) -> Needs:
 
 def _undone(asked: MissingNumber) -> MissingNumber:
     """Leave the gap alone on its side, as the working does: 9 - ? = 3 1/2 is found by 9 - 3 1/2."""
-    for line in work_missing(asked).lines[1:2]:
+    working = as_taught(asked, REGROUP_FIRST)
+    for line in working.lines[1:2] if working else ():
         if line.because and line.because.key == "undo_to_find" and isinstance(line.says, MissingNumber):
             return line.says
     return asked

@@ -47,7 +47,7 @@ def additions(denominators: Iterable[int], largest_whole: int) -> Iterator[Quest
 
 def _pairs(denominators: Iterable[int], largest_whole: int) -> Iterator[tuple[Quantity, Quantity]]:
     for denominator in denominators:
-        numbers = tuple(mixed_numbers(denominator, largest_whole))
-        for first, second in product(numbers, numbers):
-            if Style.MIXED in {first.ladder.style, second.ladder.style}:
-                yield first, second
+        for first in mixed_numbers(denominator, largest_whole):
+            for second in mixed_numbers(denominator, largest_whole):
+                if Style.MIXED in {first.ladder.style, second.ladder.style}:
+                    yield first, second

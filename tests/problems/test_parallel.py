@@ -1,0 +1,69 @@
+"""Parallel problems keep the structure and change the numbers."""
+
+from itertools import islice
+
+import pytest
+
+from onewhole.notations.text import text
+from onewhole.number.quantity import Quantity
+from onewhole.problems.answer import answer
+from onewhole.problems.needs import needs
+from onewhole.problems.parallel import parallel
+from onewhole.problems.traps import traps
+from onewhole.problems.twins import twin_key
+from onewhole.statements.reading import read_statement
+
+TYPED = (
+    "9 5/8 - 4 6/8",
+    "7 2/6 - 3 5/6",
+    "5 4/6 - 2 1/6",
+    "4 - 1 3/8",
+    "2 4/5 + 1 3/5",
+    "3 3/8 - 2 5/6",
+    "52 - 27",
+    "304 - 128",
+    "5.2 - 2.7",
+    "5 ft 2 in - 2 ft 7 in",
+    "7 2/6 = 6 ?/6",
+    "9 - ? = 3 1/2",
+    "5/6 ? 7/8",
+    "3 x 2/5",
+)
+
+
+@pytest.mark.parametrize("typed", TYPED)
+def test_same_structure_new_numbers(typed: str) -> None:
+    """The same needs, the same written units in the answer, no new trap, and no twins among them."""
+    asked = read_statement(typed)
+    found = list(islice(parallel(asked), 6))
+    assert len(found) >= 4
+    assert len({twin_key(one) for one in (asked, *found)}) == len(found) + 1
+    right = answer(asked)
+    for one in found:
+        assert read_statement(text(one)) == one
+        assert needs(one) == needs(asked)
+        assert traps(one).at_heart.within(traps(asked).at_heart)
+        other = answer(one)
+        if isinstance(right, Quantity):
+            assert isinstance(other, Quantity)
+            assert [bool(count) for count in other.amounts] == [bool(count) for count in right.amounts]
+        else:
+            assert other == right
+
+
+def test_the_order_never_changes() -> None:
+    """Asked twice, the same problems come."""
+    asked = read_statement("9 5/8 - 4 6/8")
+    assert list(islice(parallel(asked), 8)) == list(islice(parallel(asked), 8))
+
+
+def test_a_space_is_walked_to_its_end() -> None:
+    """Fourths with regrouping are few; halves have no other halves."""
+    assert 0 < len(list(parallel(read_statement("3 1/4 - 1 2/4")))) < 40
+    assert not list(parallel(read_statement("1/2 + 1/2")))
+
+
+def test_a_zero_in_the_middle_stays() -> None:
+    """304 - 128 has its chain from that zero."""
+    for one in islice(parallel(read_statement("304 - 128")), 5):
+        assert text(one)[1] == "0"
