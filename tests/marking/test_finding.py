@@ -107,3 +107,9 @@ def test_the_caution_stands_ready() -> None:
 def test_the_page_is_the_one_of_the_kit() -> None:
     """Twelve problems, so that the labels above mean what they say."""
     assert len(TWELVE) == len(PAGE) == 12
+
+
+def test_two_wrong_answers_that_speak_against_each_other_are_unsteady() -> None:
+    """One fits A06; the other could have shown it, and does not: there is nothing to suggest."""
+    finding = found(PAGE, _with({"7": "4 2/8", "12": "9 1/7"}))
+    assert (finding.status, finding.patterns) == (Status.UNSTEADY, ())

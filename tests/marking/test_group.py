@@ -49,8 +49,8 @@ def test_every_placing_has_its_reason_with_labels() -> None:
     """The reason of a group holds the reason of each pupil."""
     [group] = grouped(PAGE, _class(slips=2))
     assert group.because == (
-        "slips only: K01: 1 may be slips, one step beside the right answer; "
-        "K02: 1 may be slips, one step beside the right answer"
+        "slips only: K01: one step beside right, perhaps a slip, in 1; "
+        "K02: one step beside right, perhaps a slip, in 1"
     )
 
 

@@ -27,11 +27,11 @@ def _with(changes: dict[str, str]) -> list[str]:
         ({}, Place.EXTENSION, "all 12 right"),
         ({"3": "?!"}, Place.EXTENSION, "all 11 right; not readable: 3"),
         ({"3": ""}, Place.INTERVIEW, "nothing written in 3"),
-        ({"2": "3 4/8"}, Place.SLIPS, "2 may be slips, one step beside the right answer"),
+        ({"2": "3 4/8"}, Place.SLIPS, "one step beside right, perhaps a slip, in 2"),
         (
             {"2": "3 4/8", "10": "4 3/5", "12": "-"},
             Place.SLIPS,
-            "2 and 10 may be slips, one step beside the right answer; nothing written in 12",
+            "one step beside right, perhaps a slip, in 2 and 10; nothing written in 12",
         ),
         ({"7": "5 1/8"}, Place.INTERVIEW, "wrong in 7; 7 may fit a pattern, which is too few to tell"),
         ({"7": "1 1/7", "2": "9 1/7"}, Place.INTERVIEW, "wrong in 2 and 7; no steady pattern"),

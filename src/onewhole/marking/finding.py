@@ -90,8 +90,8 @@ class _Case:
 
     @property
     def possible(self) -> bool:
-        """Say whether other wrong answers do not outnumber those that fit."""
-        return self.wrong_against <= self.fits
+        """Say whether more answers fit than other wrong answers speak against it."""
+        return self.wrong_against < self.fits
 
     @property
     def weight(self) -> tuple[bool, int, int, int]:
@@ -108,8 +108,8 @@ def finding(expected: Sequence[Expected], pupil: PupilMarks) -> Finding:
 
     *Likely*: two or more answers are exactly what the pattern writes, on differently built problems (no
     twins), and fewer speak against it than fit. *Possible*: at least one fits, in writing or in amount, and
-    no more wrong answers speak against it than fit. *No steady pattern*: something is wrong, it is more
-    than slips with facts, and no pattern is possible. *None* otherwise. A pattern with a fact slip beside it
+    fewer wrong answers speak against it than fit. *No steady pattern*: something is wrong, it is more than
+    slips with facts, and no pattern is possible. *None* otherwise. A pattern with a fact slip beside it
     counts neither for nor against.
 
     Source: the rule is ours. Looking for the same kind of answer more than once, slips set apart: VanLehn

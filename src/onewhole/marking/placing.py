@@ -52,7 +52,7 @@ def placing(pupil: PupilMarks, found: Finding) -> Placing:
         families = tuple(dict.fromkeys(by_id(pattern).family for pattern in found.patterns))
         place, said = Place.FAMILY, _fitting(found, families)
     elif found.wrong and set(found.wrong) == set(found.slips):
-        place, said = Place.SLIPS, [f"{listed(found.wrong)} may be slips, one step beside the right answer"]
+        place, said = Place.SLIPS, [f"one step beside right, perhaps a slip, in {listed(found.wrong)}"]
     else:
         place, said = Place.INTERVIEW, _unsettled(found)
     if blank:
