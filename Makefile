@@ -4,7 +4,7 @@ PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
 READY := $(VENV)/ready
-CODE := $(wildcard src tests bench tools)
+CODE := $(wildcard src tests bench tools examples)
 
 .PHONY: run test lint format bench lock clean
 
