@@ -102,6 +102,7 @@ def test_the_short_forms_hold_nothing_new(question: Question, blank: int) -> Non
         working = work_question(question, strategy, checked=False)
         brief, faded = working.brief(), working.faded(blank)
         assert [line for line in working.lines if not line.aside] == list(brief)
+        assert brief[-1].says == working.answer
         assert len(faded) == len(brief)
         assert faded[0] == brief[0]
         shown = len(brief) - min(blank, len(brief) - 1)
@@ -137,6 +138,8 @@ def test_every_line_keeps_the_missing_number(asked: MissingNumber, strategy: Str
     assert isinstance(working.answer, Quantity)
     found = amount(working.answer)
     assert all(keeps(line.says, found) for line in working.lines)
+    assert not working.lines[-1].aside
+    assert all(one.says != other.says for one, other in pairwise(working.lines))
 
 
 def flat(part: Expression) -> bool:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import Expression, Sum, Term
 from onewhole.working.fact import Fact
-from onewhole.working.line import Line
+from onewhole.working.line import Line, followed
 from onewhole.working.reason import Reason
 
 
@@ -26,11 +26,9 @@ class Bench:
     def say(
         self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
     ) -> "Bench":
-        """Write one more line; a line that would repeat the one before is not written."""
-        if self.lines and self.lines[-1].says == says:
-            return self
+        """Write one more line, unless it would repeat the one before."""
         line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
-        return Bench(self.first, self.second, self.taken, (*self.lines, line), self.result)
+        return Bench(self.first, self.second, self.taken, followed(self.lines, line), self.result)
 
     def now(
         self, first: Quantity | None = None, second: Quantity | None = None, result: Quantity | None = None

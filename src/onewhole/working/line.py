@@ -1,6 +1,8 @@
 """One line of a working."""
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from functools import reduce
 
 from onewhole.statements.expression import Expression, value
 from onewhole.statements.statement import Comparison, Meaning, MissingNumber, meaning
@@ -23,6 +25,23 @@ class Line:
     because: Reason | None = None
     aside: bool = False
     facts: tuple[Fact, ...] = ()
+
+
+def followed(lines: tuple[Line, ...], line: Line) -> tuple[Line, ...]:
+    """Write a line under others. A line that only repeats the last one is not written again.
+
+    A repeated line that a pupil writes is no aside any more: 8/8 - 3/8 after "one whole is 8 eighths".
+    """
+    if not lines or lines[-1].says != line.says:
+        return (*lines, line)
+    if lines[-1].aside and not line.aside:
+        return (*lines[:-1], replace(lines[-1], aside=False))
+    return lines
+
+
+def without_repeats(lines: Iterable[Line]) -> tuple[Line, ...]:
+    """Write lines one under another, each thing once."""
+    return reduce(followed, lines, ())
 
 
 def kept(says: Says) -> Meaning:

@@ -8,7 +8,7 @@ from onewhole.number.quantity import Quantity, trimmed, usual, whole
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
-from onewhole.working.line import Line
+from onewhole.working.line import Line, without_repeats
 from onewhole.working.questions import for_question, work_question
 from onewhole.working.reason import Reason, because
 from onewhole.working.strategies.moves import one_on, something
@@ -41,13 +41,13 @@ def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Workin
         _renamed(lines, replace(alone, rest=rest), amount)
     found = meaning(asked)
     answer = whole(found) if isinstance(found, int) else rest
-    return Working(KEY, asked, tuple(lines), answer)
+    return Working(KEY, asked, without_repeats(lines), answer)
 
 
 def _alone(asked: MissingNumber) -> MissingNumber:
     """Undo what stands beside the gap."""
     if not asked.beside and not asked.gap_taken:
-        return replace(asked, gap_left=False) if asked.gap_left else asked
+        return asked
     terms: list[Term] = []
     if asked.gap_taken:
         terms = [*(Term(part, taken) for part, taken in asked.beside), Term(asked.rest, taken=True)]
@@ -153,6 +153,4 @@ def _open(lines: list[Line], here: MissingNumber, spread: Quantity, times: int) 
 def _say(
     lines: list[Line], here: MissingNumber, rest: Expression, reason: Reason, *, aside: bool = False
 ) -> None:
-    says = replace(here, rest=rest)
-    if lines[-1].says != says:
-        lines.append(Line(says, reason, aside=aside))
+    lines.append(Line(replace(here, rest=rest), reason, aside=aside))
