@@ -11,7 +11,7 @@ from onewhole.statements.expression import Over, Sum, Term, Times
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.bench import Bench
 from onewhole.working.checks import Agreed, Check, CheckError, Estimate, Undone
-from onewhole.working.line import Line
+from onewhole.working.line import Line, without_repeats
 from onewhole.working.reason import Reason, because
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
@@ -92,7 +92,7 @@ def work_question(question: Question, strategy: Strategy, *, checked: bool = Tru
     signed = _signed(question)
     lines, answer = _work(signed, strategy)
     checks = tuple(_checks(signed, strategy, answer)) if checked and len(signed) > 1 else ()
-    return Working(strategy.key, question, _without_repeats((Line(question.asked), *lines)), answer, checks)
+    return Working(strategy.key, question, without_repeats((Line(question.asked), *lines)), answer, checks)
 
 
 def _signed(question: Question) -> Signed:
@@ -145,14 +145,6 @@ def _carrying(line: Line, waiting: tuple[Term, ...]) -> Line:
         return line
     terms = line.says.terms if isinstance(line.says, Sum) else (Term(line.says),)
     return Line(Sum((*terms, *waiting)), line.because, line.aside, line.facts)
-
-
-def _without_repeats(lines: tuple[Line, ...]) -> tuple[Line, ...]:
-    kept = lines[:1]
-    for line in lines[1:]:
-        if line.says != kept[-1].says:
-            kept = (*kept, line)
-    return kept
 
 
 def _checks(signed: Signed, strategy: Strategy, answer: Quantity) -> Iterable[Check]:
