@@ -14,8 +14,8 @@ Each is loaded when it is first asked for, so that the command starts quickly.
 """
 
 from importlib import import_module
-from typing import TYPE_CHECKING
 
+TYPE_CHECKING = False  # type checkers know the name; importing it from typing would cost more than all else
 if TYPE_CHECKING:
     from onewhole.desk.audit import audit
     from onewhole.desk.check import check

@@ -1,0 +1,58 @@
+"""The audit of a page as a JSON object: the contract of ``docs/json.md``."""
+
+from onewhole.notations.text import text
+from onewhole.sheets.audit import Audit, Finding
+from onewhole.sheets.seen import Seen
+
+Json = dict[str, object]
+
+
+def audit_object(audit: Audit) -> Json:
+    """Return the page, each of its problems, and what is found, advice first.
+
+    Minutes are exact fractions as text, such as ``33/2``. ``traps`` and ``alike`` hold every pattern, where
+    findings speak of those about regrouping and the pieces only.
+    """
+    page = audit.page
+    return {
+        "title": page.sheet.header.title,
+        "minutes": str(page.minutes),
+        "climbs": page.climbs,
+        "problems": [_problem(seen) for seen in page.problems],
+        "twins": [list(labels) for labels in page.twins],
+        "alike": [list(patterns) for patterns in page.alike],
+        "never": list(page.never),
+        "findings": [_finding(found) for found in audit.findings],
+    }
+
+
+def _problem(seen: Seen) -> Json:
+    return {
+        "label": seen.label,
+        "problem": text(seen.problem.statement),
+        "answer": text(seen.answer),
+        "regroupings": seen.needs.regroupings,
+        "difficulty": seen.difficulty.score,
+        "minutes": str(seen.minutes),
+        "shows": [slip.pattern for slip in seen.slips],
+        "traps": {
+            "alike": [
+                {"answer": _written(seen, group), "patterns": list(group)} for group in seen.traps.alike
+            ],
+            "lucky": list(seen.traps.lucky),
+        },
+    }
+
+
+def _written(seen: Seen, group: tuple[str, ...]) -> str:
+    return next(text(slip.wrote) for slip in seen.slips if slip.pattern in group)
+
+
+def _finding(found: Finding) -> Json:
+    return {
+        "key": found.key,
+        "severity": found.severity.value,
+        "words": found.words,
+        "labels": list(found.labels),
+        "remedy": found.remedy,
+    }

@@ -1,0 +1,112 @@
+"""The audit of a page as plain lines, for the terminal and for text files."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from onewhole.notations.text import text
+from onewhole.number.ladder import mixed
+from onewhole.number.quantity import usual
+from onewhole.problems.needs import Needs
+from onewhole.sheets.audit import Audit, Finding
+from onewhole.sheets.page import Page
+from onewhole.sheets.seen import Seen
+
+HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "needs")
+#: Columns that line up at their right end: they hold amounts.
+COUNTS = frozenset({"", "answer", "points", "patterns"})
+TIMES = {1: "once", 2: "twice"}
+#: Findings whose words name their problems already.
+NAMED = frozenset({"twins", "climb"})
+
+
+def audit_lines(audit: Audit) -> tuple[str, ...]:
+    """Return what the page is like, a line a problem with its traps, and what is found with what may be done.
+
+    ``points`` say how hard a problem is, ``patterns`` how many error patterns can show on it.
+    """
+    return (
+        *_page(audit.page),
+        "",
+        *_problems(audit.page),
+        "",
+        *(line for found in audit.findings for line in _finding(found)),
+        *(() if audit.findings else ("Nothing found that wants a change.",)),
+    )
+
+
+def _page(page: Page) -> Iterator[str]:
+    if page.sheet.header.title:
+        yield page.sheet.header.title
+    many = len(page.problems)
+    regroup = sum(seen.needs.regrouping for seen in page.problems)
+    yield f"{many} problems, about {_halves(page.minutes)} minutes; {regroup} of {many} need regrouping."
+    yield "Climbs from easy to hard." if page.climbs else f"Falls back {_count(len(page.falls))} on the way."
+    for labels in page.twins:
+        yield f"Twins: {_listed(labels)}."
+    for patterns in page.alike:
+        yield f"Not told apart by this page: {_listed(patterns)}."
+    yield f"Cannot show here: {len(page.never)} patterns."
+
+
+def _problems(page: Page) -> Iterator[str]:
+    rows = [HEADS, *map(_row, page.problems)]
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    for row, seen in zip(rows, (None, *page.problems), strict=True):
+        yield "  ".join(map(_cell, HEADS, row, widths)).rstrip()
+        for trap in _traps(seen) if seen else ():
+            yield f"{'':{widths[0]}}    {trap}"
+
+
+def _cell(head: str, said: str, width: int) -> str:
+    return said.rjust(width) if head in COUNTS else said.ljust(width)
+
+
+def _row(seen: Seen) -> tuple[str, ...]:
+    return (
+        f"{seen.label}.",
+        text(seen.problem.statement),
+        text(seen.answer),
+        str(seen.difficulty.score),
+        _halves(seen.minutes),
+        str(len(seen.slips)),
+        "; ".join(_needs(seen.needs)),
+    )
+
+
+def _needs(needs: Needs) -> Iterator[str]:
+    yield f"regroup {_count(needs.regroupings)}" if needs.regrouping else "no regrouping"
+    if needs.renaming:
+        yield "rename the pieces"
+    if needs.whole_first:
+        yield "no smaller units on top"
+    if needs.over_one:
+        yield "a fraction greater than one"
+
+
+def _traps(seen: Seen) -> Iterator[str]:
+    """Tell the traps that practice on regrouping is about; the others are counted in the JSON object."""
+    for group in seen.traps.at_heart.alike:
+        wrote = next(slip.wrote for slip in seen.slips if slip.pattern in group)
+        yield f"trap: {_listed(group)} write the same, {text(wrote)}"
+    for pattern in seen.traps.at_heart.lucky:
+        yield f"trap: {pattern} comes out right by luck"
+
+
+def _finding(found: Finding) -> Iterator[str]:
+    labels = "" if found.key in NAMED or not found.labels else f" (in {_listed(found.labels)})"
+    yield f"{found.severity.value} {found.key}: {found.words}{labels}"
+    yield f"  next: {found.remedy}"
+
+
+def _count(times: int) -> str:
+    return TIMES.get(times, f"{times} times")
+
+
+def _halves(minutes: Fraction) -> str:
+    """Write minutes, which come in halves, as a mixed number."""
+    return text(usual(mixed(2), minutes))
+
+
+def _listed(names: tuple[str, ...]) -> str:
+    *most, last = names
+    return f"{', '.join(most)} and {last}" if most else last
