@@ -12,6 +12,7 @@ class Cursor:
         """Start at the first token."""
         self._tokens = tokens
         self._at = 0
+        self._hole = tokens[0]
 
     @property
     def here(self) -> Token:
@@ -37,6 +38,8 @@ class Cursor:
     def take(self) -> Token:
         """Return the next token and step over it."""
         token = self.here
+        if token.sort is Sort.HOLE:
+            self._hole = token
         if token.sort is not Sort.END:
             self._at += 1
         return token
@@ -59,3 +62,7 @@ class Cursor:
         token = self.here
         found = "the line ends" if token.sort is Sort.END else f"there is “{token.text}”"
         raise ReadingError(f"{message}: here {found}", line=token.line, column=token.column, remedy=remedy)
+
+    def refuse_hole(self, message: str, remedy: str) -> NoReturn:
+        """Raise a ReadingError at the ? that was read last."""
+        raise ReadingError(message, line=self._hole.line, column=self._hole.column, remedy=remedy)

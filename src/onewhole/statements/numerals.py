@@ -140,7 +140,7 @@ def _built(
 ) -> Numeral:
     holes = [wholes, top, bottom].count(HOLE)
     if holes > 1:
-        cursor.refuse("only one part of a number can be missing", "Leave one ? and fill in the others.")
+        cursor.refuse_hole("only one part of a number can be missing", "Leave one ? and fill in the others.")
     if wholes is HOLE or top is HOLE or bottom is HOLE:
         return Gap(wholes, top, bottom)
     if bottom == 0:

@@ -86,7 +86,9 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
     else:
         read = numeral(cursor, impossible=True)
         if isinstance(read, Gap):
-            cursor.refuse("an answer has no missing part", "Leave the cell blank if nothing was written.")
+            cursor.refuse_hole(
+                "an answer has no missing part", "Leave the cell blank if nothing was written."
+            )
         found = read
     if not cursor.at_end():
         cursor.refuse("an answer is one number", "Write one number such as 3 3/6.")
@@ -94,49 +96,46 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
 
 
 def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
-    r"""Read equalities on one or many lines. A line that begins with = goes on from the line before.
+    r"""Read equalities on one or many lines.
+
+    A line that begins with = goes on from the line before, and so does a line after one that ends with =.
 
     >>> [len(chain.links) for chain in read_chains("7 2/6 - 3 5/6 = 6 8/6 - 3 5/6\n = 3 3/6")]
     [3]
     """
     chains: list[list[Link]] = []
+    goes_on = False
     for number, row in enumerate(text.splitlines() or [""], start=line):
         cursor = Cursor(tokens(row, number, column if number == line else 1))
         if cursor.at_end():
             continue
-        if not cursor.took(Sort.EQUALS):
-            chains.append([_link(cursor)])
-            if not cursor.at_end():
-                _equals(cursor)
+        if not cursor.took(Sort.EQUALS) and not goes_on:
+            chains.append([])
         elif not chains:
             cursor.refuse("nothing stands before the equals sign", "Write what was worked out first.")
-        chains[-1].extend(_links(cursor))
+        links, goes_on = _links(cursor)
+        chains[-1].extend(links)
     if not chains:
         msg = "there is no equality to check"
         raise ReadingError(msg, line=line, column=column, remedy="Write for example 7 2/6 = 6 8/6.")
     for chain in chains:
         if len(chain) == 1:
-            msg = "there is no equals sign to check here"
+            msg = "only one side of an equality stands here"
             remedy = "Write what it is equal to: 7 2/6 = 6 8/6."
             raise ReadingError(msg, line=chain[0].line, column=chain[0].column, remedy=remedy)
     return tuple(Chain(tuple(chain)) for chain in chains)
 
 
-def _links(cursor: Cursor) -> list[Link]:
+def _links(cursor: Cursor) -> tuple[list[Link], bool]:
+    """Read one line of a chain, and say whether it ends with an equals sign."""
     found: list[Link] = []
-    while not cursor.at_end():
+    goes_on = True
+    while goes_on and not cursor.at_end():
         found.append(_link(cursor))
-        if cursor.at_end():
-            break
-        _equals(cursor)
-        if cursor.at_end():
-            break
-    return found
-
-
-def _equals(cursor: Cursor) -> None:
-    if not cursor.took(Sort.EQUALS):
-        cursor.refuse("an equals sign is missing", _SIGN_REMEDY)
+        goes_on = cursor.took(Sort.EQUALS)
+        if not goes_on and not cursor.at_end():
+            cursor.refuse("an equals sign is missing", _SIGN_REMEDY)
+    return found, goes_on
 
 
 def _link(cursor: Cursor) -> Link:
@@ -163,7 +162,9 @@ def _product(cursor: Cursor, depth: int) -> _Part:
         cursor.take()
         other = _atom(cursor, depth)
         if isinstance(found, Gap) or isinstance(other, Gap):
-            cursor.refuse("a missing number in a product is not worked here", "Write a sum or a difference.")
+            cursor.refuse_hole(
+                "a missing number in a product is not worked here", "Write a sum or a difference."
+            )
         found = Times(found, other)
     return found
 
@@ -185,15 +186,16 @@ def _atom(cursor: Cursor, depth: int) -> _Part:
         return inside
     bottom = _atom(cursor, depth)
     if isinstance(bottom, Gap):
-        cursor.refuse("a missing number is not read under a worked numerator")
+        cursor.refuse_hole("a missing number is not read under a worked numerator", "Write ?/6 or 6 ?/6.")
     return Over(inside, bottom)
 
 
 def _whole_side(cursor: Cursor, side: _Side) -> tuple[tuple[Expression, bool], ...]:
     found = tuple((part, taken) for part, taken in side if not isinstance(part, Gap))
     if len(found) != len(side):
-        cursor.refuse(
-            "a missing number has no place here", "Write ? only once, in an equation: 7 2/6 = 6 ?/6."
+        cursor.refuse_hole(
+            "a missing number has no place in this problem",
+            "Write ? only once, in an equation: 7 2/6 = 6 ?/6.",
         )
     return found
 
@@ -229,7 +231,7 @@ def _equation(cursor: Cursor, left: _Side, right: _Side) -> Statement:
     if not gaps:
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, right), Relation.EQUAL)
     if len(gaps) > 1:
-        cursor.refuse("only one number can be missing", "Leave one ? and fill in the others.")
+        cursor.refuse_hole("only one number can be missing", "Leave one ? and fill in the others.")
     gap_left = any(isinstance(part, Gap) for part, _ in left)
     with_gap, rest = (left, right) if gap_left else (right, left)
     if len(with_gap) == 1 and gaps[0].alone and not gap_left:

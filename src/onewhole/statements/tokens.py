@@ -69,6 +69,8 @@ _SIGNS = {
 _NUMBER = re.compile(r"(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?P<point>\.[0-9]+)?|\.[0-9]+")
 _WORD = re.compile(r"[A-Za-z]+\.?|'|\"|\N{PRIME}|\N{DOUBLE PRIME}|\N{RIGHT SINGLE QUOTATION MARK}")
 _BLANKS = re.compile(r"_+")
+#: Marks of direction, joiners, control signs: what a screen does not show.
+_UNSEEN = {"Cf", "Cc", "Cs", "Co", "Cn"}
 _SPACE = re.compile(r"\s+")
 
 
@@ -135,7 +137,10 @@ def _one_sign_fraction(character: str) -> tuple[str, str] | None:
 
 def _refused(character: str, line: int, column: int) -> ReadingError:
     name = unicodedata.name(character, f"character number {ord(character)}").lower()
-    if unicodedata.bidirectional(character) in {"R", "AL", "AN", "RLE", "RLO", "RLI", "LRE", "LRO", "LRI"}:
+    if unicodedata.category(character) in _UNSEEN:
+        msg = f"a hidden sign stands here: {name}"
+        remedy = "Delete it, or type the line again by hand."
+    elif unicodedata.bidirectional(character) in {"R", "AL", "AN"}:
         msg = f"text that runs from right to left cannot be read here ({name})"
         remedy = "Type the problem from left to right with the digits 0 to 9."
     else:
