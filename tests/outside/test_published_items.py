@@ -43,7 +43,7 @@ SUBTRACTION = (
     ("20", "4 1/3 - 1 5/3", "1 2/3"),
 )
 
-#: Source: sums and one difference among 22 items on fractions, worked by 191 first-year middle-school students
+#: Source: sums and one difference among 22 items on fractions, worked by 191 first-year middle-school pupils
 #: in Italy; an open R data package on school arithmetic, in part L. Stefanutti and D. de Chiusole (2017).
 #: Answers: exact, computed.
 SUMS = (
