@@ -1,5 +1,6 @@
 """From a verb's name and what was typed after it to an exit code."""
 
+import os
 import sys
 import traceback
 from collections.abc import Callable
@@ -39,11 +40,20 @@ def enter(verb: str, sentence: str, arguments: list[str]) -> int:
 
 
 def call(run: Callable[..., int], name: str, sentence: str, arguments: list[str]) -> int:
-    """Let Typer read `arguments` for `run` and return what `run` returned; 2 when they do not fit."""
+    """Let Typer read `arguments` for `run` and return what `run` returned; 2 when they do not fit.
+
+    A reader that closes the pipe early (`head`) has what it wants: nothing is said, and 0 is returned.
+    """
 
     @wraps(run)
     def command(*args: object, **options: object) -> None:
-        raise typer.Exit(run(*args, **options))
+        try:
+            code = run(*args, **options)
+            sys.stdout.flush()
+        except BrokenPipeError:
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+            code = 0
+        raise typer.Exit(code)
 
     app = typer.Typer(add_completion=False, pretty_exceptions_enable=False, rich_markup_mode=None)
     app.command(help=sentence)(command)

@@ -7,12 +7,12 @@ def told(refused: OnewholeError) -> str:
     """What is wrong, where, and what to do next: a line each, the last two only where they are known.
 
     >>> from onewhole.errors import InputError
-    >>> print(told(InputError("The denominator is 0", line=3, column=6, remedy="Write 1 or more.")))
+    >>> print(told(InputError("the denominator is 0", line=3, column=6, remedy="Write 1 or more.")))
     The denominator is 0
       where: line 3, column 6
       next:  Write 1 or more.
     """
-    lines = [refused.what]
+    lines = [refused.what[:1].upper() + refused.what[1:]]
     if refused.where is not None:
         lines.append(f"  where: {refused.where}")
     if refused.remedy is not None:

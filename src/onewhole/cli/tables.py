@@ -1,26 +1,39 @@
 """Marks as tables on the terminal."""
 
-from rich.console import Console
+from collections.abc import Iterable, Iterator
+
+from rich.console import Console, RenderableType
 from rich.table import Table
 from rich.text import Text
 
-from onewhole.desk.mark import CAUTION, Marked, shown_finding
+from onewhole.desk.mark import CAUTION, Marked, fitting, shown_finding, shown_place
 
 _SIGNS = {"right": "✓", "form": "f", "wrong": "✗", "blank": "-", "unreadable": "?"}
+_LEGEND = "✓ right   f right in another form than asked   ✗ wrong   - blank   ? unreadable"
 
 
-def marked_tables(marked: Marked) -> None:
-    """Print a row a pupil, a row of shares right, the groups and the caution that belongs to them."""
+def marked_tables(marked: Marked) -> str:
+    """Lay out a row a pupil, how each problem went, the patterns named, the groups, and the caution."""
     console = Console(highlight=False)
-    console.print(_answers(marked))
-    console.print("✓ right   f right in another form than asked   ✗ wrong   - blank   ? not readable")
+    with console.capture() as laid:
+        for part in _parts(marked):
+            console.print(part)
+    return laid.get()
+
+
+def _parts(marked: Marked) -> Iterator[RenderableType]:
+    yield _answers(marked)
+    yield Text(_LEGEND)
     for item in marked.items:
         if item.check_key:
-            console.print(f"Problem {item.label}: look at the key; pupils who do well elsewhere miss it.")
+            yield Text(f"Problem {item.label}: look at the key; pupils who do well elsewhere miss it.")
+    if named := fitting(marked):
+        yield "\nThese may show, each with what to ask the child:"
+        yield _pairs((pattern.id, f"{pattern.name}. {pattern.ask}") for pattern in named)
     for group in marked.groups:
-        console.print(Text(f"\n{group.name}: {', '.join(group.pupils)}", style="bold"))
-        console.print(Text(f"  {group.because}"))
-    console.print(Text(f"\n{CAUTION}"))
+        yield Text(f"\n{group.name}: {shown_place(group)}", style="bold")
+        yield _pairs((placed.pupil, placed.because) for placed in group.placings)
+    yield Text(f"\n{CAUTION}")
 
 
 def _answers(marked: Marked) -> Table:
@@ -34,4 +47,12 @@ def _answers(marked: Marked) -> Table:
         table.add_row(Text(pupil.pupil), *cells, Text(shown_finding(found)))
     table.add_row("right", *(str(item.right) for item in marked.items), "")
     table.add_row("tried", *(str(item.tried) for item in marked.items), "")
+    return table
+
+
+def _pairs(rows: Iterable[tuple[str, str]]) -> Table:
+    """Lay out a short name and its sentence, the sentence in a column of its own."""
+    table = Table.grid(padding=(0, 1))
+    for name, said in rows:
+        table.add_row(Text(f"  {name}"), Text(said))
     return table

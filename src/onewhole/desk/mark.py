@@ -9,12 +9,26 @@ from onewhole.marking.finding import CAUTION, Finding, Status, findings
 from onewhole.marking.group import MEETS, Group, groups
 from onewhole.marking.items import Item, items
 from onewhole.marking.mark import ClassMarks, FormWanted, mark_class
+from onewhole.marking.placing import listed
+from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.pattern import Pattern
 from onewhole.presses.texts import read_text
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.writers.marks_json import Json, marks_object
 
-__all__ = ["CAUTION", "MEETS", "Marked", "as_object", "mark", "mark_files", "mark_sheet", "shown_finding"]
+__all__ = [
+    "CAUTION",
+    "MEETS",
+    "Marked",
+    "as_object",
+    "fitting",
+    "mark",
+    "mark_files",
+    "mark_sheet",
+    "shown_finding",
+    "shown_place",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,3 +79,14 @@ def shown_finding(found: Finding) -> str:
     if not found.patterns:
         return "" if found.status is Status.NONE else found.status.value
     return f"{found.status.value}: {', '.join(found.patterns)} in {', '.join(found.evidence)}"
+
+
+def shown_place(group: Group) -> str:
+    """Return in a few words why a group works together."""
+    return f"{group.place} ({listed(group.families)})" if group.families else group.place.value
+
+
+def fitting(marked: Marked) -> tuple[Pattern, ...]:
+    """Return the patterns that some pupil's answers fit, in the order of their ids."""
+    found = {key for one in marked.findings for key in one.patterns}
+    return tuple(pattern for pattern in patterns() if pattern.id in found)

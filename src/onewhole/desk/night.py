@@ -8,10 +8,9 @@ from pathlib import Path
 from onewhole.desk import audit as audits
 from onewhole.desk.findings import most_useful
 from onewhole.desk.mark import MEETS, Marked, as_object, mark_sheet
-from onewhole.desk.plan import plan
-from onewhole.desk.print_pages import Made, print_pages
+from onewhole.desk.plan import plan_pages
+from onewhole.desk.print_pages import Made, Ready, pressed, put, sheet_pages
 from onewhole.desk.sheets import sheet_in
-from onewhole.presses.files import write
 from onewhole.presses.texts import read_text
 from onewhole.sheets.document import Sheet
 
@@ -31,27 +30,24 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     """Do one night of a folder that holds ``sheet.txt`` and, once they are back, ``answers.csv``.
 
     Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. Everything
-    is read and marked before anything is written. Raises as :func:`print_pages` and :func:`mark_sheet` do.
+    is read, marked and pressed before anything is written. Raises as :func:`print_pages` and
+    :func:`mark_sheet` do.
     """
     sheet = sheet_in(folder / SHEET)
     answers = folder / ANSWERS
-    marked = (
-        mark_sheet(sheet, read_text(answers), file=str(answers), meets=meets) if answers.exists() else None
+    files = [*pressed(sheet_pages(sheet), when=when), _audit(sheet)]
+    if not answers.exists():
+        return Night(put(files, to), ())
+    marked = mark_sheet(sheet, read_text(answers), file=str(answers), meets=meets)
+    files += [_marks(marked), *pressed(plan_pages(marked), when=when)]
+    return Night(put(files, to), most_useful(marked))
+
+
+def _audit(sheet: Sheet) -> Ready:
+    return Ready("audit", "txt", "\n".join((*audits.told(audits.audit_sheet(sheet)), "")).encode())
+
+
+def _marks(marked: Marked) -> Ready:
+    return Ready(
+        "marks", "json", (json.dumps(as_object(marked), indent=2, ensure_ascii=False) + "\n").encode()
     )
-    made = (*print_pages(sheet, to, when=when), _audit(sheet, to))
-    if marked is None:
-        return Night(made, ())
-    made = (*made, _marks(marked, to), *plan(marked, to, when=when))
-    return Night(made, most_useful(marked))
-
-
-def _audit(sheet: Sheet, to: Path) -> Made:
-    path = to / "audit.txt"
-    write(path, "\n".join((*audits.told(audits.audit_sheet(sheet)), "")).encode())
-    return Made("audit", path)
-
-
-def _marks(marked: Marked, to: Path) -> Made:
-    path = to / "marks.json"
-    write(path, (json.dumps(as_object(marked), indent=2, ensure_ascii=False) + "\n").encode())
-    return Made("marks", path)

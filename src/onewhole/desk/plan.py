@@ -4,7 +4,7 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.mark import Marked
-from onewhole.desk.print_pages import Made, print_all
+from onewhole.desk.print_pages import Made, pressed, put
 from onewhole.marking.first import see_first
 from onewhole.marking.group import Group
 from onewhole.marking.missed import missed
@@ -23,9 +23,14 @@ def plan(marked: Marked, folder: Path, *, when: datetime) -> tuple[Made, ...]:
     A practice page holds problems parallel to those that its group missed most (for a group that missed
     nothing, to the last problems of the night); it carries the group's name and never a pattern's.
     """
+    return put(pressed(plan_pages(marked), when=when), folder)
+
+
+def plan_pages(marked: Marked) -> tuple[tuple[str, Printed], ...]:
+    """Return the morning page and the practice pages by their names, not pressed yet."""
     first = see_first(marked.marks.pupils, marked.findings, marked.groups)
-    morning = morning_page(marked.sheet, marked.marks, marked.items, marked.groups, first)
-    return print_all([("morning", morning), *_practice_pages(marked)], folder, when=when)
+    morning = morning_page(marked.sheet, marked.marks, marked.findings, marked.items, marked.groups, first)
+    return (("morning", morning), *_practice_pages(marked))
 
 
 def practice_sheets(marked: Marked) -> tuple[tuple[Group, Sheet], ...]:

@@ -24,6 +24,15 @@ class Made:
     path: Path
 
 
+@dataclass(frozen=True, slots=True)
+class Ready:
+    """A file that is ready to be put on the disk: which page it is, its ending, its bytes."""
+
+    page: str
+    ending: str
+    content: bytes
+
+
 def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ...]:
     """Print the four pages of a sheet into a folder, which is made if it is not there.
 
@@ -31,19 +40,31 @@ def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ..
     behind. ``when`` is the date written into the PDFs, with its time zone. Raises RoomError when a working
     does not fit the paper, PressError and FileRefused.
     """
-    pages = {
-        "pupil": pupil_page(sheet),
-        "key": key_page(sheet),
-        "workings": workings_page(sheet),
-        "family": family_page(sheet),
-    }
-    return print_all(pages.items(), folder, when=when)
+    return put(pressed(sheet_pages(sheet), when=when), folder)
 
 
-def print_all(pages: Iterable[tuple[str, Printed]], folder: Path, *, when: datetime) -> tuple[Made, ...]:
-    """Press every page, then write them all."""
-    pressed = [(name, press(page.source, data=page.content, when=when)) for name, page in pages]
+def sheet_pages(sheet: Sheet) -> tuple[tuple[str, Printed], ...]:
+    """Return the four pages of a sheet by their names, not pressed yet."""
+    return (
+        ("pupil", pupil_page(sheet)),
+        ("key", key_page(sheet)),
+        ("workings", workings_page(sheet)),
+        ("family", family_page(sheet)),
+    )
+
+
+def pressed(pages: Iterable[tuple[str, Printed]], *, when: datetime) -> tuple[Ready, ...]:
+    """Press every page; nothing is written."""
+    return tuple(Ready(name, "pdf", press(page.source, data=page.content, when=when)) for name, page in pages)
+
+
+def put(files: Iterable[Ready], folder: Path) -> tuple[Made, ...]:
+    """Write files that are all ready into a folder, which is made if it is not there."""
     made(folder)
-    for name, content in pressed:
-        write(folder / f"{name}.pdf", content)
-    return tuple(Made(name, folder / f"{name}.pdf") for name, _ in pressed)
+    return tuple(_put(file, folder) for file in files)
+
+
+def _put(file: Ready, folder: Path) -> Made:
+    path = folder / f"{file.page}.{file.ending}"
+    write(path, file.content)
+    return Made(file.page, path)

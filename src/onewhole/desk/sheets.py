@@ -5,6 +5,7 @@ from pathlib import Path
 
 from onewhole.presses.texts import read_text
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import Header, SettingError
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.settings import setting_named
 
@@ -18,5 +19,12 @@ def sheet_in(path: Path, *, paper: str | None = None, size: str | None = None) -
     header = sheet.header
     for name, said in (("paper", paper), ("print", size)):
         if said is not None:
-            header = setting_named(name).read(header, said)
+            header = _set(header, name, said)
     return replace(sheet, header=header)
+
+
+def _set(header: Header, name: str, said: str) -> Header:
+    try:
+        return setting_named(name).read(header, said)
+    except SettingError as refused:
+        raise SettingError(refused.what, where=f"the {name} asked for", remedy=refused.remedy) from None

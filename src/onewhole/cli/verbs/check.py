@@ -1,11 +1,11 @@
 """`onewhole check`: is every equals sign true?"""
 
 import json
-import sys
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.typed import standard_input
 from onewhole.desk import check as desk
 
 Chain = Annotated[str, typer.Argument(help="The equalities, in quotes; - reads them from standard input.")]
@@ -15,7 +15,7 @@ AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other progr
 
 def run(chain: Chain, problem: Of = None, as_json: AsJson = False) -> int:
     """Say that all is true, or which equals sign is false; then the exit code is 1."""
-    checked = desk.check(sys.stdin.read() if chain == "-" else chain, problem=problem)
+    checked = desk.check(standard_input() if chain == "-" else chain, problem=problem)
     if as_json:
         print(json.dumps(desk.as_object(checked), indent=2, ensure_ascii=False))
     else:

@@ -21,5 +21,5 @@ def run(sheet: SheetFile, answers: AnswersFile, meets: Meets = desk.MEETS, as_js
     if as_json:
         print(json.dumps(desk.as_object(marked), indent=2, ensure_ascii=False))
     else:
-        marked_tables(marked)
+        print(marked_tables(marked), end="")
     return 0
