@@ -17,10 +17,11 @@ from onewhole.marking.mark import Verdict
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
-from onewhole.statements.expression import kind, value
+from onewhole.statements.expression import Expression, kind, value
 from onewhole.statements.reading import read_statement
 from onewhole.statements.tokens import ReadingError
 from tests.kit.answers import TWELVE, all_right, by_pattern, marked_against, page
+from tests.kit.statements import any_expressions
 
 PAGE = page()
 EXPECTED = tuple(expect(problem) for problem in PAGE)
@@ -137,6 +138,16 @@ def _read_or_placed(table: str) -> bool:
         return bool(read_answers(table, PAGE[:3]).pupils)
     except AnswersError as refused:
         return all(one.line is not None for one in refused.refusals)
+
+
+@given(any_expressions(), any_expressions())
+def test_what_is_offered_is_true(left: Expression, right: Expression) -> None:
+    """Any two expressions said to be equal: false exactly when they differ, and mended truly if at all."""
+    [checked] = check(f"{text(left)} = {text(right)}")
+    assert checked.true == ((kind(left), value(left)) == (kind(right), value(right)))
+    for false in checked.false:
+        offered = false.would_be
+        assert offered is None or (kind(offered), value(offered)) == (kind(left), value(left))
 
 
 @given(st.text(alphabet="0123456789 /+-=x()\n.?<>ftin", max_size=60))

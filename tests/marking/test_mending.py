@@ -45,3 +45,8 @@ def test_as_little_as_can_be_is_changed(left: str, right: str, instead: str) -> 
 def test_nothing_stands_for_an_amount_below_zero() -> None:
     """3 - 5 has no answer in grade 4."""
     assert mended(read_expression("3 - 5"), read_expression("2")) is None
+
+
+def test_nothing_stands_for_a_measure_that_does_not_come_out_even() -> None:
+    """A fifth of 2 in is no whole number of inches."""
+    assert mended(read_expression("1/5 x 2 in"), read_expression("1 in")) is None
