@@ -120,6 +120,7 @@ def test_the_two_settings_of_form(problem: str, written: str, mixed: Verdict, si
         ("5 ft - 2 ft", "3 lb", (Remark.OTHER_UNIT,)),
         (HEART, "4 ft", (Remark.OTHER_UNIT,)),
         ("5/6 ? 7/8", "7/8", (Remark.SIGN_ASKED,)),
+        ("5/6 ? 7/8", ">", ()),
         (HEART, "<", (Remark.NUMBER_ASKED,)),
         (HEART, "4 6/8", (Remark.MAY_BE_SLIP,)),
         ("2 4/5 + 1 3/5", "4 3/5", (Remark.MAY_BE_SLIP,)),

@@ -198,10 +198,8 @@ def _fits(asked: Expected, read: Outcome) -> tuple[Tier | None, Ids]:
 
 def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
     found = []
-    if isinstance(read, Relation):
-        found.append(Remark.NUMBER_ASKED)
-    elif asked.kind is None:
-        found.append(Remark.SIGN_ASKED)
+    if isinstance(read, Relation) != (asked.kind is None):
+        found.append(Remark.SIGN_ASKED if asked.kind is None else Remark.NUMBER_ASKED)
     elif isinstance(read, Quantity) and read.kind is not asked.kind:
         found.append(Remark.UNIT_MISSING if read.kind is Kind.NUMBER else Remark.OTHER_UNIT)
     if asked.may_be_slip(read):
