@@ -8,7 +8,7 @@ import typer
 
 from onewhole.desk import audit as desk
 
-SheetFile = Annotated[Path, typer.Argument(help="The typed sheet.")]
+SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 Strict = Annotated[bool, typer.Option("--strict", help="End with 1 when anything is found.")]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 

@@ -8,8 +8,12 @@ import typer
 from onewhole.cli.typed import standard_input
 from onewhole.desk import check as desk
 
-Chain = Annotated[str, typer.Argument(help="The equalities, in quotes; - reads them from standard input.")]
-Of = Annotated[str | None, typer.Option("--problem", help="The problem that they work on.")]
+Chain = Annotated[
+    str, typer.Argument(metavar="CHAIN", help="The equalities, in quotes; - reads them from standard input.")
+]
+Of = Annotated[
+    str | None, typer.Option("--problem", metavar="PROBLEM", help="The problem that they work on.")
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 

@@ -9,9 +9,13 @@ import typer
 from onewhole.cli.tables import marked_tables
 from onewhole.desk import mark as desk
 
-SheetFile = Annotated[Path, typer.Argument(help="The typed sheet.")]
-AnswersFile = Annotated[Path, typer.Argument(help="The answers: CSV with a pupil column and one a problem.")]
-Meets = Annotated[int, typer.Option("--meets", min=1, help="How many groups you can meet tomorrow.")]
+SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
+AnswersFile = Annotated[
+    Path, typer.Argument(metavar="ANSWERS", help="The answers: CSV with a pupil column and one a problem.")
+]
+Meets = Annotated[
+    int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 

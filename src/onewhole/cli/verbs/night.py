@@ -9,9 +9,14 @@ from onewhole.cli.clock import now
 from onewhole.desk import mark as marks
 from onewhole.desk.night import night
 
-Folder = Annotated[Path, typer.Argument(help="A folder with sheet.txt and, once they are back, answers.csv.")]
-To = Annotated[Path, typer.Option("--to", help="The folder to print into.")]
-Meets = Annotated[int, typer.Option("--meets", min=1, help="How many groups you can meet tomorrow.")]
+Folder = Annotated[
+    Path,
+    typer.Argument(metavar="FOLDER", help="A folder with sheet.txt and, once they are back, answers.csv."),
+]
+To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
+Meets = Annotated[
+    int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
+]
 
 
 def run(folder: Folder, to: To = Path("out"), meets: Meets = marks.MEETS) -> int:

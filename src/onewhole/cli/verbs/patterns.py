@@ -7,7 +7,7 @@ import typer
 
 from onewhole.desk import patterns as desk
 
-Problem = Annotated[str, typer.Argument(help="The problem, in quotes: '9 5/8 - 4 6/8'.")]
+Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '9 5/8 - 4 6/8'.")]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 

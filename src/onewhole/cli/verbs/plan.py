@@ -9,10 +9,14 @@ from onewhole.cli.clock import now
 from onewhole.desk import mark as marks
 from onewhole.desk.plan import plan
 
-SheetFile = Annotated[Path, typer.Argument(help="The typed sheet.")]
-AnswersFile = Annotated[Path, typer.Argument(help="The answers: CSV with a pupil column and one a problem.")]
-To = Annotated[Path, typer.Option("--to", help="The folder to print into.")]
-Meets = Annotated[int, typer.Option("--meets", min=1, help="How many groups you can meet tomorrow.")]
+SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
+AnswersFile = Annotated[
+    Path, typer.Argument(metavar="ANSWERS", help="The answers: CSV with a pupil column and one a problem.")
+]
+To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
+Meets = Annotated[
+    int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
+]
 
 
 def run(sheet: SheetFile, answers: AnswersFile, to: To = Path("out"), meets: Meets = marks.MEETS) -> int:

@@ -10,10 +10,14 @@ from onewhole.cli.clock import now
 from onewhole.desk.print_pages import print_pages
 from onewhole.desk.sheets import sheet_in
 
-SheetFile = Annotated[Path, typer.Argument(help="The typed sheet.")]
-To = Annotated[Path, typer.Option("--to", help="The folder to print into.")]
-Paper = Annotated[str | None, typer.Option("--paper", help="letter or a4, instead of the sheet's.")]
-Size = Annotated[str | None, typer.Option("--print", help="ordinary or large, instead of the sheet's.")]
+SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
+To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
+Paper = Annotated[
+    str | None, typer.Option("--paper", metavar="PAPER", help="letter or a4, instead of the sheet's.")
+]
+Size = Annotated[
+    str | None, typer.Option("--print", metavar="SIZE", help="ordinary or large, instead of the sheet's.")
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 

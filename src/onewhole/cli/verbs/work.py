@@ -7,11 +7,15 @@ import typer
 
 from onewhole.desk import work as desk
 
-Problem = Annotated[str, typer.Argument(help="The problem, in quotes: '7 2/6 - 3 5/6'.")]
-By = Annotated[str | None, typer.Option("--strategy", help="A strategy's key or name, or all.")]
+Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '7 2/6 - 3 5/6'.")]
+By = Annotated[
+    str | None, typer.Option("--strategy", metavar="NAME", help="A strategy's key or name, or all.")
+]
 Brief = Annotated[bool, typer.Option("--brief", help="Only the lines that a pupil writes.")]
-Blank = Annotated[int, typer.Option("--blank", min=0, help="Leave the last so many lines blank.")]
-Whole = Annotated[str, typer.Option("--whole", help="What the class calls one whole.")]
+Blank = Annotated[
+    int, typer.Option("--blank", metavar="LINES", min=0, help="Leave the last so many lines blank.")
+]
+Whole = Annotated[str, typer.Option("--whole", metavar="WORDS", help="What the class calls one whole.")]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
