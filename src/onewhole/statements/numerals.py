@@ -13,8 +13,8 @@ LARGEST_DENOMINATOR = 1000
 _AND = frozenset({"and"})
 _SPELT = {
     "yd": "yd yard yards yds",
-    "ft": "ft foot feet ' \N{PRIME} \N{RIGHT SINGLE QUOTATION MARK}",
-    "in": 'in inch inches ins " \N{DOUBLE PRIME}',
+    "ft": "ft foot feet ' ′ ’",
+    "in": 'in inch inches ins " ″ ”',
     "lb": "lb lbs pound pounds",
     "oz": "oz ounce ounces",
     "h": "h hr hrs hour hours",

@@ -158,7 +158,11 @@ def _side(cursor: Cursor, depth: int = 0) -> _Side:
 
 def _product(cursor: Cursor, depth: int) -> _Part:
     found = _atom(cursor, depth)
+    factors = 1
     while cursor.here.sort is Sort.TIMES:
+        factors += 1
+        if factors > DEEPEST:
+            cursor.refuse("so many factors cannot be read", f"Multiply at most {DEEPEST} numbers.")
         cursor.take()
         other = _atom(cursor, depth)
         if isinstance(found, Gap) or isinstance(other, Gap):
@@ -184,7 +188,7 @@ def _atom(cursor: Cursor, depth: int) -> _Part:
         cursor.refuse("a bracket is not closed", "Add the missing ).")
     if not cursor.took(Sort.SLASH):
         return inside
-    bottom = _atom(cursor, depth)
+    bottom = _atom(cursor, depth + 1)
     if isinstance(bottom, Gap):
         cursor.refuse_hole("a missing number is not read under a worked numerator", "Write ?/6 or 6 ?/6.")
     return Over(inside, bottom)

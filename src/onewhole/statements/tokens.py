@@ -67,7 +67,7 @@ _SIGNS = {
     ")": Sort.CLOSE,
 }
 _NUMBER = re.compile(r"(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?P<point>\.[0-9]+)?|\.[0-9]+")
-_WORD = re.compile(r"[A-Za-z]+\.?|'|\"|\N{PRIME}|\N{DOUBLE PRIME}|\N{RIGHT SINGLE QUOTATION MARK}")
+_WORD = re.compile(r"[A-Za-z]+\.?|['\"′″’”]")
 _BLANKS = re.compile(r"_+")
 #: Marks of direction, joiners, control signs: what a screen does not show.
 _UNSEEN = {"Cf", "Cc", "Cs", "Co", "Cn"}
