@@ -1,0 +1,83 @@
+"""What is found in a page, and what may be done about it."""
+
+from pathlib import Path
+
+import pytest
+
+from onewhole.sheets.audit import TELLING, Severity, audit
+from onewhole.sheets.reading import read_sheet
+from onewhole.statements.reading import read_statement
+
+ROOM_12 = Path(__file__).parents[2] / "examples" / "room12" / "sheet.txt"
+
+
+def found(text: str) -> list[tuple[str, tuple[str, ...]]]:
+    """Return key and labels of every finding."""
+    return [(finding.key, finding.labels) for finding in audit(read_sheet(text)).findings]
+
+
+@pytest.mark.parametrize(
+    ("text", "key", "labels"),
+    [
+        ("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6", "twins", ("1", "2")),
+        ("minutes: 1\n\n1. 7 2/6 - 3 5/6", "minutes", ()),
+        ("1. 5 1/8 - 2 5/8\n2. 5 4/6 - 2 1/6", "alike", ("1",)),
+        ("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", "climb", ("1", "2")),
+        ("1. 7 2/6 - 3 5/6", "hidden", ("1",)),
+        ("1. 7 2/6 - 3 5/6\n2. 5 1/8 - 2 6/8", "K11", ()),
+        ("1. 3/4 - 1/6", "K9", ("1",)),
+    ],
+)
+def test_findings(text: str, key: str, labels: tuple[str, ...]) -> None:
+    """Each sort of finding, with the problems it is about."""
+    assert (key, labels) in found(text)
+
+
+def test_an_evening_is_a_budget_too() -> None:
+    """Thirty regrouping problems are more than ten minutes a grade."""
+    page = "\n".join(f"{at}. {at} 1/8 - {at - 1} 6/8" for at in range(1, 30))
+    words = [one.words for one in audit(read_sheet(page)).findings if one.key == "minutes"]
+    (said,) = words
+    assert said.startswith("The page takes about 43 1/2 minutes; ten minutes a grade is 40 for one evening")
+
+
+def test_one_note_where_two_standards_say_one_thing() -> None:
+    """Sevenths are told as sevenths (K12) and unlike denominators as grade 5 (K9), once each."""
+    keys = dict(found("1. 3 2/7 - 1 5/7\n2. 2/3 + 1/4\n3. 3/13 + 1/13"))
+    assert keys["K12"] == ("1",)
+    assert keys["K1"] == ("3",)
+    assert keys["K9"] == ("2",)
+    assert "K3" not in keys
+
+
+def test_advice_comes_first_and_everything_has_a_remedy() -> None:
+    """A note never stands above advice."""
+    findings = audit(read_sheet("minutes: 1\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 1/7 + 1/7")).findings
+    weights = [finding.severity for finding in findings]
+    assert weights == sorted(weights, key=[Severity.ADVICE, Severity.NOTE].index)
+    assert len(set(weights)) == 2
+    assert all(finding.remedy and finding.words.endswith(".") for finding in findings)
+
+
+def test_the_remedy_names_a_problem_that_tells_apart() -> None:
+    """And adding it takes the finding away."""
+    typed = "1. 5 1/8 - 2 5/8\n2. 5 4/6 - 2 1/6"
+    (alike,) = (one for one in audit(read_sheet(typed)).findings if one.key == "alike" and "A01" in one.words)
+    told = next(problem for problem in TELLING if problem in alike.remedy)
+    after = audit(read_sheet(f"{typed}\n3. {told}")).findings
+    assert not [one for one in after if one.key == "alike"]
+
+
+def test_problems_named_in_remedies_can_be_read() -> None:
+    """Each of the list."""
+    assert all(read_statement(typed) for typed in TELLING)
+
+
+def test_the_page_of_room_12_is_clean() -> None:
+    """A strict audit finds nothing in it."""
+    assert audit(read_sheet(ROOM_12.read_text(encoding="utf-8"))).clean
+
+
+def test_a_page_with_findings_is_not_clean() -> None:
+    """A strict audit asks for none."""
+    assert not audit(read_sheet("1. 3 2/7 - 1 5/7")).clean

@@ -1,0 +1,23 @@
+"""The key of a sheet."""
+
+from onewhole.notations.text import text
+from onewhole.sheets.key import answer_key
+from onewhole.sheets.reading import read_sheet
+
+
+def test_answers_forms_and_workings() -> None:
+    """Each problem with its answer, other right forms, and the working by the sheet's strategy."""
+    sheet = read_sheet(
+        "strategy: count up\n\n1. 7 2/6 - 3 5/6\n2. 2 4/5 + 1 3/5\n3. 5/6 ? 7/8\n4. 3 x 2/5\n5. 52 - 27"
+    )
+    key = answer_key(sheet)
+    assert [text(entry.answer) for entry in key] == ["3 3/6", "4 2/5", "<", "1 1/5", "25"]
+    assert [[text(form) for form in entry.forms] for entry in key] == [
+        ["3 1/2", "21/6"],
+        ["22/5"],
+        [],
+        ["6/5"],
+        [],
+    ]
+    used = [entry.working.strategy if entry.working else None for entry in key]
+    assert used == ["count_up", "jump_on", "same_size_pieces", None, "count_up"]

@@ -1,0 +1,184 @@
+"""The room on the pupil page is measured from the working."""
+
+import re
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from onewhole.notations.text import text
+from onewhole.problems.spaces import additions, subtractions
+from onewhole.problems.taught import as_taught
+from onewhole.sheets.header import Header, Paper, Print
+from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.room import (
+    FRAME_MM,
+    SCALE,
+    RoomError,
+    column_width,
+    columns,
+    page_height,
+    page_width,
+    room,
+)
+from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.working.strategies.table import STRATEGIES
+
+LOOK = Path(__file__).parents[2] / "src" / "onewhole" / "writers" / "look" / "ink.typ"
+PROBLEMS = (
+    "7 2/6 - 3 5/6", "9 7/12 - 4 9/12", "4 - 1 4/3", "3 3/8 - 2 5/6", "2 4/5 + 1 3/5", "12 3/100 - 9 99/100",
+    "4 1/4 + 3 1/4 - 2 3/4", "52 - 27", "304 - 128", "5.2 - 2.75", "5 ft 2 in - 2 ft 7 in", "5/6 ? 7/8",
+    "7 2/6 = 6 ?/6", "9 - ? = 3 1/2", "2/3 - 2/3", "3 x 2/5",
+)  # fmt: skip
+
+
+def second_road(line: str) -> tuple[int, int]:
+    """Measure a line from its plain text alone: millimetres wide, lines high."""
+    stacked = re.compile(r"\(?(?:(\d+|\?)|\(([^()]*)\))/(\d+|\?)")
+    width, high = 0, 1
+    for match in stacked.finditer(line):
+        top = match[1] or match[2]
+        width += max(_wide(top), _wide(match[3])) + 2
+        high = 2
+    return width + _wide(stacked.sub("", line)), high
+
+
+def _wide(plain: str) -> int:
+    widths = {" ": 3, ".": 3, "?": 8, "(": 4, ")": 4}
+    return sum(6 if sign in "0123456789+-x=<>" else widths.get(sign, 5) for sign in plain)
+
+
+@pytest.mark.parametrize("strategy", STRATEGIES, ids=lambda strategy: str(strategy.key))
+@pytest.mark.parametrize("size", list(Print), ids=str)
+def test_every_working_fits_the_box_left_for_it(strategy: object, size: Print) -> None:
+    """Line under line, each as wide and high as its plain text says, by every strategy, in both prints."""
+    key = str(getattr(strategy, "key", "")).replace("_", " ")
+    head = f"strategy: {key}\nprint: {size.value}\n\n"
+    typed = "\n".join(f"{at}. {one}" for at, one in enumerate(PROBLEMS, start=1))
+    sheet = read_sheet(head + typed)
+    for problem in sheet.problems:
+        box = room(problem, sheet)
+        working = as_taught(problem.statement, sheet.header.strategy)
+        if working is None:
+            continue
+        lines = [text(line.says) for line in working.brief()[1:]]
+        match problem.statement:
+            case Question():
+                lines = [f"= {line}" for line in lines]
+            case Comparison():
+                lines = [line.replace("?", "=") for line in lines]
+            case MissingNumber():
+                pass
+        measured = [second_road(line) for line in lines]
+        inner = (box.width_mm - FRAME_MM) / SCALE[size]
+        high = 0
+        for width, tall in measured:
+            high += tall * (1 if width <= inner else 2)
+        assert high <= box.lines
+        assert box.height_mm == box.lines * box.pitch_mm
+        assert box.width_mm <= page_width(sheet.header)
+
+
+def test_a_whole_space_fits_one_of_two_columns() -> None:
+    """Every problem of thirds and twelfths up to 1 11/12, worked unit by unit, on both papers."""
+    for paper in Paper:
+        narrow = column_width(Header(paper=paper))
+        typed = map(text, (*subtractions([3, 12], 1), *additions([3, 12], 1)))
+        page = "\n".join(f"{at % 1000}{'abcdef'[at // 1000]}. {one}" for at, one in enumerate(typed))
+        sheet = read_sheet(f"paper: {paper.value}\n\n{page}")
+        assert max(room(problem, sheet).width_mm for problem in sheet.problems) <= narrow
+
+
+@pytest.mark.parametrize(
+    ("typed", "lines"),
+    [("7 2/6 - 3 5/6", 4), ("5 4/6 - 2 1/6", 2), ("54 - 22", 1), ("3 3/8 - 2 5/6", 6), ("5/6 ? 7/8", 5)],
+)
+def test_lines(typed: str, lines: int) -> None:
+    """Two lines of writing for a line with a fraction, one for any other; the printed problem is left out."""
+    sheet = read_sheet(f"1. {typed}")
+    assert room(sheet.problems[0], sheet).lines == lines
+    assert room(sheet.problems[0], sheet).height_mm == 9 * lines
+
+
+def test_a_story_leaves_room_for_its_equation() -> None:
+    """A pupil writes the equation of a word problem first."""
+    sheet = read_sheet("1. 5 1/3 - 2 2/3\n2. 5 1/3 - 2 2/3 | A kite takes 2 2/3 of 5 1/3 strips.")
+    plain, story = (room(problem, sheet) for problem in sheet.problems)
+    assert story.lines == plain.lines + 2
+
+
+def test_pictures() -> None:
+    """Four strips in a row as many as the largest number needs; a number line is always the same."""
+    sheet = read_sheet("picture: strip\n\n1. 3 1/4 - 1 2/4\n2. 9 1/4 - 1 2/4\n3. 52 - 27\n4. 99 1/4 - 1 2/4")
+    heights = [
+        found.picture and found.picture.height_mm for found in (room(one, sheet) for one in sheet.problems)
+    ]
+    assert heights == [21, 45, None, 45]
+    line = read_sheet("picture: number line\n\n1. 3 1/4 - 1 2/4\n2. 52 - 27")
+    assert {room(one, line).picture for one in line.problems} == {room(line.problems[0], line).picture}
+    assert room(line.problems[0], line).across_mm > column_width(line.header)
+
+
+def test_large_print_is_larger() -> None:
+    """Everything by four thirds, within the same paper."""
+    small, large = (read_sheet(f"print: {size}\n\n1. 7 2/6 - 3 5/6") for size in ("ordinary", "large"))
+    one, other = room(small.problems[0], small), room(large.problems[0], large)
+    assert (other.height_mm, other.pitch_mm) == (one.height_mm * Fraction(4, 3), Fraction(12))
+    assert other.width_mm - FRAME_MM == (one.width_mm - FRAME_MM) * Fraction(4, 3)
+
+
+@pytest.mark.parametrize(
+    ("head", "problem", "wanted"),
+    [
+        ("", "7 2/6 - 3 5/6", 2),
+        ("columns: 1\n\n", "7 2/6 - 3 5/6", 1),
+        ("columns: 2\n\n", "304 - 128", 2),
+        ("", "304 - 128", 1),
+        ("print: large\n\n", "7 2/6 - 3 5/6", 1),
+        ("picture: strip\n\n", "7 2/6 - 3 5/6", 1),
+    ],
+)
+def test_columns(head: str, problem: str, wanted: int) -> None:
+    """The header's, or two where most problems fit."""
+    assert columns(read_sheet(f"{head}1. {problem}")) == wanted
+
+
+@pytest.mark.parametrize(
+    ("typed", "how"),
+    [
+        ("999999999 1/999 - 888888888 999999999/1000", "wide"),
+        (" + ".join(f"1/{bottom}" for bottom in range(2, 11)), "high"),
+    ],
+)
+def test_what_does_not_fit_the_paper(typed: str, how: str) -> None:
+    """Is refused with the label and what to do."""
+    sheet = read_sheet(f"print: large\n7. {typed}")
+    with pytest.raises(RoomError, match=f"problem 7 is too {how}") as refused:
+        room(sheet.problems[0], sheet)
+    assert refused.value.line == 2
+    assert refused.value.remedy
+
+
+def _millimetres(written: str) -> Fraction:
+    return Fraction(written.removesuffix("mm"))
+
+
+@pytest.mark.parametrize("size", list(Print), ids=str)
+def test_the_printed_page_has_the_same_figures(size: Print) -> None:
+    """Paper, sides, ends and the gap between columns stand in the look of the pages too."""
+    look = LOOK.read_text(encoding="utf-8")
+    (row,) = re.findall(rf"{size.value}: \((.*?)\),?\n", look, re.DOTALL)
+    told = dict(re.findall(r"(side|top|bottom): ([0-9.]+mm)", row))
+    inks = r"gap: if sizes.large \{ (?P<large>[0-9.]+mm) \}.*else \{ (?P<ordinary>[0-9.]+mm) \}"
+    gap = re.search(inks, look)
+    assert gap is not None
+    for paper in Paper:
+        found = re.search(rf"{paper.value}: \(.*?width: ([0-9.]+mm), height: ([0-9.]+mm)\)", look)
+        assert found is not None
+        header = Header(paper=paper, print=size)
+        width = _millimetres(found[1]) - 2 * _millimetres(told["side"])
+        assert page_width(header) == width
+        assert page_height(header) == _millimetres(found[2]) - _millimetres(told["top"]) - _millimetres(
+            told["bottom"]
+        )
+        assert column_width(header) == (width - _millimetres(gap[size.value])) / 2
