@@ -47,6 +47,15 @@ def test_a_long_line_is_broken_before_a_sign() -> None:
     assert written(long, leads=True, width=Fraction(whole.width)) == whole
 
 
+def test_a_number_in_words_is_broken_between_its_units() -> None:
+    """2 hundreds, 9 tens, 14 ones: each unit stays with its count."""
+    words = read_expression("2 hundreds 9 tens 14 ones - 128")
+    whole = written(words, leads=True)
+    assert whole == Written(12 + (6 + 3 + 40) + (3 + 6 + 3 + 20) + (3 + 12 + 3 + 20) + 12 + 18, 1)
+    assert written(words, leads=True, width=Fraction(100)) == Written(12 + 49 + 32, 2)
+    assert written(read_expression("5 ft 2 in"), leads=False, width=Fraction(30)) == Written(22, 2)
+
+
 def test_what_has_no_sign_is_never_broken() -> None:
     """A number stays in one piece, and the equals sign stays with the first."""
     assert written(read_expression("123456"), leads=True, width=Fraction(10)) == Written(48, 1)

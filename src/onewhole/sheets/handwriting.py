@@ -4,6 +4,7 @@ Every size here is our own judgement: no source was found for the size of digits
 writing is 9 mm high; a stacked fraction takes two.
 """
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -32,6 +33,9 @@ BAR_MM = 2
 
 STACKED = 2
 
+#: A count with the words of its unit, and the blank before them.
+_UNITS = re.compile(r" ?[0-9][^ ]*(?: [^0-9 ]+)*")
+
 
 @dataclass(frozen=True, slots=True)
 class Ink:
@@ -51,17 +55,18 @@ class Written:
 
 
 def written(says: Writable, *, leads: bool, width: Fraction | None = None) -> Written:
-    """Lay down one line of a working, broken before a sign wherever it would run over ``width`` (mm).
+    """Lay down one line of a working, broken wherever it would run over ``width`` (mm).
 
-    ``leads`` puts an equals sign in front. Without a width nothing is broken. What has no sign in it is never
-    broken, so ``Written.width`` may still be more than ``width``.
+    It is broken before a sign, or between the units of a number in words (2 hundreds | 9 tens). ``leads``
+    puts an equals sign in front. Without a width nothing is broken. What cannot be broken stays in one piece,
+    so ``Written.width`` may still be more than ``width``.
 
     >>> from onewhole.statements.reading import read_expression
     >>> written(read_expression("6 8/6 - 3 5/6"), leads=True)
     Written(width=58, lines=2)
     """
     pieces = [_sign(Sign.EQUALS)] if leads else []
-    pieces += [_ink(piece) for piece in row(says)]
+    pieces += [ink for piece in row(says) for ink in _inks(piece)]
     laid: list[list[Ink]] = [[]]
     for run in _runs(pieces):
         if laid[-1] and width is not None and _wide([*laid[-1], *run]) > width:
@@ -84,24 +89,30 @@ def _wide(line: Sequence[Ink]) -> int:
     return sum(piece.width for piece in line)
 
 
-def _ink(piece: Piece) -> Ink:
+def _inks(piece: Piece) -> Sequence[Ink]:
     match piece:
         case Sign():
-            return _sign(piece)
+            return (_sign(piece),)
         case Quantity():
             if piece.ladder.style is Style.MIXED:
                 wholes, top = piece.counts
-                return _mixed(wholes, top, piece.ladder.denominator)
-            return Ink(sum(map(_letter, text(piece))), 1)
+                return (_mixed(wholes, top, piece.ladder.denominator),)
+            return _unit_by_unit(text(piece))
         case Gap(wholes, top, bottom):
-            return _mixed(wholes, top, bottom)
+            return (_mixed(wholes, top, bottom),)
         case Impossible(wholes, top):
-            return _mixed(wholes, top, 0)
+            return (_mixed(wholes, top, 0),)
         case Over(top, bottom):
             above, below = written(top, leads=False), written(bottom, leads=False)
-            return Ink(max(above.width, below.width) + BAR_MM, above.lines + below.lines)
+            return (Ink(max(above.width, below.width) + BAR_MM, above.lines + below.lines),)
         case _:
             assert_never(piece)
+
+
+def _unit_by_unit(plain: str) -> Sequence[Ink]:
+    """Part 2 hundreds 9 tens before each later count; digits alone are one piece."""
+    parts = _UNITS.findall(plain)
+    return [Ink(sum(map(_letter, part)), 1, breaks=at > 0) for at, part in enumerate(parts)]
 
 
 def _sign(sign: Sign) -> Ink:
