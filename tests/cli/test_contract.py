@@ -118,7 +118,6 @@ def test_audit(onewhole: Terminal, sheet: Path) -> None:
         "problems",
         "twins",
         "alike",
-        "never",
         "findings",
     ]
     problems = found.data["problems"]

@@ -1,9 +1,11 @@
 """Work a typed problem line by line."""
 
+from onewhole.errors import InputError
+from onewhole.notations.sentences import sentence
 from onewhole.notations.words import ClassWords
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
-from onewhole.working.questions import for_question, suiting
+from onewhole.working.questions import DoesNotSuitError, for_question, suiting
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
@@ -11,6 +13,21 @@ from onewhole.working.work import work as worked
 from onewhole.working.working import Working
 from onewhole.writers.json_lines import Json, working_object
 from onewhole.writers.plain import working_lines
+
+
+class ToldUnsuitedError(DoesNotSuitError):
+    """A strategy does not suit a problem, with the reason in a sentence and the strategies that do suit."""
+
+    def __init__(self, question: Question, unsuited: DoesNotSuitError) -> None:
+        """Put the reason into words."""
+        strategy = strategy_named(unsuited.strategy)
+        InputError.__init__(
+            self,
+            f"“{strategy.name}” does not suit this problem: {sentence(unsuited.why, ClassWords())}",
+            remedy=f"Strategies that suit: {', '.join(one.key for one in suiting(question))}.",
+        )
+        self.strategy = unsuited.strategy
+        self.why = unsuited.why
 
 
 def work(problem: str, *, strategy: str | None = None) -> Working:
@@ -25,7 +42,12 @@ def work(problem: str, *, strategy: str | None = None) -> Working:
     '3 3/6'
     """
     statement = read_statement(problem)
-    return worked(statement, _chosen(statement, strategy))
+    try:
+        return worked(statement, _chosen(statement, strategy))
+    except DoesNotSuitError as unsuited:
+        if isinstance(statement, Question):
+            raise ToldUnsuitedError(statement, unsuited) from None
+        raise
 
 
 def work_every_way(problem: str) -> tuple[Working, ...]:

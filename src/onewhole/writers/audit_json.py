@@ -21,7 +21,6 @@ def audit_object(audit: Audit) -> Json:
         "problems": [_problem(seen) for seen in page.problems],
         "twins": [list(labels) for labels in page.twins],
         "alike": [list(patterns) for patterns in page.alike],
-        "never": list(page.never),
         "findings": [_finding(found) for found in audit.findings],
     }
 

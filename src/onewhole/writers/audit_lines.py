@@ -45,7 +45,6 @@ def _page(page: Page) -> Iterator[str]:
         yield f"Twins: {_listed(labels)}."
     for patterns in page.alike:
         yield f"Not told apart by this page: {_listed(patterns)}."
-    yield f"Cannot show here: {len(page.never)} patterns."
 
 
 def _problems(page: Page) -> Iterator[str]:

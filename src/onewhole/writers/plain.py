@@ -34,6 +34,8 @@ def working_lines(
         marked = f"({said})" if line.aside else f" {said} "
         found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
         found.extend(f"  {'':{width}}  {fact_sentence(fact)}" for fact in line.facts)
+    if isinstance(working.statement, MissingNumber):
+        found.append(f"  The missing number is {text(working.answer)}.")
     found.extend(f"  {said}" for said in check_lines(working))
     return tuple(found)
 

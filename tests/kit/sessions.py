@@ -1,0 +1,95 @@
+"""Terminal sessions in markdown: what is typed after `$ `, and what must be shown under it.
+
+A session is a fenced block of the kind `console`. A line that begins with `> ` goes on with the command above
+it. An exit code other than 0 stands last, as `[1]`. A line `...` stands for any lines. The sessions of one
+page share a folder, which holds a copy of `examples/` when they begin.
+"""
+
+import os
+import re
+import shutil
+import subprocess
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+BLOCK = re.compile(r"(?<=^```console\n).*?(?=^```$)", re.DOTALL | re.MULTILINE)
+MORE = "..."
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """One command and the lines that must be shown."""
+
+    command: str
+    shown: tuple[str, ...]
+
+    @property
+    def page(self) -> str:
+        """The same as it stands on the page."""
+        first, *more = self.command.split("\n")
+        return "\n".join([f"$ {first}", *(f"> {line}" for line in more), *self.shown])
+
+    def matches(self, found: tuple[str, ...]) -> bool:
+        """Say whether what was shown is what must be shown."""
+        wanted = [".*" if line == MORE else re.escape(line) for line in self.shown]
+        pattern = "\n".join(wanted).replace("\n.*", "(?:\n.*)?").replace(".*\n", "(?:.*\n)?")
+        return re.fullmatch(pattern, "\n".join(found), re.DOTALL) is not None
+
+
+def typed_in(block: str) -> Iterator[Typed]:
+    """Yield the commands of one block."""
+    command: list[str] = []
+    shown: list[str] = []
+    for line in block.splitlines():
+        if line.startswith("$ "):
+            if command:
+                yield Typed("\n".join(command), tuple(shown))
+            command, shown = [line[2:]], []
+        elif line.startswith("> ") and not shown:
+            command.append(line[2:])
+        else:
+            shown.append(line.rstrip())
+    if command:
+        yield Typed("\n".join(command), tuple(shown))
+
+
+def run(command: str, folder: Path) -> tuple[str, ...]:
+    """Type a command in a folder; the lines shown, and the exit code where it is not 0."""
+    beside = Path(sys.executable).parent
+    ran = subprocess.run(
+        ["sh", "-c", command],  # noqa: S607 - sh is on PATH
+        cwd=folder,
+        env={**os.environ, "PATH": f"{beside}{os.pathsep}{os.environ['PATH']}", "COLUMNS": "80"},
+        stdin=subprocess.DEVNULL,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        check=False,
+        text=True,
+        encoding="utf-8",
+    )
+    lines = tuple(line.rstrip() for line in ran.stdout.splitlines())
+    return (*lines, f"[{ran.returncode}]") if ran.returncode else lines
+
+
+def page_as_it_runs(page: str, folder: Path) -> tuple[str, list[str]]:
+    """Run every session of a page; the page with what was shown, and the commands that showed another thing.
+
+    Where `...` stands for some lines and the rest is right, the page stays as it is.
+    """
+    shutil.copytree(ROOT / "examples", folder / "examples")
+    wrong: list[str] = []
+
+    def anew(block: re.Match[str]) -> str:
+        written = []
+        for typed in typed_in(block[0]):
+            found = run(typed.command, folder)
+            right = typed.matches(found)
+            if not right:
+                wrong.append(f"$ {typed.command}\n" + "\n".join(found))
+            written.append((typed if right else Typed(typed.command, found)).page)
+        return "\n".join([*written, ""])
+
+    return BLOCK.sub(anew, page), wrong
