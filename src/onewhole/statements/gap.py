@@ -68,7 +68,7 @@ class Gap:
         rest = amount - (self.wholes or 0)
         if self.top is HOLE:
             return rest * _known(self.bottom)
-        return _known(self.top) / rest if rest > 0 else None
+        return _known(self.top) / rest if rest > 0 and self.top else None
 
 
 def _known(part: int | type_hole | None) -> int:

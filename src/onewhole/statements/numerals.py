@@ -79,7 +79,7 @@ def _measured(cursor: Cursor) -> Quantity:
 
 def _placed(cursor: Cursor) -> Quantity:
     found: dict[int, int] = {}
-    while cursor.word_ahead(1, _PLACE_WORDS) and cursor.ahead(Sort.NUMBER):
+    while not found or (cursor.word_ahead(1, _PLACE_WORDS) and cursor.ahead(Sort.NUMBER)):
         count = cursor.number("how many")
         power = _PLACES[cursor.here.text]
         if found and power >= min(found):
