@@ -1,11 +1,19 @@
 """The table of contents: every pattern by its id, and what a problem can show."""
 
 from collections.abc import Iterable, Mapping
+from itertools import groupby
 from types import MappingProxyType
 
 from onewhole.errors import InputError
 from onewhole.misconceptions.pattern import Pattern
 from onewhole.misconceptions.patterns.adding import ADDING
+from onewhole.misconceptions.patterns.column_answers import COLUMN_ANSWERS
+from onewhole.misconceptions.patterns.column_payments import COLUMN_PAYMENTS
+from onewhole.misconceptions.patterns.comparing import COMPARING
+from onewhole.misconceptions.patterns.decimals import DECIMALS
+from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
+from onewhole.misconceptions.patterns.measures import MEASURES
+from onewhole.misconceptions.patterns.multiplying import MULTIPLYING
 from onewhole.misconceptions.patterns.one_fraction import ONE_FRACTION
 from onewhole.misconceptions.patterns.opening_a_whole import OPENING_A_WHOLE
 from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
@@ -23,7 +31,17 @@ GROUPS = (
     SHIFTS_AND_SLIPS,
     ADDING,
     UNLIKE_DENOMINATORS,
+    EQUAL_FRACTIONS,
+    COMPARING,
+    MULTIPLYING,
+    COLUMN_ANSWERS,
+    COLUMN_PAYMENTS,
+    DECIMALS,
+    MEASURES,
 )
+
+#: The first letter of an id tells the topic; patterns are listed in this order.
+TOPIC_LETTERS = "APBCDEFG"
 
 
 class UnknownPatternError(InputError, KeyError):
@@ -40,11 +58,16 @@ def indexed(groups: Iterable[Iterable[Pattern]]) -> Mapping[str, Pattern]:
             msg = f"two patterns are called {pattern.id}"
             raise ValueError(msg)
         found[pattern.id] = pattern
-    order = sorted(found, key=lambda key: ("APB".find(key[0]) if key[0] in "APB" else ord(key[0]), key))
+    order = sorted(found, key=lambda key: (TOPIC_LETTERS.index(key[0]), key))
     return MappingProxyType({key: found[key] for key in order})
 
 
+def _runs(ids: Iterable[str]) -> list[list[str]]:
+    return [list(run) for _, run in groupby(ids, key=lambda key: key[0])]
+
+
 _BY_ID = indexed(GROUPS)
+_RANGES = ", ".join(f"{one[0]} to {one[-1]}" for one in _runs(_BY_ID))
 
 
 def patterns() -> tuple[Pattern, ...]:
@@ -62,7 +85,7 @@ def by_id(key: str) -> Pattern:
         return _BY_ID[key.strip().upper()]
     except KeyError:
         msg = f"there is no pattern called “{key}”"
-        raise UnknownPatternError(msg, remedy="Ids run from A01 to A36, P01 to P11 and B01 to B10.") from None
+        raise UnknownPatternError(msg, remedy=f"Ids run {_RANGES}.") from None
 
 
 def shows(statement: Statement) -> tuple[Slip, ...]:

@@ -1,0 +1,228 @@
+"""Whole-number subtraction in columns: a column is answered wrongly."""
+
+from functools import partial
+
+from onewhole.misconceptions.attempt import Attempt, finished, wrongly
+from onewhole.misconceptions.pair import pair_of
+from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.patterns.column_payments import BROWN_BURTON, GLOSSARY, RESTATED
+from onewhole.misconceptions.source import Source, coded
+from onewhole.misconceptions.wrong_steps.apart import adds_instead
+from onewhole.misconceptions.wrong_steps.column_answers import (
+    bottom_digit,
+    equal_digits_stay,
+    if_short,
+    larger_less_smaller,
+    larger_less_smaller_at_a_zero,
+    leading_one_left_out,
+    not_over_a_blank,
+    one_less_over_each_blank,
+    stutters,
+    top_digit,
+    zero,
+    zero_over_zero_below,
+    zero_top,
+)
+from onewhole.misconceptions.wrong_steps.columns import in_columns, opens
+from onewhole.number.ladder import Style, joined
+from onewhole.number.quantity import whole
+from onewhole.statements.statement import Statement
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+
+_TOO_FEW = (
+    "Build the top number with tens and ones. Are there enough ones to take away? What could you trade?"
+)
+_NOTHING = "Show me this column with blocks. What is there, what goes, and what is left?"
+
+
+def adds(statement: Statement) -> Attempt | None:
+    """Add where the sign says to take away."""
+    pair = pair_of(statement)
+    if pair is None or not pair.taken or pair.styles != {Style.PLACES}:
+        return None
+    bench = adds_instead(pair.bench(joined(pair.first.ladder, pair.second.ladder)))
+    found = whole(bench.first.parts + bench.second.parts)
+    return finished(pair.asked, wrongly(bench.now(result=found), found))
+
+
+_answered_wrongly = partial(
+    Pattern, topic=Topic.COLUMNS, source=GLOSSARY, bends=Bend(REGROUP_FIRST.key, "unit_by_unit")
+)
+
+COLUMN_ANSWERS = (
+    _answered_wrongly(
+        id="E01",
+        name="takes the smaller digit from the larger",
+        family=Family.REGROUPING,
+        rule="In every column the smaller digit is taken from the larger, whichever is on top.",
+        shows_when="some digit on top is smaller than the one below",
+        thinking="I can't take 5 from 3, so I take 3 from 5.",
+        ask=_TOO_FEW,
+        example=Example("703 - 245", "458", "542"),
+        attempt=in_columns(larger_less_smaller),
+        source=coded(
+            "Ben-Yehuda et al. (2005), JRME; Brown & Burton (1978)",
+            "209, 234-235, 247",
+            "Raghubar et al. (2009), grades 3-4, n = 291: 9% of children without difficulty, 25% and 31% of "
+            "two groups with mathematics difficulty (through a research note that had the article open)",
+        ),
+    ),
+    _answered_wrongly(
+        id="E08",
+        name="zero take away a number is that number",
+        family=Family.NUMERATOR,
+        rule="In a column with 0 on top the bottom digit is written.",
+        shows_when="0 over a digit",
+        thinking="There is nothing on top, so the other number comes down.",
+        ask=_NOTHING,
+        example=Example("140 - 21", "119", "121"),
+        attempt=in_columns(zero_top(bottom_digit)),
+        source=Source(BROWN_BURTON, provenance="read", note=RESTATED),
+    ),
+    _answered_wrongly(
+        id="E09",
+        name="zero take away a number is zero",
+        family=Family.NUMERATOR,
+        rule="In a column with 0 on top a 0 is written.",
+        shows_when="0 over a digit",
+        thinking="You can't take anything from nothing, so it stays nothing.",
+        ask=_NOTHING,
+        example=Example("140 - 21", "119", "120"),
+        attempt=in_columns(zero_top(zero)),
+        source=Source(BROWN_BURTON),
+    ),
+    _answered_wrongly(
+        id="E10",
+        name="a number take away zero is zero",
+        family=Family.NUMERATOR,
+        rule="In a column with a 0 written below a 0 is written.",
+        shows_when="a digit over 0",
+        thinking="With a 0 the answer is 0.",
+        ask=_NOTHING,
+        example=Example("57 - 20", "37", "30"),
+        attempt=in_columns(zero_over_zero_below),
+    ),
+    _answered_wrongly(
+        id="E11",
+        name="a number take away itself stays",
+        family=Family.FACT,
+        rule="In a column with equal digits that digit is written.",
+        shows_when="equal digits",
+        thinking="They are the same, so I write it.",
+        ask=_NOTHING,
+        example=Example("83 - 23", "60", "63"),
+        attempt=in_columns(equal_digits_stay),
+    ),
+    _answered_wrongly(
+        id="E13",
+        name="writes zero where there are too few",
+        family=Family.REGROUPING,
+        rule="A column that must be regrouped is answered 0, and nothing is paid.",
+        shows_when="a column must be regrouped",
+        thinking="They are all used up, so none is left.",
+        ask=_TOO_FEW,
+        example=Example("42 - 16", "26", "30"),
+        attempt=in_columns(if_short(zero)),
+    ),
+    _answered_wrongly(
+        id="E14",
+        name="writes the top digit where there are too few",
+        family=Family.REGROUPING,
+        rule="A column that must be regrouped is answered with its top digit, and nothing is paid.",
+        shows_when="a column must be regrouped",
+        thinking="I can't take 6 from 2, so the 2 stays.",
+        ask=_TOO_FEW,
+        example=Example("42 - 16", "26", "32"),
+        attempt=in_columns(if_short(top_digit)),
+        source=Source("repair family of Brown & VanLehn (1980), Cognitive Science 4"),
+    ),
+    _answered_wrongly(
+        id="E15",
+        name="pays, then takes the smaller digit from the larger",
+        family=Family.REGROUPING,
+        rule="The digit to trade from is made one less, but the column is answered larger less smaller.",
+        shows_when="a column must be regrouped",
+        thinking="I cross off a ten because that is what we do. Then I take the smaller from the larger.",
+        ask="You crossed off one ten. Where did it go? Show me with blocks.",
+        example=Example("73 - 24", "49", "41"),
+        attempt=in_columns(if_short(larger_less_smaller, paid=True)),
+    ),
+    _answered_wrongly(
+        id="E16",
+        name="pays, then writes zero",
+        family=Family.REGROUPING,
+        rule="The digit to trade from is made one less, and the column is answered 0.",
+        shows_when="a column must be regrouped",
+        thinking="I crossed off a ten, and still I can't take them all.",
+        ask="You crossed off one ten. Where did it go? Show me with blocks.",
+        example=Example("65 - 48", "17", "10"),
+        attempt=in_columns(if_short(zero, paid=True)),
+    ),
+    _answered_wrongly(
+        id="E17",
+        name="pays, then writes the top digit",
+        family=Family.REGROUPING,
+        rule="The digit to trade from is made one less, and the column is answered with its top digit.",
+        shows_when="a column must be regrouped",
+        thinking="I crossed off a ten. The ones may look to me as if they stay.",
+        ask="You crossed off one ten. Where did it go? Show me with blocks.",
+        example=Example("65 - 48", "17", "15"),
+        attempt=in_columns(if_short(top_digit, paid=True)),
+    ),
+    _answered_wrongly(
+        id="E21",
+        name="takes one from each digit with nothing below",
+        family=Family.WHOLES,
+        rule="Every top digit with nothing below it is made one less, needed or not.",
+        shows_when="the bottom number is shorter",
+        thinking="Nothing stands there, so I take one away each time.",
+        ask="What does the bottom number tell you to take from the hundreds?",
+        example=Example("548 - 2", "546", "436"),
+        attempt=in_columns(opens(not_over_a_blank), one_less_over_each_blank),
+    ),
+    _answered_wrongly(
+        id="E22",
+        name="takes the last digit again and again",
+        family=Family.WHOLES,
+        rule="The left-most digit below is taken again from every digit with nothing below it.",
+        shows_when="the bottom number is shorter",
+        thinking="There must be something to take in every column.",
+        ask="How much do you take away in all? Write it beside the place names.",
+        example=Example("4369 - 22", "4347", "2147"),
+        attempt=in_columns(opens(), stutters),
+    ),
+    _answered_wrongly(
+        id="E23",
+        name="leaves out a leading one",
+        family=Family.WHOLES,
+        rule="A 1 at the far left with nothing below it is not copied down.",
+        shows_when="a leading 1 with nothing below it",
+        thinking="Nothing is taken there, so I am finished.",
+        ask="Read your answer aloud. What happened to the hundred?",
+        example=Example("143 - 22", "121", "21"),
+        attempt=in_columns(leading_one_left_out),
+    ),
+    _answered_wrongly(
+        id="E27",
+        name="smaller from larger next to a zero",
+        family=Family.REGROUPING,
+        rule="Only where the digit to trade from is 0, the smaller digit is taken from the larger and "
+        "nothing is paid.",
+        shows_when="regrouping meets a 0",
+        thinking="I can't trade with a 0, so I turn the numbers round.",
+        ask="There are no tens to open. Where can you get one? Build it and show me each trade.",
+        example=Example("306 - 8", "298", "302"),
+        attempt=in_columns(larger_less_smaller_at_a_zero),
+    ),
+    _answered_wrongly(
+        id="E28",
+        name="adds instead",
+        family=Family.OPERATION,
+        rule="The two numbers are added.",
+        shows_when="always",
+        thinking="We were adding before, so I may have gone on adding.",
+        ask="Read me the problem with its sign. Will the answer be more or less than the first number?",
+        example=Example("32 - 15", "17", "47"),
+        attempt=adds,
+    ),
+)

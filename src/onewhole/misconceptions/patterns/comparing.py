@@ -1,0 +1,96 @@
+"""Comparing fractions."""
+
+from functools import partial
+
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
+from onewhole.misconceptions.source import COMMON, coded
+from onewhole.misconceptions.wrong_steps.orders import (
+    larger_bottom,
+    larger_digits,
+    larger_top,
+    on_fractions_compared,
+    smaller_bottom,
+    smaller_gap,
+    smaller_top,
+)
+
+_DIFFER = "the denominators differ"
+_STRIPS = "Fold two strips of one length, one for each fraction. Which shaded part is longer?"
+
+_compared = partial(Pattern, topic=Topic.EQUAL_AND_COMPARE, family=Family.COMPARISON, bends=None)
+
+COMPARING = (
+    _compared(
+        id="C08",
+        name="bigger denominator, bigger fraction",
+        rule="The fraction with the larger denominator is called larger.",
+        shows_when=_DIFFER,
+        thinking="8 is more than 4.",
+        ask="Cut one strip into 4 and one into 8. Which pieces are bigger?",
+        source=coded(
+            "Hunting (1983), JRME; Mack (1990), JRME; Post et al. (1985), JRME",
+            "194; 21-22; 23-24",
+        ),
+        example=Example("1/8 ? 1/4", "<", ">"),
+        attempt=on_fractions_compared(larger_bottom),
+    ),
+    _compared(
+        id="C09",
+        name="looks at the numerators only",
+        rule="The fraction with the larger numerator is called larger.",
+        shows_when=_DIFFER,
+        thinking="3 pieces are more than 2 pieces.",
+        ask="Are your pieces all of one size? Show me with strips.",
+        source=COMMON,
+        example=Example("3/8 ? 2/3", "<", ">"),
+        attempt=on_fractions_compared(larger_top),
+    ),
+    _compared(
+        id="C10",
+        name="smaller denominator, always bigger",
+        rule="The fraction with the smaller denominator is called larger, whatever the numerators are.",
+        shows_when=_DIFFER,
+        thinking="Fifths are bigger than sevenths, so the fifths win.",
+        ask="The pieces are bigger. Are there enough of them? Show both with strips.",
+        source=coded("Peck & Jencks (1981), JRME", "343"),
+        example=Example("2/5 ? 3/7", "<", ">"),
+        attempt=on_fractions_compared(smaller_bottom),
+    ),
+    _compared(
+        id="C11",
+        name="looks at the gap",
+        rule="The fraction with fewer pieces missing to a whole is called larger; equal gaps are called "
+        "equal.",
+        shows_when="neither fraction is more than a whole",
+        thinking="Each is one piece short, so they may look the same.",
+        ask="How big is the piece that is missing in each? Which is closer to the whole strip?",
+        source=coded(
+            "Cramer, Post & delMas (2002), JRME; Zazkis & Chernoff (2008), ESM",
+            "130-133; 202-204",
+        ),
+        example=Example("4/5 ? 11/12", "<", "="),
+        attempt=on_fractions_compared(smaller_gap),
+    ),
+    _compared(
+        id="C12",
+        name="more pieces must be smaller",
+        rule="With the same denominator, the fraction with the larger numerator is called smaller.",
+        shows_when="the denominators are the same",
+        thinking="With fractions the bigger number is the smaller one.",
+        ask=_STRIPS,
+        source=coded("Behr, Wachsmuth, Post & Lesh (1984), JRME", "330"),
+        example=Example("9/13 ? 4/13", ">", "<"),
+        attempt=on_fractions_compared(smaller_top),
+    ),
+    _compared(
+        id="C13",
+        name="bigger digits, bigger fraction",
+        rule="The fraction whose numerator and denominator are more together is called larger.",
+        shows_when="always",
+        thinking="8 and 19 are bigger numbers than 5 and 6.",
+        ask=_STRIPS,
+        source=coded("Gomez et al. (2015), ZDM", "803-804"),
+        example=Example("5/6 ? 8/19", ">", "<"),
+        attempt=on_fractions_compared(larger_digits),
+    ),
+)

@@ -1,0 +1,126 @@
+"""Measures in two units: the steps that go wrong with wholes and pieces, on another ladder."""
+
+from functools import partial
+
+from onewhole.misconceptions.attempt import Attempt
+from onewhole.misconceptions.pair import pair_of
+from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.wrong_steps.apart import apart, less, second_if_none, smaller_from_larger
+from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, run
+from onewhole.misconceptions.wrong_steps.regrouping import (
+    Act,
+    as_hundred,
+    as_ten,
+    drops_what_was_there,
+    keeps_the_unit,
+    nothing,
+    regroups,
+)
+from onewhole.misconceptions.wrong_steps.when import counts, no_pieces_on_top, too_few_pieces
+from onewhole.number.ladder import Style, joined
+from onewhole.statements.statement import Statement
+from onewhole.working.bench import Bench
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+
+_FEET = "5 ft 3 in - 2 ft 8 in", "2 ft 7 in"
+_TOO_FEW = "too few of the smaller unit to take from"
+_UNITS = 2
+
+
+def _bent(when: When, **steps: Act) -> Try:
+    """Return the attempt at a difference of measures in two units."""
+    strategy = bent(REGROUP_FIRST, steps)
+
+    def attempt(statement: Statement) -> Attempt | None:
+        pair = pair_of(statement)
+        if pair is None or not pair.taken or pair.styles != {Style.MEASURE}:
+            return None
+        ladder = joined(pair.first.ladder, pair.second.ladder)
+        if len(ladder.units) != _UNITS:
+            return None
+        bench = pair.bench(ladder)
+        return run(pair, bench, strategy) if when(bench) else None
+
+    return attempt
+
+
+def _hours(bench: Bench) -> bool:
+    return too_few_pieces(bench) and counts(bench).d == 60
+
+
+_taken = partial(
+    Pattern, topic=Topic.MEASURES, family=Family.REGROUPING, bends=Bend(REGROUP_FIRST.key, "regroup")
+)
+
+MEASURES = (
+    _taken(
+        id="G01",
+        name="an hour is regrouped as 100 minutes",
+        rule="The hours are made one less, and 100 is added to the minutes.",
+        shows_when="hours and minutes, and too few minutes to take from",
+        thinking="It works like dollars and cents.",
+        ask="Look at a clock. How many minutes are in one hour?",
+        source=coded("Thanheiser (2012), J. Mathematical Behavior", "231-232"),
+        example=Example("7 h 8 min - 2 h 53 min", "4 h 15 min", "4 h 55 min"),
+        attempt=_bent(_hours, regroup=regroups(as_hundred)),
+    ),
+    _taken(
+        id="G02",
+        name="a larger unit always gives ten",
+        rule="The larger unit is made one less, and 10 is added to the smaller one.",
+        shows_when=_TOO_FEW,
+        thinking="When I regroup I get ten more, as with tens and ones.",
+        ask="Look at a ruler. How many inches are in one foot?",
+        source=Source(COMMON.text, note="the same answer as reading 5 ft 3 in as 5.3"),
+        example=Example(*_FEET, "2 ft 5 in"),
+        attempt=_bent(too_few_pieces, regroup=regroups(as_ten)),
+    ),
+    _taken(
+        id="G03",
+        name="takes the smaller count from the larger",
+        rule="The larger unit is taken rightly; of the smaller unit the smaller count is taken from the "
+        "larger.",
+        shows_when=_TOO_FEW,
+        thinking="I can't take 8 from 3, so I take 3 from 8.",
+        ask="Show the first length on a ruler. Are there enough loose inches to take away?",
+        source=COMMON,
+        example=Example(*_FEET, "3 ft 5 in"),
+        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
+        attempt=_bent(too_few_pieces, regroup=nothing, unit_by_unit=apart(less, smaller_from_larger)),
+    ),
+    _taken(
+        id="G04",
+        name="opens a larger unit and still counts it",
+        rule="The smaller unit is right; the larger one is not made one less.",
+        shows_when=_TOO_FEW,
+        thinking="I turned a foot into inches. The feet may look to me as if nothing was used.",
+        ask="You opened one. How many whole ones are left after that?",
+        source=COMMON,
+        example=Example(*_FEET, "3 ft 7 in"),
+        attempt=_bent(too_few_pieces, regroup=regroups(keeps_the_unit)),
+    ),
+    _taken(
+        id="G05",
+        name="drops the smaller units already there",
+        rule="The larger unit is opened, and what was there of the smaller one is not joined to it.",
+        shows_when=_TOO_FEW,
+        thinking="I make the foot into 12 inches and write that in place of the 3.",
+        ask="Before you opened one you had some small ones. Where are they now?",
+        source=COMMON,
+        example=Example(*_FEET, "2 ft 4 in"),
+        attempt=_bent(too_few_pieces, regroup=regroups(drops_what_was_there)),
+    ),
+    _taken(
+        id="G06",
+        name="copies the smaller unit when there is none to take it from",
+        rule="The larger unit is taken; of the smaller one the second number's count is written down.",
+        shows_when="none of the smaller unit in the first number",
+        thinking="There is nothing above the 8, so the 8 comes down.",
+        ask="Show the first length. Can you take these inches off? What must you do first?",
+        source=COMMON,
+        example=Example("5 ft - 2 ft 8 in", "2 ft 4 in", "3 ft 8 in"),
+        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
+        attempt=_bent(no_pieces_on_top, regroup=nothing, unit_by_unit=apart(less, second_if_none)),
+    ),
+)

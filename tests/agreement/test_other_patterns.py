@@ -1,0 +1,156 @@
+"""Two roads over measures, products, comparisons and equal fractions: the definitions in plain numbers."""
+
+from fractions import Fraction
+from itertools import product
+
+import pytest
+
+from onewhole.misconceptions.catalogue import by_id, shows
+from onewhole.misconceptions.slip import Slip
+from onewhole.notations.text import text
+from onewhole.number.ladder import measure, mixed
+from onewhole.number.quantity import Quantity, trimmed, whole
+from onewhole.statements.expression import Times, minus
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Comparison, Question, Relation
+
+SIGN = {True: ">", False: "<"}
+
+
+def wrote(slips: tuple[Slip, ...]) -> dict[str, str]:
+    """Return what each pattern writes, as text."""
+    return {
+        slip.pattern: slip.wrote.value if isinstance(slip.wrote, Relation) else text(slip.wrote)
+        for slip in slips
+    }
+
+
+@pytest.mark.parametrize(("big", "small", "ratio"), [("ft", "in", 12), ("lb", "oz", 16), ("h", "min", 60)])
+def test_measures(big: str, small: str, ratio: int) -> None:
+    """G01 to G06 by the definitions, on pairs up to 4 of the larger unit and some of the smaller."""
+    ladder = measure(big, small)
+    numbers = [(b, s) for b in range(5) for s in range(0, ratio, ratio // 12 * 2 + 1)]
+    done = 0
+    for (b1, s1), (b2, s2) in product(numbers, repeat=2):
+        if (b1, s1) < (b2, s2) or not (b2 or s2):
+            continue
+        first, second = (trimmed(Quantity(ladder, pair)) for pair in ((b1, s1), (b2, s2)))
+        found = wrote(shows(Question(minus(first, second))))
+        wanted = dict(_measured(b1, s1, b2, s2, ratio))
+        right = b1 * ratio + s1 - b2 * ratio - s2
+        assert found == {
+            key: _units(b, s, big, small)
+            for key, (b, s) in wanted.items()
+            if b >= 0 and s >= 0 and b * ratio + s != right
+        }
+        done += len(found)
+    assert done > 100
+
+
+def _measured(b1: int, s1: int, b2: int, s2: int, ratio: int) -> list[tuple[str, tuple[int, int]]]:
+    if s1 >= s2:
+        return []
+    found = [
+        ("G02", (b1 - 1 - b2, s1 + 10 - s2)),
+        ("G03", (b1 - b2, s2 - s1)),
+        ("G04", (b1 - b2, s1 + ratio - s2)),
+        ("G05", (b1 - 1 - b2, ratio - s2)),
+    ]
+    if ratio == 60:
+        found.append(("G01", (b1 - 1 - b2, s1 + 100 - s2)))
+    if s1 == 0:
+        found.append(("G06", (b1 - b2, s2)))
+    return found
+
+
+def _units(b: int, s: int, big: str, small: str) -> str:
+    parts = [f"{count} {unit}" for count, unit in ((b, big), (s, small)) if count]
+    return " ".join(parts) or f"0 {small}"
+
+
+def test_products() -> None:
+    """D01 to D07 by the definitions, on every k up to 6 and number below 4 in fifths and eighths."""
+    for d, k, w, n in product((5, 8), range(2, 7), range(4), range(8)):
+        if not 0 < n < d:
+            continue
+        number = trimmed(Quantity(mixed(d), (w, n)))
+        right = k * (w + Fraction(n, d))
+        wanted = _multiplied(k, w, n, d)
+        assert wrote(shows(Question(Times(whole(k), number)))) == {
+            key: _mixed(*made)
+            for key, made in wanted.items()
+            if (made[0] + Fraction(made[1], made[2]) == right) == (key == "D07")
+        }
+
+
+def _multiplied(k: int, w: int, n: int, d: int) -> dict[str, tuple[int, int, int]]:
+    found = (
+        {"D04": (k * w, n, d), "D05": (k * w, k * n, k * d), "D06": (w, k * n, d)}
+        if w
+        else {"D01": (0, k * n, k * d), "D02": (0, n, k * d), "D03": (0, k + n, d)}
+    )
+    return found | ({"D07": (k * w, k * n, d)} if k * n >= d else {})
+
+
+def _mixed(w: int, n: int, d: int) -> str:
+    return f"{w} {n}/{d}" if w else f"{n}/{d}"
+
+
+def test_comparisons() -> None:
+    """C08 to C13 by the definitions, on every two proper fractions with these denominators."""
+    fractions = [(n, d) for d in (2, 3, 4, 6, 9) for n in range(1, d)]
+    for (n1, d1), (n2, d2) in product(fractions, repeat=2):
+        left, right = (Quantity(mixed(d), (None, n)) for n, d in ((n1, d1), (n2, d2)))
+        true = _sign(n1 * d2, n2 * d1)
+        wanted = {"C11": _sign(d2 - n2, d1 - n1), "C13": _sign(n1 + d1, n2 + d2)}
+        if d1 == d2:
+            wanted["C12"] = _sign(n2, n1)
+        else:
+            wanted |= {"C08": _sign(d1, d2), "C09": _sign(n1, n2), "C10": _sign(d2, d1)}
+        assert wrote(shows(Comparison(left, right))) == {key: s for key, s in wanted.items() if s != true}
+
+
+def _sign(one: int, other: int) -> str:
+    return "=" if one == other else SIGN[one > other]
+
+
+@pytest.mark.parametrize(
+    ("problem", "wanted"),
+    [
+        ("3/4 = ?/12", {"C01": "11", "C03": "3", "C05": "1"}),
+        ("3/4 = 9/?", {"C01": "10", "C02": "4"}),
+        ("12/16 = ?/4", {"C06": "0"}),
+        ("12/16 = 3/?", {"C04": "16", "C05": "64", "C06": "7"}),
+        ("?/12 = 3/4", {"C01": "11", "C03": "3", "C05": "1"}),
+        ("12/16 = ?/32", {"C01": "28", "C03": "12", "C05": "6"}),
+        ("12/24 = ?/4", {"C07": "1"}),
+        ("16/64 = 1/?", {"C04": "64", "C05": "1024", "C06": "49"}),
+        ("2 1/2 = ?/4", {}),
+    ],
+)
+def test_equal_fractions(problem: str, wanted: dict[str, str]) -> None:
+    """C01 to C07 answer where the rule leads to the part that is given; nothing else does."""
+    assert wrote(shows(read_statement(problem))) == wanted
+
+
+@pytest.mark.parametrize(
+    ("key", "problem", "wanted"),
+    [
+        ("F01", "7.31 - 6", None),  # 31 - 0 is right by luck
+        ("F01", "7.3 - 6.42", None),  # 3 - 42 is below zero
+        ("F01", "7.12 - 6.4", "1.8"),
+        ("F02", "7.31 - 6.4", "6.67"),
+        ("F02", "20 - 7.70", None),  # 20 - 770 is below zero
+        ("F03", "5 - 0.3", "5.3"),
+        ("F04", "52.3 - 17.85", "45.55"),
+        ("F05", "5.2 - 2.7", "3.5"),
+        ("F05", "5.7 - 2.2", None),  # no whole is opened
+        ("F10", "2.75 + 1.5", "3.80"),
+        ("F11", "12 + 0.34", "0.46"),
+        ("F11", "1.2 + 0.34", None),  # neither is a whole number
+    ],
+)
+def test_decimals(key: str, problem: str, wanted: str | None) -> None:
+    """F01 to F11 by the definitions, worked by hand."""
+    slip = by_id(key).slip(read_statement(problem))
+    assert (None if slip is None else wrote((slip,))[key]) == wanted
