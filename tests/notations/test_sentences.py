@@ -7,6 +7,7 @@ from onewhole.notations.sentences import SENTENCES, fact_sentence, sentence
 from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
+from onewhole.number.unit import Unit
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.fact import Fact, hard_difference, hard_sum
@@ -112,6 +113,10 @@ def _open(ladder: Ladder, rung: int = 0, **more: Detail) -> Reason:
     return because("open_one", unit=ladder.units[rung], small=ladder.units[rung + 1], **more)
 
 
+def _by_unit(key: str, *units: Unit) -> Reason:
+    return Reason(key, tuple(("unit", unit) for unit in units))
+
+
 @pytest.mark.parametrize(
     ("reason", "said"),
     [
@@ -133,18 +138,18 @@ def _open(ladder: Ladder, rung: int = 0, **more: Detail) -> Reason:
             "Now there are 8 eighths.",
         ),
         (
-            because("unit_from_unit", big=mixed(6).units[0], small=mixed(6).units[1]),
+            _by_unit("unit_from_unit", *mixed(6).units),
             "Wholes from wholes, sixths from sixths.",
         ),
         (
-            because("unit_to_unit", big=places(3).units[0], small=places(3).units[2]),
+            _by_unit("unit_to_unit", *places(3).units),
             "Hundreds with hundreds, tens with tens, ones with ones.",
         ),
         (
-            because("unit_from_unit", big=decimal(2, 1).units[0], small=decimal(2, 1).units[-1]),
-            "Tens from tens, ones from ones, tenths from tenths.",
+            _by_unit("unit_from_unit", *decimal(1, 2).units),
+            "Wholes from wholes, tenths from tenths, hundredths from hundredths.",
         ),
-        (because("unit_from_unit", big=places(1).units[0], small=places(1).units[0]), "Ones from ones."),
+        (_by_unit("unit_from_unit", *mixed(6).units[1:]), "Sixths from sixths."),
         (because("left", result=Quantity(mixed(6), (3, 3))), "3 wholes and 3 sixths are left."),
         (because("left", result=Quantity(mixed(6), (None, 1))), "1 sixth is left."),
         (because("left", result=whole(0)), "Nothing is left."),

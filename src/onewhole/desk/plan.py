@@ -29,7 +29,9 @@ def plan(marked: Marked, folder: Path, *, when: datetime) -> tuple[Made, ...]:
 def plan_pages(marked: Marked) -> tuple[tuple[str, Printed], ...]:
     """Return the morning page and the practice pages by their names, not pressed yet."""
     first = see_first(marked.marks.pupils, marked.findings, marked.groups)
-    morning = morning_page(marked.sheet, marked.marks, marked.findings, marked.items, marked.groups, first)
+    morning = morning_page(
+        marked.sheet, marked.marks, marked.findings, marked.groups, items=marked.items, first=first
+    )
     return (("morning", morning), *_practice_pages(marked))
 
 

@@ -133,15 +133,18 @@ class Quantity:
         return Quantity(ladder, tuple([0 if seat is None else self.amounts[seat] for seat in seats]))
 
     def only(self, *rungs: int) -> "Quantity":
-        """Return what stands on some rungs, written by itself.
+        """Return what stands on some rungs, written by itself; a decimal without its last empty places.
 
         >>> whole(304).only(0) == whole(300)
         True
         """
         kept = Quantity(self.ladder, tuple([n if at in rungs else 0 for at, n in enumerate(self.amounts)]))
-        if self.ladder.style is Style.DECIMAL and not any(kept.amounts[-self.ladder.after :]):
+        if self.ladder.style is not Style.DECIMAL:
+            return trimmed(kept)
+        if not any(kept.amounts[-self.ladder.after :]):
             return landmark(self.ladder, kept.parts)
-        return trimmed(kept)
+        last = max(at for at, count in enumerate(kept.amounts) if count) + 1
+        return trimmed(Quantity(Ladder(Style.DECIMAL, self.ladder.units[:last]), kept.amounts[:last]))
 
 
 def counted(ladder: Ladder, value: Fraction) -> Quantity:

@@ -14,9 +14,9 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.handwriting import LINE_MM, written
+from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import Header, Paper, Picture, Print
-from onewhole.statements.statement import Question
+from onewhole.statements.statement import Comparison, MissingNumber, Question
 
 #: Width and height of the paper in millimetres. Source: ISO 216 (A4); 8.5 by 11 inches (US Letter).
 PAPERS = {
@@ -26,19 +26,21 @@ PAPERS = {
 #: Empty paper at each side, and at top and bottom together. Margins of an inch in large print: American
 #: Council of the Blind (2022); the others are our own. The look of the printed page holds the same figures.
 SIDES = {Print.ORDINARY: Fraction(18), Print.LARGE: Fraction("25.4")}
-ENDS = {Print.ORDINARY: Fraction(41), Print.LARGE: Fraction("51.4")}
+ENDS = {Print.ORDINARY: Fraction(36), Print.LARGE: Fraction("51.4")}
 #: Empty paper between two columns.
 GAPS = {Print.ORDINARY: Fraction(8), Print.LARGE: Fraction(10)}
-#: What a page keeps for the printed problem and its answer line.
-HEAD_MM = 45
+#: What a page keeps for the printed problem (a story takes a few lines) and an answer line under the room.
+HEAD_MM = {Print.ORDINARY: 60, Print.LARGE: 80}
 #: How much larger a pupil who reads large print writes; our own.
 SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(4, 3)}
 #: Empty paper between the frame of a room and what is written in it, both sides together.
 FRAME_MM = 6
 #: Between a room and the picture beside it.
 PICTURE_GAP_MM = 4
-#: The line for the answer under the room, with the space over it.
-ANSWER_MM = 14
+#: The shortest line for an answer (its length does not tell the answer), and the narrowest box for a number
+#: that is missing: two digits and a little air. Our own.
+ANSWER_MM = 30
+BOX_MM = 14
 
 #: Places to draw in; our own. Strips stand four in a row, more than 12 are not drawn.
 STRIPS_IN_A_ROW = 4
@@ -66,16 +68,17 @@ class Room:
     """The room for one problem, in exact millimetres.
 
     ``width_mm`` and ``height_mm`` are the frame to write in: ``lines`` lines of writing, each ``pitch_mm``
-    high. ``picture`` is the place to draw in, beside the frame where both fit and over it where not, or None.
-    The answer line under the frame is not in them: ``answer_mm`` is its height.
+    high. ``answer`` is the place for the answer outside the frame, high enough for a fraction where it has
+    one: over a line beside or under the problem, or a box (a ring) in it where a number (a sign) is missing.
+    ``picture`` is the place to draw in, beside the frame where both fit and over it where not, or None.
     """
 
     width_mm: Fraction
     height_mm: Fraction
     lines: int
     pitch_mm: Fraction
+    answer: Place
     picture: Place | None = None
-    answer_mm: Fraction = Fraction(ANSWER_MM)
 
     @property
     def across_mm(self) -> Fraction:
@@ -126,8 +129,8 @@ def room(problem: Problem, sheet: Sheet) -> Room:
     >>> from onewhole.sheets.reading import read_sheet
     >>> sheet = read_sheet("1. 7 2/6 - 3 5/6")
     >>> found = room(sheet.problems[0], sheet)
-    >>> found.lines, found.height_mm
-    (4, Fraction(36, 1))
+    >>> found.lines, found.height_mm, found.answer.height_mm
+    (4, Fraction(36, 1), Fraction(18, 1))
     """
     header = sheet.header
     scale, most = SCALE[header.print], page_width(header)
@@ -136,11 +139,11 @@ def room(problem: Problem, sheet: Sheet) -> Room:
     ]
     lines, pitch = sum(part.lines for part in laid), LINE_MM * scale
     width = max(part.width for part in laid) * scale + FRAME_MM
-    found = Room(width, lines * pitch, lines, pitch, _picture(problem, header))
+    found = Room(width, lines * pitch, lines, pitch, _answer(problem, header), _picture(problem, header))
     if width > most:
         _refuse(problem, "wide")
     over = found.picture.height_mm + PICTURE_GAP_MM if found.picture and found.across_mm > most else 0
-    if found.height_mm + over > page_height(header) - HEAD_MM:
+    if found.height_mm + over > page_height(header) - HEAD_MM[header.print]:
         _refuse(problem, "high")
     return found
 
@@ -159,6 +162,21 @@ def _lines(problem: Problem, header: Header) -> Sequence[tuple[Writable, bool]]:
     printed = 0 if problem.story or len(lines) == 1 else 1
     leads = isinstance(problem.statement, Question)
     return [(says, leads and at > 0) for at, says in enumerate(lines)][printed:]
+
+
+def _answer(problem: Problem, header: Header) -> Place:
+    """Return the place that the answer takes when it is written by hand."""
+    scale, found = SCALE[header.print], written(answer(problem.statement), leads=False)
+    match problem.statement:
+        case Question():
+            width = max(found.width, ANSWER_MM)
+        case MissingNumber():
+            width = max(found.width + BAR_MM, BOX_MM)
+        case Comparison():
+            width = LINE_MM
+        case _:
+            assert_never(problem.statement)
+    return Place(width * scale, found.lines * LINE_MM * scale)
 
 
 def _picture(problem: Problem, header: Header) -> Place | None:

@@ -5,28 +5,23 @@ from itertools import islice
 
 from onewhole.notations.sentences import sentence
 from onewhole.notations.words import ClassWords, count_words, piece_name
-from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
-from onewhole.statements.statement import Question, Statement, asked_quantities
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.statements.statement import Question, Statement
 from onewhole.working.working import Working
 from onewhole.writers.formula import formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
+from onewhole.writers.strips import MOST_STRIPS, strips_of
 
 WORDING = "You may know this as borrowing. In class we say {word}: the amount does not change."
 CLOSING = (
     "You do not need to teach it. Listening helps. If it takes too long, stop there and write us a note."
 )
-#: More equal parts, or more strips, cannot be drawn to be counted.
-MOST_PARTS = 12
-MOST_STRIPS = 9
 #: So many parallel problems are looked at for a small one.
 LOOKED_AT = 60
 _ACTS = {
@@ -96,13 +91,8 @@ def _opening(sheet: Sheet, shown: Working | None) -> list[str]:
 
 
 def _parts(shown: Working | None) -> int | None:
-    if shown is None or not isinstance(shown.answer, Quantity):
-        return None
-    return _denominator(shown)
-
-
-def _denominator(shown: Working) -> int | None:
-    found = needs(shown.statement).denominators
+    """Return how many pieces make a whole in the shown problem, where all numbers have the same pieces."""
+    found = needs(shown.statement).denominators if shown else ()
     return found[0] if len(found) == 1 else None
 
 
@@ -121,43 +111,9 @@ def _example(shown: Working, words: ClassWords) -> Json:
         "formula": formula(shown.statement),
         "steps": steps,
     }
-    if strips := _strips(shown, words):
-        found["strips"] = strips
+    if strips := strips_of(shown):
+        found["strips"] = strips.data(words)
     return found
-
-
-def _strips(shown: Working, words: ClassWords) -> Json | None:
-    """Draw a difference of two numbers in equal parts as strips, one opened, the parts taken crossed out."""
-    signed = asked_quantities(shown.statement) if isinstance(shown.statement, Question) else None
-    parts = _denominator(shown)
-    if signed is None or len(signed) != 2 or not signed[1][1] or parts is None or parts > MOST_PARTS:
-        return None
-    first, second = signed[0][0], signed[1][0]
-    if first.ladder.style is not Style.MIXED or second.ladder.style is not Style.MIXED:
-        return None
-    (wholes, extra), (gone, pieces) = first.amounts, second.amounts
-    opened = int(extra < pieces)
-    if wholes > MOST_STRIPS or shown.strategy != REGROUP_FIRST.key or extra + opened * parts < pieces:
-        return None
-    return {
-        "parts": parts,
-        "wholes": wholes - opened,
-        "opened": opened,
-        "extra": extra,
-        "take_wholes": gone,
-        "take_parts": pieces,
-        "captions": {
-            "opened": f"one {words.whole}, opened into {parts} {piece_name(parts)}",
-            "taken": "crossed out: taken away",
-        },
-        "alt": _told(shown, words),
-    }
-
-
-def _told(shown: Working, words: ClassWords) -> str:
-    """Tell the drawing in words, with the numbers of the drawing."""
-    said = [sentence(line.because, words) for line in shown.lines if line.because and not line.aside]
-    return f"{words.wholes.capitalize()} drawn for the example. {' '.join(said)}"
 
 
 def _asks(sheet: Sheet) -> Json:

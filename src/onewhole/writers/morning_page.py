@@ -1,25 +1,38 @@
 """The teacher's morning page: whom to see first, the groups, and what all of it rests on."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import assert_never
 
-from onewhole.marking.finding import CAUTION
+from onewhole.marking.answer import Blank, Unreadable, Written
+from onewhole.marking.finding import CAUTION, Finding
 from onewhole.marking.first import SeeFirst
 from onewhole.marking.group import Group
 from onewhole.marking.items import Item
-from onewhole.marking.mark import ClassMarks
+from onewhole.marking.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.marking.missed import missed
+from onewhole.marking.placing import Place, listed
+from onewhole.number.impossible import Impossible
+from onewhole.number.quantity import Quantity
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
-from onewhole.statements.statement import Question
+from onewhole.statements.statement import Question, Relation
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
+from onewhole.writers.labels import runs
 from onewhole.writers.printed import Json, Printed
 from onewhole.writers.reteaching import reteaching
 
 #: The shapes of kites, for groups in their order.
 KITES = ("diamond", "delta", "box", "sled", "hexagon", "house")
 EXAMPLES = 2
+_WHY = {
+    Place.ABSENT: "nothing written",
+    Place.EXTENSION: "all right, ready to go further",
+    Place.SLIPS: "slips only",
+    Place.INTERVIEW: "no steady pattern, a talk first",
+}
 
 
 def kite_of(at: int) -> str:
@@ -30,54 +43,125 @@ def kite_of(at: int) -> str:
 def morning_page(
     sheet: Sheet,
     marks: ClassMarks,
-    items: Sequence[Item],
+    findings: Sequence[Finding],
     groups: Sequence[Group],
+    *,
+    items: Sequence[Item],
     first: Sequence[SeeFirst],
 ) -> Printed:
     """Return the morning page; it is for the teacher's eyes and shows pupil codes as they were given."""
-    asked = {problem.label: problem for problem in sheet.problems}
+    night = _Night(
+        sheet,
+        marks,
+        {problem.label: problem for problem in sheet.problems},
+        {pupil.pupil: pupil for pupil in marks.pupils},
+        {found.pupil: found for found in findings},
+    )
     data = frame(sheet.header, title="This morning", small=named(sheet.header))
     data |= {
         "footer": "For the teacher only. Keep it as the school keeps pupil records.",
         "evidence": _evidence(marks, items),
         "caution": CAUTION,
-        "first": [_first(one, asked) for one in first],
-        "groups": [_group(group, at, sheet, marks) for at, group in enumerate(groups)],
+        "first": [_first(one, groups, night) for one in first],
+        "groups": [_group(group, at, night) for at, group in enumerate(groups)],
     }
     return Printed("morning", data)
+
+
+@dataclass(frozen=True, slots=True)
+class _Night:
+    """A night's sheet and marks, with problems by label, marks and findings by pupil."""
+
+    sheet: Sheet
+    marks: ClassMarks
+    asked: dict[str, Problem]
+    pupils: dict[str, PupilMarks]
+    findings: dict[str, Finding]
+
+    def runs(self, labels: Sequence[str]) -> str:
+        """Write labels in few characters."""
+        return runs(labels, list(self.asked))
+
+    def marked(self, pupil: str, verdict: Verdict) -> list[str]:
+        """Return the labels of the answers of a pupil with one verdict."""
+        return [mark.label for mark in self.pupils[pupil].marks if mark.verdict is verdict]
 
 
 def _evidence(marks: ClassMarks, items: Sequence[Item]) -> str:
     tried, right = sum(item.tried for item in items), sum(item.right for item in items)
     papers = f"{len(marks.pupils)} papers, {len(items)} problems: {right} of {tried} answers are right."
     look = [item.label for item in items if item.check_key]
-    return f"{papers} Look at the key of {', '.join(look)}." if look else papers
+    return f"{papers} Look at the key of {listed(look)}." if look else papers
 
 
-def _first(one: SeeFirst, asked: dict[str, Problem]) -> Json:
-    about = formula(asked[one.ask_about].statement)
-    return {"who": one.pupil, "because": [f"{one.because} Ask for ", about, "."]}
+def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
+    """Return a row: who, what the answers say, the problem to ask about and what was written there."""
+    found = night.findings[one.pupil]
+    (place,) = (group.place for group in groups if one.pupil in group.pupils)
+    because = (
+        f"{night.runs(found.wrong)} wrong, each in its own way"
+        if place is Place.INTERVIEW
+        else f"{night.runs(found.evidence)} may come from one idea"
+    )
+    written = next(mark.written for mark in night.pupils[one.pupil].marks if mark.label == one.ask_about)
+    return {
+        "who": one.pupil,
+        "because": because,
+        "label": f"{one.ask_about}.",
+        "ask": formula(night.asked[one.ask_about].statement),
+        "wrote": _wrote(written),
+    }
 
 
-def _group(group: Group, at: int, sheet: Sheet, marks: ClassMarks) -> Json:
-    asked = {problem.label: problem for problem in sheet.problems}
-    labels = missed(group, marks)[:EXAMPLES]
+def _wrote(written: Written) -> Formula | str:
+    """Return an answer as a formula where it reads as one, and as it stands where not."""
+    match written.read:
+        case Quantity() | Impossible() | Relation():
+            return formula(written.read)
+        case Blank() | Unreadable():
+            return f"“{written.text.strip()}”"
+        case _:
+            assert_never(written.read)
+
+
+def _group(group: Group, at: int, night: _Night) -> Json:
+    labels = missed(group, night.marks)[:EXAMPLES]
     found: Json = {
         "name": group.name,
         "kite": kite_of(at),
-        "pupils": list(group.pupils),
-        "because": group.because,
-        "reteach": reteaching(group, sheet.header.words),
+        "because": _WHY.get(group.place) or f"answers fit: {listed(group.families)}",
+        "pupils": _placed(group, night),
+        "reteach": reteaching(group, night.sheet.header.words),
     }
-    if examples := [_example(asked[label], sheet) for label in labels]:
+    if examples := [_example(night.asked[label], night.sheet) for label in labels]:
         found["examples"] = examples
     return found
+
+
+def _placed(group: Group, night: _Night) -> list[Json]:
+    """Return the pupils of a group with the labels that put them there; those with the same ones together."""
+    found: dict[str, list[str]] = {}
+    for pupil in group.pupils:
+        found.setdefault(_because(pupil, group.place, night), []).append(pupil)
+    return [{"who": who, "labels": because} for because, who in found.items()]
+
+
+def _because(pupil: str, place: Place, night: _Night) -> str:
+    if place is Place.ABSENT:
+        return ""
+    finding = night.findings[pupil]
+    labels = finding.evidence if place is Place.FAMILY else finding.wrong
+    said = [night.runs(labels)] if labels else []
+    for word, verdict in (("blank", Verdict.BLANK), ("unread", Verdict.UNREADABLE)):
+        if others := night.marked(pupil, verdict):
+            said.append(f"{word} {night.runs(others)}")
+    return "; ".join(said)
 
 
 def _example(problem: Problem, sheet: Sheet) -> Json:
     working = as_taught(problem.statement, sheet.header.strategy)
     lines: list[Formula] = []
+    chained = isinstance(problem.statement, Question)
     if working:
-        lead = isinstance(problem.statement, Question)
-        lines = [formula(line.says, leads=lead and at > 0) for at, line in enumerate(working.brief())]
-    return {"label": f"{problem.label}.", "lines": lines or [formula(problem.statement)]}
+        lines = [formula(line.says, leads=chained and at > 0) for at, line in enumerate(working.brief())]
+    return {"label": f"{problem.label}.", "lines": lines or [formula(problem.statement)], "chained": chained}

@@ -1,12 +1,13 @@
 """The pupil page and a group's practice page: problems with the room that their working needs."""
 
 from math import ceil
+from typing import assert_never
 
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.header import Picture
-from onewhole.sheets.room import columns, room
-from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.sheets.room import Place, Room, columns, room
+from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.writers.formula import formula
 from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
@@ -21,7 +22,8 @@ def pupil_page(sheet: Sheet) -> Printed:
 
 def practice_page(sheet: Sheet, group: str, kite: str) -> Printed:
     """Return the page that one group practises on; ``group`` is a kite word and never a pattern's name."""
-    return Printed("practice", frame(sheet.header) | _body(sheet) | {"group": group, "kite": kite})
+    over = frame(sheet.header, title=f"{group}: {sheet.header.title}" if sheet.header.title else group)
+    return Printed("practice", over | _body(sheet) | {"kite": kite})
 
 
 def _body(sheet: Sheet) -> Json:
@@ -39,19 +41,31 @@ def _item(item: Instruction | Problem, sheet: Sheet) -> Json:
         "label": f"{item.label}.",
         "room": {"width_mm": ceil(needed.width_mm), "height_mm": ceil(needed.height_mm)},
     }
-    if item.story:
-        found["words"] = item.story
-    else:
-        found["formula"] = _asked(item)
+    found |= {"words": item.story} if item.story else {"formula": formula(item.statement, asks=_asks(item))}
+    found |= _answer(item, needed)
     if needed.picture:
-        found["picture"] = {
-            "width_mm": ceil(needed.picture.width_mm),
-            "height_mm": ceil(needed.picture.height_mm),
-            "words": _DRAW[sheet.header.picture],
-        }
+        found["picture"] = _size(needed.picture) | {"words": _DRAW[sheet.header.picture]}
     return found
 
 
-def _asked(problem: Problem) -> dict[str, str]:
-    whole_line = isinstance(problem.statement, Comparison | MissingNumber)
-    return formula(problem.statement, asks=not whole_line)
+def _asks(problem: Problem) -> bool:
+    """Say whether an equals sign and a blank follow what is printed."""
+    return isinstance(problem.statement, Question)
+
+
+def _answer(problem: Problem, needed: Room) -> Json:
+    """Give the answer a line, or make the hole or the ring in the formula large enough to write in."""
+    size = _size(needed.answer)
+    match problem.statement:
+        case Question():
+            return {"answer": size}
+        case MissingNumber():
+            return {"answer": size} if problem.story else {"inside": size}
+        case Comparison(sign=sign):
+            return {"answer": size} if problem.story or sign else {"inside": size}
+        case _:
+            assert_never(problem.statement)
+
+
+def _size(place: Place) -> Json:
+    return {"width_mm": ceil(place.width_mm), "height_mm": ceil(place.height_mm)}

@@ -3,14 +3,17 @@
 from typing import assert_never
 
 from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.key import KeyEntry, answer_key
+from onewhole.statements.statement import Comparison, Relation
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
+from onewhole.working.fact import Fact
 from onewhole.working.line import Line
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.working import Working
-from onewhole.writers.formula import chain, formula
+from onewhole.writers.formula import Formula, chain, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
 
@@ -55,23 +58,27 @@ def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
     if line.aside:
         found["aside"] = True
     if line.facts:
-        fact = line.facts[0]
-        found["fact"] = {
-            "formula": formula(fact.asked),
-            "words": " ".join(fact_sentence(fact) for fact in line.facts),
-        }
+        found["facts"] = [_fact(fact) for fact in line.facts]
     return found
+
+
+def _fact(fact: Fact) -> list[str | Formula]:
+    """Return the sentence of a hard fact with its formulas set, in their order."""
+    left, parts = fact_sentence(fact), list[str | Formula]()
+    for says in (fact.asked, *(Comparison(*step, Relation.EQUAL) for step in fact.steps)):
+        before, _, left = left.partition(text(says))
+        parts += [before, formula(says)]
+    return [*parts, left]
 
 
 def _check(check: Check) -> Json:
     match check:
         case Estimate(low, high):
-            words = ["The answer is at least ", formula(low), " and less than ", formula(high), "."]
+            words = [formula(low), " or more, under ", formula(high)]
             return {"name": "Estimate", "words": words, "holds": True}
         case Undone(links):
             return {"name": "Put it back", "formula": chain(links), "holds": True}
         case Agreed(strategy, reached):
-            words = [f"{_NAMES[strategy]}: ", formula(reached), "."]
-            return {"name": "Another way", "words": words, "holds": True}
+            return {"name": _NAMES[strategy], "formula": formula(reached), "holds": True}
         case _:
             assert_never(check)

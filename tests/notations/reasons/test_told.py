@@ -1,11 +1,11 @@
 import pytest
 
-from onewhole.notations.reasons.told import Told, amount, single, units_between
+from onewhole.notations.reasons.told import Told, amount, single
 from onewhole.notations.words import ClassWords
-from onewhole.number.ladder import decimal, measure, mixed, places
+from onewhole.number.ladder import decimal, measure, mixed
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import ONE
-from onewhole.working.reason import because
+from onewhole.working.reason import Reason, because
 
 STRIPS = ClassWords.for_whole("strip of kite paper")
 TOLD = Told(because("a_key", count=1, some=whole(3), small=mixed(6).units[1], unit=ONE), STRIPS)
@@ -51,10 +51,7 @@ def test_amounts(quantity: Quantity, named: str, one_thing: bool) -> None:
     assert single(quantity) is one_thing
 
 
-def test_units_between() -> None:
-    """Places in between are found from tens on; measures and mixed numbers have none."""
-    assert units_between(*mixed(6).units) == mixed(6).units
-    assert units_between(*measure("yd", "in").units) == measure("yd", "in").units
-    tens_to_hundredths = decimal(2, 2).units
-    assert units_between(tens_to_hundredths[0], tens_to_hundredths[-1]) == tens_to_hundredths
-    assert units_between(ONE, ONE) == places(1).units
+def test_units_in_their_order() -> None:
+    """Every unit of a reason is given, the largest first; other details are passed over."""
+    told = Told(Reason("a_key", (("unit", ONE), ("count", 3), ("unit", mixed(6).units[1]))), STRIPS)
+    assert told.units() == mixed(6).units

@@ -1,6 +1,6 @@
 """Taking and adding, unit by unit, and what is there in the end."""
 
-from onewhole.notations.reasons.told import Told, amount, single, units_between
+from onewhole.notations.reasons.told import Told, amount, single
 from onewhole.notations.words import unit_name
 
 
@@ -16,7 +16,7 @@ def unit_to_unit(told: Told) -> str:
 
 def _units(told: Told, joined: str) -> str:
     """Name every unit; the largest of several may be the class's wholes, ones below tens are ones."""
-    units = units_between(told.unit("big"), told.unit("small"))
+    units = told.units()
     largest = unit_name(units[0], 2, told.words if len(units) > 1 else None)
     names = (largest, *(unit_name(unit) for unit in units[1:]))
     said = ", ".join(f"{name} {joined} {name}" for name in names)

@@ -6,7 +6,7 @@ from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Kind, Unit
+from onewhole.number.unit import Unit
 from onewhole.working.reason import Reason
 
 
@@ -41,6 +41,10 @@ class Told:
         if isinstance(found, Unit):
             return found
         raise TypeError(_wrong(self.reason, name, "unit"))
+
+    def units(self) -> tuple[Unit, ...]:
+        """Return every unit of the reason, the largest first."""
+        return tuple(unit for _, unit in self.reason.details if isinstance(unit, Unit))
 
     def number(self, name: str) -> str:
         """Return a written number in plain text: 3 5/6."""
@@ -87,23 +91,6 @@ def single(quantity: Quantity) -> bool:
     if quantity.ladder.style in {Style.PLACES, Style.DECIMAL}:
         return True
     return [count for count in quantity.counts if count is not None] == [1]
-
-
-def units_between(large: Unit, small: Unit) -> tuple[Unit, ...]:
-    """Return the units from a larger one down to a smaller; from tens or more on, every place between them.
-
-    >>> from onewhole.number.ladder import places
-    >>> hundreds, tens, ones = places(3).units
-    >>> units_between(hundreds, ones) == (hundreds, tens, ones)
-    True
-    """
-    if large == small:
-        return (large,)
-    found = [large]
-    if large.kind is Kind.NUMBER and large.size > 1:
-        while found[-1].size > small.size * 10:
-            found.append(Unit(found[-1].size / 10))
-    return (*found, small)
 
 
 def _wrong(reason: Reason, name: str, wanted: str) -> str:

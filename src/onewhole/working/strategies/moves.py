@@ -2,11 +2,10 @@
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
-from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression, Over, minus, plus
 from onewhole.working.bench import Bench
 from onewhole.working.fact import Fact, hard_difference, hard_sum
-from onewhole.working.reason import because
+from onewhole.working.reason import Reason, because
 
 
 def one_on(quantity: Quantity, rung: int, count: int = 1) -> Quantity:
@@ -70,16 +69,11 @@ def unit_by_unit(bench: Bench) -> Bench:
     pairs = tuple(zip(first.amounts, second.amounts, strict=True))
     counts = tuple(a - b if taken else a + b for a, b in pairs)
     facts = [hard_difference(a, b) if taken else hard_sum(a, b) for a, b in pairs]
-    reason = because(
-        "unit_from_unit" if taken else "unit_to_unit", big=first.ladder.units[0], small=_small(first)
-    )
+    used = (unit for unit, pair in zip(first.ladder.units, pairs, strict=True) if any(pair))
+    reason = Reason("unit_from_unit" if taken else "unit_to_unit", tuple(("unit", unit) for unit in used))
     says = _apart(first, second, taken=taken)
     bench = bench.say(says, reason, aside=True, facts=facts)
     return bench.now(result=Quantity(first.ladder, counts))
-
-
-def _small(quantity: Quantity) -> Unit:
-    return quantity.ladder.units[-1]
 
 
 def _apart(first: Quantity, second: Quantity, *, taken: bool) -> Expression:

@@ -39,9 +39,14 @@ def strategy_named(name: str) -> Strategy:
     >>> strategy_named("Regroup first").key
     'regroup_first'
     """
-    plain = "_".join(name.lower().replace("-", " ").replace("_", " ").split())
+    plain = _plain(name)
     for strategy in STRATEGIES:
-        if plain in {strategy.key, "_".join(strategy.name.lower().replace(":", "").replace(",", "").split())}:
+        if plain in {strategy.key, _plain(strategy.name)}:
             return strategy
     msg = f"there is no strategy called “{name}”"
     raise UnknownStrategyError(msg, remedy=f"Choose one of: {', '.join(_BY_KEY)}.")
+
+
+def _plain(name: str) -> str:
+    """Return a name as a key is written: small letters, single lines under, no other signs."""
+    return "_".join("".join(sign if sign.isalnum() else " " for sign in name.lower()).split())

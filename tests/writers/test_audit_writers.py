@@ -1,0 +1,59 @@
+"""The audit of a page as lines and as an object."""
+
+import json
+
+import pytest
+
+from onewhole.sheets.audit import Audit, audit
+from onewhole.sheets.reading import read_sheet
+from onewhole.writers.audit_json import audit_object
+from onewhole.writers.audit_lines import audit_lines
+
+PAGES = {
+    "plain": "1. 9 5/8 - 4 6/8\n2. 6 7/8 - 3 2/8",
+    "traps": "title: Kites\nminutes: 3\n\n1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8\n3. 5 - 1 3/8",
+    "every kind": (
+        "1. 52 - 27\n2. 5.2 - 2.7\n3. 5 ft 2 in - 2 ft 7 in\n4. 5/6 ? 7/8\n5. 7 2/6 = 6 ?/6\n6. 3 x 2/5\n"
+        "7. 3/4 + 1/6 | A kite takes 3/4 of a strip and 1/6 of a strip.\n8. 1 4/3 + 1/3"
+    ),
+}
+
+
+@pytest.fixture(params=list(PAGES.values()), ids=list(PAGES))
+def seen(request: pytest.FixtureRequest) -> Audit:
+    """The audit of a page."""
+    return audit(read_sheet(request.param))
+
+
+def test_a_line_a_problem(seen: Audit) -> None:
+    """Every problem stands on a line with its answer; no line ends with a blank."""
+    lines = audit_lines(seen)
+    for problem in seen.page.problems:
+        (line,) = [line for line in lines if line.lstrip().startswith(f"{problem.label}. ")]
+        assert str(problem.difficulty.score) in line
+        assert str(len(problem.slips)) in line
+    assert not [line for line in lines if line != line.rstrip()]
+
+
+def test_every_finding_and_what_to_do(seen: Audit) -> None:
+    """Lines and object tell the same findings in the same order."""
+    lines = [line for line in audit_lines(seen) if line.startswith(("advice ", "note "))]
+    findings = audit_object(seen)["findings"]
+    assert isinstance(findings, list)
+    assert [line.split(":")[0].split() for line in lines] == [
+        [found["severity"], found["key"]] for found in findings
+    ]
+    assert all(found["words"] and found["remedy"] for found in findings)
+
+
+def test_the_object_is_json(seen: Audit) -> None:
+    """It is made of plain values only and reads back the same."""
+    found = audit_object(seen)
+    assert json.loads(json.dumps(found)) == found
+
+
+def test_needs_in_words() -> None:
+    """What a problem needs is told in a few words."""
+    said = "\n".join(audit_lines(audit(read_sheet(PAGES["every kind"]))))
+    for words in ("regroup once", "no regrouping", "rename the pieces", "a fraction greater than one"):
+        assert words in said

@@ -1,0 +1,57 @@
+"""Marks, findings and groups as JSON objects."""
+
+import json
+
+from onewhole.marking.finding import findings
+from onewhole.marking.group import groups
+from onewhole.marking.items import items
+from onewhole.marking.mark import ClassMarks
+from onewhole.writers.marks_json import marks_object
+from tests.kit.answers import TWELVE, all_right, by_pattern, marked, page
+
+PAGE = page(TWELVE)
+
+
+def _object(marks: ClassMarks) -> dict[str, object]:
+    found = findings(marks)
+    return marks_object(marks, found, groups(marks.pupils, found), items(marks))
+
+
+def test_every_pupil_and_answer_stands_in_it() -> None:
+    """One entry a pupil, one answer a problem, in the order of the page, the text as written."""
+    rows = {"K01": all_right(PAGE), "K02": by_pattern("A04", PAGE), "K03": [" 3 1/2", *["-"] * 11]}
+    found = _object(marked(PAGE, rows))
+    pupils = found["pupils"]
+    assert isinstance(pupils, list)
+    assert [pupil["pupil"] for pupil in pupils] == list(rows)
+    for pupil, cells in zip(pupils, rows.values(), strict=True):
+        assert [answer["label"] for answer in pupil["answers"]] == [problem.label for problem in PAGE]
+        assert [answer["written"] for answer in pupil["answers"]] == cells
+    assert pupils[1]["finding"] == {
+        "status": "likely",
+        "patterns": ["A04"],
+        "evidence": [
+            problem.label
+            for problem, cell, right in zip(PAGE, rows["K02"], rows["K01"], strict=True)
+            if cell != right
+        ],
+    }
+    assert json.loads(json.dumps(found)) == found
+
+
+def test_every_pupil_is_in_one_group() -> None:
+    """The names of the pupils stand in the groups once each, with a reason."""
+    rows = {f"K{at:02}": by_pattern(key, PAGE) for at, key in enumerate(["A01"] * 4 + ["A02"] * 4, start=1)}
+    found = _object(marked(PAGE, rows))["groups"]
+    assert isinstance(found, list)
+    assert sorted(pupil for group in found for pupil in group["pupils"]) == list(rows)
+    assert all(group["because"] for group in found)
+
+
+def test_a_key_to_look_at_is_marked_only_then() -> None:
+    """`check_key` is there when pupils who do well elsewhere miss a problem, and left out otherwise."""
+    good, poor = all_right(PAGE), ["9"] * 12
+    rows = {"K01": ["9", *good[1:]], "K02": ["9", *good[1:]], "K03": [good[0], *poor[1:]]}
+    problems = _object(marked(PAGE, rows))["problems"]
+    assert isinstance(problems, list)
+    assert [problem.get("check_key") for problem in problems] == [True, *[None] * 11]
