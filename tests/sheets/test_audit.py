@@ -81,3 +81,28 @@ def test_the_page_of_room_12_is_clean() -> None:
 def test_a_page_with_findings_is_not_clean() -> None:
     """A strict audit asks for none."""
     assert not audit(read_sheet("1. 3 2/7 - 1 5/7")).clean
+
+
+def test_a_story_that_tells_other_numbers() -> None:
+    """A word problem whose words lost a number, and one that is hard to read, are noted and not stopped."""
+    typed = (
+        "whole: strip\npicture: strip\n\n"
+        "1. 5 1/3 - 2 2/3 | The club has 5 2/3 strips. A kite takes 2 2/3 strips. How many are left?\n"
+        "2. 5 1/3 - 2 1/3 | Considering environmental circumstances, approximately 5 1/3 strips minus "
+        "additional decorative applications requiring 2 1/3 strips remain.\n"
+    )
+    found = {finding.key: finding for finding in audit(read_sheet(typed)).findings}
+    assert found["story"].words == "The words of problem 1 do not tell 5 1/3."
+    assert found["story"].labels == ("1",)
+    assert found["reading"].labels == ("2",)
+    assert found["reading"].words.startswith("The words of problem 2 read at about grade ")
+    assert {found["story"].severity, found["reading"].severity} == {Severity.NOTE}
+
+
+def test_a_usual_story_is_quiet() -> None:
+    """The sample of the sheet's page reads easily and tells its numbers."""
+    typed = (
+        "1. 5 1/3 - 2 2/3 | Room 12 has 5 1/3 strips of kite paper. A kite takes 2 2/3 strips. "
+        "How much is left?"
+    )
+    assert not {"story", "reading"} & {finding.key for finding in audit(read_sheet(typed)).findings}

@@ -5,10 +5,13 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from onewhole.misconceptions.catalogue import by_id, shows
+from onewhole.notations.text import text
 from onewhole.problems.traps import is_at_heart
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.page import Page, page
+from onewhole.sheets.reading_level import AIM, reading_level
 from onewhole.sheets.standards import StandardNote
+from onewhole.sheets.told_numbers import untold
 from onewhole.statements.reading import read_statement
 
 #: Problems that tell many patterns apart: found by working every pattern on every problem of a denominator.
@@ -39,8 +42,9 @@ class Severity(StrEnum):
 class Finding:
     """One thing found in a page.
 
-    ``key`` names its sort (a standard's code, or climb, twins, minutes, alike, hidden), ``words`` say what is
-    found, ``labels`` the problems it is about (none: the page), and ``remedy`` what may be done.
+    ``key`` names its sort (a standard's code, or climb, twins, minutes, alike, hidden, reading, story),
+    ``words`` say what is found, ``labels`` the problems it is about (none: the page), and ``remedy`` what may
+    be done.
     """
 
     key: str
@@ -71,7 +75,8 @@ def audit(sheet: Sheet) -> Audit:
     ['twins', 'alike', 'K11', 'hidden']
     """
     seen = page(sheet)
-    found = [*_twins(seen), *_minutes(seen), *_alike(seen), *_standards(seen), *_falls(seen), *_hidden(seen)]
+    found = [*_twins(seen), *_minutes(seen), *_alike(seen), *_standards(seen), *_stories(seen)]
+    found += [*_falls(seen), *_hidden(seen)]
     found.sort(key=lambda finding: finding.severity is Severity.NOTE)
     return Audit(seen, tuple(found))
 
@@ -146,6 +151,20 @@ def _falls(seen: Page) -> Iterator[Finding]:
         )
 
 
+def _stories(seen: Page) -> Iterator[Finding]:
+    """Yield word problems that are hard to read, and those whose words tell other numbers than they ask."""
+    for one in seen.problems:
+        level = reading_level(one.problem.story)
+        if level is not None and level.hard:
+            words = f"The words of problem {one.label} read at about grade {level.shown}, above {AIM}."
+            remedy = "Use shorter sentences and words. The formula is rough on so few words."
+            yield Finding("reading", Severity.NOTE, words, (one.label,), remedy)
+        if missing := untold(one.problem):
+            words = f"The words of problem {one.label} do not tell {_listed(tuple(map(text, missing)))}."
+            remedy = "See that the words and the problem before the bar have the same numbers."
+            yield Finding("story", Severity.NOTE, words, (one.label,), remedy)
+
+
 def _standards(seen: Page) -> Iterator[Finding]:
     """Yield the notes of the standards; what one says in more words is not said by another too."""
     told = {note.standard.code: set(note.labels) for note in seen.notes}
@@ -165,5 +184,5 @@ def _severity(note: StandardNote) -> Severity:
     return Severity.ADVICE if note.standard.code == "K11" else Severity.NOTE
 
 
-def _listed(labels: tuple[str, ...]) -> str:
-    return " and ".join((", ".join(labels[:-1]), labels[-1]))
+def _listed(names: tuple[str, ...]) -> str:
+    return " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))

@@ -205,10 +205,14 @@ def _without_picture(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
     return bool(problem.story) and bool(wanted.denominators) and sheet.header.picture is Picture.NONE
 
 
-def _whole_not_named(problem: Problem, _: Needs, sheet: Sheet) -> bool:
-    """Say whether neither word of the class for the whole stands in a story."""
+def _whole_not_named(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    """Say whether neither word of the class for the whole stands in a story about fractions."""
     told, words = problem.story.casefold(), sheet.header.words
-    return bool(told) and words.whole.casefold() not in told and words.wholes.casefold() not in told
+    return (
+        bool(told and wanted.denominators)
+        and words.whole.casefold() not in told
+        and words.wholes.casefold() not in told
+    )
 
 
 def _large(problem: Problem, _: Needs, sheet: Sheet) -> bool:

@@ -16,7 +16,7 @@ HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "needs")
 COUNTS = frozenset({"", "answer", "points", "patterns"})
 TIMES = {1: "once", 2: "twice"}
 #: Findings whose words name their problems already.
-NAMED = frozenset({"twins", "climb"})
+NAMED = frozenset({"twins", "climb", "reading", "story"})
 
 
 def audit_lines(audit: Audit) -> tuple[str, ...]:

@@ -1,0 +1,37 @@
+"""`onewhole tell`: a problem as a word problem of the kite club."""
+
+import json
+from typing import Annotated
+
+import typer
+
+from onewhole.desk import stories as desk
+
+Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '5 1/3 - 2 2/3'.")]
+Kind = Annotated[
+    str | None,
+    typer.Option(
+        "--kind",
+        metavar="KIND",
+        help="take-from, put-together, compare, part-unknown or same-amount; left out, the seed chooses.",
+    ),
+]
+Seed = Annotated[
+    int, typer.Option("--seed", metavar="NUMBER", min=0, help="0, 1, 2 ... for other words each time.")
+]
+Whole = Annotated[
+    str | None, typer.Option("--whole", metavar="WORDS", help="What the class calls one whole.")
+]
+AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
+
+
+def run(
+    problem: Problem, kind: Kind = None, seed: Seed = 0, whole: Whole = None, as_json: AsJson = False
+) -> int:
+    """Print the story, how it is built, how hard it is to read, and its line for a sheet."""
+    story = desk.tell(problem, kind=kind, seed=seed, whole=whole)
+    if as_json:
+        print(json.dumps(desk.as_object(story), indent=2, ensure_ascii=False, default=float))
+    else:
+        print("\n".join(desk.told(story)))
+    return 0

@@ -1,0 +1,102 @@
+"""What a statement asks for, seen as a story: which number is unknown, and what is known."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from onewhole.errors import InputError
+from onewhole.misconceptions.pair import pair_of
+from onewhole.notations.words import in_digits
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.statement import Comparison, MissingNumber, Relation, Statement, meaning
+
+#: What a refusal offers to do.
+REMEDY = "Give one sum, difference or comparison of two numbers, or one missing number: 5 1/3 - 2 2/3."
+
+
+class NoStoryError(InputError):
+    """No story is told about this statement."""
+
+
+class Asks(StrEnum):
+    """The unknown of a story; *a* is told before *b*."""
+
+    DIFFERENCE = "a - b = ?"
+    SUM = "a + b = ?"
+    WHICH = "a ? b"
+    CHANGE_TAKEN = "a - ? = b"
+    CHANGE_ADDED = "a + ? = b"
+    START_TAKEN = "? - a = b"
+    START_ADDED = "? + a = b"
+    RENAMED = "a = b pieces"
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A statement with its two parts in the order in which a story tells them.
+
+    ``second`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6).
+    """
+
+    asks: Asks
+    first: Quantity
+    second: Quantity | Gap
+
+    @property
+    def numbers(self) -> tuple[Quantity, ...]:
+        """Return the numbers that are known as amounts."""
+        return tuple(part for part in (self.first, self.second) if isinstance(part, Quantity))
+
+
+def asked(statement: Statement) -> Asked:
+    """Return what a statement asks for.
+
+    Raises NoStoryError for more than two numbers, products, a sign that stands already, an amount of 0, a
+    result below zero, a count that overfills its place (4 tens 12 ones), and gaps in a denominator or before
+    a fraction.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [asked(read_statement(typed)).asks.value for typed in ("5 - 1 3/8", "5 = ? + 2", "9 - ? = 3 1/2")]
+    ['a - b = ?', '? + a = b', 'a - ? = b']
+    """
+    found = _asked(statement)
+    if found is None:
+        msg = "no story is told about this problem"
+        raise NoStoryError(msg, remedy=REMEDY)
+    told = meaning(statement)
+    if not isinstance(told, Relation) and told < 0:
+        msg = "the result is below zero, and no story ends there"
+        raise NoStoryError(msg, remedy="Put the larger number first.")
+    for number in found.numbers:
+        if not number.value:
+            msg = "no story is told about an amount of 0"
+            raise NoStoryError(msg, remedy="Use two amounts above 0.")
+        if number.ladder.style in {Style.PLACES, Style.DECIMAL} and not in_digits(number):
+            msg = "a number with an overfull place does not stand in a story"
+            raise NoStoryError(msg, remedy="Write it in digits: 52 and not 4 tens 12 ones.")
+    return found
+
+
+def _asked(statement: Statement) -> Asked | None:
+    pair = pair_of(statement)
+    if pair is not None:
+        return Asked(Asks.DIFFERENCE if pair.taken else Asks.SUM, pair.first, pair.second)
+    match statement:
+        case Comparison(Quantity() as left, Quantity() as right, None):
+            return Asked(Asks.WHICH, left, right)
+        case MissingNumber(Quantity() as rest, gap, beside=((Quantity() as part, taken),)) if gap.alone:
+            return Asked(_missing(statement, taken=taken), part, rest)
+        case MissingNumber(Quantity() as rest, Gap(_, top) as gap, beside=()) if (
+            top is HOLE and rest.ladder.style in {Style.MIXED, Style.PLACES}
+        ):
+            return Asked(Asks.RENAMED, rest, gap)
+        case _:
+            return None
+
+
+def _missing(statement: MissingNumber, *, taken: bool) -> Asks:
+    """Say which part of an equation is missing: what is changed, or what was there at first."""
+    if statement.before:
+        return Asks.CHANGE_TAKEN if statement.gap_taken else Asks.CHANGE_ADDED
+    return Asks.START_TAKEN if taken else Asks.START_ADDED

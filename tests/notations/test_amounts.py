@@ -1,0 +1,60 @@
+"""Amounts in a sentence: singular, plural and parts of a whole."""
+
+import pytest
+
+from onewhole.notations.amounts import amount, short, with_article
+from onewhole.notations.words import ClassWords
+from onewhole.statements.reading import read_quantity
+
+STRIP = ClassWords.for_whole("strip of paper")
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        ("1", "1 strip of paper"),
+        ("2", "2 strips of paper"),
+        ("0", "0 strips of paper"),
+        ("2 1/6", "2 1/6 strips of paper"),
+        ("1 1/6", "1 1/6 strips of paper"),
+        ("5/6", "5/6 of a strip of paper"),
+        ("0 5/6", "0 5/6 of a strip of paper"),
+        ("6/6", "6/6 of a strip of paper"),
+        ("11/6", "11/6 strips of paper"),
+        ("0.7", "0.7 of a strip of paper"),
+        ("1.0", "1.0 strips of paper"),
+        ("5.2", "5.2 strips of paper"),
+        ("5 ft 1 in", "5 feet 1 inch"),
+        ("1 lb 15 oz", "1 pound 15 ounces"),
+        ("1 h 1 min", "1 hour 1 minute"),
+        ("3 yd", "3 yards"),
+    ],
+)
+def test_units_and_plurals(typed: str, said: str) -> None:
+    """One strip, several strips, a part of a strip; measures in their own words."""
+    assert amount(read_quantity(typed), STRIP) == said
+
+
+@pytest.mark.parametrize(
+    ("thing", "said"),
+    [
+        ("strip", "a strip"),
+        ("orange", "an orange"),
+        ("inch", "an inch"),
+        ("hour", "an hour"),
+        ("unit", "a unit"),
+        ("one", "a one"),
+        ("Apple pie", "an Apple pie"),
+    ],
+)
+def test_the_article_goes_by_the_sound(thing: str, said: str) -> None:
+    """An hour and a unit, though their first letters say otherwise."""
+    assert with_article(thing) == said
+
+
+def test_later_mentions_are_short() -> None:
+    """What the whole is made of is left out, in the teacher's own plural too."""
+    assert short(ClassWords("leaf of gold", "leaves of gold", "trade")) == ClassWords(
+        "leaf", "leaves", "trade"
+    )
+    assert short(ClassWords("strip", "strips")) == ClassWords("strip", "strips")

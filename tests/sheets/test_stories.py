@@ -1,0 +1,126 @@
+"""Word problems of the kite club: examples and refusals."""
+
+import pytest
+
+from onewhole.notations.words import ClassWords
+from onewhole.sheets.stories import KITE_PAPER, Story, UnknownStructureError, story, structure_named
+from onewhole.sheets.story_asks import NoStoryError
+from onewhole.sheets.story_frames import Structure
+from onewhole.statements.reading import read_statement
+
+ASKED = read_statement("5 1/3 - 2 2/3")
+
+
+@pytest.mark.parametrize(
+    ("typed", "structure", "words"),
+    [
+        (
+            "5 1/3 - 2 2/3",
+            Structure.TAKE_FROM,
+            (
+                "All the strips are the same size. "
+                "The kite club has 5 1/3 strips. It uses 2 2/3 strips for a kite. "
+                "How many strips are left?"
+            ),
+        ),
+        (
+            "1 - 5/6",
+            Structure.COMPARE,
+            (
+                "All the strips are the same size. "
+                "The red kite takes 1 strip. The blue kite takes 5/6 of a strip. "
+                "How many more strips does the red kite take?"
+            ),
+        ),
+        (
+            "5/6 - 1/6",
+            Structure.PART_UNKNOWN,
+            (
+                "All the strips are the same size. "
+                "A kite needs 5/6 of a strip. The kite club has 1/6 of a strip. "
+                "How much more of a strip does it need?"
+            ),
+        ),
+        (
+            "2 1/6 + 1",
+            Structure.PUT_TOGETHER,
+            (
+                "All the strips are the same size. "
+                "The kite club has 2 1/6 strips for kites and 1 strip for tails. "
+                "How many strips does it have in all?"
+            ),
+        ),
+        (
+            "5 ft 1 in - 1 ft 7 in",
+            Structure.TAKE_FROM,
+            (
+                "A kite string is 5 feet 1 inch long. The kite club cuts off 1 foot 7 inches. "
+                "How long is the string now?"
+            ),
+        ),
+        (
+            "7 2/6 = 6 ?/6",
+            Structure.SAME_AMOUNT,
+            (
+                "All the strips are the same size. "
+                "A kite takes 7 2/6 strips. The tail maker lays out the same amount "
+                "as 6 whole strips and some sixths. How many sixths are there?"
+            ),
+        ),
+    ],
+)
+def test_examples(typed: str, structure: Structure, words: str) -> None:
+    """Units, plurals, parts of a strip and measures, letter for letter."""
+    told = story(read_statement(typed), structure=structure, words=ClassWords.for_whole("strip"))
+    assert told.words == words
+    assert told.structure is structure
+
+
+def test_seeds_go_through_the_structures_in_turn() -> None:
+    """The first three seeds of a difference tell it in three ways; far on they begin again."""
+    kinds = [story(ASKED, seed=seed).structure for seed in range(6)]
+    assert kinds == [Structure.TAKE_FROM, Structure.COMPARE, Structure.PART_UNKNOWN] * 2
+    assert story(ASKED, seed=0) == story(ASKED, seed=6) != story(ASKED, seed=3)
+    only = {story(ASKED, structure=Structure.COMPARE, seed=seed).structure for seed in range(5)}
+    assert only == {Structure.COMPARE}
+
+
+@pytest.mark.parametrize("words", [None, ClassWords(), ClassWords("whole", "wholes", "trade")])
+def test_a_class_that_only_says_whole_counts_kite_paper(words: ClassWords | None) -> None:
+    """A story needs a thing that can be cut."""
+    assert story(ASKED, words=words).whole == KITE_PAPER
+
+
+@pytest.mark.parametrize(
+    ("typed", "structure", "remedy"),
+    [
+        ("5 - 2", Structure.PUT_TOGETHER, "It can be told as: take from, compare, part unknown."),
+        ("5 ? 2", Structure.TAKE_FROM, "It can be told as: compare."),
+    ],
+)
+def test_a_structure_that_a_statement_has_not(typed: str, structure: Structure, remedy: str) -> None:
+    """It is refused with those that it has."""
+    with pytest.raises(NoStoryError) as refused:
+        story(read_statement(typed), structure=structure)
+    assert refused.value.remedy == remedy
+
+
+def test_words_must_tell_the_numbers() -> None:
+    """A story whose words hold other numbers cannot be built."""
+    with pytest.raises(NoStoryError, match="do not tell the numbers"):
+        Story(ASKED, Structure.COMPARE, "The red kite takes 5 strips. How many are left?", KITE_PAPER)
+
+
+@pytest.mark.parametrize("said", ["take from", "Take-From", "TAKE_FROM", "  take  from "])
+def test_a_structure_by_its_name(said: str) -> None:
+    """Capitals, hyphens and blanks do not matter."""
+    assert structure_named(said) is Structure.TAKE_FROM
+
+
+def test_an_unknown_structure() -> None:
+    """It is refused with the names there are."""
+    with pytest.raises(UnknownStructureError) as refused:
+        structure_named("start unknown")
+    assert refused.value.remedy == (
+        "Use one of: take from, put together, compare, part unknown, same amount."
+    )
