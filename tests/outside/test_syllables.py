@@ -4,9 +4,9 @@ from onewhole.notations.syllables import syllables
 
 COUNTED = {
     1: "kite kites club strip strips whole wholes sixths eighths fourth half halves piece foot feet yard "
-    "pound pounds ounce hour hours needs used takes brings left first string weighs flies builds same size "
-    "mixed twelfths tenths school house edge large small blue named called planned eye eyes one once you your "
-    "their there where come some makes made cut cuts tail tails wind day month box",
+    "pound pounds ounce hour hours needs used takes brings left first string weighs flies builds "
+    "mixed twelfths tenths school house edge large small blue named called planned eye eyes one once you "
+    "your their there where come some makes made cut cuts tail tails wind day month box",
     2: "paper pieces inches minute minutes ounces maker pupil needed uses taken many longer missing ribbon "
     "flying meeting sizes table people little apple station region ocean special because before after "
     "question "
