@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from onewhole.errors import InputError
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
-from onewhole.statements.reading import read_answer
+from onewhole.statements.chain import Chain
+from onewhole.statements.reading import read_answer, read_chains
 from onewhole.statements.statement import Relation
 
 #: Dashes that stand for "nothing written" when they are all there is in a cell.
@@ -39,12 +40,16 @@ Read = Quantity | Impossible | Relation | Blank | Unreadable
 class Written:
     """What stood in a cell, kept exactly, and what it is read as.
 
+    Where the lines of a working were typed, joined by equals signs, ``chain`` has them and the last side is
+    the answer.
+
     >>> read_written(" 3 3/6 ").text, read_written("-").read
     (' 3 3/6 ', Blank())
     """
 
     text: str
     read: Read
+    chain: Chain | None = None
 
     @property
     def blank(self) -> bool:
@@ -54,6 +59,11 @@ class Written:
 
 def read_written(text: str) -> Written:
     """Read one cell; nothing is refused, and the text is kept as it is.
+
+    A cell holds an answer, or a working that ends with it.
+
+    >>> read_written("9 5/8 - 4 6/8 = 8 13/8 - 4 6/8 = 4 7/8").read.counts
+    (4, 7)
 
     >>> read_written("three").read.why
     'A number is missing: here there is “three”. Look at the paper; an answer is one number such as 3 3/6.'
@@ -69,9 +79,22 @@ def read_written(text: str) -> Written:
     try:
         return Written(text, read_answer(text))
     except InputError as refused:
-        return Written(text, Unreadable(_sentences(refused)))
+        return _with_lines(text) or Written(text, Unreadable(_sentences(refused.what)))
 
 
-def _sentences(refused: InputError) -> str:
-    what = refused.what[:1].upper() + refused.what[1:]
-    return f"{what}. Look at the paper; an answer is one number such as 3 3/6."
+def _with_lines(text: str) -> Written | None:
+    """Read a working of two or more sides; None where it is none, or more than one."""
+    try:
+        chains = read_chains(text.strip().removeprefix("="))
+    except InputError:
+        return None
+    if len(chains) > 1:
+        return None
+    last = chains[0].links[-1].says
+    if isinstance(last, Quantity):
+        return Written(text, last, chains[0])
+    return Written(text, Unreadable(_sentences("the working stops before its answer")))
+
+
+def _sentences(what: str) -> str:
+    return f"{what[:1].upper()}{what[1:]}. Look at the paper; an answer is one number such as 3 3/6."

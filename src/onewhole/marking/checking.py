@@ -118,12 +118,15 @@ def _so_far(running_on: Expression) -> Expression:
 
 def _fits(chain: Chain, at: int, slips: tuple[Slip, ...]) -> tuple[str, ...]:
     step = alike_line(chain.links[at + 1].says)
-    by_step = tuple(slip.pattern for slip in slips if step in _false_lines(slip))
+    by_step = tuple(slip.pattern for slip in slips if step in false_lines(slip))
     return by_step or _by_answer(chain.links[-1].says, slips)
 
 
-def _false_lines(slip: Slip) -> set[object]:
-    """Return the lines of a pattern from its false line on, the answer and its other writings included."""
+def false_lines(slip: Slip) -> set[object]:
+    """Return the lines of a pattern from its false line on, the answer and its other writings included.
+
+    They are told as :func:`onewhole.marking.writing.alike_line` tells lines.
+    """
     lines = slip.lines[slip.false_at :]
     says = [line.says for line in lines if isinstance(line.says, Quantity | Sum | Times | Over)]
     return {*map(alike_line, says), *(alike(outcome) for outcome in slip.outcomes)}

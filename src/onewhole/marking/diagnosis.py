@@ -1,24 +1,18 @@
-"""What the answers of one pupil may show, with odds, the evidence problem by problem, and what speaks against."""
+"""What the answers of one pupil may show: the odds, the evidence problem by problem, what speaks against."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.marking.chances import Chances, chances
-from onewhole.marking.hypothesis import NO_PATTERN, Hypothesis, hypotheses
-from onewhole.marking.mark import ClassMarks, PupilMarks, Verdict
-from onewhole.marking.prior import Learnt, from_class
-from onewhole.marking.reply import Reply, reply
-from onewhole.marking.weighing import column, likelihoods, odds
-from onewhole.misconceptions.attempt import Outcome
-from onewhole.misconceptions.catalogue import shows
-from onewhole.misconceptions.slip import Slip
-from onewhole.number.impossible import Impossible
-from onewhole.number.quantity import Quantity
-from onewhole.statements.statement import Relation
+from onewhole.marking.best import LEAST, best_sets, holding
+from onewhole.marking.evidence import Beside, Speaks, evidence
+from onewhole.marking.mark import ClassMarks
+from onewhole.marking.prior import NOTHING, Learnt, counted, from_class
+from onewhole.marking.tables import Replies, Tables, all_likelihoods, replies, tables, typed_lines
+from onewhole.marking.weighing import weights
 
-#: Odds below this are not listed.
-LEAST = Fraction(1, 1000)
+Patterns = tuple[str, ...]
+
 #: From these odds on answers are said to fit; below, a talk with the child is the finding. A setting.
 CONFIDENT = Fraction(9, 10)
 
@@ -27,22 +21,8 @@ CONFIDENT = Fraction(9, 10)
 class Supposed:
     """A set of patterns (none, one or two) and the share of the odds that it has."""
 
-    patterns: tuple[str, ...]
+    patterns: Patterns
     probability: Fraction
-
-
-@dataclass(frozen=True, slots=True)
-class Beside:
-    """One problem as evidence: what the supposed patterns would write beside what was written.
-
-    ``would_write`` is None where they cannot show; then a right answer is no evidence against them.
-    ``speaks`` is ``for``, ``against`` or ``neither``.
-    """
-
-    label: str
-    would_write: tuple[Outcome, ...] | None
-    written: str
-    speaks: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,128 +30,118 @@ class Diagnosis:
     """What the answers of one pupil may show.
 
     ``odds`` are all sets of patterns with a share of at least one in a thousand, the likeliest first; the set
-    without patterns stands for "no steady pattern". They add up to at most 1, exactly. ``alike`` are the sets
-    that this page cannot tell from the likeliest one. ``confident`` says whether those together reach the
-    odds from which answers are said to fit.
+    without patterns stands for "no steady pattern". They add up to at most 1, exactly. ``alike`` are the best
+    sets, which these answers cannot tell apart (:func:`onewhole.marking.best.best_sets`); ``together`` is the
+    share of all sets that hold one of them. ``confident`` says whether that reaches the odds from which
+    answers are said to fit. ``evidence`` lays the best sets beside the answers, one a problem. Of a pupil of
+    whom no answer was read nothing is said.
     """
 
     pupil: str
     odds: tuple[Supposed, ...]
-    alike: tuple[tuple[str, ...], ...]
+    alike: tuple[Patterns, ...]
     together: Fraction
     confident: bool
     evidence: tuple[Beside, ...]
 
     @property
-    def patterns(self) -> tuple[str, ...]:
+    def patterns(self) -> Patterns:
         """Return the ids of every pattern in the sets that cannot be told apart, in order."""
         return tuple(sorted({key for patterns in self.alike for key in patterns}))
 
+    def labels(self, speaks: Speaks) -> tuple[str, ...]:
+        """Return the labels of the problems that speak for the best sets, against them, or neither way."""
+        return tuple(one.label for one in self.evidence if one.speaks is speaks)
+
+    def odds_of(self, patterns: Patterns) -> Fraction:
+        """Return the share of all listed sets that hold these patterns."""
+        wanted = set(patterns)
+        return sum((one.probability for one in self.odds if wanted <= set(one.patterns)), Fraction(0))
+
 
 @dataclass(frozen=True, slots=True)
-class Tables:
-    """Everything about a page that is worked out once for a class."""
+class Weighed:
+    """A class weighed: the tables of its page, and for each pupil the replies, the weights and what they say.
 
-    hypotheses: tuple[Hypothesis, ...]
-    chances: tuple[Chances, ...]
-    slips: tuple[tuple[Slip, ...], ...]
+    Weights belong to the hypotheses of the tables, up to a factor for each pupil; ``counts`` is what the
+    night showed of the class (:func:`onewhole.marking.prior.counted`).
+    """
 
-
-def tables(marks: ClassMarks) -> Tables:
-    """Work out the tables of a page."""
-    slips = tuple(shows(asked.problem.statement) for asked in marks.expected)
-    rows = tuple(chances(asked, found) for asked, found in zip(marks.expected, slips, strict=True))
-    return Tables(hypotheses(marks.expected), rows, slips)
-
-
-def replies(marks: ClassMarks, pupil: PupilMarks) -> tuple[Reply | None, ...]:
-    """Return the kind of each reply of a pupil; None where nothing was written or it cannot be read."""
-    return tuple(
-        None if mark.verdict in {Verdict.BLANK, Verdict.UNREADABLE} else reply(asked, _outcome(mark.written.read))
-        for asked, mark in zip(marks.expected, pupil.marks, strict=True)
-    )
+    page: Tables
+    replies: tuple[Replies, ...]
+    weights: tuple[tuple[int, ...], ...]
+    counts: Mapping[str, int]
+    diagnoses: tuple[Diagnosis, ...]
 
 
 def diagnose(
-    marks: ClassMarks, learnt: Learnt = Learnt(), *, confident: Fraction = CONFIDENT
+    marks: ClassMarks, learnt: Learnt = NOTHING, *, confident: Fraction = CONFIDENT
 ) -> tuple[Diagnosis, ...]:
-    """Return what the answers of each pupil of a class may show, in the order of the pupils."""
-    page = tables(marks)
-    given = [replies(marks, pupil) for pupil in marks.pupils]
-    likely = _likelihoods(page, given)
+    r"""Return what the answers of each pupil of a class may show, in the order of the pupils.
+
+    >>> from onewhole.marking.answers_table import read_answers
+    >>> from onewhole.marking.mark import mark_class
+    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.statements.reading import read_statement
+    >>> typed = ("9 5/8 - 4 6/8", "8 1/6 - 3 5/6", "6 1/4 - 3 2/4")
+    >>> asked = [Problem(str(at), read_statement(one), one) for at, one in enumerate(typed, start=1)]
+    >>> [found] = diagnose(mark_class(read_answers("pupil,1,2,3\nK01,5 1/8,5 4/6,3 1/4", asked)))
+    >>> found.patterns, found.confident
+    (('A01',), True)
+    """
+    return weigh(marks, learnt, confident=confident).diagnoses
+
+
+def weigh(
+    marks: ClassMarks,
+    learnt: Learnt = NOTHING,
+    *,
+    confident: Fraction = CONFIDENT,
+    known: Tables | None = None,
+) -> Weighed:
+    """Weigh every hypothesis against the answers of each pupil of a class.
+
+    The odds are exact: products and sums of whole numbers. ``learnt`` is what earlier nights have shown;
+    ``known`` are the tables of the page, where they were worked out before.
+    """
+    page = tables(marks.expected, typed_lines(marks)) if known is None else known
+    given = tuple(replies(marks, pupil) for pupil in marks.pupils)
+    likely = all_likelihoods(page, given)
     priors = from_class(page.hypotheses, likely, learnt)
-    return tuple(
-        _diagnosis(page, pupil, row, odds(priors, weights), confident)
-        for pupil, row, weights in zip(marks.pupils, given, likely, strict=True)
+    weighed = tuple(map(weights, priors, likely))
+    found = tuple(
+        _diagnosis(marks, page, at, (row, shares), confident)
+        for at, (row, shares) in enumerate(zip(given, weighed, strict=True))
     )
-
-
-def _likelihoods(page: Tables, given: Sequence[Sequence[Reply | None]]) -> list[tuple[int, ...]]:
-    known: dict[tuple[int, Reply], tuple[int, ...]] = {}
-    rows = []
-    for row in given:
-        columns = []
-        for at, one in enumerate(row):
-            if one is not None:
-                if (at, one) not in known:
-                    known[at, one] = column(page.hypotheses, page.chances[at], one)
-                columns.append(known[at, one])
-        rows.append(likelihoods(columns, len(page.hypotheses)))
-    return rows
+    return Weighed(page, given, weighed, counted(page.hypotheses, priors, likely), found)
 
 
 def _diagnosis(
-    page: Tables,
-    pupil: PupilMarks,
-    given: Sequence[Reply | None],
-    shares: Sequence[Fraction],
-    confident: Fraction,
+    marks: ClassMarks, page: Tables, at: int, weighed: tuple[Replies, Sequence[int]], confident: Fraction
 ) -> Diagnosis:
-    pairs = tuple(zip(page.hypotheses, shares, strict=True))
-    none = sum((share for one, share in pairs if one in NO_PATTERN), Fraction(0))
-    found = [Supposed(one.patterns, share) for one, share in pairs if one.steady]
-    ordered = sorted([Supposed((), none), *found], key=lambda one: (-one.probability, one.patterns))
-    best = max(found, key=lambda one: (one.probability, -len(one.patterns)), default=Supposed((), none))
-    answered = [table for table, reply in zip(page.chances, given, strict=True) if reply is not None]
-    same = _signature(best.patterns, answered)
-    alike = tuple(one for one in found if _signature(one.patterns, answered) == same)
-    together = sum((one.probability for one in alike), Fraction(0))
+    pupil, (given, shares) = marks.pupils[at], weighed
+    answered = any(one is not None for one in given)
+    alike = best_sets(page, given, shares, confident) if answered else ()
+    together = Fraction(holding(page.hypotheses, alike, shares), sum(shares))
     return Diagnosis(
         pupil.pupil,
-        tuple(one for one in ordered if one.probability >= LEAST),
-        tuple(one.patterns for one in alike),
+        _listed(page, shares) if answered else (),
+        tuple(sorted(one.ids for one in alike)),
         together,
-        together >= confident,
-        _evidence(page, pupil, given, best.patterns),
+        bool(alike) and together >= confident,
+        evidence(marks, page, pupil, given, alike),
     )
 
 
-def _signature(patterns: tuple[str, ...], answered: Sequence[Chances]) -> object:
-    """Return what a page can see of a set of patterns: equal for sets that it cannot tell apart."""
-    rows = []
-    for table in answered:
-        acting = [key for key in patterns if key in table.shows]
-        rows.append(frozenset(tuple(sorted(table.meant[key].items(), key=repr)) for key in acting))
-    return tuple(rows)
-
-
-def _evidence(
-    page: Tables, pupil: PupilMarks, given: Sequence[Reply | None], patterns: tuple[str, ...]
-) -> tuple[Beside, ...]:
-    found = []
-    for mark, reply_, table, slips in zip(pupil.marks, given, page.chances, page.slips, strict=True):
-        acting = tuple(slip for slip in slips if slip.pattern in patterns and slip.pattern in table.shows)
-        would = tuple(dict.fromkeys(slip.wrote for slip in acting)) or None
-        speaks = "neither"
-        if acting and reply_ is not None:
-            speaks = "for" if any(reply_ in table.meant[slip.pattern] for slip in acting) else "against"
-        found.append(Beside(mark.label, would, mark.written.text, speaks))
-    return tuple(found)
-
-
-def _outcome(read: object) -> Outcome:
-    """Return an answer that was read; only these are asked for."""
-    if isinstance(read, Quantity | Impossible | Relation):
-        return read
-    msg = "a blank or unreadable cell has no reply"
-    raise TypeError(msg)
+def _listed(page: Tables, shares: Sequence[int]) -> tuple[Supposed, ...]:
+    whole = sum(shares)
+    none = sum(share for one, share in zip(page.hypotheses, shares, strict=True) if not one.steady)
+    found = [
+        Supposed(ids, Fraction(share, whole))
+        for ids, share in (
+            ((), none),
+            *((one.ids, share) for one, share in zip(page.hypotheses, shares, strict=True) if one.steady),
+        )
+        if share * LEAST.denominator >= whole
+    ]
+    return tuple(sorted(found, key=lambda one: (-one.probability, one.patterns)))

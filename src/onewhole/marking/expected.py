@@ -31,8 +31,9 @@ class Expected:
     ``filled`` is the whole number with its gap filled in, where that is another way to answer; ``steps`` are
     the units of which one more or one fewer may be a fact slip. ``exact`` goes from writing to patterns,
     ``amounts`` from amount to patterns, ``near`` from the amounts one unit beside those to patterns;
-    ``forms`` from writing to the patterns that only leave the right amount in a form. ``shows`` are the
-    patterns that give a wrong answer here. ``built`` is the same for problems that are built alike.
+    ``forms`` from writing to the patterns that only leave the right amount in a form. ``slips`` are the
+    workings of the patterns that give a wrong answer here, ``shows`` their ids. ``built`` is the same for
+    problems that are built alike.
     """
 
     problem: Problem
@@ -43,8 +44,19 @@ class Expected:
     amounts: Mapping[Hashable, Ids]
     near: Mapping[Hashable, Ids]
     forms: Mapping[Hashable, Ids]
+    slips: tuple[Slip, ...]
     shows: frozenset[str]
     built: tuple[Hashable, Needs]
+
+    @property
+    def ideas(self) -> tuple[Slip, ...]:
+        """Return the workings of the patterns that are no slips with facts."""
+        return tuple(slip for slip in self.slips if not is_fact_slip(slip.pattern))
+
+    @property
+    def needs(self) -> Needs:
+        """Return what the problem asks of a pupil."""
+        return self.built[1]
 
     @property
     def kind(self) -> Kind | None:
@@ -92,6 +104,7 @@ def expect(problem: Problem) -> Expected:
         _gathered((amount(outcome), slip) for slip in wrong for outcome in slip.outcomes),
         _gathered(beside for slip in ideas for beside in _beside(slip, steps)),
         _gathered((alike(outcome), slip) for slip in found if slip.form for outcome in slip.outcomes),
+        wrong,
         frozenset(slip.pattern for slip in wrong),
         (twin_key(statement), needs(statement)),
     )

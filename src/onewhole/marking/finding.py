@@ -6,14 +6,20 @@ A right answer on a problem that cannot show a pattern is no evidence about it.
 from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from fractions import Fraction
 
+from onewhole.marking.diagnosis import Diagnosis, diagnose
+from onewhole.marking.evidence import Speaks
 from onewhole.marking.expected import Expected, is_fact_slip
 from onewhole.marking.mark import ClassMarks, Mark, PupilMarks, Remark, Tier, Verdict
 
 #: What stands beside every finding that is shown.
 CAUTION = "A pattern found in a few answers is a hint for a talk with the child, never a label."
 
+#: So many exact fits on differently built problems make a pattern likely, where the odds say so too.
 LIKELY_FROM = 2
+#: From these odds on a set of patterns that some answer fits is possible.
+POSSIBLE_FROM = Fraction(1, 2)
 
 
 class Status(StrEnum):
@@ -41,8 +47,9 @@ class Fitting:
 class Finding:
     """What the answers of one pupil may show.
 
-    ``fittings`` are the patterns that fit equally well and better than all others, in the order of their
-    ids. ``wrong`` are the labels of all wrong answers, ``slips`` of those that may be a slip with a fact.
+    ``fittings`` are the patterns that fit, in the order of their ids; where they are not alternatives but two
+    that live together, the odds say so. ``wrong`` are the labels of all wrong answers, ``slips`` of those
+    that may be a slip with a fact. ``diagnosis`` has the odds.
     """
 
     pupil: str
@@ -50,6 +57,7 @@ class Finding:
     fittings: tuple[Fitting, ...]
     wrong: tuple[str, ...]
     slips: tuple[str, ...]
+    diagnosis: Diagnosis
 
     @property
     def patterns(self) -> tuple[str, ...]:
@@ -80,37 +88,35 @@ class _Case:
     wrong_against: int
 
     @property
-    def fits(self) -> int:
-        return len(self.fitting.evidence)
-
-    @property
-    def likely(self) -> bool:
-        """Say whether answers fit exactly on differently built problems, and fewer speak against it."""
-        return self.builds >= LIKELY_FROM and len(self.fitting.against) < self.fits
-
-    @property
     def possible(self) -> bool:
         """Say whether more answers fit than other wrong answers speak against it."""
-        return self.wrong_against < self.fits
+        return self.wrong_against < len(self.fitting.evidence)
 
     @property
-    def weight(self) -> tuple[bool, int, int, int]:
-        return self.likely, self.fits - len(self.fitting.against), self.exact, self.builds
+    def weight(self) -> tuple[int, int, int]:
+        return len(self.fitting.evidence) - len(self.fitting.against), self.exact, self.builds
 
 
-def findings(marked: ClassMarks) -> tuple[Finding, ...]:
-    """Return what the answers of each pupil may show, in the order of the pupils."""
-    return tuple(finding(marked.expected, pupil) for pupil in marked.pupils)
+def findings(marked: ClassMarks, diagnoses: Sequence[Diagnosis] | None = None) -> tuple[Finding, ...]:
+    """Return what the answers of each pupil may show, in the order of the pupils.
+
+    ``diagnoses`` are those of the class, in the same order; they are worked out where they are not given.
+    """
+    known = diagnose(marked) if diagnoses is None else diagnoses
+    return tuple(
+        finding(marked.expected, pupil, one) for pupil, one in zip(marked.pupils, known, strict=True)
+    )
 
 
-def finding(expected: Sequence[Expected], pupil: PupilMarks) -> Finding:
+def finding(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosis) -> Finding:
     """Return what the answers of one pupil may show.
 
-    *Likely*: two or more answers are exactly what the pattern writes, on differently built problems (no
-    twins), and fewer speak against it than fit. *Possible*: at least one fits, in writing or in amount, and
-    fewer wrong answers speak against it than fit. *No steady pattern*: something is wrong, it is more than
-    slips with facts, and no pattern is possible. *None* otherwise. A pattern with a fact slip beside it
-    counts neither for nor against.
+    *Likely*: the odds of one or two patterns reach the confidence asked for, and two or more answers are
+    exactly what they write, on differently built problems (no twins), and fewer speak against them than for.
+    *Possible*: some answer fits, and the odds are at least 1 in 2, or more answers fit than other wrong
+    answers speak against. *No steady pattern*: something is wrong, it is more than slips with facts, and no
+    pattern is possible. *None* otherwise. A pattern with a fact slip beside it counts neither for nor
+    against.
 
     Source: the rule is ours. Looking for the same kind of answer more than once, slips set apart: VanLehn
     (1982); many wrong rules are used once and dropped: Tatsuoka, ed. (1984), ED 257 665 (both abstracts).
@@ -118,16 +124,33 @@ def finding(expected: Sequence[Expected], pupil: PupilMarks) -> Finding:
     rows = tuple(zip(expected, pupil.marks, strict=True))
     wrong = tuple(mark.label for _, mark in rows if mark.verdict is Verdict.WRONG)
     slips = tuple(mark.label for _, mark in rows if _may_be_slip(mark))
-    cases = [
-        case for pattern in sorted(_named(pupil)) if (case := _case(pattern, rows)).possible or case.likely
-    ]
-    best = max((case.weight for case in cases), default=None)
-    kept = [case for case in cases if case.weight == best]
-    if kept:
-        status = Status.LIKELY if kept[0].likely else Status.POSSIBLE
+    by_odds = tuple(_case(pattern, rows).fitting for pattern in diagnosis.patterns)
+    by_fits = _best_cases([_case(pattern, rows) for pattern in sorted(_named(pupil))])
+    fits = diagnosis.labels(Speaks.FOR)
+    fittings: tuple[Fitting, ...] = ()
+    if diagnosis.confident and _twice(expected, diagnosis):
+        status, fittings = Status.LIKELY, by_odds
+    elif fits and diagnosis.together >= POSSIBLE_FROM:
+        status, fittings = Status.POSSIBLE, by_odds
+    elif by_fits:
+        status, fittings = Status.POSSIBLE, by_fits
     else:
         status = Status.UNSTEADY if set(wrong) - set(slips) else Status.NONE
-    return Finding(pupil.pupil, status, tuple(case.fitting for case in kept), wrong, slips)
+    return Finding(pupil.pupil, status, fittings, wrong, slips, diagnosis)
+
+
+def _twice(expected: Sequence[Expected], diagnosis: Diagnosis) -> bool:
+    """Say whether answers fit exactly on differently built problems, and fewer speak against than for."""
+    exact = [asked for asked, one in zip(expected, diagnosis.evidence, strict=True) if one.exact]
+    fits, against = diagnosis.labels(Speaks.FOR), diagnosis.labels(Speaks.AGAINST)
+    return _differently_built(exact) >= LIKELY_FROM and len(against) < len(fits)
+
+
+def _best_cases(cases: Sequence[_Case]) -> tuple[Fitting, ...]:
+    """Return the patterns that are possible by their fits, those that fit best."""
+    possible = [case for case in cases if case.possible]
+    best = max((case.weight for case in possible), default=None)
+    return tuple(case.fitting for case in possible if case.weight == best)
 
 
 def _named(pupil: PupilMarks) -> set[str]:
@@ -136,7 +159,7 @@ def _named(pupil: PupilMarks) -> set[str]:
 
 
 def _fitting(mark: Mark) -> tuple[str, ...]:
-    return mark.patterns if mark.tier in {Tier.EXACT, Tier.AMOUNT} else ()
+    return mark.patterns if mark.tier in {Tier.LINE, Tier.EXACT, Tier.AMOUNT} else ()
 
 
 def _may_be_slip(mark: Mark) -> bool:
@@ -147,7 +170,7 @@ def _may_be_slip(mark: Mark) -> bool:
 
 def _case(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> _Case:
     fits = [(asked, mark) for asked, mark in rows if pattern in _fitting(mark)]
-    exact = [(asked, mark) for asked, mark in fits if mark.tier is Tier.EXACT]
+    exact = [(asked, mark) for asked, mark in fits if mark.tier in {Tier.LINE, Tier.EXACT}]
     against = tuple(_against(pattern, rows))
     return _Case(
         Fitting(pattern, tuple(mark.label for _, mark in fits), tuple(mark.label for mark in against)),

@@ -9,6 +9,7 @@ from typing import assert_never
 from onewhole.marking.answer import Blank, Unreadable, Written
 from onewhole.marking.answers_table import ClassAnswers
 from onewhole.marking.expected import Expected, Ids, expect
+from onewhole.marking.lines import line_patterns
 from onewhole.marking.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.number.impossible import Impossible
@@ -32,6 +33,7 @@ class Verdict(StrEnum):
 class Tier(StrEnum):
     """How closely a wrong answer fits its patterns, the closest first."""
 
+    LINE = "the first false line is one of the pattern's"
     EXACT = "exactly what the pattern writes"
     AMOUNT = "the same amount, written in another way"
     WITH_SLIP = "one piece or one whole beside what the pattern writes"
@@ -180,6 +182,8 @@ def _forms(read: Quantity) -> tuple[Quantity, ...]:
 
 def _wrong(asked: Expected, written: Written, read: Outcome) -> Mark:
     tier, patterns = _fits(asked, read)
+    if written.chain is not None and (lines := line_patterns(asked, written.chain)):
+        tier, patterns = Tier.LINE, lines
     return Mark(asked.problem.label, written, Verdict.WRONG, patterns, tier, tuple(_remarks(asked, read)))
 
 

@@ -1,28 +1,44 @@
-"""Which of the few kinds of reply an answer is: the right amount, what a pattern writes, or something else."""
+"""Which kind of reply an answer is: the right amount, what a pattern writes, or something else."""
 
 from collections.abc import Hashable
 from dataclasses import dataclass
+from enum import StrEnum
 
 from onewhole.marking.expected import Expected
 from onewhole.marking.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 
 
-@dataclass(frozen=True, slots=True)
-class Reply:
-    """A kind of reply to one problem.
+class Sort(StrEnum):
+    """What an answer is beside the right one and those of the patterns.
 
-    ``kind`` is ``right`` (the right amount in any form), ``written`` (just as some pattern writes it),
-    ``amount`` (what some pattern is worth, written another way), ``near`` (one unit beside one of these or
-    beside the right answer) or ``other``; ``key`` tells replies of one kind apart.
+    The right amount in any form; a false line just as some patterns write it; an answer just as some pattern
+    writes it; what some pattern is worth, written in another way; one unit beside one of these or beside the
+    right answer; anything else.
     """
 
-    kind: str
+    RIGHT = "right"
+    LINE = "line"
+    WRITTEN = "written"
+    AMOUNT = "amount"
+    NEAR = "near"
+    OTHER = "other"
+
+
+@dataclass(frozen=True, slots=True)
+class Reply:
+    """A kind of reply to one problem; ``key`` tells replies of one sort apart (of a line: the ids it fits).
+
+    >>> Reply(Sort.RIGHT) == RIGHT
+    True
+    """
+
+    sort: Sort
     key: Hashable = None
 
 
-RIGHT = Reply("right")
-OTHER = Reply("other")
+RIGHT = Reply(Sort.RIGHT)
+OTHER = Reply(Sort.OTHER)
 
 
 def reply(asked: Expected, read: Outcome) -> Reply:
@@ -32,19 +48,19 @@ def reply(asked: Expected, read: Outcome) -> Reply:
     >>> from onewhole.problems.problem import Problem
     >>> from onewhole.statements.reading import read_answer, read_statement
     >>> asked = expect(Problem("1", read_statement("9 5/8 - 4 6/8"), "9 5/8 - 4 6/8"))
-    >>> [reply(asked, read_answer(text)).kind for text in ("39/8", "5 1/8", "41/8", "4 6/8", "77")]
+    >>> [reply(asked, read_answer(text)).sort.value for text in ("39/8", "5 1/8", "41/8", "4 6/8", "77")]
     ['right', 'written', 'amount', 'written', 'other']
     """
     if asked.is_right(read):
         return RIGHT
     written = alike(read)
     if written in asked.exact:
-        return Reply("written", written)
+        return Reply(Sort.WRITTEN, written)
     worth = amount(read)
     if worth is None:
         return OTHER
     if worth in asked.amounts:
-        return Reply("amount", worth)
+        return Reply(Sort.AMOUNT, worth)
     if worth in asked.near or asked.may_be_slip(read):
-        return Reply("near", worth)
+        return Reply(Sort.NEAR, worth)
     return OTHER
