@@ -9,6 +9,8 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
 
 LONGEST = 200
+#: A recipe is written and read by the program and may be longer than what people type.
+LONGEST_RECIPE = 4000
 HIGHEST_GRADE = 8
 MOST_COLUMNS = 2
 MOST_MINUTES = 240
@@ -47,8 +49,9 @@ class Header:
     ``title``, ``date`` and ``class_name`` are empty and ``minutes`` and ``columns`` None where nothing is
     set: nothing is printed for them, there is no budget of minutes, and the number of columns follows from
     the room that the problems need. ``mixed_form`` and ``simplest_form`` say that a right amount in another
-    form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM 2010). Raises SettingError
-    for a number outside its bounds and for words that do not fit one line.
+    form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM 2010). ``recipe`` is what a
+    composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError for
+    a number outside its bounds and for words that do not fit one line.
 
     >>> Header().strategy.key, Header().paper.value
     ('regroup_first', 'letter')
@@ -67,11 +70,13 @@ class Header:
     minutes: int | None = None
     mixed_form: bool = False
     simplest_form: bool = False
+    recipe: str = ""
 
     def __post_init__(self) -> None:
         """Refuse what no header can say."""
         for said in (self.title, self.date, self.class_name):
             check_line(said)
+        check_line(self.recipe, LONGEST_RECIPE)
         for name, count, most in (
             ("grade", self.grade, HIGHEST_GRADE),
             ("columns", self.columns, MOST_COLUMNS),
@@ -82,11 +87,11 @@ class Header:
                 raise SettingError(msg, remedy=f"Use a number from 1 to {most}.")
 
 
-def check_line(said: str) -> None:
+def check_line(said: str, longest: int = LONGEST) -> None:
     """Refuse words that do not stand on one line of a sheet as they are.
 
     Raises SettingError for blanks at an end, signs that do not print, and more than 200 characters.
     """
-    if said != said.strip() or not said.isprintable() or len(said) > LONGEST:
+    if said != said.strip() or not said.isprintable() or len(said) > longest:
         msg = f"“{said[:40]}” cannot stand on one line of a sheet"
-        raise SettingError(msg, remedy=f"Use one line of at most {LONGEST} letters, digits and signs.")
+        raise SettingError(msg, remedy=f"Use one line of at most {longest} letters, digits and signs.")

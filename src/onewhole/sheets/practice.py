@@ -34,7 +34,7 @@ def practice_sheet(
         return None
     chosen.sort(key=lambda statement: (difficulty(statement, header.strategy).score, text(statement)))
     problems = [Problem(str(at), one, text(one)) for at, one in enumerate(chosen, start=1)]
-    return Sheet((Instruction(words), *problems), replace(header, title="Practice", minutes=None))
+    return Sheet((Instruction(words), *problems), replace(header, title="Practice", minutes=None, recipe=""))
 
 
 def _chosen(models: Sequence[Statement], count: int, skip: int) -> list[Statement]:

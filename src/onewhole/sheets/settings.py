@@ -181,4 +181,10 @@ SETTINGS = (
         lambda h, said: replace(h, simplest_form=_yes(said)),
         lambda h: _yes_or_nothing(h.simplest_form),
     ),
+    Setting(
+        "recipe",
+        "how the page was composed",
+        lambda h, said: replace(h, recipe=said),
+        lambda h: h.recipe,
+    ),
 )

@@ -1,0 +1,99 @@
+"""`onewhole compose`: a page from wishes, or a composed page made again."""
+
+import json
+import sys
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from onewhole.desk import compose as desk
+from onewhole.desk.wishing import USUAL, Typed, wished
+
+Skill = Annotated[
+    str, typer.Option("--skill", help="subtract, add or both: mixed numbers, like denominators.")
+]
+Number = Annotated[int, typer.Option("--number", help="How many problems.")]
+Denominators = Annotated[str, typer.Option("--denominators", help="Those that may occur, such as 4,6,8.")]
+Largest = Annotated[int, typer.Option("--wholes", help="The largest number of wholes.")]
+Regrouping = Annotated[
+    str, typer.Option("--regrouping", help="The share that needs it, such as 2/3, or any.")
+]
+Strategy = Annotated[str, typer.Option("--strategy", help="The strategy that the class was taught.")]
+Minutes = Annotated[int | None, typer.Option("--minutes", help="A budget for the page.")]
+Review = Annotated[
+    list[str] | None,
+    typer.Option("--review", help="An earlier skill that comes back: fractions, tens, opened-wholes."),
+]
+Faded = Annotated[
+    bool, typer.Option("--faded", help="Begin with a worked example whose last line is left out.")
+]
+Seed = Annotated[int, typer.Option("--seed", help="Another number gives another page.")]
+NotAgain = Annotated[
+    list[Path] | None,
+    typer.Option("--not-again", metavar="SHEET", help="A sheet whose problems do not come again."),
+]
+After = Annotated[
+    Path | None, typer.Option("--after", metavar="SHEET", help="Last night's sheet; it does not come again.")
+]
+Answers = Annotated[
+    Path | None, typer.Option("--answers", metavar="CSV", help="Its answers: what they leave open is asked.")
+]
+Again = Annotated[Path | None, typer.Option("--again", metavar="SHEET", help="Make a composed sheet again.")]
+Title = Annotated[str, typer.Option("--title", help="What the page is called.")]
+Seconds = Annotated[int, typer.Option("--seconds", min=1, help="After which the best so far is taken.")]
+To = Annotated[Path | None, typer.Option("--to", help="The file to write the sheet to.")]
+AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
+
+
+def run(
+    skill: Skill = USUAL.skill.value,
+    number: Number = USUAL.number,
+    denominators: Denominators = "",
+    largest: Largest = USUAL.largest,
+    regrouping: Regrouping = "",
+    strategy: Strategy = "",
+    minutes: Minutes = None,
+    review: Review = None,
+    faded: Faded = False,
+    seed: Seed = USUAL.seed,
+    not_again: NotAgain = None,
+    after: After = None,
+    answers: Answers = None,
+    again: Again = None,
+    title: Title = "",
+    seconds: Seconds = desk.SECONDS,
+    to: To = None,
+    as_json: AsJson = False,
+) -> int:
+    """Print the sheet, or write it; notes about the page go to standard error."""
+    if again:
+        composed = desk.compose_file_again(again, seconds=seconds)
+    else:
+        wishes = wished(
+            Typed(
+                skill=skill,
+                number=number,
+                denominators=denominators,
+                largest=largest,
+                regrouping=regrouping,
+                strategy=strategy,
+                minutes=minutes,
+                review=review or (),
+                faded=faded,
+                seed=seed,
+                not_again=not_again or (),
+                after=after,
+                answers=answers,
+            )
+        )
+        composed = desk.compose(wishes, title=title, seconds=seconds)
+    if to:
+        desk.keep(composed, to)
+    if as_json:
+        print(json.dumps(desk.as_object(composed), indent=2, ensure_ascii=False, default=float))
+        return 0
+    if not to:
+        print(desk.typed(composed), end="")
+    print("\n".join(desk.told(composed)), file=sys.stderr)
+    return 0

@@ -1,0 +1,302 @@
+"""Every problem of a grade at once, and the kinds that look alike to the model: NumPy, whole numbers only.
+
+What each thing means is said in :mod:`onewhole.sheets.candidates` for one problem at a time.
+"""
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from onewhole.presses.answers_at_once import Counts, Mask, Table, Writes, right_answers, writes
+from onewhole.problems.difficulty import LARGE_DENOMINATOR
+from onewhole.problems.traps import is_at_heart
+from onewhole.sheets.candidates import Kind, Like, Sort
+from onewhole.sheets.learning import Doubt
+from onewhole.sheets.wishes import Skill, Wishes
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.strategy import Strategy, fits
+
+#: Problems worked at once, so that hundredths do not fill the memory.
+CHUNK = 50_000
+SORTS = tuple(Sort)
+
+
+def table(denominator: int, largest: int, *, taken: bool) -> Table:
+    """Return every problem with a denominator that belongs on a page (:attr:`Like.asks_something`)."""
+    amounts = np.arange(1, (largest + 1) * denominator, dtype=np.int64)
+    first, second = (side.ravel() for side in np.meshgrid(amounts, amounts, indexing="ij"))
+    w1, n1, w2, n2 = first // denominator, first % denominator, second // denominator, second % denominator
+    keep = (n2 > 0) & ((w1 > 0) & (first > second) if taken else (n1 > 0) & (w1 + w2 > 0))
+    every = Table(w1, n1, w2, n2, np.full_like(w1, denominator), taken)
+    return every.at(keep)
+
+
+def sorts(t: Table) -> Counts:
+    """Return the place of each problem's sort in ``SORTS``."""
+    if not t.taken:
+        return np.where(t.n1 + t.n2 >= t.d, SORTS.index(Sort.FILLED), SORTS.index(Sort.APART))
+    from_whole = np.where(t.w2 > 0, SORTS.index(Sort.FROM_WHOLE), SORTS.index(Sort.PART_FROM_WHOLE))
+    short = np.where(t.n1 > 0, SORTS.index(Sort.OPENED), from_whole)
+    return np.where(t.n1 >= t.n2, SORTS.index(Sort.ENOUGH), short)
+
+
+def levels(t: Table) -> Counts:
+    """Return the points of difficulty that come from the numbers alone."""
+    sort = sorts(t)
+    of_sort = np.array([3 * one.regroups + one.whole_on_top for one in SORTS])
+    mixed_number = ((t.w1 > 0) & (t.n1 > 0)) | ((t.w2 > 0) & (t.n2 > 0))
+    points: Counts = of_sort[sort] + mixed_number + (t.d > LARGE_DENOMINATOR)
+    return points
+
+
+def twins(t: Table) -> Counts:
+    """Return one number for each problem, equal for twins of one denominator and only for them."""
+    sign = -1 if t.taken else 1
+    return (t.w1 + sign * t.w2) * 1024 + t.n1 + sign * t.n2
+
+
+def _second_has_wholes(t: Table) -> Mask:
+    return t.w2 > 0
+
+
+def _second_has_pieces(t: Table) -> Mask:
+    return t.n2 > 0
+
+
+def _whole_is_enough(t: Table) -> Mask:
+    return (t.n1 > 0) & (t.w1 * t.d >= t.w2 * t.d + t.n2)
+
+
+def _second_fills_the_first(t: Table) -> Mask:
+    lacks = -t.n1 % t.d
+    return (lacks > 0) & (t.w2 * t.d + t.n2 >= lacks)
+
+
+def _always(t: Table) -> Mask:
+    return np.ones(len(t), dtype=bool)
+
+
+#: When a strategy suits, by its key.
+SUITS: Mapping[str, Callable[[Table], Mask]] = {
+    "regroup_first": _always,
+    "wholes_first": _second_has_wholes,
+    "to_fractions": _always,
+    "count_up": _always,
+    "from_whole": _whole_is_enough,
+    "equal_shift": _second_has_pieces,
+    "units_apart": _always,
+    "make_a_whole": _second_fills_the_first,
+    "jump_on": _always,
+}
+
+
+def suits(t: Table, taught: Strategy) -> Mask:
+    """Say for each problem whether the taught strategy works it, or its partner for the other operation."""
+    chosen = taught if fits(taught, taken=t.taken) else strategy_named(taught.partner)
+    return SUITS[chosen.key](t)
+
+
+def settled(t: Table, wrote: Mapping[str, Writes], doubts: Sequence[Doubt]) -> NDArray[np.bool_]:
+    """Say for each doubt (a row) and problem (a column) whether the problem settles the doubt."""
+    right = right_answers(t)
+    written: dict[tuple[str, ...], list[Counts]] = {}
+    for side in {side for doubt in doubts for side in (doubt.first, doubt.second)}:
+        shown = [wrote[key] for key in side if key in wrote]
+        answers = right
+        for one in shown:
+            answers = np.where(one.shows, one.answer, answers)
+        written[side] = [np.where(one.shows, one.answer, answers) for one in shown] or [right]
+    rows = np.zeros((len(doubts), len(t)), dtype=bool)
+    known: dict[tuple[tuple[str, ...], ...], int] = {}
+    for at, doubt in enumerate(doubts):
+        acting = tuple(tuple(key for key in side if key in wrote) for side in (doubt.first, doubt.second))
+        if acting in known:
+            rows[at] = rows[known[acting]]
+            continue
+        known[acting] = known[acting[::-1]] = at
+        ways = [(a, b) for a in written[doubt.first] for b in written[doubt.second]]
+        rows[at] = ways[0][0] != ways[0][1]
+        for a, b in ways[1:]:
+            rows[at] &= a != b
+    return rows
+
+
+def hidden(wrote: Mapping[str, Writes]) -> Iterator[Mask]:
+    """Yield what may be hidden by a problem's numbers, of patterns at heart, one thing after another.
+
+    That is a pattern that is right by luck, and two patterns that write one answer
+    (:func:`onewhole.problems.traps.traps`).
+    """
+    heart = [one for key, one in wrote.items() if is_at_heart(key)]
+    yield from (one.lucky for one in heart)
+    for a, b in combinations(heart, 2):
+        yield a.shows & b.shows & (a.answer == b.answer)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Field:
+    """The problems of one operation and denominator, with the kind of each (``home``)."""
+
+    table: Table
+    home: Counts
+    kinds: tuple[Kind, ...]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Everything:
+    """All the problems that keep to the wishes (:class:`onewhole.sheets.candidates.Space`)."""
+
+    listed: int
+    kinds: tuple[Kind, ...]
+    _fields: tuple[_Field, ...]
+
+    def members(self, kind: Kind) -> tuple[Like, ...]:
+        """Return the problems of a kind, in the order of the space."""
+        for field in self._fields:
+            if kind in field.kinds:
+                return tuple(likes(field.table.at(np.flatnonzero(field.home == kind.place))))
+        return ()
+
+
+def likes(t: Table) -> Iterator[Like]:
+    """Yield the problems of a table one by one."""
+    for w1, n1, w2, n2, d in np.stack([t.w1, t.n1, t.w2, t.n2, t.d], axis=1).tolist():
+        yield Like(w1, n1, w2, n2, d, t.taken)
+
+
+def space(wishes: Wishes, doubts: Sequence[Doubt], *, crowd: int) -> Everything:
+    """Return every problem that keeps to the wishes, by kind.
+
+    Problems whose numbers hide more than others of the same sort and denominator are left out. So are kinds
+    without which nothing better is lost: others, alike in all that limits speak of, settle the same doubts
+    and more, and have together at least ``crowd`` problems no two of which are twins, so that one is free.
+    """
+    operations = {Skill.SUBTRACT: (True,), Skill.ADD: (False,), Skill.BOTH: (True, False)}[wishes.skill]
+    fields = tuple(
+        _field(denominator, wishes, doubts, crowd, taken=taken)
+        for taken in operations
+        for denominator in wishes.denominators
+    )
+    listed = sum(len(field.table) for field in fields)
+    return Everything(listed, tuple(kind for field in fields for kind in field.kinds), fields)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Worked:
+    """Problems, and what every pattern writes on them."""
+
+    table: Table
+    wrote: Mapping[str, Writes]
+
+    def at(self, places: Mask) -> "_Worked":
+        """Return the same for some of the problems."""
+        return _Worked(self.table.at(places), {key: one.at(places) for key, one in self.wrote.items()})
+
+
+def _field(denominator: int, wishes: Wishes, doubts: Sequence[Doubt], crowd: int, *, taken: bool) -> _Field:
+    every = table(denominator, wishes.largest, taken=taken)
+    chunks = [
+        _Worked(part, writes(part))
+        for at in range(0, len(every), CHUNK)
+        for part in [every.at(np.arange(at, min(at + CHUNK, len(every))))]
+    ]
+    if not chunks:
+        return _Field(every, np.empty(0, dtype=np.int64), ())
+    shared = np.logical_and.reduce([_shared(chunk) for chunk in chunks])
+    trap = np.concatenate([_traps(chunk, shared) for chunk in chunks])
+    fine = suits(every, wishes.strategy) & ~_comes_again(every, wishes)
+    sort = sorts(every)
+    for one in np.unique(sort[fine]):
+        fine[(sort == one) & (trap > trap[fine & (sort == one)].min())] = False
+    told = [
+        np.packbits(settled(kept.table, kept.wrote, doubts), axis=0, bitorder="little").T
+        for at, chunk in enumerate(chunks)
+        for kept in [chunk.at(fine[at * CHUNK : (at + 1) * CHUNK])]
+    ]
+    return _kinds(every.at(fine), np.concatenate(told), trap[fine], crowd)
+
+
+def _shared(chunk: _Worked) -> NDArray[np.bool_]:
+    """Return what all problems of a sort hide (row: sort, column: thing that may be hidden)."""
+    sort = sorts(chunk.table)
+    columns = [np.bincount(sort, weights=~row, minlength=len(SORTS)) == 0 for row in hidden(chunk.wrote)]
+    return np.stack(columns, axis=1)
+
+
+def _traps(chunk: _Worked, shared: NDArray[np.bool_]) -> Counts:
+    """Count what each problem hides and not every problem of its sort does."""
+    sort = sorts(chunk.table)
+    count = np.zeros(len(sort), dtype=np.int64)
+    for row, of_all in zip(hidden(chunk.wrote), shared.T, strict=True):
+        count += row & ~of_all[sort]
+    return count
+
+
+def _comes_again(t: Table, wishes: Wishes) -> Mask:
+    """Say which problems were asked on the last nights."""
+    seen = set(wishes.avoid)
+    again = np.zeros(len(t), dtype=bool)
+    if seen:
+        again[[at for at, one in enumerate(likes(t)) if one.typed in seen]] = True
+    return again
+
+
+def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Field:
+    sort, level = sorts(t), levels(t)
+    looks = np.concatenate([np.stack([sort, level], axis=1).astype(np.uint8), told], axis=1)
+    first, home = _alike(looks)
+    _, twin = np.unique(twins(t), return_inverse=True)
+    asked = np.zeros((len(first), int(twin.max()) + 1), dtype=np.float32)
+    asked[home, twin] = 1
+    best = _best(sort[first] * 16 + level[first], np.unpackbits(told[first], axis=1), asked, crowd)
+    free = asked.sum(axis=1)
+    kinds = tuple(
+        Kind(
+            SORTS[sort[at]],
+            int(t.d[at]),
+            int(level[at]),
+            int.from_bytes(told[at].tobytes(), "little"),
+            int(free[place]),
+            int(trap[at]),
+            place,
+        )
+        for place, at in enumerate(first.tolist())
+        if best[place]
+    )
+    return _Field(t, home, kinds)
+
+
+def _alike(looks: NDArray[np.uint8]) -> tuple[Counts, Counts]:
+    """Return the first place of each different row, and for each row which of those it is like."""
+    padded = np.pad(looks, ((0, 0), (0, -looks.shape[1] % 8)))
+    words = np.ascontiguousarray(padded).view(np.uint64)
+    order = np.lexsort(words.T[::-1])
+    new = np.ones(len(order), dtype=bool)
+    new[1:] = (words[order[1:]] != words[order[:-1]]).any(axis=1)
+    home = np.empty(len(order), dtype=np.int64)
+    home[order] = np.cumsum(new) - 1
+    first = np.full(int(new.sum()), len(order), dtype=np.int64)
+    np.minimum.at(first, home, np.arange(len(order)))
+    return first, home
+
+
+def _best(cells: Counts, bits: NDArray[np.uint8], asked: NDArray[np.float32], crowd: int) -> Mask:
+    """Say which kinds stay: all but those that kinds of the same cell outdo with a crowd of problems.
+
+    ``asked`` says which twins (columns) a kind (row) has. Counts below 2^24 are exact in 32-bit floats.
+    """
+    stays = np.ones(len(cells), dtype=bool)
+    free = asked.sum(axis=1)
+    for cell in np.unique(cells):
+        here = np.flatnonzero(cells == cell)
+        tells = bits[here].astype(np.float32)
+        outdone = (tells @ (1 - tells).T == 0).astype(np.float32)
+        np.fill_diagonal(outdone, 0)
+        unsure = np.flatnonzero(outdone @ free[here] >= crowd)
+        some = asked[here]
+        together = (outdone[unsure] @ some[:, some.any(axis=0)] > 0).sum(axis=1)
+        stays[here[unsure]] = together < crowd
+    return stays

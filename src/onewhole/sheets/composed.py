@@ -1,0 +1,101 @@
+"""A page that was composed: the sheet with its recipe, and what it can tell apart."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from onewhole.errors import Fault
+from onewhole.notations.text import text
+from onewhole.problems.problem import Problem
+from onewhole.sheets.arranging import arranged, hard
+from onewhole.sheets.candidates import Like
+from onewhole.sheets.document import Instruction, Sheet
+from onewhole.sheets.faded_example import faded_example
+from onewhole.sheets.header import Header
+from onewhole.sheets.learning import Doubt, settles, worth
+from onewhole.sheets.recipe import Recipe, write_recipe
+from onewhole.statements.statement import Statement
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """Two sets of patterns, and the labels of the problems on which they write different answers."""
+
+    first: tuple[str, ...]
+    second: tuple[str, ...]
+    labels: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Composed:
+    """A composed page.
+
+    ``taught`` is what it teaches about the class (:func:`onewhole.sheets.learning.learnt`); ``bound`` is
+    proven to be at least what any page with these wishes and habits can teach. ``listed`` counts the problems
+    among which it was chosen. ``told`` has every doubt, also those that the page leaves open (no labels).
+    ``notes`` say in sentences what was not as usual. ``stopped`` says that the time was up before the solver
+    was done.
+    """
+
+    sheet: Sheet
+    recipe: Recipe
+    taught: int
+    bound: int
+    listed: int
+    told: tuple[Told, ...]
+    notes: tuple[str, ...]
+    stopped: bool
+
+    def __post_init__(self) -> None:
+        """Refuse a page that teaches more than the bound."""
+        if self.taught > self.bound:
+            msg = f"a page teaches {self.taught}, more than was proven to be possible ({self.bound})"
+            raise Fault(msg)
+
+    @property
+    def gap(self) -> Fraction:
+        """Return by how much at most a better page could teach more, as a share of the bound."""
+        return Fraction(self.bound - self.taught, self.bound) if self.bound else Fraction(0)
+
+
+def sheet_of(
+    header: Header,
+    recipe: Recipe,
+    problems: Sequence[Like],
+    review: Sequence[Statement],
+    example: Like | None,
+) -> Sheet:
+    """Return the page: the problems in their order under a header that carries the recipe."""
+    wishes = recipe.wishes
+    statements = [*(one.statement for one in problems), *review]
+    order = arranged([hard(one, wishes.strategy) for one in statements])
+    labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
+    words = faded_example(example.statement, wishes.strategy) if example else None
+    own = replace(header, strategy=wishes.strategy, minutes=wishes.minutes, recipe=write_recipe(recipe))
+    return Sheet((*((Instruction(words),) if words else ()), *labelled), own)
+
+
+def told_by(sheet: Sheet, doubts: Sequence[Doubt], kinds_told: Sequence[int]) -> tuple[tuple[Told, ...], int]:
+    """Return what the problems of a page tell apart, from the catalogue itself, and what that is worth.
+
+    ``kinds_told`` is what the model saw in its problems, in any order; Fault when the catalogue sees
+    otherwise. Review problems tell things too: that is in what is told, and not in what it is worth.
+    """
+    seen = {problem.label: settles(problem.statement, doubts) for problem in sheet.problems}
+    rest = sorted(kinds_told)
+    labels: list[str] = []
+    for problem in sheet.problems:
+        if seen[problem.label] in rest:
+            rest.remove(seen[problem.label])
+            labels.append(problem.label)
+    if rest:
+        msg = "the model and the catalogue see different answers in a composed problem"
+        raise Fault(msg)
+    told = tuple(
+        Told(one.first, one.second, tuple(label for label, bits in seen.items() if bits >> at & 1))
+        for at, one in enumerate(doubts)
+    )
+    counted = (
+        one.weight * worth(sum(seen[label] >> at & 1 for label in labels)) for at, one in enumerate(doubts)
+    )
+    return told, sum(counted)

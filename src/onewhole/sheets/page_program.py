@@ -1,0 +1,162 @@
+"""The page as a program in whole numbers: how many problems of each kind, for the most that they teach."""
+
+from collections import defaultdict
+from collections.abc import Callable, Hashable, Iterable, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from hashlib import sha256
+
+from onewhole.number.program import Limit, Program
+from onewhole.sheets.candidates import Kind
+from onewhole.sheets.learning import GAINS, Doubt
+from onewhole.sheets.review import halves, regroups
+from onewhole.sheets.wishes import Skill, Wishes
+
+#: Among pages that teach as much, the seed chooses: each problem of a kind is worth 0 to 7 of its parts more.
+TIES = 8
+
+
+class Habit(StrEnum):
+    """What a good page does without being asked; left off from the last up where wishes leave no room."""
+
+    APART = "every pattern about regrouping or the pieces shows, and every two of them are told apart"
+    BOTH = "a third of the problems at least add, and a third take away"
+    CLIMB = "a sixth of the problems are as easy as they come, and no more than half are equally hard"
+    VARIETY = "no denominator has more than twice its share, and no more than a sixth of the page looks alike"
+    WHOLES = "in no more than a third of what is regrouped the first number is a whole number"
+
+
+@dataclass(frozen=True, slots=True)
+class Rest:
+    """What is left to compose once the review problems are set aside.
+
+    ``number`` problems, of which ``regrouping`` regroup (None: as it comes), in ``halves`` half minutes
+    (None: no budget).
+    """
+
+    number: int
+    regrouping: int | None
+    halves: int | None
+
+
+def rest_of(wishes: Wishes) -> Rest:
+    """Return what is left to compose beside the review problems.
+
+    >>> from onewhole.sheets.wishes import Review
+    >>> rest_of(Wishes(number=8, minutes=12, review=(Review.TENS,)))
+    Rest(number=7, regrouping=4, halves=21)
+    """
+    regrouping = wishes.kept_regrouping
+    return Rest(
+        wishes.number - len(wishes.review),
+        None if regrouping is None else regrouping - sum(map(regroups, wishes.review)),
+        None if wishes.minutes is None else 2 * wishes.minutes - sum(map(halves, wishes.review)),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Crowded:
+    """Kinds (by their places in the row of kinds) that have only so many problems without twins."""
+
+    places: tuple[int, ...]
+    most: int
+
+
+def page_program(
+    kinds: Sequence[Kind],
+    doubts: Sequence[Doubt],
+    wishes: Wishes,
+    *,
+    habits: Sequence[Habit] = tuple(Habit),
+    crowded: Sequence[Crowded] = (),
+    ties: bool = True,
+) -> Program:
+    """Return the program of a page.
+
+    The first counts are how many problems of each kind are taken; after them come, for every group of doubts
+    that all kinds settle alike, one count for each further telling that is worth something. With ``ties`` all
+    gains are so large that the seed's choice among equals never outweighs one unit of what is taught.
+
+    The model is written out in ``docs/decisions/0004-composing-is-optimised.md``.
+    """
+    groups = _alike(kinds, doubts)
+    rest = rest_of(wishes)
+    scale = TIES * wishes.number if ties else 1
+    gains = [_tie(kind, wishes.seed) if ties else 0 for kind in kinds]
+    limits = list(_limits(kinds, wishes, rest, habits))
+    limits += [Limit("twins", dict.fromkeys(one.places, 1), most=one.most) for one in crowded]
+    for places, weight, at_heart in groups:
+        terms = dict.fromkeys(places, 1)
+        if at_heart and Habit.APART in habits:
+            limits.append(Limit("apart", dict(terms), least=1))
+        for gain in GAINS:
+            terms[len(gains)] = -1
+            gains.append(scale * weight * gain)
+        limits.append(Limit("settled", terms, least=0))
+    most = [min(kind.twins, rest.number) for kind in kinds] + [1] * (len(gains) - len(kinds))
+    return Program(tuple(gains), tuple(most), tuple(limits), whole=len(kinds))
+
+
+def _tie(kind: Kind, seed: int) -> int:
+    """Return what the seed adds for a kind, the same on every machine."""
+    look = f"{seed} {kind.sort} {kind.denominator} {kind.level} {kind.tells}"
+    return sha256(look.encode()).digest()[0] % TIES
+
+
+def _alike(kinds: Sequence[Kind], doubts: Sequence[Doubt]) -> list[tuple[tuple[int, ...], int, bool]]:
+    """Return groups of doubts that the same kinds settle: those, the weight, whether one is at heart."""
+    if not doubts:
+        return []
+    rows = (f"{kind.tells:0{len(doubts)}b}"[::-1] for kind in kinds)
+    weights: dict[str, int] = defaultdict(int)
+    at_heart: set[str] = set()
+    for column, doubt in zip(map("".join, zip(*rows, strict=True)), doubts, strict=True):
+        weights[column] += doubt.weight
+        if doubt.at_heart:
+            at_heart.add(column)
+    return [
+        (tuple(at for at, bit in enumerate(column) if bit == "1"), weight, column in at_heart)
+        for column, weight in weights.items()
+        if "1" in column
+    ]
+
+
+def _limits(kinds: Sequence[Kind], wishes: Wishes, rest: Rest, habits: Sequence[Habit]) -> Iterable[Limit]:
+    number, regroup = rest.number, rest.regrouping
+    yield Limit("number", _each(kinds, lambda _: 1), number, number)
+    if regroup is not None:
+        yield Limit("regrouping", _each(kinds, lambda kind: kind.sort.regroups), regroup, regroup)
+    if rest.halves is not None:
+        yield Limit("minutes", _each(kinds, lambda kind: kind.sort.halves), most=rest.halves)
+    if Habit.BOTH in habits and wishes.skill is Skill.BOTH:
+        yield Limit("both", _each(kinds, lambda kind: kind.sort.taken), number // 3, number - number // 3)
+    if Habit.CLIMB in habits and kinds:
+        easiest = min(kind.level for kind in kinds)
+        yield Limit("climb", _each(kinds, lambda kind: kind.level == easiest), least=number // 6)
+        yield from _at_most("climb", kinds, lambda kind: kind.level, _share(number, 2))
+    if Habit.VARIETY in habits and len(wishes.denominators) > 1:
+        fair = max(2, _share(2 * number, len(wishes.denominators)))
+        yield from _at_most("variety", kinds, lambda kind: kind.denominator, fair)
+        yield from _at_most("variety", kinds, lambda kind: (kind.sort, kind.denominator), _share(number, 6))
+    if Habit.WHOLES in habits:
+        few = max(1, _share(number if regroup is None else regroup, 3))
+        yield Limit("wholes", _each(kinds, lambda kind: kind.sort.whole_on_top), most=few)
+
+
+def _share(count: int, parts: int) -> int:
+    """Return one of so many parts of a count, rounded up."""
+    return -(-count // parts)
+
+
+def _each(kinds: Sequence[Kind], weight: Callable[[Kind], int]) -> dict[int, int]:
+    return {at: int(weight(kind)) for at, kind in enumerate(kinds) if weight(kind)}
+
+
+def _at_most(
+    name: str, kinds: Sequence[Kind], look: Callable[[Kind], Hashable], most: int
+) -> Iterable[Limit]:
+    """Yield a limit for each look that kinds can have: so many problems of it at most."""
+    places: dict[Hashable, list[int]] = defaultdict(list)
+    for at, kind in enumerate(kinds):
+        places[look(kind)].append(at)
+    yield from (Limit(name, dict.fromkeys(group, 1), most=most) for group in places.values())

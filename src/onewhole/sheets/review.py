@@ -1,0 +1,88 @@
+"""Problems of earlier skills that come back, one at a time."""
+
+from collections.abc import Container, Iterable, Iterator
+from hashlib import sha256
+
+from onewhole.problems.twins import twin_key
+from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, Like
+from onewhole.sheets.wishes import Review, Skill, Wishes
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement
+
+TEN = 10
+
+
+def regroups(review: Review) -> bool:
+    """Say whether the problems of an earlier skill need regrouping (:func:`onewhole.problems.needs.needs`).
+
+    >>> [regroups(one) for one in Review]
+    [False, True, True]
+    """
+    return review is not Review.FRACTIONS
+
+
+def halves(review: Review) -> int:
+    """Return how many half minutes such a problem takes."""
+    return HALVES_REGROUPING if regroups(review) else HALVES_PLAIN
+
+
+def listed(review: Review, wishes: Wishes) -> Iterator[str]:
+    """Yield all problems of an earlier skill as typed, one after another.
+
+    Fractions below one with like denominators (4.NF.B.3.a), two-digit numbers where a ten is opened
+    (3.NBT.A.2) and a whole opened in a mixed number (4.NF.B.3.b; all CCSSM 2010).
+
+    >>> next(listed(Review.OPENED, Wishes(denominators=(6,))))
+    '2 1/6 = 1 ?/6'
+    """
+    match review:
+        case Review.FRACTIONS:
+            yield from (one.typed for one in _fractions(wishes))
+        case Review.TENS:
+            for first in range(2 * TEN, TEN * TEN):
+                for second in range(TEN, first - TEN + 1):
+                    if first % TEN < second % TEN:
+                        yield f"{first} - {second}"
+        case Review.OPENED:
+            for d in wishes.denominators:
+                for wholes in range(2, max(3, wishes.largest + 1)):
+                    for top in range(1, d):
+                        yield f"{wholes} {top}/{d} = {wholes - 1} ?/{d}"
+
+
+def _fractions(wishes: Wishes) -> Iterator[Like]:
+    for d in wishes.denominators:
+        for first in range(1, d):
+            if wishes.skill is not Skill.ADD:
+                yield from (Like(0, first, 0, second, d, taken=True) for second in range(1, first))
+            if wishes.skill is not Skill.SUBTRACT:
+                yield from (Like(0, first, 0, second, d, taken=False) for second in range(1, d - first))
+
+
+def reviewed(wishes: Wishes, beside: Iterable[Statement]) -> tuple[Statement, ...] | None:
+    """Return one problem for each review that is wished for, chosen by the seed, or None without any left.
+
+    None is a problem of the last nights, nor a twin of another or of those ``beside`` it on the page.
+    """
+    taken = {twin_key(one) for one in beside}
+    found: list[Statement] = []
+    for turn, review in enumerate(wishes.review):
+        one = _free(
+            sorted(listed(review, wishes), key=lambda typed: _draw(wishes.seed, turn, typed)),
+            wishes.avoid,
+            taken,
+        )
+        if one is None:
+            return None
+        taken.add(twin_key(one))
+        found.append(one)
+    return tuple(found)
+
+
+def _free(typed: Iterable[str], avoid: Container[str], taken: Container[object]) -> Statement | None:
+    statements = (read_statement(one) for one in typed if one not in avoid)
+    return next((one for one in statements if twin_key(one) not in taken), None)
+
+
+def _draw(seed: int, turn: int, typed: str) -> bytes:
+    return sha256(f"{seed} {turn} {typed}".encode()).digest()
