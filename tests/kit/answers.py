@@ -2,11 +2,12 @@
 
 from collections.abc import Mapping, Sequence
 
+from onewhole.desk.seats import seats
 from onewhole.marking.answer import read_written
 from onewhole.marking.answers_table import ClassAnswers, PupilAnswers
 from onewhole.marking.expected import Expected, expect
 from onewhole.marking.finding import Finding, findings
-from onewhole.marking.group import MEETS, Group, groups
+from onewhole.marking.group import Group
 from onewhole.marking.mark import (
     ANY_FORM,
     ClassMarks,
@@ -17,6 +18,7 @@ from onewhole.marking.mark import (
     mark_class,
     mark_row,
 )
+from onewhole.marking.seating import MEETS
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
@@ -94,4 +96,4 @@ def grouped(
 ) -> tuple[Group, ...]:
     """Tomorrow's groups of a class."""
     marks = marked(problems, rows)
-    return groups(marks.pupils, findings(marks), meets=meets)
+    return seats(marks.pupils, findings(marks), meets=meets)

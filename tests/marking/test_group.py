@@ -2,9 +2,11 @@
 
 import pytest
 
+from onewhole.desk.seats import seats
 from onewhole.errors import InputError
-from onewhole.marking.group import LARGEST, NAMES, SMALLEST, Group, groups
+from onewhole.marking.group import NAMES, Group
 from onewhole.marking.placing import Place
+from onewhole.marking.seating import SIZES
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
 from tests.kit.answers import all_right, by_pattern, grouped, page, right
@@ -91,10 +93,10 @@ def test_large_groups_are_cut_evenly_while_there_is_room() -> None:
     assert _shape(grouped(PAGE, _class(A02=7))) == [(Place.FAMILY, 4), (Place.FAMILY, 3)]
     assert _shape(grouped(PAGE, _class(A02=7), meets=1)) == [(Place.FAMILY, 7)]
     assert _shape(grouped(PAGE, _class(A02=13, talk=8), meets=4)) == [
-        (Place.FAMILY, 5),
-        (Place.FAMILY, 4),
-        (Place.FAMILY, 4),
-        (Place.INTERVIEW, 8),
+        (Place.FAMILY, 7),
+        (Place.FAMILY, 6),
+        (Place.INTERVIEW, 4),
+        (Place.INTERVIEW, 4),
     ]
 
 
@@ -128,7 +130,7 @@ def test_a_whole_class_has_sizes_that_can_be_taught() -> None:
     assert sorted(pupil for group in made for pupil in group.pupils) == sorted(rows)
     met = [group for group in made if group.place in MET]
     assert len(met) <= 4
-    assert all(SMALLEST <= len(group.pupils) <= LARGEST for group in met)
+    assert all(SIZES.smallest <= len(group.pupils) <= SIZES.largest for group in met)
 
 
 def test_names_are_neutral_and_apart() -> None:
@@ -144,8 +146,8 @@ def test_names_are_neutral_and_apart() -> None:
 def test_the_teacher_meets_at_least_one() -> None:
     """Nobody can be met in no groups."""
     with pytest.raises(InputError, match="at least one group, not 0"):
-        groups((), (), meets=0)
-    assert groups((), ()) == ()
+        seats((), (), meets=0)
+    assert seats((), ()) == ()
 
 
 def test_the_sorts_of_this_file_are_what_they_say() -> None:

@@ -2,8 +2,8 @@
 
 import json
 
+from onewhole.desk.seats import seats
 from onewhole.marking.finding import findings
-from onewhole.marking.group import groups
 from onewhole.marking.items import items
 from onewhole.marking.mark import ClassMarks
 from onewhole.writers.marks_json import marks_object
@@ -14,7 +14,7 @@ PAGE = page(TWELVE)
 
 def _object(marks: ClassMarks) -> dict[str, object]:
     found = findings(marks)
-    return marks_object(marks, found, groups(marks.pupils, found), items(marks))
+    return marks_object(marks, found, seats(marks.pupils, found), items(marks))
 
 
 def test_every_pupil_and_answer_stands_in_it() -> None:

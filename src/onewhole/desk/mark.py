@@ -3,13 +3,15 @@
 from dataclasses import dataclass
 from pathlib import Path
 
+from onewhole.desk.seats import seats
 from onewhole.desk.sheets import sheet_in
 from onewhole.marking.answers_table import read_answers
 from onewhole.marking.finding import CAUTION, Finding, Status, findings
-from onewhole.marking.group import MEETS, Group, groups
+from onewhole.marking.group import Group
 from onewhole.marking.items import Item, items
 from onewhole.marking.mark import ClassMarks, FormWanted, mark_class
 from onewhole.marking.placing import listed
+from onewhole.marking.seating import MEETS
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern
 from onewhole.presses.texts import read_text
@@ -66,7 +68,7 @@ def mark_sheet(sheet: Sheet, answers: str, *, file: str | None = None, meets: in
     wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
     marks = mark_class(read_answers(answers, sheet.problems, file), wanted)
     found = findings(marks)
-    return Marked(sheet, marks, found, groups(marks.pupils, found, meets=meets), items(marks))
+    return Marked(sheet, marks, found, seats(marks.pupils, found, meets=meets), items(marks))
 
 
 def as_object(marked: Marked) -> Json:

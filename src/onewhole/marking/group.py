@@ -3,20 +3,15 @@
 Source of the rule and of the sizes: our own proposal (common practice, no source).
 """
 
-from collections.abc import Iterable, Sequence
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import count
 
-from onewhole.errors import InputError
-from onewhole.marking.finding import Finding
-from onewhole.marking.mark import PupilMarks
-from onewhole.marking.placing import Place, Placing, listed, placing
+from onewhole.marking.conversation import Conversation
+from onewhole.marking.placing import Place, Placing, listed
+from onewhole.marking.seating import SIZES, Seating
 from onewhole.misconceptions.pattern import Family
-
-SMALLEST = 3
-LARGEST = 6
-#: How many groups a teacher can meet in one morning, unless the teacher says another number.
-MEETS = 4
 
 #: Names that say nothing about a child: all of them fly, none of them flies ahead.
 NAMES = (
@@ -40,13 +35,15 @@ class Group:
     """Pupils who work together tomorrow, with the reason for each placing.
 
     ``families`` are those of the patterns that the answers fit, where the place is a family. ``name`` may be
-    printed; ``because`` is for the teacher's eyes.
+    printed; ``because`` is for the teacher's eyes. ``key`` is the conversation, as it is kept for the next
+    night.
     """
 
     name: str
     place: Place
     placings: tuple[Placing, ...]
     families: tuple[Family, ...] = ()
+    key: str = ""
 
     @property
     def pupils(self) -> tuple[str, ...]:
@@ -61,134 +58,118 @@ class Group:
 
 
 @dataclass(frozen=True, slots=True)
-class _Bunch:
-    """A group in the making."""
+class Sat:
+    """Where a pupil sat on the last night: the group's name and the key of its conversation."""
 
-    place: Place
-    placings: tuple[Placing, ...]
-    families: tuple[Family, ...] = ()
-
-    @property
-    def order(self) -> tuple[int, list[int], str]:
-        """Return what bunches are put in order by: place, family, first pupil."""
-        places, families = list(Place), list(Family)
-        first = min(placed.pupil for placed in self.placings)
-        return places.index(self.place), [families.index(family) for family in self.families], first
+    name: str
+    key: str
 
 
 def groups(
-    pupils: Iterable[PupilMarks],
-    findings: Iterable[Finding],
+    everyone: Sequence[Placing],
+    seats: Seating,
+    counts: Sequence[int],
     *,
-    meets: int = MEETS,
+    before: Mapping[str, Sat] | None = None,
+    largest: int = SIZES.largest,
     names: Sequence[str] = NAMES,
 ) -> tuple[Group, ...]:
-    """Make tomorrow's groups.
+    """Return tomorrow's groups: ``counts`` are a choice that keeps the program of ``seats``.
 
-    Pupils with nothing written, and pupils with all right, are no groups that the teacher meets. The others
-    are: one family of patterns each, slips only, and a talk. Groups have 3 to 6 pupils. Small families are
-    joined, and families are joined before there are more groups than the teacher meets; a group also grows
-    beyond 6 before there are more. A family, slips and talks are never mixed, so that there may be two or
-    three groups where the teacher meets fewer, and a group may be smaller than 3 where nobody can join it.
-
-    The order of the pupils makes no difference. Raises InputError when ``meets`` is below 1.
+    ``everyone`` are the placings of the whole class. Those whom the teacher meets come first, families, slips
+    and talks; then pupils with all right, who go further in groups of at most the largest size; then those of
+    whom nothing was read. A conversation with more than one group is cut evenly: pupils who sat together
+    ``before``, and pupils whose answers fit the same families, stay together where it comes out even. A group
+    keeps the name of the last night that most of its pupils had. The order of pupils makes no difference.
     """
-    if meets < 1:
-        msg = f"a teacher meets at least one group, not {meets}"
-        raise InputError(msg, remedy="Give a number from 1 up; 4 is usual.")
-    by_pupil = {found.pupil: found for found in findings}
-    placings = sorted(
-        (placing(pupil, by_pupil[pupil.pupil]) for pupil in pupils), key=lambda placed: placed.pupil
-    )
-    met = _divided(_joined(_met(placings), meets), meets)
-    ahead = [part for bunch in _of(Place.EXTENSION, placings) for part in _cut(bunch, _parts(bunch))]
-    absent = _of(Place.ABSENT, placings)
-    bunches = [*sorted(met, key=lambda bunch: bunch.order), *ahead, *absent]
-    return tuple(
-        Group(_name(names, at), bunch.place, bunch.placings, bunch.families)
-        for at, bunch in enumerate(bunches)
-    )
+    sat = before or {}
+    held = [
+        _Part(one.talk, part) for one in seats.chosen(counts) for part in _cut(one.placings, one.groups, sat)
+    ]
+    held.sort(key=lambda part: part.order)
+    ahead = _of(Place.EXTENSION, everyone)
+    parts = [
+        *held,
+        *(_Part(Conversation(Place.EXTENSION), part) for part in _cut(ahead, -(-len(ahead) // largest), sat)),
+        *(_Part(Conversation(Place.ABSENT), part) for part in _cut(_of(Place.ABSENT, everyone), 1, sat)),
+    ]
+    called = _names(parts, sat, names)
+    return tuple(part.group(name) for part, name in zip(parts, called, strict=True))
 
 
-def _name(names: Sequence[str], at: int) -> str:
-    again = at // len(names)
-    return names[at % len(names)] + (f" {again + 1}" if again else "")
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """A group without its name."""
+
+    talk: Conversation
+    placings: tuple[Placing, ...]
+
+    @property
+    def families(self) -> tuple[Family, ...]:
+        """Return the families that somebody's answers fit: those talked about, or of a pupil who joins."""
+        if self.talk.place is not Place.FAMILY:
+            return ()
+        found = {
+            family
+            for placed in self.placings
+            for family in (
+                [each for each in placed.families if each in self.talk.families] or placed.families
+            )
+        }
+        return tuple(family for family in Family if family in found)
+
+    @property
+    def order(self) -> tuple[int, list[int], str]:
+        """Return what groups are put in order by: place, families, first pupil."""
+        families = [list(Family).index(family) for family in self.families]
+        return list(Place).index(self.talk.place), families, self.placings[0].pupil
+
+    def group(self, name: str) -> Group:
+        """Return the group of a name."""
+        return Group(name, self.talk.place, self.placings, self.families, self.talk.key)
 
 
-def _of(place: Place, placings: Sequence[Placing]) -> list[_Bunch]:
-    chosen = tuple(placed for placed in placings if placed.place is place)
-    return [_Bunch(place, chosen)] if chosen else []
+def _of(place: Place, everyone: Sequence[Placing]) -> tuple[Placing, ...]:
+    return tuple(one for one in everyone if one.place is place)
 
 
-def _met(placings: Sequence[Placing]) -> list[_Bunch]:
-    families = _families([placed for placed in placings if placed.place is Place.FAMILY])
-    return [*families, *_of(Place.SLIPS, placings), *_of(Place.INTERVIEW, placings)]
-
-
-def _families(placings: Sequence[Placing]) -> list[_Bunch]:
-    """Give each family its pupils, the family that most of those still waiting share first."""
-    waiting, found = list(placings), []
-    while waiting:
-        shared = {family: sum(family in placed.families for placed in waiting) for family in Family}
-        family = max(Family, key=lambda each: shared[each])
-        found.append(
-            _Bunch(Place.FAMILY, tuple(placed for placed in waiting if family in placed.families), (family,))
-        )
-        waiting = [placed for placed in waiting if family not in placed.families]
-    return found
-
-
-def _joined(bunches: list[_Bunch], meets: int) -> list[_Bunch]:
-    """Join families: those with too few pupils, then as many as it takes, the pair with the fewest first."""
-    while True:
-        families = [bunch for bunch in bunches if bunch.place is Place.FAMILY]
-        small = any(len(bunch.placings) < SMALLEST for bunch in families)
-        if len(families) < 2 or not (small or len(bunches) > meets):
-            return bunches
-        first, second = min(
-            combinations(families, 2),
-            key=lambda pair: (sum(len(bunch.placings) for bunch in pair), [bunch.order for bunch in pair]),
-        )
-        rest = [bunch for bunch in bunches if bunch not in {first, second}]
-        bunches = [*rest, _together(first, second)]
-
-
-def _together(first: _Bunch, second: _Bunch) -> _Bunch:
-    families = {*first.families, *second.families}
-    placings = sorted((*first.placings, *second.placings), key=lambda placed: placed.pupil)
-    return _Bunch(Place.FAMILY, tuple(placings), tuple(family for family in Family if family in families))
-
-
-def _divided(bunches: list[_Bunch], meets: int) -> list[_Bunch]:
-    """Cut groups that are too large, the largest first, while the teacher can meet one more."""
-    room = max(0, meets - len(bunches))
-    found: list[_Bunch] = []
-    for bunch in sorted(bunches, key=lambda bunch: (-len(bunch.placings), bunch.order)):
-        parts = min(_parts(bunch), 1 + room)
-        room -= parts - 1
-        found.extend(_cut(bunch, parts))
-    return found
-
-
-def _parts(bunch: _Bunch) -> int:
-    return -(-len(bunch.placings) // LARGEST)
-
-
-def _cut(bunch: _Bunch, parts: int) -> list[_Bunch]:
-    """Cut into even parts; pupils whose answers fit the same families stay next to one another."""
+def _cut(placings: Sequence[Placing], parts: int, sat: Mapping[str, Sat]) -> list[tuple[Placing, ...]]:
+    """Cut into even parts; pupils who sat together, and those with the same families, stay side by side."""
+    if not placings:
+        return []
     order = list(Family)
-    placings = sorted(
-        bunch.placings,
-        key=lambda placed: ([order.index(family) for family in placed.families], placed.pupil),
+    row = sorted(
+        placings,
+        key=lambda one: (
+            sat[one.pupil].name if one.pupil in sat else "",
+            [order.index(family) for family in one.families],
+            one.pupil,
+        ),
     )
-    sizes = [len(placings) // parts + (at < len(placings) % parts) for at in range(parts)]
+    sizes = [len(row) // parts + (at < len(row) % parts) for at in range(parts)]
     found, start = [], 0
     for size in sizes:
-        part = tuple(sorted(placings[start : start + size], key=lambda placed: placed.pupil))
-        found.append(_Bunch(bunch.place, part, _shared(bunch, part)))
+        found.append(tuple(sorted(row[start : start + size], key=lambda one: one.pupil)))
         start += size
     return found
 
 
-def _shared(bunch: _Bunch, part: Sequence[Placing]) -> tuple[Family, ...]:
-    return tuple(family for family in bunch.families if any(family in placed.families for placed in part))
+def _names(parts: Sequence[_Part], sat: Mapping[str, Sat], names: Sequence[str]) -> list[str]:
+    """Name the groups: as most of their pupils were called before, the others by the first free names."""
+    called: dict[int, str] = {}
+    for at, part in enumerate(parts):
+        counted = Counter(sat[one.pupil].name for one in part.placings if one.pupil in sat)
+        free = [
+            name
+            for name in sorted(counted, key=lambda name: (-counted[name], name))
+            if name not in called.values()
+        ]
+        if free and counted[free[0]] * 2 > len(part.placings):
+            called[at] = free[0]
+    free_names = (name for name in _endless(names) if name not in called.values())
+    return [called.get(at) or next(free_names) for at in range(len(parts))]
+
+
+def _endless(names: Sequence[str]) -> Iterator[str]:
+    for turn in count(1):
+        yield from names if turn == 1 else (f"{name} {turn}" for name in names)

@@ -87,11 +87,11 @@ def _kinds(asked: Sequence[Expected]) -> dict[str, frozenset[Needs]]:
     found: dict[str, set[Needs]] = {}
     for one in asked:
         for key in one.shows:
-            found.setdefault(key, set()).add(_kind(one.needs))
+            found.setdefault(key, set()).add(kind_of(one.needs))
     return {key: frozenset(found[key]) for key in sorted(found) if not is_fact_slip(key)}
 
 
-def _kind(needs: Needs) -> Needs:
+def kind_of(needs: Needs) -> Needs:
     """Return what problems of one kind have in common: not the denominators, nor how often is regrouped."""
     return replace(
         needs, denominators=(), regroupings=min(needs.regroupings, 1), over_one=min(needs.over_one, 1)
