@@ -1,59 +1,57 @@
-"""Plan the morning: one page for the teacher, and a practice page for every group."""
+"""Plan the morning: one page for the teacher, practice pages with their key."""
 
+from collections.abc import Iterable, Sequence
 from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.mark import Marked
+from onewhole.desk.practice_pages import Tomorrow, practice_pages
 from onewhole.desk.print_pages import Made, pressed, put
+from onewhole.desk.sheets import sheet_in
 from onewhole.marking.first import see_first
-from onewhole.marking.group import Group
-from onewhole.marking.missed import missed
-from onewhole.sheets.document import Sheet
-from onewhole.sheets.practice import practice_sheet
-from onewhole.writers.morning_page import kite_of, morning_page
+from onewhole.writers.morning_page import morning_page
+from onewhole.writers.practice_key import practice_key
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import practice_page
 
-INSTRUCTION = "Look at the pieces first. Then write each line."
+__all__ = ["Tomorrow", "plan", "plan_pages", "tomorrow"]
+
+NOTHING_MORE = Tomorrow()
 
 
-def plan(marked: Marked, folder: Path, *, when: datetime) -> tuple[Made, ...]:
-    """Print the morning page and one practice page for each group into a folder.
+def tomorrow(
+    marked: Marked,
+    *,
+    pupils: Sequence[str] = (),
+    every_pupil: bool = False,
+    earlier: Iterable[Path] = (),
+    find_slip: bool | None = None,
+) -> Tomorrow:
+    """Return what is asked of the practice pages, the earlier sheets read from their files."""
+    codes = tuple(pupil.pupil for pupil in marked.marks.pupils) if every_pupil else tuple(pupils)
+    return Tomorrow(codes, tuple(sheet_in(path) for path in earlier), find_slip)
 
-    A practice page holds problems parallel to those that its group missed most (for a group that missed
-    nothing, to the last problems of the night); it carries the group's name and never a pattern's.
+
+def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTHING_MORE) -> tuple[Made, ...]:
+    """Print the morning page, the practice pages and their key into a folder.
+
+    A practice page holds problems parallel to those that its group (or pupil) missed most, one to come back
+    to, and after the first night a wrong answer to mend; it carries a group's name or a pupil's code and
+    never a pattern's. Raises UnknownPupilError for a code that is not in the class.
     """
-    return put(pressed(plan_pages(marked), when=when), folder)
+    return put(pressed(plan_pages(marked, asked), when=when), folder)
 
 
-def plan_pages(marked: Marked) -> tuple[tuple[str, Printed], ...]:
-    """Return the morning page and the practice pages by their names, not pressed yet."""
+def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[str, Printed], ...]:
+    """Return the morning page, the practice pages and their key by their names, not pressed yet."""
     first = see_first(marked.marks.pupils, marked.findings, marked.groups)
     morning = morning_page(
         marked.sheet, marked.marks, marked.findings, marked.groups, items=marked.items, first=first
     )
-    return (("morning", morning), *_practice_pages(marked))
-
-
-def practice_sheets(marked: Marked) -> tuple[tuple[Group, Sheet], ...]:
-    """Return the practice sheet of every group for which there are parallel problems."""
-    made = ((group, _practice(marked, group, at)) for at, group in enumerate(marked.groups))
-    return tuple((group, sheet) for group, sheet in made if sheet is not None)
-
-
-def _practice(marked: Marked, group: Group, at: int) -> Sheet | None:
-    asked = {problem.label: problem for problem in marked.sheet.problems}
-    models = [asked[label] for label in missed(group, marked.marks)] or list(reversed(marked.sheet.problems))
-    return practice_sheet(marked.sheet.header, models, INSTRUCTION, skip=at)
-
-
-def _practice_pages(marked: Marked) -> list[tuple[str, Printed]]:
-    places = {group.name: at for at, group in enumerate(marked.groups)}
-    return [
-        (_file(group.name), practice_page(sheet, group.name, kite_of(places[group.name])))
-        for group, sheet in practice_sheets(marked)
-    ]
-
-
-def _file(name: str) -> str:
-    return f"practice-{name.lower().replace(' ', '-')}"
+    pages = practice_pages(marked, asked)
+    key = practice_key(marked.sheet.header, [(page.whose, page.practice) for page in pages])
+    return (
+        ("morning", morning),
+        *((page.file, practice_page(page.practice, page.whose, page.kite)) for page in pages),
+        *((("practice-key", key),) if pages else ()),
+    )

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
-from onewhole.misconceptions.pattern import Family, luck
+from onewhole.misconceptions.pattern import Family, Pattern, luck
 from onewhole.misconceptions.slip import Slip
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -61,6 +61,21 @@ def is_at_heart(key: str) -> bool:
     )
 
 
+_AT_HEART = tuple(pattern for pattern in patterns() if is_at_heart(pattern.id))
+
+
+def traps_at_heart(statement: Statement) -> Traps:
+    """Return ``traps(statement).at_heart`` without looking at any other pattern, which is much quicker.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = read_statement("5 1/8 - 2 5/8")
+    >>> traps_at_heart(asked) == traps(asked).at_heart
+    True
+    """
+    slips = [slip for pattern in _AT_HEART if (slip := pattern.slip(statement))]
+    return _traps(statement, slips, _AT_HEART)
+
+
 def traps(statement: Statement, shown: Sequence[Slip] | None = None) -> Traps:
     """Return what the numbers of a statement show and hide.
 
@@ -72,12 +87,16 @@ def traps(statement: Statement, shown: Sequence[Slip] | None = None) -> Traps:
     >>> any({"A01", "A02"} <= set(group) for group in found.alike)
     True
     """
-    wrote: dict[Outcome, list[str]] = defaultdict(list)
     slips = shows(statement) if shown is None else shown
+    return _traps(statement, slips, patterns())
+
+
+def _traps(statement: Statement, slips: Sequence[Slip], among: Sequence[Pattern]) -> Traps:
+    """Group slips by what they write; only patterns that show nothing can be right by luck."""
+    shown = {slip.pattern for slip in slips}
+    lucky = tuple(one.id for one in among if one.id not in shown and luck(one, statement))
+    wrote: dict[Outcome, list[str]] = defaultdict(list)
     for slip in slips:
         wrote[slip.wrote].append(slip.pattern)
-    return Traps(
-        tuple(slip.pattern for slip in slips),
-        tuple(tuple(group) for group in wrote.values() if len(group) > 1),
-        tuple(pattern.id for pattern in patterns() if luck(pattern, statement)),
-    )
+    alike = tuple(tuple(group) for group in wrote.values() if len(group) > 1)
+    return Traps(tuple(slip.pattern for slip in slips), alike, lucky)

@@ -1,56 +1,160 @@
-"""A practice page: problems parallel to those that were missed, easiest first."""
+"""A practice page: problems parallel to those that were missed, one to come back to, one slip to find."""
 
-from collections.abc import Sequence
-from dataclasses import replace
+from collections.abc import Hashable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import islice
 
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.difficulty import difficulty
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
+from onewhole.problems.traps import traps_at_heart
+from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Instruction, Sheet
+from onewhole.sheets.earlier_skill import review
+from onewhole.sheets.find_the_slip import FindTheSlip, find_the_slip
 from onewhole.sheets.header import Header
+from onewhole.sheets.stories import story, told_whole
+from onewhole.sheets.story_asks import NoStoryError
 from onewhole.statements.statement import Statement
 
-#: How many problems a practice page holds; our own.
+#: How many problems a practice page holds, the one to come back to among them; our own.
 PRACTICE = 6
+#: With a slip to find below them there are fewer, so that one page of paper holds them.
+BESIDE_A_SLIP = 4
+#: So many parallels are looked at for the one that tells open patterns apart best.
+WINDOW = 4
 
 
-def practice_sheet(
-    header: Header, models: Sequence[Problem], words: str, *, count: int = PRACTICE, skip: int = 0
-) -> Sheet | None:
+@dataclass(frozen=True, slots=True)
+class Practice:
+    """A practice page.
+
+    ``review`` is the label of the problem that is come back to, or None. ``slip`` is a wrong worked example
+    to mend after the last problem, or None. Raises ValueError for labels that do not fit the page.
+    """
+
+    sheet: Sheet
+    review: str | None = None
+    slip: FindTheSlip | None = None
+
+    def __post_init__(self) -> None:
+        """Refuse a review that is not there, and a slip under a label that is taken."""
+        labels = {problem.label for problem in self.sheet.problems}
+        if self.review is not None and self.review not in labels:
+            msg = f"there is no problem {self.review} to come back to"
+            raise ValueError(msg)
+        if self.slip is not None and self.slip.label in labels:
+            msg = f"the label {self.slip.label} is taken"
+            raise ValueError(msg)
+
+
+def practice(
+    header: Header,
+    models: Sequence[Problem],
+    words: str,
+    *,
+    patterns: Sequence[str] = (),
+    earlier: Sequence[Statement] = (),
+    find_slip: bool = False,
+    count: int | None = None,
+    skip: int = 0,
+) -> Practice | None:
     """Return a page of problems with the structure of the given ones and new numbers, or None without any.
 
-    ``models`` come in order of importance: each gives one problem in turn until there are ``count``. ``skip``
-    passes over so many of each model's parallels, so that two groups that missed the same problems practise
-    on different numbers. ``words`` is the instruction at the top. The page climbs from easy to hard.
+    ``models`` come in order of importance: each gives one problem in turn, those first on which one of the
+    open ``patterns`` shows and is told apart; of each model's parallels, too, those are taken. A parallel of
+    a word problem is told as a story. One of the ``count`` problems is come back to: from ``earlier``, or of
+    a skill before tonight's (:func:`onewhole.sheets.earlier_skill.review`). With ``find_slip`` a wrong worked
+    example of an open pattern stands last; it has no place on a first night. ``skip`` passes over so many
+    parallels, so that two groups practise on different numbers. Without a ``count`` there are 6 problems, and
+    4 above a slip to find. ``words`` is the instruction at the top. The
+    page climbs from easy to hard, so that the review is mixed in.
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> night = read_sheet("1. 9 5/8 - 4 6/8")
-    >>> len(practice_sheet(night.header, night.problems, "Work these.", count=3).problems)
-    3
+    >>> made = practice(night.header, night.problems, "Work these.", patterns=["A02"], find_slip=True)
+    >>> len(made.sheet.problems), made.review, made.slip.label
+    (4, '1', '5')
     """
-    chosen = _chosen([model.statement for model in models], count, skip)
-    if not chosen:
+    if not models:
         return None
-    chosen.sort(key=lambda statement: (difficulty(statement, header.strategy).score, text(statement)))
-    problems = [Problem(str(at), one, text(one)) for at, one in enumerate(chosen, start=1)]
-    return Sheet((Instruction(words), *problems), replace(header, title="Practice", minutes=None, recipe=""))
+    if count is None:
+        count = BESIDE_A_SLIP if find_slip else PRACTICE
+    order = sorted(models, key=lambda model: not settles(model.statement, patterns))
+    asked = [model.statement for model in models]
+    back = review(asked, earlier, asked, skip=skip)
+    told = {} if back is None else {back: False}
+    told |= _chosen(order, patterns, count - len(told), skip, beside=tuple(told))
+    if set(told) <= {back}:
+        return None
+    page = sorted(told, key=lambda one: (difficulty(one, header.strategy).score, text(one)))
+    words_for_whole = told_whole(header.words) if any(told.values()) else header.words
+    own = replace(header, title="Practice", minutes=None, recipe="", words=words_for_whole)
+    problems = [_problem(at, one, own, tell=told[one]) for at, one in enumerate(page, start=1)]
+    slip = None
+    if find_slip:
+        last, taken = str(len(page) + 1), {*asked, *page}
+        slip = find_the_slip(asked, patterns, header.strategy, label=last, taken=taken, skip=skip)
+    came_back = None if back is None else problems[page.index(back)].label
+    return Practice(Sheet((Instruction(words), *problems), own), came_back, slip)
 
 
-def _chosen(models: Sequence[Statement], count: int, skip: int) -> list[Statement]:
-    """Take parallels of the models in turn; one that is a model, or was taken already, is passed over."""
-    streams = [parallel(model) for model in models]
-    taken = set(models)
-    chosen: list[Statement] = []
-    for stream in streams:
-        for _ in range(skip):
-            next(stream, None)
+def settles(statement: Statement, patterns: Sequence[str]) -> int:
+    """Return how many of the patterns show on a statement and are told apart there.
+
+    A pattern is told apart when no other of them, and none about regrouping and the pieces, writes the same.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [settles(read_statement(typed), ["A01"]) for typed in ("9 5/8 - 4 6/8", "5 1/8 - 2 5/8")]
+    [1, 0]
+    """
+    if not patterns:
+        return 0
+    near = dict.fromkeys((*patterns, *traps_at_heart(statement).shown))
+    slips = [slip for key in near if (slip := by_id(key).slip(statement))]
+    wrote = [slip.wrote for slip in slips]
+    return sum(slip.pattern in patterns and wrote.count(slip.wrote) == 1 for slip in slips)
+
+
+def _chosen(
+    models: Sequence[Problem], patterns: Sequence[str], count: int, skip: int, *, beside: Sequence[Statement]
+) -> dict[Statement, bool]:
+    """Take parallels of the models in turn, and say of each whether it is told as a story.
+
+    No model itself is among them, and no twin of one that is taken already or stands ``beside`` them.
+    """
+    asked = {model.statement for model in models}
+    taken: set[Hashable] = {twin_key(one) for one in beside}
+    streams = [
+        (islice(_best_first(model.statement, patterns), skip, None), bool(model.story)) for model in models
+    ]
+    chosen: dict[Statement, bool] = {}
     while streams and len(chosen) < count:
-        for stream in tuple(streams):
-            found = next((one for one in stream if one not in taken), None)
+        for stream, tell in tuple(streams):
+            found = next((one for one in stream if one not in asked and twin_key(one) not in taken), None)
             if found is None:
-                streams.remove(stream)
+                streams.remove((stream, tell))
             elif len(chosen) < count:
-                taken.add(found)
-                chosen.append(found)
+                taken.add(twin_key(found))
+                chosen[found] = tell
     return chosen
+
+
+def _best_first(model: Statement, patterns: Sequence[str]) -> Iterator[Statement]:
+    """Yield parallels of a model, of a few at a time those first that settle most."""
+    stream = parallel(model)
+    while window := list(islice(stream, WINDOW if patterns else 1)):
+        yield from sorted(window, key=lambda one: -settles(one, patterns))
+
+
+def _problem(label: int, statement: Statement, header: Header, *, tell: bool) -> Problem:
+    """Return a problem, told as a story where that is wanted and can be done."""
+    plain = Problem(str(label), statement, text(statement))
+    if not tell:
+        return plain
+    try:
+        return story(statement, seed=label, words=header.words).problem(plain.label)
+    except NoStoryError:
+        return plain

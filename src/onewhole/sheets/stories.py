@@ -87,7 +87,7 @@ def story(
         msg = f"this problem cannot be told as “{structure}”"
         remedy = f"It can be told as: {', '.join(have)}." if have else "Leave the kind out."
         raise NoStoryError(msg, remedy=remedy)
-    frame, whole = _in_turn(chosen)[seed % len(chosen)], _whole(words)
+    frame, whole = _in_turn(chosen)[seed % len(chosen)], told_whole(words)
     return Story(statement, frame.structure, _told(frame, parts, whole), whole)
 
 
@@ -117,7 +117,12 @@ def _in_turn(frames: list[Frame]) -> list[Frame]:
     return [frames[at] for _, at in sorted(turns)]
 
 
-def _whole(words: ClassWords | None) -> ClassWords:
+def told_whole(words: ClassWords | None) -> ClassWords:
+    """Return what a story counts: what the class calls a whole, or strips of kite paper.
+
+    >>> told_whole(ClassWords()).wholes
+    'strips of kite paper'
+    """
     if words is None or words.whole == ClassWords().whole:
         return KITE_PAPER
     return words

@@ -12,11 +12,12 @@ from onewhole.writers.printed import Json, Printed
 def key_page(sheet: Sheet) -> Printed:
     """Return the answer key; equal forms are named and none is demanded (4.NF asks for no form)."""
     data = frame(sheet.header, title="Answer key", small=named(sheet.header))
-    answers = [_answer(entry) for entry in answer_key(sheet)]
+    answers = [answer_row(entry) for entry in answer_key(sheet)]
     return Printed("key", data | {"footer": "For the teacher", "answers": answers})
 
 
-def _answer(entry: KeyEntry) -> Json:
+def answer_row(entry: KeyEntry) -> Json:
+    """Return one problem's row of the key."""
     row: Json = {
         "label": f"{entry.problem.label}.",
         "formula": formula(entry.problem.statement),

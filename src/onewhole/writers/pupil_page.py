@@ -1,11 +1,15 @@
-"""The pupil page and a group's practice page: problems with the room that their working needs."""
+"""The pupil page and a practice page: problems with the room that their working needs."""
 
+from collections.abc import Sequence
 from math import ceil
 from typing import assert_never
 
+from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Instruction, Sheet
+from onewhole.sheets.find_the_slip import FIND, WRONG, FindTheSlip
 from onewhole.sheets.header import Picture
+from onewhole.sheets.practice import Practice
 from onewhole.sheets.room import Place, Room, columns, room
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.writers.formula import formula
@@ -20,14 +24,19 @@ def pupil_page(sheet: Sheet) -> Printed:
     return Printed("pupil", frame(sheet.header) | _body(sheet))
 
 
-def practice_page(sheet: Sheet, group: str, kite: str) -> Printed:
-    """Return the page that one group practises on; ``group`` is a kite word and never a pattern's name."""
-    over = frame(sheet.header, title=f"{group}: {sheet.header.title}" if sheet.header.title else group)
-    return Printed("practice", over | _body(sheet) | {"kite": kite})
+def practice_page(practice: Practice, whose: str, kite: str) -> Printed:
+    """Return the page that one group or one pupil practises on; no pattern is named on it.
+
+    ``whose`` is the group's kite word or the pupil's code.
+    """
+    sheet = practice.sheet
+    over = frame(sheet.header, title=f"{whose}: {sheet.header.title}" if sheet.header.title else whose)
+    last = [_slip(practice.slip, sheet)] if practice.slip else []
+    return Printed("practice", over | _body(sheet, last) | {"kite": kite})
 
 
-def _body(sheet: Sheet) -> Json:
-    items = [_item(item, sheet) for item in sheet.items]
+def _body(sheet: Sheet, last: Sequence[Json] = ()) -> Json:
+    items = [*(_item(item, sheet) for item in sheet.items), *last]
     pitch = room(sheet.problems[0], sheet).pitch_mm
     return {"columns": columns(sheet), "pitch_mm": ceil(pitch), "items": items}
 
@@ -39,13 +48,26 @@ def _item(item: Instruction | Problem, sheet: Sheet) -> Json:
     found: Json = {
         "kind": "problem",
         "label": f"{item.label}.",
-        "room": {"width_mm": ceil(needed.width_mm), "height_mm": ceil(needed.height_mm)},
+        "room": _size(needed),
     }
     found |= {"words": item.story} if item.story else {"formula": formula(item.statement, asks=_asks(item))}
     found |= _answer(item, needed)
     if needed.picture:
         found["picture"] = _size(needed.picture) | {"words": _DRAW[sheet.header.picture]}
     return found
+
+
+def _slip(slip: FindTheSlip, sheet: Sheet) -> Json:
+    """Return the wrong lines, called wrong over them, and the room to mend them in."""
+    problem = Problem(slip.label, slip.problem, text(slip.problem))
+    return {
+        "kind": "slip",
+        "label": f"{slip.label}.",
+        "tag": WRONG,
+        "words": FIND,
+        "lines": [formula(line, leads=at > 0) for at, line in enumerate(slip.lines)],
+        "room": _size(room(problem, sheet)),
+    }
 
 
 def _asks(problem: Problem) -> bool:
@@ -67,5 +89,5 @@ def _answer(problem: Problem, needed: Room) -> Json:
             assert_never(problem.statement)
 
 
-def _size(place: Place) -> Json:
+def _size(place: Place | Room) -> Json:
     return {"width_mm": ceil(place.width_mm), "height_mm": ceil(place.height_mm)}

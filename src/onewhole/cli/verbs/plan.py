@@ -1,4 +1,4 @@
-"""`onewhole plan`: the morning page and a practice page for every group."""
+"""`onewhole plan`: the morning page, and practice for every group and for pupils asked for."""
 
 from pathlib import Path
 from typing import Annotated
@@ -7,7 +7,7 @@ import typer
 
 from onewhole.cli.clock import now
 from onewhole.desk import mark as marks
-from onewhole.desk.plan import plan
+from onewhole.desk.plan import plan, tomorrow
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[
@@ -17,11 +17,43 @@ To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to 
 Meets = Annotated[
     int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
 ]
+Pupil = Annotated[
+    list[str] | None,
+    typer.Option("--pupil", metavar="CODE", help="Print a page for this pupil too; may be given again."),
+]
+EveryPupil = Annotated[bool, typer.Option("--every-pupil", help="Print a page for every pupil too.")]
+Earlier = Annotated[
+    list[Path] | None,
+    typer.Option(
+        "--earlier",
+        metavar="SHEET",
+        help="The sheet of an earlier night, from which a problem comes back; may be given again.",
+    ),
+]
+Slip = Annotated[
+    bool | None,
+    typer.Option(
+        "--find-slip/--no-find-slip",
+        help="End each page with a wrong answer to mend. Left out: only after an earlier night.",
+    ),
+]
 
 
-def run(sheet: SheetFile, answers: AnswersFile, to: To = Path("out"), meets: Meets = marks.MEETS) -> int:
-    """Print the morning page and the practice pages, and say where they lie."""
+def run(
+    sheet: SheetFile,
+    answers: AnswersFile,
+    to: To = Path("out"),
+    meets: Meets = marks.MEETS,
+    pupil: Pupil = None,
+    every_pupil: EveryPupil = False,
+    earlier: Earlier = None,
+    find_slip: Slip = None,
+) -> int:
+    """Print the morning page, the practice pages and their key, and say where they lie."""
     marked = marks.mark_files(sheet, answers, meets=meets)
-    for one in plan(marked, to, when=now()):
+    asked = tomorrow(
+        marked, pupils=pupil or (), every_pupil=every_pupil, earlier=earlier or (), find_slip=find_slip
+    )
+    for one in plan(marked, to, when=now(), asked=asked):
         print(f"{one.page:18} {one.path}")
     return 0
