@@ -6,7 +6,7 @@ BIN := $(VENV)/bin
 READY := $(VENV)/ready
 CODE := $(wildcard src tests bench tools examples)
 
-.PHONY: run test lint format bench lock clean
+.PHONY: run test lint format docs bench lock clean
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
@@ -24,6 +24,11 @@ lint: $(READY)
 format: $(READY)
 	$(BIN)/ruff check --fix $(CODE)
 	$(BIN)/ruff format $(CODE)
+
+# The pages that are made from the code, and the sessions and drawings in the others. Read the difference.
+docs: $(READY)
+	$(BIN)/python -m tools.docs
+	ONEWHOLE_ACCEPT=1 $(BIN)/pytest -q tests/commands tests/house/test_docs.py tests/house/test_architecture.py
 
 bench: $(READY)
 	$(BIN)/python bench/all.py
