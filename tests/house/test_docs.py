@@ -138,6 +138,14 @@ def test_every_link_leads_somewhere(path: Path) -> None:
     assert not dead
 
 
+def test_every_place_in_the_code_is_there() -> None:
+    """Files and folders that ARCHITECTURE.md names exist."""
+    page = (ROOT / "ARCHITECTURE.md").read_text(encoding="utf-8")
+    named = re.findall(r"`((?:src|tests|docs|bench|tools|changelog\.d)/[\w./-]*)`", page)
+    assert len(named) > 10
+    assert [name for name in named if not (ROOT / name).exists()] == []
+
+
 def _anchors(page: Path) -> set[str]:
     """The headings of a page as links name them."""
     heads = ANCHORED.findall(page.read_text(encoding="utf-8"))
