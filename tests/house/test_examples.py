@@ -2,8 +2,9 @@
 
 import runpy
 
-from onewhole.desk.audit import audit
+from onewhole.desk.audit import audit, audit_sheet
 from onewhole.desk.mark import mark
+from onewhole.desk.plan import practice_sheets
 from onewhole.marking.finding import Status
 from tests.house.plan import ROOT
 
@@ -42,3 +43,10 @@ def test_the_night_shows_every_kind_of_finding() -> None:
     assert len(marked.marks.pupils) == 24
     assert {found.status for found in marked.findings} >= {Status.NONE, Status.LIKELY, Status.UNSTEADY}
     assert len({group.place for group in marked.groups}) == 5
+
+
+def test_every_practice_page_has_nothing_to_change() -> None:
+    """It climbs, holds no twins, and mixes problems with and without regrouping."""
+    sheets = practice_sheets(mark(SHEET, ANSWERS))
+    assert len(sheets) == 6
+    assert [(group.name, found) for group, sheet in sheets for found in audit_sheet(sheet).findings] == []

@@ -8,8 +8,10 @@ from onewhole.desk.print_pages import Made, pressed, put
 from onewhole.marking.first import see_first
 from onewhole.marking.group import Group
 from onewhole.marking.missed import missed
+from onewhole.problems.needs import needs
+from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.practice import practice_sheet
+from onewhole.sheets.practice import PRACTICE, practice_sheet
 from onewhole.writers.morning_page import kite_of, morning_page
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import practice_page
@@ -42,9 +44,21 @@ def practice_sheets(marked: Marked) -> tuple[tuple[Group, Sheet], ...]:
 
 
 def _practice(marked: Marked, group: Group, at: int) -> Sheet | None:
-    asked = {problem.label: problem for problem in marked.sheet.problems}
-    models = [asked[label] for label in missed(group, marked.marks)] or list(reversed(marked.sheet.problems))
-    return practice_sheet(marked.sheet.header, models, INSTRUCTION, skip=at)
+    return practice_sheet(marked.sheet.header, _models(marked, group), INSTRUCTION, skip=at)
+
+
+def _models(marked: Marked, group: Group) -> list[Problem]:
+    """Return what a group practises, the most often missed first, and among it one without regrouping.
+
+    So looking at the pieces first is worth while (K11 of our checks).
+    """
+    night = marked.sheet.problems
+    asked = {problem.label: problem for problem in night}
+    models = [asked[label] for label in missed(group, marked.marks)] or list(reversed(night))
+    plain = next((problem for problem in night if not needs(problem.statement).regrouping), None)
+    if plain and all(needs(problem.statement).regrouping for problem in models[:PRACTICE]):
+        models.insert(PRACTICE - 1, plain)
+    return models
 
 
 def _practice_pages(marked: Marked) -> list[tuple[str, Printed]]:

@@ -1,12 +1,13 @@
 """A practice page: problems parallel to those that were missed, easiest first."""
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import replace
 
 from onewhole.notations.text import text
 from onewhole.problems.difficulty import difficulty
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
+from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.header import Header
 from onewhole.statements.statement import Statement
@@ -38,19 +39,19 @@ def practice_sheet(
 
 
 def _chosen(models: Sequence[Statement], count: int, skip: int) -> list[Statement]:
-    """Take parallels of the models in turn; one that is a model, or was taken already, is passed over."""
+    """Take parallels of the models in turn, but no model itself and no twin of one taken already."""
     streams = [parallel(model) for model in models]
-    taken = set(models)
     chosen: list[Statement] = []
+    taken: set[Hashable] = set()
     for stream in streams:
         for _ in range(skip):
             next(stream, None)
     while streams and len(chosen) < count:
         for stream in tuple(streams):
-            found = next((one for one in stream if one not in taken), None)
+            found = next((one for one in stream if one not in models and twin_key(one) not in taken), None)
             if found is None:
                 streams.remove(stream)
             elif len(chosen) < count:
-                taken.add(found)
+                taken.add(twin_key(found))
                 chosen.append(found)
     return chosen
