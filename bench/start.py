@@ -10,6 +10,8 @@ from pathlib import Path
 from statistics import median
 from time import perf_counter
 
+from measuring import process_megabytes
+
 COMMAND = str(Path(sys.executable).with_name("onewhole"))
 ROOM = str(Path(__file__).parents[1] / "examples" / "room12")
 ROUNDS = 15
@@ -34,7 +36,9 @@ def main() -> None:
         taken = sorted(seconds(command) for _ in range(ROUNDS))
         usual = usual or median(taken)
         middle, least = 1000 * median(taken), 1000 * taken[0]
-        print(f"{name:22} {middle:9.1f} {least:9.1f} {median(taken) / usual:6.1f} {memory(command):5.0f}")
+        print(
+            f"{name:22} {middle:9.1f} {least:9.1f} {median(taken) / usual:6.1f} {process_megabytes(command):5.0f}"
+        )
     print(f"goal: onewhole --version at most {GOAL} times python -c pass")
     print("\nslowest to load in onewhole work, each without what it loads (ms):")
     for own, name in slowest(STARTS["onewhole work"])[:8]:
@@ -45,17 +49,6 @@ def seconds(command: list[str]) -> float:
     began = perf_counter()
     subprocess.run(command, check=True, capture_output=True)
     return perf_counter() - began
-
-
-def memory(command: list[str]) -> float:
-    """Return the largest memory of a run in MB, asked by a process of its own."""
-    code = (
-        "import resource, subprocess, sys; subprocess.run(sys.argv[1:], capture_output=True);"
-        "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)"
-    )
-    ran = subprocess.run([sys.executable, "-c", code, *command], check=True, capture_output=True, text=True)
-    kilobytes = int(ran.stdout) / (1024 if sys.platform == "darwin" else 1)
-    return kilobytes / 1024
 
 
 def slowest(command: list[str]) -> list[tuple[int, str]]:
