@@ -35,10 +35,8 @@ def main() -> None:
     for name, command in STARTS.items():
         taken = sorted(seconds(command) for _ in range(ROUNDS))
         usual = usual or median(taken)
-        middle, least = 1000 * median(taken), 1000 * taken[0]
-        print(
-            f"{name:22} {middle:9.1f} {least:9.1f} {median(taken) / usual:6.1f} {process_megabytes(command):5.0f}"
-        )
+        middle, least, much = 1000 * median(taken), 1000 * taken[0], process_megabytes(command)
+        print(f"{name:22} {middle:9.1f} {least:9.1f} {median(taken) / usual:6.1f} {much:5.0f}")
     print(f"goal: onewhole --version at most {GOAL} times python -c pass")
     print("\nslowest to load in onewhole work, each without what it loads (ms):")
     for own, name in slowest(STARTS["onewhole work"])[:8]:
