@@ -2,16 +2,21 @@
 
 import datetime as dt
 import re
+from dataclasses import replace
 from functools import cache
 from itertools import product
 
 from onewhole.desk.mark import Marked, mark
-from onewhole.desk.plan import plan_pages
+from onewhole.desk.plan import practice_sheets
 from onewhole.desk.print_pages import sheet_pages
+from onewhole.marking.first import see_first
+from onewhole.marking.group import Group
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.writers.morning_page import kite_of, morning_page
 from onewhole.writers.printed import Printed
+from onewhole.writers.pupil_page import practice_page
 from tests.kit.sessions import ROOT
 
 WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
@@ -84,20 +89,44 @@ def night(name: str, paper: str, size: str) -> dict[str, Printed]:
 
 @cache
 def marked(paper: str = "letter", size: str = "ordinary") -> Marked:
-    """Room 12's night with its answers."""
-    return mark(_set(text_of("room12"), paper, size), (ROOM12 / "answers.csv").read_text(encoding="utf-8"))
+    """Room 12's night with its answers; marks are the same on any paper."""
+    if (paper, size) != ("letter", "ordinary"):
+        return replace(marked(), sheet=sheet("room12", paper, size))
+    return mark(text_of("room12"), (ROOM12 / "answers.csv").read_text(encoding="utf-8"))
 
 
 @cache
-def morning(paper: str, size: str) -> dict[str, Printed]:
-    """Room 12's morning page and its practice pages by their names."""
-    return dict(plan_pages(marked(paper, size)))
+def practised() -> tuple[tuple[Group, Sheet], ...]:
+    """The practice sheet of every group of Room 12, found once."""
+    return practice_sheets(marked())
+
+
+@cache
+def practice(paper: str, size: str) -> tuple[Printed, ...]:
+    """The practice page of every group of Room 12."""
+    places = {group.name: at for at, group in enumerate(marked().groups)}
+    header = sheet("room12", paper, size).header
+    found = []
+    for group, made_once in practised():
+        papered = replace(made_once, header=replace(made_once.header, paper=header.paper, print=header.print))
+        found.append(practice_page(papered, group.name, kite_of(places[group.name])))
+    return tuple(found)
+
+
+@cache
+def morning(paper: str, size: str) -> Printed:
+    """The morning page of Room 12."""
+    found = marked(paper, size)
+    first = see_first(found.marks.pupils, found.findings, found.groups)
+    return morning_page(
+        found.sheet, found.marks, found.findings, found.groups, items=found.items, first=first
+    )
 
 
 def every_page(paper: str, size: str) -> dict[str, Printed]:
     """Every kind of page of Room 12 and of the sheet with all sorts of problems, by sheet and name."""
     pages = {f"room12/{name}": page for name, page in night("room12", paper, size).items()}
-    pages |= {f"room12/{name}": page for name, page in list(morning(paper, size).items())[:2]}
+    pages |= {"room12/morning": morning(paper, size), "room12/practice": practice(paper, size)[0]}
     pages |= {f"sorts/{name}": page for name, page in night("sorts", paper, size).items()}
     return pages | {f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped")}
 
