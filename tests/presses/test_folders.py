@@ -1,4 +1,4 @@
-"""Folders to print into."""
+"""Folders to print into are made, or refused with what to do next."""
 
 from pathlib import Path
 
@@ -8,21 +8,19 @@ from onewhole.presses.files import FileRefused
 from onewhole.presses.folders import made
 
 
-def test_a_folder_is_made_with_those_above_it(tmp_path: Path) -> None:
-    """One that is there already stays as it is."""
-    folder = tmp_path / "out" / "monday"
-    assert made(folder) == folder
-    (folder / "page").write_text("mine")
-    made(folder)
-    assert (folder / "page").read_text() == "mine"
+def test_a_folder_and_those_above_it_are_made(tmp_path: Path) -> None:
+    """A folder is made with those above it; one that is there already stays as it is."""
+    goal = tmp_path / "out" / "monday"
+    assert made(goal) == goal
+    (goal / "page.pdf").write_bytes(b"six kites")
+    assert made(goal) == goal
+    assert (goal / "page.pdf").read_bytes() == b"six kites"
 
 
-def test_a_file_stands_in_the_way(tmp_path: Path) -> None:
-    """It is named, and it stays."""
-    file = tmp_path / "out"
-    file.write_text("mine")
-    for folder in (file, file / "monday"):
-        with pytest.raises(FileRefused, match="cannot be made") as refused:
-            made(folder)
-        assert refused.value.where == str(folder)
-    assert file.read_text() == "mine"
+def test_a_file_in_the_way_is_refused(tmp_path: Path) -> None:
+    """A file where the folder should be stays, and its name is told."""
+    (tmp_path / "out").write_bytes(b"six kites")
+    with pytest.raises(FileRefused, match="Choose another folder") as caught:
+        made(tmp_path / "out")
+    assert caught.value.where == str(tmp_path / "out")
+    assert (tmp_path / "out").read_bytes() == b"six kites"
