@@ -1,7 +1,7 @@
 """How long it takes to mark a class: 25 papers of 12 problems, read, marked, found and grouped.
 
-Run: `python bench/marking.py`. Beside it stand the same papers marked one by one, each as a class of its own, which
-works out what every pattern writes once a paper instead of once a page.
+Run: `python bench/marking.py`. Beside it stand the same papers marked one by one, each as a class of its own,
+which works out what every pattern writes once a paper instead of once a page.
 """
 
 import sys
@@ -21,7 +21,7 @@ def main() -> None:
     head, *rows = (ROOM / "answers.csv").read_text(encoding="utf-8").splitlines()
     rows = [f"P{at:02},{rows[at % len(rows)].partition(',')[2]}" for at in range(PAPERS)]
     whole = "\n".join([head, *rows])
-    single = ["\n".join([head, row]) for row in rows]
+    single = [f"{head}\n{row}" for row in rows]
     acts = {
         "the class at once": (lambda answers: mark(sheet, answers), [whole]),
         "paper by paper": (lambda papers: [mark(sheet, paper) for paper in papers], [single]),
