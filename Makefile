@@ -6,7 +6,7 @@ BIN := $(VENV)/bin
 READY := $(VENV)/ready
 CODE := $(wildcard src tests bench tools examples)
 
-.PHONY: run test lint format bench lock clean
+.PHONY: run test walk lint format docs bench lock clean
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
@@ -14,6 +14,11 @@ run: $(READY)
 # The checks that read the code come first, so that pytest has the last word.
 test: lint
 	$(BIN)/pytest -n 2
+
+# Every problem of the small space by every strategy, and a million texts through the reader: a few minutes.
+walk: $(READY)
+	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 $(BIN)/pytest -n 2 -rP \
+		tests/agreement/test_walk.py tests/statements/test_fuzz.py
 
 lint: $(READY)
 	$(BIN)/ruff check $(CODE)
@@ -24,6 +29,11 @@ lint: $(READY)
 format: $(READY)
 	$(BIN)/ruff check --fix $(CODE)
 	$(BIN)/ruff format $(CODE)
+
+# The pages that are made from the code, and the sessions and drawings in the others. Read the difference.
+docs: $(READY)
+	$(BIN)/python -m tools.docs
+	ONEWHOLE_ACCEPT=1 $(BIN)/pytest -q tests/commands tests/house/test_docs.py tests/house/test_architecture.py
 
 bench: $(READY)
 	$(BIN)/python bench/all.py

@@ -33,3 +33,8 @@ def __getattr__(name: str) -> object:
         return getattr(import_module(f"onewhole.desk.{name}"), name)
     msg = f"module {__name__!r} has no attribute {name!r}"
     raise AttributeError(msg)
+
+
+def __dir__() -> list[str]:
+    """Return the names to choose from, those that are not loaded yet included."""
+    return sorted({*globals(), *__all__})

@@ -14,8 +14,9 @@ from fractions import Fraction
 import pytest
 from sympy import Rational  # type: ignore[import-untyped]
 
+from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Sum
+from onewhole.statements.expression import Sum, minus, plus
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.checks import Agreed, Estimate, Undone
 from onewhole.working.strategies.table import STRATEGIES
@@ -64,6 +65,31 @@ def test_every_strategy_agrees_with_sympy_and_every_line_with_fractions(denomina
             agree(working, wanted)
     print(f"denominator {denominator}:", dict(done))
     assert done["workings"] >= 2 * done["questions"]
+
+
+def unlike() -> Iterable[Question]:
+    """Seeded problems with any two of the denominators, and pieces for up to two wholes in either number."""
+    chance = random.Random(5)
+    found: list[Question] = []
+    while len(found) < SAMPLE:
+        first, second = (
+            Quantity(mixed(parts), (chance.randint(0, WHOLES) or None, chance.randint(0, 2 * parts)))
+            for parts in chance.choices(DENOMINATORS, k=2)
+        )
+        taken = amount(first) >= amount(second) and chance.random() < 0.7
+        found.append(Question(minus(first, second) if taken else plus(first, second)))
+    return found
+
+
+def test_unlike_denominators_and_overfull_pieces_agree_with_sympy() -> None:
+    """The same for numbers that are renamed first, and for 4 - 1 4/3: two strategies or more, all exact."""
+    for question in unlike():
+        first, second, taken = pair_of(question)
+        wanted = by_sympy(first, second, taken=taken)
+        workings = [found for one in STRATEGIES if isinstance(found := tried(question, one), Working)]
+        assert len(workings) >= 2
+        for working in workings:
+            agree(working, wanted)
 
 
 def agree(working: Working, wanted: Fraction) -> None:

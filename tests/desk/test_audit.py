@@ -15,7 +15,7 @@ def test_lines_a_problem_and_what_is_found() -> None:
     said = told(audit(TWINS))
     assert said[:4] == (
         "Kites",
-        "3 problems, about 4 minutes; 2 of 3 need regrouping.",
+        "3 problems, about 4 minutes; regrouping in 2 of 3.",
         "Falls back once on the way.",
         "Twins: 1 and 2.",
     )

@@ -7,12 +7,9 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk import print_pages
-from onewhole.desk.mark import mark_files
 from onewhole.desk.night import night
-from onewhole.desk.plan import plan, practice_sheets
 from onewhole.errors import OnewholeError
 from onewhole.presses.pdf import PressError, press
-from onewhole.sheets.writing import write_sheet
 
 WHEN = datetime(2025, 3, 6, 20, 0, tzinfo=UTC)
 SHEET = "title: Kite tails\n\n1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n"
@@ -77,22 +74,3 @@ def test_a_page_that_cannot_be_pressed_leaves_nothing(
     with pytest.raises(OnewholeError, match="cannot be printed"):
         night(folder, tmp_path / "out", when=WHEN)
     assert [path.read_bytes() for path in kept.parent.iterdir()] == [b"yesterday's page"]
-
-
-def test_a_plan_holds_the_morning_and_practice(folder: Path, tmp_path: Path) -> None:
-    """One practice page a group, named after the group."""
-    marked = mark_files(folder / "sheet.txt", folder / "answers.csv")
-    made = plan(marked, tmp_path / "plan", when=WHEN)
-    assert [one.path.name for one in made] == ["morning.pdf", "practice-swifts.pdf"]
-
-
-def test_practice_is_new_and_names_no_pattern(folder: Path) -> None:
-    """The problems are none of the night's, and no id or name of a pattern stands on a page for a child."""
-    marked = mark_files(folder / "sheet.txt", folder / "answers.csv")
-    ((group, sheet),) = practice_sheets(marked)
-    tonight = {problem.statement for problem in marked.sheet.problems}
-    assert not tonight & {problem.statement for problem in sheet.problems}
-    said = write_sheet(sheet).lower()
-    assert "a01" not in said
-    assert "smaller" not in said
-    assert group.pupils == ("K01",)

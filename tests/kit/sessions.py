@@ -74,22 +74,37 @@ def run(command: str, folder: Path) -> tuple[str, ...]:
     return (*lines, f"[{ran.returncode}]") if ran.returncode else lines
 
 
-def page_as_it_runs(page: str, folder: Path) -> tuple[str, list[str]]:
-    """Run every session of a page; the page with what was shown, and the commands that showed another thing.
+@dataclass(frozen=True, slots=True)
+class Page:
+    """A page with what its commands show now, and those that show another thing than it says.
 
-    Where `...` stands for some lines and the rest is right, the page stays as it is.
+    ``excerpts`` are wrong where `...` stands for some lines: nothing can write those anew but a person.
     """
+
+    text: str
+    wrong: tuple[str, ...]
+    excerpts: tuple[str, ...]
+
+
+def page_as_it_runs(page: str, folder: Path) -> Page:
+    """Run every session of a page; what shows something else is written anew, excerpts stay."""
     shutil.copytree(ROOT / "examples", folder / "examples")
     wrong: list[str] = []
+    excerpts: list[str] = []
 
     def anew(block: re.Match[str]) -> str:
         written = []
         for typed in typed_in(block[0]):
             found = run(typed.command, folder)
-            right = typed.matches(found)
-            if not right:
-                wrong.append(f"$ {typed.command}\n" + "\n".join(found))
-            written.append((typed if right else Typed(typed.command, found)).page)
+            now = Typed(typed.command, found)
+            if typed.matches(found):
+                now = typed
+            elif MORE in typed.shown:
+                excerpts.append(now.page)
+                now = typed
+            else:
+                wrong.append(now.page)
+            written.append(now.page)
         return "\n".join([*written, ""])
 
-    return BLOCK.sub(anew, page), wrong
+    return Page(BLOCK.sub(anew, page), tuple(wrong), tuple(excerpts))

@@ -44,6 +44,10 @@ def test_a_true_chain_has_nothing_to_say(typed: str) -> None:
         ("1/2 + 2/3 = 3/5", 13, "1 1/6", ("B01",)),
         ("9 5/8 - 4 6/8 = 1 + 1", 17, "4 7/8", ()),
         ("7 2/6 = 7 8/6", 9, "6 8/6", ()),
+        ("52 - 27 = 35", 11, "25", ("E01", "E02")),
+        ("5.2 - 2.7 = 3.5", 13, "2.5", ("F04", "F05")),
+        ("5 ft 2 in - 2 ft 7 in = 4 ft 12 in - 2 ft 7 in", 25, "4 ft 14 in - 2 ft 7 in", ("G02", "G05")),
+        ("3 x 2/7 = 5/7", 11, "6/7", ("D03",)),
     ],
 )
 def test_the_first_false_sign(typed: str, column: int, instead: str, patterns: tuple[str, ...]) -> None:

@@ -9,7 +9,7 @@ def test_it_never_walks_past_the_end() -> None:
     cursor = Cursor(tokens("7"))
     assert [cursor.take().sort for _ in range(3)] == [Sort.NUMBER, Sort.END, Sort.END]
     assert cursor.at_end()
-    assert not cursor.ahead(Sort.END, Sort.END)
+    assert cursor.ahead(5).sort is Sort.END
     assert not cursor.word_ahead(5, frozenset({"ft"}))
 
 

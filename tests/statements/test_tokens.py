@@ -61,7 +61,7 @@ def refusal(text: str) -> ReadingError | None:
 
 
 def test_every_character_is_a_piece_or_is_refused_where_it_stands() -> None:
-    """Unicode, one character at a time (all of the signs, every 97th beyond): read, or refused by its name."""
+    """Unicode, one character at a time (every 97th of the rare ones): read, or refused by its name."""
     read = set()
     for code in (*range(0x3000), *range(0x3000, 0x110000, 97)):
         character = chr(code)

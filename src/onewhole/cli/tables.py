@@ -1,6 +1,6 @@
 """Marks as tables on the terminal."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 
 from rich.console import Console, RenderableType
 from rich.table import Table
@@ -9,21 +9,31 @@ from rich.text import Text
 from onewhole.desk.mark import CAUTION, Marked, fitting, shown_finding, shown_place
 
 _SIGNS = {"right": "✓", "form": "f", "wrong": "✗", "blank": "-", "unreadable": "?"}
-_LEGEND = "✓ right   f right in another form than asked   ✗ wrong   - blank   ? unreadable"
+#: For a terminal that cannot write the signs: a ? in their place would say that an answer cannot be read.
+_PLAIN_SIGNS = {**_SIGNS, "right": "+", "wrong": "x"}
+_MEANS = {"form": "right in another form than asked"}
 
 
 def marked_tables(marked: Marked) -> str:
     """Lay out a row a pupil, how each problem went, the patterns named, the groups, and the caution."""
     console = Console(highlight=False)
     with console.capture() as laid:
-        for part in _parts(marked):
+        for part in _parts(marked, _signs(console.encoding)):
             console.print(part)
     return laid.get()
 
 
-def _parts(marked: Marked) -> Iterator[RenderableType]:
-    yield _answers(marked)
-    yield Text(_LEGEND)
+def _signs(encoding: str) -> Mapping[str, str]:
+    try:
+        "".join(_SIGNS.values()).encode(encoding)
+    except UnicodeEncodeError:
+        return _PLAIN_SIGNS
+    return _SIGNS
+
+
+def _parts(marked: Marked, signs: Mapping[str, str]) -> Iterator[RenderableType]:
+    yield _answers(marked, signs)
+    yield Text("   ".join(f"{sign} {_MEANS.get(verdict, verdict)}" for verdict, sign in signs.items()))
     for item in marked.items:
         if item.check_key:
             yield Text(f"Problem {item.label}: look at the key; pupils who do well elsewhere miss it.")
@@ -36,14 +46,14 @@ def _parts(marked: Marked) -> Iterator[RenderableType]:
     yield Text(f"\n{CAUTION}")
 
 
-def _answers(marked: Marked) -> Table:
+def _answers(marked: Marked, signs: Mapping[str, str]) -> Table:
     table = Table(box=None, pad_edge=False, padding=(0, 1, 0, 0))
     table.add_column("pupil")
     for item in marked.items:
         table.add_column(item.label, justify="right", no_wrap=True)
     table.add_column("answers may show")
     for pupil, found in zip(marked.marks.pupils, marked.findings, strict=True):
-        cells = [Text(_SIGNS[mark.verdict.value]) for mark in pupil.marks]
+        cells = [Text(signs[mark.verdict.value]) for mark in pupil.marks]
         table.add_row(Text(pupil.pupil), *cells, Text(shown_finding(found)))
     table.add_row("right", *(str(item.right) for item in marked.items), "")
     table.add_row("tried", *(str(item.tried) for item in marked.items), "")

@@ -49,7 +49,8 @@ def see_first(
 
 def _talk(found: Finding, pupil: PupilMarks) -> SeeFirst:
     label = found.wrong[0]
-    because = f"Wrong in {listed(found.wrong)}, each in its own way. {_wrote(pupil, label)}"
+    apart = ", each in its own way" if len(found.wrong) > 1 else ""
+    because = f"Wrong in {listed(found.wrong)}{apart}. {_wrote(pupil, label)}"
     return SeeFirst(found.pupil, because, label)
 
 

@@ -74,6 +74,11 @@ class Ladder:
         return self.units[-1].size
 
     @cached_property
+    def scale(self) -> tuple[int, int, Kind]:
+        """Size of the smallest unit as numerator and denominator, and what is measured."""
+        return self.finest.numerator, self.finest.denominator, self.kind
+
+    @cached_property
     def _hash(self) -> int:
         return hash((self.style, self.units))
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
 from operator import mul
+from typing import cast
 
 from onewhole.errors import OnewholeError
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, places, rungs_on
@@ -44,12 +45,13 @@ class Quantity:
         if len(counts) != len(self.ladder.units):
             msg = f"{len(counts)} counts do not fit {len(self.ladder.units)} rungs"
             raise ValueError(msg)
-        amounts = tuple([count or 0 for count in counts])
+        amounts = cast("tuple[int, ...]", counts)
+        if None in counts:
+            self._check_unwritten()
+            amounts = (0, *amounts[1:])
         if min(amounts) < 0:
             msg = f"a count cannot be below zero: {counts}"
             raise ValueError(msg)
-        if None in counts:
-            self._check_unwritten()
         object.__setattr__(self, "amounts", amounts)
 
     def _check_unwritten(self) -> None:
@@ -138,13 +140,13 @@ class Quantity:
         >>> whole(304).only(0) == whole(300)
         True
         """
-        kept = Quantity(self.ladder, tuple([n if at in rungs else 0 for at, n in enumerate(self.amounts)]))
+        kept = tuple([n if at in rungs else 0 for at, n in enumerate(self.amounts)])
         if self.ladder.style is not Style.DECIMAL:
-            return trimmed(kept)
-        if not any(kept.amounts[-self.ladder.after :]):
-            return landmark(self.ladder, kept.parts)
-        last = max(at for at, count in enumerate(kept.amounts) if count) + 1
-        return trimmed(Quantity(Ladder(Style.DECIMAL, self.ladder.units[:last]), kept.amounts[:last]))
+            return _short(self.ladder, kept)
+        if not any(kept[-self.ladder.after :]):
+            return landmark(self.ladder, Quantity(self.ladder, kept).parts)
+        last = max(at for at, count in enumerate(kept) if count) + 1
+        return _short(Ladder(Style.DECIMAL, self.ladder.units[:last]), kept[:last])
 
 
 def counted(ladder: Ladder, value: Fraction) -> Quantity:
@@ -174,12 +176,16 @@ def counted_in_parts(ladder: Ladder, parts: int) -> Quantity:
     >>> counted_in_parts(mixed(8), 39).counts
     (4, 7)
     """
-    left = parts
+    return Quantity(ladder, _dealt(ladder, parts))
+
+
+def _dealt(ladder: Ladder, parts: int) -> tuple[int, ...]:
+    """Deal so many of the smallest unit to the rungs, as many as possible to the largest."""
     counts = []
     for worth in ladder.worths:
-        count, left = divmod(left, worth)
+        count, parts = divmod(parts, worth)
         counts.append(count)
-    return Quantity(ladder, tuple(counts))
+    return tuple(counts)
 
 
 @lru_cache(maxsize=4096)
@@ -222,7 +228,7 @@ def usual_in_parts(ladder: Ladder, parts: int) -> Quantity:
         after = ladder.after
         digits = str(parts).rjust(after + 1, "0")
         return Quantity(decimal(len(digits) - after, after), tuple([int(digit) for digit in digits]))
-    return trimmed(counted_in_parts(ladder, parts))
+    return _short(ladder, _dealt(ladder, parts))
 
 
 def landmark(ladder: Ladder, parts: int) -> Quantity:
@@ -248,21 +254,21 @@ def trimmed(quantity: Quantity) -> Quantity:
     >>> trimmed(Quantity(mixed(6), (0, 8))).counts
     (None, 8)
     """
-    amounts = quantity.amounts
-    match quantity.ladder.style:
+    return _short(quantity.ladder, quantity.amounts)
+
+
+def _short(ladder: Ladder, amounts: tuple[int, ...]) -> Quantity:
+    """Write counts without what nobody writes."""
+    match ladder.style:
         case Style.MIXED:
             wholes, pieces = amounts
-            if not pieces:
-                return whole(wholes)
-            return Quantity(quantity.ladder, (wholes or None, pieces))
+            return Quantity(ladder, (wholes or None, pieces)) if pieces else whole(wholes)
         case Style.MEASURE:
-            pairs = list(zip(quantity.ladder.units, amounts, strict=True))
+            pairs = list(zip(ladder.units, amounts, strict=True))
             kept = [pair for pair in pairs if pair[1]] or pairs[-1:]
-            if len(kept) == len(pairs):
-                return quantity
             return Quantity(measure(*[unit.mark for unit, _ in kept]), tuple([count for _, count in kept]))
         case Style.PLACES | Style.DECIMAL:
-            after = quantity.ladder.after
+            after = ladder.after
             lead = next((at for at, count in enumerate(amounts) if count), len(amounts))
             start = min(lead, len(amounts) - after - 1)
             before = len(amounts) - after - start

@@ -29,8 +29,11 @@ SIDES = {Print.ORDINARY: Fraction(18), Print.LARGE: Fraction("25.4")}
 ENDS = {Print.ORDINARY: Fraction(36), Print.LARGE: Fraction("51.4")}
 #: Empty paper between two columns.
 GAPS = {Print.ORDINARY: Fraction(8), Print.LARGE: Fraction(10)}
-#: What a page keeps for the printed problem (a story takes a few lines) and an answer line under the room.
-HEAD_MM = {Print.ORDINARY: 60, Print.LARGE: 80}
+#: What a page keeps for the printed problem and an answer line under the room, and for each line of a story.
+HEAD_MM = {Print.ORDINARY: 42, Print.LARGE: 56}
+STORY_MM = {Print.ORDINARY: 8, Print.LARGE: 11}
+#: So many letters of a story surely stand on one line across the page.
+STORY_LETTERS = {Print.ORDINARY: 60, Print.LARGE: 40}
 #: How much larger a pupil who reads large print writes; our own.
 SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(4, 3)}
 #: Empty paper between the frame of a room and what is written in it, both sides together.
@@ -143,9 +146,15 @@ def room(problem: Problem, sheet: Sheet) -> Room:
     if width > most:
         _refuse(problem, "wide")
     over = found.picture.height_mm + PICTURE_GAP_MM if found.picture and found.across_mm > most else 0
-    if found.height_mm + over > page_height(header) - HEAD_MM[header.print]:
+    if found.height_mm + over > page_height(header) - _head(problem, header):
         _refuse(problem, "high")
     return found
+
+
+def _head(problem: Problem, header: Header) -> int:
+    """Return what is kept for all that is printed round the frame."""
+    lines = ceil(Fraction(len(problem.story), STORY_LETTERS[header.print]))
+    return HEAD_MM[header.print] + lines * STORY_MM[header.print]
 
 
 def _refuse(problem: Problem, how: str) -> NoReturn:

@@ -23,17 +23,15 @@ class Cursor:
         """Say whether everything has been read."""
         return self.here.sort is Sort.END
 
-    def ahead(self, *sorts: Sort) -> bool:
-        """Say whether the next tokens are of these sorts."""
-        window = self._tokens[self._at : self._at + len(sorts)]
-        return tuple(token.sort for token in window) == sorts
+    def ahead(self, steps: int) -> Token:
+        """Return the token so many steps ahead, or the END token."""
+        at = self._at + steps
+        return self._tokens[at] if at < len(self._tokens) else self._tokens[-1]
 
     def word_ahead(self, steps: int, words: frozenset[str]) -> bool:
         """Say whether the token so many steps ahead is one of these words."""
-        at = self._at + steps
-        return (
-            at < len(self._tokens) and self._tokens[at].sort is Sort.WORD and self._tokens[at].text in words
-        )
+        token = self.ahead(steps)
+        return token.sort is Sort.WORD and token.text in words
 
     def take(self) -> Token:
         """Return the next token and step over it."""

@@ -55,12 +55,12 @@ Expression = Quantity | Sum | Times | Over
 
 def plus(*parts: Expression) -> Expression:
     """Add parts; one part alone is itself."""
-    return parts[0] if len(parts) == 1 else Sum(tuple(Term(part) for part in parts))
+    return parts[0] if len(parts) == 1 else Sum(tuple([Term(part) for part in parts]))
 
 
 def minus(first: Expression, *rest: Expression) -> Expression:
     """Take the rest away from the first, one after another."""
-    return Sum((Term(first), *(Term(part, taken=True) for part in rest))) if rest else first
+    return Sum((Term(first), *[Term(part, taken=True) for part in rest])) if rest else first
 
 
 def value(expression: Expression) -> Fraction:
@@ -72,6 +72,17 @@ def value(expression: Expression) -> Fraction:
     return Fraction(top, bottom)
 
 
+def is_worth(expression: Expression, amount: Fraction) -> bool:
+    """Say whether an expression has this value, without reducing it. Raises as ``value`` does.
+
+    >>> from onewhole.number.quantity import whole
+    >>> is_worth(minus(whole(52), whole(27)), Fraction(25))
+    True
+    """
+    top, bottom, _ = _weigh(expression)
+    return top * amount.denominator == amount.numerator * bottom
+
+
 def kind(expression: Expression) -> Kind:
     """Return what the expression measures. Raises KindError when its parts do not go together."""
     return _weigh(expression)[2]
@@ -81,8 +92,8 @@ def _weigh(expression: Expression) -> tuple[int, int, Kind]:
     """Return numerator, denominator (not reduced, quick) and kind."""
     match expression:
         case Quantity():
-            finest = expression.ladder.finest
-            return expression.parts * finest.numerator, finest.denominator, expression.ladder.kind
+            top, bottom, measured = expression.ladder.scale
+            return expression.parts * top, bottom, measured
         case Sum(terms):
             top, bottom, measured = _weigh(terms[0].part)
             for term in terms[1:]:

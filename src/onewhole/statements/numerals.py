@@ -33,6 +33,7 @@ _POWERS = {
 _PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", "s")}
 _MEASURE_WORDS = frozenset(_MARKS)
 _PLACE_WORDS = frozenset(_PLACES)
+_PARTS = frozenset({Sort.NUMBER, Sort.HOLE})
 _RANK = {unit.mark: rank for rank, unit in enumerate(MEASURES)}
 _KIND = {unit.mark: unit.kind for unit in MEASURES}
 
@@ -44,7 +45,7 @@ def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
 
     ``impossible`` allows a denominator of 0, as a child may write it; a problem never has one.
     """
-    if cursor.ahead(Sort.POINTED):
+    if cursor.here.sort is Sort.POINTED:
         return _pointed(cursor.take().text)
     if cursor.word_ahead(1, _MEASURE_WORDS):
         return _measured(cursor)
@@ -79,7 +80,7 @@ def _measured(cursor: Cursor) -> Quantity:
 
 def _placed(cursor: Cursor) -> Quantity:
     found: dict[int, int] = {}
-    while not found or (cursor.word_ahead(1, _PLACE_WORDS) and cursor.ahead(Sort.NUMBER)):
+    while not found or (cursor.word_ahead(1, _PLACE_WORDS) and cursor.here.sort is Sort.NUMBER):
         count = cursor.number("how many")
         power = _PLACES[cursor.here.text]
         if found and power >= min(found):
@@ -92,9 +93,9 @@ def _placed(cursor: Cursor) -> Quantity:
 
 
 def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:
-    if not cursor.ahead(Sort.NUMBER) and not cursor.ahead(Sort.HOLE):
+    if cursor.here.sort not in _PARTS:
         cursor.refuse("a number is missing")
-    if cursor.ahead(Sort.NUMBER, Sort.SLASH) or cursor.ahead(Sort.HOLE, Sort.SLASH):
+    if _fraction_ahead(cursor):
         return _built(cursor, None, *_fraction(cursor, impossible=impossible))
     wholes = _part(cursor, "a number")
     if cursor.word_ahead(0, _AND) and not cursor.word_ahead(1, _AND):
@@ -103,7 +104,7 @@ def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:
             cursor.refuse("a fraction is missing after “and”", "Write 3 and 5/6.")
     if _fraction_ahead(cursor):
         return _built(cursor, wholes, *_fraction(cursor, impossible=impossible))
-    if cursor.ahead(Sort.NUMBER):
+    if cursor.here.sort is Sort.NUMBER:
         cursor.refuse(
             "two numbers stand side by side", "Put a sign between them, or write a fraction: 7 2/6."
         )
@@ -115,15 +116,16 @@ def _whole(wholes: int | type_hole) -> Quantity | Gap:
 
 
 def _fraction_ahead(cursor: Cursor) -> bool:
-    return cursor.ahead(Sort.NUMBER, Sort.SLASH) or cursor.ahead(Sort.HOLE, Sort.SLASH)
+    return cursor.ahead(1).sort is Sort.SLASH and cursor.here.sort in _PARTS
 
 
 def _fraction(cursor: Cursor, *, impossible: bool) -> tuple[int | type_hole, int | type_hole]:
     top = _part(cursor, "a numerator")
     cursor.take()
-    if cursor.ahead(Sort.NUMBER) and not impossible and int(cursor.here.text) == 0:
+    parts = int(cursor.here.text) if cursor.here.sort is Sort.NUMBER else 1
+    if parts == 0 and not impossible:
         cursor.refuse("a whole cannot be cut into 0 equal parts", "Use a denominator of 1 or more.")
-    if cursor.ahead(Sort.NUMBER) and int(cursor.here.text) > LARGEST_DENOMINATOR:
+    if parts > LARGEST_DENOMINATOR:
         remedy = f"Use a denominator of {LARGEST_DENOMINATOR} or less; grade 4 uses 2 to 12 and 100."
         cursor.refuse("so many equal parts are not worked here", remedy)
     return top, _part(cursor, "a denominator")

@@ -78,7 +78,7 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
     Impossible(wholes=3, top=3)
     """
     cursor = Cursor(tokens(text, line, column))
-    if not cursor.ahead(Sort.EQUALS, Sort.END):
+    if cursor.ahead(1).sort is not Sort.END:
         cursor.took(Sort.EQUALS)
     found: Quantity | Impossible | Relation
     if cursor.here.sort in {Sort.COMPARE, Sort.EQUALS}:
@@ -217,10 +217,10 @@ def _joined(parts: tuple[tuple[Expression, bool], ...]) -> Expression:
 def _statement(cursor: Cursor, left: _Side) -> Statement:
     if cursor.at_end():
         return Question(_without_gap(cursor, left))
-    if cursor.ahead(Sort.HOLE):
+    if cursor.here.sort is Sort.HOLE:
         cursor.take()
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)))
-    if cursor.ahead(Sort.COMPARE):
+    if cursor.here.sort is Sort.COMPARE:
         sign = Relation(cursor.take().text)
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)), sign)
     if not cursor.took(Sort.EQUALS):

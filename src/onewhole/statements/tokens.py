@@ -66,12 +66,16 @@ _SIGNS = {
     "(": Sort.OPEN,
     ")": Sort.CLOSE,
 }
-_NUMBER = re.compile(r"(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?P<point>\.[0-9]+)?|\.[0-9]+")
-_WORD = re.compile(r"[A-Za-z]+\.?|['\"′″’”]")
-_BLANKS = re.compile(r"_+")
+_PIECE = re.compile(
+    r"""(?P<space>\s+)
+    |(?P<number>(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?:\.[0-9]+)?|\.[0-9]+)
+    |(?P<word>[A-Za-z]+\.?|['"′″’”])
+    |(?P<blank>_+)
+    |(?P<sign>.)""",
+    re.VERBOSE | re.DOTALL,
+)
 #: Marks of direction, joiners, control signs: what a screen does not show.
 _UNSEEN = {"Cf", "Cc", "Cs", "Co", "Cn"}
-_SPACE = re.compile(r"\s+")
 
 
 def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
@@ -86,36 +90,34 @@ def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
         msg = f"this line has {len(text)} characters; a problem has at most {LONGEST_TEXT}"
         raise ReadingError(msg, line=line, column=column, remedy="Cut the line into shorter problems.")
     found: list[Token] = []
-    at = 0
-    while at < len(text):
-        if space := _SPACE.match(text, at):
-            at = space.end()
-            continue
-        piece, end = _piece(text, at, line, column + at)
-        found.extend(piece)
-        at = end
-    return (*found, Token(Sort.END, "", line, column + at))
+    for piece in _PIECE.finditer(text):
+        spelt, place = piece.group(), column + piece.start()
+        match piece.lastgroup:
+            case "space":
+                continue
+            case "number":
+                found.append(_number(spelt, line, place))
+            case "word":
+                word = spelt.lower().rstrip(".")
+                found.append(Token(Sort.TIMES if word == "x" else Sort.WORD, word, line, place))
+            case "blank":
+                found.append(Token(Sort.HOLE, "?", line, place))
+            case _:
+                found.extend(_sign(spelt, line, place))
+    return (*found, Token(Sort.END, "", line, column + len(text)))
 
 
-def _piece(text: str, at: int, line: int, column: int) -> tuple[list[Token], int]:
-    if number := _NUMBER.match(text, at):
-        return [_number(number.group(), line, column)], number.end()
-    if text[at] in _SIGNS:
-        return [Token(_SIGNS[text[at]], text[at], line, column)], at + 1
-    if blank := _BLANKS.match(text, at):
-        return [Token(Sort.HOLE, "?", line, column)], blank.end()
-    if word := _WORD.match(text, at):
-        spelt = word.group().lower().rstrip(".")
-        sort = Sort.TIMES if spelt == "x" else Sort.WORD
-        return [Token(sort, spelt, line, column)], word.end()
-    if parts := _one_sign_fraction(text[at]):
+def _sign(sign: str, line: int, column: int) -> tuple[Token, ...]:
+    if sign in _SIGNS:
+        return (Token(_SIGNS[sign], sign, line, column),)
+    if parts := _one_sign_fraction(sign):
         top, bottom = parts
-        return [
+        return (
             Token(Sort.NUMBER, top, line, column),
             Token(Sort.SLASH, "/", line, column),
             Token(Sort.NUMBER, bottom, line, column),
-        ], at + 1
-    raise _refused(text[at], line, column)
+        )
+    raise _refused(sign, line, column)
 
 
 def _number(spelt: str, line: int, column: int) -> Token:

@@ -47,4 +47,4 @@ class Bench:
 
     def joined(self, *parts: Expression) -> Expression:
         """Write parts of the first number with the second number added to them or taken from them."""
-        return Sum((*(Term(part) for part in parts), Term(trimmed(self.second), taken=self.taken)))
+        return Sum((*[Term(part) for part in parts], Term(trimmed(self.second), taken=self.taken)))

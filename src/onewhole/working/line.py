@@ -2,9 +2,10 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from functools import reduce
 
-from onewhole.statements.expression import Expression, value
+from onewhole.statements.expression import Expression, is_worth, value
 from onewhole.statements.statement import Comparison, Meaning, MissingNumber, meaning
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
@@ -42,6 +43,13 @@ def followed(lines: tuple[Line, ...], line: Line) -> tuple[Line, ...]:
 def without_repeats(lines: Iterable[Line]) -> tuple[Line, ...]:
     """Write lines one under another, each thing once."""
     return reduce(followed, lines, ())
+
+
+def keeps(says: Says, wanted: Meaning) -> bool:
+    """Say whether a line keeps the amount, the order or the missing number that is wanted."""
+    if isinstance(wanted, Fraction) and not isinstance(says, Comparison | MissingNumber):
+        return is_worth(says, wanted)
+    return kept(says) == wanted
 
 
 def kept(says: Says) -> Meaning:

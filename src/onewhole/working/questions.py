@@ -5,19 +5,18 @@ from itertools import accumulate
 from operator import mul
 
 from onewhole.errors import InputError
-from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_in_parts
 from onewhole.statements.expression import Over, Sum, Term, Times
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.bench import Bench
-from onewhole.working.checks import Agreed, Check, CheckError, Estimate, Undone
+from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.reason import Reason, because
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
 from onewhole.working.strategies.moves import usual_form
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
-from onewhole.working.strategies.same_units import Signed, common_ladder, same_units
+from onewhole.working.strategies.same_units import Counted, Signed, same_units
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategies.units_apart import UNITS_APART
 from onewhole.working.strategy import Strategy, fits
@@ -49,7 +48,7 @@ class NotWorkedError(InputError):
 def unsuited(question: Question, strategy: Strategy) -> Reason | None:
     """Return why a strategy does not suit a question, or None when it does."""
     try:
-        _work(_signed(question), strategy)
+        _work(same_units(_signed(question)), strategy)
     except DoesNotSuitError as error:
         return error.why
     return None
@@ -90,8 +89,9 @@ def work_question(question: Question, strategy: Strategy, *, checked: bool = Tru
     ((3, 3), 3)
     """
     signed = _signed(question)
-    lines, answer = _work(signed, strategy)
-    checks = tuple(_checks(signed, strategy, answer)) if checked and len(signed) > 1 else ()
+    counted = same_units(signed)
+    lines, answer = _work(counted, strategy)
+    checks = tuple(_checks(signed, counted, strategy, answer)) if checked and len(signed) > 1 else ()
     return Working(strategy.key, question, without_repeats((Line(question.asked), *lines)), answer, checks)
 
 
@@ -106,11 +106,11 @@ def _signed(question: Question) -> Signed:
     return signed
 
 
-def _work(signed: Signed, strategy: Strategy) -> tuple[tuple[Line, ...], Quantity]:
+def _work(counted: Counted, strategy: Strategy) -> tuple[tuple[Line, ...], Quantity]:
     """Work from left to right, carrying the numbers still to come at the end of every line."""
-    if len(signed) > 1 and not any(fits(strategy, taken=taken) for _, taken in signed[1:]):
+    moved, lines = counted
+    if len(moved) > 1 and not any(fits(strategy, taken=taken) for _, taken in moved[1:]):
         raise DoesNotSuitError(strategy, because("other_operation"))
-    moved, lines = same_units(signed)
     first = found = moved[0][0]
     if len(moved) == 1:
         bench = usual_form(Bench(first, first, taken=False, result=first))
@@ -147,14 +147,14 @@ def _carrying(line: Line, waiting: tuple[Term, ...]) -> Line:
     return Line(Sum((*terms, *waiting)), line.because, line.aside, line.facts)
 
 
-def _checks(signed: Signed, strategy: Strategy, answer: Quantity) -> Iterable[Check]:
-    yield _estimate(signed, answer)
-    yield _undone(signed, answer)
+def _checks(signed: Signed, counted: Counted, strategy: Strategy, answer: Quantity) -> Iterable[Check]:
+    yield estimated(counted[0], answer)
+    yield undone(signed, answer)
     for other in SECOND_ROADS:
         if other.key == strategy.key:
             continue
         try:
-            _, reached = _work(signed, other)
+            _, reached = _work(counted, other)
         except DoesNotSuitError:
             continue
         if reached.value != answer.value:
@@ -162,31 +162,3 @@ def _checks(signed: Signed, strategy: Strategy, answer: Quantity) -> Iterable[Ch
             raise CheckError(msg)
         yield Agreed(other.key, reached)
         return
-
-
-def _estimate(signed: Signed, answer: Quantity) -> Estimate:
-    """Bound the answer from the wholes of each number: at least ``low``, less than ``high``.
-
-    For a plain difference the pieces tell on which side of the difference of the wholes the answer lies.
-    Source: 5.NF.A.2 asks for number sense to judge an answer; CCSSM (2010). The bound itself is arithmetic.
-    """
-    ladder = common_ladder(signed)
-    unit = ladder.worths[0 if ladder.style in {Style.PLACES, Style.MEASURE} else -1 - ladder.after]
-    low = high = 0
-    counted = [(quantity.on(ladder).parts, taken) for quantity, taken in signed]
-    for parts, taken in counted:
-        floor = parts // unit * unit
-        low, high = (low - floor - unit, high - floor) if taken else (low + floor, high + floor + unit)
-    if len(counted) == PAIR and counted[1][1]:
-        enough = counted[0][0] % unit >= counted[1][0] % unit
-        low, high = (low + unit, high) if enough else (low, high - unit)
-    if not low <= answer.on(ladder).parts < high:
-        msg = "the answer lies outside its estimate"
-        raise CheckError(msg)
-    return Estimate(usual_in_parts(ladder, max(low, 0)), usual_in_parts(ladder, high))
-
-
-def _undone(signed: Signed, answer: Quantity) -> Undone:
-    """Put back what was taken and take back what was added, last first."""
-    undo = tuple(Term(quantity, not taken) for quantity, taken in reversed(signed[1:]))
-    return Undone((Sum((Term(answer), *undo)), signed[0][0]))

@@ -8,7 +8,7 @@ from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual
 from onewhole.statements.statement import Relation, Statement, meaning
 from onewhole.working.checks import Check
-from onewhole.working.line import Line, kept
+from onewhole.working.line import Line, keeps
 
 
 class FalseLineError(Fault, ArithmeticError):
@@ -33,7 +33,7 @@ class Working:
         """Refuse a false line."""
         wanted = meaning(self.statement)
         for number, line in enumerate(self.lines, start=1):
-            if kept(line.says) != wanted:
+            if not keeps(line.says, wanted):
                 msg = f"line {number} of a working by {self.strategy} is not equal to the one before"
                 raise FalseLineError(msg)
 

@@ -39,7 +39,8 @@ def _page(page: Page) -> Iterator[str]:
         yield page.sheet.header.title
     many = len(page.problems)
     regroup = sum(seen.needs.regrouping for seen in page.problems)
-    yield f"{many} problems, about {_halves(page.minutes)} minutes; {regroup} of {many} need regrouping."
+    minutes = f"{_halves(page.minutes)} minute{'s' * (page.minutes != 1)}"
+    yield f"{many} problem{'s' * (many != 1)}, about {minutes}; regrouping in {regroup} of {many}."
     yield "Climbs from easy to hard." if page.climbs else f"Falls back {_count(len(page.falls))} on the way."
     for labels in page.twins:
         yield f"Twins: {_listed(labels)}."

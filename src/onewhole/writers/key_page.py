@@ -34,6 +34,6 @@ def _note(statement: Statement) -> str:
     notes = [
         "regroup" if asked.regrouping else "no regrouping",
         *(["a whole number first"] if asked.whole_first else []),
-        *(["unlike denominators"] if asked.renaming else []),
+        *([f"unlike {'denominators' if asked.denominators else 'units'}"] if asked.renaming else []),
     ]
     return ", ".join(notes).capitalize() + "."

@@ -98,11 +98,10 @@ def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
     """Return a row: who, what the answers say, the problem to ask about and what was written there."""
     found = night.findings[one.pupil]
     (place,) = (group.place for group in groups if one.pupil in group.pupils)
-    because = (
-        f"{night.runs(found.wrong)} wrong, each in its own way"
-        if place is Place.INTERVIEW
-        else f"{night.runs(found.evidence)} may come from one idea"
-    )
+    if place is Place.INTERVIEW:
+        because = f"{night.runs(found.wrong)} wrong" + (", each in its own way" if found.wrong[1:] else "")
+    else:
+        because = f"{night.runs(found.evidence)} may come from one idea"
     written = next(mark.written for mark in night.pupils[one.pupil].marks if mark.label == one.ask_about)
     return {
         "who": one.pupil,

@@ -47,21 +47,23 @@ class Strips:
         """Tell the drawing in words that hold every number of it.
 
         >>> Strips(3, 6, 1, 1, 2, 2).told(ClassWords("strip", "strips")).split(". ")[1]
-        'One strip is opened into three thirds'
+        'Opened: one strip, into three thirds'
         """
-        said = [f"{self._some(self.closed + self.opened, self.loose, words)} are drawn."]
+        said = [f"Drawn: {self._some(self.closed + self.opened, self.loose, words)}."]
         if self.opened:
-            pieces = f"{count_words(self.parts)} {piece_name(self.parts)}"
-            said.append(f"{self._some(self.opened, 0, words)} is opened into {pieces}.")
+            pieces = self._some(0, self.opened * self.parts, words)
+            said.append(f"Opened: {self._some(self.opened, 0, words)}, into {pieces}.")
         said.append(f"Crossed out: {self._some(self.gone, self.pieces_gone, words)}.")
         said.append(f"Left: {self._some(*self.left, words)}.")
-        return " ".join(part[:1].upper() + part[1:] for part in said)
+        return " ".join(said)
 
     def _some(self, wholes: int, pieces: int, words: ClassWords) -> str:
-        named = [f"{count_words(wholes)} {words.whole if wholes == 1 else words.wholes}"]
+        named = []
+        if wholes:
+            named.append(f"{count_words(wholes)} {words.whole if wholes == 1 else words.wholes}")
         if pieces:
             named.append(f"{count_words(pieces)} {piece_name(self.parts, pieces)}")
-        return " and ".join(named if wholes or not pieces else named[1:])
+        return " and ".join(named) or "nothing"
 
     def data(self, words: ClassWords) -> Json:
         """Return the drawing as the page takes it."""

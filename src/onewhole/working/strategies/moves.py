@@ -10,13 +10,13 @@ from onewhole.working.reason import Reason, because
 
 def one_on(quantity: Quantity, rung: int, count: int = 1) -> Quantity:
     """Return so many of one rung's unit, written by itself."""
-    counts = tuple(count if at == rung else 0 for at in range(len(quantity.counts)))
+    counts = tuple([count if at == rung else 0 for at in range(len(quantity.counts))])
     return Quantity(quantity.ladder, counts).only(rung)
 
 
 def something(*parts: Quantity) -> tuple[Quantity, ...]:
     """Leave out parts that are worth nothing, unless nothing else is left."""
-    return tuple(part for part in parts if part.parts) or parts[-1:]
+    return tuple([part for part in parts if part.parts]) or parts[-1:]
 
 
 def opened(bench: Bench, rung: int, times: int = 1) -> Bench:
@@ -67,7 +67,7 @@ def unit_by_unit(bench: Bench) -> Bench:
     """Take (or add) each unit by itself: wholes from wholes, sixths from sixths."""
     first, second, taken = bench.first, bench.second, bench.taken
     pairs = tuple(zip(first.amounts, second.amounts, strict=True))
-    counts = tuple(a - b if taken else a + b for a, b in pairs)
+    counts = tuple([a - b if taken else a + b for a, b in pairs])
     facts = [hard_difference(a, b) if taken else hard_sum(a, b) for a, b in pairs]
     used = (unit for unit, pair in zip(first.ladder.units, pairs, strict=True) if any(pair))
     reason = Reason("unit_from_unit" if taken else "unit_to_unit", tuple(("unit", unit) for unit in used))
@@ -125,7 +125,7 @@ def total(bench: Bench, *parts: Quantity) -> Bench:
     """Put parts on the bench's ladder together into the result, with a fact beside a hard sum."""
     ladder = bench.first.ladder
     spread = [part.on(ladder) for part in parts]
-    counts = tuple(sum(column) for column in zip(*(part.amounts for part in spread), strict=True))
+    counts = tuple([sum(column) for column in zip(*[part.amounts for part in spread], strict=True)])
     return bench.now(result=Quantity(ladder, counts))
 
 

@@ -12,13 +12,16 @@ from onewhole.working.reason import because
 #: Quantities with their signs: True where the quantity is taken away.
 Signed = tuple[tuple[Quantity, bool], ...]
 
+#: The quantities on one ladder, with the lines that rename them.
+Counted = tuple[Signed, tuple[Line, ...]]
+
 
 def common_ladder(signed: Signed) -> Ladder:
     """Return the ladder on which all the quantities can be counted."""
     return reduce(joined, (quantity.ladder for quantity, _ in signed))
 
 
-def same_units(signed: Signed) -> tuple[Signed, tuple[Line, ...]]:
+def same_units(signed: Signed) -> Counted:
     """Count every number on the common ladder, with the lines that rename unlike ones.
 
     Source: 5.NF.A.1 (equal fractions with like denominators) and 4.NF.C.5 (tenths and hundredths), CCSSM
@@ -26,8 +29,8 @@ def same_units(signed: Signed) -> tuple[Signed, tuple[Line, ...]]:
     Progressions for Fractions 3-5, p. 12 (second-hand).
     """
     ladder = common_ladder(signed)
-    moved = tuple((quantity.on(ladder), taken) for quantity, taken in signed)
-    shown = tuple((_written(quantity, ladder), taken) for quantity, taken in signed)
+    moved = tuple([(quantity.on(ladder), taken) for quantity, taken in signed])
+    shown = tuple([(_written(quantity, ladder), taken) for quantity, taken in signed])
     if shown == signed:
         return moved, ()
     small = ladder.units[-1]

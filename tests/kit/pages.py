@@ -1,0 +1,161 @@
+"""Pages made by the real writers from real sheets, and the same pages pressed."""
+
+import datetime as dt
+import re
+from dataclasses import replace
+from functools import cache
+from itertools import product
+
+from onewhole.desk.mark import Marked, mark
+from onewhole.desk.plan import practice_sheets
+from onewhole.desk.print_pages import sheet_pages
+from onewhole.marking.first import see_first
+from onewhole.marking.group import Group
+from onewhole.presses.pdf import press
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.reading import read_sheet
+from onewhole.writers.morning_page import kite_of, morning_page
+from onewhole.writers.printed import Printed
+from onewhole.writers.pupil_page import practice_page
+from tests.kit.sessions import ROOT
+
+WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
+ROOM12 = ROOT / "examples" / "room12"
+
+#: Every kind of problem: comparisons, missing numbers, measures, decimals, places, unlike pieces, a story,
+#: more than two numbers, and a product, which is answered and not worked.
+SORTS = """title: All sorts
+class: Room 12
+whole: strip
+wholes: strips
+say: regroup
+
+# Which is more?
+1. 5/6 ? 7/8
+2. 3 1/2 ? 7/2
+# Find the number.
+3. 7 2/6 = 6 ?/6
+4. ? + 2 1/3 = 5
+5. 3/4 = ?/12
+# Measures and decimals.
+6. 5 ft 2 in - 2 ft 7 in
+7. 3 h 10 min - 1 h 45 min
+8. 5.2 - 2.7
+9. 12.3 - 4.56
+10. 403 - 178
+# Unlike pieces and more.
+11. 5 1/2 - 2 2/3
+12a) 3 1/4 + 2 5/6
+12b) 8 - 8/3
+13. 5 1/3 - 2 2/3 | Room 12 has 5 1/3 strips of kite paper. A kite takes 2 2/3 strips. How much is left?
+14. 2 1/2 + 3 1/2 + 4 1/2 - 1 1/2
+15. 9 11/12 - 3 5/12 - 2 7/12
+16. 3 x 2/5
+17. 12 99/100 - 9 37/100
+"""
+DRAWN = "picture: strip\n" + SORTS
+JUMPED = "picture: number line\ncolumns: 1\n" + SORTS
+
+PAPERS = ("letter", "a4")
+PRINTS = ("ordinary", "large")
+COMBINED = tuple(product(PAPERS, PRINTS))
+NIGHT = ("pupil", "key", "workings", "family")
+HOME = ("pupil", "family")
+
+
+@cache
+def text_of(name: str) -> str:
+    """The text of a sheet by its name here."""
+    if name == "room12":
+        return (ROOM12 / "sheet.txt").read_text(encoding="utf-8")
+    return {"sorts": SORTS, "drawn": DRAWN, "jumped": JUMPED}[name]
+
+
+def _set(text: str, paper: str, size: str) -> str:
+    return f"paper: {paper}\nprint: {size}\n{text}"
+
+
+@cache
+def sheet(name: str, paper: str = "letter", size: str = "ordinary") -> Sheet:
+    """A sheet by its name here."""
+    return read_sheet(_set(text_of(name), paper, size))
+
+
+@cache
+def night(name: str, paper: str, size: str) -> dict[str, Printed]:
+    """The four pages of a sheet by their names."""
+    return dict(sheet_pages(sheet(name, paper, size)))
+
+
+@cache
+def marked(paper: str = "letter", size: str = "ordinary") -> Marked:
+    """Room 12's night with its answers; marks are the same on any paper."""
+    if (paper, size) != ("letter", "ordinary"):
+        return replace(marked(), sheet=sheet("room12", paper, size))
+    return mark(text_of("room12"), (ROOM12 / "answers.csv").read_text(encoding="utf-8"))
+
+
+@cache
+def practised() -> tuple[tuple[Group, Sheet], ...]:
+    """The practice sheet of every group of Room 12, found once."""
+    return practice_sheets(marked())
+
+
+@cache
+def practice(paper: str, size: str) -> tuple[Printed, ...]:
+    """The practice page of every group of Room 12."""
+    places = {group.name: at for at, group in enumerate(marked().groups)}
+    header = sheet("room12", paper, size).header
+    found = []
+    for group, made_once in practised():
+        papered = replace(made_once, header=replace(made_once.header, paper=header.paper, print=header.print))
+        found.append(practice_page(papered, group.name, kite_of(places[group.name])))
+    return tuple(found)
+
+
+@cache
+def morning(paper: str, size: str) -> Printed:
+    """The morning page of Room 12."""
+    found = marked(paper, size)
+    first = see_first(found.marks.pupils, found.findings, found.groups)
+    return morning_page(
+        found.sheet, found.marks, found.findings, found.groups, items=found.items, first=first
+    )
+
+
+def every_page(paper: str, size: str) -> dict[str, Printed]:
+    """Every kind of page of Room 12 and of the sheet with all sorts of problems, by sheet and name."""
+    pages = {f"room12/{name}": page for name, page in night("room12", paper, size).items()}
+    pages |= {"room12/morning": morning(paper, size), "room12/practice": practice(paper, size)[0]}
+    pages |= {f"sorts/{name}": page for name, page in night("sorts", paper, size).items()}
+    return pages | {f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped")}
+
+
+EVERY = tuple(every_page("letter", "ordinary"))
+
+
+@cache
+def pressed(name: str, paper: str, size: str) -> bytes:
+    """One of every page, pressed."""
+    return made(every_page(paper, size)[name])
+
+
+def made(page: Printed) -> bytes:
+    """A page pressed at one moment."""
+    return press(page.source, data=page.content, when=WHEN)
+
+
+def spoken(data: object) -> list[str]:
+    """The spoken words of every formula in a page's data."""
+    if isinstance(data, list):
+        return [words for part in data for words in spoken(part)]
+    if not isinstance(data, dict):
+        return []
+    if set(data) == {"math", "alt"}:
+        return [data["alt"]]
+    return [words for part in data.values() for words in spoken(part)]
+
+
+def plain(text: str) -> str:
+    """Text on one line with single blanks."""
+    return re.sub(r"\s+", " ", text)

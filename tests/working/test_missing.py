@@ -1,0 +1,61 @@
+import pytest
+
+from onewhole.number.quantity import Quantity, whole
+from onewhole.statements.reading import read_quantity, read_statement
+from onewhole.statements.statement import MissingNumber
+from onewhole.working.missing import work_missing
+from onewhole.working.questions import NotWorkedError
+from onewhole.working.working import Working
+
+
+def worked(typed: str) -> Working:
+    """Find a missing number."""
+    asked = read_statement(typed)
+    assert isinstance(asked, MissingNumber)
+    return work_missing(asked)
+
+
+@pytest.mark.parametrize(
+    ("typed", "lines", "found"),
+    [
+        ("7 2/6 = 6 ?/6", ("6 + 1 + 2/6 = 6 ?/6", "6 + 6/6 + 2/6 = 6 ?/6", "6 8/6 = 6 ?/6"), "8"),
+        ("6 ?/6 = 7 2/6", ("6 ?/6 = 6 + 1 + 2/6", "6 ?/6 = 6 + 6/6 + 2/6", "6 ?/6 = 6 8/6"), "8"),
+        ("3/4 = ?/12", ("(3 x 3)/(4 x 3) = ?/12", "9/12 = ?/12"), "9"),
+        ("6/8 = 3/?", ("3/4 = 3/?",), "4"),
+        ("6 8/6 = ? 2/6", ("7 2/6 = ? 2/6",), "7"),
+        ("1 = ?/5", ("5/5 = ?/5",), "5"),
+        ("? + 1 1/5 = 4", ("4 - 1 1/5 = ?", None, None, "3 5/5 - 1 1/5 = ?", None, "2 4/5 = ?"), "2 4/5"),
+        ("9 - ? = 4", ("9 - 4 = ?", "5 = ?"), "5"),
+        ("3 ft = 1 ft + ?", ("3 ft - 1 ft = ?", "2 ft = ?"), "2 ft"),
+    ],
+)
+def test_line_by_line(typed: str, lines: tuple[str | None, ...], found: str) -> None:
+    """Undo what stands beside the gap, work the other side, rename it until it looks like the gap."""
+    working = worked(typed)
+    assert working.answer == read_quantity(found)
+    says = [line.says for line in working.lines[1:]]
+    assert len(says) == len(lines)
+    for said, line in zip(says, lines, strict=True):
+        if line is not None and not line.endswith("= ?"):
+            assert said == read_statement(line)
+        elif line is not None:
+            assert isinstance(said, MissingNumber)
+            assert said.rest == getattr(read_statement(line), "asked", None)
+
+
+def test_the_last_line_is_written_by_the_pupil() -> None:
+    """1 = ?/5 is not left without its 5/5."""
+    assert not worked("1 = ?/5").lines[-1].aside
+
+
+def test_a_product_is_not_worked() -> None:
+    """Only sums and differences are."""
+    with pytest.raises(NotWorkedError, match=r"^only sums and differences are worked line by line"):
+        worked("3 x 4 = 12 - ?")
+
+
+def test_the_number_is_a_whole_number_in_a_fraction() -> None:
+    """In a fraction the answer is how many, not how much."""
+    answer = worked("7 1/5 = ?/5").answer
+    assert isinstance(answer, Quantity)
+    assert answer == whole(36)

@@ -1,0 +1,208 @@
+import pytest
+
+from onewhole.statements.reading import read_expression
+from onewhole.statements.statement import Question
+from onewhole.working.questions import (
+    SECOND_ROADS,
+    DoesNotSuitError,
+    NotWorkedError,
+    for_question,
+    suiting,
+    unsuited,
+    work_question,
+)
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.working import Working
+from tests.kit.worked import all_workings, question, tried
+
+
+def says(typed: str, key: str) -> list[object]:
+    """What stands on the lines after the problem."""
+    found = tried(question(typed), strategy_named(key))
+    assert isinstance(found, Working)
+    return [line.says for line in found.lines[1:]]
+
+
+def read(*lines: str) -> list[object]:
+    """The same, typed."""
+    return [read_expression(line) for line in lines]
+
+
+@pytest.mark.parametrize(
+    ("typed", "keys"),
+    [
+        ("7 2/6 - 3 5/6", "regroup_first wholes_first to_fractions count_up from_whole equal_shift"),
+        ("2 4/5 + 1 3/5", "to_fractions units_apart make_a_whole jump_on"),
+        ("4 - 1 3/8", "regroup_first wholes_first to_fractions count_up equal_shift"),
+        ("5 3/8 - 5/8", "regroup_first to_fractions count_up from_whole equal_shift"),
+        ("5 3/8 - 2", "regroup_first wholes_first to_fractions count_up from_whole"),
+        ("2/6 - 1/6", "regroup_first to_fractions count_up equal_shift"),
+        ("304 - 128", "regroup_first wholes_first count_up from_whole equal_shift"),
+        ("5 - 3", "regroup_first count_up"),
+        ("2 + 3", "units_apart jump_on"),
+        ("3 - 1 + 2", "regroup_first count_up units_apart jump_on"),
+        ("5/3", "units_apart"),
+    ],
+)
+def test_which_strategies_suit(typed: str, keys: str) -> None:
+    """In the order in which they are offered."""
+    assert [strategy.key for strategy in suiting(question(typed))] == keys.split()
+
+
+@pytest.mark.parametrize(
+    ("typed", "key", "why"),
+    [
+        ("2 + 3", "regroup_first", "other_operation"),
+        ("7 2/6 - 3 5/6", "make_a_whole", "other_operation"),
+        ("304 - 128", "to_fractions", "all_ones_already"),
+        ("5 3/8 - 5/8", "wholes_first", "no_wholes_to_take"),
+        ("4 - 1 3/8", "from_whole", "nothing_to_set_aside"),
+        ("7 2/6 - 7 1/6", "from_whole", "whole_too_small"),
+        ("5 3/8 - 2", "equal_shift", "no_shift_needed"),
+        ("3 + 1 2/5", "make_a_whole", "nothing_lacking"),
+        ("3 1/5 + 2/5", "make_a_whole", "too_little_to_give"),
+    ],
+)
+def test_a_strategy_that_does_not_suit_says_why(typed: str, key: str, why: str) -> None:
+    """As a reason with its numbers, and in words for whoever chose it."""
+    strategy = strategy_named(key)
+    reason = unsuited(question(typed), strategy)
+    assert reason is not None
+    assert reason.key == why
+    with pytest.raises(DoesNotSuitError) as refused:
+        work_question(question(typed), strategy)
+    assert (refused.value.strategy, refused.value.why) == (key, reason)
+    assert str(refused.value) == (
+        f"“{strategy.name}” does not suit this problem: {why.replace('_', ' ')}. "
+        "Choose another strategy, or all of them to see which suit."
+    )
+
+
+@pytest.mark.parametrize("typed", ["5 x 1/4", "(44 - 23)/6", "5 - (2 + 1)"])
+def test_only_plain_rows_are_worked(typed: str) -> None:
+    """Products, worked fractions and brackets are read and weighed, not worked line by line."""
+    with pytest.raises(NotWorkedError) as refused:
+        suiting(question(typed))
+    assert str(refused.value) == (
+        "only sums and differences are worked line by line. "
+        "Write a sum or a difference such as 7 2/6 - 3 5/6."
+    )
+
+
+def test_no_row_runs_below_zero() -> None:
+    """2 - 5 + 4 would be below zero on the way."""
+    with pytest.raises(NotWorkedError, match=r"^from left to right more is taken away than there is"):
+        suiting(Question(read_expression("2 - 5 + 4")))
+
+
+@pytest.mark.parametrize(
+    ("typed", "taught", "chosen"),
+    [
+        ("7 2/6 - 3 5/6", "regroup_first", "regroup_first"),
+        ("2 4/5 + 1 3/5", "regroup_first", "units_apart"),
+        ("2 4/5 + 1 3/5", "count_up", "jump_on"),
+        ("2 4/5 + 1 3/5", "equal_shift", "make_a_whole"),
+        ("7 2/6 - 3 5/6", "make_a_whole", "equal_shift"),
+        ("2 + 3", "equal_shift", "units_apart"),
+        ("4 - 1 3/8", "from_whole", "regroup_first"),
+    ],
+)
+def test_the_strategy_for_a_class(typed: str, taught: str, chosen: str) -> None:
+    """The taught one, or its partner for the other operation, or the first that suits."""
+    assert for_question(question(typed), strategy_named(taught)).key == chosen
+
+
+def test_unlike_denominators_are_renamed_first() -> None:
+    """5.NF.A.1, CCSSM (2010): pieces of one size, each piece cut again; then as taught."""
+    assert says("3 3/8 - 2 5/6", "regroup_first") == read(
+        "(3 + (3 x 3)/(8 x 3)) - (2 + (5 x 4)/(6 x 4))",
+        "3 9/24 - 2 20/24",
+        "2 + 1 + 9/24 - 2 20/24",
+        "2 + 24/24 + 9/24 - 2 20/24",
+        "2 33/24 - 2 20/24",
+        "(2 - 2) + (33/24 - 20/24)",
+        "13/24",
+    )
+
+
+def test_a_number_that_has_the_pieces_already_stays_as_it_is() -> None:
+    """4 3/5 - 3 4/10: only the fifths are cut again."""
+    assert says("4 3/5 - 3 4/10", "regroup_first")[:2] == read(
+        "(4 + (3 x 2)/(5 x 2)) - 3 4/10", "4 6/10 - 3 4/10"
+    )
+
+
+def test_decimals_get_the_same_places() -> None:
+    """5.2 - 2.75 is 5.20 - 2.75."""
+    assert says("5.2 - 2.75", "regroup_first")[0] == read_expression("5.20 - 2.75")
+
+
+def test_a_whole_minus_a_mixed_number() -> None:
+    """4 - 1 3/8 opens one of the 4."""
+    assert says("4 - 1 3/8", "regroup_first") == read(
+        "3 + 1 - 1 3/8", "3 + 8/8 - 1 3/8", "3 8/8 - 1 3/8", "(3 - 1) + (8/8 - 3/8)", "2 5/8"
+    )
+
+
+def test_one_whole_minus_a_fraction_keeps_its_middle_line() -> None:
+    """1 - 3/8: the pupil writes 8/8 - 3/8."""
+    found = all_workings("1 - 3/8")["regroup_first"]
+    assert [line.says for line in found.brief()] == read("1 - 3/8", "8/8 - 3/8", "5/8")
+
+
+def test_fraction_parts_greater_than_one_on_entry() -> None:
+    """4 - 1 4/3 opens two wholes, one after the other; 3 1/2 - 2 3/2 comes out as 0."""
+    brief = [line.says for line in all_workings("4 - 1 4/3")["regroup_first"].brief()]
+    assert brief == read("4 - 1 4/3", "3 3/3 - 1 4/3", "2 6/3 - 1 4/3", "1 2/3")
+    assert {working.answer for working in all_workings("3 1/2 - 2 3/2").values()} == set(read("0"))
+
+
+def test_too_few_wholes_written_are_put_together_first() -> None:
+    """1 5/3 - 2 1/3 is 2 2/3 - 2 1/3."""
+    assert says("1 5/3 - 2 1/3", "regroup_first")[0] == read_expression("2 2/3 - 2 1/3")
+
+
+def test_many_units_are_opened_at_once() -> None:
+    """A number with a great many pieces is worked in a few lines, not one whole after another."""
+    found = all_workings("900000000 - 999999999/2")["regroup_first"]
+    assert len(found.lines) < 10
+    keys = [line.because.key for line in found.lines if line.because]
+    assert keys[:3] == ["open_to_match", "are_worth", "put_together"]
+    assert found.answer == read_expression("400000000 1/2")
+
+
+def test_a_longer_row_carries_what_is_still_to_come() -> None:
+    """From left to right, the rest waiting at the end; each part by the strategy or its partner."""
+    brief = [line.says for line in all_workings("9 - 2 1/3 + 1 2/3")["regroup_first"].brief()]
+    assert brief == read(
+        "9 - 2 1/3 + 1 2/3",
+        "8 3/3 - 2 1/3 + 1 2/3",
+        "6 2/3 + 1 2/3",
+        "7 4/3",
+        "8 1/3",
+    )
+
+
+def test_a_single_number_is_written_the_usual_way() -> None:
+    """No checks are needed: nothing was added or taken."""
+    found = all_workings("39/8")["units_apart"]
+    assert [line.says for line in found.lines] == read("39/8", "32/8 + 7/8", "4 7/8")
+    assert found.checks == ()
+
+
+def test_a_form_in_fewest_parts_is_not_asked_for() -> None:
+    """4 14/16 stays: nothing in it is overfull."""
+    found = all_workings("4 14/16")["units_apart"]
+    assert found.answer == read_expression("4 14/16")
+    assert len(found.lines) == 1
+
+
+def test_unchecked_work_has_no_checks() -> None:
+    """For the inside of another working."""
+    assert work_question(question("52 - 27"), strategy_named("count_up"), checked=False).checks == ()
+
+
+def test_the_second_roads_suit_between_them_every_question() -> None:
+    """Two for differences and two for sums, so that one of them is another one."""
+    acts = sorted(strategy.act.value for strategy in SECOND_ROADS)
+    assert acts == ["add", "add", "subtract", "subtract"]

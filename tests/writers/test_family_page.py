@@ -1,0 +1,122 @@
+"""The page for home: one page, short sentences, the class's words, and a drawing that can be counted."""
+
+import re
+from itertools import product
+from typing import Any
+
+import pytest
+
+from onewhole.marking.finding import CAUTION
+from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.pattern import Family
+from onewhole.sheets.reading import read_sheet
+from onewhole.writers.family_page import WORDING, family_page
+from tests.kit import pdf
+from tests.kit.pages import COMBINED, HOME, PAPERS, made, marked, plain, pressed, sheet
+
+#: Longer sentences are hard to read aloud to a tired child; our own.
+MOST_WORDS = 16
+#: A word of the class's own mathematics is no pattern's family, wherever it stands.
+SAID_IN_CLASS = {"regrouping"}
+
+
+def data_of(typed: str) -> Any:  # noqa: ANN401  # JSON may be anything
+    """The data of the page for home of a typed sheet."""
+    return family_page(read_sheet(typed)).data
+
+
+def sentences(data: Any) -> list[str]:  # noqa: ANN401  # JSON may be anything
+    """Every sentence for the family, without the mathematics."""
+    texts = [*data["opening"], data["closing"], data.get("wording", ""), *data["asks"]["items"]]
+    texts += [step["words"] for step in data.get("example", {}).get("steps", [])]
+    return [one for text in texts for one in re.split(r"(?<=[.?:]) ", text) if one]
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_one_page_in_ordinary_print(paper: str) -> None:
+    """Room 12's page for home is one page, and two in large print."""
+    assert pdf.pages(pressed("room12/family", paper, "ordinary")) == 1
+    assert pdf.pages(pressed("room12/family", paper, "large")) == 2
+
+
+@pytest.mark.parametrize("name", ["room12", "sorts"])
+def test_sentences_are_short(name: str) -> None:
+    """No sentence on the page for home is longer than 16 words."""
+    for one in sentences(family_page(sheet(name)).data):
+        assert len(one.split()) <= MOST_WORDS, one
+
+
+def test_the_words_of_the_class() -> None:
+    """The whole and the verb are the class's own, and the older word is named once."""
+    data = data_of("whole: ribbon\nsay: trade\n\n1. 7 2/6 - 3 5/6")
+    assert "Then we trade one ribbon" in data["opening"][1]
+    assert data["wording"] == WORDING.format(word="trading")
+    assert data["asks"]["items"][1] == "How many pieces are in one ribbon?"
+
+
+def test_nothing_is_said_of_regrouping_where_none_is_asked() -> None:
+    """A page without regrouping says nothing of it."""
+    data = data_of("1. 5 4/6 - 2 1/6")
+    assert "wording" not in data
+    assert data["opening"] == ["Tonight we take one number from another."]
+
+
+def test_the_example_is_none_of_tonight() -> None:
+    """The worked example is like tonight's problems and is none of them."""
+    for name in ("room12", "sorts"):
+        data: Any = family_page(sheet(name)).data
+        asked = {problem.typed for problem in sheet(name).problems}
+        math = data["example"]["formula"]["math"]
+        plain_text = re.sub(r"frac\((\d+), (\d+)\)", r"\1/\2", math).replace("\N{MINUS SIGN}", "-")
+        assert plain_text not in asked
+
+
+@pytest.mark.parametrize(("paper", "size"), COMBINED)
+def test_the_drawing_holds_the_numbers_that_are_told(paper: str, size: str) -> None:
+    """Strips, pieces and crosses counted in the PDF are those of the words for a screen reader."""
+    page = pressed("room12/family", paper, size)
+    data: Any = family_page(sheet("room12", paper, size)).data
+    strips = data["example"]["strips"]
+    figures = [words for tag, words in pdf.tags(page) if tag == "/Figure"]
+    assert figures == [strips["alt"]]
+    high = [box for box in pdf.drawings(page) if 7 < box.height < 8.5]
+    widest = max(box.width for box in high)
+    whole = [box for box in high if box.width > widest - 0.3]
+    part = [
+        box for box in high if widest / strips["parts"] - 0.3 < box.width < widest / strips["parts"] + 0.7
+    ]
+    assert len(whole) == strips["wholes"]
+    loose = -(-strips["extra"] // strips["parts"])
+    assert len(part) == (strips["opened"] + loose) * strips["parts"]
+    frames = [*whole, *part]
+    crossed = [frame for frame in frames if sum(_crosses(box, frame) for box in pdf.drawings(page)) == 2]
+    assert sum(frame in whole for frame in crossed) == strips["take_wholes"]
+    assert sum(frame in part for frame in crossed) == strips["take_parts"]
+
+
+def _crosses(stroke: pdf.Box, frame: pdf.Box) -> bool:
+    """Whether a stroke runs from corner to corner of a frame; the white one under it is drawn wider."""
+    return stroke.inside(frame) and stroke.height < frame.height - 0.5 and stroke.width > frame.width - 3
+
+
+@pytest.mark.parametrize(("name", "paper"), list(product(HOME, PAPERS)))
+@pytest.mark.parametrize("night", ["room12", "sorts"])
+def test_nothing_that_goes_home_names_a_pattern(name: str, paper: str, night: str) -> None:
+    """No pattern's name or id, no family of patterns and no hint of marking is on it, to see or to hear."""
+    page = pressed(f"{night}/{name}", paper, "ordinary")
+    said = plain(" ".join((*pdf.words(page), *(words for _, words in pdf.tags(page))))).lower()
+    words = set(re.findall(r"[\w-]+", said))
+    for pattern in patterns():
+        assert pattern.name.lower() not in said
+        assert pattern.id.lower() not in words
+    for family in set(Family) - SAID_IN_CLASS:
+        assert family.value not in said
+    assert CAUTION.lower() not in said
+    assert not words & {pupil.pupil.lower() for pupil in marked().marks.pupils}
+
+
+def test_a_sheet_without_a_parallel_problem_has_no_example() -> None:
+    """Where no other problem of the same structure is found, the page has none, and still prints."""
+    data = data_of("1. 1/2 + 1/2")
+    assert "example" not in data
+    assert pdf.pages(made(family_page(read_sheet("1. 1/2 + 1/2")))) == 1

@@ -1,0 +1,56 @@
+"""The answer key: a table of answers, and the equal forms that are right too."""
+
+from collections import Counter
+from itertools import product
+from typing import Any
+
+import pytest
+
+from onewhole.notations.speech import say
+from onewhole.sheets.key import answer_key
+from onewhole.sheets.reading import read_sheet
+from onewhole.writers.key_page import key_page
+from tests.kit import pdf
+from tests.kit.pages import COMBINED, PAPERS, pressed, sheet
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_room_12_takes_one_page(paper: str) -> None:
+    """Twelve answers stand on one page in ordinary print."""
+    assert pdf.pages(pressed("room12/key", paper, "ordinary")) == 1
+
+
+@pytest.mark.parametrize(("name", "both"), list(product(("room12", "sorts"), COMBINED)))
+def test_the_key_is_a_table_with_heads(name: str, both: tuple[str, str]) -> None:
+    """The key is one table with a row of heads, then a row for each problem, on however many pages."""
+    found = Counter(tag for tag, _ in pdf.tags(pressed(f"{name}/key", *both)))
+    columns, rows = (5 if both[1] == "ordinary" else 4), len(sheet(name).problems)
+    assert (found["/Table"], found["/TD"]) == (1, columns * rows)
+    assert found["/TR"] == rows + 1
+    assert found["/TH"] == columns
+
+
+@pytest.mark.parametrize("name", ["room12", "sorts"])
+def test_every_answer_and_every_equal_form_is_spoken(name: str) -> None:
+    """Problem, answer and the other right forms are those of the key, in words."""
+    data: Any = key_page(sheet(name)).data
+    for entry, row in zip(answer_key(sheet(name)), data["answers"], strict=True):
+        assert row["formula"]["alt"] == say(entry.problem.statement)
+        assert row["answer"]["alt"] == say(entry.answer)
+        assert [form["alt"] for form in row.get("also", [])] == [say(form) for form in entry.forms]
+
+
+@pytest.mark.parametrize(
+    ("typed", "note"),
+    [
+        ("5 4/6 - 2 1/6", "No regrouping."),
+        ("7 2/6 - 3 5/6", "Regroup."),
+        ("5 - 1 3/8", "Regroup, a whole number first."),
+        ("5 1/2 - 2 2/3", "Regroup, unlike denominators."),
+        ("12.3 - 4.56", "Regroup, unlike units."),
+    ],
+)
+def test_notes(typed: str, note: str) -> None:
+    """What a problem needs stands beside its answer."""
+    data: Any = key_page(read_sheet(f"1. {typed}")).data
+    assert data["answers"][0]["note"] == note

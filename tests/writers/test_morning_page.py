@@ -1,0 +1,143 @@
+"""The morning page is one page for the teacher, with the reason for every placing."""
+
+from functools import cache
+from typing import Any
+
+import pytest
+
+from onewhole.desk.mark import Marked, mark
+from onewhole.marking.answer import read_written
+from onewhole.marking.first import see_first
+from onewhole.marking.placing import Place
+from onewhole.misconceptions.catalogue import patterns, shows
+from onewhole.notations.speech import say
+from onewhole.notations.text import text
+from onewhole.number.quantity import Quantity
+from onewhole.problems.answer import answer
+from onewhole.sheets.reading import read_sheet
+from onewhole.writers.morning_page import KITES, _wrote, kite_of, morning_page
+from onewhole.writers.printed import Printed
+from tests.kit import pdf
+from tests.kit.pages import PAPERS, made, marked, morning, plain, pressed, text_of
+
+#: What goes through the minds of a full and mixed class: 21 pupils in four families, then three more.
+IDEAS = ("A03",) * 6 + ("A01",) * 5 + ("A18",) * 5 + ("A24",) * 5
+
+
+@cache
+def full_class(paper: str) -> Marked:
+    """24 pupils in six groups with hardly two alike: right answers and blanks lie between the wrong ones."""
+    typed = f"paper: {paper}\n{text_of('room12')}"
+    problems = read_sheet(typed).problems
+    wrong = [{slip.pattern: text(slip.wrote) for slip in shows(one.statement)} for one in problems]
+    right = [text(found) for one in problems if isinstance(found := answer(one.statement), Quantity)]
+
+    def wrote(pupil: int, idea: str, at: int) -> str:
+        if (at + pupil) % 4 == 0:
+            return right[at]
+        return "" if (at * 5 + pupil) % 9 == 0 else wrong[at].get(idea, right[at])
+
+    rows = [[wrote(pupil, idea, at) for at in range(len(problems))] for pupil, idea in enumerate(IDEAS)]
+    rows += [[""] * len(problems), right, right]
+    cells = [["pupil", *(one.label for one in problems)]]
+    cells += [[f"Q{at:02}", *row] for at, row in enumerate(rows, start=1)]
+    return mark(typed, "\n".join(",".join(row) for row in cells))
+
+
+def page_of(found: Marked) -> Printed:
+    """The morning page of a class."""
+    first = see_first(found.marks.pupils, found.findings, found.groups)
+    return morning_page(
+        found.sheet, found.marks, found.findings, found.groups, items=found.items, first=first
+    )
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_a_class_of_24_in_six_groups_is_one_page(paper: str) -> None:
+    """Room 12, and a class of 24 that is as mixed as can be, stand on one page in ordinary print."""
+    full = full_class(paper)
+    assert len(full.marks.pupils) == 24
+    assert len(full.groups) == len(marked().groups) == 6
+    assert pdf.pages(made(page_of(full))) == 1
+    assert pdf.pages(pressed("room12/morning", paper, "ordinary")) == 1
+
+
+@pytest.mark.parametrize("found", [marked(), full_class("letter")], ids=["room12", "full"])
+def test_every_pupil_is_placed_with_the_labels_that_say_why(found: Marked) -> None:
+    """Each pupil stands once, in one group, beside the labels of the answers that it comes from."""
+    data: Any = page_of(found).data
+    labels = [problem.label for problem in found.sheet.problems]
+    because = {finding.pupil: finding for finding in found.findings}
+    placed = [who for group in data["groups"] for row in group["pupils"] for who in row["who"]]
+    assert sorted(placed) == sorted(pupil.pupil for pupil in found.marks.pupils)
+    for group, shown in zip(found.groups, data["groups"], strict=True):
+        assert shown["name"] == group.name
+        for row in shown["pupils"]:
+            for who in row["who"]:
+                finding = because[who]
+                told = finding.evidence if group.place is Place.FAMILY else finding.wrong
+                if group.place is not Place.ABSENT:
+                    assert spread(row["labels"].split("; ")[0], labels) >= set(told)
+
+
+def spread(said: str, labels: list[str]) -> set[str]:
+    """The labels that "3–5, 7" stands for."""
+    found: set[str] = set()
+    for part in said.split(", "):
+        first, _, last = part.partition("–")
+        if first in labels:
+            found.update(labels[labels.index(first) : labels.index(last or first) + 1])
+    return found
+
+
+@pytest.mark.parametrize(
+    ("written", "shown"),
+    [
+        ("2 9/5", "two and nine fifths"),
+        (" 39/8", "thirty-nine eighths"),
+        ("4 3/0", "four and three over zero"),
+        ("2 ft 7 in", "two feet seven inches"),
+        (">", "is greater than"),
+        ("about two ", None),
+    ],
+)
+def test_an_answer_is_typeset_where_it_reads_as_one(written: str, shown: str | None) -> None:
+    """What a pupil wrote is a formula, spoken like any other; what cannot be read stays as it is written."""
+    found = _wrote(read_written(written))
+    if shown is None:
+        assert found == f"“{written.strip()}”"
+    else:
+        assert isinstance(found, dict)
+        assert found["alt"] == shown
+
+
+def test_no_number_is_broken_over_two_lines() -> None:
+    """The problem to ask about and the answer stand on one line each, for five pupils at most."""
+    data: Any = morning("letter", "ordinary").data
+    assert 1 <= len(data["first"]) <= 5
+    asked = {problem.label: problem.statement for problem in marked().sheet.problems}
+    for row in data["first"]:
+        assert row["ask"]["alt"] == say(asked[row["label"].removesuffix(".")])
+
+
+def test_groups_are_told_apart_by_kites_too() -> None:
+    """The first six groups have six kites; a seventh begins again."""
+    assert [kite_of(at) for at in range(7)] == [*KITES, KITES[0]]
+    data: Any = morning("letter", "ordinary").data
+    assert [group["kite"] for group in data["groups"]] == list(KITES)
+
+
+def test_no_pattern_is_named() -> None:
+    """The page that lies on the desk tells families, and neither the id nor the name of a pattern."""
+    said = plain(" ".join(pdf.words(pressed("room12/morning", "letter", "ordinary"))))
+    for pattern in patterns():
+        assert pattern.name not in said
+        assert f"{pattern.id} " not in said
+
+
+def test_a_negative_item_asks_to_look_at_the_key() -> None:
+    """Where pupils who do well elsewhere do worse on a problem, its key is to be looked at."""
+    answers = "pupil,1,2,3\nK1,1,1,5\nK2,1,1,5\nK3,2,2,1\nK4,2,2,1"
+    data: Any = page_of(mark("1. 3 - 2\n2. 4 - 3\n3. 5 - 4", answers)).data
+    assert "Look at the key of" in data["evidence"]
+    assert "3" in data["evidence"].partition("key of")[2]

@@ -1,0 +1,206 @@
+"""The pupil page leaves every problem its room and every answer its place."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+from itertools import product
+from math import floor
+
+import pytest
+
+from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.pattern import Family
+from onewhole.notations.row import Writable
+from onewhole.notations.speech import say
+from onewhole.problems.answer import answer
+from onewhole.problems.problem import Problem
+from onewhole.problems.taught import as_taught
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.handwriting import LINE_MM, written
+from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.room import (
+    FRAME_MM,
+    PICTURE_GAP_MM,
+    SCALE,
+    Room,
+    column_width,
+    columns,
+    page_width,
+    room,
+)
+from onewhole.statements.statement import Question
+from onewhole.writers.pupil_page import practice_page, pupil_page
+from tests.kit import pdf
+from tests.kit.pages import COMBINED, PAPERS, made, practice, practised, pressed, sheet
+
+SHEETS = ("room12", "sorts", "drawn", "jumped")
+HAIR = 0.15
+
+everywhere = pytest.mark.parametrize(
+    ("name", "paper", "size"), [(name, *both) for name, both in product(SHEETS, COMBINED)]
+)
+
+
+def lines_by_hand(problem: Problem, strategy_of: Sheet) -> Sequence[tuple[Writable, bool]]:
+    """What a pupil writes of a problem's working, and whether an equals sign leads each line."""
+    working = as_taught(problem.statement, strategy_of.header.strategy)
+    if working is None:
+        return [(problem.statement, False), (answer(problem.statement), True)]
+    says = [line.says for line in working.brief()]
+    chained = isinstance(problem.statement, Question)
+    lines = [(one, chained and at > 0) for at, one in enumerate(says)]
+    return lines if problem.story or len(lines) == 1 else lines[1:]
+
+
+def frames(page: bytes) -> list[pdf.Box]:
+    """The frames to write in, in reading order: large, and without words in them."""
+    words = [sign for sign in pdf.signs(page) if sign.sign.isalpha()]
+    large = [box for box in pdf.drawings(page) if box.width > 45 and box.height > 17.5]
+    found = [box for box in large if not any(word.inside(box) for word in words)]
+    return sorted(found, key=lambda box: (box.page, round(box.top), box.left))
+
+
+def answer_lines(page: bytes) -> list[pdf.Box]:
+    """The lines to write an answer on: dark, and shorter than a line of writing in any room."""
+    found = [box for box in pdf.drawings(page) if box.height < 0.4 and 25 < box.width < 100]
+    named = [sign for sign in pdf.signs(page) if sign.sign in {"N", "D"}]
+    return [line for line in found if not any(_labels(sign, line) for sign in named)]
+
+
+def _labels(sign: pdf.Box, line: pdf.Box) -> bool:
+    """Whether a letter begins a word that stands in front of a line."""
+    return sign.page == line.page and abs(sign.bottom - line.bottom) < 2 and 0 < line.left - sign.left < 22
+
+
+@everywhere
+def test_each_frame_holds_the_working_that_is_written_in_it(name: str, paper: str, size: str) -> None:
+    """The frames of the PDF are no smaller than measured, and every line of every working fits by hand."""
+    night = sheet(name, paper, size)
+    drawn = frames(pressed(f"{name}/pupil", paper, size))
+    assert len(drawn) == len(night.problems)
+    scale = SCALE[night.header.print]
+    for problem, frame in zip(night.problems, drawn, strict=True):
+        needed = room(problem, night)
+        assert frame.width >= needed.width_mm - HAIR, problem.label
+        assert frame.height >= needed.height_mm - HAIR, problem.label
+        wide, high = Fraction(floor(frame.width * 10), 10), Fraction(floor(frame.height * 10 + 1), 10)
+        laid = [
+            written(says, leads=leads, width=(wide - FRAME_MM) / scale)
+            for says, leads in lines_by_hand(problem, night)
+        ]
+        assert all(part.width * scale <= wide - FRAME_MM for part in laid), problem.label
+        assert sum(part.lines for part in laid) * LINE_MM * scale <= high, problem.label
+
+
+@everywhere
+def test_every_answer_fits_over_its_line(name: str, paper: str, size: str) -> None:
+    """Over each answer line stands nothing for the height of the answer by hand, a stacked fraction too."""
+    night, page = sheet(name, paper, size), pressed(f"{name}/pupil", paper, size)
+    lines = answer_lines(page)
+    for problem, frame in zip(night.problems, frames(page), strict=True):
+        if not isinstance(problem.statement, Question):
+            continue
+        needed = room(problem, night)
+        placed = (*_over(frame, needed, lines), *_under(frame, needed, lines))
+        line = next(one for one in placed if _column(one, frame, night))
+        lines.remove(line)
+        high = float(needed.answer.height_mm) - 0.7
+        free = pdf.Box(line.page, line.left + 0.5, line.bottom - high, line.right - 0.5, line.top - 0.1)
+        assert line.width >= needed.answer.width_mm - HAIR, problem.label
+        assert not [box for box in (*pdf.signs(page), *pdf.drawings(page)) if box.meets(free)], problem.label
+    assert not lines
+
+
+def _over(frame: pdf.Box, needed: Room, lines: list[pdf.Box]) -> list[pdf.Box]:
+    """The answer lines right over a frame, or over the picture's place that stands on it."""
+    picture = needed.picture
+    tops = [frame.top, *([frame.top - float(picture.height_mm) - PICTURE_GAP_MM] if picture else [])]
+    return [line for line in lines if any(0 < top - line.bottom < 3 for top in tops)]
+
+
+def _under(frame: pdf.Box, needed: Room, lines: list[pdf.Box]) -> list[pdf.Box]:
+    """The answer lines under a frame, with the answer between the two."""
+    high = float(needed.answer.height_mm)
+    return [line for line in lines if high < line.bottom - frame.bottom < high + 3]
+
+
+def _column(line: pdf.Box, frame: pdf.Box, night: Sheet) -> bool:
+    """Whether a line stands on the page of a frame and in its column."""
+    wide = columns(night) == 1 or frame.width > column_width(night.header) + 1
+    right = frame.left + float((page_width if wide else column_width)(night.header)) + 1
+    return line.page == frame.page and frame.left - 1 < line.left and line.right < right
+
+
+@pytest.mark.parametrize(("paper", "size"), COMBINED)
+def test_a_missing_number_or_sign_has_a_place_to_write_in(paper: str, size: str) -> None:
+    """The box (a ring for a sign) in the formula is as large as the answer by hand."""
+    night, page = sheet("sorts", paper, size), pressed("sorts/pupil", paper, size)
+    boxes = [box for box in pdf.drawings(page) if box.height > 8 and box.width < 45 and box.left > 28]
+    for problem in night.problems:
+        if not isinstance(problem.statement, Question):
+            needed = room(problem, night).answer
+            fits = [box for box in boxes if box.width >= needed.width_mm and box.height >= needed.height_mm]
+            assert fits, problem.label
+            boxes.remove(min(fits, key=lambda box: box.width * box.height))
+
+
+@everywhere
+def test_what_is_spoken_is_what_is_asked(name: str, paper: str, size: str) -> None:
+    """The formulas of the page are the problems in words, a question with a blank behind its equals sign."""
+    night = sheet(name, paper, size)
+    found = [words for tag, words in pdf.tags(pressed(f"{name}/pupil", paper, size)) if tag == "/Formula"]
+    blank = {True: " equals blank", False: ""}
+    assert found == [
+        say(problem.statement) + blank[isinstance(problem.statement, Question)]
+        for problem in night.problems
+        if not problem.story
+    ]
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_room_12_takes_two_pages(paper: str) -> None:
+    """Twelve problems of Room 12 stand on two pages in ordinary print, each practice page on one."""
+    assert pdf.pages(pressed("room12/pupil", paper, "ordinary")) == 2
+    assert [pdf.pages(made(page)) for page in practice(paper, "ordinary")] == [1] * len(practised())
+
+
+@pytest.mark.parametrize(("paper", "size"), COMBINED)
+def test_the_answer_line_goes_under_the_room_where_it_does_not_fit_beside(paper: str, size: str) -> None:
+    """A long question has its answer line under its room, on the same page, with a word in front."""
+    typed = f"1. {' x '.join(f'{top}/{top + 1}' for top in range(10, 21))}\n2. 52 - 27"
+    page = made(pupil_page(read_sheet(f"paper: {paper}\nprint: {size}\n\n{typed}")))
+    long, short = frames(page)
+    wide = [line for line in answer_lines(page) if 0 < line.top - long.bottom < 30 and line.page == long.page]
+    near = [
+        line for line in answer_lines(page) if 0 < short.top - line.bottom < 4 and line.page == short.page
+    ]
+    assert (len(wide), len(near)) == (1, 1)
+    assert wide != near
+    assert [text.count("Answer") for text in pdf.words(page)] == [1] + [0] * (pdf.pages(page) - 1)
+
+
+def test_a_story_is_printed_and_its_equation_is_not() -> None:
+    """A word problem stands in words; the pupil writes the equation."""
+    item = next(item for item in _items(pupil_page(sheet("sorts"))) if item.get("label") == "13.")
+    assert item["words"] == sheet("sorts").problems[13].story
+    assert "formula" not in item
+
+
+def _items(page: object) -> list[dict[str, object]]:
+    data = getattr(page, "data", {})
+    found: list[dict[str, object]] = data["items"]
+    return found
+
+
+def test_a_practice_page_is_called_by_its_kite_word() -> None:
+    """A practice page shows its group's name and kite, and never a pattern's name, id or family."""
+    group, made_for = practised()[0]
+    page = practice_page(made_for, group.name, "delta")
+    assert page.data["title"] == f"{group.name}: Practice"
+    assert page.data["kite"] == "delta"
+    for one in practice("letter", "ordinary"):
+        said = " ".join((*pdf.words(made(one)), *(words for _, words in pdf.tags(made(one))))).lower()
+        for pattern in patterns():
+            assert pattern.name.lower() not in said
+            assert pattern.id.lower() not in said.split()
+        for family in Family:
+            assert family.value not in said

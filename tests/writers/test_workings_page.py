@@ -1,0 +1,78 @@
+"""The workings page: few pages, no problem split, every line with its reason, every check."""
+
+from typing import Any
+
+import pytest
+
+from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.notations.speech import say
+from onewhole.sheets.key import answer_key
+from onewhole.sheets.reading import read_sheet
+from onewhole.statements.statement import Question
+from onewhole.writers.workings_page import NOTE, workings_page
+from tests.kit import pdf
+from tests.kit.pages import COMBINED, PAPERS, plain, pressed, sheet
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_room_12_takes_three_pages(paper: str) -> None:
+    """Twelve problems with every line stand on three pages in ordinary print."""
+    assert pdf.pages(pressed("room12/workings", paper, "ordinary")) == 3
+
+
+@pytest.mark.parametrize("name", ["room12", "sorts"])
+def test_every_line_is_spoken_and_has_its_reason(name: str) -> None:
+    """The lines are those of the working after the problem, in its order, each with its sentence."""
+    night = sheet(name)
+    data: Any = workings_page(night).data
+    for entry, shown in zip(answer_key(night), data["problems"], strict=True):
+        assert shown["label"] == f"{entry.problem.label}."
+        assert shown["formula"]["alt"] == say(entry.problem.statement)
+        if entry.working is None:
+            assert [line["formula"]["alt"] for line in shown["lines"]] == [f"equals {say(entry.answer)}"]
+            continue
+        lead = "equals " if isinstance(entry.problem.statement, Question) else ""
+        lines = entry.working.lines[1:]
+        assert [line["formula"]["alt"] for line in shown["lines"]] == [
+            lead + say(line.says) for line in lines
+        ]
+        for line, row in zip(lines, shown["lines"], strict=True):
+            assert row["because"] == (sentence(line.because, night.header.words) if line.because else "")
+            assert row.get("aside", False) == line.aside
+            said = [fact_sentence(fact) for fact in line.facts]
+            assert [len(fact) > 1 for fact in row.get("facts", [])] == [True] * len(said)
+        assert len(shown["checks"]) == len(entry.working.checks)
+
+
+def test_a_hard_fact_is_its_sentence_with_formulas() -> None:
+    """Read with the formulas as they are typed, a hard fact is the sentence of the notations."""
+    data: Any = workings_page(read_sheet("1. 9 5/8 - 4 6/8")).data
+    (fact,) = [fact for line in data["problems"][0]["lines"] for fact in line.get("facts", [])]
+    typed = "".join(part if isinstance(part, str) else part["math"] for part in fact)
+    assert (
+        typed.replace("\N{MINUS SIGN}", "-")
+        == "For 13 - 6, go by way of the ten: 13 - 3 = 10, then 10 - 3 = 7."
+    )
+
+
+@pytest.mark.parametrize(("paper", "size"), COMBINED)
+def test_no_problem_is_split(paper: str, size: str) -> None:
+    """Label, lines and checks of a problem of Room 12 stand on one page."""
+    pages = [plain(text) for text in pdf.words(pressed("room12/workings", paper, size))]
+    found = [text.count("Estimate") for text in pages]
+    assert found == [text.count("Put it back") for text in pages]
+    assert sum(found) == len(sheet("room12").problems)
+    tops = [pdf_labels(text) for text in pages]
+    assert [len(labels) for labels in tops] == found
+
+
+def pdf_labels(text: str) -> list[str]:
+    """The problems that begin on a page: each names its strategy."""
+    data: Any = workings_page(sheet("room12")).data
+    names = {problem["strategy"] for problem in data["problems"]}
+    return [name for name in names for _ in range(text.count(name))]
+
+
+def test_the_lighter_lines_are_explained() -> None:
+    """The note over the workings says what the lighter lines are for."""
+    assert NOTE in plain(pdf.words(pressed("room12/workings", "letter", "ordinary"))[0])

@@ -1,0 +1,74 @@
+"""docs/patterns.md: every error pattern with its rule, words for the teacher, an example and its source."""
+
+from collections.abc import Iterator
+
+from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.pattern import Pattern, Topic
+from onewhole.misconceptions.source import Source
+from onewhole.working.strategies.table import strategy_named
+
+HEAD = """\
+# Error patterns
+
+Made from the catalogue by `python -m tools.docs`. A pattern is a rule that gives wrong answers and that a
+child may be following, worked so that it predicts the very answer that would be written. `onewhole patterns
+"9 5/8 - 4 6/8"` shows what each would write on a problem.
+
+**A pattern that fits is a hint for a talk with the child, never a label.** What a child may be thinking is
+our own guess at it in a child's words; the question is one to ask, with the pieces on the table. Different
+ideas write the same answer, and the same child may do another thing tomorrow.
+
+The source of a pattern says whether a text that describes it was *read* or is *remembered*. The rules are
+worked on exact numbers; [a decision](decisions/0003-patterns-that-are-not-one-step.md) tells which of them
+are no strategy with one step left out or done wrongly.
+
+"""
+PROVENANCE = {"read": "read", "memory": "remembered"}
+
+
+def patterns_page() -> str:
+    """Return the page."""
+    return HEAD + "\n".join(_page())
+
+
+def _page() -> Iterator[str]:
+    every = patterns()
+    for topic in Topic:
+        yield f"- [{topic.value.capitalize()}](#{_anchor(topic)})"
+    yield ""
+    for topic in Topic:
+        yield from (f"## {topic.value.capitalize()}", "")
+        for pattern in (one for one in every if one.topic is topic):
+            yield from _pattern(pattern)
+
+
+def _anchor(topic: Topic) -> str:
+    return topic.value.replace(",", "").replace(" ", "-").lower()
+
+
+def _pattern(pattern: Pattern) -> Iterator[str]:
+    example = pattern.example
+    fate = "kept at" if pattern.of_form else "becomes"
+    yield from (f"### {pattern.id} {pattern.name}", "")
+    yield f"{pattern.rule}"
+    yield ""
+    yield f"- For example, `{example.problem}` is {example.right} and {fate} **{example.wrong}**."
+    yield f"- It shows when {pattern.shows_when}."
+    yield f"- The child may be thinking: “{pattern.thinking}”"
+    yield f"- Ask: {pattern.ask}"
+    yield f"- Kind: {pattern.family.value}. {_bends(pattern)}"
+    yield f"- Source: {_source(pattern.source)}"
+    yield ""
+
+
+def _bends(pattern: Pattern) -> str:
+    if pattern.bends is None:
+        return "No taught strategy stands behind it."
+    strategy = strategy_named(pattern.bends.strategy)
+    return f"It bends “{strategy.name}” at the step `{pattern.bends.step}`."
+
+
+def _source(source: Source) -> str:
+    page = f", page {source.page}" if source.page else ""
+    note = f"; {source.note}" if source.note else ""
+    return f"{source.text}{page} ({PROVENANCE[source.provenance]}{note})."

@@ -1,0 +1,84 @@
+"""docs/strategies.md: every strategy with its source, a problem worked by it, and why it may not suit."""
+
+import ast
+import inspect
+from collections.abc import Iterator
+from importlib import import_module
+from types import ModuleType
+
+from onewhole.desk.work import ToldUnsuitedError, told, work
+from onewhole.notations.sentences import sentence
+from onewhole.notations.words import ClassWords
+from onewhole.working import comparing, missing
+from onewhole.working.strategies.table import STRATEGIES
+from onewhole.working.strategy import Act, Strategy, fits
+
+HEAD = """\
+# Strategies
+
+Made from the table of strategies by `python -m tools.docs`. Each one works whole numbers, mixed numbers,
+decimals and measures; `onewhole work "7 2/6 - 3 5/6" --strategy all` shows every one that suits a problem.
+A line in brackets is said by the teacher and need not be written by a pupil. Every line is equal to the
+line before, which is checked each time.
+
+| key | name | for | goes with |
+| --- | --- | --- | --- |
+"""
+OPERATIONS = {Act.ADD: "adding", Act.SUBTRACT: "taking away", Act.EITHER: "both"}
+EXAMPLES = ("7 2/6 - 3 5/6", "2 4/5 + 1 3/5")
+#: Problems, one of which each strategy that has its limits does not suit.
+TRIED = ("52 - 27", "7 - 3", "7 5/6 - 2/6", "5/6 - 2/6", "4 - 2", "3 1/5 + 1/5", "3 + 1 1/5", "3/6 + 1/6")
+OTHERS = (("Comparing", comparing, "5/6 ? 7/8"), ("A missing number", missing, "9 - ? = 3 1/2"))
+
+
+def strategies_page() -> str:
+    """Return the page."""
+    rows = [f"| `{one.key}` | {one.name} | {OPERATIONS[one.act]} | {_partner(one)} |" for one in STRATEGIES]
+    return HEAD + "\n".join([*rows, "", *_strategies(), *_others()])
+
+
+def _partner(strategy: Strategy) -> str:
+    if strategy.act is Act.EITHER:
+        return "itself"
+    return f"`{strategy.partner}`"
+
+
+def _strategies() -> Iterator[str]:
+    for strategy in STRATEGIES:
+        problem = EXAMPLES[not fits(strategy, taken=True)]
+        yield from (f"## {strategy.name}", "")
+        yield from said_by(import_module(f"onewhole.working.strategies.{strategy.key}"))
+        yield from _working(problem, strategy.key)
+        if unsuited := _unsuited(strategy):
+            yield from (unsuited, "")
+
+
+def _others() -> Iterator[str]:
+    for title, module, problem in OTHERS:
+        yield from (f"## {title}", "")
+        yield from said_by(module)
+        yield from _working(problem, None)
+
+
+def _working(problem: str, strategy: str | None) -> Iterator[str]:
+    yield from ("```", *told(work(problem, strategy=strategy)), "```", "")
+
+
+def said_by(module: ModuleType) -> Iterator[str]:
+    """Yield a module's own words, its paragraphs apart and the source on a line of its own."""
+    docstring = ast.get_docstring(ast.parse(inspect.getsource(module))) or ""
+    for paragraph in docstring.replace("\nSource:", "\n\nSource:").split("\n\n"):
+        yield from (" ".join(paragraph.split()), "")
+
+
+def _unsuited(strategy: Strategy) -> str | None:
+    """Return a problem that the strategy does not suit, with the reason that is told."""
+    taken = fits(strategy, taken=True)
+    for problem in TRIED:
+        if ("-" in problem) != taken and strategy.act is not Act.EITHER:
+            continue
+        try:
+            work(problem, strategy=strategy.key)
+        except ToldUnsuitedError as refused:
+            return f"For `{problem}` it is refused: {sentence(refused.why, ClassWords())}"
+    return None
