@@ -18,6 +18,7 @@ VERBS: dict[str, str] = {
     "check": "Check every equals sign of a working.",
     "patterns": "Show what each error pattern would write on a problem.",
     "tell": "Tell a problem as a word problem of the kite club.",
+    "compose": "Compose a page that tells mistakes apart.",
     "audit": "Look a sheet over before it is printed.",
     "print": "Print pupil page, answer key, workings and a page for home.",
     "mark": "Mark the answers of a class and see what they may show.",

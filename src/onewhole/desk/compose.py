@@ -165,12 +165,14 @@ def _percent(share: Fraction) -> str:
 def _with_habits(
     every: Everything, wishes: Wishes, open_doubts: Sequence[Doubt], seconds: int
 ) -> _Choice | None:
-    """Choose with all habits of a good page, or with as many of them as the wishes leave room for."""
-    habits = tuple(Habit)
-    found = (
-        _choice(every, wishes, open_doubts, habits[:count], seconds) for count in range(len(habits), -1, -1)
-    )
-    return next((one for one in found if one is not None), None)
+    """Choose with all habits of a good page, or with each for which the others before it leave room."""
+    if found := _choice(every, wishes, open_doubts, tuple(Habit), seconds):
+        return found
+    found = _choice(every, wishes, open_doubts, (), seconds)
+    for habit in Habit:
+        if found is not None:
+            found = _choice(every, wishes, open_doubts, (*found.habits, habit), seconds) or found
+    return found
 
 
 def _choice(

@@ -69,7 +69,8 @@ def code(wholes: Counts | int, top: Counts | int, bottom: Counts | int) -> Count
     (True, False)
     """
     plain = np.where(np.equal(top, 0), 1, bottom).astype(np.int64)
-    written: Counts = (plain << 2 * SHIFT) + (np.asarray(wholes, dtype=np.int64) << SHIFT) + top
+    tops = np.asarray(top, dtype=np.int64)
+    written: Counts = (plain << 2 * SHIFT) + (np.asarray(wholes, dtype=np.int64) << SHIFT) + tops
     return written
 
 

@@ -17,7 +17,7 @@ TIES = 8
 
 
 class Habit(StrEnum):
-    """What a good page does without being asked; left off from the last up where wishes leave no room."""
+    """What a good page does without being asked, where the wishes leave room; the first matter most."""
 
     APART = "every pattern about regrouping or the pieces shows, and every two of them are told apart"
     BOTH = "a third of the problems at least add, and a third take away"

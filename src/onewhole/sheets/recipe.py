@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.errors import InputError
+from onewhole.errors import InputError, OnewholeError
 from onewhole.sheets.wishes import OpenQuestion, Review, Skill, Wishes
 from onewhole.working.strategies.table import strategy_named
 
@@ -67,9 +67,9 @@ def read_recipe(line: str) -> Recipe:
         name, read = _READ[key]
         try:
             said[name] = read(value)
-        except InputError:
+        except OnewholeError:
             raise
-        except ValueError as error:
+        except (ValueError, LookupError, ArithmeticError) as error:
             msg = f"“{part[:40]}” cannot be read in a recipe"
             raise RecipeError(msg, remedy=_REMEDY) from error
     return Recipe(version, Wishes(**said))  # type: ignore[arg-type] # each part is read into its own type

@@ -1,0 +1,64 @@
+from dataclasses import replace
+
+import pytest
+
+from onewhole.errors import Fault
+from onewhole.sheets.candidates import Like
+from onewhole.sheets.composed import Composed, sheet_of, told_by
+from onewhole.sheets.header import Header
+from onewhole.sheets.learning import Doubt, settles
+from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.recipe import Recipe, read_recipe
+from onewhole.sheets.wishes import Wishes
+from onewhole.sheets.writing import write_sheet
+from onewhole.statements.reading import read_statement
+from onewhole.working.strategies.count_up import COUNT_UP
+
+DOUBTS = (Doubt(("A01",), ("A02",), 2), Doubt((), ("A10",), 6))
+RECIPE = Recipe("0.1.0", Wishes(number=3, strategy=COUNT_UP, minutes=9))
+PAGE = (Like(9, 5, 4, 6, 8, taken=True), Like(5, 4, 2, 1, 6, taken=True))
+
+
+def test_the_page_carries_its_recipe_and_reads_back() -> None:
+    """The header keeps all but strategy, minutes and recipe; problems climb under the labels 1, 2, 3."""
+    sheet = sheet_of(Header(title="Kites", minutes=5), RECIPE, PAGE, [read_statement("52 - 27")], None)
+    assert read_sheet(write_sheet(sheet)) == sheet
+    assert read_recipe(sheet.header.recipe) == RECIPE
+    assert (sheet.header.title, sheet.header.minutes, sheet.header.strategy) == ("Kites", 9, COUNT_UP)
+    assert [one.label for one in sheet.problems] == ["1", "2", "3"]
+    assert sheet.problems[0].typed == "5 4/6 - 2 1/6"
+
+
+def test_an_example_stands_first() -> None:
+    """As words to the pupil."""
+    example = Like(3, 1, 1, 2, 3, taken=True)
+    text = write_sheet(sheet_of(Header(), RECIPE, PAGE, [], example))
+    assert "\n\n# Here is one to finish: 3 1/3 - 1 2/3 = " in text
+
+
+def test_what_is_told_comes_from_the_catalogue() -> None:
+    """A doubt that no problem settles has no labels. Review counts for what is told and not for worth."""
+    sheet = sheet_of(Header(), RECIPE, PAGE, [read_statement("7 3/4 - 2 1/4")], None)
+    tells = [settles(one.statement, DOUBTS) for one in PAGE]
+    told, worth = told_by(sheet, DOUBTS, tells)
+    labels = {one.typed: one.label for one in sheet.problems}
+    assert told[0].labels == (labels["9 5/8 - 4 6/8"],)
+    assert set(told[1].labels) == {labels["5 4/6 - 2 1/6"], labels["7 3/4 - 2 1/4"]}
+    assert worth == 8 * 2 + 8 * 6
+
+
+def test_a_model_that_sees_otherwise_is_a_fault() -> None:
+    """What the arrays say is looked at once more."""
+    sheet = sheet_of(Header(), RECIPE, PAGE, [], None)
+    with pytest.raises(Fault, match="see different answers"):
+        told_by(sheet, DOUBTS, [3, 3])
+
+
+def test_the_gap_is_a_share_of_the_bound() -> None:
+    """More than the bound is a fault; nothing to learn is no gap."""
+    sheet = sheet_of(Header(), RECIPE, PAGE, [], None)
+    composed = Composed(sheet, RECIPE, 99, 100, 10, (), (), stopped=False)
+    assert composed.gap * 100 == 1
+    assert replace(composed, taught=0, bound=0).gap == 0
+    with pytest.raises(Fault, match="more than was proven"):
+        replace(composed, taught=101)

@@ -1,0 +1,107 @@
+from itertools import product
+
+import pytest
+
+from onewhole.sheets.candidates import Kind, Sort
+from onewhole.sheets.learning import Doubt, learnt
+from onewhole.sheets.page_program import Crowded, Habit, page_program
+from onewhole.sheets.wishes import Review, Skill, Wishes
+
+DOUBTS = (Doubt(("A01",), ("A02",), 2), Doubt((), ("A13",), 6), Doubt(("A13",), ("A14",), 1))
+
+
+def kind(sort: Sort, tells: int, place: int, *, d: int = 4, level: int = 1, twins: int = 3) -> Kind:
+    """A kind of which only some things matter."""
+    return Kind(sort, d, level, tells, twins, 0, place)
+
+
+KINDS = (
+    kind(Sort.ENOUGH, 0b010, 0),
+    kind(Sort.OPENED, 0b011, 1, level=4),
+    kind(Sort.FROM_WHOLE, 0b110, 2, d=8, level=5),
+)
+
+
+def broken(
+    counts: tuple[int, ...], wishes: Wishes, *habits: Habit, crowded: tuple[Crowded, ...] = ()
+) -> set[str]:
+    """The limits that so many of each kind do not keep, tellings taken as far as they go."""
+    program = page_program(KINDS, DOUBTS, wishes, habits=habits, crowded=crowded)
+    tellings = [0] * (len(program.gains) - len(KINDS))
+    return set(program.broken((*counts, *tellings)))
+
+
+@pytest.mark.parametrize(
+    ("counts", "wishes", "names"),
+    [
+        ((1, 2, 1), Wishes(number=4, regrouping=None), set()),
+        ((1, 1, 1), Wishes(number=4, regrouping=None), {"number"}),
+        ((2, 1, 1), Wishes(number=4), {"regrouping"}),
+        ((1, 2, 1), Wishes(number=4, minutes=5), {"minutes"}),
+        ((1, 2, 1), Wishes(number=4, minutes=6), set()),
+        ((1, 1, 1), Wishes(number=4, regrouping=None, review=(Review.TENS,)), set()),
+        ((0, 4, 0), Wishes(number=4, regrouping=None), {"bounds"}),
+    ],
+)
+def test_wishes_are_limits(counts: tuple[int, ...], wishes: Wishes, names: set[str]) -> None:
+    """Each is kept exactly; review takes its part of number, minutes and regrouping."""
+    assert broken(counts, wishes) == names
+
+
+@pytest.mark.parametrize(
+    ("counts", "habit", "names"),
+    [
+        ((1, 2, 1), Habit.APART, set()),
+        ((3, 0, 1), Habit.APART, {"apart"}),
+        ((0, 3, 3), Habit.CLIMB, {"climb"}),
+        ((1, 3, 2), Habit.CLIMB, set()),
+        ((1, 3, 2), Habit.VARIETY, {"variety"}),
+        ((1, 1, 2), Habit.VARIETY, {"variety"}),
+        ((2, 1, 1), Habit.VARIETY, {"variety"}),
+        ((1, 1, 1), Habit.VARIETY, set()),
+        ((0, 1, 3), Habit.WHOLES, {"wholes"}),
+        ((1, 2, 1), Habit.WHOLES, set()),
+        ((1, 2, 1), Habit.BOTH, {"both"}),
+    ],
+)
+def test_habits_are_limits(counts: tuple[int, ...], habit: Habit, names: set[str]) -> None:
+    """Each can be left off by itself."""
+    skill = Skill.BOTH if habit is Habit.BOTH else Skill.SUBTRACT
+    wishes = Wishes(number=sum(counts), regrouping=None, denominators=(4, 8), skill=skill)
+    assert broken(counts, wishes, habit) == names
+    assert broken(counts, wishes) == set()
+
+
+def test_a_crowd_is_a_limit() -> None:
+    """So many of these kinds together."""
+    wishes = Wishes(number=4, regrouping=None)
+    assert broken((2, 1, 1), wishes, crowded=(Crowded((0, 1), 2),)) == {"twins"}
+
+
+def test_the_gains_are_what_is_learnt() -> None:
+    """With as many tellings as there are, the program gains what the page teaches, no more and no less."""
+    wishes = Wishes(number=4, regrouping=None)
+    program = page_program(KINDS, DOUBTS, wishes, habits=(), ties=False)
+    free = range(len(KINDS), len(program.gains))
+    for counts in product(range(4), repeat=3):
+        if sum(counts) != 4:
+            continue
+        best = 0
+        for tellings in product((0, 1), repeat=len(free)):
+            row = (*counts, *tellings)
+            if not program.broken(row):
+                best = max(best, program.gained(row))
+        assert best == learnt(
+            DOUBTS, [one.tells for one, n in zip(KINDS, counts, strict=True) for _ in range(n)]
+        )
+
+
+def test_the_seed_never_outweighs_what_is_taught() -> None:
+    """All that ties can add on a page is less than one unit of teaching; another seed adds otherwise."""
+    for seed in range(20):
+        wishes = Wishes(number=40, regrouping=None, seed=seed)
+        program = page_program(KINDS, DOUBTS, wishes)
+        unit = min(program.gains[len(KINDS) :])
+        assert 40 * max(program.gains[: len(KINDS)]) < unit
+    gains = {page_program(KINDS, DOUBTS, Wishes(seed=seed)).gains[: len(KINDS)] for seed in range(20)}
+    assert len(gains) > 10
