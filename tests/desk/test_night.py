@@ -38,6 +38,7 @@ def test_everything_is_made(folder: Path, tmp_path: Path) -> None:
         "marks",
         "morning",
         "practice-swifts",
+        "practice-key",
     ]
     assert {made.path for made in done.made} == set((tmp_path / "out").iterdir())
     assert json.loads((tmp_path / "out" / "marks.json").read_text())["pupils"][0]["pupil"] == "K01"

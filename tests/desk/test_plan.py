@@ -1,4 +1,4 @@
-"""The morning page, and a practice page for every group."""
+"""The morning page, and practice pages with their key."""
 
 from datetime import UTC, datetime
 from pathlib import Path
@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.mark import Marked, mark
-from onewhole.desk.plan import plan, plan_pages, practice_sheets
-from onewhole.problems.needs import needs
-from onewhole.sheets.writing import write_sheet
+from onewhole.desk.plan import Tomorrow, plan, plan_pages, tomorrow
+from onewhole.desk.practice_pages import UnknownPupilError
+from onewhole.errors import InputError
 
 WHEN = datetime(2025, 3, 6, 7, 30, tzinfo=UTC)
 SHEET = "title: Kite tails\n\n1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n3. 8 3/6 - 4 4/6\n"
@@ -21,36 +21,48 @@ def marked() -> Marked:
     return mark(SHEET, ANSWERS)
 
 
-def test_a_plan_holds_the_morning_and_practice(marked: Marked, tmp_path: Path) -> None:
-    """One practice page a group, named after the group; each is a PDF."""
-    made = plan(marked, tmp_path / "plan", when=WHEN)
-    assert [one.path.name for one in made] == ["morning.pdf", "practice-swifts.pdf", "practice-larks.pdf"]
+def test_a_plan_holds_the_morning_practice_and_key(marked: Marked, tmp_path: Path) -> None:
+    """One practice page a group, named after the group, then those of the pupils asked for; each is a PDF."""
+    made = plan(marked, tmp_path / "plan", when=WHEN, asked=Tomorrow(pupils=("K02",)))
+    assert [one.path.name for one in made] == [
+        "morning.pdf",
+        "practice-swifts.pdf",
+        "practice-larks.pdf",
+        "pupil-k02.pdf",
+        "practice-key.pdf",
+    ]
     assert all(one.path.read_bytes().startswith(b"%PDF-") for one in made)
 
 
-def test_practice_is_new_and_mixed(marked: Marked) -> None:
-    """None of the night's problems; some with regrouping and some without."""
-    tonight = {problem.statement for problem in marked.sheet.problems}
-    for _, sheet in practice_sheets(marked):
-        practised = [problem.statement for problem in sheet.problems]
-        assert not tonight & set(practised)
-        assert {needs(statement).regrouping for statement in practised} == {True, False}
+def test_what_is_asked_comes_from_files(marked: Marked, tmp_path: Path) -> None:
+    """Earlier sheets are read, and every pupil may be asked for at once."""
+    earlier = tmp_path / "monday.txt"
+    earlier.write_text("1. 2/8 + 3/8\n")
+    asked = tomorrow(marked, every_pupil=True, earlier=[earlier])
+    assert asked.pupils == ("K01", "K02")
+    assert asked.finds_slip
+    assert not tomorrow(marked, earlier=[earlier], find_slip=False).finds_slip
+    with pytest.raises(InputError):
+        tomorrow(marked, earlier=[tmp_path / "nothing.txt"])
 
 
-def test_two_groups_practise_on_different_numbers() -> None:
-    """Even when they missed the same problems."""
-    rows = [f"K{at:02},3 5/8,5 1/8,4 1/6" for at in range(1, 13)]
-    sheets = practice_sheets(mark(SHEET, "\n".join(["pupil,1,2,3", *rows])))
-    first, second = (write_sheet(sheet) for _, sheet in sheets)
-    assert first != second
+def test_a_code_that_is_not_in_the_class_leaves_nothing(marked: Marked, tmp_path: Path) -> None:
+    """It is refused with the codes there are, before anything is written."""
+    with pytest.raises(UnknownPupilError, match="K07") as refused:
+        plan(marked, tmp_path / "plan", when=WHEN, asked=Tomorrow(pupils=("K01", "K07")))
+    assert refused.value.remedy == "Use a code as it stands in the answers: K01, K02."
+    assert not (tmp_path / "plan").exists()
 
 
-def test_a_page_for_a_child_names_no_pattern(marked: Marked) -> None:
-    """Neither id nor name, nor what was thought, stands in the data of a practice page."""
-    pages = dict(plan_pages(marked))
-    for name, page in pages.items():
+@pytest.mark.parametrize("asked", [Tomorrow(), Tomorrow(pupils=("K01", "K02"), find_slip=True)])
+def test_a_page_for_a_child_names_no_pattern(marked: Marked, asked: Tomorrow) -> None:
+    """Neither id nor name of a pattern stands in the data of a practice page, nor another pupil's code."""
+    for name, page in plan_pages(marked, asked):
         said = page.content.decode().lower()
         if name != "morning":
             assert "a01" not in said
             assert "smaller number" not in said
+        if name.startswith("practice-") and name != "practice-key":
+            assert "k01" not in said
+        if name == "pupil-k02":
             assert "k01" not in said

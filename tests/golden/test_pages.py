@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.mark import mark
-from onewhole.desk.plan import plan_pages
+from onewhole.desk.plan import Tomorrow, plan_pages
 from onewhole.desk.print_pages import sheet_pages
 from onewhole.sheets.reading import read_sheet
 from onewhole.writers.printed import Printed
@@ -30,13 +30,16 @@ K02,4 7/8,8,2 ft 7 in
 K03,39/8,about 8,-
 K04,,,
 """
-KINDS = ("pupil", "key", "workings", "family", "morning", "practice")
+KINDS = ("pupil", "key", "workings", "family", "morning", "practice", "keys")
+#: A later night: each page ends with a slip to find, and one pupil has a page too.
+LATER = Tomorrow(pupils=("K01",), find_slip=True)
 
 
 @cache
 def pages() -> tuple[Printed, ...]:
     """Every page of the small night."""
-    return tuple(page for _, page in (*sheet_pages(read_sheet(NIGHT)), *plan_pages(mark(NIGHT, ANSWERS))))
+    plan = plan_pages(mark(NIGHT, ANSWERS), LATER)
+    return tuple(page for _, page in (*sheet_pages(read_sheet(NIGHT)), *plan))
 
 
 @pytest.mark.parametrize("kind", KINDS)

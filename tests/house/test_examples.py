@@ -4,7 +4,7 @@ import runpy
 
 from onewhole.desk.audit import audit, audit_sheet
 from onewhole.desk.mark import mark
-from onewhole.desk.plan import practice_sheets
+from onewhole.desk.practice_pages import Tomorrow, practice_pages
 from onewhole.marking.finding import Status
 from tests.house.plan import ROOT
 
@@ -47,6 +47,7 @@ def test_the_night_shows_every_kind_of_finding() -> None:
 
 def test_every_practice_page_has_nothing_to_change() -> None:
     """It climbs, holds no twins, and mixes problems with and without regrouping."""
-    sheets = practice_sheets(mark(SHEET, ANSWERS))
-    assert len(sheets) == 6
-    assert [(group.name, found) for group, sheet in sheets for found in audit_sheet(sheet).findings] == []
+    pages = practice_pages(mark(SHEET, ANSWERS), Tomorrow())
+    assert len(pages) == 6
+    found = {page.whose: audit_sheet(page.practice.sheet).findings for page in pages}
+    assert not any(found.values())

@@ -7,14 +7,14 @@ from functools import cache
 from itertools import product
 
 from onewhole.desk.mark import Marked, mark
-from onewhole.desk.plan import practice_sheets
+from onewhole.desk.practice_pages import PracticePage, Tomorrow, practice_pages
 from onewhole.desk.print_pages import sheet_pages
 from onewhole.marking.first import see_first
-from onewhole.marking.group import Group
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
-from onewhole.writers.morning_page import kite_of, morning_page
+from onewhole.writers.morning_page import morning_page
+from onewhole.writers.practice_key import practice_key
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import practice_page
 from tests.kit.sessions import ROOT
@@ -96,21 +96,31 @@ def marked(paper: str = "letter", size: str = "ordinary") -> Marked:
 
 
 @cache
-def practised() -> tuple[tuple[Group, Sheet], ...]:
-    """The practice sheet of every group of Room 12, found once."""
-    return practice_sheets(marked())
+def practised(night: str = "first") -> tuple[PracticePage, ...]:
+    """The practice of every group of Room 12, found once; on a later night each ends with a slip to find."""
+    return practice_pages(marked(), Tomorrow(find_slip=night == "later"))
 
 
-@cache
-def practice(paper: str, size: str) -> tuple[Printed, ...]:
+def practice(paper: str, size: str, night: str = "first") -> tuple[Printed, ...]:
     """The practice page of every group of Room 12."""
-    places = {group.name: at for at, group in enumerate(marked().groups)}
+    return tuple(practice_page(page.practice, page.whose, page.kite) for page in _papered(paper, size, night))
+
+
+def _papered(paper: str, size: str, night: str) -> list[PracticePage]:
+    """Practice on other paper: the problems are the same."""
     header = sheet("room12", paper, size).header
     found = []
-    for group, made_once in practised():
-        papered = replace(made_once, header=replace(made_once.header, paper=header.paper, print=header.print))
-        found.append(practice_page(papered, group.name, kite_of(places[group.name])))
-    return tuple(found)
+    for page in practised(night):
+        own = page.practice.sheet
+        papered = replace(own, header=replace(own.header, paper=header.paper, print=header.print))
+        found.append(replace(page, practice=replace(page.practice, sheet=papered)))
+    return found
+
+
+def key_to_practice(paper: str, size: str) -> Printed:
+    """The key of a later night's practice pages."""
+    header = sheet("room12", paper, size).header
+    return practice_key(header, [(page.whose, page.practice) for page in _papered(paper, size, "later")])
 
 
 @cache
@@ -127,6 +137,7 @@ def every_page(paper: str, size: str) -> dict[str, Printed]:
     """Every kind of page of Room 12 and of the sheet with all sorts of problems, by sheet and name."""
     pages = {f"room12/{name}": page for name, page in night("room12", paper, size).items()}
     pages |= {"room12/morning": morning(paper, size), "room12/practice": practice(paper, size)[0]}
+    pages |= {"room12/mend": practice(paper, size, "later")[0], "room12/keys": key_to_practice(paper, size)}
     pages |= {f"sorts/{name}": page for name, page in night("sorts", paper, size).items()}
     return pages | {f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped")}
 

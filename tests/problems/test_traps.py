@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.problems.traps import Traps, is_at_heart, traps
+from onewhole.problems.traps import Traps, is_at_heart, traps, traps_at_heart
 from onewhole.statements.reading import read_statement
 
 
@@ -53,3 +53,23 @@ def test_within() -> None:
     assert not Traps(("A01",), (), ()).within(wide)
     assert not wide.within(Traps(("A01", "A02"), (), ("A03",)))
     assert not wide.within(Traps(("A01", "A02"), (("A01", "A02"),), ()))
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "9 5/8 - 4 6/8",
+        "5 1/8 - 2 5/8",
+        "5 - 1 3/8",
+        "2 4/5 + 1 3/5",
+        "304 - 128",
+        "5 ft 2 in - 2 ft 7 in",
+        "5/6 ? 7/8",
+    ],
+)
+def test_at_heart_alone_is_the_same(typed: str) -> None:
+    """Looking at the patterns about regrouping and the pieces only gives what looking at all and leaving the
+    others out gives.
+    """
+    asked = read_statement(typed)
+    assert traps_at_heart(asked) == traps(asked).at_heart

@@ -158,9 +158,12 @@ def test_what_is_spoken_is_what_is_asked(name: str, paper: str, size: str) -> No
 
 @pytest.mark.parametrize("paper", PAPERS)
 def test_room_12_takes_two_pages(paper: str) -> None:
-    """Twelve problems of Room 12 stand on two pages in ordinary print, each practice page on one."""
+    """Room 12's page takes two pages in ordinary print, each practice page one, with or without a slip."""
     assert pdf.pages(pressed("room12/pupil", paper, "ordinary")) == 2
-    assert [pdf.pages(made(page)) for page in practice(paper, "ordinary")] == [1] * len(practised())
+    for night in ("first", "later"):
+        assert [pdf.pages(made(page)) for page in practice(paper, "ordinary", night)] == [1] * len(
+            practised()
+        )
 
 
 @pytest.mark.parametrize(("paper", "size"), COMBINED)
@@ -193,11 +196,11 @@ def _items(page: object) -> list[dict[str, object]]:
 
 def test_a_practice_page_is_called_by_its_kite_word() -> None:
     """A practice page shows its group's name and kite, and never a pattern's name, id or family."""
-    group, made_for = practised()[0]
-    page = practice_page(made_for, group.name, "delta")
-    assert page.data["title"] == f"{group.name}: Practice"
+    first = practised()[0]
+    page = practice_page(first.practice, first.whose, "delta")
+    assert page.data["title"] == "Swifts: Practice"
     assert page.data["kite"] == "delta"
-    for one in practice("letter", "ordinary"):
+    for one in (*practice("letter", "ordinary"), *practice("letter", "ordinary", "later")):
         said = " ".join((*pdf.words(made(one)), *(words for _, words in pdf.tags(made(one))))).lower()
         for pattern in patterns():
             assert pattern.name.lower() not in said
