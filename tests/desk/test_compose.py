@@ -25,6 +25,8 @@ from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategy import fits
+from onewhole.writers.family_page import family_page
+from onewhole.writers.pupil_page import pupil_page
 from tests.kit.wishes import wishes as any_wishes
 
 SMALL = Wishes(number=6, denominators=(4, 8))
@@ -220,6 +222,16 @@ def test_numbers_that_hide_are_noted() -> None:
     kept(crowded)
 
 
+def test_the_recipe_stays_with_the_teacher() -> None:
+    """It may name patterns, so it is on no page that is printed for a child or a family."""
+    asked = (OpenQuestion(("A01",), ("A02",), 1000),)
+    sheet = compose(replace(SMALL, questions=asked)).sheet
+    assert "A01" in sheet.header.recipe
+    for made in (pupil_page(sheet), family_page(sheet)):
+        assert b"A01" not in made.content
+        assert b"seed=" not in made.content
+
+
 def test_json_has_what_other_programs_ask() -> None:
     """Problems with answers, recipe, gap, and what the page can and cannot tell apart."""
     found = as_object(compose(SMALL))
@@ -263,14 +275,18 @@ def test_another_version_and_another_page_are_noted() -> None:
 
 def test_a_sheet_without_a_recipe_is_refused() -> None:
     """It was typed, not composed."""
-    with pytest.raises(RecipeError):
+    with pytest.raises(RecipeError, match="this sheet has no recipe: it was not composed"):
         compose_again(read_sheet("1. 7 2/6 - 3 5/6"))
 
 
 def test_told_in_lines() -> None:
     """How good the page is, what it tells apart, and what it does not."""
-    lines = told(compose(SMALL))
+    composed = compose(SMALL)
+    lines = told(composed)
     assert lines[0].startswith("Chosen from ")
-    assert lines[0].endswith(" % more.")
+    assert lines[0].endswith("Proven: no page teaches more.")
+    assert told(replace(composed, taught=composed.taught - 1, bound=composed.bound))[0].endswith(
+        "Proven: no page teaches over 0.01 % more."
+    )
     assert lines[1].startswith("Tells apart ")
     assert lines[2].startswith("Not told apart: A12 and A26")

@@ -69,7 +69,7 @@ def test_every_act_is_in_the_page_on_python() -> None:
         assert f"onewhole.{act}(" in page
 
 
-@pytest.mark.parametrize("verb", ["work", "check", "patterns", "audit", "print", "mark"])
+@pytest.mark.parametrize("verb", ["work", "check", "patterns", "compose", "audit", "print", "mark"])
 def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     """The keys of the page's table and those of the object are the same."""
     section = re.split(r"^## ", (DOCS / "json.md").read_text(), flags=re.MULTILINE)
@@ -82,6 +82,7 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
         "work": 'onewhole work "7 2/6 - 3 5/6" --json',
         "check": 'onewhole check "3 + 4 = 7 + 5 = 12" --json',
         "patterns": 'onewhole patterns "3/8 + 2/8" --json',
+        "compose": "onewhole compose --skill add --number 4 --denominators 5 --json",
         "audit": "onewhole audit sheet.txt --json",
         "print": "onewhole print sheet.txt --json",
         "mark": "onewhole mark sheet.txt answers.csv --json",

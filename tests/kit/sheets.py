@@ -9,9 +9,11 @@ from onewhole.notations.words import ClassWords
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.header import Header, Paper, Picture, Print
+from onewhole.sheets.recipe import Recipe, write_recipe
 from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.table import STRATEGIES
 from tests.kit.statements import plain_questions
+from tests.kit.wishes import wishes
 
 LETTERS = string.ascii_letters + string.digits + " :;,.!?#|()[]'\"-=éüß½三🪁"
 
@@ -41,6 +43,7 @@ def headers() -> st.SearchStrategy[Header]:
         minutes=st.one_of(st.none(), st.integers(1, 240)),
         mixed_form=st.booleans(),
         simplest_form=st.booleans(),
+        recipe=lines() | wishes(12).map(lambda one: write_recipe(Recipe("0.1.0", one))),
     )
 
 

@@ -22,7 +22,7 @@ from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, doubts, name_of
 from onewhole.sheets.numbers_for import Wanted, numbers_for
 from onewhole.sheets.page_program import Crowded, Habit, page_program
-from onewhole.sheets.recipe import Recipe, read_recipe
+from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
 from onewhole.sheets.review import reviewed
 from onewhole.sheets.wishes import Wishes
 from onewhole.sheets.writing import write_sheet
@@ -110,6 +110,9 @@ def compose_again(sheet: Sheet, *, seconds: int = SECONDS) -> Composed:
     A note says when another version made it, or when it comes out otherwise. Raises RecipeError for a sheet
     without a recipe.
     """
+    if not sheet.header.recipe:
+        msg = "this sheet has no recipe: it was not composed"
+        raise RecipeError(msg, remedy="Compose a page first: onewhole compose --to SHEET.")
     recipe = read_recipe(sheet.header.recipe)
     again = compose(recipe.wishes, header=sheet.header, seconds=seconds, version=recipe.version)
     notes = list(again.notes)
@@ -144,16 +147,19 @@ def told(composed: Composed) -> tuple[str, ...]:
     """Return in plain lines what the page tells apart, what it leaves open, how good it is, and the notes."""
     apart = sum(1 for one in composed.told if one.labels)
     never = [f"{name_of(one.first)} and {name_of(one.second)}" for one in composed.told if not one.labels]
+    more = f"over {_percent(composed.gap)} more" if composed.gap else "more"
     return (
-        f"Chosen from {composed.listed} problems. Proven: no page teaches {_percent(composed.gap)} more.",
+        f"Chosen from {composed.listed} problems. Proven: no page teaches {more}.",
         f"Tells apart {apart} of {len(composed.told)} pairs of patterns.",
-        *(
-            (f"Not told apart: {', '.join(never[:MOST_NAMED])}{' ...' * (len(never) > MOST_NAMED)}.",)
-            if never
-            else ()
-        ),
+        *_open(never),
         *composed.notes,
     )
+
+
+def _open(never: Sequence[str]) -> Iterator[str]:
+    if never:
+        more = f" and {len(never) - MOST_NAMED} more pairs" if len(never) > MOST_NAMED else ""
+        yield f"Not told apart: {'; '.join(never[:MOST_NAMED])}{more}."
 
 
 def _percent(share: Fraction) -> str:

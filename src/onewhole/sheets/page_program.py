@@ -77,7 +77,7 @@ def page_program(
     that all kinds settle alike, one count for each further telling that is worth something. With ``ties`` all
     gains are so large that the seed's choice among equals never outweighs one unit of what is taught.
 
-    The model is written out in ``docs/decisions/0004-composing-is-optimised.md``.
+    The model is written out in ``docs/decisions/0009-composing-is-optimised.md``.
     """
     groups = _alike(kinds, doubts)
     rest = rest_of(wishes)

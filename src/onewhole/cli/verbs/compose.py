@@ -11,24 +11,31 @@ from onewhole.desk import compose as desk
 from onewhole.desk.wishing import USUAL, Typed, wished
 
 Skill = Annotated[
-    str, typer.Option("--skill", help="subtract, add or both: mixed numbers, like denominators.")
+    str,
+    typer.Option("--skill", metavar="SKILL", help="subtract, add or both: mixed numbers, like denominators."),
 ]
-Number = Annotated[int, typer.Option("--number", help="How many problems.")]
-Denominators = Annotated[str, typer.Option("--denominators", help="Those that may occur, such as 4,6,8.")]
-Largest = Annotated[int, typer.Option("--wholes", help="The largest number of wholes.")]
+Number = Annotated[int, typer.Option("--number", metavar="NUMBER", help="How many problems.")]
+Denominators = Annotated[
+    str, typer.Option("--denominators", metavar="LIST", help="Those that may occur, such as 4,6,8.")
+]
+Largest = Annotated[int, typer.Option("--wholes", metavar="NUMBER", help="The largest number of wholes.")]
 Regrouping = Annotated[
-    str, typer.Option("--regrouping", help="The share that needs it, such as 2/3, or any.")
+    str, typer.Option("--regrouping", metavar="SHARE", help="The share that needs it, such as 2/3, or any.")
 ]
-Strategy = Annotated[str, typer.Option("--strategy", help="The strategy that the class was taught.")]
-Minutes = Annotated[int | None, typer.Option("--minutes", help="A budget for the page.")]
+Strategy = Annotated[
+    str, typer.Option("--strategy", metavar="NAME", help="The strategy that the class was taught.")
+]
+Minutes = Annotated[int | None, typer.Option("--minutes", metavar="MINUTES", help="A budget for the page.")]
 Review = Annotated[
     list[str] | None,
-    typer.Option("--review", help="An earlier skill that comes back: fractions, tens, opened-wholes."),
+    typer.Option(
+        "--review", metavar="SKILL", help="An earlier skill that comes back: fractions, tens, opened-wholes."
+    ),
 ]
 Faded = Annotated[
     bool, typer.Option("--faded", help="Begin with a worked example whose last line is left out.")
 ]
-Seed = Annotated[int, typer.Option("--seed", help="Another number gives another page.")]
+Seed = Annotated[int, typer.Option("--seed", metavar="NUMBER", help="Another number gives another page.")]
 NotAgain = Annotated[
     list[Path] | None,
     typer.Option("--not-again", metavar="SHEET", help="A sheet whose problems do not come again."),
@@ -40,9 +47,11 @@ Answers = Annotated[
     Path | None, typer.Option("--answers", metavar="CSV", help="Its answers: what they leave open is asked.")
 ]
 Again = Annotated[Path | None, typer.Option("--again", metavar="SHEET", help="Make a composed sheet again.")]
-Title = Annotated[str, typer.Option("--title", help="What the page is called.")]
-Seconds = Annotated[int, typer.Option("--seconds", min=1, help="After which the best so far is taken.")]
-To = Annotated[Path | None, typer.Option("--to", help="The file to write the sheet to.")]
+Title = Annotated[str, typer.Option("--title", metavar="WORDS", help="What the page is called.")]
+Seconds = Annotated[
+    int, typer.Option("--seconds", metavar="SECONDS", min=1, help="After which the best so far is taken.")
+]
+To = Annotated[Path | None, typer.Option("--to", metavar="FILE", help="The file to write the sheet to.")]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
