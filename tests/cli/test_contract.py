@@ -167,8 +167,14 @@ def test_mark(onewhole: Terminal, sheet: Path, answers: Path) -> None:
             {"label": "2", "written": "5 1/8", "verdict": "wrong", "patterns": ["A01"]},
             {"label": "3a", "written": "4 3/8", "verdict": "wrong", "patterns": ["A01", "A16", "A20"]},
         ],
-        "finding": {"status": "likely", "patterns": ["A01"], "evidence": ["2", "3a"]},
+        "finding": pupils[1]["finding"],
     }
+    finding = pupils[1]["finding"]
+    assert list(finding) == ["status", "patterns", "evidence", "against", "odds", "ask_next", "caution"]
+    assert (finding["status"], finding["patterns"], finding["evidence"]) == ("likely", ["A01"], ["2", "3a"])
+    assert (finding["against"], finding["ask_next"], finding["caution"]) == ([], [], CAUTION)
+    assert finding["odds"][0] == {"patterns": ["A01"], "probability": finding["odds"][0]["probability"]}
+    assert 0.9 < finding["odds"][0]["probability"] < 1
     assert [answer["verdict"] for answer in pupils[2]["answers"]] == ["blank", "unreadable", "blank"]
     assert [answer["written"] for answer in pupils[2]["answers"]] == ["-", "smudge", ""]
     groups = found["groups"]

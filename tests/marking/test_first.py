@@ -1,8 +1,8 @@
 """Whom to see first, and why."""
 
+from onewhole.desk.seats import seats
 from onewhole.marking.finding import findings
 from onewhole.marking.first import SeeFirst, see_first
-from onewhole.marking.group import groups
 from tests.kit.answers import all_right, by_pattern, marked, page
 
 PAGE = page()
@@ -20,7 +20,7 @@ ROWS = {
 def _first(most: int) -> tuple[SeeFirst, ...]:
     marks = marked(PAGE, ROWS)
     found = findings(marks)
-    return see_first(marks.pupils, found, groups(marks.pupils, found), most=most)
+    return see_first(marks.pupils, found, seats(marks.pupils, found), most=most)
 
 
 def test_talks_come_first_and_then_one_pupil_an_idea() -> None:

@@ -1,9 +1,10 @@
 """Marks, findings and groups as JSON objects."""
 
 import json
+from datetime import date
 
 from onewhole.desk.seats import seats
-from onewhole.marking.finding import findings
+from onewhole.marking.finding import CAUTION, findings
 from onewhole.marking.items import items
 from onewhole.marking.mark import ClassMarks
 from onewhole.writers.marks_json import marks_object
@@ -14,7 +15,8 @@ PAGE = page(TWELVE)
 
 def _object(marks: ClassMarks) -> dict[str, object]:
     found = findings(marks)
-    return marks_object(marks, found, seats(marks.pupils, found), items(marks))
+    none = ((),) * len(marks.pupils)
+    return marks_object(marks, found, seats(marks.pupils, found), items(marks), ask_next=none)
 
 
 def test_every_pupil_and_answer_stands_in_it() -> None:
@@ -27,16 +29,30 @@ def test_every_pupil_and_answer_stands_in_it() -> None:
     for pupil, cells in zip(pupils, rows.values(), strict=True):
         assert [answer["label"] for answer in pupil["answers"]] == [problem.label for problem in PAGE]
         assert [answer["written"] for answer in pupil["answers"]] == cells
-    assert pupils[1]["finding"] == {
-        "status": "likely",
-        "patterns": ["A04"],
-        "evidence": [
-            problem.label
-            for problem, cell, right in zip(PAGE, rows["K02"], rows["K01"], strict=True)
-            if cell != right
-        ],
+    finding = pupils[1]["finding"]
+    assert (finding["status"], finding["patterns"], finding["against"]) == ("likely", ["A04"], [])
+    assert finding["evidence"] == [
+        problem.label
+        for problem, cell, right in zip(PAGE, rows["K02"], rows["K01"], strict=True)
+        if cell != right
+    ]
+    assert [one["patterns"] for one in finding["odds"]][0] == ["A04"]
+    assert 0.99 < sum(one["probability"] for one in finding["odds"]) <= 1
+    assert (finding["ask_next"], finding["caution"]) == ([], CAUTION)
+    assert json.loads(json.dumps(found, default=float))["pupils"][0] == pupils[0] | {
+        "finding": pupils[0]["finding"]
+        | {"odds": [one | {"probability": float(one["probability"])} for one in pupils[0]["finding"]["odds"]]}
     }
-    assert json.loads(json.dumps(found)) == found
+
+
+def test_findings_of_a_dated_night_run_out() -> None:
+    """The last day on which they are good stands beside each."""
+    marks = marked(PAGE, {"K01": all_right(PAGE)})
+    found = findings(marks)
+    seated = seats(marks.pupils, found)
+    made = marks_object(marks, found, seated, items(marks), ask_next=[()], until=date(2026, 12, 8))["pupils"]
+    assert isinstance(made, list)
+    assert made[0]["finding"]["good_until"] == "2026-12-08"
 
 
 def test_every_pupil_is_in_one_group() -> None:

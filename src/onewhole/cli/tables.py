@@ -6,7 +6,7 @@ from rich.console import Console, RenderableType
 from rich.table import Table
 from rich.text import Text
 
-from onewhole.desk.mark import CAUTION, Marked, fitting, shown_finding, shown_place
+from onewhole.desk.mark import CAUTION, Marked, asked_of, fitting, shown_finding, shown_place
 
 _SIGNS = {"right": "✓", "form": "f", "wrong": "✗", "blank": "-", "unreadable": "?"}
 #: For a terminal that cannot write the signs: a ? in their place would say that an answer cannot be read.
@@ -40,6 +40,9 @@ def _parts(marked: Marked, signs: Mapping[str, str]) -> Iterator[RenderableType]
     if named := fitting(marked):
         yield "\nThese may show, each with what to ask the child:"
         yield _pairs((pattern.id, f"{pattern.name}. {pattern.ask}") for pattern in named)
+    if asked := asked_of(marked):
+        yield "\nWhat would settle what is still open:"
+        yield _pairs((pupil, f"ask {problems}") for pupil, problems in asked)
     for group in marked.groups:
         yield Text(f"\n{group.name}: {shown_place(group)}", style="bold")
         yield _pairs((placed.pupil, placed.because) for placed in group.placings)

@@ -1,29 +1,41 @@
 """Mark the answers of a class and say what they may show."""
 
 from dataclasses import dataclass
+from fractions import Fraction
 from pathlib import Path
 
 from onewhole.desk.seats import seats
 from onewhole.desk.sheets import sheet_in
+from onewhole.errors import InputError
 from onewhole.marking.answers_table import read_answers
+from onewhole.marking.ask_next import ask_next
+from onewhole.marking.diagnosis import CONFIDENT, Weighed, weigh
 from onewhole.marking.finding import CAUTION, Finding, Status, findings
 from onewhole.marking.group import Group
 from onewhole.marking.items import Item, items
 from onewhole.marking.mark import ClassMarks, FormWanted, mark_class
+from onewhole.marking.notebook import Tonight
 from onewhole.marking.placing import listed
+from onewhole.marking.prior import NOTHING
 from onewhole.marking.seating import MEETS
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern
+from onewhole.notations.text import text
 from onewhole.presses.texts import read_text
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.statements.statement import Statement
+from onewhole.writers.frame import UNTITLED
 from onewhole.writers.marks_json import Json, marks_object
 
 __all__ = [
     "CAUTION",
+    "CONFIDENT",
     "MEETS",
     "Marked",
     "as_object",
+    "asked_next",
+    "asked_of",
     "fitting",
     "mark",
     "mark_files",
@@ -32,48 +44,117 @@ __all__ = [
     "shown_place",
 ]
 
+#: Below even odds nothing can be said to fit.
+LEAST_CONFIDENT = Fraction(1, 2)
+
 
 @dataclass(frozen=True, slots=True)
 class Marked:
-    """A night's answers read: the marks, what each pupil's answers may show, groups, and each problem."""
+    """A night's answers read: the marks, what each pupil's answers may show, groups, and each problem.
+
+    ``weighed`` are the odds of every pupil, ``tonight`` the notebook that they rest on, where there is one.
+    """
 
     sheet: Sheet
     marks: ClassMarks
     findings: tuple[Finding, ...]
     groups: tuple[Group, ...]
     items: tuple[Item, ...]
+    weighed: Weighed
+    tonight: Tonight | None = None
 
 
-def mark(sheet: str, answers: str, *, meets: int = MEETS) -> Marked:
+def mark(
+    sheet: str,
+    answers: str,
+    *,
+    meets: int = MEETS,
+    confident: Fraction = CONFIDENT,
+    tonight: Tonight | None = None,
+) -> Marked:
     r"""Mark typed answers (CSV text) against a typed sheet.
 
-    ``meets`` is how many groups the teacher can meet. Raises SheetError and AnswersError with every mistake
-    and its place.
+    ``meets`` is how many groups the teacher can meet, ``confident`` the odds from which answers are said to
+    fit. ``tonight`` is the notebook of the class and the day; :func:`onewhole.desk.notebooks.and_tonight`
+    writes this night into it. Raises SheetError and AnswersError with every mistake and its place, InputError
+    for settings that cannot be.
 
     >>> marked = mark("1. 9 5/8 - 4 6/8", "pupil,1\nK01,5 1/8\nK02,4 7/8")
     >>> [finding.status.value for finding in marked.findings]
     ['possible', 'none']
     """
-    return mark_sheet(read_sheet(sheet), answers, meets=meets)
+    return mark_sheet(read_sheet(sheet), answers, meets=meets, confident=confident, tonight=tonight)
 
 
-def mark_files(sheet: Path, answers: Path, *, meets: int = MEETS) -> Marked:
+def mark_files(
+    sheet: Path,
+    answers: Path,
+    *,
+    meets: int = MEETS,
+    confident: Fraction = CONFIDENT,
+    tonight: Tonight | None = None,
+) -> Marked:
     """Mark a file of answers against the sheet in a file."""
-    return mark_sheet(sheet_in(sheet), read_text(answers), file=str(answers), meets=meets)
+    return mark_sheet(
+        sheet_in(sheet),
+        read_text(answers),
+        file=str(answers),
+        meets=meets,
+        confident=confident,
+        tonight=tonight,
+    )
 
 
-def mark_sheet(sheet: Sheet, answers: str, *, file: str | None = None, meets: int = MEETS) -> Marked:
+def mark_sheet(
+    sheet: Sheet,
+    answers: str,
+    *,
+    file: str | None = None,
+    meets: int = MEETS,
+    confident: Fraction = CONFIDENT,
+    tonight: Tonight | None = None,
+) -> Marked:
     """Mark answers against a sheet; ``file`` is the name that mistakes are told with."""
+    if not LEAST_CONFIDENT <= confident < 1:
+        msg = f"answers cannot be said to fit from odds of {confident}"
+        raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
     header = sheet.header
+    earlier = tonight.before(page_name(sheet)) if tonight else None
     wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
     marks = mark_class(read_answers(answers, sheet.problems, file), wanted)
-    found = findings(marks)
-    return Marked(sheet, marks, found, seats(marks.pupils, found, meets=meets), items(marks))
+    learnt = earlier.learnt(tonight.on) if tonight and earlier else NOTHING
+    weighed = weigh(marks, learnt, confident=confident)
+    found = findings(marks, weighed.diagnoses)
+    sat = earlier.seats if earlier else {}
+    made = seats(marks.pupils, found, meets=meets, before=sat)
+    return Marked(sheet, marks, found, made, items(marks), weighed, tonight)
+
+
+def page_name(sheet: Sheet) -> str:
+    """Return the name under which a page is known in the notebook."""
+    return sheet.header.title or UNTITLED
+
+
+def asked_next(marked: Marked) -> tuple[tuple[Statement, ...], ...]:
+    """Return for each pupil the one or two problems whose answers would tell most; none where all is told."""
+    return ask_next(marked.weighed, marked.marks.expected)
+
+
+def asked_of(marked: Marked) -> tuple[tuple[str, str], ...]:
+    """Return the pupils to ask one or two more problems, with those problems as text."""
+    rows = zip(marked.findings, asked_next(marked), strict=True)
+    return tuple((found.pupil, " and ".join(map(text, ask))) for found, ask in rows if ask)
 
 
 def as_object(marked: Marked) -> Json:
-    """Return marks, findings and groups as a JSON object."""
-    return marks_object(marked.marks, marked.findings, marked.groups, marked.items)
+    """Return marks, findings and groups as a JSON object.
+
+    Odds are exact fractions: a door turns them into the numbers of JSON.
+    """
+    until = marked.tonight.until if marked.tonight else None
+    return marks_object(
+        marked.marks, marked.findings, marked.groups, marked.items, ask_next=asked_next(marked), until=until
+    )
 
 
 def shown_finding(found: Finding) -> str:

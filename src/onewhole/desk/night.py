@@ -49,5 +49,7 @@ def _audit(sheet: Sheet) -> Ready:
 
 def _marks(marked: Marked) -> Ready:
     return Ready(
-        "marks", "json", (json.dumps(as_object(marked), indent=2, ensure_ascii=False) + "\n").encode()
+        "marks",
+        "json",
+        (json.dumps(as_object(marked), indent=2, ensure_ascii=False, default=float) + "\n").encode(),
     )

@@ -7,12 +7,14 @@ from pathlib import Path
 from onewhole.desk.mark import Marked
 from onewhole.desk.practice_pages import Tomorrow, practice_pages
 from onewhole.desk.print_pages import Made, pressed, put
+from onewhole.desk.report import reports
 from onewhole.desk.sheets import sheet_in
 from onewhole.marking.first import see_first
 from onewhole.writers.morning_page import morning_page
 from onewhole.writers.practice_key import practice_key
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import practice_page
+from onewhole.writers.talks_page import talks_page
 
 __all__ = ["Tomorrow", "plan", "plan_pages", "tomorrow"]
 
@@ -43,15 +45,18 @@ def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTH
 
 
 def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[str, Printed], ...]:
-    """Return the morning page, the practice pages and their key by their names, not pressed yet."""
+    """Return the morning page, the talks, the practice pages and their key by their names, not pressed."""
     first = see_first(marked.marks.pupils, marked.findings, marked.groups)
     morning = morning_page(
         marked.sheet, marked.marks, marked.findings, marked.groups, items=marked.items, first=first
     )
+    until = marked.tonight.until if marked.tonight else None
+    told = reports(marked, tuple(one.pupil for one in first))
     pages = practice_pages(marked, asked)
     key = practice_key(marked.sheet.header, [(page.whose, page.practice) for page in pages])
     return (
         ("morning", morning),
+        *((("talks", talks_page(marked.sheet.header, told, until)),) if told else ()),
         *((page.file, practice_page(page.practice, page.whose, page.kite)) for page in pages),
         *((("practice-key", key),) if pages else ()),
     )

@@ -7,7 +7,7 @@ from itertools import islice
 
 from onewhole.marking.best import LEAST
 from onewhole.marking.chances import Chances, chances
-from onewhole.marking.diagnosis import CONFIDENT, Weighed
+from onewhole.marking.diagnosis import Weighed
 from onewhole.marking.expected import Expected, expect
 from onewhole.marking.hypothesis import Hypothesis, kind_of
 from onewhole.marking.information import doubt, expected
@@ -102,9 +102,7 @@ def _parallels(asked: Sequence[Expected]) -> Iterator[Statement]:
         yield from islice(parallel(statement), PARALLELS)
 
 
-def ask_next(
-    weighed: Weighed, asked: Sequence[Expected], *, confident: Fraction = CONFIDENT
-) -> tuple[tuple[Statement, ...], ...]:
+def ask_next(weighed: Weighed, asked: Sequence[Expected]) -> tuple[tuple[Statement, ...], ...]:
     """Return for each pupil of a class the one or two problems that are expected to tell most.
 
     The measure is Shannon's: how much, on average over the answers that may come, the odds of the sets of
@@ -112,7 +110,7 @@ def ask_next(
     (:mod:`onewhole.marking.information`). Nothing is asked of a pupil of whom no answer was read, nor where
     one set of patterns, or none, reaches the odds asked for by itself. A second problem is of another kind.
     """
-    still = [_open(weighed, at, confident) for at in range(len(weighed.weights))]
+    still = [_open(weighed, at) for at in range(len(weighed.weights))]
     union = sorted({place for places in still for place in places})
     if not union:
         return ((),) * len(still)
@@ -124,7 +122,7 @@ def ask_next(
     )
 
 
-def _open(weighed: Weighed, at: int, confident: Fraction) -> tuple[int, ...]:
+def _open(weighed: Weighed, at: int) -> tuple[int, ...]:
     """Return the places of the hypotheses that stay open for a pupil; none where nothing is open."""
     shares, ways = weighed.weights[at], weighed.page.hypotheses
     whole = sum(shares)
@@ -133,7 +131,7 @@ def _open(weighed: Weighed, at: int, confident: Fraction) -> tuple[int, ...]:
     none = sum(share for one, share in zip(ways, shares, strict=True) if not one.steady)
     if (
         max(none, *(share for one, share in zip(ways, shares, strict=True) if one.steady))
-        >= confident * whole
+        >= weighed.confident * whole
     ):
         return ()
     return tuple(

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.marking.best import LEAST, best_sets, holding
+from onewhole.marking.best import best_sets, holding
 from onewhole.marking.evidence import Beside, Speaks, evidence
 from onewhole.marking.mark import ClassMarks
 from onewhole.marking.prior import NOTHING, Learnt, counted, from_class
@@ -15,6 +15,8 @@ Patterns = tuple[str, ...]
 
 #: From these odds on answers are said to fit; below, a talk with the child is the finding. A setting.
 CONFIDENT = Fraction(9, 10)
+#: Sets with smaller odds are not listed.
+LISTED_FROM = Fraction(1, 200)
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +31,7 @@ class Supposed:
 class Diagnosis:
     """What the answers of one pupil may show.
 
-    ``odds`` are all sets of patterns with a share of at least one in a thousand, the likeliest first; the set
+    ``odds`` are all sets of patterns with a share of at least 1 in 200, the likeliest first; the set
     without patterns stands for "no steady pattern". They add up to at most 1, exactly. ``alike`` are the best
     sets, which these answers cannot tell apart (:func:`onewhole.marking.best.best_sets`); ``together`` is the
     share of all sets that hold one of them. ``confident`` says whether that reaches the odds from which
@@ -64,7 +66,7 @@ class Weighed:
     """A class weighed: the tables of its page, and for each pupil the replies, the weights and what they say.
 
     Weights belong to the hypotheses of the tables, up to a factor for each pupil; ``counts`` is what the
-    night showed of the class (:func:`onewhole.marking.prior.counted`).
+    night showed of the class (:func:`onewhole.marking.prior.counted`); ``confident`` are the odds asked for.
     """
 
     page: Tables
@@ -72,6 +74,7 @@ class Weighed:
     weights: tuple[tuple[int, ...], ...]
     counts: Mapping[str, int]
     diagnoses: tuple[Diagnosis, ...]
+    confident: Fraction = CONFIDENT
 
 
 def diagnose(
@@ -113,7 +116,7 @@ def weigh(
         _diagnosis(marks, page, at, (row, shares), confident)
         for at, (row, shares) in enumerate(zip(given, weighed, strict=True))
     )
-    return Weighed(page, given, weighed, counted(page.hypotheses, priors, likely), found)
+    return Weighed(page, given, weighed, counted(page.hypotheses, priors, likely), found, confident)
 
 
 def _diagnosis(
@@ -142,6 +145,6 @@ def _listed(page: Tables, shares: Sequence[int]) -> tuple[Supposed, ...]:
             ((), none),
             *((one.ids, share) for one, share in zip(page.hypotheses, shares, strict=True) if one.steady),
         )
-        if share * LEAST.denominator >= whole
+        if share >= LISTED_FROM * whole
     ]
     return tuple(sorted(found, key=lambda one: (-one.probability, one.patterns)))

@@ -134,24 +134,21 @@ def _of(place: Place, everyone: Sequence[Placing]) -> tuple[Placing, ...]:
 
 
 def _cut(placings: Sequence[Placing], parts: int, sat: Mapping[str, Sat]) -> list[tuple[Placing, ...]]:
-    """Cut into even parts; pupils who sat together, and those with the same families, stay side by side."""
-    if not placings:
-        return []
+    """Cut into even parts, round those who sat together; pupils with the same families stay side by side."""
     order = list(Family)
-    row = sorted(
-        placings,
-        key=lambda one: (
-            sat[one.pupil].name if one.pupil in sat else "",
-            [order.index(family) for family in one.families],
-            one.pupil,
-        ),
-    )
-    sizes = [len(row) // parts + (at < len(row) % parts) for at in range(parts)]
-    found, start = [], 0
-    for size in sizes:
-        found.append(tuple(sorted(row[start : start + size], key=lambda one: one.pupil)))
-        start += size
-    return found
+    row = sorted(placings, key=lambda one: ([order.index(family) for family in one.families], one.pupil))
+    sizes = [len(row) // parts + (at < len(row) % parts) for at in range(parts)] if row else []
+    together = Counter(sat[one.pupil].name for one in row if one.pupil in sat)
+    names = sorted(together, key=lambda name: (-together[name], name))
+    found: list[list[Placing]] = []
+    for at, size in enumerate(sizes):
+        core = [one for one in row if one.pupil in sat and names[at:] and sat[one.pupil].name == names[at]]
+        found.append(core[:size])
+    for part, size in zip(found, sizes, strict=True):
+        seated = {one.pupil for each in found for one in each}
+        waiting = [one for one in row if one.pupil not in seated]
+        part.extend(waiting[: size - len(part)])
+    return [tuple(sorted(part, key=lambda one: one.pupil)) for part in found]
 
 
 def _names(parts: Sequence[_Part], sat: Mapping[str, Sat], names: Sequence[str]) -> list[str]:

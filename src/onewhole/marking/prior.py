@@ -151,7 +151,9 @@ def _sort(hypothesis: Hypothesis) -> tuple[int, bool]:
 
 
 def _shares(priors: Sequence[int], likelihoods: Sequence[int]) -> list[int]:
-    """Return the odds in billionths of a pupil, rounded down."""
+    """Return the odds in billionths of a pupil, rounded down; nothing where no answer tells anything."""
+    if len(set(likelihoods)) == 1:
+        return [0] * len(likelihoods)
     weighed = weights(priors, likelihoods)
     whole = sum(weighed)
     return [weight * BILLION // whole for weight in weighed]

@@ -92,7 +92,7 @@ def likelihoods(columns: Sequence[Sequence[int]], hypotheses: int) -> tuple[int,
 
 def weights(priors: Sequence[int], likelihoods: Sequence[int]) -> tuple[int, ...]:
     """Return the weight of each hypothesis after the answers, up to a factor shared by all."""
-    return tuple(map(mul, priors, likelihoods))
+    return tuple(prior * likely for prior, likely in zip(priors, likelihoods, strict=True))
 
 
 def odds(priors: Sequence[int], likelihoods: Sequence[int]) -> tuple[Fraction, ...]:

@@ -1,27 +1,71 @@
 """Marks, findings and groups as JSON objects: the contract of ``docs/json.md``."""
 
 from collections.abc import Sequence
+from datetime import date
+from fractions import Fraction
 
 from onewhole.marking.finding import CAUTION, Finding
 from onewhole.marking.group import Group
 from onewhole.marking.items import Item
 from onewhole.marking.mark import ClassMarks, PupilMarks
+from onewhole.notations.text import text
+from onewhole.statements.statement import Statement
 
 Json = dict[str, object]
 
+#: Odds are told to a millionth.
+MILLION = 1_000_000
+
 
 def marks_object(
-    marks: ClassMarks, findings: Sequence[Finding], groups: Sequence[Group], items: Sequence[Item]
+    marks: ClassMarks,
+    findings: Sequence[Finding],
+    groups: Sequence[Group],
+    items: Sequence[Item],
+    *,
+    ask_next: Sequence[Sequence[Statement]],
+    until: date | None = None,
 ) -> Json:
-    """Return problems, pupils and groups, and the caution that belongs to every finding."""
+    """Return problems, pupils and groups, and the caution that belongs to every finding.
+
+    ``ask_next`` has the problems to ask each pupil next; ``until`` is the last day on which the findings are
+    good, where the night has a date. Odds are exact fractions, which a door turns into numbers.
+    """
+    rows = zip(marks.pupils, findings, ask_next, strict=True)
     return {
         "problems": [_problem(item) for item in items],
-        "pupils": [_pupil(pupil, found) for pupil, found in zip(marks.pupils, findings, strict=True)],
+        "pupils": [_pupil(pupil, found, ask, until) for pupil, found, ask in rows],
         "groups": [
             {"name": group.name, "pupils": list(group.pupils), "because": group.because} for group in groups
         ],
         "caution": CAUTION,
     }
+
+
+def finding_object(found: Finding, ask: Sequence[Statement], until: date | None = None) -> Json:
+    """Return what the answers of one pupil may show, with its caution."""
+    said: Json = {
+        "status": found.status.value,
+        "patterns": list(found.patterns),
+        "evidence": list(found.evidence),
+        "against": list(found.against),
+        "odds": [
+            {"patterns": list(one.patterns), "probability": odds(one.probability)}
+            for one in found.diagnosis.odds
+        ],
+        "ask_next": [text(statement) for statement in ask],
+        "caution": CAUTION,
+    }
+    return said | ({"good_until": until.isoformat()} if until else {})
+
+
+def odds(share: Fraction) -> Fraction:
+    """Return odds rounded to a millionth.
+
+    >>> odds(Fraction(2, 3))
+    Fraction(666667, 1000000)
+    """
+    return Fraction(round(share * MILLION), MILLION)
 
 
 def _problem(item: Item) -> Json:
@@ -31,7 +75,7 @@ def _problem(item: Item) -> Json:
     return found
 
 
-def _pupil(pupil: PupilMarks, found: Finding) -> Json:
+def _pupil(pupil: PupilMarks, found: Finding, ask: Sequence[Statement], until: date | None) -> Json:
     return {
         "pupil": pupil.pupil,
         "answers": [
@@ -43,9 +87,5 @@ def _pupil(pupil: PupilMarks, found: Finding) -> Json:
             }
             for mark in pupil.marks
         ],
-        "finding": {
-            "status": found.status.value,
-            "patterns": list(found.patterns),
-            "evidence": list(found.evidence),
-        },
+        "finding": finding_object(found, ask, until),
     }

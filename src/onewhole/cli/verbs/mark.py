@@ -1,29 +1,73 @@
 """`onewhole mark`: the answers of a class marked, and what they may show."""
 
 import json
+from datetime import datetime
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.clock import now
+from onewhole.cli.odds import odds_typed
 from onewhole.cli.tables import marked_tables
 from onewhole.desk import mark as desk
+from onewhole.desk import notebooks, report
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[
-    Path, typer.Argument(metavar="ANSWERS", help="The answers: CSV with a pupil column and one a problem.")
+    Path,
+    typer.Argument(
+        metavar="ANSWERS",
+        help="The answers: CSV with a pupil column and one a problem. A cell may hold a pupil's lines.",
+    ),
 ]
 Meets = Annotated[
     int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
 ]
+Confident = Annotated[
+    str, typer.Option("--confident", metavar="ODDS", help="From which odds answers are said to fit.")
+]
+Pupil = Annotated[
+    str | None, typer.Option("--pupil", metavar="CODE", help="Tell all about one pupil instead.")
+]
+NotebookFile = Annotated[
+    Path | None,
+    typer.Option(
+        "--notebook",
+        metavar="FILE",
+        help="The class's notebook: earlier nights are read from it, and this one is written into it.",
+    ),
+]
+On = Annotated[
+    datetime | None,
+    typer.Option(
+        "--date", metavar="DATE", formats=["%Y-%m-%d"], help="The day for the notebook; today, left out."
+    ),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
-def run(sheet: SheetFile, answers: AnswersFile, meets: Meets = desk.MEETS, as_json: AsJson = False) -> int:
+def run(
+    sheet: SheetFile,
+    answers: AnswersFile,
+    meets: Meets = desk.MEETS,
+    confident: Confident = "0.9",
+    pupil: Pupil = None,
+    notebook: NotebookFile = None,
+    date: On = None,
+    as_json: AsJson = False,
+) -> int:
     """Print how each problem went, what each pupil's answers may show, and groups."""
-    marked = desk.mark_files(sheet, answers, meets=meets)
+    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
+    marked = desk.mark_files(sheet, answers, meets=meets, confident=odds_typed(confident), tonight=tonight)
+    one = report.report(marked, pupil) if pupil is not None else None
+    if notebook:
+        notebooks.keep(marked, notebook)
     if as_json:
-        print(json.dumps(desk.as_object(marked), indent=2, ensure_ascii=False))
+        found = report.as_object(marked, one) if one else desk.as_object(marked)
+        print(json.dumps(found, indent=2, ensure_ascii=False, default=float))
+    elif one:
+        print("\n".join(report.told(marked, one)))
     else:
         print(marked_tables(marked), end="")
     return 0

@@ -1,0 +1,42 @@
+"""What is told about one pupil as a JSON object: the contract of ``docs/json.md``."""
+
+from datetime import date
+
+from onewhole.marking.finding import CAUTION
+from onewhole.marking.report import Report, Row
+from onewhole.notations.text import text
+from onewhole.writers.marks_json import Json, finding_object, odds
+
+
+def report_object(report: Report, until: date | None = None) -> Json:
+    """Return the report of a pupil; odds are exact fractions, which a door turns into numbers."""
+    return {
+        "pupil": report.pupil,
+        "finding": finding_object(report.finding, report.ask, until),
+        "sets": [list(patterns) for patterns in report.sets],
+        "together": odds(report.odds),
+        "no_steady_pattern": odds(report.none),
+        "problems": [_problem(row) for row in report.rows],
+        "earlier": [
+            {
+                "date": night.on.isoformat(),
+                "page": night.page,
+                "patterns": list(kept.patterns),
+                "good_until": night.until.isoformat(),
+            }
+            for night, kept in report.earlier
+        ],
+        "caution": CAUTION,
+    }
+
+
+def _problem(row: Row) -> Json:
+    return {
+        "label": row.mark.label,
+        "problem": text(row.problem.statement),
+        "written": row.mark.written.text,
+        "verdict": row.mark.verdict.value,
+        "would_write": [text(outcome) for outcome in row.beside.would_write],
+        "speaks": row.beside.speaks.value,
+        "right_by_luck": row.beside.luck,
+    }

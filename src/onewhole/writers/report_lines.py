@@ -1,0 +1,53 @@
+"""What is told about one pupil as plain lines for the terminal."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from onewhole.marking.finding import CAUTION
+from onewhole.marking.report import Report, Row
+from onewhole.notations.text import text
+from onewhole.writers.report_words import asked_of, beside, found, says
+
+HEADS = ("", "problem", "written", "this idea writes", "what it says")
+
+
+def report_lines(report: Report, until: date | None = None) -> tuple[str, ...]:
+    """Return the report of a pupil: what answers may show, the evidence problem by problem, what to ask next.
+
+    ``until`` is the last day on which a finding is good. The caution stands at the end.
+    """
+    return tuple(_lines(report, until))
+
+
+def _lines(report: Report, until: date | None) -> Iterator[str]:
+    yield report.pupil
+    yield from found(report)
+    if report.answered:
+        yield ""
+        yield from _table(report)
+        yield ""
+    yield from beside(report)
+    if until and report.sets:
+        yield f"Good until {until}; look again then."
+    if report.ask:
+        yield f"Ask next: {' and '.join(map(text, report.ask))}. The answers would tell most."
+    elif len(report.sets) > 1:
+        yield "No problem that we know tells these apart: ask how it was done."
+    for question in asked_of(report):
+        yield f"What to ask about {question}"
+    yield CAUTION
+
+
+def _table(report: Report) -> Iterator[str]:
+    shown = [_cells(row, report) for row in report.rows]
+    columns = [at for at in range(len(HEADS)) if report.sets or at != HEADS.index("this idea writes")]
+    rows = [HEADS, *shown]
+    widths = [max(len(row[at]) for row in rows) for at in range(len(HEADS))]
+    for row in rows:
+        yield "  ".join(row[at].ljust(widths[at]) for at in columns).rstrip()
+
+
+def _cells(row: Row, report: Report) -> tuple[str, ...]:
+    written = " ".join(row.mark.written.text.split())
+    would = " or ".join(map(text, row.beside.would_write)) or "-"
+    return (f"{row.mark.label}.", text(row.problem.statement), written or "-", would, says(row, report))

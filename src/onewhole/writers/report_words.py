@@ -1,0 +1,146 @@
+"""What is told about one pupil, in sentences for the teacher: answers fit and may, never a label."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+from typing import assert_never
+
+from onewhole.marking.diagnosis import Patterns
+from onewhole.marking.evidence import Speaks
+from onewhole.marking.finding import Status
+from onewhole.marking.mark import Remark, Tier, Verdict
+from onewhole.marking.placing import listed
+from onewhole.marking.report import Report, Row
+from onewhole.misconceptions.catalogue import by_id
+
+HUNDRED = 100
+_UNSAID = {
+    Verdict.BLANK: "nothing written",
+    Verdict.UNREADABLE: "not readable",
+}
+
+
+def in_words(odds: Fraction) -> str:
+    """Return odds in words, rounded to hundredths; never as certain.
+
+    >>> [in_words(Fraction(*each)) for each in ((999, 1000), (2, 3), (1, 1000))]
+    ['more than 99 in 100', 'about 67 in 100', 'less than 1 in 100']
+    """
+    if odds * HUNDRED > HUNDRED - 1:
+        return "more than 99 in 100"
+    if odds * HUNDRED < 1:
+        return "less than 1 in 100"
+    return f"about {round(odds * HUNDRED)} in 100"
+
+
+def idea(key: str) -> str:
+    """Return a pattern as the teacher is told it.
+
+    >>> idea("A06")
+    'A06 (opens a whole and drops the pieces already there)'
+    """
+    return f"{key} ({by_id(key).name})"
+
+
+def ideas(patterns: Patterns) -> str:
+    """Return a set of patterns as the teacher is told it."""
+    return " together with ".join(map(idea, patterns))
+
+
+def found(report: Report) -> tuple[str, ...]:
+    """Return what the answers of a pupil may show, one sentence after another, the odds among them."""
+    return tuple(_found(report))
+
+
+def _found(report: Report) -> Iterator[str]:
+    status = report.finding.status
+    if not report.answered:
+        yield "No answer could be read, so nothing can be said."
+        return
+    match status:
+        case Status.LIKELY:
+            yield _fit(report, "Answers fit")
+        case Status.POSSIBLE:
+            yield _fit(report, f"The answer to {listed(report.finding.evidence)} may fit")
+            yield "That is too little to tell: talk with the child."
+        case Status.UNSTEADY:
+            yield "No steady pattern: talk with the child."
+        case Status.NONE:
+            yield "What is wrong may be slips." if report.finding.wrong else "No wrong answer was read."
+        case _:
+            assert_never(status)
+    if report.sets:
+        yield f"The odds that this is a steady idea: {in_words(report.odds)}."
+
+
+def _fit(report: Report, begins: str) -> str:
+    if len(report.sets) == 1:
+        return f"{begins} {ideas(report.sets[0])}."
+    return f"{begins} {' or '.join(map(ideas, report.sets))}; they do not tell these apart."
+
+
+def beside(report: Report) -> tuple[str, ...]:
+    """Return what speaks against, what else stays possible, and how likely it is that there is no pattern."""
+    return tuple(_beside(report))
+
+
+def _beside(report: Report) -> Iterator[str]:
+    if report.sets and (
+        against := [row.mark.label for row in report.rows if row.beside.speaks is Speaks.AGAINST]
+    ):
+        yield f"Against it: {listed(against)}."
+    if report.others:
+        named = (f"{ideas(one.patterns)}, {in_words(one.probability)}" for one in report.others)
+        yield f"Also possible: {'; '.join(named)}."
+    if report.answered:
+        yield f"The odds that there is no steady pattern: {in_words(report.none)}."
+    for night, kept in report.earlier:
+        yield (
+            f"On {night.on} answers to “{night.page}” fitted {listed(kept.patterns)}; "
+            f"that is good until {night.until}."
+        )
+
+
+def asked_of(report: Report) -> tuple[str, ...]:
+    """Return what to ask the child about each pattern found, each once."""
+    keys = dict.fromkeys(key for patterns in report.sets for key in patterns)
+    return tuple(f"{key}: {by_id(key).ask}" for key in keys)
+
+
+def says(row: Row, report: Report) -> str:
+    """Return in a few words what one answer says about the patterns found, or which ones it fits."""
+    if row.mark.verdict in _UNSAID:
+        return _UNSAID[row.mark.verdict]
+    if not report.sets:
+        return _alone(row)
+    match row.beside.speaks:
+        case Speaks.FOR:
+            if row.mark.tier is Tier.LINE:
+                return "its first false line fits"
+            return "fits" if row.beside.exact else "fits in amount"
+        case Speaks.AGAINST:
+            return (
+                "right, so it speaks against" if row.mark.verdict is not Verdict.WRONG else "speaks against"
+            )
+        case Speaks.NEITHER:
+            return _neither(row)
+        case _:
+            assert_never(row.beside.speaks)
+
+
+def _neither(row: Row) -> str:
+    if row.beside.luck:
+        return "right by this idea too: says nothing"
+    if row.beside.would_write:
+        return "one step beside it, perhaps a slip: says nothing"
+    return "right; cannot show it" if row.mark.verdict is not Verdict.WRONG else _alone(row)
+
+
+def _alone(row: Row) -> str:
+    """Return what can be said of an answer by itself."""
+    if row.mark.verdict is not Verdict.WRONG:
+        return "right"
+    if Remark.MAY_BE_SLIP in row.mark.remarks:
+        return "one step beside right, perhaps a slip"
+    if row.mark.patterns and row.mark.tier is not Tier.WITH_SLIP:
+        return f"fits {listed(row.mark.patterns)}"
+    return "fits nothing known"

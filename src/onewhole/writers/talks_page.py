@@ -1,0 +1,68 @@
+"""The page for the talks of the morning: for each pupil seen first all that the answers may show."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from onewhole.marking.answer import Blank, Unreadable
+from onewhole.marking.evidence import Speaks
+from onewhole.marking.finding import CAUTION
+from onewhole.marking.mark import Verdict
+from onewhole.marking.report import Report, Row
+from onewhole.sheets.header import Header
+from onewhole.writers.formula import formula
+from onewhole.writers.frame import frame, named
+from onewhole.writers.labels import runs
+from onewhole.writers.printed import Json, Printed
+from onewhole.writers.report_words import asked_of, beside, found, says
+
+FOOTER = "For the teacher only. A hint for a talk, never a label."
+
+
+def talks_page(header: Header, reports: Sequence[Report], until: date | None = None) -> Printed:
+    """Return the page with the reports of the pupils seen first; the caution stands at its head and foot.
+
+    It is for the teacher's eyes. Answers that can show nothing are named in a line and have no row.
+    """
+    data = frame(header, title="Talks this morning", small=named(header))
+    talks = [_talk(report, until) for report in reports]
+    return Printed("talks", data | {"caution": CAUTION, "footer": FOOTER, "talks": talks})
+
+
+def _talk(report: Report, until: date | None) -> Json:
+    shown = [row for row in report.rows if _tells(row, report)]
+    others = [
+        row.mark.label for row in report.rows if row not in shown and row.mark.verdict is not Verdict.BLANK
+    ]
+    talk: Json = {
+        "who": report.pupil,
+        "found": list(found(report)),
+        "rows": [_row(row, report) for row in shown],
+        "beside": list(beside(report)),
+        "questions": list(asked_of(report)),
+        "ask": [formula(statement) for statement in report.ask],
+    }
+    if others and shown:
+        labels = runs(others, [row.mark.label for row in report.rows])
+        talk["others"] = f"Right, and saying nothing more: {labels}."
+    return talk | ({"until": f"Good until {until}."} if until and report.sets else {})
+
+
+def _tells(row: Row, report: Report) -> bool:
+    """Say whether an answer says something: it is wrong, or speaks for or against what was found."""
+    if not report.answered:
+        return False
+    speaks = bool(report.sets) and (row.beside.speaks is not Speaks.NEITHER or row.beside.luck)
+    return speaks or row.mark.verdict in {Verdict.WRONG, Verdict.UNREADABLE}
+
+
+def _row(row: Row, report: Report) -> Json:
+    read = row.mark.written.read
+    plain = isinstance(read, Blank | Unreadable) or row.mark.written.chain is not None
+    written = " ".join(row.mark.written.text.split())
+    return {
+        "label": f"{row.mark.label}.",
+        "problem": formula(row.problem.statement),
+        "wrote": f"“{written}”" if plain else formula(read),
+        "would": [formula(outcome) for outcome in row.beside.would_write],
+        "says": says(row, report),
+    }
