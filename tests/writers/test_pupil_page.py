@@ -12,6 +12,7 @@ from onewhole.misconceptions.pattern import Family
 from onewhole.notations.row import Writable
 from onewhole.notations.speech import say
 from onewhole.problems.answer import answer
+from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
@@ -145,14 +146,18 @@ def test_a_missing_number_or_sign_has_a_place_to_write_in(paper: str, size: str)
 
 @everywhere
 def test_what_is_spoken_is_what_is_asked(name: str, paper: str, size: str) -> None:
-    """The formulas of the page are the problems in words, a question with a blank behind its equals sign."""
+    """The formulas are the problems, a question with a blank behind it, and the fractions of a story."""
     night = sheet(name, paper, size)
     found = [words for tag, words in pdf.tags(pressed(f"{name}/pupil", paper, size)) if tag == "/Formula"]
     blank = {True: " equals blank", False: ""}
     assert found == [
-        say(problem.statement) + blank[isinstance(problem.statement, Question)]
+        spoken
         for problem in night.problems
-        if not problem.story
+        for spoken in (
+            map(say, numbers_of(problem.statement))
+            if problem.story
+            else (say(problem.statement) + blank[isinstance(problem.statement, Question)],)
+        )
     ]
 
 
@@ -184,7 +189,17 @@ def test_the_answer_line_goes_under_the_room_where_it_does_not_fit_beside(paper:
 def test_a_story_is_printed_and_its_equation_is_not() -> None:
     """A word problem stands in words; the pupil writes the equation."""
     item = next(item for item in _items(pupil_page(sheet("sorts"))) if item.get("label") == "13.")
-    assert item["words"] == sheet("sorts").problems[13].story
+    parts = item["words"]
+    assert isinstance(parts, list)
+    assert [part for part in parts if isinstance(part, str)] == [
+        "Room 12 has ",
+        " strips of kite paper. A kite takes ",
+        " strips. How much is left?",
+    ]
+    assert [part["alt"] for part in parts if not isinstance(part, str)] == [
+        "five and one third",
+        "two and two thirds",
+    ]
     assert "formula" not in item
 
 

@@ -23,6 +23,8 @@ VERBS: dict[str, str] = {
     "print": "Print pupil page, answer key, workings and a page for home.",
     "mark": "Mark the answers of a class and see what they may show.",
     "plan": "Print the morning page and practice for every group.",
+    "again": "Print a short page like a sheet, with new numbers, to check again.",
+    "reached": "See who reached the bar on a page.",
     "night": "Do all of it for one folder.",
 }
 

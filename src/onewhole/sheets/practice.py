@@ -5,8 +5,6 @@ from dataclasses import dataclass, replace
 from itertools import islice
 
 from onewhole.misconceptions.catalogue import by_id
-from onewhole.notations.text import text
-from onewhole.problems.difficulty import difficulty
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
 from onewhole.problems.traps import traps_at_heart
@@ -15,8 +13,7 @@ from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.earlier_skill import review
 from onewhole.sheets.find_the_slip import FindTheSlip, find_the_slip
 from onewhole.sheets.header import Header
-from onewhole.sheets.stories import story, told_whole
-from onewhole.sheets.story_asks import NoStoryError
+from onewhole.sheets.labelled import labelled
 from onewhole.statements.statement import Statement
 
 #: How many problems a practice page holds, the one to come back to among them; our own.
@@ -89,15 +86,12 @@ def practice(
     told |= _chosen(order, patterns, count - len(told), skip, beside=tuple(told))
     if set(told) <= {back}:
         return None
-    page = sorted(told, key=lambda one: (difficulty(one, header.strategy).score, text(one)))
-    words_for_whole = told_whole(header.words) if any(told.values()) else header.words
-    own = replace(header, title="Practice", minutes=None, recipe="", words=words_for_whole)
-    problems = [_problem(at, one, own, tell=told[one]) for at, one in enumerate(page, start=1)]
+    own, problems = labelled(replace(header, title="Practice", minutes=None, recipe=""), told)
     slip = None
     if find_slip:
-        last, taken = str(len(page) + 1), {*asked, *page}
+        last, taken = str(len(problems) + 1), {*asked, *told}
         slip = find_the_slip(asked, patterns, header.strategy, label=last, taken=taken, skip=skip)
-    came_back = None if back is None else problems[page.index(back)].label
+    came_back = next((one.label for one in problems if one.statement == back), None)
     return Practice(Sheet((Instruction(words), *problems), own), came_back, slip)
 
 
@@ -147,14 +141,3 @@ def _best_first(model: Statement, patterns: Sequence[str]) -> Iterator[Statement
     stream = parallel(model)
     while window := list(islice(stream, WINDOW if patterns else 1)):
         yield from sorted(window, key=lambda one: -settles(one, patterns))
-
-
-def _problem(label: int, statement: Statement, header: Header, *, tell: bool) -> Problem:
-    """Return a problem, told as a story where that is wanted and can be done."""
-    plain = Problem(str(label), statement, text(statement))
-    if not tell:
-        return plain
-    try:
-        return story(statement, seed=label, words=header.words).problem(plain.label)
-    except NoStoryError:
-        return plain

@@ -15,6 +15,7 @@ from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.writers.formula import formula
 from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
+from onewhole.writers.story_words import story_words
 
 _DRAW = {Picture.STRIP: "Draw the strips.", Picture.LINE: "Draw your jumps.", Picture.NONE: ""}
 
@@ -50,7 +51,10 @@ def _item(item: Instruction | Problem, sheet: Sheet) -> Json:
         "label": f"{item.label}.",
         "room": _size(needed),
     }
-    found |= {"words": item.story} if item.story else {"formula": formula(item.statement, asks=_asks(item))}
+    if item.story:
+        found["words"] = story_words(item.story)
+    else:
+        found["formula"] = formula(item.statement, asks=_asks(item))
     found |= _answer(item, needed)
     if needed.picture:
         found["picture"] = _size(needed.picture) | {"words": _DRAW[sheet.header.picture]}
