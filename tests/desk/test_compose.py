@@ -238,6 +238,7 @@ def test_json_has_what_other_programs_ask() -> None:
     assert list(found) == [
         "problems",
         "recipe",
+        "doubt_left",
         "gap",
         "teaches",
         "bound",
@@ -284,9 +285,9 @@ def test_told_in_lines() -> None:
     composed = compose(SMALL)
     lines = told(composed)
     assert lines[0].startswith("Chosen from ")
-    assert lines[0].endswith("Proven: no page teaches more.")
-    assert told(replace(composed, taught=composed.taught - 1, bound=composed.bound))[0].endswith(
-        "Proven: no page teaches over 0.01 % more."
-    )
-    assert lines[1].startswith("Tells apart ")
-    assert lines[2].startswith("Not told apart: A12 and A26")
+    assert lines[0].endswith(" % of the doubt.")
+    assert lines[1] == "Proven: no page with these wishes leaves less."
+    assert lines[2].startswith("Tells apart ")
+    assert lines[3] == "Not told apart: A12 and A26."
+    worse = replace(composed, taught=composed.taught // 2, bound=composed.doubt * 99 // 100)
+    assert told(worse)[1] == "Proven: no page with these wishes leaves less than 1.00 %."

@@ -1,4 +1,5 @@
 from dataclasses import replace
+from fractions import Fraction
 
 import pytest
 
@@ -44,7 +45,7 @@ def test_what_is_told_comes_from_the_catalogue() -> None:
     labels = {one.typed: one.label for one in sheet.problems}
     assert told[0].labels == (labels["9 5/8 - 4 6/8"],)
     assert set(told[1].labels) == {labels["5 4/6 - 2 1/6"], labels["7 3/4 - 2 1/4"]}
-    assert worth == 8 * 2 + 8 * 6
+    assert worth == 32 * 2 + 32 * 6
 
 
 def test_a_model_that_sees_otherwise_is_a_fault() -> None:
@@ -57,8 +58,10 @@ def test_a_model_that_sees_otherwise_is_a_fault() -> None:
 def test_the_gap_is_a_share_of_the_bound() -> None:
     """More than the bound is a fault; nothing to learn is no gap."""
     sheet = sheet_of(Header(), RECIPE, PAGE, [], None)
-    composed = Composed(sheet, RECIPE, 99, 100, 10, (), (), stopped=False)
+    composed = Composed(sheet, RECIPE, 99, 100, 110, 10, (), (), stopped=False)
     assert composed.gap * 100 == 1
-    assert replace(composed, taught=0, bound=0).gap == 0
+    assert (composed.doubt_left, composed.least_left) == (Fraction(11, 110), Fraction(10, 110))
+    nothing = replace(composed, taught=0, bound=0, doubt=0)
+    assert {nothing.gap, nothing.doubt_left, nothing.least_left} == {Fraction(0)}
     with pytest.raises(Fault, match="more than was proven"):
         replace(composed, taught=101)

@@ -48,8 +48,8 @@ def test_two_sets_are_told_apart_only_if_no_answer_is_shared() -> None:
 
 def test_each_further_telling_is_worth_half() -> None:
     """Down to nothing, so that a page does not ask one thing for ever."""
-    steps = [worth(times + 1) - worth(times) for times in range(6)]
-    assert steps == [8, 4, 2, 1, 0, 0]
+    steps = [worth(times + 1) - worth(times) for times in range(8)]
+    assert steps == [32, 16, 8, 4, 2, 1, 0, 0]
 
 
 @given(st.lists(st.integers(0, 7), max_size=8))

@@ -5,7 +5,6 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
 from hashlib import sha256
-from math import ceil
 from operator import or_
 from pathlib import Path
 
@@ -19,7 +18,7 @@ from onewhole.sheets.clash import clash
 from onewhole.sheets.composed import Composed, sheet_of, told_by
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
-from onewhole.sheets.learning import Doubt, doubts, name_of
+from onewhole.sheets.learning import Doubt, doubts, most, name_of
 from onewhole.sheets.numbers_for import Wanted, numbers_for
 from onewhole.sheets.page_program import Crowded, Habit, page_program
 from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
@@ -97,6 +96,7 @@ def compose(
         recipe,
         taught,
         bound(program, seconds=seconds),
+        most(open_doubts),
         every.listed,
         apart,
         tuple(_notes(wishes, chosen, open_doubts, tellable)),
@@ -147,9 +147,10 @@ def told(composed: Composed) -> tuple[str, ...]:
     """Return in plain lines what the page tells apart, what it leaves open, how good it is, and the notes."""
     apart = sum(1 for one in composed.told if one.labels)
     never = [f"{name_of(one.first)} and {name_of(one.second)}" for one in composed.told if not one.labels]
-    more = f"over {_percent(composed.gap)} more" if composed.gap else "more"
+    less = f"less than {_percent(composed.least_left)}" if composed.gap else "less"
     return (
-        f"Chosen from {composed.listed} problems. Proven: no page teaches {more}.",
+        f"Chosen from {composed.listed} problems. It leaves {_percent(composed.doubt_left)} of the doubt.",
+        f"Proven: no page with these wishes leaves {less}.",
         f"Tells apart {apart} of {len(composed.told)} pairs of patterns.",
         *_open(never),
         *composed.notes,
@@ -163,8 +164,8 @@ def _open(never: Sequence[str]) -> Iterator[str]:
 
 
 def _percent(share: Fraction) -> str:
-    """Write a share in hundredths of a percent, rounded up: a promise is not rounded down."""
-    hundredths = ceil(share * 10_000)
+    """Write a share in hundredths of a percent."""
+    hundredths = round(share * 10_000)
     return f"{hundredths // 100}.{hundredths % 100:02} %"
 
 

@@ -249,10 +249,10 @@ def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Fiel
     looks = np.concatenate([np.stack([sort, level], axis=1).astype(np.uint8), told], axis=1)
     first, home = _alike(looks)
     _, twin = np.unique(twins(t), return_inverse=True)
-    asked = np.zeros((len(first), int(twin.max()) + 1), dtype=np.float32)
-    asked[home, twin] = 1
-    best = _best(sort[first] * 16 + level[first], np.unpackbits(told[first], axis=1), asked, crowd)
-    free = asked.sum(axis=1)
+    asked = np.zeros((len(first), int(twin.max()) + 1), dtype=bool)
+    asked[home, twin] = True
+    best = _best(sort[first] * 16 + level[first], told[first], asked, crowd)
+    free = np.count_nonzero(asked, axis=1)
     kinds = tuple(
         Kind(
             SORTS[sort[at]],
@@ -283,20 +283,18 @@ def _alike(looks: NDArray[np.uint8]) -> tuple[Counts, Counts]:
     return first, home
 
 
-def _best(cells: Counts, bits: NDArray[np.uint8], asked: NDArray[np.float32], crowd: int) -> Mask:
+def _best(cells: Counts, told: NDArray[np.uint8], asked: Mask, crowd: int) -> Mask:
     """Say which kinds stay: all but those that kinds of the same cell outdo with a crowd of problems.
 
-    ``asked`` says which twins (columns) a kind (row) has. Counts below 2^24 are exact in 32-bit floats.
+    ``told`` has the doubts that a kind (row) settles, eight a byte, and ``asked`` its twins (columns).
     """
     stays = np.ones(len(cells), dtype=bool)
-    free = asked.sum(axis=1)
     for cell in np.unique(cells):
         here = np.flatnonzero(cells == cell)
-        tells = bits[here].astype(np.float32)
-        outdone = (tells @ (1 - tells).T == 0).astype(np.float32)
-        np.fill_diagonal(outdone, 0)
-        unsure = np.flatnonzero(outdone @ free[here] >= crowd)
-        some = asked[here]
-        together = (outdone[unsure] @ some[:, some.any(axis=0)] > 0).sum(axis=1)
-        stays[here[unsure]] = together < crowd
+        settles_all = np.ones((len(here), len(here)), dtype=bool)
+        for byte in np.ascontiguousarray(told[here].T):
+            settles_all &= byte[:, None] & ~byte[None, :] == 0
+        np.fill_diagonal(settles_all, val=False)
+        for place, others in zip(here, settles_all, strict=True):
+            stays[place] = np.count_nonzero(asked[here[others]].any(axis=0)) < crowd
     return stays

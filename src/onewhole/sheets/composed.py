@@ -31,16 +31,17 @@ class Composed:
     """A composed page.
 
     ``taught`` is what it teaches about the class (:func:`onewhole.sheets.learning.learnt`); ``bound`` is
-    proven to be at least what any page with these wishes and habits can teach. ``listed`` counts the problems
-    among which it was chosen. ``told`` has every doubt, also those that the page leaves open (no labels).
-    ``notes`` say in sentences what was not as usual. ``stopped`` says that the time was up before the solver
-    was done.
+    proven to be at least what any page with these wishes and habits can teach, and ``doubt`` what a page
+    would teach that settled everything often enough. ``listed`` counts the problems among which it was
+    chosen. ``told`` has every doubt, also those that the page leaves open (no labels). ``notes`` say in
+    sentences what was not as usual. ``stopped`` says that the time was up before the solver was done.
     """
 
     sheet: Sheet
     recipe: Recipe
     taught: int
     bound: int
+    doubt: int
     listed: int
     told: tuple[Told, ...]
     notes: tuple[str, ...]
@@ -56,6 +57,16 @@ class Composed:
     def gap(self) -> Fraction:
         """Return by how much at most a better page could teach more, as a share of the bound."""
         return Fraction(self.bound - self.taught, self.bound) if self.bound else Fraction(0)
+
+    @property
+    def doubt_left(self) -> Fraction:
+        """Return the share of all doubt that the page leaves (with each telling half of it)."""
+        return Fraction(self.doubt - self.taught, self.doubt) if self.doubt else Fraction(0)
+
+    @property
+    def least_left(self) -> Fraction:
+        """Return the share of all doubt that any page with these wishes leaves at least."""
+        return Fraction(max(0, self.doubt - self.bound), self.doubt) if self.doubt else Fraction(0)
 
 
 def sheet_of(

@@ -10,9 +10,9 @@ from onewhole.problems.traps import is_at_heart
 from onewhole.sheets.wishes import Skill, Wishes
 from onewhole.statements.statement import Statement
 
-#: What the first, second ... problem that settles a doubt is worth. Each further one halves the doubt that is
-#: left, as slips and changes of mind are about as likely as that; from the fifth on nothing is counted. Ours.
-GAINS = (8, 4, 2, 1)
+#: What the first, second ... problem that settles a doubt is worth. Each further one halves what is left of
+#: the doubt, as slips and changes of mind leave about so much; from the seventh on nothing is counted. Ours.
+GAINS = (32, 16, 8, 4, 2, 1)
 
 #: How much it matters to tell a pattern from no pattern, two patterns about regrouping or the pieces from one
 #: another, and any other two. Our own.
@@ -104,8 +104,8 @@ def settles(statement: Statement, open_doubts: Sequence[Doubt]) -> int:
 def worth(times: int) -> int:
     """Return what it is worth to have a doubt settled so many times, for one unit of weight.
 
-    >>> [worth(times) for times in range(6)]
-    [0, 8, 12, 14, 15, 15]
+    >>> [worth(times) for times in range(8)]
+    [0, 32, 48, 56, 60, 62, 63, 63]
     """
     return sum(GAINS[:times])
 

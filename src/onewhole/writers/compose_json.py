@@ -13,8 +13,9 @@ Json = dict[str, object]
 def composed_object(composed: Composed) -> Json:
     """Return problems, recipe, how good the page is, and what it can and cannot tell apart.
 
-    ``gap`` is the share by which a better page could at most teach more (an exact fraction), ``teaches`` and
-    ``bound`` the figures it comes from. A set of patterns is a list of ids; the empty one is "no pattern".
+    ``doubt_left`` is the share of all doubt that the page leaves and ``gap`` the share by which a better
+    page could at most teach more (exact fractions); ``teaches`` and ``bound`` are what ``gap`` comes from. A
+    set of patterns is a list of ids; the empty one is "no pattern".
     """
     sheet = composed.sheet
     return {
@@ -23,6 +24,7 @@ def composed_object(composed: Composed) -> Json:
             for one in sheet.problems
         ],
         "recipe": sheet.header.recipe,
+        "doubt_left": composed.doubt_left,
         "gap": composed.gap,
         "teaches": composed.taught,
         "bound": composed.bound,
