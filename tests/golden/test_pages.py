@@ -30,7 +30,7 @@ K02,4 7/8,8,2 ft 7 in
 K03,39/8,about 8,-
 K04,,,
 """
-KINDS = ("pupil", "key", "workings", "family", "morning", "practice", "keys")
+KINDS = ("pupil", "key", "workings", "family", "morning", "talks", "practice", "keys")
 #: A later night: each page ends with a slip to find, and one pupil has a page too.
 LATER = Tomorrow(pupils=("K01",), find_slip=True)
 

@@ -3,12 +3,14 @@
 import datetime as dt
 import re
 from dataclasses import replace
+from datetime import date
 from functools import cache
 from itertools import product
 
 from onewhole.desk.mark import Marked, mark
 from onewhole.desk.practice_pages import PracticePage, Tomorrow, practice_pages
 from onewhole.desk.print_pages import sheet_pages
+from onewhole.desk.report import Report, reports
 from onewhole.marking.first import see_first
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
@@ -17,6 +19,7 @@ from onewhole.writers.morning_page import morning_page
 from onewhole.writers.practice_key import practice_key
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import practice_page
+from onewhole.writers.talks_page import talks_page
 from tests.kit.sessions import ROOT
 
 WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
@@ -55,6 +58,9 @@ say: regroup
 """
 DRAWN = "picture: strip\n" + SORTS
 JUMPED = "picture: number line\ncolumns: 1\n" + SORTS
+
+#: Two problems that leave open which pattern was followed.
+OPEN = "1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4\n"
 
 PAPERS = ("letter", "a4")
 PRINTS = ("ordinary", "large")
@@ -133,10 +139,26 @@ def morning(paper: str, size: str) -> Printed:
     )
 
 
+@cache
+def talks(paper: str, size: str) -> Printed:
+    """The talks of Room 12's morning."""
+    found = marked(paper, size)
+    first = see_first(found.marks.pupils, found.findings, found.groups)
+    return talks_page(found.sheet.header, told(tuple(one.pupil for one in first)), date(2026, 12, 8))
+
+
+@cache
+def told(pupils: tuple[str, ...]) -> tuple[Report, ...]:
+    """The reports of some pupils of Room 12, and of one whose answers leave something open."""
+    open_night = mark(OPEN, "pupil,1,2\nK25,5 9/8 - 2 5/8 = 3 4/8,4 2/4\nK26,3 4/8,4 2/4")
+    return (*reports(marked(), pupils), *reports(open_night, ("K25", "K26")))
+
+
 def every_page(paper: str, size: str) -> dict[str, Printed]:
     """Every kind of page of Room 12 and of the sheet with all sorts of problems, by sheet and name."""
     pages = {f"room12/{name}": page for name, page in night("room12", paper, size).items()}
-    pages |= {"room12/morning": morning(paper, size), "room12/practice": practice(paper, size)[0]}
+    pages |= {"room12/morning": morning(paper, size), "room12/talks": talks(paper, size)}
+    pages |= {"room12/practice": practice(paper, size)[0]}
     pages |= {"room12/mend": practice(paper, size, "later")[0], "room12/keys": key_to_practice(paper, size)}
     pages |= {f"sorts/{name}": page for name, page in night("sorts", paper, size).items()}
     return pages | {f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped")}

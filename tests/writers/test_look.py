@@ -31,7 +31,7 @@ from tests.kit.pages import (
 MILLIMETRES = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
 # A printer leaves a quarter of an inch blank (common practice, no source).
 BLANK = 6.35
-FOR_TEACHER = ("workings", "morning", "keys")
+FOR_TEACHER = ("workings", "morning", "talks", "keys")
 
 every = pytest.mark.parametrize(
     ("name", "paper", "size"), [(name, *both) for name, both in product(EVERY, COMBINED)]

@@ -36,7 +36,7 @@ def test_every_pupil_and_answer_stands_in_it() -> None:
         for problem, cell, right in zip(PAGE, rows["K02"], rows["K01"], strict=True)
         if cell != right
     ]
-    assert [one["patterns"] for one in finding["odds"]][0] == ["A04"]
+    assert finding["odds"][0]["patterns"] == ["A04"]
     assert 0.99 < sum(one["probability"] for one in finding["odds"]) <= 1
     assert (finding["ask_next"], finding["caution"]) == ([], CAUTION)
     assert json.loads(json.dumps(found, default=float))["pupils"][0] == pupils[0] | {

@@ -13,7 +13,7 @@ def line_patterns(asked: Expected, chain: Chain) -> Ids:
     """Return the patterns whose false line is the first false one of a pupil's working.
 
     The working is of a sum or a difference and need not begin with the problem; where it begins with another
-    amount, that may be work on a part of it, and only patterns with its answer count. Empty where all is true,
+    amount, that may be work on a part of it: only patterns with its answer count. Empty where all is true,
     where the first false side is the last one (then the answer says it all), and where the equals sign only
     runs on.
 

@@ -75,7 +75,10 @@ def _found(report: Report) -> Iterator[str]:
 def _fit(report: Report, begins: str) -> str:
     if len(report.sets) == 1:
         return f"{begins} {ideas(report.sets[0])}."
-    return f"{begins} {' or '.join(map(ideas, report.sets))}; they do not tell these apart."
+    shared = tuple(key for key in report.sets[0] if all(key in patterns for patterns in report.sets))
+    others = (tuple(key for key in patterns if key not in shared) for patterns in report.sets)
+    first = f"{ideas(shared)} together with " if shared else ""
+    return f"{begins} {first}{' or '.join(map(ideas, others))}; they do not tell these apart."
 
 
 def beside(report: Report) -> tuple[str, ...]:

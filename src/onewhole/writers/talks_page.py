@@ -3,13 +3,13 @@
 from collections.abc import Sequence
 from datetime import date
 
-from onewhole.marking.answer import Blank, Unreadable
+from onewhole.marking.answer import Blank, Unreadable, Written
 from onewhole.marking.evidence import Speaks
 from onewhole.marking.finding import CAUTION
 from onewhole.marking.mark import Verdict
 from onewhole.marking.report import Report, Row
 from onewhole.sheets.header import Header
-from onewhole.writers.formula import formula
+from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.labels import runs
 from onewhole.writers.printed import Json, Printed
@@ -56,13 +56,17 @@ def _tells(row: Row, report: Report) -> bool:
 
 
 def _row(row: Row, report: Report) -> Json:
-    read = row.mark.written.read
-    plain = isinstance(read, Blank | Unreadable) or row.mark.written.chain is not None
-    written = " ".join(row.mark.written.text.split())
     return {
         "label": f"{row.mark.label}.",
         "problem": formula(row.problem.statement),
-        "wrote": f"“{written}”" if plain else formula(read),
+        "wrote": _wrote(row.mark.written),
         "would": [formula(outcome) for outcome in row.beside.would_write],
         "says": says(row, report),
     }
+
+
+def _wrote(written: Written) -> Formula | str:
+    """Return an answer as a formula; typed lines, and what cannot be read, as they stand."""
+    if isinstance(written.read, Blank | Unreadable) or written.chain is not None:
+        return f"“{' '.join(written.text.split())}”"
+    return formula(written.read)
