@@ -1,4 +1,4 @@
-"""The morning page, and practice pages with their key."""
+"""The morning page, the talks, and practice pages with their key."""
 
 from datetime import UTC, datetime
 from pathlib import Path
@@ -26,6 +26,8 @@ def test_a_plan_holds_the_morning_practice_and_key(marked: Marked, tmp_path: Pat
     made = plan(marked, tmp_path / "plan", when=WHEN, asked=Tomorrow(pupils=("K02",)))
     assert [one.path.name for one in made] == [
         "morning.pdf",
+        "talks.pdf",
+        "talks.pdf",
         "practice-swifts.pdf",
         "practice-larks.pdf",
         "pupil-k02.pdf",
@@ -59,7 +61,7 @@ def test_a_page_for_a_child_names_no_pattern(marked: Marked, asked: Tomorrow) ->
     """Neither id nor name of a pattern stands in the data of a practice page, nor another pupil's code."""
     for name, page in plan_pages(marked, asked):
         said = page.content.decode().lower()
-        if name != "morning":
+        if name not in {"morning", "talks"}:
             assert "a01" not in said
             assert "smaller number" not in said
         if name.startswith("practice-") and name != "practice-key":

@@ -45,7 +45,7 @@ def test_of_a_measure_and_of_columns() -> None:
     """The same rule on every ladder."""
     feet = made("5 ft 2 in - 2 ft 7 in", "G02")
     assert (text(feet.lines[1]), text(feet.would_be)) == ("7 ft 11 in - 5 ft 8 in", "7 ft 13 in - 5 ft 8 in")
-    tens = made("52 - 27", "E12")
+    tens = made("71 - 38", "E12")
     assert (text(tens.lines[1]), text(tens.would_be)) == ("7 tens 10 ones - 64", "7 tens 11 ones - 64")
 
 

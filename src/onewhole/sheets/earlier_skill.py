@@ -31,7 +31,7 @@ def earlier_skill(statement: Statement) -> Statement | None:
         return None
     try:
         if needs(statement).regrouping:
-            found = _without_regrouping(pair.first, pair.second)
+            found: Statement | None = _without_regrouping(pair.first, pair.second)
         elif pair.taken:
             found = _undone(statement, pair.second)
         else:
