@@ -27,7 +27,6 @@ def test_a_plan_holds_the_morning_practice_and_key(marked: Marked, tmp_path: Pat
     assert [one.path.name for one in made] == [
         "morning.pdf",
         "talks.pdf",
-        "talks.pdf",
         "practice-swifts.pdf",
         "practice-larks.pdf",
         "pupil-k02.pdf",
