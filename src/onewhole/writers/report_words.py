@@ -60,7 +60,10 @@ def _found(report: Report) -> Iterator[str]:
         case Status.LIKELY:
             yield _fit(report, "Answers fit")
         case Status.POSSIBLE:
-            yield _fit(report, f"The answer to {listed(report.finding.evidence)} may fit")
+            labels = report.finding.evidence
+            yield _fit(
+                report, f"{'Answers' if len(labels) > 1 else 'The answer'} to {listed(labels)} may fit"
+            )
             yield "That is too little to tell: talk with the child."
         case Status.UNSTEADY:
             yield "No steady pattern: talk with the child."
