@@ -1,5 +1,6 @@
 """The page for home: what the class does tonight, in short sentences and the class's own words."""
 
+from collections.abc import Iterable
 from fractions import Fraction
 from itertools import islice
 
@@ -22,8 +23,9 @@ WORDING = "You may know this as borrowing. In class we say {word}: the amount do
 CLOSING = (
     "You do not need to teach it. Listening helps. If it takes too long, stop there and write us a note."
 )
-#: So many parallel problems are looked at for a small one.
-LOOKED_AT = 60
+#: So many parallel problems are looked at for a small one, of so many wholes.
+LOOKED_AT = 20
+SMALL = 5
 _ACTS = {
     Operation.SUBTRACT: "we take one number from another",
     Operation.ADD: "we put numbers together",
@@ -52,10 +54,19 @@ def _shown(sheet: Sheet) -> Working | None:
     ordered = sorted(sheet.problems, key=lambda problem: not _telling(problem))
     asked = {problem.statement for problem in sheet.problems}
     for problem in ordered:
-        like = (one for one in islice(parallel(problem.statement), LOOKED_AT) if one not in asked)
-        if other := min(like, key=_size, default=None):
+        if other := _small(one for one in islice(parallel(problem.statement), LOOKED_AT) if one not in asked):
             return as_taught(other, sheet.header.strategy)
     return None
+
+
+def _small(found: Iterable[Statement]) -> Statement | None:
+    """Return the first small problem, or the smallest that there is."""
+    looked: list[Statement] = []
+    for one in found:
+        if _size(one) <= SMALL:
+            return one
+        looked.append(one)
+    return min(looked, key=_size, default=None)
 
 
 def _size(statement: Statement) -> Fraction:

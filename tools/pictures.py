@@ -1,0 +1,47 @@
+"""Pictures of Room 12's pages for the README, in docs/pictures: `python -m tools.pictures`.
+
+Each is the first page of a PDF, 800 pixels wide, in few colours so that the files stay small.
+"""
+
+import datetime as dt
+from pathlib import Path
+
+import pypdfium2  # type: ignore[import-untyped]
+from PIL import Image, ImageOps
+
+from onewhole.desk.mark import mark_files
+from onewhole.desk.plan import plan_pages
+from onewhole.desk.print_pages import sheet_pages
+from onewhole.desk.sheets import sheet_in
+from onewhole.presses.pdf import press
+
+ROOT = Path(__file__).parents[1]
+PICTURES = ROOT / "docs" / "pictures"
+SHEET, ANSWERS = (ROOT / "examples" / "room12" / name for name in ("sheet.txt", "answers.csv"))
+#: The pages that are shown.
+SHOWN = ("pupil", "workings", "family", "morning")
+WIDTH = 800
+COLOURS = 48
+EDGE = "#6f6860"
+WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
+
+
+def main() -> None:
+    """Write the pictures."""
+    PICTURES.mkdir(parents=True, exist_ok=True)
+    pages = dict((*sheet_pages(sheet_in(SHEET)), *plan_pages(mark_files(SHEET, ANSWERS))))
+    for name in SHOWN:
+        picture = first_page(press(pages[name].source, data=pages[name].content, when=WHEN))
+        picture.save(PICTURES / f"{name}.png", optimize=True)
+        print(f"docs/pictures/{name}.png")
+
+
+def first_page(pdf: bytes) -> Image.Image:
+    """Return the first page of a PDF with a thin line round it."""
+    page = pypdfium2.PdfDocument(pdf)[0]
+    drawn: Image.Image = page.render(scale=WIDTH / page.get_width()).to_pil()
+    return ImageOps.expand(drawn, border=1, fill=EDGE).quantize(COLOURS, Image.Quantize.MAXCOVERAGE)
+
+
+if __name__ == "__main__":
+    main()
