@@ -49,9 +49,9 @@ class Header:
     ``title``, ``date`` and ``class_name`` are empty and ``minutes`` and ``columns`` None where nothing is
     set: nothing is printed for them, there is no budget of minutes, and the number of columns follows from
     the room that the problems need. ``mixed_form`` and ``simplest_form`` say that a right amount in another
-    form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM 2010). ``recipe`` is what a
-    composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError for
-    a number outside its bounds and for words that do not fit one line.
+    form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM 2010). ``recipe`` is
+    what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises
+    SettingError for a number outside its bounds and for words that do not fit one line.
 
     >>> Header().strategy.key, Header().paper.value
     ('regroup_first', 'letter')
