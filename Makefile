@@ -4,9 +4,9 @@ PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
 READY := $(VENV)/ready
-CODE := $(wildcard src tests bench tools examples)
+CODE := $(wildcard src tests bench lab tools examples)
 
-.PHONY: run test walk lint format docs bench lock clean
+.PHONY: run test walk lint format docs bench lab lock clean
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
@@ -37,6 +37,10 @@ docs: $(READY)
 
 bench: $(READY)
 	$(BIN)/python bench/all.py
+
+# Measures the diagnosis on invented classes and writes the table into docs/lab.md; some minutes.
+lab: $(READY)
+	$(BIN)/python -m lab --write
 
 $(READY): requirements.lock requirements-dev.lock pyproject.toml
 	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || { \

@@ -2,6 +2,7 @@
 
 import os
 import secrets
+from collections.abc import Iterable
 from contextlib import suppress
 from pathlib import Path
 
@@ -27,6 +28,20 @@ def write(path: Path, content: bytes) -> None:
     ...     (Path(folder) / "page.pdf").read_bytes()
     b'six kites'
     """
+    write_parts(path, (content,))
+
+
+def write_parts(path: Path, parts: Iterable[bytes]) -> None:
+    """Write a file part by part, so that it never has to be held whole; otherwise as :func:`write`.
+
+    What goes wrong while a part is made leaves the old file as it was.
+
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     write_parts(Path(folder) / "page.csv", (b"six ", b"kites"))
+    ...     (Path(folder) / "page.csv").read_bytes()
+    b'six kites'
+    """
     goal = Path(os.path.realpath(path))
     if goal.is_dir():
         raise FileRefused(
@@ -37,7 +52,7 @@ def write(path: Path, content: bytes) -> None:
             "The folder is not there", where=str(path.parent), remedy="Make the folder, or choose another."
         )
     try:
-        _replace(goal, content)
+        _replace(goal, parts)
     except OSError as error:
         raise FileRefused(
             f"The file cannot be written: {error.strerror or error}",
@@ -46,13 +61,13 @@ def write(path: Path, content: bytes) -> None:
         ) from error
 
 
-def _replace(goal: Path, content: bytes) -> None:
+def _replace(goal: Path, parts: Iterable[bytes]) -> None:
     """Write beside, then rename; when either fails, take the new file away again."""
     beside = goal.with_name(f".{goal.name[:40]}.{secrets.token_hex(6)}")
     handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o666)
     try:
         with os.fdopen(handle, "wb") as file:
-            file.write(content)
+            file.writelines(parts)
             file.flush()
             os.fsync(file.fileno())
         if goal.exists():

@@ -1,0 +1,49 @@
+"""Run the laboratory: `make lab`, or `python -m lab --quick` for a table of a few classes."""
+
+import sys
+from argparse import ArgumentParser
+from collections.abc import Sequence
+from concurrent.futures import Executor, ProcessPoolExecutor
+from pathlib import Path
+from time import perf_counter
+
+from lab.page import written
+from lab.parts import FULL, QUICK, Size, compared, growing, grown, other_classes, usual_class
+from lab.published import lee_and_corter, siegler
+from lab.table import Part, plain
+
+DOCS = Path(__file__).parents[1] / "docs" / "lab.md"
+
+
+def measured(size: Size, pool: Executor | None = None) -> tuple[Part, ...]:
+    """Measure every part of the table."""
+    seen = grown(size, pool)
+    return (
+        *usual_class(size, pool),
+        other_classes(size, pool),
+        growing(seen),
+        compared(seen),
+        lee_and_corter(size.steady, pool),
+        siegler(),
+    )
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Print the table; with ``--write`` put it into the page of the docs as well."""
+    parser = ArgumentParser(prog="python -m lab", description="Measure the diagnosis on invented classes.")
+    parser.add_argument("--quick", action="store_true", help="a few classes only: shows that it runs")
+    parser.add_argument("--cores", type=int, default=2, help="processes at work (default 2)")
+    parser.add_argument("--write", action="store_true", help="write the table into docs/lab.md")
+    asked = parser.parse_args(arguments)
+    begun = perf_counter()
+    with ProcessPoolExecutor(asked.cores) as pool:
+        parts = measured(QUICK if asked.quick else FULL, pool)
+    print(plain(parts))
+    print(f"\n{perf_counter() - begun:.0f} seconds on {asked.cores} cores")
+    if asked.write and not asked.quick:
+        DOCS.write_text(written(DOCS.read_text(encoding="utf-8"), parts), encoding="utf-8")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

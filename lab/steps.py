@@ -1,0 +1,218 @@
+"""How one invented pupil works one problem: line by line, with the slips that happen inside a line.
+
+No chance of an *answer* stands here. A number is copied wrongly before anything is worked; a fact in a
+written line is one off, and what follows goes on from the wrong number; a form is changed at the end.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from fractions import Fraction
+from functools import lru_cache
+from random import Random
+
+from lab.pupils import Kind, Pupil
+from onewhole.errors import OnewholeError
+from onewhole.misconceptions.attempt import Outcome
+from onewhole.misconceptions.catalogue import by_id, shows
+from onewhole.misconceptions.pattern import Family
+from onewhole.misconceptions.slip import Slip
+from onewhole.notations.text import text
+from onewhole.number.ladder import Style, mixed
+from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
+from onewhole.problems.numbers import numbers_of, with_numbers
+from onewhole.problems.problem import Problem
+from onewhole.statements.expression import Over, Sum, Times, value
+from onewhole.statements.statement import Question, Statement
+from onewhole.working.line import Line
+from onewhole.working.questions import for_question, work_question
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.working import equal_forms
+
+TEN = 10
+#: The taught way, and the ways that some pupils take instead; our assumption.
+WAYS = ("regroup_first", "regroup_first", "regroup_first", "wholes_first", "to_fractions", "count_up")
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """What stands on the paper: lines and the answer. ``idea`` is the pattern that acted, "" for none.
+
+    ``false_at`` is the line that the idea makes false, 0 where there is none.
+    """
+
+    lines: tuple[Line, ...]
+    wrote: Outcome
+    idea: str = ""
+    also: tuple[Outcome, ...] = ()
+    false_at: int = 0
+
+
+@dataclass(slots=True)
+class Pen:
+    """A pupil at work on a page: the chance of this pupil alone, the way taken, ideas already dropped."""
+
+    pupil: Pupil
+    chance: Random
+    way: str = ""
+    dropped: set[str] = field(default_factory=set)
+
+    def __post_init__(self) -> None:
+        """Choose a way to work for the whole page."""
+        self.way = self.chance.choice(WAYS)
+
+    def happens(self, rate: float) -> bool:
+        """Say whether something that happens so often happens now."""
+        return self.chance.random() < rate
+
+
+def page_of(pupil: Pupil, problems: Iterable[Problem], seed: str) -> tuple[str, ...]:
+    """Return what a pupil writes on a page, one cell a problem."""
+    pen = Pen(pupil, Random(f"{seed} {pupil.code}"))
+    return tuple(cell(pen, problem.statement) for problem in problems)
+
+
+def cell(pen: Pen, statement: Statement) -> str:
+    """Return what a pupil writes for one problem."""
+    if pen.happens(pen.pupil.blank):
+        return ""
+    once = pen.happens(pen.pupil.once)
+    if once and pen.happens(pen.pupil.air):
+        return text(_out_of_the_air(pen, statement))
+    idea = _dropped_idea(pen, statement) if once else _steady_idea(pen, statement)
+    read = _copied(pen, statement) if pen.happens(pen.pupil.copied) else statement
+    work = _by_idea(idea, read) or _rightly(pen.way, read)
+    for at, line in enumerate(work.lines):
+        if at and not line.aside and pen.happens(pen.pupil.slip):
+            work = _one_off(pen, work, at)
+            break
+    return text(_form(pen, work))
+
+
+def _steady_idea(pen: Pen, statement: Statement) -> str:
+    """Return the steady idea that acts here, unless the pupil is back at the right way; "" for none."""
+    acting = [key for key in pen.pupil.ideas if by_id(key).slip(statement)]
+    if not acting or pen.happens(pen.pupil.back):
+        return ""
+    return pen.chance.choice(acting) if pen.pupil.kind is Kind.IN_TURN else acting[0]
+
+
+def _dropped_idea(pen: Pen, statement: Statement) -> str:
+    """Return an idea that this pupil has not tried yet, never to be tried again."""
+    fresh = [key for key in _possible(statement) if key not in pen.dropped]
+    if not fresh:
+        return ""
+    pen.dropped.add(chosen := pen.chance.choice(fresh))
+    return chosen
+
+
+@lru_cache(maxsize=1024)
+def _possible(statement: Statement) -> tuple[str, ...]:
+    return tuple(
+        slip.pattern
+        for slip in shows(statement)
+        if by_id(slip.pattern).family is not Family.FACT and not slip.form
+    )
+
+
+@lru_cache(maxsize=16384)
+def _slip(idea: str, statement: Statement) -> Slip | None:
+    return by_id(idea).slip(statement)
+
+
+def _by_idea(idea: str, statement: Statement) -> Work | None:
+    slip = _slip(idea, statement) if idea else None
+    return Work(slip.lines, slip.wrote, idea, slip.also, slip.false_at or 0) if slip else None
+
+
+@lru_cache(maxsize=16384)
+def _rightly(way: str, statement: Statement) -> Work:
+    assert isinstance(statement, Question)
+    working = work_question(statement, for_question(statement, strategy_named(way)), checked=False)
+    return Work(working.lines, working.answer)
+
+
+def _copied(pen: Pen, statement: Statement) -> Statement:
+    """Copy one digit of one number wrongly; a problem that cannot be worked then is read again."""
+    numbers = list(numbers_of(statement))
+    at = pen.chance.randrange(len(numbers))
+    counts = list(numbers[at].counts)
+    rung = pen.chance.randrange(len(counts))
+    counts[rung] = pen.chance.randrange(1, TEN)
+    numbers[at] = _kept(Quantity(numbers[at].ladder, tuple(counts)))
+    other = with_numbers(statement, numbers)
+    try:
+        _rightly("regroup_first", other)
+    except (OnewholeError, ValueError):
+        return statement
+    return other
+
+
+def _kept(number: Quantity) -> Quantity:
+    """Write a whole number by its digits again, as a copied number is."""
+    return whole(number.value.numerator) if number.ladder.style is Style.PLACES else number
+
+
+def _one_off(pen: Pen, work: Work, at: int) -> Work:
+    """Write one count of a line one too large or too small, and go on from there."""
+    says = work.lines[at].says
+    if not isinstance(says, Quantity | Sum | Times | Over) or not isinstance(work.wrote, Quantity):
+        return work
+    before = Question(says)
+    numbers = list(numbers_of(before))
+    which = pen.chance.randrange(len(numbers))
+    amounts = list(numbers[which].amounts)
+    rung = pen.chance.choice([rung for rung, count in enumerate(amounts) if count] or [len(amounts) - 1])
+    amounts[rung] += pen.chance.choice((-1, 1))
+    if amounts[rung] < 0:
+        return work
+    ladder = numbers[which].ladder
+    numbers[which] = _kept(Quantity(ladder, tuple(amounts)))
+    after = with_numbers(before, numbers)
+    try:
+        return _going_on(work, at, after)
+    except (OnewholeError, ValueError, ZeroDivisionError):
+        return work
+
+
+def _going_on(work: Work, at: int, after: Statement) -> Work:
+    """Return the answer that follows from a changed line: the idea acts on it, or it is worked out."""
+    assert isinstance(after, Question)
+    assert isinstance(work.wrote, Quantity)
+    if work.idea and at < work.false_at and (found := _by_idea(work.idea, after)):
+        return found
+    amount = value(after.asked)
+    return Work(work.lines, _written_like(work.wrote, amount), work.idea)
+
+
+def _written_like(wrote: Quantity, amount: Fraction) -> Quantity:
+    """Write another amount as the answer was written: its overfull pieces stay overfull."""
+    step = amount - wrote.value
+    for rung, unit in enumerate(wrote.ladder.units):
+        if abs(step) == unit.size and (count := wrote.amounts[rung] + (1 if step > 0 else -1)) >= 0:
+            counts = tuple(count if at == rung else kept for at, kept in enumerate(wrote.counts))
+            return _kept(Quantity(wrote.ladder, counts))
+    try:
+        return usual(wrote.ladder, amount)
+    except NotOnLadderError:
+        return usual(mixed(amount.denominator), amount)
+
+
+def _form(pen: Pen, work: Work) -> Outcome:
+    """Write the answer, now and then in another form of the same amount or of the same wrong step."""
+    if not pen.happens(pen.pupil.other_form):
+        return work.wrote
+    forms: list[Outcome] = list(work.also)
+    if isinstance(work.wrote, Quantity):
+        forms += [usual(work.wrote.ladder, work.wrote.value), *equal_forms(work.wrote)]
+    other = [form for form in forms if form != work.wrote]
+    return pen.chance.choice(other) if other else work.wrote
+
+
+def _out_of_the_air(pen: Pen, statement: Statement) -> Outcome:
+    """Return a number of the usual look that nothing leads to."""
+    ladder = numbers_of(statement)[0].ladder
+    if ladder.style is Style.MIXED:
+        return Quantity(
+            ladder, (pen.chance.randrange(1, TEN), pen.chance.randrange(1, ladder.denominator + 1))
+        )
+    return whole(pen.chance.randrange(1, TEN ** len(ladder.units)))
