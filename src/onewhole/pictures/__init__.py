@@ -1,0 +1,1 @@
+"""Quantities made visible: scenes in exact coordinates, and which picture suits which working."""

@@ -1,0 +1,32 @@
+"""A picture: a scene for each line of a working, so that a change of the line is a change of the scene."""
+
+from dataclasses import dataclass
+from enum import Enum
+
+from onewhole.pictures.scene import Scene
+
+
+class Kind(Enum):
+    """The pictures that can be drawn, by the name a teacher chooses them with."""
+
+    STRIPS = "strips"
+    DISCS = "discs"
+    RECTANGLES = "rectangles"
+    GRID = "hundred grid"
+    LINE = "number line"
+    SPLIT = "split and join"
+    BLOCKS = "tens and ones"
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """``scenes[i]`` shows ``working.lines[i]``; neighbours may be the same scene. All are of one size."""
+
+    kind: Kind
+    scenes: tuple[Scene, ...]
+
+    def __post_init__(self) -> None:
+        """Refuse scenes of different sizes, and none at all."""
+        if len({(scene.width, scene.height) for scene in self.scenes}) != 1:
+            msg = "a picture has one scene at least, and all have one size"
+            raise ValueError(msg)

@@ -1,0 +1,126 @@
+"""A scene: named pieces on squared paper, in exact millimetres."""
+
+from dataclasses import dataclass
+from enum import Enum
+from fractions import Fraction
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
+
+
+class Look(Enum):
+    """How a piece is drawn; each is told from the others without colour."""
+
+    PLAIN = "plain"  # a pencil line round empty paper
+    FILLED = "filled"  # hatched: a part that is there
+    DOTTED = "dotted"  # a dotted line: room where nothing is (any more)
+    STRUCK = "struck"  # hatched and crossed out: taken away
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """So many of a unit, to be written beside a drawing: 6 sixths, 3 strips."""
+
+    count: int
+    unit: Unit
+
+
+#: What may be written beside a drawing; how it is worded belongs to :mod:`onewhole.notations`.
+Caption = Quantity | Count
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A rectangle: left, top, width and height in millimetres."""
+
+    x: Fraction
+    y: Fraction
+    width: Fraction
+    height: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Wedge:
+    """A sector of a disc: its centre and radius in millimetres; start and sweep in turns, from the top on."""
+
+    x: Fraction
+    y: Fraction
+    radius: Fraction
+    start: Fraction
+    sweep: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A straight pencil line from one point to another, in millimetres."""
+
+    x: Fraction
+    y: Fraction
+    to_x: Fraction
+    to_y: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Hop:
+    """A jump over a number line: a parabola from (x, y) to (to_x, y), ``height`` millimetres high.
+
+    It is drawn from x to to_x, with an arrowhead at the end.
+    """
+
+    x: Fraction
+    y: Fraction
+    to_x: Fraction
+    height: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """Something written, centred on a point; ``size`` is the height of its digits in millimetres."""
+
+    x: Fraction
+    y: Fraction
+    caption: Caption
+    size: Fraction
+
+
+Shape = Box | Wedge | Stroke | Hop | Words
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A shape with a name that stays the same from scene to scene, so that a change can be followed."""
+
+    name: str
+    shape: Shape
+    look: Look = Look.PLAIN
+
+
+@dataclass(frozen=True, slots=True)
+class Tell:
+    """One sentence of the words that do a scene's job without it: a key and its details, never a sentence.
+
+    Keys: shown, cut, struck, joined, left, jump, landed, split, compared. Sentences belong to notations.
+    """
+
+    key: str
+    amounts: tuple[Caption, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """Pieces in the order they are drawn, on a sheet of ``width`` by ``height`` millimetres.
+
+    Raises ValueError when two pieces have one name.
+    """
+
+    width: Fraction
+    height: Fraction
+    pieces: tuple[Piece, ...]
+    tells: tuple[Tell, ...] = ()
+
+    def __post_init__(self) -> None:
+        """Refuse two pieces of one name."""
+        names = [piece.name for piece in self.pieces]
+        if len(set(names)) != len(names):
+            msg = "two pieces of a scene have the same name"
+            raise ValueError(msg)

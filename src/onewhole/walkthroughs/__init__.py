@@ -1,0 +1,1 @@
+"""A working given time: what is said, what is written on the board, and when."""

@@ -1,0 +1,108 @@
+"""A cue: what is said, and what happens on the board meanwhile."""
+
+from dataclasses import dataclass
+from enum import Enum
+from fractions import Fraction
+
+from onewhole.notations.row import Writable
+from onewhole.pictures.scene import Scene
+
+#: The board's width and height; every place on it is in these units, which are pixels of the film.
+BOARD = (1920, 1080)
+
+
+class Role(Enum):
+    """What a cue is there for."""
+
+    OPENING = "opening"
+    OVERVIEW = "overview"
+    PROBLEM = "problem"
+    TRY = "try"
+    LINE = "line"
+    TENS = "tens"
+    MISTAKE = "mistake"
+    CHECK = "check"
+    ANSWER = "answer"
+    FORMS = "forms"
+    CLOSING = "closing"
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where something stands on the board: left, top, width and height in its units."""
+
+    x: int
+    y: int
+    width: int
+    height: int
+
+
+@dataclass(frozen=True, slots=True)
+class Write:
+    """Write a line on the board: mathematics or plain words. ``place`` is None until the board is laid out.
+
+    ``leads`` writes an equals sign before it; ``aside`` writes it lighter and smaller; ``label`` is the
+    problem's number. ``name`` tells it from everything else on its board.
+    """
+
+    name: str
+    content: Writable | str
+    label: str = ""
+    leads: bool = False
+    aside: bool = False
+    heading: bool = False
+    place: Place | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Strike:
+    """Strike out what was written under a name."""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Draw:
+    """Show a scene in the picture's place, changing it from the scene shown before."""
+
+    scene: Scene
+    place: Place | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Fresh:
+    """Wipe the board clean: a fresh board."""
+
+
+Act = Write | Strike | Draw | Fresh
+
+
+@dataclass(frozen=True, slots=True)
+class Cue:
+    """Sentences to say (numbers in digits) while the acts happen, after ``think`` seconds of quiet.
+
+    ``line`` is the number of the working's line (from 0) that the cue is about, where it is about one.
+    """
+
+    role: Role
+    says: tuple[str, ...]
+    acts: tuple[Act, ...] = ()
+    think: Fraction = Fraction(0)
+    line: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Chapter:
+    """A part of the film: opening, one problem (``label`` is its number), closing."""
+
+    label: str
+    title: str
+    cues: tuple[Cue, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Script:
+    """The whole film before it has times."""
+
+    title: str
+    chapters: tuple[Chapter, ...]

@@ -1,0 +1,45 @@
+"""What a walkthrough is made of: the night's problems worked, and how the class speaks."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.misconceptions.slip import Slip
+from onewhole.notations.words import ClassWords
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.picture import Picture
+from onewhole.statements.statement import Relation, Statement
+from onewhole.working.working import Working
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One problem: its label, its working (None where it is only answered), its picture, a likely mistake."""
+
+    label: str
+    statement: Statement
+    answer: Quantity | Relation
+    working: Working | None = None
+    picture: Picture | None = None
+    story: str = ""
+    mistake: Slip | None = None
+    try_first: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Lesson:
+    """A night's page as it is worked aloud."""
+
+    title: str
+    date: str
+    class_name: str
+    words: ClassWords
+    items: tuple[Item, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """How fast it goes: spoken words a minute, seconds to think before an answer and to try a problem first."""
+
+    words_a_minute: int = 120
+    think: Fraction = Fraction(2)
+    try_first: Fraction = Fraction(20)

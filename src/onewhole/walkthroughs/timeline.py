@@ -1,0 +1,53 @@
+"""The script with times: exact seconds, every one on a frame."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.walkthroughs.cue import Act, Cue
+
+#: Frames a second; every time is a whole number of frames.
+FRAMES = 30
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """An act and when it happens on the board."""
+
+    act: Act
+    start: Fraction
+    end: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Timed:
+    """A cue from ``start`` to ``end``; each of its sentences with its own start and end; its acts."""
+
+    cue: Cue
+    start: Fraction
+    end: Fraction
+    said: tuple[tuple[str, Fraction, Fraction], ...]
+    moves: tuple[Move, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TimedChapter:
+    """A chapter from ``start`` to ``end``; its cues follow each other without a gap."""
+
+    label: str
+    title: str
+    start: Fraction
+    end: Fraction
+    cues: tuple[Timed, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Timeline:
+    """A whole film in time; chapters follow each other without a gap, the first starts at 0."""
+
+    title: str
+    chapters: tuple[TimedChapter, ...]
+
+    @property
+    def length(self) -> Fraction:
+        """Return how long the film is, in seconds."""
+        return self.chapters[-1].end
