@@ -38,7 +38,7 @@ class Lesson:
 
 @dataclass(frozen=True, slots=True)
 class Pace:
-    """How fast it goes: spoken words a minute, seconds to think before an answer and to try a problem first."""
+    """Spoken words a minute, seconds to think before an answer, and seconds to try a problem first."""
 
     words_a_minute: int = 120
     think: Fraction = Fraction(2)
