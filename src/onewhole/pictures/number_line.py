@@ -1,0 +1,218 @@
+"""A working on a number line: points in exact places, and jumps drawn one by one."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.number.ladder import TEN, Ladder, Style
+from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.route import Route, route
+from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Tell, Wedge, Words
+from onewhole.statements.statement import Comparison, Question, asked_quantities
+from onewhole.working.working import Working
+
+WIDTH, MARGIN = Fraction(180), Fraction(10)
+LONG = WIDTH - 2 * MARGIN
+#: At most so many ticks with a number under them, and so many ticks at all.
+MOST_NUMBERS, MOST_TICKS = 12, 100
+#: The height of digits, the room of one row of numbers, and the room from number to number in a row.
+DIGITS, ROW, APART, APART_MEASURES = Fraction(4), 7, 14, 26
+#: A jump is this high at least, and this much higher when it goes from end to end.
+LOW, HIGHER = 6, 20
+LONG_TICK, SHORT_TICK = Fraction(3), Fraction(3, 2)
+
+
+@dataclass(frozen=True, slots=True)
+class Axis:
+    """The stretch of line that is drawn, its numbered ticks and the ticks between, in smallest units."""
+
+    ladder: Ladder
+    start: int
+    end: int
+    step: int
+    small: int | None
+
+    def x(self, point: int) -> Fraction:
+        """Return where a point stands, in millimetres from the left: exactly in proportion."""
+        return MARGIN + LONG * Fraction(point - self.start, self.end - self.start)
+
+
+def axis(ladder: Ladder, points: Iterable[int]) -> Axis:
+    """Return an axis that holds the points, from 0 where there is room.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> found = axis(mixed(6), (23, 44))
+    >>> found.start, found.end, found.step, found.small
+    (0, 48, 6, 1)
+    """
+    known = sorted(points)
+    start, end, step = next(filter(None, (_stretch(known[0], known[-1], step) for step in _steps(ladder))))
+    between = sorted({1, *ladder.worths, *(_unit(ladder) * times for times in (1, TEN, TEN * TEN))})
+    fitting = (s for s in between if s < step and not step % s and (end - start) // s <= MOST_TICKS)
+    return Axis(ladder, start, end, step, next(fitting, None))
+
+
+def _steps(ladder: Ladder) -> Iterator[int]:
+    """Give the steps from numbered tick to numbered tick that may be tried: 1, 2, 5, 10, 20, 50 wholes."""
+    step = _unit(ladder)
+    while True:
+        yield from (step, 2 * step, 5 * step)
+        step *= TEN
+
+
+def _stretch(low: int, high: int, step: int) -> tuple[int, int, int] | None:
+    """Return start, end and step of an axis that holds both, from 0 where there is room; None if crowded."""
+    end = max(-(-high // step), 1) * step
+    if end // step <= MOST_NUMBERS:
+        return 0, end, step
+    start = low // step * step
+    return (start, max(end, start + step), step) if (end - start) // step <= MOST_NUMBERS else None
+
+
+def _unit(ladder: Ladder) -> int:
+    """Return what a numbered tick counts at least: one whole, in smallest units."""
+    match ladder.style:
+        case Style.PLACES | Style.DECIMAL:
+            return ladder.worths[-1 - ladder.after]
+        case _:
+            return ladder.ratios[-1] if ladder.ratios else 1
+
+
+def number_line(working: Working) -> Picture:
+    """Draw a sum, a difference or a comparison on a number line, a scene for every line.
+
+    Places are exactly in proportion to amounts. Raises ValueError for any other working.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.count_up import COUNT_UP
+    >>> from onewhole.working.work import work
+    >>> picture = number_line(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP))
+    >>> [sum(isinstance(piece.shape, Hop) for piece in scene.pieces) for scene in picture.scenes]
+    [0, 3, 3, 3]
+    """
+    way = route(working)
+    if way is None:
+        msg = "only sums, differences and comparisons go on a number line"
+        raise ValueError(msg)
+    board = _Board.of(way, _written(working))
+    return Picture(Kind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
+
+
+def _written(working: Working) -> tuple[Quantity, ...]:
+    """Return the numbers of the problem as they are written there."""
+    match working.statement:
+        case Comparison(Quantity() as left, Quantity() as right):
+            return left, right
+        case Question():
+            return tuple(quantity for quantity, _ in asked_quantities(working.statement) or ())
+        case _:
+            return ()
+
+
+@dataclass(frozen=True, slots=True)
+class _Board:
+    """A route laid out: its axis, how high the line stands, and the row of every number beside it."""
+
+    way: Route
+    axis: Axis
+    written: tuple[Quantity, ...]
+    y: Fraction
+    height: Fraction
+    below: dict[int, int]
+    above: tuple[int, ...]
+
+    @classmethod
+    def of(cls, way: Route, written: tuple[Quantity, ...]) -> "_Board":
+        points = sorted({*way.given, *(end for jump in way.jumps for end in (jump.start, jump.end))})
+        line = axis(way.ladder, points)
+        apart = APART_MEASURES if way.ladder.style is Style.MEASURE else APART
+        named = [point for point in points if point % line.step]
+        below = dict(zip(named, _rows([line.x(point) for point in named], apart), strict=True))
+        middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in way.jumps]
+        above = _rows(middles, apart)
+        y = Fraction(LOW + HIGHER + (max(above, default=0) + 2) * ROW)
+        return cls(way, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above)
+
+    def scene(self, working: Working, at: int) -> Scene:
+        drawn = self.way.drawn[at]
+        last = at == len(working.lines) - 1
+        measured = drawn and not _unmeasured(working, at)
+        pieces = (
+            *self._line(),
+            *self._points(drawn, first=at == 0, last=last),
+            *self._jumps(drawn if measured else 0, drawn),
+        )
+        return Scene(WIDTH, self.height, pieces, tuple(self._tells(working, drawn, last=last)))
+
+    def _line(self) -> Iterator[Piece]:
+        y, line = self.y, self.axis
+        yield Piece("axis", Stroke(MARGIN / 2, y, WIDTH - MARGIN / 2, y))
+        for point in range(line.start, line.end + 1, line.small or line.step):
+            if point % line.step:
+                yield Piece(
+                    f"part/{point}", Stroke(line.x(point), y - SHORT_TICK, line.x(point), y + SHORT_TICK)
+                )
+        for point in range(line.start, line.end + 1, line.step):
+            x = line.x(point)
+            yield Piece(f"tick/{point}", Stroke(x, y - LONG_TICK, x, y + LONG_TICK))
+            yield Piece(f"whole/{point}", Words(x, y + ROW, landmark(line.ladder, point), DIGITS))
+
+    def _points(self, drawn: int, *, first: bool, last: bool) -> Iterator[Piece]:
+        shown = {*self.way.given}
+        for jump in self.way.jumps[:drawn]:
+            shown |= {jump.start, jump.end}
+        for point in sorted(shown):
+            x = self.axis.x(point)
+            spot = Wedge(x, self.y, Fraction(3, 2), Fraction(0), Fraction(1))
+            yield Piece(f"point/{point}", spot, Look.FILLED)
+            if point in self.below:
+                y = self.y + ROW * (self.below[point] + 2)
+                yield Piece(f"number/{point}", Words(x, y, self._name(point, first=first), DIGITS))
+        if last and self.way.answer is not None:
+            ring = Wedge(self.axis.x(self.way.answer), self.y, Fraction(3), Fraction(0), Fraction(1))
+            yield Piece("answer", ring)
+
+    def _name(self, point: int, *, first: bool) -> Quantity:
+        """Write a point: as the problem writes it in the first scene, in the smallest parts later."""
+        size = self.way.ladder.finest * point
+        known = [trimmed(number) for number in self.written if number.value == size]
+        return known[0] if first and known else landmark(self.way.ladder, point)
+
+    def _jumps(self, measured: int, drawn: int) -> Iterator[Piece]:
+        for number, jump in enumerate(self.way.jumps[:drawn], start=1):
+            x, to_x = self.axis.x(jump.start), self.axis.x(jump.end)
+            height = LOW + HIGHER * abs(to_x - x) / LONG
+            yield Piece(f"jump/{number}", Hop(x, self.y, to_x, height))
+            if number <= measured:
+                y = self.y - height - ROW * (self.above[number - 1] + Fraction(1, 2))
+                length = landmark(self.way.ladder, abs(jump.end - jump.start))
+                yield Piece(f"length/{number}", Words((x + to_x) / 2, y, length, DIGITS))
+
+    def _tells(self, working: Working, drawn: int, *, last: bool) -> Iterator[Tell]:
+        ladder = self.way.ladder
+        yield Tell("shown", tuple(landmark(ladder, point) for point in self.way.given))
+        for jump in self.way.jumps[:drawn]:
+            yield Tell("jump", (landmark(ladder, abs(jump.end - jump.start)),))
+            yield Tell("landed", (landmark(ladder, jump.end),))
+        if not last:
+            return
+        if isinstance(working.statement, Comparison):
+            yield Tell("compared", self.written)
+        elif isinstance(working.answer, Quantity) and self.way.jumps:
+            yield Tell("left", (working.answer,))
+
+
+def _unmeasured(working: Working, at: int) -> bool:
+    """Say whether jumps stand there whose lengths are still to be found."""
+    reason = working.lines[at].because
+    return reason is not None and reason.key == "jump_to_stops"
+
+
+def _rows(middles: list[Fraction], apart: int) -> tuple[int, ...]:
+    """Give every number the first row where it stands clear of those before it."""
+    rows: list[int] = []
+    for at, x in enumerate(middles):
+        near = {row for row, other in zip(rows, middles, strict=False) if abs(other - x) < apart}
+        rows.append(next(row for row in range(at + 1) if row not in near))
+    return tuple(rows)
