@@ -1,0 +1,237 @@
+"use strict";
+(() => {
+  const get = (id) => document.getElementById(id);
+  const parts = [...document.querySelectorAll(".part")];
+  const steps = parts.flatMap((part, partAt) => {
+    const found = [...part.querySelectorAll(".step")];
+    return found.map((element, at) => ({ element, partAt, at, of: found.length }));
+  });
+  const links = [...document.querySelectorAll("#problems a")];
+  const voice = "speechSynthesis" in window ? window.speechSynthesis : null;
+
+  let now = 0;
+  let playing = false;
+  let turn = 0; // whatever was planned under an older turn no longer counts
+  let timer = 0;
+
+  // ---- the board -----------------------------------------------------------------------------------------
+
+  /** The acts that made the board of a step: all since it was last wiped clean. */
+  function actsUpTo(last) {
+    const acts = [];
+    steps.slice(0, last + 1).forEach((step, at) => {
+      for (const element of step.element.children) {
+        if (element.classList.contains("fresh")) acts.length = 0;
+        else acts.push({ element, fresh: at === last });
+      }
+    });
+    return acts;
+  }
+
+  /** A copy whose inner names are its own, so that no name stands twice in the page. */
+  function copied(element) {
+    const copy = element.cloneNode(true);
+    const points = ["fill", "stroke", "href", "marker-end", "clip-path", "mask", "aria-labelledby", "aria-describedby"];
+    for (const inner of copy.querySelectorAll("*")) {
+      if (inner.id) inner.id = "board-" + inner.id;
+      for (const name of points) {
+        const value = inner.getAttribute(name);
+        if (value === null) continue;
+        if (name.startsWith("aria-")) inner.setAttribute(name, value.replace(/\S+/g, "board-$&"));
+        else inner.setAttribute(name, value.replace(/(^|url\()#/, "$1#board-"));
+      }
+    }
+    return copy;
+  }
+
+  function written(act) {
+    const line = document.createElement("li");
+    line.className = act.element.className;
+    line.dataset.name = act.element.dataset.name;
+    line.classList.toggle("new", act.fresh);
+    line.append(...copied(act.element).childNodes);
+    return line;
+  }
+
+  function struck(name) {
+    const line = [...get("lines").children].find((each) => each.dataset.name === name);
+    if (!line || line.classList.contains("struck")) return;
+    line.classList.add("struck");
+    const said = document.createElement("span");
+    said.className = "unseen";
+    said.textContent = " (struck out)";
+    line.append(said);
+  }
+
+  /** Long lines are written smaller, until they fit on the board. */
+  function fit() {
+    for (const line of get("lines").children) {
+      for (const size of ["small", "tiny"]) {
+        if (line.scrollWidth > line.clientWidth) line.classList.add(size);
+      }
+    }
+  }
+
+  function drawBoard() {
+    const lines = get("lines");
+    const picture = get("picture");
+    lines.replaceChildren();
+    picture.replaceChildren();
+    for (const act of actsUpTo(now)) {
+      const kinds = act.element.classList;
+      if (kinds.contains("write")) lines.append(written(act));
+      else if (kinds.contains("strike")) struck(act.element.dataset.of);
+      else if (kinds.contains("picture")) {
+        const figure = copied(act.element);
+        figure.classList.toggle("new", act.fresh);
+        picture.replaceChildren(figure);
+      }
+    }
+    lines.hidden = lines.children.length === 0;
+    picture.hidden = picture.children.length === 0;
+    get("board").classList.toggle("pictured", !picture.hidden);
+    fit();
+  }
+
+  function show(at) {
+    now = Math.max(0, Math.min(at, steps.length - 1));
+    const step = steps[now];
+    drawBoard();
+    get("part-name").textContent = parts[step.partAt].querySelector("h3").textContent;
+    get("place").textContent = `Step ${step.at + 1} of ${step.of}`;
+    get("caption").replaceChildren(step.element.querySelector(".says").cloneNode(true));
+    get("caption").classList.toggle("try", "try" in step.element.dataset);
+    links.forEach((link, linkAt) => {
+      if (linkAt === step.partAt) link.setAttribute("aria-current", "step");
+      else link.removeAttribute("aria-current");
+    });
+    const newest = [...document.querySelectorAll("#lines .new")].pop();
+    if (playing && newest) newest.scrollIntoView({ block: "nearest", behavior: "auto" });
+    nameButton();
+  }
+
+  function nameButton() {
+    const ended = now === steps.length - 1;
+    const trying = "try" in steps[now].element.dataset;
+    let name = "Play";
+    if (playing) name = "Pause";
+    else if (ended) name = "Play again";
+    else if (trying) name = "We tried it: go on";
+    get("play").textContent = name;
+  }
+
+  // ---- time and voice ------------------------------------------------------------------------------------
+
+  function quiet() {
+    turn += 1;
+    clearTimeout(timer);
+    if (voice) voice.cancel();
+  }
+
+  function later(milliseconds, act) {
+    timer = setTimeout(act, milliseconds);
+  }
+
+  /** Read a step's sentences one after another, then call `done`; `failed` when the browser stays silent. */
+  function read(step, done, failed) {
+    const mine = turn;
+    const said = [...step.querySelectorAll("[data-aloud]")].map((sentence) => sentence.dataset.aloud);
+    const silent = () => {
+      quiet();
+      failed();
+    };
+    const sayFrom = (at) => {
+      if (mine !== turn) return;
+      if (at === said.length) {
+        done();
+        return;
+      }
+      const utterance = new SpeechSynthesisUtterance(said[at]);
+      utterance.lang = document.documentElement.lang;
+      utterance.rate = 0.9;
+      utterance.onstart = () => clearTimeout(timer);
+      utterance.onend = () => sayFrom(at + 1);
+      utterance.onerror = () => mine === turn && silent();
+      voice.speak(utterance);
+      later(3000, silent);
+    };
+    later(Number(step.dataset.think), () => sayFrom(0));
+  }
+
+  /** Show a step and, while playing, plan the next one; a step to try stops here. */
+  function go(at) {
+    quiet();
+    show(at);
+    const step = steps[now].element;
+    if (now === steps.length - 1 || "try" in step.dataset) playing = false;
+    nameButton();
+    const following = () => playing && go(now + 1);
+    const silently = () => playing && later(Number(step.dataset.lasts), following);
+    if (get("aloud").checked) read(step, () => playing && later(600, following), silently);
+    else silently();
+  }
+
+  function play() {
+    if (playing) {
+      playing = false;
+      quiet();
+      nameButton();
+      return;
+    }
+    playing = true;
+    if (now === steps.length - 1) go(0);
+    else if ("try" in steps[now].element.dataset) go(now + 1);
+    else go(now);
+  }
+
+  /** Steps taken by hand stop the playing. */
+  function byHand(at) {
+    playing = false;
+    go(at);
+  }
+
+  function firstStepOf(partAt) {
+    return steps.findIndex((step) => step.partAt === partAt);
+  }
+
+  // ---- buttons and keys ----------------------------------------------------------------------------------
+
+  const keys = {
+    " ": play,
+    ArrowRight: () => byHand(now + 1),
+    ArrowLeft: () => byHand(now - 1),
+    Home: () => byHand(0),
+  };
+
+  document.addEventListener("keydown", (event) => {
+    const act = keys[event.key];
+    if (!act || event.ctrlKey || event.altKey || event.metaKey || event.shiftKey || event.repeat) return;
+    if (event.key === " " && event.target.closest("button, input")) return; // it has a meaning there
+    event.preventDefault();
+    act();
+  });
+
+  get("play").addEventListener("click", play);
+  get("back").addEventListener("click", keys.ArrowLeft);
+  get("next").addEventListener("click", keys.ArrowRight);
+  get("start").addEventListener("click", keys.Home);
+  get("aloud").addEventListener("change", () => go(now));
+  links.forEach((link, partAt) => {
+    link.addEventListener("click", (event) => {
+      event.preventDefault();
+      byHand(firstStepOf(partAt));
+    });
+  });
+  get("all").addEventListener("click", () => {
+    get("steps").hidden = !get("steps").hidden;
+    get("all").textContent = get("steps").hidden ? "Show all steps" : "Hide all steps";
+    get("all").setAttribute("aria-expanded", String(!get("steps").hidden));
+  });
+
+  document.body.classList.add("plays");
+  for (const id of ["player", "all"]) get(id).hidden = false;
+  for (const id of ["without", "steps"]) get(id).hidden = true;
+  get("aloud-choice").hidden = !voice;
+  const asked = parts.findIndex((part) => "#" + part.id === location.hash);
+  go(asked < 0 ? 0 : firstStepOf(asked));
+})();

@@ -1,0 +1,145 @@
+"""The walkthrough as one HTML file: it plays the board step by step, and is a transcript without its script."""
+
+import re
+from base64 import b64encode
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+from hashlib import sha256
+from html import escape
+from importlib.resources import files
+from itertools import count
+from string import Template
+from typing import assert_never
+
+from onewhole.notations.aloud import aloud
+from onewhole.notations.mathml import mathml
+from onewhole.notations.row import Writable
+from onewhole.notations.svg import svg
+from onewhole.notations.words import ClassWords
+from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
+from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
+
+#: Names inside a drawing, and what points at them; a page with many drawings must not have one twice.
+_NAMES = re.compile(r"""(\bid="|url\(#|href="#|\baria-(?:labelledby|describedby)=")""")
+
+
+def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str = "") -> str:
+    """Write a film as one HTML page that needs nothing else: no network, no other file.
+
+    Every cue is a step. The page holds all steps in reading order, each with what is written (MathML), drawn
+    (SVG) and said; its own small script shows them on a board one by one, played, or at the family's own
+    pace. ``voice_note`` is printed at the foot and tells whose voice is heard. Names and sentences are
+    escaped, and the page's policy lets nothing run but its own script and style.
+    """
+    style, script = _file("player.css"), _file("player.js")
+    policy = (
+        f"default-src 'none'; script-src '{_hash(script)}'; style-src '{_hash(style)}'; "
+        "base-uri 'none'; form-action 'none'"
+    )
+    written = Template(_file("page.html")).substitute(
+        title=escape(timeline.title),
+        policy=policy,
+        style=style,
+        script=script,
+        problems=_lines(_link(at, chapter) for at, chapter in enumerate(timeline.chapters)),
+        parts=_parts(timeline, words),
+        note=f"<p>{escape(voice_note)}</p>" if voice_note else "",
+    )
+    return written.rstrip() + "\n"
+
+
+def _file(name: str) -> str:
+    return files("onewhole.writers").joinpath("walkthrough", name).read_text(encoding="utf-8")
+
+
+def _hash(content: str) -> str:
+    """Return a source expression of the Content Security Policy: the hash of what stands between the tags."""
+    return f"sha256-{b64encode(sha256(content.encode()).digest()).decode()}"
+
+
+def _lines(found: Iterable[str]) -> str:
+    return "\n".join(found)
+
+
+def _name(chapter: TimedChapter) -> str:
+    return f"{chapter.label}. {chapter.title}" if chapter.label else chapter.title
+
+
+def _link(at: int, chapter: TimedChapter) -> str:
+    return f'<li><a href="#part-{at}">{escape(_name(chapter))}</a></li>'
+
+
+def _parts(timeline: Timeline, words: ClassWords) -> str:
+    """Write every chapter; drawings are numbered through the whole page."""
+    numbers = count()
+    return _lines(
+        _lines(_part(at, chapter, words, numbers)) for at, chapter in enumerate(timeline.chapters)
+    )
+
+
+def _part(at: int, chapter: TimedChapter, words: ClassWords, numbers: Iterator[int]) -> Iterator[str]:
+    yield f'<section class="part" id="part-{at}" aria-labelledby="name-{at}">'
+    yield f'<h3 id="name-{at}">{escape(_name(chapter))}</h3>'
+    yield "<ol>"
+    written: dict[str, str] = {}
+    for cue in chapter.cues:
+        yield _lines(_step(cue, words, written, numbers))
+    yield "</ol>"
+    yield "</section>"
+
+
+def _step(
+    timed: Timed, words: ClassWords, written: dict[str, str], numbers: Iterator[int]
+) -> Iterator[str]:
+    cue = timed.cue
+    tried = ' data-try=""' if cue.role is Role.TRY else ""
+    lasts, think = _milliseconds(timed.end - timed.start), _milliseconds(cue.think)
+    yield f'<li class="step" data-lasts="{lasts}" data-think="{think}"{tried}>'
+    for act in cue.acts:
+        yield _act(act, words, written, numbers)
+    said = (f'<span data-aloud="{escape(aloud(said))}">{escape(said)}</span>' for said in cue.says)
+    yield f'<p class="says">{" ".join(said)}</p>'
+    yield "</li>"
+
+
+def _milliseconds(seconds: Fraction) -> int:
+    return round(seconds * 1000)
+
+
+def _act(act: Act, words: ClassWords, written: dict[str, str], numbers: Iterator[int]) -> str:
+    match act:
+        case Write(name=name, label=label):
+            content = _content(act)
+            written[name] = content
+            looks = ("write", *(look for look in ("aside", "heading") if getattr(act, look)))
+            number = f'<b class="label">{escape(label)}.</b> ' if label else ""
+            return f'<p class="{" ".join(looks)}" data-name="{escape(name)}">{number}{content}</p>'
+        case Strike(name):
+            return f'<p class="strike" data-of="{escape(name)}">Struck out: {written.get(name, "")}</p>'
+        case Draw(scene):
+            return f'<figure class="picture">{_own_names(svg(scene, words), next(numbers))}</figure>'
+        case Fresh():
+            written.clear()
+            return '<p class="fresh" hidden>A fresh board.</p>'
+        case _:
+            assert_never(act)
+
+
+def _own_names(drawing: str, number: int) -> str:
+    return _NAMES.sub(rf"\g<1>d{number}-", drawing)
+
+
+def _content(write: Write) -> str:
+    if isinstance(write.content, str):
+        return f"<span>{escape(write.content)}</span>"
+    return _formula(write.content, leads=write.leads)
+
+
+def _formula(line: Writable, *, leads: bool) -> str:
+    """Write a line as MathML; one that follows from the line before begins with its equals sign."""
+    formula = mathml(line)
+    if not leads or isinstance(line, Comparison | MissingNumber):
+        return formula
+    formula = formula.replace('alttext="', 'alttext="= ', 1).replace('aria-label="', 'aria-label="equals ', 1)
+    return formula.replace(">", "><mo>=</mo>", 1)

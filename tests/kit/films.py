@@ -1,0 +1,104 @@
+"""A small film, made by hand: an opening, two problems worked, one of them to try first, and a closing."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from onewhole.notations.row import Writable, row
+from onewhole.notations.sentences import sentence
+from onewhole.notations.text import text
+from onewhole.notations.words import ClassWords
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.scene import Box, Look, Piece, Scene, Tell, Words
+from onewhole.walkthroughs.cue import Cue, Draw, Fresh, Role, Strike, Write
+from onewhole.walkthroughs.timeline import Move, Timed, TimedChapter, Timeline
+from onewhole.working.working import Working
+from tests.kit.worked import all_workings
+
+STRIPS = ClassWords.for_whole("strip of kite paper")
+TITLE = "Room 12's kite club: Thursday's page, worked"
+SECONDS_A_CUE = 4
+
+
+def worked(typed: str) -> Working:
+    """A problem worked by regrouping first."""
+    return all_workings(typed)["regroup_first"]
+
+
+def strips(amount: Quantity) -> Scene:
+    """An amount as strips, each cut into as many parts as its fraction says; parts not there are dotted."""
+    parts = amount.ladder.denominator
+    wide, high = Fraction(120), Fraction(12)
+    rows = -(-amount.parts // parts)
+    pieces = [
+        Piece(
+            f"part {row} {at}",
+            Box(4 + wide * at / parts, 4 + row * (high + 5), wide / parts, high),
+            Look.FILLED if row * parts + at < amount.parts else Look.DOTTED,
+        )
+        for row in range(rows)
+        for at in range(parts)
+    ]
+    below = Fraction(4 + rows * 17 + 4)
+    pieces.append(Piece("amount", Words(Fraction(64), below, amount, Fraction(5))))
+    return Scene(wide + 8, below + 8, tuple(pieces), (Tell("shown", (amount,)),))
+
+
+def film(
+    *typed: str, title: str = TITLE, words: ClassWords = STRIPS, name: str = "", try_first: int = 2
+) -> Timeline:
+    """The film of some problems; ``name`` is a club's name for the opening, ``try_first`` a problem's number."""
+    asked = typed or ("7 2/6 - 3 5/6", "5 1/8 - 2 5/8")
+    said = (f"Welcome to {name or 'the kite club'}.", f"Tonight there are {len(asked)} problems.")
+    chapters = [("", "Opening", (Cue(Role.OPENING, said, (Fresh(), Write("name", title, heading=True))),))]
+    chapters += [
+        (str(at), text(worked(each).statement), tuple(_cues(worked(each), str(at), words, first=at == try_first)))
+        for at, each in enumerate(asked, start=1)
+    ]
+    bye = Cue(Role.CLOSING, ("That is all for tonight.",), (Fresh(), Write("bye", "Good night!", heading=True)))
+    return _timed(title, [*chapters, ("", "Closing", (bye,))])
+
+
+def _cues(working: Working, label: str, words: ClassWords, *, first: bool) -> Iterator[Cue]:
+    asked = working.lines[0].says
+    yield Cue(
+        Role.PROBLEM,
+        (f"Problem {label} is {text(asked)}.",),
+        (Fresh(), Write(f"{label}-0", asked, label), Draw(strips(_first_number(asked)))),
+        line=0,
+    )
+    if first:
+        yield Cue(Role.TRY, ("Stop here and try it first.", "Go on when you are ready."))
+    for at, line in enumerate(working.lines[1:], start=1):
+        yield Cue(
+            Role.LINE,
+            (sentence(line.because, words),) if line.because else ("So we write this.",),
+            (Write(f"{label}-{at}", line.says, leads=True, aside=line.aside),),
+            think=Fraction(1),
+            line=at,
+        )
+    if label == "1":
+        wrong = Write("wrong", "4 3/6 ?", aside=True)
+        yield Cue(Role.MISTAKE, ("Some of us write 4 3/6.", "That is not it."), (wrong, Strike("wrong")))
+    answer = working.answer
+    assert isinstance(answer, Quantity)
+    yield Cue(Role.ANSWER, (f"The answer is {text(answer)}.",), (Draw(strips(answer)),))
+
+
+def _first_number(line: Writable) -> Quantity:
+    return next(piece for piece in row(line) if isinstance(piece, Quantity))
+
+
+def _timed(title: str, chapters: list[tuple[str, str, tuple[Cue, ...]]]) -> Timeline:
+    """Give each cue the same time, and all its sentences and acts the whole of it."""
+    made: list[TimedChapter] = []
+    clock = Fraction(0)
+    for label, name, cues in chapters:
+        start = clock
+        timed = []
+        for cue in cues:
+            end = clock + SECONDS_A_CUE
+            moves = tuple(Move(act, clock, end) for act in cue.acts)
+            timed.append(Timed(cue, clock, end, tuple((said, clock, end) for said in cue.says), moves))
+            clock = end
+        made.append(TimedChapter(label, name, start, clock, tuple(timed)))
+    return Timeline(title, tuple(made))
