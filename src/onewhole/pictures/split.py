@@ -1,0 +1,239 @@
+"""Split and join: a number parted into its wholes and one whole, the one cut up, the pieces put together."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import IntEnum
+from fractions import Fraction
+from itertools import accumulate
+
+from onewhole.number.quantity import Quantity, landmark
+from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.scene import Piece, Scene, Stroke, Tell, Words
+from onewhole.statements.expression import Expression, Sum, quantities, value
+from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.working.line import Line
+from onewhole.working.working import Working
+
+WIDTH, HEIGHT = Fraction(180), Fraction(100)
+#: The first row's place from the top, the room from row to row, and the height of digits.
+TOP, ROW, DIGITS = Fraction(10), Fraction(20), Fraction(6)
+#: A branch stops so far above and below the middle of a number.
+CLEAR = Fraction(6)
+#: Numbers that stand in one row at most.
+MOST_PARTS = 4
+
+_PARTED = {"open_one", "open_to_match", "full_groups"}
+_JOINED = {"put_together", "make_one"}
+
+
+class Rows(IntEnum):
+    """How far a tree has grown: its parts, what one of them changes to, and what they make together."""
+
+    PARTS = 1
+    CHANGE = 2
+    ALL = 3
+
+
+_ROWS = {"one_is_worth": Rows.CHANGE, "are_worth": Rows.CHANGE} | dict.fromkeys(_JOINED, Rows.ALL)
+
+
+@dataclass(frozen=True, slots=True)
+class Tree:
+    """A number parted into ``parts``; the part at ``at`` is as much as ``changed``; ``joined`` is the end.
+
+    ``pieces`` is what ``changed`` makes with the parts after it, where it makes a number of its own: 6/6 and
+    2/6 are 8/6. All numbers of a row are worth the number on top: ValueError otherwise.
+    """
+
+    top: Quantity
+    parts: tuple[Quantity, ...]
+    at: int
+    changed: Quantity
+    pieces: Quantity | None
+    joined: Quantity
+
+    def __post_init__(self) -> None:
+        """Refuse parts that are not worth the whole, and a change that changes the amount."""
+        amounts = {self.top.value, sum(part.value for part in self.parts), self.joined.value}
+        if len(amounts) != 1 or self.parts[self.at].value != self.changed.value:
+            msg = "a number and its parts are worth the same"
+            raise ValueError(msg)
+
+
+@dataclass(frozen=True, slots=True)
+class Grown:
+    """A tree and how many of its rows stand at one line of the working."""
+
+    tree: Tree
+    rows: Rows
+
+
+def grown(working: Working) -> tuple[Grown | None, ...]:
+    """Return the tree of every line; None before there is one. Another opening starts another tree.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> from onewhole.working.work import work
+    >>> [found and found.rows.value for found in grown(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))]
+    [None, 1, 2, 3, 3, 3]
+    """
+    found: list[Grown | None] = []
+    now: Grown | None = None
+    for number, line in enumerate(working.lines):
+        key = line.because.key if line.because else ""
+        if key in _PARTED:
+            tree = _tree(working.lines, number)
+            now = Grown(tree, Rows.PARTS) if tree else now
+        elif now and key in _ROWS:
+            now = Grown(now.tree, _ROWS[key])
+        found.append(now)
+    return tuple(found)
+
+
+def _tree(lines: tuple[Line, ...], number: int) -> Tree | None:
+    """Read the tree of an opening, or of full groups, from its line and the lines that follow."""
+    says = _side(lines[number])
+    before = quantities(_side(lines[number - 1]))[0]
+    after = next((each for each in lines[number:] if each.because and each.because.key in _JOINED), None)
+    if after is None or not isinstance(says, Sum):
+        return None
+    joined = quantities(_side(after))[0]
+    terms = [term.part for term in says.terms if not term.taken]
+    sums = list(accumulate(value(term) for term in terms))
+    if before.value not in sums:
+        return None
+    parts = terms[: sums.index(before.value) + 1]
+    known = tuple(part for part in parts if isinstance(part, Quantity))
+    if len(known) != len(parts) or len(known) > MOST_PARTS or joined.value != before.value:
+        return None
+    reason = lines[number].because
+    if reason is not None and reason.key == "full_groups":
+        return _full_groups(before, known, joined)
+    worth = _side(lines[number + 1])
+    terms = [term.part for term in worth.terms] if isinstance(worth, Sum) else [worth]
+    pairs = zip(known, terms, strict=False)
+    at, changed = next(((at, new) for at, (old, new) in enumerate(pairs) if old != new), (0, known[0]))
+    if not isinstance(changed, Quantity) or changed.value != known[at].value:
+        return None
+    return Tree(before, known, at, changed, _together(known, at, joined), joined)
+
+
+def _together(parts: tuple[Quantity, ...], at: int, joined: Quantity) -> Quantity | None:
+    """Return the smaller units of a number where they are a part that was cut and loose ones beside it."""
+    amount = sum(part.value for part in parts[at:])
+    rungs = range(len(joined.counts))
+    lower = (joined.only(*rungs[rung:]) for rung in rungs[1:])
+    alone = at == 0 or at == len(parts) - 1
+    return None if alone else next((pieces for pieces in lower if pieces.value == amount), None)
+
+
+def _full_groups(top: Quantity, parts: tuple[Quantity, ...], joined: Quantity) -> Tree | None:
+    """Return the tree of pieces that make wholes: 7/5 parted into 5/5 and 2/5, and 5/5 is 1."""
+    for at, part in enumerate(parts):
+        plain = landmark(part.ladder, part.parts)
+        if plain != part:
+            return Tree(top, parts, at, plain, None, joined)
+    return None
+
+
+def _side(line: Line) -> Expression:
+    """Return what a line works on: of an equation with a number missing, the side without the gap."""
+    match line.says:
+        case Comparison():
+            return line.says.left
+        case MissingNumber():
+            return line.says.rest
+        case _:
+            return line.says
+
+
+def split(working: Working) -> Picture:
+    """Draw how one is opened or made, as a tree that grows line by line.
+
+    Raises ValueError for a working that opens none and makes none.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> from onewhole.working.work import work
+    >>> picture = split(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))
+    >>> [tell.key for tell in picture.scenes[-1].tells]
+    ['shown', 'split', 'cut', 'joined']
+    """
+    trees = grown(working)
+    if not any(trees):
+        msg = "nothing is opened or made in this working"
+        raise ValueError(msg)
+    scenes: list[Scene] = []
+    known: list[Tree] = []
+    for line, each in zip(working.lines, trees, strict=True):
+        if each is None:
+            scenes.append(_before(line, scenes))
+            continue
+        if each.tree not in known:
+            known.append(each.tree)
+        pieces = tuple(_pieces(each, f"tree{len(known)}"))
+        scenes.append(Scene(WIDTH, HEIGHT, pieces, tuple(_tells(each))))
+    return Picture(Kind.SPLIT, tuple(scenes))
+
+
+def _before(line: Line, scenes: list[Scene]) -> Scene:
+    """Show the numbers that a line works on, before one of them is parted; or what stood there."""
+    says = _side(line)
+    parts = [term.part for term in says.terms if not term.taken] if isinstance(says, Sum) else [says]
+    numbers = tuple(part for part in parts if isinstance(part, Quantity))
+    if scenes and len(numbers) != len(parts):
+        return scenes[-1]
+    names = [f"given/{at}" if at else "tree1/top" for at in range(len(numbers))]
+    xs = [_place(at, len(numbers)) for at in range(len(numbers))]
+    pieces = [Piece(name, Words(x, TOP, n, DIGITS)) for name, x, n in zip(names, xs, numbers, strict=True)]
+    return Scene(WIDTH, HEIGHT, tuple(pieces), (Tell("shown", numbers),))
+
+
+def _place(at: int, count: int) -> Fraction:
+    """Return the middle of one of so many equal columns."""
+    return WIDTH * (2 * at + 1) / (2 * count)
+
+
+def _pieces(each: Grown, name: str) -> Iterator[Piece]:
+    """Draw the rows that stand: top, parts, change, pieces put together, and the number they all make."""
+    tree = each.tree
+    top, *rows = [TOP + ROW * row for row in range(5)]
+    middle = WIDTH / 2
+    yield Piece(f"{name}/top", Words(middle, top, tree.top, DIGITS))
+    ends = [(_place(at, len(tree.parts)), rows[0]) for at in range(len(tree.parts))]
+    for at, (part, spot) in enumerate(zip(tree.parts, ends, strict=True)):
+        yield _branch(f"{name}/branch/{at}", (middle, top), spot)
+        yield Piece(f"{name}/part/{at}", Words(*spot, part, DIGITS))
+    if each.rows >= Rows.CHANGE:
+        spot = (ends[tree.at][0], rows[1])
+        yield _branch(f"{name}/change", ends[tree.at], spot)
+        yield Piece(f"{name}/changed", Words(*spot, tree.changed, DIGITS))
+        ends[tree.at] = spot
+    if each.rows is not Rows.ALL:
+        return
+    if tree.pieces is not None:
+        spot = ((ends[tree.at][0] + ends[-1][0]) / 2, rows[2])
+        for at, end in enumerate(ends[tree.at :]):
+            yield _branch(f"{name}/piece/{at}", end, spot)
+        yield Piece(f"{name}/pieces", Words(*spot, tree.pieces, DIGITS))
+        ends = [*ends[: tree.at], spot]
+    for at, end in enumerate(ends):
+        yield _branch(f"{name}/join/{at}", end, (middle, rows[3]))
+    yield Piece(f"{name}/joined", Words(middle, rows[3], tree.joined, DIGITS))
+
+
+def _branch(name: str, upper: tuple[Fraction, Fraction], lower: tuple[Fraction, Fraction]) -> Piece:
+    """Draw a branch from below one number to above another."""
+    return Piece(name, Stroke(upper[0], upper[1] + CLEAR, lower[0], lower[1] - CLEAR))
+
+
+def _tells(each: Grown) -> Iterator[Tell]:
+    tree = each.tree
+    part = tree.parts[tree.at]
+    yield Tell("shown", (tree.top,))
+    yield Tell("split", (tree.top, *tree.parts))
+    if each.rows >= Rows.CHANGE:
+        opened = landmark(part.ladder, part.parts) == part
+        yield Tell("cut" if opened else "joined", (part, tree.changed))
+    if each.rows is Rows.ALL:
+        yield Tell("joined", (tree.joined,))
