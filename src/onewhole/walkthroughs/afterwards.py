@@ -1,0 +1,55 @@
+"""What may follow an answer: equal forms, named and not demanded, and how to check it."""
+
+from onewhole.notations.text import text
+from onewhole.number.quantity import Quantity
+from onewhole.statements.statement import Comparison, Question, Relation
+from onewhole.walkthroughs.cue import Cue, Role, Write
+from onewhole.walkthroughs.lesson import Item
+from onewhole.walkthroughs.manner import MOST_MERGED, Manner
+from onewhole.walkthroughs.memory import Memory
+from onewhole.working.checks import Undone
+from onewhole.working.working import equal_forms
+
+
+def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
+    """Name the form with the fewest pieces where it is another one, and one fraction once in a film."""
+    if not isinstance(item.answer, Quantity) or not isinstance(item.statement, Question):
+        return []
+    found = equal_forms(item.answer)
+    fewest = [form for form in found if form.ladder != item.answer.ladder]
+    others = [form for form in found if form.ladder == item.answer.ladder and not manner.at]
+    wanted = (*fewest[:1], *others[:1]) if manner.merge < MOST_MERGED else fewest[:1]
+    if not wanted:
+        return []
+    kept = text(item.answer)
+    says: tuple[str, ...] = ()
+    for form in fewest[:1]:
+        other = text(form)
+        says += memory.pick(
+            manner.at, f"{kept} is the same amount as {other}.", f"{kept} and {other} are the same amount."
+        )
+    if wanted[-1:] == tuple(others[:1]):
+        says += memory.tell(f"As one fraction, {kept} is {text(wanted[-1])}.")
+    says += memory.pick(
+        manner.at,
+        f"You may leave it as {kept}.",
+        "Both are right.",
+        "You need not change it.",
+        "Write either one.",
+    )
+    acts = tuple(
+        Write(f"form-{at}", Comparison(item.answer, form, Relation.EQUAL), aside=True)
+        for at, form in enumerate(wanted, start=1)
+    )
+    return [Cue(Role.FORMS, says, acts)]
+
+
+def check_cues(item: Item, memory: Memory) -> list[Cue]:
+    """Undo the first problem that can be undone, and no other."""
+    checks = item.working.checks if item.working else ()
+    undone = next((check for check in checks if isinstance(check, Undone)), None)
+    if undone is None or not memory.once("check"):
+        return []
+    back = Comparison(undone.links[0], undone.links[-1], Relation.EQUAL)
+    says = memory.tell(f"Check it by going back: {text(back)}.")
+    return [Cue(Role.CHECK, says, (Write("check", back, aside=True),))]

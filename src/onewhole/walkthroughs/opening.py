@@ -1,0 +1,112 @@
+"""The beginning and the end of a film: what tonight is about, the big picture, and good night."""
+
+from onewhole.notations.amounts import short
+from onewhole.notations.words import ClassWords, unit_name
+from onewhole.number.unit import Unit
+from onewhole.statements.statement import Question, asked_quantities
+from onewhole.walkthroughs.cue import Act, Chapter, Cue, Fresh, Role, Write
+from onewhole.walkthroughs.lesson import Item, Lesson
+from onewhole.walkthroughs.manner import MOST_MERGED
+from onewhole.walkthroughs.memory import Memory
+from onewhole.working.reason import Reason
+
+_OPENS = "open_one"
+
+
+def opening_chapter(lesson: Lesson, memory: Memory, merge: int) -> Chapter:
+    """Greet, name the page and the whole, and say what most problems have in common, if it is so."""
+    acts: list[Act] = [Fresh(), Write("title", lesson.title, heading=True)]
+    lines = (("class", lesson.class_name), ("date", lesson.date))
+    acts += [Write(name, said) for name, said in lines if said]
+    says = [f"Hello, {lesson.class_name}." if lesson.class_name else "Hello."]
+    says += [f"Today is {lesson.date}."] if lesson.date else []
+    says += [f"This page is called {lesson.title}."] if lesson.title else []
+    count = len(lesson.items)
+    says.append("There is 1 problem tonight." if count == 1 else f"There are {count} problems tonight.")
+    if lesson.words.whole != "whole":
+        says.append(f"One whole is one {lesson.words.whole}.")
+    cues = [Cue(Role.OPENING, memory.tell(*says), tuple(acts))]
+    view = overview(lesson.items, short(lesson.words))
+    if view and merge < MOST_MERGED:
+        cues.append(Cue(Role.OVERVIEW, memory.tell(*view)))
+    return Chapter("", "Tonight", tuple(cues))
+
+
+def closing_chapter(memory: Memory) -> Chapter:
+    """End the film."""
+    says = memory.tell(
+        "That was the last one.",
+        "If your answer is another one, look for the line where it changes.",
+        "Good night, and well done.",
+    )
+    return Chapter("", "The end", (Cue(Role.CLOSING, says),))
+
+
+def overview(items: tuple[Item, ...], words: ClassWords) -> tuple[str, ...]:
+    """Say what is true of the problems, counted from their workings; nothing for a single problem.
+
+    >>> overview((), ClassWords())
+    ()
+    """
+    count = len(items)
+    if count == 1:
+        return ()
+    says: list[str] = []
+    opened = [reasons for item in items if (reasons := _opened(item))]
+    if opened:
+        small, large = _names(opened, words)
+        there = "there are not enough" if _lacking(opened) else "we need more"
+        says.append(f"In {_how_many(len(opened), count)} {there} {small}, so {words.regroup} one {large}.")
+    return (*says, *_signs(items))
+
+
+def _signs(items: tuple[Item, ...]) -> tuple[str, ...]:
+    """Warn of both signs on one page."""
+    added, taken = ([item.label for item in items if _takes(item) is wanted] for wanted in (False, True))
+    if not added or not taken:
+        return ()
+    if len(added) == 1:
+        return (f"Look at the sign of number {added[0]}: there you add.",)
+    if len(taken) == 1:
+        return (f"Look at the sign of number {taken[0]}: there you take away.",)
+    return (
+        "Look at the signs, too.",
+        f"You add in {len(added)} and take away in {len(taken)} of the problems.",
+    )
+
+
+def _how_many(some: int, every: int) -> str:
+    if some == every:
+        return "all of these"
+    return "most of these" if 2 * some > every else f"{some} of these"
+
+
+def _opened(item: Item) -> tuple[Reason, ...]:
+    lines = item.working.lines if item.working else ()
+    return tuple(line.because for line in lines if line.because and line.because.key == _OPENS)
+
+
+def _lacking(opened: list[tuple[Reason, ...]]) -> bool:
+    """Say whether in every one of them a smaller unit is lacking: fewer there than are taken."""
+    return all(any(_count(one, "have") < _count(one, "need") for one in reasons) for reasons in opened)
+
+
+def _count(reason: Reason, name: str) -> int:
+    found = reason[name]
+    assert isinstance(found, int)
+    return found
+
+
+def _names(opened: list[tuple[Reason, ...]], words: ClassWords) -> tuple[str, str]:
+    """Name what is lacking and what is opened, by names that are right for all of them."""
+    found = {(one["small"], one["unit"]) for reasons in opened for one in reasons}
+    smalls = {unit_name(small) for small, _ in found if isinstance(small, Unit)}
+    larges = {unit_name(large, 1, words) for _, large in found if isinstance(large, Unit)}
+    small = smalls.pop() if len(smalls) == 1 else "pieces"
+    return small, larges.pop() if len(larges) == 1 else "larger unit"
+
+
+def _takes(item: Item) -> bool | None:
+    """Say whether a plain question of two numbers takes away; None for anything else."""
+    signed = asked_quantities(item.statement) if isinstance(item.statement, Question) else None
+    return signed[1][1] if signed and len(signed) == 1 + 1 else None

@@ -1,0 +1,202 @@
+"""One problem told: in full the first time, pointing back the next times, straight through after that."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+from onewhole.notations.sentences import fact_sentence
+from onewhole.notations.text import text
+from onewhole.notations.words import TEN, unit_name
+from onewhole.number.unit import Unit
+from onewhole.statements.statement import Comparison, MissingNumber, Relation
+from onewhole.walkthroughs.afterwards import check_cues, form_cues
+from onewhole.walkthroughs.cue import Act, Chapter, Cue, Draw, Fresh, Role, Write
+from onewhole.walkthroughs.lesson import Item
+from onewhole.walkthroughs.manner import MOST_MERGED, Manner, Telling
+from onewhole.walkthroughs.memory import Memory
+from onewhole.walkthroughs.mistakes import mistake_cues
+from onewhole.walkthroughs.phrases import answers, asked, deed, reason_said, stands
+from onewhole.working.line import Line
+from onewhole.working.working import Working
+
+#: Seconds of quiet before an answer.
+THINK = Fraction(2)
+
+#: Reasons of a last line that tell the whole answer.
+_TELL_ALL = frozenset({"left", "in_all", "wholes_decide"})
+
+
+def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
+    """Tell one problem on a fresh board. ``memory`` grows by what is said."""
+    cues = [_problem(item, manner, memory)]
+    if item.try_first:
+        cues.append(Cue(Role.TRY, memory.tell("Stop here and try it.")))
+    if item.working is None:
+        cues.append(_only_answered(item, manner, memory))
+    else:
+        cues += _worked(item, item.working, manner, memory)
+    cues += form_cues(item, manner, memory)
+    cues += check_cues(item, memory)
+    cues += mistake_cues(item, manner, memory)
+    return Chapter(item.label, text(item.statement), tuple(cues))
+
+
+def _problem(item: Item, manner: Manner, memory: Memory) -> Cue:
+    acts: list[Act] = [Fresh(), Write("problem", item.statement, label=item.label)]
+    if item.picture:
+        acts.append(Draw(item.picture.scenes[0]))
+    return Cue(Role.PROBLEM, memory.tell(asked(item, manner.at), always=True), tuple(acts))
+
+
+def _only_answered(item: Item, manner: Manner, memory: Memory) -> Cue:
+    says = memory.pick(manner.at, *answers(item))
+    if isinstance(item.statement, Comparison) and isinstance(item.answer, Relation):
+        return Cue(Role.ANSWER, says, (Write("answer", replace(item.statement, sign=item.answer)),), THINK)
+    leads = not isinstance(item.statement, MissingNumber)
+    return Cue(Role.ANSWER, says, (Write("answer", item.answer, leads=leads),), THINK)
+
+
+def _worked(item: Item, working: Working, manner: Manner, memory: Memory) -> list[Cue]:
+    """Tell the lines; the last one after a pause to think."""
+    if len(working.lines) == 1:
+        return [_only_answered(item, manner, memory)]
+    last = len(working.lines) - 1
+    cues: list[Cue] = []
+    for at, group in enumerate(_groups(working, last, manner)):
+        says = _told(working, group, manner, memory, first=not at)
+        cues.append(Cue(Role.LINE, says, _acts(item, working, group, manner), line=group[-1]))
+        if manner.telling is Telling.FULL:
+            cues += _tens([working.lines[number] for number in group], manner, memory)
+    says = _answer(item, working.lines[last], manner, memory)
+    return [*cues, Cue(Role.ANSWER, says, _acts(item, working, (last,), manner), THINK, last)]
+
+
+def _groups(working: Working, last: int, manner: Manner) -> list[tuple[int, ...]]:
+    """Put the lines before the last together, as many to a cue as are told at once."""
+    if manner.telling is Telling.STRAIGHT:
+        return [tuple(range(1, last))] if last > 1 else []
+    if manner.telling is Telling.FULL and manner.merge < MOST_MERGED:
+        return [(number,) for number in range(1, last)]
+    return _up_to_written(working, range(1, last))
+
+
+def _up_to_written(working: Working, numbers: Sequence[int]) -> list[tuple[int, ...]]:
+    groups: list[tuple[int, ...]] = []
+    waiting: tuple[int, ...] = ()
+    for number in numbers:
+        waiting = (*waiting, number)
+        if not working.lines[number].aside:
+            groups.append(waiting)
+            waiting = ()
+    return [*groups, waiting] if waiting else groups
+
+
+def _told(
+    working: Working, group: tuple[int, ...], manner: Manner, memory: Memory, *, first: bool
+) -> tuple[str, ...]:
+    lines = [working.lines[number] for number in group]
+    if manner.telling is Telling.FULL:
+        return tuple(said for line in lines for said in _in_full(line, manner, memory))
+    if manner.telling is Telling.BACK:
+        says = _pointing_back(lines, manner, memory, first=first)
+        return (*says, *(said for line in lines for said in _facts(line, manner, memory)))
+    parts = [[working.lines[number] for number in part] for part in _up_to_written(working, group)]
+    if len(parts) > 1 and parts[-1][-1].aside:
+        parts.pop()
+    return tuple(said for part in parts for said in _straight(part, manner, memory))
+
+
+def _in_full(line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
+    """Say why, what then stands there, and a hard fact beside it."""
+    why = reason_said(line, manner.words)
+    says = memory.tell(why)
+    also = [one for one in stands(line.says) if one.split()[0] != why.split()[0]]
+    if also and (not line.aside or also[0].startswith("First")):
+        says += memory.pick(manner.at, *also)
+    return says + _facts(line, manner, memory)
+
+
+def _pointing_back(lines: list[Line], manner: Manner, memory: Memory, *, first: bool) -> tuple[str, ...]:
+    done = next(filter(None, (deed(line, manner.words) for line in lines)), None)
+    says: tuple[str, ...] = ()
+    if done is None:
+        says = memory.tell(reason_said(lines[-1], manner.words))
+    elif first:
+        like = f"number {manner.like}"
+        says = memory.pick(manner.at, f"As in {like}, {done}.", f"Do it as in {like}: {done}.")
+    else:
+        says = memory.tell(f"{_capital(done)}.", f"Then {done}.")[:1]
+    also = stands(lines[-1].says)
+    return says + (memory.pick(manner.at, *also) if also else ())
+
+
+def _straight(lines: list[Line], manner: Manner, memory: Memory) -> tuple[str, ...]:
+    done = next(filter(None, (deed(line, manner.words) for line in lines)), None)
+    also = stands(lines[-1].says)
+    if done is None:
+        return memory.pick(manner.at, *(also or (reason_said(lines[-1], manner.words),)))
+    if not also:
+        return memory.tell(f"{_capital(done)}.")
+    return memory.pick(manner.at, *(f"{_capital(done)}. {one}" for one in also))
+
+
+def _answer(item: Item, line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
+    why = reason_said(line, manner.words)
+    tells_all = line.because is not None and line.because.key in _TELL_ALL
+    if manner.telling is Telling.STRAIGHT:
+        return memory.pick(manner.at, *answers(item), *([why] if tells_all else []))
+    says = memory.tell(why)
+    if manner.telling is Telling.FULL or not tells_all or not says:
+        says += memory.pick(manner.at, *answers(item))
+    return says + _facts(line, manner, memory)
+
+
+def _facts(line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
+    """Say how a hard fact is found, each once in a film; none when time is short."""
+    if manner.merge and manner.telling is not Telling.FULL:
+        return ()
+    fresh = [fact for fact in line.facts if memory.once(text(fact.asked))]
+    return memory.tell(*map(fact_sentence, fresh))
+
+
+def _acts(item: Item, working: Working, group: tuple[int, ...], manner: Manner) -> tuple[Act, ...]:
+    """Write the lines and change the picture; a line that a pupil need not write only in full."""
+    acts: list[Act] = []
+    full = manner.telling is Telling.FULL
+    shown = item.picture.scenes[group[0] - 1] if item.picture else None
+    for number in group:
+        line = working.lines[number]
+        if full or not line.aside:
+            leads = not isinstance(line.says, Comparison | MissingNumber)
+            acts.append(Write(f"line-{number}", line.says, leads=leads, aside=line.aside))
+        if item.picture and (manner.telling is not Telling.STRAIGHT or number == group[-1]):
+            scene = item.picture.scenes[number]
+            if scene != shown:
+                acts.append(Draw(scene))
+            shown = scene
+    return tuple(acts)
+
+
+def _tens(lines: list[Line], manner: Manner, memory: Memory) -> list[Cue]:
+    """Link the opening of a whole to the regrouping of a ten, once in a film."""
+    for line in lines:
+        if line.because is None or line.because.key != "one_is_worth":
+            continue
+        large, small = line.because["unit"], line.because["small"]
+        if not isinstance(large, Unit) or not isinstance(small, Unit) or large.size == TEN:
+            continue
+        if not memory.once("tens"):
+            continue
+        ratio = line.because["ratio"]
+        worth = f"one {unit_name(large, 1, manner.words)} is {ratio} {unit_name(small)}"
+        says = memory.tell(
+            "It is the same as with tens.",
+            f"One ten is 10 ones, and {worth}.",
+            "The amount does not change.",
+        )
+        return [Cue(Role.TENS, says)]
+    return []
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
