@@ -59,6 +59,25 @@ def press(source: str, *, data: bytes | None = None, when: dt.datetime, standard
     return made
 
 
+def press_images(source: str, *, data: bytes) -> tuple[bytes, ...]:
+    r"""Return each page that `source` describes as a PNG, a point for a pixel; otherwise as :func:`press`.
+
+    >>> pages = press_images("#set page(width: 3pt, height: 2pt, margin: 0pt)\n#pagebreak()", data=b"")
+    >>> [page[1:4] for page in pages]
+    [b'PNG', b'PNG']
+    """
+    compiler, turn = _machine()
+    try:
+        with turn:
+            made = compiler.compile(
+                source.encode(), format="png", ppi=72, sys_inputs={"data": data.decode("utf-8")}
+            )
+    except typst.TypstError as error:
+        raise _refusal(error) from error
+    assert made is not None
+    return (made,) if isinstance(made, bytes) else tuple(made)
+
+
 @cache
 def _machine() -> tuple[typst.Compiler, Lock]:
     """One compiler for the life of the program: it reads the fonts and the look once. One page at a time."""

@@ -1,0 +1,203 @@
+"""Frames: what the board shows, drawn only when something changes on it."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Protocol, assert_never
+
+import numpy as np
+from PIL import Image
+
+from onewhole.errors import Fault
+from onewhole.notations.words import ClassWords
+from onewhole.pictures.between import between
+from onewhole.pictures.scene import Scene
+from onewhole.presses.drawing import draw
+from onewhole.presses.foot import Foot, footed
+from onewhole.presses.paper import WHOLE, Area, Uncovering, struck
+from onewhole.presses.sprites import Pixels, Sprite, sprites
+from onewhole.walkthroughs.cue import Draw, Fresh, Place, Role, Strike, Write
+from onewhole.walkthroughs.timeline import FRAMES, Move, TimedChapter, Timeline
+
+#: While something moves, every second frame is drawn: 15 a second.
+STEP = 2
+#: A board that stands still is shown again after so many frames, so that a player can jump there.
+HELD = 2 * FRAMES
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A chapter by itself, from 0 on: what stands at its foot, what happens, how many frames it lasts.
+
+    It begins on a clean board. Everything that its frames show is in it.
+    """
+
+    foot: Foot
+    moves: tuple[Move, ...]
+    length: int
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Frame:
+    """A frame by its number: the board, RGB (1080 x 1920 x 3), and the part of it that changed, if any did.
+
+    The board is the same array from frame to frame; copy it to keep it.
+    """
+
+    number: int
+    board: Pixels
+    changed: Area | None
+
+
+def parts(timeline: Timeline) -> tuple[Part, ...]:
+    """Return the chapters of a film, each by itself."""
+    asked = [any(timed.cue.role is Role.PROBLEM for timed in chapter.cues) for chapter in timeline.chapters]
+    found = []
+    for at, chapter in enumerate(timeline.chapters):
+        words = f"{timeline.title} \N{MIDDLE DOT} {chapter.title}" if chapter.title else timeline.title
+        foot = Foot(words, sum(asked[: at + 1]), sum(asked), now=asked[at])
+        found.append(Part(foot, tuple(_moves(chapter)), _frame(chapter.end - chapter.start)))
+    return tuple(found)
+
+
+def _moves(chapter: TimedChapter) -> Iterator[Move]:
+    for timed in chapter.cues:
+        for move in timed.moves:
+            yield replace(move, start=move.start - chapter.start, end=move.end - chapter.start)
+
+
+def _frame(seconds: Fraction) -> int:
+    return round(seconds * FRAMES)
+
+
+def numbers(part: Part) -> list[int]:
+    """Return the numbers of the frames that are drawn, from 0 to the last of the chapter, in order."""
+    last = part.length - 1
+    moving = {0, last}
+    for move in part.moves:
+        start, end = _frame(move.start), _frame(move.end)
+        moving.update(min(number, last) for number in (*range(start, end, STEP), end))
+    found: list[int] = []
+    for number in sorted(moving):
+        if found:
+            found.extend(range(found[-1] + HELD, number, HELD))
+        found.append(number)
+    return found
+
+
+def frames(timeline: Timeline, words: ClassWords) -> Iterator[Frame]:
+    """Yield the frames of a whole film in which something changes, and one at least every two seconds."""
+    before = 0
+    for part in parts(timeline):
+        for frame in part_frames(part, words):
+            yield replace(frame, number=before + frame.number)
+        before += part.length
+
+
+def part_frames(part: Part, words: ClassWords) -> Iterator[Frame]:
+    """Yield the frames of one chapter, numbered from 0.
+
+    Raises Fault for something that has no place, and for a strike through what is not on the board.
+    """
+    writes = [move.act for move in part.moves if isinstance(move.act, Write)]
+    board = _Board(part.foot, writes, words)
+    waiting = sorted(part.moves, key=lambda move: move.start)[::-1]
+    acting: list[tuple[_Act, int, int]] = []
+    for number in numbers(part):
+        changed = WHOLE if number == 0 else None
+        while waiting and _frame(waiting[-1].start) <= number:
+            move = waiting.pop()
+            acting.append((board.begin(move), _frame(move.start), _frame(move.end)))
+        for act, start, end in acting:
+            over = number >= end or number == part.length - 1
+            area = act.to(board.pixels, Fraction(1) if over else Fraction(number - start, end - start))
+            changed = area if changed is None else changed if area is None else changed.with_(area)
+        acting = [one for one in acting if number < one[2]]
+        yield Frame(number, board.pixels, changed)
+
+
+class _Act(Protocol):
+    """Something that happens on the board."""
+
+    def to(self, board: Pixels, share: Fraction) -> Area | None:
+        """Do a share of it, from 0 to 1, and return what changed."""
+
+
+class _Board:
+    """The board of one chapter: its pixels, what is written on it by name, and the picture it shows."""
+
+    def __init__(self, foot: Foot, writes: Sequence[Write], words: ClassWords) -> None:
+        self._clean = footed(foot)
+        self._set = dict(zip(writes, sprites(writes), strict=True))
+        self._words = words
+        self._written: dict[str, Sprite] = {}
+        self._scene: tuple[Scene, Place] | None = None
+        self.pixels = self._clean.copy()
+
+    def begin(self, move: Move) -> _Act:
+        """Begin what a move does."""
+        match move.act:
+            case Write(name) as write:
+                self._written[name] = self._set[write]
+                return Uncovering(self.pixels, self._set[write])
+            case Strike(name):
+                if name not in self._written:
+                    raise Fault("what is struck out is not on the board", where=name)
+                return Uncovering(self.pixels, struck(self._written[name]))
+            case Draw(scene, place):
+                if place is None:
+                    raise Fault("a picture of the board has no place")
+                before, self._scene = self._scene, (scene, place)
+                if before is None or before[1] != place:
+                    return Uncovering(self.pixels, _drawn(scene, place, self._words))
+                return _Changing(before[0], scene, place, self._words, self._clean)
+            case Fresh():
+                self._scene = None
+                self._written.clear()
+                if np.array_equal(self.pixels, self._clean):
+                    return _Nothing()
+                opaque = np.full((*self._clean.shape[:2], 1), 255, dtype=np.uint8)
+                return Uncovering(self.pixels, Sprite(0, 0, np.concatenate((self._clean, opaque), axis=2)))
+            case _:
+                assert_never(move.act)
+
+
+class _Nothing:
+    """A clean board wiped."""
+
+    def to(self, board: Pixels, share: Fraction) -> None:
+        """Leave the board as it is."""
+
+
+class _Changing:
+    """One scene becoming another in its place."""
+
+    def __init__(self, before: Scene, after: Scene, place: Place, words: ClassWords, clean: Pixels) -> None:
+        self._scenes = (before, after)
+        self._place = place
+        self._words = words
+        self._clean = clean
+
+    def to(self, board: Pixels, share: Fraction) -> Area | None:
+        """Draw the scene so far changed; it starts and ends gently."""
+        before, after = self._scenes
+        if before == after:
+            return None
+        gentle = share * share * (3 - 2 * share)
+        ink = _drawn(between(before, after, gentle), self._place, self._words)
+        area = Area(ink.x, ink.y, ink.x + ink.width, ink.y + ink.height)
+        under = self._clean[area.top : area.bottom, area.left : area.right]
+        paper = Image.fromarray(under)
+        image = Image.fromarray(ink.pixels)
+        paper.paste(image, (0, 0), image)
+        board[area.top : area.bottom, area.left : area.right] = np.asarray(paper)
+        return area
+
+
+def _drawn(scene: Scene, place: Place, words: ClassWords) -> Sprite:
+    """Draw a scene as large as its place lets it be, in the middle of it."""
+    scale = min(place.width / scene.width, place.height / scene.height)
+    width, height = int(scene.width * scale), int(scene.height * scale)
+    image = draw(scene, words, size=(width, height)).convert("RGBA")
+    left, top = place.x + (place.width - width) // 2, place.y + (place.height - height) // 2
+    return Sprite(left, top, np.asarray(image))

@@ -1,0 +1,151 @@
+"""The film press: a timeline becomes one MP4 file; chapters that did not change are not drawn again."""
+
+import hashlib
+import secrets
+from collections.abc import Callable
+from concurrent.futures import Future, ProcessPoolExecutor, as_completed
+from contextlib import suppress
+from dataclasses import dataclass
+from functools import cache, partial
+from importlib.metadata import version
+from importlib.resources import files
+from multiprocessing import get_context
+from pathlib import Path
+from re import compile as pattern
+
+import av
+import numpy as np
+from numpy.typing import NDArray
+
+from onewhole.notations.words import ClassWords
+from onewhole.presses.encoding import encode_part, encode_sound
+from onewhole.presses.files import FileRefused
+from onewhole.presses.frames import numbers, parts
+from onewhole.presses.joining import join
+from onewhole.walkthroughs.timeline import Timeline
+
+#: Chapters are drawn by so many processes.
+WORKERS = 2
+#: The rooms whose code decides what a frame looks like, and the libraries that do.
+_ROOMS = ("number", "statements", "pictures", "notations", "walkthroughs", "writers", "presses")
+_LIBRARIES = ("av", "numpy", "pillow", "typst")
+_KEPT = pattern(r"[0-9a-f]{64}\.mp4")
+
+Sound = tuple[NDArray[np.int16], int]
+
+
+@dataclass(frozen=True, slots=True)
+class Filmed:
+    """What making a film took: its seconds, the frames drawn now, parts made and kept, the file's bytes."""
+
+    seconds: float
+    frames_drawn: int
+    parts_rendered: int
+    parts_kept: int
+    bytes: int
+
+
+def film(
+    timeline: Timeline,
+    words: ClassWords,
+    path: Path,
+    *,
+    sound: Sound | None,
+    note: str,
+    cache: Path,
+    progress: Callable[[int, int], None],
+) -> Filmed:
+    """Write a film: H.264, AAC where there is sound, captions as a text track, a chapter a problem.
+
+    ``sound`` are samples of one channel and how many there are a second; ``note`` goes into the file's
+    comment. ``cache`` is a folder in which the parts stay for the next film; ``progress`` is told how many
+    frames are there of how many. Whatever goes wrong, ``path`` holds the old film whole or the new one.
+
+    Raises FileRefused.
+    """
+    shots = parts(timeline)
+    counts = [len(numbers(part)) for part in shots]
+    kept = [cache / f"{_key(part, words)}.mp4" for part in shots]
+    wanted = {place: at for at, place in enumerate(kept) if not place.exists()}
+    jobs: dict[Path, Callable[[Path], object]] = {}
+    track = None
+    if sound is not None:
+        track = cache / f"{_key(sound[1], hashlib.sha256(sound[0].tobytes()).hexdigest())}.mp4"
+        if not track.exists():
+            jobs[track] = partial(encode_sound, *sound)
+    jobs |= {place: partial(encode_part, shots[at], words) for place, at in wanted.items()}
+    done = sum(count for count, place in zip(counts, kept, strict=True) if place not in wanted)
+    progress(done, sum(counts))
+
+    def made(place: Path) -> None:
+        nonlocal done
+        if place in wanted:
+            done += sum(count for count, same in zip(counts, kept, strict=True) if same == place)
+            progress(done, sum(counts))
+
+    try:
+        _work(jobs, made)
+        _beside(path, partial(join, timeline, kept, track, note))
+    except (OSError, av.FFmpegError) as error:
+        raise FileRefused(
+            f"The film cannot be written: {error.strerror or error}",
+            where=str(path),
+            remedy=f"See that the disk has room, take away the folder {cache.name} and film again.",
+        ) from error
+    for old in cache.iterdir():
+        if _KEPT.fullmatch(old.name) and old not in {*kept, track}:
+            old.unlink(missing_ok=True)
+    drawn = sum(counts[at] for at in wanted.values())
+    rendered = len(wanted)
+    size = path.stat().st_size
+    return Filmed(float(timeline.length), drawn, rendered, len(set(kept)) - rendered, size)
+
+
+def _work(jobs: dict[Path, Callable[[Path], object]], made: Callable[[Path], None]) -> None:
+    """Make each file by its job: one alone in this process, more in two processes."""
+    if len(jobs) < WORKERS:
+        for place, job in jobs.items():
+            _beside(place, job)
+            made(place)
+        return
+    # A process that starts afresh does not inherit threads or locks of this one.
+    with ProcessPoolExecutor(WORKERS, mp_context=get_context("spawn")) as pool:
+        waiting: dict[Future[None], Path] = {
+            pool.submit(_beside, place, job): place for place, job in jobs.items()
+        }
+        try:
+            for ready in as_completed(waiting):
+                ready.result()
+                made(waiting[ready])
+        except BaseException:
+            pool.shutdown(wait=False, cancel_futures=True)
+            raise
+
+
+def _beside(path: Path, make: Callable[[Path], object]) -> None:
+    """Make a file beside its place, then give it its name; take it away again when that fails."""
+    beside = path.with_name(f".{path.name[:40]}.{secrets.token_hex(6)}")
+    try:
+        make(beside)
+        beside.replace(path)
+    except BaseException:
+        with suppress(OSError):
+            beside.unlink()
+        raise
+
+
+def _key(*shown: object) -> str:
+    """Return a name for what is shown, by the code that is here now."""
+    return hashlib.sha256(repr((_code(), *shown)).encode()).hexdigest()
+
+
+@cache
+def _code() -> str:
+    """Return a name for the code that draws: any change of it makes every part new."""
+    found = hashlib.sha256(repr([version(library) for library in _LIBRARIES]).encode())
+    root = Path(str(files("onewhole")))
+    for room in _ROOMS:
+        for file in sorted((root / room).rglob("*.[pt]y*")):
+            if file.suffix in {".py", ".typ"}:
+                found.update(file.read_bytes())
+    return found.hexdigest()
