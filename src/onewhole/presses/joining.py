@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from heapq import merge
 from pathlib import Path
+from typing import Any
 
 import av
 from av.audio.stream import AudioStream
@@ -63,7 +64,8 @@ def join(timeline: Timeline, kept: Sequence[Path], track: Path | None, note: str
             container.mux_one(packet)
 
 
-Timed = tuple[Fraction, Packet[VideoStream] | Packet[AudioStream] | Packet[SubtitleStream]]
+#: When a packet is due, in seconds, and the packet of any stream.
+Timed = tuple[Fraction, "Packet[Any]"]
 
 
 def _video(timeline: Timeline, kept: Sequence[Path], stream: VideoStream) -> Iterator[Timed]:
@@ -99,7 +101,7 @@ def _text(timeline: Timeline, stream: SubtitleStream) -> Iterator[Timed]:
 def _sample(said: str, start: int, end: int, stream: SubtitleStream) -> Timed:
     """Return a sample of 3GPP timed text: two bytes for its length, then the words in UTF-8."""
     written = said.encode()
-    packet: Packet[SubtitleStream] = Packet(len(written).to_bytes(2, "big") + written)
+    packet: Packet[Any] = Packet(len(written).to_bytes(2, "big") + written)
     packet.pts = packet.dts = start
     packet.duration, packet.time_base, packet.stream = end - start, TICK, stream
     return start * TICK, packet
