@@ -1,0 +1,105 @@
+"""Captions and chapters of a film: WebVTT and SubRip.
+
+Source: W3C, WebVTT: The Web Video Text Tracks Format, 4 April 2019: the file's parts, time stamps of hours,
+minutes, seconds and milliseconds, cue text in which & < and > are written as character references. SubRip is
+common practice, no source. Lines of at most 42 characters, two at a time: common practice, no source.
+"""
+
+import html
+import math
+import textwrap
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import pairwise
+
+from onewhole.walkthroughs.timeline import FRAMES, Timeline
+
+LINE, LINES = 42, 2
+
+
+@dataclass(frozen=True, slots=True)
+class _Caption:
+    """Lines that are read together, and their time in seconds."""
+
+    start: Fraction
+    end: Fraction
+    lines: tuple[str, ...]
+
+
+def vtt(timeline: Timeline) -> str:
+    """Return the captions as WebVTT: each sentence as it is written, in its own time.
+
+    >>> from onewhole.walkthroughs.cue import Cue, Role
+    >>> from onewhole.walkthroughs.timeline import Timed, TimedChapter
+    >>> said = (("6 < 7.", Fraction(0), Fraction(31, 30)),)
+    >>> cue = Timed(Cue(Role.LINE, ("6 < 7.",)), Fraction(0), Fraction(2), said, ())
+    >>> print(vtt(Timeline("", (TimedChapter("1", "Problem 1", Fraction(0), Fraction(2), (cue,)),))))
+    WEBVTT
+    <BLANKLINE>
+    00:00:00.000 --> 00:00:01.033
+    6 &lt; 7.
+    <BLANKLINE>
+    """
+    blocks = [
+        f"{_span(caption.start, caption.end, '.')}\n{_safe(chr(10).join(caption.lines))}\n"
+        for caption in _captions(timeline)
+    ]
+    return "\n".join(["WEBVTT\n", *blocks])
+
+
+def srt(timeline: Timeline) -> str:
+    """Return the same captions as SubRip: numbered, with a comma in the times."""
+    return "\n".join(
+        f"{number}\n{_span(caption.start, caption.end, ',')}\n{chr(10).join(caption.lines)}\n"
+        for number, caption in enumerate(_captions(timeline), start=1)
+    )
+
+
+def chapters_vtt(timeline: Timeline) -> str:
+    """Return the chapters as WebVTT: one cue a chapter, the text its number and title."""
+    blocks = []
+    for chapter in timeline.chapters:
+        title = f"{chapter.label}. {chapter.title}" if chapter.label else chapter.title
+        blocks.append(f"{_span(chapter.start, chapter.end, '.')}\n{_safe(' '.join(title.split()))}\n")
+    return "\n".join(["WEBVTT\n", *blocks])
+
+
+def _captions(timeline: Timeline) -> Iterator[_Caption]:
+    for chapter in timeline.chapters:
+        for cue in chapter.cues:
+            for sentence, start, end in cue.said:
+                yield from _broken(sentence, start, end)
+
+
+def _broken(sentence: str, start: Fraction, end: Fraction) -> Iterator[_Caption]:
+    """Break a sentence into captions; each has time for its share of the characters, on whole frames."""
+    lines = textwrap.wrap(sentence, LINE, break_on_hyphens=False)
+    groups = [tuple(lines[at : at + LINES]) for at in range(0, len(lines), LINES)]
+    frames = (end - start) * FRAMES
+    shares = [sum(map(len, group)) for group in groups]
+    ends = [sum(shares[:at]) for at in range(len(shares) + 1)]
+    times = [start + Fraction(math.floor(frames * part / sum(shares)), FRAMES) for part in ends[1:-1]]
+    for group, (first, last) in zip(groups, pairwise([start, *times, end]), strict=False):
+        yield _Caption(first, last, group)
+
+
+def _span(start: Fraction, end: Fraction, point: str) -> str:
+    return f"{stamp(start, point)} --> {stamp(end, point)}"
+
+
+def stamp(seconds: Fraction, point: str = ".") -> str:
+    """Write a time in hours, minutes, seconds and milliseconds, rounded to the nearest; half goes up.
+
+    A later time never has an earlier stamp, so captions that do not overlap are not made to.
+
+    >>> stamp(Fraction(11111, 3))
+    '01:01:43.667'
+    """
+    whole, thousandths = divmod(math.floor(seconds * 1000 + Fraction(1, 2)), 1000)
+    minutes, rest = divmod(whole, 60)
+    return f"{minutes // 60:02}:{minutes % 60:02}:{rest:02}{point}{thousandths:03}"
+
+
+def _safe(words: str) -> str:
+    return html.escape(words, quote=False)
