@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Ladder, Style
 from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Kind, Picture
 from onewhole.pictures.route import Route, route
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Tell, Wedge, Words
@@ -82,7 +83,7 @@ def _unit(ladder: Ladder) -> int:
 def number_line(working: Working) -> Picture:
     """Draw a sum, a difference or a comparison on a number line, a scene for every line.
 
-    Places are exactly in proportion to amounts. Raises ValueError for any other working.
+    Places are exactly in proportion to amounts. Raises NotDrawnError for any other working.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.count_up import COUNT_UP
@@ -94,7 +95,7 @@ def number_line(working: Working) -> Picture:
     way = route(working)
     if way is None:
         msg = "only sums, differences and comparisons go on a number line"
-        raise ValueError(msg)
+        raise NotDrawnError(msg, remedy="Choose another picture, or none.")
     board = _Board.of(way, _written(working))
     return Picture(Kind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
 

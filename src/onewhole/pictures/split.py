@@ -7,6 +7,7 @@ from fractions import Fraction
 from itertools import accumulate
 
 from onewhole.number.quantity import Quantity, landmark
+from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Kind, Picture
 from onewhole.pictures.scene import Piece, Scene, Stroke, Tell, Words
 from onewhole.statements.expression import Expression, Sum, quantities, value
@@ -150,7 +151,7 @@ def _side(line: Line) -> Expression:
 def split(working: Working) -> Picture:
     """Draw how one is opened or made, as a tree that grows line by line.
 
-    Raises ValueError for a working that opens none and makes none.
+    Raises NotDrawnError for a working that opens none and makes none.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -162,7 +163,7 @@ def split(working: Working) -> Picture:
     trees = grown(working)
     if not any(trees):
         msg = "nothing is opened or made in this working"
-        raise ValueError(msg)
+        raise NotDrawnError(msg, remedy="Choose another picture, or none.")
     scenes: list[Scene] = []
     known: list[Tree] = []
     for line, each in zip(working.lines, trees, strict=True):
