@@ -1,0 +1,161 @@
+"""Wholes and parts on paper: rows of equal places, so large that everything fits, and words beneath."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import accumulate
+
+from onewhole.number.unit import Unit
+from onewhole.pictures.limits import LEAST_PART, MOST_HEIGHT, MOST_WHOLES, WIDTH, NotDrawnError
+from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.scene import Box, Look, Piece, Scene, Shape, Words
+from onewhole.pictures.stage import Heap, Stage, stages, whole_unit
+from onewhole.pictures.table import Bit, Row, Table, laid, then
+from onewhole.pictures.tells import counts, tells
+from onewhole.working.working import Working
+
+MARGIN = Fraction(4)
+GAP = Fraction(4)
+WORDS = Fraction(9)
+DIGITS = Fraction(5)
+
+
+@dataclass(frozen=True, slots=True)
+class Form:
+    """How one kind of picture draws a whole and a part inside its place.
+
+    ``tall`` is the height of a place for a width of 1, or its height in millimetres where ``flat``.
+    ``part`` takes the place, the number of the part, parts to a whole and columns. ``narrow`` says how wide
+    the narrowest part of a place is, for so many parts, columns and a width. ``ruled`` draws what lies under
+    a place; without it every empty room for a part is dotted.
+    """
+
+    kind: Kind
+    most_parts: int
+    widest: Fraction
+    tall: Fraction
+    flat: bool
+    whole: Callable[[Box], Shape]
+    part: Callable[[Box, int, int, int], Shape]
+    narrow: Callable[[int, int, Fraction], Fraction]
+    parts: frozenset[int] | None = None
+    ruled: Callable[[str, Box, int], tuple[Piece, ...]] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class _Grid:
+    """Places in ``columns`` columns; the rows of each number start under those of the one before."""
+
+    columns: int
+    width: Fraction
+    height: Fraction
+    tops: tuple[Fraction, ...]
+    full: Fraction
+
+    def place(self, number: int, slot: int) -> Box:
+        """Return the place of a whole."""
+        down, over = divmod(slot, self.columns)
+        x = MARGIN + over * (self.width + GAP)
+        return Box(x, self.tops[number] + down * (self.height + GAP), self.width, self.height)
+
+
+def drawn(working: Working, form: Form) -> Picture:
+    """Draw every line of a working, all scenes of one size. Raises NotDrawnError where there is no room."""
+    shown = stages(working)
+    whole = whole_unit(working)
+    for stage in shown:
+        for heap in stage.heaps:
+            _check(heap, form)
+    tables = [laid(shown[0])]
+    for stage in shown[1:]:
+        tables.append(then(tables[-1], stage))
+    grid = _grid(tables, form)
+    scenes = []
+    for at, (table, stage) in enumerate(zip(tables, shown, strict=True)):
+        pieces = (*_pieces(table, grid, form), *_words(stage, table, grid, whole))
+        told = tells(shown[at - 1] if at else None, stage, whole)
+        scenes.append(Scene(WIDTH, grid.full, pieces, told))
+    return Picture(form.kind, tuple(scenes))
+
+
+def _check(heap: Heap, form: Form) -> None:
+    name = form.kind.value
+    if heap.per > form.most_parts or (form.parts and heap.per not in form.parts):
+        msg = f"{heap.per} equal parts to a whole cannot be drawn as {name} that can be counted"
+        raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
+    if heap.amount >= MOST_WHOLES + 1:
+        msg = f"more than {MOST_WHOLES} wholes are too many to count on a picture of {name}"
+        raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
+
+
+def _grid(tables: list[Table], form: Form) -> _Grid:
+    """Return the largest places for which all tables fit on the paper and no part is too narrow."""
+    rows = max(len(table) for table in tables)
+    slots = [max((t[at].slots for t in tables if len(t) > at + 1), default=0) for at in range(rows)]
+    cut = {(row.per, row.across) for table in tables for row in table}
+    for columns in range(1, MOST_WHOLES + 1):
+        width = min(form.widest, (WIDTH - 2 * MARGIN - (columns - 1) * GAP) / columns)
+        height = form.tall if form.flat else width * form.tall
+        blocks = [-(-count // columns) * (height + GAP) + WORDS for count in slots]
+        tops = tuple(accumulate(blocks[:-1], initial=MARGIN))
+        full = max(
+            tops[len(table) - 1] + -(-table[-1].slots // columns) * (height + GAP) + WORDS for table in tables
+        )
+        if full <= MOST_HEIGHT:
+            if any(form.narrow(per, across, width) < LEAST_PART for per, across in cut):
+                break
+            return _Grid(columns, width, height, tops, full)
+    msg = f"so many wholes and parts do not fit on one picture of {form.kind.value}"
+    raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
+
+
+def _pieces(table: Table, grid: _Grid, form: Form) -> Iterator[Piece]:
+    for number, row in enumerate(table):
+        if form.ruled is None:
+            yield from _rooms(number, row, grid, form)
+        else:
+            for slot in range(row.slots):
+                yield from form.ruled(f"place-{number}-{slot}", grid.place(number, slot), row.per)
+        for bit in (*row.gone, *row.bits):
+            yield Piece(bit.name, _shape(bit, number, row, grid, form), bit.look)
+
+
+def _shape(bit: Bit, number: int, row: Row, grid: _Grid, form: Form) -> Shape:
+    place = grid.place(number, bit.slot)
+    return form.whole(place) if bit.cell is None else form.part(place, bit.cell, row.per, row.across)
+
+
+def _rooms(number: int, row: Row, grid: _Grid, form: Form) -> Iterator[Piece]:
+    """Dot the empty rooms of every whole that is cut."""
+    seats = {(bit.slot, bit.cell) for bit in (*row.bits, *row.gone)}
+    for slot in sorted({bit.slot for bit in row.parts}):
+        for cell in range(row.per):
+            if (slot, cell) not in seats:
+                shape = form.part(grid.place(number, slot), cell, row.per, row.across)
+                yield Piece(f"room-{number}-{slot}-{cell}", shape, Look.DOTTED)
+
+
+def _words(stage: Stage, table: Table, grid: _Grid, whole: Unit) -> Iterator[Piece]:
+    """Write beneath each number how many wholes and how many parts it shows."""
+    for number, (heap, row) in enumerate(zip(stage.heaps, table, strict=True)):
+        written = counts(heap, whole)
+        across = min(max(row.slots, 1), grid.columns)
+        right = max(MARGIN + across * (grid.width + GAP), WIDTH / 2)
+        down = -(-row.slots // grid.columns)
+        y = grid.tops[number] + down * (grid.height + GAP) + WORDS / 2 - GAP / 2
+        for at, caption in enumerate(written):
+            x = MARGIN + (right - MARGIN) * (2 * at + 1) / (2 * len(written))
+            name = "wholes" if caption.unit == whole else "parts"
+            yield Piece(f"words-{number}-{name}", Words(x, y, caption, DIGITS))
+
+
+def cut_box(place: Box, cell: int, per: int, across: int) -> Box:
+    """Return a part of a rectangle that is cut in columns, and each column in equal parts from the top.
+
+    >>> cut_box(Box(Fraction(0), Fraction(0), Fraction(6), Fraction(2)), 3, 4, 2).x
+    Fraction(3, 1)
+    """
+    down = per // across
+    over, under = divmod(cell, down)
+    width, height = place.width / across, place.height / down
+    return Box(place.x + over * width, place.y + under * height, width, height)

@@ -1,0 +1,280 @@
+"""What stands on the table at a line of a working: wholes and pieces on show, and what is taken of them."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from functools import reduce
+from math import lcm
+from operator import add
+from typing import assert_never
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind, Unit
+from onewhole.pictures.limits import NotDrawnError
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
+from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.working.line import Line, Says
+from onewhole.working.working import Working
+
+#: Lines that speak of stops or of bare counts; they change nothing on the table.
+SAID_ONLY = frozenset({"jump_to_stops", "count_the_pieces", "count_decides"})
+
+#: Lines on which something is opened, cut or added; what is taken is struck on a line after them.
+NOT_YET = frozenset({"open_one", "one_is_worth", "wholes_in_pieces", "same_to_both", "cut_each_again"})
+
+
+@dataclass(frozen=True, slots=True)
+class Heap:
+    """Closed wholes, and pieces of which ``per`` make a whole (1 while there are none).
+
+    >>> Heap(6, 8, 6).amount
+    Fraction(22, 3)
+    """
+
+    wholes: int = 0
+    pieces: int = 0
+    per: int = 1
+
+    @property
+    def amount(self) -> Fraction:
+        """Return how many wholes it is all together."""
+        return self.wholes + Fraction(self.pieces, self.per)
+
+    def __add__(self, other: "Heap") -> "Heap":
+        """Put two heaps on one, its pieces all of the smaller size."""
+        per = lcm(self.per, other.per)
+        pieces = self.pieces * per // self.per + other.pieces * per // other.per
+        return Heap(self.wholes + other.wholes, pieces, per if pieces else 1)
+
+    def holds(self, other: "Heap") -> bool:
+        """Say whether another heap can be taken from this one as it stands, nothing opened or cut."""
+        if not other.pieces:
+            return other.wholes <= self.wholes
+        pieces, uneven = divmod(other.pieces * self.per, other.per)
+        return not uneven and other.wholes <= self.wholes and pieces <= self.pieces
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """What a line shows: one heap a number, what is struck out, and what cannot be taken yet.
+
+    The amounts of ``heaps``, less ``struck``, less ``waiting``, make the value of the line. Only a single
+    heap has anything struck. ``spared`` pieces at its end are set aside and not struck first.
+    """
+
+    heaps: tuple[Heap, ...]
+    struck: Heap = Heap()
+    waiting: Heap = Heap()
+    spared: int = 0
+    compared: bool = False
+
+    @property
+    def amount(self) -> Fraction:
+        """Return how much is on show, struck or not."""
+        return sum((heap.amount for heap in self.heaps), Fraction(0))
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    heap: Heap
+    taken: bool
+
+
+def stages(working: Working) -> tuple[Stage, ...]:
+    """Return what each line of a working shows; a line that cannot be shown shows what the one before did.
+
+    Raises NotDrawnError when the first line has nothing to show, such as 3 x 2/5.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> from onewhole.working.work import work
+    >>> shown = stages(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))
+    >>> [(stage.heaps[0].wholes, stage.heaps[0].pieces, stage.struck.pieces) for stage in shown]
+    [(7, 2, 0), (7, 2, 0), (6, 8, 0), (6, 8, 5), (6, 8, 5), (3, 3, 0)]
+    """
+    whole = whole_unit(working)
+    found: list[Stage] = []
+    for line in working.lines:
+        before = found[-1] if found else None
+        stage = stage_of(line, whole, before)
+        if stage is None and before is None:
+            msg = "this problem does not begin with amounts that can be laid out"
+            raise NotDrawnError(msg, remedy="Leave the picture off, or draw a sum or a difference.")
+        stage = stage or found[-1]
+        found.append(stage if found or len(working.lines) <= 2 else _unstruck(stage))
+    for at in reversed(range(len(found) - 1)):
+        now, after = found[at], found[at + 1]
+        if now.amount == after.amount and now.struck.amount > after.struck.amount:
+            found[at] = _unstruck(now)
+    return tuple(found)
+
+
+def _unstruck(stage: Stage) -> Stage:
+    """Show the same with nothing struck yet."""
+    return replace(stage, struck=Heap(), waiting=stage.struck + stage.waiting)
+
+
+def whole_unit(working: Working) -> Unit:
+    """Return the unit that is drawn as a whole: one, or the largest measure of the problem."""
+    says = working.lines[0].says
+    units = [unit for side in _sides(says) for quantity in quantities(side) for unit in quantity.ladder.units]
+    if all(unit.kind is Kind.NUMBER for unit in units):
+        return Unit(Fraction(1))
+    return max(units, key=lambda unit: unit.size)
+
+
+def stage_of(line: Line, whole: Unit, before: Stage | None) -> Stage | None:
+    """Return what one line shows when ``before`` is on the table, or None where it shows nothing new."""
+    if line.because and line.because.key in SAID_ONLY:
+        return None
+    says = line.says
+    if isinstance(says, Comparison):
+        heaps = [_heap(side, whole) for side in (says.left, says.right)]
+        one, other = heaps
+        return Stage((one, other), compared=True) if one and other else None
+    amount = says.rest if isinstance(says, MissingNumber) else says
+    return _dealt(line, amount, whole, before) if kind(amount) is whole.kind else None
+
+
+def _sides(says: Says) -> tuple[Expression, ...]:
+    match says:
+        case Comparison():
+            return says.left, says.right
+        case MissingNumber():
+            return (says.rest,)
+        case _:
+            return (says,)
+
+
+def _dealt(line: Line, amount: Expression, whole: Unit, before: Stage | None) -> Stage | None:
+    """Deal the terms to the numbers on the table, and strike what can be struck."""
+    terms = _terms(amount, whole, taken=False)
+    if terms is None:
+        return None
+    parts = _parts(amount)
+    added = sum(not part.taken for part in parts)
+    if before is None or 1 < added <= len(before.heaps):
+        return _numbers(parts, whole)
+    stage = Stage(_kept(terms, before) or (_together([term for term in terms if not term.taken]),))
+    hold = line.because is not None and line.because.key in NOT_YET and not before.struck.amount
+    return _struck(stage, terms, hold=hold)
+
+
+def _numbers(parts: tuple[Term, ...], whole: Unit) -> Stage | None:
+    """Show a heap for each part that is added; what moves inside a part has moved already."""
+    heaps = [_heap(part.part, whole) for part in parts if not part.taken]
+    taken = [_heap(part.part, whole) for part in parts if part.taken]
+    shown, gone = [heap for heap in heaps if heap], [heap for heap in taken if heap]
+    if len(shown) != len(heaps) or len(gone) != len(taken):
+        return None
+    return _struck(Stage(tuple(shown)), tuple(_Part(heap, taken=True) for heap in gone))
+
+
+def _parts(amount: Expression) -> tuple[Term, ...]:
+    match amount:
+        case Sum(terms):
+            return terms
+        case Over(Sum(terms), bottom):
+            return tuple(Term(Over(term.part, bottom), term.taken) for term in terms)
+        case _:
+            return (Term(amount),)
+
+
+def _kept(terms: tuple[_Part, ...], before: Stage) -> tuple[Heap, ...]:
+    """Return the heaps when the added terms fall into runs worth as much as the numbers on the table."""
+    found: list[Heap] = []
+    rest = [term for term in terms if not term.taken]
+    for heap in before.heaps:
+        run: list[_Part] = []
+        while rest and _together(run).amount < heap.amount:
+            run.append(rest.pop(0))
+        if _together(run).amount != heap.amount:
+            return ()
+        found.append(_together(run))
+    return () if rest else tuple(found)
+
+
+def _together(terms: Iterable[_Part]) -> Heap:
+    return reduce(add, [term.heap for term in terms], Heap())
+
+
+def _struck(stage: Stage, terms: tuple[_Part, ...], *, hold: bool = False) -> Stage:
+    """Strike each term that is taken, as long as the table holds it; the rest must wait."""
+    struck, waiting = Heap(), Heap()
+    for term in terms:
+        if not term.taken:
+            continue
+        more = struck + term.heap
+        if not hold and len(stage.heaps) == 1 and stage.heaps[0].holds(more) and not waiting.amount:
+            struck = more
+        else:
+            waiting += term.heap
+    last = max((at for at, term in enumerate(terms) if term.taken), default=len(terms))
+    spared = _together([term for term in terms[last:] if not term.taken]).pieces
+    return replace(stage, struck=struck, waiting=waiting, spared=spared)
+
+
+def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_Part, ...] | None:
+    """Return every term from left to right as a heap, or None where something is no heap."""
+    match amount:
+        case Quantity():
+            heap = _heap(amount, whole)
+            return None if heap is None else (_Part(heap, taken),)
+        case Sum() | Over(Sum()):
+            found: list[_Part] = []
+            for term in _parts(amount):
+                inner = _terms(term.part, whole, taken=taken != term.taken)
+                if inner is None:
+                    return None
+                found.extend(inner)
+            return tuple(found)
+        case Times() | Over():
+            heap = _heap(amount, whole)
+            return None if heap is None else (_Part(heap, taken),)
+        case _:
+            assert_never(amount)
+
+
+def _heap(amount: Expression, whole: Unit) -> Heap | None:
+    """Return one part of a line as a heap, or None where it is none."""
+    match amount:
+        case Quantity():
+            return _counted(amount, whole)
+        case Sum(terms):
+            added = Heap()
+            for term in terms:
+                heap = _heap(term.part, whole)
+                if heap is None:
+                    return None
+                if not term.taken:
+                    added += heap
+                elif added.holds(heap):
+                    added = Heap(added.wholes - heap.wholes, added.pieces - heap.pieces, added.per)
+                else:
+                    return None
+            return added
+        case Over(top, bottom):
+            pieces, per = value(top), value(bottom)
+            if pieces.denominator != 1 or per.denominator != 1:
+                return None
+            return Heap(0, pieces.numerator, per.numerator) if per > 1 else Heap(pieces.numerator)
+        case Times():
+            return None
+        case _:
+            assert_never(amount)
+
+
+def _counted(quantity: Quantity, whole: Unit) -> Heap | None:
+    """Count a quantity in wholes and in pieces of its smallest written unit."""
+    total = Heap()
+    if quantity.ladder.kind is not whole.kind:
+        return None
+    for unit, count in zip(quantity.ladder.units, quantity.amounts, strict=True):
+        times, share = unit.size / whole.size, whole.size / unit.size
+        if times.denominator == 1:
+            total += Heap(times.numerator * count)
+        elif share.denominator == 1:
+            total += Heap(0, count, share.numerator) if count else Heap()
+        else:
+            return None
+    return total

@@ -1,0 +1,82 @@
+"""What a scene tells in words: what is on show, and what has changed since the scene before."""
+
+from collections.abc import Iterator
+
+from onewhole.number.unit import MEASURES, Kind, Unit
+from onewhole.pictures.scene import Count, Tell
+from onewhole.pictures.stage import Heap, Stage
+
+
+def unit_of(whole: Unit, per: int) -> Unit:
+    """Return the unit of which ``per`` make a whole.
+
+    >>> unit_of(MEASURES[1], 12).mark
+    'in'
+    """
+    size = whole.size / per
+    if whole.kind is Kind.NUMBER:
+        return Unit(size)
+    return next(unit for unit in MEASURES if (unit.kind, unit.size) == (whole.kind, size))
+
+
+def counts(heap: Heap, whole: Unit) -> tuple[Count, ...]:
+    """Return a heap as wholes and parts, none left out but what is not there; 0 wholes when it is empty.
+
+    >>> [count.count for count in counts(Heap(3, 2, 6), Unit(MEASURES[2].size))]
+    [3, 2]
+    """
+    found = [Count(heap.wholes, whole)] if heap.wholes or not heap.pieces else []
+    if heap.pieces:
+        found.append(Count(heap.pieces, unit_of(whole, heap.per)))
+    return tuple(found)
+
+
+def tells(before: Stage | None, now: Stage, whole: Unit) -> tuple[Tell, ...]:
+    """Return what a scene tells; ``before`` is the stage before it, None for the first.
+
+    shown: what is there, one Tell a number (compared: the first number's counts, then the other's, of a
+    comparison). cut: how many wholes, into how many parts. joined: what is there after numbers or parts
+    moved together. struck: what is crossed out. left: what is there after it went.
+    """
+    return tuple(_tells(before, now, whole))
+
+
+def _tells(before: Stage | None, now: Stage, whole: Unit) -> Iterator[Tell]:
+    if before == now:
+        before = None
+    for heap in now.heaps:
+        yield Tell("shown", counts(heap, whole))
+    if now.compared:
+        for heap in now.heaps:
+            yield Tell("compared", counts(heap, whole))
+    if before is not None:
+        yield from _changes(before, now, whole)
+    if now.struck.amount:
+        yield Tell("struck", counts(now.struck, whole))
+        yield Tell("left", counts(_left(now), whole))
+
+
+def _changes(before: Stage, now: Stage, whole: Unit) -> Iterator[Tell]:
+    opened = sum(heap.wholes for heap in before.heaps) - sum(heap.wholes for heap in now.heaps)
+    per = max(heap.per for heap in now.heaps)
+    if before.amount > now.amount:
+        yield Tell("left", counts(now.heaps[0], whole))
+    elif len(before.heaps) > len(now.heaps) or opened < 0:
+        for heap in now.heaps:
+            yield Tell("joined", counts(heap, whole))
+    elif opened > 0 and per > 1:
+        yield Tell("cut", (Count(opened, whole), Count(opened * per, unit_of(whole, per))))
+    else:
+        for old, new in zip(before.heaps, now.heaps, strict=True):
+            if new.per > old.per > 1:
+                parts = (
+                    Count(old.pieces, unit_of(whole, old.per)),
+                    Count(new.pieces, unit_of(whole, new.per)),
+                )
+                yield Tell("cut", parts)
+
+
+def _left(now: Stage) -> Heap:
+    heap, struck = now.heaps[0], now.struck
+    pieces = heap.pieces - struck.pieces * heap.per // struck.per
+    return Heap(heap.wholes - struck.wholes, pieces, heap.per if pieces else 1)
