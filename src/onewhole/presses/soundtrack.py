@@ -1,0 +1,70 @@
+"""The sound of a whole film: voices put where the timeline wants them."""
+
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
+from math import gcd
+from typing import Final
+
+import numpy as np
+from scipy.signal import resample_poly
+
+from onewhole.presses.sound import Samples, Sound
+from onewhole.walkthroughs.timeline import Timeline
+
+#: Samples a second of a film's sound.
+RATE: Final = 48_000
+
+
+def soundtrack(timeline: Timeline, sounds: Mapping[str, Sound]) -> Sound:
+    """Return the film's sound, 48000 samples a second, exactly as long as the timeline.
+
+    ``sounds`` are named by a sentence (placed where it is said, each time it is said) or by a chapter's label
+    (placed where the chapter starts). Elsewhere it is quiet; where two meet, they are heard together. Without
+    any sounds the film is silent: zeros, which take no memory until they are read.
+
+    Raises ValueError for a sound that would go on after the film's end: words would be lost.
+    """
+    track = np.zeros(_whole(timeline.length * RATE), np.int16)
+    ready: dict[str, Samples] = {}
+    for name, start in _places(timeline):
+        if name not in sounds:
+            continue
+        if name not in ready:
+            ready[name] = _at_rate(sounds[name])
+        samples, first = ready[name], _whole(start * RATE)
+        if first + len(samples) > len(track):
+            raise ValueError(f"The sound of {name!r} goes on after the end of the film.")
+        _put(track[first : first + len(samples)], samples)
+    return Sound(track, RATE)
+
+
+def _places(timeline: Timeline) -> Iterator[tuple[str, Fraction]]:
+    for chapter in timeline.chapters:
+        yield chapter.label, chapter.start
+        for timed in chapter.cues:
+            for sentence, start, _ in timed.said:
+                yield sentence, start
+
+
+def _whole(count: Fraction) -> int:
+    if count.denominator != 1:
+        raise ValueError("A time of the film is not on a frame.")
+    return count.numerator
+
+
+def _put(place: Samples, samples: Samples) -> None:
+    """Add samples to what is there, second by second, held between the loudest that can be written."""
+    for at in range(0, len(samples), RATE):
+        part = slice(at, at + RATE)
+        both = place[part].astype(np.int32) + samples[part]
+        place[part] = both.clip(-32_768, 32_767)
+
+
+def _at_rate(sound: Sound) -> Samples:
+    """Return the samples at 48000 a second; at most one sample longer than before."""
+    if sound.rate == RATE:
+        return sound.samples
+    common = gcd(RATE, sound.rate)
+    wave = resample_poly(sound.samples.astype(np.float64), RATE // common, sound.rate // common)
+    resampled: Samples = np.rint(wave).clip(-32_768, 32_767).astype(np.int16)
+    return resampled

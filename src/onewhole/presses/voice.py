@@ -1,0 +1,115 @@
+"""The synthetic voice: a sentence goes in, sound comes out. A library of its own speaks (espeak-ng)."""
+
+import _ctypes
+import ctypes
+import sys
+from functools import cache
+from pathlib import Path
+from threading import Lock
+from typing import Final
+
+import espeakng_loader  # type: ignore[import-untyped] # has no types of its own
+import numpy as np
+
+from onewhole.errors import InputError, OnewholeError
+from onewhole.presses.sound import Samples, Sound
+
+#: The fewest and the most words a minute that the voice can speak.
+SLOWEST, FASTEST = 80, 450
+
+# The library's own numbers, from its header `speak_lib.h`.
+_SYNCHRONOUS: Final = 2  # sound comes while the caller waits
+_STAY: Final = 0x8000  # where the data is missing, do not end the whole program
+_RATE: Final = 1
+_SAMPLES_A_SECOND: Final = 22_050
+_UTF8: Final = 1
+_BY_CHARACTER: Final = 1
+_LANGUAGE: Final = b"en-us"
+
+_Callback = ctypes.CFUNCTYPE(ctypes.c_int, ctypes.c_void_p, ctypes.c_int, ctypes.c_void_p)
+
+
+class VoiceUnavailable(OnewholeError, RuntimeError):
+    """There is no synthetic voice on this machine: what is wrong, what to do next."""
+
+    def __init__(self, what: str, *, where: str | None = None, remedy: str | None = None) -> None:
+        super().__init__(
+            f"The synthetic voice cannot be used: {what}",
+            where=where,
+            remedy=remedy or "Make the film without a voice, or with your own recording.",
+        )
+
+
+def spoken(sentence_words: str, *, words_a_minute: int) -> Sound:
+    """Return a sentence as it is spoken, numbers already written as words. American English.
+
+    The same words at the same speed are the same samples. Any number of threads may ask; they take turns.
+    Nothing goes on the disk.
+
+    Raises InputError for a speed below 80 or above 450 words a minute, and VoiceUnavailable.
+
+    >>> slow, quick = (spoken("Open one whole.", words_a_minute=speed).seconds for speed in (90, 180))
+    >>> slow > quick
+    True
+    """
+    if not SLOWEST <= words_a_minute <= FASTEST:
+        raise InputError(
+            f"The synthetic voice cannot speak {words_a_minute} words a minute",
+            remedy=f"Choose {SLOWEST} to {FASTEST}; 120 is usual.",
+        )
+    with _turn():
+        samples = _speak(sentence_words.encode(), words_a_minute)
+    samples.setflags(write=False)
+    return Sound(samples, _SAMPLES_A_SECOND)
+
+
+@cache
+def _turn() -> Lock:
+    """One engine in a program, so one sentence at a time."""
+    return Lock()
+
+
+def _speak(words: bytes, words_a_minute: int) -> Samples:
+    """Speak with a library loaded afresh.
+
+    The voice trembles a little, and goes on trembling from where the last sentence ended; only a fresh
+    library starts from the same place. Loading takes about 8 ms.
+    """
+    try:
+        library = ctypes.CDLL(espeakng_loader.get_library_path())
+    except OSError as error:
+        raise VoiceUnavailable("its library cannot be loaded") from error
+    parts: list[bytes] = []
+
+    def hear(wave: int | None, count: int, _events: int | None) -> int:
+        if wave and count > 0:
+            parts.append(ctypes.string_at(wave, count * 2))
+        return 0
+
+    heard = _Callback(hear)
+    try:
+        _ready(library, heard, words_a_minute)
+        wrong = library.espeak_Synth(words, len(words) + 1, 0, _BY_CHARACTER, 0, _UTF8, None, None)
+        if wrong or library.espeak_Synchronize():
+            raise VoiceUnavailable("it could not speak a sentence")
+        library.espeak_Terminate()
+    finally:
+        _close(library)
+    return np.frombuffer(b"".join(parts), np.int16).copy()
+
+
+def _ready(library: ctypes.CDLL, hear: "ctypes._FuncPointer", words_a_minute: int) -> None:
+    """Start the library with its data, its language and a speed."""
+    data = str(Path(espeakng_loader.get_library_path()).with_name("espeak-ng-data")).encode()
+    if library.espeak_Initialize(_SYNCHRONOUS, 0, data, _STAY) != _SAMPLES_A_SECOND:
+        raise VoiceUnavailable("its data is missing")
+    library.espeak_SetSynthCallback(hear)
+    if library.espeak_SetVoiceByName(_LANGUAGE) or library.espeak_SetParameter(_RATE, words_a_minute, 0):
+        raise VoiceUnavailable("it does not speak American English")
+
+
+def _close(library: ctypes.CDLL) -> None:
+    if sys.platform == "win32":
+        _ctypes.FreeLibrary(library._handle)  # noqa: SLF001 - no other name for it
+    else:
+        _ctypes.dlclose(library._handle)  # noqa: SLF001 - no other name for it
