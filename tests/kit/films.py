@@ -9,7 +9,7 @@ from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Tell, Words
-from onewhole.walkthroughs.cue import Cue, Draw, Fresh, Role, Strike, Write
+from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Move, Timed, TimedChapter, Timeline
 from onewhole.working.working import Working
 from tests.kit.worked import all_workings
@@ -46,16 +46,17 @@ def strips(amount: Quantity) -> Scene:
 def film(
     *typed: str, title: str = TITLE, words: ClassWords = STRIPS, name: str = "", try_first: int = 2
 ) -> Timeline:
-    """The film of some problems; ``name`` is a club's name for the opening, ``try_first`` a problem's number."""
+    """The film of some problems; ``name`` is the club's, ``try_first`` the number of a problem."""
     asked = typed or ("7 2/6 - 3 5/6", "5 1/8 - 2 5/8")
     said = (f"Welcome to {name or 'the kite club'}.", f"Tonight there are {len(asked)} problems.")
-    chapters = [("", "Opening", (Cue(Role.OPENING, said, (Fresh(), Write("name", title, heading=True))),))]
-    chapters += [
-        (str(at), text(worked(each).statement), tuple(_cues(worked(each), str(at), words, first=at == try_first)))
-        for at, each in enumerate(asked, start=1)
-    ]
-    bye = Cue(Role.CLOSING, ("That is all for tonight.",), (Fresh(), Write("bye", "Good night!", heading=True)))
-    return _timed(title, [*chapters, ("", "Closing", (bye,))])
+    hello = Cue(Role.OPENING, said, (Fresh(), Write("name", title, heading=True)))
+    bye = Cue(Role.CLOSING, ("That is all.",), (Fresh(), Write("bye", "Good night!", heading=True)))
+    chapters: list[Chapter] = [Chapter("", "Opening", (hello,))]
+    for at, each in enumerate(asked, start=1):
+        working = worked(each)
+        cues = tuple(_cues(working, str(at), words, first=at == try_first))
+        chapters.append(Chapter(str(at), text(working.statement), cues))
+    return _timed(title, [*chapters, Chapter("", "Closing", (bye,))])
 
 
 def _cues(working: Working, label: str, words: ClassWords, *, first: bool) -> Iterator[Cue]:
@@ -88,17 +89,17 @@ def _first_number(line: Writable) -> Quantity:
     return next(piece for piece in row(line) if isinstance(piece, Quantity))
 
 
-def _timed(title: str, chapters: list[tuple[str, str, tuple[Cue, ...]]]) -> Timeline:
+def _timed(title: str, chapters: list[Chapter]) -> Timeline:
     """Give each cue the same time, and all its sentences and acts the whole of it."""
     made: list[TimedChapter] = []
     clock = Fraction(0)
-    for label, name, cues in chapters:
+    for chapter in chapters:
         start = clock
         timed = []
-        for cue in cues:
+        for cue in chapter.cues:
             end = clock + SECONDS_A_CUE
             moves = tuple(Move(act, clock, end) for act in cue.acts)
             timed.append(Timed(cue, clock, end, tuple((said, clock, end) for said in cue.says), moves))
             clock = end
-        made.append(TimedChapter(label, name, start, clock, tuple(timed)))
+        made.append(TimedChapter(chapter.label, chapter.title, start, clock, tuple(timed)))
     return Timeline(title, tuple(made))

@@ -1,13 +1,11 @@
-"""The walkthrough as one HTML file: it plays the board step by step, and is a transcript without its script."""
+"""The walkthrough as one HTML file that plays the board step by step; without its script, a transcript."""
 
-import re
 from base64 import b64encode
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from hashlib import sha256
 from html import escape
 from importlib.resources import files
-from itertools import count
 from string import Template
 from typing import assert_never
 
@@ -19,9 +17,6 @@ from onewhole.notations.words import ClassWords
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
-
-#: Names inside a drawing, and what points at them; a page with many drawings must not have one twice.
-_NAMES = re.compile(r"""(\bid="|url\(#|href="#|\baria-(?:labelledby|describedby)=")""")
 
 
 def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str = "") -> str:
@@ -71,33 +66,28 @@ def _link(at: int, chapter: TimedChapter) -> str:
 
 
 def _parts(timeline: Timeline, words: ClassWords) -> str:
-    """Write every chapter; drawings are numbered through the whole page."""
-    numbers = count()
-    return _lines(
-        _lines(_part(at, chapter, words, numbers)) for at, chapter in enumerate(timeline.chapters)
-    )
+    """Write every chapter."""
+    return _lines(_lines(_part(at, chapter, words)) for at, chapter in enumerate(timeline.chapters))
 
 
-def _part(at: int, chapter: TimedChapter, words: ClassWords, numbers: Iterator[int]) -> Iterator[str]:
+def _part(at: int, chapter: TimedChapter, words: ClassWords) -> Iterator[str]:
     yield f'<section class="part" id="part-{at}" aria-labelledby="name-{at}">'
     yield f'<h3 id="name-{at}">{escape(_name(chapter))}</h3>'
     yield "<ol>"
     written: dict[str, str] = {}
     for cue in chapter.cues:
-        yield _lines(_step(cue, words, written, numbers))
+        yield _lines(_step(cue, words, written))
     yield "</ol>"
     yield "</section>"
 
 
-def _step(
-    timed: Timed, words: ClassWords, written: dict[str, str], numbers: Iterator[int]
-) -> Iterator[str]:
+def _step(timed: Timed, words: ClassWords, written: dict[str, str]) -> Iterator[str]:
     cue = timed.cue
     tried = ' data-try=""' if cue.role is Role.TRY else ""
     lasts, think = _milliseconds(timed.end - timed.start), _milliseconds(cue.think)
     yield f'<li class="step" data-lasts="{lasts}" data-think="{think}"{tried}>'
     for act in cue.acts:
-        yield _act(act, words, written, numbers)
+        yield _act(act, words, written)
     said = (f'<span data-aloud="{escape(aloud(said))}">{escape(said)}</span>' for said in cue.says)
     yield f'<p class="says">{" ".join(said)}</p>'
     yield "</li>"
@@ -107,7 +97,7 @@ def _milliseconds(seconds: Fraction) -> int:
     return round(seconds * 1000)
 
 
-def _act(act: Act, words: ClassWords, written: dict[str, str], numbers: Iterator[int]) -> str:
+def _act(act: Act, words: ClassWords, written: dict[str, str]) -> str:
     match act:
         case Write(name=name, label=label):
             content = _content(act)
@@ -118,16 +108,12 @@ def _act(act: Act, words: ClassWords, written: dict[str, str], numbers: Iterator
         case Strike(name):
             return f'<p class="strike" data-of="{escape(name)}">Struck out: {written.get(name, "")}</p>'
         case Draw(scene):
-            return f'<figure class="picture">{_own_names(svg(scene, words), next(numbers))}</figure>'
+            return f'<figure class="picture">{svg(scene, words, grid=False)}</figure>'
         case Fresh():
             written.clear()
             return '<p class="fresh" hidden>A fresh board.</p>'
         case _:
             assert_never(act)
-
-
-def _own_names(drawing: str, number: int) -> str:
-    return _NAMES.sub(rf"\g<1>d{number}-", drawing)
 
 
 def _content(write: Write) -> str:

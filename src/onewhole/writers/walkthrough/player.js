@@ -28,28 +28,12 @@
     return acts;
   }
 
-  /** A copy whose inner names are its own, so that no name stands twice in the page. */
-  function copied(element) {
-    const copy = element.cloneNode(true);
-    const points = ["fill", "stroke", "href", "marker-end", "clip-path", "mask", "aria-labelledby", "aria-describedby"];
-    for (const inner of copy.querySelectorAll("*")) {
-      if (inner.id) inner.id = "board-" + inner.id;
-      for (const name of points) {
-        const value = inner.getAttribute(name);
-        if (value === null) continue;
-        if (name.startsWith("aria-")) inner.setAttribute(name, value.replace(/\S+/g, "board-$&"));
-        else inner.setAttribute(name, value.replace(/(^|url\()#/, "$1#board-"));
-      }
-    }
-    return copy;
-  }
-
   function written(act) {
     const line = document.createElement("li");
     line.className = act.element.className;
     line.dataset.name = act.element.dataset.name;
     line.classList.toggle("new", act.fresh);
-    line.append(...copied(act.element).childNodes);
+    line.append(...act.element.cloneNode(true).childNodes);
     return line;
   }
 
@@ -82,7 +66,7 @@
       if (kinds.contains("write")) lines.append(written(act));
       else if (kinds.contains("strike")) struck(act.element.dataset.of);
       else if (kinds.contains("picture")) {
-        const figure = copied(act.element);
+        const figure = act.element.cloneNode(true);
         figure.classList.toggle("new", act.fresh);
         picture.replaceChildren(figure);
       }
@@ -105,8 +89,8 @@
       if (linkAt === step.partAt) link.setAttribute("aria-current", "step");
       else link.removeAttribute("aria-current");
     });
-    const newest = [...document.querySelectorAll("#lines .new")].pop();
-    if (playing && newest) newest.scrollIntoView({ block: "nearest", behavior: "auto" });
+    const newest = [...document.querySelectorAll("#lines .new")].pop() ?? document.querySelector("#picture .new");
+    if (now > 0 && newest) newest.scrollIntoView({ block: "nearest" });
     nameButton();
   }
 
@@ -116,7 +100,7 @@
     let name = "Play";
     if (playing) name = "Pause";
     else if (ended) name = "Play again";
-    else if (trying) name = "We tried it: go on";
+    else if (trying) name = "Tried it: go on";
     get("play").textContent = name;
   }
 
@@ -220,6 +204,8 @@
     link.addEventListener("click", (event) => {
       event.preventDefault();
       byHand(firstStepOf(partAt));
+      get("play").focus({ preventScroll: true });
+      get("player").scrollIntoView();
     });
   });
   get("all").addEventListener("click", () => {
