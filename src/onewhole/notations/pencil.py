@@ -16,7 +16,7 @@ from onewhole.pictures.scene import Box, Count, Hop, Look, Shape, Stroke, Wedge,
 INK, PAPER, GRID = "#2b2b33", "#ffffff", "#dbe6ee"
 
 #: Millimetres: a pencil line, a bold one, a hatching line, the cross and the white under it, a square's line.
-LINE, BOLD, HATCH, CROSS, UNDER, FAINT = (Fraction(n, 100) for n in (45, 80, 25, 80, 200, 15))
+LINE, BOLD, HATCH, CROSS, UNDER, FAINT = (Fraction(n, 100) for n in (50, 80, 25, 80, 170, 15))
 
 #: Millimetres: a square of the paper, hatching lines across or down, a dash and the gap after it.
 SQUARE, APART, DASH, GAP = Fraction(5), Fraction(9, 5), Fraction(3, 2), Fraction(6, 5)
@@ -89,15 +89,15 @@ def cross(shape: Shape) -> tuple[Line, ...]:
     """Return the lines that cross a shape out, in millimetres: two, and one through what is written.
 
     >>> cross(Box(Fraction(0), Fraction(0), Fraction(6), Fraction(6)))[0]
-    (Fraction(1, 1), Fraction(1, 1), Fraction(5, 1), Fraction(5, 1))
+    (Fraction(6, 5), Fraction(6, 5), Fraction(24, 5), Fraction(24, 5))
     """
     match shape:
         case Box(x, y, width, height):
-            near = min(width, height, Fraction(6)) / 6
+            near = min(width, height, Fraction(6)) / 5
             return _crossed(x + near, y + near, x + width - near, y + height - near)
         case Wedge(x, y, radius, start, sweep) if sweep < 1:
             sine, cosine = turned(start + sweep / 2)
-            arm = radius * min(Fraction(1, 4), sweep * 3 / 2)
+            arm = radius * min(Fraction(1, 4), sweep * 5 / 4)
             return _crossed_at(x + sine * radius * 3 / 5, y - cosine * radius * 3 / 5, arm)
         case Wedge(x, y, radius):
             return _crossed_at(x, y, radius * 3 / 5)
@@ -105,8 +105,10 @@ def cross(shape: Shape) -> tuple[Line, ...]:
             return _crossed_at((x + to_x) / 2, (y + to_y) / 2, Fraction(2))
         case Hop(x, y, to_x, height):
             return _crossed_at((x + to_x) / 2, y - height, Fraction(2))
-        case Words(x, y, _, size):
-            return ((x - size, y + size * 3 / 4, x + size, y - size * 3 / 4),)
+        case Words(x, y, caption, size):
+            letters = 10 if isinstance(caption, Count) else max(len(text(caption)), 4)
+            reach = size * letters / 5
+            return ((x - reach, y + size * 3 / 4, x + reach, y - size * 3 / 4),)
 
 
 def _crossed(x: Fraction, y: Fraction, to_x: Fraction, to_y: Fraction) -> tuple[Line, Line]:

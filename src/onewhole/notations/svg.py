@@ -105,7 +105,8 @@ def _draw(page: Element, piece: Piece, words: ClassWords) -> None:
             assert_never(piece.shape)
     if look is Look.STRUCK:
         crossed = _lines(cross(piece.shape))
-        _path(page, crossed, UNDER, color=PAPER)
+        if not isinstance(piece.shape, Words):  # what was written stays readable
+            _path(page, crossed, UNDER, color=PAPER)
         _path(page, crossed, CROSS)
 
 

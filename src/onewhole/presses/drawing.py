@@ -8,6 +8,7 @@ from importlib.resources import files
 from itertools import pairwise
 from typing import Final, assert_never
 
+import numpy as np
 from PIL import Image, ImageChops, ImageDraw, ImageFont
 
 from onewhole.notations.pencil import (
@@ -152,8 +153,7 @@ def _piece(pen: _Pen, piece: Piece, words: ClassWords) -> None:
         case Stroke(x, y, to_x, to_y):
             pen.line([pen.at(x, y), pen.at(to_x, to_y)], thickness(piece.look), dashed=dashed)
         case Hop() as hop:
-            pen.line(_parabola(pen, hop), thickness(piece.look), dashed=dashed)
-            pen.on_ink.polygon([pen.at(*corner) for corner in arrowhead(hop)], fill=FULL)
+            _hop(pen, hop, piece.look)
         case Words() as written:
             for part in lettered(written, words):
                 _written(pen, part)
@@ -161,7 +161,7 @@ def _piece(pen: _Pen, piece: Piece, words: ClassWords) -> None:
             assert_never(piece.shape)
     if piece.look is Look.STRUCK:
         lines = [(pen.at(x, y), pen.at(to_x, to_y)) for x, y, to_x, to_y in cross(piece.shape)]
-        for line in lines:
+        for line in () if isinstance(piece.shape, Words) else lines:
             pen.clear(line, UNDER)
         for line in lines:
             pen.line(line, CROSS)
@@ -191,37 +191,72 @@ def _box(pen: _Pen, box: Box, look: Look) -> None:
 
 
 def _wedge(pen: _Pen, wedge: Wedge, look: Look) -> None:
-    rim = _rim(pen, wedge)
-    if look is not Look.DOTTED:
-        pen.on_cover.polygon(rim, fill=FULL)
-        pen.on_ink.polygon(rim, fill=0)
-    if look in {Look.FILLED, Look.STRUCK}:
-        middle, tile = _hatching(pen.scale, max(pen.ink.size))
-        x, y = (round(value) for value in pen.at(wedge.x, wedge.y))
-        reach = math.ceil(pen.px(wedge.radius)) + 1
-        mask = Image.new("1", (2 * reach, 2 * reach))
-        ImageDraw.Draw(mask).polygon([(at_x - x + reach, at_y - y + reach) for at_x, at_y in rim], fill=1)
-        around = (middle - reach, middle - reach, middle + reach, middle + reach)
-        pen.ink.paste(tile.crop(around), (x - reach, y - reach), mask)
-    pen.line(rim, LINE, dashed=look is Look.DOTTED)
-
-
-def _rim(pen: _Pen, wedge: Wedge) -> list[_Point]:
-    """The outline of a wedge as points a pixel or two apart; a whole turn has no line to its centre."""
+    if look is Look.DOTTED:
+        steps = 8 + math.ceil(pen.px(wedge.radius) * float(wedge.sweep))
+        pen.line(_rim(pen, wedge, steps), LINE, dashed=True)
+        return
     x, y = pen.at(wedge.x, wedge.y)
-    radius, sweep = pen.px(wedge.radius), float(wedge.sweep)
-    steps = max(8, math.ceil(radius * sweep * 3))
-    angles = [math.tau * (float(wedge.start) + sweep * step / steps) for step in range(steps + 1)]
+    radius, half = pen.px(wedge.radius), pen.thick(LINE) / 2
+    start = 360 * float(wedge.start) - 90
+    end = start + 360 * float(wedge.sweep)
+    inner, outer = _round(x, y, radius), _round(x, y, radius + half)
+    pen.on_cover.pieslice(inner, start, end, fill=FULL)
+    if look is Look.PLAIN:
+        pen.on_ink.pieslice(inner, start, end, fill=0)
+    else:
+        middle, tile = _hatching(pen.scale, max(pen.ink.size))
+        left, top, width, height = inner[0], inner[1], inner[2] - inner[0] + 1, inner[3] - inner[1] + 1
+        mask = Image.new("1", (width, height))
+        ImageDraw.Draw(mask).pieslice((0, 0, width - 1, height - 1), start, end, fill=1)
+        corner = (middle + left - round(x), middle + top - round(y))
+        around = (*corner, corner[0] + width, corner[1] + height)
+        pen.ink.paste(tile.crop(around), (left, top), mask)
+    pen.on_ink.arc(outer, start, end, fill=FULL, width=pen.thick(LINE))
+    if wedge.sweep < 1:
+        centre, begin, last, _ = _rim(pen, wedge, 1)
+        pen.line([begin, centre, last], LINE)
+
+
+def _round(x: float, y: float, radius: float) -> tuple[int, int, int, int]:
+    """The box round a circle, for Pillow, which draws on its right and bottom edge too."""
+    return round(x - radius), round(y - radius), round(x + radius) - 1, round(y + radius) - 1
+
+
+def _rim(pen: _Pen, wedge: Wedge, steps: int) -> list[_Point]:
+    """Points of a wedge's outline, the arc in so many steps; a whole turn has no line to its centre."""
+    x, y = pen.at(wedge.x, wedge.y)
+    radius, start, sweep = pen.px(wedge.radius), float(wedge.start), float(wedge.sweep)
+    angles = [math.tau * (start + sweep * step / steps) for step in range(steps + 1)]
     arc = [(x + radius * math.sin(angle), y - radius * math.cos(angle)) for angle in angles]
-    return arc if wedge.sweep >= 1 else [(x, y), *arc, (x, y)]
+    return arc if sweep >= 1 else [(x, y), *arc, (x, y)]
 
 
-def _parabola(pen: _Pen, hop: Hop) -> list[_Point]:
+def _hop(pen: _Pen, hop: Hop, look: Look) -> None:
+    """A hop, drawn finer still and then laid over the ink: Pillow puts every corner on a whole pixel."""
+    thick, finer = pen.px(thickness(look)), 4
     (x, y), (to_x, _) = pen.at(hop.x, hop.y), pen.at(hop.to_x, hop.y)
-    height = pen.px(hop.height)
+    height, reach = pen.px(hop.height), math.ceil(3 * thick) + 2
+    left, top = math.floor(min(x, to_x)) - reach, math.floor(y - height) - reach
+    size = math.ceil(abs(to_x - x)) + 2 * reach, math.ceil(height) + 2 * reach
+    large = Image.new("L", (size[0] * finer, size[1] * finer))
+    sheet = ImageDraw.Draw(large)
     steps = max(8, math.ceil((abs(to_x - x) + 2 * height) / 8))
     shares = [step / steps for step in range(steps + 1)]
-    return [(x + (to_x - x) * share, y - 4 * height * share * (1 - share)) for share in shares]
+    points = [
+        ((x + (to_x - x) * share - left) * finer, (y - 4 * height * share * (1 - share) - top) * finer)
+        for share in shares
+    ]
+    width = max(1, round(thick * finer))
+    if look is Look.DOTTED:
+        for dash in _dashes(points, pen.px(DASH) * finer, pen.px(GAP) * finer):
+            sheet.line(dash, fill=FULL, width=width)
+    else:
+        sheet.line(points, fill=FULL, width=width, joint="curve")
+        _dot(sheet, points[0], width, FULL)
+    corners = [pen.at(*corner) for corner in arrowhead(hop)]
+    sheet.polygon([((at_x - left) * finer, (at_y - top) * finer) for at_x, at_y in corners], fill=FULL)
+    small = large.reduce(finer)
+    pen.ink.paste(FULL, (left, top), small)
 
 
 def _written(pen: _Pen, part: Letters | Bar) -> None:
@@ -247,16 +282,13 @@ def _font(quarters: int) -> ImageFont.FreeTypeFont:
 @lru_cache(maxsize=4)
 def _hatching(scale: float, reach: int) -> tuple[int, Image.Image]:
     """Hatching on ink's sheet, and where its middle is: a line goes through (middle, middle)."""
-    apart = float(APART) * scale
+    apart, width = float(APART) * scale, float(HATCH) * scale * math.sqrt(2)
     side = 2 * reach
-    tile = Image.new("L", (side, side))
-    sheet = ImageDraw.Draw(tile)
-    width = max(1, round(float(HATCH) * scale * math.sqrt(2)))
-    for step in range(-math.ceil(side / apart), math.ceil(side / apart) + 1):
-        down = side + step * apart
-        low = down - width / 2
-        corners = [(low, 0), (low + width, 0), (low + width - side * 2, side * 2), (low - side * 2, side * 2)]
-        sheet.polygon(corners, fill=FULL)
+    away = (np.arange(2 * side) - side) % apart  # across plus down, from the line before
+    away = np.minimum(away, apart - away)
+    inked = np.clip((width + 1) / 2 - away, 0, 1) * FULL
+    rows = np.lib.stride_tricks.sliding_window_view(inked.round().astype(np.uint8), side)[:side]
+    tile = Image.fromarray(np.ascontiguousarray(rows))
     return reach, tile
 
 
