@@ -138,7 +138,7 @@ class _Board:
     def scene(self, working: Working, at: int) -> Scene:
         drawn = self.way.drawn[at]
         last = at == len(working.lines) - 1
-        measured = drawn and not _unmeasured(working, at)
+        measured = self.way.answer is not None or not _unmeasured(working, at)
         pieces = (
             *self._line(),
             *self._points(drawn, first=at == 0, last=last),

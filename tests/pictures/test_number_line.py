@@ -1,0 +1,205 @@
+from fractions import Fraction
+from itertools import pairwise
+
+import pytest
+
+from onewhole.number.quantity import Quantity, whole
+from onewhole.pictures.limits import NotDrawnError
+from onewhole.pictures.number_line import number_line
+from onewhole.pictures.picture import Picture
+from onewhole.pictures.route import Route, route
+from onewhole.pictures.scene import Hop, Scene, Shape, Stroke, Tell, Wedge, Words
+from onewhole.statements.expression import value
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Question
+from onewhole.working.questions import suiting
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.work import work
+from onewhole.working.working import Working
+
+PROBLEMS = [
+    "7 2/6 - 3 5/6",
+    "2 4/5 + 1 3/5",
+    "4 - 1 3/8",
+    "1 2/6 - 5/6",
+    "5 1/2 - 2 3/4",
+    "7 2/6 - 7 1/6",
+    "9 3/8 - 2 1/8 - 1 3/8",
+    "3/8 + 7/8",
+    "52 - 27",
+    "304 - 127",
+    "299 + 143",
+    "5.2 - 2.7",
+    "12.35 - 4.7",
+    "5 ft 2 in - 2 ft 7 in",
+    "5 h 10 min + 2 h 55 min",
+    "4 yd 1 ft 2 in - 2 yd 2 ft 7 in",
+    "3 - 3",
+]
+
+
+def _workings(problem: str) -> list[Working]:
+    question = read_statement(problem)
+    assert isinstance(question, Question)
+    return [work(question, strategy) for strategy in suiting(question)]
+
+
+WORKINGS = [working for problem in PROBLEMS for working in _workings(problem)]
+
+
+def _named(working: Working) -> str:
+    return working.strategy
+
+
+def _route(working: Working) -> Route:
+    found = route(working)
+    assert found is not None
+    return found
+
+
+def _shapes(scene: Scene, kind: str) -> dict[str, Shape]:
+    return {piece.name: piece.shape for piece in scene.pieces if piece.name.startswith(kind)}
+
+
+def _line(problem: str, strategy: str) -> Picture:
+    return number_line(work(read_statement(problem), strategy_named(strategy)))
+
+
+def test_every_strategy_has_a_working_here() -> None:
+    """The problems of this file are worked by every strategy."""
+    assert len({working.strategy for working in WORKINGS}) == 9
+
+
+@pytest.mark.parametrize("working", WORKINGS, ids=_named)
+def test_a_scene_for_every_line(working: Working) -> None:
+    """A scene for each line, at most 180 by 150 mm, with everything on the paper."""
+    picture = number_line(working)
+    assert len(picture.scenes) == len(working.lines)
+    assert picture.scenes[0].width == 180
+    assert picture.scenes[0].height <= 150
+    for scene in picture.scenes:
+        for piece in scene.pieces:
+            if isinstance(piece.shape, Words):
+                assert 0 < piece.shape.x < scene.width
+                assert 0 < piece.shape.y < scene.height
+            if isinstance(piece.shape, Hop):
+                assert 0 < piece.shape.height < piece.shape.y
+
+
+@pytest.mark.parametrize("working", WORKINGS, ids=_named)
+def test_the_jumps_make_the_answer(working: Working) -> None:
+    """The jumps, added up, lead from the start to the answer, or are the answer where they count up."""
+    way = _route(working)
+    assert isinstance(working.answer, Quantity)
+    answer = working.answer.value / way.ladder.finest
+    jumps = [jump.end - jump.start for jump in way.jumps]
+    pair = isinstance(working.statement, Question) and len(way.given) == 2
+    if working.strategy == "count_up" and pair:
+        assert sum(jumps) == answer
+    elif working.strategy == "equal_shift" and pair:
+        assert jumps[0] == jumps[1]
+        assert jumps[2] == answer
+    else:
+        assert way.answer == answer
+        start = way.jumps[0].start if way.jumps else way.given[0]
+        assert start + sum(jumps) == answer
+        assert all(one.end == two.start for one, two in pairwise(way.jumps))
+
+
+@pytest.mark.parametrize("working", WORKINGS, ids=_named)
+def test_places_are_in_proportion(working: Working) -> None:
+    """Two numbers under the line tell the scale exactly; every point, jump and tick stands by it."""
+    way, scene = _route(working), number_line(working).scenes[-1]
+    known = [shape for shape in _shapes(scene, "whole/").values() if isinstance(shape, Words)]
+    assert all(isinstance(shape.caption, Quantity) for shape in known)
+    first, last = known[0], known[-1]
+    low, high = (value(shape.caption) for shape in (first, last) if isinstance(shape.caption, Quantity))
+    scale = (last.x - first.x) / (high - low)
+
+    def place(count: int) -> Fraction:
+        return first.x + (count * way.ladder.finest - low) * scale
+
+    for name, shape in _shapes(scene, "point/").items():
+        assert isinstance(shape, Wedge)
+        assert shape.x == place(int(name.removeprefix("point/")))
+    hops = [shape for shape in _shapes(scene, "jump/").values() if isinstance(shape, Hop)]
+    assert [(hop.x, hop.to_x) for hop in hops] == [(place(jump.start), place(jump.end)) for jump in way.jumps]
+
+
+@pytest.mark.parametrize("working", WORKINGS, ids=_named)
+def test_ticks_are_equally_spaced(working: Working) -> None:
+    """Numbered ticks are equally far apart, exactly, and so are all ticks together."""
+    scene = number_line(working).scenes[0]
+    strokes = _shapes(scene, "tick/") | _shapes(scene, "part/")
+    for names in ("tick/", ""):
+        xs = sorted(s.x for n, s in strokes.items() if n.startswith(names) and isinstance(s, Stroke))
+        assert len({b - a for a, b in pairwise(xs)}) == 1
+
+
+@pytest.mark.parametrize("working", WORKINGS, ids=_named)
+def test_what_stands_stays(working: Working) -> None:
+    """From line to line nothing goes away or moves but the words of a number; the last has all jumps."""
+    scenes = number_line(working).scenes
+    for before, after in pairwise(scenes):
+        later = {piece.name: piece.shape for piece in after.pieces}
+        for piece in before.pieces:
+            if not piece.name.startswith("number/"):
+                assert later[piece.name] == piece.shape
+    assert len(_shapes(scenes[-1], "jump/")) == len(_route(working).jumps)
+
+
+def test_jumps_are_drawn_one_by_one() -> None:
+    """Jumping on, each line that jumps draws one jump more."""
+    found = _line("2 4/5 + 1 3/5", "jump_on")
+    assert [len(_shapes(scene, "jump/")) for scene in found.scenes] == [0, 1, 1, 2, 2, 3]
+
+
+def test_lengths_are_found_after_the_jumps() -> None:
+    """Counting up, the stops come first and the lengths of the jumps one line later."""
+    found = _line("7 2/6 - 3 5/6", "count_up")
+    assert [len(_shapes(scene, "length/")) for scene in found.scenes] == [0, 0, 3, 3]
+
+
+def test_taking_away_goes_back() -> None:
+    """7 2/6 - 3 5/6 by regrouping jumps back by 3 wholes, then by 5 sixths, and ends with what is left."""
+    scene = _line("7 2/6 - 3 5/6", "regroup_first").scenes[-1]
+    hops = [shape for shape in _shapes(scene, "jump/").values() if isinstance(shape, Hop)]
+    assert [hop.x - hop.to_x for hop in hops] == [60, Fraction(50, 3)]
+    assert scene.tells[-1].key == "left"
+    assert [tell.key for tell in scene.tells] == ["shown", "jump", "landed", "jump", "landed", "left"]
+
+
+def test_unlike_parts_stand_on_one_line() -> None:
+    """The first scene writes the numbers as the problem does, the later ones in parts of one size."""
+    scenes = _line("5 1/2 - 2 3/4", "regroup_first").scenes
+    names = [_shapes(scene, "number/")["number/22"] for scene in (scenes[0], scenes[-1])]
+    captions = [
+        name.caption.counts
+        for name in names
+        if isinstance(name, Words) and isinstance(name.caption, Quantity)
+    ]
+    assert captions == [(5, 1), (5, 2)]
+
+
+def test_a_comparison_marks_both() -> None:
+    """Both numbers are marked from the first line on, and the last one tells which is compared with which."""
+    found = _line("3/4 ? 5/6", "regroup_first")
+    assert [len(_shapes(scene, "point/")) for scene in found.scenes] == [2] * len(found.scenes)
+    assert found.scenes[-1].tells[-1].key == "compared"
+    assert not any(tell.key == "compared" for scene in found.scenes[:-1] for tell in scene.tells)
+
+
+def test_many_wholes_have_fewer_numbers() -> None:
+    """A line up to 304 numbers every twentieth, from where it is needed, and ticks every tenth."""
+    scene = _line("304 - 127", "regroup_first").scenes[0]
+    words = [shape for shape in _shapes(scene, "whole/").values() if isinstance(shape, Words)]
+    assert [shape.caption for shape in words] == [whole(number) for number in range(160, 321, 20)]
+    assert len(_shapes(scene, "part/")) == 8
+    assert Tell("shown", (whole(304),)) in scene.tells
+
+
+def test_a_missing_number_is_refused() -> None:
+    """An equation with a number missing has no place on the line, and the refusal says what to do."""
+    with pytest.raises(NotDrawnError, match="only sums, differences and comparisons") as refused:
+        _line("7 2/6 = 6 ?/6", "regroup_first")
+    assert refused.value.remedy == "Choose another picture, or none."
