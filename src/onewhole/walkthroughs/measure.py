@@ -22,13 +22,14 @@ NEXT_LINE = Fraction(27, 20)
 
 # Advance widths in thousandths of the type's size; bounds from above, measured on the fonts of the pages.
 _DIGIT = 640
-_NARROW = frozenset("ijlt.,:;'!|()[]1fr I")
-_WIDE = frozenset("mwMW@%&")
+_NARROW = frozenset("ijltfr.,:;'!|()[] ")
+_WIDE = frozenset("mwMW@%")
 _LETTER = {"narrow": 450, "small": 660, "capital": 800, "wide": 1050}
 _SIGN = 1256  # 700, and the space before and after it
-_BRACKET = 450
+_BRACKET = 700  # one round a fraction is taller
 _HOLE = 1000
-_BAR = 300  # how far the line of a fraction reaches over, and the gap before it
+_RING = 2000
+_BAR = 450  # how far the line of a fraction reaches over, and the gaps round it
 _GAP = 500  # after a label
 _LABEL = Fraction(74, 100)  # a label's type beside its line's
 
@@ -81,6 +82,8 @@ def _piece(piece: Piece) -> int:
     match piece:
         case Sign.OPEN | Sign.CLOSE:
             return _BRACKET
+        case Sign.WHICH:
+            return _RING
         case Sign():
             return _SIGN
         case Over(above, below):
