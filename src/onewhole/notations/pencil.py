@@ -5,7 +5,6 @@ from fractions import Fraction
 from functools import cache
 from math import isqrt
 
-from onewhole.notations.amounts import short
 from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords, unit_name
 from onewhole.number.ladder import Style
@@ -158,7 +157,7 @@ def lettered(written: Words, words: ClassWords) -> tuple[Letters | Bar, ...]:
         wholes, top = caption.counts
         return _mixed(wholes, str(top), str(caption.ladder.denominator), written)
     if isinstance(caption, Count):
-        line = f"{caption.count} {unit_name(caption.unit, caption.count, short(words))}"
+        line = f"{caption.count} {unit_name(caption.unit, caption.count, words)}"
     else:
         line = text(caption)
     return (Letters(x, y + written.size / 2, size, line),)

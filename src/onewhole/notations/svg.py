@@ -30,7 +30,7 @@ from onewhole.notations.pencil import (
     thickness,
     turned,
 )
-from onewhole.notations.picture_words import told
+from onewhole.notations.picture_words import scene_words, told
 from onewhole.notations.words import ClassWords
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
 
@@ -66,8 +66,9 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
     if grid:
         SubElement(page, "rect", {"width": width, "height": height, "fill": PAPER})
         _path(page, _squares(scene), FAINT, color=GRID)
+    naming = scene_words(scene, words)
     for piece in scene.pieces:
-        _draw(page, piece, words)
+        _draw(page, piece, naming)
     return tostring(page, encoding="unicode")
 
 

@@ -32,6 +32,7 @@ from onewhole.notations.pencil import (
     lettered,
     thickness,
 )
+from onewhole.notations.picture_words import scene_words
 from onewhole.notations.words import ClassWords
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
 
@@ -56,8 +57,9 @@ def draw(scene: Scene, words: ClassWords, *, size: tuple[int, int], grid: bool =
     ('RGBA', (80, 60), (43, 43, 51, 0))
     """
     pen = _Pen(scene, size)
+    naming = scene_words(scene, words)
     for piece in scene.pieces:
-        _piece(pen, piece, words)
+        _piece(pen, piece, naming)
     ink, cover = pen.ink.reduce(FINE), pen.cover.reduce(FINE)
     image = Image.new("RGB", size, INK)
     behind = _squares(scene.width, scene.height, size) if grid else None
