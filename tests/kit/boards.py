@@ -13,17 +13,16 @@ PICTURE = Place(1000, 200, 840, 600)
 
 
 def strips(*filled: int) -> Scene:
-    """Strips of six sixths, one below another, with so many sixths filled in each."""
-    pieces = [
-        Piece(
-            f"strip {row} part {part}",
-            Box(Fraction(10 + 15 * part), Fraction(10 + 30 * row), Fraction(15), Fraction(20)),
-            Look.FILLED if part < count else Look.DOTTED,
-        )
-        for row, count in enumerate(filled)
-        for part in range(6)
-    ]
+    """Strips of six sixths, one below another, with so many sixths in each; a sixth keeps its name."""
+    rooms = [(row, at) for row in range(len(filled)) for at in range(6)]
+    sixths = [(row, at) for row, count in enumerate(filled) for at in range(count)]
+    pieces = [Piece(f"room {number}", _box(*room), Look.DOTTED) for number, room in enumerate(rooms)]
+    pieces += [Piece(f"sixth {number}", _box(*place), Look.FILLED) for number, place in enumerate(sixths)]
     return Scene(Fraction(110), Fraction(80), tuple(pieces))
+
+
+def _box(row: int, at: int) -> Box:
+    return Box(Fraction(10 + 15 * at), Fraction(10 + 30 * row), Fraction(15), Fraction(20))
 
 
 def _timed(role: Role, start: int, says: tuple[str, ...], *acts: tuple[Act, int, int]) -> Timed:

@@ -3,17 +3,20 @@
 from io import BytesIO
 
 import numpy as np
-from PIL import Image
+from PIL import Image, ImageChops
 
 from onewhole.notations.words import ClassWords
+from onewhole.presses.foot import TOP, footed
 from onewhole.presses.frames import Part, part_frames, parts
-from onewhole.presses.paper import PAPER
-from onewhole.presses.sprites import Pixels, sprites
+from onewhole.presses.paper import paper
+from onewhole.presses.sprites import sprites
 from onewhole.walkthroughs.cue import BOARD, Place, Write
 from onewhole.walkthroughs.timeline import Timeline
 
-#: How high the band with the title is, at the foot.
-BAND = 132
+#: How high the title stands, at the foot.
+BAND = 136
+#: Ink of every fourth pixel is counted.
+SPARSE = 4
 
 
 def poster(timeline: Timeline, words: ClassWords) -> bytes:
@@ -21,24 +24,28 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
 
     A film without a problem shows the board of its opening.
     """
-    shots = parts(timeline)
-    board = Image.fromarray(_fullest(next((part for part in shots if part.foot.now), shots[0]), words))
     width, height = BOARD
-    board.paste(PAPER, (0, height - BAND, width, height))
-    title = Write("title", timeline.title, heading=True, place=Place(60, height - BAND, width - 120, BAND))
-    (sprite,) = sprites([title])
-    ink = Image.fromarray(sprite.pixels)
-    board.paste(ink, (sprite.x, sprite.y), ink)
+    shots = parts(timeline)
+    ink = _fullest(next((part for part in shots if part.foot.now), shots[0]), words)
+    room = (width * (height - BAND) // TOP, height - BAND)
+    small = ink.crop((0, 0, width, TOP)).resize(room, Image.Resampling.LANCZOS)
+    board = Image.fromarray(paper())
+    board.paste(ImageChops.subtract(board.crop((0, 0, *room)), small), (0, 0))
+    place = Place(60, height - BAND, width - 120, BAND - 20)
+    (title,) = sprites([Write("title", timeline.title, heading=True, place=place)])
+    written = Image.fromarray(title.pixels)
+    board.paste(written, (title.x, title.y), written)
     made = BytesIO()
     board.save(made, "png")
     return made.getvalue()
 
 
-def _fullest(part: Part, words: ClassWords) -> Pixels:
-    """Return the board of a chapter on which there was most ink; the latest of several."""
-    most, best = -1, np.empty(0, dtype=np.uint8)
+def _fullest(part: Part, words: ClassWords) -> Image.Image:
+    """Return how much darker than paper a chapter's board is where it has most ink; of several the latest."""
+    clean = footed(part.foot).astype(np.int16)
+    most, best = -1, np.zeros_like(clean)
     for frame in part_frames(part, words):
-        ink = int((frame.board[::4, ::4, 0] < PAPER[0] // 2).sum())
+        ink = int((frame.board[::SPARSE, ::SPARSE] != clean[::SPARSE, ::SPARSE]).sum())
         if ink >= most:
-            most, best = ink, frame.board.copy()
-    return best
+            most, best = ink, clean - frame.board
+    return Image.fromarray(best.clip(0, 255).astype(np.uint8))

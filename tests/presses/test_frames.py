@@ -1,0 +1,143 @@
+from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
+
+import numpy as np
+import pytest
+
+from onewhole.errors import Fault
+from onewhole.presses.foot import Foot, footed
+from onewhole.presses.frames import HELD, STEP, Part, frames, numbers, part_frames, parts
+from onewhole.presses.sprites import Pixels, sprites
+from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
+from onewhole.walkthroughs.timeline import Move
+from tests.kit.boards import PICTURE, WORDS, kites, strips
+
+FOOT = Foot("Kites", 1, 2, now=True)
+KITE = Write("kite", "Kite tails", place=Place(100, 100, 600, 100))
+ROOM = np.s_[100:200, 100:700]
+
+
+def _part(*acts: tuple[Act, int, int], length: int = 200) -> Part:
+    """Acts with their first and last frame."""
+    return Part(FOOT, tuple(Move(act, Fraction(a, 30), Fraction(b, 30)) for act, a, b in acts), length)
+
+
+def _boards(part: Part) -> dict[int, Pixels]:
+    return {frame.number: frame.board.copy() for frame in part_frames(part, WORDS)}
+
+
+def _ink(board: Pixels) -> int:
+    return int((board[ROOM] != footed(FOOT)[ROOM]).any(axis=2).sum())
+
+
+def test_drawn_while_something_moves_and_held_between() -> None:
+    """Fifteen frames a second during a move, its end, the chapter's ends, and one at least in two seconds."""
+    found = numbers(_part((KITE, 10, 19)))
+    assert found[:7] == [0, 10, 12, 14, 16, 18, 19]
+    assert found[-1] == 199
+    assert max(b - a for a, b in pairwise(found)) <= HELD
+    assert STEP * 15 == 30
+
+
+def test_numbers_of_a_film_count_on_through_its_chapters() -> None:
+    """Numbers grow from 0 to the film's last frame."""
+    found = [frame.number for frame in frames(kites(), WORDS)]
+    assert found == sorted(set(found))
+    assert (found[0], found[-1]) == (0, 15 * 30 - 1)
+
+
+def test_a_line_is_uncovered_from_left_to_right() -> None:
+    """Ink grows while a line is written; what is there stays; at the end it is the whole sprite."""
+    boards = _boards(_part((KITE, 0, 30)))
+    shown = [boards[number] for number in range(0, 31, 2)]
+    inks = [_ink(board) for board in shown]
+    assert inks == sorted(inks)
+    assert inks[0] == 0 < inks[5] < inks[-1]
+    half = np.flatnonzero((shown[8] != footed(FOOT)).any(axis=(0, 2))).max()
+    assert half < np.flatnonzero((shown[-1] != footed(FOOT)).any(axis=(0, 2))).max() - 50
+    (sprite,) = sprites([KITE])
+    area = np.s_[sprite.y : sprite.y + sprite.height, sprite.x : sprite.x + sprite.width]
+    share = sprite.pixels[..., 3:] / 255
+    wanted = footed(FOOT)[area] * (1 - share) + sprite.pixels[..., :3] * share
+    assert np.abs(shown[-1][area] - wanted).max() <= 1
+
+
+def test_changed_says_where() -> None:
+    """Outside the part that changed, a frame is as the one before it."""
+    before: Pixels | None = None
+    for frame in part_frames(parts(kites())[1], WORDS):
+        if before is not None:
+            differs = (frame.board != before).any(axis=2)
+            if frame.changed:
+                area = frame.changed
+                differs[area.top : area.bottom, area.left : area.right] = False
+            assert not differs.any(), frame.number
+        before = frame.board.copy()
+
+
+def test_struck_out_stays_to_be_read() -> None:
+    """A line through it: there is more ink, and most of what was there is still as it was."""
+    boards = _boards(_part((KITE, 0, 20), (Strike("kite"), 30, 50)))
+    before, after = boards[20], boards[50]
+    assert _ink(after) > _ink(before)
+    same = (before[ROOM] == after[ROOM]).all(axis=2)
+    written = (before[ROOM] != footed(FOOT)[ROOM]).any(axis=2)
+    assert same[written].mean() > 0.7
+
+
+def test_fresh_board_is_clean_and_keeps_the_foot() -> None:
+    """After a wipe nothing stands on the board but its foot."""
+    boards = _boards(_part((KITE, 0, 20), (Draw(strips(6, 2), PICTURE), 20, 30), (Fresh(), 40, 60)))
+    assert (boards[60] == footed(FOOT)).all()
+    assert (boards[40] != footed(FOOT)).any()
+
+
+def test_a_picture_becomes_the_next() -> None:
+    """After a change the board is as if the second scene alone had been drawn; midway it is neither."""
+    first, second = Draw(strips(6, 2), PICTURE), Draw(strips(5, 3), PICTURE)
+    changed = _boards(_part((first, 0, 20), (second, 30, 50)))
+    alone = _boards(_part((second, 0, 20)))
+    assert (changed[50] == alone[20]).all()
+    assert (changed[40] != changed[30]).any()
+    assert (changed[40] != changed[50]).any()
+
+
+def test_an_act_at_the_end_of_a_chapter_is_done() -> None:
+    """A line that is written until the very end stands there whole in the last frame."""
+    ending = _boards(_part((KITE, 180, 200)))
+    assert (ending[199] == _boards(_part((KITE, 0, 20)))[20]).all()
+
+
+@pytest.mark.parametrize(
+    ("act", "said"),
+    [
+        (Write("kite", "Kites"), "no place"),
+        (Draw(strips(6)), "no place"),
+        (Strike("kite"), "not on the board"),
+    ],
+)
+def test_what_cannot_be_shown_is_a_fault(act: Act, said: str) -> None:
+    """Something without a place, and a strike through nothing, are never passed over."""
+    with pytest.raises(Fault, match=said):
+        list(part_frames(_part((act, 0, 10)), WORDS))
+
+
+def test_foot_tells_the_problem() -> None:
+    """Opening, problems and closing: how many are begun of how many, and whether one is being worked."""
+    feet = [(part.foot.at, part.foot.of, part.foot.now) for part in parts(kites())]
+    assert feet == [(0, 1, False), (1, 1, True), (1, 1, False)]
+
+
+def _feet() -> Iterator[Foot]:
+    yield from (replace(FOOT, at=at) for at in (0, 1, 2))
+    yield replace(FOOT, now=False)
+    yield replace(FOOT, of=60)
+
+
+def test_every_foot_looks_different() -> None:
+    """A foot shows each thing it knows, inside its own strip."""
+    looks = [footed(foot) for foot in _feet()]
+    assert len({look.tobytes() for look in looks}) == len(looks)
+    assert all((look[:1020] == looks[0][:1020]).all() for look in looks)
