@@ -47,6 +47,7 @@ class _Grid:
     """Places in ``columns`` columns; the rows of each number start under those of the one before."""
 
     columns: int
+    left: Fraction
     width: Fraction
     height: Fraction
     tops: tuple[Fraction, ...]
@@ -55,7 +56,7 @@ class _Grid:
     def place(self, number: int, slot: int) -> Box:
         """Return the place of a whole."""
         down, over = divmod(slot, self.columns)
-        x = MARGIN + over * (self.width + GAP)
+        x = self.left + over * (self.width + GAP)
         return Box(x, self.tops[number] + down * (self.height + GAP), self.width, self.height)
 
 
@@ -91,20 +92,24 @@ def _check(heap: Heap, form: Form) -> None:
 def _grid(tables: list[Table], form: Form) -> _Grid:
     """Return the largest places for which all tables fit on the paper and no part is too narrow."""
     rows = max(len(table) for table in tables)
-    slots = [max((t[at].slots for t in tables if len(t) > at + 1), default=0) for at in range(rows)]
+    slots = [max(table[at].slots for table in tables if len(table) > at + 1) for at in range(rows - 1)]
     cut = {(row.per, row.across) for table in tables for row in table}
-    for columns in range(1, MOST_WHOLES + 1):
+    most = max(row.slots for table in tables for row in table)
+    least = min((WIDTH - 2 * MARGIN + GAP) // (form.widest + GAP), most)
+    for columns in range(max(least, 1), MOST_WHOLES + 1):
         width = min(form.widest, (WIDTH - 2 * MARGIN - (columns - 1) * GAP) / columns)
         height = form.tall if form.flat else width * form.tall
         blocks = [-(-count // columns) * (height + GAP) + WORDS for count in slots]
-        tops = tuple(accumulate(blocks[:-1], initial=MARGIN))
+        tops = tuple(accumulate(blocks, initial=MARGIN))
         full = max(
             tops[len(table) - 1] + -(-table[-1].slots // columns) * (height + GAP) + WORDS for table in tables
         )
         if full <= MOST_HEIGHT:
             if any(form.narrow(per, across, width) < LEAST_PART for per, across in cut):
                 break
-            return _Grid(columns, width, height, tops, full)
+            used = min(columns, most)
+            left = (WIDTH - used * (width + GAP) + GAP) / 2
+            return _Grid(columns, left, width, height, tops, full)
     msg = f"so many wholes and parts do not fit on one picture of {form.kind.value}"
     raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
 
@@ -140,11 +145,11 @@ def _words(stage: Stage, table: Table, grid: _Grid, whole: Unit) -> Iterator[Pie
     for number, (heap, row) in enumerate(zip(stage.heaps, table, strict=True)):
         written = counts(heap, whole)
         across = min(max(row.slots, 1), grid.columns)
-        right = max(MARGIN + across * (grid.width + GAP), WIDTH / 2)
+        wide = max(across * (grid.width + GAP) - GAP, WIDTH / 2 - MARGIN)
         down = -(-row.slots // grid.columns)
         y = grid.tops[number] + down * (grid.height + GAP) + WORDS / 2 - GAP / 2
         for at, caption in enumerate(written):
-            x = MARGIN + (right - MARGIN) * (2 * at + 1) / (2 * len(written))
+            x = min(grid.left, WIDTH / 2) + wide * (2 * at + 1) / (2 * len(written))
             name = "wholes" if caption.unit == whole else "parts"
             yield Piece(f"words-{number}-{name}", Words(x, y, caption, DIGITS))
 

@@ -8,6 +8,7 @@ from math import lcm
 from operator import add
 from typing import assert_never
 
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
@@ -17,7 +18,7 @@ from onewhole.working.line import Line, Says
 from onewhole.working.working import Working
 
 #: Lines that speak of stops or of bare counts; they change nothing on the table.
-SAID_ONLY = frozenset({"jump_to_stops", "count_the_pieces", "count_decides"})
+SAID_ONLY = frozenset({"jump_to_stops", "count_the_pieces"})
 
 #: Lines on which something is opened, cut or added; what is taken is struck on a line after them.
 NOT_YET = frozenset({"open_one", "one_is_worth", "wholes_in_pieces", "same_to_both", "cut_each_again"})
@@ -59,14 +60,15 @@ class Stage:
     """What a line shows: one heap a number, what is struck out, and what cannot be taken yet.
 
     The amounts of ``heaps``, less ``struck``, less ``waiting``, make the value of the line. Only a single
-    heap has anything struck. ``spared`` pieces at its end are set aside and not struck first.
+    heap has anything struck. ``spared`` pieces at its end are set aside and not struck first. ``compared``
+    are the two numbers of a comparison, on the line that says which is more.
     """
 
     heaps: tuple[Heap, ...]
     struck: Heap = Heap()
     waiting: Heap = Heap()
     spared: int = 0
-    compared: bool = False
+    compared: tuple[Quantity, ...] = ()
 
     @property
     def amount(self) -> Fraction:
@@ -93,6 +95,11 @@ def stages(working: Working) -> tuple[Stage, ...]:
     [(7, 2, 0), (7, 2, 0), (6, 8, 0), (6, 8, 5), (6, 8, 5), (3, 3, 0)]
     """
     whole = whole_unit(working)
+    pointed = any(
+        one.ladder.style is Style.DECIMAL
+        for side in _sides(working.lines[0].says)
+        for one in quantities(side)
+    )
     found: list[Stage] = []
     for line in working.lines:
         before = found[-1] if found else None
@@ -100,13 +107,23 @@ def stages(working: Working) -> tuple[Stage, ...]:
         if stage is None and before is None:
             msg = "this problem does not begin with amounts that can be laid out"
             raise NotDrawnError(msg, remedy="Leave the picture off, or draw a sum or a difference.")
-        stage = stage or found[-1]
+        stage = _as_fine(stage, found[-1]) if stage and found and pointed else stage or found[-1]
         found.append(stage if found or len(working.lines) <= 2 else _unstruck(stage))
     for at in reversed(range(len(found) - 1)):
         now, after = found[at], found[at + 1]
         if now.amount == after.amount and now.struck.amount > after.struck.amount:
             found[at] = _unstruck(now)
     return tuple(found)
+
+
+def _as_fine(stage: Stage, before: Stage) -> Stage:
+    """Leave hundredths cut when a line writes 0.7 for 0.70."""
+    per = max(heap.per for heap in before.heaps)
+    fine = [
+        Heap(heap.wholes, heap.pieces * per // heap.per, per) if heap.pieces and per % heap.per == 0 else heap
+        for heap in stage.heaps
+    ]
+    return replace(stage, heaps=tuple(fine))
 
 
 def _unstruck(stage: Stage) -> Stage:
@@ -129,11 +146,17 @@ def stage_of(line: Line, whole: Unit, before: Stage | None) -> Stage | None:
         return None
     says = line.says
     if isinstance(says, Comparison):
-        heaps = [_heap(side, whole) for side in (says.left, says.right)]
-        one, other = heaps
-        return Stage((one, other), compared=True) if one and other else None
+        return _compared(line, says, whole, before)
     amount = says.rest if isinstance(says, MissingNumber) else says
     return _dealt(line, amount, whole, before) if kind(amount) is whole.kind else None
+
+
+def _compared(line: Line, says: Comparison, whole: Unit, before: Stage | None) -> Stage | None:
+    left, right = _heap(says.left, whole), _heap(says.right, whole)
+    decided = quantities(says.left) + quantities(says.right) if says.sign else ()
+    if before and line.because and line.because.key == "count_decides":
+        return replace(before, compared=decided)
+    return Stage((left, right), compared=decided) if left and right else None
 
 
 def _sides(says: Says) -> tuple[Expression, ...]:
@@ -266,15 +289,17 @@ def _heap(amount: Expression, whole: Unit) -> Heap | None:
 
 def _counted(quantity: Quantity, whole: Unit) -> Heap | None:
     """Count a quantity in wholes and in pieces of its smallest written unit."""
-    total = Heap()
     if quantity.ladder.kind is not whole.kind:
         return None
+    total = Heap()
     for unit, count in zip(quantity.ladder.units, quantity.amounts, strict=True):
         times, share = unit.size / whole.size, whole.size / unit.size
         if times.denominator == 1:
             total += Heap(times.numerator * count)
         elif share.denominator == 1:
-            total += Heap(0, count, share.numerator) if count else Heap()
+            per = share.numerator
+            pieces = count + total.pieces * per // total.per
+            total = Heap(total.wholes, pieces, per if pieces else 1)
         else:
             return None
     return total

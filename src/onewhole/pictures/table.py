@@ -106,8 +106,8 @@ def _tag(number: int) -> str:
     return f"number-{number + 1}-" if number else ""
 
 
-def _fresh(heap: Heap, number: int) -> Row:
-    tag = _tag(number)
+def _fresh(heap: Heap, number: int, tag: str = "") -> Row:
+    tag = _tag(number) + tag
     wholes = [Bit(f"{tag}whole-{at + 1}", at) for at in range(heap.wholes)]
     parts = []
     for piece in range(heap.pieces):
@@ -115,6 +115,11 @@ def _fresh(heap: Heap, number: int) -> Row:
         slot = heap.wholes + full
         parts.append(Bit(f"{tag}whole-{slot + 1}-part-{cell + 1}", slot, cell))
     return Row((*wholes, *parts), heap.per, columns(heap.per))
+
+
+def _anew(heap: Heap, number: int) -> Row:
+    """Lay out a heap whose parts come from none of the parts there were, under names of its own."""
+    return _fresh(heap, number, f"in-{heap.per}-")
 
 
 def _struck(table: Table, stage: Stage) -> Table:
@@ -153,7 +158,7 @@ def _dealt(rows: Table, heaps: tuple[Heap, ...]) -> Table:
     per = max(heap.per for heap in (*heaps, *[Heap(per=row.per) for row in rows]))
     rows = tuple(_cut_again(row, per) for row in rows)
     if len({row.per for row in rows if row.parts} | {heap.per for heap in heaps if heap.pieces}) > 1:
-        return tuple(_fresh(heap, at) for at, heap in enumerate(heaps))
+        return tuple(_anew(heap, at) for at, heap in enumerate(heaps))
     kept: list[list[Bit]] = []
     wholes: list[Bit] = []
     parts: list[Bit] = []
@@ -207,7 +212,7 @@ def _shaped(row: Row, heap: Heap, number: int) -> Row:
     if heap.pieces and heap.per != row.per:
         row = _cut_again(row, heap.per)
     if heap.pieces and heap.per != row.per:
-        return _fresh(heap, number)
+        return _anew(heap, number)
     while len(row.wholes) > heap.wholes and row.amount - heap.amount >= 1:
         row = _without(row, row.wholes[-1])
     while len(row.wholes) > heap.wholes and row.per > 1:
@@ -218,7 +223,7 @@ def _shaped(row: Row, heap: Heap, number: int) -> Row:
         row = _composed(row, heap.wholes - len(row.wholes))
     row = _grown(row, heap, number)
     if (len(row.wholes), len(row.parts)) != (heap.wholes, heap.pieces):
-        return _fresh(heap, number)
+        return _anew(heap, number)
     return row
 
 

@@ -34,46 +34,46 @@ def counts(heap: Heap, whole: Unit) -> tuple[Count, ...]:
 def tells(before: Stage | None, now: Stage, whole: Unit) -> tuple[Tell, ...]:
     """Return what a scene tells; ``before`` is the stage before it, None for the first.
 
-    shown: what is there, one Tell a number (compared: the first number's counts, then the other's, of a
-    comparison). cut: how many wholes, into how many parts. joined: what is there after numbers or parts
-    moved together. struck: what is crossed out. left: what is there after it went.
+    shown: what is there, one Tell a number. cut: how many wholes or parts, into how many parts. joined: what
+    is there after numbers or parts moved together. struck: what is crossed out. left: what is there after it
+    went, or goes. compared: both numbers, on the line that decides.
     """
     return tuple(_tells(before, now, whole))
 
 
 def _tells(before: Stage | None, now: Stage, whole: Unit) -> Iterator[Tell]:
-    if before == now:
-        before = None
     for heap in now.heaps:
-        yield Tell("shown", counts(heap, whole))
-    if now.compared:
-        for heap in now.heaps:
-            yield Tell("compared", counts(heap, whole))
-    if before is not None:
-        yield from _changes(before, now, whole)
+        yield Tell(_key(before, now), counts(heap, whole))
+    if before is not None and before.amount == now.amount:
+        yield from _cuts(before, now, whole)
     if now.struck.amount:
         yield Tell("struck", counts(now.struck, whole))
         yield Tell("left", counts(_left(now), whole))
+    if now.compared:
+        yield Tell("compared", now.compared)
 
 
-def _changes(before: Stage, now: Stage, whole: Unit) -> Iterator[Tell]:
+def _key(before: Stage | None, now: Stage) -> str:
+    """Say how what is there came about: it is shown, put together, or left."""
+    if before is None or len(now.heaps) > 1 or now.struck.amount:
+        return "shown"
+    if before.amount > now.amount:
+        return "left"
+    joined = len(before.heaps) > 1 or before.heaps[0].wholes < now.heaps[0].wholes
+    return "joined" if joined else "shown"
+
+
+def _cuts(before: Stage, now: Stage, whole: Unit) -> Iterator[Tell]:
+    if len(before.heaps) != len(now.heaps):
+        return
     opened = sum(heap.wholes for heap in before.heaps) - sum(heap.wholes for heap in now.heaps)
     per = max(heap.per for heap in now.heaps)
-    if before.amount > now.amount:
-        yield Tell("left", counts(now.heaps[0], whole))
-    elif len(before.heaps) > len(now.heaps) or opened < 0:
-        for heap in now.heaps:
-            yield Tell("joined", counts(heap, whole))
-    elif opened > 0 and per > 1:
+    if opened > 0 and per > 1:
         yield Tell("cut", (Count(opened, whole), Count(opened * per, unit_of(whole, per))))
-    else:
-        for old, new in zip(before.heaps, now.heaps, strict=True):
-            if new.per > old.per > 1:
-                parts = (
-                    Count(old.pieces, unit_of(whole, old.per)),
-                    Count(new.pieces, unit_of(whole, new.per)),
-                )
-                yield Tell("cut", parts)
+        return
+    for old, new in zip(before.heaps, now.heaps, strict=True):
+        if old.wholes == new.wholes and new.per > old.per > 1:
+            yield Tell("cut", (counts(old, whole)[-1], counts(new, whole)[-1]))
 
 
 def _left(now: Stage) -> Heap:

@@ -1,0 +1,61 @@
+"""What holds for every picture of wholes and parts, whatever its shape."""
+
+from fractions import Fraction
+
+from onewhole.pictures.picture import Picture
+from onewhole.pictures.scene import Look, Piece, Scene
+from onewhole.pictures.stage import stages, whole_unit
+from onewhole.statements.expression import value
+from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.working.working import Working
+from tests.kit.drawn import amount, inside, size
+
+LIVE = (Look.FILLED, Look.STRUCK)
+
+
+def check(working: Working, picture: Picture, whole: Fraction) -> None:
+    """Check a picture whose wholes have a size of ``whole``."""
+    assert len(picture.scenes) == len(working.lines)
+    for scene in picture.scenes:
+        assert inside(scene)
+        assert scene.tells
+    _check_counts(working, picture, whole)
+    for before, after in zip(picture.scenes, picture.scenes[1:], strict=False):
+        _check_names(before, after, whole)
+
+
+def whole_size(picture: Picture, working: Working) -> Fraction:
+    """Return the size of one whole: what lies on the first scene, against the amount it stands for."""
+    shown = stages(working)[0]
+    return amount(picture.scenes[0], *LIVE) / shown.amount
+
+
+def _check_counts(working: Working, picture: Picture, whole: Fraction) -> None:
+    """What is there, less what is struck, less what still waits, is the value of the line."""
+    unit = whole_unit(working)
+    for line, stage, scene in zip(working.lines, stages(working), picture.scenes, strict=True):
+        shown, struck = amount(scene, *LIVE) / whole, amount(scene, Look.STRUCK) / whole
+        assert shown == stage.amount
+        assert struck == stage.struck.amount
+        parts = [piece for piece in scene.pieces if piece.look in LIVE and size(piece) != whole]
+        assert len(parts) == sum(heap.pieces for heap in stage.heaps)
+        if not isinstance(line.says, Comparison | MissingNumber):
+            assert (shown - struck - stage.waiting.amount) * unit.size == value(line.says)
+
+
+def _check_names(before: Scene, after: Scene, whole: Fraction) -> None:
+    """A piece that keeps its name keeps its size: it moves or is struck, and does not turn into another."""
+    sizes = {piece.name: size(piece) for piece in _live(before)}
+    for piece in _live(after):
+        assert sizes.get(piece.name, size(piece)) == size(piece)
+    kept = sum(piece.name in sizes for piece in _live(after))
+    if whole and _amounts(before) == _amounts(after):
+        assert kept == len(sizes)
+
+
+def _live(scene: Scene) -> list[Piece]:
+    return [piece for piece in scene.pieces if piece.look in LIVE]
+
+
+def _amounts(scene: Scene) -> list[Fraction]:
+    return sorted(found for piece in _live(scene) if (found := size(piece)))
