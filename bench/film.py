@@ -4,8 +4,8 @@ Run: `python bench/film.py`. The film has 12 problems, is drawn and encoded from
 problem was changed, and once more with nothing changed; it has a silent track, so that sound is encoded too.
 The scene is strips of which parts move from one to another and back, where the film's board has its picture:
 by our frames and encoder, and by matplotlib's FuncAnimation (patches that are moved, 30 frames a second),
-both in one process through PyAV, at 1920 x 1080 with the same settings, and matplotlib with as many threads of
-the encoder as it likes. Goal: a film at 20 times real time or better on two cores.
+both in one process through PyAV, at 1920 x 1080 with the same settings; matplotlib has as many threads of the
+encoder as it likes. Goal: a film at 20 times real time or better on two cores.
 """
 
 import logging
