@@ -10,6 +10,7 @@ CODE := $(wildcard src tests bench lab tools examples)
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
+	$(BIN)/onewhole film examples/room12/sheet.txt --to out --voice synthetic
 
 # The checks that read the code come first, so that pytest has the last word.
 test: lint

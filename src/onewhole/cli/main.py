@@ -21,6 +21,7 @@ VERBS: dict[str, str] = {
     "compose": "Compose a page that tells mistakes apart.",
     "audit": "Look a sheet over before it is printed.",
     "print": "Print pupil page, answer key, workings and a page for home.",
+    "film": "Film a sheet worked aloud, with pictures, words and captions.",
     "mark": "Mark the answers of a class and see what they may show.",
     "plan": "Print the morning page and practice for every group.",
     "again": "Print a short page like a sheet, with new numbers, to check again.",

@@ -1,0 +1,108 @@
+"""`onewhole film`: a sheet worked aloud, as a film and all that goes with it."""
+
+import json
+import sys
+from dataclasses import replace
+from pathlib import Path
+from typing import Annotated
+
+import typer
+from rich.console import Console
+from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
+
+from onewhole.cli.clock import now
+from onewhole.desk.film import SILENT, Shown, Wishes, film_sheet
+from onewhole.desk.lesson import kind_named
+from onewhole.desk.sheets import sheet_in
+
+SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
+To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to film into.")]
+Voice = Annotated[
+    str,
+    typer.Option(
+        "--voice",
+        metavar="VOICE",
+        help="silent, synthetic, or your own recording: a folder with a file a problem, or one file.",
+    ),
+]
+Minutes = Annotated[
+    int | None, typer.Option("--fit", metavar="MINUTES", min=1, max=120, help="Fit into so many minutes.")
+]
+Rate = Annotated[
+    int, typer.Option("--rate", metavar="WORDS", min=60, max=200, help="Words spoken in a minute.")
+]
+Drawing = Annotated[
+    str | None,
+    typer.Option(
+        "--picture",
+        metavar="PICTURE",
+        help="strips, discs, rectangles, hundred grid, number line, split and join, or tens and ones.",
+    ),
+]
+Tried = Annotated[
+    str, typer.Option("--try-first", metavar="LABELS", help="Problems to try before they are worked: 3,7.")
+]
+Mistake = Annotated[bool, typer.Option("--mistake", help="Show a likely mistake once, and mend it.")]
+AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
+
+
+def run(
+    sheet: SheetFile,
+    to: To = Path("out"),
+    voice: Voice = SILENT,
+    fit: Minutes = None,
+    rate: Rate = 120,
+    picture: Drawing = None,
+    try_first: Tried = "",
+    mistake: Mistake = False,
+    as_json: AsJson = False,
+) -> int:
+    """Film a sheet: script, walkthrough, captions, chapters, transcript, film and poster."""
+    wishes = Wishes(
+        voice=voice,
+        minutes=fit,
+        kind=None if picture is None else kind_named(picture),
+        tried=tuple(label for part in try_first.split(",") if (label := part.strip())),
+        mistake=mistake,
+    )
+    wishes = replace(wishes, pace=replace(wishes.pace, words_a_minute=rate))
+    bar = Progress(
+        TextColumn("Filming"), BarColumn(), TimeRemainingColumn(), console=Console(file=sys.stderr)
+    )
+    with bar:
+        task = bar.add_task("film", total=None, visible=sys.stderr.isatty())
+        shown = film_sheet(
+            sheet_in(sheet),
+            to,
+            when=now(),
+            wishes=wishes,
+            progress=lambda done, of: bar.update(task, completed=done, total=of),
+        )
+    if as_json:
+        print(json.dumps(_object(shown), indent=2, ensure_ascii=False))
+        return 0
+    for one in shown.made:
+        print(f"{one.page:12} {one.path}")
+    print()
+    minutes, seconds = divmod(int(shown.length), 60)
+    done = shown.filmed
+    print(f"The film takes {minutes} min {seconds} s; its words read at grade {shown.level.shown}.")
+    print(
+        f"{done.frames_drawn} frames drawn; "
+        f"{done.parts_rendered} parts made, {done.parts_kept} kept from before."
+    )
+    for note in shown.notes:
+        print(note)
+    return 0
+
+
+def _object(shown: Shown) -> dict[str, object]:
+    return {
+        "files": [{"page": one.page, "path": str(one.path)} for one in shown.made],
+        "seconds": float(shown.length),
+        "frames_drawn": shown.filmed.frames_drawn,
+        "parts": {"made": shown.filmed.parts_rendered, "kept": shown.filmed.parts_kept},
+        "reading_grade": float(shown.level.grade),
+        "longest_sentence": shown.longest,
+        "notes": list(shown.notes),
+    }

@@ -1,0 +1,53 @@
+"""The script: what to write and what to say, cue by cue, for a teacher who records at the kitchen table."""
+
+from typing import assert_never
+
+from onewhole.notations.picture_words import told as in_words
+from onewhole.notations.words import ClassWords
+from onewhole.sheets.header import Header
+from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
+from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
+from onewhole.writers.formula import formula
+from onewhole.writers.frame import frame, named
+from onewhole.writers.moments import clock
+from onewhole.writers.printed import Json, Printed
+
+FOOTER = "For the teacher"
+TRY = "Wait here: the family tries it first."
+
+
+def script_page(header: Header, timeline: Timeline, *, level: str = "") -> Printed:
+    """Return the script of a film; ``level`` is a sentence about how hard its words are."""
+    data = frame(header, title="What to write and what to say", small=named(header))
+    told = f"The whole film takes {clock(timeline.length)} minutes. Speak calmly; the times are a guide."
+    note = f"{told} {level}".strip()
+    chapters = [_chapter(chapter, header.words) for chapter in timeline.chapters]
+    return Printed("script", data | {"footer": FOOTER, "note": note, "chapters": chapters})
+
+
+def _chapter(chapter: TimedChapter, words: ClassWords) -> Json:
+    title = f"{chapter.label}. {chapter.title}" if chapter.label else chapter.title
+    return {"title": title, "time": clock(chapter.start), "cues": [_cue(cue, words) for cue in chapter.cues]}
+
+
+def _cue(timed: Timed, words: ClassWords) -> Json:
+    does = [found for act in timed.cue.acts if (found := _act(act, words)) is not None]
+    if timed.cue.role is Role.TRY:
+        does.append(TRY)
+    return {"time": clock(timed.start), "says": [said for said, _, _ in timed.said], "does": does}
+
+
+def _act(act: Act, words: ClassWords) -> str | Json | None:
+    match act:
+        case Write(content=str() as text):
+            return text
+        case Write(content=content, leads=leads):
+            return dict(formula(content, leads=leads))
+        case Strike():
+            return "Strike it out."
+        case Draw(scene):
+            return f"Picture. {in_words(scene, words)}"
+        case Fresh():
+            return None
+        case _:
+            assert_never(act)
