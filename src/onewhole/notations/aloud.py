@@ -16,7 +16,7 @@ _UNITS = r"yd|ft|in(?!\s+all\b)|lb|oz|h|min|feet|foot|inch(?:es)?|yards?|pounds?
 _PLACES = r"ones?|tens?|hundreds?|thousands?|ten thousands?|tenths?|hundredths?|thousandths?"
 _PIECE = re.compile(rf"\d+(?:\.\d+)?|[-+x=<>()/?](?!\w*[A-Za-z])|\b(?:{_UNITS}|{_PLACES})\b(?!-)")
 _BEGINS = re.compile(r"(?<![\w.])[\d(?]")
-_BARE_PLACE = re.compile(r"\d+ (?:tenth|hundredth|thousandth)s?")
+_ONE_PLACE = re.compile(rf"(\d+) ({_PLACES})")
 _LABEL = re.compile(r"(\d+)(?=[A-Za-z])")
 _BLANK = re.compile(r"\s*")
 
@@ -63,7 +63,9 @@ def _longest(sentence: str, start: int) -> tuple[str, int]:
         at = after.end() if after else found.end()
     for end in reversed(ends):
         written = sentence[start:end]
-        if _BARE_PLACE.fullmatch(written) or not any(sign.isdigit() for sign in written):
+        if counted := _ONE_PLACE.fullmatch(written):  # 8 tens are not said as eighty, nor 8 tenths as 0.8
+            return f"{count_words(int(counted[1]))} {counted[2]}", end
+        if not any(sign.isdigit() for sign in written):
             continue
         if (thing := _read(written)) is not None:
             tail = " " if sentence[end : end + 1].isalpha() else ""

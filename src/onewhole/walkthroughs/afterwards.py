@@ -13,7 +13,9 @@ from onewhole.working.working import equal_forms
 
 def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     """Name the form with the fewest pieces where it is another one, and one fraction once in a film."""
-    if not isinstance(item.answer, Quantity) or not isinstance(item.statement, Question):
+    if item.working is None or not isinstance(item.answer, Quantity):
+        return []
+    if not isinstance(item.statement, Question):
         return []
     found = equal_forms(item.answer)
     fewest = [form for form in found if form.ladder != item.answer.ladder]

@@ -1,5 +1,7 @@
 """A likely mistake shown and mended: written, struck out, and why it is not so."""
 
+from itertools import pairwise
+
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.row import Writable
 from onewhole.notations.text import text
@@ -11,7 +13,7 @@ from onewhole.walkthroughs.cue import Cue, Role, Strike, Write
 from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import Manner
 from onewhole.walkthroughs.memory import Memory
-from onewhole.walkthroughs.phrases import NOT_SO, outcome, plain
+from onewhole.walkthroughs.phrases import NOT_SO, outcome, plain, reason_said
 from onewhole.working.line import Says
 
 _NAME = "mistake"
@@ -33,8 +35,9 @@ def mistake_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
         manner.at, f"Someone may write {text(content)}.", f"A friend may write {text(content)}."
     )
     shown = Cue(Role.MISTAKE, says, (Write(_NAME, content, leads=leads),))
-    mended = Cue(Role.MISTAKE, memory.tell(*instead, always=True), (Strike(_NAME),))
-    return [shown, mended]
+    but, *why, so = instead
+    mended = memory.tell(but, always=True) + memory.tell(*why) + memory.tell(so, always=True)
+    return [shown, Cue(Role.MISTAKE, mended, (Strike(_NAME),))]
 
 
 def _same_amount(item: Item, wrote: Quantity, memory: Memory) -> Cue:
@@ -60,18 +63,28 @@ def _false(item: Item, slip: Slip, manner: Manner) -> tuple[Writable, tuple[str,
         case MissingNumber(), Quantity() as wrote:
             return wrote, (f"But {text(wrote)} does not fit the blank.", so)
         case _:
-            return _false_line(item, slip, so)
+            return _false_line(item, slip, (*_reason(item, slip, manner), so))
 
 
-def _false_line(item: Item, slip: Slip, so: str) -> tuple[Writable, tuple[str, ...]]:
+def _reason(item: Item, slip: Slip, manner: Manner) -> tuple[str, ...]:
+    """Say why the right line follows where the false one was written, if the working comes by that line."""
+    if item.working is None or not slip.false_at:
+        return ()
+    last_true = slip.lines[slip.false_at - 1].says
+    lines = item.working.lines
+    after = [line for before, line in pairwise(lines) if before.says == last_true]
+    return tuple(reason_said(line, manner.words) for line in after[:1])
+
+
+def _false_line(item: Item, slip: Slip, so: tuple[str, ...]) -> tuple[Writable, tuple[str, ...]]:
     """Show the false line itself where the ear can follow it, and else the answer it leads to."""
     at = slip.false_at or len(slip.lines) - 1
     before, wrong = (slip.lines[number].says for number in (at - 1, at))
     changed = _changed(before, wrong)
     if changed is None:
-        return slip.wrote, (f"But the answer is not {text(slip.wrote)}.", so)
+        return slip.wrote, (f"But the answer is not {text(slip.wrote)}.", *so)
     was, became = changed
-    return wrong, (f"But {text(was)} is not equal to {text(became)}.", *_right_line(item), so)
+    return wrong, (f"But {text(was)} is not equal to {text(became)}.", *so[:-1], *_right_line(item), so[-1])
 
 
 def _changed(before: Says, wrong: Says) -> tuple[Expression, Expression] | None:

@@ -151,5 +151,9 @@ def deed(line: Line, words: ClassWords) -> str | None:
 
 
 def reason_said(line: Line, words: ClassWords) -> str:
-    """Say why a line follows, or nothing for the problem itself."""
-    return sentence(line.because, words) if line.because else ""
+    """Say why a line follows; nothing for the problem itself, nor for a reason without a number (0 + 0)."""
+    return sentence(line.because, words) if line.because and _tells(line.because) else ""
+
+
+def _tells(reason: Reason) -> bool:
+    return bool(reason.details) or reason.key not in {"unit_from_unit", "unit_to_unit"}

@@ -110,7 +110,7 @@ def _in_full(line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
     """Say why, what then stands there, and a hard fact beside it."""
     why = reason_said(line, manner.words)
     says = memory.tell(why)
-    also = [one for one in stands(line.says) if one.split()[0] != why.split()[0]]
+    also = [one for one in stands(line.says) if one.split()[:1] != why.split()[:1]]
     if also and (not line.aside or also[0].startswith("First")):
         says += memory.pick(manner.at, *also)
     return says + _facts(line, manner, memory)
