@@ -41,12 +41,15 @@ def recording(path: Path, *, at_least: Fraction = SHORTEST, at_most: Fraction = 
     without filling the memory: an hour takes 350 MB. The file is only read.
 
     Raises RecordingRefused for a file that is missing, is not sound, is damaged or cut short, is silent, is
-    shorter than ``at_least`` or longer than ``at_most`` seconds.
+    shorter than ``at_least`` seconds or longer than ``at_most``: what is left of an hour for it.
     """
     name = str(path)
     if not path.is_file():
         what = "This is a folder, not a recording" if path.is_dir() else "There is no such recording"
         raise RecordingRefused(what, file=name, remedy="Check the name of the file.")
+    if _cut(path):
+        what = "The recording is damaged: it ends before it should"
+        raise RecordingRefused(what, file=name, remedy=_AGAIN)
     try:
         opened = av.open(str(path.resolve()), options=_ONLY)
     except (FFmpegError, OSError, ValueError) as error:
@@ -134,6 +137,14 @@ def _decoded(opened: InputContainer, name: str, at_most: Fraction) -> Samples:
     return np.frombuffer(kept, np.int16)
 
 
+def _cut(path: Path) -> bool:
+    """Whether a WAV file says that it is longer than it is; one that was not told its size says -1."""
+    with path.open("rb") as file:
+        head = file.read(8)
+    size = int.from_bytes(head[4:8], "little")
+    return head[:4] == b"RIFF" and size != 0xFFFF_FFFF and size + 7 > path.stat().st_size
+
+
 def _claimed(opened: InputContainer) -> Fraction:
     """Return the seconds that the file says it lasts; 0 where it does not say."""
     return Fraction(opened.duration or 0, av.time_base)
@@ -144,8 +155,9 @@ def _no_sound(name: str) -> RecordingRefused:
 
 
 def _too_long(name: str, at_most: Fraction) -> RecordingRefused:
+    which = "recording is" if at_most == LONGEST else "recordings together are"
     return RecordingRefused(
-        f"The recording is longer than {said(at_most)}",
+        f"The {which} longer than {said(Fraction(LONGEST))}",
         file=name,
         remedy="Record a shorter one, or one file for each problem.",
     )

@@ -1,4 +1,4 @@
-"""The teacher's own recording, one sound for each chapter of a film: from a folder of recordings, or from one recording and its times."""
+"""The teacher's own recording: one sound for each chapter of a film, from one file or from a folder."""
 
 import re
 from collections.abc import Iterable, Sequence
@@ -26,6 +26,8 @@ OPTIONAL: Final = frozenset({"opening", "closing"})
 #: How the name of a recording ends.
 KINDS: Final = (".wav", ".webm", ".m4a")
 HEADER: Final = "problem,start"
+#: So many mistakes are told at once.
+MOST_TOLD: Final = 12
 
 _TIME: Final = re.compile(r"(?:(\d{1,3}):)?(\d{1,5}(?:\.\d{1,6})?)", re.ASCII)
 
@@ -98,7 +100,7 @@ def _one_file(path: Path, labels: Sequence[str]) -> dict[str, Sound]:
     starts, mistakes = _starts(times, labels)
     ends = [row.time for row in starts[1:]] + [whole.seconds]
     sounds: dict[str, Sound] = {}
-    for row, end in zip(starts, ends, strict=True):
+    for row, end in zip(starts, ends, strict=False):  # no starts, no pieces
         if row.time >= whole.seconds:
             what = f"The recording ends at {said(whole.seconds)}, before {_called(row.label)} starts"
             mistakes.append(_at(row, what, times, "Correct the time, or record to the end."))
@@ -191,18 +193,16 @@ def _missing(label: str, file: str, remedy: str) -> RecordingRefused:
 
 
 def _check(mistakes: Sequence[RecordingRefused]) -> None:
-    """Raise the first mistake, which carries them all."""
+    """Raise one refusal that tells all mistakes."""
     if not mistakes:
         return
-    first = mistakes[0]
-    more = "" if len(mistakes) == 1 else f" (and {len(mistakes) - 1} more)"
-    refused = RecordingRefused(
-        first.what.rstrip(".") + more,
-        where=first.detail,
-        remedy=first.remedy,
-        file=first.file,
-        line=first.line,
-        column=first.column,
-    )
+    if len(mistakes) == 1:
+        (refused,) = mistakes
+    else:
+        told = "\n".join(f"  {mistake}" for mistake in mistakes[:MOST_TOLD])
+        more = f"\n  and {len(mistakes) - MOST_TOLD} more" if len(mistakes) > MOST_TOLD else ""
+        refused = RecordingRefused(
+            f"{len(mistakes)} things about the recordings need a change:\n{told}{more}"
+        )
     refused.mistakes = tuple(mistakes)
     raise refused

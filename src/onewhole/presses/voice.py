@@ -3,12 +3,11 @@
 import _ctypes
 import ctypes
 import sys
-from functools import cache
+from importlib import import_module
 from pathlib import Path
 from threading import Lock
 from typing import Final
 
-import espeakng_loader  # type: ignore[import-untyped] # has no types of its own
 import numpy as np
 
 from onewhole.errors import InputError, OnewholeError
@@ -22,6 +21,8 @@ _SYNCHRONOUS: Final = 2  # sound comes while the caller waits
 _STAY: Final = 0x8000  # where the data is missing, do not end the whole program
 _RATE: Final = 1
 _SAMPLES_A_SECOND: Final = 22_050
+
+_TURN: Final = Lock()  # one engine in a program, so one sentence at a time
 _UTF8: Final = 1
 _BY_CHARACTER: Final = 1
 _LANGUAGE: Final = b"en-us"
@@ -57,16 +58,10 @@ def spoken(sentence_words: str, *, words_a_minute: int) -> Sound:
             f"The synthetic voice cannot speak {words_a_minute} words a minute",
             remedy=f"Choose {SLOWEST} to {FASTEST}; 120 is usual.",
         )
-    with _turn():
+    with _TURN:
         samples = _speak(sentence_words.encode(), words_a_minute)
     samples.setflags(write=False)
     return Sound(samples, _SAMPLES_A_SECOND)
-
-
-@cache
-def _turn() -> Lock:
-    """One engine in a program, so one sentence at a time."""
-    return Lock()
 
 
 def _speak(words: bytes, words_a_minute: int) -> Samples:
@@ -76,7 +71,10 @@ def _speak(words: bytes, words_a_minute: int) -> Samples:
     library starts from the same place. Loading takes about 8 ms.
     """
     try:
-        library = ctypes.CDLL(espeakng_loader.get_library_path())
+        place = Path(import_module("espeakng_loader").get_library_path())
+        library = ctypes.CDLL(str(place))
+    except ImportError as error:
+        raise VoiceUnavailable("the package espeakng-loader is not installed") from error
     except OSError as error:
         raise VoiceUnavailable("its library cannot be loaded") from error
     parts: list[bytes] = []
@@ -88,7 +86,7 @@ def _speak(words: bytes, words_a_minute: int) -> Samples:
 
     heard = _Callback(hear)
     try:
-        _ready(library, heard, words_a_minute)
+        _ready(library, place.parent, heard, words_a_minute)
         wrong = library.espeak_Synth(words, len(words) + 1, 0, _BY_CHARACTER, 0, _UTF8, None, None)
         if wrong or library.espeak_Synchronize():
             raise VoiceUnavailable("it could not speak a sentence")
@@ -98,9 +96,9 @@ def _speak(words: bytes, words_a_minute: int) -> Samples:
     return np.frombuffer(b"".join(parts), np.int16).copy()
 
 
-def _ready(library: ctypes.CDLL, hear: "ctypes._FuncPointer", words_a_minute: int) -> None:
+def _ready(library: ctypes.CDLL, folder: Path, hear: "ctypes._FuncPointer", words_a_minute: int) -> None:
     """Start the library with its data, its language and a speed."""
-    data = str(Path(espeakng_loader.get_library_path()).with_name("espeak-ng-data")).encode()
+    data = str(folder / "espeak-ng-data").encode()
     if library.espeak_Initialize(_SYNCHRONOUS, 0, data, _STAY) != _SAMPLES_A_SECOND:
         raise VoiceUnavailable("its data is missing")
     library.espeak_SetSynthCallback(hear)
