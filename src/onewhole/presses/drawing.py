@@ -298,11 +298,11 @@ def _hatching(scale: float, reach: int) -> tuple[int, Image.Image]:
 def _squares(width: Fraction, height: Fraction, size: tuple[int, int]) -> Image.Image:
     """Squared paper under a scene of a width and height, RGBA."""
     pen = _Pen(Scene(width, height, ()), size)
-    sheet = Image.new("RGBA", pen.ink.size)
+    sheet = Image.new("RGB", pen.ink.size, PAPER)
     on_sheet = ImageDraw.Draw(sheet)
     left, top = pen.at(Fraction(0), Fraction(0))
     right, bottom = pen.at(width, height)
-    on_sheet.rectangle((round(left), round(top), round(right) - 1, round(bottom) - 1), fill=PAPER)
+    pen.on_cover.rectangle((round(left), round(top), round(right) - 1, round(bottom) - 1), fill=FULL)
     thick = pen.thick(FAINT)
     for at in range(int(width / SQUARE) + 1):
         x = pen.at(at * SQUARE, Fraction(0))[0]
@@ -310,4 +310,5 @@ def _squares(width: Fraction, height: Fraction, size: tuple[int, int]) -> Image.
     for at in range(int(height / SQUARE) + 1):
         y = pen.at(Fraction(0), at * SQUARE)[1]
         on_sheet.line((left, y, right, y), fill=GRID, width=thick)
+    sheet.putalpha(pen.cover)
     return sheet.reduce(FINE)
