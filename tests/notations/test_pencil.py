@@ -33,7 +33,7 @@ def test_root(value: Fraction) -> None:
 def test_arrowhead_points_where_the_hop_goes(to_x: int) -> None:
     """The tip is the hop's end; both other corners are above it, on the side it comes from."""
     tip, *wings = arrowhead(Hop(Fraction(50), Fraction(60), Fraction(to_x), Fraction(20)))
-    assert tip == (to_x, 60)
+    assert tip == (Fraction(to_x), Fraction(60))
     assert all(y < 60 for _, y in wings)
     assert (sum(x for x, _ in wings) / 2 < to_x) == (to_x > 50)
 
