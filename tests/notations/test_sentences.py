@@ -8,6 +8,8 @@ from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import Unit
+from onewhole.pictures.choosing import refusal
+from onewhole.pictures.picture import Kind
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.fact import Fact, hard_difference, hard_sum
@@ -74,7 +76,29 @@ def _reasons(problem: str) -> Iterator[Reason]:
         yield from filter(None, (unsuited(statement, strategy) for strategy in STRATEGIES))
 
 
-REASONS = [reason for problem in PROBLEMS for reason in _reasons(problem)]
+def _refused(problem: str) -> Iterator[Reason]:
+    """Every reason why a picture does not suit a working of a problem."""
+    statement = read_statement(problem)
+    for strategy in STRATEGIES:
+        if not isinstance(statement, Question) or unsuited(statement, strategy) is None:
+            found = (refusal(work(statement, strategy), kind) for kind in Kind)
+            yield from (refused.reason for refused in found if refused)
+
+
+#: Problems for which, between them, pictures are refused for every reason.
+UNDRAWN = [
+    "7 2/6 - 3 5/6",
+    "7 2/6 = 6 ?/6",
+    "52 - 27",
+    "12.35 - 4.7",
+    "12 5/23 ? 12 7/23",
+    "9 7/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8",
+]
+
+REASONS = [
+    *(reason for problem in PROBLEMS for reason in _reasons(problem)),
+    *(reason for problem in UNDRAWN for reason in _refused(problem)),
+]
 
 
 def test_every_reason_has_a_sentence_and_every_sentence_is_used() -> None:

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
 
-from onewhole.notations.reasons import comparing, jumping, regrouping, renaming, taking, unsuited
+from onewhole.notations.reasons import comparing, jumping, pictures, regrouping, renaming, taking, unsuited
 from onewhole.notations.reasons.told import Told
 from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords
@@ -63,6 +63,16 @@ SENTENCES: Mapping[str, Callable[[Told], str]] = MappingProxyType(
         "no_shift_needed": unsuited.no_shift_needed,
         "nothing_lacking": unsuited.nothing_lacking,
         "too_little_to_give": unsuited.too_little_to_give,
+        "too_many_parts": pictures.too_many_parts,
+        "too_many_wholes": pictures.too_many_wholes,
+        "not_hundredths": pictures.not_hundredths,
+        "no_place_on_line": pictures.no_place_on_line,
+        "too_many_jumps": pictures.too_many_jumps,
+        "nothing_to_split": pictures.nothing_to_split,
+        "no_tens_and_ones": pictures.no_tens_and_ones,
+        "not_place_by_place": pictures.not_place_by_place,
+        "too_much_for_blocks": pictures.too_much_for_blocks,
+        "no_room": pictures.no_room,
     }
 )
 

@@ -192,7 +192,8 @@ class _Board:
 
     def _tells(self, working: Working, drawn: int, *, last: bool) -> Iterator[Tell]:
         ladder = self.way.ladder
-        yield Tell("shown", tuple(landmark(ladder, point) for point in self.way.given))
+        for point in self.way.given:
+            yield Tell("shown", (landmark(ladder, point),))
         for jump in self.way.jumps[:drawn]:
             yield Tell("jump", (landmark(ladder, abs(jump.end - jump.start)),))
             yield Tell("landed", (landmark(ladder, jump.end),))
@@ -200,8 +201,15 @@ class _Board:
             return
         if isinstance(working.statement, Comparison):
             yield Tell("compared", self.written)
-        elif isinstance(working.answer, Quantity) and self.way.jumps:
+        elif isinstance(working.answer, Quantity) and _taken(working):
             yield Tell("left", (working.answer,))
+
+
+def _taken(working: Working) -> bool:
+    """Say whether something is taken away."""
+    statement = working.statement
+    asked = asked_quantities(statement) if isinstance(statement, Question) else None
+    return any(taken for _, taken in asked or ())
 
 
 def _unmeasured(working: Working, at: int) -> bool:

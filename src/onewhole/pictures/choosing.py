@@ -1,0 +1,244 @@
+"""Which picture suits which working, and why another does not."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from types import MappingProxyType
+from typing import assert_never
+
+from onewhole.errors import InputError
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.blocks import blocks
+from onewhole.pictures.discs import discs
+from onewhole.pictures.grid import grid
+from onewhole.pictures.limits import (
+    GRID_PARTS,
+    MOST_PARTS,
+    MOST_PARTS_RECTANGLE,
+    MOST_WHOLES,
+    NotDrawnError,
+)
+from onewhole.pictures.number_line import number_line
+from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.piles import WAYS, blocks_of
+from onewhole.pictures.rectangles import rectangles
+from onewhole.pictures.route import route
+from onewhole.pictures.split import grown, split
+from onewhole.pictures.stage import Stage, stages
+from onewhole.pictures.strips import strips
+from onewhole.statements.expression import quantities
+from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.working.reason import Reason, because
+from onewhole.working.working import Working
+
+#: Every kind of picture and the function that draws it.
+KINDS: Mapping[Kind, Callable[[Working], Picture]] = MappingProxyType(
+    {
+        Kind.STRIPS: strips,
+        Kind.DISCS: discs,
+        Kind.RECTANGLES: rectangles,
+        Kind.GRID: grid,
+        Kind.LINE: number_line,
+        Kind.SPLIT: split,
+        Kind.BLOCKS: blocks,
+    }
+)
+
+#: Every reason why a picture is refused, and the names of its numbers.
+REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {
+        "too_many_parts": ("parts", "most"),
+        "too_many_wholes": ("wholes", "most"),
+        "not_hundredths": ("parts",),
+        "no_place_on_line": (),
+        "too_many_jumps": ("jumps", "most"),
+        "nothing_to_split": (),
+        "no_tens_and_ones": (),
+        "not_place_by_place": (),
+        "too_much_for_blocks": ("most",),
+        "no_room": (),
+    }
+)
+
+#: Strategies that are jumps along a line.
+JUMPING = {"count_up", "jump_on", "equal_shift", "from_whole"}
+#: More jumps than this run into one another. Common practice, no source.
+MOST_JUMPS = 8
+MOST_IN_BLOCKS = 999
+HUNDREDTHS = 100
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Why a picture does not suit a working, and which one does (None when none does)."""
+
+    reason: Reason
+    instead: Kind | None
+
+
+class PictureRefusedError(InputError):
+    """A picture that was asked for does not suit a working; ``why`` is the reason as key and numbers."""
+
+    def __init__(self, kind: Kind, refused: Refusal) -> None:
+        """Keep the picture and why it is refused."""
+        instead = f"Choose “{refused.instead.value}”, or" if refused.instead else "Choose"
+        super().__init__(
+            f"the picture “{kind.value}” does not suit this problem: {_plainly(refused.reason)}",
+            remedy=f"{instead} no picture.",
+        )
+        self.kind = kind
+        self.why = refused.reason
+        self.instead = refused.instead
+
+
+def refusal(working: Working, kind: Kind) -> Refusal | None:
+    """Return why a kind of picture does not suit a working, with one that does; None when it suits.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> from onewhole.working.work import work
+    >>> found = refusal(work(read_statement("3.45 - 1.27"), REGROUP_FIRST), Kind.STRIPS)
+    >>> found.reason.key, found.reason["parts"], found.instead.value
+    ('too_many_parts', 100, 'hundred grid')
+    """
+    why = _why(working, kind)
+    return None if why is None else Refusal(why, chosen(working))
+
+
+def chosen(working: Working) -> Kind | None:
+    """Return the picture that suits a working best, or None when none does.
+
+    Jumping strategies go on a line, whole numbers into blocks, hundredths on a grid; anything else is cut
+    in strips, in rectangles when there are too many parts, and stands on a line when there are too many
+    wholes.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.count_up import COUNT_UP
+    >>> from onewhole.working.work import work
+    >>> chosen(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).value
+    'number line'
+    """
+    return next((kind for kind in _order(working) if _why(working, kind) is None), None)
+
+
+def picture(working: Working, kind: Kind | None = None) -> Picture | None:
+    """Draw a working as the kind that was asked for, or as the one that suits it best.
+
+    Returns None when nothing was asked for and nothing suits. Raises PictureRefusedError when the kind that
+    was asked for does not suit.
+    """
+    if kind is None:
+        kind = chosen(working)
+    elif refused := refusal(working, kind):
+        raise PictureRefusedError(kind, refused)
+    return None if kind is None else _drawn(working, kind)
+
+
+def _order(working: Working) -> tuple[Kind, ...]:
+    """Return the pictures in the order in which they are tried."""
+    first: list[Kind] = []
+    asked = _asked(working)
+    if working.strategy in JUMPING and isinstance(working.statement, Question):
+        first.append(Kind.LINE)
+    if all(quantity.ladder.style is Style.PLACES for quantity in asked):
+        first.append(Kind.BLOCKS)
+    if any(quantity.ladder.finest.denominator == HUNDREDTHS for quantity in asked):
+        first.append(Kind.GRID)
+    return (*first, Kind.STRIPS, Kind.RECTANGLES, Kind.LINE, Kind.SPLIT)
+
+
+def _asked(working: Working) -> tuple[Quantity, ...]:
+    match working.statement:
+        case Question(asked):
+            return quantities(asked)
+        case Comparison(left, right):
+            return (*quantities(left), *quantities(right))
+        case MissingNumber(rest):
+            return quantities(rest)
+        case _:
+            assert_never(working.statement)
+
+
+def _why(working: Working, kind: Kind) -> Reason | None:
+    """Return why a picture cannot be drawn; the last check is to draw it."""
+    match kind:
+        case Kind.STRIPS | Kind.DISCS:
+            why = _uncounted(working, MOST_PARTS)
+        case Kind.RECTANGLES:
+            why = _uncounted(working, MOST_PARTS_RECTANGLE)
+        case Kind.GRID:
+            why = _off_grid(working)
+        case Kind.LINE:
+            why = _off_line(working)
+        case Kind.SPLIT:
+            why = None if any(grown(working)) else because("nothing_to_split")
+        case Kind.BLOCKS:
+            why = _no_blocks(working)
+        case _:
+            assert_never(kind)
+    if why is not None:
+        return why
+    return None if _drawn(working, kind) else because("no_room")
+
+
+@lru_cache(maxsize=64)
+def _drawn(working: Working, kind: Kind) -> Picture | None:
+    """Draw a picture once; None where there is no room for it."""
+    try:
+        return KINDS[kind](working)
+    except NotDrawnError:
+        return None
+
+
+def _stages(working: Working) -> tuple[Stage, ...]:
+    try:
+        return stages(working)
+    except NotDrawnError:
+        return ()
+
+
+def _uncounted(working: Working, most: int) -> Reason | None:
+    """Return why the wholes or parts of a working cannot be counted by looking."""
+    heaps = [heap for stage in _stages(working) for heap in stage.heaps]
+    if not heaps:
+        return because("no_room")
+    parts, wholes = max(heap.per for heap in heaps), max(heap.amount for heap in heaps)
+    if parts > most:
+        return because("too_many_parts", parts=parts, most=most)
+    if wholes >= MOST_WHOLES + 1:
+        return because("too_many_wholes", wholes=int(wholes), most=MOST_WHOLES)
+    return None
+
+
+def _off_grid(working: Working) -> Reason | None:
+    heaps = [heap for stage in _stages(working) for heap in stage.heaps]
+    others = [heap.per for heap in heaps if heap.per not in GRID_PARTS]
+    if others:
+        return because("not_hundredths", parts=others[0])
+    return _uncounted(working, max(GRID_PARTS))
+
+
+def _off_line(working: Working) -> Reason | None:
+    way = route(working)
+    if way is None:
+        return because("no_place_on_line")
+    if len(way.jumps) > MOST_JUMPS:
+        return because("too_many_jumps", jumps=len(way.jumps), most=MOST_JUMPS)
+    return None
+
+
+def _no_blocks(working: Working) -> Reason | None:
+    if blocks_of(working) is not None:
+        return None
+    if any(quantity.ladder.style not in {Style.PLACES, Style.DECIMAL} for quantity in _asked(working)):
+        return because("no_tens_and_ones")
+    if working.strategy not in WAYS:
+        return because("not_place_by_place")
+    return because("too_much_for_blocks", most=MOST_IN_BLOCKS)
+
+
+def _plainly(reason: Reason) -> str:
+    """Say a reason in a few plain words; the full sentence belongs to the notations."""
+    numbers = ", ".join(f"{name} {number}" for name, number in reason.details)
+    return reason.key.replace("_", " ") + (f" ({numbers})" if numbers else "")

@@ -1,0 +1,195 @@
+import pytest
+
+from onewhole.errors import InputError
+from onewhole.pictures.choosing import (
+    KINDS,
+    MOST_JUMPS,
+    REASONS,
+    PictureRefusedError,
+    chosen,
+    picture,
+    refusal,
+)
+from onewhole.pictures.picture import Kind
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Question
+from onewhole.working.questions import unsuited
+from onewhole.working.strategies.table import STRATEGIES, strategy_named
+from onewhole.working.work import work
+from onewhole.working.working import Working
+
+PROBLEMS = [
+    "7 2/6 - 3 5/6",
+    "2 4/5 + 1 3/5",
+    "4 - 1 3/8",
+    "5 1/2 - 2 3/4",
+    "9 3/8 - 2 1/8 - 1 3/8",
+    "3/8 + 7/8",
+    "7 5/11 - 2 9/11",
+    "52 - 27",
+    "304 - 127",
+    "299 + 143",
+    "5.2 - 2.7",
+    "3.45 - 1.27",
+    "5 ft 2 in - 2 ft 7 in",
+    "5 h 10 min + 2 h 55 min",
+    "5/6 ? 7/8",
+    "52 ? 27",
+    "7 2/6 = 6 ?/6",
+    "5 - ? = 2 1/3",
+]
+
+
+def _workings(problem: str) -> list[Working]:
+    statement = read_statement(problem)
+    ways = [s for s in STRATEGIES if not isinstance(statement, Question) or unsuited(statement, s) is None]
+    return [work(statement, strategy) for strategy in ways]
+
+
+WORKINGS = [working for problem in PROBLEMS for working in _workings(problem)]
+
+
+def _worked(problem: str, strategy: str = "regroup_first") -> Working:
+    return work(read_statement(problem), strategy_named(strategy))
+
+
+def test_every_kind_can_be_drawn() -> None:
+    """The table knows every kind of picture, and each is drawn for some working here."""
+    assert set(KINDS) == set(Kind)
+    drawn = {kind for working in WORKINGS for kind in Kind if refusal(working, kind) is None}
+    assert drawn == set(Kind)
+
+
+@pytest.mark.parametrize("working", WORKINGS, ids=lambda working: working.strategy)
+def test_every_working_has_a_picture(working: Working) -> None:
+    """Every strategy on every kind of problem here: a scene for each line, of the kind that was chosen."""
+    found = picture(working)
+    assert found is not None
+    assert found.kind is chosen(working)
+    assert len(found.scenes) == len(working.lines)
+
+
+@pytest.mark.parametrize("working", WORKINGS, ids=lambda working: working.strategy)
+def test_a_kind_is_drawn_or_refused(working: Working) -> None:
+    """What is not refused can be drawn as asked; what is refused raises, and what is offered suits."""
+    for kind in Kind:
+        refused = refusal(working, kind)
+        if refused is None:
+            found = picture(working, kind)
+            assert found is not None
+            assert found.kind is kind
+            assert found.scenes[0].height <= 150
+            continue
+        assert tuple(name for name, _ in refused.reason.details) == REASONS[refused.reason.key]
+        assert refused.instead is not None
+        assert refusal(working, refused.instead) is None
+        with pytest.raises(PictureRefusedError) as error:
+            picture(working, kind)
+        assert (error.value.kind, error.value.why, error.value.instead) == (
+            kind,
+            refused.reason,
+            refused.instead,
+        )
+
+
+@pytest.mark.parametrize(
+    ("problem", "strategy", "kind"),
+    [
+        ("7 2/6 - 3 5/6", "regroup_first", Kind.STRIPS),
+        ("7 2/6 - 3 5/6", "count_up", Kind.LINE),
+        ("7 2/6 - 3 5/6", "equal_shift", Kind.LINE),
+        ("7 2/6 - 3 5/6", "from_whole", Kind.LINE),
+        ("2 4/5 + 1 3/5", "jump_on", Kind.LINE),
+        ("2 4/5 + 1 3/5", "make_a_whole", Kind.STRIPS),
+        ("52 - 27", "regroup_first", Kind.BLOCKS),
+        ("52 - 27", "count_up", Kind.LINE),
+        ("1234 - 27", "regroup_first", Kind.LINE),
+        ("3.45 - 1.27", "regroup_first", Kind.GRID),
+        ("11/100 + 1/10", "units_apart", Kind.GRID),
+        ("5.2 - 2.7", "regroup_first", Kind.STRIPS),
+        ("7 5/20 - 2 9/20", "regroup_first", Kind.RECTANGLES),
+        ("7 5/30 - 2 9/30", "regroup_first", Kind.LINE),
+        ("40 1/6 - 2 5/6", "regroup_first", Kind.LINE),
+        ("40 1/6 = 39 ?/6", "regroup_first", Kind.SPLIT),
+    ],
+)
+def test_chosen(problem: str, strategy: str, kind: Kind) -> None:
+    """The strategy chooses first, then the numbers."""
+    assert chosen(_worked(problem, strategy)) is kind
+
+
+@pytest.mark.parametrize(
+    ("problem", "strategy", "kind", "why", "instead"),
+    [
+        (
+            "11/100 + 1/10",
+            "units_apart",
+            Kind.STRIPS,
+            "too many parts (parts 100, most 12)",
+            "“hundred grid”",
+        ),
+        (
+            "40 1/6 - 2 5/6",
+            "regroup_first",
+            Kind.DISCS,
+            "too many wholes (wholes 40, most 12)",
+            "“number line”",
+        ),
+        (
+            "7 2/6 - 3 5/6",
+            "regroup_first",
+            Kind.GRID,
+            "not hundredths (parts 6)",
+            "“strips”",
+        ),
+        (
+            "7 2/6 - 3 5/6",
+            "count_up",
+            Kind.SPLIT,
+            "nothing to split",
+            "“number line”",
+        ),
+        (
+            "7 2/6 = 6 ?/6",
+            "regroup_first",
+            Kind.LINE,
+            "no place on line",
+            "“strips”",
+        ),
+        (
+            "52 - 27",
+            "count_up",
+            Kind.BLOCKS,
+            "not place by place",
+            "“number line”",
+        ),
+    ],
+)
+def test_refused(problem: str, strategy: str, kind: Kind, why: str, instead: str) -> None:
+    """A refusal says what, why and what to choose instead."""
+    with pytest.raises(InputError) as refused:
+        picture(_worked(problem, strategy), kind)
+    what = f"the picture “{kind.value}” does not suit this problem: {why}."
+    assert str(refused.value) == f"{what} Choose {instead}, or no picture."
+
+
+def test_jumps_have_an_end() -> None:
+    """Six numbers make ten jumps, more than stand on one line."""
+    working = _worked("9 7/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8")
+    refused = refusal(working, Kind.LINE)
+    assert refused is not None
+    assert (refused.reason.key, refused.reason["jumps"]) == ("too_many_jumps", 10)
+    assert MOST_JUMPS < 10
+
+
+def test_nothing_suits() -> None:
+    """A renaming with too much for strips that opens nothing has no picture, and none is drawn."""
+    working = _worked("40/2 = ?/26")
+    assert chosen(working) is None
+    assert picture(working) is None
+    refused = refusal(working, Kind.STRIPS)
+    assert refused is not None
+    assert refused.instead is None
+    with pytest.raises(PictureRefusedError) as error:
+        picture(working, Kind.STRIPS)
+    assert error.value.remedy == "Choose no picture."
