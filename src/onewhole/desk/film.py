@@ -112,7 +112,7 @@ def film_sheet(
         timeline,
         words,
         path,
-        sound=None if track is None else (track.samples, track.rate),
+        sound=(track.samples, track.rate),
         note=note,
         cache=made(to / PARTS),
         progress=progress,
@@ -127,11 +127,11 @@ def film_sheet(
     )
 
 
-def _voiced(script: Script, timeline: Timeline, wishes: Wishes) -> tuple[Timeline, Sound | None]:
+def _voiced(script: Script, timeline: Timeline, wishes: Wishes) -> tuple[Timeline, Sound]:
     """Return the film's times with a voice in them, and its sound."""
     match wishes.voice:
         case "silent":
-            return timeline, None
+            return timeline, soundtrack(timeline, {})
         case "synthetic":
             sentences = {
                 sentence for chapter in script.chapters for cue in chapter.cues for sentence in cue.says

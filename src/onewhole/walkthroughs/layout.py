@@ -12,11 +12,11 @@ from onewhole.walkthroughs.measure import NEXT_LINE, ROW, before, width, word_wi
 #: The name of the line that is written again at the top when a problem gets a fresh board.
 PROBLEM = "problem"
 #: Where lines start and end, and where the lowest may reach: below it is the foot of the board.
-LEFT, RIGHT, BESIDE_PICTURE = 60, 1860, 1160
+LEFT, RIGHT, BESIDE_PICTURE = 60, 1860, 940
 TOP, BOTTOM = 40, 1010
 BETWEEN = 14
 #: Where a picture stands, as large as it fits.
-PICTURE = Place(1180, 150, 680, 750)
+PICTURE = Place(980, 150, 880, 750)
 #: The size of the type of a line, of a line aside, and of a heading.
 ORDINARY, ASIDE, HEADING = 60, 46, 64
 #: A line aside is drawn at so much of the size that its place gives.
