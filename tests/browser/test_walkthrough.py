@@ -19,6 +19,7 @@ FLAGS = (
     "--disable-component-update --disable-sync"
 )
 WIDTHS = {"wide": (1280, 800), "phone": (390, 844)}
+NARROWEST = 320  # a page four times enlarged on a screen of 1280; common practice for pages that reflow
 FILM = film()
 CUES = [timed.cue for chapter in FILM.chapters for timed in chapter.cues]
 CAPTIONS = [" ".join(cue.says) for cue in CUES]
@@ -175,7 +176,8 @@ def test_the_board_grows_as_the_working_does(page: Shown) -> None:
     lines, picture = page.locator("#lines").bounding_box(), page.locator("#picture").bounding_box()
     assert lines
     assert picture
-    if page.viewport_size == {"width": 390, "height": 844}:
+    assert page.viewport_size
+    if page.viewport_size["width"] == WIDTHS["phone"][0]:
         assert lines["y"] + lines["height"] <= picture["y"]
     else:
         assert lines["x"] + lines["width"] <= picture["x"]
@@ -207,6 +209,26 @@ def test_no_rule_of_axe_is_broken_and_nothing_runs_off(page: Shown) -> None:
     assert page.get_attribute("#all", "aria-expanded") == "true"
     assert not wider_than_its_window(page)
     assert problems(page) == []
+
+
+def test_a_long_line_is_folded(browser: Browser, tmp_path: Path) -> None:
+    """On the narrowest window every line stays on the board; the longest goes on in a second row."""
+    path = tmp_path / "long.html"
+    path.write_text(walkthrough_html(film("812 - 345"), STRIPS))
+    small = browser.new_page(viewport={"width": NARROWEST, "height": 640})
+    small.goto(path.as_uri())
+    off = "[...document.querySelectorAll('#lines li')].some((line) => line.scrollWidth > line.clientWidth)"
+    folded = 0
+    for _ in range(small.locator(".step").count()):
+        assert not small.evaluate(off)
+        assert not wider_than_its_window(small)
+        folded += small.locator("#lines .folded").count()
+        small.keyboard.press("ArrowRight")
+    assert folded
+    small.set_viewport_size({"width": 1280, "height": 800})
+    small.keyboard.press("ArrowLeft")
+    assert small.locator("#lines .folded").count() == 0
+    small.close()
 
 
 def test_nothing_moves_for_a_reader_who_asks_for_that(browser: Browser, page: Shown, address: str) -> None:

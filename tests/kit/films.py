@@ -7,6 +7,7 @@ from onewhole.notations.row import Writable, row
 from onewhole.notations.sentences import sentence
 from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Tell, Words
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Strike, Write
@@ -64,7 +65,7 @@ def _cues(working: Working, label: str, words: ClassWords, *, first: bool) -> It
     yield Cue(
         Role.PROBLEM,
         (f"Problem {label} is {text(asked)}.",),
-        (Fresh(), Write(f"{label}-0", asked, label), Draw(strips(_first_number(asked)))),
+        (Fresh(), Write(f"{label}-0", asked, label), *_drawn(_first_number(asked))),
         line=0,
     )
     if first:
@@ -82,7 +83,12 @@ def _cues(working: Working, label: str, words: ClassWords, *, first: bool) -> It
         yield Cue(Role.MISTAKE, ("Some of us write 4 3/6.", "That is not it."), (wrong, Strike("wrong")))
     answer = working.answer
     assert isinstance(answer, Quantity)
-    yield Cue(Role.ANSWER, (f"The answer is {text(answer)}.",), (Draw(strips(answer)),))
+    yield Cue(Role.ANSWER, (f"The answer is {text(answer)}.",), _drawn(answer))
+
+
+def _drawn(amount: Quantity) -> tuple[Draw, ...]:
+    """Fractions are drawn in strips; other numbers are not drawn."""
+    return (Draw(strips(amount)),) if amount.ladder.style is Style.MIXED else ()
 
 
 def _first_number(line: Writable) -> Quantity:

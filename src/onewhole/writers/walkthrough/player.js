@@ -47,10 +47,10 @@
     line.append(said);
   }
 
-  /** Long lines are written smaller, until they fit on the board. */
+  /** Long lines are written smaller, and then folded between their parts, until they fit on the board. */
   function fit() {
     for (const line of get("lines").children) {
-      for (const size of ["small", "tiny"]) {
+      for (const size of ["small", "folded"]) {
         if (line.scrollWidth > line.clientWidth) line.classList.add(size);
       }
     }
@@ -213,6 +213,8 @@
     get("all").textContent = get("steps").hidden ? "Show all steps" : "Hide all steps";
     get("all").setAttribute("aria-expanded", String(!get("steps").hidden));
   });
+
+  addEventListener("resize", drawBoard); // a narrower board folds its lines anew
 
   document.body.classList.add("plays");
   for (const id of ["player", "all"]) get(id).hidden = false;
