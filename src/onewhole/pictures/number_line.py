@@ -18,7 +18,7 @@ LONG = WIDTH - 2 * MARGIN
 #: At most so many ticks with a number under them, and so many ticks at all.
 MOST_NUMBERS, MOST_TICKS = 12, 100
 #: The height of digits, the room of one row of numbers, and the room from number to number in a row.
-DIGITS, ROW, APART, APART_MEASURES = Fraction(4), 7, 14, 26
+DIGITS, ROW, APART, APART_MEASURES = Fraction(4), 7, 17, 26
 #: A jump is this high at least, and this much higher when it goes from end to end.
 LOW, HIGHER = 6, 20
 LONG_TICK, SHORT_TICK = Fraction(3), Fraction(3, 2)
