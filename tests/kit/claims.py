@@ -365,6 +365,8 @@ CLAIMS: dict[str, Reads] = {
     r"add (.+) and (.+)": lambda heard, groups: (
         _both_counts(heard, groups) and heard.stands(sum(map(heard.amount, groups), Fraction(0)))
     ),
+    r"(?:take|add|jump on by) (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+    r"give (.+) to (.+)": lambda heard, groups: _next_one(heard, (groups[1], groups[0], heard.words.whole)),
     r"set (.+) aside, and take from (.+)": lambda heard, groups: (
         sum(map(heard.amount, groups)) == heard.given[0] if groups else False
     ),
@@ -381,7 +383,7 @@ CLAIMS: dict[str, Reads] = {
     r"written the usual way, this is (.+)": lambda heard, groups: _keeps(heard, groups[0]),
     r"(.+) is the same amount as (.+), and now there is enough of each unit": _is,
     r"(.+) is the same amount as (.+)": _is,
-    r"(.+) and (.+) are the same amount": _is,
+    r"another name for (.+) is (.+)": _is,
     r"as one fraction, (.+) is (.+)": _is,
     r"you may leave it as (.+)": lambda heard, groups: _answer(heard, groups[0]),
     r"write either one": lambda *_: True,

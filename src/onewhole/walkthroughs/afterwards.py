@@ -28,7 +28,7 @@ def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     for form in fewest[:1]:
         other = text(form)
         says += memory.pick(
-            manner.at, f"{kept} is the same amount as {other}.", f"{kept} and {other} are the same amount."
+            manner.at, f"{kept} is the same amount as {other}.", f"Another name for {kept} is {other}."
         )
     if wanted[-1:] == tuple(others[:1]):
         says += memory.tell(f"As one fraction, {kept} is {text(wanted[-1])}.")

@@ -12,7 +12,13 @@ SHORT = 5
 MOST_OFTEN = 4
 
 _SEAMS = (": ", ", so ", ", then ", ", and ", "; ", ", ", " so that ", " and then ", " because ", " and ")
-_JOINERS = {", so ": "so ", ", then ": "then ", " and then ": "then ", " because ": "because "}
+_JOINERS = {
+    ", so ": "so ",
+    ", then ": "then ",
+    " and then ": "then ",
+    " because ": "because ",
+    " and ": "and ",
+}
 _NUMBER_BEFORE = re.compile(r"\d$")
 _END = re.compile(r"(?<=[^\s/][.?!])\s+")
 

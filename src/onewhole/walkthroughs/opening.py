@@ -70,7 +70,7 @@ def _signs(items: tuple[Item, ...]) -> tuple[str, ...]:
     if len(taken) == 1:
         return (f"Look at the sign of number {taken[0]}: there you take away.",)
     return (
-        "Look at the signs, too.",
+        "Look at the signs.",
         f"You add in {len(added)} and take away in {len(taken)} of the problems.",
     )
 

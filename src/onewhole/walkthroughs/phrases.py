@@ -117,6 +117,11 @@ def _unit(reason: Reason, name: str, words: ClassWords, count: int = 2) -> str:
     return unit_name(found, count, words if name == "unit" else None) if isinstance(found, Unit) else ""
 
 
+def _some(reason: Reason, name: str, words: ClassWords) -> str:
+    count = reason[name]
+    return f"{count} {_unit(reason, 'small', words, count if isinstance(count, int) else 2)}"
+
+
 def _number(reason: Reason, name: str) -> str:
     found = reason[name]
     return text(found) if isinstance(found, Quantity) else str(found)
@@ -129,13 +134,15 @@ _DEEDS: Mapping[str, Callable[[Reason, ClassWords], str]] = MappingProxyType(
         "open_to_take": lambda _, w: f"{w.regroup} one {w.whole}",
         "unit_from_unit": lambda r, w: f"take the {_names(r, w)}",
         "unit_to_unit": lambda r, w: f"add the {_names(r, w)}",
-        "pieces_from_pieces": lambda r, w: f"take the {_unit(r, 'small', w)}",
-        "pieces_to_pieces": lambda r, w: f"add the {_unit(r, 'small', w)}",
+        "pieces_from_pieces": lambda r, w: f"take {_some(r, 'gone', w)}",
+        "pieces_to_pieces": lambda r, w: f"add {_some(r, 'gone', w)}",
         "larger_units_first": lambda r, w: f"take the {_unit(r, 'unit', w)} first",
         "full_groups": lambda r, w: f"put full groups of {_unit(r, 'small', w)} together",
         "set_aside": lambda r, _: f"set {_number(r, 'pieces')} aside",
         "jump_to_stops": lambda r, _: f"count up from {_number(r, 'start')} to {_number(r, 'end')}",
         "jump_wholes": lambda r, _: f"start at {_number(r, 'start')} and jump on by {_number(r, 'wholes')}",
+        "jump_to_whole": lambda r, _: f"jump on by {_number(r, 'by')}",
+        "give_to_make_one": lambda r, _: f"give {_number(r, 'by')} to {_number(r, 'first')}",
         "same_to_both": lambda r, _: f"add {_number(r, 'by')} to both numbers",
         "wholes_in_pieces": lambda r, w: f"count everything in {_unit(r, 'small', w)}",
         "cut_each_again": lambda r, w: f"cut the pieces again into {_unit(r, 'small', w)}",

@@ -6,8 +6,6 @@ from fractions import Fraction
 
 from onewhole.notations.sentences import fact_sentence
 from onewhole.notations.text import text
-from onewhole.notations.words import TEN, unit_name
-from onewhole.number.unit import Unit
 from onewhole.statements.statement import Comparison, MissingNumber, Relation
 from onewhole.walkthroughs.afterwards import check_cues, form_cues
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Draw, Fresh, Role, Write
@@ -16,6 +14,7 @@ from onewhole.walkthroughs.manner import MOST_MERGED, Manner, Telling
 from onewhole.walkthroughs.memory import Memory
 from onewhole.walkthroughs.mistakes import mistake_cues
 from onewhole.walkthroughs.phrases import answers, asked, deed, reason_said, stands
+from onewhole.walkthroughs.tens import tens_cues
 from onewhole.working.line import Line
 from onewhole.working.working import Working
 
@@ -66,7 +65,7 @@ def _worked(item: Item, working: Working, manner: Manner, memory: Memory) -> lis
         says = _told(working, group, manner, memory, first=not at)
         cues.append(Cue(Role.LINE, says, _acts(item, working, group, manner), line=group[-1]))
         if manner.telling is Telling.FULL:
-            cues += _tens([working.lines[number] for number in group], manner, memory)
+            cues += tens_cues([working.lines[number] for number in group], manner, memory)
     says = _answer(item, working.lines[last], manner, memory)
     return [*cues, Cue(Role.ANSWER, says, _acts(item, working, (last,), manner), THINK, last)]
 
@@ -147,7 +146,7 @@ def _answer(item: Item, line: Line, manner: Manner, memory: Memory) -> tuple[str
         return memory.pick(manner.at, *answers(item), *([why] if tells_all else []))
     says = memory.tell(why)
     if manner.telling is Telling.FULL or not tells_all or not says:
-        says += memory.pick(manner.at, *answers(item))
+        says += memory.pick(0, *answers(item))
     return says + _facts(line, manner, memory)
 
 
@@ -175,27 +174,6 @@ def _acts(item: Item, working: Working, group: tuple[int, ...], manner: Manner) 
                 acts.append(Draw(scene))
             shown = scene
     return tuple(acts)
-
-
-def _tens(lines: list[Line], manner: Manner, memory: Memory) -> list[Cue]:
-    """Link the opening of a whole to the regrouping of a ten, once in a film."""
-    for line in lines:
-        if line.because is None or line.because.key != "one_is_worth":
-            continue
-        large, small = line.because["unit"], line.because["small"]
-        if not isinstance(large, Unit) or not isinstance(small, Unit) or large.size == TEN:
-            continue
-        if not memory.once("tens"):
-            continue
-        ratio = line.because["ratio"]
-        worth = f"one {unit_name(large, 1, manner.words)} is {ratio} {unit_name(small)}"
-        says = memory.tell(
-            "It is the same as with tens.",
-            f"One ten is 10 ones, and {worth}.",
-            "The amount does not change.",
-        )
-        return [Cue(Role.TENS, says)]
-    return []
 
 
 def _capital(words: str) -> str:

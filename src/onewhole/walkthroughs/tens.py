@@ -1,0 +1,43 @@
+"""The link from opening one whole to regrouping a ten, which the class knows from whole numbers."""
+
+from onewhole.notations.words import TEN, unit_name
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
+from onewhole.walkthroughs.cue import Cue, Role
+from onewhole.walkthroughs.manner import Manner
+from onewhole.walkthroughs.memory import Memory
+from onewhole.working.line import Line
+from onewhole.working.reason import Reason
+
+
+def tens_cues(lines: list[Line], manner: Manner, memory: Memory) -> list[Cue]:
+    """Link the opening of a whole to the regrouping of a ten, once in a film."""
+    for line in lines:
+        units = _opened_units(line)
+        if units is None or units[0].size == TEN or not memory.once("tens"):
+            continue
+        large, small = units
+        worth = f"one {unit_name(large, 1, manner.words)} is {large.size / small.size} {unit_name(small)}"
+        says = memory.tell(
+            "It is the same as with tens.",
+            f"One ten is 10 ones, and {worth}.",
+            "The amount does not change.",
+        )
+        return [Cue(Role.TENS, says)]
+    return []
+
+
+def _opened_units(line: Line) -> tuple[Unit, Unit] | None:
+    """Return the unit that a line opens and the one it becomes, or None where it opens none."""
+    match line.because:
+        case Reason("one_is_worth"):
+            large, small = line.because["unit"], line.because["small"]
+            return (large, small) if isinstance(large, Unit) and isinstance(small, Unit) else None
+        case Reason("open_to_take"):
+            opened = line.because["opened"]
+            if not isinstance(opened, Quantity):
+                return None
+            large, small = opened.ladder.units[-2:]
+            return large, small
+        case _:
+            return None
