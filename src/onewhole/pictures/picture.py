@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import Enum
 
-from onewhole.pictures.scene import Scene
+from onewhole.pictures.scene import Look, Scene
 
 
 class Kind(Enum):
@@ -30,3 +30,13 @@ class Picture:
         if len({(scene.width, scene.height) for scene in self.scenes}) != 1:
             msg = "a picture has one scene at least, and all have one size"
             raise ValueError(msg)
+
+    @property
+    def telling(self) -> Scene:
+        """Return the one scene that tells most: all that is taken is crossed out, or else the last."""
+        most = max(self.scenes, key=_struck)
+        return most if _struck(most) else self.scenes[-1]
+
+
+def _struck(scene: Scene) -> int:
+    return sum(piece.look is Look.STRUCK for piece in scene.pieces)

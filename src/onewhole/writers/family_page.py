@@ -6,6 +6,8 @@ from itertools import islice
 
 from onewhole.notations.sentences import sentence
 from onewhole.notations.words import ClassWords, count_words, piece_name
+from onewhole.pictures.choosing import picture
+from onewhole.pictures.limits import MOST_WHOLES
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.parallel import parallel
@@ -14,10 +16,10 @@ from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.working import Working
+from onewhole.writers.drawing import drawing
 from onewhole.writers.formula import formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
-from onewhole.writers.strips import MOST_STRIPS, strips_of
 
 WORDING = "You may know this as borrowing. In class we say {word}: the amount does not change."
 CLOSING = (
@@ -72,7 +74,7 @@ def _small(found: Iterable[Statement]) -> Statement | None:
 def _size(statement: Statement) -> Fraction:
     """Return how much paper the strips of a problem take: small wholes, but one at least is left."""
     first, *rest = [number.value for number in numbers_of(statement)]
-    return first if all(first - other >= 1 for other in rest) else first + MOST_STRIPS
+    return first if all(first - other >= 1 for other in rest) else first + MOST_WHOLES
 
 
 def _telling(problem: Problem) -> bool:
@@ -122,8 +124,8 @@ def _example(shown: Working, words: ClassWords) -> Json:
         "formula": formula(shown.statement),
         "steps": steps,
     }
-    if strips := strips_of(shown):
-        found["strips"] = strips.data(words)
+    if drawn := picture(shown):
+        found["drawing"] = drawing(drawn.telling, words)
     return found
 
 

@@ -13,6 +13,7 @@ from onewhole.working.fact import Fact
 from onewhole.working.line import Line
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.working import Working
+from onewhole.writers.drawing import drawings
 from onewhole.writers.formula import Formula, chain, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
@@ -46,6 +47,7 @@ def worked(working: Working, words: ClassWords) -> Json:
     return {
         "strategy": _NAMES[working.strategy],
         "lines": lines,
+        "drawings": drawings(working, words),
         "checks": [_check(check) for check in working.checks],
     }
 
