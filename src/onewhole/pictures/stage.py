@@ -111,7 +111,8 @@ def stages(working: Working) -> tuple[Stage, ...]:
         found.append(stage if found or len(working.lines) <= 2 else _unstruck(stage))
     for at in reversed(range(len(found) - 1)):
         now, after = found[at], found[at + 1]
-        if now.amount == after.amount and now.struck.amount > after.struck.amount:
+        later = now.heaps != after.heaps or now.struck.amount > after.struck.amount
+        if now.amount == after.amount and later:
             found[at] = _unstruck(now)
     return tuple(found)
 

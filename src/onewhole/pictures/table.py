@@ -90,12 +90,39 @@ def then(table: Table, stage: Stage) -> Table:
     rows = table
     if len(rows) == 1:
         rows = (_cleared(rows[0], stage.heaps[0]),)
-    if len(rows) != len(stage.heaps) or any(
-        row.amount != heap.amount for row, heap in zip(rows, stage.heaps, strict=True)
-    ):
+    if _moved(rows, stage.heaps):
         rows = _dealt(rows, stage.heaps)
     rows = tuple(_shaped(row, heap, at) for at, (row, heap) in enumerate(zip(rows, stage.heaps, strict=True)))
-    return _struck(rows, stage)
+    return _struck(_named_apart(rows), stage)
+
+
+def _moved(rows: Table, heaps: tuple[Heap, ...]) -> bool:
+    """Say whether something goes from one number to another: amounts, or wholes against parts."""
+    if len(rows) != len(heaps):
+        return True
+    pairs = list(zip(rows, heaps, strict=True))
+    if any(row.amount != heap.amount for row, heap in pairs):
+        return True
+    wholes = [(len(row.wholes), heap.wholes) for row, heap in pairs]
+    return sum(a for a, _ in wholes) == sum(b for _, b in wholes) and any(a != b for a, b in wholes)
+
+
+def _named_apart(rows: Table) -> Table:
+    """Give a bit another name where one before it has the same: a whole was closed and opened again."""
+    seen: set[str] = set()
+
+    def apart(bit: Bit) -> Bit:
+        name = bit.name
+        while name in seen:
+            name += "-again"
+        seen.add(name)
+        return bit if name == bit.name else replace(bit, name=name)
+
+    bits = [tuple(apart(bit) for bit in row.bits) for row in rows]
+    gone = [tuple(apart(bit) for bit in row.gone) for row in rows]
+    return tuple(
+        replace(row, bits=lying, gone=left) for row, lying, left in zip(rows, bits, gone, strict=True)
+    )
 
 
 def _seat(bit: Bit) -> tuple[int, int]:
@@ -244,7 +271,7 @@ def _composed(row: Row, times: int) -> Row:
     for slot in full[:times]:
         inside = [bit for bit in row.bits if bit.slot == slot and bit.cell is not None]
         kept = tuple(bit for bit in row.bits if bit not in inside)
-        taken = {bit.name for bit in kept}
+        taken = {part for bit in kept for part in (bit.name, bit.name.split("-part-")[0])}
         stem = min(inside, key=_seat).name.split("-part-")[0]
         names = (stem if at == 0 else f"{stem}-again-{at}" for at in count())
         name = next(name for name in names if name not in taken)
