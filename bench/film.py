@@ -26,7 +26,7 @@ from matplotlib.patches import Rectangle
 from onewhole.desk.lesson import lesson
 from onewhole.pictures.between import between
 from onewhole.pictures.scene import Box, Look, Piece, Scene
-from onewhole.presses.encoding import RATE, encode_part
+from onewhole.presses.encoding import RATE, SETTINGS, encode_part
 from onewhole.presses.foot import Foot
 from onewhole.presses.frames import Part, numbers
 from onewhole.presses.video import Filmed, film
@@ -153,7 +153,7 @@ class ByPyAV(AbstractMovieWriter):
         self.stream = self.container.add_stream("libx264", rate=FRAMES)
         self.stream.width, self.stream.height = BOARD
         self.stream.pix_fmt = "yuv420p"
-        self.stream.codec_context.options = {"preset": "ultrafast", "crf": "22"}
+        self.stream.codec_context.options = dict(SETTINGS)
 
     def grab_frame(self, **_kept: object) -> None:
         """Draw a frame and encode it."""

@@ -1,7 +1,9 @@
 """Encoding: the frames of one chapter as H.264, and a film's sound as AAC, each in a file of its own."""
 
+from collections.abc import Mapping
 from fractions import Fraction
 from pathlib import Path
+from types import MappingProxyType
 
 import av
 import numpy as np
@@ -20,6 +22,9 @@ TICK = Fraction(1, FRAMES)
 RATE = 48_000
 #: A player can jump to one of so many frames.
 KEY = 90
+#: Of the encoder. The next quicker preset takes two thirds of the time and makes a file of twice the size.
+#: Frames stand in the file in the order in which they are shown.
+SETTINGS: Mapping[str, str] = MappingProxyType({"preset": "superfast", "crf": "22", "bf": "0"})
 _BT709 = 1
 
 
@@ -39,7 +44,7 @@ def encode_part(part: Part, words: ClassWords, path: Path) -> None:
         coder.gop_size = KEY
         coder.colorspace = coder.color_primaries = coder.color_trc = _BT709
         coder.color_range = ColorRange.MPEG
-        coder.options = {"preset": "ultrafast", "crf": "22"}
+        coder.options = dict(SETTINGS)
         planes = np.zeros((BOARD[1] * 3 // 2, BOARD[0]), dtype=np.uint8)
         for frame in part_frames(part, words):
             if frame.changed:

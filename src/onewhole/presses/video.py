@@ -4,6 +4,7 @@ import hashlib
 import secrets
 from collections.abc import Callable
 from concurrent.futures import Future, ProcessPoolExecutor, as_completed
+from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
 from dataclasses import dataclass
 from functools import cache, partial
@@ -91,6 +92,12 @@ def film(
             f"The film cannot be written: {error.strerror or error}",
             where=str(path),
             remedy=f"See that the disk has room, take away the folder {cache.name} and film again.",
+        ) from error
+    except BrokenProcessPool as error:
+        raise FileRefused(
+            "The film cannot be drawn: a process that drew it was ended",
+            where=str(path),
+            remedy="Close other programs, so that there is memory, and film again.",
         ) from error
     for old in cache.iterdir():
         if _KEPT.fullmatch(old.name) and old not in {*kept, track}:
