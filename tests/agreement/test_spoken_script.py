@@ -29,7 +29,8 @@ from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Strategy
 from onewhole.working.work import work
 from onewhole.working.working import Working
-from tests.kit.claims import Heard, number_words, spoken, true
+from tests.kit.claims import spoken, true
+from tests.kit.heard import Heard, number_words
 from tests.kit.statements import every_question
 from tests.kit.worked import tried
 

@@ -23,6 +23,9 @@ def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     wanted = (*fewest[:1], *others[:1]) if manner.merge < MOST_MERGED else fewest[:1]
     if not wanted:
         return []
+    first = memory.once("forms")
+    if manner.merge == MOST_MERGED and not first:
+        return []
     kept = text(item.answer)
     says: tuple[str, ...] = ()
     for form in fewest[:1]:
@@ -32,13 +35,14 @@ def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
         )
     if wanted[-1:] == tuple(others[:1]):
         says += memory.tell(f"As one fraction, {kept} is {text(wanted[-1])}.")
-    says += memory.pick(
-        manner.at,
-        f"You may leave it as {kept}.",
-        "Both are right.",
-        "You need not change it.",
-        "Write either one.",
-    )
+    if first or not manner.merge:
+        says += memory.pick(
+            manner.at,
+            f"You may leave it as {kept}.",
+            "Both are right.",
+            "You need not change it.",
+            "Write either one.",
+        )
     acts = tuple(
         Write(f"form-{at}", Comparison(item.answer, form, Relation.EQUAL), aside=True)
         for at, form in enumerate(wanted, start=1)

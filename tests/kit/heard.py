@@ -1,0 +1,93 @@
+"""What a listener knows of a problem when a sentence is said, and amounts read from spoken words."""
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.errors import OnewholeError
+from onewhole.notations.spoken_reading import unsay_expression
+from onewhole.notations.words import ClassWords, count_words
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Expression, quantities, value
+from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.walkthroughs.lesson import Item
+from onewhole.working.line import Says
+
+COUNTS = {count_words(count): count for count in range(1000)}
+_NUMBER_WORDS = {word for words in COUNTS for word in words.split()} | {"point", "blank"}
+_WORD = re.compile(r"[a-z]+(?:-[a-z]+)*")
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """What a listener knows when a sentence is said: the problem, the class's words, the labels so far."""
+
+    item: Item
+    words: ClassWords
+    labels: frozenset[str]
+
+    @property
+    def lines(self) -> tuple[Says, ...]:
+        """Every line of the working, or the problem alone."""
+        if self.item.working is not None:
+            return tuple(line.says for line in self.item.working.lines)
+        return () if not isinstance(self.item.statement, Question) else (self.item.statement.asked,)
+
+    @property
+    def numbers(self) -> tuple[Quantity, ...]:
+        """Every number that stands on a line."""
+        return tuple(number for says in self.lines for side in sides(says) for number in quantities(side))
+
+    @property
+    def given(self) -> tuple[Fraction, ...]:
+        """The amounts that the problem itself gives."""
+        first = self.lines[:1]
+        return tuple(number.value for says in first for side in sides(says) for number in quantities(side))
+
+    def amount(self, words: str) -> Fraction:
+        """Read an amount: four and two fifths, four strips and two fifths, twelve inches, one ten."""
+        try:
+            return value(unsay_expression(words))
+        except OnewholeError:
+            parts = [part for piece in words.split(" and ") for part in piece.split(", ")]
+            return sum((self._counted(part) for part in parts), Fraction(0))
+
+    def _counted(self, part: str) -> Fraction:
+        for name in (self.words.whole, self.words.wholes):
+            if part.endswith(f" {name}"):
+                return Fraction(COUNTS[part.removesuffix(f" {name}")])
+        return value(unsay_expression(part))
+
+    def stands(self, amount: Fraction) -> bool:
+        """Say whether an amount is on a line: a number, or the wholes or pieces of one."""
+        parts = (
+            count * unit.size
+            for number in self.numbers
+            for count, unit in zip(number.amounts, number.ladder.units, strict=True)
+        )
+        return amount in {number.value for number in self.numbers} or amount in set(parts)
+
+
+def sides(says: Says) -> tuple[Expression, ...]:
+    """Take a line apart into its expressions."""
+    match says:
+        case Comparison(left, right):
+            return left, right
+        case MissingNumber():
+            return says.rest, *(part for part, _ in says.beside)
+        case _:
+            return (says,)
+
+
+def number_words(sentence: str) -> list[str]:
+    """Return the number words of a spoken sentence; "one" that counts nothing is none.
+
+    >>> number_words("That was the last one."), number_words("One strip is six sixths.")
+    ([], ['one', 'six'])
+    """
+    plain = re.sub(r"(the last|either|another|that|this|which) one\b|the blank\b", "", sentence.lower())
+    return [word for found in _WORD.findall(plain) for word in [found] if _counts(word)]
+
+
+def _counts(word: str) -> bool:
+    return word in _NUMBER_WORDS or ("-" in word and all(part in _NUMBER_WORDS for part in word.split("-")))
