@@ -334,6 +334,7 @@ CLAIMS: dict[str, Reads] = {
     r"the answer to number (.+) is (.+)": lambda heard, groups: (
         groups[0] == spoken(heard.item.label) and _answer(heard, groups[1])
     ),
+    r"the answer is (.+)": lambda heard, groups: _answer(heard, groups[0]),
     r"so number (.+) comes to (.+)": lambda heard, groups: (
         groups[0] == spoken(heard.item.label) and _answer(heard, groups[1])
     ),

@@ -6,7 +6,7 @@ from onewhole.statements.statement import Comparison, Question, Relation
 from onewhole.walkthroughs.cue import Cue, Role, Write
 from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import MOST_MERGED, Manner
-from onewhole.walkthroughs.memory import Memory
+from onewhole.walkthroughs.memory import Memory, fits
 from onewhole.working.checks import Undone
 from onewhole.working.working import equal_forms
 
@@ -34,7 +34,7 @@ def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
             manner.at, f"{kept} is the same amount as {other}.", f"Another name for {kept} is {other}."
         )
     if wanted[-1:] == tuple(others[:1]):
-        says += memory.tell(f"As one fraction, {kept} is {text(wanted[-1])}.")
+        says += memory.pick(0, f"As one fraction, {kept} is {text(wanted[-1])}.")
     if first or not manner.merge:
         says += memory.pick(
             manner.at,
@@ -54,8 +54,11 @@ def check_cues(item: Item, memory: Memory) -> list[Cue]:
     """Undo the first problem that can be undone, and no other."""
     checks = item.working.checks if item.working else ()
     undone = next((check for check in checks if isinstance(check, Undone)), None)
-    if undone is None or not memory.once("check"):
+    if undone is None:
         return []
     back = Comparison(undone.links[0], undone.links[-1], Relation.EQUAL)
-    says = memory.tell(f"Check it by going back: {text(back)}.")
+    told = f"Check it by going back: {text(back)}."
+    if not fits(told) or not memory.once("check"):
+        return []
+    says = memory.tell(told)
     return [Cue(Role.CHECK, says, (Write("check", back, aside=True),))]

@@ -46,14 +46,28 @@ class Memory:
         return kept
 
     def pick(self, at: int, *phrasings: str) -> tuple[str, ...]:
-        """Say one of several phrasings: by turns, the next one where one was said often enough."""
+        """Say one of several phrasings: by turns, the next one where one is worn or would have to be cut.
+
+        Where every one would have to be cut, nothing is said: what stands on the board is read there.
+        """
         turn = at % len(phrasings)
-        order = (*phrasings[turn:], *phrasings[:turn])
+        order = [one for one in (*phrasings[turn:], *phrasings[:turn]) if fits(one)]
+        if not order:
+            return ()
         fresh = (one for one in order if not any(self._worn(part) for part in cut(one)))
         return self.tell(next(fresh, order[0]))
 
     def _worn(self, sentence: str) -> bool:
         return self.said[sentence] >= MOST_OFTEN and spoken_words(sentence) > SHORT
+
+
+def fits(sentences: str) -> bool:
+    """Say whether none of some sentences is longer than 20 spoken words.
+
+    >>> fits("That is 6 8/6 - 3 5/6."), fits("one two three " * 7)
+    (True, False)
+    """
+    return all(spoken_words(one) <= MOST_WORDS for one in _END.split(sentences))
 
 
 def cut(sentence: str) -> tuple[str, ...]:

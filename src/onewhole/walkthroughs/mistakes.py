@@ -12,7 +12,7 @@ from onewhole.statements.statement import Comparison, MissingNumber, Question, R
 from onewhole.walkthroughs.cue import Cue, Role, Strike, Write
 from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import Manner
-from onewhole.walkthroughs.memory import Memory
+from onewhole.walkthroughs.memory import Memory, fits
 from onewhole.walkthroughs.phrases import NOT_SO, outcome, plain, reason_said
 from onewhole.working.line import Says
 
@@ -54,6 +54,8 @@ def _false(item: Item, slip: Slip, manner: Manner) -> tuple[Writable, tuple[str,
     """Return what is written wrongly, and the sentences that say why not and what is so."""
     truth = f"{outcome(item)}."
     so = truth[:1].upper() + truth[1:]
+    if not fits(so) and isinstance(item.answer, Quantity):
+        so = f"The answer is {text(item.answer)}."
     match item.statement, slip.wrote:
         case _, Impossible() as wrote:
             return wrote, (f"But one {manner.words.whole} cannot be cut into 0 pieces.", so)

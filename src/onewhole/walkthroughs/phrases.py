@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import assert_never
 
+from onewhole.notations.aloud import MOST_WORDS, spoken_words
 from onewhole.notations.row import Sign, Writable, flat
 from onewhole.notations.sentences import sentence
 from onewhole.notations.text import text
@@ -71,7 +72,8 @@ def asked(item: Item, at: int) -> str:
         case Question():
             if item.story:
                 return f"{number}. {item.story} We work out {said}."
-            return f"{number}: {said}." if at % 2 else f"{number} is {said}."
+            told = f"{number}: {said}." if at % 2 else f"{number} is {said}."
+            return told if spoken_words(told) <= MOST_WORDS else f"{number}. {said}."
         case Comparison(left, right):
             return f"{number}. {item.story} Which is more, {text(left)} or {text(right)}?"
         case MissingNumber():
