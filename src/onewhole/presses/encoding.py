@@ -82,6 +82,7 @@ def encode_sound(samples: NDArray[np.int16], rate: int, path: Path) -> None:
         stream = container.add_stream("aac", rate=RATE)
         stream.codec_context.layout = "mono"
         stream.codec_context.bit_rate = 64_000
+        stream.codec_context.options = {"aac_coder": "fast"}
         resampler = av.AudioResampler(format="fltp", layout="mono", rate=RATE, frame_size=1024)
         for start in range(0, len(samples), rate):
             sound = av.AudioFrame.from_ndarray(
