@@ -4,22 +4,30 @@ Each is the first page of a PDF, 800 pixels wide, in few colours so that the fil
 """
 
 import datetime as dt
+from dataclasses import replace
+from io import BytesIO
 from pathlib import Path
 
 import pypdfium2  # type: ignore[import-untyped]
 from PIL import Image, ImageOps
 
+from onewhole.desk.lesson import lesson
 from onewhole.desk.mark import mark_files
 from onewhole.desk.plan import plan_pages
 from onewhole.desk.print_pages import sheet_pages
 from onewhole.desk.sheets import sheet_in
 from onewhole.presses.pdf import press
+from onewhole.presses.poster import poster
+from onewhole.walkthroughs.fitting import fitted
+from onewhole.walkthroughs.lesson import Pace
 
 ROOT = Path(__file__).parents[1]
 PICTURES = ROOT / "docs" / "pictures"
 SHEET, ANSWERS = (ROOT / "examples" / "room12" / name for name in ("sheet.txt", "answers.csv"))
 #: The pages that are shown.
 SHOWN = ("pupil", "workings", "family", "morning")
+#: The problem whose board is shown.
+FILMED = "3"
 WIDTH = 800
 COLOURS = 48
 EDGE = "#6f6860"
@@ -34,6 +42,17 @@ def main() -> None:
         picture = first_page(press(pages[name].source, data=pages[name].content, when=WHEN))
         picture.save(PICTURES / f"{name}.png", optimize=True)
         print(f"docs/pictures/{name}.png")
+    board().save(PICTURES / "film.png", optimize=True)
+    print("docs/pictures/film.png")
+
+
+def board() -> Image.Image:
+    """Return a board of the film, on which strips are crossed out."""
+    sheet = sheet_in(SHEET)
+    kept = replace(sheet, items=tuple(one for one in sheet.problems if one.label == FILMED))
+    _, timeline = fitted(lesson(kept), Pace(), None)
+    drawn = Image.open(BytesIO(poster(timeline, sheet.header.words))).convert("RGB")
+    return drawn.resize((960, 540), Image.Resampling.LANCZOS).quantize(COLOURS, Image.Quantize.MAXCOVERAGE)
 
 
 def first_page(pdf: bytes) -> Image.Image:

@@ -12,6 +12,7 @@ from tests.house.plan import PACKAGE, ROOT, nodes, place, pure_files
 PURE_IMPORTS = frozenset(
     [
         "abc",
+        "base64",
         "bisect",
         "collections",
         "collections.abc",
@@ -25,6 +26,7 @@ PURE_IMPORTS = frozenset(
         "functools",
         "hashlib",
         "html",
+        "importlib.resources",  # files of the package itself, which are part of the code
         "itertools",
         "json",
         "math",

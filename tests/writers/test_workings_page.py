@@ -15,9 +15,9 @@ from tests.kit.pages import COMBINED, PAPERS, plain, pressed, sheet
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-def test_room_12_takes_three_pages(paper: str) -> None:
-    """Twelve problems with every line stand on three pages in ordinary print."""
-    assert pdf.pages(pressed("room12/workings", paper, "ordinary")) == 3
+def test_room_12_takes_four_pages(paper: str) -> None:
+    """Twelve problems with every line and a picture stand on four pages in ordinary print."""
+    assert pdf.pages(pressed("room12/workings", paper, "ordinary")) == 4
 
 
 @pytest.mark.parametrize("name", ["room12", "sorts"])

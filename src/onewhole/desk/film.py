@@ -1,7 +1,7 @@
 """Film a sheet: script, walkthrough for the browser, captions, chapters, transcript, film and poster."""
 
-from collections.abc import Callable
-from dataclasses import dataclass, field
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from fractions import Fraction
 from pathlib import Path
@@ -34,11 +34,14 @@ from onewhole.writers.walkthrough_html import walkthrough_html
 #: What may be asked for instead of a recording.
 SILENT = "silent"
 SYNTHETIC = "synthetic"
+#: What recordings of the first and the last chapter are called.
+OPENING, CLOSING = "opening", "closing"
 
 _NOTES = {
     SILENT: "Without a voice: the words are in the captions.",
     SYNTHETIC: "The voice is synthetic: a computer speaks.",
 }
+BROWSER = "When it reads aloud, the voice is your browser's."
 #: Where the parts of a film are kept, so that only changed ones are made again.
 PARTS = ".film-parts"
 
@@ -70,6 +73,11 @@ class Shown:
     longest: int
     notes: tuple[str, ...]
 
+    @property
+    def reads(self) -> str:
+        """Say how hard the words are."""
+        return _reads(self.level)
+
 
 def film_sheet(
     sheet: Sheet,
@@ -97,10 +105,10 @@ def film_sheet(
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
     level = reading_level(" ".join(said))
     assert level is not None, "a film always says something"
-    page = script_page(sheet.header, timeline, level=f"The words read at grade {level.shown}.")
+    page = script_page(sheet.header, timeline, level=f"The words read {_reads(level)}.")
     ready = (
         Ready("script", "pdf", press(page.source, data=page.content, when=when)),
-        Ready("walkthrough", "html", walkthrough_html(timeline, words, voice_note=note).encode()),
+        Ready("walkthrough", "html", walkthrough_html(timeline, words, voice_note=BROWSER).encode()),
         Ready("walkthrough", "vtt", vtt(timeline).encode()),
         Ready("walkthrough", "srt", srt(timeline).encode()),
         Ready("chapters", "vtt", chapters_vtt(timeline).encode()),
@@ -123,8 +131,19 @@ def film_sheet(
         timeline.length,
         level,
         max(len(aloud(sentence).split()) for sentence in said),
-        () if wishes.kind is None else refused(sheet, wishes.kind),
+        _notes(sheet, timeline, wishes),
     )
+
+
+def _reads(level: ReadingLevel) -> str:
+    return f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
+
+
+def _notes(sheet: Sheet, timeline: Timeline, wishes: Wishes) -> tuple[str, ...]:
+    notes = [] if wishes.kind is None else list(refused(sheet, wishes.kind))
+    if wishes.minutes and timeline.length > 60 * wishes.minutes:
+        notes.append("With this voice the film is longer than asked; without a voice it fits.")
+    return tuple(notes)
 
 
 def _voiced(script: Script, timeline: Timeline, wishes: Wishes) -> tuple[Timeline, Sound]:
@@ -145,7 +164,14 @@ def _voiced(script: Script, timeline: Timeline, wishes: Wishes) -> tuple[Timelin
             )
             return timeline, soundtrack(timeline, sounds)
         case path:
-            labels = [chapter.label for chapter in timeline.chapters]
-            voices = voice_files(Path(path), labels)
-            timeline = stretched(timeline, {label: sound.seconds for label, sound in voices.items()})
-            return timeline, soundtrack(timeline, voices)
+            plain = [chapter.label for chapter in timeline.chapters]
+            named = _labelled(timeline, [OPENING, *plain[1:-1], CLOSING])
+            voices = voice_files(Path(path), [chapter.label for chapter in named.chapters])
+            named = stretched(named, {label: sound.seconds for label, sound in voices.items()})
+            return _labelled(named, plain), soundtrack(named, voices)
+
+
+def _labelled(timeline: Timeline, labels: Sequence[str]) -> Timeline:
+    """Give the chapters other labels: in a film opening and closing have none, recordings have names."""
+    pairs = zip(timeline.chapters, labels, strict=True)
+    return replace(timeline, chapters=tuple(replace(chapter, label=label) for chapter, label in pairs))

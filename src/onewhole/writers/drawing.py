@@ -1,23 +1,39 @@
 """A picture as a page takes it: a drawing, and the words that do its job."""
 
+from dataclasses import replace
+
 from onewhole.notations.picture_words import told
 from onewhole.notations.svg import svg
 from onewhole.notations.words import ClassWords
-from onewhole.pictures.choosing import picture
-from onewhole.pictures.scene import Scene
-from onewhole.working.working import Working
+from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.scene import Box, Look, Scene, Wedge, Words
 from onewhole.writers.printed import Json
 
-
-def drawings(working: Working, words: ClassWords) -> list[Json]:
-    """Return what a working begins with and what tells most of it; nothing where no picture suits."""
-    found = picture(working)
-    if found is None:
-        return []
-    scenes = dict.fromkeys((found.scenes[0], found.telling))
-    return [drawing(scene, words) for scene in scenes]
+#: Pictures that are counted and need no writing in them; the page's own words stand beside them.
+COUNTED = frozenset({Kind.STRIPS, Kind.DISCS, Kind.RECTANGLES, Kind.GRID, Kind.BLOCKS})
+MARGIN = 4
 
 
-def drawing(scene: Scene, words: ClassWords) -> Json:
-    """Return a scene as SVG without squares, with its text alternative."""
-    return {"svg": svg(scene, words, grid=False), "alt": told(scene, words)}
+def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
+    """Return the scene that tells most as SVG without squares, and its text alternative.
+
+    A drawing with numbers in it is ``wide``, so that they can be read. In large print it is left out, because
+    its numbers would be under 18 points, and its words stand alone.
+    """
+    scene = picture.telling
+    found: Json = {"alt": told(scene, words)}
+    if picture.kind in COUNTED:
+        return found | {"svg": svg(_counted(scene), words, grid=False), "wide": False}
+    return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
+
+
+def _counted(scene: Scene) -> Scene:
+    """Return a scene without writing and cut off under its last shape; only what is taken is hatched."""
+    pieces = tuple(
+        replace(piece, look=Look.PLAIN) if piece.look is Look.FILLED else piece
+        for piece in scene.pieces
+        if not isinstance(piece.shape, Words)
+    )
+    ends = [piece.shape.y + piece.shape.height for piece in pieces if isinstance(piece.shape, Box)]
+    ends += [piece.shape.y + piece.shape.radius for piece in pieces if isinstance(piece.shape, Wedge)]
+    return replace(scene, pieces=pieces, height=max(ends, default=scene.height) + MARGIN)

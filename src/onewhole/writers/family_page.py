@@ -14,6 +14,7 @@ from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import Print
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.working import Working
 from onewhole.writers.drawing import drawing
@@ -47,7 +48,7 @@ def family_page(sheet: Sheet) -> Printed:
     if any(needs(problem.statement).regrouping for problem in sheet.problems):
         data["wording"] = WORDING.format(word=_SAYING[words.regroup])
     if shown:
-        data["example"] = _example(shown, words)
+        data["example"] = _example(shown, words, large=sheet.header.print is Print.LARGE)
     return Printed("family", data)
 
 
@@ -109,7 +110,7 @@ def _parts(shown: Working | None) -> int | None:
     return found[0] if len(found) == 1 else None
 
 
-def _example(shown: Working, words: ClassWords) -> Json:
+def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
     steps = []
     lead = isinstance(shown.statement, Question)
     said: list[str] = []
@@ -125,7 +126,7 @@ def _example(shown: Working, words: ClassWords) -> Json:
         "steps": steps,
     }
     if drawn := picture(shown):
-        found["drawing"] = drawing(drawn.telling, words)
+        found["drawing"] = drawing(drawn, words, large=large)
     return found
 
 

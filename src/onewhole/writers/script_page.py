@@ -39,10 +39,9 @@ def _cue(timed: Timed, words: ClassWords) -> Json:
 
 def _act(act: Act, words: ClassWords) -> str | Json | None:
     match act:
-        case Write(content=str() as text):
-            return text
-        case Write(content=content, leads=leads):
-            return dict(formula(content, leads=leads))
+        case Write():
+            thing = act.content
+            return thing if isinstance(thing, str) else dict(formula(thing, leads=act.leads))
         case Strike():
             return "Strike it out."
         case Draw(scene):

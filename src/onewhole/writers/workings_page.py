@@ -5,7 +5,9 @@ from typing import assert_never
 from onewhole.notations.sentences import fact_sentence, sentence
 from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords
+from onewhole.pictures.choosing import picture
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import Print
 from onewhole.sheets.key import KeyEntry, answer_key
 from onewhole.statements.statement import Comparison, Relation
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
@@ -13,7 +15,7 @@ from onewhole.working.fact import Fact
 from onewhole.working.line import Line
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.working import Working
-from onewhole.writers.drawing import drawings
+from onewhole.writers.drawing import drawing
 from onewhole.writers.formula import Formula, chain, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
@@ -28,16 +30,19 @@ _NAMES = {strategy.key: strategy.name for strategy in STRATEGIES} | {
 def workings_page(sheet: Sheet) -> Printed:
     """Return every problem worked as the class was taught; what is not worked line by line is answered."""
     data = frame(sheet.header, title="Every line, with its reason", small=named(sheet.header))
-    problems = [_problem(entry, sheet.header.words) for entry in answer_key(sheet)]
+    large = sheet.header.print is Print.LARGE
+    problems = [_problem(entry, sheet.header.words, large=large) for entry in answer_key(sheet)]
     return Printed("workings", data | {"footer": "For the teacher", "note": NOTE, "problems": problems})
 
 
-def _problem(entry: KeyEntry, words: ClassWords) -> Json:
+def _problem(entry: KeyEntry, words: ClassWords, *, large: bool) -> Json:
     asked = {"label": f"{entry.problem.label}.", "formula": formula(entry.problem.statement)}
     if entry.working is None:
         line = {"formula": formula(entry.answer, leads=True), "because": "The answer."}
         return asked | {"strategy": "", "lines": [line]}
-    return asked | worked(entry.working, words)
+    found = asked | worked(entry.working, words)
+    drawn = picture(entry.working)
+    return found | {"drawing": drawing(drawn, words, large=large)} if drawn else found
 
 
 def worked(working: Working, words: ClassWords) -> Json:
@@ -47,7 +52,6 @@ def worked(working: Working, words: ClassWords) -> Json:
     return {
         "strategy": _NAMES[working.strategy],
         "lines": lines,
-        "drawings": drawings(working, words),
         "checks": [_check(check) for check in working.checks],
     }
 

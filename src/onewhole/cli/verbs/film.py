@@ -67,10 +67,14 @@ def run(
     )
     wishes = replace(wishes, pace=replace(wishes.pace, words_a_minute=rate))
     bar = Progress(
-        TextColumn("Filming"), BarColumn(), TimeRemainingColumn(), console=Console(file=sys.stderr)
+        TextColumn("Filming"),
+        BarColumn(),
+        TimeRemainingColumn(),
+        console=Console(file=sys.stderr),
+        disable=not sys.stderr.isatty(),
     )
     with bar:
-        task = bar.add_task("film", total=None, visible=sys.stderr.isatty())
+        task = bar.add_task("film", total=None)
         shown = film_sheet(
             sheet_in(sheet),
             to,
@@ -86,7 +90,7 @@ def run(
     print()
     minutes, seconds = divmod(int(shown.length), 60)
     done = shown.filmed
-    print(f"The film takes {minutes} min {seconds} s; its words read at grade {shown.level.shown}.")
+    print(f"The film takes {minutes} min {seconds} s; its words read {shown.reads}.")
     print(
         f"{done.frames_drawn} frames drawn; "
         f"{done.parts_rendered} parts made, {done.parts_kept} kept from before."
