@@ -46,8 +46,9 @@ def chapters_of(path: Path) -> list[tuple[float, float]]:
     """Start and end of every chapter of an MP4."""
     with av.open(str(path)) as film:
         return [
-            (float(one["start"] * one["time_base"]), float(one["end"] * one["time_base"]))
+            (float(one["start"] * base), float(one["end"] * base))
             for one in film.chapters()
+            if (base := one["time_base"]) is not None
         ]
 
 

@@ -76,22 +76,31 @@ def test_the_drawing_holds_the_numbers_that_are_told(paper: str, size: str) -> N
     """Strips, pieces and crosses counted in the PDF are those of the words for a screen reader."""
     page = pressed("room12/family", paper, size)
     data: Any = family_page(sheet("room12", paper, size)).data
-    strips = data["example"]["strips"]
-    figures = [words for tag, words in pdf.tags(page) if tag == "/Figure"]
-    assert figures == [strips["alt"]]
-    high = [box for box in pdf.drawings(page) if 7 < box.height < 8.5]
-    widest = max(box.width for box in high)
-    whole = [box for box in high if box.width > widest - 0.3]
-    part = [
-        box for box in high if widest / strips["parts"] - 0.3 < box.width < widest / strips["parts"] + 0.7
-    ]
-    assert len(whole) == strips["wholes"]
-    loose = -(-strips["extra"] // strips["parts"])
-    assert len(part) == (strips["opened"] + loose) * strips["parts"]
-    frames = [*whole, *part]
-    crossed = [frame for frame in frames if sum(_crosses(box, frame) for box in pdf.drawings(page)) == 2]
-    assert sum(frame in whole for frame in crossed) == strips["take_wholes"]
-    assert sum(frame in part for frame in crossed) == strips["take_parts"]
+    alt = data["example"]["drawing"]["alt"]
+    assert [words for tag, words in pdf.tags(page) if tag == "/Figure"] == [alt]
+    wholes, parts, gone, parts_gone = map(int, re.findall(r"\d+", alt)[:4])
+    assert alt.startswith("Shown: ")
+    assert "Crossed out: " in alt
+    whole, part, crossed = set(), set(), set()
+    drawn = pdf.drawings(page)
+    tall = [box for box in drawn if TALL - 0.5 < box.height < TALL + 1]
+    widest = max(box.width for box in tall)
+    for frame in tall:
+        at = (round((frame.left + frame.right) / 8), round((frame.top + frame.bottom) / 8))
+        if frame.width > widest - 0.6:
+            whole.add(at)
+        elif abs(frame.width - widest / FIFTHS) < 0.8:
+            part.add(at)
+        if any(_crosses(box, frame) for box in drawn):
+            crossed.add(at)
+    assert len(whole) == wholes
+    assert len(part) == -(-parts // FIFTHS) * FIFTHS
+    assert len(crossed & whole) == gone
+    assert len(crossed & part) == parts_gone
+
+
+#: How high a strip is drawn, in millimetres, and the pieces of the example's strips.
+TALL, FIFTHS = 14 * 130 / 180, 5
 
 
 def _crosses(stroke: pdf.Box, frame: pdf.Box) -> bool:
