@@ -243,3 +243,11 @@ def test_a_form_of_the_right_amount_is_not_struck_out() -> None:
     (cue,) = (cue for cue in chapter.cues if cue.role is Role.MISTAKE)
     assert not any(isinstance(act, Strike) for act in cue.acts)
     assert "3 7/5 is the same amount as 4 2/5." in cue.says
+
+
+@pytest.mark.parametrize("date", ["11/25/2026", "2026-11-25", "25.11.2026"])
+def test_a_date_in_digits_is_written_and_not_said_as_a_problem(date: str) -> None:
+    """11/25 is no fraction: the board shows it, and nothing is said that could be heard as one."""
+    told = script(replace(room12(), date=date)).chapters[0]
+    assert not any(date in sentence for cue in told.cues for sentence in cue.says)
+    assert any(isinstance(act, Write) and act.content == date for cue in told.cues for act in cue.acts)

@@ -1,5 +1,7 @@
 """The beginning and the end of a film: what tonight is about, the big picture, and good night."""
 
+import re
+
 from onewhole.notations.amounts import short
 from onewhole.notations.words import ClassWords, unit_name
 from onewhole.number.unit import Unit
@@ -11,6 +13,7 @@ from onewhole.walkthroughs.memory import Memory
 from onewhole.working.reason import Reason
 
 _OPENS = "open_one"
+_JOINED = re.compile(r"\d[/.-]\d")
 
 
 def opening_chapter(lesson: Lesson, memory: Memory, merge: int) -> Chapter:
@@ -18,9 +21,9 @@ def opening_chapter(lesson: Lesson, memory: Memory, merge: int) -> Chapter:
     acts: list[Act] = [Fresh(), Write("title", lesson.title, heading=True)]
     lines = (("class", lesson.class_name), ("date", lesson.date))
     acts += [Write(name, said) for name, said in lines if said]
-    says = [f"Hello, {lesson.class_name}." if lesson.class_name else "Hello."]
-    says += [f"Today is {lesson.date}."] if lesson.date else []
-    says += [f"This page is called {lesson.title}."] if lesson.title else []
+    says = [f"Hello, {lesson.class_name}." if _sayable(lesson.class_name) else "Hello."]
+    says += [f"Today is {lesson.date}."] if _sayable(lesson.date) else []
+    says += [f"This page is called {lesson.title}."] if _sayable(lesson.title) else []
     count = len(lesson.items)
     says.append("There is 1 problem tonight." if count == 1 else f"There are {count} problems tonight.")
     if lesson.words.whole != "whole":
@@ -110,3 +113,8 @@ def _takes(item: Item) -> bool | None:
     """Say whether a plain question of two numbers takes away; None for anything else."""
     signed = asked_quantities(item.statement) if isinstance(item.statement, Question) else None
     return signed[1][1] if signed and len(signed) == 1 + 1 else None
+
+
+def _sayable(words: str) -> bool:
+    """Say whether words can be read out: 11/25 and 2026-11-25 are dates, and would be said as problems."""
+    return bool(words) and not _JOINED.search(words)
