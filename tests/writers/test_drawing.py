@@ -1,0 +1,31 @@
+"""A picture on a page."""
+
+from onewhole.notations.words import ClassWords
+from onewhole.pictures.choosing import picture
+from onewhole.pictures.picture import Kind
+from onewhole.statements.reading import read_statement
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.work import work
+from onewhole.writers.drawing import drawing
+
+WORDS = ClassWords("strip", "strips")
+WORKING = work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)
+
+
+def test_what_is_counted_needs_no_writing() -> None:
+    """Strips stand without writing in them; their words say every number."""
+    found = picture(WORKING, Kind.STRIPS)
+    assert found is not None
+    page = drawing(found, WORDS, large=True)
+    assert "<text" not in str(page["svg"])
+    assert page["alt"] == (
+        "Shown: 6 strips and 8 sixths. Crossed out: 3 strips and 5 sixths. Left: 3 strips and 3 sixths."
+    )
+
+
+def test_numbers_too_small_for_large_print_are_left_out() -> None:
+    """A number line has numbers in it: wide in ordinary print, and only words in large print."""
+    found = picture(WORKING, Kind.LINE)
+    assert found is not None
+    assert drawing(found, WORDS, large=False)["wide"]
+    assert set(drawing(found, WORDS, large=True)) == {"alt"}
