@@ -197,7 +197,7 @@ def picture_place(scene: Scene) -> Place:
     Whole units, rounded down.
 
     >>> picture_place(Scene(Fraction(160), Fraction(80), ()))
-    Place(x=1180, y=355, width=680, height=340)
+    Place(x=980, y=305, width=880, height=440)
     """
     scale = min(Fraction(PICTURE.width) / scene.width, Fraction(PICTURE.height) / scene.height)
     wide, high = math.floor(scene.width * scale), math.floor(scene.height * scale)
