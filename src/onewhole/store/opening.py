@@ -1,4 +1,4 @@
-"""A store is opened: made where there is none, brought forward where it is older, refused where it is not ours."""
+"""A store is opened: made where there is none, brought forward where older, refused where not ours."""
 
 import os
 import sqlite3
@@ -15,7 +15,7 @@ from sqlalchemy import URL, Connection, Engine, create_engine, event
 from sqlalchemy.exc import DBAPIError
 
 from onewhole.store.migrations.env import VERSION_TABLE
-from onewhole.store.refusals import StoreRefused, put_kindly
+from onewhole.store.refusals import NotThere, StoreRefused, put_kindly
 
 #: Stands in bytes 68 to 71 of every file of ours: "1who" (SQLite's `application_id`).
 MARK = b"1who"
@@ -28,12 +28,13 @@ _EACH_CONNECTION = (
     "PRAGMA synchronous = FULL",
     "PRAGMA foreign_keys = ON",
     "PRAGMA secure_delete = ON",
+    "PRAGMA temp_store = MEMORY",
 )
 
 
 @dataclass(frozen=True, slots=True)
 class Store:
-    """An open file. Use `reading` and `writing`, or the rooms' functions that take a store; close it at last."""
+    """An open file. Read and write it by the functions that take a store; close it at last."""
 
     path: Path
     engine: Engine
@@ -41,7 +42,7 @@ class Store:
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Give a connection that sees one moment of the file. Raises `StoreRefused`."""
-        with _kindly(self.path), self.engine.begin() as connection:
+        with kindly(self.path), self.engine.begin() as connection:
             yield connection
 
     @contextmanager
@@ -50,9 +51,8 @@ class Store:
 
         They are on the disk when the block has ended. A second writer waits. Raises `StoreRefused`.
         """
-        with _kindly(self.path), self.engine.connect().execution_options(writing=True) as connection:
-            with connection.begin():
-                yield connection
+        with kindly(self.path), self.engine.execution_options(writing=True).begin() as connection:
+            yield connection
 
     def close(self) -> None:
         """Close the file; what was kept stays."""
@@ -77,17 +77,17 @@ def open_store(path: Path) -> Store:
     if not path.exists():
         _make(path)
     check_mark(path)
-    with _kindly(path):
-        _check_inside(path)
+    with kindly(path):
+        check_whole(path)
     try:
         path.chmod(0o600)
     except OSError as error:
-        raise _folder(path, error) from error
+        raise refused(path, error) from error
     store = Store(path, _engine(path))
     try:
         with store.writing() as connection:
             _forward(connection)
-        with _kindly(path), closing(store.engine.raw_connection()) as raw:
+        with kindly(path), closing(store.engine.raw_connection()) as raw:
             raw.cursor().execute("PRAGMA journal_mode = WAL")
     except BaseException:
         store.close()
@@ -101,12 +101,12 @@ def check_mark(path: Path) -> None:
         with path.open("rb") as file:
             head = file.read(100)
     except OSError as error:
-        raise _folder(path, error) from error
+        raise refused(path, error) from error
     if head[:16] != _MAGIC or head[68:72] != MARK:
         raise put_kindly("not a database", str(path))
 
 
-def _check_inside(path: Path) -> None:
+def check_whole(path: Path) -> None:
     """Refuse a damaged file and a newer one, before anything is written."""
     with closing(sqlite3.connect(path, isolation_level=None, timeout=PATIENCE / 1000)) as connection:
         ((found, *_), *_) = connection.execute("PRAGMA quick_check(1)").fetchall()
@@ -126,12 +126,12 @@ def _make(path: Path) -> None:
     try:
         handle, name = mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.")
     except OSError as error:
-        raise _folder(path, error) from error
+        raise refused(path, error) from error
     os.close(handle)
     beside = Path(name)
     engine = _engine(beside)
     try:
-        with _kindly(path):
+        with kindly(path):
             with engine.begin() as connection:
                 connection.exec_driver_sql(f"PRAGMA application_id = {int.from_bytes(MARK)}")
                 _forward(connection)
@@ -139,7 +139,7 @@ def _make(path: Path) -> None:
             with suppress(FileExistsError):
                 path.hardlink_to(beside)
     except OSError as error:
-        raise error if isinstance(error, StoreRefused) else _folder(path, error) from error
+        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
     finally:
         engine.dispose()
         beside.unlink(missing_ok=True)
@@ -190,14 +190,18 @@ def _forward(connection: Connection) -> None:
 
 
 @contextmanager
-def _kindly(path: Path) -> Iterator[None]:
+def kindly(path: Path) -> Iterator[None]:
+    """Turn what SQLite raises into `StoreRefused` with words for a teacher."""
     try:
         yield
     except (DBAPIError, sqlite3.Error) as error:
         raise put_kindly(error.orig if isinstance(error, DBAPIError) else error, str(path)) from error
+    except OverflowError as error:
+        raise NotThere("A number is too large to be one of ours", where=str(path)) from error
 
 
-def _folder(path: Path, error: OSError) -> StoreRefused:
+def refused(path: Path, error: OSError) -> StoreRefused:
+    """Say that a file or its folder does not let itself be used."""
     return StoreRefused(
         f"The file cannot be opened or made: {error.strerror or error}",
         where=str(path),

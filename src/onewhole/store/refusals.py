@@ -1,5 +1,7 @@
 """What the store refuses, and what SQLite says put into a teacher's words."""
 
+from sqlalchemy.exc import DontWrapMixin
+
 from onewhole.errors import InputError, OnewholeError
 
 
@@ -7,7 +9,7 @@ class StoreRefused(OnewholeError, OSError):
     """The file of a class cannot be opened, read or written: nothing in it was changed."""
 
 
-class NotStorable(InputError):
+class NotStorable(InputError, DontWrapMixin):
     """A text that cannot be kept exactly as it is."""
 
 

@@ -17,6 +17,7 @@ from sqlalchemy import (
     Text,
     UniqueConstraint,
 )
+from sqlalchemy.exc import DontWrapMixin
 from sqlalchemy.types import TypeDecorator
 
 from onewhole.store.refusals import NotStorable
@@ -28,31 +29,36 @@ class Words(TypeDecorator[str]):
     impl = Text
     cache_ok = True
 
-    def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:  # noqa: ARG002, PLR6301
+    def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Refuse what UTF-8 cannot hold."""
         try:
-            return value if value is None or value.encode() else value
+            (value or "").encode()
         except UnicodeEncodeError as error:
             raise NotStorable(
                 "A character is cut in half", column=error.start + 1, remedy="Type it again."
             ) from error
+        return value
+
+
+class ZonelessError(ValueError, DontWrapMixin):
+    """A moment without a time zone: a fault of the caller."""
 
 
 class Moment(TypeDecorator[datetime]):
-    """A moment, kept in UTC; one without a time zone raises `ValueError`."""
+    """A moment, kept in UTC; one without a time zone raises `ZonelessError`."""
 
     impl = Text
     cache_ok = True
 
-    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:  # noqa: ARG002, PLR6301
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Write it as ISO 8601."""
         if value is None:
             return None
         if value.tzinfo is None:
-            raise ValueError(f"a moment needs its time zone, and {value} has none")
+            raise ZonelessError(f"a moment needs its time zone, and {value} has none")
         return value.astimezone(UTC).isoformat(timespec="microseconds")
 
-    def process_result_value(self, value: str | None, dialect: Dialect) -> datetime | None:  # noqa: ARG002, PLR6301
+    def process_result_value(self, value: str | None, dialect: Dialect) -> datetime | None:  # noqa: ARG002
         """Read it back."""
         return None if value is None else datetime.fromisoformat(value)
 
@@ -63,11 +69,11 @@ class Day(TypeDecorator[date]):
     impl = Text
     cache_ok = True
 
-    def process_bind_param(self, value: date | None, dialect: Dialect) -> str | None:  # noqa: ARG002, PLR6301
+    def process_bind_param(self, value: date | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Write it."""
         return None if value is None else value.isoformat()
 
-    def process_result_value(self, value: str | None, dialect: Dialect) -> date | None:  # noqa: ARG002, PLR6301
+    def process_result_value(self, value: str | None, dialect: Dialect) -> date | None:  # noqa: ARG002
         """Read it back."""
         return None if value is None else date.fromisoformat(value)
 
