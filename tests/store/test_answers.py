@@ -9,12 +9,13 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.store.answers import KeptAnswer, answers_of, history_of, keep_answer
+from onewhole.store.answers import KeptAnswer, answers_by, answers_of, history_of, keep_answer
 from onewhole.store.classes import add_class, add_pupil
+from onewhole.store.nights import add_night
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotStorable, NotThere
 from onewhole.store.tables import ZonelessError
-from tests.kit.kept import NOW, first_round, write
+from tests.kit.kept import DAY, NOW, first_round, write
 
 HOSTILE = (
     "<script>alert(1)</script>",
@@ -43,6 +44,23 @@ for number in range(int(sys.argv[3]), 10**9):
 """
 
 
+MAKING = """
+import os, signal, sys
+from pathlib import Path
+from sqlalchemy import Engine, event
+from onewhole.store.opening import open_store
+left = int(sys.argv[2])
+@event.listens_for(Engine, "before_cursor_execute")
+def count(*_):
+    global left
+    if left == 0:
+        os.kill(os.getpid(), signal.SIGKILL)
+    left -= 1
+open_store(Path(sys.argv[1]))
+os.kill(os.getpid(), signal.SIGKILL)
+"""
+
+
 def test_the_last_writing_is_the_answer(store: Store) -> None:
     """By pupil, then by problem; every earlier writing is in the history, in order of writing."""
     night = first_round(store).night
@@ -62,6 +80,20 @@ def test_the_last_writing_is_the_answer(store: Store) -> None:
         ("2 1/2", timedelta(minutes=5), "teacher"),
     ]
     assert history_of(store, night, "K01", "9") == ()
+
+
+def test_a_pupil_s_answers_come_night_by_night(store: Store) -> None:
+    """As they stand now, over all nights, and no other pupil's."""
+    kept = first_round(store)
+    next_night = add_night(store, kept.class_number, kept.sheet, 1, DAY + timedelta(days=1)).number
+    write(store, next_night, "later")
+    write(store, kept.night, "first")
+    write(store, kept.night, "changed")
+    write(store, kept.night, "other", code="K02")
+    found = answers_by(store, kept.class_number, "K01")
+    assert [(one.night, one.text) for one in found] == [(kept.night, "changed"), (next_night, "later")]
+    with pytest.raises(NotThere):
+        answers_by(store, kept.class_number, "K03")
 
 
 def test_a_clock_set_back_changes_no_order(store: Store) -> None:
@@ -136,3 +168,15 @@ def test_no_answer_told_as_kept_is_lost_to_a_kill(tmp_path: Path) -> None:
         assert all(text == f"{problem} 1/8" for problem, text in kept.items())
     print(f"{len(told)} answers told, {len(kept)} kept")
     assert len(told) > 200
+
+
+@pytest.mark.slow
+def test_a_kill_while_a_file_is_made_leaves_none_or_a_whole_one(tmp_path: Path) -> None:
+    """Killed at ten places inside the making: opening the same name afterwards works."""
+    for step in range(10):
+        path = tmp_path / f"{step}.class"
+        command = [sys.executable, "-c", MAKING, str(path), str(step * 4)]
+        assert subprocess.run(command, check=False).returncode == -signal.SIGKILL
+        store = open_store(path)
+        write(store, first_round(store).night, "2 4/8")
+        store.close()

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import Select, func, insert, select
+from sqlalchemy import ColumnElement, Select, func, insert, select
 
 from onewhole.store import tables
 from onewhole.store.classes import find_pupil
@@ -47,15 +47,14 @@ def keep_answer(store: Store, answer: KeptAnswer) -> KeptAnswer:
 
 def answers_of(store: Store, night: int) -> tuple[KeptAnswer, ...]:
     """The answers of a night as they stand now, by pupil, then by problem label."""
-    columns = tables.answers.c
-    newest = (
-        select(func.max(columns.number))
-        .where(columns.night_number == night)
-        .group_by(columns.pupil_number, columns.problem)
-    )
-    asked = _asked().where(columns.number.in_(newest)).order_by(columns.pupil_number, columns.problem)
+    return _standing(store, tables.answers.c.night_number == night)
+
+
+def answers_by(store: Store, class_number: int, code: str) -> tuple[KeptAnswer, ...]:
+    """The answers of a pupil as they stand now, by night in the order of adding. Raises `NotThere`."""
     with store.reading() as connection:
-        return tuple(KeptAnswer(*row) for row in connection.execute(asked))
+        pupil = find_pupil(connection, class_number, code)
+    return _standing(store, tables.answers.c.pupil_number == pupil.number)
 
 
 def history_of(store: Store, night: int, code: str, problem: str) -> tuple[KeptAnswer, ...]:
@@ -66,6 +65,16 @@ def history_of(store: Store, night: int, code: str, problem: str) -> tuple[KeptA
     )
     with store.reading() as connection:
         return tuple(KeptAnswer(*row) for row in connection.execute(asked.order_by(columns.number)))
+
+
+def _standing(store: Store, which: ColumnElement[bool]) -> tuple[KeptAnswer, ...]:
+    """The last writing of every answer among some."""
+    columns = tables.answers.c
+    cell = (columns.night_number, columns.pupil_number, columns.problem)
+    newest = select(func.max(columns.number)).where(which).group_by(*cell)
+    asked = _asked().where(columns.number.in_(newest)).order_by(*cell)
+    with store.reading() as connection:
+        return tuple(KeptAnswer(*row) for row in connection.execute(asked))
 
 
 def _asked() -> Select[int, str, str, str, datetime, str]:
