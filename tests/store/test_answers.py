@@ -135,7 +135,10 @@ def test_only_a_pupil_of_the_night_s_class_answers(store: Store) -> None:
     other = add_class(store, "Room 13", NOW)
     for _ in range(3):
         add_pupil(store, other.number)
-    for wrong_night, code in ((night, "K03"), (night + 1, "K01"), (10**30, "K01")):
+    others = add_night(store, other.number, 1, 1, DAY).number
+    write(store, others, "5", code="K03")
+    assert [one.code for one in answers_by(store, other.number, "K03")] == ["K03"]
+    for wrong_night, code in ((night, "K03"), (others + 1, "K01"), (10**30, "K01")):
         with pytest.raises(NotThere):
             write(store, wrong_night, "2", code=code)
     assert answers_of(store, night) == ()

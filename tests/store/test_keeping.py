@@ -39,6 +39,7 @@ def test_a_backup_is_one_file_and_comes_back(store: Store, tmp_path: Path) -> No
     backup(store, saved)
     assert list(saved.parent.iterdir()) == [saved]
     assert saved.stat().st_mode & 0o777 == 0o600
+    assert saved.read_bytes()[18:20] == b"\1\1", "a backup wants no log beside it"
     write(store, night, "changed later")
     fresh = restore(saved, tmp_path / "new.class")
     assert _texts(fresh, night) == ["2 4/8"]
@@ -116,7 +117,10 @@ def test_an_erased_pupil_leaves_no_byte(store: Store) -> None:
     for number in range(200):
         write(store, kept.night, f"remarkable {number}", problem=f"{number}")
     write(store, kept.night, "stays", code="K02")
+    clean(store)
+    size = store.path.stat().st_size
     erase_pupil(store, kept.class_number, "K01")
+    assert store.path.stat().st_size < size
     everything = b"".join(path.read_bytes() for path in store.path.parent.iterdir())
     assert b"Wrenalinda" not in everything
     assert b"remarkable" not in everything
