@@ -1,0 +1,75 @@
+"""A teacher's corrections of how an answer was read, or of a finding."""
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+from sqlalchemy import insert, select
+
+from onewhole.store import tables
+from onewhole.store.classes import find_pupil
+from onewhole.store.nights import find_night
+from onewhole.store.opening import Store
+
+
+class Corrected(StrEnum):
+    """What a correction is of."""
+
+    READING = "reading"
+    FINDING = "finding"
+
+
+@dataclass(frozen=True, slots=True)
+class Correction:
+    """What the teacher says instead; `problem` is empty for a correction of the whole night."""
+
+    night: int
+    code: str
+    problem: str
+    of: Corrected
+    text: str
+    written: datetime
+    by: str
+
+
+def keep_correction(store: Store, correction: Correction) -> Correction:
+    """Keep a correction; when this returns, it is on the disk. Raises as `answers.keep_answer`."""
+    with store.writing() as connection:
+        night = find_night(connection, correction.night)
+        pupil = find_pupil(connection, night.class_number, correction.code)
+        connection.execute(
+            insert(tables.corrections).values(
+                night_number=night.number,
+                pupil_number=pupil.number,
+                problem=correction.problem,
+                of=correction.of.value,
+                text=correction.text,
+                written=correction.written,
+                by=correction.by,
+            )
+        )
+    return correction
+
+
+def corrections_of(store: Store, night: int) -> tuple[Correction, ...]:
+    """Every correction of a night in the order they were written; the last one of a kind counts."""
+    columns = tables.corrections.c
+    asked = (
+        select(
+            columns.night_number,
+            tables.pupils.c.code,
+            columns.problem,
+            columns.of,
+            columns.text,
+            columns.written,
+            columns.by,
+        )
+        .join(tables.pupils, tables.pupils.c.number == columns.pupil_number)
+        .where(columns.night_number == night)
+        .order_by(columns.number)
+    )
+    with store.reading() as connection:
+        return tuple(
+            Correction(night, code, problem, Corrected(of), text, written, by)
+            for night, code, problem, of, text, written, by in connection.execute(asked)
+        )

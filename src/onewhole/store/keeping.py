@@ -1,0 +1,155 @@
+"""Keeping: a backup in one file and back, all that is held on one pupil, a pupil erased, a last day."""
+
+import os
+import sqlite3
+from collections.abc import Callable
+from contextlib import closing
+from datetime import date
+from itertools import count
+from pathlib import Path
+from tempfile import mkstemp
+
+from sqlalchemy import delete, select
+
+from onewhole.store import tables
+from onewhole.store.classes import find_pupil
+from onewhole.store.opening import Store, check_mark, check_whole, kindly, open_store, refused, sync_folder
+from onewhole.store.refusals import StoreRefused
+from onewhole.store.settings import set_setting, setting
+
+_KEEP_UNTIL = "keep until"
+
+
+def backup(store: Store, path: Path) -> None:
+    """Write all that is kept to one file (mode 0600), beside first, then under its name.
+
+    The store may be in use: the copy is of one moment. A pupil erased later stays in a backup made earlier.
+    Raises `StoreRefused`; a file that stood under the name is then as it was.
+    """
+    goal = Path(os.path.realpath(path))
+    if goal == store.path:
+        raise StoreRefused("A backup needs a name of its own", where=str(path), remedy="Choose another name.")
+    with closing(store.engine.raw_connection()) as raw:
+        source = raw.driver_connection
+        assert isinstance(source, sqlite3.Connection)
+        _copy_beside(source, goal)
+
+
+def restore(saved: Path, path: Path) -> Store:
+    """Bring a backup back under a name and open it: what was kept there is replaced, all of it or nothing.
+
+    A damaged or foreign file under the name is refused, never written over: keep it aside first. Raises
+    `StoreRefused`.
+    """
+    check_mark(saved)
+    with kindly(saved):
+        check_whole(saved)
+    goal = Path(os.path.realpath(path))
+    with kindly(goal), closing(sqlite3.connect(saved)) as source:
+        if not goal.exists():
+            _copy_beside(source, goal)
+            return open_store(goal)
+        open_store(goal).close()
+        with closing(sqlite3.connect(goal, timeout=5)) as target:
+            target.execute("PRAGMA synchronous = FULL")
+            source.backup(target, progress=_patience())
+    return open_store(goal)
+
+
+def _copy_beside(source: sqlite3.Connection, goal: Path) -> None:
+    """Copy to a new file beside a name, put it on the disk, give it the name; or leave nothing."""
+    try:
+        handle, name = mkstemp(dir=goal.parent, prefix=f".{goal.name[:40]}.")
+    except OSError as error:
+        raise refused(goal, error) from error
+    beside = Path(name)
+    try:
+        with kindly(goal), closing(sqlite3.connect(beside, isolation_level=None)) as target:
+            source.backup(target, progress=_patience())
+            target.execute("PRAGMA journal_mode = DELETE")
+        os.fsync(handle)
+        beside.replace(goal)
+    except OSError as error:
+        raise error if isinstance(error, StoreRefused) else refused(goal, error) from error
+    finally:
+        os.close(handle)
+        beside.unlink(missing_ok=True)
+    sync_folder(goal.parent)
+
+
+def _patience() -> Callable[[int, int, int], None]:
+    """What a copy asks after every try: after 20 tries a quarter of a second apart it gives up."""
+    tries = count(1)
+
+    def ask(status: int, _left: int, _all: int) -> None:
+        if status in {sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED} and next(tries) >= 20:
+            raise sqlite3.OperationalError("database is locked")
+
+    return ask
+
+
+def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object]:
+    """All that is held on one pupil, as plain text and lists; every writing is in it. Raises `NotThere`."""
+    with store.reading() as connection:
+        pupil = find_pupil(connection, class_number, code)
+        of_class = tables.classes.c
+        name = connection.scalar(select(of_class.name).where(of_class.number == class_number))
+        rows = {
+            table.name: [
+                {key: str(value) for key, value in row.items() if key not in {"pupil_number", "number"}}
+                for row in connection.execute(
+                    select(table, tables.nights.c.day)
+                    .join(tables.nights, tables.nights.c.number == table.c.night_number)
+                    .where(table.c.pupil_number == pupil.number)
+                    .order_by(table.c.number)
+                ).mappings()
+            ]
+            for table in (tables.answers, tables.corrections)
+        }
+    return {"class": name, "code": pupil.code, "name": pupil.name, **rows}
+
+
+def erase_pupil(store: Store, class_number: int, code: str) -> None:
+    """Take a pupil and all that is held on it out of the file, so that no byte of it stays there.
+
+    The code is not given again. Backups made earlier still hold the pupil. Raises `NotThere`; raises
+    `StoreRefused` when another window is reading: the pupil is gone, and traces may stay until `clean` has
+    run.
+    """
+    with store.writing() as connection:
+        number = find_pupil(connection, class_number, code).number
+        for table in (tables.answers, tables.corrections):
+            connection.execute(delete(table).where(table.c.pupil_number == number))
+        connection.execute(delete(tables.pupils).where(tables.pupils.c.number == number))
+    clean(store)
+
+
+def clean(store: Store) -> None:
+    """Write the file anew without what was erased, and empty what stands beside it. Raises `StoreRefused`."""
+    with kindly(store.path), closing(store.engine.raw_connection()) as raw:
+        cursor = raw.cursor()
+        cursor.execute("VACUUM")
+        busy, *_ = cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
+    if busy:
+        raise StoreRefused(
+            "Traces of what was erased may still be in the file",
+            where=str(store.path),
+            remedy="Close the other windows, then clean the file again.",
+        )
+
+
+def set_keep_until(store: Store, day: date | None) -> None:
+    """Keep the last day on which this file may be held, or with None that there is none."""
+    set_setting(store, _KEEP_UNTIL, None if day is None else day.isoformat())
+
+
+def keep_until(store: Store) -> date | None:
+    """The last day on which this file may be held; None where none was set."""
+    text = setting(store, _KEEP_UNTIL)
+    return None if text is None else date.fromisoformat(text)
+
+
+def is_over(store: Store, today: date) -> bool:
+    """Say whether the last day has passed. Nothing is erased by itself: a teacher is asked."""
+    last = keep_until(store)
+    return last is not None and today > last

@@ -1,0 +1,1 @@
+"""The steps that bring a file of an earlier release forward."""

@@ -1,0 +1,60 @@
+"""Nights: which version of which sheet a class took home, and on which day."""
+
+from dataclasses import dataclass
+from datetime import date
+
+from sqlalchemy import Connection, insert, select
+
+from onewhole.store import tables
+from onewhole.store.opening import Store
+from onewhole.store.refusals import NotThere
+
+
+@dataclass(frozen=True, slots=True)
+class Night:
+    """A night as it is kept."""
+
+    number: int
+    class_number: int
+    sheet_number: int
+    version: int
+    day: date
+
+
+def add_night(store: Store, class_number: int, sheet_number: int, version: int, day: date) -> Night:
+    """Keep that a class takes a sheet home. Raises `NotThere` for a class or version that is not there."""
+    sheets = tables.sheet_versions.c
+    with store.writing() as connection:
+        there = (
+            connection.scalar(select(tables.classes.c.number).where(tables.classes.c.number == class_number)),
+            connection.scalar(
+                select(sheets.version).where(sheets.sheet_number == sheet_number, sheets.version == version)
+            ),
+        )
+        if None in there:
+            raise NotThere(
+                "There is no such class or no such version of the sheet",
+                where=f"class {class_number}, sheet {sheet_number}, version {version}",
+                remedy="Choose a class and a sheet that are kept.",
+            )
+        made = insert(tables.nights).values(
+            class_number=class_number, sheet_number=sheet_number, version=version, day=day
+        )
+        number: int = connection.execute(made.returning(tables.nights.c.number)).scalar_one()
+    return Night(number, class_number, sheet_number, version, day)
+
+
+def nights_of(store: Store, class_number: int) -> tuple[Night, ...]:
+    """The nights of a class by day; none for a class that is not there."""
+    columns = tables.nights.c
+    asked = select(tables.nights).where(columns.class_number == class_number)
+    with store.reading() as connection:
+        return tuple(Night(*row) for row in connection.execute(asked.order_by(columns.day, columns.number)))
+
+
+def find_night(connection: Connection, number: int) -> Night:
+    """Find a night by number. Raises `NotThere`."""
+    row = connection.execute(select(tables.nights).where(tables.nights.c.number == number)).one_or_none()
+    if row is None:
+        raise NotThere("There is no such night", where=f"night {number}", remedy="Choose one, or add it.")
+    return Night(*row)

@@ -1,0 +1,209 @@
+"""A store is opened: made where there is none, brought forward where older, refused where not ours."""
+
+import os
+import sqlite3
+from collections.abc import Iterator
+from contextlib import closing, contextmanager, suppress
+from dataclasses import dataclass
+from pathlib import Path
+from tempfile import mkstemp
+
+from alembic import command
+from alembic.config import Config
+from alembic.script import ScriptDirectory
+from sqlalchemy import URL, Connection, Engine, create_engine, event
+from sqlalchemy.exc import DBAPIError
+
+from onewhole.store.migrations.env import VERSION_TABLE
+from onewhole.store.refusals import NotThere, StoreRefused, put_kindly
+
+#: Stands in bytes 68 to 71 of every file of ours: "1who" (SQLite's `application_id`).
+MARK = b"1who"
+#: How long a writer waits for another one, in milliseconds.
+PATIENCE = 5000
+
+_MAGIC = b"SQLite format 3\0"
+_EACH_CONNECTION = (
+    f"PRAGMA busy_timeout = {PATIENCE}",
+    "PRAGMA synchronous = FULL",
+    "PRAGMA foreign_keys = ON",
+    "PRAGMA secure_delete = ON",
+    "PRAGMA temp_store = MEMORY",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Store:
+    """An open file. Read and write it by the functions that take a store; close it at last."""
+
+    path: Path
+    engine: Engine
+
+    @contextmanager
+    def reading(self) -> Iterator[Connection]:
+        """Give a connection that sees one moment of the file. Raises `StoreRefused`."""
+        with kindly(self.path), self.engine.begin() as connection:
+            yield connection
+
+    @contextmanager
+    def writing(self) -> Iterator[Connection]:
+        """Give a connection whose changes are kept all together when the block ends, or none of them.
+
+        They are on the disk when the block has ended. A second writer waits. Raises `StoreRefused`.
+        """
+        with kindly(self.path), self.engine.execution_options(writing=True).begin() as connection:
+            yield connection
+
+    def close(self) -> None:
+        """Close the file; what was kept stays."""
+        self.engine.dispose()
+
+
+def open_store(path: Path) -> Store:
+    """Open the file of a class, or make it: mode 0600, WAL with full sync, the tables of today.
+
+    A file of an earlier release is brought forward, all steps or none. A new file is made whole beside and
+    then takes its name. Raises `StoreRefused` for a newer, damaged or foreign file (which stays as it is)
+    and for a folder that takes no file.
+
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     store = open_store(Path(folder) / "room12.class")
+    ...     store.close()
+    ...     oct(store.path.stat().st_mode & 0o777)
+    '0o600'
+    """
+    path = Path(os.path.realpath(path))
+    if not path.exists():
+        _make(path)
+    check_mark(path)
+    with kindly(path):
+        check_whole(path)
+    try:
+        path.chmod(0o600)
+    except OSError as error:
+        raise refused(path, error) from error
+    store = Store(path, _engine(path))
+    try:
+        with store.writing() as connection:
+            _forward(connection)
+        with kindly(path), closing(store.engine.raw_connection()) as raw:
+            raw.cursor().execute("PRAGMA journal_mode = WAL")
+    except BaseException:
+        store.close()
+        raise
+    return store
+
+
+def check_mark(path: Path) -> None:
+    """Look at the first bytes of a file; `StoreRefused` when it is not the file of a class."""
+    try:
+        with path.open("rb") as file:
+            head = file.read(100)
+    except OSError as error:
+        raise refused(path, error) from error
+    if head[:16] != _MAGIC or head[68:72] != MARK:
+        raise put_kindly("not a database", str(path))
+
+
+def check_whole(path: Path) -> None:
+    """Refuse a damaged file and a newer one, before anything is written."""
+    with closing(sqlite3.connect(path, isolation_level=None, timeout=PATIENCE / 1000)) as connection:
+        ((found, *_), *_) = connection.execute("PRAGMA quick_check(1)").fetchall()
+        if found != "ok":
+            raise put_kindly("malformed", str(path))
+        steps = [step for (step,) in connection.execute(f"SELECT version_num FROM {VERSION_TABLE}")]  # noqa: S608 - our own name
+    if not set(steps) <= _known_steps():
+        raise StoreRefused(
+            "This file was written by a newer release",
+            where=str(path),
+            remedy="Open it with that release; it was not changed.",
+        )
+
+
+def _make(path: Path) -> None:
+    """Make a new file whole beside and give it its name, unless another window was quicker."""
+    try:
+        handle, name = mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.")
+    except OSError as error:
+        raise refused(path, error) from error
+    os.close(handle)
+    beside = Path(name)
+    engine = _engine(beside)
+    try:
+        with kindly(path):
+            with engine.begin() as connection:
+                connection.exec_driver_sql(f"PRAGMA application_id = {int.from_bytes(MARK)}")
+                _forward(connection)
+            engine.dispose()
+            with suppress(FileExistsError):
+                path.hardlink_to(beside)
+    except OSError as error:
+        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
+    finally:
+        engine.dispose()
+        beside.unlink(missing_ok=True)
+    sync_folder(path.parent)
+
+
+def sync_folder(folder: Path) -> None:
+    """Put a new name in a folder on the disk, where the system can."""
+    with suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
+
+
+def _engine(path: Path) -> Engine:
+    engine = create_engine(URL.create("sqlite", database=str(path)), connect_args={"isolation_level": None})
+
+    @event.listens_for(engine, "connect")
+    def _prepare(raw: sqlite3.Connection, _: object) -> None:
+        for line in _EACH_CONNECTION:
+            raw.execute(line)
+
+    @event.listens_for(engine, "begin")
+    def _begin(connection: Connection) -> None:
+        writing = connection.get_execution_options().get("writing", False)
+        connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
+
+    return engine
+
+
+def _config() -> Config:
+    config = Config()
+    config.set_main_option("script_location", str(Path(__file__).parent / "migrations").replace("%", "%%"))
+    config.set_main_option("path_separator", "os")
+    return config
+
+
+def _known_steps() -> set[str]:
+    return {step.revision for step in ScriptDirectory.from_config(_config()).walk_revisions()}
+
+
+def _forward(connection: Connection) -> None:
+    config = _config()
+    config.attributes["connection"] = connection
+    command.upgrade(config, "head")
+
+
+@contextmanager
+def kindly(path: Path) -> Iterator[None]:
+    """Turn what SQLite raises into `StoreRefused` with words for a teacher."""
+    try:
+        yield
+    except (DBAPIError, sqlite3.Error) as error:
+        raise put_kindly(error.orig if isinstance(error, DBAPIError) else error, str(path)) from error
+    except OverflowError as error:
+        raise NotThere("A number is too large to be one of ours", where=str(path)) from error
+
+
+def refused(path: Path, error: OSError) -> StoreRefused:
+    """Say that a file or its folder does not let itself be used."""
+    return StoreRefused(
+        f"The file cannot be opened or made: {error.strerror or error}",
+        where=str(path),
+        remedy="See that the folder is there, that you may write in it and that the disk has room.",
+    )

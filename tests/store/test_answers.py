@@ -1,0 +1,185 @@
+"""Answers: exactly as typed, with their history, and never lost once told as kept."""
+
+import random
+import signal
+import subprocess
+import sys
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+
+from onewhole.store.answers import KeptAnswer, answers_by, answers_of, history_of, keep_answer
+from onewhole.store.classes import add_class, add_pupil
+from onewhole.store.nights import add_night
+from onewhole.store.opening import Store, open_store
+from onewhole.store.refusals import NotStorable, NotThere
+from onewhole.store.tables import ZonelessError
+from tests.kit.kept import DAY, NOW, first_round, write
+
+HOSTILE = (
+    "<script>alert(1)</script>",
+    '=HYPERLINK("x")',
+    "a\0b",
+    "x" * 10_240,
+    "\u202e8/5 1\u202c",
+    "'; DROP TABLE answers; --",
+    " 2 4/8 ",
+    "e\u0301 and \u00e9",
+    "",
+    "\ufeff\r\n\t",
+)
+
+STREAM = """
+import sys
+from datetime import UTC, datetime
+from pathlib import Path
+from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.opening import open_store
+store = open_store(Path(sys.argv[1]))
+for number in range(int(sys.argv[3]), 10**9):
+    now = datetime(2026, 9, 1, tzinfo=UTC)
+    keep_answer(store, KeptAnswer(int(sys.argv[2]), "K01", str(number), f"{number} 1/8", now, "t"))
+    print(number, flush=True)
+"""
+
+
+MAKING = """
+import os, signal, sys
+from pathlib import Path
+from sqlalchemy import Engine, event
+from onewhole.store.opening import open_store
+left = int(sys.argv[2])
+@event.listens_for(Engine, "before_cursor_execute")
+def count(*_):
+    global left
+    if left == 0:
+        os.kill(os.getpid(), signal.SIGKILL)
+    left -= 1
+open_store(Path(sys.argv[1]))
+os.kill(os.getpid(), signal.SIGKILL)
+"""
+
+
+def test_the_last_writing_is_the_answer(store: Store) -> None:
+    """By pupil, then by problem; every earlier writing is in the history, in order of writing."""
+    night = first_round(store).night
+    write(store, night, "2 4/8")
+    write(store, night, "3", code="K02")
+    write(store, night, "2 1/2", after=5)
+    write(store, night, "7", problem="2")
+    found = answers_of(store, night)
+    assert [(one.code, one.problem, one.text) for one in found] == [
+        ("K01", "1", "2 1/2"),
+        ("K01", "2", "7"),
+        ("K02", "1", "3"),
+    ]
+    history = history_of(store, night, "K01", "1")
+    assert [(one.text, one.written - NOW, one.by) for one in history] == [
+        ("2 4/8", timedelta(0), "teacher"),
+        ("2 1/2", timedelta(minutes=5), "teacher"),
+    ]
+    assert history_of(store, night, "K01", "9") == ()
+
+
+def test_a_pupil_s_answers_come_night_by_night(store: Store) -> None:
+    """As they stand now, over all nights, and no other pupil's."""
+    kept = first_round(store)
+    next_night = add_night(store, kept.class_number, kept.sheet, 1, DAY + timedelta(days=1)).number
+    write(store, next_night, "later")
+    write(store, kept.night, "first")
+    write(store, kept.night, "changed")
+    write(store, kept.night, "other", code="K02")
+    found = answers_by(store, kept.class_number, "K01")
+    assert [(one.night, one.text) for one in found] == [(kept.night, "changed"), (next_night, "later")]
+    with pytest.raises(NotThere):
+        answers_by(store, kept.class_number, "K03")
+
+
+def test_a_clock_set_back_changes_no_order(store: Store) -> None:
+    """The answer is the one written last, though its time is earlier."""
+    night = first_round(store).night
+    write(store, night, "first", after=0)
+    write(store, night, "last", after=-600)
+    assert [one.text for one in answers_of(store, night)] == ["last"]
+
+
+@pytest.mark.parametrize("text", HOSTILE, ids=ascii)
+def test_a_text_is_kept_exactly(store: Store, text: str) -> None:
+    """As an answer, a label, a writer and a pupil's name; nothing is read into it."""
+    kept = first_round(store)
+    code = add_pupil(store, kept.class_number, text).code
+    answer = KeptAnswer(kept.night, code, text, text, NOW, text)
+    assert keep_answer(store, answer) == answer
+    assert answers_of(store, kept.night) == (answer,)
+
+
+def test_half_a_character_is_refused(store: Store) -> None:
+    """A lone surrogate is no text; where it stands is told, and nothing is kept."""
+    night = first_round(store).night
+    with pytest.raises(NotStorable, match="column 3"):
+        write(store, night, "2 \ud83d")
+    assert answers_of(store, night) == ()
+
+
+def test_a_moment_needs_its_zone(store: Store) -> None:
+    """A bare time would be another moment on another machine."""
+    night = first_round(store).night
+    with pytest.raises(ZonelessError):
+        keep_answer(store, KeptAnswer(night, "K01", "1", "2", NOW.replace(tzinfo=None), "t"))
+
+
+def test_only_a_pupil_of_the_night_s_class_answers(store: Store) -> None:
+    """What is not there is told: a night, a code, one of another class, a number past all bounds."""
+    night = first_round(store).night
+    other = add_class(store, "Room 13", NOW)
+    for _ in range(3):
+        add_pupil(store, other.number)
+    others = add_night(store, other.number, 1, 1, DAY).number
+    write(store, others, "5", code="K03")
+    assert [one.code for one in answers_by(store, other.number, "K03")] == ["K03"]
+    for wrong_night, code in ((night, "K03"), (others + 1, "K01"), (10**30, "K01")):
+        with pytest.raises(NotThere):
+            write(store, wrong_night, "2", code=code)
+    assert answers_of(store, night) == ()
+
+
+@pytest.mark.slow
+def test_no_answer_told_as_kept_is_lost_to_a_kill(tmp_path: Path) -> None:
+    """Killed 20 times at chance moments while answers stream in: the file opens, all printed are there."""
+    chance, path = random.Random(12), tmp_path / "room12.class"
+    store = open_store(path)
+    night = first_round(store).night
+    store.close()
+    told: set[str] = set()
+    kept: dict[str, str] = {}
+    for turn in range(20):
+        command = [sys.executable, "-c", STREAM, str(path), str(night), str(turn * 10**6)]
+        with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as stream:
+            assert stream.stdout is not None
+            for _ in range(chance.randrange(1, 60)):
+                told.add(stream.stdout.readline().strip())
+            for _ in range(chance.randrange(20_000)):
+                pass  # a moment more, so that the kill falls anywhere in a writing
+            stream.send_signal(signal.SIGKILL)
+            told |= {line.strip() for line in stream.stdout if line.endswith("\n")}
+        assert stream.returncode == -signal.SIGKILL
+        store = open_store(path)
+        kept = {one.problem: one.text for one in answers_of(store, night)}
+        store.close()
+        assert told <= set(kept)
+        assert all(text == f"{problem} 1/8" for problem, text in kept.items())
+    print(f"{len(told)} answers told, {len(kept)} kept")
+    assert len(told) > 200
+
+
+@pytest.mark.slow
+def test_a_kill_while_a_file_is_made_leaves_none_or_a_whole_one(tmp_path: Path) -> None:
+    """Killed at ten places inside the making: opening the same name afterwards works."""
+    for step in range(10):
+        path = tmp_path / f"{step}.class"
+        command = [sys.executable, "-c", MAKING, str(path), str(step * 4)]
+        assert subprocess.run(command, check=False).returncode == -signal.SIGKILL
+        store = open_store(path)
+        write(store, first_round(store).night, "2 4/8")
+        store.close()
