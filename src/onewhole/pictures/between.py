@@ -1,8 +1,8 @@
 """Between two scenes: what stands there while one changes into the other."""
 
-from dataclasses import replace
+from dataclasses import fields, replace
 from fractions import Fraction
-from typing import assert_never
+from typing import Any, assert_never
 
 from onewhole.pictures.scene import Box, Hop, Piece, Scene, Shape, Stroke, Wedge, Words
 
@@ -60,46 +60,16 @@ def _moved(before: Shape, after: Shape, share: Fraction, written: Shape | None =
     """A shape on its way; ``written`` is the one whose words stand there, ``after`` where none is given."""
     if before == after:
         return after
-
-    def at(start: Fraction, end: Fraction) -> Fraction:
-        return start + (end - start) * share
-
-    match before, after:
-        case Box(), Box():
-            return Box(
-                at(before.x, after.x),
-                at(before.y, after.y),
-                at(before.width, after.width),
-                at(before.height, after.height),
-            )
-        case Wedge(), Wedge():
-            return Wedge(
-                at(before.x, after.x),
-                at(before.y, after.y),
-                at(before.radius, after.radius),
-                at(before.start, after.start),
-                at(before.sweep, after.sweep),
-            )
-        case Stroke(), Stroke():
-            return Stroke(
-                at(before.x, after.x),
-                at(before.y, after.y),
-                at(before.to_x, after.to_x),
-                at(before.to_y, after.to_y),
-            )
-        case Hop(), Hop():
-            return Hop(
-                at(before.x, after.x),
-                at(before.y, after.y),
-                at(before.to_x, after.to_x),
-                at(before.height, after.height),
-            )
-        case Words(), Words():
-            caption = written.caption if isinstance(written, Words) else after.caption
-            return Words(at(before.x, after.x), at(before.y, after.y), caption, at(before.size, after.size))
-        case _:
-            msg = "a shape cannot change into another kind"
-            raise TypeError(msg)
+    if type(before) is not type(after):
+        msg = "a shape cannot change into another kind"
+        raise TypeError(msg)
+    now: dict[str, Any] = {}
+    for one in fields(after):
+        start, end = getattr(before, one.name), getattr(after, one.name)
+        now[one.name] = start + (end - start) * share if isinstance(end, Fraction) else end
+    if isinstance(written, Words):
+        now["caption"] = written.caption
+    return replace(after, **now)
 
 
 def _grown(piece: Piece, share: Fraction) -> tuple[Piece, ...]:
