@@ -8,7 +8,7 @@ from pathlib import Path
 
 from onewhole.desk.lesson import lesson, refused
 from onewhole.desk.print_pages import Made, Ready, put
-from onewhole.notations.aloud import aloud
+from onewhole.notations.aloud import aloud, spoken_words
 from onewhole.pictures.picture import Kind
 from onewhole.presses.folders import made
 from onewhole.presses.pdf import press
@@ -89,9 +89,10 @@ def film_sheet(
 ) -> Shown:
     """Film a sheet into a folder, which is made if it is not there.
 
-    Everything else is made before the film is, and nothing is written until the film is whole. ``progress``
-    is told how many frames are done of how many. Raises InputError for wishes and recordings that cannot be
-    used, PressError and FileRefused.
+    Everything else is made before the film is, and until the film is whole only its parts are written, in a
+    folder of their own; files of the night before stay as they were. ``progress`` is told how many frames
+    are done of how many. Raises InputError for wishes and recordings that cannot be used, PressError and
+    FileRefused.
     """
     wishes = wishes or Wishes()
     script, timeline = fitted(
@@ -130,7 +131,7 @@ def film_sheet(
         filmed,
         timeline.length,
         level,
-        max(len(aloud(sentence).split()) for sentence in said),
+        max(map(spoken_words, said)),
         _notes(sheet, timeline, wishes),
     )
 

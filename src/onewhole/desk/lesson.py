@@ -14,8 +14,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.key import KeyEntry, answer_key
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.working.working import Working
-
-UNTITLED = "Fractions"
+from onewhole.writers.frame import UNTITLED
 
 
 def kind_named(name: str) -> Kind:
