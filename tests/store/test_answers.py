@@ -4,12 +4,22 @@ import random
 import signal
 import subprocess
 import sys
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
 import pytest
 
-from onewhole.store.answers import KeptAnswer, answers_by, answers_of, history_of, keep_answer
+from onewhole.store.answers import (
+    KeptAnswer,
+    answers_by,
+    answers_of,
+    history_of,
+    keep_answer,
+    keep_answers,
+    last_writing,
+    last_writings,
+)
 from onewhole.store.classes import add_class, add_pupil
 from onewhole.store.nights import add_night
 from onewhole.store.opening import Store, open_store
@@ -94,6 +104,39 @@ def test_a_pupil_s_answers_come_night_by_night(store: Store) -> None:
     assert [(one.night, one.text) for one in found] == [(kept.night, "changed"), (next_night, "later")]
     with pytest.raises(NotThere):
         answers_by(store, kept.class_number, "K03")
+
+
+def test_a_column_is_kept_all_or_not_at_all(store: Store) -> None:
+    """In the order given; one wrong code or half a character among them keeps none."""
+    night = first_round(store).night
+    column = tuple(
+        KeptAnswer(night, code, "1", text, NOW, "t") for code, text in (("K01", "2"), ("K02", "3"))
+    )
+    again = replace(column[0], text="4")
+    assert keep_answers(store, (*column, again)) == (*column, again)
+    assert answers_of(store, night) == (again, column[1])
+    for wrong in (replace(again, code="K03"), replace(again, text="\ud83d"), replace(again, night=99)):
+        with pytest.raises((NotThere, NotStorable)):
+            keep_answers(store, (replace(again, text="5"), wrong))
+    assert keep_answers(store, ()) == ()
+    assert answers_of(store, night) == (again, column[1])
+
+
+def test_the_last_writing_tells_whether_anything_changed(store: Store) -> None:
+    """It grows with every writing, also of the same text; a class is asked at once."""
+    kept = first_round(store)
+    later = add_night(store, kept.class_number, kept.sheet, 1, DAY + timedelta(days=1)).number
+    assert (last_writing(store, kept.night), last_writings(store, kept.class_number)) == (0, {})
+    seen = []
+    for _ in range(3):
+        write(store, kept.night, "2")
+        seen.append(last_writing(store, kept.night))
+    assert seen == sorted(set(seen))
+    write(store, later, "2")
+    assert last_writings(store, kept.class_number) == {
+        night: last_writing(store, night) for night in (kept.night, later)
+    }
+    assert last_writings(store, 99) == {}
 
 
 def test_a_clock_set_back_changes_no_order(store: Store) -> None:

@@ -6,11 +6,11 @@ import pytest
 
 from onewhole.store.classes import add_class, add_pupil, all_classes, name_pupil, pupils_of, rename_class
 from onewhole.store.corrections import Corrected, Correction, corrections_of, keep_correction
-from onewhole.store.nights import add_night, nights_of
+from onewhole.store.nights import add_night, night, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 from onewhole.store.settings import all_settings, set_setting, setting
-from onewhole.store.sheets import add_sheet, change_sheet, newest_sheets, versions_of
+from onewhole.store.sheets import add_sheet, change_sheet, newest_sheets, version_of, versions_of
 from tests.kit.kept import DAY, NOW, first_round
 
 
@@ -35,6 +35,7 @@ def test_every_version_of_a_sheet_stays(store: Store) -> None:
     other = add_sheet(store, "Strips", "1. 3/8 + 2/8", NOW, recipe="number = 1")
     later = change_sheet(store, first.number, "1. 6 1/8 - 2 5/8", NOW + timedelta(hours=1))
     assert versions_of(store, first.number) == (first, later)
+    assert [version_of(store, first.number, n) for n in (1, 2)] == [first, later]
     assert (first.version, later.version, later.name, other.recipe) == (1, 2, "Kites", "number = 1")
     assert newest_sheets(store) == (later, other)
 
@@ -45,8 +46,8 @@ def test_nights_come_by_day(store: Store) -> None:
     change_sheet(store, kept.sheet, "1. 9 - 2 5/8", NOW)
     early = add_night(store, kept.class_number, kept.sheet, 2, DAY - timedelta(days=1))
     found = nights_of(store, kept.class_number)
-    assert [(night.number, night.version) for night in found] == [(early.number, 2), (kept.night, 1)]
-    assert found[0] == early
+    assert [(one.number, one.version) for one in found] == [(early.number, 2), (kept.night, 1)]
+    assert found[0] == early == night(store, early.number)
 
 
 def test_what_is_not_there_is_told(store: Store) -> None:
@@ -57,6 +58,8 @@ def test_what_is_not_there_is_told(store: Store) -> None:
         lambda: add_pupil(store, 99),
         lambda: name_pupil(store, kept.class_number, "K77", "x"),
         lambda: versions_of(store, 99),
+        lambda: version_of(store, kept.sheet, 2),
+        lambda: night(store, 99),
         lambda: change_sheet(store, 99, "x", NOW),
         lambda: add_night(store, 99, kept.sheet, 1, DAY),
         lambda: add_night(store, kept.class_number, kept.sheet, 2, DAY),
@@ -68,14 +71,15 @@ def test_what_is_not_there_is_told(store: Store) -> None:
 
 
 def test_corrections_are_kept_in_order(store: Store) -> None:
-    """Of a reading and of a finding, with who and when."""
-    night = first_round(store).night
+    """Of a reading, a finding and a place in a group, with who and when."""
+    kept = first_round(store).night
     said = (
-        Correction(night, "K01", "1", Corrected.READING, "2 4/8", NOW, "teacher"),
-        Correction(night, "K02", "", Corrected.FINDING, "copied wrongly", NOW, "aide"),
-        Correction(night, "K01", "1", Corrected.READING, "2 4/9", NOW, "teacher"),
+        Correction(kept, "K01", "1", Corrected.READING, "2 4/8", NOW, "teacher"),
+        Correction(kept, "K02", "", Corrected.FINDING, "copied wrongly", NOW, "aide"),
+        Correction(kept, "K01", "1", Corrected.READING, "2 4/9", NOW, "teacher"),
+        Correction(kept, "K01", "", Corrected.PLACE, "talk", NOW, "teacher"),
     )
-    assert tuple(keep_correction(store, one) for one in said) == said == corrections_of(store, night)
+    assert tuple(keep_correction(store, one) for one in said) == said == corrections_of(store, kept)
 
 
 def test_a_setting_is_set_changed_and_forgotten(store: Store) -> None:

@@ -1,5 +1,6 @@
 """Answers as they are written, each writing kept: the last is the answer, the earlier ones its history."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -29,20 +30,35 @@ def keep_answer(store: Store, answer: KeptAnswer) -> KeptAnswer:
     Order of writing is the order of calls, whatever the clock says. Raises `NotThere` for a night, or for a
     code that is not in the night's class, `NotStorable` and `StoreRefused`.
     """
+    (kept,) = keep_answers(store, (answer,))
+    return kept
+
+
+def keep_answers(store: Store, answers: Sequence[KeptAnswer]) -> tuple[KeptAnswer, ...]:
+    """Keep writings, in their order, all of them or none: a column filled at once, or a paste.
+
+    Raises as `keep_answer`.
+    """
     with store.writing() as connection:
-        night = find_night(connection, answer.night)
-        pupil = find_pupil(connection, night.class_number, answer.code)
-        connection.execute(
-            insert(tables.answers).values(
-                night_number=night.number,
-                pupil_number=pupil.number,
-                problem=answer.problem,
-                text=answer.text,
-                written=answer.written,
-                by=answer.by,
-            )
-        )
-    return answer
+        nights = {number: find_night(connection, number) for number in {one.night for one in answers}}
+        pupils = {
+            (number, code): find_pupil(connection, nights[number].class_number, code)
+            for number, code in {(one.night, one.code) for one in answers}
+        }
+        rows = [
+            {
+                "night_number": one.night,
+                "pupil_number": pupils[one.night, one.code].number,
+                "problem": one.problem,
+                "text": one.text,
+                "written": one.written,
+                "by": one.by,
+            }
+            for one in answers
+        ]
+        if rows:
+            connection.execute(insert(tables.answers), rows)
+    return tuple(answers)
 
 
 def answers_of(store: Store, night: int) -> tuple[KeptAnswer, ...]:
@@ -65,6 +81,26 @@ def history_of(store: Store, night: int, code: str, problem: str) -> tuple[KeptA
     )
     with store.reading() as connection:
         return tuple(KeptAnswer(*row) for row in connection.execute(asked.order_by(columns.number)))
+
+
+def last_writing(store: Store, night: int) -> int:
+    """The number of a night's last writing: it grows with each and never comes twice; 0 for none."""
+    newest = select(func.max(tables.answers.c.number)).where(tables.answers.c.night_number == night)
+    with store.reading() as connection:
+        return connection.scalar(newest) or 0
+
+
+def last_writings(store: Store, class_number: int) -> dict[int, int]:
+    """`last_writing` of every night of a class that has any, asked at once."""
+    columns = tables.nights.c
+    newest = (
+        select(func.max(tables.answers.c.number))
+        .where(tables.answers.c.night_number == columns.number)
+        .scalar_subquery()
+    )
+    asked = select(columns.number, newest).where(columns.class_number == class_number)
+    with store.reading() as connection:
+        return {night: number for night, number in connection.execute(asked) if number is not None}
 
 
 def _standing(store: Store, which: ColumnElement[bool]) -> tuple[KeptAnswer, ...]:

@@ -1,4 +1,4 @@
-"""A teacher's corrections of how an answer was read, or of a finding."""
+"""A teacher's corrections: how an answer was read, a finding, a pupil's place in a group."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -13,10 +13,11 @@ from onewhole.store.opening import Store
 
 
 class Corrected(StrEnum):
-    """What a correction is of."""
+    """What a correction is of; of a place, its text is the key of the group the teacher chose."""
 
     READING = "reading"
     FINDING = "finding"
+    PLACE = "place"
 
 
 @dataclass(frozen=True, slots=True)

@@ -112,14 +112,16 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
 def erase_pupil(store: Store, class_number: int, code: str) -> None:
     """Take a pupil and all that is held on it out of the file, so that no byte of it stays there.
 
-    The code is not given again. Backups made earlier still hold the pupil. Raises `NotThere`; raises
-    `StoreRefused` when another window is reading: the pupil is gone, and traces may stay until `clean` has
-    run.
+    What was reckoned of the class goes with it. The code is not given again. Backups made earlier still hold
+    the pupil. Raises `NotThere`; raises `StoreRefused` when another window is reading: the pupil is gone, and
+    traces may stay until `clean` has run.
     """
     with store.writing() as connection:
         number = find_pupil(connection, class_number, code).number
         for table in (tables.answers, tables.corrections):
             connection.execute(delete(table).where(table.c.pupil_number == number))
+        nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
+        connection.execute(delete(tables.reckonings).where(tables.reckonings.c.night_number.in_(nights)))
         connection.execute(delete(tables.pupils).where(tables.pupils.c.number == number))
     clean(store)
 

@@ -52,6 +52,12 @@ def nights_of(store: Store, class_number: int) -> tuple[Night, ...]:
         return tuple(Night(*row) for row in connection.execute(asked.order_by(columns.day, columns.number)))
 
 
+def night(store: Store, number: int) -> Night:
+    """Give one night. Raises `NotThere`."""
+    with store.reading() as connection:
+        return find_night(connection, number)
+
+
 def find_night(connection: Connection, number: int) -> Night:
     """Find a night by number. Raises `NotThere`."""
     row = connection.execute(select(tables.nights).where(tables.nights.c.number == number)).one_or_none()

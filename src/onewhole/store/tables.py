@@ -1,6 +1,6 @@
 """The tables as the code of today sees them; `migrations` brings every file to this shape.
 
-Findings and groups are computed from answers and stand in no table.
+Findings and groups are computed from answers; `reckonings` is a cache of them and never their truth.
 """
 
 from datetime import UTC, date, datetime
@@ -12,6 +12,7 @@ from sqlalchemy import (
     ForeignKeyConstraint,
     Index,
     Integer,
+    LargeBinary,
     MetaData,
     Table,
     Text,
@@ -161,6 +162,34 @@ corrections = Table(
     Index("corrections_of_a_night", "night_number"),
     Index("corrections_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
+)
+
+steps = Table(
+    "steps",
+    METADATA,
+    Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
+    Column("step", Words, primary_key=True),
+    Column("written", Moment, nullable=False),
+)
+
+recordings = Table(
+    "recordings",
+    METADATA,
+    Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
+    Column("label", Words, primary_key=True),
+    Column("kind", Words, nullable=False),
+    Column("cues", Words, nullable=False),
+    Column("written", Moment, nullable=False),
+    Column("sound", LargeBinary, nullable=False),
+)
+
+#: A cache of what was computed of a night: it may be emptied at any moment.
+reckonings = Table(
+    "reckonings",
+    METADATA,
+    Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
+    Column("stamp", Words, nullable=False),
+    Column("text", Words, nullable=False),
 )
 
 settings = Table(

@@ -1,0 +1,63 @@
+"""A file that an earlier release made opens, moves forward and loses nothing."""
+
+import shutil
+import sqlite3
+from contextlib import closing
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from onewhole.store.answers import answers_of, history_of
+from onewhole.store.classes import pupils_of
+from onewhole.store.corrections import Corrected, corrections_of
+from onewhole.store.keeping import keep_until
+from onewhole.store.migrations.env import VERSION_TABLE
+from onewhole.store.opening import open_store
+from onewhole.store.steps import Step, keep_step, steps_of
+from tests.kit.kept import NOW
+
+EXAMPLES = Path(__file__).parent / "examples"
+
+
+def _rows(path: Path) -> dict[str, list[tuple[object, ...]]]:
+    """Every row of every table of ours."""
+    with closing(sqlite3.connect(path)) as file:
+        tables = [name for (name,) in file.execute("SELECT name FROM sqlite_master WHERE type = 'table'")]
+        return {
+            name: sorted(file.execute(f"SELECT * FROM {name}"), key=repr)  # noqa: S608 - our own names
+            for name in tables
+            if name != VERSION_TABLE
+        }
+
+
+@pytest.mark.parametrize("path", sorted(EXAMPLES.glob("*.class")), ids=lambda path: path.stem)
+def test_an_earlier_file_loses_nothing(path: Path, tmp_path: Path) -> None:
+    """Every row of every table is there after opening, and the step is today's."""
+    mine = Path(shutil.copy(path, tmp_path / "a.class"))
+    before = _rows(path)
+    assert all(before.values()), "every table of the example has a row"
+    opened = open_store(mine)
+    with opened.reading() as connection:
+        step = connection.exec_driver_sql(f"SELECT version_num FROM {VERSION_TABLE}").scalar()  # noqa: S608 - our own name
+    opened.close()
+    after = _rows(mine)
+    assert {name: after[name] for name in before} == before
+    assert step == "0002"
+    assert set(after) > set(before)
+
+
+def test_the_first_release_s_file_reads_as_it_was_written(tmp_path: Path) -> None:
+    """Through the code of today: pupils, answers with their history, corrections, the last day; and it is
+    written on.
+    """
+    store = open_store(Path(shutil.copy(EXAMPLES / "v0001.class", tmp_path / "a.class")))
+    assert [pupil.name for pupil in pupils_of(store, 1)] == ["Wren", None, "<script>", None]
+    assert [(one.code, one.text, one.by) for one in answers_of(store, 4)] == [("K02", "5/8", "aide")]
+    assert [one.text for one in history_of(store, 1, "K02", "2")] == ["3 4/8", "a\0b", "3 4/8"]
+    assert [one.text for one in answers_of(store, 1)] == ["2 1/2", "3 4/8", "\u202e2", " 2  4/8 "]
+    assert [one.of for one in corrections_of(store, 1)] == [Corrected.READING]
+    assert keep_until(store) == date(2027, 6, 30)
+    keep_step(store, 1, Step.MARKED, NOW)
+    assert steps_of(store, 1) == {1: {Step.MARKED: NOW}}
+    store.close()
