@@ -1,0 +1,88 @@
+"""What one running browser door holds: the files of the class and of the demo, work under way, the clock."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from pathlib import Path
+from threading import Lock
+
+from onewhole.desk.classbook import NotThere, Store, open_book
+from onewhole.web.long_work import Works
+
+#: The class's own file, and the demo's, which is never mixed with it.
+MINE, DEMO = "mine", "demo"
+
+
+@dataclass(slots=True)
+class Books:
+    """The open files by name. A file is opened when it is first asked for, and once."""
+
+    paths: dict[str, Path]
+    _open: dict[str, Store] = field(default_factory=dict)
+    _turn: Lock = field(default_factory=Lock)
+
+    def __getitem__(self, name: str) -> Store:
+        """Return an open file. Raises NotThere for one that is not there, StoreRefused for a damaged one."""
+        with self._turn:
+            if name in self._open:
+                return self._open[name]
+            if name not in self.paths or (name == DEMO and not self.paths[name].exists()):
+                raise NotThere(
+                    "There is no such class file", where=name, remedy="Go to the Week and start there."
+                )
+            return self._open.setdefault(name, open_book(self.paths[name]))
+
+    def there(self, name: str) -> bool:
+        """Say whether a file stands under a name."""
+        return self.paths[name].exists()
+
+    def put_in(self, name: str, make: Callable[[Path], Store]) -> Store:
+        """Close a file and put another one in its place; what ``make`` raises leaves it closed."""
+        with self._turn:
+            if name in self._open:
+                self._open.pop(name).close()
+            self._open[name] = make(self.paths[name])
+            return self._open[name]
+
+    def put_away(self, name: str) -> None:
+        """Close a file and take it off the disk, with what stands beside it. Only for the demo."""
+        if name != DEMO:
+            raise NotThere("Only the demo can be put away", where=name)
+        with self._turn:
+            if name in self._open:
+                self._open.pop(name).close()
+            path = self.paths[name]
+            for one in (path, path.with_name(path.name + "-wal"), path.with_name(path.name + "-shm")):
+                one.unlink(missing_ok=True)
+
+    def close(self) -> None:
+        """Close every file."""
+        with self._turn:
+            while self._open:
+                self._open.popitem()[1].close()
+
+
+@dataclass(frozen=True, slots=True)
+class Door:
+    """A running door. ``folder`` is where films and printed pages of the nights are put."""
+
+    books: Books
+    folder: Path
+    works: Works
+    now: Callable[[], datetime]
+
+    def today(self) -> date:
+        """Return the day it is where the teacher is."""
+        return self.now().date()
+
+    def close(self) -> None:
+        """Stop: work under way is told to end, files are closed."""
+        self.works.close()
+        self.books.close()
+
+
+def door_of(path: Path, now: Callable[[], datetime]) -> Door:
+    """Return a door to a class file; the demo's file and the folder of made things stand beside it."""
+    path = path.resolve()
+    books = Books({MINE: path, DEMO: path.with_name(f"{path.stem}-demo{path.suffix}")})
+    return Door(books, path.with_name(f"{path.stem}-made"), Works(), now)

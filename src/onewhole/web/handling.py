@@ -1,0 +1,190 @@
+"""From a request to a page and back: reads the form within its limits, checks its seal, writes the answer."""
+
+import logging
+import time
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from hmac import compare_digest
+from pathlib import Path
+from typing import assert_never
+from urllib.parse import quote
+
+import anyio
+from anyio.to_thread import run_sync
+from starlette.datastructures import UploadFile
+from starlette.exceptions import HTTPException
+from starlette.formparsers import MultiPartException
+from starlette.requests import Request
+from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
+
+from onewhole.desk.classbook import NotThere, StoreRefused
+from onewhole.errors import OnewholeError
+from onewhole.web.ask import Answer, Ask, Given, Lent, Shown, Told, Upload, Went
+from onewhole.web.door import Door
+from onewhole.web.templates import rendered
+
+#: A form is this long at most, in bytes; a way that takes files says another number.
+FORM = 512 * 1024
+#: A form comes in within so many seconds, a file within so many.
+FORM_SECONDS, FILE_SECONDS = 30, 300
+MOST_FIELDS = 2000
+
+_log = logging.getLogger("onewhole.web")
+
+Page = Callable[[Ask], Answer]
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """A row of the table of contents: method, address, page, and what its form takes.
+
+    ``takes`` are the fields, ``files`` the files. ``most`` is how many bytes may be sent.
+    """
+
+    method: str
+    path: str
+    page: Page
+    takes: tuple[str, ...] = ()
+    files: tuple[str, ...] = ()
+    most: int = FORM
+
+    @property
+    def name(self) -> str:
+        """Return what the log calls it: method and the pattern of the address, without what stands in it."""
+        return f"{self.method} {self.path}"
+
+
+async def answered(way: Way, door: Door, request: Request) -> Response:
+    """Answer a request by a page. What the page refuses is told with what to do next; a fault is logged."""
+    began = time.perf_counter()
+    try:
+        ask = await _asked(way, door, request)
+        response = await run_sync(_paged, way, door, request, ask)
+    except HTTPException as no:
+        response = _no(request, no)
+    milliseconds = round((time.perf_counter() - began) * 1000)
+    _log.info("%s %s %d ms", way.name, response.status_code, milliseconds)
+    return response
+
+
+def _paged(way: Way, door: Door, request: Request, ask: Ask) -> Response:
+    try:
+        return _response(ask, way.page(ask))
+    except OnewholeError as refused:
+        return refusal(request, door, refused)
+
+
+async def _asked(way: Way, door: Door, request: Request) -> Ask:
+    fields: list[tuple[str, str]] = []
+    uploads: dict[str, Upload] = {}
+    if way.method == "POST":
+        length = request.headers.get("content-length", "")
+        if not length.isdecimal() or int(length) > way.most:
+            raise HTTPException(413 if length.isdecimal() else 411, f"At most {_size(way.most)} may be sent.")
+        try:
+            with anyio.fail_after(FILE_SECONDS if way.files else FORM_SECONDS):
+                form = await request.form(
+                    max_files=len(way.files), max_fields=MOST_FIELDS, max_part_size=way.most
+                )
+                for name, value in form.multi_items():
+                    if isinstance(value, UploadFile):
+                        content = await value.read()
+                        uploads[name] = Upload(value.filename or "", value.content_type or "", content)
+                    else:
+                        fields.append((name, value))
+                await form.close()
+        except TimeoutError:
+            raise HTTPException(408, "The form came in too slowly. Send it once more.") from None
+        except (MultiPartException, UnicodeDecodeError) as error:
+            raise HTTPException(400, "The form cannot be read. Load the page again.") from error
+    seal = str(request.scope["seal"])
+    ask = Ask(
+        door,
+        dict(request.path_params),
+        dict(request.query_params),
+        tuple(fields),
+        uploads,
+        seal,
+        request.url.path,
+    )
+    if way.method == "POST":
+        sent = request.headers.get("x-seal") or ask.fields.get("seal", "")
+        if not seal or not compare_digest(sent.encode(), seal.encode()):
+            raise HTTPException(
+                403, "This form is not of this session. Load the page again; nothing was changed."
+            )
+    return ask
+
+
+def _size(count: int) -> str:
+    return f"{count // 1024} KiB" if count < 1024 * 1024 else f"{count // (1024 * 1024)} MiB"
+
+
+def _response(ask: Ask, answer: Answer) -> Response:
+    match answer:
+        case Shown(template, words, status):
+            return HTMLResponse(rendered(template, {**_everywhere(ask), **words}), status)
+        case Told(content, status):
+            return JSONResponse(dict(content), status)
+        case Went(to):
+            return RedirectResponse(to, 303)
+        case Given(content, kind, name, policy):
+            headers = _saved(name) | ({"Content-Security-Policy": policy} if policy else {})
+            return Response(content, media_type=kind, headers=headers)
+        case Lent(path, kind, name):
+            if not path.is_file():
+                raise NotThere("This file is not there any more", remedy="Make it again.")
+            return FileResponse(path, media_type=kind, headers=_saved(name))
+        case _:
+            assert_never(answer)
+
+
+def _saved(name: str) -> dict[str, str]:
+    """Say that a file is to be saved under a name (RFC 6266, RFC 8187)."""
+    if not name:
+        return {}
+    plain = Path(name).name
+    return {"Content-Disposition": f"attachment; filename*=UTF-8''{quote(plain, safe='')}"}
+
+
+def _everywhere(ask: Ask) -> dict[str, object]:
+    """Return the words that every template has."""
+    room = ask.room if "room" in ask.place else None
+    return {
+        "ask": ask,
+        "room": room,
+        "seal": ask.seal,
+        "demo": ask.is_demo,
+        "works": ask.door.works.under_way(),
+        "today": ask.door.today(),
+    }
+
+
+def wants_json(request: Request) -> bool:
+    """Say whether one of our scripts asks."""
+    return "application/json" in request.headers.get("accept", "")
+
+
+def refusal(request: Request, door: Door, refused: OnewholeError) -> Response:
+    """Tell what was refused, where, and what to do next."""
+    status = 404 if isinstance(refused, NotThere) else 503 if isinstance(refused, StoreRefused) else 422
+    if wants_json(request):
+        content = {"refused": refused.what, "where": refused.where or "", "remedy": refused.remedy or ""}
+        return JSONResponse(content, status)
+    words: Mapping[str, object] = {
+        "what": refused.what,
+        "where": refused.where or "",
+        "remedy": refused.remedy or "",
+        "damaged": isinstance(refused, StoreRefused),
+        "demo": request.path_params.get("book") == "demo",
+        "backups_at": "/mine/keep",
+        "today": door.today(),
+    }
+    return HTMLResponse(rendered("refused.html", words), status)
+
+
+def _no(request: Request, no: HTTPException) -> Response:
+    if wants_json(request):
+        return JSONResponse({"refused": no.detail, "where": "", "remedy": ""}, no.status_code)
+    words = {"what": no.detail, "where": "", "remedy": "", "damaged": False, "demo": False, "backups_at": ""}
+    return HTMLResponse(rendered("refused.html", words), no.status_code)

@@ -1,0 +1,81 @@
+"""Sessions: opened by a key that is good once, or by a password; each has a seal that its forms carry."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from hashlib import sha256
+from hmac import compare_digest
+from secrets import token_urlsafe
+from threading import Lock
+
+#: A session that nobody used for so long is over, in seconds: 12 hours.
+IDLE = 12 * 60 * 60
+#: So many sessions stand open at once; the one used longest ago gives way.
+MOST = 32
+
+
+@dataclass(slots=True)
+class Session:
+    """An open session."""
+
+    seal: str
+    used: float
+
+
+@dataclass(slots=True)
+class Sessions:
+    """The keys that are good once, and the open sessions by the hash of their cookie.
+
+    ``ticks`` counts seconds and never goes back, whatever is done to the clock.
+    """
+
+    ticks: Callable[[], float]
+    _keys: set[str] = field(default_factory=set)
+    _open: dict[str, Session] = field(default_factory=dict)
+    _turn: Lock = field(default_factory=Lock)
+
+    def new_key(self) -> str:
+        """Return a key that opens one session."""
+        key = token_urlsafe(24)
+        with self._turn:
+            self._keys.add(_hashed(key))
+        return key
+
+    def opened(self, key: str) -> str | None:
+        """Return the cookie of a new session, or None for a key that is not good, or not any more."""
+        with self._turn:
+            good = [one for one in self._keys if compare_digest(one, _hashed(key))]
+            if not good:
+                return None
+            self._keys.difference_update(good)
+        return self.begun()
+
+    def begun(self) -> str:
+        """Return the cookie of a new session. Whoever calls has made sure that it may be."""
+        cookie = token_urlsafe(24)
+        with self._turn:
+            while len(self._open) >= MOST:
+                del self._open[min(self._open, key=lambda name: self._open[name].used)]
+            self._open[_hashed(cookie)] = Session(token_urlsafe(24), self.ticks())
+        return cookie
+
+    def seal(self, cookie: str) -> str | None:
+        """Return the seal of an open session, or None; the session counts as used."""
+        with self._turn:
+            session = self._open.get(_hashed(cookie))
+            if session is None:
+                return None
+            now = self.ticks()
+            if now - session.used > IDLE:
+                del self._open[_hashed(cookie)]
+                return None
+            session.used = now
+            return session.seal
+
+    def ended(self, cookie: str) -> None:
+        """End a session."""
+        with self._turn:
+            self._open.pop(_hashed(cookie), None)
+
+
+def _hashed(secret: str) -> str:
+    return sha256(secret.encode(errors="replace")).hexdigest()

@@ -1,0 +1,51 @@
+"""The templates: every word is escaped, a name also kept from turning the text around it."""
+
+from collections.abc import Mapping
+from functools import cache
+from hashlib import sha256
+from importlib.resources import files
+
+from jinja2 import Environment, PackageLoader, StrictUndefined
+from markupsafe import Markup
+
+#: Where the letters of the screen come from: those of the printed pages.
+FONTS = ("fontpkg_lexend", "fontpkg_atkinson_hyperlegible")
+
+
+@cache
+def _environment() -> Environment:
+    made = Environment(
+        loader=PackageLoader("onewhole.web"),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    made.filters["name"] = name
+    made.globals["static"] = static
+    return made
+
+
+def name(text: object) -> Markup:
+    """Set a typed name apart, so that its direction does not turn what stands around it.
+
+    >>> name("<script>")
+    Markup('<bdi>&lt;script&gt;</bdi>')
+    """
+    return Markup("<bdi>{}</bdi>").format(text)
+
+
+@cache
+def static(file: str) -> str:
+    """Return the address of one of our files; it changes when the file does.
+
+    >>> static("look.css").startswith("/static/look.css?")
+    True
+    """
+    content = files("onewhole.web").joinpath("static", file).read_bytes()
+    return f"/static/{file}?{sha256(content).hexdigest()[:12]}"
+
+
+def rendered(template: str, words: Mapping[str, object]) -> str:
+    """Return a page. A word that is missing is a fault and raises."""
+    return _environment().get_template(template).render(words)

@@ -1,0 +1,74 @@
+"""Debian's Chromium for the tests: windows of two widths, the rules of axe, what runs off the page."""
+
+import shutil
+from collections.abc import Iterator
+from contextlib import contextmanager
+from importlib.util import find_spec
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page, sync_playwright
+
+CHROMIUM = shutil.which("chromium")
+FLAGS = (
+    "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
+    "--disable-component-update --disable-sync"
+)
+WIDE, PHONE = (1280, 800), (390, 844)
+
+#: Put this on a file of tests that opens a browser: `pytestmark = NEEDS_CHROMIUM`.
+NEEDS_CHROMIUM = [
+    pytest.mark.enable_socket,
+    pytest.mark.skipif(CHROMIUM is None, reason="no chromium on this machine: the pages are not opened"),
+]
+
+
+@contextmanager
+def chromium(*more: str) -> Iterator[Browser]:
+    """Start a browser of its own, with a fresh profile; ``more`` are flags."""
+    with sync_playwright() as playwright:
+        started = playwright.chromium.launch(executable_path=CHROMIUM, args=[*FLAGS.split(), *more])
+        yield started
+        started.close()
+
+
+@contextmanager
+def window(
+    browser: Browser, address: str, size: tuple[int, int] = WIDE, *, forgives: tuple[str, ...] = ()
+) -> Iterator[Page]:
+    """Open a window; whatever goes wrong in its scripts, and whatever asks another machine, fails the test.
+
+    A message of the console that holds a text of ``forgives`` is let pass: a browser also tells there of
+    every answer that refuses.
+    """
+    width, height = size
+    context = browser.new_context(viewport={"width": width, "height": height}, reduced_motion="reduce")
+    page = context.new_page()
+    wrong: list[str] = []
+    base = address.split("/open", 1)[0]
+    page.on("pageerror", lambda error: wrong.append(str(error)))
+    page.on("console", lambda told: wrong.append(told.text) if told.type in {"error", "warning"} else None)
+    page.on(
+        "request",
+        lambda asked: None if asked.url.startswith((base, "data:", "blob:")) else wrong.append(asked.url),
+    )
+    page.goto(address)
+    yield page
+    context.close()
+    assert [one for one in wrong if not any(text in one for text in forgives)] == []
+
+
+def broken_rules(page: Page) -> list[str]:
+    """Return what axe finds against its rules, each with its place."""
+    spec = find_spec("axe_playwright_python")
+    assert spec is not None
+    assert spec.origin is not None
+    page.evaluate(Path(spec.origin).with_name("axe.min.js").read_text(encoding="utf-8"))
+    found = page.evaluate("axe.run()")
+    assert len(found["passes"]) > 10
+    return [f"{rule['id']}: {node['html']}" for rule in found["violations"] for node in rule["nodes"]]
+
+
+def runs_off(page: Page) -> bool:
+    """Say whether one would have to scroll sideways."""
+    return bool(page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth"))

@@ -1,0 +1,125 @@
+"""A browser door for the tests: asked without a network, or served on this machine for a real browser."""
+
+import asyncio
+import re
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+
+import uvicorn
+from starlette.testclient import TestClient
+
+from onewhole.web.app import app
+from onewhole.web.door import Door, door_of
+from onewhole.web.guard import Gate
+from onewhole.web.serving import listening
+from onewhole.web.sessions import Sessions
+
+#: A Tuesday evening in school.
+NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
+
+
+@dataclass(slots=True)
+class Clock:
+    """A clock in the test's hands."""
+
+    now: datetime = NOW
+
+    def __call__(self) -> datetime:
+        """Return the moment it shows."""
+        return self.now
+
+
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """A door with an open session: ``client`` asks it without a network, forms carry the ``seal``."""
+
+    door: Door
+    gate: Gate
+    client: TestClient
+    seal: str
+
+    def post(self, address: str, **fields: str) -> "Answer":
+        """Send a form with the session's seal."""
+        return _answer(self.client.post(address, data={"seal": self.seal, **fields}, headers=self.origin))
+
+    def get(self, address: str) -> "Answer":
+        """Load a page."""
+        return _answer(self.client.get(address))
+
+    @property
+    def origin(self) -> dict[str, str]:
+        """Return the header with which a browser says where a form comes from."""
+        return {"Origin": "http://127.0.0.1:8000"}
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What came back."""
+
+    status: int
+    text: str
+    goes: str
+    content: bytes
+
+
+def _answer(response: object) -> Answer:
+    status, text = getattr(response, "status_code"), getattr(response, "text")  # noqa: B009 - client's own type
+    headers, content = getattr(response, "headers"), getattr(response, "content")  # noqa: B009
+    return Answer(status, text, headers.get("location", ""), content)
+
+
+@contextmanager
+def opened(folder: Path, clock: Clock | None = None) -> Iterator[Opened]:
+    """Open a door to an empty class file in a folder, asked without a network."""
+    sessions = Sessions(lambda: 0)
+    gate = Gate(frozenset({"127.0.0.1:8000"}), sessions, 8000)
+    door = door_of(folder / "room12.class", clock or Clock())
+    client = TestClient(app(door, gate), base_url="http://127.0.0.1:8000", follow_redirects=False)
+    client.get(f"/open?key={sessions.new_key()}")
+    cookie = client.cookies[gate.cookie]
+    try:
+        yield Opened(door, gate, client, sessions.seal(cookie) or "")
+    finally:
+        client.close()
+        door.close()
+
+
+@dataclass(frozen=True, slots=True)
+class Served:
+    """A door that a browser can open at ``address``, once; ``base`` is the address without the key."""
+
+    door: Door
+    gate: Gate
+    address: str
+    base: str
+
+
+@contextmanager
+def served(folder: Path, clock: Clock | None = None) -> Iterator[Served]:
+    """Serve an empty class file in a folder on this machine, on a free port, in a thread of its own."""
+    socket = listening("127.0.0.1", 0)
+    port = socket.getsockname()[1]
+    gate = Gate(frozenset({f"127.0.0.1:{port}"}), Sessions(lambda: 0), port)
+    door = door_of(folder / "room12.class", clock or Clock())
+    server = uvicorn.Server(uvicorn.Config(app(door, gate), log_config=None, access_log=False, ws="none"))
+    thread = threading.Thread(target=lambda: asyncio.run(server.serve(sockets=[socket])))
+    thread.start()
+    base = f"http://127.0.0.1:{port}"
+    try:
+        yield Served(door, gate, f"{base}/open?key={gate.sessions.new_key()}", base)
+    finally:
+        server.should_exit = True
+        thread.join()
+        door.close()
+        socket.close()
+
+
+def seal_in(page: str) -> str:
+    """Return the seal that a page carries."""
+    found = re.search(r'<meta name="seal" content="([^"]+)"', page)
+    assert found, "a page of ours carries its seal"
+    return found[1]

@@ -1,0 +1,34 @@
+"""The door as a whole: who gets in, and what an answer carries."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from onewhole.web.guard import POLICY
+from onewhole.web.templates import static
+from tests.kit.doors import Opened, opened
+
+
+@pytest.fixture
+def door(tmp_path: Path) -> Iterator[Opened]:
+    """A door to an empty class file."""
+    with opened(tmp_path) as made:
+        yield made
+
+
+def test_an_empty_file_leads_to_the_welcome(door: Opened) -> None:
+    """The first address goes on to where a teacher starts."""
+    assert door.get("/").goes == "/welcome"
+
+
+def test_every_answer_carries_the_policy(door: Opened) -> None:
+    """Also what is refused, and what is not there."""
+    for address in ("/", "/nowhere", static("look.css"), "/work/none"):
+        assert door.client.get(address).headers["content-security-policy"] == POLICY
+
+
+def test_what_is_not_there_is_told_with_a_way_back(door: Opened) -> None:
+    """A page, and a work that was forgotten."""
+    assert (door.get("/nowhere").status, door.get("/work/none").status) == (404, 404)
+    assert "start it again" in door.get("/work/none").text
