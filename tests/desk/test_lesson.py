@@ -2,7 +2,8 @@
 
 import pytest
 
-from onewhole.desk.lesson import kind_named, lesson, refused
+from onewhole.desk.choices import kind_named
+from onewhole.desk.lesson import lesson, refused
 from onewhole.errors import InputError
 from onewhole.pictures.picture import Kind
 from onewhole.sheets.reading import read_sheet

@@ -1,46 +1,37 @@
 """Film a sheet: script, walkthrough for the browser, captions, chapters, transcript, film and poster."""
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from datetime import datetime
 from fractions import Fraction
 from pathlib import Path
 
+from onewhole.desk.choices import Choice
 from onewhole.desk.lesson import lesson, refused
 from onewhole.desk.print_pages import Made, Ready, put
-from onewhole.notations.aloud import aloud, spoken_words
+from onewhole.desk.voicing import SILENT, SYNTHETIC, Recorded, recorded_voice, unrecorded, voiced
+from onewhole.notations.aloud import spoken_words
 from onewhole.pictures.picture import Kind
 from onewhole.presses.folders import made
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
-from onewhole.presses.recording import voice_files
-from onewhole.presses.sound import Sound
-from onewhole.presses.soundtrack import soundtrack
 from onewhole.presses.video import Filmed, film
-from onewhole.presses.voice import spoken
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.lesson import Pace
-from onewhole.walkthroughs.stretching import stretched
 from onewhole.walkthroughs.timeline import Timeline
-from onewhole.walkthroughs.timing import timed
 from onewhole.writers.captions import chapters_vtt, srt, vtt
 from onewhole.writers.script_page import script_page
 from onewhole.writers.transcript import transcript
 from onewhole.writers.walkthrough_html import walkthrough_html
 
-#: What may be asked for instead of a recording.
-SILENT = "silent"
-SYNTHETIC = "synthetic"
-#: What recordings of the first and the last chapter are called.
-OPENING, CLOSING = "opening", "closing"
-
 _NOTES = {
     SILENT: "Without a voice: the words are in the captions.",
     SYNTHETIC: "The voice is synthetic: a computer speaks.",
 }
+OWN = "The voice is the teacher's own."
 BROWSER = "When it reads aloud, the voice is your browser's."
 #: Where the parts of a film are kept, so that only changed ones are made again.
 PARTS = ".film-parts"
@@ -51,7 +42,9 @@ class Wishes:
     """How a sheet is to be filmed.
 
     ``voice`` is "silent", "synthetic", or the path of the teacher's own recording: a folder with one file a
-    problem, or one file with its cue times beside it. ``minutes`` is the length to fit into.
+    problem, or one file with its cue times beside it. ``minutes`` is the length to fit into. ``choices`` are
+    for single problems, by label. ``recorded`` are chapters that the teacher recorded while stepping the
+    board, by label, "opening" and "closing"; where there are any, the other chapters stay silent.
     """
 
     voice: str = SILENT
@@ -60,6 +53,8 @@ class Wishes:
     kind: Kind | None = None
     tried: tuple[str, ...] = ()
     mistake: bool = False
+    choices: Mapping[str, Choice] = field(default_factory=dict)
+    recorded: Mapping[str, Recorded] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,13 +90,12 @@ def film_sheet(
     FileRefused.
     """
     wishes = wishes or Wishes()
-    script, timeline = fitted(
-        lesson(sheet, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake),
-        wishes.pace,
-        wishes.minutes,
-    )
-    timeline, track = _voiced(script, timeline, wishes)
-    note = _NOTES.get(wishes.voice, "The voice is the teacher's own.")
+    script, timeline = told(sheet, wishes)
+    if wishes.recorded:
+        timeline, track = recorded_voice(timeline, wishes.recorded)
+    else:
+        timeline, track = voiced(script, timeline, wishes.voice, wishes.pace)
+    note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
     words = sheet.header.words
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
     level = reading_level(" ".join(said))
@@ -136,43 +130,22 @@ def film_sheet(
     )
 
 
+def told(sheet: Sheet, wishes: Wishes) -> tuple[Script, Timeline]:
+    """Return a sheet's script and its film in time, before a voice is in it. Raises InputError."""
+    asked = lesson(
+        sheet, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake, choices=wishes.choices
+    )
+    return fitted(asked, wishes.pace, wishes.minutes)
+
+
 def _reads(level: ReadingLevel) -> str:
     return f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
 
 
 def _notes(sheet: Sheet, timeline: Timeline, wishes: Wishes) -> tuple[str, ...]:
-    notes = [] if wishes.kind is None else list(refused(sheet, wishes.kind))
+    notes = list(refused(sheet, wishes.kind, wishes.choices))
+    if wishes.recorded:
+        notes += unrecorded(timeline, wishes.recorded)
     if wishes.minutes and timeline.length > 60 * wishes.minutes:
         notes.append("With this voice the film is longer than asked; without a voice it fits.")
     return tuple(notes)
-
-
-def _voiced(script: Script, timeline: Timeline, wishes: Wishes) -> tuple[Timeline, Sound]:
-    """Return the film's times with a voice in them, and its sound."""
-    match wishes.voice:
-        case "silent":
-            return timeline, soundtrack(timeline, {})
-        case "synthetic":
-            sentences = {
-                sentence for chapter in script.chapters for cue in chapter.cues for sentence in cue.says
-            }
-            rate = wishes.pace.words_a_minute
-            sounds = {
-                sentence: spoken(aloud(sentence), words_a_minute=rate) for sentence in sorted(sentences)
-            }
-            timeline = timed(
-                script, wishes.pace, {sentence: sound.seconds for sentence, sound in sounds.items()}
-            )
-            return timeline, soundtrack(timeline, sounds)
-        case path:
-            plain = [chapter.label for chapter in timeline.chapters]
-            named = _labelled(timeline, [OPENING, *plain[1:-1], CLOSING])
-            voices = voice_files(Path(path), [chapter.label for chapter in named.chapters])
-            named = stretched(named, {label: sound.seconds for label, sound in voices.items()})
-            return _labelled(named, plain), soundtrack(named, voices)
-
-
-def _labelled(timeline: Timeline, labels: Sequence[str]) -> Timeline:
-    """Give the chapters other labels: in a film opening and closing have none, recordings have names."""
-    pairs = zip(timeline.chapters, labels, strict=True)
-    return replace(timeline, chapters=tuple(replace(chapter, label=label) for chapter, label in pairs))

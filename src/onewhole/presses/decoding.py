@@ -2,8 +2,9 @@
 
 from contextlib import closing
 from fractions import Fraction
+from io import SEEK_END, BytesIO
 from pathlib import Path
-from typing import Final
+from typing import IO, Final
 
 import av
 import numpy as np
@@ -47,11 +48,30 @@ def recording(path: Path, *, at_least: Fraction = SHORTEST, at_most: Fraction = 
     if not path.is_file():
         what = "This is a folder, not a recording" if path.is_dir() else "There is no such recording"
         raise RecordingRefused(what, file=name, remedy="Check the name of the file.")
-    if _cut(path):
+    try:
+        file = path.open("rb")
+    except OSError as error:
+        raise _no_sound(name) from error
+    with file:
+        return _read(file, name, at_least, at_most)
+
+
+def recording_in(
+    content: bytes, name: str, *, at_least: Fraction = SHORTEST, at_most: Fraction = Fraction(LONGEST)
+) -> Sound:
+    """Return a sound file that is held in memory, as :func:`recording`; ``name`` is what refusals call it.
+
+    Nothing is written to the disk.
+    """
+    return _read(BytesIO(content), name, at_least, at_most)
+
+
+def _read(file: IO[bytes], name: str, at_least: Fraction, at_most: Fraction) -> Sound:
+    if _cut(file):
         what = "The recording is damaged: it ends before it should"
         raise RecordingRefused(what, file=name, remedy=_AGAIN)
     try:
-        opened = av.open(str(path.resolve()), options=_ONLY)
+        opened = av.open(file, "r", options=_ONLY)
     except (FFmpegError, OSError, ValueError) as error:
         raise _no_sound(name) from error
     with closing(opened):
@@ -137,12 +157,12 @@ def _decoded(opened: InputContainer, name: str, at_most: Fraction) -> Samples:
     return np.frombuffer(kept, np.int16)
 
 
-def _cut(path: Path) -> bool:
+def _cut(file: IO[bytes]) -> bool:
     """Whether a WAV file says that it is longer than it is; one that was not told its size says -1."""
-    with path.open("rb") as file:
-        head = file.read(8)
+    head, length = file.read(8), file.seek(0, SEEK_END)
+    file.seek(0)
     size = int.from_bytes(head[4:8], "little")
-    return head[:4] == b"RIFF" and size != 0xFFFF_FFFF and size + 7 > path.stat().st_size
+    return head[:4] == b"RIFF" and size != 0xFFFF_FFFF and size + 7 > length
 
 
 def _claimed(opened: InputContainer) -> Fraction:

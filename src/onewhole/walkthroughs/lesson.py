@@ -1,6 +1,7 @@
 """What a walkthrough is made of: the night's problems worked, and how the class speaks."""
 
 from dataclasses import dataclass
+from enum import Enum
 from fractions import Fraction
 
 from onewhole.misconceptions.slip import Slip
@@ -11,9 +12,19 @@ from onewhole.statements.statement import Relation, Statement
 from onewhole.working.working import Working
 
 
+class Length(Enum):
+    """How long a problem is told, where the teacher chose it."""
+
+    FULL = "in full"
+    SHORT = "short"
+
+
 @dataclass(frozen=True, slots=True)
 class Item:
-    """One problem: its label, its working (None where it is only answered), its picture, a likely mistake."""
+    """One problem: its label, its working (None where it is only answered), its picture, a likely mistake.
+
+    ``length`` is None where the problems before it decide how fully it is told.
+    """
 
     label: str
     statement: Statement
@@ -23,6 +34,7 @@ class Item:
     story: str = ""
     mistake: Slip | None = None
     try_first: bool = False
+    length: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from onewhole.notations.words import ClassWords
-from onewhole.walkthroughs.lesson import Item
+from onewhole.walkthroughs.lesson import Item, Length
 from onewhole.walkthroughs.memory import Memory
 
 #: So many problems of one kind point back to the first, before the others go straight through.
@@ -34,15 +34,17 @@ class Manner:
 
 def manner_of(item: Item, at: int, words: ClassWords, memory: Memory, merge: int) -> Manner:
     """Choose how a problem is told, and remember it. Two problems are of one kind when the strategy and its
-    reasons are the same, one after another; a problem with a reason that is new is always told in full.
+    reasons are the same, one after another; a problem with a reason that is new is always told in full. A
+    length that the teacher chose goes before all this; what was told short counts as not told, so that the
+    next of its kind is told in full.
     """
-    if item.working is None:
+    if item.working is None or item.length is Length.SHORT:
         return Manner(at, Telling.STRAIGHT, "", merge, words)
     keys = tuple(line.because.key for line in item.working.lines if line.because)
     before = memory.kinds.setdefault((item.working.strategy, *keys), [])
     new = not memory.reasons.issuperset(keys)
     memory.reasons.update(keys)
-    if new or (not before and merge < MOST_MERGED):
+    if item.length is Length.FULL or new or (not before and merge < MOST_MERGED):
         telling = Telling.FULL
     elif before and len(before) <= BACK - merge:
         telling = Telling.BACK

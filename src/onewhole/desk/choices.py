@@ -1,0 +1,191 @@
+"""What a teacher chose for a problem of a film: strategy, picture and length; and what there is to choose."""
+
+import json
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass
+from typing import Any
+
+from onewhole.errors import InputError
+from onewhole.notations.sentences import sentence
+from onewhole.notations.words import ClassWords
+from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
+from onewhole.pictures.picture import Kind, Picture
+from onewhole.sheets.key import KeyEntry
+from onewhole.statements.statement import Comparison, Statement
+from onewhole.walkthroughs.lesson import Length
+from onewhole.working.questions import DoesNotSuitError, NotWorkedError
+from onewhole.working.strategies.table import STRATEGIES, strategy_named
+from onewhole.working.work import work
+from onewhole.working.working import Working
+
+#: What stands for no picture at all.
+NO_PICTURE = "none"
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """A teacher's choices for one problem; what is empty is left to the page and to what suits.
+
+    ``strategy`` is a key or a name of a strategy, ``picture`` a teacher's name of a picture or "none",
+    ``length`` is "in full" or "short". Raises InputError with what there is to choose.
+
+    >>> Choice("Regroup one whole first", "number line", "short").strategy
+    'regroup_first'
+    """
+
+    strategy: str = ""
+    picture: str = ""
+    length: str = ""
+
+    def __post_init__(self) -> None:
+        """Refuse what cannot be chosen."""
+        if self.strategy:
+            object.__setattr__(self, "strategy", strategy_named(self.strategy).key)
+        if self.picture and self.picture != NO_PICTURE:
+            kind_named(self.picture)
+        if self.length and self.length not in (lengths := [length.value for length in Length]):
+            msg = f"a problem cannot be told “{self.length[:40]}”"
+            raise InputError(msg, remedy=f"Choose one of: {', '.join(lengths)}.")
+
+    @property
+    def told(self) -> Length | None:
+        """Return the length that was chosen, if one was."""
+        return Length(self.length) if self.length else None
+
+
+@dataclass(frozen=True, slots=True)
+class Offered:
+    """What there is to choose for one problem, each as what is chosen and the words for it.
+
+    ``strategy`` and ``picture`` are what is taken where nothing is chosen. Empty where there is no choice.
+    """
+
+    label: str
+    title: str
+    strategies: tuple[tuple[str, str], ...] = ()
+    pictures: tuple[tuple[str, str], ...] = ()
+    lengths: tuple[tuple[str, str], ...] = ()
+    strategy: str = ""
+    picture: str = ""
+
+
+def kind_named(name: str) -> Kind:
+    """Return the picture with a teacher's name for it. Raises InputError with the names there are."""
+    try:
+        return Kind(name)
+    except ValueError:
+        names = ", ".join(kind.value for kind in Kind)
+        msg = f"there is no picture called “{name[:40]}”"
+        raise InputError(msg, remedy=f"Choose one of: {names}.") from None
+
+
+def choices_json(choices: Mapping[str, Choice]) -> str:
+    """Write choices as JSON: by label, only what was chosen.
+
+    >>> choices_json({"1": Choice(length="short"), "2": Choice()})
+    '{"1": {"length": "short"}}'
+    """
+    chosen = {label: {k: v for k, v in asdict(one).items() if v} for label, one in choices.items()}
+    return json.dumps({label: one for label, one in chosen.items() if one}, ensure_ascii=False)
+
+
+def choices_of(typed: str | None) -> dict[str, Choice]:
+    """Read choices that were kept as JSON; none where there is no text. Raises InputError.
+
+    >>> choices_of('{"1": {"length": "short"}}')["1"].told.value
+    'short'
+    """
+    try:
+        read: dict[str, Any] = json.loads(typed or "{}")
+        return {str(label): Choice(**{k: str(v) for k, v in one.items()}) for label, one in read.items()}
+    except (ValueError, TypeError, AttributeError) as error:
+        if isinstance(error, InputError):
+            raise
+        msg = "the choices for the film cannot be read"
+        raise InputError(msg, remedy="Choose again.") from error
+
+
+def worked(entry: KeyEntry, choice: Choice) -> Working | None:
+    """Return a problem worked by the strategy that was chosen, or where it does not suit by the class's."""
+    if not choice.strategy or entry.working is None:
+        return entry.working
+    return _by(entry.problem.statement, choice.strategy) or entry.working
+
+
+def drawn(working: Working, kind: Kind | None = None) -> Picture | None:
+    """Return the picture that is wanted, or where it cannot be drawn the one that suits."""
+    try:
+        return picture(working, kind)
+    except PictureRefusedError:
+        return picture(working)
+
+
+def shown(working: Working, choice: Choice, kind: Kind | None) -> Picture | None:
+    """Return the picture that was chosen for a problem, for all problems, or that suits."""
+    if choice.picture == NO_PICTURE:
+        return None
+    return drawn(working, Kind(choice.picture) if choice.picture else kind)
+
+
+def refusals(entry: KeyEntry, choice: Choice) -> tuple[str, ...]:
+    """Return in sentences what was chosen for a problem and does not suit it, and what is taken."""
+    working = worked(entry, choice)
+    if working is None or entry.working is None:
+        return ()
+    notes: list[str] = []
+    where = f"Problem {entry.problem.label}: "
+    if choice.strategy and working.strategy != choice.strategy:
+        name = strategy_named(choice.strategy).name
+        notes.append(f"{where}“{name}” does not suit it{_why(entry, choice)} {_taken(working)}")
+    if choice.picture and choice.picture != NO_PICTURE:
+        try:
+            picture(working, Kind(choice.picture))
+        except PictureRefusedError as no:
+            instead = f"The {no.instead.value} is shown." if no.instead else "No picture is shown."
+            notes.append(f"{where}{no.what}. {instead}")
+    return tuple(notes)
+
+
+def offered(entry: KeyEntry, choice: Choice) -> Offered:
+    """Return what there is to choose for a problem; pictures are those of the strategy that is chosen."""
+    label, title = entry.problem.label, entry.problem.typed
+    working = worked(entry, choice)
+    if working is None or entry.working is None:
+        return Offered(label, title)
+    ways = [one for one in STRATEGIES if _by(entry.problem.statement, one.key)]
+    kinds = [kind for kind in Kind if refusal(working, kind) is None]
+    suits = picture(working)
+    return Offered(
+        label,
+        title,
+        tuple((one.key, one.name) for one in ways) if len(ways) > 1 else (),
+        (*((kind.value, kind.value) for kind in kinds), (NO_PICTURE, "no picture")) if kinds else (),
+        tuple((length.value, f"told {length.value}") for length in Length),
+        entry.working.strategy,
+        suits.kind.value if suits else NO_PICTURE,
+    )
+
+
+def _by(statement: Statement, strategy: str) -> Working | None:
+    if isinstance(statement, Comparison):
+        return None
+    try:
+        return work(statement, strategy_named(strategy))
+    except (DoesNotSuitError, NotWorkedError):
+        return None
+
+
+def _why(entry: KeyEntry, choice: Choice) -> str:
+    """Say why a strategy does not suit, after a colon; a full stop where nothing is known."""
+    try:
+        work(entry.problem.statement, strategy_named(choice.strategy))
+    except DoesNotSuitError as no:
+        return f": {sentence(no.why, ClassWords())}"
+    except NotWorkedError:
+        pass
+    return "."
+
+
+def _taken(working: Working) -> str:
+    names = [one.name for one in STRATEGIES if one.key == working.strategy]
+    return f"It is worked by “{names[0]}”." if names else "It is worked as it always is."

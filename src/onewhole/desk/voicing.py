@@ -1,0 +1,153 @@
+"""A film gets its voice: none, a synthetic one, the teacher's files, or what was recorded at the board."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import pairwise
+from pathlib import Path
+
+from onewhole.notations.aloud import aloud
+from onewhole.presses.decoding import LONGEST, RecordingRefused, recording_in, said
+from onewhole.presses.recording import voice_files
+from onewhole.presses.sound import Sound
+from onewhole.presses.soundtrack import soundtrack
+from onewhole.presses.voice import spoken
+from onewhole.walkthroughs.cue import Script
+from onewhole.walkthroughs.lesson import Pace
+from onewhole.walkthroughs.stepping import Stepped, in_step
+from onewhole.walkthroughs.stretching import stretched
+from onewhole.walkthroughs.timeline import TimedChapter, Timeline
+from onewhole.walkthroughs.timing import timed
+
+#: What may be asked for instead of a recording.
+SILENT = "silent"
+SYNTHETIC = "synthetic"
+#: What recordings of the first and the last chapter are called.
+OPENING, CLOSING = "opening", "closing"
+#: One chapter's recording has no more bytes and no more seconds than this.
+MOST_BYTES, MOST_SECONDS = 16 * 1024 * 1024, 600
+#: A step may come so many seconds after the sound ends: a microphone is a moment behind the keys.
+BEHIND = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """A chapter recorded at the board: a sound file (WebM, WAV, M4A), and when the key stepped the board.
+
+    ``steps`` are milliseconds from the recording's start, one for every cue but the first.
+    """
+
+    sound: bytes
+    steps: tuple[int, ...]
+
+
+def voiced(script: Script, timeline: Timeline, voice: str, pace: Pace) -> tuple[Timeline, Sound]:
+    """Return the film's times with a voice in them, and its sound.
+
+    ``voice`` is "silent", "synthetic" or the path of the teacher's files. Raises RecordingRefused.
+    """
+    match voice:
+        case "silent":
+            return timeline, soundtrack(timeline, {})
+        case "synthetic":
+            sentences = {
+                sentence for chapter in script.chapters for cue in chapter.cues for sentence in cue.says
+            }
+            rate = pace.words_a_minute
+            sounds = {
+                sentence: spoken(aloud(sentence), words_a_minute=rate) for sentence in sorted(sentences)
+            }
+            timeline = timed(script, pace, {sentence: sound.seconds for sentence, sound in sounds.items()})
+            return timeline, soundtrack(timeline, sounds)
+        case path:
+            plain = [chapter.label for chapter in timeline.chapters]
+            named = named_parts(timeline)
+            voices = voice_files(Path(path), [chapter.label for chapter in named.chapters])
+            named = stretched(named, {label: sound.seconds for label, sound in voices.items()})
+            return _labelled(named, plain), soundtrack(named, voices)
+
+
+def recorded_voice(timeline: Timeline, recorded: Mapping[str, Recorded]) -> tuple[Timeline, Sound]:
+    """Return the film in step with what was recorded at the board, and its sound.
+
+    Chapters without a recording are as long as before and silent. Raises RecordingRefused with all that is
+    wrong, each with the chapter's name: for a chapter that is not there, sound that cannot be used, steps
+    that do not fit the chapter or the sound, and more than an hour altogether.
+    """
+    plain = [chapter.label for chapter in timeline.chapters]
+    named = named_parts(timeline)
+    parts = {chapter.label: chapter for chapter in named.chapters}
+    mistakes: list[RecordingRefused] = []
+    voices: dict[str, Sound] = {}
+    steps: dict[str, Stepped] = {}
+    left = Fraction(LONGEST)
+    for label in sorted(recorded, key=lambda one: list(parts).index(one) if one in parts else -1):
+        try:
+            steps[label], voices[label] = checked(label, recorded[label], parts.get(label), at_most=left)
+            left -= voices[label].seconds
+        except RecordingRefused as refused:
+            mistakes.append(refused)
+    if mistakes:
+        first = mistakes[0]
+        if len(mistakes) > 1:
+            told = "\n".join(f"  {mistake}" for mistake in mistakes)
+            first = RecordingRefused(f"{len(mistakes)} recordings need a change:\n{told}")
+        first.mistakes = tuple(mistakes)
+        raise first
+    named = in_step(named, steps)
+    return _labelled(named, plain), soundtrack(named, voices)
+
+
+def checked(
+    label: str, recorded: Recorded, chapter: TimedChapter | None, *, at_most: Fraction = Fraction(LONGEST)
+) -> tuple[Stepped, Sound]:
+    """Return a chapter's steps and its sound, if they can be used. Raises RecordingRefused."""
+    name = f"the recording of {called(label)}"
+    if chapter is None:
+        raise RecordingRefused("The film has no such part", where=name, remedy="Take the recording out.")
+    if len(recorded.sound) > MOST_BYTES:
+        what = f"The recording is larger than {MOST_BYTES // 1024**2} MB"
+        raise RecordingRefused(what, where=name, remedy="Record a shorter one.")
+    steps = recorded.steps
+    if len(steps) != len(chapter.cues) - 1:
+        what = f"The board has {len(chapter.cues)} steps here now, and it was recorded with {len(steps) + 1}"
+        remedy = "Record it again, or put the choices back as they were."
+        raise RecordingRefused(what, where=name, remedy=remedy)
+    if any(later <= before for before, later in pairwise((0, *steps))):
+        what = "The steps of the board do not come one after another"
+        raise RecordingRefused(what, where=name, remedy="Record it again.")
+    sound = recording_in(recorded.sound, name, at_most=min(at_most, Fraction(MOST_SECONDS)))
+    if steps and Fraction(steps[-1], 1000) > sound.seconds + BEHIND:
+        what = f"The sound ends after {said(sound.seconds)}, before the last step of the board"
+        raise RecordingRefused(what, where=name, remedy="Record it again.")
+    return Stepped(tuple(Fraction(step, 1000) for step in steps), sound.seconds), sound
+
+
+def unrecorded(timeline: Timeline, labels: Iterable[str]) -> tuple[str, ...]:
+    """Say which chapters have no recording: their words are in the captions."""
+    had = set(labels)
+    without = [chapter.label for chapter in named_parts(timeline).chapters if chapter.label not in had]
+    if not without:
+        return ()
+    names = ", ".join(called(label) for label in without)
+    return (f"Without a recording, so silent, with the words in the captions: {names}.",)
+
+
+def called(label: str) -> str:
+    """Return what a chapter is called in a sentence.
+
+    >>> called("opening"), called("2a")
+    ('the opening', 'problem 2a')
+    """
+    return f"the {label}" if label in {OPENING, CLOSING} else f"problem {label}"
+
+
+def named_parts(timeline: Timeline) -> Timeline:
+    """Give the first and the last chapter, which have no label in a film, the names recordings have."""
+    plain = [chapter.label for chapter in timeline.chapters]
+    return _labelled(timeline, [OPENING, *plain[1:-1], CLOSING])
+
+
+def _labelled(timeline: Timeline, labels: Sequence[str]) -> Timeline:
+    pairs = zip(timeline.chapters, labels, strict=True)
+    return replace(timeline, chapters=tuple(replace(chapter, label=label) for chapter, label in pairs))
