@@ -16,7 +16,7 @@ from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.walkthroughs.stepping import Stepped, in_step
 from onewhole.walkthroughs.stretching import stretched
-from onewhole.walkthroughs.timeline import TimedChapter, Timeline
+from onewhole.walkthroughs.timeline import Timeline
 from onewhole.walkthroughs.timing import timed
 
 #: What may be asked for instead of a recording.
@@ -83,7 +83,10 @@ def recorded_voice(timeline: Timeline, recorded: Mapping[str, Recorded]) -> tupl
     left = Fraction(LONGEST)
     for label in sorted(recorded, key=lambda one: list(parts).index(one) if one in parts else -1):
         try:
-            steps[label], voices[label] = checked(label, recorded[label], parts.get(label), at_most=left)
+            count = len(parts[label].cues) if label in parts else None
+            voices[label] = _checked(label, recorded[label], count, left)
+            stepped = tuple(Fraction(step, 1000) for step in recorded[label].steps)
+            steps[label] = Stepped(stepped, voices[label].seconds)
             left -= voices[label].seconds
         except RecordingRefused as refused:
             mistakes.append(refused)
@@ -98,29 +101,37 @@ def recorded_voice(timeline: Timeline, recorded: Mapping[str, Recorded]) -> tupl
     return _labelled(named, plain), soundtrack(named, voices)
 
 
-def checked(
-    label: str, recorded: Recorded, chapter: TimedChapter | None, *, at_most: Fraction = Fraction(LONGEST)
-) -> tuple[Stepped, Sound]:
-    """Return a chapter's steps and its sound, if they can be used. Raises RecordingRefused."""
+def check_recorded(label: str, recorded: Recorded, count: int | None) -> str:
+    """Return how long a recording of a part is, in words, if a film can use it. Raises RecordingRefused.
+
+    ``count`` is how many steps the part's board has, None where there is no such part.
+    """
+    return said(_checked(label, recorded, count, Fraction(LONGEST)).seconds)
+
+
+def _checked(label: str, recorded: Recorded, count: int | None, left: Fraction) -> Sound:
     name = f"the recording of {called(label)}"
-    if chapter is None:
+    if count is None:
         raise RecordingRefused("The film has no such part", where=name, remedy="Take the recording out.")
     if len(recorded.sound) > MOST_BYTES:
         what = f"The recording is larger than {MOST_BYTES // 1024**2} MB"
         raise RecordingRefused(what, where=name, remedy="Record a shorter one.")
     steps = recorded.steps
-    if len(steps) != len(chapter.cues) - 1:
-        what = f"The board has {len(chapter.cues)} steps here now, and it was recorded with {len(steps) + 1}"
+    if len(steps) != count - 1:
+        what = f"The board has {count} steps here now, and it was recorded with {len(steps) + 1}"
         remedy = "Record it again, or put the choices back as they were."
         raise RecordingRefused(what, where=name, remedy=remedy)
     if any(later <= before for before, later in pairwise((0, *steps))):
         what = "The steps of the board do not come one after another"
         raise RecordingRefused(what, where=name, remedy="Record it again.")
-    sound = recording_in(recorded.sound, name, at_most=min(at_most, Fraction(MOST_SECONDS)))
+    sound = recording_in(recorded.sound, name, at_most=Fraction(MOST_SECONDS))
+    if sound.seconds > left:
+        what = f"The recordings together are longer than {said(Fraction(LONGEST))}"
+        raise RecordingRefused(what, where=name, remedy="Record shorter ones.")
     if steps and Fraction(steps[-1], 1000) > sound.seconds + BEHIND:
         what = f"The sound ends after {said(sound.seconds)}, before the last step of the board"
         raise RecordingRefused(what, where=name, remedy="Record it again.")
-    return Stepped(tuple(Fraction(step, 1000) for step in steps), sound.seconds), sound
+    return sound
 
 
 def unrecorded(timeline: Timeline, labels: Iterable[str]) -> tuple[str, ...]:

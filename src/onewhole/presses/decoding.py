@@ -61,12 +61,14 @@ def recording_in(
 ) -> Sound:
     """Return a sound file that is held in memory, as :func:`recording`; ``name`` is what refusals call it.
 
-    Nothing is written to the disk.
+    Nothing is written to the disk. ``at_most`` is what one recording may last.
     """
-    return _read(BytesIO(content), name, at_least, at_most)
+    return _read(BytesIO(content), name, at_least, at_most, at_most)
 
 
-def _read(file: IO[bytes], name: str, at_least: Fraction, at_most: Fraction) -> Sound:
+def _read(
+    file: IO[bytes], name: str, at_least: Fraction, at_most: Fraction, longest: Fraction = Fraction(LONGEST)
+) -> Sound:
     if _cut(file):
         what = "The recording is damaged: it ends before it should"
         raise RecordingRefused(what, file=name, remedy=_AGAIN)
@@ -75,7 +77,7 @@ def _read(file: IO[bytes], name: str, at_least: Fraction, at_most: Fraction) -> 
     except (FFmpegError, OSError, ValueError) as error:
         raise _no_sound(name) from error
     with closing(opened):
-        samples = _decoded(opened, name, at_most)
+        samples = _decoded(opened, name, at_most, longest)
     sound = Sound(samples, RATE)
     if sound.seconds < at_least:
         raise too_short(name, sound.seconds, at_least)
@@ -122,14 +124,14 @@ def said(seconds: Fraction) -> str:
     return f"{whole // 60} min {whole % 60} s"
 
 
-def _decoded(opened: InputContainer, name: str, at_most: Fraction) -> Samples:
+def _decoded(opened: InputContainer, name: str, at_most: Fraction, longest: Fraction) -> Samples:
     """Read the first row of sound, counting as it comes."""
     if not opened.streams.audio:
         raise _no_sound(name)
     stream = opened.streams.audio[0]
     claimed = _claimed(opened)
     if claimed > at_most + 1:
-        raise _too_long(name, at_most)
+        raise _too_long(name, at_most, longest)
     most = int(at_most * RATE)
     kept = bytearray()
     turn = av.AudioResampler(format="s16", layout="mono", rate=RATE)
@@ -138,7 +140,7 @@ def _decoded(opened: InputContainer, name: str, at_most: Fraction) -> Samples:
             for part in turn.resample(frame):
                 kept += part.to_ndarray().tobytes()
             if len(kept) > 2 * most:
-                raise _too_long(name, at_most)
+                raise _too_long(name, at_most, longest)
         for part in turn.resample(None):
             kept += part.to_ndarray().tobytes()
     except (FFmpegError, OSError, ValueError) as error:
@@ -174,10 +176,11 @@ def _no_sound(name: str) -> RecordingRefused:
     return RecordingRefused("This file is damaged, or it is not sound", file=name, remedy=_AGAIN)
 
 
-def _too_long(name: str, at_most: Fraction) -> RecordingRefused:
-    which = "recording is" if at_most == LONGEST else "recordings together are"
+def _too_long(name: str, at_most: Fraction, longest: Fraction) -> RecordingRefused:
+    """Refuse one that is too long by itself, or that together with those before it is."""
+    which = "recording is" if at_most == longest else "recordings together are"
     return RecordingRefused(
-        f"The {which} longer than {said(Fraction(LONGEST))}",
+        f"The {which} longer than {said(longest)}",
         file=name,
         remedy="Record a shorter one, or one file for each problem.",
     )
