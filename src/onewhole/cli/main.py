@@ -26,6 +26,7 @@ VERBS: dict[str, str] = {
     "plan": "Print the morning page and practice for every group.",
     "again": "Print a short page like a sheet, with new numbers, to check again.",
     "reached": "See who reached the bar on a page.",
+    "keep": "Back up and restore the file of a class; give out or erase a child.",
     "night": "Do all of it for one folder.",
 }
 

@@ -7,13 +7,21 @@ from contextlib import closing
 from datetime import date
 from itertools import count
 from pathlib import Path
-from tempfile import mkstemp
 
 from sqlalchemy import delete, select
 
 from onewhole.store import tables
 from onewhole.store.classes import find_pupil
-from onewhole.store.opening import Store, check_mark, check_whole, kindly, open_store, refused, sync_folder
+from onewhole.store.opening import (
+    Store,
+    check_file,
+    kindly,
+    logs_of,
+    make_beside,
+    open_store,
+    refused,
+    sync_folder,
+)
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
 
@@ -41,9 +49,7 @@ def restore(saved: Path, path: Path) -> Store:
     A damaged or foreign file under the name is refused, never written over: keep it aside first. Raises
     `StoreRefused`.
     """
-    check_mark(saved)
-    with kindly(saved):
-        check_whole(saved)
+    check_file(saved)
     goal = Path(os.path.realpath(path))
     with kindly(goal), closing(sqlite3.connect(saved)) as source:
         if not goal.exists():
@@ -58,11 +64,13 @@ def restore(saved: Path, path: Path) -> Store:
 
 def _copy_beside(source: sqlite3.Connection, goal: Path) -> None:
     """Copy to a new file beside a name, put it on the disk, give it the name; or leave nothing."""
-    try:
-        handle, name = mkstemp(dir=goal.parent, prefix=f".{goal.name[:40]}.")
-    except OSError as error:
-        raise refused(goal, error) from error
-    beside = Path(name)
+    if any(log.exists() for log in logs_of(goal)):
+        raise StoreRefused(
+            "Beside this name lies the log of another file",
+            where=str(goal),
+            remedy="Choose another name, or take the log away first.",
+        )
+    handle, beside = make_beside(goal)
     try:
         with kindly(goal), closing(sqlite3.connect(beside, isolation_level=None)) as target:
             source.backup(target, progress=_patience())
@@ -113,8 +121,8 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
     """Take a pupil and all that is held on it out of the file, so that no byte of it stays there.
 
     What was reckoned of the class goes with it. The code is not given again. Backups made earlier still hold
-    the pupil. Raises `NotThere`; raises `StoreRefused` when another window is reading: the pupil is gone, and
-    traces may stay until `clean` has run.
+    the pupil. Raises `NotThere`; raises `StoreRefused` when another window is reading or the disk is full: it
+    says whether the pupil is gone, and then traces may stay until `clean` has run.
     """
     with store.writing() as connection:
         number = find_pupil(connection, class_number, code).number
@@ -123,7 +131,14 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
         connection.execute(delete(tables.reckonings).where(tables.reckonings.c.night_number.in_(nights)))
         connection.execute(delete(tables.pupils).where(tables.pupils.c.number == number))
-    clean(store)
+    try:
+        clean(store)
+    except StoreRefused as refusal:
+        raise StoreRefused(
+            f"The pupil is erased, but traces may still be in the file. {refusal.what}",
+            where=refusal.where,
+            remedy=f"{refusal.remedy} Then clean the file.",
+        ) from refusal
 
 
 def clean(store: Store) -> None:
@@ -134,10 +149,17 @@ def clean(store: Store) -> None:
         busy, *_ = cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
     if busy:
         raise StoreRefused(
-            "Traces of what was erased may still be in the file",
+            "Another window is reading the file",
             where=str(store.path),
-            remedy="Close the other windows, then clean the file again.",
+            remedy="Close the other windows.",
         )
+
+
+def settle(store: Store) -> None:
+    """Put all of a file that nobody else has open into one piece, as a backup is. Raises `StoreRefused`."""
+    store.close()
+    with kindly(store.path), closing(sqlite3.connect(store.path, isolation_level=None)) as file:
+        file.execute("PRAGMA journal_mode = DELETE")
 
 
 def set_keep_until(store: Store, day: date | None) -> None:

@@ -14,13 +14,17 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import URL, Connection, Engine, create_engine, event
 from sqlalchemy.exc import DBAPIError
 
+from onewhole.store.backups import backups_of
 from onewhole.store.migrations.env import VERSION_TABLE
-from onewhole.store.refusals import NotThere, StoreRefused, put_kindly
+from onewhole.store.refusals import Damaged, NotThere, StoreRefused, put_kindly
 
 #: Stands in bytes 68 to 71 of every file of ours: "1who" (SQLite's `application_id`).
 MARK = b"1who"
 #: How long a writer waits for another one, in milliseconds.
 PATIENCE = 5000
+
+#: How the name of a file in the making ends.
+MAKING = ".making"
 
 _MAGIC = b"SQLite format 3\0"
 _EACH_CONNECTION = (
@@ -64,7 +68,7 @@ def open_store(path: Path) -> Store:
 
     A file of an earlier release is brought forward, all steps or none. A new file is made whole beside and
     then takes its name. Raises `StoreRefused` for a newer, damaged or foreign file (which stays as it is)
-    and for a folder that takes no file.
+    and for a folder that takes no file; for a damaged file it names the newest automatic backup.
 
     >>> from tempfile import TemporaryDirectory
     >>> with TemporaryDirectory() as folder:
@@ -74,11 +78,12 @@ def open_store(path: Path) -> Store:
     '0o600'
     """
     path = Path(os.path.realpath(path))
-    if not path.exists():
-        _make(path)
-    check_mark(path)
-    with kindly(path):
-        check_whole(path)
+    try:
+        if not path.exists():
+            _make(path)
+        check_file(path)
+    except Damaged as damaged:
+        raise _offering(damaged, path) from damaged
     try:
         path.chmod(0o600)
     except OSError as error:
@@ -93,6 +98,25 @@ def open_store(path: Path) -> Store:
         store.close()
         raise
     return store
+
+
+def check_file(path: Path) -> None:
+    """Refuse a file that is not ours, is damaged or is newer; nothing is written."""
+    check_mark(path)
+    with kindly(path):
+        check_whole(path)
+
+
+def _offering(damaged: Damaged, path: Path) -> Damaged:
+    """The same refusal, with the newest backup by name where there is one."""
+    newest = next(iter(backups_of(path)), None)
+    if newest is None:
+        return damaged
+    return Damaged(
+        damaged.what,
+        where=damaged.where,
+        remedy=f"Restore the newest backup, {newest.path.name}; the file is then kept aside.",
+    )
 
 
 def check_mark(path: Path) -> None:
@@ -123,12 +147,15 @@ def check_whole(path: Path) -> None:
 
 def _make(path: Path) -> None:
     """Make a new file whole beside and give it its name, unless another window was quicker."""
-    try:
-        handle, name = mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.")
-    except OSError as error:
-        raise refused(path, error) from error
+    logged = any(log.exists() for log in logs_of(path))
+    if logged and not path.exists():  # asked last: another window may have made it since
+        raise Damaged(
+            "The file is gone, and its log is still there",
+            where=str(path),
+            remedy="Bring the file back to its place, or restore a backup.",
+        )
+    handle, beside = make_beside(path)
     os.close(handle)
-    beside = Path(name)
     engine = _engine(beside)
     try:
         with kindly(path):
@@ -144,6 +171,20 @@ def _make(path: Path) -> None:
         engine.dispose()
         beside.unlink(missing_ok=True)
     sync_folder(path.parent)
+
+
+def logs_of(path: Path) -> tuple[Path, ...]:
+    """What SQLite keeps beside a file while it is written; it belongs to that file and to no other."""
+    return tuple(path.with_name(path.name + end) for end in ("-wal", "-journal"))
+
+
+def make_beside(path: Path) -> tuple[int, Path]:
+    """Make an empty hidden file beside a name, mode 0600, and give its handle and path."""
+    try:
+        handle, name = mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.", suffix=MAKING)
+    except OSError as error:
+        raise refused(path, error) from error
+    return handle, Path(name)
 
 
 def sync_folder(folder: Path) -> None:

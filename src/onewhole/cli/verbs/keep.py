@@ -1,0 +1,186 @@
+"""`onewhole keep`: the file of a class backed up, restored, looked into, and a child given out or erased."""
+
+import sys
+from collections.abc import Iterable, Iterator
+from datetime import date
+from enum import StrEnum
+from pathlib import Path
+from typing import Annotated, assert_never
+
+import typer
+
+from onewhole.cli.clock import now
+from onewhole.desk import keep
+from onewhole.desk.classbook import Store, rooms
+from onewhole.desk.held import put_held
+from onewhole.errors import InputError
+
+
+class Act(StrEnum):
+    """What to do with the file."""
+
+    SHOW = "show"
+    BACKUP = "backup"
+    RESTORE = "restore"
+    EXPORT = "export"
+    ERASE = "erase"
+    UNTIL = "until"
+    CLEAN = "clean"
+
+
+Do = Annotated[
+    Act,
+    typer.Argument(
+        metavar="DO",
+        help="show: what is kept; backup, restore: one file; export, erase: a child; until: the last day; "
+        "clean: take away traces of what was erased.",
+    ),
+]
+ClassFile = Annotated[Path, typer.Argument(metavar="FILE", help="The file of the class.")]
+To = Annotated[
+    Path | None,
+    typer.Option("--to", metavar="PATH", help="backup: the new file; export: the folder."),
+]
+From = Annotated[Path | None, typer.Option("--from", metavar="BACKUP", help="restore: the backup.")]
+Room = Annotated[int, typer.Option("--room", metavar="NUMBER", help="The class in the file.")]
+Pupil = Annotated[str, typer.Option("--pupil", metavar="CODE", help="export, erase: the child.")]
+Day = Annotated[
+    str, typer.Option("--day", metavar="DAY", help="until: the last day, as 2027-06-30, or never.")
+]
+Yes = Annotated[bool, typer.Option("--yes", help="erase: do not ask.")]
+Backups = Annotated[
+    bool, typer.Option("--backups/--no-backups", help="erase: from the automatic backups too.")
+]
+
+
+def run(
+    do: Do,
+    file: ClassFile,
+    to: To = None,
+    saved: From = None,
+    room: Room = 1,
+    pupil: Pupil = "",
+    day: Day = "",
+    yes: Yes = False,
+    backups: Backups = True,
+) -> int:
+    """Keep the file of a class safe, and give out or erase what is held on a child."""
+    if do is Act.RESTORE:
+        _say(_restored(keep.restore_backup(_needed(saved, "--from", "the backup"), file, now())))
+        return 0
+    book = keep.open_kept(file)
+    try:
+        _say(_done(do, book, to, room, pupil, day, yes=yes, backups=backups))
+    finally:
+        book.close()
+    return 0
+
+
+def _done(
+    do: Act, book: Store, to: Path | None, room: int, pupil: str, day: str, *, yes: bool, backups: bool
+) -> Iterator[str]:
+    match do:
+        case Act.SHOW:
+            yield from _shown(book)
+        case Act.BACKUP:
+            goal = _needed(to, "--to", "the new file")
+            keep.back_up(book, goal)
+            yield f"All that is kept is in {goal}."
+        case Act.EXPORT:
+            for path in put_held(book, room, _child(pupil), to or Path("out")):
+                yield f"{path}"
+        case Act.ERASE:
+            code = _child(pupil)
+            yield from _erased(book, room, code, yes=yes, backups=backups)
+        case Act.UNTIL:
+            if day:
+                keep.set_keep_until(book, None if day == "never" else _day(day))
+            yield _until(book)
+        case Act.CLEAN:
+            keep.clean(book)
+            yield "No trace of what was erased is in the file."
+        case Act.RESTORE:
+            raise AssertionError(do)
+        case _:
+            assert_never(do)
+
+
+def _shown(book: Store) -> Iterator[str]:
+    for room in rooms(book):
+        yield f"{room.number}  {_plain(room.name)}"
+        for pupil in room.pupils:
+            yield f"   {_plain(room.shown(pupil.code))}"
+    yield _until(book)
+    saved = keep.backups_of(book.path)
+    yield f"Automatic backups: {len(saved) or 'none'}"
+    for one in saved:
+        yield f"   {_near(book, one.path)}"
+
+
+def _restored(done: keep.Restored) -> Iterator[str]:
+    if done.aside:
+        yield f"What stood there was damaged, or not the file of a class. It is kept as {done.aside.name}."
+    if done.before:
+        yield f"What stood there is kept in {done.before.parent.name}/{done.before.name}."
+    yield f"{done.path.name} is as it was when the backup was made."
+    yield "A child that was erased since then is in it again: erase it again."
+
+
+def _erased(book: Store, room: int, code: str, *, yes: bool, backups: bool) -> Iterator[str]:
+    if not yes:
+        print(f"Type {code} to erase this child and all that is held on it: ", end="", flush=True)
+        if sys.stdin.readline().strip() != code:
+            print()
+            raise InputError("Nothing was erased", remedy=f"Type {code} when you are asked, or give --yes.")
+    done = keep.erase_everywhere(book, room, code, backups=backups)
+    yield f"{code} is erased."
+    for path in done.cleaned:
+        yield f"Erased from {_near(book, path)}."
+    for path in done.left:
+        yield f"May still hold {code}: {_near(book, path)}. Look, and take the file away."
+    yield f"Backups that you put elsewhere and pages that you printed may still hold {code}."
+
+
+def _near(book: Store, path: Path) -> str:
+    """A path as seen from the folder of the class's file."""
+    return path.relative_to(book.path.parent).as_posix()
+
+
+def _plain(name: str) -> str:
+    """A name as a terminal may show it: what is no plain sign is a ?."""
+    return "".join(sign if sign.isprintable() else "?" for sign in name)
+
+
+def _until(book: Store) -> str:
+    last = keep.keep_until(book)
+    if last is None:
+        return "No last day is set."
+    if keep.is_over(book, now().astimezone().date()):
+        return f"The last day was {last}: it is over. Nothing is erased by itself."
+    return f"The last day is {last}."
+
+
+def _needed(path: Path | None, option: str, what: str) -> Path:
+    if path is None:
+        raise InputError(f"{option} is missing", remedy=f"Name {what} after {option}.")
+    return path
+
+
+def _child(code: str) -> str:
+    if not code:
+        raise InputError("--pupil is missing", remedy="Name the child by its code: --pupil K01.")
+    return code
+
+
+def _day(text: str) -> date:
+    try:
+        return date.fromisoformat(text)
+    except ValueError as error:
+        raise InputError(
+            f"“{text[:40]}” is not a day", remedy="Write it as 2027-06-30, or write never."
+        ) from error
+
+
+def _say(lines: Iterable[str]) -> None:
+    for line in lines:
+        print(line)

@@ -1,0 +1,211 @@
+"""Keep the file of a class safe: back it up and restore it, erase a child, know the last day."""
+
+import os
+from contextlib import suppress
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from itertools import count
+from pathlib import Path
+
+from onewhole.store.backups import (
+    Backup,
+    backups_folder,
+    backups_of,
+    daily_name,
+    dated_name,
+)
+from onewhole.store.keeping import (
+    backup,
+    clean,
+    erase_pupil,
+    is_over,
+    keep_until,
+    restore,
+    set_keep_until,
+    settle,
+)
+from onewhole.store.opening import Store, check_file, logs_of, open_store, refused
+from onewhole.store.refusals import Damaged, NotThere, StoreRefused
+from onewhole.store.sweeping import sweep
+
+__all__ = [
+    "PRIVACY",
+    "Backup",
+    "Damaged",
+    "Erased",
+    "Restored",
+    "back_up",
+    "back_up_daily",
+    "backups_folder",
+    "backups_of",
+    "clean",
+    "erase_everywhere",
+    "is_over",
+    "keep_until",
+    "moved_aside",
+    "open_kept",
+    "restore_backup",
+    "set_keep_until",
+]
+
+#: So many daily backups are kept.
+DAILY = 7
+
+PRIVACY = (
+    "Follow your school's and your state's or country's rules on what may be held on a child, for how long, "
+    "and who may see it. FERPA in the United States and the GDPR in Europe are examples of such rules. "
+    "Ask your school when in doubt: this program does not know them."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Restored:
+    """What became of what stood under the name: `aside` was damaged, `before` is a backup of a whole one."""
+
+    path: Path
+    aside: Path | None
+    before: Path | None
+
+
+@dataclass(frozen=True, slots=True)
+class Erased:
+    """Where else a child was erased from: `cleaned` are backups; what is `left` may still hold the child."""
+
+    code: str
+    cleaned: tuple[Path, ...]
+    left: tuple[Path, ...]
+
+
+def open_kept(path: Path) -> Store:
+    """Open the file of a class that is there already. Raises NotThere, StoreRefused."""
+    if not path.exists() and not any(log.exists() for log in logs_of(path)):
+        raise NotThere(
+            "There is no such file",
+            where=str(path),
+            remedy="See how the name is spelt and in which folder it is.",
+        )
+    return open_store(path)
+
+
+def back_up(book: Store, path: Path) -> None:
+    """Write all that is kept into one new file. Raises StoreRefused, also where the name is taken."""
+    if path.exists():
+        raise StoreRefused("There is a file of this name", where=str(path), remedy="Choose another name.")
+    backup(book, path)
+
+
+def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
+    """Make today's backup in a folder (made where there is none, mode 0700); None when there is one already.
+
+    The newest 7 daily backups are kept, today's always. What a kill left half made an hour ago or earlier is
+    swept away. Raises StoreRefused; the book is as it was.
+    """
+    sweep(book, now)
+    today = now.astimezone().date()
+    _make_folder(folder)
+    goal = folder / daily_name(book.path, today)
+    if goal.exists():
+        return None
+    backup(book, goal)
+    daily = [one for one in backups_of(book.path) if one.at is None and one.path != goal]
+    for old in daily[DAILY - 1 :]:
+        with suppress(OSError):
+            old.path.unlink()
+    return goal
+
+
+def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
+    """Bring a backup back under a name; nothing that stood there is lost.
+
+    A damaged file, or one that is not ours, is moved aside to a name with the date, with its logs; of a whole
+    one a backup is made first. A child erased since the backup was made is in the file again. Raises
+    StoreRefused: then what stood under the name stands there still, or lies aside as the refusal says.
+    """
+    check_file(saved)
+    path = Path(os.path.realpath(path))
+    try:
+        if not path.exists() and not any(log.exists() for log in logs_of(path)):
+            restore(saved, path).close()
+            return Restored(path, None, None)
+        book = open_store(path)
+    except Damaged:
+        aside = moved_aside(path, now)
+        try:
+            restore(saved, path).close()
+        except StoreRefused as refusal:
+            raise StoreRefused(
+                refusal.what,
+                where=refusal.where,
+                remedy=f"The damaged file is {aside.name}. {refusal.remedy}",
+            ) from refusal
+        return Restored(path, aside, None)
+    try:
+        folder = backups_folder(path)
+        _make_folder(folder)
+        before = _free(folder, path, now, "backup")
+        backup(book, before)
+    finally:
+        book.close()
+    restore(saved, path).close()
+    return Restored(path, None, before)
+
+
+def moved_aside(path: Path, now: datetime) -> Path:
+    """Move a file and its logs to a free name with the date, and return that. Raises StoreRefused."""
+    aside = _free(path.parent, path, now, "damaged")
+    ends = ("", *(log.name.removeprefix(path.name) for log in logs_of(path)), "-shm")
+    try:
+        for end in ends:
+            file = path.with_name(path.name + end)
+            if file.exists():
+                file.rename(aside.with_name(aside.name + end))
+    except OSError as error:
+        raise refused(path, error) from error
+    return aside
+
+
+def erase_everywhere(book: Store, room: int, code: str, *, backups: bool = True) -> Erased:
+    """Erase a child from the file and, if asked, from its automatic backups; say where it may be still.
+
+    Backups that were put elsewhere, and pages that were printed, are the teacher's to find. Raises NotThere
+    when the child is not in the file, and StoreRefused.
+    """
+    erase_pupil(book, room, code)
+    cleaned, left = [], []
+    for one in backups_of(book.path):
+        if backups and _erased_in(one.path, room, code):
+            cleaned.append(one.path)
+        else:
+            left.append(one.path)
+    return Erased(
+        code, tuple(cleaned), (*left, *sorted(book.path.parent.glob(f"{book.path.name}.*.damaged")))
+    )
+
+
+def _erased_in(path: Path, room: int, code: str) -> bool:
+    """Erase a child from a backup; say whether no trace of the child is left in it."""
+    try:
+        saved = open_store(path)
+        try:
+            with suppress(NotThere):
+                erase_pupil(saved, room, code)
+            settle(saved)
+        finally:
+            saved.close()
+    except StoreRefused:
+        return False
+    return True
+
+
+def _make_folder(folder: Path) -> None:
+    try:
+        folder.mkdir(mode=0o700, exist_ok=True)
+        folder.chmod(0o700)
+    except OSError as error:
+        raise refused(folder, error) from error
+
+
+def _free(folder: Path, path: Path, now: datetime, kind: str) -> Path:
+    """Find a name with the date that no file has yet."""
+    names = (folder / dated_name(path, now + timedelta(seconds=later), kind) for later in count())
+    return next(name for name in names if not name.exists())

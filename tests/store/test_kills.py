@@ -1,0 +1,83 @@
+"""Killed at chance moments while answers stream in: nothing told as kept is lost, and the file opens.
+
+Each helper process below loads the store once and forks a writer a turn, so that 200 kills take seconds.
+"""
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from onewhole.store.answers import answers_of
+from onewhole.store.opening import open_store
+from tests.kit.kept import first_round
+
+TURNS, HELPERS, FILES = 50, 4, 2
+
+#: Forks a writer, lets it write for up to a twelfth of a second, kills it, opens the file, looks for every
+#: answer the writer told as kept; prints how many kills, how many of them while writing, how many answers.
+HELPER = """
+import json, os, random, signal, sys, time
+from datetime import UTC, datetime
+from pathlib import Path
+from onewhole.store.answers import KeptAnswer, answers_of, keep_answer
+from onewhole.store.opening import open_store
+
+path, night, code, turns = Path(sys.argv[1]), int(sys.argv[2]), sys.argv[3], int(sys.argv[4])
+chance, told, busy = random.Random(code + path.name), set(), 0
+for turn in range(turns):
+    ours, theirs = os.pipe()
+    writer = os.fork()
+    if writer == 0:
+        store = open_store(path)
+        for number in range(10**9):
+            problem = f"{turn}-{number}"
+            text = f"{number} {turn + 1}/8" * 8
+            keep_answer(store, KeptAnswer(night, code, problem, text, datetime.now(UTC), "t"))
+            os.write(theirs, f"{problem}={text}\\n".encode())
+    os.close(theirs)
+    time.sleep(chance.random() / 12)
+    os.kill(writer, signal.SIGKILL)
+    _, status = os.waitpid(writer, 0)
+    assert os.WTERMSIG(status) == signal.SIGKILL, status
+    with os.fdopen(ours) as lines:
+        new = {tuple(line.rstrip("\\n").split("=")) for line in lines if line.endswith("\\n")}
+    busy += bool(new)
+    told |= new
+    store = open_store(path)
+    kept = {(one.problem, one.text) for one in answers_of(store, night) if one.code == code}
+    store.close()
+    assert told <= kept, (turn, sorted(told - kept)[:3])
+print(json.dumps({"kills": turn + 1, "busy": busy, "told": len(told)}))
+"""
+
+
+@pytest.mark.slow
+def test_two_hundred_kills_lose_nothing(tmp_path: Path) -> None:
+    """Two files, two writers in each at once, 50 kills a writer: after every kill the file opens, and every
+    answer that was told as kept, in this turn or an earlier one, is there as it was written.
+    """
+    helpers = []
+    for number in range(HELPERS):
+        path = tmp_path / f"{number % FILES}.class"
+        if not path.exists():
+            store = open_store(path)
+            first_round(store)
+            store.close()
+        command = [sys.executable, "-c", HELPER, str(path), "1", f"K0{number // FILES + 1}", str(TURNS)]
+        helpers.append(subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True))
+    said = [helper.communicate() for helper in helpers]
+    assert [errors for _, errors in said] == [""] * HELPERS
+    counts = [json.loads(out) for out, _ in said]
+    total = {key: sum(count[key] for count in counts) for key in ("kills", "busy", "told")}
+    print(total)
+    assert total["kills"] == 200
+    assert total["busy"] > 20, "the kills must fall while answers are written"
+    kept = 0
+    for number in range(FILES):
+        store = open_store(tmp_path / f"{number}.class")
+        kept += len(answers_of(store, 1))
+        store.close()
+    assert kept >= total["told"] > 200
