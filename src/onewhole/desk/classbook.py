@@ -7,6 +7,7 @@ from functools import lru_cache
 from io import StringIO
 from pathlib import Path
 
+from onewhole.desk.readings import readings
 from onewhole.errors import InputError
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
@@ -155,8 +156,14 @@ def set_night(book: Store, room_number: int, typed: str, day: date, now: datetim
 
 
 def answers_csv(book: Store, page: NightPage, of: Room) -> str:
-    """Return the answers of a night as they stand, as :func:`onewhole.desk.mark.mark_sheet` reads them."""
+    """Return the answers of a night as they stand, as :func:`onewhole.desk.mark.mark_sheet` reads them.
+
+    A cell is exactly as typed, unless the teacher said how to read it: then it is that reading.
+    """
     written = {(one.code, one.problem): one.text for one in answers_of(book, page.night.number)}
+    for cell, reading in readings(book, page.night.number).items():
+        if cell in written:
+            written[cell] = reading.of(written[cell])
     made = StringIO()
     rows = csv.writer(made, lineterminator="\n")
     rows.writerow(("pupil", *page.labels))
