@@ -25,8 +25,8 @@ class Placed:
 def pasted(text: str) -> Block:
     r"""Cut a pasted text into rows of cells.
 
-    Cells are divided by tabs; where there is no tab, by the comma or the semicolon, whichever the first line
-    has more of, unless every line is one answer by itself. Line ends of any computer are fine, and so are
+    Cells are divided by tabs; where there is no tab, by the comma or the semicolon, whichever stands in
+    more lines, unless every line is one answer by itself. Line ends of any computer are fine, and so are
     cells in quotation marks, with line ends in them. Where quotation marks do not close, they are text.
     Raises InputError for more than 200,000 characters.
 
@@ -48,7 +48,7 @@ def _divider(text: str) -> str:
     lines = [line for line in text.splitlines() if line.strip()]
     if "\t" in text or not lines or all(_one_answer(line) for line in lines):
         return "\t"
-    return max(",;", key=lines[0].count)
+    return max(",;", key=lambda sign: sum(sign in line for line in lines))
 
 
 def _one_answer(line: str) -> bool:

@@ -49,6 +49,8 @@ class Fit:
 class Judged:
     """One cell judged. ``mathml`` is None for what is blank or cannot be read; ``spoken`` is then the text.
 
+    ``fits`` are patterns: of a wrong answer those that it may come from, of a right one those of its form.
+
     ``remarks`` are sentences or parts of one, without a full stop at their end.
     """
 
@@ -65,7 +67,8 @@ class Judged:
     def said(self) -> str:
         """Return all of it as it is told in a status line."""
         read = f"{self.spoken}: " if self.spoken else ""
-        fits = " or ".join(f"{fit.name} ({fit.id})" for fit in self.fits)
+        wrong = self.fits if self.verdict is Verdict.WRONG else ()
+        fits = " or ".join(f"{fit.name} ({fit.id})" for fit in wrong)
         told = [f"{read}{self.word}", *([f"may fit: {fits}"] if fits else []), *self.remarks]
         return f"{'; '.join(told)}."
 
