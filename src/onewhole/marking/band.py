@@ -1,0 +1,59 @@
+"""How much so many right answers can say: a band round their share, wide where there are few."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import isqrt
+
+#: The square of 1.96: the band of a 95 % interval.
+_SQUARE = Fraction(196, 100) ** 2
+_THOUSANDTH = 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """So many right of so many, and the shares between which a pupil's own share may well lie.
+
+    ``low`` and ``high`` are thousandths, the band rounded outwards. Raises ValueError for no answers and for
+    more right ones than there are.
+    """
+
+    right: int
+    of: int
+    low: Fraction
+    high: Fraction
+
+    def __post_init__(self) -> None:
+        """Refuse counts that cannot be."""
+        if not 0 <= self.right <= self.of or not self.of:
+            msg = f"{self.right} right of {self.of}"
+            raise ValueError(msg)
+
+    @property
+    def share(self) -> Fraction:
+        """Return the share of right answers, exactly."""
+        return Fraction(self.right, self.of)
+
+
+def band(right: int, of: int) -> Band:
+    """Return the 95 % score interval of a share.
+
+    With r right of n, z = 1.96: (r + z²/2 ± z √(r(n-r)/n + z²/4)) / (n + z²). Source: Wilson (1927), Probable
+    inference, the law of succession, and statistical inference, Journal of the American Statistical
+    Association 22, 209-212 (from memory). It takes answers to be drawn one by one; those of one evening hang
+    together, so the true band is rather wider.
+
+    >>> few, many = band(2, 2), band(20, 20)
+    >>> few.low < Fraction(35, 100) < Fraction(8, 10) < many.low, many.high == 1
+    (True, True)
+    """
+    counts = Band(right, of, Fraction(0), Fraction(1))
+    inside = _SQUARE * (Fraction(right * (of - right), of) + _SQUARE / 4)
+    half = Fraction(isqrt(int(inside * _THOUSANDTH**4)) + 1, _THOUSANDTH**2)
+    middle, below = right + _SQUARE / 2, of + _SQUARE
+    low, high = (middle - half) / below, (middle + half) / below
+    return Band(
+        counts.right,
+        counts.of,
+        max(Fraction(0), Fraction(int(low * _THOUSANDTH // 1), _THOUSANDTH)),
+        min(Fraction(1), Fraction(int(-(-high * _THOUSANDTH // 1)), _THOUSANDTH)),
+    )

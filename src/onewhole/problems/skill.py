@@ -1,0 +1,65 @@
+"""The skill that a problem practises, named from what it needs, in a teacher's words."""
+
+from enum import StrEnum
+
+from onewhole.number.ladder import Style
+from onewhole.number.unit import Kind
+from onewhole.problems.needs import Needs, Operation, needs
+from onewhole.problems.numbers import numbers_of
+from onewhole.statements.statement import Statement
+
+
+class Skill(StrEnum):
+    """What a problem practises; every problem has one, the first that fits of those below.
+
+    The cut is our own. That taking away splits where something is regrouped, and where only wholes are on
+    top, follows :func:`onewhole.problems.needs.needs`.
+    """
+
+    ADD = "adding, nothing to regroup"
+    ADD_REGROUPED = "adding, the pieces fill a whole"
+    TAKE = "taking away, nothing to regroup"
+    TAKE_REGROUPED = "taking away with regrouping"
+    TAKE_FROM_WHOLES = "taking pieces from wholes only"
+    WHOLE_NUMBERS = "whole numbers, nothing to regroup"
+    WHOLE_NUMBERS_REGROUPED = "whole numbers with regrouping"
+    UNLIKE = "two kinds of pieces"
+    DECIMALS = "decimals"
+    TIMES = "multiplying"
+    COMPARE = "comparing"
+    FIND = "finding the missing number"
+    MEASURES = "measures in two units"
+
+
+def skill(statement: Statement) -> Skill:
+    """Return the skill that a problem practises.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [skill(read_statement(typed)).name for typed in ("7 2/6 - 3 5/6", "4 - 1 3/8", "304 - 128")]
+    ['TAKE_REGROUPED', 'TAKE_FROM_WHOLES', 'WHOLE_NUMBERS_REGROUPED']
+    """
+    asked = needs(statement)
+    if asked.kind is not Kind.NUMBER:
+        return Skill.MEASURES
+    for operation, named in (
+        (Operation.FIND, Skill.FIND),
+        (Operation.COMPARE, Skill.COMPARE),
+        (Operation.MULTIPLY, Skill.TIMES),
+    ):
+        if operation in asked.operations:
+            return named
+    if any(number.ladder.style is Style.DECIMAL for number in numbers_of(statement)):
+        return Skill.DECIMALS
+    return _joined_or_taken(asked)
+
+
+def _joined_or_taken(asked: Needs) -> Skill:
+    if not asked.denominators:
+        return Skill.WHOLE_NUMBERS_REGROUPED if asked.regrouping else Skill.WHOLE_NUMBERS
+    if asked.renaming:
+        return Skill.UNLIKE
+    if Operation.SUBTRACT not in asked.operations:
+        return Skill.ADD_REGROUPED if asked.regrouping else Skill.ADD
+    if asked.whole_first:
+        return Skill.TAKE_FROM_WHOLES
+    return Skill.TAKE_REGROUPED if asked.regrouping else Skill.TAKE

@@ -1,0 +1,164 @@
+"""Skills by weeks as a drawing: for each skill a row, for each week a hatched band round the share right."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from fractions import Fraction
+from xml.etree.ElementTree import Element, SubElement, tostring
+
+from onewhole.marking.band import Band
+from onewhole.notations.pencil import APART, BOLD, FAINT, GRID, HATCH, INK, LINE, PAPER, SQUARE
+from onewhole.notations.svg import NAMESPACE, mm
+
+#: So many weeks find room, each with its counts readable; what is older stands in the table.
+MOST_WEEKS = 7
+
+_WIDTH, _LEFT, _TOP = Fraction(115), Fraction(13), Fraction(9)
+_HIGH, _BELOW = Fraction(20), Fraction(11)
+_BAND, _LETTERS = Fraction(6), Fraction(3)
+_WEEK = (_WIDTH - _LEFT) / MOST_WEEKS
+_ROW = _TOP + _HIGH + _BELOW
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+
+
+@dataclass(frozen=True, slots=True)
+class SkillRow:
+    """A skill's name and its bands by week, each week told by its Monday; a week may have none."""
+
+    name: str
+    weeks: Mapping[date, Band]
+
+
+def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
+    """Write the last weeks of some skills as one ``svg`` element, in millimetres.
+
+    A band reaches from its low to its high share, a bold stroke marks the share right, and under it stand
+    the counts and the Monday of the week. Weeks follow each other without a gap, also those in which nothing
+    was answered. Title and description say the same in words. Returns nothing ("") where nothing was answered.
+
+    >>> from onewhole.marking.band import band
+    >>> drawn = skill_weeks_picture([SkillRow("comparing", {date(2026, 11, 23): band(3, 4)})])
+    >>> "3 of 4" in drawn, drawn.count("<title")
+    (True, 1)
+    """
+    weeks = last_weeks(rows)
+    shown = [row for row in rows if any(week in row.weeks for week in weeks)]
+    if not shown:
+        return ""
+    height = _ROW * len(shown)
+    page = Element(
+        "svg",
+        {
+            "xmlns": NAMESPACE,
+            "viewBox": f"0 0 {mm(_WIDTH)} {mm(height)}",
+            "role": "img",
+            "class": "skill-weeks",
+            "aria-labelledby": "skill-weeks-title skill-weeks-told",
+        },
+    )
+    SubElement(page, "title", {"id": "skill-weeks-title"}).text = "Skills by weeks"
+    SubElement(page, "desc", {"id": "skill-weeks-told"}).text = " ".join(_told(shown, weeks))
+    SubElement(page, "rect", {"width": mm(_WIDTH), "height": mm(height), "fill": PAPER})
+    _line(page, _squares(height), FAINT, GRID)
+    for at, row in enumerate(shown):
+        _row(page, row, weeks, at * _ROW)
+    return tostring(page, encoding="unicode")
+
+
+def last_weeks(rows: Sequence[SkillRow]) -> tuple[date, ...]:
+    """Return the Mondays of the weeks that are drawn, up to the last in which anything was answered."""
+    every = sorted({week for row in rows for week in row.weeks})
+    if not every:
+        return ()
+    first, last = every[0].toordinal(), every[-1].toordinal()
+    start = max(first, last - 7 * (MOST_WEEKS - 1))
+    return tuple(date.fromordinal(day) for day in range(start, last + 1, 7))
+
+
+def day_name(day: date) -> str:
+    """Return a day in short, such as Nov 23.
+
+    >>> day_name(date(2026, 11, 23))
+    'Nov 23'
+    """
+    return f"{_MONTHS[day.month - 1]} {day.day}"
+
+
+def _told(rows: Sequence[SkillRow], weeks: Sequence[date]) -> Iterator[str]:
+    for row in rows:
+        said = [
+            f"week of {day_name(week)} {one.right} of {one.of}"
+            for week in weeks
+            if (one := row.weeks.get(week)) is not None
+        ]
+        yield f"{row.name[:1].upper()}{row.name[1:]}: {', '.join(said)}."
+
+
+def _middle(at: int) -> Fraction:
+    return _LEFT + _WEEK * (2 * at + 1) / 2
+
+
+def _row(page: Element, row: SkillRow, weeks: Sequence[date], top: Fraction) -> None:
+    floor = top + _TOP + _HIGH
+    _words(page, Fraction(1), top + 5, row.name, "start", size=_LETTERS * 6 / 5)
+    for share, said in ((Fraction(1), "all"), (Fraction(1, 2), "half"), (Fraction(0), "none")):
+        y = floor - _HIGH * share
+        _line(page, f"M{mm(_LEFT)} {mm(y)}H{mm(_WIDTH - 1)}", HATCH)
+        _words(page, _LEFT - 1, y + 1, said, "end")
+    for at, week in enumerate(weeks):
+        _words(page, _middle(at), floor + 8, day_name(week), "middle")
+        if one := row.weeks.get(week):
+            _band(page, one, _middle(at), floor)
+
+
+def _band(page: Element, one: Band, x: Fraction, floor: Fraction) -> None:
+    left, top = x - _BAND / 2, floor - _HIGH * one.high
+    tall = _HIGH * (one.high - one.low)
+    place = {"x": mm(left), "y": mm(top), "width": mm(_BAND), "height": mm(tall)}
+    SubElement(page, "rect", {**place, "fill": PAPER})
+    _line(page, "".join(_hatching(left, top, tall)), HATCH)
+    SubElement(page, "rect", {**place, "fill": "none", "stroke": INK, "stroke-width": mm(LINE)})
+    y = floor - _HIGH * one.share
+    _line(page, f"M{mm(left - 1)} {mm(y)}H{mm(left + _BAND + 1)}", 2 * BOLD)
+    _words(page, x, floor + 4, f"{one.right} of {one.of}", "middle")
+
+
+def _hatching(left: Fraction, top: Fraction, tall: Fraction) -> Iterator[str]:
+    """Lines that rise to the right, as in every drawing of ours."""
+    at = APART
+    while at < _BAND + tall:
+        low, high = max(at - tall, Fraction(0)), min(at, _BAND)
+        yield f"M{mm(left + low)} {mm(top + at - low)}L{mm(left + high)} {mm(top + at - high)}"
+        at += APART
+
+
+def _squares(height: Fraction) -> str:
+    across = (f"M{mm(at * SQUARE)} 0V{mm(height)}" for at in range(int(_WIDTH / SQUARE) + 1))
+    down = (f"M0 {mm(at * SQUARE)}H{mm(_WIDTH)}" for at in range(int(height / SQUARE) + 1))
+    return "".join([*across, *down])
+
+
+def _line(page: Element, way: str, thick: Fraction, color: str = INK) -> None:
+    if way:
+        SubElement(page, "path", {"d": way, "fill": "none", "stroke": color, "stroke-width": mm(thick)})
+
+
+def _words(
+    page: Element, x: Fraction, y: Fraction, said: str, anchor: str, *, size: Fraction = _LETTERS
+) -> None:
+    SubElement(
+        page,
+        "text",
+        {
+            "x": mm(x),
+            "y": mm(y),
+            "font-size": mm(size),
+            "font-family": "Lexend, sans-serif",
+            "text-anchor": anchor,
+            "fill": INK,
+            "stroke": PAPER,
+            "stroke-width": "1",
+            "stroke-linejoin": "round",
+            "paint-order": "stroke",
+        },
+    ).text = said
