@@ -1,6 +1,5 @@
 """The browser door assembled: guard, table of contents, what is static."""
 
-import logging
 from collections.abc import Awaitable, Callable, Sequence
 from importlib.resources import files
 from pathlib import Path
@@ -9,28 +8,32 @@ from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import PlainTextResponse, Response
-from starlette.routing import Mount, Route
+from starlette.routing import BaseRoute, Mount, Route
 from starlette.staticfiles import StaticFiles
 from starlette.types import ASGIApp
 
 from onewhole.web.door import Door
+from onewhole.web.faults import place
 from onewhole.web.guard import Gate, Guard
 from onewhole.web.handling import Way, answered
 from onewhole.web.routes import WAYS
 from onewhole.web.templates import FONTS
 from onewhole.web.way_in import way_in
 
-_log = logging.getLogger("onewhole.web")
 
+def app(
+    door: Door, gate: Gate, ways: Sequence[Way] = WAYS, *, entry: Sequence[BaseRoute] | None = None
+) -> ASGIApp:
+    """Return the application: what is not in the table is not there.
 
-def app(door: Door, gate: Gate, ways: Sequence[Way] = WAYS) -> ASGIApp:
-    """Return the application: what is not in the table is not there."""
+    ``entry`` is how one comes in; left out, by the key that is good once.
+    """
     routes = [Route(way.path, _endpoint(way, door), methods=[way.method]) for way in ways]
     static = Path(str(files("onewhole.web") / "static"))
     letters = StaticFiles(packages=[(font, "files") for font in FONTS])
     inner = Starlette(
         routes=[
-            *way_in(gate),
+            *(way_in(gate) if entry is None else entry),
             *routes,
             Mount("/static", StaticFiles(directory=static)),
             Mount("/letters", letters),
@@ -53,12 +56,6 @@ async def _not_there(_request: Request, error: Exception) -> Response:
     return PlainTextResponse(words, error.status_code, error.headers)
 
 
-async def _fault(request: Request, error: Exception) -> Response:
-    """Tell a fault by its kind and where in the code it is; what a pupil wrote stays out of the log."""
-    at = error.__traceback__
-    while at is not None and at.tb_next is not None:
-        at = at.tb_next
-    where = f"{Path(at.tb_frame.f_code.co_filename).name}:{at.tb_lineno}" if at else "?"
-    _log.error("fault %s at %s", type(error).__name__, where)
+async def _fault(_request: Request, error: Exception) -> Response:
     words = "This is a fault of the program; what was kept before is kept. Go back and try again."
-    return PlainTextResponse(f"{words} ({type(error).__name__}, {where}, {request.method})", 500)
+    return PlainTextResponse(f"{words} ({place(error)})", 500)

@@ -64,12 +64,16 @@ class Books:
 
 @dataclass(frozen=True, slots=True)
 class Door:
-    """A running door. ``folder`` is where films and printed pages of the nights are put."""
+    """A running door. ``folder`` is where films and printed pages of the nights are put.
+
+    ``signs_in`` says that one signs in with a password, and so out again.
+    """
 
     books: Books
     folder: Path
     works: Works
     now: Callable[[], datetime]
+    signs_in: bool = False
 
     def today(self) -> date:
         """Return the day it is where the teacher is."""
@@ -81,8 +85,9 @@ class Door:
         self.books.close()
 
 
-def door_of(path: Path, now: Callable[[], datetime]) -> Door:
+def door_of(path: Path, now: Callable[[], datetime], *, signs_in: bool = False) -> Door:
     """Return a door to a class file; the demo's file and the folder of made things stand beside it."""
     path = path.resolve()
     books = Books({MINE: path, DEMO: path.with_name(f"{path.stem}-demo{path.suffix}")})
-    return Door(books, path.with_name(f"{path.stem}-made"), Works(), now)
+    made = path.with_name(f"{path.stem}-made")
+    return Door(books, made, Works(), now, signs_in)

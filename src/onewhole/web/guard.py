@@ -1,5 +1,6 @@
 """The guard before every page: whom the door talks with, and what its pages may do in the browser."""
 
+import logging
 from collections.abc import Iterable
 from dataclasses import dataclass
 from http.cookies import CookieError, SimpleCookie
@@ -8,6 +9,7 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from onewhole.web.faults import place
 from onewhole.web.sessions import Sessions
 
 #: What a page of ours may load: its own scripts, styles, pictures and sounds, and nothing from elsewhere.
@@ -26,7 +28,12 @@ _HEADERS = {
 _SAFE = frozenset({"GET", "HEAD"})
 _KNOWN = _SAFE | {"POST"}
 #: What may be seen without a session: the way in, and what it looks like.
-OPEN = ("/open", "/sign-in", "/static/", "/letters/")
+OPEN = ("/open", "/sign-in")
+OPEN_FOLDERS = ("/static/", "/letters/")
+#: An address is this long at most, and what follows its question mark.
+LONGEST_PATH, LONGEST_QUERY = 1000, 8000
+
+_log = logging.getLogger("onewhole.web")
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,21 +97,30 @@ class Guard:
             return
         seal = self.gate.sessions.seal(self.gate.cookie_of(headers))
         scope["seal"] = seal or ""
-        if seal is None and not scope["path"].startswith(OPEN):
+        if seal is None and scope["path"] not in OPEN and not scope["path"].startswith(OPEN_FOLDERS):
             await self._no_session(scope, receive, _with_headers(send))
             return
-        await self.app(scope, receive, _with_headers(send))
+        try:
+            await self.app(scope, receive, _with_headers(send))
+        except Exception as fault:  # noqa: BLE001 - the server would print it, and what was typed with it
+            _log.error("fault %s", place(fault))
 
     def _refusal(self, scope: Scope, headers: Headers) -> PlainTextResponse | None:
         if scope["method"] not in _KNOWN:
             return PlainTextResponse("This is not done here.", 405, {"Allow": ", ".join(sorted(_KNOWN))})
         if _host(headers.getlist("host")) not in self.gate.hosts:
             return PlainTextResponse("This address is not ours. Open the one that was printed.", 421)
-        site = headers.get("sec-fetch-site", "same-origin")
+        if len(scope["path"]) > LONGEST_PATH or len(scope["query_string"]) > LONGEST_QUERY:
+            return PlainTextResponse("This address is too long.", 414)
+        ours = headers.get("sec-fetch-site", "same-origin") in {"same-origin", "none"}
         if scope["method"] in _SAFE:
-            return None
+            # Another page may lead here, as a link in a message does; it may not take a part of ours in.
+            way = (headers.get("sec-fetch-mode"), headers.get("sec-fetch-dest"))
+            if ours or way == ("navigate", "document"):
+                return None
+            return PlainTextResponse("Another page asks for this. Open it here.", 403)
         foreign = any(origin not in self.gate.origins for origin in headers.getlist("origin"))
-        if foreign or site not in {"same-origin", "none"}:
+        if foreign or not ours:
             return PlainTextResponse("This form comes from another page. Nothing was changed.", 403)
         return None
 

@@ -9,25 +9,24 @@ from pathlib import Path
 from typing import assert_never
 from urllib.parse import quote
 
-import anyio
 from anyio.to_thread import run_sync
-from starlette.datastructures import UploadFile
 from starlette.exceptions import HTTPException
-from starlette.formparsers import MultiPartException
 from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
 
 from onewhole.desk.classbook import NotThere, StoreRefused
-from onewhole.errors import OnewholeError
-from onewhole.web.ask import Answer, Ask, Given, Lent, Shown, Told, Upload, Went
+from onewhole.errors import InputError, OnewholeError
+from onewhole.web.ask import Answer, Ask, Given, Lent, Shown, Told, Went
 from onewhole.web.door import Door
+from onewhole.web.forms import Form, form_of
 from onewhole.web.templates import rendered
 
 #: A form is this long at most, in bytes; a way that takes files says another number.
 FORM = 512 * 1024
 #: A form comes in within so many seconds, a file within so many.
 FORM_SECONDS, FILE_SECONDS = 30, 300
-MOST_FIELDS = 2000
+#: The largest number that an address may hold; the store has none above it.
+_LARGEST = 2**31
 
 _log = logging.getLogger("onewhole.web")
 
@@ -54,6 +53,13 @@ class Way:
         return f"{self.method} {self.path}"
 
 
+def sealed(request: Request, form: Form) -> bool:
+    """Say whether a form carries the seal of the session that it comes in."""
+    seal = str(request.scope["seal"])
+    sent = request.headers.get("x-seal") or dict(form.fields).get("seal", "")
+    return bool(seal) and compare_digest(sent.encode(), seal.encode())
+
+
 async def answered(way: Way, door: Door, request: Request) -> Response:
     """Answer a request by a page. What the page refuses is told with what to do next; a fault is logged."""
     began = time.perf_counter()
@@ -61,7 +67,7 @@ async def answered(way: Way, door: Door, request: Request) -> Response:
         ask = await _asked(way, door, request)
         response = await run_sync(_paged, way, door, request, ask)
     except HTTPException as no:
-        response = _no(request, no)
+        response = refused_form(request, no)
     milliseconds = round((time.perf_counter() - began) * 1000)
     _log.info("%s %s %d ms", way.name, response.status_code, milliseconds)
     return response
@@ -75,49 +81,24 @@ def _paged(way: Way, door: Door, request: Request, ask: Ask) -> Response:
 
 
 async def _asked(way: Way, door: Door, request: Request) -> Ask:
-    fields: list[tuple[str, str]] = []
-    uploads: dict[str, Upload] = {}
+    if any(isinstance(part, int) and part > _LARGEST for part in request.path_params.values()):
+        raise HTTPException(404, "There is no such page. Go back to the Week.")
+    form = Form((), {})
     if way.method == "POST":
-        length = request.headers.get("content-length", "")
-        if not length.isdecimal() or int(length) > way.most:
-            raise HTTPException(413 if length.isdecimal() else 411, f"At most {_size(way.most)} may be sent.")
-        try:
-            with anyio.fail_after(FILE_SECONDS if way.files else FORM_SECONDS):
-                form = await request.form(
-                    max_files=len(way.files), max_fields=MOST_FIELDS, max_part_size=way.most
-                )
-                for name, value in form.multi_items():
-                    if isinstance(value, UploadFile):
-                        content = await value.read()
-                        uploads[name] = Upload(value.filename or "", value.content_type or "", content)
-                    else:
-                        fields.append((name, value))
-                await form.close()
-        except TimeoutError:
-            raise HTTPException(408, "The form came in too slowly. Send it once more.") from None
-        except (MultiPartException, UnicodeDecodeError) as error:
-            raise HTTPException(400, "The form cannot be read. Load the page again.") from error
-    seal = str(request.scope["seal"])
-    ask = Ask(
+        seconds = FILE_SECONDS if way.files else FORM_SECONDS
+        form = await form_of(request, most=way.most, files=way.files, seconds=seconds)
+        if not sealed(request, form):
+            words = "This form is not of this session. Load the page again; nothing was changed."
+            raise HTTPException(403, words)
+    return Ask(
         door,
         dict(request.path_params),
         dict(request.query_params),
-        tuple(fields),
-        uploads,
-        seal,
+        form.fields,
+        form.files,
+        str(request.scope["seal"]),
         request.url.path,
     )
-    if way.method == "POST":
-        sent = request.headers.get("x-seal") or ask.fields.get("seal", "")
-        if not seal or not compare_digest(sent.encode(), seal.encode()):
-            raise HTTPException(
-                403, "This form is not of this session. Load the page again; nothing was changed."
-            )
-    return ask
-
-
-def _size(count: int) -> str:
-    return f"{count // 1024} KiB" if count < 1024 * 1024 else f"{count // (1024 * 1024)} MiB"
 
 
 def _response(ask: Ask, answer: Answer) -> Response:
@@ -127,6 +108,8 @@ def _response(ask: Ask, answer: Answer) -> Response:
         case Told(content, status):
             return JSONResponse(dict(content), status)
         case Went(to):
+            if not to.startswith("/") or to.startswith(("//", "/\\")):
+                raise InputError("This address is not one of ours", remedy="Go back to the Week.")
             return RedirectResponse(to, 303)
         case Given(content, kind, name, policy):
             headers = _saved(name) | ({"Content-Security-Policy": policy} if policy else {})
@@ -155,6 +138,7 @@ def _everywhere(ask: Ask) -> dict[str, object]:
         "room": room,
         "seal": ask.seal,
         "demo": ask.is_demo,
+        "signs_in": ask.door.signs_in,
         "works": ask.door.works.under_way(),
         "today": ask.door.today(),
     }
@@ -183,7 +167,8 @@ def refusal(request: Request, door: Door, refused: OnewholeError) -> Response:
     return HTMLResponse(rendered("refused.html", words), status)
 
 
-def _no(request: Request, no: HTTPException) -> Response:
+def refused_form(request: Request, no: HTTPException) -> Response:
+    """Tell why a request was not read."""
     if wants_json(request):
         return JSONResponse({"refused": no.detail, "where": "", "remedy": ""}, no.status_code)
     words = {"what": no.detail, "where": "", "remedy": "", "damaged": False, "demo": False, "backups_at": ""}

@@ -1,45 +1,62 @@
-"""The door is opened: on this machine only, its address printed once."""
+"""The door is opened: its address is printed once, and it stays open until it is stopped."""
 
 import asyncio
+import signal
 import socket
+import ssl
 import time
 from collections.abc import Callable
+from contextlib import suppress
 from datetime import datetime
+from ipaddress import ip_address
 from pathlib import Path
+from threading import current_thread, main_thread
+from types import FrameType
 
 import uvicorn
+from starlette.types import ASGIApp
 
 from onewhole.errors import InputError
 from onewhole.web.app import app
 from onewhole.web.door import door_of
 from onewhole.web.guard import Gate
-from onewhole.web.sessions import Sessions
+from onewhole.web.sessions import IDLE, SHARED_IDLE, Sessions
+from onewhole.web.sign_in import sign_in
+from onewhole.web.standing import HERE, standing
+from onewhole.web.tries import Tries
+from onewhole.web.way_in import way_in
 
-HERE = "127.0.0.1"
 
+def serve(
+    path: Path,
+    *,
+    port: int = 0,
+    address: str = HERE,
+    names: tuple[str, ...] = (),
+    certificate: Path | None = None,
+    key: Path | None = None,
+    now: Callable[[], datetime],
+    told: Callable[[str], None],
+) -> None:
+    """Serve the file of a class until it is stopped; ``told`` is told the address to open, once.
 
-def serve(path: Path, *, port: int = 0, now: Callable[[], datetime], told: Callable[[str], None]) -> None:
-    """Serve the file of a class until it is stopped; ``told`` is told the address with its key.
-
-    Port 0 takes a free one. Raises InputError for a port that is taken.
+    On this machine the address carries a key that is good once; elsewhere one signs in. Port 0 takes a free
+    one. Raises InputError for a port that is taken and for a place where it may not stand.
     """
-    taken = listening(HERE, port)
+    stands = standing(path, address, names, certificate, key)
+    taken = listening(str(stands.address), port)
     port = taken.getsockname()[1]
-    gate = Gate(frozenset({f"{HERE}:{port}", f"localhost:{port}"}), Sessions(time.monotonic), port)
-    door = door_of(path, now)
-    config = uvicorn.Config(
-        app(door, gate),
-        log_config=None,
-        access_log=False,
-        proxy_headers=False,
-        server_header=False,
-        timeout_graceful_shutdown=3,
-        limit_concurrency=200,
-        ws="none",
-    )
-    told(f"http://{HERE}:{port}/open?key={gate.sessions.new_key()}")
+    shared = not stands.is_here
+    sessions = Sessions(time.monotonic, SHARED_IDLE if shared else IDLE)
+    gate = Gate(stands.hosts(port), sessions, port, secure=stands.tls is not None, password=shared)
+    door = door_of(path, now, signs_in=shared)
+    entry = sign_in(gate, path, Tries(time.monotonic)) if shared else way_in(gate)
+    server = uvicorn.Server(_config(app(door, gate, entry=entry), stands.tls))
+    told(f"{stands.base(port)}{'/sign-in' if shared else f'/open?key={sessions.new_key()}'}")
     try:
-        asyncio.run(uvicorn.Server(config).serve(sockets=[taken]))
+        with suppress(KeyboardInterrupt):
+            _listen_to_the_end()
+            asyncio.run(server.serve(sockets=[taken]))
     finally:
         door.close()
         taken.close()
@@ -47,9 +64,35 @@ def serve(path: Path, *, port: int = 0, now: Callable[[], datetime], told: Calla
 
 def listening(host: str, port: int) -> socket.socket:
     """Return a socket that listens; InputError when the port is taken."""
+    family = socket.AF_INET6 if ip_address(host).version == 6 else socket.AF_INET
     try:
-        return socket.create_server((host, port))
+        return socket.create_server((host, port), family=family)
     except OSError as error:
         raise InputError(
             f"Port {port} cannot be used: {error.strerror}", remedy="Give another with --port."
         ) from error
+
+
+def _config(served: ASGIApp, tls: ssl.SSLContext | None) -> uvicorn.Config:
+    return uvicorn.Config(
+        served,
+        log_config=None,
+        access_log=False,
+        proxy_headers=False,
+        server_header=False,
+        timeout_graceful_shutdown=3,
+        limit_concurrency=200,
+        ws="none",
+        lifespan="off",
+        ssl_context_factory=None if tls is None else lambda _config, _usual: tls,
+    )
+
+
+def _listen_to_the_end() -> None:
+    """Let an asked end (SIGTERM) be as tidy as Ctrl-C: the server hands each on when it has stopped."""
+    if current_thread() is main_thread():
+        signal.signal(signal.SIGTERM, _stopped)
+
+
+def _stopped(_signal: int, _frame: FrameType | None) -> None:
+    raise KeyboardInterrupt

@@ -7,8 +7,8 @@ from hmac import compare_digest
 from secrets import token_urlsafe
 from threading import Lock
 
-#: A session that nobody used for so long is over, in seconds: 12 hours.
-IDLE = 12 * 60 * 60
+#: A session that nobody used for so long is over, in seconds: 12 hours; where one signs in, half an hour.
+IDLE, SHARED_IDLE = 12 * 60 * 60, 30 * 60
 #: So many sessions stand open at once; the one used longest ago gives way.
 MOST = 32
 
@@ -25,10 +25,12 @@ class Session:
 class Sessions:
     """The keys that are good once, and the open sessions by the hash of their cookie.
 
-    ``ticks`` counts seconds and never goes back, whatever is done to the clock.
+    ``ticks`` counts seconds and never goes back, whatever is done to the clock; a session ends ``idle``
+    seconds after it was last used.
     """
 
     ticks: Callable[[], float]
+    idle: float = IDLE
     _keys: set[str] = field(default_factory=set)
     _open: dict[str, Session] = field(default_factory=dict)
     _turn: Lock = field(default_factory=Lock)
@@ -65,7 +67,7 @@ class Sessions:
             if session is None:
                 return None
             now = self.ticks()
-            if now - session.used > IDLE:
+            if now - session.used > self.idle:
                 del self._open[_hashed(cookie)]
                 return None
             session.used = now

@@ -7,16 +7,20 @@ from starlette.responses import PlainTextResponse, RedirectResponse, Response
 from starlette.routing import BaseRoute, Route
 
 from onewhole.web.guard import Gate
+from onewhole.web.sign_in import set_session
 
 
 def way_in(gate: Gate) -> list[BaseRoute]:
-    """Return the addresses that need no session."""
+    """Return the address that opens a session with a key."""
     return [Route("/open", _opener(gate), methods=["GET"])]
 
 
 def _opener(gate: Gate) -> Callable[[Request], Awaitable[Response]]:
     async def opener(request: Request) -> Response:
-        cookie = gate.sessions.opened(request.query_params.get("key", ""))
+        # A browser that only looks at an address before it is opened (HEAD) does not use its key up.
+        cookie = None
+        if request.method == "GET":
+            cookie = gate.sessions.opened(request.query_params.get("key", ""))
         if cookie is None:
             if request.scope["seal"]:
                 return RedirectResponse("/", 303)
@@ -27,8 +31,3 @@ def _opener(gate: Gate) -> Callable[[Request], Awaitable[Response]]:
         return answer
 
     return opener
-
-
-def set_session(answer: Response, gate: Gate, cookie: str) -> None:
-    """Hand a session to the browser: no script sees it, no other site sends it."""
-    answer.set_cookie(gate.cookie, cookie, httponly=True, samesite="strict", secure=gate.secure, path="/")

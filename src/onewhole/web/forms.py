@@ -1,0 +1,103 @@
+"""A form is read within its limits: bytes, fields, files, time, and what a text may hold."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import anyio
+from python_multipart.exceptions import FormParserError
+from starlette.datastructures import FormData
+from starlette.exceptions import HTTPException
+from starlette.formparsers import MultiPartException
+from starlette.requests import ClientDisconnect, Request
+from starlette.types import Message, Receive
+
+from onewhole.web.ask import Upload
+
+#: A form has so many fields at most.
+MOST_FIELDS = 2000
+_KINDS = ("application/x-www-form-urlencoded", "multipart/form-data")
+
+
+@dataclass(frozen=True, slots=True)
+class Form:
+    """What was sent: every field in its order, and the files by field."""
+
+    fields: tuple[tuple[str, str], ...]
+    files: dict[str, Upload]
+
+
+async def form_of(request: Request, *, most: int, files: Sequence[str], seconds: float) -> Form:
+    """Read a form of at most ``most`` bytes that comes in within so many seconds, with these files only.
+
+    What was said about the length is not believed: the bytes are counted too. Raises HTTPException (400, 408,
+    411, 413, 415, 422).
+    """
+    _check_head(request, most)
+    counted = Request(request.scope, _counted(request.receive, most))
+    try:
+        with anyio.fail_after(seconds):
+            form = await counted.form(max_files=len(files), max_fields=MOST_FIELDS, max_part_size=most)
+            return await _read(form, files)
+    except TimeoutError:
+        raise HTTPException(408, "The form came in too slowly. Send it once more.") from None
+    except (MultiPartException, FormParserError, UnicodeError, ClientDisconnect) as error:
+        raise HTTPException(400, "The form cannot be read. Load the page again.") from error
+
+
+def _check_head(request: Request, most: int) -> None:
+    length = request.headers.get("content-length", "")
+    if "transfer-encoding" in request.headers or not (length.isascii() and length.isdecimal()):
+        raise HTTPException(411, "A form says how long it is.")
+    if len(length) > 12 or int(length) > most:
+        raise HTTPException(413, f"At most {size(most)} may be sent.")
+    kind, _, more = request.headers.get("content-type", "").lower().partition(";")
+    charset = more.partition("charset=")[2].partition(";")[0].strip(' "')
+    if charset not in {"", "utf-8"} or (int(length) and kind.strip() not in _KINDS):
+        raise HTTPException(415, "A form of this kind is not read here.")
+
+
+def _counted(receive: Receive, most: int) -> Receive:
+    seen = 0
+
+    async def receiving() -> Message:
+        nonlocal seen
+        message = await receive()
+        seen += len(message.get("body", b""))
+        if seen > most:
+            raise HTTPException(413, f"At most {size(most)} may be sent.")
+        return message
+
+    return receiving
+
+
+async def _read(form: FormData, files: Sequence[str]) -> Form:
+    fields: list[tuple[str, str]] = []
+    uploads: dict[str, Upload] = {}
+    try:
+        for name, value in form.multi_items():
+            if isinstance(value, str):
+                fields.append((_plain(name), _plain(value)))
+            elif name in files:
+                kind = value.content_type or ""
+                uploads[name] = Upload(_plain(value.filename or ""), kind, await value.read())
+            else:
+                raise HTTPException(422, "A file was sent that is not asked for. Nothing was changed.")
+    finally:
+        await form.close()
+    return Form(tuple(fields), uploads)
+
+
+def _plain(text: str) -> str:
+    """Return a text that can be kept and written; refuse NUL and half a sign (a lone surrogate)."""
+    if "\0" in text or any("\ud800" <= sign <= "\udfff" for sign in text):
+        raise HTTPException(422, "The form holds a sign that cannot be written. Type it again without it.")
+    return text
+
+
+def size(count: int) -> str:
+    """Return a number of bytes in words.
+
+    >>> size(524288), size(3145728)
+    ('512 KiB', '3 MiB')
+    """
+    return f"{count // 1024} KiB" if count < 1024 * 1024 else f"{count // (1024 * 1024)} MiB"
