@@ -6,11 +6,15 @@ BIN := $(VENV)/bin
 READY := $(VENV)/ready
 CODE := $(wildcard src tests bench lab tools examples)
 
-.PHONY: run test walk lint format docs bench lab lock clean
+.PHONY: run serve test walk lint format docs bench lab lock clean
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
 	$(BIN)/onewhole film examples/room12/sheet.txt --to out --voice synthetic
+
+# The browser door: prints the address to open; Ctrl-C stops it.
+serve: $(READY)
+	$(BIN)/onewhole serve
 
 # The checks that read the code come first, so that pytest has the last word.
 test: lint

@@ -27,6 +27,7 @@ VERBS: dict[str, str] = {
     "again": "Print a short page like a sheet, with new numbers, to check again.",
     "reached": "See who reached the bar on a page.",
     "keep": "Back up and restore the file of a class; give out or erase a child.",
+    "serve": "Open the whole round in the browser, on this machine.",
     "night": "Do all of it for one folder.",
 }
 
