@@ -21,8 +21,8 @@ __all__ = ["CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "MOST_WEEKS", "Hint", "Story
 #: What stands beside the picture.
 CERTAINTY = (
     "Each band is a 95 % score interval (Wilson 1927) round the share of answers that are right, of those "
-    "that were written and could be read. Few answers give a wide band: then next to nothing is known. Answers of "
-    "one evening hang together, so the truth may lie outside more often than that."
+    "that were written and could be read. Few answers give a wide band: then next to nothing is known. "
+    "Answers of one evening hang together, so the truth may lie outside more often than that."
 )
 
 

@@ -34,7 +34,7 @@ def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
 
     A band reaches from its low to its high share, a bold stroke marks the share right, and under it stand
     the counts and the Monday of the week. Weeks follow each other without a gap, also those in which nothing
-    was answered. Title and description say the same in words. Returns nothing ("") where nothing was answered.
+    was answered. Title and description say the same in words. Returns "" where nothing was answered.
 
     >>> from onewhole.marking.band import band
     >>> drawn = skill_weeks_picture([SkillRow("comparing", {date(2026, 11, 23): band(3, 4)})])
