@@ -53,9 +53,7 @@ def run(
     os.umask(0o077)  # whatever is made from here on, films and printed pages too, is read by its owner only
     path = (made_private(data_folder(os.environ, Path.home())) / "my.class") if file is None else file
     if not path.parent.is_dir():
-        raise InputError(
-            "The folder is not there", where=str(path.parent), remedy="Make it, or name another."
-        )
+        raise InputError("The folder is not there", where=str(path.parent), remedy="Make it first.")
     if password:
         set_password(path, _typed_twice())
         print(f"The password for {path} is set.")
