@@ -1,6 +1,6 @@
 """Nights are reckoned one after another, each with what the earlier ones showed, and kept as a cache."""
 
-from datetime import UTC, date, datetime, timedelta
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -20,19 +20,10 @@ from onewhole.desk.notebooks import Notebook, Tonight, and_tonight
 from onewhole.desk.reckoning import leaves, missing_before, reckon, reckon_missing, reckoned
 from onewhole.desk.word import group_key
 from onewhole.marking.finding import Status
-from onewhole.store.answers import KeptAnswer, keep_answer, keep_answers
+from onewhole.store.answers import KeptAnswer, keep_answer
 from onewhole.store.corrections import Corrected, Correction, keep_correction
 from onewhole.store.reckonings import keep_reckoning
-
-NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
-DAY = date(2026, 9, 1)
-TYPED = "title: Kite tails {}\n\n1. 9 5/8 - 4 6/8\n2. 8 1/6 - 3 5/6\n3. 6 1/4 - 3 2/4\n"
-ROWS = {
-    "K01": ("5 1/8", "5 4/6", "3 1/4"),
-    "K02": ("4 7/8", "4 2/6", "2 3/4"),
-    "K03": ("5 1/8", "5 4/6", "2 3/4"),
-    "K04": ("4 6/8", "x", "2 3/4"),
-}
+from tests.kit.club import DAY, NOW, ROWS, TYPED, small_club
 
 
 def write(book: Store, night: int, code: str, label: str, text: str) -> None:
@@ -49,17 +40,7 @@ def say(book: Store, night: int, code: str, of: Corrected, text: str) -> None:
 def book(tmp_path: Path) -> Store:
     """A class of five, K05 away, with three nights of answers; the third night has the first one's page."""
     made = open_book(tmp_path / "room12.class")
-    start_room(made, "Room 12", 5, NOW)
-    for at in range(3):
-        page = set_night(made, 1, TYPED.format(at % 2), DAY + timedelta(days=at), NOW)
-        keep_answers(
-            made,
-            [
-                KeptAnswer(page.night.number, code, label, text, NOW, "teacher")
-                for code, row in ROWS.items()
-                for label, text in zip(page.labels, row, strict=True)
-            ],
-        )
+    small_club(made, 3)
     return made
 
 

@@ -31,11 +31,13 @@ from onewhole.store.corrections import corrections_of
 from onewhole.store.reckonings import keep_reckoning, reckonings_of
 
 __all__ = [
+    "Handed",
     "Leave",
     "Leaves",
     "PupilLeave",
     "Reckoned",
     "leaves",
+    "marked_of",
     "missing_before",
     "reckon",
     "reckon_missing",
@@ -51,10 +53,24 @@ Progress = Callable[[int, int], None]
 
 
 @dataclass(frozen=True, slots=True)
+class Handed:
+    """What a night is marked from: page and answers (CSV) as text, the day, what the nights before left."""
+
+    typed: str
+    answers: str
+    day: date
+    before: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Reckoned:
-    """A night read: ``said`` is what the answers alone say, ``marked`` has the teacher's ``word`` in it."""
+    """A night read: ``said`` is what the answers alone say, ``marked`` has the teacher's ``word`` in it.
+
+    ``handed`` is all that ``said`` comes from (:func:`marked_of`).
+    """
 
     page: NightPage
+    handed: "Handed"
     said: Marked
     marked: Marked
     word: Word
@@ -181,23 +197,22 @@ def _read(
     book: Store, here: Room, page: NightPage, before: tuple[str, ...], *, hold: bool = False
 ) -> Reckoned:
     word = word_of(corrections_of(book, page.night.number))
-    marking = _mark_and_hold if hold else _mark
-    said = marking(page.kept.typed, _answers(book, page, here), page.night.day, before)
-    return Reckoned(page, said, with_word(said, word), word)
+    handed = Handed(page.kept.typed, _answers(book, page, here), page.night.day, before)
+    said = marked_of(handed) if hold else _mark(handed)
+    return Reckoned(page, handed, said, with_word(said, word), word)
 
 
 @lru_cache(maxsize=HELD)
-def _mark_and_hold(typed: str, answers: str, day: date, before: tuple[str, ...]) -> Marked:
-    """Mark a night; the same once more costs nothing."""
-    return _mark(typed, answers, day, before)
+def marked_of(handed: Handed) -> Marked:
+    """Return a night marked by what the answers alone say; the same once more costs nothing."""
+    return _mark(handed)
 
 
-def _mark(typed: str, answers: str, day: date, before: tuple[str, ...]) -> Marked:
-    """Mark a night after those that left these texts."""
+def _mark(handed: Handed) -> Marked:
     book = Notebook()
-    for text in before:
+    for text in handed.before:
         book = book.and_night(notebook_night(text))
-    return mark_sheet(sheet_typed(typed), answers, tonight=Tonight(book, day))
+    return mark_sheet(sheet_typed(handed.typed), handed.answers, tonight=Tonight(book, handed.day))
 
 
 def _answers(book: Store, page: NightPage, here: Room) -> str:

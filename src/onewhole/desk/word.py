@@ -13,10 +13,12 @@ from onewhole.marking.group import Group
 from onewhole.marking.seating import MEETS
 from onewhole.store.corrections import Corrected, Correction
 
-__all__ = ["Word", "group_key", "place_of", "with_word", "word_of"]
+__all__ = ["MOVED", "Word", "group_key", "place_of", "with_word", "word_of"]
 
 #: Between the name of a group and the key of its conversation, where the teacher's choice is kept.
 BETWEEN = ": "
+#: How the reason of a pupil begins whom the teacher moved.
+MOVED = "moved here by the teacher"
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,9 +81,7 @@ def moved(groups: Sequence[Group], places: Mapping[str, str]) -> tuple[Group, ..
     if not goes:
         return tuple(groups)
     placings = {
-        placed.pupil: replace(
-            placed, because=f"moved here by the teacher; the answers said {group.name}: {placed.because}"
-        )
+        placed.pupil: replace(placed, because=f"{MOVED}; the answers said {group.name}: {placed.because}")
         if placed.pupil in goes
         else placed
         for group in groups
