@@ -177,7 +177,7 @@ def test_a_recording_is_kept_and_heard_again(book: Store) -> None:
     """What is kept comes back byte for byte; recorded anew, the new one counts; taken away, it is gone."""
     page, shown = seen(book)
     kept = keep(book, 1, shown, "1", GOOD, kind="audio/webm;codecs=opus", now=NOW)
-    assert (kept.label, kept.fits, kept.same) == ("1", True, True)
+    assert (kept.label, kept.fits) == ("1", True)
     assert kept.seconds.endswith(" seconds")
     assert sound_of(book, 1, "1").sound == GOOD.sound
     assert heard(book, 1, shown) == {"1": kept}
@@ -226,7 +226,7 @@ def test_a_recording_for_another_board_is_not_heard_and_said(book: Store, tmp_pa
     keep(book, 1, shown, "2", recorded("2"), kind="audio/webm", now=NOW)
     keep_plan(book, 1, FilmPlan({"2": Choice("count_up", length="in full")}))
     _, after = seen(book)
-    assert [(one.fits, one.same) for one in heard(book, 1, after).values()] == [(True, True), (False, False)]
+    assert [one.fits for one in heard(book, 1, after).values()] == [True, False]
     assert steps_of(book, 1) == {}
     made = film_night(book, page, tmp_path / "film", when=NOW)
     assert any("problem 2 was made for other steps" in note for note in made.notes)

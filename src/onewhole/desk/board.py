@@ -1,6 +1,7 @@
 """The board of a night for the browser: its steps with what is said, and the page that plays it."""
 
 import hashlib
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
@@ -11,9 +12,10 @@ from onewhole.desk.film import BROWSER, told
 from onewhole.desk.film_plan import FilmPlan
 from onewhole.desk.lesson import refused
 from onewhole.desk.voicing import named_parts
+from onewhole.notations.text import text
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.key import answer_key
-from onewhole.walkthroughs.cue import Role
+from onewhole.walkthroughs.cue import Cue, Role, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter
 from onewhole.writers.walkthrough_html import walkthrough_html
 
@@ -47,8 +49,8 @@ class BoardStep:
 class BoardPart:
     """A part of the walkthrough: "opening", a problem's label or "closing"; its name; its steps.
 
-    ``seconds`` is how long it takes when it is read at an ordinary pace; ``stamp`` changes when the steps of
-    its board do.
+    ``seconds`` is how long it takes when it is read at an ordinary pace; ``stamp`` changes when what is
+    written at its steps does.
     """
 
     label: str
@@ -107,14 +109,20 @@ def _offered(sheet: Sheet, choices: tuple[Choice, ...]) -> tuple[Offered, ...]:
 
 
 def _part(chapter: TimedChapter) -> BoardPart:
-    acts = [(cue.cue.role, cue.cue.acts) for cue in chapter.cues]
+    written = [(cue.cue.role.value, *_written(cue.cue)) for cue in chapter.cues]
     return BoardPart(
         chapter.label,
         chapter.title,
         tuple(_step(cue) for cue in chapter.cues),
         chapter.end - chapter.start,
-        hashlib.sha256(repr(acts).encode()).hexdigest()[:16],
+        hashlib.sha256(repr(written).encode()).hexdigest()[:16],
     )
+
+
+def _written(cue: Cue) -> Iterator[str]:
+    for act in cue.acts:
+        if isinstance(act, Write):
+            yield act.content if isinstance(act.content, str) else text(act.content)
 
 
 def _step(timed: Timed) -> BoardStep:

@@ -24,23 +24,20 @@ KINDS = ("audio/webm", "audio/mp4", "audio/wav")
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """What is known of a kept recording without reading its sound: its length, and whether it still fits.
-
-    ``fits`` says that the board has as many steps as when it was recorded; ``same`` that they are the same.
+    """What is known of a kept recording without reading its sound: how long it is in words ("" where that is
+    not known), and whether the board is written as it was when it was recorded.
     """
 
     label: str
     seconds: str
     fits: bool
-    same: bool
 
 
 @dataclass(frozen=True, slots=True)
 class _Mark:
-    """What the board was like when a part was recorded."""
+    """How long a recording is, and the stamp of the board it was recorded at."""
 
     seconds: str
-    steps: int
     stamp: str
 
 
@@ -67,7 +64,7 @@ def keep(
     part = board.part(label)
     length = check_recorded(label, recorded, None if part is None else len(part.steps))
     assert part is not None, "a part that is not there was refused"
-    mark = _Mark(length, len(part.steps), part.stamp)
+    mark = _Mark(length, part.stamp)
     keep_recording(book, KeptRecording(night, label, plain, recorded.sound, recorded.steps, now))
     marks = {**_marks(book, night), label: mark}
     set_setting(book, _name(night), json.dumps({label: asdict(one) for label, one in marks.items()}))
@@ -77,8 +74,7 @@ def keep(
 def heard(book: Store, night: int, board: Board) -> dict[str, Heard]:
     """Return what is recorded of a night, by label; sound is not read."""
     marks = _marks(book, night)
-    unknown = _Mark("", 0, "")
-    return {label: _heard(label, marks.get(label, unknown), board) for label in recorded_labels(book, night)}
+    return {label: _heard(label, marks.get(label), board) for label in recorded_labels(book, night)}
 
 
 def sound_of(book: Store, night: int, label: str) -> KeptRecording:
@@ -99,10 +95,12 @@ def forget(book: Store, night: int, label: str) -> None:
 def usable(book: Store, night: int, board: Board) -> tuple[dict[str, Recorded], tuple[str, ...]]:
     """Return the recordings that fit the board as it is now, and words about those that do not."""
     fitting: dict[str, Recorded] = {}
+    marks = _marks(book, night)
     notes: list[str] = []
     for one in recordings_of(book, night):
         part = board.part(one.label)
-        if part is not None and len(part.steps) == len(one.cues) + 1:
+        fits = _heard(one.label, marks.get(one.label), board).fits
+        if fits and part is not None and len(part.steps) == len(one.cues) + 1:
             fitting[one.label] = Recorded(one.sound, one.cues)
         else:
             notes.append(
@@ -112,10 +110,11 @@ def usable(book: Store, night: int, board: Board) -> tuple[dict[str, Recorded], 
     return fitting, tuple(notes)
 
 
-def _heard(label: str, mark: _Mark, board: Board) -> Heard:
+def _heard(label: str, mark: _Mark | None, board: Board) -> Heard:
     part = board.part(label)
-    fits = part is not None and len(part.steps) == mark.steps
-    return Heard(label, mark.seconds, fits, part is not None and part.stamp == mark.stamp)
+    if mark is None:
+        return Heard(label, "", part is not None)
+    return Heard(label, mark.seconds, part is not None and part.stamp == mark.stamp)
 
 
 def _marks(book: Store, night: int) -> dict[str, _Mark]:
