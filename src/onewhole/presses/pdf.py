@@ -74,6 +74,30 @@ def press_images(source: str, *, data: bytes) -> tuple[bytes, ...]:
             )
     except typst.TypstError as error:
         raise _refusal(error) from error
+    return _each(made)
+
+
+def press_drawings(source: str, *, data: bytes) -> tuple[bytes, ...]:
+    r"""Return each page that `source` describes as an SVG, for a screen; otherwise as :func:`press`.
+
+    Letters are drawn as shapes, so it needs no font and holds no words. A labelled part of the page carries
+    its label as `data-typst-label`.
+
+    >>> pages = press_drawings("#set page(width: 3pt, height: 2pt, margin: 0pt)\n#pagebreak()", data=b"")
+    >>> [page[:4] for page in pages]
+    [b'<svg', b'<svg']
+    """
+    compiler, turn = _machine()
+    try:
+        with turn:
+            made = compiler.compile(source.encode(), format="svg", sys_inputs={"data": data.decode("utf-8")})
+    except typst.TypstError as error:
+        raise _refusal(error) from error
+    return _each(made)
+
+
+def _each(made: bytes | list[bytes] | None) -> tuple[bytes, ...]:
+    """Return the pages of a drawing, of which one alone comes by itself."""
     assert made is not None
     return (made,) if isinstance(made, bytes) else tuple(made)
 

@@ -22,6 +22,8 @@ TEN = 10
 WHOLES = 9
 #: So many rows of numbers are looked at and no more: spaces of long numbers are too large to walk.
 LOOKED_AT = 20_000
+#: Nearly every other row of a model that can be of the other sort is: so few are looked at for one.
+NEAR = 300
 
 _T = TypeVar("_T")
 
@@ -46,6 +48,27 @@ def parallel(statement: Statement) -> Iterator[Statement]:
     for found in _walk(statement):
         if model.like(found) and (key := twin_key(found)) not in seen and model.no_new_trap(found):
             seen.add(key)
+            yield found
+
+
+def of_the_other_sort(statement: Statement) -> Iterator[Statement]:
+    """Yield problems with the same operations and denominators that need regrouping where this one does not.
+
+    And the other way round. There may be none: what is taken from a bare whole always opens it.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> needs(next(of_the_other_sort(read_statement("7 2/6 - 3 5/6")))).regrouping
+    False
+    """
+    own = needs(statement)
+    for found in islice(_walk(statement), NEAR):
+        try:
+            meant, other = meaning(found), needs(found)
+        except OnewholeError:
+            continue
+        whole = isinstance(meant, Relation) or meant > 0
+        same = (other.operations, other.denominators) == (own.operations, own.denominators)
+        if whole and same and other.regrouping != own.regrouping:
             yield found
 
 

@@ -3,11 +3,15 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
+from math import ceil
 
 from onewhole.misconceptions.catalogue import by_id, shows
+from onewhole.misconceptions.slip import Slip
 from onewhole.notations.text import text
 from onewhole.problems.traps import is_at_heart
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import MOST_MINUTES
 from onewhole.sheets.page import Page, page
 from onewhole.sheets.reading_level import AIM, reading_level
 from onewhole.sheets.standards import StandardNote
@@ -44,7 +48,8 @@ class Finding:
 
     ``key`` names its sort (a standard's code, or climb, twins, minutes, alike, hidden, reading, story),
     ``words`` say what is found, ``labels`` the problems it is about (none: the page), and ``remedy`` what may
-    be done.
+    be done. ``adds`` is a problem that takes the finding away when it is added, ``sets`` a setting that does;
+    both are empty where there is none.
     """
 
     key: str
@@ -52,6 +57,8 @@ class Finding:
     words: str
     labels: tuple[str, ...]
     remedy: str
+    adds: str = ""
+    sets: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +100,10 @@ def _minutes(seen: Page) -> Iterator[Finding]:
     guess = "These are our own start values: correct the budget from real nights."
     if budget is not None and seen.minutes > budget:
         words = f"{takes}, more than the {budget} that you set."
-        yield Finding("minutes", Severity.ADVICE, words, (), f"Leave some problems out, or set more. {guess}")
+        remedy = f"Leave some problems out, or set more. {guess}"
+        enough = ceil(seen.minutes)
+        sets = f"minutes: {enough}" if enough <= MOST_MINUTES else ""
+        yield Finding("minutes", Severity.ADVICE, words, (), remedy, sets=sets)
     if seen.minutes > seen.evening:
         words = f"{takes}; ten minutes a grade is {seen.evening} for one evening, all subjects together."
         yield Finding("minutes", Severity.ADVICE, words, (), f"Leave some problems out. {guess}")
@@ -114,30 +124,41 @@ def _alike(seen: Page) -> Iterator[Finding]:
         labels = tuple(one.label for one in seen.problems if keys[0] in {slip.pattern for slip in one.slips})
         names = " and ".join(f"{key} ({by_id(key).name})" for key in keys)
         words = f"This page cannot tell {names} apart: they write the same answers on it."
-        yield Finding("alike", Severity.ADVICE, words, labels, _telling(keys))
+        adds = _telling(keys)
+        remedy = (
+            f"Add a problem that tells them apart, such as {adds}."
+            if adds
+            else "Ask the child to show the pieces: no answer alone tells them apart."
+        )
+        yield Finding("alike", Severity.ADVICE, words, labels, remedy, adds)
 
 
 def _telling(keys: tuple[str, ...]) -> str:
-    """Name a problem on which the patterns write different answers."""
+    """Return a problem on which the patterns write different answers, or nothing."""
     for typed in TELLING:
-        wrote = [slip.wrote for slip in shows(read_statement(typed)) if slip.pattern in keys]
+        wrote = [slip.wrote for slip in _slips(typed) if slip.pattern in keys]
         if len(set(wrote)) == len(wrote) >= len(keys) - 1 > 0:
-            return f"Add a problem that tells them apart, such as {typed}."
-    return "Ask the child to show the pieces: no answer alone tells them apart."
+            return typed
+    return ""
 
 
 def _hidden(seen: Page) -> Iterator[Finding]:
     for key in filter(is_at_heart, seen.hidden):
         labels = tuple(one.label for one in seen.problems if key in one.traps.lucky)
         words = f"{key} ({by_id(key).name}) gives the right answer by luck wherever it could show."
-        yield Finding("hidden", Severity.NOTE, words, labels, _telling_one(key))
+        adds = next((typed for typed in TELLING if key in {slip.pattern for slip in _slips(typed)}), "")
+        remedy = (
+            f"Add a problem that shows it, such as {adds}."
+            if adds
+            else "A right answer here says nothing about it."
+        )
+        yield Finding("hidden", Severity.NOTE, words, labels, remedy, adds)
 
 
-def _telling_one(key: str) -> str:
-    for typed in TELLING:
-        if key in {slip.pattern for slip in shows(read_statement(typed))}:
-            return f"Add a problem that shows it, such as {typed}."
-    return "A right answer here says nothing about it."
+@cache
+def _slips(typed: str) -> tuple[Slip, ...]:
+    """Work every pattern on one of the problems that tell; once, for there are few."""
+    return shows(read_statement(typed))
 
 
 def _falls(seen: Page) -> Iterator[Finding]:

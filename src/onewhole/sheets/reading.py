@@ -47,7 +47,7 @@ def read_sheet(text: str, file: str | None = None) -> Sheet:
     >>> sheet.header.title, [problem.label for problem in sheet.problems]
     ('Kites', ['1', '2a'])
     """
-    lines = _LINE_END.split(text.removeprefix("\N{ZERO WIDTH NO-BREAK SPACE}"))
+    lines = lines_of(text)
     draft = _Draft()
     start = _read_header(lines, draft)
     header, wrong = header_of(draft.said)
@@ -93,6 +93,33 @@ def _read_header(lines: list[str], draft: _Draft) -> int:
 def _setting(line: str) -> re.Match[str] | None:
     """Return the parts of a line that looks like a setting; a label is none."""
     return None if _LABELLED.match(line) else _SETTING.fullmatch(line)
+
+
+def label_in(line: str) -> re.Match[str] | None:
+    """Return where a line's label stands (group ``label``) and ends; None for a line without one.
+
+    >>> label_in("2a) 52 - 27")["label"]
+    '2a'
+    """
+    return _LABELLED.match(line)
+
+
+def setting_in(line: str) -> re.Match[str] | None:
+    """Return the parts of a line of the header (groups ``name`` and ``value``); None for any other line.
+
+    >>> setting_in("title: Kites")["name"]
+    'title'
+    """
+    return _setting(line)
+
+
+def lines_of(text: str) -> list[str]:
+    r"""Return the lines of a text with the line ends of any computer.
+
+    >>> lines_of("1. 5 - 2\r\n2. 6 - 3")
+    ['1. 5 - 2', '2. 6 - 3']
+    """
+    return _LINE_END.split(text.removeprefix("\N{ZERO WIDTH NO-BREAK SPACE}"))
 
 
 def _item(line: str, number: int, draft: _Draft) -> Iterator[Item]:

@@ -1,0 +1,265 @@
+"""A page while it is typed: how it prints, its room, what is found in it, or what cannot be read."""
+
+import re
+from base64 import b64encode
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
+from fractions import Fraction
+
+from onewhole.errors import InputError, OnewholeError
+from onewhole.notations.speech import say
+from onewhole.notations.text import text
+from onewhole.presses.pdf import PressError, press, press_drawings
+from onewhole.problems.problem import Problem
+from onewhole.sheets.audit import Audit, Finding, Severity, audit
+from onewhole.sheets.document import Instruction, Sheet, SheetError
+from onewhole.sheets.reading import lines_of, read_sheet
+from onewhole.sheets.remedied import Changed
+from onewhole.sheets.remedied import remedied as mended
+from onewhole.sheets.remedies import Act, Remedy, remedies
+from onewhole.sheets.room import Room, room
+from onewhole.sheets.rows import Rows
+from onewhole.writers.pupil_page import pupil_page
+
+__all__ = [
+    "Act",
+    "Changed",
+    "Drawn",
+    "Laid",
+    "Mistake",
+    "Note",
+    "Remedy",
+    "Stands",
+    "laid",
+    "moved",
+    "remedied",
+    "remedy_named",
+]
+
+#: More than this is no page for one night: it is not laid out while it is typed.
+LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
+
+_PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
+_NO_SIGN = re.compile(r"No font here has the sign (.+)")
+
+
+@dataclass(frozen=True, slots=True)
+class Mistake:
+    """What cannot be read: where (from 1; None where no line is to blame), what, and what to do next."""
+
+    line: int | None
+    column: int | None
+    what: str
+    remedy: str
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """One page as it prints: an SVG, and what stands on it in words."""
+
+    svg: bytes
+    words: str
+
+    @property
+    def address(self) -> str:
+        """Return the picture as an address that holds it."""
+        return f"data:image/svg+xml;base64,{b64encode(self.svg).decode()}"
+
+
+@dataclass(frozen=True, slots=True)
+class Stands:
+    """A problem of the page: its label, line, what it asks, and the room measured for it in words."""
+
+    label: str
+    line: int
+    asks: str
+    room: str
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """Something found: which lines it is about (none: the whole page), and what one click may do."""
+
+    key: str
+    advice: bool
+    words: str
+    remedy: str
+    lines: tuple[int, ...]
+    remedies: tuple[Remedy, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """A page as far as it could be laid out. With mistakes there is nothing else."""
+
+    mistakes: tuple[Mistake, ...] = ()
+    pages: tuple[Drawn, ...] = ()
+    problems: tuple[Stands, ...] = ()
+    notes: tuple[Note, ...] = ()
+    minutes: Fraction = Fraction(0)
+    told: str = ""
+
+    @property
+    def readable(self) -> bool:
+        """Say whether there is a page."""
+        return not self.mistakes
+
+
+def laid(typed: str, now: datetime) -> Laid:
+    r"""Lay a typed sheet out; whatever is typed, an answer comes back and nothing is raised.
+
+    What is laid out can be printed: it was pressed, with ``now`` (that has a time zone) as its date.
+
+    >>> from datetime import UTC
+    >>> now = datetime(2026, 11, 24, tzinfo=UTC)
+    >>> laid("1. 5 -", now).mistakes[0].line
+    1
+    >>> page = laid("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", now)
+    >>> page.told
+    'One page, about 2 1/2 minutes, 2 problems, 1 of them with regrouping.'
+    """
+    try:
+        sheet = _read(typed)
+        drawn = _drawn(sheet, now)
+        looked = audit(sheet)
+    except OnewholeError as error:
+        return Laid(mistakes=tuple(_mistakes(error, typed)))
+    problems = tuple(_stands(one, room(one, sheet)) for one in sheet.problems)
+    notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
+    return Laid((), drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn)))
+
+
+def remedied(typed: str, remedy: Remedy) -> Changed:
+    """Return a typed sheet after one click, and in words what was done. Raises InputError."""
+    return mended(typed, remedy)
+
+
+def remedy_named(act: str, labels: Sequence[str] = (), values: Sequence[str] = ()) -> Remedy:
+    """Return a remedy that came back from a page. Raises InputError for one that no page offers.
+
+    >>> remedy_named("leave out", ["2"]).labels
+    ('2',)
+    """
+    if act not in set(Act) or (act == Act.ASK_INSTEAD and len(labels) != len(values)):
+        msg = "there is no such remedy"
+        raise InputError(msg, remedy="Choose one that stands beside a note.")
+    return Remedy(Act(act), "", tuple(labels), tuple(values))
+
+
+def moved(typed: str, label: str, to: int) -> Changed:
+    r"""Return a typed sheet with a problem in another place down the page (from 1).
+
+    Instructions, header and blank lines stay where they are, and labels 1, 2, 3 stay in that order down the
+    page. The sheet need not be readable. Raises InputError for a label that is not there.
+
+    >>> moved("a. 5 - 2\n# Look first.\nb. 6 - 3", "b", 1).typed
+    'b. 6 - 3\n# Look first.\na. 5 - 2'
+    """
+    rows = Rows.of(typed)
+    before, most = rows.place(label), len(rows.problems)
+    to = max(1, min(to, most))
+    words = f"Problem {label} is number {to} of {most} now." if to != before else f"Problem {label} stays."
+    return Changed(rows.moved(label, to).typed, words)
+
+
+def _read(typed: str) -> Sheet:
+    if len(typed) > LONGEST_TYPED:
+        msg = f"there are {len(typed)} characters, and a page has {LONGEST_TYPED} at most"
+        raise SheetError(msg, remedy="Take some out.")
+    sheet = read_sheet(typed)
+    if len(sheet.problems) > MOST_PROBLEMS:
+        msg = (
+            f"there are {len(sheet.problems)} problems, and a page for one night has {MOST_PROBLEMS} at most"
+        )
+        raise SheetError(msg, line=sheet.problems[MOST_PROBLEMS].line, remedy="Leave some out.")
+    return sheet
+
+
+def _mistakes(error: OnewholeError, typed: str) -> Iterator[Mistake]:
+    several = error.mistakes if isinstance(error, SheetError) else ()
+    for one in several or (error,):
+        line = one.line if isinstance(one, InputError) else _line_of_signs(one, typed)
+        column = one.column if isinstance(one, InputError) else None
+        yield Mistake(line, column, one.what, one.remedy or "")
+
+
+def _line_of_signs(error: OnewholeError, typed: str) -> int | None:
+    """Return the first line with a sign that no font has."""
+    found = _NO_SIGN.match(error.what) if isinstance(error, PressError) else None
+    signs = set(found[1].replace(" ", "")) if found else set()
+    return next((at for at, line in enumerate(lines_of(typed), 1) if signs & set(line)), None)
+
+
+def _drawn(sheet: Sheet, now: datetime) -> tuple[Drawn, ...]:
+    """Draw the pupil page, and say of each sheet of paper what stands on it.
+
+    It is pressed too, which costs little once it is drawn: that refuses a sign that no font has.
+    """
+    printed = pupil_page(sheet)
+    drawings = press_drawings(printed.source, data=printed.content)
+    press(printed.source, data=printed.content, when=now)
+    on: dict[str, int] = {}
+    for at, svg in enumerate(drawings):
+        for label in _PLACED.findall(svg):
+            on.setdefault(label.decode(), at)
+    said: list[list[str]] = [[] for _ in drawings]
+    waiting: list[str] = []
+    for item in sheet.items:
+        if isinstance(item, Instruction):
+            waiting.append(item.words)
+            continue
+        said[on.get(item.label, 0)] += [*waiting, _said(item)]
+        waiting = []
+    said[-1] += waiting
+    title = sheet.header.title or "The page"
+    return tuple(
+        Drawn(svg, " ".join((f"{title}, page {at} of {len(drawings)}.", *words)))
+        for at, (svg, words) in enumerate(zip(drawings, said, strict=True), 1)
+    )
+
+
+def _said(problem: Problem) -> str:
+    asks = problem.story or say(problem.statement)
+    return f"Problem {problem.label}: {asks.rstrip('.')}."
+
+
+def _stands(problem: Problem, needed: Room) -> Stands:
+    lines = "1 line" if needed.lines == 1 else f"{needed.lines} lines"
+    width, height = round(needed.width_mm), round(needed.height_mm)
+    measured = f"{lines}, {width} by {height} mm"
+    if needed.picture:
+        measured += f", picture {round(needed.picture.width_mm)} by {round(needed.picture.height_mm)} mm"
+    return Stands(problem.label, problem.line, text(problem.statement), measured)
+
+
+def _note(found: Finding, looked: Audit, typed: str) -> Note:
+    lines = tuple(one.line for one in looked.page.sheet.problems if one.label in found.labels)
+    clicks = remedies(found, looked)
+    if not found.labels:
+        header = Rows.of(typed).settings
+        names = {said.partition(":")[0] for said in (found.sets, *(v for one in clicks for v in one.values))}
+        lines = tuple(at + 1 for name, at in header.items() if name in names)
+    advice = found.severity is Severity.ADVICE
+    return Note(found.key, advice, found.words, found.remedy, lines, clicks)
+
+
+def _gathered(notes: Iterable[Note]) -> Iterator[Note]:
+    """Tell as one what is found of several patterns alike: about the same lines, with the same clicks."""
+    alike: dict[object, list[Note]] = {}
+    for note in notes:
+        alike.setdefault((note.key, note.lines, note.remedy, note.remedies), []).append(note)
+    for first, *more in alike.values():
+        others = "one other pattern" if len(more) == 1 else f"{len(more)} other patterns"
+        yield replace(first, words=f"{first.words} The same is true of {others}.") if more else first
+
+
+def _told(looked: Audit, pages: int) -> str:
+    page = looked.page
+    wholes, rest = divmod(page.minutes, 1)
+    minutes = f"{wholes} 1/2" if rest else f"{wholes}"
+    many, regroup = len(page.problems), sum(one.needs.regrouping for one in page.problems)
+    paper = "One page" if pages == 1 else f"{pages} pages"
+    problems = "1 problem" if many == 1 else f"{many} problems"
+    time = "1 minute" if minutes == "1" else f"{minutes} minutes"
+    return f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."

@@ -1,0 +1,170 @@
+"""A typed sheet as rows: problems reordered, added, taken out and changed, every other row left as it is."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from onewhole.errors import InputError
+from onewhole.problems.problem import LABEL
+from onewhole.sheets.document import SheetError
+from onewhole.sheets.reading import label_in, lines_of, setting_in
+from onewhole.sheets.settings import setting_named
+
+HIGHEST_LABEL = 999
+
+
+@dataclass(frozen=True)
+class Rows:
+    r"""The lines of a sheet, readable as a whole or not.
+
+    A row under the header that begins with a label is a problem's. Where the labels are 1, 2, 3 and so on
+    down the page they stay so whatever is done; other labels stay with their problems.
+
+    >>> Rows(("1. 5 - 2", "# Look first.", "2. 6 - 4")).moved("2", 1).typed
+    '1. 6 - 4\n# Look first.\n2. 5 - 2'
+    """
+
+    lines: tuple[str, ...]
+
+    @classmethod
+    def of(cls, typed: str) -> "Rows":
+        """Return the rows of a typed sheet."""
+        return cls(tuple(lines_of(typed)))
+
+    @property
+    def typed(self) -> str:
+        """Return the rows as one text."""
+        return "\n".join(self.lines)
+
+    @cached_property
+    def settings(self) -> Mapping[str, int]:
+        """Return the place of each setting of the header by its name, in their order."""
+        found: dict[str, int] = {}
+        start = next((at for at, line in enumerate(self.lines) if line.strip()), len(self.lines))
+        for at, line in enumerate(self.lines[start:], start):
+            said = setting_in(line)
+            if said is None:
+                break
+            found.setdefault(_setting_name(said["name"]), at)
+        return found
+
+    @cached_property
+    def problems(self) -> Mapping[str, int]:
+        """Return the place of each problem's row by its label, down the page."""
+        found: dict[str, int] = {}
+        for at, line in enumerate(self.lines):
+            label = label_in(line)
+            if label:
+                found.setdefault(label["label"], at)
+        return found
+
+    @property
+    def counted(self) -> bool:
+        """Say whether the labels are 1, 2, 3 and so on."""
+        return list(self.problems) == [str(at) for at in range(1, len(self.problems) + 1)]
+
+    def place(self, label: str) -> int:
+        """Return which problem down the page has a label, from 1. Raises SheetError."""
+        for at, known in enumerate(self.problems, 1):
+            if known.casefold() == label.casefold():
+                return at
+        msg = f"there is no problem {label[:40]} on this sheet"
+        raise SheetError(msg, remedy="Choose one that stands there.")
+
+    def moved(self, label: str, to: int) -> "Rows":
+        """Return the rows with a problem in the place ``to`` down the page (from 1; beyond an end: at it)."""
+        order = list(self.problems)
+        known = order.pop(self.place(label) - 1)
+        order.insert(max(1, min(to, len(order) + 1)) - 1, known)
+        return self.in_order(order)
+
+    def in_order(self, labels: Sequence[str]) -> "Rows":
+        """Return the rows with the problems in another order, each in the row of the one it stands for."""
+        said = {label: self.lines[at] for label, at in self.problems.items()}
+        lines = list(self.lines)
+        for at, label in zip(self.problems.values(), labels, strict=True):
+            lines[at] = said[label]
+        return self._now(lines)
+
+    def without(self, labels: Sequence[str]) -> "Rows":
+        """Return the rows without some problems. Raises SheetError when none is left."""
+        gone = {list(self.problems.values())[self.place(label) - 1] for label in labels}
+        if len(gone) == len(self.problems):
+            msg = "no problem would be left on the sheet"
+            raise SheetError(msg, remedy="Add another one first.")
+        return self._now([line for at, line in enumerate(self.lines) if at not in gone])
+
+    def added(self, asked: str, after: int) -> "Rows":
+        """Return the rows with one problem more, standing after so many others where labels are counted.
+
+        Under other labels it stands last, with the next number.
+        """
+        places = list(self.problems.values())
+        after = max(0, min(after, len(places))) if self.counted else len(places)
+        lines = list(self.lines)
+        at = len(lines) if not places else places[after - 1] + 1 if after else places[0]
+        while not places and at and not lines[at - 1].strip():
+            at -= 1
+        beside = lines[places[-1]] if places else "1. 1"
+        lines.insert(at, _row(beside, self._next_label(), asked))
+        return self._now(lines)
+
+    def asking(self, asked: Mapping[str, str]) -> "Rows":
+        """Return the rows with other problems under some labels; the words of a word problem are gone."""
+        lines = list(self.lines)
+        for label, instead in asked.items():
+            at = list(self.problems.values())[self.place(label) - 1]
+            lines[at] = _row(lines[at], label, instead)
+        return Rows(tuple(lines))
+
+    def with_setting(self, said: str) -> "Rows":
+        """Return the rows with a line of the header (``picture: strip``), in place of an earlier one."""
+        name, lines = _setting_name(said.partition(":")[0]), list(self.lines)
+        if name in self.settings:
+            lines[self.settings[name]] = said
+        elif self.settings:
+            lines.insert(max(self.settings.values()) + 1, said)
+        else:
+            lines[:0] = [said, ""]
+        return Rows(tuple(lines))
+
+    def _next_label(self) -> str:
+        numbers = [int(label) for label in self.problems if label.isdigit()]
+        taken = {label.casefold() for label in self.problems}
+        after = range(max(numbers, default=0) + 1, HIGHEST_LABEL + 1)
+        free = next((str(one) for one in after if str(one) not in taken), None)
+        if free is None:
+            msg = "there is no label left for one more problem"
+            raise SheetError(msg, remedy="Use smaller numbers as labels.")
+        return free
+
+    def _now(self, lines: Sequence[str]) -> "Rows":
+        """Return other lines, their labels counted again where they were counted before."""
+        if not self.counted:
+            return Rows(tuple(lines))
+        count, found = 0, []
+        for line in lines:
+            label = label_in(line)
+            if label is None:
+                found.append(line)
+                continue
+            count += 1
+            found.append(line[: label.start("label")] + str(count) + line[label.end("label") :])
+        return Rows(tuple(found))
+
+
+def _row(beside: str, label: str, asked: str) -> str:
+    """Write a problem's row with its label set as in another row."""
+    found = label_in(beside)
+    assert found is not None
+    assert LABEL.fullmatch(label)
+    end = beside[found.end("label") : found.end()].rstrip() + " "
+    return beside[: found.start("label")] + label + end + asked
+
+
+def _setting_name(said: str) -> str:
+    """Return a setting's own name, and for none of them what is said."""
+    try:
+        return setting_named(said).name
+    except InputError:
+        return said
