@@ -15,7 +15,7 @@ from onewhole.desk.classbook import (
     set_night,
     start_room,
 )
-from onewhole.desk.demo import fill_demo
+from onewhole.desk.demo import NAME, fill_demo, is_whole, open_demo
 from onewhole.desk.mark import mark_sheet
 from onewhole.desk.sheets import sheet_in
 from onewhole.marking.finding import Status
@@ -86,3 +86,18 @@ def test_the_demo_is_never_mixed_with_what_is_there(book: Store, held: str) -> N
     with pytest.raises(StoreRefused, match="kept apart"):
         fill_demo(book, NOW)
     assert rooms(book) == before
+
+
+def test_a_demo_left_half_way_is_made_anew_and_a_whole_one_stays(tmp_path: Path) -> None:
+    """A class of the demo's name with no page is no demo; what a teacher did in a whole one stays."""
+    path = tmp_path / "demo.class"
+    half = open_book(path)
+    start_room(half, NAME, 24, NOW)
+    half.close()
+    book = open_demo(path, NOW)
+    assert is_whole(book)
+    set_night(book, 1, "1. 52 - 27", NOW.date(), NOW)
+    book.close()
+    again = open_demo(path, NOW)
+    assert (len(night_pages(again, 1)), len(rooms(again))) == (11, 1)
+    again.close()

@@ -4,7 +4,7 @@ import csv
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
-from onewhole.desk.classbook import NightPage, Room, Store, rooms, set_night, start_room
+from onewhole.desk.classbook import NightPage, Room, Store, open_book, rooms, set_night, start_room
 from onewhole.presses.texts import read_text
 from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.classes import name_pupil
@@ -12,7 +12,7 @@ from onewhole.store.refusals import StoreRefused
 from onewhole.store.sheets import newest_sheets
 from onewhole.store.steps import Step, keep_step
 
-__all__ = ["NAME", "fill_demo"]
+__all__ = ["NAME", "fill_demo", "is_whole", "open_demo"]
 
 #: What the class is called, and who is said to have written its answers.
 NAME = "Room 12, the kite club"
@@ -60,6 +60,27 @@ def fill_demo(book: Store, now: datetime) -> Room:
     for place, ago in enumerate(_SCHOOL_DAYS_AGO, start=1):
         _night(book, made.number, place, ago, now)
     return rooms(book)[0]
+
+
+def open_demo(path: Path, now: datetime) -> Store:
+    """Open the file of the demo, filled: made where there is none, made anew where it was left half-way.
+
+    Raises StoreRefused.
+    """
+    book = open_book(path)
+    if rooms(book) and not is_whole(book):
+        book.close()
+        for one in (path, path.with_name(f"{path.name}-wal"), path.with_name(f"{path.name}-shm")):
+            one.unlink(missing_ok=True)
+        book = open_book(path)
+    if not rooms(book):
+        fill_demo(book, now)
+    return book
+
+
+def is_whole(book: Store) -> bool:
+    """Say whether the demo was filled to its last page."""
+    return len(newest_sheets(book)) >= len(_SCHOOL_DAYS_AGO)
 
 
 def _night(book: Store, room_number: int, place: int, ago: int, now: datetime) -> None:
