@@ -15,13 +15,12 @@ from onewhole.desk.board import Board, board, board_html
 from onewhole.desk.choices import Choice
 from onewhole.desk.classbook import NightPage, NotThere, Store, night_page, open_book, set_night, start_room
 from onewhole.desk.film import Wishes, film_sheet, told
-from onewhole.desk.film_night import film_night
+from onewhole.desk.film_night import film_night, film_there, shown_at
 from onewhole.desk.film_plan import FilmPlan, keep_plan, plan_of
 from onewhole.desk.recordings import forget, heard, keep, sound_of
 from onewhole.desk.voicing import MOST_BYTES, Recorded, recorded_voice
 from onewhole.errors import InputError
 from onewhole.sheets.reading import read_sheet
-from onewhole.store.steps import Step, steps_of
 from onewhole.walkthroughs.timeline import FRAMES, TimedChapter
 
 NOW = dt.datetime(2026, 9, 7, 16, 30, tzinfo=dt.UTC)
@@ -227,11 +226,26 @@ def test_a_recording_for_another_board_is_not_heard_and_said(book: Store, tmp_pa
     keep_plan(book, 1, FilmPlan({"2": Choice("count_up", length="in full")}))
     _, after = seen(book)
     assert [one.fits for one in heard(book, 1, after).values()] == [True, False]
-    assert steps_of(book, 1) == {}
+    assert shown_at(book, page, 1) is None
+    assert film_there(book, page, tmp_path / "film") is None
     made = film_night(book, page, tmp_path / "film", when=NOW)
     assert any("problem 2 was made for other steps" in note for note in made.notes)
     assert onsets(tmp_path / "film" / "walkthrough.mp4")
-    assert list(steps_of(book, 1)[1]) == [Step.SHOWN]
+    assert shown_at(book, page, 1) == NOW
+    there = film_there(book, page, tmp_path / "film")
+    assert there is not None
+    assert not there.stale
+    assert there.notes == made.notes
+    assert [name for _, name in there.chapters] == [
+        "Tonight",
+        "1. 3 1/4 - 1 3/4",
+        "2. 5 1/6 - 2 5/6",
+        "The end",
+    ]
+    keep_plan(book, 1, FilmPlan())
+    changed = film_there(book, page, tmp_path / "film")
+    assert changed is not None
+    assert changed.stale
 
 
 def test_the_board_is_the_film_s(book: Store) -> None:

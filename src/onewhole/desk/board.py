@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from onewhole.desk.choices import Choice, Offered, offered
 from onewhole.desk.film import BROWSER, told
-from onewhole.desk.film_plan import FilmPlan
+from onewhole.desk.film_plan import FilmPlan, plan_read, plan_text
 from onewhole.desk.lesson import refused
 from onewhole.desk.voicing import named_parts
 from onewhole.notations.text import text
@@ -17,7 +17,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.key import answer_key
 from onewhole.walkthroughs.cue import Cue, Role, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter
-from onewhole.writers.walkthrough_html import walkthrough_html
+from onewhole.writers.walkthrough_html import policy, walkthrough_html
 
 #: What a step is there for, in the teacher's script.
 ROLES = MappingProxyType(
@@ -81,15 +81,17 @@ def board(sheet: Sheet, plan: FilmPlan) -> Board:
     >>> [part.label for part in shown.parts], shown.parts[1].steps[0].role
     (['opening', '1', 'closing'], 'Read the problem')
     """
-    _, timeline = told(sheet, plan.wishes())
-    parts = tuple(_part(chapter) for chapter in named_parts(timeline).chapters)
-    return Board(parts, timeline.length, refused(sheet, choices=plan.choices))
+    return _board(sheet, plan_text(plan))
 
 
 def board_html(sheet: Sheet, plan: FilmPlan) -> str:
     """Return the walkthrough of a night as one page that plays by itself. Raises InputError."""
-    _, timeline = told(sheet, plan.wishes())
-    return walkthrough_html(timeline, sheet.header.words, voice_note=BROWSER)
+    return _html(sheet, plan_text(plan))
+
+
+def board_policy() -> str:
+    """Return the content policy of that page: only its own script runs, and only a page of ours frames it."""
+    return f"{policy()}; frame-ancestors 'self'"
 
 
 def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[Offered, ...]:
@@ -101,6 +103,20 @@ def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[Offered, ...]:
     ('regroup_first', 'tens and ones')
     """
     return _offered(sheet, tuple(plan.choices.get(problem.label, Choice()) for problem in sheet.problems))
+
+
+@lru_cache(maxsize=32)
+def _board(sheet: Sheet, plan: str) -> Board:
+    read = plan_read(plan)
+    _, timeline = told(sheet, read.wishes())
+    parts = tuple(_part(chapter) for chapter in named_parts(timeline).chapters)
+    return Board(parts, timeline.length, refused(sheet, choices=read.choices))
+
+
+@lru_cache(maxsize=8)
+def _html(sheet: Sheet, plan: str) -> str:
+    _, timeline = told(sheet, plan_read(plan).wishes())
+    return walkthrough_html(timeline, sheet.header.words, voice_note=BROWSER)
 
 
 @lru_cache(maxsize=64)

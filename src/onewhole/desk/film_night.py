@@ -1,17 +1,42 @@
 """A night is filmed as planned, with what the teacher recorded; then it counts as shown."""
 
+import hashlib
+import json
+import re
 from collections.abc import Callable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import datetime
+from html import unescape
 from pathlib import Path
 
 from onewhole.desk.board import board
 from onewhole.desk.classbook import NightPage
 from onewhole.desk.film import Shown, film_sheet
-from onewhole.desk.film_plan import plan_of
-from onewhole.desk.recordings import usable
+from onewhole.desk.film_plan import plan_of, plan_text
+from onewhole.desk.print_pages import Ready, put
+from onewhole.desk.recordings import recorded_stamp, usable
 from onewhole.store.opening import Store
-from onewhole.store.steps import Step, keep_step
+from onewhole.store.steps import Step, keep_step, steps_of
+
+#: What is known of a film stands beside it under this name.
+ABOUT = "about-film"
+_CHAPTER = re.compile(r"^(\d+):(\d\d):(\d\d)\.(\d{3}) --> .*\n(.+)$", re.MULTILINE)
+
+
+@dataclass(frozen=True, slots=True)
+class FilmThere:
+    """A film that was made: its length, its chapters (milliseconds, name), and what was not as wished.
+
+    ``stale`` says that the page, the choices or the recordings have changed since; ``made`` changes with
+    every film.
+    """
+
+    seconds: int
+    chapters: tuple[tuple[int, str], ...]
+    notes: tuple[str, ...]
+    reads: str
+    stale: bool
+    made: str
 
 
 def film_night(
@@ -28,13 +53,58 @@ def film_night(
     silent, and the notes say so. Raises InputError, PressError, FileRefused and StoreRefused.
     """
     night = page.night.number
-    plan = plan_of(book, night)
+    plan, stamp = plan_of(book, night), _stamp(book, page)
     recorded, notes = usable(book, night, board(page.sheet, plan))
     shown = film_sheet(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
+    shown = replace(shown, notes=(*notes, *shown.notes))
+    about = {
+        "seconds": int(shown.length),
+        "notes": shown.notes,
+        "reads": shown.reads,
+        "stamp": stamp,
+        "made": when.isoformat(),
+    }
+    put([Ready(ABOUT, "json", json.dumps(about, ensure_ascii=False).encode())], to)
     mark_shown(book, night, when)
-    return replace(shown, notes=(*notes, *shown.notes))
+    return shown
+
+
+def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
+    """Return what is known of the film in a folder; None where there is none, or not a whole one."""
+    try:
+        about = json.loads((folder / f"{ABOUT}.json").read_text(encoding="utf-8"))
+        chapters = (folder / "chapters.vtt").read_text(encoding="utf-8")
+        if not (folder / "walkthrough.mp4").is_file():
+            return None
+        return FilmThere(
+            about["seconds"],
+            tuple(_chapter(*found) for found in _CHAPTER.findall(chapters)),
+            tuple(about["notes"]),
+            about["reads"],
+            about["stamp"] != _stamp(book, page),
+            about["made"],
+        )
+    except (OSError, ValueError, KeyError, TypeError):
+        return None
 
 
 def mark_shown(book: Store, night: int, now: datetime) -> None:
     """Keep that a night's walkthrough was shown; again is fine. Raises NotThere and StoreRefused."""
     keep_step(book, night, Step.SHOWN, now)
+
+
+def shown_at(book: Store, page: NightPage, room_number: int) -> datetime | None:
+    """Return when a night was first shown, or None."""
+    return steps_of(book, room_number).get(page.night.number, {}).get(Step.SHOWN)
+
+
+def _chapter(hours: str, minutes: str, seconds: str, thousandths: str, name: str) -> tuple[int, str]:
+    at = int(thousandths) + 1000 * (int(seconds) + 60 * int(minutes) + 3600 * int(hours))
+    return at, unescape(name)
+
+
+def _stamp(book: Store, page: NightPage) -> str:
+    """Return what a film is made from, as a short text that changes when it does."""
+    night = page.night.number
+    made_from = (page.kept.typed, plan_text(plan_of(book, night)), recorded_stamp(book, night))
+    return hashlib.sha256(repr(made_from).encode()).hexdigest()

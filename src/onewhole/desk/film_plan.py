@@ -47,20 +47,32 @@ class FilmPlan:
 
 def keep_plan(book: Store, night: int, plan: FilmPlan) -> None:
     """Keep how a night is to be filmed. Raises StoreRefused."""
+    set_setting(book, _name(night), plan_text(plan))
+
+
+def plan_of(book: Store, night: int) -> FilmPlan:
+    """Return how a night is to be filmed; without any choices where none were kept. Raises InputError."""
+    typed = setting(book, _name(night))
+    return FilmPlan() if typed is None else plan_read(typed)
+
+
+def plan_text(plan: FilmPlan) -> str:
+    """Write a plan as JSON; the same plan is the same text.
+
+    >>> plan_text(FilmPlan({"1": Choice(length="short")}, minutes=5))
+    '{"choices": {"1": {"length": "short"}}, "tried": [], "minutes": 5, "mistake": false}'
+    """
     kept = {
         "choices": json.loads(choices_json(plan.choices)),
         "tried": list(plan.tried),
         "minutes": plan.minutes,
         "mistake": plan.mistake,
     }
-    set_setting(book, _name(night), json.dumps(kept, ensure_ascii=False))
+    return json.dumps(kept, ensure_ascii=False)
 
 
-def plan_of(book: Store, night: int) -> FilmPlan:
-    """Return how a night is to be filmed; without any choices where none were kept. Raises InputError."""
-    typed = setting(book, _name(night))
-    if typed is None:
-        return FilmPlan()
+def plan_read(typed: str) -> FilmPlan:
+    """Read a plan as it was written. Raises InputError."""
     try:
         kept: dict[str, Any] = json.loads(typed)
         return FilmPlan(
@@ -71,9 +83,7 @@ def plan_of(book: Store, night: int) -> FilmPlan:
         )
     except (ValueError, TypeError, KeyError) as error:
         msg = "the choices for this film cannot be read"
-        raise InputError(
-            msg, where=f"night {night}", remedy="Choose again, and they are replaced."
-        ) from error
+        raise InputError(msg, remedy="Choose again.") from error
 
 
 def _name(night: int) -> str:

@@ -35,10 +35,11 @@ class Heard:
 
 @dataclass(frozen=True, slots=True)
 class _Mark:
-    """How long a recording is, and the stamp of the board it was recorded at."""
+    """How long a recording is, the stamp of the board it was recorded at, and when it was recorded."""
 
     seconds: str
     stamp: str
+    written: str
 
 
 def keep(
@@ -64,7 +65,7 @@ def keep(
     part = board.part(label)
     length = check_recorded(label, recorded, None if part is None else len(part.steps))
     assert part is not None, "a part that is not there was refused"
-    mark = _Mark(length, part.stamp)
+    mark = _Mark(length, part.stamp, now.isoformat())
     keep_recording(book, KeptRecording(night, label, plain, recorded.sound, recorded.steps, now))
     marks = {**_marks(book, night), label: mark}
     set_setting(book, _name(night), json.dumps({label: asdict(one) for label, one in marks.items()}))
@@ -90,6 +91,13 @@ def sound_of(book: Store, night: int, label: str) -> KeptRecording:
 def forget(book: Store, night: int, label: str) -> None:
     """Take a recording away. Raises NotThere and StoreRefused."""
     forget_recording(book, night, label)
+
+
+def recorded_stamp(book: Store, night: int) -> str:
+    """Return a text that changes when a part of a night is recorded, recorded anew or taken away."""
+    marks = _marks(book, night)
+    sizes = recorded_labels(book, night)
+    return repr([(label, size, marks.get(label)) for label, size in sizes.items()])
 
 
 def usable(book: Store, night: int, board: Board) -> tuple[dict[str, Recorded], tuple[str, ...]]:

@@ -28,13 +28,9 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
     escaped, and the page's policy lets nothing run but its own script and style.
     """
     style, script = _file("player.css"), _file("player.js")
-    policy = (
-        f"default-src 'none'; script-src '{_hash(script)}'; style-src '{_hash(style)}'; "
-        "base-uri 'none'; form-action 'none'"
-    )
     written = Template(_file("page.html")).substitute(
         title=escape(timeline.title),
-        policy=policy,
+        policy=policy(),
         style=style,
         script=script,
         problems=_lines(_link(at, chapter) for at, chapter in enumerate(timeline.chapters)),
@@ -42,6 +38,14 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
         note=f"<p>{escape(voice_note)}</p>" if voice_note else "",
     )
     return written.rstrip() + "\n"
+
+
+def policy() -> str:
+    """Return the policy of such a page: nothing runs or loads but its own script and style."""
+    style, script = _hash(_file("player.css")), _hash(_file("player.js"))
+    return (
+        f"default-src 'none'; script-src '{script}'; style-src '{style}'; base-uri 'none'; form-action 'none'"
+    )
 
 
 def _file(name: str) -> str:
