@@ -4,6 +4,7 @@ import os
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from glob import escape
 from itertools import count
 from pathlib import Path
 
@@ -24,7 +25,7 @@ from onewhole.store.keeping import (
     set_keep_until,
     settle,
 )
-from onewhole.store.opening import Store, check_file, logs_of, open_store, refused
+from onewhole.store.opening import Store, check_file, logs_of, make_beside, open_store, refused
 from onewhole.store.refusals import Damaged, NotThere, StoreRefused
 from onewhole.store.sweeping import sweep
 
@@ -36,15 +37,19 @@ __all__ = [
     "Restored",
     "back_up",
     "back_up_daily",
+    "backup_bytes",
     "backups_folder",
     "backups_of",
     "clean",
+    "damaged_of",
     "erase_everywhere",
     "is_over",
     "keep_until",
     "moved_aside",
     "open_kept",
+    "remove_kept",
     "restore_backup",
+    "restore_bytes",
     "set_keep_until",
 ]
 
@@ -92,6 +97,19 @@ def back_up(book: Store, path: Path) -> None:
     if path.exists():
         raise StoreRefused("There is a file of this name", where=str(path), remedy="Choose another name.")
     backup(book, path)
+
+
+def backup_bytes(book: Store) -> bytes:
+    """Return a backup as the bytes of its file; nothing of it stays on the disk. Raises StoreRefused."""
+    handle, beside = make_beside(book.path)
+    os.close(handle)
+    try:
+        backup(book, beside)
+        return beside.read_bytes()
+    except OSError as error:
+        raise error if isinstance(error, StoreRefused) else refused(book.path, error) from error
+    finally:
+        beside.unlink(missing_ok=True)
 
 
 def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
@@ -150,6 +168,23 @@ def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
     return Restored(path, None, before)
 
 
+def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
+    """Bring back a backup that was handed in, as `restore_backup` does."""
+    handle, beside = make_beside(path)
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(content)
+        return restore_backup(beside, path, now)
+    except StoreRefused as refusal:
+        if refusal.where != str(beside):
+            raise
+        raise StoreRefused(refusal.what, where="the file handed in", remedy=refusal.remedy) from refusal
+    except OSError as error:
+        raise refused(path, error) from error
+    finally:
+        beside.unlink(missing_ok=True)
+
+
 def moved_aside(path: Path, now: datetime) -> Path:
     """Move a file and its logs to a free name with the date, and return that. Raises StoreRefused."""
     aside = _free(path.parent, path, now, "damaged")
@@ -162,6 +197,20 @@ def moved_aside(path: Path, now: datetime) -> Path:
     except OSError as error:
         raise refused(path, error) from error
     return aside
+
+
+def damaged_of(path: Path) -> tuple[Path, ...]:
+    """Return the damaged files that were moved aside from this name, the newest last."""
+    return tuple(sorted(path.parent.glob(f"{escape(path.name)}.*.damaged")))
+
+
+def remove_kept(file: Path) -> None:
+    """Take a backup or a damaged file off the disk, with its logs. Raises StoreRefused."""
+    try:
+        for one in (*logs_of(file), file.with_name(f"{file.name}-shm"), file):
+            one.unlink(missing_ok=True)
+    except OSError as error:
+        raise refused(file, error) from error
 
 
 def erase_everywhere(book: Store, room: int, code: str, *, backups: bool = True) -> Erased:
@@ -177,9 +226,7 @@ def erase_everywhere(book: Store, room: int, code: str, *, backups: bool = True)
             cleaned.append(one.path)
         else:
             left.append(one.path)
-    return Erased(
-        code, tuple(cleaned), (*left, *sorted(book.path.parent.glob(f"{book.path.name}.*.damaged")))
-    )
+    return Erased(code, tuple(cleaned), (*left, *damaged_of(book.path)))
 
 
 def _erased_in(path: Path, room: int, code: str) -> bool:
