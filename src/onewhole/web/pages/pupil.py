@@ -1,0 +1,89 @@
+"""Pupil: the story, findings that fade, all that is held, given out or erased."""
+
+import json
+
+from markupsafe import Markup
+
+from onewhole.desk.classbook import NotThere, Pupil
+from onewhole.desk.held import held_csv, held_json
+from onewhole.desk.keep import PRIVACY, erase_everywhere
+from onewhole.desk.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, story
+from onewhole.errors import InputError
+from onewhole.web.ask import Ask, Given, Shown
+
+
+def look(ask: Ask) -> Shown:
+    """Show the story."""
+    told = story(ask.book, ask.room.number, str(ask.place["code"]), ask.door.today())
+    return Shown(
+        "pupil.html",
+        {
+            "told": told,
+            "pupil": told.pupil,
+            "picture": Markup(told.picture),  # noqa: S704 - our own drawing, no word of it is typed by anyone
+            "caution": CAUTION,
+            "certainty": CERTAINTY,
+            "good_for": GOOD_FOR_DAYS,
+            "privacy": PRIVACY,
+        },
+    )
+
+
+def held(ask: Ask) -> Shown:
+    """Show everything that is held on this child."""
+    pupil = _pupil(ask)
+    all_held = json.loads(held_json(ask.book, ask.room.number, pupil.code))
+    return Shown("held.html", {"pupil": pupil, "held": all_held, "privacy": PRIVACY})
+
+
+def as_json(ask: Ask) -> Given:
+    """Give everything out as JSON."""
+    code = _pupil(ask).code
+    text = held_json(ask.book, ask.room.number, code)
+    return Given(text.encode(), "application/json", f"held-on-{code.lower()}.json")
+
+
+def as_csv(ask: Ask) -> Given:
+    """Give everything out as a table; the mark at its start tells a spreadsheet that it is UTF-8."""
+    code = _pupil(ask).code
+    text = "\ufeff" + held_csv(ask.book, ask.room.number, code)
+    return Given(text.encode(), "text/csv; charset=utf-8", f"held-on-{code.lower()}.csv")
+
+
+def ask_erase(ask: Ask) -> Shown:
+    """Ask whether this child is to be erased."""
+    return _asked(ask)
+
+
+def erase(ask: Ask) -> Shown:
+    """Erase the child where the code was typed to confirm it; tell where the child may be still."""
+    pupil = _pupil(ask)
+    if ask.field("sure", "").strip().upper() != pupil.code:
+        return _asked(
+            ask,
+            InputError(
+                f"Nothing was erased: the code typed is not {pupil.code}",
+                remedy=f"Type {pupil.code} if you mean this child.",
+            ),
+        )
+    erased = erase_everywhere(
+        ask.book, ask.room.number, pupil.code, backups=ask.field("backups", "") == "yes"
+    )
+    return Shown("erased.html", {"erased": erased})
+
+
+def _asked(ask: Ask, refused: InputError | None = None) -> Shown:
+    words = {"pupil": _pupil(ask), "refused": refused, "privacy": PRIVACY}
+    return Shown("erase.html", words, 422 if refused else 200)
+
+
+def _pupil(ask: Ask) -> Pupil:
+    code = str(ask.place["code"])
+    for pupil in ask.room.pupils:
+        if pupil.code == code:
+            return pupil
+    raise NotThere(
+        "There is no such pupil in this class",
+        where=f"pupil {code[:20]!r}",
+        remedy="Choose one on the page Class.",
+    )

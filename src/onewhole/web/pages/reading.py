@@ -1,0 +1,24 @@
+"""Read the answers of the nights that are not read yet: long work, started by a button."""
+
+from onewhole.desk.classbook import Store
+from onewhole.desk.reckoning import reckon_missing
+from onewhole.web.ask import Ask, Went
+from onewhole.web.long_work import Outcome, Progress, Work
+
+
+def read(ask: Ask) -> Went:
+    """Start the reading and go to it; afterwards back to the page that was asked from."""
+    code = ask.field("pupil", "")
+    known = {pupil.code for pupil in ask.room.pupils}
+    back = ask.at("pupil", code) if code in known else ask.at("week")
+    return Went(f"/work/{started(ask, ask.book, ask.room.number, back).name}")
+
+
+def started(ask: Ask, book: Store, room: int, back: str) -> Work:
+    """Start the reading."""
+
+    def run(progress: Progress) -> Outcome:
+        nights = reckon_missing(book, room, progress)
+        return Outcome(back, f"{nights} {'night' if nights == 1 else 'nights'} read.")
+
+    return ask.door.works.start("Reading the answers", back, run)

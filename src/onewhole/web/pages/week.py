@@ -1,0 +1,65 @@
+"""Week: the nights in a row, where each stands, the next thing to do, and what is due to come back."""
+
+from datetime import date
+
+from onewhole.desk.classbook import night_page
+from onewhole.desk.week import WHY, Next, Step, WeekNight, keep_step, monday, week
+from onewhole.errors import InputError
+from onewhole.web.ask import Ask, Shown, Went
+
+#: What the teacher can say is done, by what comes next.
+_SAYS = {
+    Next.PRINT: Step.PRINTED,
+    Next.SHOW: Step.SHOWN,
+    Next.MARK: Step.MARKED,
+    Next.REGROUP: Step.REGROUPED,
+}
+
+
+def look(ask: Ask) -> Shown:
+    """Show three weeks of the class."""
+    around = _day(ask.query["of"]) if "of" in ask.query else None
+    today = ask.door.today()
+    found = week(ask.book, ask.room.number, today, around)
+    return Shown(
+        "week.html",
+        {
+            "weeks": found,
+            "this_week": monday(today),
+            "around": around,
+            "goes": lambda night: _goes(ask, night),
+            "says": _SAYS,
+            "Step": Step,
+            "why": WHY,
+        },
+    )
+
+
+def done(ask: Ask) -> Went:
+    """Keep that the teacher says a step is done."""
+    page = night_page(ask.book, ask.room.number, ask.number("night"))
+    said = ask.field("step")
+    if said not in set(Step):
+        raise InputError("There is no such step", remedy="Load the Week again.")
+    keep_step(ask.book, page.night.number, Step(said), ask.door.now())
+    return Went(f"{ask.at('week')}?of={page.night.day.isoformat()}#night-{page.night.number}")
+
+
+def _goes(ask: Ask, night: WeekNight) -> str:
+    """Return the page on which the next thing is done."""
+    match night.next:
+        case Next.PRINT:
+            return ask.at("page", night.sheet)
+        case Next.SHOW:
+            return ask.at("night", night.number, "walkthrough")
+        case Next.MARK:
+            return ask.at("night", night.number, "marking")
+        case Next.REGROUP | Next.DONE:
+            return ask.at("night", night.number, "tomorrow")
+
+
+def _day(said: str) -> date:
+    try:
+        return date.fromisoformat(said)
+    except ValueError:
+        raise InputError("This is no day", remedy="Choose a week on the page Week.") from None
