@@ -33,6 +33,17 @@ class Clock:
         return self.now
 
 
+@dataclass(slots=True)
+class Ticks:
+    """Seconds in the test's hands, as sessions and tries count them."""
+
+    now: float = 0
+
+    def __call__(self) -> float:
+        """Return the seconds."""
+        return self.now
+
+
 @dataclass(frozen=True, slots=True)
 class Opened:
     """A door with an open session: ``client`` asks it without a network, forms carry the ``seal``."""

@@ -1,0 +1,161 @@
+"""A form is read within its limits: bytes, time, fields, files, kinds, signs."""
+
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+import pytest
+from starlette.testclient import TestClient
+
+from onewhole.web import handling
+from onewhole.web.app import app
+from onewhole.web.ask import Answer, Ask, Told
+from onewhole.web.forms import MOST_FIELDS
+from onewhole.web.handling import Way
+from tests.kit.doors import Opened, opened
+from tests.kit.raw_asks import Came, ask_raw
+
+MOST = 1024
+PLAIN = "application/x-www-form-urlencoded"
+PARTS = "multipart/form-data; boundary=kite"
+
+
+def _look(ask: Ask) -> Answer:
+    return Told(
+        {"fields": list(ask.every), "files": {name: len(one.content) for name, one in ask.files.items()}}
+    )
+
+
+ROWS = (
+    Way("POST", "/form", _look, takes=("kite",), most=MOST),
+    Way("POST", "/file", _look, takes=("kite",), files=("page",), most=MOST),
+    Way("POST", "/large", _look, most=200_000),
+)
+
+
+class Asking:
+    """Sends a form as bytes, to rows made for these tests."""
+
+    def __init__(self, door: Opened) -> None:
+        self.app = app(door.door, door.gate, ROWS)
+        self.client = TestClient(self.app, base_url="http://127.0.0.1:8000", cookies=door.client.cookies)
+        cookie = door.client.cookies[door.gate.cookie]
+        self.heads = [
+            ("host", "127.0.0.1:8000"),
+            ("cookie", f"{door.gate.cookie}={cookie}"),
+            ("x-seal", door.seal),
+            ("accept", "application/json"),
+        ]
+
+    def __call__(
+        self, path: str, body: Sequence[bytes], *heads: tuple[str, str], kind: str = PLAIN, ends: bool = True
+    ) -> Came:
+        """Send these bytes; with no heads given, their true length is told."""
+        more = list(heads) or [("content-length", str(sum(map(len, body))))]
+        return ask_raw(self.app, "POST", path, [*self.heads, ("content-type", kind), *more], body, ends=ends)
+
+
+@pytest.fixture
+def send(tmp_path: Path) -> Iterator[Asking]:
+    """Sends a form to the rows."""
+    with opened(tmp_path) as door:
+        yield Asking(door)
+
+
+def test_a_form_within_its_limits_is_read(send: Asking) -> None:
+    """Fields in their order, repeated ones too."""
+    came = send("/form", [b"kite=red&kite=blue", b"&tail=%E2%85%94"])
+    assert came.status == 200
+    assert came.text == '{"fields":[["kite","red"],["kite","blue"],["tail","⅔"]],"files":{}}'
+
+
+def test_a_form_is_not_longer_than_it_may_be(send: Asking) -> None:
+    """Told before it is read; one byte less is taken."""
+    assert send("/form", [b"kite=" + b"x" * (MOST - 5)]).status == 200
+    came = send("/form", [b"kite=" + b"x" * (MOST - 4)])
+    assert (came.status, "At most 1 KiB" in came.text) == (413, True)
+
+
+@pytest.mark.parametrize("length", ["5", "0", "1024"])
+def test_a_length_that_lies_is_not_believed(send: Asking, length: str) -> None:
+    """The bytes are counted as they come."""
+    assert send("/form", [b"kite=", *[b"x" * 200] * 10], ("content-length", length)).status == 413
+
+
+@pytest.mark.parametrize("length", ["-1", "+5", "1e3", "٣", "", "9" * 5000, "5, 5"])
+def test_a_length_that_is_none_is_refused(send: Asking, length: str) -> None:
+    """Also one of so many digits that it would be slow to read."""
+    head = ("content-length", length.encode().decode("latin-1"))
+    assert send("/form", [b"kite=red"], head).status in {411, 413}
+
+
+def test_a_form_without_a_length_is_refused(send: Asking) -> None:
+    """In chunks, or in chunks with a length beside it."""
+    assert send("/form", [b"kite=red"], ("transfer-encoding", "chunked")).status == 411
+    assert (
+        send("/form", [b"kite=red"], ("transfer-encoding", "chunked"), ("content-length", "8")).status == 411
+    )
+
+
+@pytest.mark.parametrize(("path", "limit"), [("/form", "FORM_SECONDS"), ("/file", "FILE_SECONDS")])
+def test_a_slow_form_is_not_waited_for(
+    send: Asking, path: str, limit: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """One that never ends is refused after its time; a file may take longer than a form."""
+    monkeypatch.setattr(handling, limit, 0.02)
+    came = send(path, [b"kite="], ("content-length", "100"), ends=False)
+    assert (came.status, "too slowly" in came.text) == (408, True)
+    assert handling.FORM_SECONDS < handling.FILE_SECONDS or limit == "FILE_SECONDS"
+
+
+@pytest.mark.parametrize(
+    "kind", ["application/json", "text/plain", "", "application/xml", "multipart/mixed; boundary=kite"]
+)
+def test_only_forms_are_read(send: Asking, kind: str) -> None:
+    """Text is what another page could send without asking first."""
+    assert send("/form", [b'{"kite":"red"}'], kind=kind).status == 415
+
+
+@pytest.mark.parametrize("charset", ["utf-7", "utf-16", "idna", "base64", "unicode_escape", "nonsense"])
+def test_a_form_is_written_in_one_way_only(send: Asking, charset: str) -> None:
+    """UTF-8: another one could smuggle signs past the reader."""
+    body = [b'--kite\r\nContent-Disposition: form-data; name="kite"\r\n\r\n+2AA-\r\n--kite--\r\n']
+    assert send("/form", body, kind=f"{PARTS}; charset={charset}").status == 415
+    assert send("/form", body, kind=f"{PARTS}; charset=UTF-8").status == 200
+
+
+def test_fields_are_counted(send: Asking) -> None:
+    """As many as a grid of sixty pupils by thirty problems; not one more than the limit."""
+    assert send("/large", [b"&".join([b"a=1"] * MOST_FIELDS)]).status == 200
+    assert send("/large", [b"&".join([b"a=1"] * (MOST_FIELDS + 1))]).status == 400
+
+
+def test_a_sign_that_cannot_be_written_is_refused(send: Asking) -> None:
+    """NUL, in a name of a field too; bytes that are no text become a sign that says so."""
+    assert send("/form", [b"kite=a%00b"]).status == 422
+    assert send("/form", [b"ki%00te=a"]).status == 422
+    assert "�" in send("/form", [b"kite=%ed%a0%80"]).text
+
+
+@pytest.mark.parametrize("more", ["", "; boundary=", "; boundary=other", f"; boundary={'x' * 500}"])
+def test_a_torn_form_is_refused(send: Asking, more: str) -> None:
+    """Without its boundary, with another one, cut in the middle."""
+    body = b'--kite\r\nContent-Disposition: form-data; name="kite"\r\n\r\nred\r\n--kite--\r\n'
+    assert send("/form", [body], kind=f"multipart/form-data{more}").status == 400
+
+
+def _part(name: str, content: bytes, file: str | None = None) -> bytes:
+    named = "" if file is None else f'; filename="{file}"'
+    head = f'--kite\r\nContent-Disposition: form-data; name="{name}"{named}\r\n\r\n'
+    return head.encode() + content + b"\r\n"
+
+
+def test_a_file_is_taken_where_one_is_asked_for(send: Asking) -> None:
+    """Under its field's name, and only there; one, not two; not longer than may be."""
+    end = b"--kite--\r\n"
+    assert send("/file", [_part("page", b"six kites", "a.txt"), end], kind=PARTS).text.endswith('{"page":9}}')
+    assert send("/file", [_part("other", b"six kites", "a.txt"), end], kind=PARTS).status == 422
+    assert send("/form", [_part("page", b"six kites", "a.txt"), end], kind=PARTS).status == 400
+    two = [_part("page", b"1", "a"), _part("page", b"2", "b"), end]
+    assert send("/file", two, kind=PARTS).status == 400
+    assert send("/file", [_part("page", b"x" * MOST, "a.txt"), end], kind=PARTS).status == 413
+    assert send("/file", [_part("page", b"a", "a\0b"), end], kind=PARTS).status in {400, 422}

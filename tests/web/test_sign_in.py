@@ -1,0 +1,158 @@
+"""Where other machines reach the door, one signs in: with the password, not too often, and out again."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from httpx2 import Response
+from starlette.testclient import TestClient
+
+from onewhole.desk.password import set_password
+from onewhole.web.app import app
+from onewhole.web.door import door_of
+from onewhole.web.guard import Gate
+from onewhole.web.long_work import Outcome
+from onewhole.web.sessions import SHARED_IDLE, Sessions
+from onewhole.web.sign_in import sign_in
+from onewhole.web.tries import FREE, Tries
+from tests.kit.doors import Clock, Ticks, seal_in
+
+BASE = "https://desk.school:8443"
+RIGHT = "six kites over the hill"
+
+
+class Desk:
+    """A door on a school's shared machine, asked without a network."""
+
+    def __init__(self, folder: Path) -> None:
+        path = folder / "room12.class"
+        set_password(path, RIGHT)
+        self.ticks = Ticks()
+        sessions = Sessions(self.ticks, SHARED_IDLE)
+        self.gate = Gate(frozenset({"desk.school:8443"}), sessions, 8443, secure=True, password=True)
+        self.door = door_of(path, Clock(), signs_in=True)
+        entry = sign_in(self.gate, path, Tries(self.ticks))
+        served = app(self.door, self.gate, entry=entry)
+        self.client = TestClient(served, base_url=BASE, follow_redirects=False)
+
+    def signs_in(self, password: str, **headers: str) -> Response:
+        """Send the form."""
+        sent = headers or {"Origin": BASE}
+        return self.client.post("/sign-in", data={"password": password}, headers=sent)
+
+
+@pytest.fixture
+def desk(tmp_path: Path) -> Iterator[Desk]:
+    """A door with a password."""
+    made = Desk(tmp_path)
+    yield made
+    made.client.close()
+    made.door.close()
+
+
+def test_every_page_leads_to_the_sign_in(desk: Desk) -> None:
+    """And shows nothing; there is no key that opens."""
+    for path in ("/", "/mine/keep", "/work/none"):
+        came = desk.client.get(path)
+        assert (came.status_code, came.headers["location"]) == (303, "/sign-in")
+    assert desk.client.get("/open?key=").status_code == 404
+    page = desk.client.get("/sign-in")
+    assert (page.status_code, 'type="password"' in page.text) == (200, True)
+
+
+def test_the_password_opens_a_session(desk: Desk) -> None:
+    """Its cookie goes over TLS only, to this host and port only, and to no script."""
+    came = desk.signs_in(RIGHT)
+    cookie = came.headers["set-cookie"]
+    assert (came.status_code, came.headers["location"]) == (303, "/")
+    assert cookie.startswith("__Host-onewhole-8443=")
+    assert {"HttpOnly", "Path=/", "SameSite=strict", "Secure"} <= set(cookie.split("; "))
+    assert "Domain" not in cookie
+    assert desk.client.get("/").headers["location"] == "/welcome"
+    assert desk.client.get("/sign-in").headers["location"] == "/"
+
+
+def test_a_session_is_new_at_every_sign_in(desk: Desk) -> None:
+    """One that was there before, perhaps planted, is over."""
+    desk.signs_in(RIGHT)
+    before = desk.client.cookies[desk.gate.cookie]
+    desk.signs_in(RIGHT)
+    assert desk.client.cookies[desk.gate.cookie] != before
+    assert desk.gate.sessions.seal(before) is None
+
+
+@pytest.mark.parametrize("password", ["", "six kites", RIGHT.upper(), "x" * 1000])
+def test_a_wrong_password_opens_nothing(desk: Desk, password: str) -> None:
+    """And is not shown again."""
+    came = desk.signs_in(password)
+    assert (came.status_code, "not the password" in came.text) == (403, True)
+    assert "set-cookie" not in came.headers
+    assert not password or password not in came.text
+
+
+def test_guessing_is_slowed(desk: Desk) -> None:
+    """After a few tries the right one waits too; the page says how long; then it opens."""
+    for _ in range(FREE):
+        assert desk.signs_in("guess").status_code == 403
+    came = desk.signs_in(RIGHT)
+    assert (came.status_code, came.headers["retry-after"]) == (429, "1")
+    assert "Wait 1 second, then try again." in came.text
+    desk.ticks.now += 1
+    assert desk.signs_in(RIGHT).status_code == 303
+
+
+@pytest.mark.parametrize("origin", ["https://kites.example", "null", "http://desk.school:8443", ""])
+def test_another_page_signs_nobody_in(desk: Desk, origin: str) -> None:
+    """Not even with the right password; a browser tells where every form comes from."""
+    assert desk.signs_in(RIGHT, Origin=origin).status_code == 403
+    assert desk.client.post("/sign-in", data={"password": RIGHT}).status_code == 403
+    assert desk.gate.cookie not in desk.client.cookies
+
+
+@pytest.mark.parametrize(
+    ("sent", "status"),
+    [
+        (b"password=" + b"x" * 5000, 413),
+        (b"password=a%00b", 422),
+        (b"", 403),
+        (b"a&" * 2010, 400),
+    ],
+)
+def test_a_form_that_is_none_opens_nothing(desk: Desk, sent: bytes, status: int) -> None:
+    """It is refused and is no fault."""
+    kind = {"Content-Type": "application/x-www-form-urlencoded", "Origin": BASE}
+    assert desk.client.post("/sign-in", content=sent, headers=kind).status_code == status
+
+
+def test_signing_out_ends_the_session(desk: Desk) -> None:
+    """For whoever holds the cookie; only the page's own form does it."""
+    desk.signs_in(RIGHT)
+    cookie = desk.client.cookies[desk.gate.cookie]
+    assert desk.client.post("/sign-out", headers={"Origin": BASE}).status_code == 403
+    assert desk.gate.sessions.seal(cookie)
+    seal = desk.gate.sessions.seal(cookie) or ""
+    came = desk.client.post("/sign-out", data={"seal": seal}, headers={"Origin": BASE})
+    assert (came.status_code, came.headers["location"]) == (303, "/sign-in")
+    assert desk.gate.sessions.seal(cookie) is None
+
+
+def test_a_session_here_ends_after_half_an_hour(desk: Desk) -> None:
+    """On a machine that others use too."""
+    desk.signs_in(RIGHT)
+    desk.ticks.now = SHARED_IDLE + 1
+    assert desk.client.get("/").headers["location"] == "/sign-in"
+
+
+def test_a_damaged_password_lets_nobody_in(desk: Desk) -> None:
+    """It says what to do."""
+    Path(f"{desk.door.books.paths['mine']}.password").write_text("torn")
+    came = desk.signs_in(RIGHT)
+    assert (came.status_code, "--set-password" in came.text) == (503, True)
+
+
+def test_every_page_has_the_way_out(desk: Desk) -> None:
+    """The form to sign out carries the session's seal."""
+    desk.signs_in(RIGHT)
+    work = desk.door.works.start("Six kites", "/", lambda _progress: Outcome("/"))
+    page = desk.client.get(f"/work/{work.name}").text
+    assert f'action="/sign-out"><input type="hidden" name="seal" value="{seal_in(page)}">' in page

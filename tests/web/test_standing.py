@@ -1,0 +1,92 @@
+"""Where a door may stand is checked before anything listens."""
+
+import ssl
+from pathlib import Path
+
+import pytest
+
+from onewhole.desk.password import set_password
+from onewhole.errors import InputError
+from onewhole.web.standing import standing
+from tests.kit.certificates import NEEDS_OPENSSL, certificate
+
+EVERYWHERE = "0.0.0.0"  # noqa: S104 - checked here, never listened on
+
+
+@pytest.fixture
+def book(tmp_path: Path) -> Path:
+    """The file of a class for which a password was set."""
+    set_password(tmp_path / "room12.class", "six kites over the hill")
+    return tmp_path / "room12.class"
+
+
+@pytest.mark.parametrize(
+    ("address", "hosts"),
+    [
+        ("127.0.0.1", {"127.0.0.1:8000", "localhost:8000"}),
+        ("localhost", {"127.0.0.1:8000", "localhost:8000"}),
+        ("::1", {"[::1]:8000", "localhost:8000"}),
+        ("127.1.2.3", {"127.1.2.3:8000", "localhost:8000"}),
+    ],
+)
+def test_on_this_machine_nothing_more_is_wanted(tmp_path: Path, address: str, hosts: set[str]) -> None:
+    """And only its own names are answered to."""
+    stands = standing(tmp_path / "room12.class", address)
+    assert stands.is_here
+    assert stands.hosts(8000) == hosts
+
+
+@pytest.mark.parametrize(
+    "address", ["192.168.1.20", EVERYWHERE, "::", "2001:db8::7", "::ffff:127.0.0.1", "10.0.0.1"]
+)
+def test_elsewhere_a_password_comes_first(tmp_path: Path, address: str) -> None:
+    """An address for all networks, and one that only looks like this machine's, too."""
+    with pytest.raises(InputError, match="no password is set"):
+        standing(tmp_path / "room12.class", address, ("desk.school",))
+
+
+def test_elsewhere_tls_comes_next(book: Path) -> None:
+    """A password alone would go over the network for all to read."""
+    with pytest.raises(InputError, match="read along"):
+        standing(book, "192.168.1.20")
+
+
+@NEEDS_OPENSSL
+def test_elsewhere_with_both(book: Path, tmp_path: Path) -> None:
+    """It answers to its names and its address, and speaks TLS 1.2 or newer."""
+    stands = standing(book, "192.168.1.20", ("Desk.School",), *certificate(tmp_path))
+    assert not stands.is_here
+    assert stands.hosts(8443) == {"desk.school:8443", "192.168.1.20:8443"}
+    assert stands.hosts(443) >= {"desk.school", "192.168.1.20"}
+    assert stands.base(8443) == "https://desk.school:8443"
+    assert stands.tls
+    assert stands.tls.minimum_version == ssl.TLSVersion.TLSv1_2
+
+
+@NEEDS_OPENSSL
+def test_all_networks_need_a_name(book: Path, tmp_path: Path) -> None:
+    """Without one, no Host could be told from a foreign one."""
+    files = certificate(tmp_path)
+    with pytest.raises(InputError, match="--name"):
+        standing(book, EVERYWHERE, (), *files)
+    assert standing(book, EVERYWHERE, ("desk.school",), *files).hosts(8443) == {"desk.school:8443"}
+
+
+@NEEDS_OPENSSL
+def test_a_certificate_and_a_key_that_do_not_belong_together(book: Path, tmp_path: Path) -> None:
+    """Two of different pairs, one twice, one that is not there, one that is no PEM file."""
+    (first, key), (other, _) = certificate(tmp_path), certificate(tmp_path, "other.school")
+    torn = tmp_path / "torn.pem"
+    torn.write_text("torn")
+    for pair in ((other, key), (key, first), (first, first), (first, tmp_path / "none.key"), (torn, key)):
+        with pytest.raises(InputError, match="cannot be used"):
+            standing(book, "192.168.1.20", (), *pair)
+
+
+@pytest.mark.parametrize(
+    "name", ["", "desk school", "desk/school", "-desk", "desk:8000", "desk.school.", "*", "x" * 254]
+)
+def test_a_name_is_one_of_a_machine(book: Path, name: str) -> None:
+    """It becomes a Host, and nothing else fits there."""
+    with pytest.raises(InputError, match="not one of a machine"):
+        standing(book, "127.0.0.1", (name,))
