@@ -10,12 +10,16 @@ from onewhole.desk.keep import (
     DAILY,
     back_up,
     back_up_daily,
+    backup_bytes,
     backups_folder,
     backups_of,
+    damaged_of,
     erase_everywhere,
     moved_aside,
     open_kept,
+    remove_kept,
     restore_backup,
+    restore_bytes,
 )
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil, pupils_of
@@ -52,6 +56,48 @@ def test_seven_daily_backups_stay(book: Store) -> None:
     assert sorted(folder.iterdir()) == made[-DAILY:]
     assert folder.stat().st_mode & 0o777 == 0o700
     assert {path.stat().st_mode & 0o777 for path in folder.iterdir()} == {0o600}
+
+
+def test_a_link_leads_to_the_backups_of_its_file(book: Store, tmp_path: Path) -> None:
+    """Whether the file is named by its own name or by a link from elsewhere."""
+    (tmp_path / "desk").mkdir()
+    link = tmp_path / "desk" / "class"
+    link.symlink_to(book.path)
+    made = back_up_daily(book, backups_folder(link), NOW)
+    assert made is not None
+    assert made.parent == tmp_path / "backups"
+    assert [one.path for one in backups_of(link)] == [made]
+    write(book, 1, "late")
+    done = restore_backup(made, link, NOW)
+    assert (done.path, link.is_symlink()) == (book.path, True)
+    assert _texts(book.path) == []
+
+
+def test_the_bytes_of_a_backup_leave_nothing_behind(book: Store) -> None:
+    """Handed in again they are brought back, and neither leaves a file beside the class's."""
+    write(book, 1, "early")
+    content = backup_bytes(book)
+    write(book, 1, "late")
+    restore_bytes(content, book.path, NOW)
+    assert _texts(book.path) == ["early"]
+    with pytest.raises(StoreRefused, match="the file handed in"):
+        restore_bytes(b"kites", book.path, NOW)
+    assert [path.name for path in book.path.parent.iterdir() if path.name.startswith(".")] == []
+
+
+def test_a_file_kept_aside_is_removed_with_its_log(book: Store) -> None:
+    """And the file of the class stays."""
+    aside = book.path.with_name("room12.class.2026-09-01T183000.damaged")
+    for end in ("", "-wal", "-shm"):
+        aside.with_name(aside.name + end).write_bytes(b"torn")
+    assert damaged_of(book.path) == (aside,)
+    remove_kept(aside)
+    assert damaged_of(book.path) == ()
+    assert sorted(path.name for path in book.path.parent.iterdir()) == [
+        "room12.class",
+        "room12.class-shm",
+        "room12.class-wal",
+    ]
 
 
 def test_a_clock_set_back_still_backs_up(book: Store) -> None:

@@ -1,5 +1,6 @@
 """Automatic backups: where they lie, how they are called, which there are."""
 
+import os
 import re
 from dataclasses import dataclass
 from datetime import date, datetime, time
@@ -21,12 +22,12 @@ class Backup:
 
 
 def backups_folder(path: Path) -> Path:
-    """The folder for the automatic backups of the file of a class.
+    """The folder for the automatic backups of the file of a class, beside the file that a link leads to.
 
-    >>> backups_folder(Path("school/room12.class")).as_posix()
-    'school/backups'
+    >>> backups_folder(Path("school/room12.class")).parts[-2:]
+    ('school', 'backups')
     """
-    return path.parent / FOLDER
+    return Path(os.path.realpath(path)).parent / FOLDER
 
 
 def daily_name(path: Path, day: date) -> str:
@@ -45,6 +46,7 @@ def dated_name(path: Path, now: datetime, kind: str) -> str:
 
 def backups_of(path: Path) -> tuple[Backup, ...]:
     """The automatic backups of the file of a class, the newest first; other files are no backups."""
+    path = Path(os.path.realpath(path))
     try:
         files = [file for file in backups_folder(path).iterdir() if file.is_file() and not file.is_symlink()]
     except OSError:
