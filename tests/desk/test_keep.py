@@ -212,6 +212,15 @@ def test_a_child_is_erased_from_the_automatic_backups_too(book: Store) -> None:
     assert [pupil.code for pupil in pupils_of(book, 1)] == ["K02"]
 
 
+def test_tomorrow_s_pages_go_with_the_child(book: Store, tmp_path: Path) -> None:
+    """They name children and can be made again; a night's film stays."""
+    for name in ("night-1/tomorrow/morning.pdf", "night-2/tomorrow/practice.pdf", "night-1/film.mp4"):
+        (tmp_path / "made" / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / "made" / name).write_bytes(b"x")
+    erase_everywhere(book, 1, "K01", made=tmp_path / "made")
+    assert [path.name for path in (tmp_path / "made").rglob("*") if path.is_file()] == ["film.mp4"]
+
+
 def test_what_may_still_hold_a_child_is_told(book: Store) -> None:
     """A backup that cannot be opened, a damaged file kept aside, and, unasked, every backup."""
     folder = backups_folder(book.path)

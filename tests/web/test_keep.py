@@ -158,3 +158,15 @@ def test_the_demo_takes_no_backup(door: Opened) -> None:
     files = {"backup": ("a.backup", saved, "application/octet-stream")}
     sent = door.client.post("/demo/keep/restore", data={"seal": door.seal}, files=files, headers=door.origin)
     assert sent.status_code == 422
+
+
+def test_a_child_erased_on_its_page_is_gone_from_backups_and_pages(door: Opened) -> None:
+    """No byte of the name in the folder of the class, wherever the program put it."""
+    name_pupil(door.door.books["mine"], 1, "K01", "Wrenalinda")
+    _daily(door)
+    pages = door.door.folder / "mine" / "night-1" / "tomorrow"
+    pages.mkdir(parents=True)
+    (pages / "morning.pdf").write_bytes(b"Wrenalinda")
+    assert door.post("/mine/1/pupil/K01/erase", sure="K01", backups="yes").status == 200
+    files = [path for path in _path(door).parent.rglob("*") if path.is_file()]
+    assert b"Wrenalinda" not in b"".join(path.read_bytes() for path in files)

@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 from glob import escape
 from itertools import count
 from pathlib import Path
+from shutil import rmtree
 
 from onewhole.store.backups import (
     Backup,
@@ -213,13 +214,19 @@ def remove_kept(file: Path) -> None:
         raise refused(file, error) from error
 
 
-def erase_everywhere(book: Store, room: int, code: str, *, backups: bool = True) -> Erased:
+def erase_everywhere(
+    book: Store, room: int, code: str, *, backups: bool = True, made: Path | None = None
+) -> Erased:
     """Erase a child from the file and, if asked, from its automatic backups; say where it may be still.
 
-    Backups that were put elsewhere, and pages that were printed, are the teacher's to find. Raises NotThere
+    `made` is the folder of what the program made of this file: tomorrow's pages, which tell of children, are
+    taken away there, and can be made again. Backups that were put elsewhere, and pages on paper, are the
+    teacher's to find. Raises NotThere
     when the child is not in the file, and StoreRefused.
     """
     erase_pupil(book, room, code)
+    for pages in () if made is None else made.glob("night-*/tomorrow"):
+        rmtree(pages, ignore_errors=True)
     cleaned, left = [], []
     for one in backups_of(book.path):
         if backups and _erased_in(one.path, room, code):

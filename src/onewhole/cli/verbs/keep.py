@@ -132,7 +132,8 @@ def _erased(book: Store, room: int, code: str, *, yes: bool, backups: bool) -> I
         if sys.stdin.readline().strip() != code:
             print()
             raise InputError("Nothing was erased", remedy=f"Type {code} when you are asked, or give --yes.")
-    done = keep.erase_everywhere(book, room, code, backups=backups)
+    made = book.path.with_name(f"{book.path.stem}-made") / "mine"  # where the browser door puts its pages
+    done = keep.erase_everywhere(book, room, code, backups=backups, made=made)
     yield f"{code} is erased."
     for path in done.cleaned:
         yield f"Erased from {_near(book, path)}."

@@ -67,7 +67,11 @@ def erase(ask: Ask) -> Shown:
             ),
         )
     erased = erase_everywhere(
-        ask.book, ask.room.number, pupil.code, backups=ask.field("backups", "") == "yes"
+        ask.book,
+        ask.room.number,
+        pupil.code,
+        backups=ask.field("backups", "") == "yes",
+        made=ask.door.folder / ask.book_name,
     )
     return Shown("erased.html", {"erased": erased})
 
