@@ -1,0 +1,184 @@
+"""`onewhole serve`: where the class is kept, the password typed twice, a tidy end, a damaged file."""
+
+import http.client
+import os
+import re
+import signal
+import subprocess
+import sys
+from collections.abc import Iterator, Mapping
+from contextlib import closing, contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+
+from onewhole.cli.browser import Serve, browser_door
+from onewhole.cli.verbs import serve as verb
+from onewhole.desk.classbook import open_book
+from onewhole.desk.password import is_password
+from onewhole.errors import InputError
+from onewhole.web.serving import serve
+from tests.kit.terminal import Terminal
+
+COMMAND = Path(sys.executable).with_name("onewhole")
+
+
+@contextmanager
+def running(*arguments: object, data: Path) -> Iterator[tuple[subprocess.Popen[str], str]]:
+    """Run the command until it told its address; it is stopped at the end whatever happens."""
+    environment = {**os.environ, "XDG_DATA_HOME": str(data)}
+    with subprocess.Popen(
+        [str(COMMAND), "serve", *map(str, arguments)],
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        text=True,
+        env=environment,
+    ) as process:
+        try:
+            assert process.stdout
+            told = next(found for line in process.stdout if (found := re.search(r"https?://\S+", line)))
+            yield process, told[0]
+        finally:
+            process.kill()
+
+
+@dataclass(frozen=True, slots=True)
+class Came:
+    """What came back."""
+
+    status: int
+    headers: Mapping[str, str]
+    text: str
+
+    @property
+    def cookie(self) -> str:
+        """The cookie to send from now on."""
+        return self.headers.get("set-cookie", "").partition(";")[0]
+
+
+def asked(address: str, cookie: str = "") -> Came:
+    """Load an address of the door."""
+    host, _, path = address.removeprefix("http://").partition("/")
+    with closing(http.client.HTTPConnection(host, timeout=20)) as connection:
+        connection.request("GET", f"/{path}", headers={"Cookie": cookie} if cookie else {})
+        answer = connection.getresponse()
+        headers = {name.lower(): value for name, value in answer.getheaders()}
+        return Came(answer.status, headers, answer.read().decode())
+
+
+def test_the_door_is_what_the_verb_expects() -> None:
+    """Types hold the browser door to the protocol; the installed package names it."""
+    expected: Serve = serve
+    assert browser_door() is expected
+
+
+def test_a_package_without_the_door_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    """With what to do next."""
+    monkeypatch.setattr("onewhole.cli.browser.entry_points", lambda **_: ())
+    with pytest.raises(InputError, match="Install onewhole again"):
+        browser_door()
+
+
+@pytest.mark.enable_socket
+@pytest.mark.parametrize("end", [signal.SIGINT, signal.SIGTERM])
+def test_the_door_opens_in_a_private_folder_and_stops_tidily(tmp_path: Path, end: signal.Signals) -> None:
+    """What is made is read by its owner only; the address opens once; the end is 0 without a trace."""
+    with running(data=tmp_path) as (process, address):
+        assert address.startswith("http://127.0.0.1:")
+        opened = asked(address)
+        assert (opened.status, asked(address).status) == (303, 403)
+        first = asked(address.partition("/open")[0] + "/", opened.cookie)
+        assert (first.status, first.headers["location"]) == (303, "/welcome")
+        assert "server" not in first.headers
+        process.send_signal(end)
+        out, err = process.communicate(timeout=20)
+        assert (process.returncode, out.strip().splitlines()[-1], err) == (
+            0,
+            "Stopped. What was kept is kept.",
+            "",
+        )
+    folder = tmp_path / "onewhole"
+    assert folder.stat().st_mode & 0o777 == 0o700
+    assert {file.stat().st_mode & 0o077 for file in folder.rglob("*")} == {0}
+
+
+@pytest.mark.enable_socket
+def test_a_day_begins_with_a_backup(tmp_path: Path) -> None:
+    """Of a file that is there."""
+    open_book(tmp_path / "room12.class").close()
+    with running(tmp_path / "room12.class", data=tmp_path) as (process, _):
+        process.send_signal(signal.SIGINT)
+        process.wait(timeout=20)
+    assert len(list((tmp_path / "backups").glob("room12.class.*.backup"))) == 1
+
+
+@pytest.mark.enable_socket
+def test_a_damaged_file_does_not_keep_the_door_shut(tmp_path: Path) -> None:
+    """It is told in the terminal, every page says it, and the way to the backups is there."""
+    file = tmp_path / "room12.class"
+    file.write_bytes(b"torn kite" * 1000)
+    with running(file, data=tmp_path) as (process, address):
+        page = asked(address.partition("/open")[0] + "/", asked(address).cookie)
+        assert page.status == 503
+        assert 'href="/mine/keep"' in page.text
+        process.send_signal(signal.SIGINT)
+        _, err = process.communicate(timeout=20)
+    assert err.startswith("No backup was made today.")
+    assert file.read_bytes() == b"torn kite" * 1000
+
+
+@pytest.mark.enable_socket
+def test_a_port_that_is_taken_is_refused(tmp_path: Path) -> None:
+    """With what to do next."""
+    with running(data=tmp_path) as (_, address):
+        port = re.search(r":(\d+)/", address)
+        assert port
+        again = [str(COMMAND), "serve", str(tmp_path / "a.class"), "--port", port[1]]
+        ran = subprocess.run(again, capture_output=True, text=True, check=False)
+    assert ran.returncode == 2
+    assert f"Port {port[1]} cannot be used" in ran.stderr
+    assert "--port" in ran.stderr
+
+
+def _typing(monkeypatch: pytest.MonkeyPatch, *typed: str) -> None:
+    left = list(typed)
+    monkeypatch.setattr(verb, "getpass", lambda _prompt: left.pop(0))
+
+
+def test_a_password_is_typed_twice(
+    tmp_path: Path, onewhole: Terminal, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Nothing of it is shown."""
+    file = tmp_path / "room12.class"
+    _typing(monkeypatch, "six kites over the hill", "six kites over the hill")
+    shown = onewhole("serve", file, "--set-password")
+    assert shown.code == 0
+    assert "six kites" not in shown.out + shown.err
+    assert is_password(file, "six kites over the hill")
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        (("six kites over the hill", "six kites over the bill"), "not the same"),
+        (("short", "short"), "12 to 200"),
+    ],
+)
+def test_a_password_that_is_none_is_not_set(
+    typed: tuple[str, str], said: str, tmp_path: Path, onewhole: Terminal, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It is said why, and no file is left."""
+    _typing(monkeypatch, *typed)
+    shown = onewhole("serve", tmp_path / "room12.class", "--set-password")
+    assert (shown.code, said in shown.err, list(tmp_path.iterdir())) == (2, True, [])
+
+
+def test_a_folder_that_cannot_be_made_is_refused(
+    tmp_path: Path, onewhole: Terminal, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """With the way round it."""
+    (tmp_path / "data").write_text("a file stands where the folder should")
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    shown = onewhole("serve")
+    assert (shown.code, "onewhole serve FILE" in shown.err) == (2, True)
