@@ -26,6 +26,8 @@ SYNTHETIC = "synthetic"
 OPENING, CLOSING = "opening", "closing"
 #: One chapter's recording has no more bytes and no more seconds than this.
 MOST_BYTES, MOST_SECONDS = 16 * 1024 * 1024, 600
+#: No part of a film has more steps than this.
+MOST_STEPS = 500
 #: A step may come so many seconds after the sound ends: a microphone is a moment behind the keys.
 BEHIND = 1
 

@@ -1,7 +1,20 @@
 """The table of contents of the browser door, written by hand: method, address, page, what its form takes."""
 
 from onewhole.web.handling import Way
-from onewhole.web.pages import class_page, keep, pupil, reading, start, week, welcome, work
+from onewhole.web.pages import (
+    class_page,
+    keep,
+    marking,
+    pupil,
+    reading,
+    recording,
+    start,
+    tomorrow,
+    walkthrough,
+    week,
+    welcome,
+    work,
+)
 
 WAYS: tuple[Way, ...] = (
     Way("GET", "/", start.start),
@@ -23,6 +36,18 @@ WAYS: tuple[Way, ...] = (
     Way("GET", "/{book}/{room:int}/pupil/{code}/held.csv", pupil.as_csv),
     Way("GET", "/{book}/{room:int}/pupil/{code}/erase", pupil.ask_erase),
     Way("POST", "/{book}/{room:int}/pupil/{code}/erase", pupil.erase, takes=("sure", "backups")),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/tomorrow", tomorrow.look),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/tomorrow/move",
+        tomorrow.moved,
+        takes=("code", "key", "script"),
+    ),
+    Way(
+        "POST", "/{book}/{room:int}/night/{night:int}/tomorrow/aside", tomorrow.aside, takes=("code", "aside")
+    ),
+    Way("POST", "/{book}/{room:int}/night/{night:int}/tomorrow/paper", tomorrow.paper, takes=("every",)),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/tomorrow/paper/{sheet}", tomorrow.sheet),
     Way("GET", "/work/{work}", work.look),
     Way("GET", "/work/{work}/now", work.now),
     Way("GET", "/{book}/keep", keep.look),
@@ -31,4 +56,66 @@ WAYS: tuple[Way, ...] = (
     Way("POST", "/{book}/keep/restore", keep.restore_file, files=("backup",), most=keep.MOST),
     Way("POST", "/{book}/keep/until", keep.until, takes=("day",)),
     Way("POST", "/{book}/keep/remove", keep.remove, takes=("file",)),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/marking", marking.look),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/marking/now", marking.now),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/marking/written/{code}/{label}", marking.history),
+    Way("POST", "/{book}/{room:int}/night/{night:int}/marking/judge", marking.judge, takes=("label", "text")),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/marking/foretell",
+        marking.foretell,
+        takes=("code", "label"),
+    ),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/marking/keep",
+        marking.keep,
+        takes=("cells",),
+        most=marking.MOST,
+    ),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/marking/column",
+        marking.column,
+        takes=("label", "wrong"),
+    ),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/marking/paste",
+        marking.paste,
+        takes=("text", "code", "label"),
+        most=marking.MOST,
+    ),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/marking/read-as",
+        marking.read_as,
+        takes=("code", "label", "typed", "read"),
+    ),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/walkthrough", walkthrough.look),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/board", walkthrough.show_board),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/walkthrough/choices",
+        walkthrough.choose,
+        takes=walkthrough.TAKES,
+    ),
+    Way("POST", "/{book}/{room:int}/night/{night:int}/walkthrough/shown", walkthrough.show),
+    Way("POST", "/{book}/{room:int}/night/{night:int}/walkthrough/film", walkthrough.make),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/film/{file}", walkthrough.lend),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/walkthrough/recording",
+        recording.take,
+        takes=("label", "steps"),
+        files=("sound",),
+        most=recording.MOST,
+    ),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/recording/{label}", recording.hear),
+    Way(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/walkthrough/forget",
+        recording.take_away,
+        takes=("label",),
+    ),
 )

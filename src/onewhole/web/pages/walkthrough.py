@@ -1,0 +1,131 @@
+"""The walkthrough of a night: its board, what is chosen for each problem, the voice, and the film."""
+
+from pathlib import Path
+
+from onewhole.desk.board import board, board_html, board_policy, on_offer
+from onewhole.desk.choices import Choice
+from onewhole.desk.classbook import NightPage, NotThere, night_page
+from onewhole.desk.film_night import film_night, film_there, mark_shown, shown_at
+from onewhole.desk.film_plan import MOST_MINUTES, FilmPlan, keep_plan, plan_of
+from onewhole.desk.recordings import heard
+from onewhole.desk.voicing import MOST_SECONDS, called
+from onewhole.errors import InputError
+from onewhole.web.ask import Ask, Given, Lent, Shown, Went
+from onewhole.web.long_work import Outcome, Progress
+
+#: The files of a film that are lent: what each is called on the page, and its kind.
+FILES = {
+    "walkthrough.mp4": ("The film", "video/mp4"),
+    "walkthrough.html": ("The board as a page, for home", "text/html"),
+    "script.pdf": ("The script to print", "application/pdf"),
+    "transcript.md": ("All that is said, as text", "text/markdown; charset=utf-8"),
+    "walkthrough.vtt": ("Captions (VTT)", "text/vtt; charset=utf-8"),
+    "walkthrough.srt": ("Captions (SRT)", "application/x-subrip"),
+    "chapters.vtt": ("Chapters (VTT)", "text/vtt; charset=utf-8"),
+    "poster.png": ("Poster", "image/png"),
+}
+#: What the form of choices has: a row for each problem, then the rest.
+_COLUMNS = ("label", "strategy", "picture", "length")
+TAKES = (*_COLUMNS, "tried", "minutes", "mistake")
+#: Of the files, what a page of ours plays or shows; the others are saved.
+_PLAYED = frozenset({"walkthrough.mp4", "walkthrough.vtt", "chapters.vtt", "poster.png"})
+
+
+def look(ask: Ask) -> Shown:
+    """Show the walkthrough."""
+    page = _page(ask)
+    night = page.night.number
+    plan = plan_of(ask.book, night)
+    shown = board(page.sheet, plan)
+    words = {
+        "page": page,
+        "plan": plan,
+        "board": shown,
+        "minutes": _length(int(shown.seconds)),
+        "offered": on_offer(page.sheet, plan),
+        "nothing": Choice(),
+        "heard": heard(ask.book, night, shown),
+        "called": called,
+        "most_minutes": MOST_MINUTES,
+        "most_seconds": MOST_SECONDS,
+        "shown_at": shown_at(ask.book, page, ask.number("room")),
+        "film": film_there(ask.book, page, _folder(ask)),
+        "files": FILES,
+        "length": _length,
+        "making": ask.door.works.under_way(_home(ask)),
+    }
+    return Shown("walkthrough.html", words)
+
+
+def show_board(ask: Ask) -> Given:
+    """Give the board itself: a whole page with its own policy, framed by ours or alone in a window."""
+    page = _page(ask)
+    html = board_html(page.sheet, plan_of(ask.book, page.night.number))
+    return Given(html.encode(), "text/html; charset=utf-8", policy=board_policy())
+
+
+def choose(ask: Ask) -> Went:
+    """Keep what was chosen, if the night can be told so."""
+    page = _page(ask)
+    columns = [[value for name, value in ask.every if name == one] for one in _COLUMNS]
+    if len({len(column) for column in columns}) != 1:
+        raise InputError("The form is not whole", remedy="Load the page again and send it once more.")
+    rows = list(zip(*columns, strict=True))
+    typed = ask.field("minutes", "").strip()
+    plan = FilmPlan(
+        {label: choice for label, *chosen in rows if (choice := Choice(*chosen)) != Choice()},
+        tuple(value for name, value in ask.every if name == "tried"),
+        ask.count("minutes", 1, MOST_MINUTES) if typed else None,
+        ask.field("mistake", "") == "yes",
+    )
+    board(page.sheet, plan)
+    keep_plan(ask.book, page.night.number, plan)
+    return Went(f"{_home(ask)}#choices")
+
+
+def show(ask: Ask) -> Went:
+    """Keep that the walkthrough was shown."""
+    mark_shown(ask.book, _page(ask).night.number, ask.door.now())
+    return Went(f"{_home(ask)}#film")
+
+
+def make(ask: Ask) -> Went:
+    """Make the film; it goes on when the page is left."""
+    page, book, folder, home = _page(ask), ask.book, _folder(ask), _home(ask)
+    now = ask.door.now()
+
+    def run(progress: Progress) -> Outcome:
+        made = film_night(book, page, folder, when=now, progress=progress)
+        said = f"The film takes {_length(int(made.length))}. {' '.join(made.notes)}".strip()
+        return Outcome(f"{home}#film", said)
+
+    work = ask.door.works.start(f"The film of {page.name}", home, run)
+    return Went(f"/work/{work.name}")
+
+
+def lend(ask: Ask) -> Lent:
+    """Lend a file of the film: played where a page of ours plays it, else saved."""
+    page = _page(ask)
+    name = str(ask.place["file"])
+    if name not in FILES:
+        raise NotThere("There is no such file of the film", where=name[:40], remedy="Choose one on the page.")
+    saved = "save" in ask.query or name not in _PLAYED
+    return Lent(_folder(ask) / name, FILES[name][1], f"night-{page.night.number}-{name}" if saved else "")
+
+
+def _page(ask: Ask) -> NightPage:
+    return night_page(ask.book, ask.number("room"), ask.number("night"))
+
+
+def _home(ask: Ask) -> str:
+    return ask.at("night", ask.number("night"), "walkthrough")
+
+
+def _folder(ask: Ask) -> Path:
+    return ask.door.folder / ask.book_name / f"night-{ask.number('night')}"
+
+
+def _length(seconds: int) -> str:
+    """Write a length: 3 min 20 s."""
+    minutes, rest = divmod(seconds, 60)
+    return f"{minutes} min {rest} s" if minutes else f"{rest} s"
