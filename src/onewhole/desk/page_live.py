@@ -23,6 +23,7 @@ from onewhole.sheets.rows import Rows
 from onewhole.writers.pupil_page import pupil_page
 
 __all__ = [
+    "LONGEST_TYPED",
     "Act",
     "Changed",
     "Drawn",
@@ -33,6 +34,7 @@ __all__ = [
     "Stands",
     "laid",
     "moved",
+    "moved_by",
     "remedied",
     "remedy_named",
 ]
@@ -145,6 +147,15 @@ def remedy_named(act: str, labels: Sequence[str] = (), values: Sequence[str] = (
         msg = "there is no such remedy"
         raise InputError(msg, remedy="Choose one that stands beside a note.")
     return Remedy(Act(act), "", tuple(labels), tuple(values))
+
+
+def moved_by(typed: str, label: str, by: int) -> Changed:
+    r"""Return a typed sheet with a problem so many places further down the page, or up; as :func:`moved`.
+
+    >>> moved_by("a. 5 - 2\nb. 6 - 3", "b", -1).typed
+    'b. 6 - 3\na. 5 - 2'
+    """
+    return moved(typed, label, Rows.of(typed).place(label) + by)
 
 
 def moved(typed: str, label: str, to: int) -> Changed:

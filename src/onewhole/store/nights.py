@@ -3,11 +3,11 @@
 from dataclasses import dataclass
 from datetime import date
 
-from sqlalchemy import Connection, insert, select
+from sqlalchemy import Connection, insert, select, update
 
 from onewhole.store import tables
 from onewhole.store.opening import Store
-from onewhole.store.refusals import NotThere
+from onewhole.store.refusals import NotThere, StoreRefused
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +56,31 @@ def night(store: Store, number: int) -> Night:
     """Give one night. Raises `NotThere`."""
     with store.reading() as connection:
         return find_night(connection, number)
+
+
+def change_version(store: Store, number: int, version: int) -> Night:
+    """Let a night have another version of its sheet, as long as no answer is written.
+
+    Raises `NotThere` for a night or version that is not there, and `StoreRefused` where answers stand.
+    """
+    columns = tables.nights.c
+    with store.writing() as connection:
+        found = find_night(connection, number)
+        sheets = tables.sheet_versions.c
+        there = select(sheets.version).where(
+            sheets.sheet_number == found.sheet_number, sheets.version == version
+        )
+        if connection.scalar(there) is None:
+            raise NotThere("There is no such version", where=f"version {version}", remedy="Save it first.")
+        written = select(tables.answers.c.number).where(tables.answers.c.night_number == number).limit(1)
+        if connection.scalar(written) is not None:
+            raise StoreRefused(
+                "Answers to the earlier version are kept for that night",
+                where=f"night {number}",
+                remedy="Choose another day: the answers stay with the page they were written on.",
+            )
+        connection.execute(update(tables.nights).where(columns.number == number).values(version=version))
+    return Night(number, found.class_number, found.sheet_number, version, found.day)
 
 
 def find_night(connection: Connection, number: int) -> Night:
