@@ -9,6 +9,7 @@ from onewhole.desk.plan import Tomorrow, plan_pages
 from onewhole.desk.print_pages import Made, Ready, pressed, put
 from onewhole.desk.reckoning import reckoned
 from onewhole.desk.tomorrow import stamp
+from onewhole.presses.folders import made as made_folder
 from onewhole.sheets.document import Sheet
 from onewhole.store.steps import Step, keep_step
 
@@ -42,6 +43,7 @@ def print_morning(
     for at, page in enumerate(pages):
         progress(at, len(pages))
         ready += pressed((page,), when=when)
+    made_folder(folder).chmod(0o700)
     _put_away(folder)
     printed = put(ready, folder / stamp(found))
     keep_step(book, night_number, Step.REGROUPED, when)
