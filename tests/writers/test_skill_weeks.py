@@ -25,7 +25,7 @@ def test_a_band_is_drawn_where_its_numbers_say() -> None:
     floor = Fraction(9 + 20)
     assert abs(floor - top - 20 * one.high) < Fraction(1, 500)
     assert abs(tall - 20 * (one.high - one.low)) < Fraction(1, 500)
-    assert [words.text for words in drawn.iter(f"{SVG}text")][-2:] == ["Nov 23", "3 of 4"]
+    assert [words.text for words in drawn.iter(f"{SVG}text")][-2:] == ["23 Nov", "3 of 4"]
 
 
 def test_title_and_description_say_the_same_in_words() -> None:
@@ -33,7 +33,7 @@ def test_title_and_description_say_the_same_in_words() -> None:
     weeks = {MONDAY - timedelta(weeks=1): band(0, 2), MONDAY: band(5, 5)}
     drawn = _drawn(SkillRow("adding", weeks), SkillRow("comparing", {MONDAY: band(1, 3)}))
     told = drawn.findtext(f"{SVG}desc")
-    assert told == "Adding: week of Nov 16 0 of 2, week of Nov 23 5 of 5. Comparing: week of Nov 23 1 of 3."
+    assert told == "Adding: week of 16 Nov 0 of 2, week of 23 Nov 5 of 5. Comparing: week of 23 Nov 1 of 3."
     named = {element.get("id") for element in drawn.iter()}
     assert set(drawn.attrib["aria-labelledby"].split()) <= named
 

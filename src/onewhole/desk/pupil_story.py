@@ -51,7 +51,8 @@ class StoryNight:
 class Hint:
     """What the answers of one night may show, and the last day on which that is good.
 
-    ``days_left`` is below 0 where it has run out.
+    ``labels`` are the answers it rests on, as they are read out. ``days_left`` is below 0 where it has run
+    out.
     """
 
     night: int
@@ -59,6 +60,8 @@ class Hint:
     page: str
     until: date
     days_left: int
+    patterns: tuple[str, ...]
+    labels: str
     says: str
     ask: tuple[str, ...]
 
@@ -88,9 +91,13 @@ class Story:
         return tuple(sorted({one for row in self.skills for one in row.weeks}))
 
     @property
-    def good_hints(self) -> tuple[Hint, ...]:
-        """Return the findings that have not run out."""
-        return tuple(hint for hint in self.hints if hint.good)
+    def good_hints(self) -> tuple[tuple[Hint, ...], ...]:
+        """Return the findings that have not run out, those of the same patterns together."""
+        found: dict[tuple[str, ...], list[Hint]] = defaultdict(list)
+        for hint in self.hints:
+            if hint.good:
+                found[hint.patterns].append(hint)
+        return tuple(map(tuple, found.values()))
 
     @property
     def old_hints(self) -> tuple[Hint, ...]:
@@ -162,6 +169,8 @@ def _hint(leave: Leave, mine: PupilLeave, today: date) -> Hint:
         leave.name,
         leave.until,
         (leave.until - today).days,
+        mine.patterns,
+        listed(mine.evidence),
         f"{'Answers' if several else 'The answer'} to {listed(mine.evidence)} {fit} {named}.",
         tuple(dict.fromkeys(by_id(key).ask for key in mine.patterns)),
     )

@@ -13,10 +13,10 @@ from onewhole.notations.svg import NAMESPACE, mm
 #: So many weeks find room, each with its counts readable; what is older stands in the table.
 MOST_WEEKS = 7
 
-_WIDTH, _LEFT, _TOP = Fraction(115), Fraction(13), Fraction(9)
+_LEFT, _TOP, _RIGHT = Fraction(13), Fraction(9), Fraction(2)
 _HIGH, _BELOW = Fraction(20), Fraction(11)
-_BAND, _LETTERS = Fraction(6), Fraction(3)
-_WEEK = (_WIDTH - _LEFT) / MOST_WEEKS
+_BAND, _LETTERS, _WEEK = Fraction(6), Fraction(33, 10), Fraction(31, 2)
+_LEAST_WEEKS = 4
 _ROW = _TOP + _HIGH + _BELOW
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
@@ -46,11 +46,14 @@ def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
     if not shown:
         return ""
     height = _ROW * len(shown)
+    width = _LEFT + _WEEK * max(_LEAST_WEEKS, len(weeks)) + _RIGHT
     page = Element(
         "svg",
         {
             "xmlns": NAMESPACE,
-            "viewBox": f"0 0 {mm(_WIDTH)} {mm(height)}",
+            "viewBox": f"0 0 {mm(width)} {mm(height)}",
+            "width": f"{mm(width)}mm",
+            "height": f"{mm(height)}mm",
             "role": "img",
             "class": "skill-weeks",
             "aria-labelledby": "skill-weeks-title skill-weeks-told",
@@ -58,10 +61,10 @@ def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
     )
     SubElement(page, "title", {"id": "skill-weeks-title"}).text = "Skills by weeks"
     SubElement(page, "desc", {"id": "skill-weeks-told"}).text = " ".join(_told(shown, weeks))
-    SubElement(page, "rect", {"width": mm(_WIDTH), "height": mm(height), "fill": PAPER})
-    _line(page, _squares(height), FAINT, GRID)
+    SubElement(page, "rect", {"width": mm(width), "height": mm(height), "fill": PAPER})
+    _line(page, _squares(width, height), FAINT, GRID)
     for at, row in enumerate(shown):
-        _row(page, row, weeks, at * _ROW)
+        _row(page, row, weeks, at * _ROW, width)
     return tostring(page, encoding="unicode")
 
 
@@ -76,12 +79,12 @@ def last_weeks(rows: Sequence[SkillRow]) -> tuple[date, ...]:
 
 
 def day_name(day: date) -> str:
-    """Return a day in short, such as Nov 23.
+    """Return a day in short, such as 23 Nov.
 
     >>> day_name(date(2026, 11, 23))
-    'Nov 23'
+    '23 Nov'
     """
-    return f"{_MONTHS[day.month - 1]} {day.day}"
+    return f"{day.day} {_MONTHS[day.month - 1]}"
 
 
 def _told(rows: Sequence[SkillRow], weeks: Sequence[date]) -> Iterator[str]:
@@ -98,12 +101,12 @@ def _middle(at: int) -> Fraction:
     return _LEFT + _WEEK * (2 * at + 1) / 2
 
 
-def _row(page: Element, row: SkillRow, weeks: Sequence[date], top: Fraction) -> None:
+def _row(page: Element, row: SkillRow, weeks: Sequence[date], top: Fraction, width: Fraction) -> None:
     floor = top + _TOP + _HIGH
     _words(page, Fraction(1), top + 5, row.name, "start", size=_LETTERS * 6 / 5)
     for share, said in ((Fraction(1), "all"), (Fraction(1, 2), "half"), (Fraction(0), "none")):
         y = floor - _HIGH * share
-        _line(page, f"M{mm(_LEFT)} {mm(y)}H{mm(_WIDTH - 1)}", HATCH)
+        _line(page, f"M{mm(_LEFT)} {mm(y)}H{mm(width - _RIGHT)}", HATCH)
         _words(page, _LEFT - 1, y + 1, said, "end")
     for at, week in enumerate(weeks):
         _words(page, _middle(at), floor + 8, day_name(week), "middle")
@@ -132,9 +135,9 @@ def _hatching(left: Fraction, top: Fraction, tall: Fraction) -> Iterator[str]:
         at += APART
 
 
-def _squares(height: Fraction) -> str:
-    across = (f"M{mm(at * SQUARE)} 0V{mm(height)}" for at in range(int(_WIDTH / SQUARE) + 1))
-    down = (f"M0 {mm(at * SQUARE)}H{mm(_WIDTH)}" for at in range(int(height / SQUARE) + 1))
+def _squares(width: Fraction, height: Fraction) -> str:
+    across = (f"M{mm(at * SQUARE)} 0V{mm(height)}" for at in range(int(width / SQUARE) + 1))
+    down = (f"M0 {mm(at * SQUARE)}H{mm(width)}" for at in range(int(height / SQUARE) + 1))
     return "".join([*across, *down])
 
 
