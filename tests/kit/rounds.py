@@ -1,0 +1,53 @@
+"""A door on a class with three invented weeks, and the table's addresses with something in every place."""
+
+import re
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from onewhole.desk.demo import fill_demo
+from onewhole.web.handling import Way
+from tests.kit.doors import Opened, opened
+
+_PLACE = re.compile(r"\{(\w+)(?::int)?\}")
+#: What stands in an address; a night that was handed in, a pupil who wrote something.
+PLACES: dict[str, str] = {
+    "book": "mine",
+    "room": "1",
+    "night": "3",
+    "code": "K05",
+    "label": "1",
+    "sheet": "1",
+    "work": "none",
+    "file": "morning.pdf",
+    "kind": "pupil",
+    "version": "1",
+}
+
+
+@contextmanager
+def lived_in(folder: Path) -> Iterator[Opened]:
+    """Open a door whose own file holds the invented class, with its session."""
+    with opened(folder) as door:
+        fill_demo(door.door.books["mine"], door.door.now())
+        yield door
+
+
+def address(way: Way, **places: str) -> str:
+    """Return the address of a row with something in every place. KeyError for a place that is not known.
+
+    >>> from onewhole.web.pages import work
+    >>> address(Way("GET", "/{book}/{room:int}/week", work.look), room="2")
+    '/mine/2/week'
+    """
+    return _PLACE.sub(lambda place: {**PLACES, **places}[place[1]], way.path)
+
+
+def places(way: Way) -> list[str]:
+    """Return the names of the places in an address.
+
+    >>> from onewhole.web.pages import work
+    >>> places(Way("GET", "/{book}/{room:int}/week", work.look))
+    ['book', 'room']
+    """
+    return _PLACE.findall(way.path)

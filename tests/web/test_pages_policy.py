@@ -1,0 +1,111 @@
+"""What stands on every page: nothing inline, nothing from elsewhere, a seal in every form."""
+
+import re
+from collections.abc import Iterator
+from html.parser import HTMLParser
+
+import pytest
+
+from onewhole.web.guard import POLICY
+from onewhole.web.routes import WAYS
+from tests.kit.doors import Opened
+from tests.kit.rounds import address, lived_in
+
+PAGES = [way for way in WAYS if way.method == "GET"]
+#: Attributes that load or lead, and those of them that may hold a picture in themselves.
+LOADS = {
+    "href",
+    "src",
+    "action",
+    "formaction",
+    "poster",
+    "data",
+    "srcset",
+    "xlink:href",
+    "ping",
+    "cite",
+    "background",
+}
+
+
+@pytest.fixture(scope="module")
+def lived(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Opened]:
+    """A door on the invented class."""
+    with lived_in(tmp_path_factory.mktemp("lived")) as door:
+        yield door
+
+
+class Page(HTMLParser):
+    """What a page may not hold, where it does."""
+
+    def __init__(self, text: str, seal: str) -> None:
+        super().__init__()
+        self.wrong: list[str] = []
+        self.seal = seal
+        self.unsealed: list[str] = []
+        self.feed(text)
+        self.wrong += self.unsealed
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        """Look at an element and its attributes."""
+        given = {name: value or "" for name, value in attrs}
+        if (tag == "script" and not given.get("src")) or tag in {
+            "style",
+            "base",
+            "object",
+            "embed",
+            "applet",
+        }:
+            self.wrong.append(self.get_starttag_text() or tag)
+        for name, value in given.items():
+            elsewhere = name in LOADS and not re.match(r"(/(?!/)|#|\?|data:image/|$)", value.strip())
+            if name.startswith("on") or name == "style" or elsewhere or "srcdoc" in name:
+                self.wrong.append(f"{name}={value[:60]} on {tag}")
+        if tag == "meta" and "http-equiv" in given:
+            self.wrong.append("http-equiv")
+        if tag == "form" and given.get("method", "get").lower() == "post":
+            self.unsealed.append(f"no seal: form to {given.get('action')}")
+        if (
+            tag == "input"
+            and given.get("name") == "seal"
+            and given.get("value") == self.seal
+            and self.unsealed
+        ):
+            self.unsealed.pop()
+
+
+@pytest.mark.parametrize("way", PAGES, ids=lambda way: way.path)
+def test_a_page_has_nothing_inline_and_nothing_from_elsewhere(lived: Opened, way: object) -> None:
+    """No script, style or handler in the text; every address is our own; every form has the seal.
+
+    A whole document with a policy of its own (the film as a page) is held to that policy instead.
+    """
+    row = next(one for one in PAGES if one is way)
+    came = lived.client.get(address(row))
+    policy = came.headers["content-security-policy"]
+    assert came.status_code < 500
+    if policy != POLICY:
+        assert "default-src 'none'" in policy
+        assert "http" not in policy
+        assert "*" not in policy
+    elif came.headers.get("content-type", "").startswith("text/html"):
+        assert Page(came.text, lived.seal).wrong == []
+
+
+def test_the_search_finds_what_it_looks_for() -> None:
+    """The test above can fail."""
+    for text in (
+        "<script>fly()</script>",
+        "<style>p{}</style>",
+        '<p style="color:red">',
+        '<p onclick="fly()">',
+        '<img src="//kites.example/a.png">',
+        '<a href="https://kites.example">',
+        '<a href="javascript:fly()">',
+        '<form method="post" action="/a"><button>',
+        '<form method="post" action="/a"><input name="seal" value="other"><button>',
+        '<iframe srcdoc="a">',
+        '<base href="/">',
+    ):
+        assert Page(text, "seal").wrong, text
+    assert not Page('<form method="post" action="/a"><input name="seal" value="seal"></form>', "seal").wrong
