@@ -5,14 +5,14 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from onewhole.desk.classbook import NightPage, Room, Store, night_page, room
-from onewhole.desk.codes import no_pupils
+from onewhole.desk.codes import codes_typed, no_pupils
 from onewhole.desk.readings import LONGEST, Reading, keep_reading
 from onewhole.desk.verdicts import Judged, asked, judged, usual_right
 from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.cells import Change, change_answers
 
-__all__ = ["Change", "Kept", "keep_cells", "keep_column", "read_cell_as"]
+__all__ = ["Change", "Kept", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
 
 #: Cells that one request may change; a class of 60 with 40 problems is whole.
 MOST_CELLS = 2400

@@ -1,12 +1,16 @@
 """The grid of a night: every pupil's answers as they stand on the disk, each judged."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from onewhole.desk.classbook import NightPage, Pupil, Room, Store, night_page, room
 from onewhole.desk.readings import Readings, readings
 from onewhole.desk.verdicts import Judged, judged, usual_right
 from onewhole.notations.mathml import mathml
-from onewhole.store.answers import KeptAnswer, answers_of, history_of
+from onewhole.store.answers import KeptAnswer, answers_of, history_of, last_writing
+from onewhole.store.corrections import corrections_of
+
+__all__ = ["Cell", "Column", "Grid", "Row", "cell_history", "cells_as", "grid", "grid_stamp", "night_page"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +74,17 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
         for one in page.sheet.problems
     )
     return Grid(of, page, columns, rows)
+
+
+def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]) -> tuple[Cell, ...]:
+    """Return cells (code, label, text) as the grid would show them with these texts. Raises InputError."""
+    read = readings(book, page.night.number)
+    return tuple(_cell(page, code, label, text, read) for code, label, text in texts)
+
+
+def grid_stamp(book: Store, night: int) -> str:
+    """Return a word that changes whenever a cell of a night, or how one is read, was written."""
+    return f"{last_writing(book, night)}-{len(corrections_of(book, night))}"
 
 
 def _cell(page: NightPage, code: str, label: str, text: str, read: Readings) -> Cell:

@@ -1,6 +1,7 @@
 // What every page of ours needs: send a form with the session's seal, say something, write on a page.
 
-const seal = document.querySelector('meta[name="seal"]')?.content ?? "";
+/** The session's seal, read when it is sent: a page may take a new one when the program was started again. */
+const seal = () => document.querySelector('meta[name="seal"]')?.content ?? "";
 
 /** What the server refused, with what to do next; `status` 0 when no answer came. */
 export class Refused extends Error {
@@ -16,7 +17,7 @@ export async function ask(address, fields = null, { signal } = {}) {
   const headers = { Accept: "application/json" };
   let body;
   if (fields) {
-    headers["X-Seal"] = seal;
+    headers["X-Seal"] = seal();
     body = fields instanceof FormData ? fields : new URLSearchParams(fields);
   }
   let answer;
