@@ -4,6 +4,7 @@ import http.client
 import os
 import re
 import signal
+import ssl
 import subprocess
 import sys
 from collections.abc import Iterator, Mapping
@@ -16,9 +17,10 @@ import pytest
 from onewhole.cli.browser import Serve, browser_door
 from onewhole.cli.verbs import serve as verb
 from onewhole.desk.classbook import open_book
-from onewhole.desk.password import is_password
+from onewhole.desk.password import is_password, set_password
 from onewhole.errors import InputError
 from onewhole.web.serving import serve
+from tests.kit.certificates import NEEDS_OPENSSL, certificate
 from tests.kit.terminal import Terminal
 
 COMMAND = Path(sys.executable).with_name("onewhole")
@@ -139,6 +141,45 @@ def test_a_port_that_is_taken_is_refused(tmp_path: Path) -> None:
     assert ran.returncode == 2
     assert f"Port {port[1]} cannot be used" in ran.stderr
     assert "--port" in ran.stderr
+
+
+@pytest.mark.enable_socket
+@NEEDS_OPENSSL
+def test_a_shared_machine_is_signed_in_to_over_tls(tmp_path: Path) -> None:
+    """Every network may knock: with the right name and the password one is in, over TLS only."""
+    file = tmp_path / "room12.class"
+    set_password(file, "six kites over the hill")
+    pem, key = certificate(tmp_path)
+    everywhere = ("--address", "0.0.0.0", "--name", "desk.school", "--certificate", pem, "--key", key)  # noqa: S104
+    with running(file, *everywhere, data=tmp_path) as (process, address):
+        port = int(address.rsplit(":", 1)[1].partition("/")[0])
+        assert address == f"https://desk.school:{port}/sign-in"
+        trusting = ssl.create_default_context(cafile=str(pem))
+        host = f"desk.school:{port}"
+        with closing(http.client.HTTPSConnection("127.0.0.1", port, context=trusting, timeout=20)) as line:
+            line.request("GET", "/", headers={"Host": host})
+            answer = line.getresponse()
+            assert (answer.status, answer.getheader("location"), answer.read()) == (
+                303,
+                "/sign-in",
+                b"Sign in first.",
+            )
+            body = "password=six+kites+over+the+hill"
+            kind = "application/x-www-form-urlencoded"
+            origin = f"https://{host}"
+            line.request("POST", "/sign-in", body, {"Host": host, "Origin": origin, "Content-Type": kind})
+            answer = line.getresponse()
+            assert answer.status == 303
+            assert (answer.getheader("set-cookie") or "").startswith(f"__Host-onewhole-{port}=")
+            assert answer.read() == b""
+            line.request("GET", "/", headers={"Host": f"127.0.0.1:{port}"})
+            assert line.getresponse().status == 421
+        with closing(http.client.HTTPConnection("127.0.0.1", port, timeout=20)) as plain:
+            plain.request("GET", "/", headers={"Host": host})
+            with pytest.raises(OSError, match=r"reset|closed|Remote"):
+                plain.getresponse()
+        process.send_signal(signal.SIGINT)
+        process.wait(timeout=20)
 
 
 def _typing(monkeypatch: pytest.MonkeyPatch, *typed: str) -> None:

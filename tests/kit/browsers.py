@@ -45,7 +45,7 @@ def window(
     context = browser.new_context(viewport={"width": width, "height": height}, reduced_motion="reduce")
     page = context.new_page()
     wrong: list[str] = []
-    base = address.split("/open", 1)[0]
+    base = address.split("/open", 1)[0].split("/sign-in", 1)[0]
     page.on("pageerror", lambda error: wrong.append(str(error)))
     page.on("console", lambda told: wrong.append(told.text) if told.type in {"error", "warning"} else None)
     page.on(

@@ -17,6 +17,8 @@ from onewhole.web.door import Door, door_of
 from onewhole.web.guard import Gate
 from onewhole.web.serving import listening
 from onewhole.web.sessions import Sessions
+from onewhole.web.sign_in import sign_in
+from onewhole.web.tries import Tries
 
 #: A Tuesday evening in school.
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
@@ -110,18 +112,25 @@ class Served:
 
 
 @contextmanager
-def served(folder: Path, clock: Clock | None = None) -> Iterator[Served]:
-    """Serve an empty class file in a folder on this machine, on a free port, in a thread of its own."""
+def served(folder: Path, clock: Clock | None = None, *, signs_in: bool = False) -> Iterator[Served]:
+    """Serve an empty class file in a folder on this machine, on a free port, in a thread of its own.
+
+    With ``signs_in`` one signs in with the password that was set for `room12.class`.
+    """
     socket = listening("127.0.0.1", 0)
     port = socket.getsockname()[1]
-    gate = Gate(frozenset({f"127.0.0.1:{port}"}), Sessions(lambda: 0), port)
-    door = door_of(folder / "room12.class", clock or Clock())
-    server = uvicorn.Server(uvicorn.Config(app(door, gate), log_config=None, access_log=False, ws="none"))
+    gate = Gate(frozenset({f"127.0.0.1:{port}"}), Sessions(lambda: 0), port, password=signs_in)
+    path = folder / "room12.class"
+    door = door_of(path, clock or Clock(), signs_in=signs_in)
+    entry = sign_in(gate, path, Tries(lambda: 0)) if signs_in else None
+    made = app(door, gate, entry=entry)
+    server = uvicorn.Server(uvicorn.Config(made, log_config=None, access_log=False, ws="none"))
     thread = threading.Thread(target=lambda: asyncio.run(server.serve(sockets=[socket])))
     thread.start()
     base = f"http://127.0.0.1:{port}"
     try:
-        yield Served(door, gate, f"{base}/open?key={gate.sessions.new_key()}", base)
+        way = "/sign-in" if signs_in else f"/open?key={gate.sessions.new_key()}"
+        yield Served(door, gate, f"{base}{way}", base)
     finally:
         server.should_exit = True
         thread.join()
