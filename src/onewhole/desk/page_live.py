@@ -14,7 +14,7 @@ from onewhole.presses.pdf import PressError, press, press_drawings
 from onewhole.problems.problem import Problem
 from onewhole.sheets.audit import Audit, Finding, Severity, audit
 from onewhole.sheets.document import Instruction, Sheet, SheetError
-from onewhole.sheets.reading import lines_of, read_sheet
+from onewhole.sheets.reading import NO_LABEL, lines_of, read_sheet
 from onewhole.sheets.remedied import Changed
 from onewhole.sheets.remedied import remedied as mended
 from onewhole.sheets.remedies import Act, Remedy, remedies
@@ -43,17 +43,22 @@ __all__ = [
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
 
 _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
+_NUMBER = Remedy(Act.NUMBER, "Number the lines")
 _NO_SIGN = re.compile(r"No font here has the sign (.+)")
 
 
 @dataclass(frozen=True, slots=True)
 class Mistake:
-    """What cannot be read: where (from 1; None where no line is to blame), what, and what to do next."""
+    """What cannot be read: where (from 1; None where no line is to blame), what, and what to do next.
+
+    ``remedies`` are what one click may do; there is one for lines without a label.
+    """
 
     line: int | None
     column: int | None
     what: str
     remedy: str
+    remedies: tuple[Remedy, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,7 +197,8 @@ def _mistakes(error: OnewholeError, typed: str) -> Iterator[Mistake]:
     for one in several or (error,):
         line = one.line if isinstance(one, InputError) else _line_of_signs(one, typed)
         column = one.column if isinstance(one, InputError) else None
-        yield Mistake(line, column, one.what, one.remedy or "")
+        clicks = (_NUMBER,) if one.what == NO_LABEL else ()
+        yield Mistake(line, column, one.what, one.remedy or "", clicks)
 
 
 def _line_of_signs(error: OnewholeError, typed: str) -> int | None:

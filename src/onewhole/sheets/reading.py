@@ -13,6 +13,8 @@ from onewhole.sheets.settings import header_of, setting_named
 from onewhole.statements.reading import read_statement
 
 MOST_TOLD = 20
+#: What is said of a line that begins with no label.
+NO_LABEL = "this line has no label"
 
 _LINE_END = re.compile(r"\r\n|\r|\n")
 _SETTING = re.compile(r"\s*(?P<name>[^\W\d_][\w \t-]*[^\W\d_])\s*:(?P<value>.*)")
@@ -138,7 +140,7 @@ def _item(line: str, number: int, draft: _Draft) -> Iterator[Item]:
             msg = "a setting stands under the header"
             remedy = "Move it to the top, above the first blank line."
             raise SheetError(msg, line=number, column=column, remedy=remedy)
-        msg = "this line has no label"
+        msg = NO_LABEL
         raise SheetError(msg, line=number, column=column, remedy=_LABEL_REMEDY)
     label = labelled["label"]
     before = draft.labels.setdefault(label.casefold(), number)

@@ -28,12 +28,16 @@ def remedied(typed: str, remedy: Remedy) -> Changed:
     r"""Return a typed sheet after one click.
 
     Only the rows that the remedy is about change, and the numbers at the margin where they count down the
-    page. Raises SheetError for a sheet that cannot be read or a remedy that is not about it.
+    page. The lines of a sheet that cannot be read can be numbered. Raises SheetError for any other act on
+    such a sheet, and for a remedy that is not about this one.
 
     >>> remedied("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", Remedy(Act.ORDER, "Put in order"))
     Changed(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', words='The page goes from easy to hard.')
     """
-    sheet, rows = read_sheet(typed), Rows.of(typed)
+    rows = Rows.of(typed)
+    if remedy.act is Act.NUMBER:
+        return Changed(rows.numbered().typed, "Every line has its label.")
+    sheet = read_sheet(typed)
     labels = tuple(list(rows.problems)[rows.place(label) - 1] for label in remedy.labels)
     match remedy.act:
         case Act.ADD:

@@ -42,6 +42,7 @@ class Act(StrEnum):
     NO_WORDS = "no words"
     ORDER = "order"
     SET = "set"
+    NUMBER = "number"
     GO = "go"
 
 

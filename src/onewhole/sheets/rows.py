@@ -109,6 +109,22 @@ class Rows:
         lines.insert(at, _row(beside, self._next_label(), asked))
         return self._now(lines)
 
+    def numbered(self) -> "Rows":
+        r"""Return the rows with a label before each line of the page that has none and is not for the pupil.
+
+        Lines that were pasted become problems. Where the labels counted before, they count on.
+
+        >>> Rows.of("title: Kites\n\n7 2/6 - 3 5/6\n# Look.\n52 - 27").numbered().typed.splitlines()[2:]
+        ['1. 7 2/6 - 3 5/6', '# Look.', '2. 52 - 27']
+        """
+        rows = self
+        for at, line in enumerate(self.lines):
+            said = line.strip()
+            if said and not said.startswith("#") and not label_in(line) and not setting_in(line):
+                label = rows._next_label()
+                rows = Rows((*rows.lines[:at], f"{label}. {said}", *rows.lines[at + 1 :]))
+        return rows.counting() if self.counted else rows
+
     def asking(self, asked: Mapping[str, str]) -> "Rows":
         """Return the rows with other problems under some labels; the words of a word problem are gone."""
         lines = list(self.lines)
@@ -140,10 +156,13 @@ class Rows:
 
     def _now(self, lines: Sequence[str]) -> "Rows":
         """Return other lines, their labels counted again where they were counted before."""
-        if not self.counted:
-            return Rows(tuple(lines))
+        changed = Rows(tuple(lines))
+        return changed.counting() if self.counted else changed
+
+    def counting(self) -> "Rows":
+        """Return the rows with the labels 1, 2, 3 and so on."""
         count, found = 0, []
-        for line in lines:
+        for line in self.lines:
             label = label_in(line)
             if label is None:
                 found.append(line)

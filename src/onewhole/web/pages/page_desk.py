@@ -1,0 +1,177 @@
+"""The Page desk: problems typed on the left, the page as it prints beside them, notes with their remedies."""
+
+from datetime import date
+
+from onewhole.desk import page_kept, page_live
+from onewhole.desk.page_wishes import WishForm, composed
+from onewhole.errors import InputError
+from onewhole.web.ask import Ask, Given, Shown, Told
+
+#: What the form of every act carries.
+TYPED = ("typed",)
+REMEDY = (*TYPED, "act", "label", "value")
+MOVE = (*TYPED, "label", "to", "by")
+WISHES = (*TYPED, "kind", "number", "denominators", "regrouping", "minutes", "seed", "again")
+SAVE = (*TYPED, "sheet")
+SET = (*SAVE, "day")
+PRINT = (*TYPED, "print")
+
+
+def new(ask: Ask) -> Shown:
+    """Show the desk with nothing on it, and the pages that are kept."""
+    return _shown(ask, "", None, ())
+
+
+def look(ask: Ask) -> Shown:
+    """Show a page that is kept."""
+    versions = page_kept.kept_versions(ask.book, ask.number("sheet"))
+    return _shown(ask, versions[0].typed, versions[0], versions)
+
+
+def version(ask: Ask) -> Told:
+    """Tell what an earlier version says."""
+    wanted = ask.number("version")
+    for one in page_kept.kept_versions(ask.book, ask.number("sheet")):
+        if one.version == wanted:
+            return Told({"typed": one.typed, "words": f"Version {wanted} stands on the desk, not saved yet."})
+    raise InputError("There is no such version", remedy="Choose one of the list.")
+
+
+def live(ask: Ask) -> Told:
+    """Tell how what is typed prints, and what is found in it."""
+    laid = page_live.laid(_typed(ask), ask.door.now())
+    return Told(
+        {
+            "mistakes": [
+                {
+                    "line": one.line,
+                    "column": one.column,
+                    "what": one.what,
+                    "remedy": one.remedy,
+                    "remedies": [_click(click) for click in one.remedies],
+                }
+                for one in laid.mistakes
+            ],
+            "pages": [{"picture": one.address, "words": one.words} for one in laid.pages],
+            "problems": [
+                {"label": one.label, "line": one.line, "asks": one.asks, "room": one.room}
+                for one in laid.problems
+            ],
+            "notes": [
+                {
+                    "advice": one.advice,
+                    "words": one.words,
+                    "remedy": one.remedy,
+                    "lines": list(one.lines),
+                    "remedies": [_click(click) for click in one.remedies],
+                }
+                for one in laid.notes
+            ],
+            "told": laid.told,
+        }
+    )
+
+
+def mended(ask: Ask) -> Told:
+    """Do what a remedy offers."""
+    labels = [value for name, value in ask.every if name == "label"]
+    values = [value for name, value in ask.every if name == "value"]
+    return _changed(page_live.remedied(_typed(ask), page_live.remedy_named(ask.field("act"), labels, values)))
+
+
+def moved(ask: Ask) -> Told:
+    """Move a problem to another place, or by so many places."""
+    label = ask.field("label")
+    if by := ask.field("by", ""):
+        if by not in {"-1", "1"}:
+            raise InputError("A problem moves one place up or down", remedy="Use the arrows.")
+        return _changed(page_live.moved_by(_typed(ask), label, int(by)))
+    return _changed(page_live.moved(_typed(ask), label, ask.count("to", 1, 1000)))
+
+
+def wished(ask: Ask) -> Told:
+    """Compose a page by wishes, under the settings that stand there."""
+    form = WishForm(
+        ask.field("kind"),
+        ask.field("number", ""),
+        ask.field("denominators", ""),
+        ask.field("regrouping", ""),
+        ask.field("minutes", ""),
+        ask.field("seed", ""),
+    )
+    before = page_kept.last_typed(ask.book, ask.room.number) if ask.field("again", "") else ()
+    made = composed(_typed(ask), form, not_again=before)
+    return Told({"typed": made.typed, "words": "The page is composed.", "told": list(made.told)})
+
+
+def saved(ask: Ask) -> Told:
+    """Keep what is typed; every earlier version stays."""
+    kept = page_kept.keep_page(ask.book, _sheet(ask), _typed(ask), ask.door.now())
+    return Told({"words": f"Saved as version {kept.version}.", **_kept(ask, kept)})
+
+
+def night(ask: Ask) -> Told:
+    """Keep what is typed, and that the class takes it home on a day."""
+    try:
+        day = date.fromisoformat(ask.field("day"))
+    except ValueError as error:
+        raise InputError("This is not a day", remedy="Choose one.") from error
+    made = page_kept.set_page(
+        ask.book, ask.room.number, _sheet(ask), _typed(ask), day=day, now=ask.door.now()
+    )
+    return Told({"goes": f"{ask.at('week')}?of={day.isoformat()}#night-{made.night.number}"})
+
+
+def printed(ask: Ask) -> Given:
+    """Give what is typed as PDF."""
+    made = page_kept.printed(ask.book, ask.room.number, _typed(ask), ask.field("print"), ask.door.now())
+    return Given(made.content, made.kind, made.name)
+
+
+def _shown(
+    ask: Ask, typed: str, kept: page_kept.KeptPage | None, versions: tuple[page_kept.KeptPage, ...]
+) -> Shown:
+    return Shown(
+        "page_desk.html",
+        {
+            "typed": typed,
+            "kept": kept,
+            "versions": versions,
+            "pages": page_kept.kept_pages(ask.book),
+            "kinds": page_kept.KINDS,
+            "longest": page_live.LONGEST_TYPED,
+        },
+    )
+
+
+def _typed(ask: Ask) -> str:
+    """Return what is typed, with plain line ends."""
+    return ask.field("typed").replace("\r\n", "\n")
+
+
+def _sheet(ask: Ask) -> int | None:
+    """Return which page it is saved as; none means a new one."""
+    return ask.count("sheet", 1, 2**31 - 1) if ask.field("sheet", "") else None
+
+
+def _kept(ask: Ask, kept: page_kept.KeptPage) -> dict[str, object]:
+    return {
+        "sheet": kept.sheet,
+        "version": kept.version,
+        "title": kept.title,
+        "written": kept.written.astimezone(ask.door.now().tzinfo).strftime("%d %B %Y, %H:%M"),
+        "goes": ask.at("page", kept.sheet),
+    }
+
+
+def _click(click: page_live.Remedy) -> dict[str, object]:
+    return {
+        "act": click.act.value,
+        "words": click.words,
+        "labels": list(click.labels),
+        "values": list(click.values),
+    }
+
+
+def _changed(changed: page_live.Changed) -> Told:
+    return Told({"typed": changed.typed, "words": changed.words})
