@@ -9,6 +9,7 @@ from itertools import count
 from pathlib import Path
 from shutil import rmtree
 
+from onewhole.errors import InputError
 from onewhole.store.backups import (
     Backup,
     backups_folder,
@@ -16,6 +17,7 @@ from onewhole.store.backups import (
     daily_name,
     dated_name,
 )
+from onewhole.store.classes import pupils_of
 from onewhole.store.keeping import (
     backup,
     clean,
@@ -75,11 +77,15 @@ class Restored:
 
 @dataclass(frozen=True, slots=True)
 class Erased:
-    """Where else a child was erased from: `cleaned` are backups; what is `left` may still hold the child."""
+    """Where else a child was erased from: `cleaned` are backups; what is `left` may still hold the child.
+
+    `traces` tells why traces may still be in the file itself, and is empty where there are none.
+    """
 
     code: str
     cleaned: tuple[Path, ...]
     left: tuple[Path, ...]
+    traces: str = ""
 
 
 def open_kept(path: Path) -> Store:
@@ -170,7 +176,7 @@ def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
 
 
 def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
-    """Bring back a backup that was handed in, as `restore_backup` does."""
+    """Bring back a backup that was handed in, as `restore_backup` does; InputError for what is none."""
     handle, beside = make_beside(path)
     try:
         with os.fdopen(handle, "wb") as file:
@@ -179,7 +185,7 @@ def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
     except StoreRefused as refusal:
         if refusal.where != str(beside):
             raise
-        raise StoreRefused(refusal.what, where="the file handed in", remedy=refusal.remedy) from refusal
+        raise InputError(refusal.what, where="the file handed in", remedy=refusal.remedy) from refusal
     except OSError as error:
         raise refused(path, error) from error
     finally:
@@ -221,10 +227,16 @@ def erase_everywhere(
 
     `made` is the folder of what the program made of this file: tomorrow's pages, which tell of children, are
     taken away there, and can be made again. Backups that were put elsewhere, and pages on paper, are the
-    teacher's to find. Raises NotThere
-    when the child is not in the file, and StoreRefused.
+    teacher's to find. Raises NotThere when the child is not in the file, and StoreRefused when nothing was
+    erased; where the child is out of the file and only traces may be left in it, the answer tells so.
     """
-    erase_pupil(book, room, code)
+    traces = ""
+    try:
+        erase_pupil(book, room, code)
+    except StoreRefused as refusal:
+        if any(pupil.code == code for pupil in pupils_of(book, room)):
+            raise
+        traces = refusal.what
     for pages in () if made is None else made.glob("night-*/tomorrow"):
         rmtree(pages, ignore_errors=True)
     cleaned, left = [], []
@@ -233,7 +245,7 @@ def erase_everywhere(
             cleaned.append(one.path)
         else:
             left.append(one.path)
-    return Erased(code, tuple(cleaned), (*left, *damaged_of(book.path)))
+    return Erased(code, tuple(cleaned), (*left, *damaged_of(book.path)), traces)
 
 
 def _erased_in(path: Path, room: int, code: str) -> bool:

@@ -135,6 +135,8 @@ def _erased(book: Store, room: int, code: str, *, yes: bool, backups: bool) -> I
     made = book.path.with_name(f"{book.path.stem}-made") / "mine"  # where the browser door puts its pages
     done = keep.erase_everywhere(book, room, code, backups=backups, made=made)
     yield f"{code} is erased."
+    if done.traces:
+        yield f"{done.traces}. Close other windows and make room, then: onewhole keep clean."
     for path in done.cleaned:
         yield f"Erased from {_near(book, path)}."
     for path in done.left:
