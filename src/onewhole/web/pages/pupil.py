@@ -6,10 +6,10 @@ from markupsafe import Markup
 
 from onewhole.desk.classbook import NotThere, Pupil
 from onewhole.desk.held import held_csv, held_json
-from onewhole.desk.keep import PRIVACY, erase_everywhere
+from onewhole.desk.keep import PRIVACY, clean, erase_everywhere
 from onewhole.desk.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, story
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Shown
+from onewhole.web.ask import Ask, Given, Shown, Went
 
 
 def look(ask: Ask) -> Shown:
@@ -74,6 +74,12 @@ def erase(ask: Ask) -> Shown:
         made=ask.door.folder / ask.book_name,
     )
     return Shown("erased.html", {"erased": erased})
+
+
+def clean_file(ask: Ask) -> Went:
+    """Write the file anew without what was erased."""
+    clean(ask.book)
+    return Went(ask.at("class"))
 
 
 def _asked(ask: Ask, refused: InputError | None = None) -> Shown:
