@@ -138,8 +138,14 @@ def laid(typed: str, now: datetime) -> Laid:
 
 
 def remedied(typed: str, remedy: Remedy) -> Changed:
-    """Return a typed sheet after one click, and in words what was done. Raises InputError."""
-    return mended(typed, remedy)
+    """Return a typed sheet after one click, and in words what was done.
+
+    Raises InputError, also for a remedy that would leave a sheet that cannot be read.
+    """
+    changed = mended(typed, remedy)
+    if remedy.act is not Act.NUMBER:
+        _read(changed.typed)
+    return changed
 
 
 def remedy_named(act: str, labels: Sequence[str] = (), values: Sequence[str] = ()) -> Remedy:

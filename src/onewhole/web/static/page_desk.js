@@ -23,12 +23,16 @@ const lines = () => typed.value.split("\n");
 /** The number of the line that an offset of the text stands on, from 1. */
 const lineAt = (offset) => typed.value.slice(0, offset).split("\n").length;
 
+/** Begin with a capital. */
+const large = (words) => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** Tell what was refused; nothing is lost. */
 function tell(error) {
   if (error.name === "AbortError") return;
   if (!(error instanceof Refused)) throw error;
-  const place = error.told.where ? `${error.told.where[0].toUpperCase()}${error.told.where.slice(1)}: ` : "";
-  refused.textContent = place + error.message;
+  const { where, refused: what, remedy } = error.told;
+  const said = large(what.replace(/\.?$/, "."));
+  refused.textContent = [where ? `${large(where)}: ${said}` : said, remedy].filter(Boolean).join(" ");
   refused.hidden = false;
 }
 
@@ -150,9 +154,12 @@ function drawPages(found) {
 // Notes ---------------------------------------------------------------------------------------------------------
 
 function drawNotes(found) {
-  const mistakes = found.mistakes.map((one) => ({
-    sort: "Cannot be read", lines: one.line ? [one.line] : [], column: one.column, words: `${one.what}.`, remedy: one.remedy, remedies: one.remedies,
-  }));
+  const mistakes = [];
+  for (const one of found.mistakes) {
+    const same = one.remedies.length && mistakes.find((other) => other.what === one.what);
+    if (same) same.lines.push(one.line);
+    else mistakes.push({ ...one, sort: "Cannot be read", lines: one.line ? [one.line] : [], words: `${one.what}.` });
+  }
   const rest = found.notes.map((one) => ({ ...one, sort: one.advice ? "Advice" : "Note" }));
   const every = [...mistakes, ...rest].sort((one, other) => (one.lines[0] ?? 0) - (other.lines[0] ?? 0));
   notes.replaceChildren(...every.map(drawNote));
@@ -169,8 +176,7 @@ function drawNote(note) {
     where.append(goes);
   }
   if (note.lines.length > 4) where.append(make("span", {}, `and ${note.lines.length - 4} more`));
-  const words = note.words[0].toUpperCase() + note.words.slice(1);
-  const made = make("li", { "data-lines": note.lines.join(" ") }, where, make("p", {}, words), make("p", { class: "quiet" }, note.remedy));
+  const made = make("li", { "data-lines": note.lines.join(" ") }, where, make("p", {}, large(note.words)), make("p", { class: "quiet" }, note.remedy));
   const buttons = make("div", { class: "row" });
   for (const remedy of note.remedies ?? []) {
     const button = make("button", { type: "button", class: "small" }, remedy.words);

@@ -1,0 +1,220 @@
+"""The Page desk in a real browser: typed, noted, mended, reordered, undone, saved, set; by keys alone."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from onewhole.desk.classbook import night_pages, start_room
+from onewhole.desk.page_kept import keep_page, kept_versions
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
+from tests.kit.doors import NOW, Served, served
+
+pytestmark = NEEDS_CHROMIUM
+
+AT = "/mine/1/page"
+TWINS = (
+    "title: Kites\nminutes: 20\n\n# Look first.\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 5 4/6 - 2 1/6\n"
+    "4. 5 1/3 - 2 2/3 | The kite club has 5 1/3 wholes of kite paper. It cuts 2 2/3 wholes. What is left?"
+)
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    """One browser for all tests here."""
+    with chromium() as started:
+        yield started
+
+
+@pytest.fixture
+def door(tmp_path: Path) -> Iterator[Served]:
+    """A class of two pupils, and a page with two twins."""
+    with served(tmp_path) as made:
+        start_room(made.door.books["mine"], "Room 12", 2, NOW)
+        keep_page(made.door.books["mine"], None, TWINS, NOW)
+        yield made
+
+
+@pytest.fixture
+def page(door: Served, browser: Browser) -> Iterator[Page]:
+    """A window with the page open. A refusal is an answer of the server, and no fault of the script."""
+    with window(browser, door.address, forgives=("422",)) as opened:
+        opened.goto(f"{door.base}{AT}/1")
+        expect(opened.locator("#pages img")).to_have_count(1)
+        yield opened
+
+
+def typed(page: Page) -> str:
+    """Return what stands in the field."""
+    return page.locator("#typed").input_value()
+
+
+def labelled(page: Page) -> list[str]:
+    """Return the problems as they stand, without the header."""
+    return [line for line in typed(page).splitlines() if line[:1].isdigit()]
+
+
+@pytest.mark.parametrize("size", [WIDE, PHONE])
+def test_no_rule_is_broken(door: Served, browser: Browser, size: tuple[int, int]) -> None:
+    """On a wide screen and on a phone, with everything folded out; nothing runs off sideways."""
+    with window(browser, door.address, size) as page:
+        page.goto(f"{door.base}{AT}/1")
+        expect(page.locator("#pages img")).to_have_count(1)
+        page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })")
+        assert broken_rules(page) == []
+        assert not runs_off(page)
+        page.fill("#typed", "7 2/6 - 3 5/6\n1. 5 -")
+        expect(page.locator("#notes li")).to_have_count(2)
+        assert broken_rules(page) == []
+
+
+def test_typing_shows_the_page(page: Page, door: Served) -> None:
+    """An empty desk gets a page; what cannot be read is told beside its line, and the last page stays."""
+    page.goto(door.base + AT)
+    page.locator("#typed").press_sequentially("1. 52 - 27", delay=5)
+    image = page.locator("#pages img")
+    expect(image).to_have_attribute("alt", "The page, page 1 of 1. Problem 1: fifty-two minus twenty-seven.")
+    expect(page.locator("#told")).to_contain_text("One page, about")
+    page.keyboard.type("\n2. 5 -")
+    expect(page.locator("#notes")).to_contain_text("A number is missing")
+    expect(page.locator("#told")).to_contain_text("This is the last page that could be read.")
+    expect(page.locator("#heard")).to_contain_text("Line 2: a number is missing")
+    expect(page.locator("#rows > .mistake")).to_have_text("2. 5 -")
+    expect(image).to_have_count(1)
+
+
+def test_the_rows_lie_under_the_letters(page: Page) -> None:
+    """Each line of the field is as high as its row, so that numbers and marks stand beside the right one."""
+    heights = page.evaluate(
+        "[document.querySelector('#typed').scrollHeight, document.querySelector('#rows').scrollHeight]"
+    )
+    assert abs(heights[0] - heights[1]) <= 1
+    assert page.locator("#rows > div").count() == len(TWINS.split("\n"))
+
+
+def test_pasted_lines_are_numbered(page: Page) -> None:
+    """One click makes problems of lines without a label."""
+    page.fill("#typed", "7 2/6 - 3 5/6\n52 - 27")
+    page.get_by_role("button", name="Number the lines").click()
+    expect(page.locator("#typed")).to_have_value("1. 7 2/6 - 3 5/6\n2. 52 - 27")
+
+
+def test_a_remedy_and_undo_by_keys(page: Page) -> None:
+    """The note goes, the problem has other numbers; undone, it is as before, and done again."""
+    click = page.get_by_role("button", name="Change the numbers of 2")
+    click.focus()
+    page.keyboard.press("Enter")
+    expect(click).to_have_count(0)
+    expect(page.locator("#said")).to_contain_text("Problem 2 asks")
+    changed = typed(page)
+    assert changed != TWINS
+    page.locator("#typed").focus()
+    page.keyboard.press("Control+z")
+    assert typed(page) == TWINS
+    expect(click).to_have_count(1)
+    page.keyboard.press("Control+Shift+z")
+    assert typed(page) == changed
+
+
+def test_a_note_leads_to_its_line(page: Page) -> None:
+    """The line is chosen in the field."""
+    page.locator("#notes").get_by_role("link", name="line 6").first.click()
+    chosen = (
+        "(one => one.value.slice(one.selectionStart, one.selectionEnd))(document.querySelector('#typed'))"
+    )
+    assert page.evaluate(chosen) == "2. 8 1/6 - 4 4/6"
+
+
+def test_problems_are_reordered_by_keys(page: Page) -> None:
+    """Alt and an arrow in the field, an arrow on the handle: the caret and the focus go along."""
+    page.locator("#typed").focus()
+    page.evaluate("document.querySelector('#typed').setSelectionRange(45, 45)")
+    page.keyboard.press("Alt+ArrowDown")
+    expect(page.locator("#said")).to_have_text("Problem 1 is number 2 of 4 now.")
+    assert labelled(page)[:2] == ["1. 8 1/6 - 4 4/6", "2. 7 2/6 - 3 5/6"]
+    page.keyboard.press("Alt+ArrowDown")
+    expect(page.locator("#said")).to_have_text("Problem 2 is number 3 of 4 now.")
+    assert labelled(page)[2] == "3. 7 2/6 - 3 5/6"
+    expect(page.locator("#order li").nth(2)).to_contain_text("7 2/6 - 3 5/6")
+    page.locator("#order li").nth(2).get_by_role("button", name="Move problem 3").focus()
+    page.keyboard.press("ArrowUp")
+    expect(page.locator("#order li").nth(1)).to_contain_text("7 2/6 - 3 5/6")
+    expect(page.get_by_role("button", name="Move problem 2")).to_be_focused()
+    assert "# Look first." in typed(page).splitlines()[3]
+
+
+def test_a_problem_is_dragged(page: Page) -> None:
+    """From the third place to the first."""
+    rows = page.locator("#order li")
+    expect(rows).to_have_count(4)
+    rows.nth(2).scroll_into_view_if_needed()
+    start, end = rows.nth(2).locator(".handle").bounding_box(), rows.nth(0).bounding_box()
+    assert start
+    assert end
+    page.mouse.move(start["x"] + 10, start["y"] + 10)
+    page.mouse.down()
+    page.mouse.move(start["x"] + 10, end["y"] + 12, steps=4)
+    page.mouse.up()
+    expect(rows.nth(0)).to_contain_text("5 4/6 - 2 1/6")
+    assert labelled(page)[0] == "1. 5 4/6 - 2 1/6"
+
+
+def test_versions_and_drafts(page: Page, door: Served) -> None:
+    """Saved twice, the first can be brought back; what was not saved is there after the window was left."""
+    page.locator("#typed").focus()
+    page.keyboard.press("Control+End")
+    page.keyboard.type("\n5. 6 - 3")
+    page.keyboard.press("Control+s")
+    expect(page.locator("#said")).to_have_text("Saved as version 2.")
+    assert [one.version for one in kept_versions(door.door.books["mine"], 1)] == [2, 1]
+    page.keyboard.type("4")
+    page.wait_for_timeout(400)
+    page.reload()
+    page.get_by_role("button", name="Bring it back").click()
+    assert labelled(page)[-1] == "5. 6 - 34"
+    page.get_by_text("Kept versions").click()
+    page.get_by_role("button", name="Bring back version 1").click()
+    expect(page.locator("#typed")).to_have_value(TWINS)
+
+
+def test_composed_and_undone(page: Page) -> None:
+    """A page by wishes, and the own one back; a wish that cannot be met is told."""
+    page.get_by_text("Compose a page by wishes").click()
+    page.get_by_label("How many problems").fill("3")
+    page.get_by_label("Denominators").fill("7")
+    page.get_by_role("button", name="Compose").click()
+    expect(page.get_by_role("alert")).to_contain_text("Grade 4 does not meet the denominator 7")
+    assert typed(page) == TWINS
+    page.get_by_label("Denominators").fill("6")
+    page.get_by_role("button", name="Compose").click()
+    expect(page.locator("#order li")).to_have_count(3, timeout=30_000)
+    expect(page.get_by_role("alert")).to_be_hidden()
+    page.get_by_role("button", name="Undo").click()
+    assert typed(page) == TWINS
+
+
+def test_printing_gives_a_file(page: Page) -> None:
+    """The pupils' page, named after its title."""
+    page.get_by_text("Print", exact=True).click()
+    with page.expect_download() as given:
+        page.get_by_role("button", name="The pupils' page").click()
+    assert given.value.suggested_filename == "Kites, the pupils' page.pdf"
+    assert Path(given.value.path()).read_bytes().startswith(b"%PDF")
+
+
+def test_set_for_tonight(page: Page, door: Served) -> None:
+    """What cannot be printed is not set and stays; mended, it is, and the Week shows it."""
+    page.locator("#typed").focus()
+    page.keyboard.press("Control+End")
+    page.keyboard.type("\n5. 5 -")
+    page.get_by_role("button", name="Set for tonight").click()
+    expect(page.get_by_role("alert")).to_contain_text("Line 9, column 7: A number is missing")
+    assert night_pages(door.door.books["mine"], 1) == ()
+    page.locator("#typed").focus()
+    page.keyboard.type(" 2")
+    page.get_by_role("button", name="Set for tonight").press("Enter")
+    page.wait_for_url("**/week?of=2026-09-01#night-1")
+    (night,) = night_pages(door.door.books["mine"], 1)
+    assert night.labels == ("1", "2", "3", "4", "5")
+    assert night.kept.version == 2

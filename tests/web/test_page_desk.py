@@ -1,0 +1,124 @@
+"""The Page desk without a browser: what its acts answer, what they refuse."""
+
+import json
+from collections.abc import Iterator
+from io import BytesIO
+from pathlib import Path
+
+import pikepdf
+import pytest
+
+from onewhole.desk.classbook import night_pages, start_room
+from onewhole.desk.page_kept import kept_versions
+from tests.kit.doors import NOW, Opened, opened
+
+AT = "/mine/1/page"
+TWINS = "title: Kites\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6"
+
+
+@pytest.fixture
+def door(tmp_path: Path) -> Iterator[Opened]:
+    """A class of two pupils."""
+    with opened(tmp_path) as made:
+        start_room(made.door.books["mine"], "Room 12", 2, NOW)
+        yield made
+
+
+def test_an_empty_desk_and_a_kept_page(door: Opened) -> None:
+    """What was typed stands in the page as text, and a page that is not there is none."""
+    assert "New page" in door.get(AT).text
+    told = json.loads(door.post(f"{AT}/saved", typed="title: <b>\n\n1. 5 - 2", sheet="").text)
+    assert (told["version"], told["goes"]) == (1, f"{AT}/1")
+    page = door.get(f"{AT}/1").text
+    assert "title: &lt;b&gt;\n\n1. 5 - 2</textarea>" in page
+    assert "<b>" not in page
+    assert door.get(f"{AT}/2").status == 404
+
+
+def test_the_page_is_laid_out(door: Opened) -> None:
+    """Pictures, rooms and notes come as JSON; so do mistakes, and neither is a refusal."""
+    told = json.loads(door.post(f"{AT}/live", typed=TWINS.replace("\n", "\r\n")).text)
+    assert told["mistakes"] == []
+    assert told["pages"][0]["picture"].startswith("data:image/svg+xml;base64,")
+    assert [one["label"] for one in told["problems"]] == ["1", "2"]
+    assert told["notes"][0]["lines"] == [3, 4]
+    wrong = json.loads(door.post(f"{AT}/live", typed="5 - 2").text)
+    assert [one["remedies"][0]["act"] for one in wrong["mistakes"]] == ["number"]
+
+
+def test_a_click_and_a_move(door: Opened) -> None:
+    """Both answer with what is typed then."""
+    told = json.loads(door.post(f"{AT}/mended", typed=TWINS, act="leave out", label="2").text)
+    assert told["typed"] == "title: Kites\n\n1. 7 2/6 - 3 5/6"
+    told = json.loads(door.post(f"{AT}/mended", typed="5 - 2\n6 - 3", act="number").text)
+    assert told["typed"] == "1. 5 - 2\n2. 6 - 3"
+    told = json.loads(door.post(f"{AT}/moved", typed=TWINS, label="2", by="-1").text)
+    assert told["typed"] == "title: Kites\n\n1. 8 1/6 - 4 4/6\n2. 7 2/6 - 3 5/6"
+
+
+def test_versions_stay(door: Opened) -> None:
+    """An earlier one can be read again."""
+    door.post(f"{AT}/saved", typed=TWINS, sheet="")
+    door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="1")
+    assert json.loads(door.get(f"{AT}/1/version/1").text)["typed"] == TWINS
+    assert door.get(f"{AT}/1/version/3").status == 422
+    assert len(kept_versions(door.door.books["mine"], 1)) == 2
+
+
+def test_set_for_a_night(door: Opened) -> None:
+    """It goes to the Week; what cannot be printed stays on the desk."""
+    told = json.loads(door.post(f"{AT}/set", typed=TWINS, sheet="", day="2026-09-01").text)
+    assert told["goes"] == "/mine/1/week?of=2026-09-01#night-1"
+    assert [one.kept.typed for one in night_pages(door.door.books["mine"], 1)] == [TWINS]
+    assert door.post(f"{AT}/set", typed="1. 5 -", sheet="1", day="2026-09-02").status == 422
+    assert door.post(f"{AT}/set", typed=TWINS, sheet="1", day="soon").status == 422
+
+
+def test_print(door: Opened) -> None:
+    """What is typed comes as PDF."""
+    with pikepdf.open(BytesIO(door.post(f"{AT}/printed", typed=TWINS, print="key").content)) as pdf:
+        assert len(pdf.pages) == 1
+    assert door.post(f"{AT}/printed", typed=TWINS, print="all").content.startswith(b"PK")
+
+
+def test_compose(door: Opened) -> None:
+    """The problems of the last nights do not come again where that is wished."""
+    wishes = {"kind": "subtract", "number": "3", "denominators": "6", "regrouping": "any", "minutes": ""}
+    first = json.loads(door.post(f"{AT}/composed", typed="title: Kites", seed="1", **wishes).text)["typed"]
+    assert first.startswith("title: Kites\n")
+    door.post(f"{AT}/set", typed=first, sheet="", day="2026-09-01")
+    again = json.loads(door.post(f"{AT}/composed", typed="", seed="1", again="no", **wishes).text)["typed"]
+    assert not set(asked(first)) & set(asked(again))
+
+
+def asked(typed: str) -> list[str]:
+    """Return the problems without their labels."""
+    return [line.partition(". ")[2] for line in typed.splitlines() if line[:1].isdigit()]
+
+
+@pytest.mark.parametrize(
+    ("act", "fields"),
+    [
+        ("live", {}),
+        ("mended", {"typed": TWINS, "act": "burn"}),
+        ("mended", {"typed": TWINS, "act": "leave out", "label": "<script>"}),
+        ("mended", {"typed": TWINS, "act": "set", "value": "no setting"}),
+        ("mended", {"typed": TWINS, "act": "add", "value": "=HYPERLINK()"}),
+        ("mended", {"typed": "1. 5 -", "act": "order"}),
+        ("moved", {"typed": TWINS, "label": "9", "by": "1"}),
+        ("moved", {"typed": TWINS, "label": "1", "by": "5"}),
+        ("moved", {"typed": TWINS, "label": "1", "to": "-1"}),
+        ("composed", {"typed": "", "kind": "juggle"}),
+        ("saved", {"typed": "#" * 50_000, "sheet": ""}),
+        ("saved", {"typed": "1. 5 - 2", "sheet": "x"}),
+        ("printed", {"typed": TWINS, "print": "../key"}),
+    ],
+)
+def test_what_is_refused(door: Opened, act: str, fields: dict[str, str]) -> None:
+    """Words, no fault."""
+    assert door.post(f"{AT}/{act}", **fields).status == 422
+
+
+def test_a_page_that_is_not_there(door: Opened) -> None:
+    """It cannot be saved, and nothing is kept for it."""
+    assert door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="7").status == 404
