@@ -28,6 +28,7 @@ const inside = (id) => board.contentDocument?.getElementById(id);
 
 /** Show the first step of a part on the board in the frame. */
 function openPart() {
+  if (inside("aloud")?.checked) inside("aloud").click(); // the microphone would hear it
   const links = board.contentDocument?.querySelectorAll("#problems a") ?? [];
   const focused = document.activeElement;
   links[Number(part.dataset.at)]?.click();
@@ -91,7 +92,8 @@ function level() {
     peak = Math.max(peak, Math.abs(sample));
   }
   const decibels = 10 * Math.log10(sum / microphone.samples.length + 1e-10);
-  get("meter").value = Math.max(0, Math.min(100, Math.round((decibels + 60) * 1.9)));
+  const bar = Math.max(0, Math.min(100, Math.round((decibels + 60) * 1.9)));
+  get("meter").value = Math.max(bar, get("meter").value - 6); // it falls slowly, so that it can be read
   const now = performance.now();
   if (decibels > -45) microphone.quiet = now;
   let word = "Good";
@@ -294,8 +296,17 @@ function keyed(event) {
 
 for (const kind of ["keydown", "keyup"]) addEventListener(kind, keyed, true);
 
+/** While a part is recorded the board is stepped only together with the recording. */
+function clicked(event) {
+  if (!media || !event.isTrusted) return;
+  event.preventDefault();
+  event.stopImmediatePropagation();
+  if (event.target.closest("#next")) press();
+}
+
 function listenInside() {
   for (const kind of ["keydown", "keyup"]) board.contentWindow.addEventListener(kind, keyed, true);
+  board.contentWindow.addEventListener("click", clicked, true);
 }
 
 board.addEventListener("load", listenInside);
