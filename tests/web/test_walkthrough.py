@@ -1,0 +1,162 @@
+"""The walkthrough's page asked without a browser: what it takes, and what it refuses by name."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from onewhole.desk.board import board
+from onewhole.desk.classbook import night_page, set_night, start_room
+from onewhole.desk.film_plan import FilmPlan, plan_of
+from onewhole.store.recordings import recordings_of
+from onewhole.store.steps import Step, steps_of
+from onewhole.web.pages.walkthrough import FILES
+from tests.desk.test_recorded_film import beeps, webm
+from tests.kit.doors import Answer, Opened, opened
+
+HOME = "/mine/1/night/1/walkthrough"
+TYPED = "title: Kites <b>\n1. 3 1/4 - 1 3/4\n2. 3 x 2/5\n"
+
+
+@pytest.fixture
+def door(tmp_path: Path) -> Iterator[Opened]:
+    """A door with one night of two problems."""
+    with opened(tmp_path) as made:
+        book, now = made.door.books["mine"], made.door.now()
+        start_room(book, "Room 12", 2, now)
+        set_night(book, 1, TYPED, made.door.today(), now)
+        yield made
+
+
+def sent(door: Opened, sound: bytes, kind: str = "audio/webm", **fields: str) -> Answer:
+    """Send a recording as the page does."""
+    response = door.client.post(
+        f"{HOME}/recording",
+        data=fields,
+        files={"sound": ("recording", sound, kind)},
+        headers={**door.origin, "X-Seal": door.seal, "Accept": "application/json"},
+    )
+    return Answer(response.status_code, response.text, "", response.content)
+
+
+@pytest.fixture(scope="module")
+def sound() -> bytes:
+    """Twelve seconds of sound."""
+    return webm(beeps(1, 3, 5, length=12))
+
+
+def steps(door: Opened, label: str = "1") -> str:
+    """As many steps as the part has, a second apart."""
+    page = night_page(door.door.books["mine"], 1, 1)
+    part = board(page.sheet, FilmPlan()).part(label)
+    assert part is not None
+    return " ".join(str(1000 * at) for at in range(1, len(part.steps)))
+
+
+def test_the_page_has_its_parts(door: Opened) -> None:
+    """Board, choices, voice and film; the title is text and no markup."""
+    page = door.get(HOME)
+    assert page.status == 200
+    assert all(f'id="{name}"' in page.text for name in ("board", "choices", "voice", "film", "recorder"))
+    assert "Kites <b>" not in page.text
+    assert "No film has been made" in page.text
+    assert door.get("/mine/1/night/9/walkthrough").status == 404
+
+
+def test_the_board_has_a_policy_of_its_own(door: Opened) -> None:
+    """Only the script and the style of the board itself run in it, and only our pages frame it."""
+    answer = door.client.get(f"{HOME}/board")
+    policy = answer.headers["content-security-policy"]
+    assert "script-src 'sha256-" in policy
+    assert "unsafe" not in policy
+    assert "frame-ancestors 'self'" in policy
+    assert policy.split("; frame-ancestors")[0] in answer.text
+
+
+def test_a_recording_is_kept(door: Opened, sound: bytes) -> None:
+    """It is kept to the byte, given back to be heard, and taken away when asked."""
+    kept = sent(door, sound, label="1", steps=steps(door))
+    assert (kept.status, kept.text) == (200, '{"label":"1","seconds":"12.0 seconds"}')
+    heard = door.client.get(f"{HOME}/recording/1")
+    assert heard.content == sound
+    assert heard.headers["content-type"] == "audio/webm"
+    assert "✓ Kept: 12.0 seconds" in door.get(HOME).text
+    assert door.post(f"{HOME}/forget", label="1").goes == f"{HOME}#voice"
+    assert door.get(f"{HOME}/recording/1").status == 404
+    assert door.post(f"{HOME}/forget", label="1").status == 404
+
+
+@pytest.mark.parametrize(
+    ("fields", "kind", "spoil", "said"),
+    [
+        ({"label": "1"}, "audio/webm", b"no sound", "damaged, or it is not sound"),
+        ({"label": "1"}, "audio/webm", b"", "damaged, or it is not sound"),
+        ({"label": "1"}, "text/html", None, "not a recording that can be read"),
+        ({"label": "99"}, "audio/webm", None, "no such part"),
+        ({"label": "<script>"}, "audio/webm", None, "no such part"),
+        ({"label": "1", "steps": "100 50"}, "audio/webm", None, "steps here now"),
+        ({"label": "1", "steps": "1e3"}, "audio/webm", None, "steps of the board cannot be read"),
+        ({"label": "1", "steps": "9" * 30}, "audio/webm", None, "steps of the board cannot be read"),
+        ({"label": "1", "steps": "1 " * 600}, "audio/webm", None, "steps of the board cannot be read"),
+    ],
+)
+def test_a_recording_that_cannot_be_used(
+    door: Opened, sound: bytes, fields: dict[str, str], kind: str, spoil: bytes | None, said: str
+) -> None:
+    """It is refused with what to do next, and the one before stays."""
+    assert sent(door, sound, label="1", steps=steps(door)).status == 200
+    no = sent(door, sound if spoil is None else spoil, kind, **{"steps": steps(door), **fields})
+    assert no.status == 422
+    assert said in no.text
+    assert '"remedy":""' not in no.text
+    (kept,) = recordings_of(door.door.books["mine"], 1)
+    assert (kept.label, kept.sound) == ("1", sound)
+
+
+def test_what_is_too_large_is_not_read(door: Opened) -> None:
+    """More bytes than a recording may have are refused before they are read; so is a form without sound."""
+    assert sent(door, bytes(17 * 1024 * 1024), label="1", steps="").status == 413
+    assert door.post(f"{HOME}/recording", label="1", steps="").status == 422
+
+
+def test_choices_are_kept_or_refused_whole(door: Opened) -> None:
+    """What can be told is kept; a choice that there is not, other rows and other minutes change nothing."""
+    row = {"label": "1", "strategy": "count_up", "picture": "number line", "length": "short"}
+    assert door.post(f"{HOME}/choices", **row, minutes="9", mistake="yes").goes == f"{HOME}#choices"
+    book = door.door.books["mine"]
+    plan = plan_of(book, 1)
+    assert (plan.choices["1"].strategy, plan.minutes, plan.mistake) == ("count_up", 9, True)
+    for wrong in (
+        {"label": "7"},
+        {"strategy": "magic"},
+        {"picture": "circles"},
+        {"length": "long"},
+        {"minutes": "0"},
+        {"minutes": "nine"},
+        {"tried": "7"},
+    ):
+        assert door.post(f"{HOME}/choices", **(row | wrong)).status == 422
+    assert door.post(f"{HOME}/choices", label="1").status == 422
+    assert plan_of(book, 1) == plan
+
+
+def test_shown_is_one_press(door: Opened) -> None:
+    """The night counts as shown."""
+    assert "Not shown yet" in door.get(HOME).text
+    assert door.post(f"{HOME}/shown").goes == f"{HOME}#film"
+    assert Step.SHOWN in steps_of(door.door.books["mine"], 1)[1]
+    assert "Shown since" in door.get(HOME).text
+
+
+def test_only_files_of_the_film_are_lent(door: Opened) -> None:
+    """A name that is not in the table, and a film that is not made, are not there."""
+    folder = door.door.folder / "mine" / "night-1"
+    folder.mkdir(parents=True)
+    (folder / "walkthrough.vtt").write_text("WEBVTT\n")
+    (folder / "secret.txt").write_text("no")
+    assert door.get(f"{HOME}/film/walkthrough.vtt").text == "WEBVTT\n"
+    for name in ("secret.txt", "..%2F..%2Froom12.class", "walkthrough.mp4"):
+        assert door.get(f"{HOME}/film/{name}").status == 404
+    saved = door.client.get(f"{HOME}/film/walkthrough.vtt?save=1")
+    assert saved.headers["content-disposition"].startswith("attachment")
+    assert len(FILES) == 8
