@@ -21,6 +21,7 @@ from onewhole.desk.keep import (
     restore_backup,
     restore_bytes,
 )
+from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil, pupils_of
 from onewhole.store.opening import Store, open_store
@@ -80,7 +81,7 @@ def test_the_bytes_of_a_backup_leave_nothing_behind(book: Store) -> None:
     write(book, 1, "late")
     restore_bytes(content, book.path, NOW)
     assert _texts(book.path) == ["early"]
-    with pytest.raises(StoreRefused, match="the file handed in"):
+    with pytest.raises(InputError, match="the file handed in"):
         restore_bytes(b"kites", book.path, NOW)
     assert [path.name for path in book.path.parent.iterdir() if path.name.startswith(".")] == []
 

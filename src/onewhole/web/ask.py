@@ -2,11 +2,14 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import date
 from pathlib import Path
 
 from onewhole.desk.classbook import Room, Store, room
 from onewhole.errors import InputError
 from onewhole.web.door import DEMO, Door
+
+_YEARS = range(2000, 2200)
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +82,21 @@ class Ask:
     def at(self, *parts: object) -> str:
         """Return an address under this class: ``ask.at("night", 3, "marking")``."""
         return "/".join(("", self.book_name, str(self.place.get("room", 1)), *map(str, parts)))
+
+
+def day_typed(typed: str) -> date:
+    """Return a day as a browser sends it, in a year that a class may see. Raises InputError.
+
+    >>> day_typed("2026-09-01").isoformat()
+    '2026-09-01'
+    """
+    try:
+        day = date.fromisoformat(typed)
+    except ValueError:
+        day = date.min
+    if day.year not in _YEARS:
+        raise InputError("This is not a day", remedy="Choose one.")
+    return day
 
 
 @dataclass(frozen=True, slots=True)

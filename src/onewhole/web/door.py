@@ -26,22 +26,25 @@ class Books:
         with self._turn:
             if name in self._open:
                 return self._open[name]
-            if name not in self.paths or (name == DEMO and not self.paths[name].exists()):
-                raise NotThere(
-                    "There is no such class file", where=name, remedy="Go to the Week and start there."
-                )
-            return self._open.setdefault(name, open_book(self.paths[name]))
+            path = self._path(name)
+            if name == DEMO and not path.exists():
+                raise _no_file(name)
+            return self._open.setdefault(name, open_book(path))
 
     def there(self, name: str) -> bool:
         """Say whether a file stands under a name."""
-        return self.paths[name].exists()
+        return self._path(name).exists()
 
     def put_in(self, name: str, make: Callable[[Path], Store]) -> Store:
-        """Close a file and put another one in its place; what ``make`` raises leaves it closed."""
+        """Close a file and put another one in its place; what ``make`` raises leaves it closed.
+
+        Raises NotThere for a name that is none.
+        """
         with self._turn:
+            path = self._path(name)
             if name in self._open:
                 self._open.pop(name).close()
-            self._open[name] = make(self.paths[name])
+            self._open[name] = make(path)
             return self._open[name]
 
     def put_away(self, name: str) -> None:
@@ -60,6 +63,15 @@ class Books:
         with self._turn:
             while self._open:
                 self._open.popitem()[1].close()
+
+    def _path(self, name: str) -> Path:
+        if name not in self.paths:
+            raise _no_file(name)
+        return self.paths[name]
+
+
+def _no_file(name: str) -> NotThere:
+    return NotThere("There is no such class file", where=name[:20], remedy="Go to the Week and start there.")
 
 
 @dataclass(frozen=True, slots=True)

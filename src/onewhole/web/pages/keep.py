@@ -1,13 +1,12 @@
 """Keep: the file of the class backed up, restored, its last day; also where the file is damaged."""
 
 from collections.abc import Callable, Iterable
-from datetime import date
 from pathlib import Path
 
 from onewhole.desk import keep
 from onewhole.desk.classbook import NotThere, Store, StoreRefused, open_book, rooms
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Shown, Went
+from onewhole.web.ask import Ask, Given, Shown, Went, day_typed
 
 #: A backup that is handed in has so many bytes at most.
 MOST = 256 * 1024 * 1024
@@ -66,10 +65,7 @@ def restore_file(ask: Ask) -> Went:
 def until(ask: Ask) -> Went:
     """Set the last day, or with an empty field that there is none."""
     typed = ask.field("day").strip()
-    try:
-        day = date.fromisoformat(typed) if typed else None
-    except ValueError as error:
-        raise InputError("This is not a day", remedy="Choose one, or leave the field empty.") from error
+    day = day_typed(typed) if typed else None
     keep.set_keep_until(ask.book, day)
     return _done(ask, "until" if day else "never")
 

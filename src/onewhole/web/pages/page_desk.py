@@ -1,11 +1,9 @@
 """The Page desk: problems typed on the left, the page as it prints beside them, notes with their remedies."""
 
-from datetime import date
-
 from onewhole.desk import page_kept, page_live
 from onewhole.desk.page_wishes import WishForm, composed
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Shown, Told
+from onewhole.web.ask import Ask, Given, Shown, Told, day_typed
 
 #: What the form of every act carries.
 TYPED = ("typed",)
@@ -112,10 +110,7 @@ def saved(ask: Ask) -> Told:
 
 def night(ask: Ask) -> Told:
     """Keep what is typed, and that the class takes it home on a day."""
-    try:
-        day = date.fromisoformat(ask.field("day"))
-    except ValueError as error:
-        raise InputError("This is not a day", remedy="Choose one.") from error
+    day = day_typed(ask.field("day"))
     made = page_kept.set_page(
         ask.book, ask.room.number, _sheet(ask), _typed(ask), day=day, now=ask.door.now()
     )

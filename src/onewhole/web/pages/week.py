@@ -1,11 +1,9 @@
 """Week: the nights in a row, where each stands, the next thing to do, and what is due to come back."""
 
-from datetime import date
-
 from onewhole.desk.classbook import night_page
 from onewhole.desk.week import WHY, Next, Step, WeekNight, keep_step, monday, week
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Shown, Went
+from onewhole.web.ask import Ask, Shown, Went, day_typed
 
 #: What the teacher can say is done, by what comes next.
 _SAYS = {
@@ -18,7 +16,7 @@ _SAYS = {
 
 def look(ask: Ask) -> Shown:
     """Show three weeks of the class."""
-    around = _day(ask.query["of"]) if "of" in ask.query else None
+    around = day_typed(ask.query["of"]) if "of" in ask.query else None
     today = ask.door.today()
     found = week(ask.book, ask.room.number, today, around)
     return Shown(
@@ -56,10 +54,3 @@ def _goes(ask: Ask, night: WeekNight) -> str:
             return ask.at("night", night.number, "marking")
         case Next.REGROUP | Next.DONE:
             return ask.at("night", night.number, "tomorrow")
-
-
-def _day(said: str) -> date:
-    try:
-        return date.fromisoformat(said)
-    except ValueError:
-        raise InputError("This is no day", remedy="Choose a week on the page Week.") from None
