@@ -9,7 +9,7 @@ from onewhole.desk.classbook import Room, Store, room
 from onewhole.errors import InputError
 from onewhole.web.door import DEMO, Door
 
-_YEARS = range(2000, 2200)
+_YEARS = range(1900, 2200)
 
 
 @dataclass(frozen=True, slots=True)
