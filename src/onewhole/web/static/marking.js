@@ -16,6 +16,7 @@ function start() {
   const unkept = document.getElementById("unkept");
   const sheet = table.closest(".sheet");
   const narrow = window.matchMedia("(max-width: 48rem)");
+  const bar = document.getElementById("verdict");
   const undo = [];
   const known = new Map();
   let here = rows[0][0];
@@ -46,7 +47,6 @@ function start() {
   function tell() {
     const judged = here.judged;
     const text = here.input.value;
-    const bar = document.getElementById("verdict");
     const fresh = here.judgedText === text;
     bar.querySelector(".whose").textContent = `${here.name}, ${heads[here.column].dataset.typed}:`;
     put(bar.querySelector(".formula"), fresh ? judged.mathml : null, text);
@@ -107,6 +107,13 @@ function start() {
     here = cell;
     here.input.tabIndex = 0;
     table.tBodies[0].rows[here.row].classList.add("now");
+  }
+
+  /** The head of the grid stays in sight with the cell one is in. */
+  function inSight() {
+    if (narrow.matches) return;
+    const low = here.td.getBoundingClientRect().bottom > window.innerHeight - bar.offsetHeight;
+    if (low || sheet.getBoundingClientRect().top < 0) sheet.scrollIntoView({ block: "start" });
   }
 
   function next() {
@@ -218,7 +225,7 @@ function start() {
     if (!cell) return;
     enter(cell);
     cell.input.select();
-    requestAnimationFrame(() => { if (!narrow.matches) sheet.scrollIntoView({ block: "nearest" }); });
+    requestAnimationFrame(inSight);
     tell();
   });
   table.addEventListener("focusout", (event) => { if (cellOf(event.target) === here) commit(here); });
