@@ -19,6 +19,7 @@ from onewhole.desk.mark import mark_sheet
 from onewhole.desk.notebooks import Notebook, Tonight, and_tonight
 from onewhole.desk.reckoning import leaves, missing_before, reckon, reckon_missing, reckoned
 from onewhole.desk.word import group_key
+from onewhole.errors import InputError
 from onewhole.marking.finding import Status
 from onewhole.store.answers import KeptAnswer, keep_answer
 from onewhole.store.corrections import Corrected, Correction, keep_correction
@@ -151,6 +152,15 @@ def test_a_move_to_a_group_that_is_no_more_is_not_made(book: Store) -> None:
     before = reckon(book, 1, 3)
     say(book, 3, "K01", Corrected.PLACE, "Owls: long gone")
     assert reckon(book, 1, 3) == before
+
+
+def test_a_class_without_pupils_is_told_what_to_do(book: Store) -> None:
+    """There is nothing to mark, and nothing missing."""
+    other = start_room(book, "Room 13", 0, NOW)
+    page = set_night(book, other.number, TYPED.format(0), DAY, NOW)
+    with pytest.raises(InputError, match="no pupil in this class"):
+        reckon(book, other.number, page.night.number)
+    assert leaves(book, other.number).missing == ()
 
 
 def test_a_night_of_another_class_is_not_reckoned(book: Store) -> None:

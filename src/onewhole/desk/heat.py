@@ -2,18 +2,22 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from onewhole.desk.mark import Marked
+from onewhole.desk.reckoning import Handed, marked_of
 from onewhole.marking.expected import is_fact_slip
 from onewhole.marking.mark import Mark, Tier, Verdict
 from onewhole.misconceptions.catalogue import by_id
 
-__all__ = ["DENSITIES", "Heat", "HeatRow", "heat"]
+__all__ = ["DENSITIES", "Heat", "HeatRow", "heat", "heat_of"]
 
 #: The map is hatched in so many densities, from 1; 0 is blank paper.
 DENSITIES = 5
 #: A pattern that fewer pupils' answers fit has no row, unless it is in a finding.
 FROM_PUPILS = 2
+#: So many nights are held in memory as they are mapped.
+HELD = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +67,12 @@ class Heat:
         [0, 1, 1, 2, 5]
         """
         return -(-count * DENSITIES // max(self.most, DENSITIES))
+
+
+@lru_cache(maxsize=HELD)
+def heat_of(handed: Handed) -> Heat:
+    """Return the map of a night by what its answers alone say; the same once more costs nothing."""
+    return heat(marked_of(handed))
 
 
 def heat(marked: Marked) -> Heat:

@@ -24,9 +24,10 @@ from onewhole.desk.leaves import Leave, Leaves, PupilLeave, leave_text, notebook
 from onewhole.desk.mark import Marked, mark_sheet
 from onewhole.desk.readings import Readings, readings
 from onewhole.desk.word import Word, with_word, word_of
+from onewhole.errors import InputError
 from onewhole.marking.notebook import Notebook, Tonight
 from onewhole.store.answers import answers_of
-from onewhole.store.bases import Basis, bases_of
+from onewhole.store.bases import bases_of
 from onewhole.store.corrections import corrections_of
 from onewhole.store.reckonings import keep_reckoning, reckonings_of
 
@@ -79,45 +80,38 @@ class Reckoned:
 def leaves(book: Store, room_number: int) -> Leaves:
     """Return what every marked night of a class left, as far as it is reckoned, and which nights are not.
 
-    Nights on which nothing was written leave nothing and are not missing. Three questions to the file, no
+    Nights on which nothing was written leave nothing and are not missing. Two questions to the file, no
     marking.
     """
-    kept = reckonings_of(book, room_number)
-    found, missing = [], []
-    for basis, stamp in _stamps(book, room_number).values():
-        had, text = kept.get(basis.night, ("", ""))
-        if had == stamp:
-            found.append(read_leave(text))
-        else:
-            missing.append(basis.night)
-    return Leaves(tuple(found), tuple(missing))
+    chain = _chain(book, room_number)
+    fresh = (read_leave(chain.texts[night]) for night in chain.nights if night in chain.texts)
+    return Leaves(tuple(fresh), tuple(night for night in chain.nights if night not in chain.texts))
 
 
 def missing_before(book: Store, room_number: int, night_number: int) -> int:
-    """Return how many nights must be reckoned before this one can be."""
-    stamps = _stamps(book, room_number)
-    kept = reckonings_of(book, room_number)
-    earlier = _earlier(stamps, night_page(book, room_number, night_number))
-    return sum(kept.get(night, ("", ""))[0] != stamps[night][1] for night in earlier)
+    """Return how many nights must be reckoned before this one can be. Raises NotThere."""
+    chain = _chain(book, room_number)
+    earlier = chain.before(night_page(book, room_number, night_number))
+    return sum(night not in chain.texts for night in earlier)
 
 
 def reckon(book: Store, room_number: int, night_number: int) -> Marked:
     """Return a night marked, with what the class showed on earlier nights and the teacher's word.
 
-    Earlier nights that are not reckoned yet are reckoned first. Raises NotThere.
+    Earlier nights that are not reckoned yet are reckoned first. Raises NotThere, and InputError for a class
+    without pupils.
     """
     return reckoned(book, room_number, night_number).marked
 
 
 def reckoned(book: Store, room_number: int, night_number: int) -> Reckoned:
-    """Return a night marked, as the answers alone say and with the teacher's word. Raises NotThere."""
+    """Return a night marked, as the answers alone say and with the teacher's word. Raises as `reckon`."""
     page = night_page(book, room_number, night_number)
-    stamps = _stamps(book, room_number)
-    earlier = _earlier(stamps, page)
-    texts = _work_through(book, room_number, stamps, earlier, _no_progress)
+    chain = _chain(book, room_number)
+    texts = _work_through(book, room_number, chain, chain.before(page), None)
     found = _read(book, room(book, room_number), page, tuple(texts.values()), hold=True)
-    if night_number in stamps:
-        _keep(book, found, stamps[night_number][1], quietly=True)
+    if night_number in chain.stamps and night_number not in chain.texts:
+        _keep(book, found, chain.stamps[night_number], quietly=True)
     return found
 
 
@@ -125,67 +119,83 @@ def reckon_missing(book: Store, room_number: int, progress: Progress) -> int:
     """Reckon every night that is not reckoned yet, by day; return how many there were.
 
     ``progress`` is told how many are done and of how many, from 0 on. What is done stays done when the work
-    stops half-way.
+    stops half-way. Raises StoreRefused when the file takes nothing more.
     """
-    stamps = _stamps(book, room_number)
-    before = reckonings_of(book, room_number)
-    _work_through(book, room_number, stamps, tuple(stamps), progress)
-    return sum(before.get(night, ("", ""))[0] != stamp for night, (_, stamp) in stamps.items())
+    chain = _chain(book, room_number)
+    _work_through(book, room_number, chain, chain.nights, progress)
+    return len(chain.nights) - len(chain.texts)
 
 
-def _no_progress(_done: int, _of: int) -> None:
-    """Tell nobody."""
+@dataclass(frozen=True, slots=True)
+class _Chain:
+    """The nights of a class on which something was written, by day: their stamps, and the texts kept.
+
+    ``texts`` has only what was kept under the stamp of today.
+    """
+
+    days: Mapping[int, str]
+    stamps: Mapping[int, str]
+    texts: Mapping[int, str]
+
+    @property
+    def nights(self) -> tuple[int, ...]:
+        return tuple(self.stamps)
+
+    def before(self, page: NightPage) -> tuple[int, ...]:
+        """Return the nights before this one."""
+        mine = (page.night.day.isoformat(), page.night.number)
+        return tuple(night for night, day in self.days.items() if (day, night) < mine)
 
 
-def _stamps(book: Store, room_number: int) -> Mapping[int, tuple[Basis, str]]:
-    """Return each night on which something was written, with its stamp.
+def _chain(book: Store, room_number: int) -> _Chain:
+    """Read the chain: two questions to the file.
 
     A stamp has in it the program, the sheet, the last answer and the last correction, and the stamp of the
     night before: a change in one night makes all later ones stale.
     """
-    found: dict[int, tuple[Basis, str]] = {}
+    days: dict[int, str] = {}
+    stamps: dict[int, str] = {}
     last = f"{__version__} {FORM}"
     for basis in bases_of(book, room_number):
         if basis.answer:
             last = sha256(f"{last} {basis}".encode()).hexdigest()
-            found[basis.night] = basis, last
-    return found
-
-
-def _earlier(stamps: Mapping[int, tuple[Basis, str]], page: NightPage) -> tuple[int, ...]:
-    """Return the nights with answers before this one, by day."""
-    mine = (page.night.day.isoformat(), page.night.number)
-    return tuple(night for night, (basis, _) in stamps.items() if (basis.day, night) < mine)
+            days[basis.night], stamps[basis.night] = basis.day, last
+    kept = reckonings_of(book, room_number)
+    return _Chain(
+        days,
+        stamps,
+        {night: kept[night][1] for night in stamps if kept.get(night, ("",))[0] == stamps[night]},
+    )
 
 
 def _work_through(
-    book: Store,
-    room_number: int,
-    stamps: Mapping[int, tuple[Basis, str]],
-    nights: tuple[int, ...],
-    progress: Progress,
+    book: Store, room_number: int, chain: _Chain, nights: tuple[int, ...], progress: Progress | None
 ) -> dict[int, str]:
-    """Return what these nights left; those not kept, or kept under another stamp, are reckoned and kept."""
-    kept = reckonings_of(book, room_number)
-    texts: dict[int, str] = {}
-    of = sum(kept.get(night, ("", ""))[0] != stamps[night][1] for night in nights)
+    """Return what these nights left; those not kept are reckoned and kept, by day.
+
+    Without a ``progress`` to tell, a file that takes nothing more stops nobody from reading on.
+    """
+    of = sum(night not in chain.texts for night in nights)
     if not of:
-        return {night: kept[night][1] for night in nights}
+        return {night: chain.texts[night] for night in nights}
     pages = {page.night.number: page for page in night_pages(book, room_number)}
     here, done = room(book, room_number), 0
-    progress(0, of)
+    texts: dict[int, str] = {}
     for night in nights:
-        stamp, text = kept.get(night, ("", ""))
-        if stamp != stamps[night][1]:
-            found = _read(book, here, pages[night], tuple(texts.values()))
-            text = _keep(book, found, stamps[night][1])
-            done += 1
+        if night in chain.texts:
+            texts[night] = chain.texts[night]
+            continue
+        if progress:
             progress(done, of)
-        texts[night] = text
+        found = _read(book, here, pages[night], tuple(texts.values()))
+        texts[night] = _keep(book, found, chain.stamps[night], quietly=progress is None)
+        done += 1
+    if progress:
+        progress(of, of)
     return texts
 
 
-def _keep(book: Store, found: Reckoned, stamp: str, *, quietly: bool = False) -> str:
+def _keep(book: Store, found: Reckoned, stamp: str, *, quietly: bool) -> str:
     """Keep what a night left; quietly: a file that takes nothing more stops nobody from reading on."""
     text = leave_text(found.page, found.marked, found.word.aside)
     with suppress(*(StoreRefused,) if quietly else ()):
@@ -196,6 +206,8 @@ def _keep(book: Store, found: Reckoned, stamp: str, *, quietly: bool = False) ->
 def _read(
     book: Store, here: Room, page: NightPage, before: tuple[str, ...], *, hold: bool = False
 ) -> Reckoned:
+    if not here.pupils:
+        raise InputError("There is no pupil in this class yet", remedy="Add pupils on the Class page.")
     word = word_of(corrections_of(book, page.night.number))
     handed = Handed(page.kept.typed, _answers(book, page, here), page.night.day, before)
     said = marked_of(handed) if hold else _mark(handed)

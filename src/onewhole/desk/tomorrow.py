@@ -6,7 +6,7 @@ from datetime import date
 from hashlib import sha256
 
 from onewhole.desk.classbook import NightPage, Store
-from onewhole.desk.heat import Heat, heat
+from onewhole.desk.heat import Heat, heat_of
 from onewhole.desk.mark import CAUTION, Marked, shown_place
 from onewhole.desk.reckoning import Reckoned, missing_before, reckoned
 from onewhole.desk.talks import Talk, shown_written, talks
@@ -82,7 +82,7 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
         _first(marked),
         tuple(_card(group, found.word) for group in marked.groups),
         talks(found.handed),
-        heat(found.said),
+        heat_of(found.handed),
         sum(group.place is not Place.ABSENT for group in found.said.groups for _ in group.pupils),
         marked.tonight.until if marked.tonight else None,
         stamp(found),
