@@ -8,10 +8,13 @@ from tempfile import TemporaryDirectory
 import av
 import numpy as np
 import pytest
+import webvtt
 from numpy.typing import NDArray
 from playwright.sync_api import Browser, Page
 
-from onewhole.desk.classbook import set_night, start_room
+from onewhole.desk.board import board
+from onewhole.desk.classbook import night_page, set_night, start_room
+from onewhole.desk.film_plan import FilmPlan
 from onewhole.store.recordings import recordings_of
 from onewhole.store.steps import Step, steps_of
 from onewhole.walkthroughs.timeline import FRAMES
@@ -119,6 +122,13 @@ def record(page: Page, label: str, apart: int) -> Take:
     return Take(tuple(lived[0]), tuple(lived[1]))
 
 
+def captions(path: Path) -> list[float]:
+    """When the captions begin, in seconds."""
+    return [
+        one.start_in_seconds + one.start_time.milliseconds / 1000 for one in webvtt.read(str(path)).captions
+    ]
+
+
 @dataclass(frozen=True, slots=True)
 class Decoded:
     """What a film says of itself: its chapters from second to second, when it becomes loud, its loudness."""
@@ -166,7 +176,8 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
         page.keyboard.press("Enter")
         page.wait_for_selector("text=Look at it", timeout=120_000)
         tab_to(page, "main a.first")
-        page.keyboard.press("Enter")
+        with page.expect_navigation():
+            page.keyboard.press("Enter")
         until(page, "document.getElementById('video').readyState > 0")
         assert page.evaluate("document.getElementById('video').textTracks[0].mode") == "showing"
         assert broken_rules(page) == []
@@ -177,6 +188,8 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
         page.keyboard.press("Enter")
         until(page, "document.getElementById('video').currentTime > 5")
     kept = {one.label: one for one in recordings_of(door.door.books["mine"], 1)}
+    sheet = night_page(door.door.books["mine"], 1, 1).sheet
+    spoken = {part.label: [step.says for step in part.steps] for part in board(sheet, FilmPlan()).parts}
     film = decoded(door.door.folder / "mine" / "night-1" / "walkthrough.mp4")
     assert length == pytest.approx(film.chapters[-1][1], abs=0.1)
     assert set(kept) == {"1", "2"}
@@ -194,6 +207,11 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
         for one in wanted:
             near = min(found, key=lambda other: abs(other - one))
             assert near == pytest.approx(one, abs=NEAR)
+    begins = captions(door.door.folder / "mine" / "night-1" / "walkthrough.vtt")
+    for at, label in ((1, "1"), (2, "2")):
+        for step, said in zip((0, *kept[label].cues), spoken[label], strict=True):
+            wanted_at = film.chapters[at][0] + step / 1000
+            assert not said or any(abs(one - wanted_at) <= 1 / FRAMES for one in begins)
     heard = [(start, end) for at, (start, end) in enumerate(film.chapters) if at in {1, 2}]
     assert all(any(start <= one < end for start, end in heard) for one in film.loud)
     assert Step.SHOWN in steps_of(door.door.books["mine"], 1)[1]
@@ -225,8 +243,8 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
         (kept,) = recordings_of(door.door.books["mine"], 1)
         page.locator("[data-part='3'] [data-listen]").click()
         until(page, "document.querySelector('[data-part=\"3\"] audio').readyState > 0")
-        page.locator("[data-part='3'] [data-forget] button").click()
-        page.wait_for_load_state()
+        with page.expect_navigation():
+            page.locator("[data-part='3'] [data-forget] button").click()
         assert page.text_content("[data-part='3'] [data-kept]") == "○ Not recorded"
     assert kept.label == "3"
     assert len(kept.cues) == 1
@@ -276,8 +294,8 @@ def test_choices_are_kept(door: Served, browser: Browser) -> None:
         page.select_option("#length-2", "short")
         page.check("#tried-3")
         page.fill("#minutes", "9")
-        page.locator("text=Keep the choices").click()
-        page.wait_for_load_state()
+        with page.expect_navigation():
+            page.locator("text=Keep the choices").click()
         assert page.input_value("#strategy-1") == "count_up"
         assert page.input_value("#picture-2") == "none"
         assert page.input_value("#length-2") == "short"

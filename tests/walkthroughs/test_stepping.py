@@ -20,6 +20,7 @@ def test_cues_start_at_the_steps() -> None:
     hold(new)
     _, chapter, _ = new.chapters
     starts = [cue.start - chapter.start for cue in chapter.cues]
+    assert all(move.start == cue.start for cue in chapter.cues for move in cue.moves[:1])
     assert starts == [0, Fraction(46, FRAMES), Fraction(75, FRAMES)]
     assert chapter.end - chapter.start == Fraction(211 + 15, FRAMES)
 
