@@ -225,3 +225,14 @@ def test_a_block_that_fails_keeps_nothing(store: Store) -> None:
     with pytest.raises(KeyError):
         half()
     assert [room.name for room in all_classes(store)] == ["Room 12"]
+
+
+def test_a_file_taken_away_while_it_is_open_is_not_made_anew(tmp_path: Path) -> None:
+    """What is asked of it then is refused, and no empty file stands in its place."""
+    path = tmp_path / "a b%20c?#.class"
+    store = open_store(path)
+    store.close()
+    path.unlink()
+    with pytest.raises(StoreRefused), store.reading() as connection:
+        connection.exec_driver_sql("SELECT 1 FROM classes")
+    assert not path.exists()

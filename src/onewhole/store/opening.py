@@ -7,6 +7,7 @@ from contextlib import closing, contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
 from tempfile import mkstemp
+from urllib.parse import quote
 
 from alembic import command
 from alembic.config import Config
@@ -198,7 +199,9 @@ def sync_folder(folder: Path) -> None:
 
 
 def _engine(path: Path) -> Engine:
-    engine = create_engine(URL.create("sqlite", database=str(path)), connect_args={"isolation_level": None})
+    """Return what opens connections to a file that is there; one taken away is not made anew, empty."""
+    place = URL.create("sqlite", database=f"file:{quote(str(path))}", query={"mode": "rw", "uri": "true"})
+    engine = create_engine(place, connect_args={"isolation_level": None})
 
     @event.listens_for(engine, "connect")
     def _prepare(raw: sqlite3.Connection, _: object) -> None:
