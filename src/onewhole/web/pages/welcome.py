@@ -1,6 +1,7 @@
 """First start: an empty class, or the invented one in a file of its own."""
 
 import shutil
+from time import sleep
 
 from onewhole.desk.class_list import LONGEST_NAME, MOST_PUPILS, names_typed, new_class
 from onewhole.desk.classbook import rooms
@@ -9,6 +10,9 @@ from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Shown, Went
 from onewhole.web.door import DEMO
 from onewhole.web.pages.reading import started
+
+#: So often, and so many seconds apart, it is looked whether work on the demo has ended.
+_TRIES, _PAUSE = 100, 0.1
 
 
 def look(ask: Ask) -> Shown:
@@ -21,7 +25,7 @@ def make(ask: Ask) -> Shown | Went:
     typed = {key: ask.field(key, "") for key in ("name", "pupils", "names")}
     try:
         names = names_typed(typed["names"])
-        pupils = ask.count("pupils", 0, MOST_PUPILS, len(names) if not typed["pupils"].strip() else None)
+        pupils = ask.count("pupils", 0, MOST_PUPILS) if typed["pupils"].strip() else len(names)
         made = new_class(ask.book, typed["name"], pupils, names, ask.door.now())
     except InputError as refused:
         return _shown(ask, typed, refused)
@@ -56,7 +60,15 @@ def ask_away(_ask: Ask) -> Shown:
 
 
 def away(ask: Ask) -> Went:
-    """Take the demo's file and what was made of it off the disk."""
+    """Take the demo's file and what was made of it off the disk, once no work on it is under way."""
+    for _ in range(_TRIES):
+        if not any(work.back.startswith(f"/{DEMO}/") for work in ask.door.works.under_way()):
+            break
+        sleep(_PAUSE)
+    else:
+        raise InputError(
+            "The demo is still being worked on", remedy="Wait until that is done, then try again."
+        )
     ask.door.books.put_away(DEMO)
     shutil.rmtree(ask.door.folder / DEMO, ignore_errors=True)
     return Went("/")

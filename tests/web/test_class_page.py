@@ -1,0 +1,63 @@
+"""Class, asked without a browser."""
+
+import pytest
+
+from onewhole.desk.classbook import room
+from tests.kit.doors import Opened
+
+
+@pytest.fixture
+def kites(door: Opened) -> Opened:
+    """A class of two, the first with a name."""
+    door.post("/welcome", name="Room 12", pupils="2", names="Delta")
+    return door
+
+
+def _names(door: Opened) -> list[str | None]:
+    return [one.name for one in room(door.door.books["mine"], 1).pupils]
+
+
+def test_pupils_are_added_by_number_or_by_names(kites: Opened) -> None:
+    """A list as it is pasted from a spreadsheet."""
+    kites.post("/mine/1/class/add", more="1", names="")
+    assert kites.post("/mine/1/class/add", more="", names="Sled\tRed\r\nMoth\r\n").goes == "/mine/1/class"
+    assert _names(kites) == ["Delta", None, None, "Sled Red", "Moth"]
+
+
+def test_names_are_kept_beside_their_codes(kites: Opened) -> None:
+    """They come in turn with their codes; an empty one takes a name away."""
+    rows = {"seal": kites.seal, "code": ["K01", "K02"], "name": ["", "Moth"]}
+    came = kites.client.post("/mine/1/class/names", data=rows, headers=kites.origin)
+    assert (came.status_code, _names(kites)) == (303, [None, "Moth"])
+
+
+def test_a_name_that_cannot_be_loses_no_other(kites: Opened) -> None:
+    """What was typed stands in the form again, nothing was changed."""
+    rows = {"seal": kites.seal, "code": ["K01", "K02"], "name": ["Sled", "x" * 81]}
+    came = kites.client.post("/mine/1/class/names", data=rows, headers=kites.origin)
+    assert came.status_code == 422
+    assert 'value="Sled"' in came.text
+    assert "Pupil K02" in came.text
+    assert _names(kites) == ["Delta", None]
+    torn = {"seal": kites.seal, "code": ["K01"], "name": ["a", "b"]}
+    assert kites.client.post("/mine/1/class/names", data=torn, headers=kites.origin).status_code == 422
+    other = {"seal": kites.seal, "code": ["K09"], "name": ["a"]}
+    assert kites.client.post("/mine/1/class/names", data=other, headers=kites.origin).status_code == 404
+
+
+def test_the_class_is_renamed(kites: Opened) -> None:
+    """And not to nothing."""
+    assert kites.post("/mine/1/class/name", name="Kite club").goes == "/mine/1/class"
+    refused = kites.post("/mine/1/class/name", name="y" * 90)
+    assert (refused.status, "y" * 90 in refused.text) == (422, True)
+    assert room(kites.door.books["mine"], 1).name == "Kite club"
+
+
+@pytest.mark.parametrize(("more", "names"), [("", ""), ("0", ""), ("59", ""), ("two", "Sled"), ("-1", "")])
+def test_what_adds_nobody_is_told_beside_what_was_typed(kites: Opened, more: str, names: str) -> None:
+    """Nothing typed, too many, no number."""
+    page = kites.post("/mine/1/class/add", more=more, names=names)
+    assert page.status == 422
+    assert f'value="{more}"' in page.text
+    assert names in page.text
+    assert len(_names(kites)) == 2
