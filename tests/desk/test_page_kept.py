@@ -18,9 +18,11 @@ from onewhole.desk.page_kept import (
     printed,
     set_page,
 )
+from onewhole.desk.page_wishes import WishForm, composed
 from onewhole.desk.week import Next, week
 from onewhole.errors import InputError
 from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.sheets import newest_sheets
 
 TODAY = date(2026, 11, 24)
 NOW = datetime(2026, 11, 24, 16, tzinfo=UTC)
@@ -48,6 +50,17 @@ def test_every_saved_version_stays(book: Store) -> None:
     ]
     assert [one.typed for one in kept_versions(book, first.sheet)] == [draft.typed, KITES]
     assert [one.sheet for one in kept_pages(book)] == [other.sheet, first.sheet]
+
+
+def test_the_recipe_of_a_composed_page_is_kept_beside_it(book: Store) -> None:
+    """And what is no recipe is not."""
+    made = composed("", WishForm(number="3", denominators="6"))
+    kept = keep_page(book, None, made.typed, NOW, recipe=made.recipe)
+    (found,) = newest_sheets(book)
+    assert (found.recipe, found.number) == (made.recipe, kept.sheet)
+    with pytest.raises(InputError):
+        keep_page(book, None, KITES, NOW, recipe="six kites")
+    assert len(kept_pages(book)) == 1
 
 
 def test_too_long_is_refused_and_nothing_is_kept(book: Store) -> None:

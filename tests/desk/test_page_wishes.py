@@ -8,6 +8,7 @@ from onewhole.desk.page_wishes import WishForm, composed
 from onewhole.errors import InputError
 from onewhole.sheets.page import page
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.wishes import OpenQuestion
 
 HEADER = "title: Kites\nclass: Room 12\nwhole: strip\nminutes: 20\n"
 
@@ -44,6 +45,25 @@ def test_problems_of_other_nights_do_not_come_again() -> None:
     again = composed("", form, not_again=[first.typed])
     assert not asked & {one.typed for one in read_sheet(again.typed).problems}
     assert composed("", WishForm(number="3", denominators="6", seed="2")).typed != first.typed
+
+
+def test_a_recipe_has_room_for_what_does_not_come_again() -> None:
+    """However many nights there were, the page is composed; the last night counts first."""
+    nights = ["\n".join(f"{at}. {whole} {at}/12 - 1 1/12" for at in range(2, 12)) for whole in range(3, 60)]
+    made = composed("", WishForm(number="3", denominators="12"), not_again=nights)
+    assert "59_7/12_-_1_1/12" in made.recipe
+    assert "=3_7/12_-_1_1/12" not in made.recipe
+    assert ",3_7/12_-_1_1/12" not in made.recipe
+    assert "recipe" not in made.typed
+
+
+def test_what_the_class_left_open_is_asked() -> None:
+    """The recipe says so, and the page tells the two patterns apart."""
+    questions = (OpenQuestion(("A01",), ("A02",), 1000),)
+    made = composed("", WishForm(number="3", denominators="8"), questions=questions)
+    assert "A01" in made.recipe
+    pairs = page(read_sheet(made.typed)).alike_pairs
+    assert ("A01", "A02") not in pairs
 
 
 @pytest.mark.parametrize(

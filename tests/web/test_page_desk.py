@@ -10,6 +10,7 @@ import pytest
 
 from onewhole.desk.classbook import night_pages, start_room
 from onewhole.desk.page_kept import kept_versions
+from onewhole.store.sheets import newest_sheets
 from tests.kit.doors import NOW, Opened, opened
 
 AT = "/mine/1/page"
@@ -91,6 +92,16 @@ def test_compose(door: Opened) -> None:
     assert not set(asked(first)) & set(asked(again))
 
 
+def test_compose_what_is_left_open(door: Opened) -> None:
+    """A class without answers leaves nothing open; its recipe is kept with the page that it made."""
+    wishes = {"kind": "subtract", "number": "3", "denominators": "6", "regrouping": "any", "left": "yes"}
+    made = json.loads(door.post(f"{AT}/composed", typed="", **wishes).text)
+    assert "recipe" not in made["typed"]
+    door.post(f"{AT}/saved", typed=made["typed"], sheet="", recipe=made["recipe"])
+    (kept,) = newest_sheets(door.door.books["mine"])
+    assert kept.recipe == made["recipe"]
+
+
 def asked(typed: str) -> list[str]:
     """Return the problems without their labels."""
     return [line.partition(". ")[2] for line in typed.splitlines() if line[:1].isdigit()]
@@ -111,6 +122,7 @@ def asked(typed: str) -> list[str]:
         ("composed", {"typed": "", "kind": "juggle"}),
         ("saved", {"typed": "#" * 50_000, "sheet": ""}),
         ("saved", {"typed": "1. 5 - 2", "sheet": "x"}),
+        ("saved", {"typed": "1. 5 - 2", "sheet": "", "recipe": "six kites"}),
         ("printed", {"typed": TWINS, "print": "../key"}),
     ],
 )

@@ -10,6 +10,7 @@ from onewhole.desk.page_live import LONGEST_TYPED, laid
 from onewhole.desk.print_pages import pressed, sheet_pages
 from onewhole.errors import InputError
 from onewhole.sheets.reading import lines_of
+from onewhole.sheets.recipe import read_recipe
 from onewhole.sheets.rows import Rows
 from onewhole.store.nights import add_night, change_version, nights_of
 from onewhole.store.set_pages import set_pages
@@ -70,11 +71,12 @@ def kept_versions(book: Store, sheet: int) -> tuple[KeptPage, ...]:
     return tuple(map(_page, reversed(versions_of(book, sheet))))
 
 
-def keep_page(book: Store, sheet: int | None, typed: str, now: datetime) -> KeptPage:
+def keep_page(book: Store, sheet: int | None, typed: str, now: datetime, *, recipe: str = "") -> KeptPage:
     r"""Keep what is typed as a new page, or as the next version of a page; every earlier version stays.
 
-    It need not be readable. What is kept already is not kept twice. Raises NotThere, and InputError for more
-    than a page can hold.
+    It need not be readable. What is kept already is not kept twice. ``recipe`` is what a page was composed
+    by that stands there as it was composed. Raises NotThere, and InputError for more than a page can hold and
+    for what is no recipe.
 
     >>> from datetime import UTC
     >>> from pathlib import Path
@@ -92,15 +94,24 @@ def keep_page(book: Store, sheet: int | None, typed: str, now: datetime) -> Kept
     if len(typed) > LONGEST_TYPED:
         msg = f"there are {len(typed)} characters, and a page has {LONGEST_TYPED} at most"
         raise InputError(msg, remedy="Take some out; nothing is lost, and nothing was kept yet.")
-    recipe = _setting(typed, "recipe") or None
+    if recipe:
+        read_recipe(recipe)
+    made = recipe or _setting(typed, "recipe") or None
     if sheet is None:
-        return _page(add_sheet(book, _title(typed), typed, now, recipe))
+        return _page(add_sheet(book, _title(typed), typed, now, made))
     newest = versions_of(book, sheet)[-1]
-    return _page(newest if newest.typed == typed else change_sheet(book, sheet, typed, now, recipe))
+    return _page(newest if newest.typed == typed else change_sheet(book, sheet, typed, now, made))
 
 
 def set_page(
-    book: Store, room_number: int, sheet: int | None, typed: str, *, day: date, now: datetime
+    book: Store,
+    room_number: int,
+    sheet: int | None,
+    typed: str,
+    *,
+    day: date,
+    now: datetime,
+    recipe: str = "",
 ) -> NightPage:
     """Keep a page and that a class takes it home on a day.
 
@@ -110,7 +121,7 @@ def set_page(
     for mistake in laid(typed, now).mistakes:
         raise InputError(mistake.what, line=mistake.line, column=mistake.column, remedy=mistake.remedy)
     room(book, room_number)
-    kept = keep_page(book, sheet, typed, now)
+    kept = keep_page(book, sheet, typed, now, recipe=recipe)
     same = (one for one in nights_of(book, room_number) if (one.sheet_number, one.day) == (kept.sheet, day))
     there = next(same, None)
     if there is None:

@@ -1,20 +1,25 @@
 """A page composed by wishes at the page desk, under the header that stands there."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from onewhole.desk import compose
 from onewhole.desk.wishing import Typed, wished
 from onewhole.errors import InputError
+from onewhole.problems.needs import needs
 from onewhole.sheets.header import Header
 from onewhole.sheets.reading import lines_of, read_sheet
 from onewhole.sheets.rows import Rows
 from onewhole.sheets.settings import header_of, setting_named
-from onewhole.sheets.wishes import WishError
+from onewhole.sheets.wishes import OpenQuestion, WishError, Wishes
+from onewhole.sheets.writing import write_sheet
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _N = TypeVar("_N", bound=int | None)
+
+#: So many letters of a recipe may tell what does not come again.
+ROOM_TO_AVOID = 2000
 
 __all__ = ["Composition", "WishForm", "composed"]
 
@@ -37,17 +42,28 @@ class WishForm:
 
 @dataclass(frozen=True, slots=True)
 class Composition:
-    """What is typed now, and in plain lines what the page tells apart and how good it is."""
+    """What is typed now, in plain lines what the page tells apart and how good it is, and its recipe.
+
+    The recipe does not stand in what is typed: on a desk that is changed by hand it would be long and untrue.
+    """
 
     typed: str
     told: tuple[str, ...]
+    recipe: str
 
 
-def composed(typed: str, form: WishForm, *, not_again: Sequence[str] = ()) -> Composition:
+def composed(
+    typed: str,
+    form: WishForm,
+    *,
+    not_again: Sequence[str] = (),
+    questions: Sequence[OpenQuestion] = (),
+) -> Composition:
     r"""Return a page composed by wishes. Of what was ``typed`` the settings stay, and no problem.
 
-    ``not_again`` are typed sheets whose problems do not come again. Raises WishError for what cannot be read
-    or met, in plain words, with the nearest that can be met.
+    ``not_again`` are typed sheets, the latest last, whose problems do not come again, as far back as a recipe
+    has room for them; ``questions`` are those that the class's answers left open. Raises WishError for what
+    cannot be read or met, in plain words, with the nearest that can be met.
 
     >>> made = composed("title: Kites\n\n1. 5 - 2", WishForm(number="3", denominators="4"))
     >>> made.typed.splitlines()[0], len(made.told) > 1
@@ -65,9 +81,23 @@ def composed(typed: str, form: WishForm, *, not_again: Sequence[str] = ()) -> Co
             seed=_number("seed", form.seed, Typed().seed),
         )
     )
-    avoid = tuple(one.typed for sheet in not_again for one in read_sheet(sheet).problems)
-    made = compose.compose(replace(wishes, avoid=avoid), header=header)
-    return Composition(compose.typed(made), compose.told(made))
+    avoid = tuple(_avoided(not_again, wishes))
+    made = compose.compose(replace(wishes, avoid=avoid, questions=tuple(questions)), header=header)
+    recipe = made.sheet.header.recipe
+    plain = replace(made.sheet, header=replace(made.sheet.header, recipe=""))
+    return Composition(write_sheet(plain), compose.told(made), recipe)
+
+
+def _avoided(not_again: Sequence[str], wishes: Wishes) -> Iterator[str]:
+    """Yield what was asked and could come again by these wishes, the latest first, while there is room."""
+    room = ROOM_TO_AVOID
+    for sheet in reversed(not_again):
+        for one in read_sheet(sheet).problems:
+            if set(needs(one.statement).denominators) <= set(wishes.denominators):
+                room -= len(one.typed) + 1
+                if room < 0:
+                    return
+                yield one.typed
 
 
 def _number(name: str, said: str, usual: _N) -> int | _N:

@@ -1,6 +1,7 @@
 """The Page desk: problems typed on the left, the page as it prints beside them, notes with their remedies."""
 
 from onewhole.desk import page_kept, page_live
+from onewhole.desk.page_questions import last_answered, questions_left
 from onewhole.desk.page_wishes import WishForm, composed
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Shown, Told, day_typed
@@ -9,8 +10,8 @@ from onewhole.web.ask import Ask, Given, Shown, Told, day_typed
 TYPED = ("typed",)
 REMEDY = (*TYPED, "act", "label", "value")
 MOVE = (*TYPED, "label", "to", "by")
-WISHES = (*TYPED, "kind", "number", "denominators", "regrouping", "minutes", "seed", "again")
-SAVE = (*TYPED, "sheet")
+WISHES = (*TYPED, "kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
+SAVE = (*TYPED, "sheet", "recipe")
 SET = (*SAVE, "day")
 PRINT = (*TYPED, "print")
 
@@ -98,13 +99,16 @@ def wished(ask: Ask) -> Told:
         ask.field("seed", ""),
     )
     before = page_kept.last_typed(ask.book, ask.room.number) if ask.field("again", "") else ()
-    made = composed(_typed(ask), form, not_again=before)
-    return Told({"typed": made.typed, "words": "The page is composed.", "told": list(made.told)})
+    asks = questions_left(ask.book, ask.room.number) if ask.field("left", "") else ()
+    made = composed(_typed(ask), form, not_again=before, questions=asks)
+    words = {"words": "The page is composed.", "told": list(made.told), "recipe": made.recipe}
+    return Told({"typed": made.typed, **words})
 
 
 def saved(ask: Ask) -> Told:
     """Keep what is typed; every earlier version stays."""
-    kept = page_kept.keep_page(ask.book, _sheet(ask), _typed(ask), ask.door.now())
+    recipe = ask.field("recipe", "")
+    kept = page_kept.keep_page(ask.book, _sheet(ask), _typed(ask), ask.door.now(), recipe=recipe)
     return Told({"words": f"Saved as version {kept.version}.", **_kept(ask, kept)})
 
 
@@ -112,7 +116,13 @@ def night(ask: Ask) -> Told:
     """Keep what is typed, and that the class takes it home on a day."""
     day = day_typed(ask.field("day"))
     made = page_kept.set_page(
-        ask.book, ask.room.number, _sheet(ask), _typed(ask), day=day, now=ask.door.now()
+        ask.book,
+        ask.room.number,
+        _sheet(ask),
+        _typed(ask),
+        day=day,
+        now=ask.door.now(),
+        recipe=ask.field("recipe", ""),
     )
     return Told({"goes": f"{ask.at('week')}?of={day.isoformat()}#night-{made.night.number}"})
 
@@ -134,6 +144,7 @@ def _shown(
             "versions": versions,
             "pages": page_kept.kept_pages(ask.book),
             "kinds": page_kept.KINDS,
+            "answered": last_answered(ask.book, ask.room.number) is not None,
             "longest": page_live.LONGEST_TYPED,
         },
     )

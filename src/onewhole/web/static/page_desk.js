@@ -117,7 +117,7 @@ async function look() {
     tell(error);
   }
 }
-const lookSoon = calmly(look, 120);
+const lookSoon = calmly(look, 90);
 
 function changed() {
   drawRows();
@@ -375,7 +375,7 @@ if (draft !== null && draft !== typed.value) {
 async function save(as = sheet) {
   const text = typed.value;
   await trying(async () => {
-    const now = await ask(`${at}/saved`, { typed: text, sheet: as });
+    const now = await ask(`${at}/saved`, { typed: text, sheet: as, recipe: recipeOf(text) });
     localStorage.removeItem(draftName());
     if (as !== String(now.sheet)) history.replaceState(null, "", now.goes);
     const isNew = String(now.sheet) !== sheet;
@@ -412,7 +412,7 @@ day.addEventListener("change", () => {
 by("tonight").addEventListener("submit", (event) => {
   event.preventDefault();
   trying(async () => {
-    const now = await ask(`${at}/set`, { typed: typed.value, sheet, day: day.value });
+    const now = await ask(`${at}/set`, { typed: typed.value, sheet, day: day.value, recipe: recipeOf(typed.value) });
     localStorage.removeItem(draftName());
     keptText = typed.value;
     location.assign(now.goes);
@@ -436,6 +436,11 @@ by("prints").addEventListener("click", (event) => {
 });
 
 let seed = 0;
+let composed = { text: null, recipe: "" };
+
+/** The recipe of a text that stands as it was composed. */
+const recipeOf = (text) => (text === composed.text ? composed.recipe : "");
+
 by("wishes").addEventListener("submit", (event) => {
   event.preventDefault();
   const fields = new FormData(event.target);
@@ -446,6 +451,7 @@ by("wishes").addEventListener("submit", (event) => {
   trying(async () => {
     const made = await ask(`${at}/composed`, fields);
     put(made.typed);
+    composed = { text: made.typed, recipe: made.recipe };
     by("composed").replaceChildren(...made.told.map((words) => make("li", {}, words)));
     say(made.words);
   }).finally(() => {
