@@ -1,5 +1,6 @@
 """From a request to a page and back: reads the form within its limits, checks its seal, writes the answer."""
 
+import json
 import logging
 import time
 from collections.abc import Callable, Mapping
@@ -106,7 +107,8 @@ def _response(ask: Ask, answer: Answer) -> Response:
         case Shown(template, words, status):
             return HTMLResponse(rendered(template, {**_everywhere(ask), **words}), status)
         case Told(content, status):
-            return JSONResponse(dict(content), status)
+            # In ASCII, so that half a sign that was refused can be told as it was sent.
+            return Response(json.dumps(dict(content)), status, media_type="application/json")
         case Went(to):
             if not to.startswith("/") or to.startswith(("//", "/\\")):
                 raise InputError("This address is not one of ours", remedy="Go back to the Week.")
