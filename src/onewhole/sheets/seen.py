@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from onewhole.misconceptions.catalogue import shows
 from onewhole.misconceptions.slip import Slip
@@ -12,12 +13,15 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.traps import Traps, traps
 from onewhole.sheets.header import Header
 from onewhole.sheets.key import KeyEntry
-from onewhole.statements.statement import Relation
+from onewhole.statements.statement import Relation, Statement
+from onewhole.working.strategy import Strategy
 
 #: Minutes a problem takes. No source was found: our own start values, for a teacher to correct.
 MINUTES_PLAIN = Fraction(1)
 MINUTES_REGROUPING = Fraction(3, 2)
 MINUTES_STORY = Fraction(3)
+#: So many statements are held as they were looked at.
+HELD = 512
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,16 +57,15 @@ def see(entry: KeyEntry, header: Header) -> Seen:
     (Fraction(3, 2), 'A01', (5, 1))
     """
     problem = entry.problem
-    wanted, slips = needs(problem.statement), shows(problem.statement)
-    return Seen(
-        problem,
-        entry.answer,
-        wanted,
-        difficulty(problem.statement, header.strategy),
-        _minutes(problem, wanted),
-        slips,
-        traps(problem.statement, slips),
-    )
+    wanted, hard, slips, hides = _of(problem.statement, header.strategy)
+    return Seen(problem, entry.answer, wanted, hard, _minutes(problem, wanted), slips, hides)
+
+
+@lru_cache(maxsize=HELD)
+def _of(statement: Statement, taught: Strategy) -> tuple[Needs, Difficulty, tuple[Slip, ...], Traps]:
+    """Look at a statement; the same once more costs nothing, for a page is looked at with every key typed."""
+    slips = shows(statement)
+    return needs(statement), difficulty(statement, taught), slips, traps(statement, slips)
 
 
 def _minutes(problem: Problem, wanted: Needs) -> Fraction:
