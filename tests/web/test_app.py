@@ -24,11 +24,11 @@ def test_an_empty_file_leads_to_the_welcome(door: Opened) -> None:
 
 def test_every_answer_carries_the_policy(door: Opened) -> None:
     """Also what is refused, and what is not there."""
-    for address in ("/", "/nowhere", static("look.css"), "/work/none"):
+    for address in ("/", "/nowhere", static("look.css"), "/under-way/none"):
         assert door.client.get(address).headers["content-security-policy"] == POLICY
 
 
 def test_what_is_not_there_is_told_with_a_way_back(door: Opened) -> None:
     """A page, and a work that was forgotten."""
-    assert (door.get("/nowhere").status, door.get("/work/none").status) == (404, 404)
-    assert "start it again" in door.get("/work/none").text
+    assert (door.get("/nowhere").status, door.get("/under-way/none").status) == (404, 404)
+    assert "start it again" in door.get("/under-way/none").text

@@ -80,7 +80,7 @@ def test_only_what_pages_do_is_done(door: Opened, method: str) -> None:
 
 def test_an_address_has_an_end(door: Opened) -> None:
     """A path of 5000 digits is not read as a number."""
-    assert door.client.get(f"/work/{'9' * 5000}").status_code == 414
+    assert door.client.get(f"/under-way/{'9' * 5000}").status_code == 414
     assert door.client.get(f"/?a={'9' * 9000}").status_code == 414
 
 
@@ -113,7 +113,7 @@ def test_a_static_address_stays_in_its_folder(door: Opened, path: str) -> None:
 
 def test_every_answer_carries_what_protects_it(door: Opened) -> None:
     """Pages, refusals and what is not there: the policy, no guessing of kinds, nothing put by."""
-    for path in ("/", "/nowhere", "/work/none", static("look.css")):
+    for path in ("/", "/nowhere", "/under-way/none", static("look.css")):
         headers = door.client.get(path).headers
         assert headers["content-security-policy"] == POLICY
         assert headers["x-content-type-options"] == "nosniff"

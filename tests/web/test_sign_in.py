@@ -52,7 +52,7 @@ def desk(tmp_path: Path) -> Iterator[Desk]:
 
 def test_every_page_leads_to_the_sign_in(desk: Desk) -> None:
     """And shows nothing; there is no key that opens."""
-    for path in ("/", "/mine/keep", "/work/none"):
+    for path in ("/", "/mine/keep", "/under-way/none"):
         came = desk.client.get(path)
         assert (came.status_code, came.headers["location"]) == (303, "/sign-in")
     assert desk.client.get("/open?key=").status_code == 404
@@ -154,5 +154,5 @@ def test_every_page_has_the_way_out(desk: Desk) -> None:
     """The form to sign out carries the session's seal."""
     desk.signs_in(RIGHT)
     work = desk.door.works.start("Six kites", "/", lambda _progress: Outcome("/"))
-    page = desk.client.get(f"/work/{work.name}").text
+    page = desk.client.get(f"/under-way/{work.name}").text
     assert f'action="/sign-out"><input type="hidden" name="seal" value="{seal_in(page)}">' in page

@@ -35,7 +35,7 @@ def test_a_form_without_the_seal_changes_nothing(lived: Opened, way: object) -> 
         sent = fields if seal is None else {**fields, "seal": seal}
         came = lived.client.post(address(row), data=sent, headers=lived.origin)
         assert came.status_code == 403, seal
-        assert "not of this session" in came.text
+        assert "too old" in came.text
         scripted = {**lived.origin, "Accept": "application/json"}
         came = lived.client.post(address(row), data=sent, headers=scripted)
         assert (came.status_code, set(came.json())) == (403, {"refused", "where", "remedy"})

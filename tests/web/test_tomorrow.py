@@ -91,7 +91,7 @@ def test_many_nights_not_read_yet_are_read_as_long_work(tmp_path: Path) -> None:
         page = door.get("/mine/1/night/5/tomorrow").text
         assert "those nights are read first" in page
         work = page.split('data-work="')[1].split('"')[0]
-        assert "nights are read." in ended(door, f"/work/{work}")
+        assert "nights are read." in ended(door, f"/under-way/{work}")
         assert leaves(book, 1).missing == ()
         assert "See first" in door.get("/mine/1/night/5/tomorrow").text
 

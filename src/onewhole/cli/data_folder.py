@@ -11,9 +11,9 @@ def data_folder(environment: Mapping[str, str], home: Path) -> Path:
 
     Source: XDG Base Directory Specification 0.8, from memory.
 
-    >>> data_folder({}, Path("/home/ada")).as_posix()
-    '/home/ada/.local/share/onewhole'
-    >>> data_folder({"XDG_DATA_HOME": "/data"}, Path("/home/ada")).as_posix()
+    >>> data_folder({}, Path("/ada")).as_posix()
+    '/ada/.local/share/onewhole'
+    >>> data_folder({"XDG_DATA_HOME": "/data"}, Path("/ada")).as_posix()
     '/data/onewhole'
     """
     named = Path(environment.get("XDG_DATA_HOME", ""))

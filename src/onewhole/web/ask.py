@@ -25,7 +25,7 @@ class Upload:
 class Ask:
     """A request, read. ``fields`` are the form's by name, the last one counting; ``every`` has all of them.
 
-    ``seal`` is what a form of this session must carry; ``place`` are the parts of the address.
+    ``seal`` is what a form must carry; ``place`` are the parts of the address.
     """
 
     door: Door

@@ -89,7 +89,7 @@ async def _asked(way: Way, door: Door, request: Request) -> Ask:
         seconds = FILE_SECONDS if way.files else FORM_SECONDS
         form = await form_of(request, most=way.most, files=way.files, seconds=seconds)
         if not sealed(request, form):
-            words = "This form is not of this session. Load the page again; nothing was changed."
+            words = "This form is too old. Load the page again; nothing was changed."
             raise HTTPException(403, words)
     return Ask(
         door,

@@ -85,7 +85,7 @@ def _leaver(gate: Gate) -> Callable[[Request], Awaitable[Response]]:
         except HTTPException as no:
             return refused_form(request, no)
         if not sealed(request, form):
-            return refused_form(request, HTTPException(403, "This form is not of this session."))
+            return refused_form(request, HTTPException(403, "This form is too old."))
         gate.sessions.ended(gate.cookie_of(request.headers))
         answer = RedirectResponse("/sign-in", 303)
         answer.delete_cookie(gate.cookie, path="/", secure=gate.secure, httponly=True, samesite="strict")

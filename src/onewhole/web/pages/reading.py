@@ -11,7 +11,7 @@ def read(ask: Ask) -> Went:
     code = ask.field("pupil", "")
     known = {pupil.code for pupil in ask.room.pupils}
     back = ask.at("pupil", code) if code in known else ask.at("week")
-    return Went(f"/work/{started(ask, ask.book, ask.room.number, back).name}")
+    return Went(f"/under-way/{started(ask, ask.book, ask.room.number, back).name}")
 
 
 def started(ask: Ask, book: Store, room: int, back: str) -> Work:

@@ -73,7 +73,7 @@ def paper(ask: Ask) -> Went:
 
     night_page(book, room, night)
     work = ask.door.works.start("Tomorrow's pages are made", back, run)
-    return Went(f"/work/{work.name}")
+    return Went(f"/under-way/{work.name}")
 
 
 def sheet(ask: Ask) -> Lent:

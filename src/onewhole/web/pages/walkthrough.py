@@ -100,7 +100,7 @@ def make(ask: Ask) -> Went:
         return Outcome(f"{home}#film", said)
 
     work = ask.door.works.start(f"The film of {page.name}", home, run)
-    return Went(f"/work/{work.name}")
+    return Went(f"/under-way/{work.name}")
 
 
 def lend(ask: Ask) -> Lent:

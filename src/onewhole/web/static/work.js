@@ -9,7 +9,7 @@ const told = section.querySelector(".how-far");
 async function look() {
   let work;
   try {
-    work = await ask(`/work/${section.dataset.work}/now`);
+    work = await ask(`/under-way/${section.dataset.work}/now`);
   } catch (refused) {
     say(refused.message);
     if (refused.status === 0) setTimeout(look, 2000);
