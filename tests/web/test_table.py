@@ -29,7 +29,8 @@ def test_a_form_without_the_seal_changes_nothing(lived: Opened, way: object) -> 
     """None, an empty one, one of another session: refused before the page is asked, with the cookie too."""
     row = next(one for one in POSTS if one is way)
     before = _file(lived)
-    other = lived.gate.sessions.seal(lived.gate.sessions.begun()) or ""
+    cookie = lived.gate.sessions.begun()
+    other = lived.gate.sessions.seal(cookie) or ""
     fields = dict.fromkeys(row.takes, "1")
     for seal in (None, "", other, lived.seal[:-1], lived.seal + "x", "\u2154"):
         sent = fields if seal is None else {**fields, "seal": seal}
@@ -39,6 +40,7 @@ def test_a_form_without_the_seal_changes_nothing(lived: Opened, way: object) -> 
         scripted = {**lived.origin, "Accept": "application/json"}
         came = lived.client.post(address(row), data=sent, headers=scripted)
         assert (came.status_code, set(came.json())) == (403, {"refused", "where", "remedy"})
+    lived.gate.sessions.ended(cookie)
     assert _file(lived) == before
 
 
