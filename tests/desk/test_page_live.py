@@ -115,7 +115,7 @@ def test_a_remedy_that_no_page_offers(act: str, labels: list[str], values: list[
         remedy_named(act, labels, values)
 
 
-@pytest.mark.parametrize("act", [one for one in Act if one not in {Act.ADD, Act.ORDER, Act.SET}])
+@pytest.mark.parametrize("act", [one for one in Act if one not in {Act.ADD, Act.ORDER, Act.SET, Act.NUMBER}])
 def test_a_remedy_about_a_problem_that_is_not_there(act: Act) -> None:
     """It is refused in words, and nothing is lost."""
     values = ["5 - 2"] if act is Act.ASK_INSTEAD else []
@@ -135,3 +135,20 @@ def test_moving_tells_what_it_did() -> None:
     assert moved(typed, "1", 99).typed == "1. 6 - 3\n# Look first.\n2. 7 - 4\n3. 5 - 2"
     with pytest.raises(InputError, match="no problem 9"):
         moved(typed, "9", 1)
+
+
+def test_lines_without_a_label_are_numbered_by_a_click() -> None:
+    """Pasted problems become problems, though the sheet cannot be read yet."""
+    typed = "title: Kites\n\n# Look first.\n7 2/6 - 3 5/6\n 52 - 27"
+    page = laid(typed, NOW)
+    assert [[click.act for click in one.remedies] for one in page.mistakes] == [[Act.NUMBER], [Act.NUMBER]]
+    now = remedied(typed, page.mistakes[0].remedies[0])
+    assert now.typed == "title: Kites\n\n# Look first.\n1. 7 2/6 - 3 5/6\n2. 52 - 27"
+    assert laid(now.typed, NOW).readable
+
+
+def test_a_remedy_does_not_spoil_the_sheet() -> None:
+    """A setting that is none, or a problem that is none, is refused."""
+    for act, value in (("set", "six kites"), ("add", "six kites")):
+        with pytest.raises(InputError):
+            remedied("1. 5 - 2", remedy_named(act, values=[value]))
