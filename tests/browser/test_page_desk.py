@@ -218,3 +218,15 @@ def test_set_for_tonight(page: Page, door: Served) -> None:
     (night,) = night_pages(door.door.books["mine"], 1)
     assert night.labels == ("1", "2", "3", "4", "5")
     assert night.kept.version == 2
+
+
+def test_notes_stand_beside_their_lines(page: Page) -> None:
+    """On a wide screen the first note is as high as its line, also after the page was looked at again."""
+    where = "(one => document.querySelector(one).getBoundingClientRect().top)"
+    page.fill("#typed", "title: Kites\n\n# Look.\n\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 5 4/6 - 2 1/6")
+    for letter in ("", " "):
+        page.locator("#typed").press_sequentially(letter)
+        expect(page.get_by_role("button", name="Change the numbers of 2")).to_be_visible()
+        page.wait_for_timeout(400)
+        note, row = (page.evaluate(where + f"('{one}')") for one in ("#notes li", "#rows > div:nth-child(6)"))
+        assert abs(note - row) <= 2

@@ -1,5 +1,7 @@
 """The Page desk: problems typed on the left, the page as it prints beside them, notes with their remedies."""
 
+from datetime import datetime
+
 from onewhole.desk import page_kept, page_live
 from onewhole.desk.page_questions import last_answered, questions_left
 from onewhole.desk.page_wishes import WishForm, composed
@@ -144,6 +146,7 @@ def _shown(
             "versions": versions,
             "pages": page_kept.kept_pages(ask.book),
             "kinds": page_kept.KINDS,
+            "when": lambda moment: _when(ask, moment),
             "answered": last_answered(ask.book, ask.room.number) is not None,
             "longest": page_live.LONGEST_TYPED,
         },
@@ -165,9 +168,15 @@ def _kept(ask: Ask, kept: page_kept.KeptPage) -> dict[str, object]:
         "sheet": kept.sheet,
         "version": kept.version,
         "title": kept.title,
-        "written": kept.written.astimezone(ask.door.now().tzinfo).strftime("%d %B %Y, %H:%M"),
+        "written": _when(ask, kept.written),
         "goes": ask.at("page", kept.sheet),
     }
+
+
+def _when(ask: Ask, moment: datetime) -> str:
+    """Write a moment by the clock of this place."""
+    here = moment.astimezone(ask.door.now().tzinfo)
+    return f"{here.day} {here.strftime('%B %Y, %H:%M')}"
 
 
 def _click(click: page_live.Remedy) -> dict[str, object]:
