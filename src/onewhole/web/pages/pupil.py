@@ -7,7 +7,7 @@ from markupsafe import Markup
 from onewhole.desk.classbook import NotThere, Pupil
 from onewhole.desk.held import held_csv, held_json
 from onewhole.desk.keep import PRIVACY, clean, erase_everywhere
-from onewhole.desk.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, story
+from onewhole.desk.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Shown, Went
 
@@ -24,6 +24,7 @@ def look(ask: Ask) -> Shown:
             "caution": CAUTION,
             "certainty": CERTAINTY,
             "good_for": GOOD_FOR_DAYS,
+            "most_weeks": MOST_WEEKS,
             "privacy": PRIVACY,
         },
     )
