@@ -106,7 +106,7 @@ def print_it(page: Page) -> None:
     page.locator("summary", has_text="Print").focus()
     page.keyboard.press("Enter")
     with page.expect_download() as saved:
-        press(page, "button", "All four in one file")
+        press(page, "button", "All four as one zip")
     with ZipFile(saved.value.path()) as pages:
         assert pages.namelist() == ["pupil.pdf", "key.pdf", "workings.pdf", "family.pdf"]
         assert all(pages.read(name).startswith(b"%PDF-") for name in pages.namelist())

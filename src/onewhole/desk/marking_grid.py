@@ -82,8 +82,12 @@ def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]
     return tuple(_cell(page, code, label, text, read) for code, label, text in texts)
 
 
-def grid_stamp(book: Store, night: int) -> str:
-    """Return a word that changes whenever a cell of a night, or how one is read, was written."""
+def grid_stamp(book: Store, room_number: int, night: int) -> str:
+    """Return a word that changes whenever a cell of a night, or how one is read, was written.
+
+    Raises NotThere.
+    """
+    night_page(book, room_number, night)
     return f"{last_writing(book, night)}-{len(corrections_of(book, night))}"
 
 

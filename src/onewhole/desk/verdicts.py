@@ -30,6 +30,8 @@ SIGNS = {
     Verdict.BLANK: ("·", "nothing written"),
     Verdict.UNREADABLE: ("?", "cannot be read"),
 }
+#: Texts up to this length are judged once and remembered.
+REMEMBERED = 200
 _CLOSE = {
     Tier.LINE: "its first false line is one of theirs",
     Tier.AMOUNT: "the same amount, written in another way",
@@ -79,9 +81,8 @@ def judged(page: NightPage, label: str, text: str) -> Judged:
     What the answers are compared with is worked out once a problem; a page asked for again costs nothing.
     """
     header = page.sheet.header
-    return _judged(
-        asked(page, label), text, FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
-    )
+    wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
+    return (_judged if len(text) <= REMEMBERED else _judged.__wrapped__)(asked(page, label), text, wanted)
 
 
 def asked(page: NightPage, label: str) -> Problem:

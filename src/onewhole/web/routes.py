@@ -76,7 +76,7 @@ WAYS: tuple[Way, ...] = (
         "POST",
         "/{book}/{room:int}/night/{night:int}/marking/foretell",
         marking.foretell,
-        takes=("code", "label"),
+        takes=("label", "row"),
     ),
     Way(
         "POST",

@@ -1,7 +1,7 @@
 """The Marking page: the grid of a night, judged while it is typed, kept cell by cell."""
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from markupsafe import Markup
 
@@ -16,21 +16,20 @@ from onewhole.web.ask import Ask, Shown, Told
 
 #: Every writing says who wrote it; the door knows one teacher.
 BY = "teacher"
-_PARTS = 4
 #: Bytes that a whole grid of answers takes at most.
 MOST = 2 * 1024 * 1024
 
 
 def look(ask: Ask) -> Shown:
     """Show the grid as it stands on the disk."""
-    stamp = grid_stamp(ask.book, ask.number("night"))
+    stamp = grid_stamp(ask.book, ask.number("room"), ask.number("night"))
     found = grid(ask.book, ask.number("room"), ask.number("night"))
     return Shown("marking.html", {"page": found.page, "grid": found, "stamp": stamp, "formula": Markup})
 
 
 def now(ask: Ask) -> Told:
     """Tell every cell as it stands, unless nothing was written since the stamp in the address."""
-    stamp = grid_stamp(ask.book, ask.number("night"))
+    stamp = grid_stamp(ask.book, ask.number("room"), ask.number("night"))
     if ask.query.get("since") == stamp:
         return Told({"stamp": stamp})
     found = grid(ask.book, ask.number("room"), ask.number("night"))
@@ -44,20 +43,18 @@ def judge(ask: Ask) -> Told:
 
 
 def foretell(ask: Ask) -> Told:
-    """Tell what the likeliest patterns would write in a cell."""
-    found = grid(ask.book, ask.number("room"), ask.number("night"))
-    code, label = ask.field("code"), ask.field("label")
-    beside = {
-        cell.label: cell.judged.text for row in found.rows if row.pupil.code == code for cell in row.cells
-    }
-    return Told({"predicted": [[one.id, one.name, one.text] for one in predicted(found.page, label, beside)]})
+    """Tell what the likeliest patterns would write in a cell, beside what the row says as it is typed."""
+    page = night_page(ask.book, ask.number("room"), ask.number("night"))
+    row = {label: text for label, text in _lists(ask.field("row"), 2) if label in page.labels}
+    found = predicted(page, ask.field("label"), row)
+    return Told({"predicted": [[one.id, one.name, one.text] for one in found]})
 
 
 def keep(ask: Ask) -> Told:
     """Keep cells; the answer is given when they are on the disk."""
-    changes = [Change(*parts) for parts in _lists(ask.field("cells"))]
+    changes = [Change(*parts) for parts in _lists(ask.field("cells"), 4)]
     kept = keep_cells(ask.book, ask.number("room"), ask.number("night"), changes, now=ask.door.now(), by=BY)
-    return _kept(ask, kept)
+    return _kept(ask, kept, changes=changes)
 
 
 def column(ask: Ask) -> Told:
@@ -72,7 +69,7 @@ def column(ask: Ask) -> Told:
         now=ask.door.now(),
         by=BY,
     )
-    return _kept(ask, kept, wrong)
+    return _kept(ask, kept, left=wrong)
 
 
 def paste(ask: Ask) -> Told:
@@ -110,7 +107,8 @@ def history(ask: Ask) -> Told:
     return Told({"writings": writings})
 
 
-def _kept(ask: Ask, kept: Kept, left: Iterable[str] = ()) -> Told:
+def _kept(ask: Ask, kept: Kept, *, changes: Sequence[Change] = (), left: Sequence[str] = ()) -> Told:
+    """Tell what became of changes; a refused one by its place among them, for it may not be text."""
     page = night_page(ask.book, ask.number("room"), ask.number("night"))
 
     def seen(texts: Iterable[tuple[Change, str]]) -> list[dict[str, object]]:
@@ -122,10 +120,10 @@ def _kept(ask: Ask, kept: Kept, left: Iterable[str] = ()) -> Told:
             "kept": seen((change, change.text) for change in kept.kept),
             "clashes": seen(kept.clashes),
             "refused": [
-                {"code": change.code, "label": change.problem, "text": change.text, "why": why}
+                {"at": changes.index(change), "why": why.encode(errors="replace").decode()}
                 for change, why in kept.refused
             ],
-            "left": list(left),
+            "left": left,
         }
     )
 
@@ -151,16 +149,16 @@ def _judged(one: Judged) -> dict[str, object]:
     }
 
 
-def _lists(typed: str) -> list[tuple[str, str, str, str]]:
-    """Return the cells that a script sent: code, label, text, and the text that it saw there."""
+def _lists(typed: str, parts: int) -> list[list[str]]:
+    """Return what a script sent: lists of so many texts, as code, label, text, and the text it saw there."""
     try:
         found = json.loads(typed)
     except (ValueError, RecursionError):
         found = None
-    if isinstance(found, list) and all(_is_cell(one) for one in found):
-        return [(code, label, text, was) for code, label, text, was in found]
+    if isinstance(found, list) and all(_are_texts(one, parts) for one in found):
+        return found
     raise InputError("These cells cannot be read", remedy="Load the page again; what shows as kept is kept.")
 
 
-def _is_cell(one: object) -> bool:
-    return isinstance(one, list) and len(one) == _PARTS and all(isinstance(part, str) for part in one)
+def _are_texts(one: object, parts: int) -> bool:
+    return isinstance(one, list) and len(one) == parts and all(isinstance(part, str) for part in one)

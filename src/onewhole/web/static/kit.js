@@ -13,7 +13,7 @@ export class Refused extends Error {
 }
 
 /** Ask an address of ours and return its JSON. `fields` (an object, FormData or null) makes it a POST. */
-export async function ask(address, fields = null, { signal } = {}) {
+export async function ask(address, fields = null, { signal, keepalive = false } = {}) {
   const headers = { Accept: "application/json" };
   let body;
   if (fields) {
@@ -22,7 +22,7 @@ export async function ask(address, fields = null, { signal } = {}) {
   }
   let answer;
   try {
-    answer = await fetch(address, { method: fields ? "POST" : "GET", headers, body, signal, credentials: "same-origin" });
+    answer = await fetch(address, { method: fields ? "POST" : "GET", headers, body, signal, keepalive, credentials: "same-origin" });
   } catch (error) {
     if (error.name === "AbortError") throw error;
     throw new Refused(0, { refused: "The program does not answer.", remedy: "See that it still runs; what shows as kept is kept." });

@@ -101,7 +101,8 @@ function start() {
   }
 
   function enter(cell) {
-    if (cell !== here) commit(here);
+    if (cell === here) return;
+    commit(here);
     here.input.tabIndex = -1;
     table.tBodies[0].rows[here.row].classList.remove("now");
     here = cell;
@@ -162,12 +163,17 @@ function start() {
     tell();
   }
 
+  async function predictions(cell) {
+    const row = rows[cell.row].map((one) => [one.label, one.readAs ?? one.text]);
+    return (await ask(`${address}/foretell`, { label: cell.label, row: JSON.stringify(row) })).predicted;
+  }
+
   async function foretell(cell) {
     const before = cell.input.value;
     if (!cell.predictions || !cell.foretold) {
       cell.at = -1;
       try {
-        cell.predictions = (await ask(`${address}/foretell`, { code: cell.code, label: cell.label })).predicted;
+        cell.predictions = await predictions(cell);
       } catch (refused) {
         return say(refused.message);
       }
@@ -277,6 +283,7 @@ function start() {
     event.preventDefault();
     const label = form.elements.label.value;
     await saving.rest();
+    if (!saving.idle) return say("Not filled in: some cells are not kept yet.");
     try {
       const found = await ask(`${address}/column`, { label, wrong: form.elements.wrong.value });
       const writes = found.kept.map((seen) => [cells.get(`${seen.code} ${seen.label}`), seen]);
@@ -284,7 +291,7 @@ function start() {
       for (const [cell, seen] of writes) {
         cell.kept = seen.text;
         cell.write(seen.text);
-        cell.show(seen.judged, seen.text);
+        cell.show(seen.judged, seen.text, seen.readAs);
         cell.state = "kept";
       }
       form.elements.wrong.value = "";
@@ -293,6 +300,7 @@ function start() {
     } catch (refused) {
       say(refused.message);
     }
+    return undefined;
   });
 
   // ---- other windows
@@ -333,7 +341,7 @@ function start() {
     stamp = found.stamp;
     for (const seen of found.cells ?? []) {
       const cell = cells.get(`${seen.code} ${seen.label}`);
-      if (!cell || (seen.text === cell.kept && (seen.readAs ?? null) === (cell.readAs ?? null))) continue;
+      if (!cell || (seen.text === cell.kept && seen.readAs === cell.readAs)) continue;
       if (cell.stands !== null) {
         cell.stands = seen.text;
         showClashes();
@@ -351,7 +359,17 @@ function start() {
   unkept.querySelector("button").addEventListener("click", () => saving.now());
   window.addEventListener("beforeunload", (event) => {
     commit(here);
-    if (!saving.idle || [...cells.values()].some((cell) => ["clash", "refused"].includes(cell.state))) event.preventDefault();
+    const open = [...cells.values()].some((cell) => ["clash", "refused"].includes(cell.state));
+    if (open || saving.failing || saving.waiting.size) event.preventDefault();
+  });
+  document.addEventListener("click", async (event) => {
+    const link = event.target.closest("a[href]");
+    if (!link || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    commit(here);
+    if (saving.idle || saving.failing) return;
+    event.preventDefault(); // the next page shall know what was typed here last
+    await saving.rest();
+    location.assign(link.href);
   });
 
   // ---- more on the cell one is in
@@ -364,9 +382,9 @@ function start() {
     const cell = here;
     try {
       const place = [cell.code, cell.label].map(encodeURIComponent).join("/");
-      const [told, past] = await Promise.all([ask(`${address}/foretell`, { code: cell.code, label: cell.label }), ask(`${address}/written/${place}`)]);
+      const [told, past] = await Promise.all([predictions(cell), ask(`${address}/written/${place}`)]);
       if (cell !== here) return;
-      document.getElementById("predicted").replaceChildren(...told.predicted.map(([id, name, text]) => {
+      document.getElementById("predicted").replaceChildren(...told.map(([id, name, text]) => {
         const take = make("button", { type: "button", class: "small" }, text);
         take.addEventListener("click", () => { cell.input.focus(); type(cell, text, `“${name}” (${id})`); });
         return make("li", {}, take, ` ${name} (${id})`);

@@ -17,7 +17,10 @@ export class Cell {
     this.maybe = new Set(); // texts that were sent and never answered: they may be on the disk
     this.editing = false;
     this.foretold = null;
-    this.judged = { said: td.querySelector(".only-heard").textContent.trim(), sign: td.querySelector(".sign").textContent };
+    this.readAs = td.dataset.read ?? null;
+    const formula = td.querySelector(".formula");
+    const said = td.querySelector(".only-heard").textContent.replace(/( Read as .*)? Kept\.$/, "");
+    this.judged = { said, sign: td.querySelector(".sign").textContent, mathml: formula.querySelector("math") ? formula.innerHTML : null };
     this.judgedText = this.text;
   }
 
@@ -50,7 +53,7 @@ export class Cell {
   }
 
   hear() {
-    const read = this.readAs === null || this.readAs === undefined ? "" : ` Read as ${this.readAs}.`;
+    const read = this.readAs === null ? "" : ` Read as ${this.readAs}.`;
     const said = this.text ? `${this.judged.said}${read} ` : "";
     this.td.querySelector(".only-heard").textContent = `${said}${this.why || SAID[this.state]}`;
   }

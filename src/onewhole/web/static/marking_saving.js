@@ -4,6 +4,7 @@ import { Refused, ask } from "./kit.js";
 
 const FIRST_WAIT = 1000;
 const LONGEST_WAIT = 8000;
+const MOST_ALIVE = 15000; // characters; a browser takes 64 KiB
 
 export class Saving {
   /** `told` hears: `kept(cells)`, `clash(cell)`, `failing(words, count)` (no words: it goes on again). */
@@ -33,8 +34,10 @@ export class Saving {
     else this.go();
   }
 
-  /** Resolves when everything is kept or told; at once where nothing is under way. */
-  rest() { return this.idle ? Promise.resolve() : new Promise((done) => { this.resting.push(done); }); }
+  get failing() { return Boolean(this.timer); }
+
+  /** Resolves when everything is kept or told, or when it failed; at once where nothing is under way. */
+  rest() { return this.idle || this.failing ? Promise.resolve() : new Promise((done) => { this.resting.push(done); }); }
 
   now() {
     clearTimeout(this.timer);
@@ -53,20 +56,21 @@ export class Saving {
     let found = null;
     let refused = null;
     try {
-      found = await ask(`${this.address}/keep`, form);
+      const keepalive = form.get("cells").length < MOST_ALIVE; // sent to the end even when the page is left
+      found = await ask(`${this.address}/keep`, form, { keepalive });
     } catch (error) {
       if (!(error instanceof Refused)) throw error;
       refused = error;
     }
     this.sent = null;
     this.turn += 1;
-    if (found) this.read(found);
+    if (found) this.read(found, batch);
     else await this.failed(batch, refused);
     this.go();
-    if (this.idle) this.resting.splice(0).forEach((done) => done());
+    if (this.idle || this.failing) this.resting.splice(0).forEach((done) => done());
   }
 
-  read(found) {
+  read(found, batch) {
     if (this.wait !== FIRST_WAIT) this.told.failing("", 0);
     this.wait = FIRST_WAIT;
     const kept = found.kept.map((seen) => {
@@ -91,8 +95,8 @@ export class Saving {
         this.told.clash(cell);
       }
     }
-    for (const { code, label, text, why } of found.refused) {
-      const cell = this.cells.get(`${code} ${label}`);
+    for (const { at, why } of found.refused) {
+      const { cell, text } = batch[at];
       if (cell.text !== text) continue;
       cell.why = `Not kept. ${why}`;
       cell.state = "refused";
