@@ -35,9 +35,14 @@ def look(ask: Ask) -> Shown:
     """Show the walkthrough."""
     page = _page(ask)
     night = page.night.number
-    plan = plan_of(ask.book, night)
-    shown = board(page.sheet, plan)
+    try:
+        plan, refused = plan_of(ask.book, night), ""
+        shown = board(page.sheet, plan)
+    except InputError as no:
+        plan, refused = FilmPlan(), str(no)
+        shown = board(page.sheet, plan)
     words = {
+        "refused": refused,
         "page": page,
         "plan": plan,
         "board": shown,
