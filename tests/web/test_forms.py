@@ -1,5 +1,6 @@
 """A form is read within its limits: bytes, time, fields, files, kinds, signs."""
 
+import json
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -65,7 +66,7 @@ def test_a_form_within_its_limits_is_read(send: Asking) -> None:
     """Fields in their order, repeated ones too."""
     came = send("/form", [b"kite=red&kite=blue", b"&tail=%E2%85%94"])
     assert came.status == 200
-    assert came.text == '{"fields":[["kite","red"],["kite","blue"],["tail","⅔"]],"files":{}}'
+    assert json.loads(came.text)["fields"] == [["kite", "red"], ["kite", "blue"], ["tail", "⅔"]]
 
 
 def test_a_form_is_not_longer_than_it_may_be(send: Asking) -> None:
@@ -133,7 +134,7 @@ def test_a_sign_that_cannot_be_written_is_refused(send: Asking) -> None:
     """NUL, in a name of a field too; bytes that are no text become a sign that says so."""
     assert send("/form", [b"kite=a%00b"]).status == 422
     assert send("/form", [b"ki%00te=a"]).status == 422
-    assert "�" in send("/form", [b"kite=%ed%a0%80"]).text
+    assert "\\ufffd" in send("/form", [b"kite=%ed%a0%80"]).text
 
 
 @pytest.mark.parametrize("more", ["", "; boundary=", "; boundary=other", f"; boundary={'x' * 500}"])

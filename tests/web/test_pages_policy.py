@@ -7,6 +7,7 @@ from html.parser import HTMLParser
 import pytest
 
 from onewhole.web.guard import POLICY
+from onewhole.web.handling import Way
 from onewhole.web.routes import WAYS
 from tests.kit.doors import Opened
 from tests.kit.rounds import address, lived_in
@@ -90,6 +91,44 @@ def test_a_page_has_nothing_inline_and_nothing_from_elsewhere(lived: Opened, way
         assert "*" not in policy
     elif came.headers.get("content-type", "").startswith("text/html"):
         assert Page(came.text, lived.seal).wrong == []
+
+
+@pytest.mark.parametrize("way", PAGES, ids=lambda way: way.path)
+def test_every_address_on_a_page_is_in_the_table(lived: Opened, way: object) -> None:
+    """A link leads to a page, a form to a row that takes it; what a page loads is there."""
+    row = next(one for one in PAGES if one is way)
+    came = lived.client.get(address(row))
+    if came.headers.get("content-type", "").startswith("text/html"):
+        for method, leads in addresses(came.text):
+            path = leads.partition("#")[0].partition("?")[0]
+            if path.startswith(("/static/", "/letters/")):
+                assert lived.client.get(path).status_code == 200, leads
+            elif path.startswith("/"):
+                assert any(one.method == method and _pattern(one).fullmatch(path) for one in WAYS), leads
+
+
+def _pattern(way: Way) -> re.Pattern[str]:
+    return re.compile(
+        re.sub(r"\\\{\w+(:int)?\\\}", lambda at: r"\d+" if at[1] else "[^/]+", re.escape(way.path))
+    )
+
+
+def addresses(text: str) -> list[tuple[str, str]]:
+    """Return the addresses on a page, each with the method by which it is asked.
+
+    >>> addresses('<a href="/a"><form method="post" action="/b">')
+    [('GET', '/a'), ('POST', '/b')]
+    """
+    found: list[tuple[str, str]] = []
+
+    class Found(HTMLParser):
+        def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+            given = {name: value or "" for name, value in attrs}
+            method = given.get("method", "get").upper() if tag == "form" else "GET"
+            found.extend((method, given[name]) for name in ("href", "src", "action") if name in given)
+
+    Found().feed(text)
+    return found
 
 
 def test_the_search_finds_what_it_looks_for() -> None:

@@ -55,6 +55,25 @@ def test_what_changes_something_is_no_link(lived: Opened, way: object) -> None:
     assert _file(lived) == before
 
 
+@pytest.mark.parametrize("way", [way for way in POSTS if way.files], ids=lambda way: way.path)
+@pytest.mark.parametrize("kind", ["text/html", "image/svg+xml", "application/x-msdownload", ""])
+def test_a_file_of_another_kind_is_not_taken(lived: Opened, way: object, kind: str) -> None:
+    """Neither by what it says of itself nor by what it is: refused with a reason, nothing kept."""
+    row = next(one for one in POSTS if one is way)
+    before = _file(lived)
+    for content in (
+        b"<script>fly()</script>",
+        b"",
+        b"\x1aE\xdf\xa3" + bytes(2000),
+        b"SQLite format 3\0" + bytes(5000),
+    ):
+        files = dict.fromkeys(row.files, ("../../kite.html", content, kind))
+        fields = {"seal": lived.seal, **dict.fromkeys(row.takes, "1")}
+        came = lived.client.post(address(row), data=fields, files=files, headers=lived.origin)
+        assert came.status_code == 422
+    assert _file(lived) == before
+
+
 def _file(door: Opened) -> tuple[object, ...]:
     """Everything that is kept, row by row, except what is only reckoned."""
     with door.door.books["mine"].reading() as connection:

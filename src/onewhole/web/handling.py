@@ -108,7 +108,9 @@ def _response(ask: Ask, answer: Answer) -> Response:
             return HTMLResponse(rendered(template, {**_everywhere(ask), **words}), status)
         case Told(content, status):
             # In ASCII, so that half a sign that was refused can be told as it was sent.
-            return Response(json.dumps(dict(content)), status, media_type="application/json")
+            return Response(
+                json.dumps(dict(content), separators=(",", ":")), status, media_type="application/json"
+            )
         case Went(to):
             if not to.startswith("/") or to.startswith(("//", "/\\")):
                 raise InputError("This address is not one of ours", remedy="Go back to the Week.")
