@@ -12,11 +12,10 @@ from onewhole.store.answers import answers_of
 from onewhole.store.steps import Step, steps_of
 from tests.kit.browsers import NEEDS_CHROMIUM, broken_rules, chromium, runs_off, window
 from tests.kit.doors import Served, served
+from tests.kit.keys import MOST, enter, go_to
 
 pytestmark = NEEDS_CHROMIUM
 
-#: So many times Tab may be pressed before something is reached: a page has no more stops than this.
-STOPS = 400
 TYPED = (
     "title: Tails for the long kite\nwhole: strip\nwholes: strips\nminutes: 20\n\n"
     "# Look at the pieces first.\n1. 5 4/6 - 2 1/6\n2. 4 1/5 - 1 2/5\n3. 9 5/8 - 4 6/8\n4. 7 1/6 - 3 5/6\n"
@@ -57,8 +56,8 @@ def test_a_teacher_does_the_whole_round_by_keys(door: Served, browser: Browser) 
         regroup(page)
         expect(page).to_have_title("Week · onewhole")
         expect(page.locator(".night").first).to_contain_text("marked: 5 of 5")
-        go(page, "link", "Class")
-        go(page, "link", "K02")
+        go(page, "Class")
+        go(page, "K02 : story")
         expect(page.locator("main")).to_contain_text("takes the smaller number of pieces from the larger")
         keeps_the_rules(page)
     book = door.door.books["mine"]
@@ -77,46 +76,47 @@ def start_the_class(page: Page) -> None:
     """Name the class and say how many pupils it has."""
     expect(page).to_have_title("Welcome · onewhole")
     keeps_the_rules(page)
-    reach(page, "textbox", "What is the class called?")
+    go_to(page, "What is the class called?")
     page.keyboard.type("Room 12")
-    reach(page, "textbox", "How many pupils?")
+    go_to(page, "How many pupils?")
     page.keyboard.press("Control+a")
     page.keyboard.type("5")
-    press(page, "button", "Start the class")
+    go(page, "Start the class")
     expect(page).to_have_title("Week · onewhole")
     keeps_the_rules(page)
 
 
 def set_the_page(page: Page) -> None:
     """Type the page, see it as it prints, set it for tonight."""
-    go(page, "link", "Make a page")
-    reach(page, "textbox", "Problems, one on a line")
+    go(page, "Make a page")
+    go_to(page, "Problems, one on a line")
     page.keyboard.insert_text(TYPED)
     expect(page.locator("#pages img").first).to_be_visible()
     expect(page.locator("#told")).to_contain_text("4 problems")
     keeps_the_rules(page)
-    press(page, "button", "Set for tonight")
+    go(page, "Set for tonight")
     expect(page).to_have_title("Week · onewhole")
     expect(page.locator(".night")).to_have_count(1)
 
 
 def print_it(page: Page) -> None:
     """Save all pages at once."""
-    go(page, "link", "Print the page of Tails for the long kite")
+    go(page, "Print the page of Tails for the long kite")
     page.locator("summary", has_text="Print").focus()
     page.keyboard.press("Enter")
     with page.expect_download() as saved:
-        press(page, "button", "All four as one zip")
+        go_to(page, "All four as one zip")
+        page.keyboard.press("Enter")
     with ZipFile(saved.value.path()) as pages:
         assert pages.namelist() == ["pupil.pdf", "key.pdf", "workings.pdf", "family.pdf"]
         assert all(pages.read(name).startswith(b"%PDF-") for name in pages.namelist())
-    go(page, "link", "Week")
+    go(page, "Week")
     expect(page.locator(".round").first).to_contain_text("printed, done")
 
 
 def show_it(page: Page) -> None:
     """Step the board to the next part, then say that it was shown."""
-    go(page, "link", "Show the walkthrough of Tails for the long kite")
+    go(page, "Show the walkthrough of Tails for the long kite")
     keeps_the_rules(page)
     board = page.frame_locator("iframe")
     first = board.locator("body").inner_text()
@@ -125,14 +125,14 @@ def show_it(page: Page) -> None:
     page.keyboard.press("ArrowRight")
     expect(board.locator("body")).not_to_have_text(first)
     page.reload()
-    press(page, "button", "I showed it")
+    go(page, "I showed it")
     expect(page.locator("#film")).to_contain_text("Shown since")
 
 
 def mark_the_papers(page: Page) -> None:
     """Type every paper with digits, space, slash and Enter."""
-    go(page, "link", "Marking")
-    reach(page, "textbox", "K01, problem 1")
+    go(page, "Marking")
+    go_to(page, "K01, problem 1")
     for paper in PAPERS:
         for answer in paper:
             page.keyboard.type(answer)
@@ -146,15 +146,15 @@ def mark_the_papers(page: Page) -> None:
 
 def regroup(page: Page) -> None:
     """Look whom to see first, move a pupil, make the pages, and go back to the Week."""
-    go(page, "link", "Tomorrow")
+    go(page, "Tomorrow")
     expect(page.locator("#tomorrow")).to_contain_text("See first", timeout=30_000)
     keeps_the_rules(page)
-    press(page, "button", "Make the pages to print")
+    go(page, "Make the pages to print")
     expect(page.get_by_role("link", name="Look at it")).to_be_visible(timeout=60_000)
     keeps_the_rules(page)
-    go(page, "link", "Look at it")
+    go(page, "Look at it")
     expect(page.locator("#paper")).to_contain_text("Made from the answers")
-    go(page, "link", "Week")
+    go(page, "Week")
 
 
 def keeps_the_rules(page: Page) -> None:
@@ -163,33 +163,15 @@ def keeps_the_rules(page: Page) -> None:
     assert not runs_off(page)
 
 
-def reach(page: Page, role: str, name: str) -> None:
-    """Press Tab until the thing with this role and name has the focus."""
-    thing = page.get_by_role(role, name=name).first  # type: ignore[arg-type] # the roles are ARIA's own
-    expect(thing).to_be_visible()
-    for _ in range(STOPS):
-        if thing.evaluate("one => one === document.activeElement"):
-            return
-        page.keyboard.press("Tab")
-    raise AssertionError(f"Tab does not reach the {role} “{name}”")
-
-
-def press(page: Page, role: str, name: str) -> None:
-    """Reach something and press it."""
-    reach(page, role, name)
-    page.keyboard.press("Enter")
-
-
-def go(page: Page, role: str, name: str) -> None:
-    """Follow a link by keys and wait for the page behind it."""
-    reach(page, role, name)
-    with page.expect_navigation():
-        page.keyboard.press("Enter")
+def go(page: Page, name: str) -> None:
+    """Follow a link or send a form, by keys alone."""
+    go_to(page, name)
+    enter(page)
 
 
 def tab_into_the_board(page: Page) -> None:
     """Press Tab until the focus is inside the board's own document."""
-    for _ in range(STOPS):
+    for _ in range(MOST):
         page.keyboard.press("Tab")
         if page.evaluate("document.activeElement.tagName") == "IFRAME":
             return
