@@ -5,6 +5,8 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 from starlette.testclient import TestClient
 
 from onewhole.web import handling
@@ -160,3 +162,38 @@ def test_a_file_is_taken_where_one_is_asked_for(send: Asking) -> None:
     assert send("/file", two, kind=PARTS).status == 400
     assert send("/file", [_part("page", b"x" * MOST, "a.txt"), end], kind=PARTS).status == 413
     assert send("/file", [_part("page", b"a", "a\0b"), end], kind=PARTS).status in {400, 422}
+
+
+_HEAD = st.text(st.characters(max_codepoint=255, exclude_characters="\r\n"), max_size=40)
+_PIECES = (
+    b"--kite", b"--kite--", b"\r\n", b"\n", b'Content-Disposition: form-data; name="page"', b'; filename="a"',
+    b"; filename*=utf-8''%ff", b"Content-Type: text/html; charset=idna", b"name*=utf-7''+2AA-", b"a=1&b",
+    b"Content-Transfer-Encoding: base64", b"%", b"\0", b"\xff",
+)  # fmt: skip
+
+
+@settings(max_examples=300, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(
+    kind=st.sampled_from(
+        [PLAIN, PARTS, "multipart/form-data; boundary*=utf-8''kite", 'multipart/form-data; boundary="ki"']
+    )
+    | _HEAD.map(lambda text: f"multipart/form-data; {text}")
+    | _HEAD,
+    pieces=st.lists(st.sampled_from(_PIECES) | st.binary(max_size=8), max_size=12),
+    cookie=st.just("kite=red") | _HEAD,
+    sealed=st.booleans(),
+)
+def test_whatever_bytes_come_are_no_fault(
+    send: Asking, kind: str, pieces: list[bytes], cookie: str, sealed: bool
+) -> None:
+    """Torn forms, heads of any signs: refused, or read as far as they are a form."""
+    body = b"".join(pieces)
+    heads = [head for head in send.heads if sealed or head[0] != "x-seal"]
+    heads += [
+        ("content-type", kind),
+        ("content-length", str(len(body))),
+        ("cookie", cookie),
+        ("range", cookie),
+    ]
+    for path in ("/form", "/file"):
+        assert ask_raw(send.app, "POST", path, heads, [body]).status < 500
