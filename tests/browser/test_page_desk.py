@@ -8,7 +8,9 @@ from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classbook import night_pages, start_room
 from onewhole.desk.page_kept import keep_page, kept_versions
+from onewhole.store.sheets import newest_sheets
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
+from tests.kit.busy import busy
 from tests.kit.doors import NOW, Served, served
 
 pytestmark = NEEDS_CHROMIUM
@@ -192,6 +194,71 @@ def test_composed_and_undone(page: Page) -> None:
     expect(page.get_by_role("alert")).to_be_hidden()
     page.get_by_role("button", name="Undo").click()
     assert typed(page) == TWINS
+
+
+def test_the_desk_is_left_while_a_page_is_composed(page: Page, door: Served) -> None:
+    """The line on every page leads to it; it stands unsaved; undo leads to the draft and what is kept."""
+    page.locator("#typed").focus()
+    page.keyboard.press("Control+End")
+    page.keyboard.type("\n5. 6 - 3")
+    page.wait_for_timeout(400)
+    page.get_by_text("Compose a page by wishes").click()
+    page.get_by_label("How many problems").fill("3")
+    with busy(door.door.works):
+        page.get_by_role("button", name="Compose").click()
+        expect(page.locator("#composing")).to_contain_text("also when you leave this page")
+        expect(page.locator("#so-far")).to_have_text("Waits for other work to end")
+        page.goto(f"{door.base}/mine/1/week")
+        page.get_by_role("link", name="A page is composed").click()
+        assert broken_rules(page) == []
+    page.get_by_role("link", name="Look at it").click(timeout=30_000)
+    expect(page.locator("#order li")).to_have_count(3)
+    assert page.url == f"{door.base}{AT}/1"
+    composed = labelled(page)
+    assert kept_versions(door.door.books["mine"], 1)[0].typed == TWINS
+    expect(page.get_by_text("Something was typed here")).to_be_hidden()
+    page.get_by_role("button", name="Undo").click()
+    assert typed(page) == TWINS + "\n5. 6 - 3"
+    page.get_by_role("button", name="Undo").click()
+    assert typed(page) == TWINS
+    page.get_by_role("button", name="Redo").click()
+    page.get_by_role("button", name="Redo").click()
+    page.get_by_role("button", name="Save").click()
+    expect(page.locator("#said")).to_have_text("Saved as version 2.")
+    (kept,) = newest_sheets(door.door.books["mine"])
+    assert [line for line in kept.typed.splitlines() if line[:1].isdigit()] == composed
+    assert kept.recipe
+
+
+def test_wishes_that_clash_are_told(page: Page) -> None:
+    """In words above the desk; what was typed stays."""
+    page.get_by_text("Compose a page by wishes").click()
+    page.get_by_label("How many problems").fill("20")
+    page.get_by_label("Minutes at most").fill("1")
+    page.get_by_role("button", name="Compose").click()
+    expect(page.get_by_role("alert")).to_contain_text("minute", timeout=30_000)
+    expect(page.locator("#composing")).to_be_empty()
+    assert typed(page) == TWINS
+
+
+def test_composed_without_a_script(door: Served, browser: Browser) -> None:
+    """The form alone composes a page, and it stands on the desk."""
+    context = browser.new_context(java_script_enabled=False)
+    bare = context.new_page()
+    bare.goto(f"{door.base}/open?key={door.gate.sessions.new_key()}")
+    bare.goto(f"{door.base}{AT}/1")
+    bare.get_by_text("Compose a page by wishes").click()
+    bare.get_by_label("How many problems").fill("3")
+    bare.get_by_role("button", name="Compose").click()
+    while not bare.get_by_role("link", name="Look at it").count():
+        bare.wait_for_timeout(300)
+        bare.reload()
+    bare.get_by_role("link", name="Look at it").click()
+    text = bare.locator("#typed").input_value()
+    context.close()
+    assert text.startswith("title: Kites\n")
+    assert sum(line[:1].isdigit() for line in text.splitlines()) == 3
+    assert "7 2/6 - 3 5/6" not in text
 
 
 def test_printing_gives_a_file(page: Page) -> None:

@@ -32,9 +32,16 @@ DOCUMENT = schemathesis.openapi.from_dict(document(WAYS))
 class Idle(Works):
     """Long work that is started and does nothing: films are made in other tests."""
 
-    def start(self, title: str, back: str, run: Callable[[Progress], Outcome]) -> Work:  # noqa: ARG002
+    def start(
+        self,
+        title: str,
+        back: str,
+        run: Callable[[Progress], Outcome],  # noqa: ARG002
+        *,
+        again: bool = False,
+    ) -> Work:
         """Start work that has ended at once."""
-        return super().start(title, back, lambda _progress: Outcome(back))
+        return super().start(title, back, lambda _progress: Outcome(back), again=again)
 
 
 @dataclass(slots=True)

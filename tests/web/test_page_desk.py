@@ -4,6 +4,7 @@ import json
 from collections.abc import Iterator
 from io import BytesIO
 from pathlib import Path
+from time import sleep
 
 import pikepdf
 import pytest
@@ -11,6 +12,7 @@ import pytest
 from onewhole.desk.classbook import night_pages, start_room
 from onewhole.desk.page_kept import kept_versions
 from onewhole.store.sheets import newest_sheets
+from tests.kit.busy import busy
 from tests.kit.doors import NOW, Opened, opened
 
 AT = "/mine/1/page"
@@ -85,21 +87,74 @@ def test_print(door: Opened) -> None:
 def test_compose(door: Opened) -> None:
     """The problems of the last nights do not come again where that is wished."""
     wishes = {"kind": "subtract", "number": "3", "denominators": "6", "regrouping": "any", "minutes": ""}
-    first = json.loads(door.post(f"{AT}/composed", typed="title: Kites", seed="1", **wishes).text)["typed"]
+    first = made(door, typed="title: Kites", seed="1", **wishes)["typed"]
     assert first.startswith("title: Kites\n")
     door.post(f"{AT}/set", typed=first, sheet="", day="2026-09-01")
-    again = json.loads(door.post(f"{AT}/composed", typed="", seed="1", again="no", **wishes).text)["typed"]
+    again = made(door, typed="", seed="1", again="no", **wishes)["typed"]
     assert not set(asked(first)) & set(asked(again))
 
 
 def test_compose_what_is_left_open(door: Opened) -> None:
     """A class without answers leaves nothing open; its recipe is kept with the page that it made."""
     wishes = {"kind": "subtract", "number": "3", "denominators": "6", "regrouping": "any", "left": "yes"}
-    made = json.loads(door.post(f"{AT}/composed", typed="", **wishes).text)
-    assert "recipe" not in made["typed"]
-    door.post(f"{AT}/saved", typed=made["typed"], sheet="", recipe=made["recipe"])
+    told = made(door, typed="", **wishes)
+    assert "recipe" not in told["typed"]
+    door.post(f"{AT}/saved", typed=told["typed"], sheet="", recipe=told["recipe"])
     (kept,) = newest_sheets(door.door.books["mine"])
-    assert kept.recipe == made["recipe"]
+    assert kept.recipe == told["recipe"]
+
+
+WISHES = {"kind": "subtract", "number": "3", "denominators": "6", "regrouping": "any"}
+
+
+def test_what_was_composed_waits_where_the_page_was_left(door: Opened) -> None:
+    """It stands on the desk unsaved when it is looked at; the kept page is as it was."""
+    door.post(f"{AT}/saved", typed=TWINS, sheet="")
+    with busy(door.door.works):
+        goes = door.post(f"{AT}/composed", typed=TWINS, sheet="1", **WISHES).goes
+        assert f'<a href="{goes}">A page is composed</a>' in door.get("/mine/1/week").text
+        assert "Waits for other work to end" in door.get(goes).text
+    told = over(door, goes.removeprefix("/under-way/"))
+    shown = door.get(goes).text
+    assert "The page is composed." in shown
+    assert f'href="{told["goes"]}">Look at it' in shown
+    desk = door.get(told["goes"]).text
+    assert f"{told['typed']}</textarea>" in desk
+    assert f'data-saved="{TWINS}" data-recipe="{told["recipe"]}"' in desk
+    assert kept_versions(door.door.books["mine"], 1)[0].typed == TWINS
+    assert f"{TWINS}</textarea>" in door.get(f"{AT}/1").text
+    elsewhere = door.get(f"{AT}?made={told['goes'].partition('=')[2]}").text
+    assert "not remembered any more" in elsewhere
+    assert told["typed"] not in elsewhere
+
+
+def test_wishes_that_clash(door: Opened) -> None:
+    """Twenty problems in one minute: told in words; it leads back, with nothing to look at."""
+    wishes = {**WISHES, "number": "20", "minutes": "1"}
+    goes = door.post(f"{AT}/composed", typed=TWINS, sheet="", **wishes).goes
+    told = over(door, goes.removeprefix("/under-way/"))
+    assert "minute" in str(told["refused"])
+    shown = door.get(goes).text
+    assert "Not done." in shown
+    assert "Look at it" not in shown
+    assert f'href="{AT}">Back' in shown
+
+
+def made(door: Opened, **fields: str) -> dict[str, str]:
+    """Compose as the script does, and wait for it."""
+    begun = json.loads(door.post(f"{AT}/composed", script="yes", **fields).text)
+    told = over(door, begun["work"])
+    assert not told["refused"]
+    return told
+
+
+def over(door: Opened, work: str) -> dict[str, str]:
+    """Return what is told of work that has ended."""
+    while True:
+        told: dict[str, str] = json.loads(door.get(f"/under-way/{work}/now").text)
+        if told["ended"]:
+            return told
+        sleep(0.05)
 
 
 def asked(typed: str) -> list[str]:
@@ -120,6 +175,8 @@ def asked(typed: str) -> list[str]:
         ("moved", {"typed": TWINS, "label": "1", "by": "5"}),
         ("moved", {"typed": TWINS, "label": "1", "to": "-1"}),
         ("composed", {"typed": "", "kind": "juggle"}),
+        ("composed", {"typed": "", "kind": "subtract", "number": "six"}),
+        ("composed", {"typed": "", "kind": "subtract", "sheet": "x"}),
         ("saved", {"typed": "#" * 50_000, "sheet": ""}),
         ("saved", {"typed": "1. 5 - 2", "sheet": "x"}),
         ("saved", {"typed": "1. 5 - 2", "sheet": "", "recipe": "six kites"}),
@@ -134,3 +191,4 @@ def test_what_is_refused(door: Opened, act: str, fields: dict[str, str]) -> None
 def test_a_page_that_is_not_there(door: Opened) -> None:
     """It cannot be saved, and nothing is kept for it."""
     assert door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="7").status == 404
+    assert door.post(f"{AT}/composed", typed="1. 5 - 2", sheet="7", kind="subtract").status == 404

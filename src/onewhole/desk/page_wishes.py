@@ -21,7 +21,7 @@ _N = TypeVar("_N", bound=int | None)
 #: So many letters of a recipe may tell what does not come again.
 ROOM_TO_AVOID = 2000
 
-__all__ = ["Composition", "WishForm", "composed"]
+__all__ = ["Composition", "WishForm", "composed", "read_wishes"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,8 +69,24 @@ def composed(
     >>> made.typed.splitlines()[0], len(made.told) > 1
     ('title: Kites', True)
     """
+    header, wishes = read_wishes(typed, form)
+    avoid = tuple(_avoided(not_again, wishes))
+    made = compose.compose(replace(wishes, avoid=avoid, questions=tuple(questions)), header=header)
+    recipe = made.sheet.header.recipe
+    plain = replace(made.sheet, header=replace(made.sheet.header, recipe=""))
+    return Composition(write_sheet(plain), compose.told(made), recipe)
+
+
+def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
+    """Return the settings that stay and the wishes of a form; whether they can be met is not known yet.
+
+    Raises WishError for what cannot be read.
+
+    >>> read_wishes("title: Kites", WishForm(number="3"))[1].number
+    3
+    """
     header = replace(_header(typed), recipe="")
-    wishes = wished(
+    return header, wished(
         Typed(
             skill=form.kind,
             number=_number("number of problems", form.number, Typed().number),
@@ -81,11 +97,6 @@ def composed(
             seed=_number("seed", form.seed, Typed().seed),
         )
     )
-    avoid = tuple(_avoided(not_again, wishes))
-    made = compose.compose(replace(wishes, avoid=avoid, questions=tuple(questions)), header=header)
-    recipe = made.sheet.header.recipe
-    plain = replace(made.sheet, header=replace(made.sheet.header, recipe=""))
-    return Composition(write_sheet(plain), compose.told(made), recipe)
 
 
 def _avoided(not_again: Sequence[str], wishes: Wishes) -> Iterator[str]:

@@ -5,6 +5,7 @@ from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field, replace
 from secrets import token_urlsafe
 from threading import Event, Lock
+from time import monotonic
 
 from onewhole.errors import OnewholeError
 
@@ -19,10 +20,20 @@ class Stopped(OnewholeError, RuntimeError):
 
 
 @dataclass(frozen=True, slots=True)
+class Draft:
+    """A page that work has typed and that is kept nowhere: what was told about it, and its recipe."""
+
+    typed: str
+    told: tuple[str, ...] = ()
+    recipe: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Work:
     """Work as it stands: ``done`` of ``of`` steps (0 of 0: not told yet); ended with ``goes`` or ``refused``.
 
-    ``back`` is the page it was asked for on, ``goes`` the address of what it made, ``said`` a sentence on it.
+    ``back`` is the page it was asked for on, ``goes`` the address of what it made, ``said`` a sentence on it,
+    ``began`` the second of the works' clock at which its turn came (None: it waits for other work to end).
     """
 
     name: str
@@ -33,6 +44,8 @@ class Work:
     goes: str = ""
     said: str = ""
     refused: str = ""
+    began: float | None = None
+    draft: Draft | None = None
 
     @property
     def ended(self) -> bool:
@@ -42,10 +55,14 @@ class Work:
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """Where what was made can be looked at, and a sentence on it."""
+    """Where what was made can be looked at, and a sentence on it.
+
+    The page at ``goes`` takes up a ``draft``: it is asked with ``?made=`` and the name of the work.
+    """
 
     goes: str
     said: str = "Done."
+    draft: Draft | None = None
 
 
 @dataclass(slots=True)
@@ -58,11 +75,14 @@ class Works:
     _works: dict[str, Work] = field(default_factory=dict)
     _turn: Lock = field(default_factory=Lock)
     _closing: Event = field(default_factory=Event)
+    _clock: Callable[[], float] = monotonic
 
-    def start(self, title: str, back: str, run: Callable[[Progress], Outcome]) -> Work:
-        """Start work; one under way with the same title and page is not started a second time."""
+    def start(
+        self, title: str, back: str, run: Callable[[Progress], Outcome], *, again: bool = False
+    ) -> Work:
+        """Start work; one under way with the same title and page is not started ``again`` unless told so."""
         with self._turn:
-            for under_way in self._works.values():
+            for under_way in () if again else self._works.values():
                 if (under_way.title, under_way.back) == (title, back) and not under_way.ended:
                     return under_way
             work = Work(token_urlsafe(9), title, back)
@@ -76,6 +96,10 @@ class Works:
     def __getitem__(self, name: str) -> Work:
         """Return work as it stands. Raises KeyError."""
         return self._works[name]
+
+    def seconds(self, work: Work) -> int | None:
+        """Return for how many whole seconds work goes on; None while it waits for its turn."""
+        return None if work.began is None else int(self._clock() - work.began)
 
     def under_way(self, back: str = "") -> tuple[Work, ...]:
         """Return the works that have not ended, or those of one page."""
@@ -94,6 +118,7 @@ class Works:
                 raise Stopped("The program is closing", remedy="Start it again.")
             self._put(name, done=done, of=of)
 
+        self._put(name, began=self._clock())
         try:
             outcome = run(progress)
         except OnewholeError as refused:
@@ -101,9 +126,10 @@ class Works:
         except Exception as fault:  # noqa: BLE001 - a thread's fault is told on the page and not lost
             self._put(name, refused=f"This is a fault of the program ({type(fault).__name__}).")
         else:
-            self._put(name, goes=outcome.goes, said=outcome.said)
+            goes = f"{outcome.goes}?made={name}" if outcome.draft else outcome.goes
+            self._put(name, goes=goes, said=outcome.said, draft=outcome.draft)
 
-    def _put(self, name: str, **changes: int | str) -> None:
+    def _put(self, name: str, **changes: float | str | Draft | None) -> None:
         with self._turn:
             if name in self._works:
                 self._works[name] = replace(self._works[name], **changes)  # type: ignore[arg-type]

@@ -4,15 +4,17 @@ from datetime import datetime
 
 from onewhole.desk import page_kept, page_live
 from onewhole.desk.page_questions import last_answered, questions_left
-from onewhole.desk.page_wishes import WishForm, composed
+from onewhole.desk.page_wishes import WishForm, composed, read_wishes
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Shown, Told, day_typed
+from onewhole.web.ask import Ask, Given, Shown, Told, Went, day_typed
+from onewhole.web.long_work import Draft, Outcome, Progress
 
 #: What the form of every act carries.
 TYPED = ("typed",)
 REMEDY = (*TYPED, "act", "label", "value")
 MOVE = (*TYPED, "label", "to", "by")
-WISHES = (*TYPED, "kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
+FORM = ("kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
+WISHES = (*TYPED, *FORM, "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe")
 SET = (*SAVE, "day")
 PRINT = (*TYPED, "print")
@@ -20,13 +22,13 @@ PRINT = (*TYPED, "print")
 
 def new(ask: Ask) -> Shown:
     """Show the desk with nothing on it, and the pages that are kept."""
-    return _shown(ask, "", None, ())
+    return _shown(ask, None, ())
 
 
 def look(ask: Ask) -> Shown:
     """Show a page that is kept."""
     versions = page_kept.kept_versions(ask.book, ask.number("sheet"))
-    return _shown(ask, versions[0].typed, versions[0], versions)
+    return _shown(ask, versions[0], versions)
 
 
 def version(ask: Ask) -> Told:
@@ -90,8 +92,8 @@ def moved(ask: Ask) -> Told:
     return _changed(page_live.moved(_typed(ask), label, ask.count("to", 1, 1000)))
 
 
-def wished(ask: Ask) -> Told:
-    """Compose a page by wishes, under the settings that stand there."""
+def wished(ask: Ask) -> Told | Went:
+    """Compose a page by wishes, under the settings that stand there; it goes on when the page is left."""
     form = WishForm(
         ask.field("kind"),
         ask.field("number", ""),
@@ -100,11 +102,21 @@ def wished(ask: Ask) -> Told:
         ask.field("minutes", ""),
         ask.field("seed", ""),
     )
-    before = page_kept.last_typed(ask.book, ask.room.number) if ask.field("again", "") else ()
-    asks = questions_left(ask.book, ask.room.number) if ask.field("left", "") else ()
-    made = composed(_typed(ask), form, not_again=before, questions=asks)
-    words = {"words": "The page is composed.", "told": list(made.told), "recipe": made.recipe}
-    return Told({"typed": made.typed, **words})
+    typed, sheet, book, room = _typed(ask), _sheet(ask), ask.book, ask.room.number
+    read_wishes(typed, form)
+    if sheet is not None:
+        page_kept.kept_versions(book, sheet)
+    again, left = ask.field("again", ""), ask.field("left", "")
+    home = ask.at("page") if sheet is None else ask.at("page", sheet)
+
+    def run(_progress: Progress) -> Outcome:
+        before = page_kept.last_typed(book, room) if again else ()
+        asks = questions_left(book, room) if left else ()
+        made = composed(typed, form, not_again=before, questions=asks)
+        return Outcome(home, "The page is composed.", Draft(made.typed, made.told, made.recipe))
+
+    work = ask.door.works.start("A page is composed", home, run, again=True)
+    return Told({"work": work.name}) if ask.field("script", "") else Went(f"/under-way/{work.name}")
 
 
 def saved(ask: Ask) -> Told:
@@ -135,13 +147,15 @@ def printed(ask: Ask) -> Given:
     return Given(made.content, made.kind, made.name)
 
 
-def _shown(
-    ask: Ask, typed: str, kept: page_kept.KeptPage | None, versions: tuple[page_kept.KeptPage, ...]
-) -> Shown:
+def _shown(ask: Ask, kept: page_kept.KeptPage | None, versions: tuple[page_kept.KeptPage, ...]) -> Shown:
+    saved, draft = kept.typed if kept else "", _draft(ask)
     return Shown(
         "page_desk.html",
         {
-            "typed": typed,
+            "typed": draft.typed if draft else saved,
+            "saved": saved,
+            "draft": draft,
+            "lost": "made" in ask.query and draft is None,
             "kept": kept,
             "versions": versions,
             "pages": page_kept.kept_pages(ask.book),
@@ -151,6 +165,15 @@ def _shown(
             "longest": page_live.LONGEST_TYPED,
         },
     )
+
+
+def _draft(ask: Ask) -> Draft | None:
+    """Return what a work composed for this page, where it is asked for and still remembered."""
+    try:
+        work = ask.door.works[ask.query.get("made", "")]
+    except KeyError:
+        return None
+    return work.draft if work.back == ask.path else None
 
 
 def _typed(ask: Ask) -> str:

@@ -7,14 +7,19 @@ from onewhole.web.long_work import Work
 
 def look(ask: Ask) -> Shown:
     """Show work; the page asks again by itself."""
-    return Shown("work.html", {"work": _work(ask)})
+    work = _work(ask)
+    return Shown("work.html", {"work": work, "seconds": ask.door.works.seconds(work)})
 
 
 def now(ask: Ask) -> Told:
     """Tell one of our scripts how far work is."""
     work = _work(ask)
+    draft = work.draft
+    made = {"typed": draft.typed, "told": list(draft.told), "recipe": draft.recipe} if draft else {}
     return Told(
         {
+            **made,
+            "seconds": ask.door.works.seconds(work),
             "done": work.done,
             "of": work.of,
             "ended": work.ended,

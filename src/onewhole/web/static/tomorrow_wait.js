@@ -1,34 +1,20 @@
-// Asks how far the reading of the earlier nights is, and loads the page again when it is over.
+// Shows how far the reading of the earlier nights is, and loads the page again when it is over.
 
-import { ask, say } from "./kit.js";
+import { say } from "./kit.js";
+import { over } from "./under_way.js";
 
 const section = document.querySelector("[data-work]");
 const bar = section.querySelector("progress");
 const told = section.querySelector(".how-far");
 
-async function look() {
-  let work;
-  try {
-    work = await ask(`/under-way/${section.dataset.work}/now`);
-  } catch (refused) {
-    say(refused.message);
-    if (refused.status === 0) setTimeout(look, 2000);
-    return;
-  }
-  if (work.refused) {
-    told.textContent = work.refused;
-    return;
-  }
-  if (work.ended) {
-    location.reload();
-    return;
-  }
-  if (work.of) {
-    bar.max = work.of;
-    bar.value = work.done;
-    told.textContent = `${work.done} of ${work.of} nights`;
-  }
-  setTimeout(look, 300);
+function show({ done, of }) {
+  if (!of) return;
+  bar.max = of;
+  bar.value = done;
+  told.textContent = `${done} of ${of} nights`;
 }
 
-look();
+over(section.dataset.work, show).then(
+  (work) => { if (work.refused) told.textContent = work.refused; else location.reload(); },
+  (refused) => say(refused.message),
+);

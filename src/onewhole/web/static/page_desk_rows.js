@@ -1,0 +1,40 @@
+// The rows that lie under the letters: they carry the numbers and the marks of the lines.
+
+import { make } from "./kit.js";
+import { lines, typed } from "./page_desk_text.js";
+
+const rows = document.getElementById("rows");
+
+/** The row of a line. */
+export const rowOf = (line) => rows.children[line - 1];
+
+/** Mark the lines that a note or a mistake is about. */
+export function markRows({ notes, mistakes }) {
+  const of = new Map();
+  const set = (line, name) => { if (line && (!of.has(line) || name !== "note")) of.set(line, name); };
+  for (const note of notes) for (const line of note.lines) set(line, note.advice ? "advice" : "note");
+  for (const mistake of mistakes) set(mistake.line, "mistake");
+  [...rows.children].forEach((row, index) => { row.className = of.get(index + 1) ?? ""; });
+}
+
+/** Choose a line in the field, or put the caret into its column. */
+export function goTo(line, column = null) {
+  const start = lines().slice(0, line - 1).reduce((sum, text) => sum + text.length + 1, 0);
+  const end = start + (lines()[line - 1] ?? "").length;
+  typed.focus();
+  const from = column ? Math.min(start + column - 1, end) : start;
+  typed.setSelectionRange(from, column ? from : end);
+  rowOf(line)?.scrollIntoView({ block: "nearest" });
+}
+
+function draw() {
+  const texts = lines();
+  while (rows.children.length > texts.length) rows.lastChild.remove();
+  texts.forEach((text, index) => {
+    const row = rows.children[index] ?? rows.appendChild(make("div"));
+    if (row.textContent !== (text || "\u200b")) row.textContent = text || "\u200b";
+  });
+}
+
+typed.addEventListener("changed", draw);
+draw();

@@ -1,0 +1,24 @@
+"""Works that have their hands full, so that the next work waits for as long as a test wants it to."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from threading import Event
+
+from onewhole.web.long_work import AT_ONCE, Outcome, Progress, Works
+
+
+@contextmanager
+def busy(works: Works) -> Iterator[None]:
+    """Let as much work as goes on at once be under way until the block is left."""
+    over = Event()
+
+    def run(_progress: Progress) -> Outcome:
+        over.wait(60)
+        return Outcome("/")
+
+    for number in range(AT_ONCE):
+        works.start(f"Kite {number}", "/", run)
+    try:
+        yield
+    finally:
+        over.set()

@@ -1,0 +1,91 @@
+"""Long work: its turn, its seconds, what it hands over, what is not started twice."""
+
+from collections.abc import Iterator
+from threading import Event
+from time import sleep
+
+import pytest
+
+from onewhole.errors import InputError
+from onewhole.web.long_work import Draft, Outcome, Progress, Work, Works
+from tests.kit.busy import busy
+from tests.kit.doors import Ticks
+
+HOME = "/mine/1/page"
+
+
+@pytest.fixture
+def ticks() -> Ticks:
+    """A clock at second 100."""
+    return Ticks(100)
+
+
+@pytest.fixture
+def works(ticks: Ticks) -> Iterator[Works]:
+    """Works by that clock."""
+    made = Works(_clock=ticks)
+    yield made
+    made.close()
+
+
+def done(_progress: Progress) -> Outcome:
+    """Hand over a page."""
+    return Outcome(HOME, draft=Draft("1. 5 - 2", ("One problem.",), "six kites"))
+
+
+def over(works: Works, work: Work) -> Work:
+    """Return work when it has ended."""
+    while not works[work.name].ended:
+        sleep(0.005)
+    return works[work.name]
+
+
+def test_a_draft_is_taken_up_by_the_name_of_the_work(works: Works) -> None:
+    """The address leads to the page with the name; the text is kept with the work."""
+    ended = over(works, works.start("A page", HOME, done))
+    assert ended.goes == f"{HOME}?made={ended.name}"
+    assert ended.draft == Draft("1. 5 - 2", ("One problem.",), "six kites")
+
+
+def test_seconds_are_counted_from_its_turn(works: Works, ticks: Ticks) -> None:
+    """Work that waits has none; work that goes on has as many whole ones as the clock says."""
+    begun, held = Event(), Event()
+
+    def run(_progress: Progress) -> Outcome:
+        begun.set()
+        held.wait(60)
+        return Outcome("/")
+
+    with busy(works):
+        waits = works.start("A page", HOME, done)
+        assert works.seconds(works[waits.name]) is None
+    over(works, waits)
+    ticks.now = 110
+    work = works.start("A film", "/", run)
+    begun.wait(60)
+    ticks.now = 117.9
+    assert works.seconds(works[work.name]) == 7
+    held.set()
+
+
+def test_the_same_work_is_started_once_unless_told(works: Works) -> None:
+    """A second film of one night is none; a second page may have other wishes."""
+    with busy(works):
+        first = works.start("A page", HOME, done)
+        assert works.start("A page", HOME, done).name == first.name
+        assert works.start("A page", HOME, done, again=True).name != first.name
+        assert works.start("A page", f"{HOME}/2", done).name != first.name
+
+
+def test_what_is_refused_is_told(works: Works) -> None:
+    """A refusal in its words with the remedy, a fault as one; both end the work."""
+
+    def refuses(_progress: Progress) -> Outcome:
+        raise InputError("Twenty problems take longer", remedy="Take fewer.")
+
+    def breaks(_progress: Progress) -> Outcome:
+        raise ZeroDivisionError
+
+    refused = over(works, works.start("One", "/", refuses))
+    assert (refused.refused, refused.goes) == ("Twenty problems take longer. Take fewer.", "")
+    assert "fault of the program (ZeroDivisionError)" in over(works, works.start("Two", "/", breaks)).refused
