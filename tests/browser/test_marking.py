@@ -13,7 +13,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Locator, Page, expect
+from playwright.sync_api import Browser, Dialog, Locator, Page, expect
 
 from onewhole.desk.classbook import Store, open_book, set_night, start_room
 from onewhole.desk.marking_cells import Change, keep_cells
@@ -365,3 +365,40 @@ def test_no_rule_of_axe_is_broken(door: Served, browser: Browser, size: tuple[in
         page.reload()
         assert _cell(page, 1, 6).input_value() == "<script>alert(1)</script>"
         assert broken_rules(page) == []
+
+
+def test_the_next_page_waits_for_the_last_cell(door: Served, page: Page) -> None:
+    """A link clicked while a cell is being typed is followed when that cell is on the disk."""
+    page.keyboard.type("4 7/8")
+    page.get_by_role("link", name="Walkthrough").click()
+    page.wait_for_url("**/walkthrough")
+    assert _texts(door.door.books["mine"])[0][0] == "4 7/8"
+
+
+def test_a_full_disk_is_told_and_tried_again(door: Served, browser: Browser) -> None:
+    """Nothing shows as kept meanwhile, the text stays, and leaving the page is asked about."""
+    with window(browser, door.address, forgives=("503",)) as page:
+        _open(page, door.base)
+        told = '{"refused": "The disk is full", "where": "", "remedy": "Make room on the disk."}'
+        page.route(
+            "**/keep", lambda route: route.fulfill(status=503, content_type="application/json", body=told)
+        )
+        page.keyboard.type("3 3/6\n4\n")
+        expect(page.locator("#unkept")).to_contain_text(
+            "2 cells are not kept yet. The disk is full. Make room"
+        )
+        assert page.locator("td[data-state=kept]").count() == 0
+        asked: list[str] = []
+
+        def stay(dialog: Dialog) -> None:
+            asked.append(dialog.type)
+            dialog.dismiss()
+
+        page.once("dialog", stay)
+        page.get_by_role("link", name="Walkthrough").click()
+        expect(page.locator("#unkept")).to_be_visible()
+        assert asked == ["beforeunload"]
+        page.unroute("**/keep")
+        page.get_by_role("button", name="Try now").click()
+        _all_kept(page)
+        assert _texts(door.door.books["mine"])[0][:2] == ["3 3/6", "4"]

@@ -6,7 +6,7 @@ const seal = () => document.querySelector('meta[name="seal"]')?.content ?? "";
 /** What the server refused, with what to do next; `status` 0 when no answer came. */
 export class Refused extends Error {
   constructor(status, told) {
-    super([told.refused, told.remedy].filter(Boolean).join(" "));
+    super([told.refused, told.remedy].filter(Boolean).map((said) => said.replace(/[^.?!]$/, "$&.")).join(" "));
     this.status = status;
     this.told = told;
   }
