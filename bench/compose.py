@@ -85,7 +85,7 @@ def _by_lot(wishes: Wishes) -> float:
     open_doubts = doubts(wishes)
     ways = {Skill.SUBTRACT: (True,), Skill.ADD: (False,), Skill.BOTH: (True, False)}[wishes.skill]
     every = [one for way in ways for one in listed(USUAL_DENOMINATORS, wishes.largest, taken=way)]
-    chance = random.Random(1)  # noqa: S311 - seeded chance is wanted here
+    chance = random.Random(1)
     taught = sorted(
         learnt(open_doubts, [settles(one.statement, open_doubts) for one in _drawn(every, wishes, chance)])
         for _ in range(BY_LOT)

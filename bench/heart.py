@@ -38,7 +38,7 @@ PROCESSES = {
 
 def problems() -> list[Problem]:
     """Differences of mixed numbers with like denominators in which one whole is opened."""
-    chance = random.Random(SEED)  # noqa: S311 - seeded chance is wanted here
+    chance = random.Random(SEED)
     found: list[Problem] = []
     while len(found) < PROBLEMS:
         parts = chance.choice(PARTS)
