@@ -89,3 +89,29 @@ def test_what_is_refused_is_told(works: Works) -> None:
     refused = over(works, works.start("One", "/", refuses))
     assert (refused.refused, refused.goes) == ("Twenty problems take longer. Take fewer.", "")
     assert "fault of the program (ZeroDivisionError)" in over(works, works.start("Two", "/", breaks)).refused
+
+
+def test_what_is_made_ready_is_not_told_and_not_made_twice_at_once(works: Works) -> None:
+    """It is no work under way; the same is made once at a time; what goes wrong is quiet."""
+    begun, held, made = Event(), Event(), list[str]()
+
+    def run() -> None:
+        made.append("board")
+        begun.set()
+        held.wait(60)
+        raise InputError("No board")
+
+    works.meanwhile("board", run)
+    begun.wait(60)
+    works.meanwhile("board", run)
+    assert works.under_way() == ()
+    held.set()
+    while works.readying():
+        sleep(0.005)
+    assert made == ["board"]
+    works.meanwhile("board", run)
+    while len(made) < 2:
+        sleep(0.005)
+    works.close()
+    works.meanwhile("board", run)
+    assert made == ["board", "board"]

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
 from dataclasses import dataclass, field, replace
 from secrets import token_urlsafe
 from threading import Event, Lock
@@ -75,6 +76,7 @@ class Works:
     _works: dict[str, Work] = field(default_factory=dict)
     _turn: Lock = field(default_factory=Lock)
     _closing: Event = field(default_factory=Event)
+    _readying: set[str] = field(default_factory=set)
     _clock: Callable[[], float] = monotonic
 
     def start(
@@ -92,6 +94,30 @@ class Works:
                 del self._works[name]
         self._pool.submit(self._do, work.name, run)
         return work
+
+    def meanwhile(self, what: str, run: Callable[[], object]) -> None:
+        """Make ready what is likely to be asked for next, in its own thread, unless that is going on already.
+
+        Nobody is told: whatever is wrong with it is told when it is asked for.
+        """
+        with self._turn:
+            if what in self._readying or self._closing.is_set():
+                return
+            self._readying.add(what)
+        self._pool.submit(self._make_ready, what, run)
+
+    def readying(self) -> frozenset[str]:
+        """Return what is being made ready."""
+        with self._turn:
+            return frozenset(self._readying)
+
+    def _make_ready(self, what: str, run: Callable[[], object]) -> None:
+        try:
+            with suppress(Exception):
+                run()
+        finally:
+            with self._turn:
+                self._readying.discard(what)
 
     def __getitem__(self, name: str) -> Work:
         """Return work as it stands. Raises KeyError."""

@@ -5,6 +5,9 @@ from onewhole.desk.reckoning import reckon_missing
 from onewhole.web.ask import Ask, Went
 from onewhole.web.long_work import Outcome, Progress, Work
 
+#: So many earlier nights are read while a page waits; with more it shows how far that is.
+READ_AT_ONCE = 2
+
 
 def read(ask: Ask) -> Went:
     """Start the reading and go to it; afterwards back to the page that was asked from."""

@@ -12,9 +12,8 @@ from onewhole.desk.reckoning import missing_before, reckon_missing, reckoned
 from onewhole.desk.tomorrow import CAUTION, morning, stamp
 from onewhole.web.ask import Ask, Lent, Shown, Told, Went
 from onewhole.web.long_work import Outcome, Progress
+from onewhole.web.pages.reading import READ_AT_ONCE
 
-#: So many earlier nights are read while the page waits; with more it shows how far that is.
-READ_AT_ONCE = 2
 READING = "The earlier nights are read"
 
 

@@ -1,9 +1,16 @@
 """Week: the nights in a row, where each stands, the next thing to do, and what is due to come back."""
 
-from onewhole.desk.classbook import night_page
+from collections.abc import Sequence
+from functools import partial
+
+from onewhole.desk.board import Board, board
+from onewhole.desk.classbook import Store, night_page
+from onewhole.desk.film_plan import plan_of
+from onewhole.desk.tomorrow import morning
 from onewhole.desk.week import WHY, Next, Step, WeekNight, keep_step, monday, week
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Shown, Went, day_typed
+from onewhole.web.pages.reading import READ_AT_ONCE
 
 #: What the teacher can say is done, by what comes next.
 _SAYS = {
@@ -19,6 +26,8 @@ def look(ask: Ask) -> Shown:
     around = day_typed(ask.query["of"]) if "of" in ask.query else None
     today = ask.door.today()
     found = week(ask.book, ask.room.number, today, around)
+    if found.missing <= READ_AT_ONCE:
+        _make_ready(ask, [night for one in found.shown for night in one.nights])
     return Shown(
         "week.html",
         {
@@ -31,6 +40,24 @@ def look(ask: Ask) -> Shown:
             "why": WHY,
         },
     )
+
+
+def _make_ready(ask: Ask, nights: Sequence[WeekNight]) -> None:
+    """Work out the pages that the teacher is likely to open next, so that they are there at once."""
+    book, room, works = ask.book, ask.room.number, ask.door.works
+    for night in nights:
+        what = f"{ask.book_name} {night.number} {night.next}"
+        match night.next:
+            case Next.SHOW:
+                works.meanwhile(what, partial(_board, book, room, night.number))
+            case Next.REGROUP:
+                works.meanwhile(what, partial(morning, book, room, night.number))
+            case Next.PRINT | Next.MARK | Next.DONE:
+                pass
+
+
+def _board(book: Store, room: int, night: int) -> Board:
+    return board(night_page(book, room, night).sheet, plan_of(book, night))
 
 
 def done(ask: Ask) -> Went:
