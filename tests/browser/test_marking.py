@@ -149,6 +149,12 @@ def test_every_key_shows_its_verdict_before_it_is_kept(door: Served, page: Page)
     _all_kept(page)
     assert page.locator("#heard-K01-7").inner_text().endswith("Kept.")
     assert _texts(door.door.books["mine"])[0][6] == "4 7/8"
+    page.keyboard.press("ArrowLeft")
+    page.keyboard.press("5")
+    expect(page.locator("#heard-K01-7")).to_contain_text("five: not right")
+    expect(page.locator("#heard-K01-7")).to_contain_text("Not kept yet.")
+    page.keyboard.press("Escape")
+    expect(page.locator("#heard-K01-7")).to_contain_text("right; 39/8 is the same amount. Kept.")
 
 
 def test_arrows_and_their_like_move_the_cell(page: Page) -> None:

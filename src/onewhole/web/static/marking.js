@@ -24,21 +24,29 @@ function start() {
   let wanted = null;
   let judging = false;
   let resting = 0;
+  let quiet = 0;
+
+  /** Say something to everybody, and take it off the screen when it was read. */
+  function announce(words) {
+    say(words);
+    clearTimeout(quiet);
+    quiet = setTimeout(() => say(""), 12000);
+  }
 
   const saving = new Saving(address, cells, {
     kept: (kept, refused) => {
       if (kept.includes(here)) tell();
-      if (refused.length) say(refused[0].why);
+      if (refused.length) announce(refused[0].why);
     },
     clash: (cell) => {
       showClashes();
-      say(`${cell.name} was changed in another window too. Choose below the grid's tools.`);
+      announce(`${cell.name} was changed in another window too. Choose above the grid.`);
     },
     failing: (words, count) => {
       unkept.hidden = !words;
       const told = `${count === 1 ? "1 cell is" : `${count} cells are`} not kept yet. ${words} It is tried again by itself; leave this page open.`;
       if (unkept.firstElementChild.textContent !== told) unkept.firstElementChild.textContent = words ? told : "";
-      if (!words) say("Kept again.");
+      if (!words) announce("Kept again.");
     },
   });
 
@@ -48,6 +56,7 @@ function start() {
     const judged = here.judged;
     const text = here.input.value;
     const fresh = here.judgedText === text;
+    here.mark();
     bar.querySelector(".whose").textContent = `${here.name}, ${heads[here.column].dataset.typed}:`;
     put(bar.querySelector(".formula"), fresh ? judged.mathml : null, text);
     bar.querySelector(".sign").textContent = fresh && text ? judged.sign : "";
@@ -123,7 +132,7 @@ function start() {
     if (here.row === rows.length - 1 && here.column === heads.length - 1) {
       commit(here);
       here.input.select();
-      say("That was the last cell.");
+      announce("That was the last cell.");
     } else if (down) go(last ? 0 : here.row + 1, here.column + (last ? 1 : 0));
     else go(here.row + (last ? 1 : 0), last ? 0 : here.column + 1);
   }
@@ -133,6 +142,7 @@ function start() {
     cell.foretold = null;
     if (cell.editing && cell.input.value !== cell.text) change([[cell, cell.input.value]]);
     cell.editing = false;
+    cell.mark();
   }
 
   /** Write cells and send them; the writing can be taken back as one. */
@@ -147,12 +157,12 @@ function start() {
 
   function takeBack() {
     const group = undo.pop();
-    if (!group) return say("There is nothing to take back.");
+    if (!group) return announce("There is nothing to take back.");
     const writes = group.filter(([cell, , after]) => cell.text === after).map(([cell, before]) => [cell, before]);
     change(writes, true);
     writes.forEach(([cell]) => judge(cell));
     tell();
-    return say(writes.length === 1 ? `${writes[0][0].name} is as it was.` : `${writes.length} cells are as they were.`);
+    return announce(writes.length === 1 ? `${writes[0][0].name} is as it was.` : `${writes.length} cells are as they were.`);
   }
 
   function type(cell, text, foretold = null) {
@@ -175,11 +185,11 @@ function start() {
       try {
         cell.predictions = await predictions(cell);
       } catch (refused) {
-        return say(refused.message);
+        return announce(refused.message);
       }
     }
     if (cell !== here || cell.input.value !== before) return undefined;
-    if (!cell.predictions.length) return say("No pattern would write something else here.");
+    if (!cell.predictions.length) return announce("No pattern would write something else here.");
     cell.at = (cell.at + 1) % cell.predictions.length;
     const [id, name, text] = cell.predictions[cell.at];
     return type(cell, text, `“${name}” (${id})`);
@@ -261,9 +271,9 @@ function start() {
       const writes = laid.cells.map(([code, label, written]) => [cells.get(`${code} ${label}`), written]);
       change(writes.filter(([one]) => !(one === here && one.editing)));
       if (!here.editing) { here.input.select(); tell(); }
-      say([`${writes.length} ${writes.length === 1 ? "answer" : "answers"} pasted.`, ...laid.told].join(" "));
+      announce([`${writes.length} ${writes.length === 1 ? "answer" : "answers"} pasted.`, ...laid.told].join(" "));
     } catch (refused) {
-      say(refused.message);
+      announce(refused.message);
     }
   });
 
@@ -283,7 +293,7 @@ function start() {
     event.preventDefault();
     const label = form.elements.label.value;
     await saving.rest();
-    if (!saving.idle) return say("Not filled in: some cells are not kept yet.");
+    if (!saving.idle) return announce("Not filled in: some cells are not kept yet.");
     try {
       const found = await ask(`${address}/column`, { label, wrong: form.elements.wrong.value });
       const writes = found.kept.map((seen) => [cells.get(`${seen.code} ${seen.label}`), seen]);
@@ -295,10 +305,10 @@ function start() {
         cell.state = "kept";
       }
       form.elements.wrong.value = "";
-      say(`${writes.length} filled in, ${found.left.length} left to type.`);
+      announce(`${writes.length} filled in, ${found.left.length} left to type.`);
       (cells.get(`${found.left[0]} ${label}`) ?? rows[0][heads.findIndex((head) => head.dataset.label === label)]).input.focus();
     } catch (refused) {
-      say(refused.message);
+      announce(refused.message);
     }
     return undefined;
   });
@@ -392,7 +402,7 @@ function start() {
       const written = past.writings.map(({ text, when, by }) => make("li", {}, text ? `“${text}”` : "cleared", `, ${when}, ${by}`));
       document.getElementById("history").replaceChildren(...(written.length ? written : [make("li", {}, "Nothing yet.")]));
     } catch (refused) {
-      say(refused.message);
+      announce(refused.message);
     }
   }
 
@@ -408,7 +418,7 @@ function start() {
       cell.input.focus();
       tell();
     } catch (refused) {
-      say(refused.message);
+      announce(refused.message);
     }
   });
 

@@ -33,11 +33,20 @@ export class Cell {
     this.hear();
   }
 
+  /** Say whether what is typed is not the cell's yet: then nothing of it shows as kept. */
+  mark() {
+    const typing = this.input.value !== this.text;
+    if (this.td.hasAttribute("data-typing") === typing) return;
+    this.td.toggleAttribute("data-typing", typing);
+    this.hear();
+  }
+
   /** The text is the teacher's now; what is shown of it is up to `show`. */
   write(text) {
     this.text = text;
     if (this.input.value !== text) this.input.value = text;
     this.editing = false;
+    this.mark();
     if (this.judgedText !== text) this.show({ verdict: "", sign: "", mathml: null, said: "" }, text);
   }
 
@@ -54,8 +63,9 @@ export class Cell {
 
   hear() {
     const read = this.readAs === null ? "" : ` Read as ${this.readAs}.`;
-    const said = this.text ? `${this.judged.said}${read} ` : "";
-    this.td.querySelector(".only-heard").textContent = `${said}${this.why || SAID[this.state]}`;
+    const said = this.judgedText ? `${this.judged.said}${read} ` : "";
+    const typing = this.td.hasAttribute("data-typing");
+    this.td.querySelector(".only-heard").textContent = `${said}${typing ? SAID.waiting : this.why || SAID[this.state]}`;
   }
 }
 
