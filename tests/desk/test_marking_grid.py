@@ -14,6 +14,7 @@ from onewhole.desk.readings import Reading
 from onewhole.desk.verdicts import Verdict, judged
 from onewhole.errors import InputError
 from onewhole.store.classes import name_pupil
+from onewhole.store.corrections import Corrected, Correction, keep_correction
 from onewhole.store.refusals import NotStorable
 from tests.kit.marking_book import NOW, book_with_night
 
@@ -142,6 +143,15 @@ def test_a_cell_is_read_as_the_teacher_reads_it(tmp_path: Path) -> None:
         keep(book, Change("K01", "1", "4 7/8"))
         cell = grid(book, 1, 1).rows[0].cells[0]
         assert (cell.read_as, cell.judged.verdict) == (None, Verdict.RIGHT)
+
+
+@pytest.mark.parametrize("plain", ["4 7/8", "5", "[4", ""])
+def test_a_reading_kept_as_plain_words_is_of_any_text(tmp_path: Path, plain: str) -> None:
+    """As files of the first release may hold it."""
+    with book_with_night(tmp_path) as (book, _, page):
+        keep(book, Change("K01", "1", "smudge"))
+        keep_correction(book, Correction(1, "K01", "1", Corrected.READING, plain, NOW, "teacher"))
+        assert grid(book, 1, 1).rows[0].cells[0].judged == judged(page, "1", plain)
 
 
 def test_a_reading_is_taken_back_by_the_text_itself(tmp_path: Path) -> None:

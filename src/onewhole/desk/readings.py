@@ -15,18 +15,18 @@ LONGEST = 200
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """What was typed, and what the teacher reads it as. It holds for that text only.
+    """What was typed, and what the teacher reads it as. It holds for that text; for any where None.
 
     >>> Reading("3 and a smudge", "3 3/6").of("3 and a smudge"), Reading("3 and a smudge", "3 3/6").of("4")
     ('3 3/6', '4')
     """
 
-    typed: str
+    typed: str | None
     read: str
 
     def of(self, text: str) -> str:
         """Return a text as the teacher reads it; another one than was typed stays as it is."""
-        return self.read if text == self.typed else text
+        return self.read if self.typed in {None, text} else text
 
 
 Readings = Mapping[tuple[str, str], Reading]
@@ -40,7 +40,7 @@ def keep_reading(
 
     Raises InputError for a reading that cannot be read either or is too long, NotThere and StoreRefused.
     """
-    if len(reading.read) > LONGEST or len(reading.typed) > LONGEST:
+    if len(reading.read) > LONGEST or len(reading.typed or "") > LONGEST:
         raise InputError(f"A reading has {LONGEST} characters at most", remedy="Type the answer alone.")
     read = read_written(reading.read).read
     if isinstance(read, Unreadable) and reading.read != reading.typed:
@@ -52,7 +52,16 @@ def keep_reading(
 def readings(book: Store, night: int) -> Readings:
     """Return how the teacher reads cells of a night; the last reading of a cell counts."""
     return {
-        (one.code, one.problem): Reading(*json.loads(one.text))
+        (one.code, one.problem): _reading(one.text)
         for one in corrections_of(book, night)
         if one.of is Corrected.READING
     }
+
+
+def _reading(kept: str) -> Reading:
+    """Read a kept reading back; one that was kept as plain words is of whatever stands in its cell."""
+    try:
+        typed, read = json.loads(kept)
+    except (ValueError, TypeError):
+        return Reading(None, kept)
+    return Reading(str(typed), str(read))
