@@ -9,18 +9,11 @@ from playwright.sync_api import Browser, Page, expect
 from onewhole.desk.keep import back_up_daily, backups_folder, backups_of
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import NOW, Served, served
 from tests.kit.kept import first_round, write
 
 pytestmark = NEEDS_CHROMIUM
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for all."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture

@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.marking_grid import cell_history
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Served, served
 from tests.kit.marking_window import (
     PROBLEMS,
@@ -28,13 +28,6 @@ pytestmark = NEEDS_CHROMIUM
 TYPIST = int(os.environ.get("ONEWHOLE_TYPIST", "0"))
 #: Copied from a class's spreadsheet: two lines, one cell in quotation marks.
 BLOCK = '3 3/6\t3 5/8\t"2 4/5"\r\n4 3/6\t\tsmudge\r\n'
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for all tests here."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture

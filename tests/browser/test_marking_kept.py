@@ -14,7 +14,7 @@ from playwright.sync_api import Browser, Dialog, Page, expect
 
 from onewhole.desk.classbook import open_book
 from onewhole.desk.marking_grid import cell_history
-from tests.kit.browsers import NEEDS_CHROMIUM, chromium, window
+from tests.kit.browsers import NEEDS_CHROMIUM, window
 from tests.kit.doors import Served, served
 from tests.kit.marking_window import all_kept, cell_of, class_with_night, open_grid, texts_on_disk, write_past
 
@@ -28,13 +28,6 @@ from onewhole.web.serving import serve
 path, port = Path(sys.argv[1]), int(sys.argv[2])
 serve(path, port=port, now=lambda: datetime.now(UTC), told=lambda at: print(at, flush=True))
 """
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for all tests here."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture

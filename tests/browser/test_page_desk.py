@@ -9,7 +9,7 @@ from playwright.sync_api import Browser, Page, expect
 from onewhole.desk.classbook import night_pages, start_room
 from onewhole.desk.page_kept import keep_page, kept_versions
 from onewhole.store.sheets import newest_sheets
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.busy import busy
 from tests.kit.doors import NOW, Served, served
 
@@ -20,13 +20,6 @@ TWINS = (
     "title: Kites\nminutes: 20\n\n# Look first.\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 5 4/6 - 2 1/6\n"
     "4. 5 1/3 - 2 2/3 | The kite club has 5 1/3 wholes of kite paper. It cuts 2 2/3 wholes. What is left?"
 )
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for all tests here."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture

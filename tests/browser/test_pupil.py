@@ -10,20 +10,13 @@ from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.demo import fill_demo
 from onewhole.desk.reckoning import reckon_missing
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Clock, served
 from tests.kit.keys import enter, go_to
 
 pytestmark = NEEDS_CHROMIUM
 
 WEDNESDAY = datetime(2026, 11, 25, 16, tzinfo=UTC)
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for every test here."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture

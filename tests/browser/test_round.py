@@ -10,7 +10,7 @@ from playwright.sync_api import Browser, Page, expect
 from onewhole.desk.classbook import night_pages, room
 from onewhole.store.answers import answers_of
 from onewhole.store.steps import Step, steps_of
-from tests.kit.browsers import NEEDS_CHROMIUM, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, broken_rules, runs_off, window
 from tests.kit.doors import Served, served
 from tests.kit.keys import MOST, enter, go_to
 
@@ -28,13 +28,6 @@ PAPERS = (
     ("3 3/6", "2 4/5", "smudge", "3 2/6"),
     ("3 3/6", "2 4/5", "4 6/8", "3 2/6"),
 )
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for the round."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture

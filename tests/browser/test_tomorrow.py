@@ -7,20 +7,13 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.reckoning import reckon_missing
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, runs_off, window
 from tests.kit.club import small_club
 from tests.kit.doors import Served, served
 
 pytestmark = NEEDS_CHROMIUM
 
 PLACE = "/mine/1/night/2/tomorrow"
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for all tests here."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture

@@ -1,25 +1,19 @@
 """The walkthrough page in a real browser: played by keyboard, narrow and wide, by the rules of axe."""
 
-import shutil
 from collections.abc import Iterator
-from importlib.util import find_spec
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, sync_playwright
+from playwright.sync_api import Browser, BrowserContext
 from playwright.sync_api import Page as Shown
 
 from onewhole.notations.aloud import aloud
 from onewhole.walkthroughs.cue import Role
 from onewhole.writers.walkthrough_html import walkthrough_html
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off
 from tests.kit.films import SECONDS_A_CUE, STRIPS, film
 
-CHROMIUM = shutil.which("chromium")
-FLAGS = (
-    "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
-    "--disable-component-update --disable-sync"
-)
-WIDTHS = {"wide": (1280, 800), "phone": (390, 844)}
+WIDTHS = {"wide": WIDE, "phone": PHONE}
 NARROWEST = 320  # a page four times enlarged on a screen of 1280; common practice for pages that reflow
 FILM = film()
 CUES = [timed.cue for chapter in FILM.chapters for timed in chapter.cues]
@@ -34,19 +28,7 @@ Object.defineProperty(window, "speechSynthesis", { value: {
 } });
 """
 
-pytestmark = [
-    pytest.mark.enable_socket,
-    pytest.mark.skipif(CHROMIUM is None, reason="no chromium on this machine: the page is not opened"),
-]
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """A browser of its own, with a fresh profile and no network of its own."""
-    with sync_playwright() as playwright:
-        started = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS.split())
-        yield started
-        started.close()
+pytestmark = NEEDS_CHROMIUM
 
 
 @pytest.fixture(scope="module")
@@ -83,22 +65,6 @@ def page(context: BrowserContext, address: str) -> Iterator[Shown]:
 def caption(page: Shown) -> str:
     """What is said now."""
     return page.inner_text("#caption").strip()
-
-
-def problems(page: Shown) -> list[str]:
-    """What axe finds against its rules, each with its place."""
-    spec = find_spec("axe_playwright_python")
-    if spec is None or spec.origin is None:
-        pytest.skip("axe-playwright-python is not installed: the accessibility rules are not run")
-    page.evaluate(Path(spec.origin).with_name("axe.min.js").read_text(encoding="utf-8"))
-    found = page.evaluate("axe.run()")
-    assert len(found["passes"]) > 10
-    return [f"{rule['id']}: {node['html']}" for rule in found["violations"] for node in rule["nodes"]]
-
-
-def wider_than_its_window(page: Shown) -> bool:
-    """Whether one would have to scroll sideways."""
-    return bool(page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth"))
 
 
 def test_space_plays_it_to_the_end(page: Shown) -> None:
@@ -202,14 +168,14 @@ def test_everything_is_reached_by_tab_and_seen(page: Shown) -> None:
 def test_no_rule_of_axe_is_broken_and_nothing_runs_off(page: Shown) -> None:
     """At the opening, at each step of both problems, and with all steps shown."""
     for at in range(len(CUES)):
-        assert not wider_than_its_window(page), CAPTIONS[at]
+        assert not runs_off(page), CAPTIONS[at]
         if at in {0, 1, TRY_AT, TRY_AT - 2}:
-            assert problems(page) == []
+            assert broken_rules(page) == []
         page.keyboard.press("ArrowRight")
     page.click("#all")
     assert page.get_attribute("#all", "aria-expanded") == "true"
-    assert not wider_than_its_window(page)
-    assert problems(page) == []
+    assert not runs_off(page)
+    assert broken_rules(page) == []
 
 
 def test_a_long_line_is_folded(browser: Browser, tmp_path: Path) -> None:
@@ -222,7 +188,7 @@ def test_a_long_line_is_folded(browser: Browser, tmp_path: Path) -> None:
     folded = 0
     for _ in range(small.locator(".step").count()):
         assert not small.evaluate(off)
-        assert not wider_than_its_window(small)
+        assert not runs_off(small)
         folded += small.locator("#lines .folded").count()
         small.keyboard.press("ArrowRight")
     assert folded

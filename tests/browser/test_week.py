@@ -10,7 +10,7 @@ from playwright.sync_api import Browser, Page, expect
 from onewhole.desk.classbook import room
 from onewhole.desk.demo import fill_demo
 from onewhole.desk.reckoning import reckon_missing
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Clock, served
 from tests.kit.keys import enter, go_to
 
@@ -19,13 +19,6 @@ pytestmark = NEEDS_CHROMIUM
 #: A Wednesday afternoon: two nights of this week are over, a third page goes home.
 WEDNESDAY = datetime(2026, 11, 25, 16, tzinfo=UTC)
 HOSTILE = '<script>alert(1)</script>\n=HYPERLINK("x")\n\N{RIGHT-TO-LEFT OVERRIDE}gnp.live\n' + "W" * 80
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for every test here."""
-    with chromium() as started:
-        yield started
 
 
 @pytest.fixture
