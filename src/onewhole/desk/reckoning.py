@@ -1,13 +1,11 @@
 """Reckon the nights of a class: each with what the earlier ones showed, and keep what it left as a cache."""
 
-import csv
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache
 from hashlib import sha256
-from io import StringIO
 
 from onewhole import __version__
 from onewhole.desk.classbook import (
@@ -15,6 +13,7 @@ from onewhole.desk.classbook import (
     Room,
     Store,
     StoreRefused,
+    answers_csv,
     night_page,
     night_pages,
     room,
@@ -22,11 +21,9 @@ from onewhole.desk.classbook import (
 )
 from onewhole.desk.leaves import Leave, Leaves, PupilLeave, leave_text, notebook_night, read_leave
 from onewhole.desk.mark import Marked, mark_sheet
-from onewhole.desk.readings import Readings, readings
 from onewhole.desk.word import Word, with_word, word_of
 from onewhole.errors import InputError
 from onewhole.marking.notebook import Notebook, Tonight
-from onewhole.store.answers import answers_of
 from onewhole.store.bases import bases_of
 from onewhole.store.corrections import corrections_of
 from onewhole.store.reckonings import keep_reckoning, reckonings_of
@@ -209,7 +206,7 @@ def _read(
     if not here.pupils:
         raise InputError("There is no pupil in this class yet", remedy="Add pupils on the Class page.")
     word = word_of(corrections_of(book, page.night.number))
-    handed = Handed(page.kept.typed, _answers(book, page, here), page.night.day, before)
+    handed = Handed(page.kept.typed, answers_csv(book, page, here), page.night.day, before)
     said = marked_of(handed) if hold else _mark(handed)
     return Reckoned(page, handed, said, with_word(said, word), word)
 
@@ -225,21 +222,3 @@ def _mark(handed: Handed) -> Marked:
     for text in handed.before:
         book = book.and_night(notebook_night(text))
     return mark_sheet(sheet_typed(handed.typed), handed.answers, tonight=Tonight(book, handed.day))
-
-
-def _answers(book: Store, page: NightPage, here: Room) -> str:
-    """Return the answers as CSV text, each as the teacher reads it."""
-    read = readings(book, page.night.number)
-    cells = dict(_cells(book, page, read))
-    made = StringIO()
-    rows = csv.writer(made, lineterminator="\n")
-    rows.writerow(("pupil", *page.labels))
-    for pupil in here.pupils:
-        rows.writerow((pupil.code, *(cells.get((pupil.code, label), "") for label in page.labels)))
-    return made.getvalue()
-
-
-def _cells(book: Store, page: NightPage, read: Readings) -> Iterator[tuple[tuple[str, str], str]]:
-    for one in answers_of(book, page.night.number):
-        cell = (one.code, one.problem)
-        yield cell, read[cell].of(one.text) if cell in read else one.text
