@@ -12,6 +12,8 @@ from onewhole.errors import OnewholeError
 
 #: So many works go on at once, and so many ended ones are remembered.
 AT_ONCE, REMEMBERED = 2, 40
+#: What is made ready meanwhile waits so many seconds.
+BREATH = 0.3
 
 Progress = Callable[[int, int], None]
 
@@ -113,8 +115,9 @@ class Works:
 
     def _make_ready(self, what: str, run: Callable[[], object]) -> None:
         try:
-            with suppress(Exception):
-                run()
+            if not self._closing.wait(BREATH):  # the page that is being shown comes first
+                with suppress(Exception):
+                    run()
         finally:
             with self._turn:
                 self._readying.discard(what)

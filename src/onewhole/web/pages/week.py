@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from functools import partial
 
-from onewhole.desk.board import Board, board
+from onewhole.desk.board import board, on_offer
 from onewhole.desk.classbook import Store, night_page
 from onewhole.desk.film_plan import plan_of
 from onewhole.desk.tomorrow import morning
@@ -44,20 +44,16 @@ def look(ask: Ask) -> Shown:
 
 def _make_ready(ask: Ask, nights: Sequence[WeekNight]) -> None:
     """Work out the pages that the teacher is likely to open next, so that they are there at once."""
-    book, room, works = ask.book, ask.room.number, ask.door.works
-    for night in nights:
-        what = f"{ask.book_name} {night.number} {night.next}"
-        match night.next:
-            case Next.SHOW:
-                works.meanwhile(what, partial(_board, book, room, night.number))
-            case Next.REGROUP:
-                works.meanwhile(what, partial(morning, book, room, night.number))
-            case Next.PRINT | Next.MARK | Next.DONE:
-                pass
+    for night in {night.next: night for night in sorted(nights, key=lambda one: one.day)}.values():
+        ready = {Next.SHOW: _board, Next.REGROUP: morning}.get(night.next)
+        if ready is not None:
+            what = f"{ask.book_name} {night.number} {night.next}"
+            ask.door.works.meanwhile(what, partial(ready, ask.book, ask.room.number, night.number))
 
 
-def _board(book: Store, room: int, night: int) -> Board:
-    return board(night_page(book, room, night).sheet, plan_of(book, night))
+def _board(book: Store, room: int, night: int) -> object:
+    sheet, plan = night_page(book, room, night).sheet, plan_of(book, night)
+    return board(sheet, plan), on_offer(sheet, plan)
 
 
 def done(ask: Ask) -> Went:
