@@ -20,7 +20,11 @@ from tests.kit.doors import Clock, Served, served
 
 PICTURES = Path(__file__).parents[1] / "docs" / "pictures"
 SHOWN = ("week", "page-desk", "walkthrough", "marking", "tomorrow", "pupil")
-COLOURS = 64
+COLOURS = 200
+#: So many steps into the walkthrough a whole is opened.
+STEPS = 13
+#: The window for the docs: a laptop's width, tall enough to see what the page is about.
+TALL = (1280, 1000)
 
 
 def main() -> None:
@@ -30,7 +34,7 @@ def main() -> None:
         fill_demo(door.door.books.put_in("demo", open_book), door.door.now())
         reckon_missing(door.door.books["demo"], 1, lambda _done, _of: None)
         with chromium() as browser:
-            for size in (WIDE, PHONE) if to else (WIDE,):
+            for size in (WIDE, PHONE) if to else (TALL,):
                 opened = door.gate.sessions.new_key()
                 with window(browser, f"{door.base}/open?key={opened}", size) as page:
                     for name, address in addresses(door).items():
@@ -59,6 +63,9 @@ def take(page: Page, address: str, name: str, size: tuple[int, int], to: Path | 
     """Take one picture: all of the page to be looked at, the first screen of it for the docs."""
     page.goto(address)
     page.wait_for_load_state("networkidle")
+    if name == "walkthrough":
+        for _ in range(STEPS):
+            page.frame_locator("#board").get_by_role("button", name="Next step").click()
     if to is not None:
         to.mkdir(parents=True, exist_ok=True)
         page.screenshot(path=to / f"{name}-{size[0]}.png", full_page=True)
@@ -67,7 +74,7 @@ def take(page: Page, address: str, name: str, size: tuple[int, int], to: Path | 
         drawn = Image.open(BytesIO(page.screenshot())).convert("RGB")
         small = drawn.resize((960, 960 * drawn.height // drawn.width), Image.Resampling.LANCZOS)
         path = PICTURES / f"screen-{name}.png"
-        small.quantize(COLOURS, Image.Quantize.MAXCOVERAGE).save(path, optimize=True)
+        small.quantize(COLOURS, Image.Quantize.MEDIANCUT).save(path, optimize=True)
         print(f"docs/pictures/{path.name}")
 
 
