@@ -192,3 +192,12 @@ def test_a_page_that_is_not_there(door: Opened) -> None:
     """It cannot be saved, and nothing is kept for it."""
     assert door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="7").status == 404
     assert door.post(f"{AT}/composed", typed="1. 5 - 2", sheet="7", kind="subtract").status == 404
+
+
+def test_a_page_begins_with_a_problem_that_comes_back(door: Opened) -> None:
+    """It stands on the desk as typed and not saved; what is no problem is refused with its place."""
+    shown = door.get("/mine/1/page?with=9%204%2F8%20%2B%209%201%2F8")
+    assert "1. 9 4/8 + 9 1/8" in shown.text
+    refused = door.get("/mine/1/page?with=nine%0A2.%20%3Cb%3E")
+    assert refused.status == 422
+    assert "<b>" not in refused.text

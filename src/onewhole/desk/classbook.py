@@ -37,6 +37,7 @@ __all__ = [
     "room",
     "rooms",
     "set_night",
+    "sheet_typed",
     "start_room",
 ]
 

@@ -3,6 +3,7 @@
 from datetime import datetime
 
 from onewhole.desk import page_kept, page_live
+from onewhole.desk.classbook import sheet_typed
 from onewhole.desk.page_questions import last_answered, questions_left
 from onewhole.desk.page_wishes import WishForm, composed, read_wishes
 from onewhole.errors import InputError
@@ -21,8 +22,8 @@ PRINT = (*TYPED, "print")
 
 
 def new(ask: Ask) -> Shown:
-    """Show the desk with nothing on it, and the pages that are kept."""
-    return _shown(ask, None, ())
+    """Show the desk with nothing on it, or with a problem to begin with, and the pages that are kept."""
+    return _shown(ask, None, (), _begun(ask.query["with"]) if "with" in ask.query else None)
 
 
 def look(ask: Ask) -> Shown:
@@ -147,8 +148,13 @@ def printed(ask: Ask) -> Given:
     return Given(made.content, made.kind, made.name)
 
 
-def _shown(ask: Ask, kept: page_kept.KeptPage | None, versions: tuple[page_kept.KeptPage, ...]) -> Shown:
-    saved, draft = kept.typed if kept else "", _draft(ask)
+def _shown(
+    ask: Ask,
+    kept: page_kept.KeptPage | None,
+    versions: tuple[page_kept.KeptPage, ...],
+    begun: Draft | None = None,
+) -> Shown:
+    saved, draft = kept.typed if kept else "", begun or _draft(ask)
     return Shown(
         "page_desk.html",
         {
@@ -165,6 +171,13 @@ def _shown(ask: Ask, kept: page_kept.KeptPage | None, versions: tuple[page_kept.
             "longest": page_live.LONGEST_TYPED,
         },
     )
+
+
+def _begun(problem: str) -> Draft:
+    """Return a page that begins with a problem. Raises SheetError for one that cannot be read."""
+    typed = f"1. {problem}\n"
+    sheet_typed(typed)
+    return Draft(typed)
 
 
 def _draft(ask: Ask) -> Draft | None:
