@@ -6,7 +6,6 @@ import socket
 import ssl
 import time
 from collections.abc import Callable
-from contextlib import suppress
 from datetime import datetime
 from ipaddress import ip_address
 from pathlib import Path
@@ -52,11 +51,10 @@ def serve(
     door = door_of(path, now, signs_in=shared)
     entry = sign_in(gate, path, Tries(time.monotonic)) if shared else way_in(gate)
     server = uvicorn.Server(_config(app(door, gate, entry=entry), stands.tls))
+    _end_when_told(server)
     told(f"{stands.base(port)}{'/sign-in' if shared else f'/open?key={sessions.new_key()}'}")
     try:
-        with suppress(KeyboardInterrupt):
-            _listen_to_the_end()
-            asyncio.run(server.serve(sockets=[taken]))
+        asyncio.run(server.serve(sockets=[taken]))
     finally:
         door.close()
         taken.close()
@@ -94,11 +92,15 @@ def _config(served: ASGIApp, tls: ssl.SSLContext | None) -> uvicorn.Config:
     )
 
 
-def _listen_to_the_end() -> None:
-    """Let an asked end (SIGTERM) be as tidy as Ctrl-C: the server hands each on when it has stopped."""
+def _end_when_told(server: uvicorn.Server) -> None:
+    """Let Ctrl-C and an asked end (SIGTERM) be tidy from now on, whatever the program is just doing.
+
+    The server listens to both while it runs; these are for the moments before and after.
+    """
+
+    def end(_signal: int, _frame: FrameType | None) -> None:
+        server.should_exit = True
+
     if current_thread() is main_thread():
-        signal.signal(signal.SIGTERM, _stopped)
-
-
-def _stopped(_signal: int, _frame: FrameType | None) -> None:
-    raise KeyboardInterrupt
+        signal.signal(signal.SIGINT, end)
+        signal.signal(signal.SIGTERM, end)
