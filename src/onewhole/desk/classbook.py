@@ -58,6 +58,17 @@ class Room:
         name = next((pupil.name for pupil in self.pupils if pupil.code == code), None)
         return f"{code} {name}" if name else code
 
+    def pupil(self, code: str) -> Pupil:
+        """Return the pupil of a code. Raises NotThere."""
+        for one in self.pupils:
+            if one.code == code:
+                return one
+        raise NotThere(
+            "There is no such pupil in this class",
+            where=f"pupil {code[:20]!r}",
+            remedy="Choose one on the page Class.",
+        )
+
 
 @dataclass(frozen=True, slots=True)
 class NightPage:

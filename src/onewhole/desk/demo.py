@@ -5,6 +5,7 @@ from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
 from onewhole.desk.classbook import NightPage, Room, Store, open_book, rooms, set_night, start_room
+from onewhole.desk.keep import remove_kept
 from onewhole.presses.texts import read_text
 from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.classes import name_pupil
@@ -70,8 +71,7 @@ def open_demo(path: Path, now: datetime) -> Store:
     book = open_book(path)
     if rooms(book) and not is_whole(book):
         book.close()
-        for one in (path, path.with_name(f"{path.name}-wal"), path.with_name(f"{path.name}-shm")):
-            one.unlink(missing_ok=True)
+        remove_kept(path)
         book = open_book(path)
     if not rooms(book):
         fill_demo(book, now)

@@ -7,7 +7,7 @@ from functools import lru_cache
 from onewhole.desk.mark import Marked
 from onewhole.desk.reckoning import Handed, marked_of
 from onewhole.marking.expected import is_fact_slip
-from onewhole.marking.mark import Mark, Tier, Verdict
+from onewhole.marking.mark import Mark, Verdict
 from onewhole.misconceptions.catalogue import by_id
 
 __all__ = ["DENSITIES", "Heat", "HeatRow", "heat", "heat_of"]
@@ -101,9 +101,7 @@ def heat(marked: Marked) -> Heat:
 
 def fits(mark: Mark) -> tuple[str, ...]:
     """Return the patterns that a wrong answer fits in writing or in amount, fact slips left out."""
-    if mark.verdict is not Verdict.WRONG or mark.tier not in {Tier.LINE, Tier.EXACT, Tier.AMOUNT}:
-        return ()
-    return tuple(key for key in mark.patterns if not is_fact_slip(key))
+    return tuple(key for key in mark.fits if not is_fact_slip(key))
 
 
 def _rest(columns: Sequence[Sequence[tuple[str, Mark]]]) -> list[HeatRow]:

@@ -9,7 +9,7 @@ from functools import lru_cache
 from onewhole.desk.classbook import NightPage
 from onewhole.desk.mark import Marked, page_name
 from onewhole.marking.finding import CAUTION, Status
-from onewhole.marking.mark import Mark, PupilMarks, Tier, Verdict
+from onewhole.marking.mark import PupilMarks, Verdict
 from onewhole.marking.notebook import Night, Notebook, good_until, night_of
 from onewhole.marking.notebook_text import notebook_text, read_notebook
 
@@ -101,7 +101,7 @@ def leave_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozense
         [
             pupil.pupil,
             "".join(_LETTERS[mark.verdict] for mark in pupil.marks),
-            {mark.label: " ".join(mark.patterns) for mark in pupil.marks if _fits(mark)},
+            {mark.label: " ".join(mark.fits) for mark in pupil.marks if mark.fits},
             found.status.value,
             list(found.patterns),
             list(found.evidence),
@@ -140,10 +140,6 @@ def read_leave(text: str) -> Leave:
 def notebook_night(text: str) -> Night:
     """Read the second line of :func:`leave_text`: the night as the class's notebook has it."""
     return read_notebook(text.partition("\n")[2]).nights[0]
-
-
-def _fits(mark: Mark) -> bool:
-    return mark.verdict is Verdict.WRONG and bool(mark.patterns) and mark.tier is not Tier.WITH_SLIP
 
 
 def _wrote(pupil: PupilMarks) -> bool:

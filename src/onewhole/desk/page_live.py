@@ -14,6 +14,7 @@ from onewhole.presses.pdf import PressError, press, press_drawings
 from onewhole.problems.problem import Problem
 from onewhole.sheets.audit import Audit, Finding, Severity, audit
 from onewhole.sheets.document import Instruction, Sheet, SheetError
+from onewhole.sheets.page import halves
 from onewhole.sheets.reading import NO_LABEL, lines_of, read_sheet
 from onewhole.sheets.remedied import Changed
 from onewhole.sheets.remedied import remedied as mended
@@ -279,8 +280,7 @@ def _gathered(notes: Iterable[Note]) -> Iterator[Note]:
 
 def _told(looked: Audit, pages: int) -> str:
     page = looked.page
-    wholes, rest = divmod(page.minutes, 1)
-    minutes = f"{wholes} 1/2" if rest else f"{wholes}"
+    minutes = halves(page.minutes)
     many, regroup = len(page.problems), sum(one.needs.regrouping for one in page.problems)
     paper = "One page" if pages == 1 else f"{pages} pages"
     problems = "1 problem" if many == 1 else f"{many} problems"

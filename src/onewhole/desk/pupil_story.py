@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from onewhole.desk.bring_back import skills_of
-from onewhole.desk.classbook import NotThere, Pupil, Store, night_pages, room
+from onewhole.desk.classbook import Pupil, Store, night_pages, room
 from onewhole.desk.leaves import CAUTION, Leave, PupilLeave, Status
 from onewhole.desk.reckoning import leaves
 from onewhole.desk.week import monday
@@ -107,13 +107,7 @@ class Story:
 
 def story(book: Store, room_number: int, code: str, today: date) -> Story:
     """Return the story of a pupil up to a day. Raises NotThere."""
-    pupil = next((one for one in room(book, room_number).pupils if one.code == code), None)
-    if pupil is None:
-        raise NotThere(
-            "There is no such pupil in this class",
-            where=f"pupil {code[:20]!r}",
-            remedy="Choose one on the page Class.",
-        )
+    pupil = room(book, room_number).pupil(code)
     left = leaves(book, room_number)
     rows = _skills(book, room_number, code, left.nights)
     return Story(

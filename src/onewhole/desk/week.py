@@ -6,10 +6,9 @@ from datetime import date, datetime, timedelta
 from enum import StrEnum
 
 from onewhole.desk.bring_back import WHY, BringBack, bring_back
-from onewhole.desk.classbook import NightPage, Store, room, sheet_typed
+from onewhole.desk.classbook import NightPage, Store, night_pages, room
 from onewhole.desk.reckoning import leaves
 from onewhole.store.marked import answered
-from onewhole.store.set_pages import set_pages
 from onewhole.store.steps import Step, keep_step, steps_of
 
 __all__ = ["WHY", "Next", "Step", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]
@@ -88,9 +87,7 @@ def week(book: Store, room_number: int, today: date, around: date | None = None)
     ``around`` is any day of the last week that is asked for. Raises NotThere.
     """
     here = room(book, room_number)
-    found = tuple(
-        NightPage(night, kept, sheet_typed(kept.typed)) for night, kept in set_pages(book, room_number)
-    )
+    found = night_pages(book, room_number)
     every: dict[date, int] = {}
     for page in found:
         every[monday(page.night.day)] = every.get(monday(page.night.day), 0) + 1

@@ -155,21 +155,17 @@ def _best_cases(cases: Sequence[_Case]) -> tuple[Fitting, ...]:
 
 def _named(pupil: PupilMarks) -> set[str]:
     """Return every pattern that some wrong answer fits in writing or in amount, fact slips left out."""
-    return {pattern for mark in pupil.marks for pattern in _fitting(mark) if not is_fact_slip(pattern)}
-
-
-def _fitting(mark: Mark) -> tuple[str, ...]:
-    return mark.patterns if mark.tier in {Tier.LINE, Tier.EXACT, Tier.AMOUNT} else ()
+    return {pattern for mark in pupil.marks for pattern in mark.fits if not is_fact_slip(pattern)}
 
 
 def _may_be_slip(mark: Mark) -> bool:
     return mark.verdict is Verdict.WRONG and (
-        Remark.MAY_BE_SLIP in mark.remarks or any(is_fact_slip(pattern) for pattern in _fitting(mark))
+        Remark.MAY_BE_SLIP in mark.remarks or any(is_fact_slip(pattern) for pattern in mark.fits)
     )
 
 
 def _case(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> _Case:
-    fits = [(asked, mark) for asked, mark in rows if pattern in _fitting(mark)]
+    fits = [(asked, mark) for asked, mark in rows if pattern in mark.fits]
     exact = [(asked, mark) for asked, mark in fits if mark.tier in {Tier.LINE, Tier.EXACT}]
     against = tuple(_against(pattern, rows))
     return _Case(

@@ -85,6 +85,11 @@ class Mark:
     remarks: tuple[Remark, ...] = ()
     renamed: tuple[Quantity, ...] = ()
 
+    @property
+    def fits(self) -> Ids:
+        """Return the patterns that a wrong answer fits in writing or in amount, not by a slip."""
+        return self.patterns if self.tier in {Tier.LINE, Tier.EXACT, Tier.AMOUNT} else ()
+
 
 @dataclass(frozen=True, slots=True)
 class PupilMarks:

@@ -12,7 +12,7 @@ from onewhole.notations.text import text
 from onewhole.problems.traps import is_at_heart
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import MOST_MINUTES
-from onewhole.sheets.page import Page, page
+from onewhole.sheets.page import Page, halves, page
 from onewhole.sheets.reading_level import AIM, reading_level
 from onewhole.sheets.standards import StandardNote
 from onewhole.sheets.told_numbers import untold
@@ -96,7 +96,7 @@ def _twins(seen: Page) -> Iterator[Finding]:
 
 def _minutes(seen: Page) -> Iterator[Finding]:
     budget = seen.sheet.header.minutes
-    takes = f"The page takes about {_half(seen)} minutes"
+    takes = f"The page takes about {halves(seen.minutes)} minutes"
     guess = "These are our own start values: correct the budget from real nights."
     if budget is not None and seen.minutes > budget:
         words = f"{takes}, more than the {budget} that you set."
@@ -107,12 +107,6 @@ def _minutes(seen: Page) -> Iterator[Finding]:
     if seen.minutes > seen.evening:
         words = f"{takes}; ten minutes a grade is {seen.evening} for one evening, all subjects together."
         yield Finding("minutes", Severity.ADVICE, words, (), f"Leave some problems out. {guess}")
-
-
-def _half(seen: Page) -> str:
-    """Write minutes in whole and half ones; they come in no smaller parts."""
-    wholes, rest = divmod(seen.minutes, 1)
-    return f"{wholes} 1/2" if rest else str(wholes)
 
 
 def _alike(seen: Page) -> Iterator[Finding]:

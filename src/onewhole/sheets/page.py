@@ -8,6 +8,9 @@ from itertools import combinations, pairwise
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import patterns
+from onewhole.notations.text import text
+from onewhole.number.ladder import mixed
+from onewhole.number.quantity import usual
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.key import answer_key
@@ -18,6 +21,15 @@ from onewhole.sheets.standards import StandardNote, notes
 FALL = 3
 #: Minutes of homework a grade, all subjects together: "ten minutes a grade", H. Cooper's commentary (read).
 MINUTES_A_GRADE = 10
+
+
+def halves(minutes: Fraction) -> str:
+    """Write minutes, which come in halves, as a mixed number.
+
+    >>> halves(Fraction(5, 2)), halves(Fraction(3))
+    ('2 1/2', '3')
+    """
+    return text(usual(mixed(2), minutes))
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from pathlib import Path
 from threading import Lock
 
 from onewhole.desk.classbook import NotThere, Store, open_book
+from onewhole.desk.keep import remove_kept
 from onewhole.web.long_work import Works
 
 #: The class's own file, and the demo's, which is never mixed with it.
@@ -48,15 +49,16 @@ class Books:
             return self._open[name]
 
     def put_away(self, name: str) -> None:
-        """Close a file and take it off the disk, with what stands beside it. Only for the demo."""
+        """Close a file and take it off the disk, with what stands beside it. Only for the demo.
+
+        Raises StoreRefused where that cannot be.
+        """
         if name != DEMO:
             raise NotThere("Only the demo can be put away", where=name)
         with self._turn:
             if name in self._open:
                 self._open.pop(name).close()
-            path = self.paths[name]
-            for one in (path, path.with_name(path.name + "-wal"), path.with_name(path.name + "-shm")):
-                one.unlink(missing_ok=True)
+            remove_kept(self.paths[name])
 
     def close(self) -> None:
         """Close every file."""

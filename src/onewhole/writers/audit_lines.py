@@ -1,14 +1,11 @@
 """The audit of a page as plain lines, for the terminal and for text files."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from onewhole.notations.text import text
-from onewhole.number.ladder import mixed
-from onewhole.number.quantity import usual
 from onewhole.problems.needs import Needs
 from onewhole.sheets.audit import Audit, Finding
-from onewhole.sheets.page import Page
+from onewhole.sheets.page import Page, halves
 from onewhole.sheets.seen import Seen
 
 HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "needs")
@@ -39,7 +36,7 @@ def _page(page: Page) -> Iterator[str]:
         yield page.sheet.header.title
     many = len(page.problems)
     regroup = sum(seen.needs.regrouping for seen in page.problems)
-    minutes = f"{_halves(page.minutes)} minute{'s' * (page.minutes != 1)}"
+    minutes = f"{halves(page.minutes)} minute{'s' * (page.minutes != 1)}"
     yield f"{many} problem{'s' * (many != 1)}, about {minutes}; regrouping in {regroup} of {many}."
     yield "Climbs from easy to hard." if page.climbs else f"Falls back {_count(len(page.falls))} on the way."
     for labels in page.twins:
@@ -67,7 +64,7 @@ def _row(seen: Seen) -> tuple[str, ...]:
         text(seen.problem.statement),
         text(seen.answer),
         str(seen.difficulty.score),
-        _halves(seen.minutes),
+        halves(seen.minutes),
         str(len(seen.slips)),
         "; ".join(_needs(seen.needs)),
     )
@@ -100,11 +97,6 @@ def _finding(found: Finding) -> Iterator[str]:
 
 def _count(times: int) -> str:
     return TIMES.get(times, f"{times} times")
-
-
-def _halves(minutes: Fraction) -> str:
-    """Write minutes, which come in halves, as a mixed number."""
-    return text(usual(mixed(2), minutes))
 
 
 def _listed(names: tuple[str, ...]) -> str:

@@ -22,7 +22,7 @@ def look(ask: Ask) -> Shown:
 def call(ask: Ask) -> Shown | Went:
     """Give the class another name."""
     try:
-        rename(ask.book, ask.room.number, ask.field("name", ""))
+        rename(ask.book, ask.number("room"), ask.field("name", ""))
     except InputError as refused:
         return _shown(ask, refused, "call")
     return Went(ask.at("class"))
@@ -33,7 +33,7 @@ def add(ask: Ask) -> Shown | Went:
     try:
         names = names_typed(ask.field("names", ""))
         more = ask.count("more", 0, MOST_PUPILS) if ask.field("more", "").strip() else 0
-        enrol(ask.book, ask.room.number, more, names)
+        enrol(ask.book, ask.number("room"), more, names)
     except InputError as refused:
         return _shown(ask, refused, "add")
     return Went(ask.at("class"))
@@ -42,7 +42,7 @@ def add(ask: Ask) -> Shown | Went:
 def name(ask: Ask) -> Shown | Went:
     """Keep the names beside the codes."""
     try:
-        name_pupils(ask.book, ask.room.number, _beside(ask))
+        name_pupils(ask.book, ask.number("room"), _beside(ask))
     except InputError as refused:
         return _shown(ask, refused, "name")
     return Went(ask.at("class"))

@@ -4,7 +4,7 @@ import json
 
 from markupsafe import Markup
 
-from onewhole.desk.classbook import NotThere, Pupil
+from onewhole.desk.classbook import Pupil
 from onewhole.desk.held import held_csv, held_json
 from onewhole.desk.keep import PRIVACY, clean, erase_everywhere
 from onewhole.desk.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
@@ -14,7 +14,7 @@ from onewhole.web.ask import Ask, Given, Shown, Went
 
 def look(ask: Ask) -> Shown:
     """Show the story."""
-    told = story(ask.book, ask.room.number, str(ask.place["code"]), ask.door.today())
+    told = story(ask.book, ask.number("room"), str(ask.place["code"]), ask.door.today())
     return Shown(
         "pupil.html",
         {
@@ -33,21 +33,21 @@ def look(ask: Ask) -> Shown:
 def held(ask: Ask) -> Shown:
     """Show everything that is held on this child."""
     pupil = _pupil(ask)
-    all_held = json.loads(held_json(ask.book, ask.room.number, pupil.code))
+    all_held = json.loads(held_json(ask.book, ask.number("room"), pupil.code))
     return Shown("held.html", {"pupil": pupil, "held": all_held, "privacy": PRIVACY})
 
 
 def as_json(ask: Ask) -> Given:
     """Give everything out as JSON."""
     code = _pupil(ask).code
-    text = held_json(ask.book, ask.room.number, code)
+    text = held_json(ask.book, ask.number("room"), code)
     return Given(text.encode(), "application/json", f"held-on-{code.lower()}.json")
 
 
 def as_csv(ask: Ask) -> Given:
     """Give everything out as a table; the mark at its start tells a spreadsheet that it is UTF-8."""
     code = _pupil(ask).code
-    text = "\ufeff" + held_csv(ask.book, ask.room.number, code)
+    text = "\ufeff" + held_csv(ask.book, ask.number("room"), code)
     return Given(text.encode(), "text/csv; charset=utf-8", f"held-on-{code.lower()}.csv")
 
 
@@ -69,7 +69,7 @@ def erase(ask: Ask) -> Shown:
         )
     erased = erase_everywhere(
         ask.book,
-        ask.room.number,
+        ask.number("room"),
         pupil.code,
         backups=ask.field("backups", "") == "yes",
         made=ask.door.folder / ask.book_name,
@@ -89,12 +89,4 @@ def _asked(ask: Ask, refused: InputError | None = None) -> Shown:
 
 
 def _pupil(ask: Ask) -> Pupil:
-    code = str(ask.place["code"])
-    for pupil in ask.room.pupils:
-        if pupil.code == code:
-            return pupil
-    raise NotThere(
-        "There is no such pupil in this class",
-        where=f"pupil {code[:20]!r}",
-        remedy="Choose one on the page Class.",
-    )
+    return ask.room.pupil(str(ask.place["code"]))

@@ -22,6 +22,6 @@ def started(ask: Ask, book: Store, room: int, back: str) -> Work:
 
     def run(progress: Progress) -> Outcome:
         nights = reckon_missing(book, room, progress)
-        return Outcome(back, f"{nights} {'night' if nights == 1 else 'nights'} read.")
+        return Outcome(back, f"{nights} {'night is' if nights == 1 else 'nights are'} read.")
 
     return ask.door.works.start("Reading the answers", back, run)

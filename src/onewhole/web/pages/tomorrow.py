@@ -8,13 +8,11 @@ from markupsafe import Markup
 from onewhole.desk.classbook import Store, night_page
 from onewhole.desk.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.moving import move, set_aside
-from onewhole.desk.reckoning import missing_before, reckon_missing, reckoned
+from onewhole.desk.reckoning import missing_before, reckoned
 from onewhole.desk.tomorrow import CAUTION, morning, stamp
 from onewhole.web.ask import Ask, Lent, Shown, Told, Went
 from onewhole.web.long_work import Outcome, Progress
-from onewhole.web.pages.reading import READ_AT_ONCE
-
-READING = "The earlier nights are read"
+from onewhole.web.pages.reading import READ_AT_ONCE, started
 
 
 def look(ask: Ask) -> Shown:
@@ -85,13 +83,7 @@ def _waiting(ask: Ask) -> Shown:
     """Let the earlier nights be read as long work, and show how far that is."""
     book, room, night = _where(ask)
     page = night_page(book, room, night)
-    back = _back(ask)
-
-    def run(progress: Progress) -> Outcome:
-        done = reckon_missing(book, room, progress)
-        return Outcome(back, f"{done} nights are read.")
-
-    return Shown("tomorrow_wait.html", {"page": page, "work": ask.door.works.start(READING, back, run)})
+    return Shown("tomorrow_wait.html", {"page": page, "work": started(ask, book, room, _back(ask))})
 
 
 def _where(ask: Ask) -> tuple[Store, int, int]:

@@ -25,7 +25,7 @@ def look(ask: Ask) -> Shown:
     """Show three weeks of the class."""
     around = day_typed(ask.query["of"]) if "of" in ask.query else None
     today = ask.door.today()
-    found = week(ask.book, ask.room.number, today, around)
+    found = week(ask.book, ask.number("room"), today, around)
     if found.missing <= READ_AT_ONCE:
         _make_ready(ask, [night for one in found.shown for night in one.nights])
     return Shown(
@@ -48,7 +48,7 @@ def _make_ready(ask: Ask, nights: Sequence[WeekNight]) -> None:
         ready = {Next.SHOW: _board, Next.REGROUP: morning}.get(night.next)
         if ready is not None:
             what = f"{ask.book_name} {night.number} {night.next}"
-            ask.door.works.meanwhile(what, partial(ready, ask.book, ask.room.number, night.number))
+            ask.door.works.meanwhile(what, partial(ready, ask.book, ask.number("room"), night.number))
 
 
 def _board(book: Store, room: int, night: int) -> object:
@@ -58,7 +58,7 @@ def _board(book: Store, room: int, night: int) -> object:
 
 def done(ask: Ask) -> Went:
     """Keep that the teacher says a step is done."""
-    page = night_page(ask.book, ask.room.number, ask.number("night"))
+    page = night_page(ask.book, ask.number("room"), ask.number("night"))
     said = ask.field("step")
     if said not in set(Step):
         raise InputError("There is no such step", remedy="Load the Week again.")
