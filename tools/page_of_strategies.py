@@ -7,8 +7,7 @@ from importlib import import_module
 from types import ModuleType
 
 from onewhole.desk.work import ToldUnsuitedError, told, work
-from onewhole.notations.sentences import sentence
-from onewhole.notations.words import ClassWords
+from onewhole.notations.reasons.unsuited import unsuited
 from onewhole.working import comparing, missing
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Act, Strategy, fits
@@ -80,5 +79,5 @@ def _unsuited(strategy: Strategy) -> str | None:
         try:
             work(problem, strategy=strategy.key)
         except ToldUnsuitedError as refused:
-            return f"For `{problem}` it is refused: {sentence(refused.why, ClassWords())}"
+            return f"For `{problem}` it is refused: {unsuited(refused.why)}"
     return None

@@ -6,6 +6,7 @@ from onewhole.desk.work import ToldUnsuitedError, as_object, told, work, work_ev
 from onewhole.notations.text import text
 from onewhole.statements.tokens import ReadingError
 from onewhole.working.questions import DoesNotSuitError, NotWorkedError
+from onewhole.working.reasons.unsuited import WholeTooSmall
 from onewhole.working.strategies.table import STRATEGIES, UnknownStrategyError
 from onewhole.working.strategy import Strategy, fits
 
@@ -55,7 +56,7 @@ def test_a_strategy_that_does_not_suit_says_why_and_which_do() -> None:
         work("5/6 - 2/6", strategy="from_whole")
     assert isinstance(refused.value, DoesNotSuitError)
     assert refused.value.strategy == "from_whole"
-    assert refused.value.why.key == "whole_too_small"
+    assert isinstance(refused.value.why, WholeTooSmall)
     assert refused.value.what.endswith("does not suit this problem: 0 is not enough to take 2/6 from.")
     assert refused.value.remedy == "Strategies that suit: regroup_first, to_fractions, count_up, equal_shift."
 

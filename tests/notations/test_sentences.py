@@ -1,21 +1,28 @@
 import re
 from collections.abc import Iterator
+from typing import get_args
 
 import pytest
 
-from onewhole.notations.sentences import SENTENCES, fact_sentence, sentence
+from onewhole.notations.reasons.pictures import unpictured
+from onewhole.notations.reasons.unsuited import unsuited as unsuited_said
+from onewhole.notations.sentences import fact_sentence, sentence
 from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
-from onewhole.number.unit import Unit
 from onewhole.pictures.choosing import refusal
 from onewhole.pictures.picture import Kind
+from onewhole.pictures.unpictured import Unpictured
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.fact import Fact, hard_difference, hard_sum
 from onewhole.working.line import Line
 from onewhole.working.questions import unsuited
-from onewhole.working.reason import Detail, Reason, because
+from onewhole.working.reason import Reason
+from onewhole.working.reasons.comparing import CountDecides
+from onewhole.working.reasons.regrouping import OpensOne, PutTogether
+from onewhole.working.reasons.taking import AddedUnitByUnit, Left, TakenUnitByUnit
+from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.work import work
 
@@ -68,15 +75,14 @@ def _lines(problem: str) -> Iterator[Line]:
             yield from work(statement, strategy).lines
 
 
-def _reasons(problem: str) -> Iterator[Reason]:
-    """Every reason of every line, and of every strategy that does not suit."""
-    yield from (line.because for line in _lines(problem) if line.because)
+def _unsuited(problem: str) -> Iterator[Unsuited]:
+    """Every reason why a strategy does not suit a problem."""
     statement = read_statement(problem)
     if isinstance(statement, Question):
         yield from filter(None, (unsuited(statement, strategy) for strategy in STRATEGIES))
 
 
-def _refused(problem: str) -> Iterator[Reason]:
+def _refused(problem: str) -> Iterator[Unpictured]:
     """Every reason why a picture does not suit a working of a problem."""
     statement = read_statement(problem)
     for strategy in STRATEGIES:
@@ -95,91 +101,79 @@ UNDRAWN = [
     "9 7/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8",
 ]
 
-REASONS = [
-    *(reason for problem in PROBLEMS for reason in _reasons(problem)),
-    *(reason for problem in UNDRAWN for reason in _refused(problem)),
-]
+REASONS = [line.because for problem in PROBLEMS for line in _lines(problem) if line.because]
+UNSUITED = [reason for problem in PROBLEMS for reason in _unsuited(problem)]
+REFUSED = [reason for problem in UNDRAWN for reason in _refused(problem)]
 
 
-def test_every_reason_has_a_sentence_and_every_sentence_is_used() -> None:
-    """The table and the workings know the same keys."""
-    assert {reason.key for reason in REASONS} == set(SENTENCES)
+def _every(words: ClassWords) -> Iterator[str]:
+    """Every sentence of every reason."""
+    yield from (sentence(reason, words) for reason in REASONS)
+    yield from map(unsuited_said, UNSUITED)
+    yield from (unpictured(reason, words) for reason in REFUSED)
+
+
+@pytest.mark.parametrize(
+    ("family", "found"), [(Reason, REASONS), (Unsuited, UNSUITED), (Unpictured, REFUSED)], ids=str
+)
+def test_every_reason_is_given_by_some_working(family: object, found: list[object]) -> None:
+    """No member of a family stands unused."""
+    assert set(get_args(family)) == set(map(type, found))
 
 
 @pytest.mark.parametrize("words", [ClassWords(), KITES])
 def test_sentences_are_short_and_full(words: ClassWords) -> None:
     """A capital or digit first, a full stop last, at most 22 words, and none that a class does not use."""
-    for reason in REASONS:
-        said = sentence(reason, words)
+    for said in _every(words):
         assert re.fullmatch(r"[A-Z0-9][^\n]*\.", said), said
         assert "  " not in said
         assert all(len(part.split()) <= 22 for part in said.split(". ")), said
         assert not re.search(r"borrow|improper|reduc|carry", said)
 
 
-def test_sentences_are_their_functions_own_example() -> None:
-    """The docstring of every function is a sentence in its own form: same words, other numbers and units."""
-    keys = {reason.key: set[str]() for reason in REASONS}
-    for reason in REASONS:
-        keys[reason.key].add(_frame(sentence(reason, ClassWords())))
-    strange = {key for key, frames in keys.items() if _frame(SENTENCES[key].__doc__ or "") not in frames}
-    assert strange == set()
-
-
-def _frame(said: str) -> str:
-    """Leave only the words that do not depend on the numbers."""
-    units = r"wholes?|ones?|tens?|(twenty-)?(half|halves|thirds?|fourths?|fifths?|sixths?|eighths?|twelfths?)"
-    units += r"|hundreds?|(hundred|ten|twentie|twelf)ths?|feet|foot|inch(es)?|yards?"
-    return re.sub(rf"\b({units}|[0-9]+(/[0-9]+)?)\b", "", said.lower()).replace(" ", "")
-
-
-def _open(ladder: Ladder, rung: int = 0, **more: Detail) -> Reason:
-    return because("open_one", unit=ladder.units[rung], small=ladder.units[rung + 1], **more)
-
-
-def _by_unit(key: str, *units: Unit) -> Reason:
-    return Reason(key, tuple(("unit", unit) for unit in units))
+def _opens(ladder: Ladder, have: int, need: int) -> Reason:
+    return OpensOne(ladder.units[0], ladder.units[1], have, need)
 
 
 @pytest.mark.parametrize(
     ("reason", "said"),
     [
         (
-            _open(mixed(6), have=2, need=5),
+            _opens(mixed(6), 2, 5),
             "There are not enough sixths to take 5 sixths, so open one whole.",
         ),
         (
-            _open(measure("ft", "in"), have=0, need=1),
+            _opens(measure("ft", "in"), 0, 1),
             "There are not enough inches to take 1 inch, so open one foot.",
         ),
-        (_open(places(3), have=0, need=0), "There are no tens to open, so open one hundred first."),
+        (_opens(places(3), 0, 0), "There are no tens to open, so open one hundred first."),
         (
-            because("put_together", small=mixed(6).units[1], opened=6, had=2, now=8),
+            PutTogether(mixed(6).units[1], 6, 2, 8),
             "6 sixths and 2 sixths make 8 sixths.",
         ),
         (
-            because("put_together", small=mixed(8).units[1], opened=8, had=0, now=8),
+            PutTogether(mixed(8).units[1], 8, 0, 8),
             "Now there are 8 eighths.",
         ),
         (
-            _by_unit("unit_from_unit", *mixed(6).units),
+            TakenUnitByUnit(mixed(6).units),
             "Wholes from wholes, sixths from sixths.",
         ),
         (
-            _by_unit("unit_to_unit", *places(3).units),
+            AddedUnitByUnit(places(3).units),
             "Hundreds with hundreds, tens with tens, ones with ones.",
         ),
         (
-            _by_unit("unit_from_unit", *decimal(1, 2).units),
+            TakenUnitByUnit(decimal(1, 2).units),
             "Wholes from wholes, tenths from tenths, hundredths from hundredths.",
         ),
-        (_by_unit("unit_from_unit", *mixed(6).units[1:]), "Sixths from sixths."),
-        (because("left", result=Quantity(mixed(6), (3, 3))), "3 wholes and 3 sixths are left."),
-        (because("left", result=Quantity(mixed(6), (None, 1))), "1 sixth is left."),
-        (because("left", result=whole(0)), "Nothing is left."),
-        (because("left", result=whole(25)), "25 is left."),
+        (TakenUnitByUnit(mixed(6).units[1:]), "Sixths from sixths."),
+        (Left(Quantity(mixed(6), (3, 3))), "3 wholes and 3 sixths are left."),
+        (Left(Quantity(mixed(6), (None, 1))), "1 sixth is left."),
+        (Left(whole(0)), "Nothing is left."),
+        (Left(whole(25)), "25 is left."),
         (
-            because("count_decides", first=1, second=3, small=mixed(4).units[1]),
+            CountDecides(mixed(4).units[1], 1, 3),
             "1 fourth is fewer than 3 fourths.",
         ),
     ],
@@ -191,14 +185,8 @@ def test_sentences(reason: Reason, said: str) -> None:
 
 def test_the_class_has_its_own_words() -> None:
     """The whole and the verb are the class's."""
-    said = sentence(_open(mixed(6), have=2, need=5), KITES)
+    said = sentence(_opens(mixed(6), 2, 5), KITES)
     assert said == "There are not enough sixths to take 5 sixths, so trade one strip of kite paper."
-
-
-def test_a_key_without_a_sentence() -> None:
-    """It is not passed over in silence."""
-    with pytest.raises(KeyError):
-        sentence(because("nobody_says_this"), ClassWords())
 
 
 @pytest.mark.parametrize(

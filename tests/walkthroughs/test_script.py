@@ -22,6 +22,8 @@ from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Script, S
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.walkthroughs.memory import MOST_OFTEN, SHORT, cut
 from onewhole.walkthroughs.script import script
+from onewhole.working.reason import Reason
+from onewhole.working.reasons.regrouping import FullGroups, OneIsWorth, OpensOne
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 WORDS = ClassWords.for_whole("strip of kite paper", "regroup")
@@ -92,15 +94,15 @@ def test_every_reason_is_given_the_first_time(merge: int) -> None:
     """However short, the first problem with a reason says it whole."""
     night = room12()
     chapters = script(night, merge=merge).chapters[1:-1]
-    seen: set[str] = set()
+    seen: set[type[Reason]] = set()
     words = ClassWords("strip", "strips", "regroup")
     for one, chapter in zip(night.items, chapters, strict=True):
         assert one.working is not None
         for line in one.working.lines:
-            if line.because and line.because.key not in seen:
-                seen.add(line.because.key)
+            if line.because and type(line.because) not in seen:
+                seen.add(type(line.because))
                 assert set(cut(sentence(line.because, words))) <= set(told(chapter))
-    assert {"open_one", "one_is_worth", "full_groups"} <= seen
+    assert {OpensOne, OneIsWorth, FullGroups} <= seen
 
 
 def test_more_merging_is_never_longer() -> None:

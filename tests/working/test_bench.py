@@ -5,7 +5,7 @@ from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.reading import read_expression
 from onewhole.working.bench import Bench
 from onewhole.working.fact import hard_difference
-from onewhole.working.reason import because
+from onewhole.working.reasons.taking import Left
 
 FIRST, SECOND = Quantity(mixed(6), (7, 2)), Quantity(mixed(6), (0, 5))
 
@@ -19,7 +19,7 @@ def test_what_is_written_is_joined_with_the_second_number() -> None:
 def test_a_bench_is_not_changed_by_going_on() -> None:
     """Each step gives the next bench; the one before stays."""
     bench = Bench(FIRST, SECOND, taken=True)
-    after = bench.say(FIRST, because("left")).now(result=FIRST)
+    after = bench.say(FIRST, Left(FIRST)).now(result=FIRST)
     assert (bench.lines, bench.result) == ((), None)
     assert ([line.says for line in after.lines], after.found()) == ([FIRST], FIRST)
     assert (after.first, after.second) == (FIRST, SECOND)
@@ -28,7 +28,7 @@ def test_a_bench_is_not_changed_by_going_on() -> None:
 def test_facts_that_are_none_are_left_out() -> None:
     """Only a hard fact stands beside a line."""
     fact = hard_difference(16, 9)
-    bench = Bench(FIRST, SECOND, taken=True).say(FIRST, because("left"), facts=[None, fact, None])
+    bench = Bench(FIRST, SECOND, taken=True).say(FIRST, Left(FIRST), facts=[None, fact, None])
     assert bench.lines[0].facts == (fact,)
 
 

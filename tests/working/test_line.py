@@ -4,9 +4,10 @@ from onewhole.number.quantity import whole
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.statements.statement import Comparison, MissingNumber, Relation
 from onewhole.working.line import Line, followed, kept, without_repeats
-from onewhole.working.reason import because
+from onewhole.working.reasons.jumping import JumpedTo
+from onewhole.working.reasons.taking import Left
 
-THREE = Line(whole(3), because("said"), aside=True)
+THREE = Line(whole(3), JumpedTo(whole(3)), aside=True)
 
 
 def test_what_a_line_keeps() -> None:
@@ -21,14 +22,14 @@ def test_what_a_line_keeps() -> None:
 
 def test_a_repeated_line_is_not_written_again() -> None:
     """Whatever its reason."""
-    other = Line(whole(3), because("left"), aside=True)
+    other = Line(whole(3), Left(whole(3)), aside=True)
     assert followed((THREE,), other) == (THREE,)
     assert followed((THREE,), Line(whole(4))) == (THREE, Line(whole(4)))
 
 
 def test_a_repeated_line_that_is_to_be_written_is_no_aside() -> None:
     """The pupil writes it, with the first reason."""
-    assert followed((THREE,), Line(whole(3), because("left"))) == (Line(whole(3), because("said")),)
+    assert followed((THREE,), Line(whole(3), Left(whole(3)))) == (Line(whole(3), JumpedTo(whole(3))),)
     assert followed((Line(whole(3)),), THREE) == (Line(whole(3)),)
 
 

@@ -6,7 +6,8 @@ from dataclasses import asdict, dataclass
 from typing import Any
 
 from onewhole.errors import InputError
-from onewhole.notations.sentences import sentence
+from onewhole.notations.reasons.pictures import unpictured
+from onewhole.notations.reasons.unsuited import unsuited
 from onewhole.notations.words import ClassWords
 from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.picture import Kind, Picture
@@ -142,7 +143,7 @@ def refusals(entry: KeyEntry, choice: Choice) -> tuple[str, ...]:
             picture(working, Kind(choice.picture))
         except PictureRefusedError as no:
             instead = f"The {no.instead.value} is shown." if no.instead else "No picture is shown."
-            notes.append(f"{where}{no.what}. {instead}")
+            notes.append(f"{where}{no.what}: {unpictured(no.why, ClassWords())} {instead}")
     return tuple(notes)
 
 
@@ -180,7 +181,7 @@ def _why(entry: KeyEntry, choice: Choice) -> str:
     try:
         work(entry.problem.statement, strategy_named(choice.strategy))
     except DoesNotSuitError as no:
-        return f": {sentence(no.why, ClassWords())}"
+        return f": {unsuited(no.why)}"
     except NotWorkedError:
         pass
     return "."

@@ -7,6 +7,7 @@ from onewhole.desk.choices import Choice, refusals, shown, worked
 from onewhole.errors import InputError
 from onewhole.misconceptions.catalogue import shows as showing
 from onewhole.misconceptions.slip import Slip
+from onewhole.notations.reasons.pictures import unpictured
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import PictureRefusedError, picture
 from onewhole.pictures.picture import Kind
@@ -87,7 +88,8 @@ def refused(
         try:
             picture(working, kind)
         except PictureRefusedError as no:
-            notes.append(f"Problem {entry.problem.label}: {no.what}. {no.remedy or ''}".strip())
+            why = unpictured(no.why, sheet.header.words)
+            notes.append(f"Problem {entry.problem.label}: {no.what}: {why} {no.remedy or ''}".strip())
     return tuple(notes)
 
 

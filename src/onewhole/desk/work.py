@@ -1,7 +1,7 @@
 """Work a typed problem line by line."""
 
 from onewhole.errors import InputError
-from onewhole.notations.sentences import sentence
+from onewhole.notations.reasons.unsuited import unsuited
 from onewhole.notations.words import ClassWords
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
@@ -18,16 +18,16 @@ from onewhole.writers.plain import working_lines
 class ToldUnsuitedError(DoesNotSuitError):
     """A strategy does not suit a problem, with the reason in a sentence and the strategies that do suit."""
 
-    def __init__(self, question: Question, unsuited: DoesNotSuitError) -> None:
+    def __init__(self, question: Question, refused: DoesNotSuitError) -> None:
         """Put the reason into words."""
-        strategy = strategy_named(unsuited.strategy)
+        strategy = strategy_named(refused.strategy)
         InputError.__init__(
             self,
-            f"“{strategy.name}” does not suit this problem: {sentence(unsuited.why, ClassWords())}",
+            f"“{strategy.name}” does not suit this problem: {unsuited(refused.why)}",
             remedy=f"Strategies that suit: {', '.join(one.key for one in suiting(question))}.",
         )
-        self.strategy = unsuited.strategy
-        self.why = unsuited.why
+        self.strategy = refused.strategy
+        self.why = refused.why
 
 
 def work(problem: str, *, strategy: str | None = None) -> Working:

@@ -27,9 +27,21 @@ from onewhole.pictures.route import route
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.stage import Stage, stages
 from onewhole.pictures.strips import strips
+from onewhole.pictures.unpictured import (
+    NoPlaceOnLine,
+    NoRoom,
+    NoTensAndOnes,
+    NothingToSplit,
+    NotHundredths,
+    NotPlaceByPlace,
+    TooManyJumps,
+    TooManyParts,
+    TooManyWholes,
+    TooMuchForBlocks,
+    Unpictured,
+)
 from onewhole.statements.expression import quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question
-from onewhole.working.reason import Reason, because
 from onewhole.working.working import Working
 
 #: Every kind of picture and the function that draws it.
@@ -45,22 +57,6 @@ KINDS: Mapping[Kind, Callable[[Working], Picture]] = MappingProxyType(
     }
 )
 
-#: Every reason why a picture is refused, and the names of its numbers.
-REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
-    {
-        "too_many_parts": ("parts", "most"),
-        "too_many_wholes": ("wholes", "most"),
-        "not_hundredths": ("parts",),
-        "no_place_on_line": (),
-        "too_many_jumps": ("jumps", "most"),
-        "nothing_to_split": (),
-        "no_tens_and_ones": (),
-        "not_place_by_place": (),
-        "too_much_for_blocks": ("most",),
-        "no_room": (),
-    }
-)
-
 #: Strategies that are jumps along a line.
 JUMPING = {"count_up", "jump_on", "equal_shift", "from_whole"}
 #: More jumps than this run into one another. Common practice, no source.
@@ -73,18 +69,18 @@ HUNDREDTHS = 100
 class Refusal:
     """Why a picture does not suit a working, and which one does (None when none does)."""
 
-    reason: Reason
+    reason: Unpictured
     instead: Kind | None
 
 
 class PictureRefusedError(InputError):
-    """A picture that was asked for does not suit a working; ``why`` is the reason as key and numbers."""
+    """A picture that was asked for does not suit a working; ``why`` is the reason with its numbers."""
 
     def __init__(self, kind: Kind, refused: Refusal) -> None:
         """Keep the picture and why it is refused."""
         instead = f"Choose “{refused.instead.value}”, or" if refused.instead else "Choose"
         super().__init__(
-            f"the picture “{kind.value}” does not suit this problem: {_plainly(refused.reason)}",
+            f"the picture “{kind.value}” does not suit this problem",
             remedy=f"{instead} no picture.",
         )
         self.kind = kind
@@ -99,8 +95,8 @@ def refusal(working: Working, kind: Kind) -> Refusal | None:
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
     >>> found = refusal(work(read_statement("3.45 - 1.27"), REGROUP_FIRST), Kind.STRIPS)
-    >>> found.reason.key, found.reason["parts"], found.instead.value
-    ('too_many_parts', 100, 'hundred grid')
+    >>> found.reason, found.instead.value
+    (TooManyParts(parts=100, most=12), 'hundred grid')
     """
     why = _why(working, kind)
     return None if why is None else Refusal(why, chosen(working))
@@ -160,7 +156,7 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             assert_never(working.statement)
 
 
-def _why(working: Working, kind: Kind) -> Reason | None:
+def _why(working: Working, kind: Kind) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
     match kind:
         case Kind.STRIPS | Kind.DISCS:
@@ -172,14 +168,14 @@ def _why(working: Working, kind: Kind) -> Reason | None:
         case Kind.LINE:
             why = _off_line(working)
         case Kind.SPLIT:
-            why = None if any(grown(working)) else because("nothing_to_split")
+            why = None if any(grown(working)) else NothingToSplit()
         case Kind.BLOCKS:
             why = _no_blocks(working)
         case _:
             assert_never(kind)
     if why is not None:
         return why
-    return None if _drawn(working, kind) else because("no_room")
+    return None if _drawn(working, kind) else NoRoom()
 
 
 @lru_cache(maxsize=64)
@@ -198,47 +194,41 @@ def _stages(working: Working) -> tuple[Stage, ...]:
         return ()
 
 
-def _uncounted(working: Working, most: int) -> Reason | None:
+def _uncounted(working: Working, most: int) -> Unpictured | None:
     """Return why the wholes or parts of a working cannot be counted by looking."""
     heaps = [heap for stage in _stages(working) for heap in stage.heaps]
     if not heaps:
-        return because("no_room")
+        return NoRoom()
     parts, wholes = max(heap.per for heap in heaps), max(heap.amount for heap in heaps)
     if parts > most:
-        return because("too_many_parts", parts=parts, most=most)
+        return TooManyParts(parts, most)
     if wholes >= MOST_WHOLES + 1:
-        return because("too_many_wholes", wholes=int(wholes), most=MOST_WHOLES)
+        return TooManyWholes(int(wholes), MOST_WHOLES)
     return None
 
 
-def _off_grid(working: Working) -> Reason | None:
+def _off_grid(working: Working) -> Unpictured | None:
     heaps = [heap for stage in _stages(working) for heap in stage.heaps]
     others = [heap.per for heap in heaps if heap.per not in GRID_PARTS]
     if others:
-        return because("not_hundredths", parts=others[0])
+        return NotHundredths(others[0])
     return _uncounted(working, max(GRID_PARTS))
 
 
-def _off_line(working: Working) -> Reason | None:
+def _off_line(working: Working) -> Unpictured | None:
     way = route(working)
     if way is None:
-        return because("no_place_on_line")
+        return NoPlaceOnLine()
     if len(way.jumps) > MOST_JUMPS:
-        return because("too_many_jumps", jumps=len(way.jumps), most=MOST_JUMPS)
+        return TooManyJumps(len(way.jumps), MOST_JUMPS)
     return None
 
 
-def _no_blocks(working: Working) -> Reason | None:
+def _no_blocks(working: Working) -> Unpictured | None:
     if blocks_of(working) is not None:
         return None
     if any(quantity.ladder.style not in {Style.PLACES, Style.DECIMAL} for quantity in _asked(working)):
-        return because("no_tens_and_ones")
+        return NoTensAndOnes()
     if working.strategy not in WAYS:
-        return because("not_place_by_place")
-    return because("too_much_for_blocks", most=MOST_IN_BLOCKS)
-
-
-def _plainly(reason: Reason) -> str:
-    """Say a reason in a few plain words; the full sentence belongs to the notations."""
-    numbers = ", ".join(f"{name} {number}" for name, number in reason.details)
-    return reason.key.replace("_", " ") + (f" ({numbers})" if numbers else "")
+        return NotPlaceByPlace()
+    return TooMuchForBlocks(MOST_IN_BLOCKS)

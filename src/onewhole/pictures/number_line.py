@@ -11,6 +11,7 @@ from onewhole.pictures.picture import Kind, Picture
 from onewhole.pictures.route import Route, route
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Tell, Wedge, Words
 from onewhole.statements.statement import Comparison, Question, asked_quantities
+from onewhole.working.reasons.jumping import CountedUp
 from onewhole.working.working import Working
 
 WIDTH, MARGIN = Fraction(180), Fraction(10)
@@ -214,8 +215,7 @@ def _taken(working: Working) -> bool:
 
 def _unmeasured(working: Working, at: int) -> bool:
     """Say whether jumps stand there whose lengths are still to be found."""
-    reason = working.lines[at].because
-    return reason is not None and reason.key == "jump_to_stops"
+    return isinstance(working.lines[at].because, CountedUp)
 
 
 def _rows(middles: list[Fraction], apart: int) -> tuple[int, ...]:

@@ -8,7 +8,9 @@ from onewhole.number.unit import Unit
 from onewhole.pictures.scene import Look
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.line import Line
-from onewhole.working.reason import Detail
+from onewhole.working.reasons.regrouping import OneIsWorth
+from onewhole.working.reasons.renaming import SamePlaces
+from onewhole.working.reasons.taking import LargerUnitFirst, Left, PiecesTaken, TakenUnitByUnit
 from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.working import Working
 
@@ -16,8 +18,6 @@ from onewhole.working.working import Working
 UNITS = 3
 #: Ways that keep the number in its places, so that blocks can follow them, and how many numbers they join.
 WAYS, PAIR = {"regroup_first", "wholes_first", "units_apart"}, 2
-
-_STRIKES = {"unit_from_unit", "pieces_from_pieces", "left"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,14 +121,15 @@ def _laid(quantity: Quantity, name: str, look: Look) -> tuple[tuple[Block, ...],
 
 def _taking(now: Piles, line: Line, second: Quantity) -> Piles:
     """Follow one line of a difference."""
-    if line.because is None:
-        return now
-    if line.because.key == "one_is_worth":
-        return now.opened(_rung(now, line.because["unit"]))
-    if line.because.key == "larger_units_first":
-        rung = _rung(now, line.because["unit"])
-        return now.struck(rung, second.amounts[-UNITS:][rung])
-    return _all_struck(now, second) if line.because.key in _STRIKES else now
+    match line.because:
+        case OneIsWorth(large=large):
+            return now.opened(now.units.index(large))
+        case LargerUnitFirst(unit, count):
+            return now.struck(now.units.index(unit), count)
+        case TakenUnitByUnit() | PiecesTaken() | Left():
+            return _all_struck(now, second)
+        case _:
+            return now
 
 
 def _all_struck(now: Piles, second: Quantity) -> Piles:
@@ -139,7 +140,7 @@ def _all_struck(now: Piles, second: Quantity) -> Piles:
 
 def _adding(now: Piles, line: Line) -> Piles:
     """Follow one line of a sum: put both numbers together, then make tens until the places are as written."""
-    if line.because is None or line.because.key == "same_places":
+    if line.because is None or isinstance(line.because, SamePlaces):
         return now
     joined = tuple(tuple(Block(block.name) for block in pile) for pile in now.blocks)
     now = replace(now, blocks=joined)
@@ -151,7 +152,3 @@ def _adding(now: Piles, line: Line) -> Piles:
         while len(now.blocks[rung + 1]) >= written + TEN:
             now = now.made(rung)
     return now
-
-
-def _rung(now: Piles, unit: Detail) -> int:
-    return next(at for at, known in enumerate(now.units) if known == unit)

@@ -7,6 +7,25 @@ from itertools import pairwise
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Comparison, Question, asked_quantities
+from onewhole.working.reasons.jumping import (
+    CountedUp,
+    JumpedToWhole,
+    JumpedWholes,
+    JumpLengths,
+    SameToBoth,
+    WholeAndRest,
+)
+from onewhole.working.reasons.taking import (
+    AddedUnitByUnit,
+    InAll,
+    LargerUnitFirst,
+    Left,
+    OpenedToTake,
+    PiecesAdded,
+    PiecesTaken,
+    TakenFromWhole,
+    TakenUnitByUnit,
+)
 from onewhole.working.strategies.count_up import stops
 from onewhole.working.strategies.equal_shift import shift_of
 from onewhole.working.strategies.make_a_whole import lacking
@@ -15,14 +34,6 @@ from onewhole.working.working import Working
 
 #: Two numbers: what the strategies with jumps of their own are shown for.
 PAIR = 2
-
-#: How far a reason's line draws the jumps of a strategy with jumps of its own: up to this many, or all.
-_REACHES = {"open_to_take": 1, "taken_from_whole": 1, "same_to_both": 2}
-_ALL = {"jump_to_stops", "jump_lengths"}
-#: Reasons that draw one jump more, all jumps of a number, and all of it before the next number's turn comes.
-_ONE_MORE = {"jump_wholes", "jump_to_whole", "larger_units_first"}
-_WHOLE_NUMBER = {"unit_from_unit", "unit_to_unit", "pieces_from_pieces", "pieces_to_pieces", "whole_and_rest"}
-_TURN = {"left", "in_all"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,17 +142,21 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
     drawn, term = 0, 1
     found: list[int] = []
     for line in working.lines:
-        key = line.because.key if line.because else ""
         ends = sum(jump.term <= term for jump in jumps)
-        if key in _ALL:
-            drawn = len(jumps)
-        elif key in _REACHES:
-            drawn = max(drawn, min(_REACHES[key], len(jumps)))
-        elif key in _ONE_MORE:
-            drawn = min(drawn + 1, ends)
-        elif key in _WHOLE_NUMBER:
-            drawn = ends
-        elif key in _TURN:
-            drawn, term = ends, term + 1
+        match line.because:
+            case CountedUp() | JumpLengths():
+                drawn = len(jumps)
+            case OpenedToTake() | TakenFromWhole():
+                drawn = max(drawn, min(1, len(jumps)))
+            case SameToBoth():
+                drawn = max(drawn, min(2, len(jumps)))
+            case JumpedWholes() | JumpedToWhole() | LargerUnitFirst():
+                drawn = min(drawn + 1, ends)
+            case TakenUnitByUnit() | AddedUnitByUnit() | PiecesTaken() | PiecesAdded() | WholeAndRest():
+                drawn = ends
+            case Left() | InAll():
+                drawn, term = ends, term + 1  # the next number's turn
+            case _:
+                pass
         found.append(max(drawn, found[-1] if found else 0))
     return (*found[:-1], len(jumps))

@@ -13,6 +13,15 @@ from onewhole.pictures.scene import Piece, Scene, Stroke, Tell, Words
 from onewhole.statements.expression import Expression, Sum, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line
+from onewhole.working.reasons.regrouping import (
+    AreWorth,
+    FullGroups,
+    MakesLarger,
+    OneIsWorth,
+    OpensOne,
+    OpensToMatch,
+    PutTogether,
+)
 from onewhole.working.working import Working
 
 WIDTH, HEIGHT = Fraction(180), Fraction(100)
@@ -23,9 +32,6 @@ CLEAR = Fraction(6)
 #: Numbers that stand in one row at most.
 MOST_PARTS = 4
 
-_PARTED = {"open_one", "open_to_match", "full_groups"}
-_JOINED = {"put_together", "make_one"}
-
 
 class Rows(IntEnum):
     """How far a tree has grown: its parts, what one of them changes to, and what they make together."""
@@ -33,9 +39,6 @@ class Rows(IntEnum):
     PARTS = 1
     CHANGE = 2
     ALL = 3
-
-
-_ROWS = {"one_is_worth": Rows.CHANGE, "are_worth": Rows.CHANGE} | dict.fromkeys(_JOINED, Rows.ALL)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,12 +84,16 @@ def grown(working: Working) -> tuple[Grown | None, ...]:
     found: list[Grown | None] = []
     now: Grown | None = None
     for number, line in enumerate(working.lines):
-        key = line.because.key if line.because else ""
-        if key in _PARTED:
-            tree = _tree(working.lines, number)
-            now = Grown(tree, Rows.PARTS) if tree else now
-        elif now and key in _ROWS:
-            now = Grown(now.tree, _ROWS[key])
+        match line.because:
+            case OpensOne() | OpensToMatch() | FullGroups():
+                tree = _tree(working.lines, number)
+                now = Grown(tree, Rows.PARTS) if tree else now
+            case OneIsWorth() | AreWorth() if now:
+                now = Grown(now.tree, Rows.CHANGE)
+            case PutTogether() | MakesLarger() if now:
+                now = Grown(now.tree, Rows.ALL)
+            case _:
+                pass
         found.append(now)
     return tuple(found)
 
@@ -95,7 +102,8 @@ def _tree(lines: tuple[Line, ...], number: int) -> Tree | None:
     """Read the tree of an opening, or of full groups, from its line and the lines that follow."""
     says = _side(lines[number])
     before = quantities(_side(lines[number - 1]))[0]
-    after = next((each for each in lines[number:] if each.because and each.because.key in _JOINED), None)
+    made = PutTogether | MakesLarger
+    after = next((each for each in lines[number:] if isinstance(each.because, made)), None)
     if after is None or not isinstance(says, Sum):
         return None
     joined = quantities(_side(after))[0]
@@ -107,8 +115,7 @@ def _tree(lines: tuple[Line, ...], number: int) -> Tree | None:
     known = tuple(part for part in parts if isinstance(part, Quantity))
     if len(known) != len(parts) or len(known) > MOST_PARTS or joined.value != before.value:
         return None
-    reason = lines[number].because
-    if reason is not None and reason.key == "full_groups":
+    if isinstance(lines[number].because, FullGroups):
         return _full_groups(before, known, joined)
     worth = _side(lines[number + 1])
     terms = [term.part for term in worth.terms] if isinstance(worth, Sum) else [worth]

@@ -15,13 +15,17 @@ from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line, Says
+from onewhole.working.reasons.comparing import CountDecides, OnlyCountsMatter
+from onewhole.working.reasons.jumping import CountedUp, SameToBoth
+from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne
+from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
 from onewhole.working.working import Working
 
 #: Lines that speak of stops or of bare counts; they change nothing on the table.
-SAID_ONLY = frozenset({"jump_to_stops", "count_the_pieces"})
+SAID_ONLY = CountedUp | OnlyCountsMatter
 
 #: Lines on which something is opened, cut or added; what is taken is struck on a line after them.
-NOT_YET = frozenset({"open_one", "one_is_worth", "wholes_in_pieces", "same_to_both", "cut_each_again"})
+NOT_YET = OpensOne | OneIsWorth | WholesInPieces | SameToBoth | CutAgain
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +147,7 @@ def whole_unit(working: Working) -> Unit:
 
 def stage_of(line: Line, whole: Unit, before: Stage | None) -> Stage | None:
     """Return what one line shows when ``before`` is on the table, or None where it shows nothing new."""
-    if line.because and line.because.key in SAID_ONLY:
+    if isinstance(line.because, SAID_ONLY):
         return None
     says = line.says
     if isinstance(says, Comparison):
@@ -155,7 +159,7 @@ def stage_of(line: Line, whole: Unit, before: Stage | None) -> Stage | None:
 def _compared(line: Line, says: Comparison, whole: Unit, before: Stage | None) -> Stage | None:
     left, right = _heap(says.left, whole), _heap(says.right, whole)
     decided = quantities(says.left) + quantities(says.right) if says.sign else ()
-    if before and line.because and line.because.key == "count_decides":
+    if before and isinstance(line.because, CountDecides):
         return replace(before, compared=decided)
     return Stage((left, right), compared=decided) if left and right else None
 
@@ -180,7 +184,7 @@ def _dealt(line: Line, amount: Expression, whole: Unit, before: Stage | None) ->
     if before is None or 1 < added <= len(before.heaps):
         return _numbers(parts, whole)
     stage = Stage(_kept(terms, before) or (_together([term for term in terms if not term.taken]),))
-    hold = line.because is not None and line.because.key in NOT_YET and not before.struck.amount
+    hold = isinstance(line.because, NOT_YET) and not before.struck.amount
     return _struck(stage, terms, hold=hold)
 
 

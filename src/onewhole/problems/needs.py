@@ -20,6 +20,7 @@ from onewhole.statements.statement import (
     asked_quantities,
     gap_amount,
 )
+from onewhole.working.reasons.comparing import UndoneToFind
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.same_units import Signed, common_ladder
 
@@ -193,7 +194,7 @@ def _undone(asked: MissingNumber) -> MissingNumber:
     """Leave the gap alone on its side, as the working does: 9 - ? = 3 1/2 is found by 9 - 3 1/2."""
     working = as_taught(asked, REGROUP_FIRST)
     for line in working.lines[1:2] if working else ():
-        if line.because and line.because.key == "undo_to_find" and isinstance(line.says, MissingNumber):
+        if isinstance(line.because, UndoneToFind) and isinstance(line.says, MissingNumber):
             return line.says
     return asked
 

@@ -40,10 +40,10 @@ def manner_of(item: Item, at: int, words: ClassWords, memory: Memory, merge: int
     """
     if item.working is None or item.length is Length.SHORT:
         return Manner(at, Telling.STRAIGHT, "", merge, words)
-    keys = tuple(line.because.key for line in item.working.lines if line.because)
-    before = memory.kinds.setdefault((item.working.strategy, *keys), [])
-    new = not memory.reasons.issuperset(keys)
-    memory.reasons.update(keys)
+    reasons = tuple(type(line.because) for line in item.working.lines if line.because)
+    before = memory.kinds.setdefault((item.working.strategy, *reasons), [])
+    new = not memory.reasons.issuperset(reasons)
+    memory.reasons.update(reasons)
     if item.length is Length.FULL or new or (not before and merge < MOST_MERGED):
         telling = Telling.FULL
     elif before and len(before) <= BACK - merge:

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from onewhole.notations.aloud import MOST_WORDS, spoken_words
+from onewhole.working.reason import Reason
 
 #: A sentence of more words than SHORT is said at most MOST_OFTEN times in one film; our own choice.
 SHORT = 5
@@ -28,8 +29,8 @@ class Memory:
     """The sentences said so far and the reasons already explained; grows while a script is written."""
 
     said: Counter[str] = field(default_factory=Counter)
-    reasons: set[str] = field(default_factory=set)
-    kinds: dict[tuple[str, ...], list[str]] = field(default_factory=dict)
+    reasons: set[type[Reason]] = field(default_factory=set)
+    kinds: dict[tuple[str | type[Reason], ...], list[str]] = field(default_factory=dict)
     told: set[str] = field(default_factory=set)
 
     def once(self, mark: str) -> bool:

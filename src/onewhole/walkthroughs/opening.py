@@ -4,15 +4,13 @@ import re
 
 from onewhole.notations.amounts import short
 from onewhole.notations.words import ClassWords, unit_name
-from onewhole.number.unit import Unit
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Fresh, Role, Write
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.walkthroughs.manner import MOST_MERGED
 from onewhole.walkthroughs.memory import Memory
-from onewhole.working.reason import Reason
+from onewhole.working.reasons.regrouping import OpensOne
 
-_OPENS = "open_one"
 _JOINED = re.compile(r"\d[/.-]\d")
 
 
@@ -84,27 +82,21 @@ def _how_many(some: int, every: int) -> str:
     return "most of these" if 2 * some > every else f"{some} of these"
 
 
-def _opened(item: Item) -> tuple[Reason, ...]:
+def _opened(item: Item) -> tuple[OpensOne, ...]:
     lines = item.working.lines if item.working else ()
-    return tuple(line.because for line in lines if line.because and line.because.key == _OPENS)
+    return tuple(line.because for line in lines if isinstance(line.because, OpensOne))
 
 
-def _lacking(opened: list[tuple[Reason, ...]]) -> bool:
+def _lacking(opened: list[tuple[OpensOne, ...]]) -> bool:
     """Say whether in every one of them a smaller unit is lacking: fewer there than are taken."""
-    return all(any(_count(one, "have") < _count(one, "need") for one in reasons) for reasons in opened)
+    return all(any(one.have < one.need for one in reasons) for reasons in opened)
 
 
-def _count(reason: Reason, name: str) -> int:
-    found = reason[name]
-    assert isinstance(found, int)
-    return found
-
-
-def _names(opened: list[tuple[Reason, ...]], words: ClassWords) -> tuple[str, str]:
+def _names(opened: list[tuple[OpensOne, ...]], words: ClassWords) -> tuple[str, str]:
     """Name what is lacking and what is opened, by names that are right for all of them."""
-    found = {(one["small"], one["unit"]) for reasons in opened for one in reasons}
-    smalls = {unit_name(small) for small, _ in found if isinstance(small, Unit)}
-    larges = {unit_name(large, 1, words) for _, large in found if isinstance(large, Unit)}
+    found = [one for reasons in opened for one in reasons]
+    smalls = {unit_name(one.small) for one in found}
+    larges = {unit_name(one.large, 1, words) for one in found}
     small = smalls.pop() if len(smalls) == 1 else "pieces"
     return small, larges.pop() if len(larges) == 1 else "larger unit"
 

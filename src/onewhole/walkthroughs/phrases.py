@@ -1,7 +1,5 @@
 """What is said again and again, in more than one wording; numbers in digits."""
 
-from collections.abc import Callable, Mapping
-from types import MappingProxyType
 from typing import assert_never
 
 from onewhole.notations.aloud import MOST_WORDS, spoken_words
@@ -15,7 +13,24 @@ from onewhole.statements.expression import Sum
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import Line, Says
-from onewhole.working.reason import Reason
+from onewhole.working.reasons.jumping import (
+    CountedUp,
+    GivenToMakeOne,
+    JumpedToWhole,
+    JumpedWholes,
+    SameToBoth,
+)
+from onewhole.working.reasons.regrouping import FullGroups, OpensOne
+from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
+from onewhole.working.reasons.taking import (
+    AddedUnitByUnit,
+    LargerUnitFirst,
+    OpenedToTake,
+    PiecesAdded,
+    PiecesTaken,
+    SetAside,
+    TakenUnitByUnit,
+)
 
 RELATIONS = {
     Relation.LESS: "is less than",
@@ -106,63 +121,59 @@ def answers(item: Item) -> tuple[str, ...]:
     )
 
 
-def _names(reason: Reason, words: ClassWords) -> str:
-    units = [unit for _, unit in reason.details if isinstance(unit, Unit)]
-    named = [
-        unit_name(unit, 2, words if at == 0 and len(units) > 1 else None) for at, unit in enumerate(units)
-    ]
-    return ", then the ".join(named)
-
-
-def _unit(reason: Reason, name: str, words: ClassWords, count: int = 2) -> str:
-    found = reason[name]
-    return unit_name(found, count, words if name == "unit" else None) if isinstance(found, Unit) else ""
-
-
-def _some(reason: Reason, name: str, words: ClassWords) -> str:
-    count = reason[name]
-    return f"{count} {_unit(reason, 'small', words, count if isinstance(count, int) else 2)}"
-
-
-def _number(reason: Reason, name: str) -> str:
-    found = reason[name]
-    return text(found) if isinstance(found, Quantity) else str(found)
-
-
-#: What is done at a step, for pointing back: no reason, which was given before.
-_DEEDS: Mapping[str, Callable[[Reason, ClassWords], str]] = MappingProxyType(
-    {
-        "open_one": lambda r, w: f"{w.regroup} one {_unit(r, 'unit', w, 1)}",
-        "open_to_take": lambda _, w: f"{w.regroup} one {w.whole}",
-        "unit_from_unit": lambda r, w: f"take the {_names(r, w)}",
-        "unit_to_unit": lambda r, w: f"add the {_names(r, w)}",
-        "pieces_from_pieces": lambda r, w: f"take {_some(r, 'gone', w)}",
-        "pieces_to_pieces": lambda r, w: f"add {_some(r, 'gone', w)}",
-        "larger_units_first": lambda r, w: f"take the {_unit(r, 'unit', w)} first",
-        "full_groups": lambda r, w: f"put full groups of {_unit(r, 'small', w)} together",
-        "set_aside": lambda r, _: f"set {_number(r, 'pieces')} aside",
-        "jump_to_stops": lambda r, _: f"count up from {_number(r, 'start')} to {_number(r, 'end')}",
-        "jump_wholes": lambda r, _: f"start at {_number(r, 'start')} and jump on by {_number(r, 'wholes')}",
-        "jump_to_whole": lambda r, _: f"jump on by {_number(r, 'by')}",
-        "give_to_make_one": lambda r, _: f"give {_number(r, 'by')} to {_number(r, 'first')}",
-        "same_to_both": lambda r, _: f"add {_number(r, 'by')} to both numbers",
-        "wholes_in_pieces": lambda r, w: f"count everything in {_unit(r, 'small', w)}",
-        "cut_each_again": lambda r, w: f"cut the pieces again into {_unit(r, 'small', w)}",
-    }
-)
-
-
 def deed(line: Line, words: ClassWords) -> str | None:
-    """Say what is done at a line, without capital and full stop; None where only its reason tells it."""
-    if line.because is None or line.because.key not in _DEEDS:
-        return None
-    return _DEEDS[line.because.key](line.because, words)
+    """Say what is done at a line, without capital and full stop; None where only its reason tells it.
+
+    It is said when a problem points back to one like it: no reason, which was given before.
+    """
+    match line.because:
+        case OpensOne(large=large):
+            return f"{words.regroup} one {unit_name(large, 1, words)}"
+        case OpenedToTake():
+            return f"{words.regroup} one {words.whole}"
+        case TakenUnitByUnit(units):
+            return f"take the {_names(units, words)}"
+        case AddedUnitByUnit(units):
+            return f"add the {_names(units, words)}"
+        case PiecesTaken(small, _, count):
+            return f"take {count} {unit_name(small, count)}"
+        case PiecesAdded(small, _, count):
+            return f"add {count} {unit_name(small, count)}"
+        case LargerUnitFirst(unit):
+            return f"take the {unit_name(unit, 2, words)} first"
+        case FullGroups(small=small):
+            return f"put full groups of {unit_name(small)} together"
+        case SetAside(pieces=pieces):
+            return f"set {text(pieces)} aside"
+        case CountedUp(start, end):
+            return f"count up from {text(start)} to {text(end)}"
+        case JumpedWholes(start, wholes):
+            return f"start at {text(start)} and jump on by {text(wholes)}"
+        case JumpedToWhole(by=by):
+            return f"jump on by {text(by)}"
+        case GivenToMakeOne(first, by):
+            return f"give {text(by)} to {text(first)}"
+        case SameToBoth(by):
+            return f"add {text(by)} to both numbers"
+        case WholesInPieces(small=small):
+            return f"count everything in {unit_name(small)}"
+        case CutAgain(small):
+            return f"cut the pieces again into {unit_name(small)}"
+        case _:
+            return None
+
+
+def _names(units: tuple[Unit, ...], words: ClassWords) -> str:
+    """Name units one after another; the largest of several may be the class's wholes."""
+    largest = unit_name(units[0], 2, words if len(units) > 1 else None)
+    named = [largest, *(unit_name(unit) for unit in units[1:])]
+    return ", then the ".join(named)
 
 
 def reason_said(line: Line, words: ClassWords) -> str:
     """Say why a line follows; nothing for the problem itself, nor for a reason without a number (0 + 0)."""
-    return sentence(line.because, words) if line.because and _tells(line.because) else ""
-
-
-def _tells(reason: Reason) -> bool:
-    return bool(reason.details) or reason.key not in {"unit_from_unit", "unit_to_unit"}
+    match line.because:
+        case None | TakenUnitByUnit(()) | AddedUnitByUnit(()):
+            return ""
+        case reason:
+            return sentence(reason, words)

@@ -16,13 +16,15 @@ from onewhole.walkthroughs.mistakes import mistake_cues
 from onewhole.walkthroughs.phrases import answers, asked, deed, reason_said, stands
 from onewhole.walkthroughs.tens import tens_cues
 from onewhole.working.line import Line
+from onewhole.working.reasons.comparing import WholesDecide
+from onewhole.working.reasons.taking import InAll, Left
 from onewhole.working.working import Working
 
 #: Seconds of quiet before an answer.
 THINK = Fraction(2)
 
 #: Reasons of a last line that tell the whole answer.
-_TELL_ALL = frozenset({"left", "in_all", "wholes_decide"})
+_TELL_ALL = Left | InAll | WholesDecide
 
 
 def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
@@ -141,7 +143,7 @@ def _straight(lines: list[Line], manner: Manner, memory: Memory) -> tuple[str, .
 
 def _answer(item: Item, line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
     why = reason_said(line, manner.words)
-    tells_all = line.because is not None and line.because.key in _TELL_ALL
+    tells_all = isinstance(line.because, _TELL_ALL)
     if manner.telling is Telling.STRAIGHT:
         return memory.pick(manner.at, *answers(item), *([why] if tells_all else []))
     says = memory.tell(why)

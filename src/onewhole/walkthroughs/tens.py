@@ -1,13 +1,13 @@
 """The link from opening one whole to regrouping a ten, which the class knows from whole numbers."""
 
 from onewhole.notations.words import TEN, unit_name
-from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.walkthroughs.cue import Cue, Role
 from onewhole.walkthroughs.manner import Manner
 from onewhole.walkthroughs.memory import Memory
 from onewhole.working.line import Line
-from onewhole.working.reason import Reason
+from onewhole.working.reasons.regrouping import OneIsWorth
+from onewhole.working.reasons.taking import OpenedToTake
 
 
 def tens_cues(lines: list[Line], manner: Manner, memory: Memory) -> list[Cue]:
@@ -30,13 +30,9 @@ def tens_cues(lines: list[Line], manner: Manner, memory: Memory) -> list[Cue]:
 def _opened_units(line: Line) -> tuple[Unit, Unit] | None:
     """Return the unit that a line opens and the one it becomes, or None where it opens none."""
     match line.because:
-        case Reason("one_is_worth"):
-            large, small = line.because["unit"], line.because["small"]
-            return (large, small) if isinstance(large, Unit) and isinstance(small, Unit) else None
-        case Reason("open_to_take"):
-            opened = line.because["opened"]
-            if not isinstance(opened, Quantity):
-                return None
+        case OneIsWorth(large, small):
+            return large, small
+        case OpenedToTake(opened=opened):
             large, small = opened.ladder.units[-2:]
             return large, small
         case _:

@@ -6,7 +6,14 @@ from onewhole.statements.expression import Expression, value
 from onewhole.statements.statement import Comparison, relation
 from onewhole.working.line import Line
 from onewhole.working.questions import NotWorkedError
-from onewhole.working.reason import because
+from onewhole.working.reason import Reason
+from onewhole.working.reasons.comparing import (
+    AllInPiecesToCompare,
+    CountDecides,
+    OnlyCountsMatter,
+    SameSizeToCompare,
+    WholesDecide,
+)
 from onewhole.working.strategies.same_units import same_units
 from onewhole.working.strategies.to_fractions import in_smallest
 from onewhole.working.working import Working
@@ -34,21 +41,22 @@ def work_comparison(asked: Comparison) -> Working:
     (first, _), (second, _) = signed
     wholes = value(first.only(0)), value(second.only(0))
     if wholes[0] != wholes[1] and _usual(first) and _usual(second):
-        reason = because("wholes_decide", first=first.only(0), second=second.only(0))
+        reason: Reason = WholesDecide(first.only(0), second.only(0))
     else:
-        _say(lines, trimmed(first), trimmed(second), "same_size_pieces_to_compare", first)
+        small = first.ladder.units[-1]
+        _say(lines, trimmed(first), trimmed(second), SameSizeToCompare(small))
         one, other = in_smallest(first), in_smallest(second)
-        _say(lines, trimmed(one), trimmed(other), "all_in_pieces_to_compare", first)
-        _say(lines, whole(one.parts), whole(other.parts), "count_the_pieces", first)
-        reason = because("count_decides", first=one.parts, second=other.parts, small=first.ladder.units[-1])
+        _say(lines, trimmed(one), trimmed(other), AllInPiecesToCompare(small))
+        _say(lines, whole(one.parts), whole(other.parts), OnlyCountsMatter(small))
+        reason = CountDecides(small, one.parts, other.parts)
     lines.append(Line(Comparison(left, right, sign), reason))
     return Working(KEY, asked, tuple(lines), sign)
 
 
-def _say(lines: list[Line], left: Expression, right: Expression, key: str, on: Quantity) -> None:
+def _say(lines: list[Line], left: Expression, right: Expression, reason: Reason) -> None:
     says = Comparison(left, right)
     if says != lines[-1].says:
-        lines.append(Line(says, because(key, small=on.ladder.units[-1])))
+        lines.append(Line(says, reason))
 
 
 def _usual(quantity: Quantity) -> bool:

@@ -10,7 +10,10 @@ from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.questions import for_question, work_question
-from onewhole.working.reason import Reason, because
+from onewhole.working.reason import Reason
+from onewhole.working.reasons.comparing import GapRead, UndoneToFind
+from onewhole.working.reasons.regrouping import AreWorth, MakesLarger, OpensToMatch, PutTogether
+from onewhole.working.reasons.renaming import CutAgain, RenamedSameAmount
 from onewhole.working.strategies.moves import one_on, something
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
@@ -34,7 +37,7 @@ def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Workin
     lines = [Line(asked)]
     alone = _alone(asked)
     if alone != asked:
-        lines.append(Line(alone, because("undo_to_find")))
+        lines.append(Line(alone, UndoneToFind()))
     amount = gap_amount(asked)
     rest = _worked(lines, alone, taught)
     if not asked.gap.alone:
@@ -89,24 +92,14 @@ def _renamed(lines: list[Line], here: MissingNumber, amount: Fraction) -> None:
     before = rest.ladder.denominator if rest.ladder.style is Style.MIXED else bottom
     if before != bottom:
         _cut(lines, here, rest, bottom)
-        _say(lines, here, trimmed(spread), because("same_amount_renamed", small=spread.ladder.units[-1]))
+        _say(lines, here, trimmed(spread), RenamedSameAmount(spread.ladder.units[-1]))
     opening = spread.amounts[0] - target.amounts[0]
     if opening > 0:
         _open(lines, here, spread, opening)
     elif opening < 0:
-        _say(
-            lines,
-            here,
-            target,
-            because(
-                "make_one",
-                unit=spread.ladder.units[0],
-                times=-opening,
-                small=spread.ladder.units[-1],
-                had=-opening * bottom,
-            ),
-        )
-    _say(lines, here, target, because("read_the_gap"))
+        made = MakesLarger(spread.ladder.units[0], spread.ladder.units[-1], -opening, -opening * bottom)
+        _say(lines, here, target, made)
+    _say(lines, here, target, GapRead())
 
 
 def _filled(gap: Gap, amount: Fraction) -> Quantity:
@@ -132,7 +125,7 @@ def _cut(lines: list[Line], here: MissingNumber, rest: Quantity, bottom: int) ->
     by = whole(bottom // before)
     fraction = Over(Times(whole(pieces), by), Times(whole(before), by))
     says = plus(whole(wholes), fraction) if wholes else fraction
-    _say(lines, here, says, because("cut_each_again", small=mixed(bottom).units[-1]), aside=True)
+    _say(lines, here, says, CutAgain(mixed(bottom).units[-1]), aside=True)
 
 
 def _open(lines: list[Line], here: MissingNumber, spread: Quantity, times: int) -> None:
@@ -141,13 +134,13 @@ def _open(lines: list[Line], here: MissingNumber, spread: Quantity, times: int) 
     loose = one_on(spread, 1, times * ratio)
     stay, lower = one_on(spread, 0, wholes - times), one_on(spread, 1, pieces)
     opened = one_on(spread, 0, times)
-    reason = because("open_to_match", times=times, unit=units[0], small=units[1])
-    _say(lines, here, plus(*something(stay, opened, lower)), reason, aside=True)
-    reason = because("are_worth", times=times, unit=units[0], small=units[1], had=times * ratio)
-    _say(lines, here, plus(*something(stay, loose, lower)), reason, aside=True)
+    large, small = units
+    _say(lines, here, plus(*something(stay, opened, lower)), OpensToMatch(large, small, times), aside=True)
+    worth = AreWorth(large, small, times, times * ratio)
+    _say(lines, here, plus(*something(stay, loose, lower)), worth, aside=True)
     after = spread.regroup(0, times)
-    reason = because("put_together", small=units[1], opened=times * ratio, had=pieces, now=after.amounts[1])
-    _say(lines, here, trimmed(after), reason)
+    together = PutTogether(small, times * ratio, pieces, after.amounts[1])
+    _say(lines, here, trimmed(after), together)
 
 
 def _say(

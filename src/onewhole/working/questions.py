@@ -11,7 +11,8 @@ from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.bench import Bench
 from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
 from onewhole.working.line import Line, without_repeats
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.regrouping import WrittenTogether
+from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
 from onewhole.working.strategies.moves import usual_form
@@ -29,12 +30,12 @@ SECOND_ROADS = (COUNT_UP, JUMP_ON, REGROUP_FIRST, UNITS_APART)
 
 
 class DoesNotSuitError(InputError):
-    """A strategy does not suit a problem; ``why`` is the reason as key and numbers."""
+    """A strategy does not suit a problem; ``why`` is the reason with its numbers."""
 
-    def __init__(self, strategy: Strategy, why: Reason) -> None:
+    def __init__(self, strategy: Strategy, why: Unsuited) -> None:
         """Keep the strategy and the reason."""
         super().__init__(
-            f"“{strategy.name}” does not suit this problem: {why.key.replace('_', ' ')}",
+            f"“{strategy.name}” does not suit this problem",
             remedy="Choose another strategy, or all of them to see which suit.",
         )
         self.strategy = strategy.key
@@ -45,7 +46,7 @@ class NotWorkedError(InputError):
     """The statement is not one that is worked line by line."""
 
 
-def unsuited(question: Question, strategy: Strategy) -> Reason | None:
+def unsuited(question: Question, strategy: Strategy) -> Unsuited | None:
     """Return why a strategy does not suit a question, or None when it does."""
     try:
         _work(same_units(_signed(question)), strategy)
@@ -110,7 +111,7 @@ def _work(counted: Counted, strategy: Strategy) -> tuple[tuple[Line, ...], Quant
     """Work from left to right, carrying the numbers still to come at the end of every line."""
     moved, lines = counted
     if len(moved) > 1 and not any(fits(strategy, taken=taken) for _, taken in moved[1:]):
-        raise DoesNotSuitError(strategy, because("other_operation"))
+        raise DoesNotSuitError(strategy, OtherOperation())
     first = found = moved[0][0]
     if len(moved) == 1:
         bench = usual_form(Bench(first, first, taken=False, result=first))
@@ -136,7 +137,7 @@ def _enough_wholes(pair: Bench) -> Bench:
         return pair
     full = counted_in_parts(pair.first.ladder, pair.first.parts)
     together = usual_in_parts(full.ladder, full.parts)
-    reason = because("write_together", result=together)
+    reason = WrittenTogether(together)
     return pair.now(first=full).say(pair.joined(together), reason)
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason
+from onewhole.working.reasons.unsuited import Unsuited
 
 
 class Act(StrEnum):
@@ -37,7 +37,7 @@ class Strategy:
     act: Act
     partner: str
     steps: tuple[Step, ...]
-    unsuited: Callable[[Bench], Reason | None]
+    unsuited: Callable[[Bench], Unsuited | None]
 
     def run(self, bench: Bench) -> Bench:
         """Take every step in turn."""

@@ -4,6 +4,7 @@ from onewhole.number.ladder import mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.reading import read_expression, read_quantity
 from onewhole.working.bench import Bench
+from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne, PutTogether
 from onewhole.working.strategies.count_up import stops
 from onewhole.working.strategies.equal_shift import shift_of
 from onewhole.working.strategies.make_a_whole import lacking
@@ -32,11 +33,7 @@ def test_opening_writes_three_lines() -> None:
     """One whole set apart, its worth, and both counts put together."""
     bench = opened(Bench(sixths(7, 2), sixths(3, 5), taken=True), 0)
     assert bench.first == sixths(6, 8)
-    assert [line.because and line.because.key for line in bench.lines] == [
-        "open_one",
-        "one_is_worth",
-        "put_together",
-    ]
+    assert [type(line.because) for line in bench.lines] == [OpensOne, OneIsWorth, PutTogether]
 
 
 def test_opening_many_at_once() -> None:

@@ -5,7 +5,8 @@ from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, trimmed, usual
 from onewhole.statements.expression import minus, plus
 from onewhole.working.bench import Bench
-from onewhole.working.reason import because
+from onewhole.working.reasons.jumping import EasierToTake
+from onewhole.working.reasons.taking import TakenFromWhole
 
 
 def shifts_only_the_second(bench: Bench) -> Bench:
@@ -22,7 +23,7 @@ def shifts_apart(bench: Bench) -> Bench:
     shift = usual(ladder, by * ladder.finest)
     both = minus(trimmed(bench.first), shift), plus(trimmed(bench.second), shift)
     bench = wrongly(bench.now(first=first, second=second), minus(*both))
-    return bench.say(bench.joined(trimmed(first)), because("easier_to_take", second=trimmed(second)))
+    return bench.say(bench.joined(trimmed(first)), EasierToTake(trimmed(second)))
 
 
 def takes(bench: Bench) -> Bench:
@@ -35,9 +36,7 @@ def takes_again(bench: Bench) -> Bench:
     ladder = bench.first.ladder
     wholes, pieces = bench.first.only(0), bench.first.only(1)
     left = _counted(ladder, wholes.on(ladder).parts - bench.second.parts)
-    bench = bench.say(
-        plus(trimmed(left), pieces), because("taken_from_whole", wholes=wholes, left=trimmed(left))
-    )
+    bench = bench.say(plus(trimmed(left), pieces), TakenFromWhole(wholes, trimmed(left)))
     result = _counted(ladder, left.parts - bench.first.amounts[1])
     return wrongly(bench.now(result=result), minus(trimmed(left), pieces))
 

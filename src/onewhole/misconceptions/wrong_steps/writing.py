@@ -4,13 +4,13 @@ from onewhole.misconceptions.attempt import written, wrongly
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.number.quantity import trimmed, usual
 from onewhole.working.bench import Bench
-from onewhole.working.reason import because
+from onewhole.working.reasons.taking import InAll, Left
 
 
 def as_it_comes(bench: Bench) -> Bench:
     """Write the result without putting full groups together: 5 11/8 stays 5 11/8."""
     result = trimmed(bench.found())
-    return bench.say(result, because("left" if bench.taken else "in_all", result=result))
+    return bench.say(result, Left(result) if bench.taken else InAll(result))
 
 
 def swapped(bench: Bench) -> Bench:

@@ -1,7 +1,7 @@
-"""What a reason says, as functions by theme; :mod:`onewhole.notations.sentences` holds the table of keys.
+"""What a reason says, as functions by theme; one function a family.
 
 ======================  ==========================================================
-:mod:`~.told`           a reason's numbers, with the names of their units
+:mod:`~.told`           units and amounts in sentences
 :mod:`~.regrouping`     opening a larger unit, putting full groups together
 :mod:`~.taking`         taking and adding, unit by unit
 :mod:`~.jumping`        jumps along a number line, shifts, making a whole

@@ -1,70 +1,20 @@
-"""A reason's numbers, with the names of their units in the class's own words."""
-
-from dataclasses import dataclass
+"""Units and amounts in the sentences of reasons, in the class's own words."""
 
 from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
-from onewhole.working.reason import Reason
 
 
-@dataclass(frozen=True, slots=True)
-class Told:
-    """A reason and the words it is told in.
+def some(count: int, unit: Unit, words: ClassWords | None = None) -> str:
+    """Count a unit: 5 sixths, 1 ten; with the class's words also 3 wholes.
 
-    ``unit`` names are plural unless counted; the smaller unit of a reason is its ``small``. Ones are called
-    ones as a smaller unit and by the class's word for a whole as a larger one.
+    >>> from onewhole.number.unit import ONE
+    >>> some(3, ONE, ClassWords("strip", "strips")), some(1, ONE)
+    ('3 strips', '1 one')
     """
-
-    reason: Reason
-    words: ClassWords
-
-    def count(self, name: str) -> int:
-        """Return a count; TypeError when the detail is none."""
-        found = self.reason[name]
-        if isinstance(found, int):
-            return found
-        raise TypeError(_wrong(self.reason, name, "count"))
-
-    def quantity(self, name: str) -> Quantity:
-        """Return a written number; TypeError when the detail is none."""
-        found = self.reason[name]
-        if isinstance(found, Quantity):
-            return found
-        raise TypeError(_wrong(self.reason, name, "written number"))
-
-    def unit(self, name: str) -> Unit:
-        """Return a unit; TypeError when the detail is none."""
-        found = self.reason[name]
-        if isinstance(found, Unit):
-            return found
-        raise TypeError(_wrong(self.reason, name, "unit"))
-
-    def units(self) -> tuple[Unit, ...]:
-        """Return every unit of the reason, the largest first."""
-        return tuple(unit for _, unit in self.reason.details if isinstance(unit, Unit))
-
-    def number(self, name: str) -> str:
-        """Return a written number in plain text: 3 5/6."""
-        return text(self.quantity(name))
-
-    def small(self, count: int = 2) -> str:
-        """Return the name of the smaller unit: sixths, ones, inches."""
-        return unit_name(self.unit("small"), count)
-
-    def large(self, count: int = 2, name: str = "unit") -> str:
-        """Return the name of the larger unit: wholes (or the class's word), tens, feet."""
-        return unit_name(self.unit(name), count, self.words)
-
-    def some_small(self, name: str) -> str:
-        """Count the smaller unit: 5 sixths, 1 sixth."""
-        return f"{self.count(name)} {self.small(self.count(name))}"
-
-    def some_large(self, name: str) -> str:
-        """Count the larger unit: 3 wholes, 1 ten."""
-        return f"{self.count(name)} {self.large(self.count(name))}"
+    return f"{count} {unit_name(unit, count, words)}"
 
 
 def amount(quantity: Quantity, words: ClassWords) -> str:
@@ -77,7 +27,7 @@ def amount(quantity: Quantity, words: ClassWords) -> str:
     if quantity.ladder.style in {Style.PLACES, Style.DECIMAL}:
         return text(quantity)
     pairs = zip(quantity.counts, quantity.ladder.units, strict=True)
-    named = [f"{count} {unit_name(unit, count, words)}" for count, unit in pairs if count is not None]
+    named = [some(count, unit, words) for count, unit in pairs if count is not None]
     return " and ".join(filter(None, (", ".join(named[:-1]), named[-1])))
 
 
@@ -91,7 +41,3 @@ def single(quantity: Quantity) -> bool:
     if quantity.ladder.style in {Style.PLACES, Style.DECIMAL}:
         return True
     return [count for count in quantity.counts if count is not None] == [1]
-
-
-def _wrong(reason: Reason, name: str, wanted: str) -> str:
-    return f"{name} of the reason {reason.key} is not a {wanted}"

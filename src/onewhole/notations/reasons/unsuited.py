@@ -1,43 +1,44 @@
 """Why a strategy does not suit a problem."""
 
-from onewhole.notations.reasons.told import Told
+from typing import assert_never
+
+from onewhole.notations.text import text
+from onewhole.working.reasons.unsuited import (
+    AllOnesAlready,
+    NoShiftNeeded,
+    NothingLacking,
+    NothingToSetAside,
+    NoWholesToTake,
+    OtherOperation,
+    TooLittleToGive,
+    Unsuited,
+    WholeTooSmall,
+)
 
 
-def other_operation(_: Told) -> str:
-    """This way works only for the other sign, plus or minus."""
-    return "This way works only for the other sign, plus or minus."
+def unsuited(reason: Unsuited) -> str:
+    """Say why a strategy does not suit a problem.
 
-
-def all_ones_already(_: Told) -> str:
-    """These are whole numbers, so there are no pieces to change to."""
-    return "These are whole numbers, so there are no pieces to change to."
-
-
-def no_wholes_to_take(told: Told) -> str:
-    """5/6 has no larger units to take first."""
-    return f"{told.number('second')} has no larger units to take first."
-
-
-def nothing_to_set_aside(told: Told) -> str:
-    """4 has no smaller part to set aside."""
-    return f"{told.number('first')} has no smaller part to set aside."
-
-
-def whole_too_small(told: Told) -> str:
-    """7 is not enough to take 7 1/6 from."""
-    return f"{told.number('wholes')} is not enough to take {told.number('second')} from."
-
-
-def no_shift_needed(told: Told) -> str:
-    """3 is easy to take away as it is."""
-    return f"{told.number('second')} is easy to take away as it is."
-
-
-def nothing_lacking(told: Told) -> str:
-    """4 is full already, so there is nothing to give."""
-    return f"{told.number('first')} is full already, so there is nothing to give."
-
-
-def too_little_to_give(told: Told) -> str:
-    """2/6 is not enough to fill 1/6 up."""
-    return f"{told.number('second')} is not enough to fill {told.number('first')} up."
+    >>> from onewhole.number.quantity import whole
+    >>> unsuited(NothingLacking(whole(4)))
+    '4 is full already, so there is nothing to give.'
+    """
+    match reason:
+        case OtherOperation():
+            return "This way works only for the other sign, plus or minus."
+        case AllOnesAlready():
+            return "These are whole numbers, so there are no pieces to change to."
+        case NoWholesToTake(second):
+            return f"{text(second)} has no larger units to take first."
+        case NothingToSetAside(first):
+            return f"{text(first)} has no smaller part to set aside."
+        case WholeTooSmall(wholes, second):
+            return f"{text(wholes)} is not enough to take {text(second)} from."
+        case NoShiftNeeded(second):
+            return f"{text(second)} is easy to take away as it is."
+        case NothingLacking(first):
+            return f"{text(first)} is full already, so there is nothing to give."
+        case TooLittleToGive(first, second):
+            return f"{text(second)} is not enough to fill {text(first)} up."
+        case _:
+            assert_never(reason)

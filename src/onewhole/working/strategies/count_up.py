@@ -8,7 +8,8 @@ from itertools import pairwise
 from onewhole.number.quantity import Quantity, landmark
 from onewhole.statements.expression import minus, plus
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.jumping import CountedUp, JumpLengths
+from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.moves import total, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
@@ -46,14 +47,14 @@ def jump(bench: Bench) -> Bench:
     if len(places) == 1:
         return bench.now(result=Quantity(ladder, (0,) * len(ladder.units)))
     marks = [landmark(ladder, place) for place in places]
-    reason = because("jump_to_stops", start=marks[0], end=marks[-1])
+    reason = CountedUp(marks[0], marks[-1])
     bench = bench.say(plus(*(minus(to, fro) for fro, to in pairwise(marks))), reason, aside=True)
     lengths = [landmark(ladder, to - fro) for fro, to in pairwise(places)]
-    bench = bench.say(plus(*lengths), because("jump_lengths", jumps=len(lengths)))
+    bench = bench.say(plus(*lengths), JumpLengths(len(lengths)))
     return total(bench, *lengths)
 
 
-def _always(_: Bench) -> Reason | None:
+def _always(_: Bench) -> Unsuited | None:
     return None
 
 

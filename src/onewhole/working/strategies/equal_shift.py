@@ -6,7 +6,8 @@ Source: common practice, no source.
 from onewhole.number.quantity import Quantity, counted_in_parts, landmark, trimmed
 from onewhole.statements.expression import minus, plus
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.jumping import EasierToTake, SameToBoth
+from onewhole.working.reasons.unsuited import NoShiftNeeded, Unsuited
 from onewhole.working.strategies.moves import usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
@@ -31,14 +32,14 @@ def shift(bench: Bench) -> Bench:
     ladder = bench.first.ladder
     more = shift_of(bench.second)
     by = landmark(ladder, more)
-    reason = because("same_to_both", by=by, second=trimmed(bench.second))
+    reason = SameToBoth(by, trimmed(bench.second))
     says = minus(plus(trimmed(bench.first), by), plus(trimmed(bench.second), by))
     bench = bench.say(says, reason, aside=True)
     first, second = (
         landmark(ladder, bench.first.parts + more),
         landmark(ladder, bench.second.parts + more),
     )
-    bench = bench.say(minus(first, second), because("easier_to_take", second=second))
+    bench = bench.say(minus(first, second), EasierToTake(second))
     return bench.now(first=first.on(ladder), second=second.on(ladder))
 
 
@@ -48,10 +49,10 @@ def take(bench: Bench) -> Bench:
     return bench.now(result=counted_in_parts(ladder, bench.first.parts - bench.second.parts))
 
 
-def _unsuited(bench: Bench) -> Reason | None:
+def _unsuited(bench: Bench) -> Unsuited | None:
     if shift_of(bench.second):
         return None
-    return because("no_shift_needed", second=trimmed(bench.second))
+    return NoShiftNeeded(trimmed(bench.second))
 
 
 EQUAL_SHIFT = Strategy(

@@ -6,7 +6,8 @@ Source: common practice, no source.
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.statements.expression import minus, plus
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.taking import OpenedToTake, SetAside, TakenFromWhole
+from onewhole.working.reasons.unsuited import NothingToSetAside, Unsuited, WholeTooSmall
 from onewhole.working.strategies.moves import enough_of_each, total, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
@@ -19,7 +20,7 @@ def _parted(quantity: Quantity) -> tuple[Quantity, Quantity]:
 def set_aside(bench: Bench) -> Bench:
     """Part the wholes of the first number from its pieces."""
     wholes, pieces = _parted(bench.first)
-    reason = because("set_aside", wholes=wholes, pieces=pieces)
+    reason = SetAside(wholes, pieces)
     return bench.say(plus(minus(wholes, trimmed(bench.second)), pieces), reason)
 
 
@@ -28,19 +29,19 @@ def take_from_whole(bench: Bench) -> Bench:
     wholes, pieces = _parted(bench.first)
     ladder, second = bench.first.ladder, bench.second
     opened = enough_of_each(Bench(wholes.on(ladder), second, taken=True)).first
-    reason = because("open_to_take", wholes=wholes, opened=trimmed(opened))
+    reason = OpenedToTake(wholes, trimmed(opened))
     bench = bench.say(plus(minus(trimmed(opened), trimmed(second)), pieces), reason, aside=True)
     left = landmark(ladder, wholes.on(ladder).parts - second.parts)
-    bench = bench.say(plus(left, pieces), because("taken_from_whole", wholes=wholes, left=left))
+    bench = bench.say(plus(left, pieces), TakenFromWhole(wholes, left))
     return total(bench, left, pieces)
 
 
-def _unsuited(bench: Bench) -> Reason | None:
+def _unsuited(bench: Bench) -> Unsuited | None:
     wholes, pieces = _parted(bench.first)
     if not pieces.parts:
-        return because("nothing_to_set_aside", first=trimmed(bench.first))
+        return NothingToSetAside(trimmed(bench.first))
     if wholes.value < bench.second.value:
-        return because("whole_too_small", wholes=wholes, second=trimmed(bench.second))
+        return WholeTooSmall(wholes, trimmed(bench.second))
     return None
 
 

@@ -6,7 +6,8 @@ Source: common practice, no source (number line diagrams of 4.NF.B.3 and 3.MD.A.
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.statements.expression import plus
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.jumping import JumpedTo, JumpedToWhole, JumpedWholes
+from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.make_a_whole import lacking
 from onewhole.working.strategies.moves import something, total, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
@@ -19,10 +20,10 @@ def jump_wholes(bench: Bench) -> Bench:
     start = trimmed(bench.first)
     if not wholes.parts:
         return bench
-    reason = because("jump_wholes", start=start, wholes=wholes)
+    reason = JumpedWholes(start, wholes)
     bench = bench.say(plus(start, *something(wholes, pieces)), reason, aside=True)
     reached = landmark(ladder, bench.first.parts + wholes.on(ladder).parts)
-    bench = bench.say(plus(*something(reached, pieces)), because("jumped_to", reached=reached))
+    bench = bench.say(plus(*something(reached, pieces)), JumpedTo(reached))
     rest = Quantity(ladder, (*(0,) * last, bench.second.amounts[last]))
     return bench.now(first=reached.on(ladder), second=rest)
 
@@ -35,14 +36,14 @@ def jump_pieces(bench: Bench) -> Bench:
         return total(bench, trimmed(bench.first), trimmed(pieces))
     by, rest = landmark(ladder, lacks), landmark(ladder, pieces.parts - lacks)
     start = trimmed(bench.first)
-    reason = because("jump_to_whole", start=start, by=by)
+    reason = JumpedToWhole(start, by)
     bench = bench.say(plus(start, *something(by, rest)), reason, aside=True)
     reached = landmark(ladder, bench.first.parts + lacks)
-    bench = bench.say(plus(*something(reached, rest)), because("jumped_to", reached=reached))
+    bench = bench.say(plus(*something(reached, rest)), JumpedTo(reached))
     return total(bench, reached, rest)
 
 
-def _always(_: Bench) -> Reason | None:
+def _always(_: Bench) -> Unsuited | None:
     return None
 
 

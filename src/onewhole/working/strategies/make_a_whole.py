@@ -6,7 +6,8 @@ Source: common practice, no source (make a ten, carried to wholes).
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.statements.expression import minus, plus
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.jumping import GivenToMakeOne, WholeAndRest
+from onewhole.working.reasons.unsuited import NothingLacking, TooLittleToGive, Unsuited
 from onewhole.working.strategies.moves import total, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
@@ -27,21 +28,21 @@ def give(bench: Bench) -> Bench:
     ladder = bench.first.ladder
     lacks = lacking(bench.first)
     by = landmark(ladder, lacks)
-    reason = because("give_to_make_one", by=by, first=trimmed(bench.first))
+    reason = GivenToMakeOne(trimmed(bench.first), by)
     says = plus(plus(trimmed(bench.first), by), minus(trimmed(bench.second), by))
     bench = bench.say(says, reason, aside=True)
     filled = landmark(ladder, bench.first.parts + lacks)
     rest = landmark(ladder, bench.second.parts - lacks)
-    bench = bench.say(plus(filled, rest), because("whole_and_rest", filled=filled, rest=rest))
+    bench = bench.say(plus(filled, rest), WholeAndRest(filled, rest))
     return total(bench, filled, rest)
 
 
-def _unsuited(bench: Bench) -> Reason | None:
+def _unsuited(bench: Bench) -> Unsuited | None:
     lacks = lacking(bench.first)
     if not lacks:
-        return because("nothing_lacking", first=trimmed(bench.first))
+        return NothingLacking(trimmed(bench.first))
     if bench.second.parts < lacks:
-        return because("too_little_to_give", first=trimmed(bench.first), second=trimmed(bench.second))
+        return TooLittleToGive(trimmed(bench.first), trimmed(bench.second))
     return None
 
 

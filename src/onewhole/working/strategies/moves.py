@@ -5,7 +5,17 @@ from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
 from onewhole.statements.expression import Expression, Over, minus, plus
 from onewhole.working.bench import Bench
 from onewhole.working.fact import Fact, hard_difference, hard_sum
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.regrouping import (
+    AreWorth,
+    FullGroups,
+    MakesLarger,
+    OneIsWorth,
+    OpensOne,
+    OpensToMatch,
+    PutTogether,
+    WrittenTogether,
+)
+from onewhole.working.reasons.taking import AddedUnitByUnit, InAll, Left, TakenUnitByUnit
 
 
 def one_on(quantity: Quantity, rung: int, count: int = 1) -> Quantity:
@@ -27,17 +37,16 @@ def opened(bench: Bench, rung: int, times: int = 1) -> Bench:
     have, need = first.amounts[rung + 1], bench.second.amounts[rung + 1]
     fewer = Quantity(first.ladder, tuple([n - times * (at == rung) for at, n in enumerate(first.amounts)]))
     upper, lower = fewer.only(*range(rung + 1)), fewer.only(*range(rung + 1, len(units)))
-    if times == 1:
-        why = because("open_one", unit=unit, small=small, have=have, need=need)
-        worth = because("one_is_worth", unit=unit, small=small, ratio=loose)
-    else:
-        why = because("open_to_match", times=times, unit=unit, small=small)
-        worth = because("are_worth", times=times, unit=unit, small=small, had=loose)
+    why, worth = (
+        (OpensOne(unit, small, have, need), OneIsWorth(unit, small, loose))
+        if times == 1
+        else (OpensToMatch(unit, small, times), AreWorth(unit, small, times, loose))
+    )
     whole_ones, pieces = one_on(first, rung, times), one_on(first, rung + 1, loose)
     bench = bench.say(bench.joined(*something(upper, whole_ones, lower)), why, aside=True)
     bench = bench.say(bench.joined(*something(upper, pieces, lower)), worth, aside=True)
     after = first.regroup(rung, times)
-    reason = because("put_together", small=small, opened=loose, had=have, now=after.amounts[rung + 1])
+    reason = PutTogether(small, loose, have, after.amounts[rung + 1])
     bench = bench.now(first=after)
     return bench.say(bench.joined(trimmed(after)), reason)
 
@@ -69,8 +78,8 @@ def unit_by_unit(bench: Bench) -> Bench:
     pairs = tuple(zip(first.amounts, second.amounts, strict=True))
     counts = tuple([a - b if taken else a + b for a, b in pairs])
     facts = [hard_difference(a, b) if taken else hard_sum(a, b) for a, b in pairs]
-    used = (unit for unit, pair in zip(first.ladder.units, pairs, strict=True) if any(pair))
-    reason = Reason("unit_from_unit" if taken else "unit_to_unit", tuple(("unit", unit) for unit in used))
+    used = tuple([unit for unit, pair in zip(first.ladder.units, pairs, strict=True) if any(pair)])
+    reason = TakenUnitByUnit(used) if taken else AddedUnitByUnit(used)
     says = _apart(first, second, taken=taken)
     bench = bench.say(says, reason, aside=True, facts=facts)
     return bench.now(result=Quantity(first.ladder, counts))
@@ -97,14 +106,14 @@ LONG = 10
 def usual_form(bench: Bench) -> Bench:
     """Say what is left (or there is in all), and put full groups together into the next larger unit."""
     result = bench.found()
-    reason = because("left" if bench.taken else "in_all", result=trimmed(result))
+    reason = Left(trimmed(result)) if bench.taken else InAll(trimmed(result))
     bench = bench.say(trimmed(result), reason)
     for rung in reversed(range(1, len(result.counts))):
         times = result.amounts[rung] // result.ladder.ratios[rung - 1]
         if times and (len(result.counts) == 2 or times < LONG):
             bench, result = _composed(bench, result, rung, times)
     answer = usual_in_parts(result.ladder, result.parts)
-    return bench.say(answer, because("write_together", result=answer)).now(result=answer)
+    return bench.say(answer, WrittenTogether(answer)).now(result=answer)
 
 
 def _composed(bench: Bench, result: Quantity, rung: int, times: int) -> tuple[Bench, Quantity]:
@@ -114,11 +123,11 @@ def _composed(bench: Bench, result: Quantity, rung: int, times: int) -> tuple[Be
     )
     upper, lower = rest.only(*range(rung)), rest.only(*range(rung, len(units)))
     groups = one_on(result, rung, times * ratio)
-    reason = because("full_groups", small=units[rung], ratio=ratio, times=times, unit=units[rung - 1])
-    bench = bench.say(plus(*something(upper, groups, lower)), reason, aside=True)
+    full = FullGroups(units[rung - 1], units[rung], ratio, times)
+    bench = bench.say(plus(*something(upper, groups, lower)), full, aside=True)
     after = result.compose(rung - 1, times)
-    reason = because("make_one", unit=units[rung - 1], times=times, small=units[rung], had=times * ratio)
-    return bench.say(trimmed(after), reason), after
+    made = MakesLarger(units[rung - 1], units[rung], times, times * ratio)
+    return bench.say(trimmed(after), made), after
 
 
 def total(bench: Bench, *parts: Quantity) -> Bench:

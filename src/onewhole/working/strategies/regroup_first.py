@@ -5,12 +5,12 @@ Source: the algorithm by place value of 4.NBT.B.4, carried to mixed numbers (4.N
 """
 
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason
+from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.moves import enough_of_each, unit_by_unit, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
 
-def _always(_: Bench) -> Reason | None:
+def _always(_: Bench) -> Unsuited | None:
     return None
 
 

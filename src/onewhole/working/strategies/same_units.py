@@ -7,7 +7,7 @@ from onewhole.number.ladder import Ladder, Style, joined
 from onewhole.number.quantity import Quantity, trimmed, usual, whole
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus
 from onewhole.working.line import Line
-from onewhole.working.reason import because
+from onewhole.working.reasons.renaming import CutAgain, SamePlaces, SameSizePieces
 
 #: Quantities with their signs: True where the quantity is taken away.
 Signed = tuple[tuple[Quantity, bool], ...]
@@ -35,12 +35,12 @@ def same_units(signed: Signed) -> Counted:
         return moved, ()
     small = ladder.units[-1]
     if ladder.style is Style.DECIMAL:
-        return moved, (Line(row(shown), because("same_places", small=small)),)
-    renamed = Line(row(shown), because("same_size_pieces", small=small))
+        return moved, (Line(row(shown), SamePlaces(small)),)
+    renamed = Line(row(shown), SameSizePieces(small))
     if any(quantity.ladder.style is Style.DECIMAL for quantity, _ in signed):
         return moved, (renamed,)
     cut = row((_cut(quantity, ladder.denominator), taken) for quantity, taken in signed)
-    return moved, (Line(cut, because("cut_each_again", small=small), aside=True), renamed)
+    return moved, (Line(cut, CutAgain(small), aside=True), renamed)
 
 
 def row(parts: Iterable[tuple[Expression, bool]]) -> Expression:

@@ -10,7 +10,9 @@ from onewhole.statements.expression import Expression, Over, Term, minus, plus
 from onewhole.statements.expression import Sum as Row
 from onewhole.working.bench import Bench
 from onewhole.working.fact import hard_difference, hard_sum
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.renaming import AllInPieces, WholesInPieces
+from onewhole.working.reasons.taking import PiecesAdded, PiecesTaken
+from onewhole.working.reasons.unsuited import AllOnesAlready, Unsuited
 from onewhole.working.strategies.moves import something, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
@@ -26,13 +28,10 @@ def change(bench: Bench) -> Bench:
     small = first.ladder.units[-1]
     if any(bench.first.amounts[:-1]) or any(bench.second.amounts[:-1]):
         parts = Row((Term(_spread(bench.first)), Term(_spread(bench.second), taken=bench.taken)))
-        reason = because(
-            "wholes_in_pieces", unit=first.ladder.units[0], small=small, ratio=first.ladder.worths[0]
-        )
+        reason = WholesInPieces(first.ladder.units[0], small, first.ladder.worths[0])
         bench = bench.say(parts, reason, aside=True)
     bench = bench.now(first=first, second=second)
-    reason = because("all_in_pieces", small=small, first=first.parts, second=second.parts)
-    return bench.say(bench.joined(trimmed(first)), reason)
+    return bench.say(bench.joined(trimmed(first)), AllInPieces(small, first.parts, second.parts))
 
 
 def join(bench: Bench) -> Bench:
@@ -40,7 +39,7 @@ def join(bench: Bench) -> Bench:
     a, b, taken = bench.first.parts, bench.second.parts, bench.taken
     count = a - b if taken else a + b
     small = bench.first.ladder.units[-1]
-    reason = because("pieces_from_pieces" if taken else "pieces_to_pieces", small=small, have=a, gone=b)
+    reason = PiecesTaken(small, a, b) if taken else PiecesAdded(small, a, b)
     if bench.first.ladder.style is Style.MIXED:
         tops = whole(a), whole(b)
         top = minus(*tops) if taken else plus(*tops)
@@ -59,9 +58,9 @@ def _spread(quantity: Quantity) -> Expression:
     return plus(*something(as_pieces, quantity.only(last)))
 
 
-def _unsuited(bench: Bench) -> Reason | None:
+def _unsuited(bench: Bench) -> Unsuited | None:
     if bench.first.ladder.style is Style.PLACES:
-        return because("all_ones_already")
+        return AllOnesAlready()
     return None
 
 

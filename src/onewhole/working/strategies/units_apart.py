@@ -4,12 +4,12 @@ Source: 4.NF.B.3.c (properties of operations), CCSSM (2010).
 """
 
 from onewhole.working.bench import Bench
-from onewhole.working.reason import Reason
+from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.moves import unit_by_unit, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
 
-def _always(_: Bench) -> Reason | None:
+def _always(_: Bench) -> Unsuited | None:
     return None
 
 

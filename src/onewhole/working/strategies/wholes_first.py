@@ -7,7 +7,8 @@ from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import minus, plus
 from onewhole.working.bench import Bench
 from onewhole.working.fact import hard_difference
-from onewhole.working.reason import Reason, because
+from onewhole.working.reasons.taking import LargerUnitFirst, PiecesTaken, UnitsTaken
+from onewhole.working.reasons.unsuited import NoWholesToTake, Unsuited
 from onewhole.working.strategies.moves import enough_at, something, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
@@ -34,7 +35,7 @@ def take_pieces(bench: Bench) -> Bench:
     stays = bench.first.only(*range(last))
     have, gone = bench.first.amounts[last], bench.second.amounts[last]
     pieces = minus(bench.first.only(last), bench.second.only(last))
-    reason = because("pieces_from_pieces", small=bench.first.ladder.units[last], have=have, gone=gone)
+    reason = PiecesTaken(bench.first.ladder.units[last], have, gone)
     says = plus(stays, pieces) if stays.parts else pieces
     bench = bench.say(says, reason, aside=True, facts=[hard_difference(have, gone)])
     left = (*bench.first.amounts[:last], have - gone)
@@ -49,20 +50,21 @@ def _take(bench: Bench, rung: int) -> Bench:
         first.ladder, tuple(a - (at == rung) * second.amounts[at] for at, a in enumerate(first.amounts))
     )
     more = (trimmed(rest),) if rest.parts else ()
-    reason = because("larger_units_first", unit=first.ladder.units[rung], gone=gone)
-    bench = bench.say(minus(trimmed(first), gone, *more), reason, aside=True)
-    reason = because(
-        "units_taken", unit=first.ladder.units[rung], had=first.amounts[rung], gone=second.amounts[rung]
+    bench = bench.say(
+        minus(trimmed(first), gone, *more),
+        LargerUnitFirst(first.ladder.units[rung], second.amounts[rung]),
+        aside=True,
     )
+    reason = UnitsTaken(first.ladder.units[rung], first.amounts[rung], second.amounts[rung])
     fact = hard_difference(first.amounts[rung], second.amounts[rung])
     bench = bench.say(minus(*something(trimmed(left)), *more), reason, facts=[fact])
     return bench.now(first=left, second=rest)
 
 
-def _unsuited(bench: Bench) -> Reason | None:
+def _unsuited(bench: Bench) -> Unsuited | None:
     if any(bench.second.amounts[:-1]):
         return None
-    return because("no_wholes_to_take", second=trimmed(bench.second))
+    return NoWholesToTake(trimmed(bench.second))
 
 
 WHOLES_FIRST = Strategy(

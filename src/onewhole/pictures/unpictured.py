@@ -1,0 +1,81 @@
+"""Why a picture does not suit a working: a closed family."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class TooManyParts:
+    """A whole has ``parts`` equal parts; ``most`` can be counted by looking."""
+
+    parts: int
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
+class TooManyWholes:
+    """The picture would need ``wholes`` wholes; ``most`` can be counted by looking."""
+
+    wholes: int
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
+class NotHundredths:
+    """A hundred grid shows tenths and hundredths, and a whole has ``parts`` parts."""
+
+    parts: int
+
+
+@dataclass(frozen=True, slots=True)
+class NoPlaceOnLine:
+    """The working is no sum, difference or comparison."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooManyJumps:
+    """The line would show ``jumps`` jumps; ``most`` stand apart."""
+
+    jumps: int
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToSplit:
+    """The working opens nothing and makes nothing."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoTensAndOnes:
+    """The numbers do not count in tens and ones."""
+
+
+@dataclass(frozen=True, slots=True)
+class NotPlaceByPlace:
+    """The strategy does not go place by place."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooMuchForBlocks:
+    """Blocks show two numbers, with ``most`` of the smallest place at most."""
+
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
+class NoRoom:
+    """Wholes and parts do not fit on one picture."""
+
+
+#: Every reason why a picture does not suit a working.
+Unpictured = (
+    TooManyParts
+    | TooManyWholes
+    | NotHundredths
+    | NoPlaceOnLine
+    | TooManyJumps
+    | NothingToSplit
+    | NoTensAndOnes
+    | NotPlaceByPlace
+    | TooMuchForBlocks
+    | NoRoom
+)

@@ -1,0 +1,66 @@
+"""Which of two numbers is more, and which number is missing."""
+
+from dataclasses import dataclass
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class WholesDecide:
+    """The larger units differ, and that decides."""
+
+    first: Quantity
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class SameSizeToCompare:
+    """Both numbers are written with pieces of one size."""
+
+    small: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AllInPiecesToCompare:
+    """Both numbers are counted in the smaller unit."""
+
+    small: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class OnlyCountsMatter:
+    """All pieces are of one size, so only the counts matter."""
+
+    small: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class CountDecides:
+    """``first`` and ``second`` count the same unit, and that decides."""
+
+    small: Unit
+    first: int
+    second: int
+
+
+@dataclass(frozen=True, slots=True)
+class UndoneToFind:
+    """What stands beside the blank is undone, so that the blank is alone."""
+
+
+@dataclass(frozen=True, slots=True)
+class GapRead:
+    """Both sides look alike, so the missing number can be read."""
+
+
+#: Every reason that compares or finds a missing number.
+Comparing = (
+    WholesDecide
+    | SameSizeToCompare
+    | AllInPiecesToCompare
+    | OnlyCountsMatter
+    | CountDecides
+    | UndoneToFind
+    | GapRead
+)

@@ -1,0 +1,72 @@
+"""Why a strategy does not suit a problem."""
+
+from dataclasses import dataclass
+
+from onewhole.number.quantity import Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class OtherOperation:
+    """The strategy is for the other sign."""
+
+
+@dataclass(frozen=True, slots=True)
+class AllOnesAlready:
+    """Whole numbers have no pieces to change to."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoWholesToTake:
+    """The second number has no larger units to take first."""
+
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToSetAside:
+    """The first number has no smaller part to set aside."""
+
+    first: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class WholeTooSmall:
+    """The wholes are not enough to take the second number from."""
+
+    wholes: Quantity
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class NoShiftNeeded:
+    """The second number is easy to take as it is."""
+
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class NothingLacking:
+    """The first number is full already."""
+
+    first: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class TooLittleToGive:
+    """The second number is not enough to fill the first one up."""
+
+    first: Quantity
+    second: Quantity
+
+
+#: Every reason why a strategy does not suit a problem.
+Unsuited = (
+    OtherOperation
+    | AllOnesAlready
+    | NoWholesToTake
+    | NothingToSetAside
+    | WholeTooSmall
+    | NoShiftNeeded
+    | NothingLacking
+    | TooLittleToGive
+)
