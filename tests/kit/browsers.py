@@ -58,8 +58,15 @@ def window(
     assert [one for one in wrong if not any(text in one for text in forgives)] == []
 
 
+def settled(page: Page) -> None:
+    """Wait until the page is laid out: its style sheets are there, and the fonts that they name."""
+    page.wait_for_load_state("load")
+    page.evaluate("document.body.offsetWidth; document.fonts.ready.then(() => null)")
+
+
 def broken_rules(page: Page) -> list[str]:
-    """Return what axe finds against its rules, each with its place."""
+    """Return what axe finds against its rules on the settled page, each with its place."""
+    settled(page)
     spec = find_spec("axe_playwright_python")
     assert spec is not None
     assert spec.origin is not None
@@ -70,5 +77,6 @@ def broken_rules(page: Page) -> list[str]:
 
 
 def runs_off(page: Page) -> bool:
-    """Say whether one would have to scroll sideways."""
+    """Say whether one would have to scroll sideways on the settled page."""
+    settled(page)
     return bool(page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth"))
