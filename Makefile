@@ -1,9 +1,10 @@
-# The project's commands. Each makes `.venv` when it is missing or older than the locks.
+# The project's commands. Each makes `.venv` and `node_modules` when it needs one that is missing or older than the locks.
 
 PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
 READY := $(VENV)/ready
+NODE := node_modules/ready
 CODE := $(wildcard src tests bench lab tools examples)
 
 .PHONY: run serve test walk lint format docs bench lab lock clean
@@ -18,6 +19,7 @@ serve: $(READY)
 
 # The checks that read the code come first, so that pytest has the last word.
 test: lint
+	npm test --silent
 	$(BIN)/pytest -n 2
 
 # Every problem of the small space by every strategy, and a million texts through the reader: a few minutes.
@@ -25,11 +27,13 @@ walk: $(READY)
 	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 $(BIN)/pytest -n 2 -rP \
 		tests/agreement/test_walk.py tests/statements/test_fuzz.py
 
-lint: $(READY)
+lint: $(READY) $(NODE)
 	$(BIN)/ruff check $(CODE)
 	$(BIN)/ruff format --check $(CODE)
 	$(BIN)/mypy
 	$(BIN)/lint-imports
+	npm run --silent lint
+	npm run --silent types
 
 format: $(READY)
 	$(BIN)/ruff check --fix $(CODE)
@@ -57,14 +61,23 @@ $(READY): requirements.lock requirements-dev.lock pyproject.toml
 	$(BIN)/python -m pip install --quiet --no-deps --no-build-isolation --editable .
 	@touch $@
 
-# Pins again what pyproject.toml asks for: `make lock`, or `make lock UPGRADE=--upgrade` for newer releases.
+# What reads the browser code; nothing is built with it, and nobody who only uses the program needs it.
+$(NODE): package.json package-lock.json
+	@command -v npm >/dev/null || { \
+		echo 'The checks of the browser code need Node 18 or newer, with npm. On Debian: apt-get install nodejs npm'; exit 1; }
+	npm ci --silent
+	@touch $@
+
+# Pins again what pyproject.toml and package.json ask for: `make lock`, or `make lock UPGRADE=--upgrade` for newer releases.
 # The locks hold names and versions only: no host, no path.
 COMPILE = $(BIN)/pip-compile --quiet --strip-extras --allow-unsafe --no-header --no-annotate \
 	--no-emit-index-url --no-emit-find-links --no-emit-trusted-host $(UPGRADE)
 lock: $(READY)
 	$(COMPILE) --output-file requirements.lock pyproject.toml
 	$(COMPILE) --extra dev --constraint requirements.lock --output-file requirements-dev.lock pyproject.toml
+	npm install --silent --package-lock-only
+	node tools/plain_lock.js
 
 clean:
-	rm -rf $(VENV) out build .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache
+	rm -rf $(VENV) node_modules out build .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache
 	rm -rf src/*.egg-info

@@ -117,7 +117,8 @@ def wished(ask: Ask) -> Told | Went:
         return Outcome(home, "The page is composed.", Draft(made.typed, made.told, made.recipe))
 
     work = ask.door.works.start("A page is composed", home, run, again=True)
-    return Told({"work": work.name}) if ask.field("script", "") else Went(f"/under-way/{work.name}")
+    shown = f"/under-way/{work.name}"
+    return Told({"work": work.name, "now": f"{shown}/now"}) if ask.field("script", "") else Went(shown)
 
 
 def saved(ask: Ask) -> Told:

@@ -8,7 +8,7 @@ from onewhole.web.long_work import Work
 def look(ask: Ask) -> Shown:
     """Show work; the page asks again by itself."""
     work = _work(ask)
-    return Shown("work.html", {"work": work, "seconds": ask.door.works.seconds(work)})
+    return Shown("work.html", {"work": work, "far": how_far(work, ask.door.works.seconds(work))})
 
 
 def now(ask: Ask) -> Told:
@@ -19,7 +19,7 @@ def now(ask: Ask) -> Told:
     return Told(
         {
             **made,
-            "seconds": ask.door.works.seconds(work),
+            "far": how_far(work, ask.door.works.seconds(work)),
             "done": work.done,
             "of": work.of,
             "ended": work.ended,
@@ -28,6 +28,19 @@ def now(ask: Ask) -> Told:
             "refused": work.refused,
         }
     )
+
+
+def how_far(work: Work, seconds: int | None) -> str:
+    """Return how far work is, in words; ``seconds`` is how long it goes on, None before its turn comes.
+
+    >>> how_far(Work("a", "A page is composed", "/", done=2, of=5), 9), how_far(Work("a", "", "/"), 1)
+    ('2 of 5', '1 second so far')
+    """
+    if work.of:
+        return f"{work.done} of {work.of}"
+    if seconds is None:
+        return "Waits for other work to end"
+    return f"{seconds} second{'' if seconds == 1 else 's'} so far"
 
 
 def _work(ask: Ask) -> Work:

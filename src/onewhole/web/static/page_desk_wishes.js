@@ -3,7 +3,7 @@
 import { ask, make, Refused, say } from "./kit.js";
 import { trying } from "./page_desk_refused.js";
 import { put, typed } from "./page_desk_text.js";
-import { howFar, over } from "./under_way.js";
+import { over } from "./under_way.js";
 
 const by = (id) => document.getElementById(id);
 const desk = by("desk");
@@ -24,7 +24,7 @@ async function made() {
   fields.set("script", "yes");
   const begun = await ask(wishes.action, fields);
   by("composing").textContent = "Composing goes on, also when you leave this page.";
-  const work = await over(begun.work, (now) => { by("so-far").textContent = howFar(now); });
+  const work = await over(begun.now, ({ far }) => { by("so-far").textContent = far; });
   if (work.refused) throw new Refused(422, { refused: work.refused });
   return work;
 }

@@ -1,5 +1,7 @@
 // Pupil: the button that prints the page.
 
-const button = document.getElementById("print");
+import { get } from "./kit.js";
+
+const button = get("print", HTMLButtonElement);
 button.hidden = false;
 button.addEventListener("click", () => window.print());

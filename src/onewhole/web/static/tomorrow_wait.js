@@ -1,20 +1,21 @@
 // Shows how far the reading of the earlier nights is, and loads the page again when it is over.
 
-import { say } from "./kit.js";
+import { find, say } from "./kit.js";
 import { over } from "./under_way.js";
 
-const section = document.querySelector("[data-work]");
-const bar = section.querySelector("progress");
-const told = section.querySelector(".how-far");
+const section = find(document, "[data-work]");
+const bar = find(section, "progress", HTMLProgressElement);
+const told = find(section, ".how-far");
 
-function show({ done, of }) {
+over(section.dataset.work ?? "", ({ of, done }) => {
   if (!of) return;
   bar.max = of;
   bar.value = done;
   told.textContent = `${done} of ${of} nights`;
-}
-
-over(section.dataset.work, show).then(
-  (work) => { if (work.refused) told.textContent = work.refused; else location.reload(); },
+}).then(
+  (work) => {
+    if (work.refused) told.textContent = work.refused;
+    else location.reload();
+  },
   (refused) => say(refused.message),
 );

@@ -1,27 +1,41 @@
 // Follows long work until it is over.
 
-import { ask, say } from "./kit.js";
+import { Refused, ask, say } from "./kit.js";
 
-/** Return work once it is over; until then `show` is told again and again how far it is. */
-export async function over(name, show) {
+/**
+ * Long work as the server tells it.
+ * @typedef {object} Work
+ * @property {number} done
+ * @property {number} of
+ * @property {number | null} seconds
+ * @property {string} far how far it is, in words
+ * @property {boolean} ended
+ * @property {string} said
+ * @property {string} refused
+ * @property {string} [typed]
+ * @property {string[]} [told]
+ * @property {string} [recipe]
+ */
+
+/**
+ * Return work once it is over; until then `show` is told again and again how far it is.
+ * @param {string} address where it is told how far the work is
+ * @param {(now: Work) => void} show
+ * @returns {Promise<Work>}
+ */
+export async function over(address, show) {
   for (;;) {
     let wait = 500;
     try {
-      const work = await ask(`/under-way/${name}/now`);
+      /** @type {Work} */
+      const work = await ask(address);
       if (work.ended) return work;
       show(work);
     } catch (error) {
-      if (error.status !== 0) throw error;
+      if (!(error instanceof Refused) || error.status !== 0) throw error;
       say(error.message);
       wait = 2000;
     }
     await new Promise((go) => { setTimeout(go, wait); });
   }
-}
-
-/** How far work is, in words. */
-export function howFar({ done, of, seconds }) {
-  if (of) return `${done} of ${of}`;
-  if (seconds === null) return "Waits for other work to end";
-  return seconds === 1 ? "1 second so far" : `${seconds} seconds so far`;
 }

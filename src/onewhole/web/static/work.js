@@ -1,17 +1,17 @@
-// Shows how far long work is; when it is over, the page tells where what it made is.
+// Shows how far long work is; when it is over, the page is loaded again and tells what was made or refused.
 
-import { say } from "./kit.js";
-import { howFar, over } from "./under_way.js";
+import { find, say } from "./kit.js";
+import { over } from "./under_way.js";
 
-const section = document.querySelector("[data-work]");
+const section = find(document, "[data-work]");
 const bar = section.querySelector("progress");
-const told = section.querySelector(".how-far");
 
-function show(work) {
-  told.textContent = howFar(work);
-  if (!work.of) return;
-  bar.max = work.of;
-  bar.value = work.done;
+if (bar) {
+  const told = find(section, ".how-far");
+  over(section.dataset.work ?? "", ({ of, done, far }) => {
+    told.textContent = far;
+    if (!of) return;
+    bar.max = of;
+    bar.value = done;
+  }).then(() => location.reload(), (refused) => say(refused.message));
 }
-
-if (bar) over(section.dataset.work, show).then(() => location.reload(), (refused) => say(refused.message));

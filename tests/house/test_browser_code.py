@@ -1,0 +1,40 @@
+"""The browser code stands under the same law as the rest: its checks are on, and nothing turns them off."""
+
+import json
+import re
+from pathlib import Path
+
+import pytest
+
+from tests.house.plan import ROOT, kept_files
+
+SCRIPTS = [path for path in kept_files() if path.suffix == ".js"]
+#: Ways to turn a check off in a file; ESLint and TypeScript read these words in comments.
+OFF = re.compile(r"eslint-disable|eslint\s+[\w-]+:|@ts-(?:nocheck|ignore|expect-error)")
+
+
+@pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
+def test_no_check_is_turned_off_in_a_script(path: Path) -> None:
+    """A rule that does not suit is changed for all, in eslint.config.js or jsconfig.json."""
+    assert not OFF.search(path.read_text(encoding="utf-8"))
+
+
+def test_no_function_is_over_sixty_lines() -> None:
+    """ESLint holds it, also for functions that are called where they stand."""
+    config = (ROOT / "eslint.config.js").read_text(encoding="utf-8")
+    assert '"max-lines-per-function": ["error", { max: 60, IIFEs: true }]' in config
+    assert '"max-lines": ["error", 400]' in config
+
+
+def test_the_lock_holds_no_address() -> None:
+    """Names, versions and checksums pin what is installed; the place it comes from is not ours."""
+    lock = (ROOT / "package-lock.json").read_text(encoding="utf-8")
+    assert "://" not in lock
+    assert json.loads(lock)["packages"][""]["devDependencies"]
+
+
+def test_versions_are_pinned() -> None:
+    """A version is a version, not a range."""
+    asked = json.loads((ROOT / "package.json").read_text(encoding="utf-8"))
+    assert not asked.get("dependencies"), "the program itself takes nothing from there"
+    assert all(re.fullmatch(r"\d+\.\d+\.\d+", one) for one in asked["devDependencies"].values())
