@@ -22,7 +22,7 @@ from time import perf_counter
 
 from measuring import process_megabytes
 
-from onewhole.desk.compose import Composed, compose
+from onewhole.desk.page.compose import Composed, compose
 from onewhole.sheets.candidates import Like, listed
 from onewhole.sheets.learning import doubts, learnt, most, settles
 from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, Skill, Wishes

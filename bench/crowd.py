@@ -13,13 +13,13 @@ from tempfile import TemporaryDirectory
 from time import perf_counter
 
 from onewhole.desk.crowd import crowd_file
-from onewhole.desk.sheets import sheet_in
-from onewhole.marking.answer import read_written
-from onewhole.marking.expected import expect
-from onewhole.marking.mark import ClassMarks, PupilMarks, mark_row
-from onewhole.marking.prior import from_class
-from onewhole.marking.tables import all_likelihoods, replies, tables
-from onewhole.marking.weighing import weights
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.marking.diagnosis.prior import from_class
+from onewhole.marking.diagnosis.tables import all_likelihoods, replies, tables
+from onewhole.marking.diagnosis.weighing import weights
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.expected import expect
+from onewhole.marking.reading.mark import ClassMarks, PupilMarks, mark_row
 from onewhole.presses.crowd_rows import crowd_rows
 
 ROOT = Path(__file__).parents[1]

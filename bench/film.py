@@ -23,7 +23,7 @@ from matplotlib import pyplot as plt
 from matplotlib.animation import AbstractMovieWriter, FuncAnimation
 from matplotlib.patches import Rectangle
 
-from onewhole.desk.lesson import lesson
+from onewhole.desk.walkthrough.lesson import lesson
 from onewhole.pictures.between import between
 from onewhole.pictures.scene import Box, Look, Piece, Scene
 from onewhole.presses.encoding import RATE, SETTINGS, encode_part

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from measuring import kilobytes, microseconds, process_megabytes
 
-from onewhole.desk.mark import mark
+from onewhole.desk.marking.mark import mark
 
 ROOM = Path(__file__).parents[1] / "examples" / "room12"
 PAPERS = 25

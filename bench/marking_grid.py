@@ -24,8 +24,8 @@ from urllib.parse import urlencode
 
 from serve import door, opened
 
-from onewhole.desk.classbook import open_book, set_night, start_room
-from onewhole.desk.marking_cells import Change, keep_cells
+from onewhole.desk.classes.class_records import open_book, set_night, start_room
+from onewhole.desk.marking.cells import Change, keep_cells
 
 SHEET = Path(__file__).parents[1] / "examples" / "room12" / "sheet.txt"
 SIZES = (25, 30)

@@ -17,10 +17,10 @@ from time import perf_counter
 
 from measuring import process_megabytes
 
-from onewhole.desk.mark import mark_files
-from onewhole.desk.plan import plan_pages
-from onewhole.desk.print_pages import sheet_pages
-from onewhole.desk.sheets import sheet_in
+from onewhole.desk.marking.mark import mark_files
+from onewhole.desk.page.print_pages import sheet_pages
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.desk.tomorrow.plan import plan_pages
 from onewhole.presses.pdf import press
 from onewhole.writers.printed import Printed
 

@@ -21,8 +21,8 @@ from time import perf_counter
 
 from measuring import process_megabytes
 
-from onewhole.desk.classbook import open_book
-from onewhole.desk.demo import fill_demo
+from onewhole.desk.classes.class_records import open_book
+from onewhole.desk.classes.demo import fill_demo
 
 STARTS, ROUNDS = 5, 30
 COMMAND = str(Path(sys.executable).with_name("onewhole"))

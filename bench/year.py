@@ -18,10 +18,10 @@ from time import perf_counter, sleep
 
 from starlette.testclient import TestClient
 
-from onewhole.desk.again import again
-from onewhole.desk.classbook import NightPage, Room, Store, room, set_night, start_room
-from onewhole.desk.patterns import patterns
-from onewhole.desk.reckoning import reckon_missing
+from onewhole.desk.classes.class_records import NightPage, Room, Store, room, set_night, start_room
+from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.page.patterns import patterns
+from onewhole.desk.page.recheck import again
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
 from onewhole.store.answers import KeptAnswer, keep_answer, keep_answers

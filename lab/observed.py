@@ -12,9 +12,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from lab.measures import Share
-from onewhole.marking.answer import read_written
-from onewhole.marking.expected import expect, is_fact_slip
-from onewhole.marking.mark import Mark, Remark, Tier, Verdict, mark
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.expected import expect, is_fact_slip
+from onewhole.marking.reading.mark import Mark, Remark, Tier, Verdict, mark
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
 

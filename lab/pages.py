@@ -6,8 +6,8 @@ from pathlib import Path
 from random import Random
 
 from lab.pupils import COLUMNS
-from onewhole.desk.compose import Wishes, compose
-from onewhole.marking.writing import alike
+from onewhole.desk.page.compose import Wishes, compose
+from onewhole.marking.reading.writing import alike
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 
 from lab.pupils import Pupil
 from lab.steps import page_of
-from onewhole.marking.answer import read_written
-from onewhole.marking.expected import Expected, expect
-from onewhole.marking.mark import Verdict, mark
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.expected import Expected, expect
+from onewhole.marking.reading.mark import Verdict, mark
 from onewhole.problems.problem import Problem
 
 WRONG_IF_SHOWN = 0.92

@@ -7,9 +7,9 @@ from io import StringIO
 
 from lab.pupils import Kind, Pupil
 from lab.steps import page_of
-from onewhole.marking.answers_table import read_answers
-from onewhole.marking.finding import Finding, Status, findings
-from onewhole.marking.mark import mark_class
+from onewhole.marking.diagnosis.finding import Finding, Status, findings
+from onewhole.marking.reading.answers_table import read_answers
+from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement

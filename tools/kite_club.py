@@ -1,8 +1,8 @@
 """What the invented kite club wrote on the demo's pages, one CSV a night: `python -m tools.kite_club`.
 
-The pages are the typed sheets in `src/onewhole/desk/kite_club`; a night's answers stand beside its page. Some
-pupils hold a steady idea that fades over the weeks; the others slip now and then. Run it after a change of a
-page, of an error pattern or of the lab.
+The pages are the typed sheets in `src/onewhole/desk/classes/kite_club`; a night's answers stand beside its
+page. Some pupils hold a steady idea that fades over the weeks; the others slip now and then. Run it after a
+change of a page, of an error pattern or of the lab.
 """
 
 import csv
@@ -13,10 +13,10 @@ from random import Random
 
 from lab.pupils import Kind, Pupil
 from lab.steps import page_of
-from onewhole.desk.sheets import sheet_in
+from onewhole.desk.page.sheets import sheet_in
 from onewhole.sheets.document import Sheet
 
-HERE = Path(__file__).parents[1] / "src" / "onewhole" / "desk" / "kite_club"
+HERE = Path(__file__).parents[1] / "src" / "onewhole" / "desk" / "classes" / "kite_club"
 #: Nights that the club has handed in; the page after them went home tonight.
 MARKED = 9
 PUPILS = 24

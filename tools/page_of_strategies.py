@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from importlib import import_module
 from types import ModuleType
 
-from onewhole.desk.work import ToldUnsuitedError, told, work
+from onewhole.desk.page.work import ToldUnsuitedError, told, work
 from onewhole.notations.reasons.unsuited import unsuited
 from onewhole.working import comparing, missing
 from onewhole.working.strategies.table import STRATEGIES

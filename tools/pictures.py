@@ -11,11 +11,11 @@ from pathlib import Path
 import pypdfium2  # type: ignore[import-untyped]
 from PIL import Image, ImageOps
 
-from onewhole.desk.lesson import lesson
-from onewhole.desk.mark import mark_files
-from onewhole.desk.plan import plan_pages
-from onewhole.desk.print_pages import sheet_pages
-from onewhole.desk.sheets import sheet_in
+from onewhole.desk.marking.mark import mark_files
+from onewhole.desk.page.print_pages import sheet_pages
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.desk.tomorrow.plan import plan_pages
+from onewhole.desk.walkthrough.lesson import lesson
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
 from onewhole.walkthroughs.fitting import fitted

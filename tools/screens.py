@@ -12,9 +12,9 @@ from pathlib import Path
 from PIL import Image
 from playwright.sync_api import Page
 
-from onewhole.desk.classbook import night_pages, open_book
-from onewhole.desk.demo import fill_demo
-from onewhole.desk.reckoning import reckon_missing
+from onewhole.desk.classes.class_records import night_pages, open_book
+from onewhole.desk.classes.demo import fill_demo
+from onewhole.desk.classes.marked_nights import reckon_missing
 from tests.kit.browsers import PHONE, WIDE, chromium, window
 from tests.kit.doors import Clock, Served, served
 

@@ -17,20 +17,22 @@ from importlib import import_module
 
 TYPE_CHECKING = False  # type checkers know the name; importing it from typing would cost more than all else
 if TYPE_CHECKING:
-    from onewhole.desk.audit import audit
-    from onewhole.desk.check import check
-    from onewhole.desk.mark import mark
-    from onewhole.desk.patterns import patterns
-    from onewhole.desk.work import work
+    from onewhole.desk.marking.mark import mark
+    from onewhole.desk.page.audit import audit
+    from onewhole.desk.page.check import check
+    from onewhole.desk.page.patterns import patterns
+    from onewhole.desk.page.work import work
 
 __version__ = "0.1.0"
 __all__ = ["audit", "check", "mark", "patterns", "work"]
 
+_FOLDERS = {"audit": "page", "check": "page", "mark": "marking", "patterns": "page", "work": "page"}
+
 
 def __getattr__(name: str) -> object:
     """Load an act of the desk by its name."""
-    if name in __all__:
-        return getattr(import_module(f"onewhole.desk.{name}"), name)
+    if name in _FOLDERS:
+        return getattr(import_module(f"onewhole.desk.{_FOLDERS[name]}.{name}"), name)
     msg = f"module {__name__!r} has no attribute {name!r}"
     raise AttributeError(msg)
 

@@ -4,7 +4,7 @@ from itertools import combinations
 
 import pytest
 
-from onewhole.desk.compose import _choice
+from onewhole.desk.page.compose import _choice
 from onewhole.presses.solver import SECONDS, bound
 from onewhole.presses.space_at_once import space
 from onewhole.sheets.candidates import listed

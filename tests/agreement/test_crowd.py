@@ -6,10 +6,10 @@ from random import Random
 import numpy as np
 import pytest
 
-from onewhole.marking.answer import read_written
-from onewhole.marking.answers_table import ClassAnswers, PupilAnswers
-from onewhole.marking.diagnosis import Weighed, weigh
-from onewhole.marking.mark import mark_class
+from onewhole.marking.diagnosis.diagnosis import Weighed, weigh
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.answers_table import ClassAnswers, PupilAnswers
+from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.presses.crowd import BLOCK, Block, Floats, Likeliest, Page, Row, crowd, likeliest, ready

@@ -3,11 +3,11 @@
 from fractions import Fraction
 from math import prod
 
-from onewhole.marking.chances import CARELESS, MEANS_RIGHT, MILLION
-from onewhole.marking.hypothesis import Footing, Hypothesis
-from onewhole.marking.prior import supposed
-from onewhole.marking.reply import Reply
-from onewhole.marking.weighing import FOOTINGS, STEADY, Rates
+from onewhole.marking.diagnosis.chances import CARELESS, MEANS_RIGHT, MILLION
+from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
+from onewhole.marking.diagnosis.prior import supposed
+from onewhole.marking.diagnosis.reply import Reply
+from onewhole.marking.diagnosis.weighing import FOOTINGS, STEADY, Rates
 from tests.kit.answers import all_right, by_pattern
 from tests.kit.odds import PAGE, known, one, weighed
 

@@ -4,10 +4,10 @@ import random
 
 import pytest
 
-from onewhole.marking.conversation import cost
-from onewhole.marking.diagnosis import weigh
-from onewhole.marking.finding import findings
-from onewhole.marking.seating import (
+from onewhole.marking.diagnosis.diagnosis import weigh
+from onewhole.marking.diagnosis.finding import findings
+from onewhole.marking.grouping.conversation import cost
+from onewhole.marking.grouping.group_program import (
     ANOTHER_THAN_BEFORE,
     ONE_MORE_GROUP,
     OUTSIDE_SIZES,

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.keep import back_up_daily, backups_folder, backups_of
+from onewhole.desk.keep.backups import back_up_daily, backups_folder, backups_of
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window

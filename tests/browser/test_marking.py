@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.marking_grid import cell_history
+from onewhole.desk.marking.grid import cell_history
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Served, served
 from tests.kit.marking_window import (

@@ -12,8 +12,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Dialog, Page, expect
 
-from onewhole.desk.classbook import open_book
-from onewhole.desk.marking_grid import cell_history
+from onewhole.desk.classes.class_records import open_book
+from onewhole.desk.marking.grid import cell_history
 from tests.kit.browsers import NEEDS_CHROMIUM, window
 from tests.kit.doors import Served, served
 from tests.kit.marking_window import all_kept, cell_of, class_with_night, open_grid, texts_on_disk, write_past

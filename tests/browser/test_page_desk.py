@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.classbook import night_pages, start_room
-from onewhole.desk.page_kept import keep_page, kept_versions
+from onewhole.desk.classes.class_records import night_pages, start_room
+from onewhole.desk.page.kept_pages import keep_page, kept_versions
 from onewhole.store.sheets import newest_sheets
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.busy import busy

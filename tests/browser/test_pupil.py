@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.demo import fill_demo
-from onewhole.desk.reckoning import reckon_missing
+from onewhole.desk.classes.demo import fill_demo
+from onewhole.desk.classes.marked_nights import reckon_missing
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Clock, served
 from tests.kit.keys import enter, go_to

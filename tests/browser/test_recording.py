@@ -12,9 +12,9 @@ import webvtt
 from numpy.typing import NDArray
 from playwright.sync_api import Browser, Page
 
-from onewhole.desk.board import board
-from onewhole.desk.classbook import night_page, set_night, start_room
-from onewhole.desk.film_plan import FilmPlan
+from onewhole.desk.classes.class_records import night_page, set_night, start_room
+from onewhole.desk.walkthrough.board import board
+from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.store.recordings import recordings_of
 from onewhole.store.steps import Step, steps_of
 from onewhole.walkthroughs.timeline import FRAMES

@@ -7,7 +7,7 @@ from zipfile import ZipFile
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.classbook import night_pages, room
+from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.store.answers import answers_of
 from onewhole.store.steps import Step, steps_of
 from tests.kit.browsers import NEEDS_CHROMIUM, broken_rules, runs_off, window

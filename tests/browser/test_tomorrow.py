@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.reckoning import reckon_missing
+from onewhole.desk.classes.marked_nights import reckon_missing
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, runs_off, window
 from tests.kit.club import small_club
 from tests.kit.doors import Served, served

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.marking.finding import CAUTION
+from onewhole.marking.diagnosis.finding import CAUTION
 from tests.kit.terminal import Terminal
 
 

@@ -16,8 +16,8 @@ import pytest
 
 from onewhole.cli.browser import Serve, browser_door
 from onewhole.cli.verbs import serve as verb
-from onewhole.desk.classbook import open_book
-from onewhole.desk.password import is_password, set_password
+from onewhole.desk.classes.class_records import open_book
+from onewhole.desk.keep.password import is_password, set_password
 from onewhole.errors import InputError
 from onewhole.web.serving import serve
 from tests.kit.certificates import NEEDS_OPENSSL, certificate

@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.mark import mark
-from onewhole.desk.plan import Tomorrow, plan_pages
-from onewhole.desk.print_pages import sheet_pages
+from onewhole.desk.marking.mark import mark
+from onewhole.desk.page.print_pages import sheet_pages
+from onewhole.desk.tomorrow.plan import Tomorrow, plan_pages
 from onewhole.sheets.reading import read_sheet
 from onewhole.writers.printed import Printed
 

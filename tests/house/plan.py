@@ -17,7 +17,7 @@ PURE_TOP = "5"
 def floors() -> tuple[tuple[str, tuple[str, ...]], ...]:
     """Every floor, top first: its number as the plan says it ("5", "0a", "" for errors.py) and its rooms."""
     contracts = tomllib.loads((ROOT / "pyproject.toml").read_text())["tool"]["importlinter"]["contracts"]
-    (layers,) = [contract["layers"] for contract in contracts if contract["type"] == "layers"]
+    (layers,) = [contract["layers"] for contract in contracts if contract["id"] == "floors"]
     rooms = [tuple(room.strip(" ()") for room in layer.split("|")) for layer in layers]
     numbers = ["", "0a", "0b", *(str(number) for number, _ in zip(count(1), rooms[3:], strict=False))]
     return tuple(zip(reversed(numbers), rooms, strict=True))

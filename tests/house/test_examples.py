@@ -2,10 +2,10 @@
 
 import runpy
 
-from onewhole.desk.audit import audit, audit_sheet
-from onewhole.desk.mark import mark
-from onewhole.desk.practice_pages import Tomorrow, practice_pages
-from onewhole.marking.finding import Status
+from onewhole.desk.marking.mark import mark
+from onewhole.desk.page.audit import audit, audit_sheet
+from onewhole.desk.tomorrow.practice_pages import Tomorrow, practice_pages
+from onewhole.marking.diagnosis.finding import Status
 from tests.house.plan import ROOT
 
 ROOM = ROOT / "examples" / "room12"

@@ -2,13 +2,14 @@
 
 from collections.abc import Mapping, Sequence
 
-from onewhole.desk.seats import seats
-from onewhole.marking.answer import read_written
-from onewhole.marking.answers_table import ClassAnswers, PupilAnswers
-from onewhole.marking.expected import Expected, expect
-from onewhole.marking.finding import Finding, findings
-from onewhole.marking.group import Group
-from onewhole.marking.mark import (
+from onewhole.desk.tomorrow.seats import seats
+from onewhole.marking.diagnosis.finding import Finding, findings
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.group_program import MEETS
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.answers_table import ClassAnswers, PupilAnswers
+from onewhole.marking.reading.expected import Expected, expect
+from onewhole.marking.reading.mark import (
     ANY_FORM,
     ClassMarks,
     FormWanted,
@@ -18,7 +19,6 @@ from onewhole.marking.mark import (
     mark_class,
     mark_row,
 )
-from onewhole.marking.seating import MEETS
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer

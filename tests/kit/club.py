@@ -2,7 +2,7 @@
 
 from datetime import UTC, date, datetime, timedelta
 
-from onewhole.desk.classbook import Store, set_night, start_room
+from onewhole.desk.classes.class_records import Store, set_night, start_room
 from onewhole.store.answers import KeptAnswer, keep_answers
 
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)

@@ -4,9 +4,9 @@ from datetime import date
 
 from playwright.sync_api import Locator, Page, expect
 
-from onewhole.desk.classbook import Store, set_night, start_room
-from onewhole.desk.marking_cells import Change, keep_cells
-from onewhole.desk.marking_grid import grid
+from onewhole.desk.classes.class_records import Store, set_night, start_room
+from onewhole.desk.marking.cells import Change, keep_cells
+from onewhole.desk.marking.grid import grid
 from tests.house.plan import ROOT
 from tests.kit.doors import NOW
 

@@ -3,10 +3,10 @@
 from collections.abc import Mapping, Sequence
 from functools import cache
 
-from onewhole.marking.diagnosis import Diagnosis, Weighed, weigh
-from onewhole.marking.expected import Expected, expect
-from onewhole.marking.finding import Finding, findings
-from onewhole.marking.tables import Tables, tables, typed_lines
+from onewhole.marking.diagnosis.diagnosis import Diagnosis, Weighed, weigh
+from onewhole.marking.diagnosis.finding import Finding, findings
+from onewhole.marking.diagnosis.tables import Tables, tables, typed_lines
+from onewhole.marking.reading.expected import Expected, expect
 from tests.kit.answers import TWELVE, marked_against, page
 
 PAGE = page()

@@ -7,11 +7,11 @@ from datetime import date
 from functools import cache
 from itertools import product
 
-from onewhole.desk.mark import Marked, mark
-from onewhole.desk.practice_pages import PracticePage, Tomorrow, practice_pages
-from onewhole.desk.print_pages import sheet_pages
-from onewhole.desk.report import Report, reports
-from onewhole.marking.first import see_first
+from onewhole.desk.marking.mark import Marked, mark
+from onewhole.desk.page.print_pages import sheet_pages
+from onewhole.desk.pupil.report import Report, reports
+from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
+from onewhole.marking.grouping.see_first import see_first
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet

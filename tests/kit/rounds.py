@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from onewhole.desk.demo import fill_demo
+from onewhole.desk.classes.demo import fill_demo
 from onewhole.web.handling import Way
 from tests.kit.doors import Opened, opened
 

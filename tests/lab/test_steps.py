@@ -9,9 +9,9 @@ from lab.pages import room12
 from lab.pupils import SUBTRACTING, Kind, Pupil
 from lab.steps import page_of
 from lab.trials import problems
-from onewhole.marking.answer import read_written
-from onewhole.marking.expected import expect
-from onewhole.marking.mark import Verdict, mark
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.expected import expect
+from onewhole.marking.reading.mark import Verdict, mark
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.pattern import Family
 from onewhole.notations.text import text

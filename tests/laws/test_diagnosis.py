@@ -5,11 +5,11 @@ from fractions import Fraction
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from onewhole.marking.chances import MEANS_RIGHT
-from onewhole.marking.diagnosis import Diagnosis
-from onewhole.marking.hypothesis import Hypothesis
-from onewhole.marking.reply import reply
-from onewhole.marking.weighing import WAYS, column, odds
+from onewhole.marking.diagnosis.chances import MEANS_RIGHT
+from onewhole.marking.diagnosis.diagnosis import Diagnosis
+from onewhole.marking.diagnosis.hypothesis import Hypothesis
+from onewhole.marking.diagnosis.reply import reply
+from onewhole.marking.diagnosis.weighing import WAYS, column, odds
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from tests.kit.answers import all_right, by_pattern

@@ -6,17 +6,17 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from onewhole.desk.seats import seats
-from onewhole.marking.answer import Unreadable, read_written
-from onewhole.marking.answers_table import AnswersError, read_answers
-from onewhole.marking.checking import Checked, check
-from onewhole.marking.diagnosis import weigh
-from onewhole.marking.expected import expect
-from onewhole.marking.finding import Finding, findings
-from onewhole.marking.group import Group
-from onewhole.marking.items import items
-from onewhole.marking.mark import ClassMarks, Verdict
-from onewhole.marking.tables import Tables, tables
+from onewhole.desk.tomorrow.seats import seats
+from onewhole.marking.diagnosis.diagnosis import weigh
+from onewhole.marking.diagnosis.finding import Finding, findings
+from onewhole.marking.diagnosis.tables import Tables, tables
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.reading.answer import Unreadable, read_written
+from onewhole.marking.reading.answers_table import AnswersError, read_answers
+from onewhole.marking.reading.checking import Checked, check
+from onewhole.marking.reading.expected import expect
+from onewhole.marking.reading.mark import ClassMarks, Verdict
+from onewhole.marking.reading.problem_stats import items
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem

@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.marking.mark import Mark, Remark, Tier, Verdict
+from onewhole.marking.reading.mark import Mark, Remark, Tier, Verdict
 from tests.kit.answers import one_mark
 
 #: What was observed (id, problem, answer, pattern, source). Two answers to one problem are two rows.

@@ -4,7 +4,7 @@ from itertools import permutations
 
 import pytest
 
-from onewhole.marking.ask_next import ask_next
+from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.notations.text import text
 from onewhole.sheets.audit import audit
 from onewhole.sheets.reading import read_sheet

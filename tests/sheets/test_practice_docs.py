@@ -3,7 +3,7 @@
 import re
 from pathlib import Path
 
-from onewhole.marking.bar import USUAL
+from onewhole.marking.reading.pass_mark import USUAL
 from onewhole.notations.text import text
 from onewhole.sheets.earlier_skill import earlier_skill
 from onewhole.sheets.find_the_slip import FIND, WRONG, false_signs

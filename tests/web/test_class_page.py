@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.desk.classbook import room
+from onewhole.desk.classes.class_records import room
 from tests.kit.doors import Opened
 
 

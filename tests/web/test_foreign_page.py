@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext
 
-from onewhole.desk.classbook import rooms
+from onewhole.desk.classes.class_records import rooms
 from tests.kit.browsers import NEEDS_CHROMIUM, chromium
 from tests.kit.doors import Served, served
 from tests.kit.rounds import lived_in

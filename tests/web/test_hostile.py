@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from pypdfium2 import PdfDocument  # type: ignore[import-untyped]
 
-from onewhole.desk.classbook import room
+from onewhole.desk.classes.class_records import room
 from onewhole.web.guard import POLICY
 from onewhole.web.routes import WAYS
 from tests.kit.browsers import CHROMIUM, chromium, window

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.keep import back_up_daily, backups_folder, backups_of
+from onewhole.desk.keep.backups import back_up_daily, backups_folder, backups_of
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil, pupils_of
 from onewhole.web.pages import keep

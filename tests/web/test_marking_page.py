@@ -8,8 +8,8 @@ from typing import Any
 
 import pytest
 
-from onewhole.desk.classbook import set_night, start_room
-from onewhole.desk.marking_grid import grid
+from onewhole.desk.classes.class_records import set_night, start_room
+from onewhole.desk.marking.grid import grid
 from onewhole.store.classes import name_pupil
 from tests.kit.doors import NOW, Answer, Opened, opened
 from tests.kit.marking_book import SHEET

@@ -9,8 +9,8 @@ from time import sleep
 import pikepdf
 import pytest
 
-from onewhole.desk.classbook import night_pages, start_room
-from onewhole.desk.page_kept import kept_versions
+from onewhole.desk.classes.class_records import night_pages, start_room
+from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.store.sheets import newest_sheets
 from tests.kit.busy import busy
 from tests.kit.doors import NOW, Opened, opened

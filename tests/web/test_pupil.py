@@ -9,9 +9,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classbook import room
-from onewhole.desk.keep import Erased
-from onewhole.desk.reckoning import reckon_missing
+from onewhole.desk.classes.class_records import room
+from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.keep.backups import Erased
 from onewhole.store.answers import KeptAnswer, keep_answer
 from tests.kit.doors import Opened
 from tests.kit.rounds import lived_in

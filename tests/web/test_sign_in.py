@@ -7,7 +7,7 @@ import pytest
 from httpx2 import Response
 from starlette.testclient import TestClient
 
-from onewhole.desk.password import set_password
+from onewhole.desk.keep.password import set_password
 from onewhole.web.app import app
 from onewhole.web.door import door_of
 from onewhole.web.guard import Gate

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser
 
-from onewhole.desk.password import set_password
+from onewhole.desk.keep.password import set_password
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, chromium, runs_off, window
 from tests.kit.doors import Served, served
 

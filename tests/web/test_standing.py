@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.password import set_password
+from onewhole.desk.keep.password import set_password
 from onewhole.errors import InputError
 from onewhole.web.standing import standing
 from tests.kit.certificates import NEEDS_OPENSSL, certificate

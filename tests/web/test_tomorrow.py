@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classbook import set_night
-from onewhole.desk.reckoning import leaves
-from onewhole.desk.tomorrow import morning
+from onewhole.desk.classes.class_records import set_night
+from onewhole.desk.classes.marked_nights import leaves
+from onewhole.desk.tomorrow.morning import morning
 from onewhole.store.classes import name_pupil
 from tests.kit.club import DAY, NOW, TYPED, small_club
 from tests.kit.doors import Opened, opened

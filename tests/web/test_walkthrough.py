@@ -6,14 +6,14 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.board import board
-from onewhole.desk.classbook import night_page, set_night, start_room
-from onewhole.desk.film_plan import FilmPlan, plan_of
+from onewhole.desk.classes.class_records import night_page, set_night, start_room
+from onewhole.desk.walkthrough.board import board
+from onewhole.desk.walkthrough.film_plan import FilmPlan, plan_of
 from onewhole.store.recordings import recordings_of
 from onewhole.store.settings import set_setting
 from onewhole.store.steps import Step, steps_of
 from onewhole.web.pages.walkthrough import FILES
-from tests.desk.test_recorded_film import beeps, webm
+from tests.desk.walkthrough.test_recorded_film import beeps, webm
 from tests.kit.doors import Answer, Opened, opened
 
 HOME = "/mine/1/night/1/walkthrough"

@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classbook import night_pages
-from onewhole.desk.reckoning import leaves
-from onewhole.desk.week import Step, week
+from onewhole.desk.classes.class_records import night_pages
+from onewhole.desk.classes.marked_nights import leaves
+from onewhole.desk.classes.week import Step, week
 from tests.kit.doors import Opened
 from tests.kit.rounds import lived_in
 

@@ -2,8 +2,8 @@
 
 import pytest
 
-from onewhole.desk.classbook import rooms
-from onewhole.desk.demo import NAME
+from onewhole.desk.classes.class_records import rooms
+from onewhole.desk.classes.demo import NAME
 from tests.kit.doors import Opened
 
 HOSTILE = ("<script>alert(1)</script>", '=HYPERLINK("x")', "\N{RIGHT-TO-LEFT OVERRIDE}gnp.live", "&lt;b&gt;")

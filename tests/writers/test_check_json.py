@@ -1,6 +1,6 @@
 """Checked chains as JSON objects."""
 
-from onewhole.marking.checking import RUN_ON, check
+from onewhole.marking.reading.checking import RUN_ON, check
 from onewhole.writers.check_json import checked_object
 
 

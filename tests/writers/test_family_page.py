@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from onewhole.marking.finding import CAUTION
+from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
 from onewhole.sheets.reading import read_sheet

@@ -3,10 +3,10 @@
 import json
 from datetime import date
 
-from onewhole.desk.seats import seats
-from onewhole.marking.finding import CAUTION, findings
-from onewhole.marking.items import items
-from onewhole.marking.mark import ClassMarks
+from onewhole.desk.tomorrow.seats import seats
+from onewhole.marking.diagnosis.finding import CAUTION, findings
+from onewhole.marking.reading.mark import ClassMarks
+from onewhole.marking.reading.problem_stats import items
 from onewhole.writers.marks_json import marks_object
 from tests.kit.answers import TWELVE, all_right, by_pattern, marked, page
 

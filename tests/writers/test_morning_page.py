@@ -5,10 +5,10 @@ from typing import Any
 
 import pytest
 
-from onewhole.desk.mark import Marked, mark
-from onewhole.marking.answer import read_written
-from onewhole.marking.first import see_first
-from onewhole.marking.placing import Place
+from onewhole.desk.marking.mark import Marked, mark
+from onewhole.marking.grouping.placement import Place
+from onewhole.marking.grouping.see_first import see_first
+from onewhole.marking.reading.answer import read_written
 from onewhole.misconceptions.catalogue import patterns, shows
 from onewhole.notations.speech import say
 from onewhole.notations.text import text

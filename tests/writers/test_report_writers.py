@@ -7,11 +7,11 @@ from typing import Any
 
 import pytest
 
-from onewhole.desk.mark import mark
-from onewhole.desk.report import Report, report
-from onewhole.marking.finding import CAUTION
-from onewhole.marking.notebook import Kept, Night
-from onewhole.marking.report import report as put_together
+from onewhole.desk.marking.mark import mark
+from onewhole.desk.pupil.report import Report, report
+from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.notebook import Kept, Night
+from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.sheets.header import Header
 from onewhole.writers.report_json import report_object

@@ -2,8 +2,8 @@
 
 import pytest
 
-from onewhole.marking.group import Group
-from onewhole.marking.placing import Place, Placing
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.placement import Place, Placing
 from onewhole.misconceptions.pattern import Family
 from onewhole.notations.words import ClassWords
 from onewhole.writers.reteaching import MOST, reteaching

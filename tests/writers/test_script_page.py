@@ -3,7 +3,7 @@
 import datetime as dt
 from typing import Any
 
-from onewhole.desk.lesson import lesson
+from onewhole.desk.walkthrough.lesson import lesson
 from onewhole.presses.pdf import press
 from onewhole.sheets.reading import read_sheet
 from onewhole.walkthroughs.fitting import fitted

@@ -5,7 +5,7 @@ from fractions import Fraction
 from itertools import pairwise
 from xml.etree.ElementTree import Element, fromstring
 
-from onewhole.marking.band import band
+from onewhole.marking.diagnosis.interval import band
 from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, last_weeks, skill_weeks_picture
 
 MONDAY = date(2026, 11, 23)

@@ -6,7 +6,7 @@ from rich.console import Console, RenderableType
 from rich.table import Table
 from rich.text import Text
 
-from onewhole.desk.mark import CAUTION, Marked, asked_of, fitting, shown_finding, shown_place
+from onewhole.desk.marking.mark import CAUTION, Marked, asked_of, fitting, shown_finding, shown_place
 
 _SIGNS = {"right": "✓", "form": "f", "wrong": "✗", "blank": "-", "unreadable": "?"}
 #: For a terminal that cannot write the signs: a ? in their place would say that an answer cannot be read.

@@ -8,8 +8,8 @@ from functools import partial
 from io import StringIO
 from pathlib import Path
 
-from onewhole.desk.sheets import sheet_in
-from onewhole.marking.finding import CAUTION
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.presses.crowd import Likeliest, crowd, likeliest, ready
 from onewhole.presses.crowd_rows import crowd_rows
 from onewhole.presses.files import write_parts

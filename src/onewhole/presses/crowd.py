@@ -14,13 +14,13 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
-from onewhole.marking.answer import read_written
-from onewhole.marking.expected import Expected, expect
-from onewhole.marking.hypothesis import Hypothesis
-from onewhole.marking.prior import BILLION, NOTHING, Learnt, supposed
-from onewhole.marking.reply import Reply, reply
-from onewhole.marking.tables import Tables, tables
-from onewhole.marking.weighing import WAYS, column
+from onewhole.marking.diagnosis.hypothesis import Hypothesis
+from onewhole.marking.diagnosis.prior import BILLION, NOTHING, Learnt, supposed
+from onewhole.marking.diagnosis.reply import Reply, reply
+from onewhole.marking.diagnosis.tables import Tables, tables
+from onewhole.marking.diagnosis.weighing import WAYS, column
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.expected import Expected, expect
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.problems.problem import Problem
@@ -123,7 +123,7 @@ def crowd(page: Page, rows: Callable[[], Iterable[Row]], *, workers: int = 1) ->
     """Yield the odds of all pupils, block by block in their order; they are taken as one class.
 
     ``rows`` gives the pupils, and is called twice: what is supposed of one pupil is learnt from all the
-    others (:func:`onewhole.marking.prior.from_class`). One thread reads while ``workers`` others work at the
+    others (:func:`.prior.from_class`). One thread reads while ``workers`` others work at the
     products: with two cores one is best (as measured, see `bench/crowd.py`).
     """
     reading = _Reading(page)

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from onewhole.errors import InputError
-from onewhole.marking.answers_table import DELIMITERS, read_answers
+from onewhole.marking.reading.answers_table import DELIMITERS, read_answers
 from onewhole.presses.crowd import Row
 from onewhole.problems.problem import Problem
 
@@ -13,7 +13,7 @@ from onewhole.problems.problem import Problem
 def crowd_rows(path: Path, problems: Sequence[Problem]) -> Iterator[Row]:
     r"""Yield the pupils of a file: each with a cell a problem, in the order of the page.
 
-    The table is that of :func:`onewhole.marking.answers_table.read_answers`: first column ``pupil``, the
+    The table is that of :func:`.answers_table.read_answers`: first column ``pupil``, the
     others the labels of the problems in any order. A row that ends early leaves the rest empty. Pupils' codes
     are not compared with one another. Raises InputError, with the line, for what is no such table; rows
     before it have been yielded by then.

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
-from onewhole.desk.classbook import Room, Store, room
+from onewhole.desk.classes.class_records import Room, Store, room
 from onewhole.errors import InputError
 from onewhole.web.door import DEMO, Door
 

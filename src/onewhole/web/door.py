@@ -6,8 +6,8 @@ from datetime import date, datetime
 from pathlib import Path
 from threading import Lock
 
-from onewhole.desk.classbook import NotThere, Store, open_book
-from onewhole.desk.keep import remove_kept
+from onewhole.desk.classes.class_records import NotThere, Store, open_book
+from onewhole.desk.keep.backups import remove_kept
 from onewhole.web.long_work import Works
 
 #: The class's own file, and the demo's, which is never mixed with it.

@@ -15,7 +15,7 @@ from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
 
-from onewhole.desk.classbook import NotThere, StoreRefused
+from onewhole.desk.classes.class_records import NotThere, StoreRefused
 from onewhole.errors import InputError, OnewholeError
 from onewhole.web.ask import Answer, Ask, Given, Lent, Shown, Told, Went
 from onewhole.web.door import Door

@@ -11,7 +11,7 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, RedirectResponse, Response
 from starlette.routing import BaseRoute, Route
 
-from onewhole.desk.password import PasswordRefused, is_password
+from onewhole.desk.keep.password import PasswordRefused, is_password
 from onewhole.web.forms import form_of
 from onewhole.web.guard import Gate
 from onewhole.web.handling import refused_form, sealed

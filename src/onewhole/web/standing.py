@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from ipaddress import IPv4Address, IPv6Address, ip_address
 from pathlib import Path
 
-from onewhole.desk.password import has_password
+from onewhole.desk.keep.password import has_password
 from onewhole.errors import InputError
 
 HERE = "127.0.0.1"

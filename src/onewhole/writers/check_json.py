@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from onewhole.marking.checking import RUN_ON, Checked, FalseSign
+from onewhole.marking.reading.checking import RUN_ON, Checked, FalseSign
 from onewhole.notations.text import text
 
 Json = dict[str, object]

@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from datetime import date
 from fractions import Fraction
 
-from onewhole.marking.finding import CAUTION, Finding
-from onewhole.marking.group import Group
-from onewhole.marking.items import Item
-from onewhole.marking.mark import ClassMarks, PupilMarks
+from onewhole.marking.diagnosis.finding import CAUTION, Finding
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.reading.mark import ClassMarks, PupilMarks
+from onewhole.marking.reading.problem_stats import Item
 from onewhole.notations.text import text
 from onewhole.statements.statement import Statement
 

@@ -4,14 +4,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import assert_never
 
-from onewhole.marking.answer import Blank, Unreadable, Written
-from onewhole.marking.finding import CAUTION, Finding
-from onewhole.marking.first import SeeFirst
-from onewhole.marking.group import Group
-from onewhole.marking.items import Item
-from onewhole.marking.mark import ClassMarks, PupilMarks, Verdict
-from onewhole.marking.missed import missed
-from onewhole.marking.placing import Place, listed
+from onewhole.marking.diagnosis.finding import CAUTION, Finding
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.missed import missed
+from onewhole.marking.grouping.placement import Place, listed
+from onewhole.marking.grouping.see_first import SeeFirst
+from onewhole.marking.reading.answer import Blank, Unreadable, Written
+from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
+from onewhole.marking.reading.problem_stats import Item
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.problems.problem import Problem

@@ -2,8 +2,8 @@
 
 from datetime import date
 
-from onewhole.marking.finding import CAUTION
-from onewhole.marking.report import Report, Row
+from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.report import Report, Row
 from onewhole.notations.text import text
 from onewhole.writers.marks_json import Json, finding_object, odds
 

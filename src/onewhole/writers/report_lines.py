@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from datetime import date
 
-from onewhole.marking.finding import CAUTION
-from onewhole.marking.report import Report, Row
+from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.report import Report, Row
 from onewhole.notations.text import text
 from onewhole.writers.report_words import asked_of, beside, found, says
 

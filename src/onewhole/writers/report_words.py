@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.marking.diagnosis import Patterns
-from onewhole.marking.evidence import Speaks
-from onewhole.marking.finding import Status
-from onewhole.marking.mark import Remark, Tier, Verdict
-from onewhole.marking.placing import listed
-from onewhole.marking.report import Report, Row
+from onewhole.marking.diagnosis.diagnosis import Patterns
+from onewhole.marking.diagnosis.evidence import Speaks
+from onewhole.marking.diagnosis.finding import Status
+from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.grouping.placement import listed
+from onewhole.marking.reading.mark import Remark, Tier, Verdict
 from onewhole.misconceptions.catalogue import by_id
 
 HUNDRED = 100

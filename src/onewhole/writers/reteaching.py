@@ -1,7 +1,7 @@
 """What to do with a group tomorrow: one idea for each family of patterns. Common practice, no source."""
 
-from onewhole.marking.group import Group
-from onewhole.marking.placing import Place
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.placement import Place
 from onewhole.misconceptions.pattern import Family
 from onewhole.notations.words import ClassWords
 

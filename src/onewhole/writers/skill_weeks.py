@@ -6,7 +6,7 @@ from datetime import date
 from fractions import Fraction
 from xml.etree.ElementTree import Element, SubElement, tostring
 
-from onewhole.marking.band import Band
+from onewhole.marking.diagnosis.interval import Band
 from onewhole.notations.pencil import APART, BOLD, FAINT, GRID, HATCH, INK, LINE, PAPER, SQUARE
 from onewhole.notations.svg import NAMESPACE, mm
 
@@ -36,7 +36,7 @@ def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
     the counts and the Monday of the week. Weeks follow each other without a gap, also those in which nothing
     was answered. Title and description say the same in words. Returns "" where nothing was answered.
 
-    >>> from onewhole.marking.band import band
+    >>> from onewhole.marking.diagnosis.interval import band
     >>> drawn = skill_weeks_picture([SkillRow("comparing", {date(2026, 11, 23): band(3, 4)})])
     >>> "3 of 4" in drawn, drawn.count("<title")
     (True, 1)

@@ -3,11 +3,11 @@
 from collections.abc import Sequence
 from datetime import date
 
-from onewhole.marking.answer import Blank, Unreadable, Written
-from onewhole.marking.evidence import Speaks
-from onewhole.marking.finding import CAUTION
-from onewhole.marking.mark import Verdict
-from onewhole.marking.report import Report, Row
+from onewhole.marking.diagnosis.evidence import Speaks
+from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.reading.answer import Blank, Unreadable, Written
+from onewhole.marking.reading.mark import Verdict
 from onewhole.sheets.header import Header
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named

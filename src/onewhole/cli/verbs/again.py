@@ -6,7 +6,7 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.clock import now
-from onewhole.desk import again as desk
+from onewhole.desk.page import recheck as desk
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet of the night.")]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]

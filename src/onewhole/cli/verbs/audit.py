@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from onewhole.desk import audit as desk
+from onewhole.desk.page import audit as desk
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 Strict = Annotated[bool, typer.Option("--strict", help="End with 1 when anything is found.")]

@@ -6,7 +6,7 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.typed import standard_input
-from onewhole.desk import check as desk
+from onewhole.desk.page import check as desk
 
 Chain = Annotated[
     str, typer.Argument(metavar="CHAIN", help="The equalities, in quotes; - reads them from standard input.")

@@ -7,8 +7,8 @@ from typing import Annotated
 
 import typer
 
-from onewhole.desk import compose as desk
-from onewhole.desk.wishing import USUAL, Typed, wished
+from onewhole.desk.page import compose as desk
+from onewhole.desk.page.parse_wishes import USUAL, Typed, wished
 
 Skill = Annotated[
     str,

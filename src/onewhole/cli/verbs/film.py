@@ -11,10 +11,10 @@ from rich.console import Console
 from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 
 from onewhole.cli.clock import now
-from onewhole.desk.choices import kind_named
-from onewhole.desk.film import Shown, Wishes, film_sheet
-from onewhole.desk.sheets import sheet_in
-from onewhole.desk.voicing import SILENT
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.desk.walkthrough.film import Shown, Wishes, film_sheet
+from onewhole.desk.walkthrough.film_options import kind_named
+from onewhole.desk.walkthrough.soundtrack_choice import SILENT
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to film into.")]

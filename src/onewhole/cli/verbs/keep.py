@@ -10,9 +10,9 @@ from typing import Annotated, assert_never
 import typer
 
 from onewhole.cli.clock import now
-from onewhole.desk import keep
-from onewhole.desk.classbook import Store, rooms
-from onewhole.desk.held import put_held
+from onewhole.desk.classes.class_records import Store, rooms
+from onewhole.desk.keep import backups as desk
+from onewhole.desk.pupil.pupil_export import put_held
 from onewhole.errors import InputError
 
 
@@ -66,9 +66,9 @@ def run(
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
     if do is Act.RESTORE:
-        _say(_restored(keep.restore_backup(_needed(saved, "--from", "the backup"), file, now())))
+        _say(_restored(desk.restore_backup(_needed(saved, "--from", "the backup"), file, now())))
         return 0
-    book = keep.open_kept(file)
+    book = desk.open_kept(file)
     try:
         _say(_done(do, book, to, room, pupil, day, yes=yes, backups=backups))
     finally:
@@ -84,7 +84,7 @@ def _done(
             yield from _shown(book)
         case Act.BACKUP:
             goal = _needed(to, "--to", "the new file")
-            keep.back_up(book, goal)
+            desk.back_up(book, goal)
             yield f"All that is kept is in {goal}."
         case Act.EXPORT:
             for path in put_held(book, room, _child(pupil), to or Path("out")):
@@ -94,10 +94,10 @@ def _done(
             yield from _erased(book, room, code, yes=yes, backups=backups)
         case Act.UNTIL:
             if day:
-                keep.set_keep_until(book, None if day == "never" else _day(day))
+                desk.set_keep_until(book, None if day == "never" else _day(day))
             yield _until(book)
         case Act.CLEAN:
-            keep.clean(book)
+            desk.clean(book)
             yield "No trace of what was erased is in the file."
         case Act.RESTORE:
             raise AssertionError(do)
@@ -111,13 +111,13 @@ def _shown(book: Store) -> Iterator[str]:
         for pupil in room.pupils:
             yield f"   {_plain(room.shown(pupil.code))}"
     yield _until(book)
-    saved = keep.backups_of(book.path)
+    saved = desk.backups_of(book.path)
     yield f"Automatic backups: {len(saved) or 'none'}"
     for one in saved:
         yield f"   {_near(book, one.path)}"
 
 
-def _restored(done: keep.Restored) -> Iterator[str]:
+def _restored(done: desk.Restored) -> Iterator[str]:
     if done.aside:
         yield f"What stood there was damaged, or not the file of a class. It is kept as {done.aside.name}."
     if done.before:
@@ -133,7 +133,7 @@ def _erased(book: Store, room: int, code: str, *, yes: bool, backups: bool) -> I
             print()
             raise InputError("Nothing was erased", remedy=f"Type {code} when you are asked, or give --yes.")
     made = book.path.with_name(f"{book.path.stem}-made") / "mine"  # where the browser door puts its pages
-    done = keep.erase_everywhere(book, room, code, backups=backups, made=made)
+    done = desk.erase_everywhere(book, room, code, backups=backups, made=made)
     yield f"{code} is erased."
     if done.traces:
         yield f"{done.traces}. Close other windows and make room, then: onewhole keep clean."
@@ -155,10 +155,10 @@ def _plain(name: str) -> str:
 
 
 def _until(book: Store) -> str:
-    last = keep.keep_until(book)
+    last = desk.keep_until(book)
     if last is None:
         return "No last day is set."
-    if keep.is_over(book, now().astimezone().date()):
+    if desk.is_over(book, now().astimezone().date()):
         return f"The last day was {last}: it is over. Nothing is erased by itself."
     return f"The last day is {last}."
 

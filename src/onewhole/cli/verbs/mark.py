@@ -10,8 +10,9 @@ import typer
 from onewhole.cli.clock import now
 from onewhole.cli.odds import odds_typed
 from onewhole.cli.tables import marked_tables
-from onewhole.desk import mark as desk
-from onewhole.desk import notebooks, report
+from onewhole.desk.classes import notebooks
+from onewhole.desk.marking import mark as desk
+from onewhole.desk.pupil import report
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[

@@ -6,8 +6,8 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.clock import now
-from onewhole.desk import mark as marks
-from onewhole.desk.night import night
+from onewhole.desk.marking import mark as marks
+from onewhole.desk.tomorrow.night import night
 
 Folder = Annotated[
     Path,

@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from onewhole.desk import patterns as desk
+from onewhole.desk.page import patterns as desk
 
 Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '9 5/8 - 4 6/8'.")]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]

@@ -6,8 +6,8 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.clock import now
-from onewhole.desk import mark as marks
-from onewhole.desk.plan import plan, tomorrow
+from onewhole.desk.marking import mark as marks
+from onewhole.desk.tomorrow.plan import plan, tomorrow
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[

@@ -7,8 +7,8 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.clock import now
-from onewhole.desk.print_pages import print_pages
-from onewhole.desk.sheets import sheet_in
+from onewhole.desk.page.print_pages import print_pages
+from onewhole.desk.page.sheets import sheet_in
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]

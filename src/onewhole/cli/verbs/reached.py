@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from onewhole.desk import again as desk
+from onewhole.desk.page import recheck as desk
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[

@@ -13,9 +13,9 @@ from onewhole.cli import clock
 from onewhole.cli.browser import browser_door
 from onewhole.cli.data_folder import data_folder, made_private
 from onewhole.cli.refusal import told
-from onewhole.desk.classbook import open_book
-from onewhole.desk.keep import back_up_daily, backups_folder
-from onewhole.desk.password import LEAST, set_password
+from onewhole.desk.classes.class_records import open_book
+from onewhole.desk.keep.backups import back_up_daily, backups_folder
+from onewhole.desk.keep.password import LEAST, set_password
 from onewhole.errors import InputError, OnewholeError
 
 ClassFile = Annotated[

@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from onewhole.desk import stories as desk
+from onewhole.desk.page import stories as desk
 
 Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '5 1/3 - 2 2/3'.")]
 Kind = Annotated[

@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from onewhole.desk import work as desk
+from onewhole.desk.page import work as desk
 
 Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '7 2/6 - 3 5/6'.")]
 By = Annotated[

@@ -1,6 +1,6 @@
 """Class: its name, its pupils with codes always and names only where typed; add, name, take out."""
 
-from onewhole.desk.class_list import (
+from onewhole.desk.classes.class_list import (
     LONGEST_NAME,
     MOST_PUPILS,
     enrol,
@@ -8,8 +8,8 @@ from onewhole.desk.class_list import (
     names_typed,
     rename,
 )
-from onewhole.desk.classbook import rooms
-from onewhole.desk.keep import PRIVACY
+from onewhole.desk.classes.class_records import rooms
+from onewhole.desk.keep.backups import PRIVACY
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Shown, Went
 

@@ -3,8 +3,8 @@
 from collections.abc import Callable, Iterable
 from pathlib import Path
 
-from onewhole.desk import keep
-from onewhole.desk.classbook import NotThere, Store, StoreRefused, open_book, rooms
+from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
+from onewhole.desk.keep import backups
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Shown, Went, day_typed
 
@@ -26,17 +26,17 @@ def look(ask: Ask) -> Shown:
     path = _file(ask)
     words: dict[str, object] = {
         "file": path,
-        "backups": keep.backups_of(path),
-        "aside": keep.damaged_of(path),
-        "privacy": keep.PRIVACY,
+        "backups": backups.backups_of(path),
+        "aside": backups.damaged_of(path),
+        "privacy": backups.PRIVACY,
         "did": _DID.get(ask.query.get("did", ""), ""),
         "most": MOST // (1024 * 1024),
     }
     try:
         found = rooms(ask.book)
-        last, over = keep.keep_until(ask.book), keep.is_over(ask.book, ask.door.today())
+        last, over = backups.keep_until(ask.book), backups.is_over(ask.book, ask.door.today())
     except StoreRefused as refused:
-        damaged = isinstance(refused, keep.Damaged)
+        damaged = isinstance(refused, backups.Damaged)
         return Shown("damaged.html", {**words, "refused": refused, "damaged": damaged}, 503)
     here = {"room": found[0] if found else None, "rooms": found, "until": last, "over": over}
     return Shown("keep.html", {**words, **here})
@@ -45,13 +45,13 @@ def look(ask: Ask) -> Shown:
 def download(ask: Ask) -> Given:
     """Give a backup to be saved."""
     name = f"{_file(ask).stem}-{ask.door.today()}.backup"
-    return Given(keep.backup_bytes(ask.book), "application/octet-stream", name)
+    return Given(backups.backup_bytes(ask.book), "application/octet-stream", name)
 
 
 def restore_own(ask: Ask) -> Went:
     """Bring an automatic backup back."""
-    saved = _listed(ask, (one.path for one in keep.backups_of(_file(ask))))
-    return _put_back(ask, lambda path: keep.restore_backup(saved, path, ask.door.now()))
+    saved = _listed(ask, (one.path for one in backups.backups_of(_file(ask))))
+    return _put_back(ask, lambda path: backups.restore_backup(saved, path, ask.door.now()))
 
 
 def restore_file(ask: Ask) -> Went:
@@ -59,21 +59,23 @@ def restore_file(ask: Ask) -> Went:
     upload = ask.files.get("backup")
     if upload is None or not upload.content:
         raise InputError("No file was handed in", remedy="Choose a backup first.")
-    return _put_back(ask, lambda path: keep.restore_bytes(upload.content, path, ask.door.now()))
+    return _put_back(ask, lambda path: backups.restore_bytes(upload.content, path, ask.door.now()))
 
 
 def until(ask: Ask) -> Went:
     """Set the last day, or with an empty field that there is none."""
     typed = ask.field("day").strip()
     day = day_typed(typed) if typed else None
-    keep.set_keep_until(ask.book, day)
+    backups.set_keep_until(ask.book, day)
     return _done(ask, "until" if day else "never")
 
 
 def remove(ask: Ask) -> Went:
     """Take a backup, or a damaged file that was kept aside, off the disk."""
     path = _file(ask)
-    keep.remove_kept(_listed(ask, (*(one.path for one in keep.backups_of(path)), *keep.damaged_of(path))))
+    backups.remove_kept(
+        _listed(ask, (*(one.path for one in backups.backups_of(path)), *backups.damaged_of(path)))
+    )
     return _done(ask, "removed")
 
 
@@ -93,11 +95,11 @@ def _listed(ask: Ask, files: Iterable[Path]) -> Path:
     raise NotThere("This file is not there any more", remedy="Load the page again and choose another.")
 
 
-def _put_back(ask: Ask, restore: Callable[[Path], keep.Restored]) -> Went:
+def _put_back(ask: Ask, restore: Callable[[Path], backups.Restored]) -> Went:
     """Close the file, restore, open it again. An invented class takes no backup, so that nothing is mixed."""
     if ask.is_demo:
         raise InputError("The demo takes no backup", remedy="Go to your own class and restore there.")
-    done: list[keep.Restored] = []
+    done: list[backups.Restored] = []
 
     def make(path: Path) -> Store:
         done.append(restore(path))

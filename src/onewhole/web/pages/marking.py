@@ -5,12 +5,12 @@ from collections.abc import Iterable, Sequence
 
 from markupsafe import Markup
 
-from onewhole.desk.marking_cells import Change, Kept, codes_typed, keep_cells, keep_column, read_cell_as
-from onewhole.desk.marking_grid import Cell, cell_history, cells_as, grid, grid_stamp, night_page
-from onewhole.desk.pasted import pasted, placed
-from onewhole.desk.predicted import predicted
-from onewhole.desk.readings import Reading
-from onewhole.desk.verdicts import Judged, judged
+from onewhole.desk.marking.cells import Change, Kept, codes_typed, keep_cells, keep_column, read_cell_as
+from onewhole.desk.marking.grid import Cell, cell_history, cells_as, grid, grid_stamp, night_page
+from onewhole.desk.marking.pasted import pasted, placed
+from onewhole.desk.marking.predicted import predicted
+from onewhole.desk.marking.readings import Reading
+from onewhole.desk.marking.verdicts import Judged, judged
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Shown, Told
 

@@ -2,10 +2,10 @@
 
 from datetime import datetime
 
-from onewhole.desk import page_kept, page_live
-from onewhole.desk.classbook import sheet_typed
-from onewhole.desk.page_questions import last_answered, questions_left
-from onewhole.desk.page_wishes import WishForm, composed, read_wishes
+from onewhole.desk.classes.class_records import sheet_typed
+from onewhole.desk.page import kept_pages, live_page
+from onewhole.desk.page.class_questions import last_answered, questions_left
+from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Shown, Told, Went, day_typed
 from onewhole.web.long_work import Draft, Outcome, Progress
@@ -28,14 +28,14 @@ def new(ask: Ask) -> Shown:
 
 def look(ask: Ask) -> Shown:
     """Show a page that is kept."""
-    versions = page_kept.kept_versions(ask.book, ask.number("sheet"))
+    versions = kept_pages.kept_versions(ask.book, ask.number("sheet"))
     return _shown(ask, versions[0], versions)
 
 
 def version(ask: Ask) -> Told:
     """Tell what an earlier version says."""
     wanted = ask.number("version")
-    for one in page_kept.kept_versions(ask.book, ask.number("sheet")):
+    for one in kept_pages.kept_versions(ask.book, ask.number("sheet")):
         if one.version == wanted:
             return Told({"typed": one.typed, "words": f"Version {wanted} stands on the desk, not saved yet."})
     raise InputError("There is no such version", remedy="Choose one of the list.")
@@ -43,7 +43,7 @@ def version(ask: Ask) -> Told:
 
 def live(ask: Ask) -> Told:
     """Tell how what is typed prints, and what is found in it."""
-    laid = page_live.laid(_typed(ask), ask.door.now())
+    laid = live_page.laid(_typed(ask), ask.door.now())
     return Told(
         {
             "mistakes": [
@@ -80,7 +80,7 @@ def mended(ask: Ask) -> Told:
     """Do what a remedy offers."""
     labels = [value for name, value in ask.every if name == "label"]
     values = [value for name, value in ask.every if name == "value"]
-    return _changed(page_live.remedied(_typed(ask), page_live.remedy_named(ask.field("act"), labels, values)))
+    return _changed(live_page.remedied(_typed(ask), live_page.remedy_named(ask.field("act"), labels, values)))
 
 
 def moved(ask: Ask) -> Told:
@@ -89,8 +89,8 @@ def moved(ask: Ask) -> Told:
     if by := ask.field("by", ""):
         if by not in {"-1", "1"}:
             raise InputError("A problem moves one place up or down", remedy="Use the arrows.")
-        return _changed(page_live.moved_by(_typed(ask), label, int(by)))
-    return _changed(page_live.moved(_typed(ask), label, ask.count("to", 1, 1000)))
+        return _changed(live_page.moved_by(_typed(ask), label, int(by)))
+    return _changed(live_page.moved(_typed(ask), label, ask.count("to", 1, 1000)))
 
 
 def wished(ask: Ask) -> Told | Went:
@@ -106,12 +106,12 @@ def wished(ask: Ask) -> Told | Went:
     typed, sheet, book, room = _typed(ask), _sheet(ask), ask.book, ask.room.number
     read_wishes(typed, form)
     if sheet is not None:
-        page_kept.kept_versions(book, sheet)
+        kept_pages.kept_versions(book, sheet)
     again, left = ask.field("again", ""), ask.field("left", "")
     home = ask.at("page") if sheet is None else ask.at("page", sheet)
 
     def run(_progress: Progress) -> Outcome:
-        before = page_kept.last_typed(book, room) if again else ()
+        before = kept_pages.last_typed(book, room) if again else ()
         asks = questions_left(book, room) if left else ()
         made = composed(typed, form, not_again=before, questions=asks)
         return Outcome(home, "The page is composed.", Draft(made.typed, made.told, made.recipe))
@@ -124,14 +124,14 @@ def wished(ask: Ask) -> Told | Went:
 def saved(ask: Ask) -> Told:
     """Keep what is typed; every earlier version stays."""
     recipe = ask.field("recipe", "")
-    kept = page_kept.keep_page(ask.book, _sheet(ask), _typed(ask), ask.door.now(), recipe=recipe)
+    kept = kept_pages.keep_page(ask.book, _sheet(ask), _typed(ask), ask.door.now(), recipe=recipe)
     return Told({"words": f"Saved as version {kept.version}.", **_kept(ask, kept)})
 
 
 def night(ask: Ask) -> Told:
     """Keep what is typed, and that the class takes it home on a day."""
     day = day_typed(ask.field("day"))
-    made = page_kept.set_page(
+    made = kept_pages.set_page(
         ask.book,
         ask.room.number,
         _sheet(ask),
@@ -145,14 +145,14 @@ def night(ask: Ask) -> Told:
 
 def printed(ask: Ask) -> Given:
     """Give what is typed as PDF."""
-    made = page_kept.printed(ask.book, ask.room.number, _typed(ask), ask.field("print"), ask.door.now())
+    made = kept_pages.printed(ask.book, ask.room.number, _typed(ask), ask.field("print"), ask.door.now())
     return Given(made.content, made.kind, made.name)
 
 
 def _shown(
     ask: Ask,
-    kept: page_kept.KeptPage | None,
-    versions: tuple[page_kept.KeptPage, ...],
+    kept: kept_pages.KeptPage | None,
+    versions: tuple[kept_pages.KeptPage, ...],
     begun: Draft | None = None,
 ) -> Shown:
     saved, draft = kept.typed if kept else "", begun or _draft(ask)
@@ -165,11 +165,11 @@ def _shown(
             "lost": "made" in ask.query and draft is None,
             "kept": kept,
             "versions": versions,
-            "pages": page_kept.kept_pages(ask.book),
-            "kinds": page_kept.KINDS,
+            "pages": kept_pages.kept_pages(ask.book),
+            "kinds": kept_pages.KINDS,
             "when": lambda moment: _when(ask, moment),
             "answered": last_answered(ask.book, ask.room.number) is not None,
-            "longest": page_live.LONGEST_TYPED,
+            "longest": live_page.LONGEST_TYPED,
         },
     )
 
@@ -200,7 +200,7 @@ def _sheet(ask: Ask) -> int | None:
     return ask.count("sheet", 1, 2**31 - 1) if ask.field("sheet", "") else None
 
 
-def _kept(ask: Ask, kept: page_kept.KeptPage) -> dict[str, object]:
+def _kept(ask: Ask, kept: kept_pages.KeptPage) -> dict[str, object]:
     return {
         "sheet": kept.sheet,
         "version": kept.version,
@@ -216,7 +216,7 @@ def _when(ask: Ask, moment: datetime) -> str:
     return f"{here.day} {here.strftime('%B %Y, %H:%M')}"
 
 
-def _click(click: page_live.Remedy) -> dict[str, object]:
+def _click(click: live_page.Remedy) -> dict[str, object]:
     return {
         "act": click.act.value,
         "words": click.words,
@@ -225,5 +225,5 @@ def _click(click: page_live.Remedy) -> dict[str, object]:
     }
 
 
-def _changed(changed: page_live.Changed) -> Told:
+def _changed(changed: live_page.Changed) -> Told:
     return Told({"typed": changed.typed, "words": changed.words})

@@ -4,10 +4,10 @@ import json
 
 from markupsafe import Markup
 
-from onewhole.desk.classbook import Pupil
-from onewhole.desk.held import held_csv, held_json
-from onewhole.desk.keep import PRIVACY, clean, erase_everywhere
-from onewhole.desk.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
+from onewhole.desk.classes.class_records import Pupil
+from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
+from onewhole.desk.pupil.pupil_export import held_csv, held_json
+from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Shown, Went
 

@@ -1,7 +1,7 @@
 """Read the answers of the nights that are not read yet: long work, started by a button."""
 
-from onewhole.desk.classbook import Store
-from onewhole.desk.reckoning import reckon_missing
+from onewhole.desk.classes.class_records import Store
+from onewhole.desk.classes.marked_nights import reckon_missing
 from onewhole.web.ask import Ask, Went
 from onewhole.web.long_work import Outcome, Progress, Work
 

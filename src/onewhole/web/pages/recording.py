@@ -1,10 +1,10 @@
 """A part of a walkthrough recorded: kept, heard again, taken away."""
 
-from onewhole.desk.board import Board, board
-from onewhole.desk.classbook import night_page
-from onewhole.desk.film_plan import plan_of
-from onewhole.desk.recordings import forget, keep, sound_of
-from onewhole.desk.voicing import MOST_BYTES, MOST_STEPS, Recorded
+from onewhole.desk.classes.class_records import night_page
+from onewhole.desk.walkthrough.board import Board, board
+from onewhole.desk.walkthrough.film_plan import plan_of
+from onewhole.desk.walkthrough.recordings import forget, keep, sound_of
+from onewhole.desk.walkthrough.soundtrack_choice import MOST_BYTES, MOST_STEPS, Recorded
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Told, Went
 

@@ -1,6 +1,6 @@
 """The first address: to the week of the class, or to the welcome of an empty file."""
 
-from onewhole.desk.classbook import rooms
+from onewhole.desk.classes.class_records import rooms
 from onewhole.web.ask import Ask, Went
 
 

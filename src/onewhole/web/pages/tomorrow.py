@@ -5,11 +5,11 @@ from urllib.parse import quote
 
 from markupsafe import Markup
 
-from onewhole.desk.classbook import Store, night_page
-from onewhole.desk.morning_pages import print_morning, printed_page, printed_pages
-from onewhole.desk.moving import move, set_aside
-from onewhole.desk.reckoning import missing_before, reckoned
-from onewhole.desk.tomorrow import CAUTION, morning, stamp
+from onewhole.desk.classes.class_records import Store, night_page
+from onewhole.desk.classes.marked_nights import missing_before, reckoned
+from onewhole.desk.tomorrow.morning import CAUTION, morning, stamp
+from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
+from onewhole.desk.tomorrow.moving import move, set_aside
 from onewhole.web.ask import Ask, Lent, Shown, Told, Went
 from onewhole.web.long_work import Outcome, Progress
 from onewhole.web.pages.reading import READ_AT_ONCE, started

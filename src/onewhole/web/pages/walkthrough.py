@@ -2,13 +2,13 @@
 
 from pathlib import Path
 
-from onewhole.desk.board import board, board_html, board_policy, on_offer
-from onewhole.desk.choices import Choice
-from onewhole.desk.classbook import NightPage, NotThere, night_page
-from onewhole.desk.film_night import film_night, film_there, mark_shown, shown_at
-from onewhole.desk.film_plan import MOST_MINUTES, FilmPlan, keep_plan, plan_of
-from onewhole.desk.recordings import heard
-from onewhole.desk.voicing import MOST_SECONDS, called
+from onewhole.desk.classes.class_records import NightPage, NotThere, night_page
+from onewhole.desk.walkthrough.board import board, board_html, board_policy, on_offer
+from onewhole.desk.walkthrough.film_night import film_night, film_there, mark_shown, shown_at
+from onewhole.desk.walkthrough.film_options import Choice
+from onewhole.desk.walkthrough.film_plan import MOST_MINUTES, FilmPlan, keep_plan, plan_of
+from onewhole.desk.walkthrough.recordings import heard
+from onewhole.desk.walkthrough.soundtrack_choice import MOST_SECONDS, called
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Lent, Shown, Went
 from onewhole.web.long_work import Outcome, Progress

@@ -3,11 +3,11 @@
 from collections.abc import Sequence
 from functools import partial
 
-from onewhole.desk.board import board, on_offer
-from onewhole.desk.classbook import Store, night_page
-from onewhole.desk.film_plan import plan_of
-from onewhole.desk.tomorrow import morning
-from onewhole.desk.week import WHY, Next, Step, WeekNight, keep_step, monday, week
+from onewhole.desk.classes.class_records import Store, night_page
+from onewhole.desk.classes.week import WHY, Next, Step, WeekNight, keep_step, monday, week
+from onewhole.desk.tomorrow.morning import morning
+from onewhole.desk.walkthrough.board import board, on_offer
+from onewhole.desk.walkthrough.film_plan import plan_of
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Shown, Went, day_typed
 from onewhole.web.pages.reading import READ_AT_ONCE

@@ -3,9 +3,9 @@
 import shutil
 from time import sleep
 
-from onewhole.desk.class_list import LONGEST_NAME, MOST_PUPILS, names_typed, new_class
-from onewhole.desk.classbook import rooms
-from onewhole.desk.demo import is_whole, open_demo
+from onewhole.desk.classes.class_list import LONGEST_NAME, MOST_PUPILS, names_typed, new_class
+from onewhole.desk.classes.class_records import rooms
+from onewhole.desk.classes.demo import is_whole, open_demo
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Shown, Went
 from onewhole.web.door import DEMO

@@ -1,6 +1,6 @@
 """Long work as a page: how far it is, and where what it made can be looked at."""
 
-from onewhole.desk.classbook import NotThere
+from onewhole.desk.classes.class_records import NotThere
 from onewhole.web.ask import Ask, Shown, Told
 from onewhole.web.long_work import Work
 

@@ -1,0 +1,1 @@
+"""The classes and their nights: records, the week, and what each night showed."""

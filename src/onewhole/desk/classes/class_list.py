@@ -1,0 +1,106 @@
+"""The list of a class: pupils added by names or by number, named, renamed; the class renamed."""
+
+import unicodedata
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+
+from onewhole.desk.classes.class_records import (
+    LONGEST_NAME,
+    MOST_PUPILS,
+    Pupil,
+    Room,
+    Store,
+    named,
+    room,
+    start_room,
+)
+from onewhole.errors import InputError
+from onewhole.store.classes import add_pupil, name_pupil, rename_class
+
+__all__ = ["LONGEST_NAME", "MOST_PUPILS", "enrol", "name_pupils", "names_typed", "new_class", "rename"]
+
+
+def names_typed(typed: str) -> tuple[str, ...]:
+    r"""Return the names of a list that was typed or pasted: one a line, empty lines left out.
+
+    A tab, as between two columns of a spreadsheet, is a blank. What a name looks like is nobody's business:
+    only signs that cannot be seen at all (NUL and its like) are refused, and names of more than 80
+    characters. Raises InputError with the first such line.
+
+    >>> names_typed("Delta\n\nBox\tKite\n")
+    ('Delta', 'Box Kite')
+    """
+    found = []
+    for line, row in enumerate(typed.replace("\r\n", "\n").replace("\r", "\n").split("\n"), start=1):
+        if row.strip():
+            found.append(_checked(" ".join(row.split()), line))
+    return tuple(found)
+
+
+def new_class(book: Store, name: str, pupils: int, names: Sequence[str], now: datetime) -> Room:
+    """Keep a new class with so many pupils, or with as many as there are names if those are more.
+
+    The first pupils have the names. Raises InputError.
+    """
+    _room_for(len(names))
+    made = start_room(book, _seen(name, "The class"), max(pupils, len(names)), now)
+    for pupil, one in zip(made.pupils, names, strict=False):
+        name_pupil(book, made.number, pupil.code, one)
+    return room(book, made.number)
+
+
+def enrol(book: Store, room_number: int, more: int, names: Sequence[str] = ()) -> tuple[Pupil, ...]:
+    """Add so many pupils, or as many as there are names if those are more. Raises InputError, NotThere."""
+    here = room(book, room_number)
+    count = max(more, len(names))
+    if count < 1:
+        raise InputError("Nobody was added", remedy="Type how many pupils to add, or their names.")
+    _room_for(len(here.pupils) + count)
+    asked: list[str | None] = [*names, *[None] * (count - len(names))]
+    return tuple(add_pupil(book, room_number, name) for name in asked)
+
+
+def name_pupils(book: Store, room_number: int, names: Mapping[str, str]) -> int:
+    """Give pupils the names typed beside their codes, none where nothing is typed; return how many changed.
+
+    All are looked at before any is changed. Raises InputError that tells the code, NotThere.
+    """
+    here = {pupil.code: pupil for pupil in room(book, room_number).pupils}
+    wanted = {code: _of_pupil(code, typed) for code, typed in names.items()}
+    changed = 0
+    for code, name in wanted.items():
+        if code not in here or here[code].name != name:
+            name_pupil(book, room_number, code, name)
+            changed += 1
+    return changed
+
+
+def rename(book: Store, room_number: int, name: str) -> None:
+    """Give the class another name. Raises InputError, NotThere."""
+    rename_class(book, room_number, _seen(name, "The class"))
+
+
+def _of_pupil(code: str, typed: str) -> str | None:
+    return _seen(typed, f"Pupil {code[:20]}") if typed.strip() else None
+
+
+def _checked(name: str, line: int) -> str:
+    try:
+        return _seen(name, "This pupil")
+    except InputError as refused:
+        raise InputError(refused.what, line=line, remedy=refused.remedy) from None
+
+
+def _seen(name: str, what: str) -> str:
+    """Return a name without the blanks around it; refuse signs that cannot be seen (general category Cc)."""
+    if any(unicodedata.category(sign) == "Cc" for sign in name.strip()):
+        raise InputError(f"{what} has a sign in the name that cannot be seen", remedy="Type the name again.")
+    return named(name, what)
+
+
+def _room_for(pupils: int) -> None:
+    if pupils > MOST_PUPILS:
+        raise InputError(
+            f"That would be {pupils} pupils, and a class has at most {MOST_PUPILS}",
+            remedy="Add fewer, or start another class.",
+        )

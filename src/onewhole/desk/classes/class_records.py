@@ -1,0 +1,184 @@
+"""The class's own file as the doors see it: rooms with their pupils, nights with their pages, answers."""
+
+import csv
+from dataclasses import dataclass
+from datetime import date, datetime
+from functools import lru_cache
+from io import StringIO
+from pathlib import Path
+
+from onewhole.desk.marking.readings import readings
+from onewhole.errors import InputError
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.reading import read_sheet
+from onewhole.store.answers import answers_of
+from onewhole.store.classes import Pupil, SchoolClass, add_class, add_pupil, all_classes, pupils_of
+from onewhole.store.nights import Night, add_night
+from onewhole.store.opening import Store, open_store
+from onewhole.store.refusals import NotThere, StoreRefused
+from onewhole.store.set_pages import set_pages
+from onewhole.store.sheets import KeptSheet, add_sheet
+from onewhole.writers.frame import UNTITLED
+
+__all__ = [
+    "KeptSheet",
+    "Night",
+    "NightPage",
+    "NotThere",
+    "Pupil",
+    "Room",
+    "SchoolClass",
+    "Store",
+    "StoreRefused",
+    "answers_csv",
+    "night_page",
+    "night_pages",
+    "open_book",
+    "room",
+    "rooms",
+    "set_night",
+    "sheet_typed",
+    "start_room",
+]
+
+#: A class has no more pupils than this, a name no more characters.
+MOST_PUPILS, LONGEST_NAME = 60, 80
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """A class and its pupils, in the order they were added."""
+
+    number: int
+    name: str
+    pupils: tuple[Pupil, ...]
+
+    def shown(self, code: str) -> str:
+        """Return how the teacher knows a pupil: the code, and the name where one was typed."""
+        name = next((pupil.name for pupil in self.pupils if pupil.code == code), None)
+        return f"{code} {name}" if name else code
+
+    def pupil(self, code: str) -> Pupil:
+        """Return the pupil of a code. Raises NotThere."""
+        for one in self.pupils:
+            if one.code == code:
+                return one
+        raise NotThere(
+            "There is no such pupil in this class",
+            where=f"pupil {code[:20]!r}",
+            remedy="Choose one on the page Class.",
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class NightPage:
+    """A night and the page that went home, as kept and as read."""
+
+    night: Night
+    kept: KeptSheet
+    sheet: Sheet
+
+    @property
+    def labels(self) -> tuple[str, ...]:
+        """Return the labels of the problems in the order of the page."""
+        return tuple(problem.label for problem in self.sheet.problems)
+
+    @property
+    def name(self) -> str:
+        """Return what the page is called."""
+        return self.sheet.header.title or self.kept.name or UNTITLED
+
+
+def open_book(path: Path) -> Store:
+    """Open the file of a class, or make it. Raises StoreRefused."""
+    return open_store(path)
+
+
+def rooms(book: Store) -> tuple[Room, ...]:
+    """Return every class in the file with its pupils."""
+    return tuple(Room(one.number, one.name, pupils_of(book, one.number)) for one in all_classes(book))
+
+
+def room(book: Store, number: int) -> Room:
+    """Return a class with its pupils. Raises NotThere."""
+    for one in all_classes(book):
+        if one.number == number:
+            return Room(one.number, one.name, pupils_of(book, one.number))
+    raise NotThere("There is no such class", where=f"class {number}", remedy="Choose one, or add it.")
+
+
+def start_room(book: Store, name: str, pupils: int, now: datetime) -> Room:
+    """Keep a new class with so many pupils, each under a code. Raises InputError.
+
+    >>> from datetime import UTC
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     book = open_book(Path(folder) / "room12.class")
+    ...     made = start_room(book, "Room 12", 2, datetime(2026, 9, 1, tzinfo=UTC))
+    ...     book.close()
+    >>> [pupil.code for pupil in made.pupils]
+    ['K01', 'K02']
+    """
+    name = named(name, "The class")
+    if not 0 <= pupils <= MOST_PUPILS:
+        raise InputError(f"A class has from 0 to {MOST_PUPILS} pupils", remedy="Give another number.")
+    made = add_class(book, name, now)
+    return Room(made.number, made.name, tuple(add_pupil(book, made.number) for _ in range(pupils)))
+
+
+def named(name: str, what: str) -> str:
+    """Return a typed name, spaces around it taken off. Raises InputError for none and for one too long."""
+    name = name.strip()
+    if not name or "\0" in name:
+        raise InputError(f"{what} needs a name in plain letters", remedy="Type one.")
+    if len(name) > LONGEST_NAME:
+        raise InputError(
+            f"{what} has a name of {len(name)} characters", remedy=f"Use {LONGEST_NAME} at most."
+        )
+    return name
+
+
+def night_page(book: Store, room_number: int, night: int) -> NightPage:
+    """Return a night of a class with its page. Raises NotThere."""
+    for found, kept in set_pages(book, room_number, night):
+        return NightPage(found, kept, sheet_typed(kept.typed))
+    raise NotThere("There is no such night", where=f"night {night}", remedy="Choose one of the class.")
+
+
+def night_pages(book: Store, room_number: int) -> tuple[NightPage, ...]:
+    """Return the nights of a class by day, each with its page."""
+    return tuple(
+        NightPage(night, kept, sheet_typed(kept.typed)) for night, kept in set_pages(book, room_number)
+    )
+
+
+@lru_cache(maxsize=512)
+def sheet_typed(typed: str) -> Sheet:
+    """Read a typed sheet; a text read before costs nothing. Raises SheetError."""
+    return read_sheet(typed)
+
+
+def set_night(book: Store, room_number: int, typed: str, day: date, now: datetime) -> NightPage:
+    """Keep a typed page as a new sheet, and that a class takes it home. Raises SheetError, NotThere."""
+    sheet = sheet_typed(typed)
+    room(book, room_number)
+    header = sheet.header
+    kept = add_sheet(book, header.title or UNTITLED, typed, now, header.recipe or None)
+    return NightPage(add_night(book, room_number, kept.number, kept.version, day), kept, sheet)
+
+
+def answers_csv(book: Store, page: NightPage, of: Room) -> str:
+    """Return the answers of a night as they stand, as the table that `mark_sheet` reads.
+
+    A cell is exactly as typed, unless the teacher said how to read it: then it is that reading.
+    """
+    written = {(one.code, one.problem): one.text for one in answers_of(book, page.night.number)}
+    for cell, reading in readings(book, page.night.number).items():
+        if cell in written:
+            written[cell] = reading.of(written[cell])
+    made = StringIO()
+    rows = csv.writer(made, lineterminator="\n")
+    rows.writerow(("pupil", *page.labels))
+    for pupil in of.pupils:
+        rows.writerow((pupil.code, *(written.get((pupil.code, label), "") for label in page.labels)))
+    return made.getvalue()

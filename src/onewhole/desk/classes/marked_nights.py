@@ -1,0 +1,231 @@
+"""Reckon the nights of a class: each with what the earlier ones showed, and keep what it left as a cache."""
+
+from collections.abc import Callable, Mapping
+from contextlib import suppress
+from dataclasses import dataclass
+from datetime import date
+from functools import lru_cache
+from hashlib import sha256
+
+from onewhole import __version__
+from onewhole.desk.classes.class_records import (
+    NightPage,
+    Room,
+    Store,
+    StoreRefused,
+    answers_csv,
+    night_page,
+    night_pages,
+    room,
+    sheet_typed,
+)
+from onewhole.desk.classes.night_summary import (
+    Leave,
+    Leaves,
+    PupilLeave,
+    leave_text,
+    notebook_night,
+    read_leave,
+)
+from onewhole.desk.marking.mark import Marked, mark_sheet
+from onewhole.desk.tomorrow.overrides import Word, with_word, word_of
+from onewhole.errors import InputError
+from onewhole.marking.diagnosis.notebook import Notebook, Tonight
+from onewhole.store.bases import bases_of
+from onewhole.store.corrections import corrections_of
+from onewhole.store.reckonings import keep_reckoning, reckonings_of
+
+__all__ = [
+    "Handed",
+    "Leave",
+    "Leaves",
+    "PupilLeave",
+    "Reckoned",
+    "leaves",
+    "marked_of",
+    "missing_before",
+    "reckon",
+    "reckon_missing",
+    "reckoned",
+]
+
+#: Grows when what is kept of a night changes though the program's version does not.
+FORM = 1
+#: So many nights are held in memory as they were marked.
+HELD = 16
+
+Progress = Callable[[int, int], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Handed:
+    """What a night is marked from: page and answers (CSV) as text, the day, what the nights before left."""
+
+    typed: str
+    answers: str
+    day: date
+    before: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Reckoned:
+    """A night read: ``said`` is what the answers alone say, ``marked`` has the teacher's ``word`` in it.
+
+    ``handed`` is all that ``said`` comes from (:func:`marked_of`).
+    """
+
+    page: NightPage
+    handed: "Handed"
+    said: Marked
+    marked: Marked
+    word: Word
+
+
+def leaves(book: Store, room_number: int) -> Leaves:
+    """Return what every marked night of a class left, as far as it is reckoned, and which nights are not.
+
+    Nights on which nothing was written leave nothing and are not missing. Two questions to the file, no
+    marking.
+    """
+    chain = _chain(book, room_number)
+    fresh = (read_leave(chain.texts[night]) for night in chain.nights if night in chain.texts)
+    return Leaves(tuple(fresh), tuple(night for night in chain.nights if night not in chain.texts))
+
+
+def missing_before(book: Store, room_number: int, night_number: int) -> int:
+    """Return how many nights must be reckoned before this one can be. Raises NotThere."""
+    chain = _chain(book, room_number)
+    earlier = chain.before(night_page(book, room_number, night_number))
+    return sum(night not in chain.texts for night in earlier)
+
+
+def reckon(book: Store, room_number: int, night_number: int) -> Marked:
+    """Return a night marked, with what the class showed on earlier nights and the teacher's word.
+
+    Earlier nights that are not reckoned yet are reckoned first. Raises NotThere, and InputError for a class
+    without pupils.
+    """
+    return reckoned(book, room_number, night_number).marked
+
+
+def reckoned(book: Store, room_number: int, night_number: int) -> Reckoned:
+    """Return a night marked, as the answers alone say and with the teacher's word. Raises as `reckon`."""
+    page = night_page(book, room_number, night_number)
+    chain = _chain(book, room_number)
+    texts = _work_through(book, room_number, chain, chain.before(page), None)
+    found = _read(book, room(book, room_number), page, tuple(texts.values()), hold=True)
+    if night_number in chain.stamps and night_number not in chain.texts:
+        _keep(book, found, chain.stamps[night_number], quietly=True)
+    return found
+
+
+def reckon_missing(book: Store, room_number: int, progress: Progress) -> int:
+    """Reckon every night that is not reckoned yet, by day; return how many there were.
+
+    ``progress`` is told how many are done and of how many, from 0 on. What is done stays done when the work
+    stops half-way. Raises StoreRefused when the file takes nothing more.
+    """
+    chain = _chain(book, room_number)
+    _work_through(book, room_number, chain, chain.nights, progress)
+    return len(chain.nights) - len(chain.texts)
+
+
+@dataclass(frozen=True, slots=True)
+class _Chain:
+    """The nights of a class on which something was written, by day: their stamps, and the texts kept.
+
+    ``texts`` has only what was kept under the stamp of today.
+    """
+
+    days: Mapping[int, str]
+    stamps: Mapping[int, str]
+    texts: Mapping[int, str]
+
+    @property
+    def nights(self) -> tuple[int, ...]:
+        return tuple(self.stamps)
+
+    def before(self, page: NightPage) -> tuple[int, ...]:
+        """Return the nights before this one."""
+        mine = (page.night.day.isoformat(), page.night.number)
+        return tuple(night for night, day in self.days.items() if (day, night) < mine)
+
+
+def _chain(book: Store, room_number: int) -> _Chain:
+    """Read the chain: two questions to the file.
+
+    A stamp has in it the program, the sheet, the last answer and the last correction, and the stamp of the
+    night before: a change in one night makes all later ones stale.
+    """
+    days: dict[int, str] = {}
+    stamps: dict[int, str] = {}
+    last = f"{__version__} {FORM}"
+    for basis in bases_of(book, room_number):
+        if basis.answer:
+            last = sha256(f"{last} {basis}".encode()).hexdigest()
+            days[basis.night], stamps[basis.night] = basis.day, last
+    kept = reckonings_of(book, room_number)
+    return _Chain(
+        days,
+        stamps,
+        {night: kept[night][1] for night in stamps if kept.get(night, ("",))[0] == stamps[night]},
+    )
+
+
+def _work_through(
+    book: Store, room_number: int, chain: _Chain, nights: tuple[int, ...], progress: Progress | None
+) -> dict[int, str]:
+    """Return what these nights left; those not kept are reckoned and kept, by day.
+
+    Without a ``progress`` to tell, a file that takes nothing more stops nobody from reading on.
+    """
+    of = sum(night not in chain.texts for night in nights)
+    if not of:
+        return {night: chain.texts[night] for night in nights}
+    pages = {page.night.number: page for page in night_pages(book, room_number)}
+    here, done = room(book, room_number), 0
+    texts: dict[int, str] = {}
+    for night in nights:
+        if night in chain.texts:
+            texts[night] = chain.texts[night]
+            continue
+        if progress:
+            progress(done, of)
+        found = _read(book, here, pages[night], tuple(texts.values()))
+        texts[night] = _keep(book, found, chain.stamps[night], quietly=progress is None)
+        done += 1
+    if progress:
+        progress(of, of)
+    return texts
+
+
+def _keep(book: Store, found: Reckoned, stamp: str, *, quietly: bool) -> str:
+    """Keep what a night left; quietly: a file that takes nothing more stops nobody from reading on."""
+    text = leave_text(found.page, found.marked, found.word.aside)
+    with suppress(*(StoreRefused,) if quietly else ()):
+        keep_reckoning(book, found.page.night.number, stamp, text)
+    return text
+
+
+def _read(
+    book: Store, here: Room, page: NightPage, before: tuple[str, ...], *, hold: bool = False
+) -> Reckoned:
+    if not here.pupils:
+        raise InputError("There is no pupil in this class yet", remedy="Add pupils on the Class page.")
+    word = word_of(corrections_of(book, page.night.number))
+    handed = Handed(page.kept.typed, answers_csv(book, page, here), page.night.day, before)
+    said = marked_of(handed) if hold else _mark(handed)
+    return Reckoned(page, handed, said, with_word(said, word), word)
+
+
+@lru_cache(maxsize=HELD)
+def marked_of(handed: Handed) -> Marked:
+    """Return a night marked by what the answers alone say; the same once more costs nothing."""
+    return _mark(handed)
+
+
+def _mark(handed: Handed) -> Marked:
+    book = Notebook()
+    for text in handed.before:
+        book = book.and_night(notebook_night(text))
+    return mark_sheet(sheet_typed(handed.typed), handed.answers, tonight=Tonight(book, handed.day))

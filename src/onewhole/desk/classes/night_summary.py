@@ -1,0 +1,151 @@
+"""What a marked night leaves behind: for each pupil how many were right, what the answers fitted."""
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from functools import lru_cache
+
+from onewhole.desk.classes.class_records import NightPage
+from onewhole.desk.marking.mark import Marked, page_name
+from onewhole.marking.diagnosis.finding import CAUTION, Status
+from onewhole.marking.diagnosis.notebook import Night, Notebook, good_until
+from onewhole.marking.diagnosis.notebook_text import notebook_text, read_notebook
+from onewhole.marking.grouping.night_of import night_of
+from onewhole.marking.reading.mark import PupilMarks, Verdict
+
+__all__ = ["CAUTION", "Leave", "Leaves", "PupilLeave", "Status", "leave_text", "notebook_night", "read_leave"]
+
+#: The letters that verdicts are kept by.
+_LETTERS = {
+    Verdict.RIGHT: "r",
+    Verdict.FORM: "f",
+    Verdict.WRONG: "w",
+    Verdict.BLANK: ".",
+    Verdict.UNREADABLE: "?",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class PupilLeave:
+    """What one pupil's answers of one night showed.
+
+    ``verdicts`` has a letter for each problem in the order of the page: ``r`` right, ``f`` right in another
+    form than is asked for, ``w`` wrong, ``.`` nothing written, ``?`` not readable. ``fits`` has for the label
+    of a wrong answer the ids of the patterns that it fits. ``status``, ``patterns`` and ``evidence`` (labels)
+    are the finding's; ``set_aside`` says that the teacher does not want it, and then it says nothing.
+    """
+
+    code: str
+    verdicts: str
+    fits: Mapping[str, tuple[str, ...]]
+    status: Status
+    patterns: tuple[str, ...]
+    evidence: tuple[str, ...]
+    group: str
+    set_aside: bool
+
+    @property
+    def right(self) -> int:
+        """Return how many are right in amount."""
+        return self.verdicts.count("r") + self.verdicts.count("f")
+
+    @property
+    def asked(self) -> int:
+        """Return how many problems were asked."""
+        return len(self.verdicts)
+
+    @property
+    def unread(self) -> int:
+        """Return how many cells a teacher has to look at."""
+        return self.verdicts.count("?")
+
+    @property
+    def written(self) -> int:
+        """Return how many problems have something written."""
+        return self.asked - self.verdicts.count(".")
+
+
+@dataclass(frozen=True, slots=True)
+class Leave:
+    """What one night left: ``pupils`` by code, those who wrote something; ``labels`` are the page's."""
+
+    night: int
+    day: date
+    name: str
+    labels: tuple[str, ...]
+    pupils: Mapping[str, PupilLeave]
+
+    @property
+    def until(self) -> date:
+        """Return the last day on which the findings of this night are good."""
+        return good_until(self.day)
+
+
+@dataclass(frozen=True, slots=True)
+class Leaves:
+    """What the nights of a class left, by day, and the numbers of the nights not reckoned yet, by day."""
+
+    nights: tuple[Leave, ...]
+    missing: tuple[int, ...]
+
+
+def leave_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozenset()) -> str:
+    """Return a marked night as two lines of text: what pages show, and its part of the class's notebook.
+
+    ``aside`` are the pupils whose finding the teacher set aside.
+    """
+    day = page.night.day
+    mine = night_of(day, page_name(marked.sheet), marked.weighed.counts, marked.findings, marked.groups)
+    groups = {pupil: group.name for group in marked.groups for pupil in group.pupils}
+    pupils = [
+        [
+            pupil.pupil,
+            "".join(_LETTERS[mark.verdict] for mark in pupil.marks),
+            {mark.label: " ".join(mark.fits) for mark in pupil.marks if mark.fits},
+            found.status.value,
+            list(found.patterns),
+            list(found.evidence),
+            groups[pupil.pupil],
+            int(pupil.pupil in aside),
+        ]
+        for pupil, found in zip(marked.marks.pupils, marked.findings, strict=True)
+        if _wrote(pupil)
+    ]
+    shown = [page.night.number, day.isoformat(), page.name, page.labels, pupils]
+    book = json.loads(notebook_text(Notebook((mine,))))
+    return f"{_compact(shown)}\n{_compact(book)}"
+
+
+@lru_cache(maxsize=1024)
+def read_leave(text: str) -> Leave:
+    """Read the first line of :func:`leave_text`; a text read before costs nothing."""
+    night, day, name, labels, pupils = json.loads(text.partition("\n")[0])
+    read = (
+        PupilLeave(
+            code,
+            verdicts,
+            {label: tuple(ids.split()) for label, ids in fits.items()},
+            Status(status),
+            tuple(patterns),
+            tuple(evidence),
+            group,
+            bool(aside),
+        )
+        for code, verdicts, fits, status, patterns, evidence, group, aside in pupils
+    )
+    return Leave(night, date.fromisoformat(day), name, tuple(labels), {one.code: one for one in read})
+
+
+@lru_cache(maxsize=1024)
+def notebook_night(text: str) -> Night:
+    """Read the second line of :func:`leave_text`: the night as the class's notebook has it."""
+    return read_notebook(text.partition("\n")[2]).nights[0]
+
+
+def _wrote(pupil: PupilMarks) -> bool:
+    return any(mark.verdict is not Verdict.BLANK for mark in pupil.marks)
+
+
+def _compact(found: object) -> str:
+    return json.dumps(found, ensure_ascii=False, separators=(",", ":"))

@@ -1,0 +1,142 @@
+"""The week: the nights of a class in a row, where each stands and what is to be done next."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from enum import StrEnum
+
+from onewhole.desk.classes.bring_back import WHY, BringBack, bring_back
+from onewhole.desk.classes.class_records import NightPage, Store, night_pages, room
+from onewhole.desk.classes.marked_nights import leaves
+from onewhole.store.marked import answered
+from onewhole.store.steps import Step, keep_step, steps_of
+
+__all__ = ["WHY", "Next", "Step", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]
+
+#: So many weeks stand on one page.
+SHOWN = 3
+
+
+class Next(StrEnum):
+    """What is to be done next with a night; the door knows the page for each."""
+
+    PRINT = "print the page"
+    SHOW = "show the walkthrough"
+    MARK = "mark the answers"
+    REGROUP = "make tomorrow's groups"
+    DONE = "look at the groups"
+
+
+@dataclass(frozen=True, slots=True)
+class WeekNight:
+    """A night in its week. ``marked`` of ``pupils`` have an answer; ``steps`` are those taken."""
+
+    number: int
+    day: date
+    name: str
+    sheet: int
+    problems: int
+    pupils: int
+    marked: int
+    steps: frozenset[Step]
+    today: date
+
+    @property
+    def is_marked(self) -> bool:
+        """Say whether marking is done: the teacher went on to the groups, or every pupil has an answer."""
+        return bool(self.steps & {Step.MARKED, Step.REGROUPED}) or 0 < self.pupils <= self.marked
+
+    @property
+    def next(self) -> Next:
+        """Return the first thing of the round that is not done; once answers come in, that is marking."""
+        if Step.REGROUPED in self.steps:
+            return Next.DONE
+        if self.is_marked:
+            return Next.REGROUP
+        if self.marked or self.day < self.today:
+            return Next.MARK
+        if Step.PRINTED not in self.steps:
+            return Next.PRINT
+        return Next.MARK if Step.SHOWN in self.steps else Next.SHOW
+
+
+@dataclass(frozen=True, slots=True)
+class Week:
+    """A week by its Monday, with its nights by day."""
+
+    monday: date
+    nights: tuple[WeekNight, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Weeks:
+    """The weeks that are shown, the latest first, every week of the class with its count, and what is due.
+
+    ``missing`` counts the nights of which it is not yet reckoned what the answers show.
+    """
+
+    shown: tuple[Week, ...]
+    every: Mapping[date, int]
+    due: tuple[BringBack, ...]
+    missing: int
+
+
+def week(book: Store, room_number: int, today: date, around: date | None = None) -> Weeks:
+    """Return the weeks of a class: this one, those to come and the two before; or three up to another.
+
+    ``around`` is any day of the last week that is asked for. Raises NotThere.
+    """
+    here = room(book, room_number)
+    found = night_pages(book, room_number)
+    every: dict[date, int] = {}
+    for page in found:
+        every[monday(page.night.day)] = every.get(monday(page.night.day), 0) + 1
+    last = monday(around or today)
+    first = last - timedelta(weeks=SHOWN - 1)
+    chosen = [day for day in every if first <= day and (around is None or day <= last)]
+    chosen += [last] * (around is None and last not in every)
+    nights = [page for page in found if monday(page.night.day) in chosen]
+    steps = steps_of(book, room_number)
+    counts = answered(book, [page.night.number for page in nights])
+    rows = [
+        _night(
+            page, len(here.pupils), counts.get(page.night.number, 0), steps.get(page.night.number, {}), today
+        )
+        for page in nights
+    ]
+    left = leaves(book, room_number)
+    return Weeks(
+        tuple(Week(day, _of(rows, day)) for day in sorted(chosen, reverse=True)),
+        dict(sorted(every.items(), reverse=True)),
+        bring_back(found, left, today),
+        len(left.missing),
+    )
+
+
+def monday(day: date) -> date:
+    """Return the Monday of a day's week.
+
+    >>> monday(date(2026, 11, 25)).isoformat()
+    '2026-11-23'
+    """
+    return day - timedelta(days=day.weekday())
+
+
+def _of(rows: Sequence[WeekNight], of: date) -> tuple[WeekNight, ...]:
+    return tuple(row for row in rows if monday(row.day) == of)
+
+
+def _night(
+    page: NightPage, pupils: int, marked: int, steps: Mapping[Step, datetime], today: date
+) -> WeekNight:
+    return WeekNight(
+        page.night.number,
+        page.night.day,
+        page.name,
+        page.kept.number,
+        len(page.sheet.problems),
+        pupils,
+        marked,
+        frozenset(steps),
+        today,
+    )

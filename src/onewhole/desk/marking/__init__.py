@@ -1,0 +1,1 @@
+"""The answers of a night: typed in, read, judged."""

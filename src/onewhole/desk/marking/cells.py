@@ -1,0 +1,119 @@
+"""Cells of a night are kept: some at once, a column, and how the teacher reads one."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from onewhole.desk.classes.class_records import NightPage, Room, Store, night_page, room
+from onewhole.desk.classes.pupil_codes import codes_typed, no_pupils
+from onewhole.desk.marking.readings import LONGEST, Reading, keep_reading
+from onewhole.desk.marking.verdicts import Judged, asked, judged, usual_right
+from onewhole.errors import InputError
+from onewhole.store.answers import answers_of
+from onewhole.store.cells import Change, change_answers
+
+__all__ = ["Change", "Kept", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
+
+#: Cells that one request may change; a class of 60 with 40 problems is whole.
+MOST_CELLS = 2400
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """What became of some changes: those now on the disk; those whose cell another window had changed, each
+    with the text that stands there; and those that cannot be kept, each with words that say why.
+    """
+
+    kept: tuple[Change, ...] = ()
+    clashes: tuple[tuple[Change, str], ...] = ()
+    refused: tuple[tuple[Change, str], ...] = ()
+
+
+def keep_cells(
+    book: Store, room_number: int, night: int, changes: Sequence[Change], *, now: datetime, by: str
+) -> Kept:
+    """Keep cells exactly as typed, all of them in one transaction; when this returns they are on the disk.
+
+    A cell that another window changed since ``was`` was read is left as it is and told. A text that is too
+    long or has half a character, and a pupil or problem that is not there, is refused by itself; the others
+    are kept. Raises NotThere for a night that is not of the class, InputError for more than 2400 cells,
+    StoreRefused when nothing could be written.
+    """
+    if len(changes) > MOST_CELLS:
+        raise InputError(f"{len(changes)} cells at once are too many", remedy=f"Send {MOST_CELLS} at most.")
+    of, page = room(book, room_number), night_page(book, room_number, night)
+    why = [_refusal(of, page, change) for change in changes]
+    good = [change for change, words in zip(changes, why, strict=True) if not words]
+    stands = change_answers(book, night, good, now, by) if good else ()
+    pairs = list(zip(good, stands, strict=True))
+    return Kept(
+        tuple(change for change, text in pairs if text == change.text),
+        tuple((change, text) for change, text in pairs if text != change.text),
+        tuple((change, words) for change, words in zip(changes, why, strict=True) if words),
+    )
+
+
+def keep_column(
+    book: Store,
+    room_number: int,
+    night: int,
+    label: str,
+    wrong: Sequence[str],
+    *,
+    now: datetime,
+    by: str,
+    over: bool = False,
+) -> Kept:
+    """Keep the right answer, as it is typed, for everyone except some codes, all in one transaction.
+
+    Only empty cells are filled, unless ``over`` is set. Raises InputError for an unknown code or label (and
+    then keeps nothing), and as :func:`keep_cells`.
+    """
+    of, page = room(book, room_number), night_page(book, room_number, night)
+    codes = [pupil.code for pupil in of.pupils]
+    if unknown := [code for code in wrong if code not in codes]:
+        raise no_pupils(unknown)
+    right = usual_right(page, label)
+    stands = {one.code: one.text for one in answers_of(book, night) if one.problem == label}
+    changes = [
+        Change(code, label, right, None if over else "")
+        for code in codes
+        if code not in wrong and (over or not stands.get(code))
+    ]
+    return keep_cells(book, room_number, night, changes, now=now, by=by)
+
+
+def read_cell_as(
+    book: Store,
+    room_number: int,
+    night: int,
+    reading: Reading,
+    *,
+    code: str,
+    label: str,
+    now: datetime,
+    by: str,
+) -> Judged:
+    """Keep how the teacher reads a cell and return it judged so. Raises as readings.keep_reading."""
+    page = night_page(book, room_number, night)
+    asked(page, label)
+    keep_reading(book, night, reading, code=code, label=label, now=now, by=by)
+    return judged(page, label, reading.read)
+
+
+def _refusal(of: Room, page: NightPage, change: Change) -> str:
+    """Say why a change cannot be kept; nothing where it can."""
+    if change.problem not in page.labels:
+        return f"The page has no problem “{change.problem[:20]}”. Load the page again."
+    if all(pupil.code != change.code for pupil in of.pupils):
+        return f"There is no pupil “{change.code[:20]}” in this class now. Load the page again."
+    if len(change.text) > LONGEST:
+        return (
+            f"This has {len(change.text)} characters, and a cell holds {LONGEST}. Type the answer alone; a "
+            "long working can stay on the paper."
+        )
+    try:
+        change.text.encode()
+    except UnicodeEncodeError:
+        return "A character is cut in half. Type it again."
+    return ""

@@ -1,0 +1,48 @@
+"""The few things of a night that are most worth knowing."""
+
+from collections import defaultdict
+from collections.abc import Iterator
+
+from onewhole.desk.marking.mark import Marked
+from onewhole.marking.diagnosis.finding import Status
+from onewhole.marking.grouping.placement import listed
+from onewhole.marking.grouping.see_first import see_first
+from onewhole.misconceptions.catalogue import by_id
+
+MOST = 3
+
+
+def most_useful(marked: Marked, most: int = MOST) -> tuple[str, ...]:
+    """Return the most useful findings of a night in sentences, for the teacher's eyes.
+
+    The idea that most pupils' answers fit, whom to talk with first, the problem to look at again.
+    """
+    return tuple(_found(marked))[:most]
+
+
+def _found(marked: Marked) -> Iterator[str]:
+    pupils: dict[str, list[str]] = defaultdict(list)
+    for found in marked.findings:
+        if found.status is Status.LIKELY:
+            for pattern in found.patterns:
+                pupils[pattern].append(found.pupil)
+    shared = sorted(pupils, key=lambda pattern: (-len(pupils[pattern]), pattern))
+    if shared:
+        top = by_id(shared[0])
+        yield f"The answers of {listed(pupils[top.id])} fit one idea: {top.name}. Ask: {top.ask}"
+    steady = {found.pupil for found in marked.findings if found.status is Status.LIKELY}
+    talks = [
+        one
+        for one in see_first(marked.marks.pupils, marked.findings, marked.groups)
+        if one.pupil not in steady
+    ]
+    if talks:
+        who = listed([one.pupil for one in talks])
+        yield f"Talk first with {who}: no steady pattern, so only a talk can tell."
+    for item in marked.items:
+        if item.check_key:
+            yield f"Look at the key of problem {item.label}: pupils who do well elsewhere miss it."
+    tried = [item for item in marked.items if item.share is not None]
+    if tried:
+        hard = min(tried, key=lambda item: (item.share, item.label))
+        yield f"Problem {hard.label} was the hardest: {hard.right} of {hard.tried} right."

@@ -1,0 +1,102 @@
+"""The grid of a night: every pupil's answers as they stand on the disk, each judged."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from onewhole.desk.classes.class_records import NightPage, Pupil, Room, Store, night_page, room
+from onewhole.desk.marking.readings import Readings, readings
+from onewhole.desk.marking.verdicts import Judged, judged, usual_right
+from onewhole.notations.mathml import mathml
+from onewhole.store.answers import KeptAnswer, answers_of, history_of, last_writing
+from onewhole.store.corrections import corrections_of
+
+__all__ = ["Cell", "Column", "Grid", "Row", "cell_history", "cells_as", "grid", "grid_stamp", "night_page"]
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """A cell: the text exactly as typed, how the teacher reads it where that differs, and the judgement."""
+
+    code: str
+    label: str
+    text: str
+    read_as: str | None
+    judged: Judged
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A pupil's answers in the order of the page; ``shown`` is the code, with the name where there is one."""
+
+    pupil: Pupil
+    shown: str
+    cells: tuple[Cell, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A problem: its label, as typed, as MathML with its words, and the right answer as it is typed."""
+
+    label: str
+    typed: str
+    mathml: str
+    right: str
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """A night as the marking page shows it."""
+
+    room: Room
+    page: NightPage
+    columns: tuple[Column, ...]
+    rows: tuple[Row, ...]
+
+
+def grid(book: Store, room_number: int, night: int) -> Grid:
+    """Return the grid of a night as it stands on the disk. Raises NotThere."""
+    of, page = room(book, room_number), night_page(book, room_number, night)
+    written = {(one.code, one.problem): one.text for one in answers_of(book, night)}
+    read = readings(book, night)
+    rows = tuple(
+        Row(
+            pupil,
+            of.shown(pupil.code),
+            tuple(
+                _cell(page, pupil.code, label, written.get((pupil.code, label), ""), read)
+                for label in page.labels
+            ),
+        )
+        for pupil in of.pupils
+    )
+    columns = tuple(
+        Column(one.label, one.typed, mathml(one.statement), usual_right(page, one.label))
+        for one in page.sheet.problems
+    )
+    return Grid(of, page, columns, rows)
+
+
+def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]) -> tuple[Cell, ...]:
+    """Return cells (code, label, text) as the grid would show them with these texts. Raises InputError."""
+    read = readings(book, page.night.number)
+    return tuple(_cell(page, code, label, text, read) for code, label, text in texts)
+
+
+def grid_stamp(book: Store, room_number: int, night: int) -> str:
+    """Return a word that changes whenever a cell of a night, or how one is read, was written.
+
+    Raises NotThere.
+    """
+    night_page(book, room_number, night)
+    return f"{last_writing(book, night)}-{len(corrections_of(book, night))}"
+
+
+def _cell(page: NightPage, code: str, label: str, text: str, read: Readings) -> Cell:
+    reading = read.get((code, label))
+    as_read = text if reading is None else reading.of(text)
+    return Cell(code, label, text, None if as_read == text else as_read, judged(page, label, as_read))
+
+
+def cell_history(book: Store, room_number: int, night: int, code: str, label: str) -> tuple[KeptAnswer, ...]:
+    """Return every writing of a cell, the first one first, each with when and by whom. Raises NotThere."""
+    return history_of(book, night_page(book, room_number, night).night.number, code, label)

@@ -1,0 +1,175 @@
+"""Mark the answers of a class and say what they may show."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from pathlib import Path
+
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.desk.tomorrow.seats import seats
+from onewhole.errors import InputError
+from onewhole.marking.diagnosis.ask_next import ask_next
+from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
+from onewhole.marking.diagnosis.finding import CAUTION, Finding, Status, findings
+from onewhole.marking.diagnosis.notebook import Tonight
+from onewhole.marking.diagnosis.prior import NOTHING
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.group_program import MEETS
+from onewhole.marking.grouping.placement import listed
+from onewhole.marking.reading.answers_table import read_answers
+from onewhole.marking.reading.mark import ClassMarks, FormWanted, mark_class
+from onewhole.marking.reading.problem_stats import Item, items
+from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.pattern import Pattern
+from onewhole.notations.text import text
+from onewhole.presses.texts import read_text
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.reading import read_sheet
+from onewhole.statements.statement import Statement
+from onewhole.writers.frame import UNTITLED
+from onewhole.writers.marks_json import Json, marks_object
+
+__all__ = [
+    "CAUTION",
+    "CONFIDENT",
+    "MEETS",
+    "Marked",
+    "as_object",
+    "asked_next",
+    "asked_of",
+    "fitting",
+    "mark",
+    "mark_files",
+    "mark_sheet",
+    "shown_finding",
+    "shown_place",
+]
+
+#: Below even odds nothing can be said to fit.
+LEAST_CONFIDENT = Fraction(1, 2)
+
+
+@dataclass(frozen=True, slots=True)
+class Marked:
+    """A night's answers read: the marks, what each pupil's answers may show, groups, and each problem.
+
+    ``weighed`` are the odds of every pupil, ``tonight`` the notebook that they rest on, where there is one.
+    """
+
+    sheet: Sheet
+    marks: ClassMarks
+    findings: tuple[Finding, ...]
+    groups: tuple[Group, ...]
+    items: tuple[Item, ...]
+    weighed: Weighed
+    tonight: Tonight | None = None
+
+
+def mark(
+    sheet: str,
+    answers: str,
+    *,
+    meets: int = MEETS,
+    confident: Fraction = CONFIDENT,
+    tonight: Tonight | None = None,
+) -> Marked:
+    r"""Mark typed answers (CSV text) against a typed sheet.
+
+    ``meets`` is how many groups the teacher can meet, ``confident`` the odds from which answers are said to
+    fit. ``tonight`` is the notebook of the class and the day; `notebooks.and_tonight`
+    writes this night into it. Raises SheetError and AnswersError with every mistake and its place, InputError
+    for settings that cannot be.
+
+    >>> marked = mark("1. 9 5/8 - 4 6/8", "pupil,1\nK01,5 1/8\nK02,4 7/8")
+    >>> [finding.status.value for finding in marked.findings]
+    ['possible', 'none']
+    """
+    return mark_sheet(read_sheet(sheet), answers, meets=meets, confident=confident, tonight=tonight)
+
+
+def mark_files(
+    sheet: Path,
+    answers: Path,
+    *,
+    meets: int = MEETS,
+    confident: Fraction = CONFIDENT,
+    tonight: Tonight | None = None,
+) -> Marked:
+    """Mark a file of answers against the sheet in a file."""
+    return mark_sheet(
+        sheet_in(sheet),
+        read_text(answers),
+        file=str(answers),
+        meets=meets,
+        confident=confident,
+        tonight=tonight,
+    )
+
+
+def mark_sheet(
+    sheet: Sheet,
+    answers: str,
+    *,
+    file: str | None = None,
+    meets: int = MEETS,
+    confident: Fraction = CONFIDENT,
+    tonight: Tonight | None = None,
+) -> Marked:
+    """Mark answers against a sheet; ``file`` is the name that mistakes are told with."""
+    if not LEAST_CONFIDENT <= confident < 1:
+        msg = f"answers cannot be said to fit from odds of {confident}"
+        raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
+    header = sheet.header
+    earlier = tonight.before(page_name(sheet)) if tonight else None
+    wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
+    marks = mark_class(read_answers(answers, sheet.problems, file), wanted)
+    learnt = earlier.learnt(tonight.on) if tonight and earlier else NOTHING
+    weighed = weigh(marks, learnt, confident=confident)
+    found = findings(marks, weighed.diagnoses)
+    sat = earlier.seats if earlier else {}
+    made = seats(marks.pupils, found, meets=meets, before=sat)
+    return Marked(sheet, marks, found, made, items(marks), weighed, tonight)
+
+
+def page_name(sheet: Sheet) -> str:
+    """Return the name under which a page is known in the notebook."""
+    return sheet.header.title or UNTITLED
+
+
+def asked_next(marked: Marked) -> tuple[tuple[Statement, ...], ...]:
+    """Return for each pupil the one or two problems whose answers would tell most; none where all is told."""
+    return ask_next(marked.weighed, marked.marks.expected)
+
+
+def asked_of(marked: Marked) -> tuple[tuple[str, str], ...]:
+    """Return the pupils to ask one or two more problems, with those problems as text."""
+    rows = zip(marked.findings, asked_next(marked), strict=True)
+    return tuple((found.pupil, " and ".join(map(text, ask))) for found, ask in rows if ask)
+
+
+def as_object(marked: Marked) -> Json:
+    """Return marks, findings and groups as a JSON object.
+
+    Odds are exact fractions: a door turns them into the numbers of JSON.
+    """
+    until = marked.tonight.until if marked.tonight else None
+    return marks_object(
+        marked.marks, marked.findings, marked.groups, marked.items, ask_next=asked_next(marked), until=until
+    )
+
+
+def shown_finding(found: Finding) -> str:
+    """Return a finding in a few words: how much it says, which patterns fit, and in which problems."""
+    if not found.patterns:
+        return "" if found.status is Status.NONE else found.status.value
+    return f"{found.status.value}: {', '.join(found.patterns)} in {', '.join(found.evidence)}"
+
+
+def shown_place(group: Group) -> str:
+    """Return in a few words why a group works together."""
+    return f"{group.place} ({listed(group.families)})" if group.families else group.place.value
+
+
+def fitting(marked: Marked) -> tuple[Pattern, ...]:
+    """Return the patterns that some pupil's answers fit, in the order of their ids."""
+    found = {key for one in marked.findings for key in one.patterns}
+    return tuple(pattern for pattern in patterns() if pattern.id in found)

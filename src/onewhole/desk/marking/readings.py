@@ -1,0 +1,67 @@
+"""How the teacher reads what the program cannot, or reads wrongly: the cell stays as it was typed."""
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+
+from onewhole.errors import InputError
+from onewhole.marking.reading.answer import Unreadable, read_written
+from onewhole.store.corrections import Corrected, Correction, corrections_of, keep_correction
+from onewhole.store.opening import Store
+
+LONGEST = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What was typed, and what the teacher reads it as. It holds for that text; for any where None.
+
+    >>> Reading("3 and a smudge", "3 3/6").of("3 and a smudge"), Reading("3 and a smudge", "3 3/6").of("4")
+    ('3 3/6', '4')
+    """
+
+    typed: str | None
+    read: str
+
+    def of(self, text: str) -> str:
+        """Return a text as the teacher reads it; another one than was typed stays as it is."""
+        return self.read if self.typed in {None, text} else text
+
+
+Readings = Mapping[tuple[str, str], Reading]
+"""By pupil's code and problem's label."""
+
+
+def keep_reading(
+    book: Store, night: int, reading: Reading, *, code: str, label: str, now: datetime, by: str
+) -> None:
+    """Keep how a cell is read; a reading that is the text itself takes an earlier one back.
+
+    Raises InputError for a reading that cannot be read either or is too long, NotThere and StoreRefused.
+    """
+    if len(reading.read) > LONGEST or len(reading.typed or "") > LONGEST:
+        raise InputError(f"A reading has {LONGEST} characters at most", remedy="Type the answer alone.")
+    read = read_written(reading.read).read
+    if isinstance(read, Unreadable) and reading.read != reading.typed:
+        raise InputError(read.why, remedy="Type a number such as 3 3/6, or - where nothing can be read.")
+    text = json.dumps([reading.typed, reading.read], ensure_ascii=False)
+    keep_correction(book, Correction(night, code, label, Corrected.READING, text, now, by))
+
+
+def readings(book: Store, night: int) -> Readings:
+    """Return how the teacher reads cells of a night; the last reading of a cell counts."""
+    return {
+        (one.code, one.problem): _reading(one.text)
+        for one in corrections_of(book, night)
+        if one.of is Corrected.READING
+    }
+
+
+def _reading(kept: str) -> Reading:
+    """Read a kept reading back; one that was kept as plain words is of whatever stands in its cell."""
+    try:
+        typed, read = json.loads(kept)
+    except (ValueError, TypeError):
+        return Reading(None, kept)
+    return Reading(str(typed), str(read))

@@ -1,0 +1,1 @@
+"""A typed page: worked, looked over, composed, kept, printed, checked again."""

@@ -1,0 +1,175 @@
+"""Pages kept, with every earlier version; set for a night; printed from the desk."""
+
+import io
+from dataclasses import dataclass
+from datetime import date, datetime
+from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
+
+from onewhole.desk.classes.class_records import NightPage, Store, night_page, room, sheet_typed
+from onewhole.desk.page.live_page import LONGEST_TYPED, laid
+from onewhole.desk.page.print_pages import pressed, sheet_pages
+from onewhole.errors import InputError
+from onewhole.sheets.reading import lines_of
+from onewhole.sheets.recipe import read_recipe
+from onewhole.sheets.rows import Rows
+from onewhole.store.nights import add_night, change_version, nights_of
+from onewhole.store.set_pages import set_pages
+from onewhole.store.sheets import KeptSheet, add_sheet, change_sheet, newest_sheets, versions_of
+from onewhole.store.steps import Step, keep_step
+from onewhole.writers.frame import UNTITLED
+
+__all__ = [
+    "KINDS",
+    "KeptPage",
+    "Paper",
+    "keep_page",
+    "kept_pages",
+    "kept_versions",
+    "last_typed",
+    "printed",
+    "set_page",
+]
+
+#: What can be printed, in the order in which it is used.
+KINDS = {
+    "pupil": "the pupils' page",
+    "key": "the answers",
+    "workings": "the workings",
+    "family": "the page for home",
+}
+#: So many nights back problems are not asked again by a page that is composed.
+NIGHTS_BACK = 10
+
+
+@dataclass(frozen=True, slots=True)
+class KeptPage:
+    """A version of a page: its title is the one typed in its header."""
+
+    sheet: int
+    version: int
+    title: str
+    typed: str
+    written: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Paper:
+    """A file to be saved: its name, kind and bytes."""
+
+    name: str
+    kind: str
+    content: bytes
+
+
+def kept_pages(book: Store) -> tuple[KeptPage, ...]:
+    """Return the newest version of every page, the one written last first."""
+    return tuple(sorted(map(_page, newest_sheets(book)), key=lambda one: one.written, reverse=True))
+
+
+def kept_versions(book: Store, sheet: int) -> tuple[KeptPage, ...]:
+    """Return every version of a page, the newest first. Raises NotThere."""
+    return tuple(map(_page, reversed(versions_of(book, sheet))))
+
+
+def keep_page(book: Store, sheet: int | None, typed: str, now: datetime, *, recipe: str = "") -> KeptPage:
+    r"""Keep what is typed as a new page, or as the next version of a page; every earlier version stays.
+
+    It need not be readable. What is kept already is not kept twice. ``recipe`` is what a page was composed
+    by that stands there as it was composed. Raises NotThere, and InputError for more than a page can hold and
+    for what is no recipe.
+
+    >>> from datetime import UTC
+    >>> from pathlib import Path
+    >>> from tempfile import TemporaryDirectory
+    >>> from onewhole.desk.classes.class_records import open_book
+    >>> now = datetime(2026, 9, 1, tzinfo=UTC)
+    >>> with TemporaryDirectory() as folder:
+    ...     book = open_book(Path(folder) / "room12.class")
+    ...     first = keep_page(book, None, "title: Kites\n\n1. 5 - 2", now)
+    ...     second = keep_page(book, first.sheet, "1. 6 - 2", now)
+    ...     book.close()
+    >>> (first.title, first.version), (second.title, second.version)
+    (('Kites', 1), ('Fractions', 2))
+    """
+    if len(typed) > LONGEST_TYPED:
+        msg = f"there are {len(typed)} characters, and a page has {LONGEST_TYPED} at most"
+        raise InputError(msg, remedy="Take some out; nothing is lost, and nothing was kept yet.")
+    if recipe:
+        read_recipe(recipe)
+    made = recipe or _setting(typed, "recipe") or None
+    if sheet is None:
+        return _page(add_sheet(book, _title(typed), typed, now, made))
+    newest = versions_of(book, sheet)[-1]
+    return _page(newest if newest.typed == typed else change_sheet(book, sheet, typed, now, made))
+
+
+def set_page(
+    book: Store,
+    room_number: int,
+    sheet: int | None,
+    typed: str,
+    *,
+    day: date,
+    now: datetime,
+    recipe: str = "",
+) -> NightPage:
+    """Keep a page and that a class takes it home on a day.
+
+    Set again for the same day, that night gets the newest version, as long as no answer is written. Raises
+    InputError for a page that cannot be printed, NotThere and StoreRefused.
+    """
+    for mistake in laid(typed, now).mistakes:
+        raise InputError(mistake.what, line=mistake.line, column=mistake.column, remedy=mistake.remedy)
+    room(book, room_number)
+    kept = keep_page(book, sheet, typed, now, recipe=recipe)
+    same = (one for one in nights_of(book, room_number) if (one.sheet_number, one.day) == (kept.sheet, day))
+    there = next(same, None)
+    if there is None:
+        there = add_night(book, room_number, kept.sheet, kept.version, day)
+    elif there.version != kept.version:
+        there = change_version(book, there.number, kept.version)
+    return night_page(book, room_number, there.number)
+
+
+def last_typed(book: Store, room_number: int) -> tuple[str, ...]:
+    """Return what the class took home on its last nights, as typed."""
+    return tuple(kept.typed for _, kept in set_pages(book, room_number)[-NIGHTS_BACK:])
+
+
+def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> Paper:
+    """Press a page as PDF, or all four of them in one file that is unpacked.
+
+    Nights of the class that have just this page are printed then. ``kind`` is one of :data:`KINDS`, or all.
+    Raises InputError, SheetError, RoomError and PressError.
+    """
+    if kind not in KINDS and kind != "all":
+        msg = "there is no such page to print"
+        raise InputError(msg, remedy=f"Print one of: {', '.join(KINDS)}, all.")
+    sheet = sheet_typed(typed)
+    ready = pressed([one for one in sheet_pages(sheet) if kind in {one[0], "all"}], when=now)
+    for night, kept in set_pages(book, room_number):
+        if kept.typed == typed and kind in {"pupil", "all"}:
+            keep_step(book, night.number, Step.PRINTED, now)
+    name = (sheet.header.title or UNTITLED).replace("/", "-")
+    if kind != "all":
+        return Paper(f"{name}, {KINDS[kind]}.pdf", "application/pdf", ready[0].content)
+    packed = io.BytesIO()
+    with ZipFile(packed, "w", ZIP_DEFLATED) as file:
+        for one in ready:
+            entry = ZipInfo(f"{one.page}.{one.ending}", now.timetuple()[:6])
+            file.writestr(entry, one.content)
+    return Paper(f"{name}.zip", "application/zip", packed.getvalue())
+
+
+def _page(kept: KeptSheet) -> KeptPage:
+    return KeptPage(kept.number, kept.version, _title(kept.typed), kept.typed, kept.written)
+
+
+def _title(typed: str) -> str:
+    return _setting(typed, "title") or UNTITLED
+
+
+def _setting(typed: str, name: str) -> str:
+    """Return what a setting of the header says, readable or not; nothing where it is not set."""
+    at = Rows.of(typed).settings.get(name)
+    return "" if at is None else " ".join(lines_of(typed)[at].partition(":")[2].split())

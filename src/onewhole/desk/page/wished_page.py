@@ -1,0 +1,134 @@
+"""A page composed by wishes at the page desk, under the header that stands there."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import TypeVar
+
+from onewhole.desk.page import compose
+from onewhole.desk.page.parse_wishes import Typed, wished
+from onewhole.errors import InputError
+from onewhole.problems.needs import needs
+from onewhole.sheets.header import Header
+from onewhole.sheets.reading import lines_of, read_sheet
+from onewhole.sheets.rows import Rows
+from onewhole.sheets.settings import header_of, setting_named
+from onewhole.sheets.wishes import OpenQuestion, WishError, Wishes
+from onewhole.sheets.writing import write_sheet
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+
+_N = TypeVar("_N", bound=int | None)
+
+#: So many letters of a recipe may tell what does not come again.
+ROOM_TO_AVOID = 2000
+
+__all__ = ["Composition", "WishForm", "composed", "read_wishes"]
+
+
+@dataclass(frozen=True, slots=True)
+class WishForm:
+    """Wishes as typed into a form; what is left empty is as usual.
+
+    ``kind`` is subtract, add or both, ``denominators`` are numbers with commas, ``regrouping`` is a share
+    such as 2/3, or any. Another ``seed`` gives another page.
+    """
+
+    kind: str = "subtract"
+    number: str = ""
+    denominators: str = ""
+    regrouping: str = ""
+    minutes: str = ""
+    seed: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Composition:
+    """What is typed now, in plain lines what the page tells apart and how good it is, and its recipe.
+
+    The recipe does not stand in what is typed: on a desk that is changed by hand it would be long and untrue.
+    """
+
+    typed: str
+    told: tuple[str, ...]
+    recipe: str
+
+
+def composed(
+    typed: str,
+    form: WishForm,
+    *,
+    not_again: Sequence[str] = (),
+    questions: Sequence[OpenQuestion] = (),
+) -> Composition:
+    r"""Return a page composed by wishes. Of what was ``typed`` the settings stay, and no problem.
+
+    ``not_again`` are typed sheets, the latest last, whose problems do not come again, as far back as a recipe
+    has room for them; ``questions`` are those that the class's answers left open. Raises WishError for what
+    cannot be read or met, in plain words, with the nearest that can be met.
+
+    >>> made = composed("title: Kites\n\n1. 5 - 2", WishForm(number="3", denominators="4"))
+    >>> made.typed.splitlines()[0], len(made.told) > 1
+    ('title: Kites', True)
+    """
+    header, wishes = read_wishes(typed, form)
+    avoid = tuple(_avoided(not_again, wishes))
+    made = compose.compose(replace(wishes, avoid=avoid, questions=tuple(questions)), header=header)
+    recipe = made.sheet.header.recipe
+    plain = replace(made.sheet, header=replace(made.sheet.header, recipe=""))
+    return Composition(write_sheet(plain), compose.told(made), recipe)
+
+
+def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
+    """Return the settings that stay and the wishes of a form; whether they can be met is not known yet.
+
+    Raises WishError for what cannot be read.
+
+    >>> read_wishes("title: Kites", WishForm(number="3"))[1].number
+    3
+    """
+    header = replace(_header(typed), recipe="")
+    return header, wished(
+        Typed(
+            skill=form.kind,
+            number=_number("number of problems", form.number, Typed().number),
+            denominators=form.denominators,
+            regrouping=form.regrouping.strip(),
+            strategy=header.strategy.key if header.strategy is not REGROUP_FIRST else "",
+            minutes=_number("minutes", form.minutes, header.minutes),
+            seed=_number("seed", form.seed, Typed().seed),
+        )
+    )
+
+
+def _avoided(not_again: Sequence[str], wishes: Wishes) -> Iterator[str]:
+    """Yield what was asked and could come again by these wishes, the latest first, while there is room."""
+    room = ROOM_TO_AVOID
+    for sheet in reversed(not_again):
+        for one in read_sheet(sheet).problems:
+            if set(needs(one.statement).denominators) <= set(wishes.denominators):
+                room -= len(one.typed) + 1
+                if room < 0:
+                    return
+                yield one.typed
+
+
+def _number(name: str, said: str, usual: _N) -> int | _N:
+    """Read a number; nothing typed means the usual."""
+    plain = said.strip()
+    if not plain:
+        return usual
+    if not (plain.isascii() and plain.isdigit() and len(plain) <= 9):
+        msg = f"“{plain[:40]}” is no {name}"
+        raise WishError(msg, remedy="Write it in digits, such as 12.")
+    return int(plain)
+
+
+def _header(typed: str) -> Header:
+    """Return the settings of a typed sheet as far as they can be read; it need have no problem yet."""
+    lines, said = lines_of(typed), {}
+    for at in Rows.of(typed).settings.values():
+        name, _, value = lines[at].partition(":")
+        try:
+            said[setting_named(name).name] = " ".join(value.split())
+        except InputError:
+            continue
+    return header_of(said)[0]

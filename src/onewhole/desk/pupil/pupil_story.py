@@ -1,0 +1,170 @@
+"""A pupil's story: nights over time, skills by weeks with their certainty, findings until they run out."""
+
+from collections import defaultdict
+from dataclasses import dataclass
+from datetime import date
+
+from onewhole.desk.classes.bring_back import skills_of
+from onewhole.desk.classes.class_records import Pupil, Store, night_pages, room
+from onewhole.desk.classes.marked_nights import leaves
+from onewhole.desk.classes.night_summary import CAUTION, Leave, PupilLeave, Status
+from onewhole.desk.classes.week import monday
+from onewhole.marking.diagnosis.interval import Band, band
+from onewhole.marking.diagnosis.notebook import GOOD_FOR_DAYS
+from onewhole.marking.grouping.placement import listed
+from onewhole.misconceptions.catalogue import by_id
+from onewhole.problems.skill import Skill
+from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, skill_weeks_picture
+
+__all__ = ["CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "MOST_WEEKS", "Hint", "Story", "StoryNight", "story"]
+
+#: What stands beside the picture.
+CERTAINTY = (
+    "Each band is a 95 % score interval (Wilson 1927) round the share of answers that are right, of those "
+    "that were written and could be read. Few answers give a wide band: then next to nothing is known. "
+    "Answers of one evening hang together, so the truth may lie outside more often than that."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class StoryNight:
+    """One night of a pupil: ``right`` of ``written``, of ``asked``; ``unread`` cells could not be read.
+
+    ``handed_in`` is False where nothing was written.
+    """
+
+    number: int
+    day: date
+    name: str
+    right: int
+    written: int
+    unread: int
+    asked: int
+
+    @property
+    def handed_in(self) -> bool:
+        """Say whether anything was written."""
+        return self.written > 0
+
+
+@dataclass(frozen=True, slots=True)
+class Hint:
+    """What the answers of one night may show, and the last day on which that is good.
+
+    ``labels`` are the answers it rests on, as they are read out. ``days_left`` is below 0 where it has run
+    out.
+    """
+
+    night: int
+    day: date
+    page: str
+    until: date
+    days_left: int
+    patterns: tuple[str, ...]
+    labels: str
+    says: str
+    ask: tuple[str, ...]
+
+    @property
+    def good(self) -> bool:
+        """Say whether it has not run out."""
+        return self.days_left >= 0
+
+
+@dataclass(frozen=True, slots=True)
+class Story:
+    """All that is told of one pupil. ``hints`` have the latest first; ``picture`` is SVG, or nothing ("").
+
+    ``missing`` counts the nights not reckoned yet: they are not in the story.
+    """
+
+    pupil: Pupil
+    nights: tuple[StoryNight, ...]
+    skills: tuple[SkillRow, ...]
+    picture: str
+    hints: tuple[Hint, ...]
+    missing: int
+
+    @property
+    def weeks(self) -> tuple[date, ...]:
+        """Return the Mondays of the weeks with answers."""
+        return tuple(sorted({one for row in self.skills for one in row.weeks}))
+
+    @property
+    def good_hints(self) -> tuple[tuple[Hint, ...], ...]:
+        """Return the findings that have not run out, those of the same patterns together."""
+        found: dict[tuple[str, ...], list[Hint]] = defaultdict(list)
+        for hint in self.hints:
+            if hint.good:
+                found[hint.patterns].append(hint)
+        return tuple(map(tuple, found.values()))
+
+    @property
+    def old_hints(self) -> tuple[Hint, ...]:
+        """Return the findings that have run out."""
+        return tuple(hint for hint in self.hints if not hint.good)
+
+
+def story(book: Store, room_number: int, code: str, today: date) -> Story:
+    """Return the story of a pupil up to a day. Raises NotThere."""
+    pupil = room(book, room_number).pupil(code)
+    left = leaves(book, room_number)
+    rows = _skills(book, room_number, code, left.nights)
+    return Story(
+        pupil,
+        tuple(_night(leave, leave.pupils.get(code)) for leave in left.nights),
+        rows,
+        skill_weeks_picture(rows),
+        tuple(
+            _hint(leave, mine, today)
+            for leave in reversed(left.nights)
+            if (mine := leave.pupils.get(code)) is not None and _says_something(mine)
+        ),
+        len(left.missing),
+    )
+
+
+def _night(leave: Leave, mine: PupilLeave | None) -> StoryNight:
+    right, written, unread = (mine.right, mine.written, mine.unread) if mine else (0, 0, 0)
+    return StoryNight(leave.night, leave.day, leave.name, right, written, unread, len(leave.labels))
+
+
+def _skills(book: Store, room_number: int, code: str, nights: tuple[Leave, ...]) -> tuple[SkillRow, ...]:
+    """Count right and read answers by skill and week; the skills in their own order."""
+    typed = {page.night.number: page.kept.typed for page in night_pages(book, room_number)}
+    right: dict[tuple[Skill, date], int] = defaultdict(int)
+    read: dict[tuple[Skill, date], int] = defaultdict(int)
+    for leave in nights:
+        if (mine := leave.pupils.get(code)) is None:
+            continue
+        for one, verdict in zip(skills_of(typed[leave.night]), mine.verdicts, strict=True):
+            key = one, monday(leave.day)
+            right[key] += verdict in "rf"
+            read[key] += verdict in "rfw"
+    bands: dict[Skill, dict[date, Band]] = defaultdict(dict)
+    for (one, week), count in sorted(read.items(), key=lambda item: item[0][1]):
+        if count:
+            bands[one][week] = band(right[one, week], count)
+    return tuple(SkillRow(one.value, bands[one]) for one in Skill if one in bands)
+
+
+def _says_something(mine: PupilLeave) -> bool:
+    return mine.status in {Status.LIKELY, Status.POSSIBLE} and bool(mine.patterns) and not mine.set_aside
+
+
+def _hint(leave: Leave, mine: PupilLeave, today: date) -> Hint:
+    """Say which answers fit which patterns; a possible one only may."""
+    several = len(mine.evidence) > 1
+    fit = ("fit" if several else "fits") if mine.status is Status.LIKELY else "may fit"
+    named = "; ".join(f"{key} ({by_id(key).name})" for key in mine.patterns)
+    return Hint(
+        leave.night,
+        leave.day,
+        leave.name,
+        leave.until,
+        (leave.until - today).days,
+        mine.patterns,
+        listed(mine.evidence),
+        f"{'Answers' if several else 'The answer'} to {listed(mine.evidence)} {fit} {named}.",
+        tuple(dict.fromkeys(by_id(key).ask for key in mine.patterns)),
+    )

@@ -1,0 +1,56 @@
+"""Tell all that one pupil's answers may show: odds, evidence, what speaks against, what to ask next."""
+
+from onewhole.desk.marking.mark import Marked, asked_next, page_name
+from onewhole.desk.tomorrow.practice_pages import UnknownPupilError
+from onewhole.marking.diagnosis.notebook import Kept, Night
+from onewhole.marking.diagnosis.report import Report
+from onewhole.marking.diagnosis.report import report as put_together
+from onewhole.writers.marks_json import Json
+from onewhole.writers.report_json import report_object
+from onewhole.writers.report_lines import report_lines
+
+__all__ = ["Report", "as_object", "report", "reports", "told"]
+
+
+def report(marked: Marked, pupil: str) -> Report:
+    r"""Return what is told about one pupil. Raises UnknownPupilError for a code that is not in the answers.
+
+    >>> from onewhole.desk.marking.mark import mark
+    >>> night = mark("1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4", "pupil,1,2\nK01,3 4/8,4 2/4")
+    >>> report(night, "K01").sets
+    (('A01',), ('A02',))
+    """
+    return reports(marked, (pupil,))[0]
+
+
+def reports(marked: Marked, pupils: tuple[str, ...]) -> tuple[Report, ...]:
+    """Return what is told about some pupils, in the order in which they are named.
+
+    Raises UnknownPupilError for a code that is not in the answers.
+    """
+    asked = {found.pupil: ask for found, ask in zip(marked.findings, asked_next(marked), strict=True)}
+    by_pupil = {found.pupil: found for found in marked.findings}
+    for pupil in pupils:
+        if pupil not in by_pupil:
+            msg = f"no pupil is called “{pupil}” in these answers"
+            raise UnknownPupilError(msg, remedy=f"Use a code as it stands there: {', '.join(by_pupil)}.")
+    return tuple(
+        put_together(marked.marks, marked.weighed, by_pupil[one], asked[one], _earlier(marked, one))
+        for one in pupils
+    )
+
+
+def told(marked: Marked, found: Report) -> tuple[str, ...]:
+    """Return a report as plain lines, the caution at their end."""
+    return report_lines(found, marked.tonight.until if marked.tonight else None)
+
+
+def as_object(marked: Marked, found: Report) -> Json:
+    """Return a report as a JSON object; odds are exact fractions, which a door turns into numbers."""
+    return report_object(found, marked.tonight.until if marked.tonight else None)
+
+
+def _earlier(marked: Marked, pupil: str) -> tuple[tuple[Night, Kept], ...]:
+    if marked.tonight is None:
+        return ()
+    return marked.tonight.before(page_name(marked.sheet)).standing(pupil, marked.tonight.on)

@@ -1,0 +1,1 @@
+"""Tomorrow morning: whom to see first, who works with whom, talks and practice."""

@@ -1,0 +1,128 @@
+"""Tomorrow morning: whom to see first, who works with whom and why, what every finding rests on."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from hashlib import sha256
+
+from onewhole.desk.classes.class_records import NightPage, Store
+from onewhole.desk.classes.marked_nights import Reckoned, missing_before, reckoned
+from onewhole.desk.marking.heat import Heat, heat_of
+from onewhole.desk.marking.mark import CAUTION, Marked, shown_place
+from onewhole.desk.tomorrow.overrides import MOVED, Word, group_key
+from onewhole.desk.tomorrow.talks import Talk, shown_written, talks
+from onewhole.errors import InputError
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.placement import Place
+from onewhole.marking.grouping.see_first import see_first
+from onewhole.notations.mathml import mathml
+
+__all__ = ["CAUTION", "Card", "First", "Morning", "Seat", "missing_before", "morning", "stamp", "target"]
+
+
+@dataclass(frozen=True, slots=True)
+class First:
+    """A pupil to see first: why, the problem to ask about and what was written there (MathML or text)."""
+
+    code: str
+    because: str
+    label: str
+    ask_about: str
+    wrote: str
+    is_formula: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Seat:
+    """A pupil in a group: why, whether the teacher moved the pupil there or set the finding aside."""
+
+    code: str
+    because: str
+    moved: bool
+    aside: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """A group: its key, what it is about, its pupils. ``takes`` says whether a pupil can be moved to it."""
+
+    name: str
+    key: str
+    about: str
+    takes: bool
+    seats: tuple[Seat, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Morning:
+    """All that stands on the page for tomorrow; ``until`` is the last day on which findings are good.
+
+    ``stamp`` changes with everything that the printed pages rest on.
+    """
+
+    page: NightPage
+    first: tuple[First, ...]
+    cards: tuple[Card, ...]
+    talks: Mapping[str, Talk]
+    heat: Heat
+    papers: int
+    until: date | None
+    stamp: str
+
+
+def morning(book: Store, room_number: int, night_number: int) -> Morning:
+    """Return tomorrow's page of a night. Raises NotThere.
+
+    Earlier nights that are not reckoned yet are reckoned first: ask :func:`missing_before` how many.
+    """
+    found = reckoned(book, room_number, night_number)
+    marked = found.marked
+    return Morning(
+        found.page,
+        _first(marked),
+        tuple(_card(group, found.word) for group in marked.groups),
+        talks(found.handed),
+        heat_of(found.handed),
+        sum(group.place is not Place.ABSENT for group in found.said.groups for _ in group.pupils),
+        marked.tonight.until if marked.tonight else None,
+        stamp(found),
+    )
+
+
+def stamp(found: Reckoned) -> str:
+    """Return a short name of all that tomorrow's printed pages rest on."""
+    handed, word = found.handed, found.word
+    said = repr((handed.typed, handed.answers, handed.day, sorted(word.aside), sorted(word.places.items())))
+    digest = sha256(said.encode(errors="replace"))
+    for text in handed.before:
+        digest.update(text.encode())
+    return digest.hexdigest()[:16]
+
+
+def target(found: Reckoned, key: str) -> Group:
+    """Return the group of a key, to which a pupil may be moved. Raises InputError where it is not there."""
+    for group in found.marked.groups:
+        if group_key(group) == key and group.place is not Place.ABSENT:
+            return group
+    raise InputError("There is no such group any more", remedy="Load the page again and choose another.")
+
+
+def _first(marked: Marked) -> tuple[First, ...]:
+    asked = {problem.label: problem for problem in marked.sheet.problems}
+    pupils = {pupil.pupil: pupil for pupil in marked.marks.pupils}
+    made = []
+    for one in see_first(marked.marks.pupils, marked.findings, marked.groups):
+        written = next(mark.written for mark in pupils[one.pupil].marks if mark.label == one.ask_about)
+        wrote, is_formula = shown_written(written)
+        formula = mathml(asked[one.ask_about].statement)
+        because = one.because.partition(f" In {one.ask_about} the answer is ")[0]
+        made.append(First(one.pupil, because, one.ask_about, formula, wrote, is_formula))
+    return tuple(made)
+
+
+def _card(group: Group, word: Word) -> Card:
+    seats = tuple(
+        Seat(placed.pupil, placed.because, placed.because.startswith(MOVED), placed.pupil in word.aside)
+        for placed in group.placings
+    )
+    return Card(group.name, group_key(group), shown_place(group), group.place is not Place.ABSENT, seats)

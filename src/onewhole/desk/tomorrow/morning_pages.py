@@ -1,0 +1,87 @@
+"""Tomorrow's pages on paper: the morning page, the talks, practice pages with their key."""
+
+from collections.abc import Callable
+from datetime import datetime
+from pathlib import Path
+
+from onewhole.desk.classes.class_records import NotThere, Store, night_pages
+from onewhole.desk.classes.marked_nights import reckoned
+from onewhole.desk.page.print_pages import Made, Ready, pressed, put
+from onewhole.desk.tomorrow.morning import stamp
+from onewhole.desk.tomorrow.plan import Tomorrow, plan_pages
+from onewhole.presses.folders import made as made_folder
+from onewhole.sheets.document import Sheet
+from onewhole.store.steps import Step, keep_step
+
+#: A problem comes back from so many nights before; our own.
+COME_BACK_FROM = 5
+_NAMES = {"morning": "Morning page", "talks": "Talks", "practice-key": "Key of the practice pages"}
+
+Progress = Callable[[int, int], None]
+
+
+def print_morning(
+    book: Store,
+    room_number: int,
+    night_number: int,
+    *,
+    folder: Path,
+    when: datetime,
+    progress: Progress,
+    every_pupil: bool = False,
+) -> tuple[Made, ...]:
+    """Print tomorrow's pages, the teacher's moves in them, into a folder of their own under ``folder``.
+
+    The folder's name is the night's :func:`~onewhole.desk.tomorrow.morning.stamp`. The night is then kept as
+    regrouped. ``progress`` is told the pages done, of how many. Raises PressError, FileRefused, NotThere.
+    """
+    found = reckoned(book, room_number, night_number)
+    codes = tuple(one.pupil for one in found.marked.findings) if every_pupil else ()
+    progress(0, 0)
+    pages = plan_pages(found.marked, Tomorrow(codes, _earlier(book, room_number, night_number)))
+    ready: list[Ready] = []
+    for at, page in enumerate(pages):
+        progress(at, len(pages))
+        ready += pressed((page,), when=when)
+    made_folder(folder).chmod(0o700)
+    _put_away(folder)
+    printed = put(ready, folder / stamp(found))
+    keep_step(book, night_number, Step.REGROUPED, when)
+    return printed
+
+
+def printed_pages(folder: Path, named: str) -> tuple[tuple[str, str], ...]:
+    """Return the pages printed under a stamp: the name of each file and what the page is called."""
+    there = sorted((folder / named).glob("*.pdf"), key=lambda path: (_order(path.stem), path.stem))
+    return tuple((path.stem, _called(path.stem)) for path in there)
+
+
+def printed_page(folder: Path, named: str, page: str) -> Path:
+    """Return the file of a page printed under a stamp. Raises NotThere."""
+    if page not in {name for name, _ in printed_pages(folder, named)}:
+        raise NotThere("This page is not printed any more", remedy="Make the pages again.")
+    return folder / named / f"{page}.pdf"
+
+
+def _earlier(book: Store, room_number: int, night_number: int) -> tuple[Sheet, ...]:
+    """Return the sheets of the last nights before this one, the latest first."""
+    pages = night_pages(book, room_number)
+    at = [page.night.number for page in pages].index(night_number)
+    return tuple(page.sheet for page in reversed(pages[max(0, at - COME_BACK_FROM) : at]))
+
+
+def _put_away(folder: Path) -> None:
+    """Take away the pages that were printed under other stamps: they are out of date."""
+    for page in folder.glob("*/*.pdf"):
+        page.unlink(missing_ok=True)
+
+
+def _order(stem: str) -> int:
+    return [*_NAMES, stem].index(stem) if stem in _NAMES else len(_NAMES) + stem.startswith("pupil-")
+
+
+def _called(stem: str) -> str:
+    if stem in _NAMES:
+        return _NAMES[stem]
+    sort, _, whose = stem.partition("-")
+    return f"Practice for {whose.upper() if sort == 'pupil' else whose.replace('-', ' ').title()}"

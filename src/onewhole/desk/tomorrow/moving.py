@@ -1,0 +1,52 @@
+"""The teacher's word on a night: a pupil is moved to another group, a finding is set aside; both undone."""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from onewhole.desk.classes.class_records import Store
+from onewhole.desk.classes.marked_nights import Reckoned, reckoned
+from onewhole.desk.tomorrow.morning import target
+from onewhole.errors import InputError
+from onewhole.store.corrections import Corrected, Correction, keep_correction
+
+BY = "teacher"
+ASIDE = "set aside"
+
+
+@dataclass(frozen=True, slots=True)
+class Moved:
+    """Where a pupil is now, and the key that a move of the same pupil undoes it with (empty: none before)."""
+
+    code: str
+    group: str
+    undo: str
+
+
+def move(book: Store, room_number: int, night_number: int, *, code: str, key: str, now: datetime) -> Moved:
+    """Move a pupil to the group of a key; an empty key puts the pupil back where the answers say.
+
+    Raises InputError for a group that is not there (or is that of the absent), NotThere for a pupil.
+    """
+    found = reckoned(book, room_number, night_number)
+    _known(found, code)
+    undo = found.word.places.get(code, "")
+    if key:
+        target(found, key)
+    keep_correction(book, Correction(night_number, code, "", Corrected.PLACE, key, now, BY))
+    after = reckoned(book, room_number, night_number).marked
+    group = next(group.name for group in after.groups if code in group.pupils)
+    return Moved(code, group, undo)
+
+
+def set_aside(
+    book: Store, room_number: int, night_number: int, *, code: str, aside: bool, now: datetime
+) -> None:
+    """Set a pupil's finding of a night aside, or take it up again. Raises InputError."""
+    _known(reckoned(book, room_number, night_number), code)
+    text = ASIDE if aside else ""
+    keep_correction(book, Correction(night_number, code, "", Corrected.FINDING, text, now, BY))
+
+
+def _known(found: Reckoned, code: str) -> None:
+    if code not in {one.pupil for one in found.said.findings}:
+        raise InputError("There is no such pupil in this class", remedy="Load the page again.")

@@ -1,0 +1,55 @@
+"""One night, whole: from a folder with a sheet and answers to pages, marks and a morning plan."""
+
+import json
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+
+from onewhole.desk.marking.findings import most_useful
+from onewhole.desk.marking.mark import MEETS, Marked, as_object, mark_sheet
+from onewhole.desk.page import audit as audits
+from onewhole.desk.page.print_pages import Made, Ready, pressed, put, sheet_pages
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.desk.tomorrow.plan import plan_pages
+from onewhole.presses.texts import read_text
+from onewhole.sheets.document import Sheet
+
+SHEET = "sheet.txt"
+ANSWERS = "answers.csv"
+
+
+@dataclass(frozen=True, slots=True)
+class Night:
+    """What a night made: files in order, and the most useful findings in sentences."""
+
+    made: tuple[Made, ...]
+    findings: tuple[str, ...]
+
+
+def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Night:
+    """Do one night of a folder that holds ``sheet.txt`` and, once they are back, ``answers.csv``.
+
+    Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. Everything
+    is read, marked and pressed before anything is written. Raises as :func:`print_pages` and
+    :func:`mark_sheet` do.
+    """
+    sheet = sheet_in(folder / SHEET)
+    answers = folder / ANSWERS
+    files = [*pressed(sheet_pages(sheet), when=when), _audit(sheet)]
+    if not answers.exists():
+        return Night(put(files, to), ())
+    marked = mark_sheet(sheet, read_text(answers), file=str(answers), meets=meets)
+    files += [_marks(marked), *pressed(plan_pages(marked), when=when)]
+    return Night(put(files, to), most_useful(marked))
+
+
+def _audit(sheet: Sheet) -> Ready:
+    return Ready("audit", "txt", "\n".join((*audits.told(audits.audit_sheet(sheet)), "")).encode())
+
+
+def _marks(marked: Marked) -> Ready:
+    return Ready(
+        "marks",
+        "json",
+        (json.dumps(as_object(marked), indent=2, ensure_ascii=False, default=float) + "\n").encode(),
+    )

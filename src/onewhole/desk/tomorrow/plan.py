@@ -1,0 +1,62 @@
+"""Plan the morning: one page for the teacher, practice pages with their key."""
+
+from collections.abc import Iterable, Sequence
+from datetime import datetime
+from pathlib import Path
+
+from onewhole.desk.marking.mark import Marked
+from onewhole.desk.page.print_pages import Made, pressed, put
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.desk.pupil.report import reports
+from onewhole.desk.tomorrow.practice_pages import Tomorrow, practice_pages
+from onewhole.marking.grouping.see_first import see_first
+from onewhole.writers.morning_page import morning_page
+from onewhole.writers.practice_key import practice_key
+from onewhole.writers.printed import Printed
+from onewhole.writers.pupil_page import practice_page
+from onewhole.writers.talks_page import talks_page
+
+__all__ = ["Tomorrow", "plan", "plan_pages", "tomorrow"]
+
+NOTHING_MORE = Tomorrow()
+
+
+def tomorrow(
+    marked: Marked,
+    *,
+    pupils: Sequence[str] = (),
+    every_pupil: bool = False,
+    earlier: Iterable[Path] = (),
+    find_slip: bool | None = None,
+) -> Tomorrow:
+    """Return what is asked of the practice pages, the earlier sheets read from their files."""
+    codes = tuple(pupil.pupil for pupil in marked.marks.pupils) if every_pupil else tuple(pupils)
+    return Tomorrow(codes, tuple(sheet_in(path) for path in earlier), find_slip)
+
+
+def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTHING_MORE) -> tuple[Made, ...]:
+    """Print the morning page, the practice pages and their key into a folder.
+
+    A practice page holds problems parallel to those that its group (or pupil) missed most, one to come back
+    to, and after the first night a wrong answer to mend; it carries a group's name or a pupil's code and
+    never a pattern's. Raises UnknownPupilError for a code that is not in the class.
+    """
+    return put(pressed(plan_pages(marked, asked), when=when), folder)
+
+
+def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[str, Printed], ...]:
+    """Return the morning page, the talks, the practice pages and their key by their names, not pressed."""
+    first = see_first(marked.marks.pupils, marked.findings, marked.groups)
+    morning = morning_page(
+        marked.sheet, marked.marks, marked.findings, marked.groups, items=marked.items, first=first
+    )
+    until = marked.tonight.until if marked.tonight else None
+    told = reports(marked, tuple(one.pupil for one in first))
+    pages = practice_pages(marked, asked)
+    key = practice_key(marked.sheet.header, [(page.whose, page.practice) for page in pages])
+    return (
+        ("morning", morning),
+        *((("talks", talks_page(marked.sheet.header, told, until)),) if told else ()),
+        *((page.file, practice_page(page.practice, page.whose, page.kite)) for page in pages),
+        *((("practice-key", key),) if pages else ()),
+    )

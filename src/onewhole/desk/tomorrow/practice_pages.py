@@ -1,0 +1,133 @@
+"""Practice for tomorrow: a page for every group, and one for every pupil for whom it is asked."""
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from onewhole.desk.marking.mark import Marked
+from onewhole.errors import InputError
+from onewhole.marking.diagnosis.finding import Finding
+from onewhole.marking.grouping.missed import missed
+from onewhole.marking.reading.mark import PupilMarks, Verdict
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.practice import Practice, practice
+from onewhole.writers.morning_page import kite_of
+
+INSTRUCTION = "Look at the pieces first. Then write each line."
+
+
+class UnknownPupilError(InputError, LookupError):
+    """No pupil of the class has that code."""
+
+    __str__ = InputError.__str__
+
+
+@dataclass(frozen=True, slots=True)
+class Tomorrow:
+    """What a teacher asks of the practice pages.
+
+    ``pupils`` are the codes of those who get a page of their own. ``earlier`` are sheets of earlier nights: a
+    problem comes back from them. ``find_slip`` says whether a wrong worked example stands on each page; None
+    leaves it to whether there was an earlier night, for on the first one there is none.
+
+    >>> Tomorrow().finds_slip
+    False
+    """
+
+    pupils: tuple[str, ...] = ()
+    earlier: tuple[Sheet, ...] = ()
+    find_slip: bool | None = None
+
+    @property
+    def finds_slip(self) -> bool:
+        """Say whether a wrong worked example is wanted."""
+        return bool(self.earlier) if self.find_slip is None else self.find_slip
+
+
+@dataclass(frozen=True, slots=True)
+class PracticePage:
+    """A practice page and whose it is: a group's name or a pupil's code, its kite, and its file's name."""
+
+    whose: str
+    kite: str
+    file: str
+    practice: Practice
+
+
+def practice_pages(marked: Marked, asked: Tomorrow) -> tuple[PracticePage, ...]:
+    """Return the pages of the groups, then those of the pupils asked for, in the order of the class.
+
+    Whoever missed nothing practises on problems like the last ones of the night. Raises UnknownPupilError.
+    """
+    codes = [pupil.pupil for pupil in marked.marks.pupils]
+    if unknown := [code for code in asked.pupils if code not in codes]:
+        msg = f"no pupil is called “{unknown[0]}”"
+        raise UnknownPupilError(msg, remedy=f"Use a code as it stands in the answers: {', '.join(codes)}.")
+    return (*_of_groups(marked, asked), *_of_pupils(marked, asked))
+
+
+def _of_groups(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
+    for at, group in enumerate(marked.groups):
+        findings = [found for found in marked.findings if found.pupil in group.pupils]
+        made = _practice(marked, asked, missed(group, marked.marks), findings, skip=at)
+        if made is not None:
+            yield PracticePage(group.name, kite_of(at), f"practice-{_plain(group.name)}", made)
+
+
+def _of_pupils(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
+    files: set[str] = set()
+    for found, pupil in zip(marked.findings, marked.marks.pupils, strict=True):
+        if pupil.pupil not in asked.pupils:
+            continue
+        group, seat = _seat(marked, pupil.pupil)
+        made = _practice(marked, asked, _missed(pupil), [found], skip=len(marked.groups) + seat)
+        if made is not None:
+            file = _unused(f"pupil-{_plain(pupil.pupil)}".rstrip("-"), files)
+            yield PracticePage(pupil.pupil, kite_of(group), file, made)
+
+
+def _practice(
+    marked: Marked, asked: Tomorrow, labels: Sequence[str], findings: Iterable[Finding], *, skip: int
+) -> Practice | None:
+    problems = {problem.label: problem for problem in marked.sheet.problems}
+    models = [problems[label] for label in labels] or list(reversed(marked.sheet.problems))
+    return practice(
+        marked.sheet.header,
+        models,
+        INSTRUCTION,
+        patterns=_open(findings),
+        earlier=[problem.statement for sheet in asked.earlier for problem in sheet.problems],
+        find_slip=asked.finds_slip,
+        skip=skip,
+    )
+
+
+def _open(findings: Iterable[Finding]) -> tuple[str, ...]:
+    """Return the patterns that answers fit, those of most pupils first."""
+    pupils = Counter(pattern for found in findings for pattern in found.patterns)
+    return tuple(sorted(pupils, key=lambda pattern: (-pupils[pattern], pattern)))
+
+
+def _missed(pupil: PupilMarks) -> tuple[str, ...]:
+    return tuple(mark.label for mark in pupil.marks if mark.verdict is Verdict.WRONG)
+
+
+def _seat(marked: Marked, code: str) -> tuple[int, int]:
+    """Return the place of a pupil's group, and of the pupil in it: no two pages of a group are alike."""
+    return next(
+        (at, group.pupils.index(code)) for at, group in enumerate(marked.groups) if code in group.pupils
+    )
+
+
+def _plain(name: str) -> str:
+    """Return a name that every disk can hold."""
+    return re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")
+
+
+def _unused(file: str, files: set[str]) -> str:
+    """Return a name that no other page has, and note it."""
+    names = (file, *(f"{file}-{number}" for number in range(2, len(files) + 3)))
+    found = next(name for name in names if name not in files)
+    files.add(found)
+    return found

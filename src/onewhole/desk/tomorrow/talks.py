@@ -1,0 +1,105 @@
+"""All that one pupil's answers may show, in words and formulas, for a talk with the child."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+
+from onewhole.desk.classes.marked_nights import Handed, marked_of
+from onewhole.desk.pupil.report import reports
+from onewhole.marking.diagnosis.evidence import Speaks
+from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.reading.answer import Blank, Unreadable, Written
+from onewhole.marking.reading.mark import Verdict
+from onewhole.notations.mathml import mathml
+from onewhole.writers.labels import runs
+from onewhole.writers.report_words import asked_of, beside, found, says
+
+#: So many nights are held in memory as they are told.
+HELD = 8
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One answer as evidence: formulas are MathML, ``wrote`` is text where it cannot be read as one."""
+
+    label: str
+    problem: str
+    wrote: str
+    is_formula: bool
+    would: tuple[str, ...]
+    says: str
+
+
+@dataclass(frozen=True, slots=True)
+class Talk:
+    """What is told about one pupil.
+
+    ``found`` are sentences, the odds among them, ``beside`` what speaks against and what else stays possible.
+    ``lines`` are the answers that tell something, ``others`` a sentence on the rest. ``questions`` are for
+    the talk, ``ask`` (MathML) the problems whose answers would tell most. ``finds`` says whether a pattern
+    fits.
+    """
+
+    code: str
+    finds: bool
+    found: tuple[str, ...]
+    beside: tuple[str, ...]
+    lines: tuple[Line, ...]
+    others: str
+    questions: tuple[str, ...]
+    ask: tuple[str, ...]
+
+
+@lru_cache(maxsize=HELD)
+def talks(handed: Handed) -> Mapping[str, Talk]:
+    """Return by code what each pupil's answers of a night may show; the same once more costs nothing."""
+    marked = marked_of(handed)
+    told = reports(marked, tuple(one.pupil for one in marked.findings))
+    return {one.pupil: talk(one) for one in told}
+
+
+def talk(report: Report) -> Talk:
+    """Return a report in words and formulas."""
+    shown = tuple(row for row in report.rows if _tells(row, report))
+    rest = [
+        row.mark.label for row in report.rows if row not in shown and row.mark.verdict is not Verdict.BLANK
+    ]
+    return Talk(
+        report.pupil,
+        bool(report.sets),
+        found(report),
+        beside(report),
+        tuple(_line(row, report) for row in shown),
+        f"Right, and saying nothing more: {runs(rest, [row.mark.label for row in report.rows])}."
+        if rest and shown
+        else "",
+        asked_of(report),
+        tuple(map(mathml, report.ask)),
+    )
+
+
+def _tells(row: Row, report: Report) -> bool:
+    """Say whether an answer says something: it is wrong, or speaks for or against what was found."""
+    if not report.answered:
+        return False
+    speaks = bool(report.sets) and (row.beside.speaks is not Speaks.NEITHER or row.beside.luck)
+    return speaks or row.mark.verdict in {Verdict.WRONG, Verdict.UNREADABLE}
+
+
+def _line(row: Row, report: Report) -> Line:
+    wrote, is_formula = shown_written(row.mark.written)
+    return Line(
+        row.mark.label,
+        mathml(row.problem.statement),
+        wrote,
+        is_formula,
+        tuple(map(mathml, row.beside.would_write)),
+        says(row, report),
+    )
+
+
+def shown_written(written: Written) -> tuple[str, bool]:
+    """Return an answer as MathML, or as it stands where lines were typed or nothing can be read."""
+    if isinstance(written.read, Blank | Unreadable) or written.chain is not None:
+        return " ".join(written.text.split()), False
+    return mathml(written.read), True

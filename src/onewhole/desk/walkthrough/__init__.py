@@ -1,0 +1,1 @@
+"""A page worked aloud: the board, its film, what was chosen and what was recorded."""

@@ -1,0 +1,158 @@
+"""Film a sheet: script, walkthrough for the browser, captions, chapters, transcript, film and poster."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from fractions import Fraction
+from pathlib import Path
+
+from onewhole.desk.page.print_pages import Made, Ready, put
+from onewhole.desk.walkthrough.film_options import Choice
+from onewhole.desk.walkthrough.lesson import lesson, refused
+from onewhole.desk.walkthrough.soundtrack_choice import (
+    SILENT,
+    SYNTHETIC,
+    Recorded,
+    recorded_voice,
+    unrecorded,
+    voiced,
+)
+from onewhole.notations.aloud import spoken_words
+from onewhole.pictures.picture import Kind
+from onewhole.presses.folders import made
+from onewhole.presses.pdf import press
+from onewhole.presses.poster import poster
+from onewhole.presses.video import Filmed, film
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.reading_level import ReadingLevel, reading_level
+from onewhole.walkthroughs.cue import Script
+from onewhole.walkthroughs.fitting import fitted
+from onewhole.walkthroughs.lesson import Pace
+from onewhole.walkthroughs.timeline import Timeline
+from onewhole.writers.captions import chapters_vtt, srt, vtt
+from onewhole.writers.script_page import script_page
+from onewhole.writers.transcript import transcript
+from onewhole.writers.walkthrough_html import walkthrough_html
+
+_NOTES = {
+    SILENT: "Without a voice: the words are in the captions.",
+    SYNTHETIC: "The voice is synthetic: a computer speaks.",
+}
+OWN = "The voice is the teacher's own."
+BROWSER = "When it reads aloud, the voice is your browser's."
+#: Where the parts of a film are kept, so that only changed ones are made again.
+PARTS = ".film-parts"
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """How a sheet is to be filmed.
+
+    ``voice`` is "silent", "synthetic", or the path of the teacher's own recording: a folder with one file a
+    problem, or one file with its cue times beside it. ``minutes`` is the length to fit into. ``choices`` are
+    for single problems, by label. ``recorded`` are chapters that the teacher recorded while stepping the
+    board, by label, "opening" and "closing"; where there are any, the other chapters stay silent.
+    """
+
+    voice: str = SILENT
+    minutes: int | None = None
+    pace: Pace = field(default_factory=Pace)
+    kind: Kind | None = None
+    tried: tuple[str, ...] = ()
+    mistake: bool = False
+    choices: Mapping[str, Choice] = field(default_factory=dict)
+    recorded: Mapping[str, Recorded] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What a filming made, how long the film is, how its words read, and what was not as wished."""
+
+    made: tuple[Made, ...]
+    filmed: Filmed
+    length: Fraction
+    level: ReadingLevel
+    longest: int
+    notes: tuple[str, ...]
+
+    @property
+    def reads(self) -> str:
+        """Say how hard the words are."""
+        return _reads(self.level)
+
+
+def film_sheet(
+    sheet: Sheet,
+    to: Path,
+    *,
+    when: datetime,
+    wishes: Wishes | None = None,
+    progress: Callable[[int, int], None] = lambda _done, _of: None,
+) -> Shown:
+    """Film a sheet into a folder, which is made if it is not there.
+
+    Everything else is made before the film is, and until the film is whole only its parts are written, in a
+    folder of their own; files of the night before stay as they were. ``progress`` is told how many frames
+    are done of how many. Raises InputError for wishes and recordings that cannot be used, PressError and
+    FileRefused.
+    """
+    wishes = wishes or Wishes()
+    script, timeline = told(sheet, wishes)
+    if wishes.recorded:
+        timeline, track = recorded_voice(timeline, wishes.recorded)
+    else:
+        timeline, track = voiced(script, timeline, wishes.voice, wishes.pace)
+    note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
+    words = sheet.header.words
+    said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
+    level = reading_level(" ".join(said))
+    assert level is not None, "a film always says something"
+    page = script_page(sheet.header, timeline, level=f"The words read {_reads(level)}.")
+    ready = (
+        Ready("script", "pdf", press(page.source, data=page.content, when=when)),
+        Ready("walkthrough", "html", walkthrough_html(timeline, words, voice_note=BROWSER).encode()),
+        Ready("walkthrough", "vtt", vtt(timeline).encode()),
+        Ready("walkthrough", "srt", srt(timeline).encode()),
+        Ready("chapters", "vtt", chapters_vtt(timeline).encode()),
+        Ready("transcript", "md", transcript(timeline, words).encode()),
+        Ready("poster", "png", poster(timeline, words)),
+    )
+    path = made(to) / "walkthrough.mp4"
+    filmed = film(
+        timeline,
+        words,
+        path,
+        sound=(track.samples, track.rate),
+        note=note,
+        cache=made(to / PARTS),
+        progress=progress,
+    )
+    return Shown(
+        (*put(ready, to), Made("walkthrough", path)),
+        filmed,
+        timeline.length,
+        level,
+        max(map(spoken_words, said)),
+        _notes(sheet, timeline, wishes),
+    )
+
+
+def told(sheet: Sheet, wishes: Wishes) -> tuple[Script, Timeline]:
+    """Return a sheet's script and its film in time, before a voice is in it. Raises InputError."""
+    asked = lesson(
+        sheet, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake, choices=wishes.choices
+    )
+    return fitted(asked, wishes.pace, wishes.minutes)
+
+
+def _reads(level: ReadingLevel) -> str:
+    return f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
+
+
+def _notes(sheet: Sheet, timeline: Timeline, wishes: Wishes) -> tuple[str, ...]:
+    notes = list(refused(sheet, wishes.kind, wishes.choices))
+    if wishes.recorded:
+        notes += unrecorded(timeline, wishes.recorded)
+    if wishes.minutes and timeline.length > 60 * wishes.minutes:
+        notes.append("With this voice the film is longer than asked; without a voice it fits.")
+    return tuple(notes)

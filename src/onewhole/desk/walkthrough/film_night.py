@@ -1,0 +1,110 @@
+"""A night is filmed as planned, with what the teacher recorded; then it counts as shown."""
+
+import hashlib
+import json
+import re
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from datetime import datetime
+from html import unescape
+from pathlib import Path
+
+from onewhole.desk.classes.class_records import NightPage
+from onewhole.desk.page.print_pages import Ready, put
+from onewhole.desk.walkthrough.board import board
+from onewhole.desk.walkthrough.film import Shown, film_sheet
+from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
+from onewhole.desk.walkthrough.recordings import recorded_stamp, usable
+from onewhole.store.opening import Store
+from onewhole.store.steps import Step, keep_step, steps_of
+
+#: What is known of a film stands beside it under this name.
+ABOUT = "about-film"
+_CHAPTER = re.compile(r"^(\d+):(\d\d):(\d\d)\.(\d{3}) --> .*\n(.+)$", re.MULTILINE)
+
+
+@dataclass(frozen=True, slots=True)
+class FilmThere:
+    """A film that was made: its length, its chapters (milliseconds, name), and what was not as wished.
+
+    ``stale`` says that the page, the choices or the recordings have changed since; ``made`` changes with
+    every film.
+    """
+
+    seconds: int
+    chapters: tuple[tuple[int, str], ...]
+    notes: tuple[str, ...]
+    reads: str
+    stale: bool
+    made: str
+
+
+def film_night(
+    book: Store,
+    page: NightPage,
+    to: Path,
+    *,
+    when: datetime,
+    progress: Callable[[int, int], None] = lambda _done, _of: None,
+) -> Shown:
+    """Film a night into a folder as :func:`~.film.film_sheet` does, and keep that it was shown.
+
+    Recordings that fit the board are heard, each in step with the teacher's key; parts without one are
+    silent, and the notes say so. Raises InputError, PressError, FileRefused and StoreRefused.
+    """
+    night = page.night.number
+    plan, stamp = plan_of(book, night), _stamp(book, page)
+    recorded, notes = usable(book, night, board(page.sheet, plan))
+    shown = film_sheet(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
+    shown = replace(shown, notes=(*notes, *shown.notes))
+    about = {
+        "seconds": int(shown.length),
+        "notes": shown.notes,
+        "reads": shown.reads,
+        "stamp": stamp,
+        "made": when.isoformat(),
+    }
+    put([Ready(ABOUT, "json", json.dumps(about, ensure_ascii=False).encode())], to)
+    mark_shown(book, night, when)
+    return shown
+
+
+def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
+    """Return what is known of the film in a folder; None where there is none, or not a whole one."""
+    try:
+        about = json.loads((folder / f"{ABOUT}.json").read_text(encoding="utf-8"))
+        chapters = (folder / "chapters.vtt").read_text(encoding="utf-8")
+        if not (folder / "walkthrough.mp4").is_file():
+            return None
+        return FilmThere(
+            about["seconds"],
+            tuple(_chapter(*found) for found in _CHAPTER.findall(chapters)),
+            tuple(about["notes"]),
+            about["reads"],
+            about["stamp"] != _stamp(book, page),
+            about["made"],
+        )
+    except (OSError, ValueError, KeyError, TypeError):
+        return None
+
+
+def mark_shown(book: Store, night: int, now: datetime) -> None:
+    """Keep that a night's walkthrough was shown; again is fine. Raises NotThere and StoreRefused."""
+    keep_step(book, night, Step.SHOWN, now)
+
+
+def shown_at(book: Store, page: NightPage, room_number: int) -> datetime | None:
+    """Return when a night was first shown, or None."""
+    return steps_of(book, room_number).get(page.night.number, {}).get(Step.SHOWN)
+
+
+def _chapter(hours: str, minutes: str, seconds: str, thousandths: str, name: str) -> tuple[int, str]:
+    at = int(thousandths) + 1000 * (int(seconds) + 60 * int(minutes) + 3600 * int(hours))
+    return at, unescape(name)
+
+
+def _stamp(book: Store, page: NightPage) -> str:
+    """Return what a film is made from, as a short text that changes when it does."""
+    night = page.night.number
+    made_from = (page.kept.typed, plan_text(plan_of(book, night)), recorded_stamp(book, night))
+    return hashlib.sha256(repr(made_from).encode()).hexdigest()

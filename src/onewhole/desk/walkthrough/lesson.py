@@ -1,0 +1,105 @@
+"""From a sheet to what is worked aloud: its problems, their workings and their pictures."""
+
+from collections.abc import Collection, Mapping
+from types import MappingProxyType
+
+from onewhole.desk.walkthrough.film_options import Choice, refusals, shown, worked
+from onewhole.errors import InputError
+from onewhole.misconceptions.catalogue import shows as showing
+from onewhole.misconceptions.slip import Slip
+from onewhole.notations.reasons.pictures import unpictured
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.choosing import PictureRefusedError, picture
+from onewhole.pictures.picture import Kind
+from onewhole.problems.needs import needs
+from onewhole.problems.traps import is_at_heart
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.key import KeyEntry, answer_key
+from onewhole.walkthroughs.lesson import Item, Lesson
+from onewhole.writers.frame import UNTITLED
+
+#: Where nothing is chosen.
+_NOTHING: Mapping[str, Choice] = MappingProxyType({})
+
+
+def lesson(
+    sheet: Sheet,
+    *,
+    kind: Kind | None = None,
+    tried: Collection[str] = (),
+    mistake: bool = False,
+    choices: Mapping[str, Choice] = _NOTHING,
+) -> Lesson:
+    """Return a sheet as it is worked aloud.
+
+    ``kind`` is the picture that the teacher wants for every problem; where it cannot be drawn, and without a
+    wish, the one that suits is taken. ``tried`` are the labels of problems that the family tries first. With
+    ``mistake`` a likely mistake is shown and mended once, in the first problem that is regrouped. ``choices``
+    are those for single problems, by label; what does not suit gives way to what does (see
+    :func:`refused`). Raises InputError for a label that no problem has.
+    """
+    labels = [problem.label for problem in sheet.problems]
+    for label, what in [*((one, "try first") for one in tried), *((one, "choose for") for one in choices)]:
+        if label not in labels:
+            msg = f"there is no problem {label[:40]} to {what}"
+            raise InputError(msg, remedy=f"The sheet has {', '.join(labels)}.")
+    entries = answer_key(sheet)
+    shown = next((entry for entry in entries if needs(entry.problem.statement).regrouping), None)
+    items = tuple(
+        _item(
+            entry,
+            kind,
+            choices.get(entry.problem.label, Choice()),
+            tried=entry.problem.label in tried,
+            mistake=_likely(entry) if mistake and entry is shown else None,
+        )
+        for entry in entries
+    )
+    header = sheet.header
+    return Lesson(header.title or UNTITLED, header.date, header.class_name, header.words, items)
+
+
+def _item(entry: KeyEntry, kind: Kind | None, choice: Choice, *, tried: bool, mistake: Slip | None) -> Item:
+    problem, working = entry.problem, worked(entry, choice)
+    return Item(
+        problem.label,
+        problem.statement,
+        entry.answer,
+        working,
+        None if working is None else shown(working, choice, kind),
+        problem.story,
+        mistake,
+        tried,
+        choice.told,
+    )
+
+
+def refused(
+    sheet: Sheet, kind: Kind | None = None, choices: Mapping[str, Choice] = _NOTHING
+) -> tuple[str, ...]:
+    """Return what was wanted for a problem and does not suit it: why, and what to choose or what is taken."""
+    notes: list[str] = []
+    for entry in answer_key(sheet):
+        choice = choices.get(entry.problem.label, Choice())
+        working = worked(entry, choice)
+        notes += refusals(entry, choice)
+        if working is None or kind is None or choice.picture:
+            continue
+        try:
+            picture(working, kind)
+        except PictureRefusedError as no:
+            why = unpictured(no.why, sheet.header.words)
+            notes.append(f"Problem {entry.problem.label}: {no.what}: {why} {no.remedy or ''}".strip())
+    return tuple(notes)
+
+
+def _likely(entry: KeyEntry) -> Slip | None:
+    """Return the first mistake of the catalogue about regrouping that shows in the answer."""
+    return next(
+        (
+            slip
+            for slip in showing(entry.problem.statement)
+            if is_at_heart(slip.pattern) and isinstance(slip.wrote, Quantity) and slip.false_at is not None
+        ),
+        None,
+    )

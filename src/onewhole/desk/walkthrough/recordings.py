@@ -1,0 +1,134 @@
+"""The teacher's recordings of a night: one is kept, heard again, recorded anew or taken away."""
+
+import json
+from dataclasses import asdict, dataclass
+from datetime import datetime
+
+from onewhole.desk.walkthrough.board import Board
+from onewhole.desk.walkthrough.soundtrack_choice import Recorded, called, check_recorded
+from onewhole.errors import InputError
+from onewhole.store.opening import Store
+from onewhole.store.recordings import (
+    KeptRecording,
+    forget_recording,
+    keep_recording,
+    recorded_labels,
+    recordings_of,
+)
+from onewhole.store.refusals import NotThere
+from onewhole.store.settings import set_setting, setting
+
+#: The kinds of sound that are taken.
+KINDS = ("audio/webm", "audio/mp4", "audio/wav")
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """What is known of a kept recording without reading its sound: how long it is in words ("" where that is
+    not known), and whether the board is written as it was when it was recorded.
+    """
+
+    label: str
+    seconds: str
+    fits: bool
+
+
+@dataclass(frozen=True, slots=True)
+class _Mark:
+    """How long a recording is, the stamp of the board it was recorded at, and when it was recorded."""
+
+    seconds: str
+    stamp: str
+    written: str
+
+
+def keep(
+    book: Store,
+    night: int,
+    board: Board,
+    label: str,
+    recorded: Recorded,
+    *,
+    kind: str,
+    now: datetime,
+) -> Heard:
+    """Keep a recording of a part of a night in place of the one before; it is on the disk on return.
+
+    ``kind`` is the sound's media type. Raises InputError by name, and the one before stays: for a part that
+    is not there, another kind, sound that is damaged, empty, silent, too long or too large, and steps that
+    do not fit. Raises NotThere and StoreRefused.
+    """
+    plain = kind.split(";", maxsplit=1)[0].strip().lower()
+    if plain not in KINDS:
+        msg = f"this is not a recording that can be read: “{kind[:40]}”"
+        raise InputError(msg, where=f"the recording of {called(label)}", remedy="Record it on this page.")
+    part = board.part(label)
+    length = check_recorded(label, recorded, None if part is None else len(part.steps))
+    assert part is not None, "a part that is not there was refused"
+    mark = _Mark(length, part.stamp, now.isoformat())
+    keep_recording(book, KeptRecording(night, label, plain, recorded.sound, recorded.steps, now))
+    marks = {**_marks(book, night), label: mark}
+    set_setting(book, _name(night), json.dumps({label: asdict(one) for label, one in marks.items()}))
+    return _heard(label, mark, board)
+
+
+def heard(book: Store, night: int, board: Board) -> dict[str, Heard]:
+    """Return what is recorded of a night, by label; sound is not read."""
+    marks = _marks(book, night)
+    return {label: _heard(label, marks.get(label), board) for label in recorded_labels(book, night)}
+
+
+def sound_of(book: Store, night: int, label: str) -> KeptRecording:
+    """Return a recording to hear it again. Raises NotThere."""
+    for one in recordings_of(book, night):
+        if one.label == label:
+            return one
+    raise NotThere(
+        "There is no such recording", where=called(label[:20]), remedy="Choose one that was recorded."
+    )
+
+
+def forget(book: Store, night: int, label: str) -> None:
+    """Take a recording away. Raises NotThere and StoreRefused."""
+    forget_recording(book, night, label)
+
+
+def recorded_stamp(book: Store, night: int) -> str:
+    """Return a text that changes when a part of a night is recorded, recorded anew or taken away."""
+    marks = _marks(book, night)
+    sizes = recorded_labels(book, night)
+    return repr([(label, size, marks.get(label)) for label, size in sizes.items()])
+
+
+def usable(book: Store, night: int, board: Board) -> tuple[dict[str, Recorded], tuple[str, ...]]:
+    """Return the recordings that fit the board as it is now, and words about those that do not."""
+    fitting: dict[str, Recorded] = {}
+    marks = _marks(book, night)
+    notes: list[str] = []
+    for one in recordings_of(book, night):
+        part = board.part(one.label)
+        fits = _heard(one.label, marks.get(one.label), board).fits
+        if fits and part is not None and len(part.steps) == len(one.cues) + 1:
+            fitting[one.label] = Recorded(one.sound, one.cues)
+        else:
+            notes.append(
+                f"The recording of {called(one.label)} was made for other steps of the board and is not "
+                "heard: record it again, or put the choices back."
+            )
+    return fitting, tuple(notes)
+
+
+def _heard(label: str, mark: _Mark | None, board: Board) -> Heard:
+    part = board.part(label)
+    if mark is None:
+        return Heard(label, "", part is not None)
+    return Heard(label, mark.seconds, part is not None and part.stamp == mark.stamp)
+
+
+def _marks(book: Store, night: int) -> dict[str, _Mark]:
+    kept = json.loads(setting(book, _name(night)) or "{}")
+    return {label: _Mark(**one) for label, one in kept.items()}
+
+
+def _name(night: int) -> str:
+    return f"recorded boards of night {night}"

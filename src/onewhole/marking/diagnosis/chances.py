@@ -1,0 +1,194 @@
+"""How likely each kind of reply is, for a pupil who means to answer rightly or as a pattern does.
+
+Chances are whole numbers per million, so that everything after them is exact. What they rest on is our own
+assumption, where no source is named: no published count was found of how often slips of each kind occur in
+mixed numbers at this age.
+"""
+
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, Sort, reply
+from onewhole.marking.reading.expected import Expected, is_fact_slip
+from onewhole.marking.reading.writing import alike, amount
+from onewhole.misconceptions.attempt import Outcome
+from onewhole.misconceptions.slip import Slip
+from onewhole.number.quantity import NotOnLadderError, Quantity, usual
+from onewhole.statements.statement import Relation
+
+MILLION = 1_000_000
+
+#: Meant to be right, or as this pattern answers (its id).
+Intention = str
+MEANS_RIGHT: Intention = "right"
+
+#: How often, per million, an answer as a pattern means it is written in another form of that amount,
+IN_ANOTHER_FORM = 60_000
+#: and in one of the other ways that the pattern itself has.
+OTHERWISE_WRITTEN = 300_000
+#: How often, per million, the first false line of a steady pupil is that of the pattern, where lines are
+#: typed.
+AS_ITS_LINE = 900_000
+
+
+@dataclass(frozen=True, slots=True)
+class Slips:
+    """How a slip falls out, per million: beside what was meant, an idea used once and dropped, anything else.
+
+    That many wrong rules are used once and never again: Tatsuoka, ed. (1984), ED 257 665 (abstract). The
+    figures are our own. Raises ValueError for shares that do not make a whole.
+    """
+
+    beside: int
+    once: int
+    other: int
+
+    def __post_init__(self) -> None:
+        """Refuse shares that do not make a whole."""
+        if self.beside + self.once + self.other != MILLION:
+            msg = "the shares of slips add up to a million"
+            raise ValueError(msg)
+
+
+#: A careful pupil's slips are mostly one piece or one whole; a scattered pupil tries one idea after another.
+#: The shares of the latter are as calibrated on invented classes (docs/lab.md).
+CARELESS = Slips(beside=550_000, once=250_000, other=200_000)
+SCATTERED = Slips(beside=100_000, once=700_000, other=200_000)
+
+
+@dataclass(frozen=True, slots=True)
+class Chances:
+    """One problem: for every intention, where its answers fall when nothing slips and when something does.
+
+    ``meant`` and ``beside`` go from intention to chances by kind of reply; ``once`` is an idea used once.
+    Each row adds up to a million but for rounding. ``shows`` are the patterns that can show here, ``ideas``
+    those that are no slips with facts.
+    """
+
+    shows: frozenset[str]
+    ideas: frozenset[str]
+    meant: Mapping[Intention, Mapping[Reply, int]]
+    beside: Mapping[Intention, Mapping[Reply, int]]
+    once: Mapping[Reply, int]
+
+    def of(self, given: Reply, intention: Intention, slip: int, slips: Slips) -> int:
+        """Return the chance per million of a reply; ``slip`` is how many answers in a million slip.
+
+        No reply is impossible: a pupil may write anything.
+        """
+        kept = (MILLION - slip) * self._meant(given, intention)
+        fallen = (
+            slips.beside * self.beside[intention].get(given, 0)
+            + slips.once * self._once(given)
+            + slips.other * (MILLION if given == OTHER else 0)
+        )
+        return max(1, (kept + slip * fallen // MILLION) // MILLION)
+
+    def fits(self, given: Reply, intention: Intention) -> bool:
+        """Say whether a reply is what an intention leads to when nothing slips."""
+        return self._meant(given, intention) > 0
+
+    @property
+    def replies(self) -> tuple[Reply, ...]:
+        """Return every kind of reply that has a chance of its own, typed lines left out, in a fixed order."""
+        rows = (*self.meant.values(), *self.beside.values(), self.once)
+        return tuple(dict.fromkeys((RIGHT, *(given for row in rows for given in row), OTHER)))
+
+    def _meant(self, given: Reply, intention: Intention) -> int:
+        if isinstance(given.key, frozenset):
+            return AS_ITS_LINE if intention in given.key else 0
+        return self.meant[intention].get(given, 0)
+
+    def _once(self, given: Reply) -> int:
+        if isinstance(given.key, frozenset):
+            return MILLION * len(self.ideas & given.key) // max(1, len(self.ideas))
+        return self.once.get(given, 0)
+
+
+def as_line(patterns: Iterable[str]) -> Reply:
+    """Return the reply of a working whose first false line is that of these patterns.
+
+    >>> as_line(["A02"]).sort.value
+    'line'
+    """
+    return Reply(Sort.LINE, frozenset(patterns))
+
+
+def chances(asked: Expected) -> Chances:
+    """Work out the chances of one problem.
+
+    >>> from onewhole.marking.reading.expected import expect
+    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.statements.reading import read_answer, read_statement
+    >>> asked = expect(Problem("1", read_statement("9 5/8 - 4 6/8"), "9 5/8 - 4 6/8"))
+    >>> table = chances(asked)
+    >>> table.of(reply(asked, read_answer("5 1/8")), "A01", 50_000, CARELESS) > 850_000
+    True
+    """
+    forms = _forms(asked.slips)
+    meant = {MEANS_RIGHT: {RIGHT: MILLION}} | {
+        slip.pattern: _meant(asked, slip, forms) for slip in asked.slips
+    }
+    beside = {MEANS_RIGHT: _beside(asked, asked.right)} | {
+        slip.pattern: _beside(asked, slip.wrote) for slip in asked.slips
+    }
+    ideas = frozenset(key for key in asked.shows if not is_fact_slip(key))
+    once: Counter[Reply] = Counter()
+    for key in sorted(ideas):
+        once.update({given: share // len(ideas) for given, share in meant[key].items()})
+    return Chances(asked.shows, ideas, meant, beside, dict(once) or {OTHER: MILLION})
+
+
+def _forms(slips: Sequence[Slip]) -> Mapping[object, tuple[Reply, ...]]:
+    """Return all the ways in which the patterns write each amount, as replies."""
+    found: dict[object, dict[Reply, None]] = {}
+    for slip in slips:
+        for outcome in slip.outcomes:
+            if (worth := amount(outcome)) is not None:
+                found.setdefault(worth, {})[Reply(Sort.WRITTEN, alike(outcome))] = None
+    return {worth: tuple(ways) for worth, ways in found.items()}
+
+
+def _meant(asked: Expected, slip: Slip, forms: Mapping[object, tuple[Reply, ...]]) -> dict[Reply, int]:
+    """Share out a million among the ways to write what a pattern gives."""
+    first, *others = (reply(asked, outcome) for outcome in slip.outcomes)
+    found: Counter[Reply] = Counter()
+    worth = amount(slip.wrote)
+    if worth is not None:
+        _share(
+            found,
+            IN_ANOTHER_FORM,
+            [Reply(Sort.AMOUNT, worth), *(way for way in forms[worth] if way != first)],
+        )
+    _share(found, OTHERWISE_WRITTEN, others)
+    found[first] += MILLION - found.total()
+    return dict(found)
+
+
+def _share(found: Counter[Reply], share: int, ways: Sequence[Reply]) -> None:
+    for way in ways:
+        found[way] += share // len(ways)
+
+
+def _beside(asked: Expected, meant: Outcome) -> dict[Reply, int]:
+    """Share out a million among the answers one unit beside what was meant; a sign becomes another one."""
+    if isinstance(meant, Relation):
+        return _evenly([reply(asked, sign) for sign in Relation if sign is not meant])
+    if not isinstance(meant, Quantity):
+        return {OTHER: MILLION}
+    nears = [near for step in asked.steps for near in (meant.value - step, meant.value + step) if near >= 0]
+    return _evenly([reply(asked, found) for near in nears if (found := _written(meant, near))])
+
+
+def _written(like: Quantity, amount: Fraction) -> Quantity | None:
+    try:
+        return usual(like.ladder, amount)
+    except NotOnLadderError:
+        return None
+
+
+def _evenly(replies: list[Reply]) -> dict[Reply, int]:
+    counted = Counter(replies or [OTHER])
+    return {given: MILLION * count // counted.total() for given, count in counted.items()}

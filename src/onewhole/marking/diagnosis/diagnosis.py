@@ -1,0 +1,150 @@
+"""What the answers of one pupil may show: the odds, the evidence problem by problem, what speaks against."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
+from onewhole.marking.diagnosis.likeliest_sets import best_sets, holding
+from onewhole.marking.diagnosis.prior import NOTHING, Learnt, counted, from_class
+from onewhole.marking.diagnosis.tables import Replies, Tables, all_likelihoods, replies, tables, typed_lines
+from onewhole.marking.diagnosis.weighing import weights
+from onewhole.marking.reading.mark import ClassMarks
+
+Patterns = tuple[str, ...]
+
+#: From these odds on answers are said to fit; below, a talk with the child is the finding. A setting.
+CONFIDENT = Fraction(9, 10)
+#: Sets with smaller odds are not listed.
+LISTED_FROM = Fraction(1, 200)
+
+
+@dataclass(frozen=True, slots=True)
+class Supposed:
+    """A set of patterns (none, one or two) and the share of the odds that it has."""
+
+    patterns: Patterns
+    probability: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Diagnosis:
+    """What the answers of one pupil may show.
+
+    ``odds`` are all sets of patterns with a share of at least 1 in 200, the likeliest first; the set
+    without patterns stands for "no steady pattern" and is always there. They add up to at most 1, exactly.
+    ``alike`` are the best sets, which these answers cannot tell apart
+    (:func:`~.likeliest_sets.best_sets`); ``together`` is the share of all sets that hold one of them.
+    ``confident`` says whether that reaches the odds from which answers are said to fit. ``evidence`` lays
+    the best sets beside the answers, one a problem. Of a pupil of whom no answer was read nothing is said.
+    """
+
+    pupil: str
+    odds: tuple[Supposed, ...]
+    alike: tuple[Patterns, ...]
+    together: Fraction
+    confident: bool
+    evidence: tuple[Beside, ...]
+
+    @property
+    def patterns(self) -> Patterns:
+        """Return the ids of every pattern in the sets that cannot be told apart, in order."""
+        return tuple(sorted({key for patterns in self.alike for key in patterns}))
+
+    def labels(self, speaks: Speaks) -> tuple[str, ...]:
+        """Return the labels of the problems that speak for the best sets, against them, or neither way."""
+        return tuple(one.label for one in self.evidence if one.speaks is speaks)
+
+    def odds_of(self, patterns: Patterns) -> Fraction:
+        """Return the share of all listed sets that hold these patterns."""
+        wanted = set(patterns)
+        return sum((one.probability for one in self.odds if wanted <= set(one.patterns)), Fraction(0))
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """A class weighed: the tables of its page, and for each pupil the replies, the weights and what they say.
+
+    Weights belong to the hypotheses of the tables, up to a factor for each pupil; ``counts`` is what the
+    night showed of the class (:func:`~.prior.counted`); ``confident`` are the odds asked for.
+    """
+
+    page: Tables
+    replies: tuple[Replies, ...]
+    weights: tuple[tuple[int, ...], ...]
+    counts: Mapping[str, int]
+    diagnoses: tuple[Diagnosis, ...]
+    confident: Fraction = CONFIDENT
+
+
+def diagnose(
+    marks: ClassMarks, learnt: Learnt = NOTHING, *, confident: Fraction = CONFIDENT
+) -> tuple[Diagnosis, ...]:
+    r"""Return what the answers of each pupil of a class may show, in the order of the pupils.
+
+    >>> from onewhole.marking.reading.answers_table import read_answers
+    >>> from onewhole.marking.reading.mark import mark_class
+    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.statements.reading import read_statement
+    >>> typed = ("9 5/8 - 4 6/8", "8 1/6 - 3 5/6", "6 1/4 - 3 2/4")
+    >>> asked = [Problem(str(at), read_statement(one), one) for at, one in enumerate(typed, start=1)]
+    >>> [found] = diagnose(mark_class(read_answers("pupil,1,2,3\nK01,5 1/8,5 4/6,3 1/4", asked)))
+    >>> found.patterns, found.confident
+    (('A01',), True)
+    """
+    return weigh(marks, learnt, confident=confident).diagnoses
+
+
+def weigh(
+    marks: ClassMarks,
+    learnt: Learnt = NOTHING,
+    *,
+    confident: Fraction = CONFIDENT,
+    known: Tables | None = None,
+) -> Weighed:
+    """Weigh every hypothesis against the answers of each pupil of a class.
+
+    The odds are exact: products and sums of whole numbers. ``learnt`` is what earlier nights have shown;
+    ``known`` are the tables of the page, where they were worked out before.
+    """
+    page = tables(marks.expected, typed_lines(marks)) if known is None else known
+    given = tuple(replies(marks, pupil) for pupil in marks.pupils)
+    likely = all_likelihoods(page, given)
+    priors = from_class(page.hypotheses, likely, learnt)
+    weighed = tuple(map(weights, priors, likely))
+    found = tuple(
+        _diagnosis(marks, page, at, (row, shares), confident)
+        for at, (row, shares) in enumerate(zip(given, weighed, strict=True))
+    )
+    return Weighed(page, given, weighed, counted(page.hypotheses, priors, likely), found, confident)
+
+
+def _diagnosis(
+    marks: ClassMarks, page: Tables, at: int, weighed: tuple[Replies, Sequence[int]], confident: Fraction
+) -> Diagnosis:
+    pupil, (given, shares) = marks.pupils[at], weighed
+    answered = any(one is not None for one in given)
+    alike = best_sets(page, given, shares, confident) if answered else ()
+    together = Fraction(holding(page.hypotheses, alike, shares), sum(shares))
+    return Diagnosis(
+        pupil.pupil,
+        _listed(page, shares) if answered else (),
+        tuple(sorted(one.ids for one in alike)),
+        together,
+        bool(alike) and together >= confident,
+        evidence(marks, page, pupil, given, alike),
+    )
+
+
+def _listed(page: Tables, shares: Sequence[int]) -> tuple[Supposed, ...]:
+    whole = sum(shares)
+    none = sum(share for one, share in zip(page.hypotheses, shares, strict=True) if not one.steady)
+    found = [
+        Supposed(ids, Fraction(share, whole))
+        for ids, share in (
+            ((), none),
+            *((one.ids, share) for one, share in zip(page.hypotheses, shares, strict=True) if one.steady),
+        )
+        if not ids or share >= LISTED_FROM * whole
+    ]
+    return tuple(sorted(found, key=lambda one: (-one.probability, one.patterns)))

@@ -1,0 +1,189 @@
+"""What the answers of one pupil may show: a set of patterns, narrowed over the problems.
+
+A right answer on a problem that cannot show a pattern is no evidence about it.
+"""
+
+from collections.abc import Hashable, Iterator, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+
+from onewhole.marking.diagnosis.diagnosis import Diagnosis, diagnose
+from onewhole.marking.diagnosis.evidence import Speaks
+from onewhole.marking.reading.expected import Expected, is_fact_slip
+from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, Remark, Tier, Verdict
+
+#: What stands beside every finding that is shown.
+CAUTION = "A pattern found in a few answers is a hint for a talk with the child, never a label."
+
+#: So many exact fits on differently built problems make a pattern likely, where the odds say so too.
+LIKELY_FROM = 2
+#: From these odds on a set of patterns that some answer fits is possible.
+POSSIBLE_FROM = Fraction(1, 2)
+
+
+class Status(StrEnum):
+    """How much a finding says."""
+
+    NONE = "none"
+    POSSIBLE = "possible"
+    LIKELY = "likely"
+    UNSTEADY = "no steady pattern"
+
+
+@dataclass(frozen=True, slots=True)
+class Fitting:
+    """One pattern beside the answers of one pupil: the labels that fit it, and those that speak against it.
+
+    ``against`` are problems on which the pattern would have shown, and something else was written.
+    """
+
+    pattern: str
+    evidence: tuple[str, ...]
+    against: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """What the answers of one pupil may show.
+
+    ``fittings`` are the patterns that fit, in the order of their ids; where they are not alternatives but two
+    that live together, the odds say so. ``wrong`` are the labels of all wrong answers, ``slips`` of those
+    that may be a slip with a fact. ``diagnosis`` has the odds.
+    """
+
+    pupil: str
+    status: Status
+    fittings: tuple[Fitting, ...]
+    wrong: tuple[str, ...]
+    slips: tuple[str, ...]
+    diagnosis: Diagnosis
+
+    @property
+    def patterns(self) -> tuple[str, ...]:
+        """Return the ids of the patterns that fit."""
+        return tuple(fitting.pattern for fitting in self.fittings)
+
+    @property
+    def evidence(self) -> tuple[str, ...]:
+        """Return the labels of the answers that fit, in the order of the page."""
+        return self._labels({label for fitting in self.fittings for label in fitting.evidence})
+
+    @property
+    def against(self) -> tuple[str, ...]:
+        """Return the labels that speak against one of the patterns, in the order of the evidence of each."""
+        return tuple(dict.fromkeys(label for fitting in self.fittings for label in fitting.against))
+
+    def _labels(self, chosen: set[str]) -> tuple[str, ...]:
+        return tuple(label for label in self.wrong if label in chosen)
+
+
+@dataclass(frozen=True, slots=True)
+class _Case:
+    """One pattern beside one pupil's answers, with what is needed to weigh it."""
+
+    fitting: Fitting
+    exact: int
+    builds: int
+    wrong_against: int
+
+    @property
+    def possible(self) -> bool:
+        """Say whether more answers fit than other wrong answers speak against it."""
+        return self.wrong_against < len(self.fitting.evidence)
+
+    @property
+    def weight(self) -> tuple[int, int, int]:
+        return len(self.fitting.evidence) - len(self.fitting.against), self.exact, self.builds
+
+
+def findings(marked: ClassMarks, diagnoses: Sequence[Diagnosis] | None = None) -> tuple[Finding, ...]:
+    """Return what the answers of each pupil may show, in the order of the pupils.
+
+    ``diagnoses`` are those of the class, in the same order; they are worked out where they are not given.
+    """
+    known = diagnose(marked) if diagnoses is None else diagnoses
+    return tuple(
+        finding(marked.expected, pupil, one) for pupil, one in zip(marked.pupils, known, strict=True)
+    )
+
+
+def finding(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosis) -> Finding:
+    """Return what the answers of one pupil may show.
+
+    *Likely*: the odds of one or two patterns reach the confidence asked for, and two or more answers are
+    exactly what they write, on differently built problems (no twins), and fewer speak against them than for.
+    *Possible*: some answer fits, and the odds are at least 1 in 2, or more answers fit than other wrong
+    answers speak against. *No steady pattern*: something is wrong, it is more than slips with facts, and no
+    pattern is possible. *None* otherwise. A pattern with a fact slip beside it counts neither for nor
+    against.
+
+    Source: the rule is ours. Looking for the same kind of answer more than once, slips set apart: VanLehn
+    (1982); many wrong rules are used once and dropped: Tatsuoka, ed. (1984), ED 257 665 (both abstracts).
+    """
+    rows = tuple(zip(expected, pupil.marks, strict=True))
+    wrong = tuple(mark.label for _, mark in rows if mark.verdict is Verdict.WRONG)
+    slips = tuple(mark.label for _, mark in rows if _may_be_slip(mark))
+    by_odds = tuple(_case(pattern, rows).fitting for pattern in diagnosis.patterns)
+    by_fits = _best_cases([_case(pattern, rows) for pattern in sorted(_named(pupil))])
+    fits = diagnosis.labels(Speaks.FOR)
+    fittings: tuple[Fitting, ...] = ()
+    if diagnosis.confident and _twice(expected, diagnosis):
+        status, fittings = Status.LIKELY, by_odds
+    elif fits and diagnosis.together >= POSSIBLE_FROM:
+        status, fittings = Status.POSSIBLE, by_odds
+    elif by_fits:
+        status, fittings = Status.POSSIBLE, by_fits
+    else:
+        status = Status.UNSTEADY if set(wrong) - set(slips) else Status.NONE
+    return Finding(pupil.pupil, status, fittings, wrong, slips, diagnosis)
+
+
+def _twice(expected: Sequence[Expected], diagnosis: Diagnosis) -> bool:
+    """Say whether answers fit exactly on differently built problems, and fewer speak against than for."""
+    exact = [asked for asked, one in zip(expected, diagnosis.evidence, strict=True) if one.exact]
+    fits, against = diagnosis.labels(Speaks.FOR), diagnosis.labels(Speaks.AGAINST)
+    return _differently_built(exact) >= LIKELY_FROM and len(against) < len(fits)
+
+
+def _best_cases(cases: Sequence[_Case]) -> tuple[Fitting, ...]:
+    """Return the patterns that are possible by their fits, those that fit best."""
+    possible = [case for case in cases if case.possible]
+    best = max((case.weight for case in possible), default=None)
+    return tuple(case.fitting for case in possible if case.weight == best)
+
+
+def _named(pupil: PupilMarks) -> set[str]:
+    """Return every pattern that some wrong answer fits in writing or in amount, fact slips left out."""
+    return {pattern for mark in pupil.marks for pattern in mark.fits if not is_fact_slip(pattern)}
+
+
+def _may_be_slip(mark: Mark) -> bool:
+    return mark.verdict is Verdict.WRONG and (
+        Remark.MAY_BE_SLIP in mark.remarks or any(is_fact_slip(pattern) for pattern in mark.fits)
+    )
+
+
+def _case(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> _Case:
+    fits = [(asked, mark) for asked, mark in rows if pattern in mark.fits]
+    exact = [(asked, mark) for asked, mark in fits if mark.tier in {Tier.LINE, Tier.EXACT}]
+    against = tuple(_against(pattern, rows))
+    return _Case(
+        Fitting(pattern, tuple(mark.label for _, mark in fits), tuple(mark.label for mark in against)),
+        len(exact),
+        _differently_built([asked for asked, _ in exact]),
+        sum(mark.verdict is Verdict.WRONG for mark in against),
+    )
+
+
+def _against(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> Iterator[Mark]:
+    for asked, mark in rows:
+        answered = mark.verdict in {Verdict.RIGHT, Verdict.FORM, Verdict.WRONG}
+        named = mark.verdict is Verdict.WRONG and pattern in mark.patterns
+        if answered and pattern in asked.shows and not named:
+            yield mark
+
+
+def _differently_built(problems: Sequence[Expected]) -> int:
+    builds: set[Hashable] = {asked.built for asked in problems}
+    return len(builds)

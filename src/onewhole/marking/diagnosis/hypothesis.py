@@ -1,0 +1,107 @@
+"""What may lie behind one pupil's answers: no steady error, one steady pattern, or two that live together."""
+
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from itertools import combinations
+
+from onewhole.marking.reading.expected import Expected, is_fact_slip
+from onewhole.problems.needs import Needs, Operation
+
+#: More than two patterns at once are not supposed: a page is too short to tell.
+MOST = 2
+
+
+class Footing(StrEnum):
+    """How a pupil without a steady pattern stands; wrong answers are slips or ideas used once and dropped."""
+
+    SOUND = "sound"
+    SHAKY = "shaky"
+    SCATTERED = "scattered"
+
+
+@dataclass(frozen=True, slots=True)
+class Hypothesis:
+    """A footing alone, or one or two steady patterns on a sound footing.
+
+    On a problem that shows both of two patterns the first one acts: the one for a narrower kind of problem.
+    ``taking`` says that something is taken away where the patterns show: there more pupils have one.
+
+    >>> Hypothesis(Footing.SOUND, ("A20", "A01")).acting({"A01", "A20"})
+    'A20'
+    """
+
+    footing: Footing
+    patterns: tuple[str, ...] = ()
+    taking: bool = True
+
+    def __post_init__(self) -> None:
+        """Refuse more than two patterns, and patterns on any but a sound footing."""
+        if len(self.patterns) > MOST or (self.patterns and self.footing is not Footing.SOUND):
+            msg = "a hypothesis is a footing, or one or two patterns on a sound one"
+            raise ValueError(msg)
+
+    @property
+    def steady(self) -> bool:
+        """Say whether a pattern is supposed."""
+        return bool(self.patterns)
+
+    @property
+    def ids(self) -> tuple[str, ...]:
+        """Return the patterns in the order of their ids."""
+        return tuple(sorted(self.patterns))
+
+    def acting(self, shows: Collection[str]) -> str | None:
+        """Return the pattern that acts on a problem which shows these, or None when the pupil means right."""
+        return next((key for key in self.patterns if key in shows), None)
+
+
+NO_PATTERN = tuple(Hypothesis(footing) for footing in Footing)
+
+
+def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
+    """Return every hypothesis that the answers to these problems can tell anything about.
+
+    Patterns are those that can show on at least one problem, fact slips left out. Two of them live together
+    when it is plain which one acts: they show on different kinds of problem (a sum and a difference, with and
+    without regrouping, a whole number first), or the kinds of one lie within those of the other, which then
+    keeps the rest. Two that show on the same kinds cannot both act and make no pair. Source: our own rule.
+
+    >>> from onewhole.marking.reading.expected import expect
+    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.statements.reading import read_statement
+    >>> page = [expect(Problem("1", read_statement(one), one)) for one in ("9 5/8 - 4 6/8", "6 7/8 - 3 2/8")]
+    >>> found = [one.patterns for one in hypotheses(page)]
+    >>> ("A01", "A10") in found, ("A01", "A02") in found
+    (True, False)
+    """
+    kinds = _kinds(asked)
+    taking = {key: any(Operation.SUBTRACT in kind.operations for kind in kinds[key]) for key in kinds}
+    singles = [Hypothesis(Footing.SOUND, (key,), taking[key]) for key in kinds]
+    pairs = [Hypothesis(Footing.SOUND, pair, taking[pair[0]] or taking[pair[1]]) for pair in _pairs(kinds)]
+    return (*NO_PATTERN, *singles, *pairs)
+
+
+def _kinds(asked: Sequence[Expected]) -> dict[str, frozenset[Needs]]:
+    """Return the kinds of problem on which each pattern shows, in the order of the ids."""
+    found: dict[str, set[Needs]] = {}
+    for one in asked:
+        for key in one.shows:
+            found.setdefault(key, set()).add(kind_of(one.needs))
+    return {key: frozenset(found[key]) for key in sorted(found) if not is_fact_slip(key)}
+
+
+def kind_of(needs: Needs) -> Needs:
+    """Return what problems of one kind have in common: not the denominators, nor how often is regrouped."""
+    return replace(
+        needs, denominators=(), regroupings=min(needs.regroupings, 1), over_one=min(needs.over_one, 1)
+    )
+
+
+def _pairs(kinds: Mapping[str, frozenset[Needs]]) -> Iterator[tuple[str, str]]:
+    """Yield the pairs that live together, the one for the narrower kind first."""
+    for first, second in combinations(kinds, 2):
+        if kinds[first] < kinds[second] or not kinds[first] & kinds[second]:
+            yield first, second
+        elif kinds[second] < kinds[first]:
+            yield second, first

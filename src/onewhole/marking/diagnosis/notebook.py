@@ -1,0 +1,122 @@
+"""The notebook of a class: what each night showed, who sat where, and findings until they run out."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+
+from onewhole.marking.diagnosis.prior import NOTHING, Learnt
+
+#: A finding is good for so many days; our own. Many patterns do not stay: VanLehn (1982), Tatsuoka, ed.
+#: (1984).
+GOOD_FOR_DAYS = 14
+#: A night is taken out of the notebook after so many days, when next to nothing of it is left in the odds.
+KEPT_FOR_DAYS = 140
+
+
+@dataclass(frozen=True, slots=True)
+class Sat:
+    """Where a pupil sat on the last night: the group's name and the key of its conversation."""
+
+    name: str
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A finding of an earlier night: whose, and which patterns the answers fit."""
+
+    pupil: str
+    patterns: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Night:
+    """One night: its day and page, what it showed of the class, who sat where, and what was likely.
+
+    ``counts`` are thousandths of a pupil by hypothesis (:func:`onewhole.marking.diagnosis.prior.counted`).
+    """
+
+    on: date
+    page: str
+    counts: Mapping[str, int]
+    seats: Mapping[str, Sat]
+    findings: tuple[Kept, ...]
+
+    @property
+    def until(self) -> date:
+        """Return the last day on which the findings of this night are good."""
+        return good_until(self.on)
+
+
+@dataclass(frozen=True, slots=True)
+class Notebook:
+    """The nights of a class, the earliest first; a page has one night a day."""
+
+    nights: tuple[Night, ...] = ()
+
+    def before(self, on: date, page: str) -> "Notebook":
+        """Return the nights before this one; the same page on the same day is this one again."""
+        kept = (night for night in self.nights if night.on <= on and (night.on, night.page) != (on, page))
+        return Notebook(tuple(kept))
+
+    def learnt(self, on: date) -> Learnt:
+        """Return what all nights together have shown of the class, after forgetting up to a day."""
+        found = NOTHING
+        for night in self.nights:
+            found = found.and_night(night.counts, night.on)
+        return found.by(on)
+
+    @property
+    def seats(self) -> Mapping[str, Sat]:
+        """Return where each pupil sat last."""
+        found: dict[str, Sat] = {}
+        for night in self.nights:
+            found |= night.seats
+        return found
+
+    def standing(self, pupil: str, on: date) -> tuple[tuple[Night, Kept], ...]:
+        """Return the earlier findings about a pupil that have not run out, the latest first."""
+        return tuple(
+            (night, kept)
+            for night in reversed(self.nights)
+            if on <= night.until
+            for kept in night.findings
+            if kept.pupil == pupil
+        )
+
+    def and_night(self, night: Night) -> "Notebook":
+        """Write a night in: it stands in for the same page of the same day, and nights long gone are dropped.
+
+        >>> book = Notebook().and_night(Night(date(2026, 11, 24), "Kites", {}, {}, ()))
+        >>> len(book.and_night(Night(date(2026, 11, 24), "Kites", {"A01": 5}, {}, ())).nights)
+        1
+        """
+        others = (one for one in self.nights if (one.on, one.page) != (night.on, night.page))
+        kept = (one for one in others if (night.on - one.on).days <= KEPT_FOR_DAYS)
+        return Notebook(tuple(sorted((*kept, night), key=lambda one: (one.on, one.page))))
+
+
+@dataclass(frozen=True, slots=True)
+class Tonight:
+    """The notebook of a class and the day of the night that is read."""
+
+    notebook: Notebook
+    on: date
+
+    @property
+    def until(self) -> date:
+        """Return the last day on which tonight's findings are good.
+
+        >>> Tonight(Notebook(), date(2026, 11, 24)).until.isoformat()
+        '2026-12-08'
+        """
+        return good_until(self.on)
+
+    def before(self, page: str) -> Notebook:
+        """Return the nights before this one."""
+        return self.notebook.before(self.on, page)
+
+
+def good_until(on: date) -> date:
+    """Return the last day on which the findings of a day are good."""
+    return date.fromordinal(on.toordinal() + GOOD_FOR_DAYS)

@@ -1,0 +1,66 @@
+"""Which kind of reply an answer is: the right amount, what a pattern writes, or something else."""
+
+from collections.abc import Hashable
+from dataclasses import dataclass
+from enum import StrEnum
+
+from onewhole.marking.reading.expected import Expected
+from onewhole.marking.reading.writing import alike, amount
+from onewhole.misconceptions.attempt import Outcome
+
+
+class Sort(StrEnum):
+    """What an answer is beside the right one and those of the patterns.
+
+    The right amount in any form; a false line just as some patterns write it; an answer just as some pattern
+    writes it; what some pattern is worth, written in another way; one unit beside one of these or beside the
+    right answer; anything else.
+    """
+
+    RIGHT = "right"
+    LINE = "line"
+    WRITTEN = "written"
+    AMOUNT = "amount"
+    NEAR = "near"
+    OTHER = "other"
+
+
+@dataclass(frozen=True, slots=True)
+class Reply:
+    """A kind of reply to one problem; ``key`` tells replies of one sort apart (of a line: the ids it fits).
+
+    >>> Reply(Sort.RIGHT) == RIGHT
+    True
+    """
+
+    sort: Sort
+    key: Hashable = None
+
+
+RIGHT = Reply(Sort.RIGHT)
+OTHER = Reply(Sort.OTHER)
+
+
+def reply(asked: Expected, read: Outcome) -> Reply:
+    """Return the kind of reply that an answer is.
+
+    >>> from onewhole.marking.reading.expected import expect
+    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.statements.reading import read_answer, read_statement
+    >>> asked = expect(Problem("1", read_statement("9 5/8 - 4 6/8"), "9 5/8 - 4 6/8"))
+    >>> [reply(asked, read_answer(text)).sort.value for text in ("39/8", "5 1/8", "41/8", "4 6/8", "77")]
+    ['right', 'written', 'amount', 'written', 'other']
+    """
+    if asked.is_right(read):
+        return RIGHT
+    written = alike(read)
+    if written in asked.exact:
+        return Reply(Sort.WRITTEN, written)
+    worth = amount(read)
+    if worth is None:
+        return OTHER
+    if worth in asked.amounts:
+        return Reply(Sort.AMOUNT, worth)
+    if worth in asked.near or asked.may_be_slip(read):
+        return Reply(Sort.NEAR, worth)
+    return OTHER

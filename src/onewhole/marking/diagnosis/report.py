@@ -1,0 +1,103 @@
+"""All that is to be told about one pupil: what the answers fit, the evidence, what else stays possible."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.marking.diagnosis.diagnosis import Patterns, Supposed, Weighed
+from onewhole.marking.diagnosis.evidence import Beside, evidence
+from onewhole.marking.diagnosis.finding import Finding, Status
+from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
+from onewhole.marking.diagnosis.notebook import Kept, Night
+from onewhole.marking.reading.mark import ClassMarks, Mark
+from onewhole.problems.problem import Problem
+from onewhole.statements.statement import Statement
+
+#: Sets of patterns with smaller odds are not named among what else stays possible; our own.
+NAMED_FROM = Fraction(1, 100)
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One problem of the page: what was asked, the mark, and what the patterns found would write."""
+
+    problem: Problem
+    mark: Mark
+    beside: Beside
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """What is told about one pupil.
+
+    ``sets`` are the sets of patterns found: one, or several that the answers cannot tell apart. ``odds`` is
+    their share together, ``none`` that of no steady pattern; ``others`` are the sets beside them that stay
+    possible, the likeliest first. ``ask`` are the problems to ask next, ``earlier`` findings of nights before
+    that have not run out.
+    """
+
+    finding: Finding
+    sets: tuple[Patterns, ...]
+    odds: Fraction
+    none: Fraction
+    others: tuple[Supposed, ...]
+    rows: tuple[Row, ...]
+    ask: tuple[Statement, ...]
+    earlier: tuple[tuple[Night, Kept], ...] = ()
+
+    @property
+    def pupil(self) -> str:
+        """Return the pupil's code."""
+        return self.finding.pupil
+
+    @property
+    def answered(self) -> bool:
+        """Say whether any answer could be read."""
+        return bool(self.finding.diagnosis.odds)
+
+
+def report(
+    marks: ClassMarks,
+    weighed: Weighed,
+    finding: Finding,
+    ask: Sequence[Statement] = (),
+    earlier: Sequence[tuple[Night, Kept]] = (),
+) -> Report:
+    """Put together what is told about the pupil of a finding."""
+    at = [pupil.pupil for pupil in marks.pupils].index(finding.pupil)
+    pupil, found = marks.pupils[at], finding.diagnosis
+    sets = _sets(finding)
+    supposed = [Hypothesis(Footing.SOUND, ids) for ids in sets]
+    rows = (
+        found.evidence
+        if sets == found.alike
+        else evidence(marks, weighed.page, pupil, weighed.replies[at], supposed)
+    )
+    others = (
+        one
+        for one in found.odds
+        if one.patterns
+        and one.probability >= NAMED_FROM
+        and not any(set(ids) <= set(one.patterns) for ids in sets)
+    )
+    return Report(
+        finding,
+        sets,
+        found.together if sets == found.alike else sum(map(found.odds_of, sets), Fraction(0)),
+        next((one.probability for one in found.odds if not one.patterns), Fraction(0)),
+        tuple(others),
+        tuple(
+            Row(asked.problem, mark, one)
+            for asked, mark, one in zip(marks.expected, pupil.marks, rows, strict=True)
+        ),
+        tuple(ask),
+        tuple(earlier),
+    )
+
+
+def _sets(finding: Finding) -> tuple[Patterns, ...]:
+    """Return the sets of a finding: those of the odds, or single patterns that fit equally well."""
+    if finding.status not in {Status.LIKELY, Status.POSSIBLE}:
+        return ()
+    found = finding.diagnosis
+    return found.alike if finding.patterns == found.patterns else tuple((key,) for key in finding.patterns)

@@ -1,0 +1,98 @@
+"""Everything about a page that is worked out once for a class, and the class's answers as kinds of reply."""
+
+from collections.abc import Collection, Hashable, Sequence
+from dataclasses import dataclass
+
+from onewhole.marking.diagnosis.chances import Chances, Intention, as_line, chances
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, hypotheses
+from onewhole.marking.diagnosis.reply import Reply, reply
+from onewhole.marking.diagnosis.weighing import acting, column, likelihoods
+from onewhole.marking.reading.expected import Expected
+from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, Tier
+from onewhole.number.impossible import Impossible
+from onewhole.number.quantity import Quantity
+from onewhole.statements.statement import Relation
+
+#: What stands for a reply that is missing: it says nothing either way.
+Replies = tuple[Reply | None, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Tables:
+    """The tables of a page.
+
+    ``meaning`` has for each problem what every hypothesis means to answer (:func:`.weighing.acting`).
+    ``looks`` has for each hypothesis what the page can see of it: one number a problem, equal where two
+    patterns write the same, and 0 where the answer is meant to be right.
+    """
+
+    hypotheses: tuple[Hypothesis, ...]
+    chances: tuple[Chances, ...]
+    meaning: tuple[tuple[Intention | None, ...], ...]
+    looks: tuple[tuple[int, ...], ...]
+
+
+def tables(expected: Sequence[Expected], lines: Collection[int] = ()) -> Tables:
+    """Work out the tables of a page.
+
+    ``lines`` are the places of the problems for which some pupil's lines were typed: every pattern is seen
+    there for itself, as two that write one answer may write different lines.
+    """
+    rows = tuple(chances(asked) for asked in expected)
+    found = hypotheses(expected)
+    meaning = tuple(acting(found, table) for table in rows)
+    columns = [
+        _looks(table, meant, at in lines) for at, (table, meant) in enumerate(zip(rows, meaning, strict=True))
+    ]
+    return Tables(found, rows, meaning, tuple(zip(*columns, strict=True)) if columns else ((),) * len(found))
+
+
+def typed_lines(marks: ClassMarks) -> frozenset[int]:
+    """Return the places of the problems for which some pupil's lines say which pattern is followed."""
+    places = (at for pupil in marks.pupils for at, mark in enumerate(pupil.marks) if mark.tier is Tier.LINE)
+    return frozenset(places)
+
+
+def replies(marks: ClassMarks, pupil: PupilMarks) -> Replies:
+    """Return the kind of each reply of a pupil; None where nothing was written or it cannot be read."""
+    return tuple(_reply(asked, mark) for asked, mark in zip(marks.expected, pupil.marks, strict=True))
+
+
+def _reply(asked: Expected, mark: Mark) -> Reply | None:
+    if mark.tier is Tier.LINE:
+        return as_line(mark.patterns)
+    read = mark.written.read
+    return reply(asked, read) if isinstance(read, Quantity | Impossible | Relation) else None
+
+
+def _looks(table: Chances, meaning: Sequence[Intention | None], lines: bool) -> list[int]:
+    number: dict[Hashable, int] = {}
+    seen: dict[Intention | None, int] = {None: 0}
+    for key in sorted(table.shows):
+        what: Hashable = key if lines else frozenset(table.meant[key].items())
+        seen[key] = number.setdefault(what, len(number) + 1)
+    return [seen[key] for key in meaning]
+
+
+def all_likelihoods(page: Tables, given: Sequence[Replies]) -> tuple[tuple[int, ...], ...]:
+    """Return for each pupil how likely the replies are under every hypothesis, up to a factor.
+
+    Hypotheses that look alike on the whole page are weighed once, and a reply that several pupils gave too.
+    """
+    first: dict[Hashable, int] = {}
+    keys = [(one.footing, look) for one, look in zip(page.hypotheses, page.looks, strict=True)]
+    of = [first.setdefault(key, at) for at, key in enumerate(keys)]
+    kept = list(first.values())
+    place = {at: number for number, at in enumerate(kept)}
+    ways = [page.hypotheses[at] for at in kept]
+    known: dict[tuple[int, Reply], tuple[int, ...]] = {}
+    rows = []
+    for row in given:
+        answered = [(at, one) for at, one in enumerate(row) if one is not None]
+        for at, one in answered:
+            if (at, one) not in known:
+                meant = [page.meaning[at][which] for which in kept]
+                known[at, one] = column(ways, page.chances[at], one, meant)
+        likely = likelihoods([known[each] for each in answered], len(kept))
+        rows.append(tuple(likely[place[at]] for at in of))
+    return tuple(rows)

@@ -1,0 +1,115 @@
+"""Weighing hypotheses against the answers of one pupil: products of whole numbers, so the odds are exact."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from operator import mul
+
+from onewhole.marking.diagnosis.chances import (
+    CARELESS,
+    MEANS_RIGHT,
+    MILLION,
+    SCATTERED,
+    Chances,
+    Intention,
+    Slips,
+)
+from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
+from onewhole.marking.diagnosis.reply import Reply
+
+
+@dataclass(frozen=True, slots=True)
+class Rates:
+    """How a pupil works, per million: answers that slip, and turns from a steady pattern back to right.
+
+    That bugs come and go within a child: VanLehn (1982), ED 245 880 (abstract). The figures are our own
+    assumption; each pupil is weighed under all of them, equally likely.
+    """
+
+    slip: int
+    back: int = 0
+    slips: Slips = CARELESS
+
+
+#: Equally likely ways of working for each footing, and for a pupil with a steady pattern; as calibrated on
+#: invented classes (docs/lab.md).
+FOOTINGS: Mapping[Footing, tuple[Rates, ...]] = {
+    Footing.SOUND: (Rates(20_000), Rates(80_000)),
+    Footing.SHAKY: (Rates(200_000), Rates(350_000)),
+    Footing.SCATTERED: (Rates(350_000, slips=SCATTERED), Rates(650_000, slips=SCATTERED)),
+}
+STEADY = (Rates(30_000, 20_000), Rates(30_000, 300_000), Rates(100_000, 20_000), Rates(100_000, 300_000))
+
+#: Every hypothesis is weighed under so many ways of working; a footing's two count twice each.
+WAYS = 4
+
+
+def acting(hypotheses: Sequence[Hypothesis], table: Chances) -> tuple[Intention | None, ...]:
+    """Return what each hypothesis means to answer here: as which pattern, or None for rightly."""
+    return tuple(one.acting(table.shows) for one in hypotheses)
+
+
+def column(
+    hypotheses: Sequence[Hypothesis],
+    table: Chances,
+    given: Reply,
+    meaning: Sequence[Intention | None] | None = None,
+) -> tuple[int, ...]:
+    """Return the chance per million of one reply under every hypothesis and way of working, one by one.
+
+    A column is worked out once for a page and shared by all pupils who gave that reply. Where a steady
+    pupil's pattern cannot show, the answer is meant to be right. ``meaning`` is what :func:`acting`
+    returns, where it is known already.
+    """
+    meant = acting(hypotheses, table) if meaning is None else meaning
+    right = [table.of(given, MEANS_RIGHT, rates.slip, rates.slips) for rates in STEADY]
+    steady: dict[Intention | None, list[int]] = {None: right} | {
+        key: [_turning(table, given, key, rates, back) for rates, back in zip(STEADY, right, strict=True)]
+        for key in set(meant)
+        if key is not None
+    }
+    footings = {
+        footing: [table.of(given, MEANS_RIGHT, rates.slip, rates.slips) for rates in 2 * ways]
+        for footing, ways in FOOTINGS.items()
+    }
+    found: list[int] = []
+    for hypothesis, key in zip(hypotheses, meant, strict=True):
+        found += steady[key] if hypothesis.patterns else footings[hypothesis.footing]
+    return tuple(found)
+
+
+def _turning(table: Chances, given: Reply, key: Intention, rates: Rates, right: int) -> int:
+    """Return the chance for a pupil who mostly follows a pattern and at times turns back to the right way."""
+    meant = table.of(given, key, rates.slip, rates.slips)
+    return max(1, (rates.back * right + (MILLION - rates.back) * meant) // MILLION)
+
+
+def likelihoods(columns: Sequence[Sequence[int]], hypotheses: int) -> tuple[int, ...]:
+    """Return how likely a pupil's replies are under each hypothesis, up to a factor shared by all.
+
+    ``columns`` has one column for each problem that was answered; a reply that is missing says nothing either
+    way. The order of the problems makes no difference: these are products.
+
+    >>> likelihoods([(1, 2, 3, 4, 5, 5, 5, 5), (1, 1, 1, 1, 2, 2, 2, 2)], 2)
+    (10, 40)
+    """
+    products = [1] * (hypotheses * WAYS)
+    for chances in columns:
+        products = list(map(mul, products, chances))
+    return tuple(sum(products[at : at + WAYS]) for at in range(0, len(products), WAYS))
+
+
+def weights(priors: Sequence[int], likelihoods: Sequence[int]) -> tuple[int, ...]:
+    """Return the weight of each hypothesis after the answers, up to a factor shared by all."""
+    return tuple(prior * likely for prior, likely in zip(priors, likelihoods, strict=True))
+
+
+def odds(priors: Sequence[int], likelihoods: Sequence[int]) -> tuple[Fraction, ...]:
+    """Return the exact share of each hypothesis after the answers; they add up to 1.
+
+    >>> odds((1, 1), (3, 1))
+    (Fraction(3, 4), Fraction(1, 4))
+    """
+    weighed = weights(priors, likelihoods)
+    total = sum(weighed)
+    return tuple(Fraction(weight, total) for weight in weighed)

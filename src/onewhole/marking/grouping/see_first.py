@@ -1,0 +1,65 @@
+"""Whom to see first tomorrow, and why."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from onewhole.marking.diagnosis.finding import Finding, Status
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.placement import Place, listed
+from onewhole.marking.reading.mark import PupilMarks
+
+#: So many talks fit into the first minutes of a morning; our own.
+SEEN_FIRST = 5
+
+
+@dataclass(frozen=True, slots=True)
+class SeeFirst:
+    """A pupil to talk with, why, and the problem to ask about."""
+
+    pupil: str
+    because: str
+    ask_about: str
+
+
+def see_first(
+    pupils: Sequence[PupilMarks],
+    findings: Sequence[Finding],
+    groups: Sequence[Group],
+    *,
+    most: int = SEEN_FIRST,
+) -> tuple[SeeFirst, ...]:
+    """Return whom to see first: those whose answers say least, then those with the most evidence.
+
+    A child without a steady pattern is helped by a talk and by nothing else, so such children come first,
+    the most wrong answers ahead; then, for each idea, the child whose answers fit it most often: that talk
+    tells what the others of the group may be thinking. Source: our own.
+    """
+    place = {pupil: group.place for group in groups for pupil in group.pupils}
+    talks = [found for found in findings if place[found.pupil] is Place.INTERVIEW and found.wrong]
+    steady = [found for found in findings if found.status is Status.LIKELY]
+    talks.sort(key=lambda found: (-len(found.wrong), found.pupil))
+    steady.sort(key=lambda found: (-len(found.evidence), len(found.against), found.pupil))
+    ideas = {found.patterns: found for found in reversed(steady)}
+    steady = [found for found in steady if ideas[found.patterns] is found]
+    written = {pupil.pupil: pupil for pupil in pupils}
+    chosen = [_talk(found, written[found.pupil]) for found in talks]
+    chosen.extend(_steady(found, written[found.pupil]) for found in steady)
+    return tuple(chosen[:most])
+
+
+def _talk(found: Finding, pupil: PupilMarks) -> SeeFirst:
+    label = found.wrong[0]
+    apart = ", each in its own way" if len(found.wrong) > 1 else ""
+    because = f"Wrong in {listed(found.wrong)}{apart}. {_wrote(pupil, label)}"
+    return SeeFirst(found.pupil, because, label)
+
+
+def _steady(found: Finding, pupil: PupilMarks) -> SeeFirst:
+    label = found.evidence[0]
+    because = f"Answers to {listed(found.evidence)} may come from one idea. {_wrote(pupil, label)}"
+    return SeeFirst(found.pupil, because, label)
+
+
+def _wrote(pupil: PupilMarks, label: str) -> str:
+    written = next(mark.written.text for mark in pupil.marks if mark.label == label)
+    return f"In {label} the answer is “{written}”."

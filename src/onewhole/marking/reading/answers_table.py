@@ -1,0 +1,206 @@
+"""The answers of a class, read from CSV text: one row a pupil, one column a problem.
+
+The text is untrusted. Every cell is text and nothing else: what looks like a formula is never worked, and
+what cannot be read as an answer is kept as written.
+"""
+
+import csv
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from io import StringIO
+
+from onewhole.errors import InputError
+from onewhole.marking.reading.answer import Written, read_written
+from onewhole.problems.problem import Problem
+
+PUPIL = "pupil"
+DELIMITERS = (",", ";", "\t")
+_MARK = "\N{ZERO WIDTH NO-BREAK SPACE}"  # the byte-order mark that some spreadsheets write first
+
+
+class AnswersError(InputError):
+    r"""The answers cannot be used; ``refusals`` are all the reasons, in the order of the file.
+
+    ``column`` of each counts the columns of the table from 1, as a spreadsheet does, and ``line`` counts the
+    lines of the file. The error itself is placed where the first of them is.
+
+    >>> try:
+    ...     read_answers("pupil\nK01\nK01", ())
+    ... except AnswersError as refused:
+    ...     print(refused)
+    Pupil “K01” is here a second time, after line 2 (line 3, column 1).
+    Give each pupil one line, or a code of their own.
+    """
+
+    refusals: tuple[InputError, ...]
+
+    def __init__(self, refusals: Sequence[InputError]) -> None:
+        """Gather refusals; there is at least one."""
+        first = refusals[0]
+        super().__init__(
+            _told(refusals),
+            file=first.file,
+            line=first.line,
+            column=first.column,
+            remedy=first.remedy if len(refusals) == 1 else "Change all of these and read the answers again.",
+        )
+        self.refusals = tuple(refusals)
+
+
+@dataclass(frozen=True, slots=True)
+class PupilAnswers:
+    """What one pupil wrote, one cell a problem in the order of the page; ``pupil`` is the teacher's code."""
+
+    pupil: str
+    written: tuple[Written, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ClassAnswers:
+    """What a class wrote: the problems in the order of the page, the pupils in the order of the file."""
+
+    problems: tuple[Problem, ...]
+    pupils: tuple[PupilAnswers, ...]
+
+    def __post_init__(self) -> None:
+        """Refuse a pupil with too few or too many answers, and a pupil who is there twice."""
+        if any(len(row.written) != len(self.problems) for row in self.pupils):
+            msg = "a pupil has one answer for each problem"
+            raise ValueError(msg)
+        if len({row.pupil for row in self.pupils}) != len(self.pupils):
+            msg = "a pupil is there twice"
+            raise ValueError(msg)
+
+
+def read_answers(text: str, problems: Sequence[Problem], file: str | None = None) -> ClassAnswers:
+    r"""Read the answers of a class.
+
+    The first column is called ``pupil``, the others carry the labels of the problems in any order. Cells are
+    divided by commas, semicolons or tabs, whichever the first line uses. A row that ends early leaves the
+    rest blank; an empty row, and an empty column without a label, is left out. Raises AnswersError with every
+    reason at once: a column that is missing, unknown or there twice, a row that is too long, a pupil that is
+    missing or there twice, text that is no table.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6")
+    >>> [row.written[0].text for row in read_answers("pupil;1\nK01;3 3/6\nK02;", (asked,)).pupils]
+    ['3 3/6', '']
+    """
+    rows = _rows(text, file)
+    if not rows:
+        msg = "there are no answers here"
+        remedy = "Start with the line: pupil,1,2,3 and so on, then one line a pupil."
+        raise AnswersError([InputError(msg, file=file, line=1, remedy=remedy)])
+    refusals = [*_header_refusals(rows, problems, file), *_row_refusals(rows, file)]
+    if refusals:
+        raise AnswersError(sorted(refusals, key=lambda refused: refused.line or 0))
+    labels = [_label(cell) for cell in rows[0].cells]
+    places = [labels.index(problem.label) for problem in problems]
+    pupils = (
+        PupilAnswers(row.cells[0].strip(), tuple(read_written(row.at(place)) for place in places))
+        for row in rows[1:]
+    )
+    return ClassAnswers(tuple(problems), tuple(pupils))
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    line: int
+    cells: list[str]
+
+    def at(self, place: int) -> str:
+        return self.cells[place] if place < len(self.cells) else ""
+
+
+def _rows(text: str, file: str | None) -> list[_Row]:
+    """Cut the text into rows with something in them, each with the line it begins on."""
+    text = text.removeprefix(_MARK)
+    reader = csv.reader(StringIO(text, newline=""), delimiter=_delimiter(text), strict=True)
+    rows: list[_Row] = []
+    line = 1
+    try:
+        for cells in reader:
+            if any(cell.strip() for cell in cells):
+                rows.append(_Row(line, cells))
+            line = reader.line_num + 1
+    except csv.Error as error:
+        msg = f"from here on this is no table: {error}"
+        remedy = 'Look for a quotation mark (") that is opened and not closed.'
+        raise AnswersError([InputError(msg, file=file, line=line, remedy=remedy)]) from error
+    return rows
+
+
+def _delimiter(text: str) -> str:
+    """Return the sign that divides the first line into the most cells; a comma where none does."""
+    first = next((line for line in text.splitlines() if line.strip()), "")
+    return max(DELIMITERS, key=first.count)
+
+
+def _label(cell: str) -> str:
+    """Return a label as the page knows it: ``1.`` and ``2a)`` are typed with their dot or bracket there."""
+    return cell.strip().rstrip(".):").strip()
+
+
+def _header_refusals(rows: list[_Row], problems: Sequence[Problem], file: str | None) -> Iterator[InputError]:
+    header = rows[0]
+    known = [problem.label for problem in problems]
+    listed = ", ".join(known) or "none"
+    if header.cells[0].strip().casefold() != PUPIL:
+        yield InputError(
+            f"the first column must be “{PUPIL}”; here it is “{header.cells[0].strip()}”",
+            file=file,
+            line=header.line,
+            column=1,
+            remedy=f"Call the first column {PUPIL}.",
+        )
+    seen: dict[str, int] = {}
+    for column, cell in enumerate(header.cells[1:], start=2):
+        label = _label(cell)
+        if not label and not any(row.at(column - 1).strip() for row in rows):
+            continue
+        if label not in known:
+            what = f"the page has no problem “{label}”" if label else "this column has no label"
+            remedy = f"Use the labels of the page ({listed}), or take the column out."
+            yield InputError(what, file=file, line=header.line, column=column, remedy=remedy)
+        elif label in seen:
+            what = f"problem “{label}” has two columns, {seen[label]} and {column}"
+            remedy = "Keep one of them."
+            yield InputError(what, file=file, line=header.line, column=column, remedy=remedy)
+        seen.setdefault(label, column)
+    for label in known:
+        if label not in seen:
+            what = f"there is no column for problem “{label}”"
+            remedy = f"Add a column {label}; leave its cells empty if nobody answered."
+            yield InputError(what, file=file, line=header.line, remedy=remedy)
+
+
+def _row_refusals(rows: list[_Row], file: str | None) -> Iterator[InputError]:
+    width = len(rows[0].cells)
+    first_on: dict[str, int] = {}
+    if len(rows) == 1:
+        remedy = "Write one line a pupil under the first line."
+        yield InputError("there is no pupil here", file=file, line=rows[0].line, remedy=remedy)
+    for row in rows[1:]:
+        pupil = row.cells[0].strip()
+        if not pupil:
+            remedy = "Write the pupil's code in the first column."
+            yield InputError("these answers have no pupil", file=file, line=row.line, column=1, remedy=remedy)
+        elif pupil in first_on:
+            what = f"pupil “{pupil}” is here a second time, after line {first_on[pupil]}"
+            remedy = "Give each pupil one line, or a code of their own."
+            yield InputError(what, file=file, line=row.line, column=1, remedy=remedy)
+        first_on.setdefault(pupil, row.line)
+        extra = next((at for at in range(width, len(row.cells)) if row.cells[at].strip()), None)
+        if extra is not None:
+            what = f"this row is longer than the first line: it has {len(row.cells)} cells, not {width}"
+            remedy = (
+                "Look for a sign that divides cells inside an answer, and put that answer in quotation marks."
+            )
+            yield InputError(what, file=file, line=row.line, column=extra + 1, remedy=remedy)
+
+
+def _told(refusals: Sequence[InputError]) -> str:
+    if len(refusals) == 1:
+        return refusals[0].what[:1].upper() + refusals[0].what[1:]
+    told = "\n".join(f"- {refused}" for refused in refusals)
+    return f"{len(refusals)} things in the answers need a change:\n{told}\nThe first is here"

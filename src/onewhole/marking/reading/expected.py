@@ -1,0 +1,158 @@
+"""What the answers to one problem are compared with, worked out once for a whole class."""
+
+from collections.abc import Hashable, Iterable, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import reduce
+
+from onewhole.marking.reading.writing import alike, amount
+from onewhole.misconceptions.attempt import Outcome
+from onewhole.misconceptions.catalogue import by_id, shows
+from onewhole.misconceptions.pattern import Family
+from onewhole.misconceptions.slip import Slip
+from onewhole.number.ladder import joined, mixed
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind
+from onewhole.problems.answer import answer
+from onewhole.problems.needs import Needs, needs
+from onewhole.problems.numbers import numbers_of
+from onewhole.problems.problem import Problem
+from onewhole.problems.twins import twin_key
+from onewhole.statements.gap import HOLE
+from onewhole.statements.statement import MissingNumber, Relation, Statement, gap_amount
+
+Ids = tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Expected:
+    """The right answer to a problem, and what each error pattern would answer.
+
+    ``filled`` is the whole number with its gap filled in, where that is another way to answer; ``steps`` are
+    the units of which one more or one fewer may be a fact slip. ``exact`` goes from writing to patterns,
+    ``amounts`` from amount to patterns, ``near`` from the amounts one unit beside those to patterns;
+    ``forms`` from writing to the patterns that only leave the right amount in a form. ``slips`` are the
+    workings of the patterns that give a wrong answer here, ``shows`` their ids. ``built`` is the same for
+    problems that are built alike.
+    """
+
+    problem: Problem
+    right: Quantity | Relation
+    filled: Quantity | None
+    steps: tuple[Fraction, ...]
+    exact: Mapping[Hashable, Ids]
+    amounts: Mapping[Hashable, Ids]
+    near: Mapping[Hashable, Ids]
+    forms: Mapping[Hashable, Ids]
+    slips: tuple[Slip, ...]
+    shows: frozenset[str]
+    built: tuple[Hashable, Needs]
+
+    @property
+    def ideas(self) -> tuple[Slip, ...]:
+        """Return the workings of the patterns that are no slips with facts."""
+        return tuple(slip for slip in self.slips if not is_fact_slip(slip.pattern))
+
+    @property
+    def needs(self) -> Needs:
+        """Return what the problem asks of a pupil."""
+        return self.built[1]
+
+    @property
+    def kind(self) -> Kind | None:
+        """Return what a right answer measures, or None where a sign is asked for."""
+        return self.right.kind if isinstance(self.right, Quantity) else None
+
+    def is_right(self, read: Outcome) -> bool:
+        """Say whether an answer is right, in any equal form.
+
+        >>> from onewhole.statements.reading import read_answer, read_statement
+        >>> asked = expect(Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6"))
+        >>> [asked.is_right(read_answer(text)) for text in ("3 1/2", "21/6", "3.5", "3 4/6")]
+        [True, True, True, False]
+        """
+        if isinstance(read, Quantity) and isinstance(self.right, Quantity):
+            return amount(read) == amount(self.right) or read == self.filled
+        return isinstance(read, Relation) and read is self.right
+
+    def may_be_slip(self, read: Outcome) -> bool:
+        """Say whether an answer is one unit more or one fewer than right."""
+        if not isinstance(read, Quantity) or not isinstance(self.right, Quantity):
+            return False
+        return read.kind is self.right.kind and abs(read.value - self.right.value) in self.steps
+
+
+def expect(problem: Problem) -> Expected:
+    """Work out what the answers to a problem are compared with.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> "A01" in expect(Problem("1", read_statement("9 5/8 - 4 6/8"), "9 5/8 - 4 6/8")).shows
+    True
+    """
+    statement = problem.statement
+    right = answer(statement)
+    found = shows(statement)
+    wrong = tuple(slip for slip in found if not slip.form)
+    steps = _steps(statement, right)
+    ideas = tuple(slip for slip in wrong if by_id(slip.pattern).family is not Family.FACT)
+    return Expected(
+        problem,
+        right,
+        _filled(statement),
+        steps,
+        _gathered((alike(outcome), slip) for slip in wrong for outcome in slip.outcomes),
+        _gathered((amount(outcome), slip) for slip in wrong for outcome in slip.outcomes),
+        _gathered(beside for slip in ideas for beside in _beside(slip, steps)),
+        _gathered((alike(outcome), slip) for slip in found if slip.form for outcome in slip.outcomes),
+        wrong,
+        frozenset(slip.pattern for slip in wrong),
+        (twin_key(statement), needs(statement)),
+    )
+
+
+def _gathered(pairs: Iterable[tuple[Hashable, Slip]]) -> dict[Hashable, Ids]:
+    """Gather pattern ids by key, each once, in the order of the catalogue, fact slips last."""
+    found: dict[Hashable, dict[str, None]] = {}
+    for key, slip in pairs:
+        if key is not None:
+            found.setdefault(key, {})[slip.pattern] = None
+    return {key: tuple(sorted(ids, key=is_fact_slip)) for key, ids in found.items()}
+
+
+def is_fact_slip(pattern: str) -> bool:
+    """Say whether a pattern is a careless slip with a fact, which is never a steady idea."""
+    return by_id(pattern).family is Family.FACT
+
+
+def _beside(slip: Slip, steps: tuple[Fraction, ...]) -> Iterable[tuple[Hashable, Slip]]:
+    for outcome in slip.outcomes:
+        if isinstance(outcome, Quantity):
+            for step in (*steps, *_own_piece(outcome)):
+                for near in (outcome.value - step, outcome.value + step):
+                    yield (outcome.kind, near), slip
+
+
+def _own_piece(outcome: Quantity) -> tuple[Fraction, ...]:
+    """Return the piece in which a wrong answer is counted, which need not be one of the problem's."""
+    return (outcome.ladder.finest,) if outcome.ladder.finest < 1 else ()
+
+
+def _steps(statement: Statement, right: Quantity | Relation) -> tuple[Fraction, ...]:
+    """Return the units of which one more or one fewer is a fact slip: the whole and the piece, each rung."""
+    if isinstance(right, Relation):
+        return ()
+    if isinstance(statement, MissingNumber) and not statement.gap.alone:
+        return (Fraction(1),)
+    ladders = [quantity.ladder for quantity in numbers_of(statement) if quantity.kind is right.kind]
+    return tuple(unit.size for unit in reduce(joined, ladders or [right.ladder]).units)
+
+
+def _filled(statement: Statement) -> Quantity | None:
+    """Return the number with its gap filled in: 6 8/6 for 7 2/6 = 6 ?/6, where the answer is 8."""
+    if not isinstance(statement, MissingNumber) or statement.gap.top is None:
+        return None
+    gap = statement.gap
+    found = gap.filling(gap_amount(statement))
+    number = found if isinstance(found, int) else found.numerator
+    wholes, top, bottom = (number if part is HOLE else part for part in (gap.wholes, gap.top, gap.bottom))
+    return Quantity(mixed(bottom or 1), (wholes, top or 0))

@@ -1,0 +1,216 @@
+"""One answer marked: right in any equal form, and which patterns a wrong one fits."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from math import gcd
+from typing import assert_never
+
+from onewhole.marking.reading.answer import Blank, Unreadable, Written
+from onewhole.marking.reading.answers_table import ClassAnswers
+from onewhole.marking.reading.expected import Expected, Ids, expect
+from onewhole.marking.reading.lines import line_patterns
+from onewhole.marking.reading.writing import alike, amount
+from onewhole.misconceptions.attempt import Outcome
+from onewhole.number.impossible import Impossible
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, usual
+from onewhole.number.unit import Kind
+from onewhole.statements.statement import Relation
+from onewhole.working.working import equal_forms
+
+
+class Verdict(StrEnum):
+    """What an answer is. ``FORM`` is the right amount in another form than the teacher asks for."""
+
+    RIGHT = "right"
+    FORM = "form"
+    WRONG = "wrong"
+    BLANK = "blank"
+    UNREADABLE = "unreadable"
+
+
+class Tier(StrEnum):
+    """How closely a wrong answer fits its patterns, the closest first."""
+
+    LINE = "the first false line is one of the pattern's"
+    EXACT = "exactly what the pattern writes"
+    AMOUNT = "the same amount, written in another way"
+    WITH_SLIP = "one piece or one whole beside what the pattern writes"
+
+
+class Remark(StrEnum):
+    """What else can be said about an answer; none of it changes the verdict."""
+
+    ONE_FRACTION = "left as one fraction of one or more"
+    OVERFULL = "fraction part, or smaller unit, of one or more left"
+    MAY_BE_RENAMED = "may be written in another form, not demanded"
+    MAY_BE_SLIP = "one unit more or fewer than right"
+    UNIT_MISSING = "a plain number where a measure is asked for"
+    OTHER_UNIT = "a unit that does not measure what is asked for"
+    SIGN_ASKED = "a number where one of < = > is asked for"
+    NUMBER_ASKED = "one of < = > where a number is asked for"
+
+
+@dataclass(frozen=True, slots=True)
+class FormWanted:
+    """What a teacher may ask of the form of a right answer; neither is asked unless the teacher says so.
+
+    ``mixed``: no piece count that fills a whole (39/8, 4 15/8), nor smaller unit that fills a larger one
+    (2 ft 14 in). ``simplest``: as few pieces as can be (3 1/2 and not 3 3/6). Grade 4 asks for neither:
+    4.NF.B.3.c names no form, and the samples of 5.NF.A.1 leave 23/12 as it is (CCSSM 2010).
+    """
+
+    mixed: bool = False
+    simplest: bool = False
+
+
+ANY_FORM = FormWanted()
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """One answer with its verdict.
+
+    ``patterns`` are ids: of a wrong answer those of the best tier (``tier``, None where none fits), fact
+    slips last; of a right answer those that only leave it in a form. ``renamed`` are other forms of a right
+    answer, the usual one first.
+    """
+
+    label: str
+    written: Written
+    verdict: Verdict
+    patterns: Ids = ()
+    tier: Tier | None = None
+    remarks: tuple[Remark, ...] = ()
+    renamed: tuple[Quantity, ...] = ()
+
+    @property
+    def fits(self) -> Ids:
+        """Return the patterns that a wrong answer fits in writing or in amount, not by a slip."""
+        return self.patterns if self.tier in {Tier.LINE, Tier.EXACT, Tier.AMOUNT} else ()
+
+
+@dataclass(frozen=True, slots=True)
+class PupilMarks:
+    """The marks of one pupil, one a problem, in the order of the page."""
+
+    pupil: str
+    marks: tuple[Mark, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ClassMarks:
+    """The marks of a class, and what the answers were compared with, in the order of the page."""
+
+    expected: tuple[Expected, ...]
+    pupils: tuple[PupilMarks, ...]
+
+
+def mark_class(answers: ClassAnswers, wanted: FormWanted = ANY_FORM) -> ClassMarks:
+    r"""Mark the answers of a class; what the patterns write is worked out once a problem, not once a pupil.
+
+    >>> from onewhole.marking.reading.answers_table import read_answers
+    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = Problem("1", read_statement("9 5/8 - 4 6/8"), "9 5/8 - 4 6/8")
+    >>> marks = mark_class(read_answers("pupil,1\nK01,39/8\nK02,5 1/8", (asked,))).pupils
+    >>> [pupil.marks[0].verdict.value for pupil in marks], marks[1].marks[0].patterns[0]
+    (['right', 'wrong'], 'A01')
+    """
+    expected = tuple(expect(problem) for problem in answers.problems)
+    return ClassMarks(
+        expected,
+        tuple(PupilMarks(row.pupil, mark_row(expected, row.written, wanted)) for row in answers.pupils),
+    )
+
+
+def mark_row(
+    expected: Sequence[Expected], written: Sequence[Written], wanted: FormWanted = ANY_FORM
+) -> tuple[Mark, ...]:
+    """Mark the answers of one pupil, one a problem."""
+    return tuple(mark(asked, answer, wanted) for asked, answer in zip(expected, written, strict=True))
+
+
+def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Mark:
+    """Mark one answer: any equal form is right (exact, by cross product); a wrong one gets its patterns.
+
+    An answer without its unit is wrong and says so. Source of "raw answer first, then amount, then one fact
+    slip": our own rule; fact slips are kept apart from ideas after VanLehn (1982).
+
+    >>> from onewhole.marking.reading.answer import read_written
+    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = expect(Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6"))
+    >>> [remark.name for remark in mark(asked, read_written("21/6")).remarks]
+    ['ONE_FRACTION', 'MAY_BE_RENAMED']
+    """
+    label, read = asked.problem.label, written.read
+    match read:
+        case Blank():
+            return Mark(label, written, Verdict.BLANK)
+        case Unreadable():
+            return Mark(label, written, Verdict.UNREADABLE)
+        case Quantity() | Relation() | Impossible():
+            return (
+                _right(asked, written, read, wanted) if asked.is_right(read) else _wrong(asked, written, read)
+            )
+        case _:
+            assert_never(read)
+
+
+def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted) -> Mark:
+    label, forms = asked.problem.label, asked.forms.get(alike(read), ())
+    if not isinstance(read, Quantity) or read == asked.filled:
+        return Mark(label, written, Verdict.RIGHT, forms)
+    overfull = _overfull(read)
+    renamed = tuple(dict.fromkeys(form for form in _forms(read) if alike(form) != alike(read)))
+    missed = (wanted.mixed and overfull is not None) or (wanted.simplest and not _simplest(read))
+    remarks = (*([overfull] if overfull else []), *([Remark.MAY_BE_RENAMED] if renamed else []))
+    return Mark(label, written, Verdict.FORM if missed else Verdict.RIGHT, forms, None, remarks, renamed)
+
+
+def _overfull(read: Quantity) -> Remark | None:
+    full = any(n >= ratio for n, ratio in zip(read.amounts[1:], read.ladder.ratios, strict=True))
+    if not full:
+        return None
+    return Remark.OVERFULL if read.amounts[0] or read.ladder.style is not Style.MIXED else Remark.ONE_FRACTION
+
+
+def _simplest(read: Quantity) -> bool:
+    return read.ladder.style is not Style.MIXED or gcd(read.amounts[1], read.ladder.denominator) == 1
+
+
+def _forms(read: Quantity) -> tuple[Quantity, ...]:
+    return (usual(read.ladder, read.value), *equal_forms(read))
+
+
+def _wrong(asked: Expected, written: Written, read: Outcome) -> Mark:
+    tier, patterns = _fits(asked, read)
+    if written.chain is not None and (lines := line_patterns(asked, written.chain)):
+        tier, patterns = Tier.LINE, lines
+    return Mark(asked.problem.label, written, Verdict.WRONG, patterns, tier, tuple(_remarks(asked, read)))
+
+
+def _fits(asked: Expected, read: Outcome) -> tuple[Tier | None, Ids]:
+    """Return the patterns of the best tier."""
+    tables = (
+        (Tier.EXACT, asked.exact, alike(read)),
+        (Tier.AMOUNT, asked.amounts, amount(read)),
+        (Tier.WITH_SLIP, asked.near, amount(read)),
+    )
+    for tier, table, key in tables:
+        if patterns := table.get(key):
+            return tier, patterns
+    return None, ()
+
+
+def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
+    found = []
+    if isinstance(read, Relation) != (asked.kind is None):
+        found.append(Remark.SIGN_ASKED if asked.kind is None else Remark.NUMBER_ASKED)
+    elif isinstance(read, Quantity) and read.kind is not asked.kind:
+        found.append(Remark.UNIT_MISSING if read.kind is Kind.NUMBER else Remark.OTHER_UNIT)
+    if asked.may_be_slip(read):
+        found.append(Remark.MAY_BE_SLIP)
+    return found

@@ -1,0 +1,107 @@
+"""The week: where each night stands and what is next."""
+
+from collections.abc import Iterator
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+
+import pytest
+
+from onewhole.desk.classes.bring_back import DUE_AFTER_DAYS
+from onewhole.desk.classes.class_records import NightPage, NotThere, Store, open_book, set_night, start_room
+from onewhole.desk.classes.demo import fill_demo
+from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.week import Next, Step, WeekNight, keep_step, week
+from onewhole.store.answers import KeptAnswer, keep_answer
+
+TODAY = date(2026, 11, 25)
+NOW = datetime(2026, 11, 25, 16, tzinfo=UTC)
+
+
+@pytest.fixture
+def book(tmp_path: Path) -> Iterator[Store]:
+    """A class of two pupils."""
+    made = open_book(tmp_path / "room12.class")
+    start_room(made, "Room 12", 2, NOW)
+    yield made
+    made.close()
+
+
+def _set(book: Store, day: date, typed: str = "1. 52 - 27") -> NightPage:
+    return set_night(book, 1, typed, day, NOW)
+
+
+def _only(book: Store) -> WeekNight:
+    (night,) = (night for one in week(book, 1, TODAY).shown for night in one.nights)
+    return night
+
+
+def _write(book: Store, page: NightPage, code: str) -> None:
+    keep_answer(book, KeptAnswer(page.night.number, code, "1", "25", NOW, "teacher"))
+
+
+def test_the_round_of_a_night_step_by_step(book: Store) -> None:
+    """Print, show, mark, regroup, done; a step that is taken leads to the next one."""
+    page = _set(book, TODAY)
+    assert (_only(book).next, _only(book).problems, _only(book).pupils) == (Next.PRINT, 1, 2)
+    for step, then in ((Step.PRINTED, Next.SHOW), (Step.SHOWN, Next.MARK)):
+        keep_step(book, page.night.number, step, NOW)
+        assert _only(book).next is then
+    _write(book, page, "K01")
+    assert (_only(book).marked, _only(book).next) == (1, Next.MARK)
+    _write(book, page, "K02")
+    assert (_only(book).marked, _only(book).next) == (2, Next.REGROUP)
+    keep_step(book, page.night.number, Step.REGROUPED, NOW)
+    assert _only(book).next is Next.DONE
+
+
+def test_a_pupil_who_was_away_holds_nothing_up(book: Store) -> None:
+    """One of two has an answer and the teacher said that marking is done: the groups are next."""
+    page = _set(book, TODAY - timedelta(days=1))
+    assert _only(book).next is Next.MARK
+    _write(book, page, "K01")
+    keep_step(book, page.night.number, Step.MARKED, NOW)
+    assert (_only(book).next, _only(book).is_marked) == (Next.REGROUP, True)
+
+
+def test_every_week_can_be_reached_and_three_are_shown(book: Store) -> None:
+    """Of ten weeks the last three are shown, or the three up to another; all are told with their count."""
+    for back in range(10):
+        _set(book, TODAY - timedelta(weeks=back))
+    usual, earlier = week(book, 1, TODAY), week(book, 1, TODAY, TODAY - timedelta(weeks=6))
+    assert [one.monday for one in usual.shown] == [date(2026, 11, 23), date(2026, 11, 16), date(2026, 11, 9)]
+    assert earlier.shown[0].monday == date(2026, 10, 12)
+    assert len(usual.every) == 10
+    assert set(usual.every.values()) == {1}
+
+
+def test_a_week_without_a_night_is_shown_empty_and_one_to_come_is_shown(book: Store) -> None:
+    """This week stands there before anything is set in it; so does a night set for later."""
+    assert [(one.monday, one.nights) for one in week(book, 1, TODAY).shown] == [(date(2026, 11, 23), ())]
+    _set(book, TODAY + timedelta(weeks=2))
+    assert [len(one.nights) for one in week(book, 1, TODAY).shown] == [1, 0]
+    with pytest.raises(NotThere):
+        week(book, 7, TODAY)
+
+
+def test_a_skill_comes_back_when_its_weeks_are_over(book: Store) -> None:
+    """Not a day sooner; not when it is on a page set since, also one still to come."""
+    taking = _set(book, TODAY - timedelta(days=DUE_AFTER_DAYS), "1. 7 2/6 - 3 5/6")
+    assert [one.skill.name for one in week(book, 1, TODAY).due] == ["TAKE_REGROUPED"]
+    assert week(book, 1, TODAY - timedelta(days=1)).due == ()
+    _write(book, taking, "K01")
+    reckon_missing(book, 1, lambda _done, _of: None)
+    (due,) = week(book, 1, TODAY).due
+    assert due.reason == "Last on a page 14 days ago; 0 of 1 answers were right then."
+    assert due.problem != "7 2/6 - 3 5/6"
+    _set(book, TODAY + timedelta(days=1), "1. 9 1/6 - 4 3/6")
+    assert week(book, 1, TODAY).due == ()
+
+
+def test_the_demo_shows_each_place_a_night_can_be_in(tmp_path: Path) -> None:
+    """Groups to make for last night, tonight's page to show, earlier nights done, one skill due."""
+    book = open_book(tmp_path / "demo.class")
+    club = fill_demo(book, NOW)
+    found = week(book, club.number, TODAY)
+    assert [night.next for night in found.shown[0].nights] == [Next.DONE, Next.REGROUP, Next.SHOW]
+    assert (found.missing, len(found.due)) == (9, 1)
+    book.close()

@@ -1,0 +1,74 @@
+"""A password's hash is kept beside the file of the class, and nothing else of it."""
+
+from pathlib import Path
+
+import pytest
+
+from onewhole.desk.keep.password import (
+    LEAST,
+    MOST,
+    FileRefused,
+    PasswordRefused,
+    has_password,
+    is_password,
+    set_password,
+)
+from onewhole.errors import InputError
+
+RIGHT = "six kites over the hill"
+
+
+def test_a_password_is_kept_as_its_argon2id_hash(tmp_path: Path) -> None:
+    """In a file that only its owner reads; the password itself is nowhere."""
+    book = tmp_path / "room12.class"
+    assert not has_password(book)
+    set_password(book, RIGHT)
+    (file,) = tmp_path.iterdir()
+    assert has_password(book)
+    assert file.stat().st_mode & 0o777 == 0o600
+    assert file.read_text().startswith("$argon2id$v=19$m=65536,t=3,p=4$")
+    assert RIGHT not in file.read_text()
+
+
+def test_only_the_password_is_right(tmp_path: Path) -> None:
+    """However its accents are typed; a very long one costs nothing and is wrong."""
+    book = tmp_path / "room12.class"
+    set_password(book, "Drachen über dem Hügel")
+    assert is_password(book, "Drachen u\u0308ber dem Hu\u0308gel")
+    assert not is_password(book, "drachen über dem hügel")
+    assert not is_password(book, "")
+    assert not is_password(book, "x" * (MOST + 1))
+
+
+def test_a_new_password_takes_the_place_of_the_old(tmp_path: Path) -> None:
+    """The file stays the owner's, also where it was open to others."""
+    book = tmp_path / "room12.class"
+    set_password(book, RIGHT)
+    (tmp_path / "room12.class.password").chmod(0o644)
+    set_password(book, "seven kites, no wind")
+    assert (tmp_path / "room12.class.password").stat().st_mode & 0o777 == 0o600
+    assert not is_password(book, RIGHT)
+    assert is_password(book, "seven kites, no wind")
+
+
+@pytest.mark.parametrize("typed", ["", "x" * (LEAST - 1), "x" * (MOST + 1)])
+def test_a_password_has_a_length(tmp_path: Path, typed: str) -> None:
+    """Too short and too long ones are refused, and none is set."""
+    with pytest.raises(InputError, match="12 to 200"):
+        set_password(tmp_path / "room12.class", typed)
+    assert not has_password(tmp_path / "room12.class")
+
+
+def test_a_damaged_hash_lets_nobody_in(tmp_path: Path) -> None:
+    """It is said, with what to do."""
+    book = tmp_path / "room12.class"
+    for torn in (b"torn", b"", b"\xff\xfe", b"$argon2id$v=19$m=65536,t=3,p=4$torn"):
+        (tmp_path / "room12.class.password").write_bytes(torn)
+        with pytest.raises(PasswordRefused, match="--set-password"):
+            is_password(book, RIGHT)
+
+
+def test_a_folder_that_is_not_there_is_refused(tmp_path: Path) -> None:
+    """With its name."""
+    with pytest.raises(FileRefused, match="nowhere"):
+        set_password(tmp_path / "nowhere" / "room12.class", RIGHT)

@@ -1,0 +1,35 @@
+"""The most useful findings of a night."""
+
+from onewhole.desk.marking.findings import most_useful
+from onewhole.desk.marking.mark import mark
+
+SHEET = "1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n3. 8 3/6 - 4 4/6"
+
+
+def test_the_shared_idea_then_talks_then_the_problem() -> None:
+    """Three sentences: what most answers fit and what to ask, whom to talk with, what was hardest."""
+    answers = "pupil,1,2,3\nK01,3 5/8,5 1/8,4 1/6\nK02,3 5/8,5 1/8,4 1/6\nK03,9,8,7\nK04,3 5/8,4 7/8,3 5/6\n"
+    first, second, third = most_useful(mark(SHEET, answers))
+    assert first.startswith("The answers of K01 and K02 fit one idea: takes the smaller number of pieces")
+    assert "Ask: " in first
+    assert second == "Talk first with K03: no steady pattern, so only a talk can tell."
+    assert third == "Problem 2 was the hardest: 1 of 4 right."
+
+
+def test_a_class_that_is_right_has_little_to_tell() -> None:
+    """Only how the problems went."""
+    found = most_useful(mark(SHEET, "pupil,1,2,3\nK01,3 5/8,4 7/8,3 5/6\n"))
+    assert found == ("Problem 1 was the hardest: 1 of 1 right.",)
+
+
+def test_a_problem_whose_key_should_be_looked_at() -> None:
+    """It is told before the hardest one."""
+    right, wrong = "3 5/8,4 7/8,3 5/6", "3 5/8,9,9"
+    rows = [f"K{at},{cells}" for at, cells in enumerate([right.replace("3 5/8", "9", 1)] * 2 + [wrong] * 2)]
+    found = most_useful(mark(SHEET, "\n".join(["pupil,1,2,3", *rows])))
+    assert any(one.startswith("Look at the key of problem 1") for one in found)
+
+
+def test_nobody_wrote_anything() -> None:
+    """Then nothing is found."""
+    assert most_useful(mark(SHEET, "pupil,1,2,3\nK01,,,\n")) == ()

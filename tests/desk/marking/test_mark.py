@@ -1,0 +1,62 @@
+"""The answers of a class marked."""
+
+from pathlib import Path
+
+import pytest
+
+from onewhole.desk.marking.mark import fitting, mark, mark_files, shown_finding, shown_place
+from onewhole.marking.reading.answers_table import AnswersError
+
+SHEET = "1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n3. 8 3/6 - 4 4/6"
+ANSWERS = "pupil,3,1,2\nK01,3 5/6,3 5/8,4 7/8\nK02,4 1/6,3 5/8,5 1/8\nK03,,5 3/8,1\nK04,,,\n"
+
+
+def test_columns_may_come_in_any_order() -> None:
+    """Marks stand in the order of the page; each pupil keeps what was written."""
+    marked = mark(SHEET, ANSWERS)
+    assert [entry.label for entry in marked.marks.pupils[1].marks] == ["1", "2", "3"]
+    assert [entry.written.text for entry in marked.marks.pupils[1].marks] == ["3 5/8", "5 1/8", "4 1/6"]
+
+
+def test_findings_in_a_few_words() -> None:
+    """Nothing, likely with patterns and labels, no steady pattern, and nothing again for nothing written."""
+    assert [shown_finding(found) for found in mark(SHEET, ANSWERS).findings] == [
+        "",
+        "likely: A01 in 2, 3",
+        "no steady pattern",
+        "",
+    ]
+
+
+def test_the_patterns_that_fit_are_named_once() -> None:
+    """Of all pupils together, in the order of the ids."""
+    assert [pattern.id for pattern in fitting(mark(SHEET, ANSWERS))] == ["A01"]
+
+
+def test_a_group_says_why_it_works_together() -> None:
+    """Every pupil is in one group, and the group has a reason."""
+    groups = mark(SHEET, ANSWERS).groups
+    assert sorted(pupil for group in groups for pupil in group.pupils) == ["K01", "K02", "K03", "K04"]
+    assert "answers that fit patterns of one family (numerator)" in {shown_place(group) for group in groups}
+
+
+def test_the_settings_of_the_sheet_are_asked_for() -> None:
+    """Any equal form is right unless the sheet asks for one."""
+    answers = "pupil,1,2,3\nK01,29/8,39/8,23/6\n"
+    verdicts = [
+        {entry.verdict.value for entry in mark(header + SHEET, answers).marks.pupils[0].marks}
+        for header in ("", "mixed form: yes\n\n", "simplest form: yes\n\n")
+    ]
+    assert verdicts == [{"right"}, {"form"}, {"right"}]
+
+
+def test_files_are_marked_as_texts_are(tmp_path: Path) -> None:
+    """And a mistake names the file."""
+    sheet, answers = tmp_path / "sheet.txt", tmp_path / "answers.csv"
+    sheet.write_text(SHEET)
+    answers.write_text(ANSWERS)
+    assert mark_files(sheet, answers) == mark(SHEET, ANSWERS)
+    answers.write_text("pupil,4\n")
+    with pytest.raises(AnswersError) as refused:
+        mark_files(sheet, answers)
+    assert refused.value.file == str(answers)

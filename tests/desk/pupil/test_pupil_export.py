@@ -1,0 +1,67 @@
+"""All that is held on a child, as a family or another school may read it."""
+
+import csv
+import json
+from io import StringIO
+from pathlib import Path
+
+import pytest
+
+from onewhole.desk.pupil.csv_cells import csv_text, guarded
+from onewhole.desk.pupil.pupil_export import held_csv, held_json, put_held
+from onewhole.store.classes import name_pupil
+from onewhole.store.corrections import Corrected, Correction, keep_correction
+from onewhole.store.opening import open_store
+from onewhole.store.refusals import NotThere
+from tests.kit.kept import NOW, first_round, write
+
+FORMULAS = ('=HYPERLINK("x")', "+1", "-1", "@now", "\t=1", "\r=1", "\n=1", "＝1", "＋1", "－1", "＠1")
+
+
+@pytest.mark.parametrize("cell", FORMULAS, ids=ascii)
+def test_a_formula_becomes_text(cell: str) -> None:
+    """An apostrophe stands before it; read back as CSV the rest is what it was, whatever stands in it."""
+    assert guarded(cell) == f"'{cell}"
+    ((read,),) = csv.reader(StringIO(csv_text([(cell,)]), newline=""))
+    assert read == f"'{cell}"
+
+
+@pytest.mark.parametrize(
+    "cell", ["2 4/8", "", "5-2", "a=b", " =1", '","=1+1', "a\0b", "\u202e5", "<b>"], ids=ascii
+)
+def test_other_text_stays_as_it_is(cell: str) -> None:
+    """Quotes around every cell keep a comma or quote inside from beginning a new one."""
+    made = csv_text([(cell, "next")])
+    assert list(csv.reader(StringIO(made, newline=""))) == [[cell, "next"]]
+    assert made.startswith('"')
+
+
+def test_both_forms_hold_every_writing_and_nothing_of_another_child(tmp_path: Path) -> None:
+    """The JSON exactly, the CSV with its formulas guarded; the files are their owner's alone."""
+    book = open_store(tmp_path / "a.class")
+    kept = first_round(book)
+    name_pupil(book, 1, "K01", "=Wren")
+    for text in ("2 4/8", "=1+1"):
+        write(book, kept.night, text)
+    write(book, kept.night, "not hers", code="K02")
+    keep_correction(book, Correction(kept.night, "K01", "1", Corrected.READING, "2", NOW, "teacher"))
+    held = json.loads(held_json(book, 1, "K01"))
+    assert (held["name"], [row["text"] for row in held["answers"]]) == ("=Wren", ["2 4/8", "=1+1"])
+    rows = list(csv.DictReader(StringIO(held_csv(book, 1, "K01"), newline="")))
+    assert [(row["what"], row["text"]) for row in rows] == [
+        ("class", "Room 12"),
+        ("code", "K01"),
+        ("name", "'=Wren"),
+        ("answers", "2 4/8"),
+        ("answers", "'=1+1"),
+        ("corrections: reading", "2"),
+    ]
+    assert {row["day"] for row in rows[3:]} == {"2026-09-01"}
+    paths = put_held(book, 1, "K01", tmp_path / "out")
+    assert [path.name for path in paths] == ["held-on-k01.json", "held-on-k01.csv"]
+    assert {path.stat().st_mode & 0o777 for path in paths} == {0o600}
+    assert b"not hers" not in b"".join(path.read_bytes() for path in paths)
+    with pytest.raises(NotThere):
+        put_held(book, 1, "K09", tmp_path / "none")
+    assert not (tmp_path / "none").exists()
+    book.close()

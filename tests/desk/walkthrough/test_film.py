@@ -1,0 +1,188 @@
+"""A sheet is filmed whole or not at all, and all that is made of it tells the same times."""
+
+import datetime as dt
+import re
+from collections.abc import Callable
+from fractions import Fraction
+from itertools import pairwise
+from pathlib import Path
+
+import av
+import numpy as np
+import pytest
+import webvtt
+
+from onewhole.desk.walkthrough.film import PARTS, Shown, Wishes, film_sheet
+from onewhole.errors import InputError
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.reading import read_sheet
+from onewhole.walkthroughs.timeline import FRAMES
+
+WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
+SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5 1/6 - 2 5/6\n")
+#: The nearest that milliseconds come to a frame, and a frame.
+NEAR, FRAME = 0.001, 1 / FRAMES
+
+
+def filmed(to: Path, sheet: Sheet = SHEET, wishes: Wishes | None = None) -> Shown:
+    """A sheet filmed."""
+    return film_sheet(sheet, to, when=WHEN, wishes=wishes)
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Shown]:
+    """A film without a voice, made once."""
+    folder = tmp_path_factory.mktemp("film")
+    return folder, filmed(folder)
+
+
+def seconds(stamp: str) -> float:
+    """The seconds of 00:01:02.345."""
+    hours, minutes, rest = stamp.split(":")
+    return 3600 * int(hours) + 60 * int(minutes) + float(rest)
+
+
+def chapters_of(path: Path) -> list[tuple[float, float]]:
+    """Start and end of every chapter of an MP4."""
+    with av.open(str(path)) as film:
+        return [
+            (float(one["start"] * base), float(one["end"] * base))
+            for one in film.chapters()
+            if (base := one["time_base"]) is not None
+        ]
+
+
+def test_everything_is_there(made: tuple[Path, Shown]) -> None:
+    """Eight files, each named, none empty."""
+    _, shown = made
+    assert {one.path.name for one in shown.made} == {
+        *("script.pdf", "walkthrough.html", "walkthrough.vtt", "walkthrough.srt"),
+        *("chapters.vtt", "transcript.md", "poster.png", "walkthrough.mp4"),
+    }
+    assert all(one.path.stat().st_size for one in shown.made)
+
+
+def test_every_time_agrees_to_a_frame(made: tuple[Path, Shown]) -> None:
+    """Captions, chapters, script, walkthrough and film tell one time; the film is as long as told."""
+    folder, shown = made
+    length = float(shown.length)
+    film = chapters_of(folder / "walkthrough.mp4")
+    written = webvtt.read(str(folder / "chapters.vtt")).captions
+    assert len(written) == len(film) == 4
+    for one, (start, end) in zip(written, film, strict=True):
+        assert seconds(one.start) == pytest.approx(start, abs=NEAR)
+        assert seconds(one.end) == pytest.approx(end, abs=NEAR)
+    assert film[-1][1] == pytest.approx(length, abs=NEAR)
+    with av.open(str(folder / "walkthrough.mp4")) as opened:
+        assert opened.duration is not None
+        assert opened.duration / av.time_base == pytest.approx(length, abs=2 * FRAME)
+    captions = webvtt.read(str(folder / "walkthrough.vtt")).captions
+    told = [(seconds(one.start), seconds(one.end)) for one in captions]
+    assert all(start < end for start, end in told)
+    assert all(end <= start + NEAR for (_, end), (start, _) in pairwise(told))
+    assert told[-1][1] <= length
+    assert all(any(abs(time * FRAMES - round(time * FRAMES)) < 0.04 for time in pair) for pair in told)
+    page = (folder / "walkthrough.html").read_text()
+    steps = [int(found) for found in re.findall(r'data-lasts="(\d+)"', page)]
+    assert len(steps) > 8
+    assert sum(steps) == pytest.approx(1000 * length, abs=len(steps))
+
+
+def test_a_second_run_draws_nothing(made: tuple[Path, Shown]) -> None:
+    """What has not changed is kept; one changed problem is one part made, and what follows from it."""
+    folder, first = made
+    again = filmed(folder)
+    assert (again.filmed.parts_rendered, again.filmed.parts_kept) == (0, first.filmed.parts_rendered)
+    assert again.filmed.frames_drawn == 0
+
+
+@pytest.mark.parametrize(
+    "wishes",
+    [
+        Wishes(tried=("7",)),
+        Wishes(minutes=1, voice="silent", tried=("1", "2")),
+        Wishes(voice="nobody.wav"),
+    ],
+)
+def test_a_wish_that_cannot_be_met_makes_nothing(tmp_path: Path, wishes: Wishes) -> None:
+    """The refusal comes before anything is written."""
+    sheet = read_sheet("\n".join(f"{number}. 7 1/8 - {number} 5/8" for number in range(1, 7)))
+    with pytest.raises(InputError):
+        filmed(tmp_path / "out", sheet, wishes)
+    assert not (tmp_path / "out").exists()
+
+
+def tone(path: Path, length: float, loud: int = 8000) -> None:
+    """A recording: one steady tone."""
+    rate = 16000
+    samples = (loud * np.sin(np.arange(int(rate * length)) * 0.2)).astype(np.int16)
+    with av.open(str(path), "w") as file:
+        stream = file.add_stream("pcm_s16le", rate=rate)
+        frame = av.AudioFrame.from_ndarray(samples[None, :], format="s16", layout="mono")
+        frame.sample_rate = rate
+        for packet in (*stream.encode(frame), *stream.encode(None)):
+            file.mux(packet)
+
+
+def test_the_teachers_own_voice_is_in_step(tmp_path: Path) -> None:
+    """A file a problem: each chapter lasts as long as it, and the sound begins with its chapter."""
+    voice = tmp_path / "voice"
+    voice.mkdir()
+    lengths = {"1": 40.0, "2": 35.5}
+    for label, length in lengths.items():
+        tone(voice / f"{label}.wav", length)
+    filmed(tmp_path / "out", wishes=Wishes(voice=str(voice)))
+    path = tmp_path / "out" / "walkthrough.mp4"
+    film = chapters_of(path)
+    for (start, end), length in zip(film[1:3], lengths.values(), strict=True):
+        assert end - start >= length
+        assert loudness(path, start + 0.3, start + 2) > 1000
+        assert loudness(path, start + length + 0.2, start + length + 0.4) < 200
+
+
+def loudness(path: Path, start: float, end: float) -> float:
+    """The mean size of a film's samples between two times."""
+    with av.open(str(path)) as film:
+        heard = [
+            float(np.abs(frame.to_ndarray()).mean()) * 32768
+            for frame in film.decode(audio=0)
+            if frame.time is not None and start <= frame.time <= end
+        ]
+    return sum(heard) / len(heard)
+
+
+@pytest.mark.parametrize(
+    "spoil",
+    [
+        lambda path: tone(path, 0.2),
+        lambda path: tone(path, 10, loud=0),
+        lambda path: path.write_bytes(b"no sound at all"),
+    ],
+    ids=["too short", "silent", "damaged"],
+)
+def test_a_bad_recording_loses_nothing(tmp_path: Path, spoil: Callable[[Path], object]) -> None:
+    """A recording too short, silent or damaged is refused by name; last night's film stays."""
+    voice, out = tmp_path / "voice", tmp_path / "out"
+    voice.mkdir()
+    out.mkdir()
+    tone(voice / "1.wav", 40)
+    spoil(voice / "2.wav")
+    (out / "walkthrough.mp4").write_bytes(b"last night")
+    with pytest.raises(InputError) as refused:
+        filmed(out, wishes=Wishes(voice=str(voice)))
+    assert "2.wav" in f"{refused.value.where} {refused.value}"
+    assert refused.value.remedy
+    assert [path.name for path in out.iterdir()] == ["walkthrough.mp4"]
+    assert (out / "walkthrough.mp4").read_bytes() == b"last night"
+
+
+def test_a_synthetic_voice_says_so(tmp_path: Path) -> None:
+    """The film's description tells that a computer speaks, and something is heard."""
+    sheet = read_sheet("1. 3 1/4 - 1 3/4")
+    shown = filmed(tmp_path, sheet, Wishes(voice="synthetic"))
+    with av.open(str(tmp_path / "walkthrough.mp4")) as film:
+        assert "synthetic" in film.metadata["comment"]
+    assert loudness(tmp_path / "walkthrough.mp4", 0, 5) > 100
+    assert shown.longest <= 20
+    assert shown.level.grade < Fraction(6)
+    assert (tmp_path / PARTS).is_dir()

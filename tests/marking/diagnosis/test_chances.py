@@ -1,0 +1,109 @@
+"""How likely each kind of reply is."""
+
+import pytest
+
+from onewhole.marking.diagnosis.chances import (
+    CARELESS,
+    MEANS_RIGHT,
+    MILLION,
+    SCATTERED,
+    Chances,
+    Slips,
+    as_line,
+    chances,
+)
+from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, Sort, reply
+from onewhole.statements.reading import read_answer
+from tests.kit.odds import known
+
+TYPED = (
+    "9 5/8 - 4 6/8",
+    "3/4 ? 5/6",
+    "7 2/6 = 6 ?/6",
+    "143 - 28",
+    "3 x 2/5",
+    "5 ft 2 in - 2 ft 7 in",
+    "3/8 + 2/8",
+)
+ASKED = known(TYPED)[0]
+TABLES = [chances(asked) for asked in ASKED]
+
+
+def _of(table: Chances, given: Reply, intention: str, slip: int = 50_000) -> int:
+    return table.of(given, intention, slip, CARELESS)
+
+
+@pytest.mark.parametrize("table", TABLES, ids=TYPED)
+def test_every_row_is_a_share_of_a_million(table: Chances) -> None:
+    """What is meant adds up exactly; what falls beside, and ideas used once, up to rounding."""
+    for row in table.meant.values():
+        assert sum(row.values()) == MILLION
+    for spread in (*table.beside.values(), table.once):
+        assert MILLION - 100 <= sum(spread.values()) <= MILLION
+        assert min(spread.values()) >= 0
+
+
+@pytest.mark.parametrize("table", TABLES, ids=TYPED)
+@pytest.mark.parametrize("slips", [CARELESS, SCATTERED])
+def test_over_all_replies_the_chances_make_a_whole(table: Chances, slips: Slips) -> None:
+    """For every intention and any share of slips, up to rounding: no other reply has a chance."""
+    for intention in table.meant:
+        for slip in (20_000, 500_000):
+            total = sum(table.of(given, intention, slip, slips) for given in table.replies)
+            assert abs(total - MILLION) < 200
+
+
+def test_a_pattern_writes_its_answer_and_at_times_another_form_of_it() -> None:
+    """A01 for 9 5/8 - 4 6/8: 5 1/8, seldom 41/8, hardly ever something else; rightly only by a slip."""
+    table, asked = TABLES[0], ASKED[0]
+    own, form, other = (reply(asked, read_answer(text)) for text in ("5 1/8", "41/8", "4 6/8"))
+    assert _of(table, own, "A01") > 850_000
+    assert 20_000 < _of(table, form, "A01") < 100_000
+    assert _of(table, form, "A01") > 50 * _of(table, other, "A01")
+    assert _of(table, RIGHT, MEANS_RIGHT) >= 950_000
+    assert _of(table, RIGHT, "A01") < 1_000
+
+
+def test_a_reply_that_fits_is_one_that_the_pattern_may_write() -> None:
+    """Its answer, its other writings and forms; not what lies beside."""
+    table, asked = TABLES[0], ASKED[0]
+    fits = [
+        table.fits(reply(asked, read_answer(text)), "A01") for text in ("5 1/8", "41/8", "5 2/8", "4 7/8")
+    ]
+    assert fits == [True, True, False, False]
+
+
+def test_no_reply_is_impossible() -> None:
+    """A pupil may write anything: every chance is at least one in a million."""
+    for table in TABLES:
+        assert min(_of(table, given, key, 1) for given in table.replies for key in table.meant) >= 1
+
+
+def test_a_typed_line_fits_all_patterns_with_that_line() -> None:
+    """A false line that is A02's: nine times in ten under A02, a matter of one idea in many otherwise."""
+    table, line = TABLES[0], as_line(["A02"])
+    assert table.fits(line, "A02")
+    assert not table.fits(line, "A01")
+    assert _of(table, line, "A02") > 800_000
+    assert _of(table, line, "A01") == _of(table, line, MEANS_RIGHT) < 2_000
+
+
+def test_beside_what_is_meant_stands_one_unit_more_or_fewer() -> None:
+    """One piece or one whole beside 4 7/8, evenly."""
+    row = TABLES[0].beside[MEANS_RIGHT]
+    beside = {reply(ASKED[0], read_answer(text)) for text in ("4 6/8", "5", "3 7/8", "5 7/8")}
+    assert set(row) == beside
+    assert set(row.values()) == {MILLION // 4}
+
+
+def test_a_sign_slips_into_another_sign() -> None:
+    """Beside < are = and >, evenly; nothing else."""
+    assert len(TABLES[1].beside[MEANS_RIGHT]) == 2
+    assert OTHER not in TABLES[1].beside[MEANS_RIGHT]
+
+
+def test_a_slip_has_one_share_of_each_sort() -> None:
+    """Shares that make no whole are refused."""
+    with pytest.raises(ValueError, match="add up to a million"):
+        Slips(1, 2, 3)
+    assert as_line([]).sort is Sort.LINE

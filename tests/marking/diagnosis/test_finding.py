@@ -1,0 +1,115 @@
+"""What the answers of one pupil may show."""
+
+import pytest
+
+from onewhole.marking.diagnosis.finding import CAUTION, Status
+from tests.kit.answers import TWELVE, all_right, by_pattern, found, page, right
+
+PAGE = page()
+
+
+def _with(changes: dict[str, str]) -> list[str]:
+    """A page that is right but for the answers given by label."""
+    return [changes.get(problem.label, right(problem)) for problem in PAGE]
+
+
+def test_all_right_shows_nothing() -> None:
+    """No wrong answer, no finding; neither do blanks and unreadable cells make one."""
+    for cells in (all_right(PAGE), [""] * 12, ["see me"] * 12):
+        finding = found(PAGE, cells)
+        assert (finding.status, finding.patterns, finding.wrong) == (Status.NONE, (), ())
+
+
+@pytest.mark.parametrize(
+    "pattern", ["A01", "A02", "A03", "A04", "A06", "A08", "A10", "A13", "A20", "A24", "A29"]
+)
+def test_a_pupil_who_follows_one_pattern_is_likely_to_be_found(pattern: str) -> None:
+    """On a page that shows it twice or more the pattern is among those that fit best."""
+    finding = found(PAGE, by_pattern(pattern, PAGE))
+    assert finding.status is Status.LIKELY
+    assert pattern in finding.patterns
+    assert finding.evidence == finding.wrong
+    assert finding.against == ()
+
+
+def test_one_fit_is_possible_and_no_more() -> None:
+    """One answer that A01 writes, everything else right: possible, with what speaks against it named."""
+    finding = found(PAGE, _with({"7": "5 1/8"}))
+    assert (finding.status, finding.patterns, finding.evidence) == (Status.POSSIBLE, ("A01",), ("7",))
+    assert finding.against == ("3", "4", "5", "6", "8", "9", "11", "12")
+
+
+def test_several_patterns_stay_while_nothing_tells_them_apart() -> None:
+    """3 4/8 for 5 1/8 - 2 5/8 fits A01 and A02; a second problem keeps the one that fits both."""
+    two = page(("5 1/8 - 2 5/8", "9 5/8 - 4 6/8"))
+    both = found(two, ["3 4/8", "4 7/8"])
+    assert {"A01", "A02"} <= set(both.patterns)
+    assert found(two, ["3 4/8", "5 1/8"]).patterns == ("A01",)
+
+
+def test_twins_are_one_problem() -> None:
+    """Two answers on problems that are built alike are one fit: possible, not likely."""
+    twins = page(("9 5/8 - 4 6/8", "8 4/8 - 3 5/8", "5 4/6 - 2 1/6"))
+    finding = found(twins, ["5 1/8", "5 1/8", "3 3/6"])
+    assert (finding.status, finding.patterns, finding.evidence) == (Status.POSSIBLE, ("A01",), ("1", "2"))
+    apart = page(("9 5/8 - 4 6/8", "8 3/8 - 3 6/8"))
+    assert found(apart, ["5 1/8", "5 3/8"]).status is Status.LIKELY
+
+
+def test_the_same_amount_fits_but_two_exact_answers_make_it_likely() -> None:
+    """Renamed answers are evidence; at least two exactly as the pattern writes them make it likely."""
+    three = page(("9 5/8 - 4 6/8", "7 1/8 - 2 5/8", "8 1/8 - 3 3/8"))
+    assert found(three, ["4 1/4", "4 6/16", "4 10/16"]).status is Status.POSSIBLE
+    exact = found(three, ["4 1/4", "4 3/8", "4 5/8"])
+    assert (exact.status, exact.patterns, exact.evidence) == (Status.LIKELY, ("A06",), ("1", "2", "3"))
+
+
+def test_as_many_against_as_for_is_not_likely() -> None:
+    """Two fits and two right answers on problems that show the pattern: possible only."""
+    four = page(("9 5/8 - 4 6/8", "8 3/8 - 3 6/8", "7 3/5 - 3 4/5", "4 1/3 - 1 2/3"))
+    finding = found(four, ["5 1/8", "5 3/8", "3 4/5", "2 2/3"])
+    assert (finding.status, finding.evidence, finding.against) == (Status.POSSIBLE, ("1", "2"), ("3", "4"))
+    assert found(four, ["5 1/8", "5 3/8", "3 4/5", ""]).status is Status.LIKELY
+
+
+def test_a_right_answer_that_cannot_show_a_pattern_is_no_evidence() -> None:
+    """Problems 1, 2 and 10 need no regrouping in a difference: they do not speak against A01."""
+    finding = found(PAGE, by_pattern("A01", PAGE))
+    assert finding.against == ()
+
+
+def test_different_errors_are_no_steady_pattern() -> None:
+    """Wrong answers that fit nothing, or each something else."""
+    assert found(PAGE, _with({"3": "9 9/7", "7": "1 1/7"})).status is Status.UNSTEADY
+    scattered = found(PAGE, _with({"3": "3 1/3", "4": "5 3/4", "6": "3 9/5", "7": "4 2/8", "8": "9 9/7"}))
+    assert (scattered.status, scattered.patterns) == (Status.UNSTEADY, ())
+
+
+def test_fact_slips_are_slips_and_never_a_pattern() -> None:
+    """One piece beside right in two places: nothing is found, both labels are kept as slips."""
+    finding = found(PAGE, _with({"2": "3 4/8", "10": "4 3/5"}))
+    assert (finding.status, finding.patterns, finding.slips) == (Status.NONE, (), ("2", "10"))
+
+
+def test_a_pattern_with_a_slip_counts_neither_way() -> None:
+    """5 6/8 for 7 1/8 - 2 6/8 is A01 and one piece too many: no fit, and nothing that speaks against A01."""
+    three = page(("9 5/8 - 4 6/8", "8 3/8 - 3 6/8", "7 1/8 - 2 6/8"))
+    finding = found(three, ["5 1/8", "5 3/8", "5 6/8"])
+    assert (finding.status, finding.patterns) == (Status.LIKELY, ("A01",))
+    assert (finding.evidence, finding.against) == (("1", "2"), ())
+
+
+def test_the_caution_stands_ready() -> None:
+    """The sentence that goes beside every finding."""
+    assert CAUTION == "A pattern found in a few answers is a hint for a talk with the child, never a label."
+
+
+def test_the_page_is_the_one_of_the_kit() -> None:
+    """Twelve problems, so that the labels above mean what they say."""
+    assert len(TWELVE) == len(PAGE) == 12
+
+
+def test_two_wrong_answers_that_speak_against_each_other_are_unsteady() -> None:
+    """One fits A06; the other could have shown it, and does not: there is nothing to suggest."""
+    finding = found(PAGE, _with({"7": "4 2/8", "12": "9 1/7"}))
+    assert (finding.status, finding.patterns) == (Status.UNSTEADY, ())

@@ -1,0 +1,67 @@
+"""What may lie behind one pupil's answers."""
+
+import pytest
+
+from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Footing, Hypothesis, hypotheses
+from onewhole.misconceptions.catalogue import by_id
+from onewhole.misconceptions.pattern import Family
+from tests.kit.odds import known
+
+ASKED = known()[0]
+FOUND = hypotheses(ASKED)
+SETS = {frozenset(one.patterns) for one in FOUND}
+
+
+def test_no_pattern_comes_in_three_footings() -> None:
+    """Sound, shaky and scattered pupils have no steady pattern."""
+    assert FOUND[:3] == NO_PATTERN
+    assert [one.footing for one in NO_PATTERN] == list(Footing)
+    assert not any(one.steady for one in NO_PATTERN)
+
+
+def test_only_patterns_that_can_show_on_the_page_and_no_slips() -> None:
+    """Twelve problems with like denominators show nothing of columns, decimals or unlike denominators."""
+    shown = {key for asked in ASKED for key in asked.shows}
+    singles = {one.patterns[0] for one in FOUND if len(one.patterns) == 1}
+    assert singles == {key for key in shown if by_id(key).family is not Family.FACT}
+    assert {key[0] for key in singles} == {"A", "P"}
+
+
+@pytest.mark.parametrize("pair", [("A01", "A10"), ("A01", "P03"), ("A20", "A01"), ("A10", "A12")])
+def test_two_live_together_when_it_is_plain_which_acts(pair: tuple[str, str]) -> None:
+    """With and without regrouping; a difference and a sum; a narrower kind within a wider one."""
+    assert frozenset(pair) in SETS
+
+
+@pytest.mark.parametrize("pair", [("A01", "A02"), ("A01", "A04"), ("A09", "A12"), ("A20", "A21")])
+def test_two_that_show_on_the_same_kinds_make_no_pair(pair: tuple[str, str]) -> None:
+    """Nobody takes the smaller from the larger and opens a whole on one problem."""
+    assert frozenset(pair) not in SETS
+
+
+def test_the_one_for_the_narrower_kind_acts_where_both_show() -> None:
+    """A20 is about a whole number first; A01 keeps the rest."""
+    pair = next(one for one in FOUND if set(one.patterns) == {"A01", "A20"})
+    acting = [pair.acting(asked.shows) for asked in ASKED]
+    assert (acting[4], acting[6], acting[1]) == ("A20", "A01", None)
+    assert pair.ids == ("A01", "A20")
+
+
+def test_where_nothing_is_taken_away_fewer_pupils_are_supposed() -> None:
+    """Patterns of the sum on the page, and those of the differences."""
+    taking = {one.patterns[0]: one.taking for one in FOUND if len(one.patterns) == 1}
+    assert (taking["A01"], taking["P03"]) == (True, False)
+
+
+def test_a_page_without_problems_has_footings_alone() -> None:
+    """Nothing can be told from nothing."""
+    assert hypotheses(()) == NO_PATTERN
+
+
+@pytest.mark.parametrize(
+    ("footing", "patterns"), [(Footing.SHAKY, ("A01",)), (Footing.SOUND, ("A01", "A10", "P03"))]
+)
+def test_what_cannot_be_supposed_is_refused(footing: Footing, patterns: tuple[str, ...]) -> None:
+    """Three patterns at once, and a pattern on any but a sound footing."""
+    with pytest.raises(ValueError, match="one or two patterns on a sound one"):
+        Hypothesis(footing, patterns)

@@ -1,0 +1,70 @@
+"""All that is told about one pupil."""
+
+from collections.abc import Sequence
+from datetime import date
+from fractions import Fraction
+
+from onewhole.marking.diagnosis.evidence import Speaks
+from onewhole.marking.diagnosis.finding import Status, findings
+from onewhole.marking.diagnosis.notebook import Kept, Night
+from onewhole.marking.diagnosis.report import NAMED_FROM, Report, report
+from onewhole.statements.reading import read_statement
+from tests.kit.answers import TWELVE, all_right, by_pattern, marked_against, right
+from tests.kit.odds import PAGE, known, weighed
+
+
+def _report(cells: Sequence[str], typed: tuple[str, ...] = TWELVE) -> Report:
+    marks = marked_against(known(typed)[0], {"K00": [""] * len(typed), "K01": cells})
+    read = weighed({"K00": [""] * len(typed), "K01": cells}, typed)
+    return report(marks, read, findings(marks, read.diagnoses)[1])
+
+
+def test_a_likely_pattern_with_all_its_evidence() -> None:
+    """One row a problem, the odds, nothing else possible beside it."""
+    found = _report(by_pattern("A04", PAGE))
+    assert (found.pupil, found.finding.status, found.sets) == ("K01", Status.LIKELY, (("A04",),))
+    assert found.odds > Fraction(99, 100) > Fraction(1, 100) > found.none
+    assert [row.mark.label for row in found.rows] == [problem.label for problem in PAGE]
+    assert [row.beside.speaks for row in found.rows].count(Speaks.FOR) == 9
+    assert found.answered
+
+
+def test_what_else_stays_possible_is_named() -> None:
+    """A second pattern on one problem more: possible beside the first, and not the first again."""
+    few = by_pattern("A01", PAGE)
+    found = _report([*few[:4], by_pattern("A20", PAGE)[4], *few[5:8], by_pattern("A21", PAGE)[8], *few[9:]])
+    assert found.sets == (("A01",),)
+    assert all(one.probability >= NAMED_FROM and "A01" not in one.patterns for one in found.others)
+
+
+def test_a_pattern_that_is_possible_by_one_fit_has_rows_of_its_own() -> None:
+    """The odds are small, and the rows are about that pattern all the same."""
+    found = _report([*all_right(PAGE)[:6], "5 1/8", *all_right(PAGE)[7:]])
+    assert (found.finding.status, found.sets) == (Status.POSSIBLE, (("A01",),))
+    assert found.odds < Fraction(1, 2) < found.none
+    assert found.rows[6].beside.speaks is Speaks.FOR
+    assert [row.mark.label for row in found.rows if row.beside.speaks is Speaks.AGAINST] == [
+        *("3", "4", "5", "6", "8", "9", "11", "12")
+    ]
+
+
+def test_no_pattern_has_no_sets() -> None:
+    """Scattered answers, all right, and nothing written."""
+    scattered = _report(["1 1/7", "9 1/7", *[right(problem) for problem in PAGE[2:]]])
+    assert (scattered.finding.status, scattered.sets) == (Status.UNSTEADY, ())
+    assert scattered.odds == 0
+    assert _report(all_right(PAGE)).sets == ()
+    nothing = _report([""] * 12)
+    assert (nothing.answered, nothing.sets) == (False, ())
+    assert nothing.none == 0
+
+
+def test_what_is_asked_and_what_was_found_before_are_handed_on() -> None:
+    """As they are given."""
+    marks = marked_against(known()[0], {"K01": all_right(PAGE)})
+    read = weighed({"K01": all_right(PAGE)})
+    [found] = findings(marks, read.diagnoses)
+    ask = (read_statement("9 5/8 - 6 6/8"),)
+    night = Night(date(2026, 11, 10), "Kites", {}, {}, ())
+    told = report(marks, read, found, ask, [(night, Kept("K01", ("A01",)))])
+    assert (told.ask, told.earlier) == (ask, ((night, Kept("K01", ("A01",))),))

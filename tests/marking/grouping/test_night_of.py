@@ -1,0 +1,22 @@
+"""What a night leaves in the notebook."""
+
+from datetime import date
+
+from onewhole.marking.diagnosis.notebook import Kept, Night, Sat
+from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.night_of import night_of
+from onewhole.marking.grouping.placement import Place, Placing
+from tests.kit.answers import all_right, by_pattern
+from tests.kit.odds import PAGE, finding_of
+
+FIRST = date(2026, 11, 10)
+
+
+def test_a_night_leaves_counts_seats_and_likely_findings() -> None:
+    """Nothing of what is only possible is kept."""
+    likely, none = finding_of(by_pattern("A01", PAGE)), finding_of(all_right(PAGE))
+    group = Group("Swifts", Place.FAMILY, (Placing("K01", Place.FAMILY, ""),), (), "numerator")
+    night = night_of(FIRST, "Kites", {"A01": 990}, [likely, none], [group])
+    assert night == Night(
+        FIRST, "Kites", {"A01": 990}, {"K01": Sat("Swifts", "numerator")}, (Kept("K01", ("A01",)),)
+    )

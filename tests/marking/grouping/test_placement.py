@@ -1,0 +1,91 @@
+"""Where one pupil belongs tomorrow, and the reason with its labels."""
+
+import pytest
+
+from onewhole.marking.diagnosis.finding import findings
+from onewhole.marking.grouping.placement import Place, Placing, listed, placing
+from onewhole.marking.reading.mark import FormWanted, mark_class
+from onewhole.misconceptions.pattern import Family
+from tests.kit.answers import all_right, by_pattern, marked, page, right, written_by
+
+PAGE = page()
+
+
+def _placed(cells: list[str], wanted: FormWanted | None = None) -> Placing:
+    answers = written_by(PAGE, {"K01": cells})
+    marks = mark_class(answers, wanted) if wanted else mark_class(answers)
+    return placing(marks.pupils[0], findings(marks)[0])
+
+
+def _with(changes: dict[str, str]) -> list[str]:
+    return [changes.get(problem.label, right(problem)) for problem in PAGE]
+
+
+@pytest.mark.parametrize(
+    ("changes", "place", "because"),
+    [
+        ({}, Place.EXTENSION, "all 12 right"),
+        ({"3": "?!"}, Place.EXTENSION, "all 11 right; not readable: 3"),
+        ({"3": ""}, Place.INTERVIEW, "nothing written in 3"),
+        ({"2": "3 4/8"}, Place.SLIPS, "one step beside right, perhaps a slip, in 2"),
+        (
+            {"2": "3 4/8", "10": "4 3/5", "12": "-"},
+            Place.SLIPS,
+            "one step beside right, perhaps a slip, in 2 and 10; nothing written in 12",
+        ),
+        ({"7": "5 1/8"}, Place.INTERVIEW, "wrong in 7; 7 may fit a pattern, which is too few to tell"),
+        ({"7": "1 1/7", "2": "9 1/7"}, Place.INTERVIEW, "wrong in 2 and 7; no steady pattern"),
+    ],
+)
+def test_the_first_rule_that_holds_places_a_pupil(
+    changes: dict[str, str], place: Place, because: str
+) -> None:
+    """The reason names the labels it comes from."""
+    placed = _placed(_with(changes))
+    assert (placed.place, placed.because, placed.families) == (place, because, ())
+
+
+def test_a_likely_pattern_places_by_its_family() -> None:
+    """The family of the pattern, with the labels that fit and those that speak against it."""
+    cells = by_pattern("A02", PAGE)
+    cells[10] = right(PAGE[10])
+    placed = _placed(cells)
+    assert (placed.place, placed.families) == (Place.FAMILY, (Family.REGROUPING,))
+    assert (
+        placed.because == "answers to 3, 4, 5, 6, 7, 8, 9 and 12 fit a pattern (regrouping); against it: 11"
+    )
+
+
+@pytest.mark.parametrize("cells", [[""] * 12, ["-"] * 12])
+def test_nothing_written_is_absent(cells: list[str]) -> None:
+    """A pupil without an answer is absent, or wrote nothing: the teacher knows which."""
+    assert _placed(cells) == Placing("K01", Place.ABSENT, "nothing was written")
+
+
+def test_nothing_readable_is_a_talk() -> None:
+    """Twelve cells that cannot be read say nothing about the pupil."""
+    placed = _placed(["see me"] * 12)
+    assert placed.place is Place.INTERVIEW
+    assert placed.because == "not readable: 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 and 12"
+
+
+def test_another_form_is_still_right() -> None:
+    """The amount decides; the form that is wanted is named."""
+    cells = all_right(PAGE)
+    cells[6] = "39/8"
+    placed = _placed(cells, FormWanted(mixed=True))
+    assert (placed.place, placed.because) == (Place.EXTENSION, "all 12 right; another form is wanted in 7")
+
+
+def test_labels_are_listed_as_they_are_read_out() -> None:
+    """One, two or more."""
+    assert [listed(labels) for labels in (["1"], ["1", "2"], ["1", "2", "3"])] == [
+        "1",
+        "1 and 2",
+        "1, 2 and 3",
+    ]
+
+
+def test_the_kit_marks_as_the_room_does() -> None:
+    """The short way to mark a class in tests is the one that is under test."""
+    assert marked(PAGE, {"K01": all_right(PAGE)}) == mark_class(written_by(PAGE, {"K01": all_right(PAGE)}))

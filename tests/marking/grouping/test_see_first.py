@@ -1,0 +1,43 @@
+"""Whom to see first, and why."""
+
+from onewhole.desk.tomorrow.seats import seats
+from onewhole.marking.diagnosis.finding import findings
+from onewhole.marking.grouping.see_first import SeeFirst, see_first
+from tests.kit.answers import all_right, by_pattern, marked, page
+
+PAGE = page()
+#: K01 all right, K02 and K03 one idea (K03 with a right answer against it), K04 another, K05 and K06 a talk.
+ROWS = {
+    "K01": all_right(PAGE),
+    "K02": by_pattern("A02", PAGE),
+    "K03": [*by_pattern("A02", PAGE)[:11], all_right(PAGE)[11]],
+    "K04": by_pattern("A04", PAGE),
+    "K05": ["9 1/7", *all_right(PAGE)[1:]],
+    "K06": ["9 1/7", "1 1/7", *all_right(PAGE)[2:]],
+}
+
+
+def _first(most: int) -> tuple[SeeFirst, ...]:
+    marks = marked(PAGE, ROWS)
+    found = findings(marks)
+    return see_first(marks.pupils, found, seats(marks.pupils, found), most=most)
+
+
+def test_talks_come_first_and_then_one_pupil_an_idea() -> None:
+    """The most wrong answers ahead among the talks, the most evidence ahead within an idea."""
+    assert [seen.pupil for seen in _first(9)] == ["K06", "K05", "K02", "K04"]
+    assert [seen.pupil for seen in _first(1)] == ["K06"]
+
+
+def test_the_reason_names_labels_and_what_was_written() -> None:
+    """A sentence a teacher can read out, the problem to ask about, and no name of a pattern."""
+    talk, single, idea, _ = _first(9)
+    assert single.because == "Wrong in 1. In 1 the answer is “9 1/7”."
+    assert (talk.ask_about, talk.because) == (
+        "1",
+        "Wrong in 1 and 2, each in its own way. In 1 the answer is “9 1/7”.",
+    )
+    assert (idea.ask_about, idea.because) == (
+        "3",
+        "Answers to 3, 4, 5, 6, 7, 8, 9, 11 and 12 may come from one idea. In 3 the answer is “3 2/3”.",
+    )
