@@ -5,12 +5,16 @@ Common Core State Standards for Mathematics (2010). The worked problem is our ow
 paper long, 3 5/6 strips are cut off.
 """
 
+from fractions import Fraction
+
 import pytest
 
 from onewhole.number.quantity import whole
+from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import Expression
 from onewhole.statements.reading import read_chains, read_expression, read_quantity
 from onewhole.working.checks import Estimate, Undone
+from onewhole.working.reasons.renaming import WholesInPieces
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.working import Working
 from tests.kit.worked import all_workings, question, tried
@@ -241,3 +245,10 @@ def test_an_estimate_from_the_wholes(typed: str, low: str, high: str) -> None:
     """When regrouping is needed the answer is less than the difference of the wholes."""
     for working in all_workings(typed).values():
         assert working.checks[0] == Estimate(read_quantity(low), read_quantity(high))
+
+
+def test_a_decimal_is_counted_by_what_a_one_is_worth() -> None:
+    """28.53 has tens, and yet it is the one that is 100 hundredths. Common practice, no source."""
+    found = tried(question("28.53 + 7.9"), strategy_named("to_fractions"))
+    assert isinstance(found, Working)
+    assert WholesInPieces(ONE, Unit(Fraction(1, 100)), 100) in [line.because for line in found.lines]

@@ -4,8 +4,9 @@ Source: 4.NF.B.3.c names replacing each mixed number by an equal fraction; CCSSM
 (7 = 42/6, and 2/6 more) follows the Progressions for Fractions 3-5, grade 4 part (from memory).
 """
 
-from onewhole.number.ladder import Style
+from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity, trimmed, whole
+from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import Expression, Over, Term, minus, plus
 from onewhole.statements.expression import Sum as Row
 from onewhole.working.bench import Bench
@@ -28,10 +29,19 @@ def change(bench: Bench) -> Bench:
     small = first.ladder.units[-1]
     if any(bench.first.amounts[:-1]) or any(bench.second.amounts[:-1]):
         parts = Row((Term(_spread(bench.first)), Term(_spread(bench.second), taken=bench.taken)))
-        reason = WholesInPieces(first.ladder.units[0], small, first.ladder.worths[0])
+        reason = WholesInPieces(*_worth(first.ladder))
         bench = bench.say(parts, reason, aside=True)
     bench = bench.now(first=first, second=second)
     return bench.say(bench.joined(trimmed(first)), AllInPieces(small, first.parts, second.parts))
+
+
+def _worth(ladder: Ladder) -> tuple[Unit, Unit, int]:
+    """Return the unit that is said in pieces, the pieces, and how many: a one in tenths, a foot in inches.
+
+    Of a decimal it is the one, however many places stand before it.
+    """
+    rung = ladder.units.index(ONE) if ladder.style is Style.DECIMAL else 0
+    return ladder.units[rung], ladder.units[-1], ladder.worths[rung]
 
 
 def join(bench: Bench) -> Bench:
