@@ -62,10 +62,13 @@ def _pattern(pattern: Pattern) -> Iterator[str]:
 
 
 def _bends(pattern: Pattern) -> str:
-    if pattern.bends is None:
+    if pattern.strategy is None:
         return "No taught strategy stands behind it."
-    strategy = strategy_named(pattern.bends.strategy)
-    return f"It bends “{strategy.name}” at the step `{pattern.bends.step}`."
+    name = strategy_named(pattern.strategy).name
+    if pattern.bends is None:
+        return f"The taught strategy to set beside it is “{name}”."
+    steps = " and ".join(f"`{step}`" for step in pattern.bends.steps)
+    return f"It bends “{name}” at the step{'s' * (len(pattern.bends.steps) > 1)} {steps}."
 
 
 def _source(source: Source) -> str:

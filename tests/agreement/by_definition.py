@@ -141,11 +141,18 @@ def unlike_added(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> dict[s
 
 
 def unlike_subtracted(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> dict[str, Answer]:
-    """Answer w1 n1/d1 - w2 n2/d2 with unlike denominators; the wholes are taken by themselves."""
+    """Answer w1 n1/d1 - w2 n2/d2 with unlike denominators; the wholes are taken by themselves.
+
+    Opening a whole goes wrong after the fractions are renamed for the least common denominator.
+    """
     w, n = w1 - w2, abs(n1 - n2)
     found = {
         "A12": raw(w, 0, 1) if Fraction(n1, d1) != Fraction(n2, d2) else None,
         "B02": raw(w, n, abs(d1 - d2)),
         "B06": raw(w, n, d1 + d2),
     }
+    d = lcm(d1, d2)
+    opening = dict(_opening(w1, n1 * d // d1, w2, n2 * d // d2, d))
+    opening.pop("A34", None)
+    found.update(opening)
     return {key: answer for key, answer in found.items() if answer is not None}

@@ -129,7 +129,8 @@ def test_unlike_denominators_agree_and_break_once() -> None:
             breaks_once(question, slip)
         done.update(slip.pattern for slip in slips)
     print("unlike:", len(questions), dict(done))
-    assert set(done) == {"A12", *(f"B{number:02}" for number in range(1, 11))}
+    opening = {*(f"A{number:02}" for number in range(1, 12)), "A36"}
+    assert set(done) == {"A12", *opening, *(f"B{number:02}" for number in range(1, 11))}
 
 
 def _numbers(denominator: int) -> list[Quantity]:

@@ -18,10 +18,6 @@ def said(pattern: Pattern) -> tuple[str, ...]:
     return pattern.name, pattern.rule, pattern.shows_when, pattern.thinking, pattern.ask
 
 
-#: Steps that come before every strategy and are in none of them.
-BEFORE = {"same_units"}
-
-
 def test_every_id_is_there_in_order() -> None:
     """124 patterns: A01 to A36, P01 to P11, B01 to B10, and so on."""
     topics = (("A", 36), ("P", 11), ("B", 10), ("C", 13), ("D", 7), ("E", 30), ("F", 11), ("G", 6))
@@ -66,12 +62,14 @@ class TestWords:
         words = set(re.findall(r"[a-z]+", " ".join(said(pattern)).lower()))
         assert not words & {"has", "improper", "reduce", "misconception", "bug", "deficit", "borrow"}
 
-    def test_the_bent_step_is_a_step_of_its_strategy(self, pattern: Pattern) -> None:
-        """A bend names a strategy of the table, one of its steps, and an operation that it is for."""
-        if pattern.bends is None:
+    def test_the_strategy_beside_it_is_for_its_operation(self, pattern: Pattern) -> None:
+        """What is bent or set beside is a strategy of the table, some steps of it, and for this operation."""
+        if pattern.strategy is None:
             return
-        strategy = strategy_named(pattern.bends.strategy)
-        assert pattern.bends.step in {step.key for step in strategy.steps} | BEFORE
+        strategy = strategy_named(pattern.strategy)
+        if pattern.bends is not None:
+            assert pattern.bends.steps
+            assert set(pattern.bends.steps) <= {step.key for step in strategy.steps}
         if pattern.topic in {Topic.SUBTRACT_LIKE, Topic.ADD_LIKE}:
             assert fits(strategy, taken=pattern.topic is Topic.SUBTRACT_LIKE)
 

@@ -7,6 +7,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import MissingNumber, Question, Statement, asked_quantities
 from onewhole.working.bench import Bench
+from onewhole.working.strategies.same_units import same_units
 
 PAIR = 2
 
@@ -70,6 +71,21 @@ def like_parts(statement: Statement, *, taken: bool) -> tuple[Pair, Bench] | Non
         return None
     ladders = {n.ladder for n in (pair.first, pair.second) if n.ladder.style is Style.MIXED}
     return (pair, pair.bench(ladders.pop())) if len(ladders) == 1 else None
+
+
+def renamed_parts(statement: Statement, *, taken: bool) -> tuple[Pair, Bench] | None:
+    """Return the pair of a sum or difference with unlike denominators, renamed rightly, with those lines.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> renamed_parts(read_statement("5 1/3 - 2 3/4"), taken=True)[1].first.counts
+    (5, 4)
+    """
+    pair = unlike_parts(statement, taken=taken)
+    if pair is None:
+        return None
+    moved, lines = same_units(((pair.first, False), (pair.second, taken)))
+    (first, _), (second, _) = moved
+    return pair, Bench(first, second, taken, lines)
 
 
 def unlike_parts(statement: Statement, *, taken: bool) -> Pair | None:

@@ -1,10 +1,10 @@
 """One error pattern: its rule, the words a teacher needs, and how it answers a problem."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
 
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, tells, worth
+from onewhole.misconceptions.bend import Bend, BentTry, Try
 from onewhole.misconceptions.slip import Slip
 from onewhole.misconceptions.source import Source
 from onewhole.statements.statement import Statement
@@ -49,21 +49,13 @@ class Example:
 
 
 @dataclass(frozen=True, slots=True)
-class Bend:
-    """The strategy that a pattern bends, and the step that is left out or done wrongly (both as keys)."""
-
-    strategy: str
-    step: str
-
-
-@dataclass(frozen=True, slots=True)
 class Pattern:
     """One error pattern.
 
     ``thinking`` is what the child may be thinking and ``ask`` what to ask the child; a pattern is a hint for
-    that talk and never a label. ``bends`` is None when no taught strategy stands behind the answer.
-    ``attempt`` works a problem wrongly, or returns None where the pattern does not apply. ``of_form`` marks
-    the few that keep the amount and only leave it in a form.
+    that talk and never a label. ``attempt`` works a problem wrongly, or returns None where the pattern does
+    not apply. ``beside`` is the key of the taught strategy to set beside it where its attempt runs none.
+    ``of_form`` marks the few that keep the amount and only leave it in a form.
     """
 
     id: str
@@ -76,9 +68,24 @@ class Pattern:
     ask: str
     source: Source
     example: Example
-    bends: Bend | None
-    attempt: Callable[[Statement], Attempt | None]
+    attempt: Try
+    beside: str | None = None
     of_form: bool = False
+
+    @property
+    def bends(self) -> Bend | None:
+        """Return the taught strategy that runs with steps replaced, or None when none runs.
+
+        >>> from onewhole.misconceptions.catalogue import by_id
+        >>> by_id("A02").bends, by_id("E01").bends
+        (Bend(strategy='regroup_first', steps=('regroup',)), None)
+        """
+        return self.attempt.bends if isinstance(self.attempt, BentTry) else None
+
+    @property
+    def strategy(self) -> str | None:
+        """Return the key of the taught strategy to look at beside the pattern, or None when there is none."""
+        return self.bends.strategy if self.bends else self.beside
 
     def slip(self, statement: Statement) -> Slip | None:
         """Return the working with its one false line, or None when this problem cannot show the pattern.

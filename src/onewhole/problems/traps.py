@@ -54,11 +54,10 @@ class Traps:
 def is_at_heart(key: str) -> bool:
     """Say whether a pattern is about regrouping or the pieces, one unit after another."""
     pattern = by_id(key)
-    return (
-        pattern.family in {Family.REGROUPING, Family.NUMERATOR}
-        and pattern.bends is not None
-        and pattern.bends.strategy in {REGROUP_FIRST.key, UNITS_APART.key}
-    )
+    return pattern.family in {Family.REGROUPING, Family.NUMERATOR} and pattern.strategy in {
+        REGROUP_FIRST.key,
+        UNITS_APART.key,
+    }
 
 
 _AT_HEART = tuple(pattern for pattern in patterns() if is_at_heart(pattern.id))

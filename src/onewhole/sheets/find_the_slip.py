@@ -133,8 +133,8 @@ def _with_key(slip: Slip, taught: Strategy, label: str) -> FindTheSlip:
     lines = wrong_lines(slip)
     assert lines is not None
     (sign,) = false_signs(lines)
-    bends = by_id(slip.pattern).bends
-    ways = (strategy_named(bends.strategy), taught) if bends else (taught,)
+    beside = by_id(slip.pattern).strategy
+    ways = (strategy_named(beside), taught) if beside else (taught,)
     return FindTheSlip(label, lines, sign, _true_line(lines, sign, ways), slip.pattern)
 
 

@@ -1,9 +1,10 @@
 """Adding, like denominators."""
 
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import CLASS_PAGE, COMMON, Source, coded
 from onewhole.misconceptions.wrong_steps.apart import apart, left_out, smaller_from_larger, together
-from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, on_like_parts
+from onewhole.misconceptions.wrong_steps.bent import When, bent, on_like_parts
 from onewhole.misconceptions.wrong_steps.cutting import (
     bottom_kept,
     bottoms_added,
@@ -25,14 +26,12 @@ from onewhole.misconceptions.wrong_steps.writing import (
 from onewhole.working.bench import Bench
 from onewhole.working.strategies.units_apart import UNITS_APART
 
-_UNITS = Bend(UNITS_APART.key, "unit_by_unit")
-_FORM = Bend(UNITS_APART.key, "usual_form")
 _FULL = "2 4/5 + 1 3/5", "4 2/5"
 _PLAIN = "3/5 + 1/5", "4/5"
 _WRONG_OPERATION = "wrong-operation family of Siegler & Pyke (2013), Developmental Psychology 49"
 
 
-def _bent(when: When, **steps: Act) -> Try:
+def _bent(when: When, **steps: Act) -> BentTry:
     return on_like_parts(bent(UNITS_APART, steps), when, taken=False)
 
 
@@ -67,7 +66,6 @@ ADDING = (
         ask="Are the pieces you put together eighths or sixteenths? What does the bottom number tell us?",
         source=coded("Kuechemann (1981), Educational Studies in Mathematics", "312"),
         example=Example("3/8 + 2/8", "5/8", "5/16"),
-        bends=_UNITS,
         attempt=_bent(always, unit_by_unit=cut_anew(tops_added, bottoms_added)),
     ),
     Pattern(
@@ -81,7 +79,6 @@ ADDING = (
         ask="Put two of these pieces side by side. How many pieces are there? What is each one called?",
         source=coded("Olive & Steffe (2002), J. Mathematical Behavior", "420"),
         example=Example("1/7 + 1/7", "2/7", "1/14"),
-        bends=_UNITS,
         attempt=_bent(_unit_fractions, unit_by_unit=cut_anew(top_kept, bottoms_added)),
     ),
     Pattern(
@@ -95,7 +92,6 @@ ADDING = (
         ask="You made a whole strip. Where is it in your answer?",
         source=Source("same rule as a carry that is not recorded"),
         example=Example(*_FULL, "3 2/5"),
-        bends=_FORM,
         attempt=_bent(pieces_fill_a_whole, usual_form=drops_the_new_whole),
     ),
     Pattern(
@@ -109,7 +105,6 @@ ADDING = (
         ask="When five fifths become a whole strip, how many loose pieces stay on the table?",
         source=COMMON,
         example=Example(*_FULL, "4 7/5"),
-        bends=_FORM,
         attempt=_bent(pieces_fill_a_whole, usual_form=keeps_the_pieces),
     ),
     Pattern(
@@ -123,7 +118,6 @@ ADDING = (
         ask="Fold one strip into these pieces and count them. How many make one whole?",
         source=COMMON,
         example=Example("5 7/8 + 2 6/8", "8 5/8", "8 3/8"),
-        bends=_FORM,
         attempt=_bent(_ten_pieces, usual_form=whole_of_ten),
     ),
     Pattern(
@@ -137,7 +131,6 @@ ADDING = (
         ask="Show both numbers in pieces and push them together. How many pieces do you count?",
         source=Source(_WRONG_OPERATION),
         example=Example(*_PLAIN, "3/5"),
-        bends=_UNITS,
         attempt=_bent(always, unit_by_unit=cut_anew(tops_multiplied, bottom_kept)),
     ),
     Pattern(
@@ -151,7 +144,6 @@ ADDING = (
         ask="Point to the sign. Will the answer be more or less than the first number? Is yours?",
         source=Source(_WRONG_OPERATION),
         example=Example(*_PLAIN, "3/25"),
-        bends=_UNITS,
         attempt=_bent(always, unit_by_unit=cut_anew(tops_multiplied, bottoms_multiplied)),
     ),
     Pattern(
@@ -165,7 +157,6 @@ ADDING = (
         ask="Read the whole problem aloud. Which part of each number is not in your answer yet?",
         source=COMMON,
         example=Example(*_FULL, "3"),
-        bends=_UNITS,
         attempt=_bent(_any_pieces, unit_by_unit=apart(together, left_out)),
     ),
     Pattern(
@@ -179,7 +170,6 @@ ADDING = (
         ask="Point to the sign. What does it tell you to do with the wholes? And with the pieces?",
         source=COMMON,
         example=Example(*_FULL, "3 1/5"),
-        bends=_UNITS,
         attempt=_bent(_second_has_pieces, unit_by_unit=apart(together, smaller_from_larger)),
     ),
     Pattern(
@@ -198,7 +188,6 @@ ADDING = (
             "fraction greater than one in the final answer",
         ),
         example=Example(*_FULL, "3 7/5"),
-        bends=_FORM,
         attempt=_bent(pieces_fill_a_whole, usual_form=as_it_comes),
         of_form=True,
     ),
@@ -213,7 +202,6 @@ ADDING = (
         ask="Is one whole strip the same amount as one piece? Show me both.",
         source=COMMON,
         example=Example(*_FULL, "10/5"),
-        bends=_UNITS,
         attempt=_bent(wholes_in_the_first, unit_by_unit=wholes_into_numerator),
     ),
 )

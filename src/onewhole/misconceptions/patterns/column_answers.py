@@ -4,7 +4,7 @@ from functools import partial
 
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
 from onewhole.misconceptions.pair import pair_of
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.patterns.column_payments import BROWN_BURTON, GLOSSARY, RESTATED
 from onewhole.misconceptions.source import Source, coded
 from onewhole.misconceptions.wrong_steps.apart import adds_instead
@@ -45,9 +45,7 @@ def adds(statement: Statement) -> Attempt | None:
     return finished(pair.asked, wrongly(bench.now(result=found), found))
 
 
-_answered_wrongly = partial(
-    Pattern, topic=Topic.COLUMNS, source=GLOSSARY, bends=Bend(REGROUP_FIRST.key, "unit_by_unit")
-)
+_answered_wrongly = partial(Pattern, topic=Topic.COLUMNS, source=GLOSSARY, beside=REGROUP_FIRST.key)
 
 COLUMN_ANSWERS = (
     _answered_wrongly(

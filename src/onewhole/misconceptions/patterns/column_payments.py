@@ -6,7 +6,7 @@ different authors; go by the rule.
 
 from functools import partial
 
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import Source
 from onewhole.misconceptions.wrong_steps.column_answers import (
     blank_zero_becomes_one,
@@ -43,7 +43,7 @@ _paid_wrongly = partial(
     family=Family.REGROUPING,
     ask=_WHO_PAYS,
     source=GLOSSARY,
-    bends=Bend(REGROUP_FIRST.key, "regroup"),
+    beside=REGROUP_FIRST.key,
 )
 
 COLUMN_PAYMENTS = (

@@ -17,7 +17,7 @@ from onewhole.misconceptions.wrong_steps.orders import (
 _DIFFER = "the denominators differ"
 _STRIPS = "Fold two strips of one length, one for each fraction. Which shaded part is longer?"
 
-_compared = partial(Pattern, topic=Topic.EQUAL_AND_COMPARE, family=Family.COMPARISON, bends=None)
+_compared = partial(Pattern, topic=Topic.EQUAL_AND_COMPARE, family=Family.COMPARISON)
 
 COMPARING = (
     _compared(

@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
 from onewhole.misconceptions.wrong_steps.orders import by_more_digits, on_decimals_compared
 from onewhole.misconceptions.wrong_steps.pointed import (
@@ -21,12 +21,11 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.units_apart import UNITS_APART
 
 _NOTE = "second-hand"
-_SAME = Bend(REGROUP_FIRST.key, "same_units")
 _LINE_UP = "What is each digit worth? Write its place beside it. Which digits belong under one another?"
 
 _taken = partial(Pattern, topic=Topic.DECIMALS, family=Family.REGROUPING)
-_written = partial(Pattern, topic=Topic.DECIMALS, family=Family.EQUIVALENCE, bends=None)
-_compared = partial(Pattern, topic=Topic.DECIMALS, family=Family.COMPARISON, bends=None)
+_written = partial(Pattern, topic=Topic.DECIMALS, family=Family.EQUIVALENCE)
+_compared = partial(Pattern, topic=Topic.DECIMALS, family=Family.COMPARISON)
 
 DECIMALS = (
     _taken(
@@ -39,7 +38,7 @@ DECIMALS = (
         ask="Which is more, 4 tenths or 31 hundredths? Show both on a strip of a hundred parts.",
         source=coded("Thompson (1992), JRME", "135, 139"),
         example=Example("7.31 - 6.4", "0.91", "1.27"),
-        bends=_SAME,
+        beside=REGROUP_FIRST.key,
         attempt=on_decimals(point_as_wall, taken=True),
     ),
     _taken(
@@ -54,7 +53,7 @@ DECIMALS = (
             "Hiebert & Wearne (1985), as cited in an item-design note", provenance="read", note=_NOTE
         ),
         example=Example("4.7 - 0.24", "4.46", "0.23"),
-        bends=_SAME,
+        beside=REGROUP_FIRST.key,
         attempt=on_decimals(lined_up_on_the_right, taken=True),
     ),
     _taken(
@@ -66,7 +65,7 @@ DECIMALS = (
         ask="Pay with whole dollars. What must you change before you can give 70 cents?",
         source=COMMON,
         example=Example("20 - 7.70", "12.30", "13.70"),
-        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
+        beside=REGROUP_FIRST.key,
         attempt=on_decimals(digits_copied, taken=True),
     ),
     _taken(
@@ -82,7 +81,7 @@ DECIMALS = (
             note=_NOTE,
         ),
         example=Example("3.00 - 0.45", "2.55", "3.45"),
-        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
+        beside=REGROUP_FIRST.key,
         attempt=on_decimals(larger_less_smaller, taken=True),
     ),
     _taken(
@@ -94,7 +93,7 @@ DECIMALS = (
         ask="Where did the tenths come from? How many wholes are left after that?",
         source=coded("Broza & Ben-David Kolikant (2015), ZDM", "1101-1102"),
         example=Example("20 - 7.70", "12.30", "13.30"),
-        bends=Bend(REGROUP_FIRST.key, "regroup"),
+        beside=REGROUP_FIRST.key,
         attempt=on_decimals(whole_not_reduced, taken=True),
     ),
     _compared(
@@ -125,7 +124,7 @@ DECIMALS = (
         id="F08",
         name="numerator and denominator around the point",
         rule="n/d is written n.d.",
-        shows_when="a fraction is written as a decimal",
+        shows_when="a fraction below one whole is written as a decimal",
         thinking="Both are two numbers with something between them.",
         ask="Is 3/4 more or less than one whole? And 3.4?",
         source=coded("Resnick et al. (1989), JRME", "23"),
@@ -136,7 +135,8 @@ DECIMALS = (
         id="F09",
         name="numerator after the point",
         rule="n/d is written 0.n.",
-        shows_when="a fraction is written as a decimal and the pieces are not tenths (d <> 10)",
+        shows_when="a fraction below one whole is written as a decimal, and the pieces are not tenths "
+        "(d <> 10)",
         thinking="It is less than one, so 0 point and then the number on top.",
         ask="How many hundredths are in 0.3? How many are in 3/100?",
         source=coded("Resnick et al. (1989), JRME", "23"),
@@ -152,7 +152,7 @@ DECIMALS = (
         ask="How many tenths are there in all? How many tenths make one whole?",
         source=COMMON,
         example=Example("0.8 + 0.4", "1.2", "0.12"),
-        bends=Bend(UNITS_APART.key, "usual_form"),
+        beside=UNITS_APART.key,
         attempt=on_decimals(nothing_carried_over_the_point, taken=False),
     ),
     _taken(
@@ -160,12 +160,16 @@ DECIMALS = (
         name="lines the digits of a sum up on the right",
         family=Family.PLACE_VALUE,
         rule="The digits are added as whole numbers, right under right, and the point is put back.",
-        shows_when="one number is a whole number",
+        shows_when="the numbers of decimal places differ",
         thinking="I write the numbers under one another as I always do.",
         ask=_LINE_UP,
-        source=coded("Wearne & Hiebert (1988), JRME", "378, 380"),
+        source=coded(
+            "Wearne & Hiebert (1988), JRME",
+            "378, 380",
+            "seen with a whole number; that two decimals of different length go the same way is ours",
+        ),
         example=Example("5 + 0.3", "5.3", "0.8"),
-        bends=Bend(UNITS_APART.key, "same_units"),
+        beside=UNITS_APART.key,
         attempt=on_decimals(lined_up_on_the_right, taken=False),
     ),
 )

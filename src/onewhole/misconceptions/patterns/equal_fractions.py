@@ -17,9 +17,7 @@ from onewhole.misconceptions.wrong_steps.renaming import (
 
 _SAME_AMOUNT = "Show the first fraction with a strip. Does the second one cover the same part of it?"
 
-_renamed = partial(
-    Pattern, topic=Topic.EQUAL_AND_COMPARE, family=Family.EQUIVALENCE, bends=None, ask=_SAME_AMOUNT
-)
+_renamed = partial(Pattern, topic=Topic.EQUAL_AND_COMPARE, family=Family.EQUIVALENCE, ask=_SAME_AMOUNT)
 
 EQUAL_FRACTIONS = (
     _renamed(

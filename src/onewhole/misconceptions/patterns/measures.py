@@ -3,11 +3,12 @@
 from functools import partial
 
 from onewhole.misconceptions.attempt import Attempt
+from onewhole.misconceptions.bend import BentTry
 from onewhole.misconceptions.pair import pair_of
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
 from onewhole.misconceptions.wrong_steps.apart import apart, less, second_if_none, smaller_from_larger
-from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, run
+from onewhole.misconceptions.wrong_steps.bent import When, bent
 from onewhole.misconceptions.wrong_steps.regrouping import (
     Act,
     as_hundred,
@@ -24,11 +25,11 @@ from onewhole.working.bench import Bench
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _FEET = "5 ft 3 in - 2 ft 8 in", "2 ft 7 in"
-_TOO_FEW = "too few of the smaller unit to take from"
 _UNITS = 2
+_TOO_FEW = "too few of the smaller unit to take from"
 
 
-def _bent(when: When, **steps: Act) -> Try:
+def _bent(when: When, **steps: Act) -> BentTry:
     """Return the attempt at a difference of measures in two units."""
     strategy = bent(REGROUP_FIRST, steps)
 
@@ -40,18 +41,16 @@ def _bent(when: When, **steps: Act) -> Try:
         if len(ladder.units) != _UNITS:
             return None
         bench = pair.bench(ladder)
-        return run(pair, bench, strategy) if when(bench) else None
+        return strategy.attempt(pair, bench) if when(bench) else None
 
-    return attempt
+    return BentTry(strategy.bends, attempt)
 
 
 def _hours(bench: Bench) -> bool:
     return too_few_pieces(bench) and counts(bench).d == 60
 
 
-_taken = partial(
-    Pattern, topic=Topic.MEASURES, family=Family.REGROUPING, bends=Bend(REGROUP_FIRST.key, "regroup")
-)
+_taken = partial(Pattern, topic=Topic.MEASURES, family=Family.REGROUPING)
 
 MEASURES = (
     _taken(
@@ -86,7 +85,6 @@ MEASURES = (
         ask="Show the first length on a ruler. Are there enough loose inches to take away?",
         source=COMMON,
         example=Example(*_FEET, "3 ft 5 in"),
-        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
         attempt=_bent(too_few_pieces, regroup=nothing, unit_by_unit=apart(less, smaller_from_larger)),
     ),
     _taken(
@@ -120,7 +118,6 @@ MEASURES = (
         ask="Show the first length. Can you take these inches off? What must you do first?",
         source=COMMON,
         example=Example("5 ft - 2 ft 8 in", "2 ft 4 in", "3 ft 8 in"),
-        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
         attempt=_bent(no_pieces_on_top, regroup=nothing, unit_by_unit=apart(less, second_if_none)),
     ),
 )

@@ -19,7 +19,7 @@ _MIXED = "3 x 2 1/4", "6 3/4"
 _ADD_IT = "Write it as adding: the same number again and again. What do you get?"
 _PIECES = "Lay out one of them with strips, then all of them. Did the pieces change their size?"
 
-_times = partial(Pattern, topic=Topic.TIMES, bends=None)
+_times = partial(Pattern, topic=Topic.TIMES)
 
 MULTIPLYING = (
     _times(

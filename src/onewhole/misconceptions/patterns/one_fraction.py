@@ -1,9 +1,18 @@
 """Subtracting, like denominators: by way of one fraction, at the start or at the end."""
 
 from onewhole.misconceptions.attempt import Outcome
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source
-from onewhole.misconceptions.wrong_steps.bent import Also, Try, When, bent, no_other, on_like_parts
+from onewhole.misconceptions.wrong_steps.another_way import (
+    added_together,
+    as_one_fraction,
+    digits_together,
+    multiplied_together,
+    swapped_about,
+    wholes_alone,
+)
+from onewhole.misconceptions.wrong_steps.bent import Also, When, bent, no_other, on_like_parts
 from onewhole.misconceptions.wrong_steps.converting import (
     Convert,
     converts,
@@ -21,13 +30,12 @@ from onewhole.working.bench import Bench
 from onewhole.working.strategies.moves import usual_form
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 
-_CHANGE = Bend(TO_FRACTIONS.key, "change")
-_FORM = Bend(TO_FRACTIONS.key, "usual_form")
+_ONE = "or one mixed number is turned into a fraction (2 3/4 = ?/4)"
 _EXAMPLE = "9 5/8 - 4 6/8", "4 7/8"
 _ASK = "Cut one strip into these pieces. How many pieces are in all of the wholes? And with the loose ones?"
 
 
-def _bent(when: When, also: Also = no_other, **steps: Act) -> Try:
+def _bent(when: When, also: Also = no_other, **steps: Act) -> BentTry:
     return on_like_parts(bent(TO_FRACTIONS, steps), when, taken=True, also=also)
 
 
@@ -66,32 +74,34 @@ ONE_FRACTION = (
         name="adds wholes and numerator to make one fraction",
         topic=Topic.SUBTRACT_LIKE,
         family=Family.CONVERSION,
-        rule="w n/d is turned into (w + n)/d; then the smaller numerator is taken from the larger.",
-        shows_when="there are wholes in the first number (w1 >= 1)",
+        rule="w n/d is turned into (w + n)/d; in a difference the smaller numerator is "
+        "taken from the larger.",
+        shows_when=f"there are wholes in the first number (w1 >= 1), {_ONE}",
         thinking="9 and 5 are 14, so it is 14 eighths.",
         ask=_ASK,
         source=COMMON,
         example=Example(*_EXAMPLE, "4/8"),
-        bends=_CHANGE,
-        attempt=_bent(wholes_in_the_first, change=converts(whole_and_top_added)),
+        attempt=_bent(wholes_in_the_first, change=converts(whole_and_top_added)).also(
+            as_one_fraction(added_together)
+        ),
     ),
     Pattern(
         id="A25",
         name="multiplies wholes and numerator to make one fraction",
         topic=Topic.SUBTRACT_LIKE,
         family=Family.CONVERSION,
-        rule="w n/d is turned into (w x n)/d; then the smaller numerator is taken from the larger.",
-        shows_when="there are wholes in the first number (w1 >= 1)",
+        rule="w n/d is turned into (w x n)/d; in a difference the smaller numerator is "
+        "taken from the larger.",
+        shows_when=f"there are wholes in the first number (w1 >= 1), {_ONE}",
         thinking="I remember that something is multiplied. I may have taken the wrong two numbers.",
         ask=_ASK,
         source=Source(COMMON.text, note="the difference is the same if d is added in the place of n"),
         example=Example(*_EXAMPLE, "21/8"),
-        bends=_CHANGE,
         attempt=_bent(
             wholes_in_the_first,
             _second_left_as_it_is(whole_times_top, mixed_number=False),
             change=converts(whole_times_top),
-        ),
+        ).also(as_one_fraction(multiplied_together)),
     ),
     Pattern(
         id="A26",
@@ -99,18 +109,17 @@ ONE_FRACTION = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.CONVERSION,
         rule="w n/d is turned into (w x d)/d; the n pieces are not added.",
-        shows_when="the fractions differ (n1 <> n2)",
+        shows_when=f"the fractions differ (n1 <> n2), {_ONE}",
         thinking="I turned the wholes into pieces and may have thought that was all.",
         ask=_ASK,
         source=COMMON,
         example=Example(*_EXAMPLE, "5"),
-        bends=_CHANGE,
         attempt=_bent(
             pieces_differ,
             _second_left_as_it_is(top_forgotten, mixed_number=True),
             change=converts(top_forgotten),
             usual_form=usual_form,
-        ),
+        ).also(as_one_fraction(wholes_alone)),
     ),
     Pattern(
         id="A27",
@@ -118,28 +127,29 @@ ONE_FRACTION = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.CONVERSION,
         rule="w n/d is turned into the digits wn over d (9 5/8 into 95/8).",
-        shows_when="both numbers have pieces, and the pieces are not tenths (d <> 10)",
+        shows_when=f"both numbers have pieces, {_ONE}, and the pieces are not tenths (d <> 10)",
         thinking="9 wholes and 5 pieces look like ninety-five.",
         ask=_ASK,
         source=COMMON,
         example=Example(*_EXAMPLE, "6 1/8"),
-        bends=_CHANGE,
-        attempt=_bent(_can_stand_side_by_side, change=converts(side_by_side), usual_form=usual_form),
+        attempt=_bent(_can_stand_side_by_side, change=converts(side_by_side), usual_form=usual_form).also(
+            as_one_fraction(digits_together)
+        ),
     ),
     Pattern(
         id="A28",
         name="swaps wholes and pieces at the end",
         topic=Topic.SUBTRACT_LIKE,
         family=Family.FORM,
-        rule="The difference N/d is right. N is q groups of d and r more, and it is written r q/d.",
-        shows_when="q and r differ",
+        rule="The difference N/d is right, or N/d is given. N is q groups of d and r more, and it "
+        "is written r q/d.",
+        shows_when="q and r differ, also where one fraction is turned into a mixed number (11/4 = ?)",
         thinking="39 in eighths goes 4 times with 7 over. I may not be sure which number goes where.",
         ask="How many eighths make one whole? Make wholes out of your pieces. Which number counts the "
         "wholes?",
         source=COMMON,
         example=Example(*_EXAMPLE, "7 4/8"),
-        bends=_FORM,
-        attempt=_bent(always, usual_form=swapped),
+        attempt=_bent(always, usual_form=swapped).also(swapped_about),
     ),
     Pattern(
         id="A35",
@@ -152,7 +162,6 @@ ONE_FRACTION = (
         ask="Right. How many whole strips could you make of these pieces?",
         source=Source("4.NF.B.3.c asks for no particular form", provenance="read", note="mark as right"),
         example=Example(*_EXAMPLE, "39/8"),
-        bends=_FORM,
         attempt=_bent(_answer_above_one, usual_form=as_it_comes),
         of_form=True,
     ),

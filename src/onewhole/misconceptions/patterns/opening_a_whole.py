@@ -1,6 +1,7 @@
 """Subtracting, like denominators: what goes wrong where one whole is regrouped."""
 
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import CLASS_PAGE, COMMON, Source, coded
 from onewhole.misconceptions.wrong_steps.apart import (
     apart,
@@ -9,7 +10,7 @@ from onewhole.misconceptions.wrong_steps.apart import (
     none_if_short,
     smaller_from_larger,
 )
-from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, on_like_parts
+from onewhole.misconceptions.wrong_steps.bent import When, bent, on_parts
 from onewhole.misconceptions.wrong_steps.cutting import total_as_denominator
 from onewhole.misconceptions.wrong_steps.regrouping import (
     Act,
@@ -34,12 +35,14 @@ from onewhole.misconceptions.wrong_steps.when import (
 from onewhole.working.bench import Bench
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
-_KEY = REGROUP_FIRST.key
+#: What a pattern of this group does with unlike denominators is ours: the renaming is done rightly.
+_RENAMED = "where the denominators differ after renaming"
+_SHORT = f"there are too few pieces to take from (n1 < n2), {_RENAMED}"
 _EXAMPLE = "9 5/8 - 4 6/8", "4 7/8"
 
 
-def _bent(when: When, **steps: Act) -> Try:
-    return on_like_parts(bent(REGROUP_FIRST, steps), when, taken=True)
+def _bent(when: When, **steps: Act) -> BentTry:
+    return on_parts(bent(REGROUP_FIRST, steps), when, taken=True)
 
 
 def _too_few(bench: Bench) -> bool:
@@ -64,7 +67,7 @@ OPENING_A_WHOLE = (
         family=Family.NUMERATOR,
         rule="The wholes are taken rightly. In the fractions the smaller numerator is taken from the larger, "
         "whichever of the two numbers it stands in.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I can't take 6 from 5, so I take 5 from 6.",
         ask="Lay out the first number in strips. Which pieces do you hand over, and from which pile?",
         source=Source(
@@ -72,7 +75,6 @@ OPENING_A_WHOLE = (
             "error studies of Tatsuoka (1984)"
         ),
         example=Example(*_EXAMPLE, "5 1/8"),
-        bends=Bend(_KEY, "unit_by_unit"),
         attempt=_bent(_too_few, regroup=nothing, unit_by_unit=apart(less, smaller_from_larger)),
     ),
     Pattern(
@@ -81,12 +83,11 @@ OPENING_A_WHOLE = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.REGROUPING,
         rule="One whole is cut into d pieces and joined to the pieces, and the wholes are not made one less.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I cut a whole into eighths. The wholes may look to me as if nothing was used.",
         ask="Cut one strip into pieces. How many whole strips are still whole?",
         source=Source("same rule as borrow-no-decrement of Brown & Burton (1978)"),
         example=Example(*_EXAMPLE, "5 7/8"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(too_few_pieces, regroup=regroups(keeps_the_unit)),
     ),
     Pattern(
@@ -96,13 +97,12 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="One whole is crossed off, its d pieces are joined to nothing, and the smaller numerator is "
         "taken from the larger.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I cross off a whole because that is what we do. Then I take the smaller number from the "
         "larger.",
         ask="You crossed off one whole. Where did it go? Show me with a strip.",
         source=Source("same rule as smaller-from-larger-with-borrow (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "4 1/8"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(
             _too_few,
             regroup=regroups_unsaid(loses_the_pieces),
@@ -116,7 +116,7 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="One whole is regrouped as ten pieces, whatever the denominator. For a numerator of one digit "
         "this is also what comes of writing a 1 in front of it.",
-        shows_when="there are too few pieces to take from, and the pieces are not tenths (n1 < n2, d <> 10)",
+        shows_when=f"{_SHORT}, and the pieces are not tenths (d <> 10)",
         thinking="When I regroup I get ten more, as with tens and ones.",
         ask="Fold one strip into these pieces and count them. How many make one whole?",
         source=Source(
@@ -125,7 +125,6 @@ OPENING_A_WHOLE = (
             note="also named in handbooks of computation error patterns (memory)",
         ),
         example=Example(*_EXAMPLE, "4 9/8"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(_too_few, regroup=regroups(as_ten)),
     ),
     Pattern(
@@ -135,7 +134,7 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="The wholes are made one less and the numerator one more. If that is still too small, the "
         "smaller is taken from the larger.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I move one over from the wholes to the pieces.",
         ask="Put one whole strip beside one piece. Are they the same amount? How many pieces fit on the "
         "strip?",
@@ -145,7 +144,6 @@ OPENING_A_WHOLE = (
             "the mixed-number form is ours",
         ),
         example=Example(*_EXAMPLE, "4"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(
             _too_few,
             regroup=regroups_if_that_helps(as_one_piece),
@@ -158,12 +156,11 @@ OPENING_A_WHOLE = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.REGROUPING,
         rule="The fraction becomes d/d; the n1 pieces that were there are not joined to it.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I make the whole into 8/8 and write that in place of the 5/8.",
         ask="Before you cut the strip you had some pieces. Where are they now?",
         source=CLASS_PAGE,
         example=Example(*_EXAMPLE, "4 2/8"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(_too_few, regroup=regroups(drops_what_was_there)),
     ),
     Pattern(
@@ -172,12 +169,11 @@ OPENING_A_WHOLE = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.REGROUPING,
         rule="The wholes are made two less, and d pieces are joined to n1.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I cross off a whole when I open it, and once more when I subtract.",
         ask="How many strips did you cut? How many whole strips are left on the table?",
         source=COMMON,
         example=Example(*_EXAMPLE, "3 7/8"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(too_few_pieces, regroup=regroups(two_for_one)),
     ),
     Pattern(
@@ -186,12 +182,11 @@ OPENING_A_WHOLE = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.REGROUPING,
         rule="d pieces are joined to n1, and the whole for them is crossed off in the second number.",
-        shows_when="too few pieces to take from, and wholes in the second number (n1 < n2, w2 >= 1)",
+        shows_when=f"{_SHORT}, and there are wholes in the second number (w2 >= 1)",
         thinking="A whole must go. I may not be sure from which number.",
         ask="Which number do you have in strips on the table, and which one only tells how much to take?",
         source=Source("same idea as the borrow-from-the-bottom family (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "6 7/8"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(_pays_from_the_second, regroup=takes_from_the_second),
     ),
     Pattern(
@@ -205,7 +200,6 @@ OPENING_A_WHOLE = (
         ask="You took the pieces. What else does the second number tell you to take?",
         source=COMMON,
         example=Example(*_EXAMPLE, "8 7/8"),
-        bends=Bend(_KEY, "unit_by_unit"),
         attempt=_bent(_wholes_taken_at_most_one_opened, unit_by_unit=apart(first_only, less)),
     ),
     Pattern(
@@ -215,12 +209,11 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="The wholes are made one less although there are pieces enough, and nothing is joined to the "
         "pieces.",
-        shows_when="there are pieces enough (n1 >= n2)",
+        shows_when=f"there are pieces enough (n1 >= n2), {_RENAMED}",
         thinking="In these problems I always cross off a whole first.",
         ask="Do you have enough pieces here already? How can you tell before you start?",
         source=Source("same idea as borrowing whether or not it is needed (Brown & Burton 1978)"),
         example=Example("5 4/6 - 2 1/6", "3 3/6", "2 3/6"),
-        bends=Bend(_KEY, "regroup"),
         attempt=_bent(enough_pieces, regroup=regroups(loses_the_pieces, needed=False)),
     ),
     Pattern(
@@ -229,12 +222,11 @@ OPENING_A_WHOLE = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.NUMERATOR,
         rule="The wholes are taken; where there are too few pieces the fraction part is written as nothing.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I have 5 and must take 6. They are all gone, so there is none left.",
         ask="You took the pieces you had. Did you take as many as the problem asks? How many more must go?",
         source=Source("same rule as zero-instead-of-borrow (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "5"),
-        bends=Bend(_KEY, "unit_by_unit"),
         attempt=_bent(_too_few, regroup=nothing, unit_by_unit=apart(less, none_if_short)),
     ),
     Pattern(
@@ -243,12 +235,11 @@ OPENING_A_WHOLE = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.DENOMINATOR,
         rule="One whole is regrouped rightly; then the n1 + d pieces are written as the denominator too.",
-        shows_when="there are too few pieces to take from (n1 < n2)",
+        shows_when=_SHORT,
         thinking="I have 13 pieces now, so I write thirteenths.",
         ask="Did the pieces get any smaller when you cut the strip? What are they called?",
         source=COMMON,
         example=Example(*_EXAMPLE, "4 7/13"),
-        bends=Bend(_KEY, "unit_by_unit"),
         attempt=_bent(too_few_pieces, unit_by_unit=total_as_denominator),
     ),
 )

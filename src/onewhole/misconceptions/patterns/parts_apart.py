@@ -1,8 +1,9 @@
 """Subtracting, like denominators: wholes and pieces are worked apart and one side goes wrong."""
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished, written, wrongly
+from onewhole.misconceptions.bend import BentTry
 from onewhole.misconceptions.pair import Pair, like_parts, unlike_parts
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
 from onewhole.misconceptions.wrong_steps.apart import (
     adds_instead,
@@ -13,10 +14,11 @@ from onewhole.misconceptions.wrong_steps.apart import (
     smaller_from_larger,
     together,
 )
-from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, on_like_parts
+from onewhole.misconceptions.wrong_steps.bent import When, bent, on_like_parts
 from onewhole.misconceptions.wrong_steps.cutting import bottoms_added, cut_anew, tops_apart
 from onewhole.misconceptions.wrong_steps.regrouping import Act, nothing
 from onewhole.misconceptions.wrong_steps.when import always, counts, pieces_differ, wholes_are_taken
+from onewhole.misconceptions.wrong_steps.writing import as_it_comes
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import whole
 from onewhole.statements.expression import minus
@@ -26,11 +28,10 @@ from onewhole.working.line import Line
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.wholes_first import WHOLES_FIRST
 
-_UNITS = Bend(REGROUP_FIRST.key, "unit_by_unit")
 _EXAMPLE = "5 4/6 - 2 1/6", "3 3/6"
 
 
-def _bent(when: When, unit_by_unit: Act, regroup: Act = nothing) -> Try:
+def _bent(when: When, unit_by_unit: Act, regroup: Act = nothing) -> BentTry:
     strategy = bent(REGROUP_FIRST, {"regroup": regroup, "unit_by_unit": unit_by_unit})
     return on_like_parts(strategy, when, taken=True)
 
@@ -44,9 +45,6 @@ def _second_has_pieces(bench: Bench) -> bool:
     return counts(bench).n2 >= 1
 
 
-_like_wholes_only = _bent(pieces_differ, apart(less, left_out))
-
-
 def wholes_only(statement: Statement) -> Attempt | None:
     """Take the wholes and leave the fractions out, also where their denominators differ."""
     pair = unlike_parts(statement, taken=True)
@@ -55,6 +53,14 @@ def wholes_only(statement: Statement) -> Attempt | None:
     if pair.first.only(1).value == pair.second.only(1).value:
         return None
     return _wholes_only(pair)
+
+
+def _like_wholes_only(statement: Statement) -> Attempt | None:
+    found = like_parts(statement, taken=True)
+    if found is None or not pieces_differ(found[1]):
+        return None
+    pair, bench = found
+    return finished(pair.asked, as_it_comes(apart(less, left_out)(bench)))
 
 
 def _wholes_only(pair: Pair) -> Attempt:
@@ -99,7 +105,7 @@ PARTS_APART = (
             note="the guide's own instance is 5 3/5 - 2 1/7 = 3",
         ),
         example=Example("5 3/6 - 2 1/6", "3 2/6", "3"),
-        bends=Bend(WHOLES_FIRST.key, "take_pieces"),
+        beside=WHOLES_FIRST.key,
         attempt=wholes_only,
     ),
     Pattern(
@@ -113,7 +119,6 @@ PARTS_APART = (
         ask="About how big should the answer be? Is yours near that?",
         source=COMMON,
         example=Example(*_EXAMPLE, "3/6"),
-        bends=_UNITS,
         attempt=_bent(_first_has_more_wholes, apart(left_out, smaller_from_larger)),
     ),
     Pattern(
@@ -127,7 +132,6 @@ PARTS_APART = (
         ask="Take the second number away in strips. Do whole strips go too?",
         source=COMMON,
         example=Example(*_EXAMPLE, "5 3/6"),
-        bends=_UNITS,
         attempt=_bent(wholes_are_taken, apart(first_only, smaller_from_larger)),
     ),
     Pattern(
@@ -141,7 +145,6 @@ PARTS_APART = (
         ask="Point to the sign. What does it tell you to do with the wholes? And with the pieces?",
         source=COMMON,
         example=Example(*_EXAMPLE, "7 3/6"),
-        bends=_UNITS,
         attempt=_bent(wholes_are_taken, apart(together, smaller_from_larger)),
     ),
     Pattern(
@@ -155,7 +158,6 @@ PARTS_APART = (
         ask="Point to the sign. After taking pieces away, can you have more pieces than before?",
         source=COMMON,
         example=Example("5 1/6 - 2 4/6", "2 3/6", "3 5/6"),
-        bends=_UNITS,
         attempt=_bent(_second_has_pieces, apart(less, together)),
     ),
     Pattern(
@@ -169,7 +171,6 @@ PARTS_APART = (
         ask="Read me the problem with its sign. Will the answer be more or less than the first number?",
         source=Source("add-instead-of-subtract (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "7 5/6"),
-        bends=_UNITS,
         attempt=_bent(always, apart(together, together), regroup=adds_instead),
     ),
     Pattern(
@@ -184,7 +185,7 @@ PARTS_APART = (
         ask="What does the bottom number tell us about the pieces? Does that change when some are taken?",
         source=coded("Gutstein & Mack (1999), J. Mathematical Behavior", "453-454"),
         example=Example(*_EXAMPLE, "3 3/0"),
-        bends=_UNITS,
+        beside=REGROUP_FIRST.key,
         attempt=denominators_gone,
     ),
     Pattern(
@@ -202,7 +203,6 @@ PARTS_APART = (
             "134-137",
         ),
         example=Example(*_EXAMPLE, "3 3/12"),
-        bends=_UNITS,
         attempt=_bent(pieces_differ, cut_anew(tops_apart, bottoms_added)),
     ),
 )

@@ -1,9 +1,10 @@
 """Subtracting, like denominators: equal shift and adding back gone wrong, slips, and an unfinished form."""
 
 from onewhole.misconceptions.attempt import Outcome
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source
-from onewhole.misconceptions.wrong_steps.bent import Also, Try, When, bent, no_other, on_like_parts
+from onewhole.misconceptions.wrong_steps.bent import Also, When, bent, no_other, on_like_parts
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.shifting import (
     shifts_apart,
@@ -26,7 +27,7 @@ _PLAIN = "5 4/6 - 2 1/6", "3 3/6"
 _SLIP = Source("a slip, as set apart from a bug by VanLehn (1982)")
 
 
-def _bent(strategy: Strategy, when: When, also: Also = no_other, **steps: Act) -> Try:
+def _bent(strategy: Strategy, when: When, also: Also = no_other, **steps: Act) -> BentTry:
     return on_like_parts(bent(strategy, steps), when, taken=True, also=also)
 
 
@@ -72,7 +73,6 @@ SHIFTS_AND_SLIPS = (
         ask="If you take more than the problem says, how can you make it fair?",
         source=Source(COMMON.text, note="belongs to equal shift"),
         example=Example(*_OPENED, "4 5/8"),
-        bends=Bend(EQUAL_SHIFT.key, "shift"),
         attempt=_bent(EQUAL_SHIFT, _second_below_a_whole, shift=shifts_only_the_second, take=takes),
     ),
     Pattern(
@@ -87,7 +87,6 @@ SHIFTS_AND_SLIPS = (
         "same?",
         source=Source(COMMON.text, note="belongs to equal shift; keeping the total works for a sum only"),
         example=Example(*_OPENED, "4 3/8"),
-        bends=Bend(EQUAL_SHIFT.key, "shift"),
         attempt=_bent(EQUAL_SHIFT, _second_below_a_whole, shift=shifts_apart, take=takes),
     ),
     Pattern(
@@ -102,7 +101,6 @@ SHIFTS_AND_SLIPS = (
         ask="You set some pieces aside at the start. Do they still belong to you?",
         source=Source(COMMON.text, note="belongs to taking it all from the whole, then adding back"),
         example=Example(*_OPENED, "3 5/8"),
-        bends=Bend(FROM_WHOLE.key, "take_from_whole"),
         attempt=_bent(FROM_WHOLE, _first_has_pieces, take_from_whole=takes_again),
     ),
     Pattern(
@@ -116,7 +114,6 @@ SHIFTS_AND_SLIPS = (
         ask="Count the pieces that are left once more, aloud. How many?",
         source=_SLIP,
         example=Example(*_PLAIN, "3 2/6"),
-        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
         attempt=_bent(REGROUP_FIRST, always, _the_other_way(0, 1), unit_by_unit=off_by(0, -1)),
     ),
     Pattern(
@@ -130,7 +127,6 @@ SHIFTS_AND_SLIPS = (
         ask="Count the whole strips that are left once more, aloud. How many?",
         source=_SLIP,
         example=Example(*_PLAIN, "4 3/6"),
-        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
         attempt=_bent(REGROUP_FIRST, always, _the_other_way(-1, 0), unit_by_unit=off_by(1, 0)),
     ),
     Pattern(
@@ -145,7 +141,6 @@ SHIFTS_AND_SLIPS = (
         ask="Right. Could some of these pieces make a whole?",
         source=Source(COMMON.text, note="mark as right, with a remark"),
         example=Example(*_PLAIN, "2 9/6"),
-        bends=Bend(REGROUP_FIRST.key, "regroup"),
         attempt=_bent(REGROUP_FIRST, _pieces_enough_and_a_whole_to_open, regroup=_open_one),
         of_form=True,
     ),

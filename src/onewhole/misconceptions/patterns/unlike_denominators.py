@@ -4,7 +4,7 @@ The rules are described for fractions without wholes. Where there are wholes, th
 and the rule is used on the fractions: that part is ours.
 """
 
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
 from onewhole.misconceptions.wrong_steps.cutting import (
     bottom_kept,
@@ -25,8 +25,6 @@ from onewhole.misconceptions.wrong_steps.unlike import (
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.units_apart import UNITS_APART
 
-_ADD = Bend(UNITS_APART.key, "same_units")
-_TAKE = Bend(REGROUP_FIRST.key, "same_units")
 _HALF_AND_TWO_THIRDS = "1/2 + 2/3", "7/6"
 _QUARTERS_AND_SIXTHS = "3/4 + 1/6", "11/12"
 _THIRDS_AND_QUARTERS = "2/3 + 1/4", "11/12"
@@ -44,7 +42,7 @@ UNLIKE_DENOMINATORS = (
         ask="Is your answer more than each of the two numbers? Should it be?",
         source=coded(_VINNER, "71-72", "also Depaepe et al. (2018), p. 197 (2/3 + 3/5 = 5/8)"),
         example=Example(*_HALF_AND_TWO_THIRDS, "3/5"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=on_unlike_parts(tops_added, bottoms_added, taken=False),
     ),
     Pattern(
@@ -58,7 +56,7 @@ UNLIKE_DENOMINATORS = (
         ask="Your answer is made of pieces. How big is one of them, and where did such pieces come from?",
         source=coded("Cai (1995), JRME Monograph", "58"),
         example=Example("3/4 - 1/6", "7/12", "2/2"),
-        bends=_TAKE,
+        beside=REGROUP_FIRST.key,
         attempt=on_unlike_parts(tops_apart, bottoms_apart, taken=True),
     ),
     Pattern(
@@ -74,7 +72,7 @@ UNLIKE_DENOMINATORS = (
             "reported in fraction error studies (Idris & Narayanan 2011 count errors of this step)"
         ),
         example=Example(*_QUARTERS_AND_SIXTHS, "4/12"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=on_unlike_parts(tops_added, common_bottom, taken=False),
     ),
     Pattern(
@@ -92,7 +90,7 @@ UNLIKE_DENOMINATORS = (
             note="the guide's own instance",
         ),
         example=Example("4/5 + 4/10", "6/5", "8/10"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=on_unlike_parts(tops_added, larger_bottom, taken=False),
     ),
     Pattern(
@@ -106,7 +104,7 @@ UNLIKE_DENOMINATORS = (
         ask="Is your answer more than each of the two numbers? Should it be?",
         source=coded(_VINNER, "71-72"),
         example=Example(*_HALF_AND_TWO_THIRDS, "2/5"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=on_unlike_parts(tops_multiplied, bottoms_added, taken=False),
     ),
     Pattern(
@@ -121,7 +119,7 @@ UNLIKE_DENOMINATORS = (
         "together?",
         source=coded("Cramer, Post & delMas (2002), JRME", "134-137"),
         example=Example("11/12 - 4/6", "1/4", "7/18"),
-        bends=_TAKE,
+        beside=REGROUP_FIRST.key,
         attempt=on_unlike_parts(tops_apart, bottoms_added, taken=True),
     ),
     Pattern(
@@ -140,7 +138,7 @@ UNLIKE_DENOMINATORS = (
             "the addition is ours",
         ),
         example=Example("3/4 + 1/8", "7/8", "8/8"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=renames_by_adding,
     ),
     Pattern(
@@ -155,7 +153,7 @@ UNLIKE_DENOMINATORS = (
         ask="One third is cut into pieces of twelfths. How many pieces does it make? How do you know?",
         source=COMMON,
         example=Example(*_THIRDS_AND_QUARTERS, "10/12"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=on_unlike_parts(tops_by_own_bottom, bottoms_multiplied, taken=False, tops_differ=True),
     ),
     Pattern(
@@ -169,7 +167,7 @@ UNLIKE_DENOMINATORS = (
         ask="Lay one third and one fourth side by side. Can we count them as the same kind of piece?",
         source=COMMON,
         example=Example(*_THIRDS_AND_QUARTERS, "3/3"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=on_unlike_parts(tops_added, bottom_kept, taken=False),
     ),
     Pattern(
@@ -183,7 +181,7 @@ UNLIKE_DENOMINATORS = (
         ask="Cut fourths into smaller pieces, all the same. How many pieces are your three fourths now?",
         source=COMMON,
         example=Example(*_QUARTERS_AND_SIXTHS, "4/24"),
-        bends=_ADD,
+        beside=UNITS_APART.key,
         attempt=on_unlike_parts(tops_added, bottoms_multiplied, taken=False),
     ),
 )

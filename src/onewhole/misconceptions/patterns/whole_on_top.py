@@ -1,9 +1,10 @@
 """Subtracting, like denominators: a fraction or a mixed number is taken from a whole number."""
 
-from onewhole.misconceptions.pattern import Bend, Example, Family, Pattern, Topic
+from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
 from onewhole.misconceptions.wrong_steps.apart import apart, less, second_if_none
-from onewhole.misconceptions.wrong_steps.bent import Try, When, bent, on_like_parts
+from onewhole.misconceptions.wrong_steps.bent import When, bent, on_like_parts
 from onewhole.misconceptions.wrong_steps.converting import converts, whole_as_pieces
 from onewhole.misconceptions.wrong_steps.regrouping import Act, keeps_the_unit, nothing, regroups
 from onewhole.misconceptions.wrong_steps.when import fraction_from_whole, no_pieces_on_top
@@ -11,7 +12,7 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 
 
-def _bent(when: When, **steps: Act) -> Try:
+def _bent(when: When, **steps: Act) -> BentTry:
     return on_like_parts(bent(REGROUP_FIRST, steps), when, taken=True)
 
 
@@ -28,7 +29,6 @@ WHOLE_ON_TOP = (
         ask="Lay out the first number in strips. Can you hand over these pieces? What must you do first?",
         source=Source("same rule as 0 - N = N (Brown & Burton 1978)"),
         example=Example("4 - 1 3/8", "2 5/8", "3 3/8"),
-        bends=Bend(REGROUP_FIRST.key, "unit_by_unit"),
         attempt=_bent(no_pieces_on_top, regroup=nothing, unit_by_unit=apart(less, second_if_none)),
     ),
     Pattern(
@@ -45,7 +45,6 @@ WHOLE_ON_TOP = (
             "1101-1102",
         ),
         example=Example("4 - 1 3/8", "2 5/8", "3 5/8"),
-        bends=Bend(REGROUP_FIRST.key, "regroup"),
         attempt=_bent(no_pieces_on_top, regroup=regroups(keeps_the_unit)),
     ),
     Pattern(
@@ -63,7 +62,6 @@ WHOLE_ON_TOP = (
             "the IES practice guide (2010), rec. 3, gives 4 - 3/8 turned into 4/8 - 3/8 (memory)",
         ),
         example=Example("4 - 3/8", "3 5/8", "1/8"),
-        bends=Bend(TO_FRACTIONS.key, "change"),
         attempt=on_like_parts(
             bent(TO_FRACTIONS, {"change": converts(whole_as_pieces)}), fraction_from_whole, taken=True
         ),
@@ -80,7 +78,6 @@ WHOLE_ON_TOP = (
         "away?",
         source=COMMON,
         example=Example("4 - 3/8", "3 5/8", "4 5/8"),
-        bends=Bend(REGROUP_FIRST.key, "regroup"),
         attempt=_bent(fraction_from_whole, regroup=regroups(keeps_the_unit)),
     ),
 )

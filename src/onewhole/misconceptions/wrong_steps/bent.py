@@ -1,17 +1,17 @@
-"""A strategy with steps replaced, run on a problem: what most patterns are."""
+"""A strategy with steps replaced, run on a problem: what many patterns are."""
 
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished
-from onewhole.misconceptions.pair import Pair, like_parts
+from onewhole.misconceptions.bend import Bend, BentTry
+from onewhole.misconceptions.pair import Pair, like_parts, renamed_parts
 from onewhole.misconceptions.wrong_steps.apart import unit_from_unit
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.writing import as_it_comes
 from onewhole.statements.statement import Statement
 from onewhole.working.bench import Bench
 from onewhole.working.strategy import Strategy
-
-Try = Callable[[Statement], Attempt | None]
 
 #: Whether a pattern applies to two numbers on one ladder.
 When = Callable[[Bench], bool]
@@ -29,24 +29,36 @@ def no_other(_: Bench) -> tuple[Outcome, ...]:
 _AS_A_CHILD = {"unit_by_unit": unit_from_unit, "usual_form": as_it_comes}
 
 
-def bent(strategy: Strategy, steps: Mapping[str, Act]) -> Strategy:
-    """Return a strategy with some steps replaced.
+@dataclass(frozen=True, slots=True)
+class Bent:
+    """A strategy as it runs with some steps replaced, and which steps of the taught one those are."""
 
-    own = {key: act for key, act in _AS_A_CHILD.items() if key in known}
-    for key, act in (own | dict(steps)).items():
+    runs: Strategy
+    bends: Bend
+
+    def attempt(self, pair: Pair, bench: Bench, also: tuple[Outcome, ...] = ()) -> Attempt:
+        """Work a pair."""
+        return finished(pair.asked, self.runs.run(bench), also)
+
+
+def bent(taught: Strategy, steps: Mapping[str, Act]) -> Bent:
+    """Return a strategy with some steps replaced; KeyError when it has no step of such a name.
+
+    A step that is replaced by itself is not bent.
+
+    >>> from onewhole.misconceptions.wrong_steps.regrouping import nothing
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> bent(REGROUP_FIRST, {"regroup": nothing}).bends.steps
+    ('regroup',)
     """
-    known = {step.key for step in strategy.steps}
-    for key, act in {**{key: act for key, act in _AS_A_CHILD.items() if key in known}, **steps}.items():
-        strategy = strategy.with_step(key, act)
-    return strategy
+    own = {step.key: step.act for step in taught.steps}
+    runs = taught
+    for key, act in {**{key: act for key, act in _AS_A_CHILD.items() if key in own}, **steps}.items():
+        runs = runs.with_step(key, act)
+    return Bent(runs, Bend(taught.key, tuple([key for key in own if steps.get(key, own[key]) != own[key]])))
 
 
-def run(pair: Pair, bench: Bench, strategy: Strategy, also: tuple[Outcome, ...] = ()) -> Attempt:
-    """Work a pair by a bent strategy."""
-    return finished(pair.asked, strategy.run(bench), also)
-
-
-def on_like_parts(strategy: Strategy, when: When, *, taken: bool, also: Also = no_other) -> Try:
+def on_like_parts(strategy: Bent, when: When, *, taken: bool, also: Also = no_other) -> BentTry:
     """Return the attempt at a sum or difference with like denominators by a bent strategy."""
 
     def attempt(statement: Statement) -> Attempt | None:
@@ -54,6 +66,19 @@ def on_like_parts(strategy: Strategy, when: When, *, taken: bool, also: Also = n
         if found is None or not when(found[1]):
             return None
         pair, bench = found
-        return run(pair, bench, strategy, also(bench))
+        return strategy.attempt(pair, bench, also(bench))
 
-    return attempt
+    return BentTry(strategy.bends, attempt)
+
+
+def on_parts(strategy: Bent, when: When, *, taken: bool) -> BentTry:
+    """Return the attempt at a sum or difference by a bent strategy; unlike denominators are renamed first.
+
+    The renaming is right, so that the false line is the one that the bent step writes.
+    """
+
+    def renamed(statement: Statement) -> Attempt | None:
+        found = renamed_parts(statement, taken=taken)
+        return strategy.attempt(*found) if found is not None and when(found[1]) else None
+
+    return on_like_parts(strategy, when, taken=taken).also(renamed)

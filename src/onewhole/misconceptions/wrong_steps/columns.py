@@ -7,9 +7,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, finished, written, wrongly
+from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import pair_of
 from onewhole.misconceptions.wrong_steps.apart import unit_from_unit
-from onewhole.misconceptions.wrong_steps.bent import Try
 from onewhole.number.ladder import Ladder, Style, joined
 from onewhole.number.quantity import Quantity, trimmed, usual
 from onewhole.statements.expression import plus

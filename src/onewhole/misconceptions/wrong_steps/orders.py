@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from onewhole.misconceptions.attempt import Attempt
-from onewhole.misconceptions.wrong_steps.bent import Try
+from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.wrong_steps.cutting import Parts, of_two
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole

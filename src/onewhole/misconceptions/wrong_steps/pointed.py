@@ -4,9 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt, finished, written, wrongly
+from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import Pair, pair_of
 from onewhole.misconceptions.wrong_steps.apart import apart, smaller_from_larger
-from onewhole.misconceptions.wrong_steps.bent import Try
+from onewhole.number.factors import simplest
 from onewhole.number.ladder import Style, decimal, joined
 from onewhole.number.quantity import Quantity, usual, whole
 from onewhole.statements.expression import Expression, minus, plus
@@ -15,6 +16,10 @@ from onewhole.working.bench import Bench
 from onewhole.working.line import Line
 
 TEN = 10
+
+#: Denominators of places after the point; every fraction with an end after three places divides the last.
+_PLACES = (10, 100, 1000)
+_LONGEST = _PLACES[-1]
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +109,7 @@ def nothing_carried_over_the_point(
 def lined_up_on_the_right(pair: Pair, first: Pointed, second: Pointed) -> tuple[Expression, Quantity] | None:
     """Work the digits as whole numbers, right under right, and put the point back."""
     after = max(len(first.digits), len(second.digits))
-    if len(first.digits) == len(second.digits) or (not pair.taken and first.digits and second.digits):
+    if len(first.digits) == len(second.digits):
         return None
     one, other = (int(f"{number.wholes}{number.digits}") for number in (first, second))
     total = one - other if pair.taken else one + other
@@ -152,7 +157,11 @@ def larger_less_smaller(pair: Pair, _: Pointed, __: Pointed) -> tuple[Expression
 
 
 def fraction_as_decimal(write: Callable[[int, int], Quantity]) -> Try:
-    """Return the attempt at writing one fraction as a decimal, from numerator and denominator."""
+    """Return the attempt at writing one fraction below a whole as a decimal, from numerator and denominator.
+
+    A fraction of a whole or more is asked for as a mixed number, and one that can be simplified in fewer
+    pieces: there a decimal is no other way to write it, unless the pieces are tenths or hundredths.
+    """
 
     def attempt(statement: Statement) -> Attempt | None:
         if not isinstance(statement, Question) or not isinstance(statement.asked, Quantity):
@@ -160,10 +169,20 @@ def fraction_as_decimal(write: Callable[[int, int], Quantity]) -> Try:
         fraction = statement.asked
         if fraction.ladder.style is not Style.MIXED or fraction.counts[0] is not None:
             return None
-        decimal_ = write(fraction.amounts[1], fraction.ladder.denominator)
+        top, bottom = fraction.amounts[1], fraction.ladder.denominator
+        if not _written_as_a_decimal(top, bottom):
+            return None
+        decimal_ = write(top, bottom)
         return Attempt((Line(fraction), Line(decimal_)), decimal_)
 
     return attempt
+
+
+def _written_as_a_decimal(top: int, bottom: int) -> bool:
+    """Say whether a decimal is the other way to write a fraction."""
+    if not 0 < top < bottom:
+        return False
+    return bottom in _PLACES or (simplest(top, bottom) == (top, bottom) and _LONGEST % bottom == 0)
 
 
 def around_the_point(top: int, bottom: int) -> Quantity:

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt
-from onewhole.misconceptions.wrong_steps.bent import Try
+from onewhole.misconceptions.bend import Try
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import Expression, Over, Times, minus, plus, value

@@ -1,8 +1,8 @@
 """Unlike denominators: the pieces are never made the same size, or are made so wrongly."""
 
 from onewhole.misconceptions.attempt import Attempt, finished, written, wrongly
+from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import unlike_parts
-from onewhole.misconceptions.wrong_steps.bent import Try
 from onewhole.misconceptions.wrong_steps.cutting import Make, Parts, cut_anew, of_two
 from onewhole.misconceptions.wrong_steps.writing import as_it_comes
 from onewhole.number.factors import common_denominator

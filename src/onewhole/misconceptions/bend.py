@@ -1,0 +1,39 @@
+"""Which steps of a taught strategy a pattern bends: told by what runs, and never declared beside it."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from onewhole.misconceptions.attempt import Attempt
+from onewhole.statements.statement import Statement
+
+#: What works a problem wrongly; None where a pattern does not apply.
+Try = Callable[[Statement], Attempt | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Bend:
+    """A taught strategy by its key, and the keys of its steps that are left out or done in another way."""
+
+    strategy: str
+    steps: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BentTry:
+    """A problem worked by a bent strategy, which says what it bends."""
+
+    bends: Bend
+    attempt: Try
+
+    def __call__(self, statement: Statement) -> Attempt | None:
+        """Work a problem wrongly, or return None where that cannot be."""
+        return self.attempt(statement)
+
+    def also(self, other: Try) -> "BentTry":
+        """Return the same, and where it does not apply the other attempt, which bends no strategy."""
+
+        def attempt(statement: Statement) -> Attempt | None:
+            tried = self.attempt(statement)
+            return other(statement) if tried is None else tried
+
+        return BentTry(self.bends, attempt)
