@@ -5,6 +5,9 @@ import os
 import pytest
 from hypothesis import settings
 
+# What fails in a helper says what it found, as a test does.
+pytest.register_assert_rewrite("tests.kit")
+
 # `ci` tries the same examples each time, so that a red build is red on every machine. To look for new ones:
 # pytest --hypothesis-profile=explore
 settings.register_profile("ci", derandomize=True, max_examples=100, deadline=None)

@@ -3,9 +3,13 @@
 from collections.abc import Iterator
 
 import pytest
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, expect
 
 from tests.kit.browsers import chromium
+from tests.kit.waiting import GIVE_UP
+
+# What a page is expected to show, it may show late on a busy machine.
+expect.set_options(timeout=GIVE_UP * 1000)
 
 
 @pytest.fixture(scope="module")

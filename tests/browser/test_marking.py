@@ -3,6 +3,7 @@
 import os
 import time
 from collections.abc import Iterator
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -10,7 +11,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.marking.grid import cell_history
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
-from tests.kit.doors import Served, served
+from tests.kit.doors import NOW, Served, served
 from tests.kit.marking_window import (
     PROBLEMS,
     PUPILS,
@@ -77,7 +78,6 @@ def test_every_key_shows_its_verdict_before_it_is_kept(door: Served, page: Page)
     for key in "4 7/8":
         page.keyboard.press(key)
         expect(page.locator("#verdict .words")).not_to_have_text("")
-        page.wait_for_timeout(100)
         seen.append(
             (page.locator("#verdict .sign").inner_text(), page.locator("#verdict .words").inner_text())
         )
@@ -149,13 +149,10 @@ def test_escape_and_undo_bring_back_what_was(door: Served, page: Page) -> None:
 def test_the_predicted_answer_is_one_key_away(door: Served, page: Page) -> None:
     """A star brings what the likeliest pattern would write, the next star the next; plus the right answer."""
     cell_of(page, 1, 7).focus()
-    found = []
-    for _ in range(2):
+    for foretold in ("5 1/8", "5 7/8"):
         page.keyboard.press("*")
+        expect(cell_of(page, 1, 7)).to_have_value(foretold)
         expect(page.locator("#verdict .words")).to_contain_text("would write it")
-        page.wait_for_timeout(200)
-        found.append(cell_of(page, 1, 7).input_value())
-    assert found == ["5 1/8", "5 7/8"]
     page.keyboard.press("Enter")
     page.keyboard.press("*")
     expect(page.locator("#verdict .words")).to_contain_text("A02")
@@ -228,14 +225,18 @@ def test_what_cannot_be_read_stays_as_typed_and_is_read_as_the_teacher_says(door
 def test_no_rule_of_axe_is_broken(door: Served, browser: Browser, size: tuple[int, int]) -> None:
     """Empty, with every verdict, and with all that opens open; nothing runs off the page."""
     with window(browser, door.address, size) as page:
+        page.clock.install(time=NOW)
         open_grid(page, door.base)
         assert broken_rules(page) == []
+        page.clock.pause_at(NOW + timedelta(hours=1))
         for text in ("3 3/6", "21/6", "9", "-", "smudge", "<script>alert(1)</script>"):
             page.keyboard.type(f"{text}\n")
         page.keyboard.press("?")
         page.locator("#more summary").click()
         all_kept(page)
-        page.wait_for_timeout(700)
+        with page.expect_response("**/written/**"):
+            page.clock.run_for(1000)
+        page.clock.resume()
         assert broken_rules(page) == []
         assert not runs_off(page)
         page.reload()

@@ -28,6 +28,16 @@ from onewhole.web.serving import serve
 path, port = Path(sys.argv[1]), int(sys.argv[2])
 serve(path, port=port, now=lambda: datetime.now(UTC), told=lambda at: print(at, flush=True))
 """
+#: The first answer of each address ends before its end.
+BREAKS_OFF = """
+const own = Response.prototype.json, broken = new Set();
+Response.prototype.json = function () {
+  if (broken.has(this.url)) return own.call(this);
+  broken.add(this.url);
+  return Promise.reject(new TypeError("Failed to fetch"));
+};
+null;
+"""
 
 
 @pytest.fixture
@@ -116,6 +126,17 @@ def test_what_shows_as_kept_outlives_a_killed_program(tmp_path: Path, browser: B
             stands = [text for row in texts_on_disk(book) for text in row if text]
             assert stands == [*typed, "last"]
     book.close()
+
+
+def test_an_answer_of_the_program_that_breaks_off_is_no_answer(door: Served, page: Page) -> None:
+    """The program ends while it answers: what was typed is sent again, and verdicts go on."""
+    page.evaluate(BREAKS_OFF)
+    page.keyboard.type("3 3/6\n")
+    expect(page.locator("#unkept")).to_contain_text("The program does not answer.")
+    all_kept(page)
+    assert texts_on_disk(door.door.books["mine"])[0][0] == "3 3/6"
+    page.keyboard.type("9")
+    expect(page.locator("#verdict .words")).to_contain_text("nine: not right")
 
 
 def test_the_next_page_waits_for_the_last_cell(door: Served, page: Page) -> None:

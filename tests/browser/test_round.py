@@ -140,10 +140,10 @@ def mark_the_papers(page: Page) -> None:
 def regroup(page: Page) -> None:
     """Look whom to see first, move a pupil, make the pages, and go back to the Week."""
     go(page, "Tomorrow")
-    expect(page.locator("#tomorrow")).to_contain_text("See first", timeout=30_000)
+    expect(page.locator("#tomorrow")).to_contain_text("See first")
     keeps_the_rules(page)
     go(page, "Make the pages to print")
-    expect(page.get_by_role("link", name="Look at it")).to_be_visible(timeout=60_000)
+    expect(page.get_by_role("link", name="Look at it")).to_be_visible()
     keeps_the_rules(page)
     go(page, "Look at it")
     expect(page.locator("#paper")).to_contain_text("Made from the answers")

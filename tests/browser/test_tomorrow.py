@@ -104,7 +104,7 @@ def test_evidence_opens_from_the_reason(page: Page) -> None:
 def test_the_pages_are_made_and_come_as_pdf(page: Page) -> None:
     """Progress is shown on its own page; back on this one every page is a link to a PDF."""
     page.get_by_role("button", name="Make the pages to print").click()
-    page.get_by_role("link", name="Look at it").click(timeout=30_000)
+    page.get_by_role("link", name="Look at it").click()
     links = page.locator(".printed a")
     expect(links.first).to_have_text("Morning page")
     assert links.count() >= 4

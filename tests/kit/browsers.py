@@ -9,6 +9,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, sync_playwright
 
+from tests.kit.waiting import until as waited_until
+
 CHROMIUM = shutil.which("chromium")
 FLAGS = (
     "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
@@ -56,6 +58,11 @@ def window(
     yield page
     context.close()
     assert [one for one in wrong if not any(text in one for text in forgives)] == []
+
+
+def until(page: Page, holds: str) -> None:
+    """Wait until something holds on the page; the page's policy lets no test wait inside of it."""
+    waited_until(lambda: bool(page.evaluate(holds)), holds)
 
 
 def settled(page: Page) -> None:

@@ -33,7 +33,7 @@ def cell_of(page: Page, pupil: int, problem: int) -> Locator:
 
 def all_kept(page: Page) -> None:
     """Wait until nothing waits any more."""
-    expect(page.locator("td:is([data-state=waiting], [data-state=failed])")).to_have_count(0, timeout=30_000)
+    expect(page.locator("td:is([data-state=waiting], [data-state=failed])")).to_have_count(0)
 
 
 def texts_on_disk(book: Store) -> list[list[str]]:

@@ -44,7 +44,7 @@ async def _ask(app: ASGIApp, scope: Scope, body: list[bytes], *, ends: bool) -> 
             part = body.pop(0)
             return {"type": "http.request", "body": part, "more_body": bool(body) or not ends}
         if not ends:
-            await asyncio.sleep(3600)
+            await asyncio.Event().wait()
         return {"type": "http.request", "body": b"", "more_body": False}
 
     async def send(message: Message) -> None:

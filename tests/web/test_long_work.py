@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from threading import Event
-from time import sleep
 
 import pytest
 
@@ -10,6 +9,7 @@ from onewhole.errors import InputError
 from onewhole.web.long_work import Draft, Outcome, Progress, Work, Works
 from tests.kit.busy import busy
 from tests.kit.doors import Ticks
+from tests.kit.waiting import until
 
 HOME = "/mine/1/page"
 
@@ -35,8 +35,7 @@ def done(_progress: Progress) -> Outcome:
 
 def over(works: Works, work: Work) -> Work:
     """Return work when it has ended."""
-    while not works[work.name].ended:
-        sleep(0.005)
+    until(lambda: works[work.name].ended, "the end of the work")
     return works[work.name]
 
 
@@ -106,12 +105,10 @@ def test_what_is_made_ready_is_not_told_and_not_made_twice_at_once(works: Works)
     works.meanwhile("board", run)
     assert works.under_way() == ()
     held.set()
-    while works.readying():
-        sleep(0.005)
+    until(lambda: not works.readying(), "the board")
     assert made == ["board"]
     works.meanwhile("board", run)
-    while len(made) < 2:
-        sleep(0.005)
+    until(lambda: len(made) == 2, "the second board")
     works.close()
     works.meanwhile("board", run)
     assert made == ["board", "board"]

@@ -4,7 +4,6 @@ import json
 from collections.abc import Iterator
 from io import BytesIO
 from pathlib import Path
-from time import sleep
 
 import pikepdf
 import pytest
@@ -14,6 +13,7 @@ from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.store.sheets import newest_sheets
 from tests.kit.busy import busy
 from tests.kit.doors import NOW, Opened, opened
+from tests.kit.waiting import until
 
 AT = "/mine/1/page"
 TWINS = "title: Kites\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6"
@@ -150,11 +150,12 @@ def made(door: Opened, **fields: str) -> dict[str, str]:
 
 def over(door: Opened, work: str) -> dict[str, str]:
     """Return what is told of work that has ended."""
-    while True:
-        told: dict[str, str] = json.loads(door.get(f"/under-way/{work}/now").text)
-        if told["ended"]:
-            return told
-        sleep(0.05)
+
+    def told() -> dict[str, str] | None:
+        now: dict[str, str] = json.loads(door.get(f"/under-way/{work}/now").text)
+        return now if now["ended"] else None
+
+    return until(told, "the end of the work")
 
 
 def asked(typed: str) -> list[str]:

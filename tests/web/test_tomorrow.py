@@ -1,6 +1,5 @@
 """The Tomorrow page, asked without a browser: moves, findings set aside, pages on paper, refusals."""
 
-import time
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -12,6 +11,7 @@ from onewhole.desk.tomorrow.morning import morning
 from onewhole.store.classes import name_pupil
 from tests.kit.club import DAY, NOW, TYPED, small_club
 from tests.kit.doors import Opened, opened
+from tests.kit.waiting import until
 
 PLACE = "/mine/1/night/2/tomorrow"
 
@@ -27,12 +27,12 @@ def door(tmp_path: Path) -> Iterator[Opened]:
 
 def ended(door: Opened, work: str) -> str:
     """Wait until long work is over and return its page."""
-    for _ in range(200):
-        page = door.get(work).text
-        if "<progress" not in page:
-            return page
-        time.sleep(0.05)
-    pytest.fail("the work does not end")
+
+    def page() -> str:
+        now = door.get(work).text
+        return "" if "<progress" in now else now
+
+    return until(page, "the end of the work")
 
 
 def test_the_page_tells_groups_evidence_and_the_caution(door: Opened) -> None:

@@ -1,6 +1,5 @@
 """Week, asked without a browser."""
 
-import time
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -11,6 +10,7 @@ from onewhole.desk.classes.marked_nights import leaves
 from onewhole.desk.classes.week import Step, week
 from tests.kit.doors import Opened
 from tests.kit.rounds import lived_in
+from tests.kit.waiting import until
 
 
 @pytest.fixture
@@ -64,10 +64,7 @@ def test_nights_are_read_by_a_button_and_counted_then(club: Opened) -> None:
     """The page says how many are not read; the reading is long work and leads back."""
     assert "The answers of 9 nights are not read yet" in club.get("/mine/1/week").text
     work = club.post("/mine/1/read", pupil="K05").goes
-    for _ in range(200):
-        if "<progress" not in club.get(work).text:
-            break
-        time.sleep(0.05)
+    until(lambda: "<progress" not in club.get(work).text, "the end of the reading")
     assert "/mine/1/pupil/K05" in club.get(work).text
     assert leaves(club.door.books["mine"], 1).missing == ()
     assert "not read yet" not in club.get("/mine/1/week").text

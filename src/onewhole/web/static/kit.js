@@ -82,6 +82,21 @@ export function refusal(error) {
 }
 
 /**
+ * Return what comes of an answer; where none comes, or it breaks off in the middle, that is refused with status 0.
+ * @template T
+ * @param {Promise<T>} coming
+ * @returns {Promise<T>}
+ */
+async function whole(coming) {
+  try {
+    return await coming;
+  } catch (error) {
+    if (error instanceof Error && error.name === "AbortError") throw error;
+    throw new Refused(0, { refused: "The program does not answer.", remedy: "See that it still runs; what shows as kept is kept." });
+  }
+}
+
+/**
  * Send to an address of ours and return its answer. `fields` make it a POST. Raises Refused.
  * @param {string} address
  * @param {Fields | null} [fields]
@@ -96,16 +111,10 @@ export async function send(address, fields = null, how = {}) {
     headers["X-Seal"] = seal();
     body = fields instanceof FormData ? fields : new URLSearchParams(fields);
   }
-  let answer;
-  try {
-    answer = await fetch(address, { ...how, method: fields ? "POST" : "GET", headers, body, credentials: "same-origin" });
-  } catch (error) {
-    if (error instanceof Error && error.name === "AbortError") throw error;
-    throw new Refused(0, { refused: "The program does not answer.", remedy: "See that it still runs; what shows as kept is kept." });
-  }
+  const answer = await whole(fetch(address, { ...how, method: fields ? "POST" : "GET", headers, body, credentials: "same-origin" }));
   if (answer.ok) return answer;
   const isJson = answer.headers.get("content-type")?.includes("json");
-  throw new Refused(answer.status, isJson ? await answer.json() : { refused: await answer.text() });
+  throw new Refused(answer.status, isJson ? await whole(answer.json()) : { refused: await whole(answer.text()) });
 }
 
 /**
@@ -116,7 +125,7 @@ export async function send(address, fields = null, how = {}) {
  * @returns {Promise<any>}
  */
 export async function ask(address, fields = null, how = {}) {
-  return (await send(address, fields, how)).json();
+  return whole((await send(address, fields, how)).json());
 }
 
 /**
