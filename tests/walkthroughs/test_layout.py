@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from onewhole.errors import Fault
+from onewhole.notations.row import Sign, row
 from onewhole.number.quantity import whole
 from onewhole.pictures.scene import Scene
 from onewhole.statements.expression import plus
@@ -192,11 +193,26 @@ def test_words_go_on_to_further_lines() -> None:
     assert place_of(placed).height > ASIDE * ROW / LIGHTER
 
 
+def test_a_long_formula_goes_on_in_rows() -> None:
+    """Eleven numbers stand in rows; each row begins with a sign, and no bit is lost or written twice."""
+    long = Write("problem", read_expression(" + ".join(["123 45/100"] * 11)), label="7")
+    placed, _ = [
+        act for act in acts_of(laid_out(script_of(long, Draw(SCENE)))) if isinstance(act, Write | Draw)
+    ]
+    assert isinstance(placed, Write)
+    assert not isinstance(placed.content, str)
+    assert len(placed.rows) > 1
+    assert all(each[0] is Sign.PLUS for each in placed.rows[1:])
+    assert tuple(bit for each in placed.rows for bit in each) == row(placed.content)
+    assert place_of(placed).height >= len(placed.rows) * ORDINARY * SMALLEST * ROW
+
+
 def test_a_line_too_long_is_refused() -> None:
-    """It is refused with the problem's number and what to do, never cut."""
-    long = Write("problem", read_expression(" + ".join(["123 45/100"] * 11)))
+    """More than a board holds is refused with the problem's number and what to do, never cut."""
+    long = Write("problem", read_expression(" + ".join(["1 3/4"] * 220)))
     with pytest.raises(BoardError) as caught:
         laid_out(script_of(long, label="7"))
+    assert caught.value.chapter == "7"
     assert str(caught.value) == (
         "a line is too long for the board (problem 7). "
         "Take smaller numbers or fewer steps for this problem, or leave it out of the film."

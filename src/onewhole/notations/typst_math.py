@@ -7,7 +7,8 @@ The page library (``look/formula.typ`` in the room of the writers) takes ``{"mat
 
 from typing import assert_never
 
-from onewhole.notations.row import Number, Part, Piece, Sign, Writable, row
+from onewhole.notations.folding import Bit, Row
+from onewhole.notations.row import Number, Part, Sign, Writable, row
 from onewhole.notations.text import digits, text
 from onewhole.notations.words import in_digits
 from onewhole.number.impossible import Impossible
@@ -32,14 +33,27 @@ def typst_math(thing: Writable) -> str:
     >>> typst_math(read_statement("(44 - 23)/6"))
     'frac(44 \N{MINUS SIGN} 23, 6)'
     """
-    spelt = " ".join(_piece(piece) for piece in row(thing))
+    return typst_row(row(thing))
+
+
+def typst_row(bits: Row) -> str:
+    """Write one row of a line that was folded, in Typst math; a sign that begins it keeps its distance.
+
+    >>> typst_row((Sign.PLUS, "3 hundreds"))
+    '+ med "3 hundreds"'
+    """
+    spelt = " ".join(_piece(bit) for bit in bits)
+    if isinstance(bits[0], Sign) and bits[0] in {Sign.PLUS, Sign.MINUS}:
+        spelt = f"{spelt[0]} med{spelt[1:]}"
     return spelt.replace("( ", "(").replace(" )", ")")
 
 
-def _piece(piece: Piece) -> str:
+def _piece(piece: Bit) -> str:
     match piece:
         case Sign():
             return _SIGNS.get(piece, piece.value)
+        case str():
+            return f'"{piece}"'
         case Over(above, below):
             return f"frac({typst_math(above)}, {typst_math(below)})"
         case _:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
+from onewhole.notations.folding import Row
 from onewhole.notations.row import Writable
 from onewhole.pictures.scene import Scene
 
@@ -42,7 +43,8 @@ class Write:
     """Write a line on the board: mathematics or plain words. ``place`` is None until the board is laid out.
 
     ``leads`` writes an equals sign before it; ``aside`` writes it lighter and smaller; ``label`` is the
-    problem's number. ``name`` tells it from everything else on its board.
+    problem's number. ``name`` tells it from everything else on its board. ``rows`` are its rows where the
+    layout folded a formula that is too long for one, and empty otherwise.
     """
 
     name: str
@@ -52,6 +54,7 @@ class Write:
     aside: bool = False
     heading: bool = False
     place: Place | None = None
+    rows: tuple[Row, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

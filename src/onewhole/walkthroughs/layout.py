@@ -5,9 +5,11 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from onewhole.errors import Fault, InputError
+from onewhole.notations.folding import Row, folded
+from onewhole.notations.row import Writable
 from onewhole.pictures.scene import Scene
 from onewhole.walkthroughs.cue import Act, Chapter, Draw, Fresh, Place, Script, Strike, Write
-from onewhole.walkthroughs.measure import NEXT_LINE, ROW, before, width, word_width
+from onewhole.walkthroughs.measure import NEXT_LINE, ROW, before, bit_width, width, word_width
 
 #: The name of the line that is written again at the top when a problem gets a fresh board.
 PROBLEM = "problem"
@@ -23,12 +25,14 @@ ORDINARY, ASIDE, HEADING = 60, 46, 64
 LIGHTER = Fraction(4, 5)
 #: No line is made smaller than this.
 SMALLEST = Fraction(3, 5)
-#: Words go on to so many lines.
+#: Lines are written smaller, down to the smallest size, rather than go on to more rows than this.
 MOST_LINES = 3
 
 
 class BoardError(InputError):
-    """A line is too long for the board at any size that can be read."""
+    """A line is too long for the board at any size that can be read; ``chapter`` is its problem."""
+
+    chapter: str = ""
 
 
 def laid_out(script: Script) -> Script:
@@ -38,7 +42,8 @@ def laid_out(script: Script) -> Script:
     the whole width. Every chapter starts on a fresh board. Where the next line does not fit under the last,
     the board is wiped, the problem is written again small at the top and the picture shown again. A line that
     was wiped is written again before it is struck out. A formula that is too wide is written smaller, down to
-    60 %; words go on to further lines. Raises BoardError for a line that is too long all the same.
+    60 %, or goes on in further rows, broken before a sign; words go on to further lines. Raises BoardError,
+    which tells the chapter, for a line that fills more than a whole board.
 
     >>> from onewhole.walkthroughs.cue import Cue, Role
     >>> cue = Cue(Role.PROBLEM, (), (Write("problem", "Kites"), Write("next", "Tails")))
@@ -54,7 +59,7 @@ def laid_out(script: Script) -> Script:
 
 def _chapter(chapter: Chapter, *, begun: bool) -> Chapter:
     acts = [act for cue in chapter.cues for act in cue.acts]
-    board = _Board(chapter.label or chapter.title, _with_picture(acts))
+    board = _Board(chapter.label or chapter.title, chapter.label, _with_picture(acts))
     wiped = bool(acts) and isinstance(acts[0], Fresh)
     cues = []
     for at, cue in enumerate(chapter.cues):
@@ -76,11 +81,21 @@ def _with_picture(acts: list[Act]) -> list[bool]:
     return found
 
 
+@dataclass(frozen=True, slots=True)
+class _Size:
+    """What a line takes: width and height of its place, and its rows where it is folded."""
+
+    wide: int
+    high: int
+    rows: tuple[Row, ...] = ()
+
+
 @dataclass(slots=True)
 class _Board:
     """What stands on the board while a chapter is laid out."""
 
     where: str
+    label: str
     pictures: list[bool]
     board: int = 0
     y: int = TOP
@@ -118,60 +133,73 @@ class _Board:
         self.written[write.name] = write
         if write.name == PROBLEM:
             self.problem = write
-        wide, high = self._size(write)
+        size = self._size(write)
         made: list[Act] = []
-        if self.y + high > BOTTOM:
+        if self.y + size.high > BOTTOM:
             made = self._fresh(write)
-        if self.y + high > BOTTOM:
+        if self.y + size.high > BOTTOM:
             raise self._too_long()
-        return [*made, self._place(write, wide, high)]
+        return [*made, self._place(write, size)]
 
     def _fresh(self, coming: Write) -> list[Act]:
         """Wipe the board; write the problem again small, and show the picture again."""
         made: list[Act] = [Fresh()]
         self._wipe()
         if self.problem is not None and coming.name != PROBLEM:
-            wide, high = self._size(self.problem, SMALLEST)
-            made.append(self._place(self.problem, wide, high))
+            made.append(self._place(self.problem, self._size(self.problem, SMALLEST)))
         if self.drawn is not None:
             made.append(self.drawn)
         return made
 
-    def _place(self, write: Write, wide: int, high: int) -> Write:
-        place = Place(LEFT, self.y, wide, high)
-        self.y += high + BETWEEN
+    def _place(self, write: Write, size: _Size) -> Write:
+        place = Place(LEFT, self.y, size.wide, size.high)
+        self.y += size.high + BETWEEN
         self.standing.add(write.name)
-        return replace(write, place=place)
+        return replace(write, place=place, rows=size.rows)
 
-    def _size(self, write: Write, largest: Fraction = Fraction(1)) -> tuple[int, int]:
-        """Return the width and height of a line's place."""
+    def _size(self, write: Write, largest: Fraction = Fraction(1)) -> _Size:
+        """Return the width and height of a line's place, and its rows where it is folded."""
         room = (BESIDE_PICTURE if self.pictures[self.board] else RIGHT) - LEFT
         full = Fraction(HEADING if write.heading else ASIDE if write.aside else ORDINARY)
         size = full * largest
         needs = width(write, size)
         if needs <= room:
-            return needs, _height(write, size)
+            return _Size(needs, _height(write, size))
         if isinstance(write.content, str):
             return self._words(write, room, size)
         smaller = size * Fraction(room, needs)
-        if smaller < full * SMALLEST:
-            raise self._too_long()
-        return room, _height(write, smaller)
+        if smaller >= full * SMALLEST:
+            return _Size(room, _height(write, smaller))
+        return self._folded(write, write.content, room, [s for s in _sizes(full) if s <= size])
 
-    def _words(self, write: Write, room: int, size: Fraction) -> tuple[int, int]:
-        for percent in (100, 80, 60):
-            smaller = size * Fraction(percent, 100)
+    def _folded(self, write: Write, content: Writable, room: int, sizes: list[Fraction]) -> _Size:
+        """Fold a formula into rows: as large as three rows hold it, else as small as can be read."""
+        for size in sizes:
+            rows = folded(content, math.floor(1000 * room / size - before(write)), bit_width)
+            if rows is not None and (len(rows) <= MOST_LINES or size == sizes[-1]):
+                return _Size(room, _height(write, size * len(rows)), rows)
+        raise self._too_long()
+
+    def _words(self, write: Write, room: int, size: Fraction) -> _Size:
+        for smaller in _sizes(size):
             lines = _lines(write, Fraction(1000 * room) / smaller)
-            if lines is not None and lines <= MOST_LINES:
-                return room, max(_height(write, smaller), math.ceil(smaller * NEXT_LINE * lines))
+            if lines is not None and (lines <= MOST_LINES or smaller == size * SMALLEST):
+                return _Size(room, max(_height(write, smaller), math.ceil(smaller * NEXT_LINE * lines)))
         raise self._too_long()
 
     def _too_long(self) -> BoardError:
-        return BoardError(
+        found = BoardError(
             "a line is too long for the board",
             where=f"problem {self.where}",
             remedy="Take smaller numbers or fewer steps for this problem, or leave it out of the film.",
         )
+        found.chapter = self.label
+        return found
+
+
+def _sizes(full: Fraction) -> list[Fraction]:
+    """Return the sizes that are tried, the largest first."""
+    return [full, full * Fraction(4, 5), full * SMALLEST]
 
 
 def _height(write: Write, size: Fraction) -> int:

@@ -4,7 +4,8 @@ import math
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.notations.row import Part, Piece, Sign, Writable, row
+from onewhole.notations.folding import Bit
+from onewhole.notations.row import Part, Sign, Writable, row
 from onewhole.notations.text import digits, text
 from onewhole.notations.words import in_digits
 from onewhole.number.impossible import Impossible
@@ -75,10 +76,11 @@ def formula_width(thing: Writable) -> int:
     >>> formula_width(read_expression("12/345")) == formula_width(read_expression("345/12"))
     True
     """
-    return sum(_piece(piece) for piece in row(thing))
+    return sum(bit_width(piece) for piece in row(thing))
 
 
-def _piece(piece: Piece) -> int:
+def bit_width(piece: Bit) -> int:
+    """Return how wide one bit of a formula is at most with the space round it, as `formula_width` does."""
     match piece:
         case Sign.OPEN | Sign.CLOSE:
             return _BRACKET
@@ -86,6 +88,8 @@ def _piece(piece: Piece) -> int:
             return _RING
         case Sign():
             return _SIGN
+        case str():
+            return word_width(f" {piece}")
         case Over(above, below):
             return max(formula_width(above), formula_width(below)) + _BAR
         case Gap(wholes, top, bottom):

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 
 from onewhole.errors import Fault
+from onewhole.notations.typst_math import typst_row
 from onewhole.walkthroughs.cue import Write
-from onewhole.writers.formula import formula
+from onewhole.writers.formula import Formula, formula
 from onewhole.writers.printed import Json, Printed
 
 SOURCE = '#import "/look/board.typ": board\n#board(json(bytes(sys.inputs.data)))'
@@ -27,13 +28,26 @@ def board(writes: Sequence[Write]) -> tuple[str, bytes]:
     return SOURCE, Printed("board", {"lines": [_line(write) for write in writes], "bleed": BLEED}).content
 
 
+def formula_rows(write: Write) -> tuple[Formula, ...]:
+    """Return the rows of a formula that was folded; the first carries the spoken words of all."""
+    assert not isinstance(write.content, str), "words are not folded by the layout"
+    whole = formula(write.content, leads=write.leads)
+    rows = [typst_row(row) for row in write.rows]
+    rows[0] = f"= {rows[0]}" if write.leads else rows[0]
+    return tuple({"math": math, "alt": "" if at else whole["alt"]} for at, math in enumerate(rows))
+
+
 def _line(write: Write) -> Json:
     if write.place is None:
         msg = "a line of the board has no place"
         raise Fault(msg, where=write.name)
-    said = write.content if isinstance(write.content, str) else formula(write.content, leads=write.leads)
+    said: Json = (
+        write.content if isinstance(write.content, str) else formula(write.content, leads=write.leads)
+    )
     if isinstance(said, str) and write.leads:
         said = f"= {said}"
+    if write.rows:
+        said = [dict(one) for one in formula_rows(write)]
     return {
         "says": said,
         "label": write.label,

@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import lru_cache
 from types import MappingProxyType
 
-from onewhole.desk.walkthrough.film import BROWSER, told
+from onewhole.desk.walkthrough.film import BROWSER, told, unfilmed
 from onewhole.desk.walkthrough.film_options import Choice, Offered, offered
 from onewhole.desk.walkthrough.film_plan import FilmPlan, plan_read, plan_text
 from onewhole.desk.walkthrough.lesson import refused
@@ -110,7 +110,8 @@ def _board(sheet: Sheet, plan: str) -> Board:
     read = plan_read(plan)
     _, timeline = told(sheet, read.wishes())
     parts = tuple(_part(chapter) for chapter in named_parts(timeline).chapters)
-    return Board(parts, timeline.length, refused(sheet, choices=read.choices))
+    notes = (*unfilmed(sheet, timeline), *refused(sheet, choices=read.choices))
+    return Board(parts, timeline.length, notes)
 
 
 @lru_cache(maxsize=8)

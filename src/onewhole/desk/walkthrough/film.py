@@ -1,7 +1,7 @@
 """Film a sheet: script, walkthrough for the browser, captions, chapters, transcript, film and poster."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from fractions import Fraction
 from pathlib import Path
@@ -27,6 +27,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.fitting import fitted
+from onewhole.walkthroughs.layout import BoardError
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.walkthroughs.timeline import Timeline
 from onewhole.writers.captions import chapters_vtt, srt, vtt
@@ -138,11 +139,33 @@ def film_sheet(
 
 
 def told(sheet: Sheet, wishes: Wishes) -> tuple[Script, Timeline]:
-    """Return a sheet's script and its film in time, before a voice is in it. Raises InputError."""
+    """Return a sheet's script and its film in time, before a voice is in it.
+
+    A problem with a line that no board holds is left out (see :func:`unfilmed`); the others are told as if
+    it were not on the page. Raises InputError, BoardError where no problem is left.
+    """
     asked = lesson(
         sheet, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake, choices=wishes.choices
     )
-    return fitted(asked, wishes.pace, wishes.minutes)
+    while True:
+        try:
+            return fitted(asked, wishes.pace, wishes.minutes)
+        except BoardError as error:
+            others = tuple(item for item in asked.items if item.label != error.chapter)
+            if not others or len(others) == len(asked.items):
+                raise
+            asked = replace(asked, items=others)
+
+
+def unfilmed(sheet: Sheet, timeline: Timeline) -> tuple[str, ...]:
+    """Return in sentences which problems of a sheet its film does not show, and what to do."""
+    shown = {chapter.label for chapter in timeline.chapters}
+    return tuple(
+        f"Problem {label} is not filmed: a line of it is too long for the board. "
+        "Take smaller numbers or fewer steps for it."
+        for label in (problem.label for problem in sheet.problems)
+        if label not in shown
+    )
 
 
 def _reads(level: ReadingLevel) -> str:
@@ -150,7 +173,7 @@ def _reads(level: ReadingLevel) -> str:
 
 
 def _notes(sheet: Sheet, timeline: Timeline, wishes: Wishes) -> tuple[str, ...]:
-    notes = list(refused(sheet, wishes.kind, wishes.choices))
+    notes = [*unfilmed(sheet, timeline), *refused(sheet, wishes.kind, wishes.choices)]
     if wishes.recorded:
         notes += unrecorded(timeline, wishes.recorded)
     if wishes.minutes and timeline.length > 60 * wishes.minutes:
