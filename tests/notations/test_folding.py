@@ -45,7 +45,7 @@ def test_brackets_are_broken_last(room: int, rows: list[str]) -> None:
     spelt = [
         " ".join(
             bit.value if isinstance(bit, Sign) else bit if isinstance(bit, str) else text(bit) for bit in each
-        )  # type: ignore[arg-type]
+        )
         for each in found
     ]
     assert [each.replace("( ", "(").replace(" )", ")") for each in spelt] == rows

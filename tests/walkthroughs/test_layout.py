@@ -211,7 +211,7 @@ def test_a_line_too_long_is_refused() -> None:
     """More than a board holds is refused with the problem's number and what to do, never cut."""
     long = Write("problem", read_expression(" + ".join(["1 3/4"] * 220)))
     with pytest.raises(BoardError) as caught:
-        laid_out(script_of(long, label="7"))
+        laid_out(script_of(long, Draw(SCENE), label="7"))
     assert caught.value.chapter == "7"
     assert str(caught.value) == (
         "a line is too long for the board (problem 7). "

@@ -37,17 +37,17 @@ def formula_rows(write: Write) -> tuple[Formula, ...]:
     return tuple({"math": math, "alt": "" if at else whole["alt"]} for at, math in enumerate(rows))
 
 
+def _said(write: Write) -> str | Formula | tuple[Formula, ...]:
+    if isinstance(write.content, str):
+        return f"= {write.content}" if write.leads else write.content
+    return formula_rows(write) if write.rows else formula(write.content, leads=write.leads)
+
+
 def _line(write: Write) -> Json:
     if write.place is None:
         msg = "a line of the board has no place"
         raise Fault(msg, where=write.name)
-    said: Json = (
-        write.content if isinstance(write.content, str) else formula(write.content, leads=write.leads)
-    )
-    if isinstance(said, str) and write.leads:
-        said = f"= {said}"
-    if write.rows:
-        said = [dict(one) for one in formula_rows(write)]
+    said = _said(write)
     return {
         "says": said,
         "label": write.label,

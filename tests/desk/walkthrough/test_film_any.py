@@ -12,7 +12,7 @@ from onewhole.walkthroughs.cue import Write
 from onewhole.walkthroughs.layout import BoardError
 
 
-def large() -> Iterator[str]:
+def wide_problems() -> Iterator[str]:
     """Yield sums and differences as large as grade 4 has them: 1,000,000, hundredths, measures, mixed."""
     for first, second in (
         ("4006", "1278"),
@@ -36,14 +36,14 @@ def large() -> Iterator[str]:
         yield f"{first} + {second}"
         yield f"{second} + ? = {first}"
         yield f"{first} ? {second}"
-    for first in (100, 1001, 30030, 499_999, 600_006, 1_000_000):
-        for second in (99, 607, 8_765, 49_999, 98_989):
-            if second < first:
-                yield f"{first} - {second}"
-                yield f"{first} + {second} + {second}"
+    for large in (100, 1001, 30030, 499_999, 600_006, 1_000_000):
+        for less in (99, 607, 8_765, 49_999, 98_989):
+            if less < large:
+                yield f"{large} - {less}"
+                yield f"{large} + {less} + {less}"
 
 
-@pytest.mark.parametrize("asked", list(large()))
+@pytest.mark.parametrize("asked", list(wide_problems()))
 def test_no_working_is_too_long_for_the_board(asked: str) -> None:
     """Every line of every working has its place, wide numbers and a picture beside it or not."""
     script, timeline = told(read_sheet(f"1. {asked}"), Wishes(mistake=True))
