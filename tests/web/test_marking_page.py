@@ -128,7 +128,7 @@ def test_nothing_new_is_told_in_a_word(door: Opened) -> None:
     assert len(set(stamps)) == 3
     assert (found["cells"][0]["readAs"], found["cells"][0]["judged"]["sign"]) == ("4 7/8", "✓")
     assert 'data-read="4 7/8"' in door.get(PLACE).text
-    written = json.loads(door.get(f"{PLACE}/written/K01/1").text)["writings"]
+    written = json.loads(door.get(f"{PLACE}/written?code=K01&label=1").text)["writings"]
     assert [(one["text"], one["by"]) for one in written] == [("smudge", "teacher")]
 
 
@@ -180,7 +180,7 @@ def test_another_class_s_night_is_not_there(door: Opened) -> None:
     assert door.get(other).status == 404
     assert door.get(f"{other}/now").status == 404
     assert door.post(f"{other}/keep", cells='[["K01", "1", "4", ""]]').status == 404
-    assert door.get(f"{other}/written/K01/1").status == 404
+    assert door.get(f"{other}/written?code=K01&label=1").status == 404
 
 
 def test_a_class_without_pupils_is_led_to_the_list(door: Opened) -> None:

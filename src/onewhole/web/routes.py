@@ -70,7 +70,7 @@ WAYS: tuple[Way, ...] = (
     Way("POST", "/{book}/keep/remove", keep.remove, takes=("file",)),
     Way("GET", "/{book}/{room:int}/night/{night:int}/marking", marking.look),
     Way("GET", "/{book}/{room:int}/night/{night:int}/marking/now", marking.now),
-    Way("GET", "/{book}/{room:int}/night/{night:int}/marking/written/{code}/{label}", marking.history),
+    Way("GET", "/{book}/{room:int}/night/{night:int}/marking/written", marking.history),
     Way("POST", "/{book}/{room:int}/night/{night:int}/marking/judge", marking.judge, takes=("label", "text")),
     Way(
         "POST",

@@ -24,7 +24,8 @@ def look(ask: Ask) -> Shown:
     """Show the grid as it stands on the disk."""
     stamp = grid_stamp(ask.book, ask.number("room"), ask.number("night"))
     found = grid(ask.book, ask.number("room"), ask.number("night"))
-    return Shown("marking.html", {"page": found.page, "grid": found, "stamp": stamp, "formula": Markup})
+    words = {"page": found.page, "grid": found, "stamp": stamp, "formula": Markup, "read": read_words}
+    return Shown("marking.html", words)
 
 
 def now(ask: Ask) -> Told:
@@ -92,19 +93,33 @@ def read_as(ask: Ask) -> Told:
         now=ask.door.now(),
         by=BY,
     )
-    return Told(_judged(found))
+    read_as = ask.field("read") if ask.field("read") != ask.field("typed") else None
+    return Told({"judged": _judged(found), "readAs": read_as, "read": read_words(read_as)})
 
 
 def history(ask: Ask) -> Told:
     """Tell every writing of a cell, the last one first."""
     found = cell_history(
-        ask.book, ask.number("room"), ask.number("night"), str(ask.place["code"]), str(ask.place["label"])
+        ask.book,
+        ask.number("room"),
+        ask.number("night"),
+        ask.query.get("code", ""),
+        ask.query.get("label", ""),
     )
     writings = [
         {"text": one.text, "when": one.written.astimezone().strftime("%d %B, %H:%M"), "by": one.by}
         for one in reversed(found)
     ]
     return Told({"writings": writings})
+
+
+def read_words(read_as: str | None) -> str:
+    """Return in words how a cell is read; nothing where it is read as it is typed.
+
+    >>> read_words("3 1/2")
+    'Read as 3 1/2.'
+    """
+    return "" if read_as is None else f"Read as {read_as}."
 
 
 def _kept(ask: Ask, kept: Kept, *, changes: Sequence[Change] = (), left: Sequence[str] = ()) -> Told:
@@ -134,6 +149,7 @@ def _cell(cell: Cell) -> dict[str, object]:
         "label": cell.label,
         "text": cell.text,
         "readAs": cell.read_as,
+        "read": read_words(cell.read_as),
         "judged": _judged(cell.judged),
     }
 

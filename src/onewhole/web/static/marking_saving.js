@@ -1,116 +1,164 @@
 // Cells on their way to the disk: one request at a time, the latest text of each cell, again until it is kept.
 
-import { Refused, ask } from "./kit.js";
+import { refusal } from "./kit.js";
+import { keyOf } from "./marking_cell.js";
+
+/** @typedef {import("./kit.js").Refused} Refused */
+/** @typedef {import("./marking_cell.js").Cell} Cell */
+/** @typedef {import("./marking_cell.js").Seen} Seen */
+/** A cell of a request: its text, and the text that it takes the place of. @typedef {{ cell: Cell, text: string, was: string }} Sent */
+/** @typedef {{ at: number, why: string }} NotKept */
+/** @typedef {{ kept: Seen[], clashes: Seen[], refused: NotKept[] }} Found */
+
+/**
+ * What saving needs of the world: `send` puts cells on the disk, `renew` takes a new session's seal where there is one.
+ * @typedef {object} World
+ * @property {(form: FormData, keepalive: boolean) => Promise<Found>} send
+ * @property {() => Promise<boolean>} renew
+ */
+/**
+ * Who hears of it. `failing` without words: it goes on again.
+ * @typedef {object} Told
+ * @property {(cells: Cell[], refused: NotKept[]) => void} kept
+ * @property {(cell: Cell) => void} clash
+ * @property {(words: string, count: number) => void} failing
+ */
 
 const FIRST_WAIT = 1000;
 const LONGEST_WAIT = 8000;
 const MOST_ALIVE = 15000; // characters; a browser takes 64 KiB
 
 export class Saving {
-  /** `told` hears: `kept(cells)`, `clash(cell)`, `failing(words, count)` (no words: it goes on again). */
-  constructor(address, cells, told) {
-    this.address = address;
+  /**
+   * @param {World} world
+   * @param {Map<string, Cell>} cells
+   * @param {Told} told
+   */
+  constructor(world, cells, told) {
+    this.world = world;
     this.cells = cells;
     this.told = told;
+    /** @type {Map<string, Cell>} */
     this.waiting = new Map();
-    this.sent = null;
+    this.isOut = false;
     this.wait = FIRST_WAIT;
-    this.timer = 0;
+    /** @type {ReturnType<typeof setTimeout> | null} */
+    this.timer = null;
     this.turn = 0; // grows whenever a request goes out or comes back
+    this.words = "";
+    /** @type {((done?: unknown) => void)[]} */
     this.resting = [];
   }
 
-  get idle() { return !this.sent && !this.waiting.size; }
+  get idle() { return !this.isOut && !this.waiting.size; }
 
-  holds(cell) { return this.waiting.has(cell.key) || Boolean(this.sent?.has(cell.key)); }
+  get failing() { return this.timer !== null; }
 
+  /** @param {Cell[]} cells */
   put(cells) {
     for (const cell of cells) {
       cell.why = "";
-      cell.state = this.timer ? "failed" : "waiting";
+      cell.state = this.failing ? "failed" : "waiting";
       this.waiting.set(cell.key, cell);
     }
-    if (this.timer) this.tell();
+    if (this.failing) this.tell();
     else this.go();
   }
-
-  get failing() { return Boolean(this.timer); }
 
   /** Resolves when everything is kept or told, or when it failed; at once where nothing is under way. */
   rest() { return this.idle || this.failing ? Promise.resolve() : new Promise((done) => { this.resting.push(done); }); }
 
   now() {
-    clearTimeout(this.timer);
-    this.timer = 0;
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = null;
     this.go();
   }
 
   async go() {
-    if (this.sent || this.timer || !this.waiting.size) return;
+    if (this.isOut || this.failing || !this.waiting.size) return;
     const batch = [...this.waiting.values()].map((cell) => ({ cell, text: cell.text, was: cell.kept }));
     this.waiting.clear();
-    this.sent = new Set(batch.map((one) => one.cell.key));
+    this.isOut = true;
     this.turn += 1;
+    const cells = JSON.stringify(batch.map(({ cell, text, was }) => [cell.code, cell.label, text, was]));
     const form = new FormData();
-    form.set("cells", JSON.stringify(batch.map(({ cell, text, was }) => [cell.code, cell.label, text, was])));
+    form.set("cells", cells);
     let found = null;
     let refused = null;
     try {
-      const keepalive = form.get("cells").length < MOST_ALIVE; // sent to the end even when the page is left
-      found = await ask(`${this.address}/keep`, form, { keepalive });
+      found = await this.world.send(form, cells.length < MOST_ALIVE); // sent to the end even when the page is left
     } catch (error) {
-      if (!(error instanceof Refused)) throw error;
-      refused = error;
+      refused = refusal(error);
     }
-    this.sent = null;
+    this.isOut = false;
     this.turn += 1;
     if (found) this.read(found, batch);
-    else await this.failed(batch, refused);
+    else if (refused) await this.failed(batch, refused);
     this.go();
     if (this.idle || this.failing) this.resting.splice(0).forEach((done) => done());
   }
 
+  /**
+   * @param {Found} found
+   * @param {Sent[]} batch
+   */
   read(found, batch) {
     if (this.wait !== FIRST_WAIT) this.told.failing("", 0);
     this.wait = FIRST_WAIT;
-    const kept = found.kept.map((seen) => {
-      const cell = this.cells.get(`${seen.code} ${seen.label}`);
+    for (const seen of found.kept) {
+      const cell = this.cellOf(seen);
       cell.kept = seen.text;
       cell.maybe.clear();
-      if (cell.text === seen.text) {
-        if (cell.input.value === seen.text) cell.show(seen.judged, seen.text, seen.readAs);
-        cell.state = "kept";
-      }
-      return cell;
-    });
-    for (const seen of found.clashes) {
-      const cell = this.cells.get(`${seen.code} ${seen.label}`);
-      if (cell.maybe.has(seen.text) || cell.text === seen.text) {
-        cell.kept = seen.text; // our own, whose answer was lost
-        this.waiting.set(cell.key, cell);
-      } else {
-        this.waiting.delete(cell.key);
-        cell.stands = seen.text;
-        cell.state = "clash";
-        this.told.clash(cell);
-      }
+      if (cell.text !== seen.text) continue;
+      if (!cell.isTyping) cell.show(seen.judged, seen.text, seen);
+      cell.state = "kept";
     }
+    for (const seen of found.clashes) this.clash(this.cellOf(seen), seen.text);
     for (const { at, why } of found.refused) {
       const { cell, text } = batch[at];
       if (cell.text !== text) continue;
       cell.why = `Not kept. ${why}`;
       cell.state = "refused";
     }
-    this.told.kept(kept, found.refused);
+    this.told.kept(found.kept.map((seen) => this.cellOf(seen)), found.refused);
   }
 
-  /** No answer, a full disk, a program started again: everything goes back to wait, behind what is newer. */
+  /**
+   * @param {Seen} seen
+   * @returns {Cell}
+   */
+  cellOf(seen) {
+    return /** @type {Cell} */ (this.cells.get(keyOf(seen.code, seen.label)));
+  }
+
+  /**
+   * Another text stands on the disk than the one that this window saw there.
+   * @param {Cell} cell
+   * @param {string} text
+   */
+  clash(cell, text) {
+    if (cell.maybe.has(text) || cell.text === text) {
+      cell.kept = text; // our own, whose answer was lost
+      this.waiting.set(cell.key, cell);
+      return;
+    }
+    this.waiting.delete(cell.key);
+    cell.stands = text;
+    cell.state = "clash";
+    this.told.clash(cell);
+  }
+
+  /**
+   * No answer, a full disk, a program started again: everything goes back to wait, behind what is newer.
+   * @param {Sent[]} batch
+   * @param {Refused} refused
+   */
   async failed(batch, refused) {
     for (const { cell, text } of batch) {
       if (refused.status === 0 || refused.status >= 500) cell.maybe.add(text);
       if (!this.waiting.has(cell.key)) this.waiting.set(cell.key, cell);
     }
-    if ([401, 403].includes(refused.status) && (await newSeal())) {
+    if ([401, 403].includes(refused.status) && (await this.world.renew())) {
       this.timer = setTimeout(() => this.now(), 0);
       return;
     }
@@ -122,19 +170,4 @@ export class Saving {
   }
 
   tell() { this.told.failing(this.words, this.waiting.size); }
-}
-
-/** After the program was started again and its address opened in another window, take the new session's seal. */
-async function newSeal() {
-  const old = document.querySelector('meta[name="seal"]');
-  try {
-    const answer = await fetch(location.href, { credentials: "same-origin" });
-    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-    const seal = page.querySelector('meta[name="seal"]')?.content;
-    if (!answer.ok || !seal || seal === old.content) return false;
-    old.content = seal;
-    return true;
-  } catch {
-    return false;
-  }
 }
