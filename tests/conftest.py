@@ -1,4 +1,4 @@
-"""What every test gets: the Hypothesis profiles and the switch that accepts new output."""
+"""What every test gets: the Hypothesis profiles, the switch that accepts new output; a run's last line."""
 
 import os
 
@@ -7,6 +7,8 @@ from hypothesis import settings
 
 # What fails in a helper says what it found, as a test does.
 pytest.register_assert_rewrite("tests.kit")
+
+from tests.kit.untried import untried  # noqa: E402 - after the line above
 
 # `ci` tries the same examples each time, so that a red build is red on every machine. To look for new ones:
 # pytest --hypothesis-profile=explore
@@ -19,3 +21,12 @@ settings.load_profile("ci")
 def accept() -> bool:
     """True when ONEWHOLE_ACCEPT=1: a test that compares with a kept file writes the file anew instead."""
     return os.environ.get("ONEWHOLE_ACCEPT") == "1"
+
+
+def pytest_unconfigure(config: pytest.Config) -> None:
+    """Say in the very last line of a run what was not tried."""
+    reporter = config.pluginmanager.get_plugin("terminalreporter")
+    if reporter is None:
+        return
+    if told := untried(str(report.longrepr) for report in reporter.stats.get("skipped", [])):
+        reporter.write_line(told)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from io import BytesIO
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -10,7 +11,7 @@ import numpy as np
 import pytest
 import webvtt
 from numpy.typing import NDArray
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.class_records import night_page, set_night, start_room
 from onewhole.desk.walkthrough.board import board
@@ -18,7 +19,7 @@ from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.store.recordings import recordings_of
 from onewhole.store.steps import Step, steps_of
 from onewhole.walkthroughs.timeline import FRAMES
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, chromium, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, chromium, runs_off, until, window
 from tests.kit.doors import Served, served
 
 pytestmark = NEEDS_CHROMIUM
@@ -27,31 +28,46 @@ TYPED = "title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5
 HOME = "/mine/1/night/1/walkthrough"
 #: The browser beeps into its own microphone once a second.
 PRETENDED = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
-#: A beep begins in the film so many seconds from where it was heard in the page, at most: four frames.
+#: The microphone is open, and its loudness is told.
+OPEN = "/Good|Silent/.test(document.getElementById('loudness').textContent)"
+#: A tone begins in the film so many seconds from where it was recorded, at most: four frames.
 NEAR = 4 / FRAMES
-#: What the microphone hears and when the key goes down, seen by the test beside the page's own script.
+#: A microphone of the test's own: each press of the key that steps the board while a part is recorded gives a
+#: short tone. What is heard of it and when the key went down is noted beside the page's own script; the clock
+#: of the page stands still while a press is dealt with, so that both read the same.
 EAR = """
-window.heard = []; window.pressed = [];
+window.heard = 0; window.pressed = [];
+const real = performance.now.bind(performance);
+let stands = null, tone = null, sounds = null;
+performance.now = () => stands ?? real();
 addEventListener("keydown", (event) => {
-  if (event.key === " ") window.pressed.push(performance.now());
+  if (event.key !== " ") return;
+  stands = real();
+  setTimeout(() => { stands = null; }, 0);
+  window.pressed.push(stands);
+  if (document.getElementById("step").textContent !== "Next step") return;
+  tone.gain.setValueAtTime(0.4, sounds.currentTime);
+  tone.gain.setValueAtTime(0, sounds.currentTime + 0.1);
 }, true);
-const own = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
-navigator.mediaDevices.getUserMedia = async (asked) => {
-  const stream = await own(asked);
-  const context = new AudioContext();
-  const ear = context.createAnalyser();
-  ear.fftSize = 256;
-  context.createMediaStreamSource(stream.clone()).connect(ear);
-  const samples = new Float32Array(256);
-  let quiet = performance.now();
+navigator.mediaDevices.getUserMedia = async () => {
+  sounds = new AudioContext();
+  const given = sounds.createMediaStreamDestination(), ear = sounds.createAnalyser();
+  tone = sounds.createGain();
+  tone.gain.value = 0;
+  const oscillator = sounds.createOscillator();
+  oscillator.connect(tone);
+  tone.connect(given);
+  sounds.createMediaStreamSource(given.stream.clone()).connect(ear);
+  oscillator.start();
+  const samples = new Float32Array(ear.fftSize);
+  let loud = false;
   setInterval(() => {
     ear.getFloatTimeDomainData(samples);
-    if (!samples.some((sample) => Math.abs(sample) > 0.05)) return;
-    const now = performance.now();
-    if (now - quiet > 150) window.heard.push(now);
-    quiet = now;
+    const now = samples.some((sample) => Math.abs(sample) > 0.05);
+    if (loud && !now) window.heard += 1;
+    loud = now;
   }, 4);
-  return stream;
+  return given.stream;
 };
 """
 
@@ -73,13 +89,10 @@ def door() -> Iterator[Served]:
         yield opened
 
 
-def until(page: Page, holds: str) -> None:
-    """Wait until something holds on the page; the page's policy lets no test wait inside of it."""
-    for _ in range(200):
-        if page.evaluate(holds):
-            return
-        page.wait_for_timeout(50)
-    raise AssertionError(f"this never held: {holds}")
+def breathe(page: Page) -> None:
+    """Wait until the recording has gone on by a second: of presses in quick succession only one counts."""
+    time = "document.getElementById('state').dataset.time"
+    until(page, f"{time} && {time} !== '{page.evaluate(time)}'")
 
 
 def tab_to(page: Page, wanted: str) -> None:
@@ -91,35 +104,29 @@ def tab_to(page: Page, wanted: str) -> None:
     raise AssertionError(f"{wanted} is not reached by the Tab key")
 
 
-@dataclass(frozen=True, slots=True)
-class Take:
-    """One recording as the page lived it, in milliseconds of its own clock."""
+def record(page: Page, label: str) -> list[float]:
+    """Record a part by the keyboard alone; return the milliseconds of the page at which the key went down.
 
-    pressed: tuple[float, ...]
-    heard: tuple[float, ...]
-
-
-def record(page: Page, label: str, apart: int) -> Take:
-    """Record a part by the keyboard alone, so many milliseconds between the steps, and more each time."""
+    The board is stepped on when the tone of the step before was heard to its end.
+    """
     tab_to(page, f"[data-part='{label}'] [data-record]")
     page.keyboard.press("Enter")
-    until(page, "document.getElementById('loudness').textContent === 'Good'")
-    page.evaluate("window.pressed = []; window.heard = [];")
+    until(page, OPEN)
+    page.evaluate("window.pressed = []; window.heard = 0; null")
     page.keyboard.press("Space")
     until(page, "document.getElementById('step').textContent !== 'Start'")
-    more = 0
-    while True:
-        page.wait_for_timeout(apart + more)
-        more += 60
-        last = page.text_content("#step") == "End and keep"
+    heard = 0
+    while page.text_content("#step") != "End and keep":
+        breathe(page)
         page.keyboard.press("Space")
-        if last:
-            break
+        heard += 1
+        until(page, f"window.heard === {heard}")
+    breathe(page)
+    page.keyboard.press("Space")
     until(page, "document.getElementById('state').textContent.startsWith('Kept')")
     page.keyboard.press("Escape")
     assert page.locator("#recorder").is_hidden()
-    lived = page.evaluate("[window.pressed, window.heard]")
-    return Take(tuple(lived[0]), tuple(lived[1]))
+    return list(page.evaluate("window.pressed"))
 
 
 def captions(path: Path) -> list[float]:
@@ -137,11 +144,11 @@ class Decoded:
     loud: tuple[float, ...]
 
 
-def decoded(path: Path) -> Decoded:
-    """Decode a film's sound."""
+def decoded(source: str | BytesIO) -> Decoded:
+    """Decode the sound of a film, or a sound alone."""
     samples: list[NDArray[np.float32]] = []
     start = 0.0
-    with av.open(str(path)) as film:
+    with av.open(source, "r") as film:
         chapters = tuple(
             (float(one["start"] * base), float(one["end"] * base))
             for one in film.chapters()
@@ -160,22 +167,21 @@ def decoded(path: Path) -> Decoded:
 
 def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) -> None:
     """Two parts are recorded with the keyboard alone, one of them again; the film has their sound where the
-    key put it, each cue at its press, and silence in all other parts. The beeps that the microphone heard
-    stand in the film within four frames of their places; on a busy machine the page itself may hear one in
-    three late. The night then counts as shown.
+    key put it, each cue at its press, and silence in all other parts. Each tone stands in the film within
+    four frames of its place in what was recorded. The night then counts as shown.
     """
     with window(browser, door.address) as page:
         page.add_init_script(EAR)
         page.goto(door.base + HOME)
-        record(page, "1", 400)
-        takes = {"2": record(page, "2", 900), "1": record(page, "1", 700)}
+        record(page, "1")
+        takes = {"2": record(page, "2"), "1": record(page, "1")}
         assert page.text_content("[data-part='1'] [data-kept]").startswith("✓ Kept")  # type: ignore[union-attr]
         assert page.text_content("[data-part='3'] [data-kept]") == "○ Not recorded"
         page.reload()
         assert "✓ Kept" in (page.text_content("[data-part='2'] [data-kept]") or "")
         tab_to(page, "form[action$='/film'] button")
         page.keyboard.press("Enter")
-        page.wait_for_selector("text=Look at it", timeout=120_000)
+        expect(page.get_by_text("Look at it")).to_be_visible()
         tab_to(page, "main a.first")
         with page.expect_navigation():
             page.keyboard.press("Enter")
@@ -191,22 +197,22 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
     kept = {one.label: one for one in recordings_of(door.door.books["mine"], 1)}
     sheet = night_page(door.door.books["mine"], 1, 1).sheet
     spoken = {part.label: [step.says for step in part.steps] for part in board(sheet, FilmPlan()).parts}
-    film = decoded(door.door.folder / "mine" / "night-1" / "walkthrough.mp4")
+    film = decoded(str(door.door.folder / "mine" / "night-1" / "walkthrough.mp4"))
     assert length == pytest.approx(film.chapters[-1][1], abs=0.1)
     assert set(kept) == {"1", "2"}
     for at, label in ((1, "1"), (2, "2")):
-        take, cues = takes[label], kept[label].cues
+        pressed, cues = takes[label], kept[label].cues
         start, end = film.chapters[at]
-        assert len(cues) == len(take.pressed) - 2
-        began = [press - cue for press, cue in zip(take.pressed[1:], cues, strict=False)]
-        assert max(began) - min(began) < 20, "the steps that were kept are the presses"
-        wanted = [
-            start + (heard - began[0]) / 1000 for heard in take.heard if began[0] < heard < take.pressed[-1]
-        ]
-        found = [one for one in film.loud if start <= one < end]
-        assert len(wanted) >= 3
-        near = [min(abs(other - one) for other in found) for one in wanted]
-        assert sum(one <= NEAR for one in near) * 3 >= len(near) * 2, near  # the page's ear may be late
+        assert len(cues) == len(pressed) - 2
+        began = [press - cue for press, cue in zip(pressed[1:], cues, strict=False)]
+        assert max(began) - min(began) <= 1, "the steps that were kept are the presses, to a millisecond"
+        tones = decoded(BytesIO(kept[label].sound)).loud
+        steps = [cue / 1000 for cue in cues]
+        assert len(tones) == len(cues) >= 3
+        for tone, step, following in zip(tones, steps, [*steps[1:], end - start], strict=True):
+            assert step - NEAR <= tone < following, "what the key started is heard in the step it began"
+        found = [one - start for one in film.loud if start <= one < end]
+        assert found == pytest.approx(tones, abs=NEAR)
     begins = captions(door.door.folder / "mine" / "night-1" / "walkthrough.vtt")
     for at, label in ((1, "1"), (2, "2")):
         for step, said in zip((0, *kept[label].cues), spoken[label], strict=True):
@@ -225,9 +231,10 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
         page.goto(door.base + HOME)
         page.route("**/recording", lambda route: route.abort())
         page.locator("[data-part='3'] [data-record]").click()
-        until(page, "document.getElementById('loudness').textContent === 'Good'")
-        for wait in (0, 800, 900):
-            page.wait_for_timeout(wait)
+        until(page, OPEN)
+        page.locator("#step").click()
+        for _ in range(2):
+            breathe(page)
             page.locator("#step").click()
         until(page, "document.getElementById('state').textContent.startsWith('Not kept')")
         assert page.text_content("[data-part='3'] [data-kept]") == "○ Not recorded"
@@ -237,7 +244,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
         page.locator("#step").click()
         until(page, "document.getElementById('state').textContent.startsWith('Kept')")
         page.locator("#step").click()
-        page.wait_for_timeout(700)
+        breathe(page)
         page.locator("#throw-away").click()
         page.locator("#throw-away").click()
         (kept,) = recordings_of(door.door.books["mine"], 1)
@@ -273,7 +280,7 @@ def test_the_board_is_stepped_only_with_the_recording(door: Served, browser: Bro
         page.keyboard.press("Space")
         until(page, "document.getElementById('step').textContent === 'Next step'")
         board = page.frame_locator("#board")
-        page.wait_for_timeout(300)
+        breathe(page)
         board.locator("#next").click()
         assert (page.text_content("#step-place") or "").startswith("Step 2 of")
         assert (board.locator("#place").text_content() or "").startswith("Step 2 of")

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, sync_playwright
 
+from tests.kit.untried import NO_CHROMIUM
 from tests.kit.waiting import until as waited_until
 
 CHROMIUM = shutil.which("chromium")
@@ -21,7 +22,7 @@ WIDE, PHONE = (1280, 800), (390, 844)
 #: Put this on a file of tests that opens a browser: `pytestmark = NEEDS_CHROMIUM`.
 NEEDS_CHROMIUM = [
     pytest.mark.enable_socket,
-    pytest.mark.skipif(CHROMIUM is None, reason="no chromium on this machine: the pages are not opened"),
+    pytest.mark.skipif(CHROMIUM is None, reason=NO_CHROMIUM),
 ]
 
 

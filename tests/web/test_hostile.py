@@ -17,6 +17,7 @@ from tests.kit.browsers import CHROMIUM, chromium, window
 from tests.kit.doors import Opened, served
 from tests.kit.hostile import BREAKS, hostile
 from tests.kit.rounds import address, lived_in
+from tests.kit.untried import NO_CHROMIUM
 
 PAGES = [way for way in WAYS if way.method == "GET"]
 NIGHTS = (1, 2, 3, 4, 5)
@@ -263,7 +264,7 @@ def test_what_is_printed_is_text(lived: Opened) -> None:
 
 
 @pytest.mark.enable_socket
-@pytest.mark.skipif(CHROMIUM is None, reason="no chromium on this machine: the pages are not opened")
+@pytest.mark.skipif(CHROMIUM is None, reason=NO_CHROMIUM)
 def test_a_browser_runs_nothing_of_it(tmp_path: Path) -> None:
     """Every page opened in Chromium: no script of theirs ran or was refused, nothing was asked for elsewhere.
 
