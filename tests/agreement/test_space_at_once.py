@@ -25,16 +25,13 @@ from onewhole.problems.needs import needs
 from onewhole.problems.traps import traps
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.candidates import Like, listed
-from onewhole.sheets.header import Header
-from onewhole.sheets.key import answer_key
 from onewhole.sheets.learning import doubts, settles
-from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.seen import see
 from onewhole.sheets.wishes import OpenQuestion, Skill, Wishes
 from onewhole.working.questions import unsuited
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategy import fits
+from tests.kit.sheets import worked_sheet
 
 FIELDS = [
     (2, 2, True),
@@ -76,8 +73,8 @@ def test_minutes_are_those_of_an_audit() -> None:
         Like(5, 3, 2, 1, 4, taken=True),
         Like(1, 1, 1, 1, 4, taken=False),
     ):
-        (entry,) = answer_key(read_sheet(f"1. {one.typed}"))
-        assert one.sort.halves == 2 * see(entry, Header()).minutes
+        (entry,) = worked_sheet(f"1. {one.typed}").problems
+        assert one.sort.halves == 2 * entry.minutes
 
 
 @pytest.mark.parametrize(("denominator", "largest", "taken"), FIELDS)

@@ -9,8 +9,8 @@ import pytest
 from onewhole.desk.marking.mark import mark
 from onewhole.desk.page.print_pages import sheet_pages
 from onewhole.desk.tomorrow.plan import Tomorrow, plan_pages
-from onewhole.sheets.reading import read_sheet
 from onewhole.writers.printed import Printed
+from tests.kit.sheets import worked_sheet
 
 KEPT = Path(__file__).parent / "pages"
 NIGHT = """title: Kite tails
@@ -39,7 +39,7 @@ LATER = Tomorrow(pupils=("K01",), find_slip=True)
 def pages() -> tuple[Printed, ...]:
     """Every page of the small night."""
     plan = plan_pages(mark(NIGHT, ANSWERS), LATER)
-    return tuple(page for _, page in (*sheet_pages(read_sheet(NIGHT)), *plan))
+    return tuple(page for _, page in (*sheet_pages(worked_sheet(NIGHT)), *plan))
 
 
 @pytest.mark.parametrize("kind", KINDS)

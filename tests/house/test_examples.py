@@ -6,6 +6,7 @@ from onewhole.desk.marking.mark import mark
 from onewhole.desk.page.audit import audit, audit_sheet
 from onewhole.desk.tomorrow.practice_pages import Tomorrow, practice_pages
 from onewhole.marking.diagnosis.finding import Status
+from onewhole.sheets.worked import WorkedSheet
 from tests.house.plan import ROOT
 
 ROOM = ROOT / "examples" / "room12"
@@ -49,5 +50,5 @@ def test_every_practice_page_has_nothing_to_change() -> None:
     """It climbs, holds no twins, and mixes problems with and without regrouping."""
     pages = practice_pages(mark(SHEET, ANSWERS), Tomorrow())
     assert len(pages) == 6
-    found = {page.whose: audit_sheet(page.practice.sheet).findings for page in pages}
+    found = {page.whose: audit_sheet(WorkedSheet(page.practice.sheet)).findings for page in pages}
     assert not any(found.values())

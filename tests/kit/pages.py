@@ -15,6 +15,7 @@ from onewhole.marking.grouping.see_first import see_first
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.morning_page import morning_page
 from onewhole.writers.practice_key import practice_key
 from onewhole.writers.printed import Printed
@@ -90,14 +91,14 @@ def sheet(name: str, paper: str = "letter", size: str = "ordinary") -> Sheet:
 @cache
 def night(name: str, paper: str, size: str) -> dict[str, Printed]:
     """The four pages of a sheet by their names."""
-    return dict(sheet_pages(sheet(name, paper, size)))
+    return dict(sheet_pages(WorkedSheet(sheet(name, paper, size))))
 
 
 @cache
 def marked(paper: str = "letter", size: str = "ordinary") -> Marked:
     """Room 12's night with its answers; marks are the same on any paper."""
     if (paper, size) != ("letter", "ordinary"):
-        return replace(marked(), sheet=sheet("room12", paper, size))
+        return replace(marked(), worked=WorkedSheet(sheet("room12", paper, size)))
     return mark(text_of("room12"), (ROOM12 / "answers.csv").read_text(encoding="utf-8"))
 
 
@@ -135,7 +136,7 @@ def morning(paper: str, size: str) -> Printed:
     found = marked(paper, size)
     first = see_first(found.marks.pupils, found.findings, found.groups)
     return morning_page(
-        found.sheet, found.marks, found.findings, found.groups, items=found.items, first=first
+        found.worked, found.marks, found.findings, found.groups, items=found.items, first=first
     )
 
 

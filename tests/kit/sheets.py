@@ -7,15 +7,29 @@ from hypothesis import strategies as st
 from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords
 from onewhole.problems.problem import Problem
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.header import Header, Paper, Picture, Print
+from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.recipe import Recipe, write_recipe
+from onewhole.sheets.room import Room, room
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.table import STRATEGIES
 from tests.kit.statements import plain_questions
 from tests.kit.wishes import wishes
 
 LETTERS = string.ascii_letters + string.digits + " :;,.!?#|()[]'\"-=éüß½三🪁"
+
+
+def worked_sheet(typed: str) -> WorkedSheet:
+    """Read a typed sheet, to be worked."""
+    return WorkedSheet(read_sheet(typed))
+
+
+def room_of(problem: Problem, sheet: Sheet) -> Room:
+    """Measure the room of one problem of a sheet."""
+    return room(WorkedProblem(problem, sheet.header.strategy), sheet.header)
 
 
 def lines(least: int = 0) -> st.SearchStrategy[str]:

@@ -7,10 +7,11 @@ from onewhole.notations.text import text
 from onewhole.sheets.audit import audit
 from onewhole.sheets.document import Sheet, SheetError
 from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.room import RoomError, room
+from onewhole.sheets.room import RoomError
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.statement import Statement
-from tests.kit.sheets import sheets
+from tests.kit.sheets import room_of, sheets
 from tests.kit.statements import statements
 
 
@@ -57,9 +58,9 @@ def test_every_statement_can_be_audited_and_given_room(statement: Statement) -> 
     typed = f"1. {text(statement)}"
     assume(refusal(typed) is None)
     sheet = read_sheet(typed)
-    assert len(audit(sheet).page.problems) == 1
+    assert len(audit(WorkedSheet(sheet)).page.problems) == 1
     try:
-        found = room(sheet.problems[0], sheet)
+        found = room_of(sheet.problems[0], sheet)
     except RoomError:
         return
     assert found.height_mm == found.lines * found.pitch_mm

@@ -18,6 +18,7 @@ from onewhole.sheets.standards import notes
 from onewhole.sheets.stories import Story, story
 from onewhole.sheets.story_asks import Asks, asked
 from onewhole.sheets.story_frames import FRAMES
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Statement, meaning
@@ -142,7 +143,7 @@ def test_the_audit_of_standards_is_content(typed: str) -> None:
     """K7 has nothing to say about a story told with the words of its sheet."""
     for words in WORDS:
         items = tuple(one.problem(str(at)) for at, one in enumerate(every(typed, words)))
-        codes = {note.standard.code for note in notes(Sheet(items, Header(words=words)))}
+        codes = {note.standard.code for note in notes(WorkedSheet(Sheet(items, Header(words=words))))}
         assert "K7" not in codes
 
 
@@ -151,6 +152,7 @@ def test_k7_can_speak() -> None:
     told = every("5 1/3 - 2 2/3", ClassWords.for_whole("strip"))[0].problem("1")
     assert isinstance(told, Problem)
     codes = {
-        note.standard.code for note in notes(Sheet((told,), Header(words=ClassWords.for_whole("circle"))))
+        note.standard.code
+        for note in notes(WorkedSheet(Sheet((told,), Header(words=ClassWords.for_whole("circle")))))
     }
     assert "K7" in codes

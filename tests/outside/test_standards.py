@@ -7,15 +7,15 @@ check; "from memory" where the text was not opened.
 import pytest
 
 from onewhole.problems.answer import answer
-from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.standards import GRADE_3, GRADE_4, STANDARDS, Provenance, notes
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_expression, read_statement
+from tests.kit.sheets import worked_sheet
 
 
 def codes(text: str) -> dict[str, tuple[str, ...]]:
     """Return the codes of the notes on a page, and their problems."""
-    return {note.standard.code: note.labels for note in notes(read_sheet(text))}
+    return {note.standard.code: note.labels for note in notes(worked_sheet(text))}
 
 
 def test_the_denominators_of_the_footnotes() -> None:

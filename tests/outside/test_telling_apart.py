@@ -7,9 +7,9 @@ import pytest
 from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.notations.text import text
 from onewhole.sheets.audit import audit
-from onewhole.sheets.reading import read_sheet
 from tests.kit.answers import by_pattern, page
 from tests.kit.odds import finding_of, known, one, weighed
+from tests.kit.sheets import worked_sheet
 
 #: Smaller from larger, and a trade that is not paid for: two published errors in column subtraction.
 #: Source: Brown and Burton (1978), as restated with examples in an open program; the article was not opened.
@@ -18,7 +18,7 @@ SMALLER_FROM_LARGER, NOT_PAID = "E01", "E02"
 
 def _not_told_apart(typed: str) -> set[frozenset[str]]:
     """The pairs of patterns that the audit says a page of one problem cannot tell apart."""
-    found = audit(read_sheet(f"1. {typed}"))
+    found = audit(worked_sheet(f"1. {typed}"))
     groups = found.page.alike
     return {frozenset(pair) for group in groups for pair in permutations(group, 2)}
 

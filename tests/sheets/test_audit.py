@@ -5,15 +5,15 @@ from pathlib import Path
 import pytest
 
 from onewhole.sheets.audit import TELLING, Severity, audit
-from onewhole.sheets.reading import read_sheet
 from onewhole.statements.reading import read_statement
+from tests.kit.sheets import worked_sheet
 
 ROOM_12 = Path(__file__).parents[2] / "examples" / "room12" / "sheet.txt"
 
 
 def found(text: str) -> list[tuple[str, tuple[str, ...]]]:
     """Return key and labels of every finding."""
-    return [(finding.key, finding.labels) for finding in audit(read_sheet(text)).findings]
+    return [(finding.key, finding.labels) for finding in audit(worked_sheet(text)).findings]
 
 
 @pytest.mark.parametrize(
@@ -36,7 +36,7 @@ def test_findings(text: str, key: str, labels: tuple[str, ...]) -> None:
 def test_an_evening_is_a_budget_too() -> None:
     """Thirty regrouping problems are more than ten minutes a grade."""
     page = "\n".join(f"{at}. {at} 1/8 - {at - 1} 6/8" for at in range(1, 30))
-    words = [one.words for one in audit(read_sheet(page)).findings if one.key == "minutes"]
+    words = [one.words for one in audit(worked_sheet(page)).findings if one.key == "minutes"]
     (said,) = words
     assert said.startswith("The page takes about 43 1/2 minutes; ten minutes a grade is 40 for one evening")
 
@@ -52,7 +52,7 @@ def test_one_note_where_two_standards_say_one_thing() -> None:
 
 def test_advice_comes_first_and_everything_has_a_remedy() -> None:
     """A note never stands above advice."""
-    findings = audit(read_sheet("minutes: 1\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 1/7 + 1/7")).findings
+    findings = audit(worked_sheet("minutes: 1\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 1/7 + 1/7")).findings
     weights = [finding.severity for finding in findings]
     assert weights == sorted(weights, key=[Severity.ADVICE, Severity.NOTE].index)
     assert len(set(weights)) == 2
@@ -62,9 +62,11 @@ def test_advice_comes_first_and_everything_has_a_remedy() -> None:
 def test_the_remedy_names_a_problem_that_tells_apart() -> None:
     """And adding it takes the finding away."""
     typed = "1. 5 1/8 - 2 5/8\n2. 5 4/6 - 2 1/6"
-    (alike,) = (one for one in audit(read_sheet(typed)).findings if one.key == "alike" and "A01" in one.words)
+    (alike,) = (
+        one for one in audit(worked_sheet(typed)).findings if one.key == "alike" and "A01" in one.words
+    )
     told = next(problem for problem in TELLING if problem in alike.remedy)
-    after = audit(read_sheet(f"{typed}\n3. {told}")).findings
+    after = audit(worked_sheet(f"{typed}\n3. {told}")).findings
     assert not [one for one in after if one.key == "alike"]
 
 
@@ -75,12 +77,12 @@ def test_problems_named_in_remedies_can_be_read() -> None:
 
 def test_the_page_of_room_12_is_clean() -> None:
     """A strict audit finds nothing in it."""
-    assert audit(read_sheet(ROOM_12.read_text(encoding="utf-8"))).clean
+    assert audit(worked_sheet(ROOM_12.read_text(encoding="utf-8"))).clean
 
 
 def test_a_page_with_findings_is_not_clean() -> None:
     """A strict audit asks for none."""
-    assert not audit(read_sheet("1. 3 2/7 - 1 5/7")).clean
+    assert not audit(worked_sheet("1. 3 2/7 - 1 5/7")).clean
 
 
 def test_a_story_that_tells_other_numbers() -> None:
@@ -91,7 +93,7 @@ def test_a_story_that_tells_other_numbers() -> None:
         "2. 5 1/3 - 2 1/3 | Considering environmental circumstances, approximately 5 1/3 strips minus "
         "additional decorative applications requiring 2 1/3 strips remain.\n"
     )
-    found = {finding.key: finding for finding in audit(read_sheet(typed)).findings}
+    found = {finding.key: finding for finding in audit(worked_sheet(typed)).findings}
     assert found["story"].words == "The words of problem 1 do not tell 5 1/3."
     assert found["story"].labels == ("1",)
     assert found["reading"].labels == ("2",)
@@ -105,4 +107,4 @@ def test_a_usual_story_is_quiet() -> None:
         "1. 5 1/3 - 2 2/3 | Room 12 has 5 1/3 strips of kite paper. A kite takes 2 2/3 strips. "
         "How much is left?"
     )
-    assert not {"story", "reading"} & {finding.key for finding in audit(read_sheet(typed)).findings}
+    assert not {"story", "reading"} & {finding.key for finding in audit(worked_sheet(typed)).findings}

@@ -11,6 +11,7 @@ from onewhole.sheets.audit import audit
 from onewhole.sheets.header import LONGEST
 from onewhole.sheets.mastery import PROBLEMS, NoParallelError, again
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 
 ROOM_12 = read_sheet((Path(__file__).parents[2] / "examples" / "room12" / "sheet.txt").read_text())
@@ -34,7 +35,7 @@ def test_new_numbers_no_twins_and_nothing_to_change() -> None:
         page = again(ROOM_12, turn=turn)
         assert not night & {problem.statement for problem in page.problems}
         assert len({twin_key(problem.statement) for problem in page.problems}) == len(page.problems)
-        assert audit(page).findings == ()
+        assert audit(WorkedSheet(page)).findings == ()
         assert read_sheet(write_sheet(page)) == page
 
 

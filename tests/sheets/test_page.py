@@ -5,14 +5,14 @@ from pathlib import Path
 
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.sheets.page import page
-from onewhole.sheets.reading import read_sheet
+from tests.kit.sheets import worked_sheet
 
 ROOM_12 = Path(__file__).parents[2] / "examples" / "room12" / "sheet.txt"
 
 
 def test_minutes() -> None:
     """1 for a plain problem, 1 1/2 with regrouping, 3 for a story; an evening is ten minutes a grade."""
-    found = page(read_sheet("grade: 5\n\n1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6\n3. 52 - 27 | Kites."))
+    found = page(worked_sheet("grade: 5\n\n1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6\n3. 52 - 27 | Kites."))
     assert [seen.minutes for seen in found.problems] == [1, Fraction(3, 2), 3]
     assert found.minutes == Fraction(11, 2)
     assert found.evening == 50
@@ -21,37 +21,37 @@ def test_minutes() -> None:
 
 def test_climbing() -> None:
     """A page falls back where a problem is a whole regrouping easier than the one before."""
-    rising = page(read_sheet("1. 5/6 - 2/6\n2. 5 4/6 - 2 1/6\n3. 7 2/6 - 3 5/6\n4. 9 7/12 - 4 9/12"))
+    rising = page(worked_sheet("1. 5/6 - 2/6\n2. 5 4/6 - 2 1/6\n3. 7 2/6 - 3 5/6\n4. 9 7/12 - 4 9/12"))
     assert rising.climbs
-    falling = page(read_sheet("1. 7 2/6 - 3 5/6\n2. 5/6 - 2/6\n3. 7 2/6 - 3 5/6\n4. 9 7/12 - 4 9/12"))
+    falling = page(worked_sheet("1. 7 2/6 - 3 5/6\n2. 5/6 - 2/6\n3. 7 2/6 - 3 5/6\n4. 9 7/12 - 4 9/12"))
     assert falling.falls == (("1", "2"),)
 
 
 def test_twins() -> None:
     """In groups, by label."""
-    found = page(read_sheet("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 52 - 27\n4. 9 2/6 - 5 5/6"))
+    found = page(worked_sheet("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 52 - 27\n4. 9 2/6 - 5 5/6"))
     assert found.twins == (("1", "2", "4"),)
 
 
 def test_patterns_that_the_page_cannot_tell_apart() -> None:
     """One more problem tells A01 from A02."""
-    alone = page(read_sheet("1. 5 1/8 - 2 5/8"))
+    alone = page(worked_sheet("1. 5 1/8 - 2 5/8"))
     assert ("A01", "A02") in alone.alike_pairs
-    both = page(read_sheet("1. 5 1/8 - 2 5/8\n2. 9 5/8 - 4 6/8"))
+    both = page(worked_sheet("1. 5 1/8 - 2 5/8\n2. 9 5/8 - 4 6/8"))
     assert ("A01", "A02") not in both.alike_pairs
     assert set(both.alike_pairs) < set(alone.alike_pairs)
 
 
 def test_a_pattern_that_shows_on_one_more_problem_is_told_apart() -> None:
     """A20 writes what A01 writes where the first number is whole; A01 shows elsewhere too."""
-    whole_on_top = page(read_sheet("1. 4 - 1 3/8"))
+    whole_on_top = page(worked_sheet("1. 4 - 1 3/8"))
     assert ("A01", "A20") in whole_on_top.alike_pairs
-    assert ("A01", "A20") not in page(read_sheet("1. 4 - 1 3/8\n2. 9 5/8 - 4 6/8")).alike_pairs
+    assert ("A01", "A20") not in page(worked_sheet("1. 4 - 1 3/8\n2. 9 5/8 - 4 6/8")).alike_pairs
 
 
 def test_hidden_and_never() -> None:
     """Right by luck each time is hidden; what no problem shows is never shown."""
-    found = page(read_sheet("1. 7 2/6 - 3 5/6"))
+    found = page(worked_sheet("1. 7 2/6 - 3 5/6"))
     assert "A03" in found.hidden
     assert {"A03", "P01", "B01"} <= set(found.never)
     shown = {slip.pattern for seen in found.problems for slip in seen.slips}
@@ -61,7 +61,7 @@ def test_hidden_and_never() -> None:
 
 def test_the_page_of_room_12() -> None:
     """Climbs, has no twins, and tells every two patterns apart but for two that always write one answer."""
-    found = page(read_sheet(ROOM_12.read_text(encoding="utf-8")))
+    found = page(worked_sheet(ROOM_12.read_text(encoding="utf-8")))
     assert found.climbs
     assert not found.twins
     assert found.alike == (("A12", "A26"),)

@@ -10,6 +10,7 @@ from onewhole.sheets.remedied import remedied
 from onewhole.sheets.remedies import PLAIN, REGROUPS, Act, Remedy, remedies
 from onewhole.sheets.standards import STANDARDS
 from onewhole.statements.reading import read_statement
+from tests.kit.sheets import worked_sheet
 
 LONG = "\n".join(f"{at}. {at + 1} 1/8 - {at} 6/8" for at in range(1, 30))
 STORY = (
@@ -60,7 +61,7 @@ def much(found: Finding, looked: Audit) -> tuple[int, int]:
 def test_one_click_takes_away_what_was_found(name: str) -> None:
     """Whatever is found in these pages, each click on offer for it leaves less of it than there was."""
     typed = PAGES[name]
-    looked = audit(read_sheet(typed))
+    looked = audit(worked_sheet(typed))
     assert looked.findings
     for found in looked.findings:
         offered = remedies(found, looked)
@@ -68,7 +69,7 @@ def test_one_click_takes_away_what_was_found(name: str) -> None:
         for click in offered:
             now = remedied(typed, click)
             assert now.words.endswith(".")
-            after = audit(read_sheet(now.typed))
+            after = audit(worked_sheet(now.typed))
             if click.act is Act.GO:
                 assert now.typed == typed
                 assert click.labels
@@ -79,14 +80,14 @@ def test_one_click_takes_away_what_was_found(name: str) -> None:
 
 def test_the_pages_show_every_sort_of_finding() -> None:
     """No sort is left untried; K3 says what K9 says better."""
-    keys = {found.key for typed in PAGES.values() for found in audit(read_sheet(typed)).findings}
+    keys = {found.key for typed in PAGES.values() for found in audit(worked_sheet(typed)).findings}
     codes = {one.code for one in STANDARDS} - {"K3"}
     assert keys == codes | {"twins", "minutes", "alike", "hidden", "climb", "reading", "story"}
 
 
 def of(name: str, key: str) -> list[Remedy]:
     """Return the clicks that are offered."""
-    looked = audit(read_sheet(PAGES[name]))
+    looked = audit(worked_sheet(PAGES[name]))
     return [click for found in looked.findings if found.key == key for click in remedies(found, looked)]
 
 

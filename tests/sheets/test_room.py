@@ -16,13 +16,12 @@ from onewhole.sheets.room import (
     SCALE,
     RoomError,
     column_width,
-    columns,
     page_height,
     page_width,
-    room,
 )
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.working.strategies.table import STRATEGIES
+from tests.kit.sheets import room_of, worked_sheet
 
 LOOK = Path(__file__).parents[2] / "src" / "onewhole" / "writers" / "look" / "ink.typ"
 PROBLEMS = (
@@ -57,7 +56,7 @@ def test_every_working_fits_the_box_left_for_it(strategy: object, size: Print) -
     typed = "\n".join(f"{at}. {one}" for at, one in enumerate(PROBLEMS, start=1))
     sheet = read_sheet(head + typed)
     for problem in sheet.problems:
-        box = room(problem, sheet)
+        box = room_of(problem, sheet)
         working = as_taught(problem.statement, sheet.header.strategy)
         if working is None:
             continue
@@ -86,7 +85,7 @@ def test_a_whole_space_fits_one_of_two_columns() -> None:
         typed = map(text, (*subtractions([3, 12], 1), *additions([3, 12], 1)))
         page = "\n".join(f"{at % 1000}{'abcdef'[at // 1000]}. {one}" for at, one in enumerate(typed))
         sheet = read_sheet(f"paper: {paper.value}\n\n{page}")
-        assert max(room(problem, sheet).width_mm for problem in sheet.problems) <= narrow
+        assert max(room_of(problem, sheet).width_mm for problem in sheet.problems) <= narrow
 
 
 @pytest.mark.parametrize(
@@ -96,14 +95,14 @@ def test_a_whole_space_fits_one_of_two_columns() -> None:
 def test_lines(typed: str, lines: int) -> None:
     """Two lines of writing for a line with a fraction, one for any other; the printed problem is left out."""
     sheet = read_sheet(f"1. {typed}")
-    assert room(sheet.problems[0], sheet).lines == lines
-    assert room(sheet.problems[0], sheet).height_mm == 9 * lines
+    assert room_of(sheet.problems[0], sheet).lines == lines
+    assert room_of(sheet.problems[0], sheet).height_mm == 9 * lines
 
 
 def test_a_story_leaves_room_for_its_equation() -> None:
     """A pupil writes the equation of a word problem first."""
     sheet = read_sheet("1. 5 1/3 - 2 2/3\n2. 5 1/3 - 2 2/3 | A kite takes 2 2/3 of 5 1/3 strips.")
-    plain, story = (room(problem, sheet) for problem in sheet.problems)
+    plain, story = (room_of(problem, sheet) for problem in sheet.problems)
     assert story.lines == plain.lines + 2
 
 
@@ -111,18 +110,18 @@ def test_pictures() -> None:
     """Four strips in a row as many as the largest number needs; a number line is always the same."""
     sheet = read_sheet("picture: strip\n\n1. 3 1/4 - 1 2/4\n2. 9 1/4 - 1 2/4\n3. 52 - 27\n4. 99 1/4 - 1 2/4")
     heights = [
-        found.picture and found.picture.height_mm for found in (room(one, sheet) for one in sheet.problems)
+        found.picture and found.picture.height_mm for found in (room_of(one, sheet) for one in sheet.problems)
     ]
     assert heights == [21, 45, None, 45]
     line = read_sheet("picture: number line\n\n1. 3 1/4 - 1 2/4\n2. 52 - 27")
-    assert {room(one, line).picture for one in line.problems} == {room(line.problems[0], line).picture}
-    assert room(line.problems[0], line).across_mm > column_width(line.header)
+    assert {room_of(one, line).picture for one in line.problems} == {room_of(line.problems[0], line).picture}
+    assert room_of(line.problems[0], line).across_mm > column_width(line.header)
 
 
 def test_large_print_is_larger() -> None:
     """Everything by four thirds, within the same paper."""
     small, large = (read_sheet(f"print: {size}\n\n1. 7 2/6 - 3 5/6") for size in ("ordinary", "large"))
-    one, other = room(small.problems[0], small), room(large.problems[0], large)
+    one, other = room_of(small.problems[0], small), room_of(large.problems[0], large)
     assert (other.height_mm, other.pitch_mm) == (one.height_mm * Fraction(4, 3), Fraction(12))
     assert other.width_mm - FRAME_MM == (one.width_mm - FRAME_MM) * Fraction(4, 3)
 
@@ -140,7 +139,7 @@ def test_large_print_is_larger() -> None:
 )
 def test_columns(head: str, problem: str, wanted: int) -> None:
     """The header's, or two where most problems fit."""
-    assert columns(read_sheet(f"{head}1. {problem}")) == wanted
+    assert worked_sheet(f"{head}1. {problem}").columns == wanted
 
 
 @pytest.mark.parametrize(
@@ -154,7 +153,7 @@ def test_what_does_not_fit_the_paper(typed: str, how: str) -> None:
     """Is refused with the label and what to do."""
     sheet = read_sheet(f"print: large\n7. {typed}")
     with pytest.raises(RoomError, match=f"problem 7 is too {how}") as refused:
-        room(sheet.problems[0], sheet)
+        room_of(sheet.problems[0], sheet)
     assert refused.value.line == 2
     assert refused.value.remedy
 

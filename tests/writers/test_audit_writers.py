@@ -5,9 +5,9 @@ import json
 import pytest
 
 from onewhole.sheets.audit import Audit, audit
-from onewhole.sheets.reading import read_sheet
 from onewhole.writers.audit_json import audit_object
 from onewhole.writers.audit_lines import audit_lines
+from tests.kit.sheets import worked_sheet
 
 PAGES = {
     "plain": "1. 9 5/8 - 4 6/8\n2. 6 7/8 - 3 2/8",
@@ -22,7 +22,7 @@ PAGES = {
 @pytest.fixture(params=list(PAGES.values()), ids=list(PAGES))
 def seen(request: pytest.FixtureRequest) -> Audit:
     """The audit of a page."""
-    return audit(read_sheet(request.param))
+    return audit(worked_sheet(request.param))
 
 
 def test_a_line_a_problem(seen: Audit) -> None:
@@ -54,6 +54,6 @@ def test_the_object_is_json(seen: Audit) -> None:
 
 def test_needs_in_words() -> None:
     """What a problem needs is told in a few words."""
-    said = "\n".join(audit_lines(audit(read_sheet(PAGES["every kind"]))))
+    said = "\n".join(audit_lines(audit(worked_sheet(PAGES["every kind"]))))
     for words in ("regroup once", "no regrouping", "rename the pieces", "a fraction greater than one"):
         assert words in said

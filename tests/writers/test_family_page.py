@@ -9,10 +9,11 @@ import pytest
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
-from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.family_page import WORDING, family_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, HOME, PAPERS, made, marked, plain, pressed, sheet
+from tests.kit.sheets import worked_sheet
 
 #: Longer sentences are hard to read aloud to a tired child; our own.
 MOST_WORDS = 16
@@ -22,7 +23,7 @@ SAID_IN_CLASS = {"regrouping"}
 
 def data_of(typed: str) -> Any:  # noqa: ANN401  # JSON may be anything
     """The data of the page for home of a typed sheet."""
-    return family_page(read_sheet(typed)).data
+    return family_page(worked_sheet(typed)).data
 
 
 def sentences(data: Any) -> list[str]:  # noqa: ANN401  # JSON may be anything
@@ -42,7 +43,7 @@ def test_one_page_in_ordinary_print(paper: str) -> None:
 @pytest.mark.parametrize("name", ["room12", "sorts"])
 def test_sentences_are_short(name: str) -> None:
     """No sentence on the page for home is longer than 16 words."""
-    for one in sentences(family_page(sheet(name)).data):
+    for one in sentences(family_page(WorkedSheet(sheet(name))).data):
         assert len(one.split()) <= MOST_WORDS, one
 
 
@@ -64,7 +65,7 @@ def test_nothing_is_said_of_regrouping_where_none_is_asked() -> None:
 def test_the_example_is_none_of_tonight() -> None:
     """The worked example is like tonight's problems and is none of them."""
     for name in ("room12", "sorts"):
-        data: Any = family_page(sheet(name)).data
+        data: Any = family_page(WorkedSheet(sheet(name))).data
         asked = {problem.typed for problem in sheet(name).problems}
         math = data["example"]["formula"]["math"]
         plain_text = re.sub(r"frac\((\d+), (\d+)\)", r"\1/\2", math).replace("\N{MINUS SIGN}", "-")
@@ -75,7 +76,7 @@ def test_the_example_is_none_of_tonight() -> None:
 def test_the_drawing_holds_the_numbers_that_are_told(paper: str, size: str) -> None:
     """Strips, pieces and crosses counted in the PDF are those of the words for a screen reader."""
     page = pressed("room12/family", paper, size)
-    data: Any = family_page(sheet("room12", paper, size)).data
+    data: Any = family_page(WorkedSheet(sheet("room12", paper, size))).data
     alt = data["example"]["drawing"]["alt"]
     assert [words for tag, words in pdf.tags(page) if tag == "/Figure"] == [alt]
     wholes, parts, gone, parts_gone = map(int, re.findall(r"\d+", alt)[:4])
@@ -128,4 +129,4 @@ def test_a_sheet_without_a_parallel_problem_has_no_example() -> None:
     """Where no other problem of the same structure is found, the page has none, and still prints."""
     data = data_of("1. 1/2 + 1/2")
     assert "example" not in data
-    assert pdf.pages(made(family_page(read_sheet("1. 1/2 + 1/2")))) == 1
+    assert pdf.pages(made(family_page(worked_sheet("1. 1/2 + 1/2")))) == 1

@@ -7,11 +7,11 @@ from typing import Any
 import pytest
 
 from onewhole.notations.speech import say
-from onewhole.sheets.key import answer_key
-from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.key_page import key_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, PAPERS, pressed, sheet
+from tests.kit.sheets import worked_sheet
 
 
 @pytest.mark.parametrize("paper", PAPERS)
@@ -33,8 +33,8 @@ def test_the_key_is_a_table_with_heads(name: str, both: tuple[str, str]) -> None
 @pytest.mark.parametrize("name", ["room12", "sorts"])
 def test_every_answer_and_every_equal_form_is_spoken(name: str) -> None:
     """Problem, answer and the other right forms are those of the key, in words."""
-    data: Any = key_page(sheet(name)).data
-    for entry, row in zip(answer_key(sheet(name)), data["answers"], strict=True):
+    data: Any = key_page(WorkedSheet(sheet(name))).data
+    for entry, row in zip(WorkedSheet(sheet(name)).problems, data["answers"], strict=True):
         assert row["formula"]["alt"] == say(entry.problem.statement)
         assert row["answer"]["alt"] == say(entry.answer)
         assert [form["alt"] for form in row.get("also", [])] == [say(form) for form in entry.forms]
@@ -52,5 +52,5 @@ def test_every_answer_and_every_equal_form_is_spoken(name: str) -> None:
 )
 def test_notes(typed: str, note: str) -> None:
     """What a problem needs stands beside its answer."""
-    data: Any = key_page(read_sheet(f"1. {typed}")).data
+    data: Any = key_page(worked_sheet(f"1. {typed}")).data
     assert data["answers"][0]["note"] == note

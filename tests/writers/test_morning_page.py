@@ -15,6 +15,7 @@ from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.morning_page import KITES, _wrote, kite_of, morning_page
 from onewhole.writers.printed import Printed
 from tests.kit import pdf
@@ -48,7 +49,7 @@ def page_of(found: Marked) -> Printed:
     """The morning page of a class."""
     first = see_first(found.marks.pupils, found.findings, found.groups)
     return morning_page(
-        found.sheet, found.marks, found.findings, found.groups, items=found.items, first=first
+        WorkedSheet(found.sheet), found.marks, found.findings, found.groups, items=found.items, first=first
     )
 
 

@@ -17,21 +17,20 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.handwriting import LINE_MM, written
-from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.room import (
     FRAME_MM,
     PICTURE_GAP_MM,
     SCALE,
     Room,
     column_width,
-    columns,
     page_width,
-    room,
 )
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.writers.pupil_page import practice_page, pupil_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, PAPERS, made, practice, practised, pressed, sheet
+from tests.kit.sheets import room_of, worked_sheet
 
 SHEETS = ("room12", "sorts", "drawn", "jumped")
 HAIR = 0.15
@@ -80,7 +79,7 @@ def test_each_frame_holds_the_working_that_is_written_in_it(name: str, paper: st
     assert len(drawn) == len(night.problems)
     scale = SCALE[night.header.print]
     for problem, frame in zip(night.problems, drawn, strict=True):
-        needed = room(problem, night)
+        needed = room_of(problem, night)
         assert frame.width >= needed.width_mm - HAIR, problem.label
         assert frame.height >= needed.height_mm - HAIR, problem.label
         wide, high = Fraction(floor(frame.width * 10), 10), Fraction(floor(frame.height * 10 + 1), 10)
@@ -100,7 +99,7 @@ def test_every_answer_fits_over_its_line(name: str, paper: str, size: str) -> No
     for problem, frame in zip(night.problems, frames(page), strict=True):
         if not isinstance(problem.statement, Question):
             continue
-        needed = room(problem, night)
+        needed = room_of(problem, night)
         placed = (*_over(frame, needed, lines), *_under(frame, needed, lines))
         line = next(one for one in placed if _column(one, frame, night))
         lines.remove(line)
@@ -126,7 +125,7 @@ def _under(frame: pdf.Box, needed: Room, lines: list[pdf.Box]) -> list[pdf.Box]:
 
 def _column(line: pdf.Box, frame: pdf.Box, night: Sheet) -> bool:
     """Whether a line stands on the page of a frame and in its column."""
-    wide = columns(night) == 1 or frame.width > column_width(night.header) + 1
+    wide = WorkedSheet(night).columns == 1 or frame.width > column_width(night.header) + 1
     right = frame.left + float((page_width if wide else column_width)(night.header)) + 1
     return line.page == frame.page and frame.left - 1 < line.left and line.right < right
 
@@ -138,7 +137,7 @@ def test_a_missing_number_or_sign_has_a_place_to_write_in(paper: str, size: str)
     boxes = [box for box in pdf.drawings(page) if box.height > 8 and box.width < 45 and box.left > 28]
     for problem in night.problems:
         if not isinstance(problem.statement, Question):
-            needed = room(problem, night).answer
+            needed = room_of(problem, night).answer
             fits = [box for box in boxes if box.width >= needed.width_mm and box.height >= needed.height_mm]
             assert fits, problem.label
             boxes.remove(min(fits, key=lambda box: box.width * box.height))
@@ -175,7 +174,7 @@ def test_room_12_takes_two_pages(paper: str) -> None:
 def test_the_answer_line_goes_under_the_room_where_it_does_not_fit_beside(paper: str, size: str) -> None:
     """A long question has its answer line under its room, on the same page, with a word in front."""
     typed = f"1. {' x '.join(f'{top}/{top + 1}' for top in range(10, 21))}\n2. 52 - 27"
-    page = made(pupil_page(read_sheet(f"paper: {paper}\nprint: {size}\n\n{typed}")))
+    page = made(pupil_page(worked_sheet(f"paper: {paper}\nprint: {size}\n\n{typed}")))
     long, short = frames(page)
     wide = [line for line in answer_lines(page) if 0 < line.top - long.bottom < 30 and line.page == long.page]
     near = [
@@ -188,7 +187,9 @@ def test_the_answer_line_goes_under_the_room_where_it_does_not_fit_beside(paper:
 
 def test_a_story_is_printed_and_its_equation_is_not() -> None:
     """A word problem stands in words; the pupil writes the equation."""
-    item = next(item for item in _items(pupil_page(sheet("sorts"))) if item.get("label") == "13.")
+    item = next(
+        item for item in _items(pupil_page(WorkedSheet(sheet("sorts")))) if item.get("label") == "13."
+    )
     parts = item["words"]
     assert isinstance(parts, list)
     assert [part for part in parts if isinstance(part, str)] == [

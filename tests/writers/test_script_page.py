@@ -6,6 +6,7 @@ from typing import Any
 from onewhole.desk.walkthrough.lesson import lesson
 from onewhole.presses.pdf import press
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.writers.moments import clock
@@ -13,7 +14,7 @@ from onewhole.writers.script_page import TRY, script_page
 from tests.kit import pdf
 
 SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5 - 2 1/3\n")
-TIMELINE = fitted(lesson(SHEET, tried=["2"]), Pace(), None)[1]
+TIMELINE = fitted(lesson(WorkedSheet(SHEET), tried=["2"]), Pace(), None)[1]
 
 
 def test_every_cue_is_there_with_its_time() -> None:

@@ -6,12 +6,12 @@ import pytest
 
 from onewhole.notations.sentences import fact_sentence, sentence
 from onewhole.notations.speech import say
-from onewhole.sheets.key import answer_key
-from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.writers.workings_page import NOTE, workings_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, PAPERS, plain, pressed, sheet
+from tests.kit.sheets import worked_sheet
 
 
 @pytest.mark.parametrize("paper", PAPERS)
@@ -24,8 +24,8 @@ def test_room_12_takes_four_pages(paper: str) -> None:
 def test_every_line_is_spoken_and_has_its_reason(name: str) -> None:
     """The lines are those of the working after the problem, in its order, each with its sentence."""
     night = sheet(name)
-    data: Any = workings_page(night).data
-    for entry, shown in zip(answer_key(night), data["problems"], strict=True):
+    data: Any = workings_page(WorkedSheet(night)).data
+    for entry, shown in zip(WorkedSheet(night).problems, data["problems"], strict=True):
         assert shown["label"] == f"{entry.problem.label}."
         assert shown["formula"]["alt"] == say(entry.problem.statement)
         if entry.working is None:
@@ -46,7 +46,7 @@ def test_every_line_is_spoken_and_has_its_reason(name: str) -> None:
 
 def test_a_hard_fact_is_its_sentence_with_formulas() -> None:
     """Read with the formulas as they are typed, a hard fact is the sentence of the notations."""
-    data: Any = workings_page(read_sheet("1. 9 5/8 - 4 6/8")).data
+    data: Any = workings_page(worked_sheet("1. 9 5/8 - 4 6/8")).data
     (fact,) = [fact for line in data["problems"][0]["lines"] for fact in line.get("facts", [])]
     typed = "".join(part if isinstance(part, str) else part["math"] for part in fact)
     assert (
@@ -68,7 +68,7 @@ def test_no_problem_is_split(paper: str, size: str) -> None:
 
 def pdf_labels(text: str) -> list[str]:
     """The problems that begin on a page: each names its strategy."""
-    data: Any = workings_page(sheet("room12")).data
+    data: Any = workings_page(WorkedSheet(sheet("room12"))).data
     names = {problem["strategy"] for problem in data["problems"]}
     return [name for name in names for _ in range(text.count(name))]
 

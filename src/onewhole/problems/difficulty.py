@@ -55,8 +55,11 @@ def difficulty(statement: Statement, taught: Strategy = REGROUP_FIRST) -> Diffic
     >>> difficulty(easy).score < difficulty(hard).score
     True
     """
-    wanted = needs(statement)
-    working = as_taught(statement, taught)
+    return difficulty_of(statement, needs(statement), as_taught(statement, taught))
+
+
+def difficulty_of(statement: Statement, wanted: Needs, working: Working | None) -> Difficulty:
+    """Return how hard a statement is whose needs and working are known already."""
     parts = (*_of_numbers(statement, wanted), *(_of_working(working) if working else ()))
     return Difficulty(tuple(part for part in parts if part.points))
 

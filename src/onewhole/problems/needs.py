@@ -9,7 +9,6 @@ from typing import assert_never
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, counted, usual
 from onewhole.number.unit import Kind
-from onewhole.problems.taught import as_taught
 from onewhole.statements.expression import Expression, Over, Sum, Times, kind, quantities, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import (
@@ -20,8 +19,7 @@ from onewhole.statements.statement import (
     asked_quantities,
     gap_amount,
 )
-from onewhole.working.reasons.comparing import UndoneToFind
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.missing import alone_on_its_side
 from onewhole.working.strategies.same_units import Signed, common_ladder
 
 
@@ -184,19 +182,10 @@ def _carries(first: Quantity, second: Quantity, *, taken: bool) -> int:
 
 def _needs_of_gap(asked: MissingNumber) -> Needs:
     """See the equation as the question that finds the number, then as opening it to look like the gap."""
-    alone = _undone(asked)
+    alone = alone_on_its_side(asked)
     count, whole_first = _regrouped(alone.rest)
     operations = _operations(alone.rest) | {Operation.FIND}
     return _needs((alone.rest,), operations, count + _opened(alone), whole_first, asked.gap)
-
-
-def _undone(asked: MissingNumber) -> MissingNumber:
-    """Leave the gap alone on its side, as the working does: 9 - ? = 3 1/2 is found by 9 - 3 1/2."""
-    working = as_taught(asked, REGROUP_FIRST)
-    for line in working.lines[1:2] if working else ():
-        if isinstance(line.because, UndoneToFind) and isinstance(line.says, MissingNumber):
-            return line.says
-    return asked
 
 
 def _opened(asked: MissingNumber) -> bool:

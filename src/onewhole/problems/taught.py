@@ -1,7 +1,7 @@
 """A problem worked the way a class was taught."""
 
 from onewhole.statements.statement import Question, Statement
-from onewhole.working.questions import DoesNotSuitError, NotWorkedError, for_question
+from onewhole.working.questions import DoesNotSuitError, NotWorkedError, work_as_taught
 from onewhole.working.strategy import Strategy
 from onewhole.working.work import work
 from onewhole.working.working import Working
@@ -18,6 +18,8 @@ def as_taught(statement: Statement, taught: Strategy) -> Working | None:
     'units_apart'
     """
     try:
-        return work(statement, for_question(statement, taught) if isinstance(statement, Question) else taught)
+        return (
+            work_as_taught(statement, taught) if isinstance(statement, Question) else work(statement, taught)
+        )
     except (DoesNotSuitError, NotWorkedError):
         return None

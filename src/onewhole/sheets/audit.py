@@ -10,12 +10,12 @@ from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.text import text
 from onewhole.problems.traps import is_at_heart
-from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import MOST_MINUTES
 from onewhole.sheets.page import Page, halves, page
 from onewhole.sheets.reading_level import AIM, reading_level
 from onewhole.sheets.standards import StandardNote
 from onewhole.sheets.told_numbers import untold
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
 
 #: Problems that tell many patterns apart: found by working every pattern on every problem of a denominator.
@@ -74,14 +74,15 @@ class Audit:
         return not self.findings
 
 
-def audit(sheet: Sheet) -> Audit:
+def audit(worked: WorkedSheet) -> Audit:
     r"""Return the audit of a sheet.
 
     >>> from onewhole.sheets.reading import read_sheet
-    >>> [finding.key for finding in audit(read_sheet("1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8")).findings]
+    >>> sheet = read_sheet("1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8")
+    >>> [finding.key for finding in audit(WorkedSheet(sheet)).findings]
     ['twins', 'alike', 'K11', 'hidden']
     """
-    seen = page(sheet)
+    seen = page(worked)
     found = [*_twins(seen), *_minutes(seen), *_alike(seen), *_standards(seen), *_stories(seen)]
     found += [*_falls(seen), *_hidden(seen)]
     found.sort(key=lambda finding: finding.severity is Severity.NOTE)

@@ -17,7 +17,7 @@ from onewhole.problems.difficulty import LARGE_DENOMINATOR
 from onewhole.statements.expression import minus, plus
 from onewhole.statements.statement import Question
 
-#: Minutes are counted in halves (:mod:`onewhole.sheets.seen`): one without regrouping, one and a half with.
+#: Minutes are counted in halves (:mod:`onewhole.problems.worked`): one without regrouping, one and a half with.
 HALVES_PLAIN = 2
 HALVES_REGROUPING = 3
 

@@ -12,10 +12,10 @@ from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import usual
 from onewhole.problems.twins import twin_key
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.key import answer_key
-from onewhole.sheets.seen import Seen, see
 from onewhole.sheets.standards import StandardNote, notes
+from onewhole.sheets.worked import WorkedSheet
 
 #: A page falls back where a problem is this many points easier than the one before: one regrouping; our own.
 FALL = 3
@@ -42,8 +42,7 @@ class Page:
     time; ``never`` patterns that no problem can show.
     """
 
-    sheet: Sheet
-    problems: tuple[Seen, ...]
+    worked: WorkedSheet
     falls: tuple[tuple[str, str], ...]
     twins: tuple[tuple[str, ...], ...]
     alike: tuple[tuple[str, ...], ...]
@@ -52,8 +51,18 @@ class Page:
     notes: tuple[StandardNote, ...]
 
     @property
+    def sheet(self) -> Sheet:
+        """Return the sheet."""
+        return self.worked.sheet
+
+    @property
+    def problems(self) -> tuple[WorkedProblem, ...]:
+        """Return the problems, worked, in the order of the page."""
+        return self.worked.problems
+
+    @property
     def minutes(self) -> Fraction:
-        """Return how long the page takes, by our own start values (:mod:`onewhole.sheets.seen`)."""
+        """Return how long the page takes, by our own start values (:mod:`onewhole.problems.worked`)."""
         return sum((seen.minutes for seen in self.problems), Fraction(0))
 
     @property
@@ -77,31 +86,30 @@ class Page:
         return tuple(pair for group in self.alike for pair in combinations(group, 2))
 
 
-def page(sheet: Sheet) -> Page:
+def page(worked: WorkedSheet) -> Page:
     """Return what a sheet asks and shows.
 
     >>> from onewhole.sheets.reading import read_sheet
-    >>> found = page(read_sheet("1. 5 1/8 - 2 5/8"))
+    >>> found = page(WorkedSheet(read_sheet("1. 5 1/8 - 2 5/8")))
     >>> ("A01", "A02") in found.alike_pairs, found.minutes
     (True, Fraction(3, 2))
     """
-    problems = tuple(see(entry, sheet.header) for entry in answer_key(sheet))
+    problems = worked.problems
     wrote = _answers(problems)
     lucky = {key for seen in problems for key in seen.traps.lucky}
     every = tuple(pattern.id for pattern in patterns())
     return Page(
-        sheet,
-        problems,
+        worked,
         falls=tuple((a.label, b.label) for a, b in pairwise(problems) if _fallen(a, b)),
-        twins=_groups((twin_key(seen.problem.statement), seen.label) for seen in problems),
+        twins=_groups((twin_key(seen.statement), seen.label) for seen in problems),
         alike=_groups((tuple(answers), key) for key, answers in wrote.items()),
         hidden=tuple(key for key in every if key in lucky and key not in wrote),
         never=tuple(key for key in every if key not in wrote),
-        notes=notes(sheet),
+        notes=notes(worked),
     )
 
 
-def _answers(problems: Sequence[Seen]) -> dict[str, list[tuple[str, Outcome]]]:
+def _answers(problems: Sequence[WorkedProblem]) -> dict[str, list[tuple[str, Outcome]]]:
     """Return what each pattern that shows on the page writes, problem by problem."""
     wrote: dict[str, list[tuple[str, Outcome]]] = defaultdict(list)
     for seen in problems:
@@ -110,7 +118,7 @@ def _answers(problems: Sequence[Seen]) -> dict[str, list[tuple[str, Outcome]]]:
     return wrote
 
 
-def _fallen(before: Seen, after: Seen) -> bool:
+def _fallen(before: WorkedProblem, after: WorkedProblem) -> bool:
     return before.difficulty.score - after.difficulty.score >= FALL
 
 

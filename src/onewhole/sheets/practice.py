@@ -2,6 +2,7 @@
 
 from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 from itertools import islice
 
 from onewhole.misconceptions.catalogue import by_id
@@ -14,6 +15,7 @@ from onewhole.sheets.earlier_skill import review
 from onewhole.sheets.find_the_slip import FindTheSlip, find_the_slip
 from onewhole.sheets.header import Header
 from onewhole.sheets.labelled import labelled
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 
 #: How many problems a practice page holds, the one to come back to among them; our own.
@@ -24,7 +26,7 @@ BESIDE_A_SLIP = 4
 WINDOW = 4
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Practice:
     """A practice page.
 
@@ -45,6 +47,11 @@ class Practice:
         if self.slip is not None and self.slip.label in labels:
             msg = f"the label {self.slip.label} is taken"
             raise ValueError(msg)
+
+    @cached_property
+    def worked(self) -> WorkedSheet:
+        """Return the page with its problems worked, once for the page and its key."""
+        return WorkedSheet(self.sheet)
 
 
 def practice(

@@ -13,6 +13,7 @@ from onewhole.sheets.page import FALL
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.remedies import MOST_TOLD, Act, Remedy, listed
 from onewhole.sheets.rows import Rows
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
 
 
@@ -52,8 +53,7 @@ def remedied(typed: str, remedy: Remedy) -> Changed:
             plain = {one.label: one.typed for one in sheet.problems if one.label in labels}
             return Changed(rows.asking(plain).typed, f"{_problems(labels)} asked without words.")
         case Act.ORDER:
-            taught = sheet.header.strategy
-            score = {one.label: difficulty(one.statement, taught).score for one in sheet.problems}
+            score = {one.label: one.difficulty.score for one in WorkedSheet(sheet).problems}
             order = sorted(rows.problems, key=lambda label: score[label])
             return Changed(rows.in_order(order).typed, "The page goes from easy to hard.")
         case Act.SET:
@@ -77,7 +77,7 @@ def _after(sheet: Sheet, asked: str) -> int:
     """Return how many problems a new one stands after so that the page falls least, the most there may be."""
     taught = sheet.header.strategy
     own = difficulty(read_statement(asked), taught).score
-    scores = [difficulty(one.statement, taught).score for one in sheet.problems]
+    scores = [one.difficulty.score for one in WorkedSheet(sheet).problems]
 
     def falls(at: int) -> int:
         row = [*scores[:at], own, *scores[at:]]

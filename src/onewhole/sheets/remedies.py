@@ -19,6 +19,7 @@ from onewhole.sheets.audit import Audit, Finding
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Picture
 from onewhole.sheets.standards import GRADE_3, GRADE_4, notes
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 
@@ -65,7 +66,7 @@ def remedies(found: Finding, seen: Audit) -> tuple[Remedy, ...]:
 
     >>> from onewhole.sheets.audit import audit
     >>> from onewhole.sheets.reading import read_sheet
-    >>> looked = audit(read_sheet("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6"))
+    >>> looked = audit(WorkedSheet(read_sheet("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6")))
     >>> [remedy.words for remedy in remedies(looked.findings[0], looked)]
     ['Change the numbers of 2', 'Leave out 2']
     """
@@ -129,7 +130,7 @@ class _Desk:
 
     @property
     def _hundredths(self) -> bool:
-        return any(100 in needs(one.statement).denominators for one in self.sheet.problems)
+        return any(100 in one.needs.denominators for one in self.seen.page.problems)
 
     def _twins(self) -> Iterator[Remedy]:
         """Keep one of the twins, a story where there is one: its words would not fit other numbers."""
@@ -169,7 +170,7 @@ class _Desk:
             statement = read_statement(said)
             answer(statement)
             alone = Sheet((Problem("1", statement, said),), self.sheet.header)
-            return self.found.key not in {note.standard.code for note in notes(alone)}
+            return self.found.key not in {note.standard.code for note in notes(WorkedSheet(alone))}
         except OnewholeError:
             return False
 

@@ -8,12 +8,9 @@ from typing import NoReturn, assert_never
 
 from onewhole.errors import InputError
 from onewhole.notations.row import Writable
-from onewhole.problems.answer import answer
-from onewhole.problems.needs import needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
-from onewhole.problems.taught import as_taught
-from onewhole.sheets.document import Sheet
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import Header, Paper, Picture, Print
 from onewhole.statements.statement import Comparison, MissingNumber, Question
@@ -112,15 +109,7 @@ def column_width(header: Header) -> Fraction:
     return (page_width(header) - GAPS[header.print]) / 2
 
 
-def columns(sheet: Sheet) -> int:
-    """Return the number of columns: the header's, or two when at least half of the problems fit into one."""
-    if sheet.header.columns is not None:
-        return sheet.header.columns
-    wide = [room(problem, sheet).across_mm > column_width(sheet.header) for problem in sheet.problems]
-    return 1 if 2 * sum(wide) > len(wide) else 2
-
-
-def room(problem: Problem, sheet: Sheet) -> Room:
+def room(worked: WorkedProblem, header: Header) -> Room:
     """Return the room that a problem needs.
 
     It holds every line that a pupil writes when the problem is worked as the class was taught (the problem
@@ -131,18 +120,16 @@ def room(problem: Problem, sheet: Sheet) -> Room:
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> sheet = read_sheet("1. 7 2/6 - 3 5/6")
-    >>> found = room(sheet.problems[0], sheet)
+    >>> found = room(WorkedProblem(sheet.problems[0]), sheet.header)
     >>> found.lines, found.height_mm, found.answer.height_mm
     (4, Fraction(36, 1), Fraction(18, 1))
     """
-    header = sheet.header
+    problem = worked.problem
     scale, most = SCALE[header.print], page_width(header)
-    laid = [
-        written(says, leads=leads, width=(most - FRAME_MM) / scale) for says, leads in _lines(problem, header)
-    ]
+    laid = [written(says, leads=leads, width=(most - FRAME_MM) / scale) for says, leads in _lines(worked)]
     lines, pitch = sum(part.lines for part in laid), LINE_MM * scale
     width = max(part.width for part in laid) * scale + FRAME_MM
-    found = Room(width, lines * pitch, lines, pitch, _answer(problem, header), _picture(problem, header))
+    found = Room(width, lines * pitch, lines, pitch, _answer(worked, header), _picture(worked, header))
     if width > most:
         _refuse(problem, "wide")
     over = found.picture.height_mm + PICTURE_GAP_MM if found.picture and found.across_mm > most else 0
@@ -162,21 +149,21 @@ def _refuse(problem: Problem, how: str) -> NoReturn:
     raise RoomError(msg, line=problem.line, remedy="Use smaller numbers or fewer of them, or ordinary print.")
 
 
-def _lines(problem: Problem, header: Header) -> Sequence[tuple[Writable, bool]]:
+def _lines(worked: WorkedProblem) -> Sequence[tuple[Writable, bool]]:
     """Return what the pupil writes line by line, and whether an equals sign leads the line."""
-    working = as_taught(problem.statement, header.strategy)
-    if working is None:
-        return [(problem.statement, False), (answer(problem.statement), True)]
-    lines = [line.says for line in working.brief()]
+    problem = worked.problem
+    if worked.working is None:
+        return [(problem.statement, False), (worked.answer, True)]
+    lines = [line.says for line in worked.working.brief()]
     printed = 0 if problem.story or len(lines) == 1 else 1
     leads = isinstance(problem.statement, Question)
     return [(says, leads and at > 0) for at, says in enumerate(lines)][printed:]
 
 
-def _answer(problem: Problem, header: Header) -> Place:
+def _answer(worked: WorkedProblem, header: Header) -> Place:
     """Return the place that the answer takes when it is written by hand."""
-    scale, found = SCALE[header.print], written(answer(problem.statement), leads=False)
-    match problem.statement:
+    scale, found = SCALE[header.print], written(worked.answer, leads=False)
+    match worked.statement:
         case Question():
             width = max(found.width, ANSWER_MM)
         case MissingNumber():
@@ -184,11 +171,11 @@ def _answer(problem: Problem, header: Header) -> Place:
         case Comparison():
             width = LINE_MM
         case _:
-            assert_never(problem.statement)
+            assert_never(worked.statement)
     return Place(width * scale, found.lines * LINE_MM * scale)
 
 
-def _picture(problem: Problem, header: Header) -> Place | None:
+def _picture(worked: WorkedProblem, header: Header) -> Place | None:
     """Return the place to draw in: strips four in a row (only for fractions), or a number line."""
     scale = SCALE[header.print]
     match header.picture:
@@ -197,9 +184,9 @@ def _picture(problem: Problem, header: Header) -> Place | None:
         case Picture.LINE:
             return Place(PICTURE_MM * scale, LINE_PICTURE_MM * scale)
         case Picture.STRIP:
-            if not needs(problem.statement).denominators:
+            if not worked.needs.denominators:
                 return None
-            most: Fraction = max(number.value for number in numbers_of(problem.statement))
+            most: Fraction = max(number.value for number in numbers_of(worked.statement))
             rows = ceil(min(most, Fraction(MOST_STRIPS)) / STRIPS_IN_A_ROW)
             return Place(PICTURE_MM * scale, (max(1, rows) * STRIP_MM + WORDS_MM) * scale)
         case _:

@@ -13,11 +13,12 @@ from typing import assert_never
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.answer import answer
-from onewhole.problems.needs import Needs, Operation, needs, runs_below_zero
+from onewhole.problems.needs import Needs, Operation, runs_below_zero
 from onewhole.problems.numbers import numbers_of, sides
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Picture
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.expression import Expression, Over, Sum, Times, value
 
 
@@ -157,15 +158,15 @@ STANDARDS = (
 )
 
 
-def notes(sheet: Sheet) -> tuple[StandardNote, ...]:
+def notes(worked: WorkedSheet) -> tuple[StandardNote, ...]:
     r"""Return a note for every standard that has something to say about a page, K1 first.
 
     >>> from onewhole.sheets.reading import read_sheet
-    >>> found = notes(read_sheet("1. 3 2/7 - 1 5/7\n2. 4 6/7 - 2 1/7"))
+    >>> found = notes(WorkedSheet(read_sheet("1. 3 2/7 - 1 5/7\n2. 4 6/7 - 2 1/7")))
     >>> [(note.standard.code, note.labels) for note in found]
     [('K1', ('1', '2')), ('K12', ('1', '2'))]
     """
-    seen = {problem.label: needs(problem.statement) for problem in sheet.problems}
+    sheet, seen = worked.sheet, {one.label: one.needs for one in worked.problems}
     found: list[StandardNote] = []
     for standard in STANDARDS:
         if standard.code in _OF_PAGES:

@@ -9,7 +9,7 @@ from onewhole.statements.expression import Expression, Over, Sum, Term, Times, p
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
 from onewhole.working.line import Line, without_repeats
-from onewhole.working.questions import for_question, work_question
+from onewhole.working.questions import work_as_taught
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import GapRead, UndoneToFind
 from onewhole.working.reasons.regrouping import AreWorth, MakesLarger, OpensToMatch, PutTogether
@@ -35,7 +35,7 @@ def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Workin
     """
     taught = taught or strategy_named("regroup_first")
     lines = [Line(asked)]
-    alone = _alone(asked)
+    alone = alone_on_its_side(asked)
     if alone != asked:
         lines.append(Line(alone, UndoneToFind()))
     amount = gap_amount(asked)
@@ -47,8 +47,13 @@ def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Workin
     return Working(KEY, asked, without_repeats(lines), answer)
 
 
-def _alone(asked: MissingNumber) -> MissingNumber:
-    """Undo what stands beside the gap."""
+def alone_on_its_side(asked: MissingNumber) -> MissingNumber:
+    """Undo what stands beside the gap: 9 - ? = 3 1/2 is found by 9 - 3 1/2.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> alone_on_its_side(read_statement("? + 2 = 5")) == read_statement("5 - 2 = ?")
+    True
+    """
     if not asked.beside and not asked.gap_taken:
         return asked
     terms: list[Term] = []
@@ -68,7 +73,7 @@ def _worked(lines: list[Line], alone: MissingNumber, taught: Strategy) -> Quanti
     if isinstance(alone.rest, Quantity):
         return alone.rest
     question = Question(alone.rest)
-    working = work_question(question, for_question(question, taught), checked=False)
+    working = work_as_taught(question, taught, checked=False)
     for line in working.lines[1:]:
         if isinstance(line.says, Quantity | Sum | Times | Over):
             says = replace(alone, rest=line.says)

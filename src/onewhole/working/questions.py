@@ -72,10 +72,26 @@ def for_question(question: Question, taught: Strategy) -> Strategy:
 
     A class taught to regroup first adds wholes and fractions apart.
     """
-    for strategy in (taught, strategy_named(taught.partner)):
-        if unsuited(question, strategy) is None:
-            return strategy
-    return suiting(question)[0]
+    return strategy_named(work_as_taught(question, taught, checked=False).strategy)
+
+
+def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True) -> Working:
+    """Work a question by the taught strategy, or its partner for the other operation, or one that suits.
+
+    Raises NotWorkedError as :func:`work_question` does.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> work_as_taught(read_statement("2 4/5 + 1 3/5"), REGROUP_FIRST).strategy
+    'units_apart'
+    """
+    signed = _signed(question)
+    counted = same_units(signed)
+    for strategy in (taught, strategy_named(taught.partner), *STRATEGIES):
+        try:
+            return _working(question, signed, counted, strategy, checked=checked)
+        except DoesNotSuitError:
+            continue
+    raise DoesNotSuitError(taught, OtherOperation())
 
 
 def work_question(question: Question, strategy: Strategy, *, checked: bool = True) -> Working:
@@ -90,7 +106,12 @@ def work_question(question: Question, strategy: Strategy, *, checked: bool = Tru
     ((3, 3), 3)
     """
     signed = _signed(question)
-    counted = same_units(signed)
+    return _working(question, signed, same_units(signed), strategy, checked=checked)
+
+
+def _working(
+    question: Question, signed: Signed, counted: Counted, strategy: Strategy, *, checked: bool
+) -> Working:
     lines, answer = _work(counted, strategy)
     checks = tuple(_checks(signed, counted, strategy, answer)) if checked and len(signed) > 1 else ()
     return Working(strategy.key, question, without_repeats((Line(question.asked), *lines)), answer, checks)

@@ -1,8 +1,8 @@
 """The audit of a page as a JSON object: the contract of ``docs/json.md``."""
 
 from onewhole.notations.text import text
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.audit import Audit, Finding
-from onewhole.sheets.seen import Seen
 
 Json = dict[str, object]
 
@@ -25,7 +25,7 @@ def audit_object(audit: Audit) -> Json:
     }
 
 
-def _problem(seen: Seen) -> Json:
+def _problem(seen: WorkedProblem) -> Json:
     return {
         "label": seen.label,
         "problem": text(seen.problem.statement),
@@ -43,7 +43,7 @@ def _problem(seen: Seen) -> Json:
     }
 
 
-def _written(seen: Seen, group: tuple[str, ...]) -> str:
+def _written(seen: WorkedProblem, group: tuple[str, ...]) -> str:
     return next(text(slip.wrote) for slip in seen.slips if slip.pattern in group)
 
 

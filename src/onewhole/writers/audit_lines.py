@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from onewhole.notations.text import text
 from onewhole.problems.needs import Needs
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.audit import Audit, Finding
 from onewhole.sheets.page import Page, halves
-from onewhole.sheets.seen import Seen
 
 HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "needs")
 #: Columns that line up at their right end: they hold amounts.
@@ -58,7 +58,7 @@ def _cell(head: str, said: str, width: int) -> str:
     return said.rjust(width) if head in COUNTS else said.ljust(width)
 
 
-def _row(seen: Seen) -> tuple[str, ...]:
+def _row(seen: WorkedProblem) -> tuple[str, ...]:
     return (
         f"{seen.label}.",
         text(seen.problem.statement),
@@ -80,7 +80,7 @@ def _needs(needs: Needs) -> Iterator[str]:
         yield "a fraction greater than one"
 
 
-def _traps(seen: Seen) -> Iterator[str]:
+def _traps(seen: WorkedProblem) -> Iterator[str]:
     """Tell the traps that practice on regrouping is about; the others are counted in the JSON object."""
     for group in seen.traps.at_heart.alike:
         wrote = next(slip.wrote for slip in seen.slips if slip.pattern in group)

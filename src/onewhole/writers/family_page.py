@@ -11,10 +11,11 @@ from onewhole.pictures.limits import MOST_WHOLES
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.parallel import parallel
-from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Print
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.working import Working
 from onewhole.writers.drawing import drawing
@@ -39,26 +40,27 @@ _ACTS = {
 _SAYING = {"open": "regrouping", "regroup": "regrouping", "rename": "renaming", "trade": "trading"}
 
 
-def family_page(sheet: Sheet) -> Printed:
+def family_page(worked: WorkedSheet) -> Printed:
     """Return the page for home; its worked example is like tonight's problems and none of them."""
+    sheet = worked.sheet
     words = sheet.header.words
-    shown = _shown(sheet)
+    shown = _shown(worked)
     data = frame(sheet.header, title="A page for home", small=named(sheet.header))
-    data |= {"opening": _opening(sheet, shown), "asks": _asks(sheet), "closing": CLOSING}
-    if any(needs(problem.statement).regrouping for problem in sheet.problems):
+    data |= {"opening": _opening(worked, shown), "asks": _asks(sheet), "closing": CLOSING}
+    if any(one.needs.regrouping for one in worked.problems):
         data["wording"] = WORDING.format(word=_SAYING[words.regroup])
     if shown:
         data["example"] = _example(shown, words, large=sheet.header.print is Print.LARGE)
     return Printed("family", data)
 
 
-def _shown(sheet: Sheet) -> Working | None:
+def _shown(worked: WorkedSheet) -> Working | None:
     """Work a problem parallel to the first that needs regrouping (or to the first of all)."""
-    ordered = sorted(sheet.problems, key=lambda problem: not _telling(problem))
-    asked = {problem.statement for problem in sheet.problems}
+    ordered = sorted(worked.problems, key=lambda problem: not _telling(problem))
+    asked = {problem.statement for problem in worked.problems}
     for problem in ordered:
         if other := _small(one for one in islice(parallel(problem.statement), LOOKED_AT) if one not in asked):
-            return as_taught(other, sheet.header.strategy)
+            return as_taught(other, worked.header.strategy)
     return None
 
 
@@ -78,14 +80,14 @@ def _size(statement: Statement) -> Fraction:
     return first if all(first - other >= 1 for other in rest) else first + MOST_WHOLES
 
 
-def _telling(problem: Problem) -> bool:
-    found = needs(problem.statement)
+def _telling(problem: WorkedProblem) -> bool:
+    found = problem.needs
     return found.regrouping and Operation.SUBTRACT in found.operations and not found.whole_first
 
 
-def _opening(sheet: Sheet, shown: Working | None) -> list[str]:
-    words = sheet.header.words
-    found = [needs(problem.statement) for problem in sheet.problems]
+def _opening(worked: WorkedSheet, shown: Working | None) -> list[str]:
+    words = worked.header.words
+    found = [one.needs for one in worked.problems]
     acts = [act for operation, act in _ACTS.items() if any(operation in one.operations for one in found)]
     told = [f"Tonight {acts[0]}." if acts else "Tonight we work with fractions."]
     told.extend(f"In some, {act}." for act in acts[1:])

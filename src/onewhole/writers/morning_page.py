@@ -14,9 +14,8 @@ from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.marking.reading.problem_stats import Item
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
-from onewhole.problems.problem import Problem
-from onewhole.problems.taught import as_taught
-from onewhole.sheets.document import Sheet
+from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Relation
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
@@ -41,7 +40,7 @@ def kite_of(at: int) -> str:
 
 
 def morning_page(
-    sheet: Sheet,
+    worked: WorkedSheet,
     marks: ClassMarks,
     findings: Sequence[Finding],
     groups: Sequence[Group],
@@ -51,13 +50,12 @@ def morning_page(
 ) -> Printed:
     """Return the morning page; it is for the teacher's eyes and shows pupil codes as they were given."""
     night = _Night(
-        sheet,
+        worked,
         marks,
-        {problem.label: problem for problem in sheet.problems},
         {pupil.pupil: pupil for pupil in marks.pupils},
         {found.pupil: found for found in findings},
     )
-    data = frame(sheet.header, title="This morning", small=named(sheet.header))
+    data = frame(worked.header, title="This morning", small=named(worked.header))
     data |= {
         "footer": "For the teacher only. Keep it as the school keeps pupil records.",
         "evidence": _evidence(marks, items),
@@ -70,17 +68,16 @@ def morning_page(
 
 @dataclass(frozen=True, slots=True)
 class _Night:
-    """A night's sheet and marks, with problems by label, marks and findings by pupil."""
+    """A night's sheet, worked, and its marks; with marks and findings by pupil."""
 
-    sheet: Sheet
+    worked: WorkedSheet
     marks: ClassMarks
-    asked: dict[str, Problem]
     pupils: dict[str, PupilMarks]
     findings: dict[str, Finding]
 
     def runs(self, labels: Sequence[str]) -> str:
         """Write labels in few characters."""
-        return runs(labels, list(self.asked))
+        return runs(labels, list(self.worked.labelled))
 
     def marked(self, pupil: str, verdict: Verdict) -> list[str]:
         """Return the labels of the answers of a pupil with one verdict."""
@@ -107,7 +104,7 @@ def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
         "who": one.pupil,
         "because": because,
         "label": f"{one.ask_about}.",
-        "ask": formula(night.asked[one.ask_about].statement),
+        "ask": formula(night.worked.labelled[one.ask_about].statement),
         "wrote": _wrote(written),
     }
 
@@ -130,9 +127,9 @@ def _group(group: Group, at: int, night: _Night) -> Json:
         "kite": kite_of(at),
         "because": _WHY.get(group.place) or f"answers fit: {listed(group.families)}",
         "pupils": _placed(group, night),
-        "reteach": reteaching(group, night.sheet.header.words),
+        "reteach": reteaching(group, night.worked.header.words),
     }
-    if examples := [_example(night.asked[label], night.sheet) for label in labels]:
+    if examples := [_example(night.worked.labelled[label]) for label in labels]:
         found["examples"] = examples
     return found
 
@@ -157,8 +154,8 @@ def _because(pupil: str, place: Place, night: _Night) -> str:
     return "; ".join(said)
 
 
-def _example(problem: Problem, sheet: Sheet) -> Json:
-    working = as_taught(problem.statement, sheet.header.strategy)
+def _example(problem: WorkedProblem) -> Json:
+    working = problem.working
     lines: list[Formula] = []
     chained = isinstance(problem.statement, Question)
     if working:

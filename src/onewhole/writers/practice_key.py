@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 
 from onewhole.problems.answer import answer
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.find_the_slip import FindTheSlip
 from onewhole.sheets.header import Header
-from onewhole.sheets.key import KeyEntry, answer_key
 from onewhole.sheets.practice import Practice
 from onewhole.writers.formula import chain, formula
 from onewhole.writers.frame import frame, named
@@ -25,14 +25,14 @@ def practice_key(header: Header, pages: Sequence[tuple[str, Practice]]) -> Print
 def _part(whose: str, practice: Practice) -> Json:
     part: Json = {
         "name": whose,
-        "answers": [_row(entry, practice.review) for entry in answer_key(practice.sheet)],
+        "answers": [_row(entry, practice.review) for entry in practice.worked.problems],
     }
     return part | ({"slip": _slip(practice.slip)} if practice.slip else {})
 
 
-def _row(entry: KeyEntry, review: str | None) -> Json:
+def _row(entry: WorkedProblem, review: str | None) -> Json:
     row = answer_row(entry)
-    if entry.problem.label == review:
+    if entry.label == review:
         row["note"] = f"{row['note']} {BACK}"
     return row
 

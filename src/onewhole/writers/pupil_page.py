@@ -6,11 +6,13 @@ from typing import assert_never
 
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
-from onewhole.sheets.document import Instruction, Sheet
+from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.document import Instruction
 from onewhole.sheets.find_the_slip import FIND, WRONG, FindTheSlip
-from onewhole.sheets.header import Picture
+from onewhole.sheets.header import Header, Picture
 from onewhole.sheets.practice import Practice
-from onewhole.sheets.room import Place, Room, columns, room
+from onewhole.sheets.room import Place, Room, room
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.writers.formula import formula
 from onewhole.writers.frame import frame
@@ -20,9 +22,9 @@ from onewhole.writers.story_words import story_words
 _DRAW = {Picture.STRIP: "Draw the strips.", Picture.LINE: "Draw your jumps.", Picture.NONE: ""}
 
 
-def pupil_page(sheet: Sheet) -> Printed:
+def pupil_page(worked: WorkedSheet) -> Printed:
     """Return the page that a pupil works on. Raises RoomError when a working does not fit the paper."""
-    return Printed("pupil", frame(sheet.header) | _body(sheet))
+    return Printed("pupil", frame(worked.header) | _body(worked))
 
 
 def practice_page(practice: Practice, whose: str, kite: str) -> Printed:
@@ -30,22 +32,22 @@ def practice_page(practice: Practice, whose: str, kite: str) -> Printed:
 
     ``whose`` is the group's kite word or the pupil's code.
     """
-    sheet = practice.sheet
-    over = frame(sheet.header, title=f"{whose}: {sheet.header.title}" if sheet.header.title else whose)
-    last = [_slip(practice.slip, sheet)] if practice.slip else []
-    return Printed("practice", over | _body(sheet, last) | {"kite": kite})
+    worked, title = practice.worked, practice.sheet.header.title
+    over = frame(worked.header, title=f"{whose}: {title}" if title else whose)
+    last = [_slip(practice.slip, worked.header)] if practice.slip else []
+    return Printed("practice", over | _body(worked, last) | {"kite": kite})
 
 
-def _body(sheet: Sheet, last: Sequence[Json] = ()) -> Json:
-    items = [*(_item(item, sheet) for item in sheet.items), *last]
-    pitch = room(sheet.problems[0], sheet).pitch_mm
-    return {"columns": columns(sheet), "pitch_mm": ceil(pitch), "items": items}
+def _body(worked: WorkedSheet, last: Sequence[Json] = ()) -> Json:
+    items = [*(_item(item, worked) for item in worked.sheet.items), *last]
+    pitch = worked.rooms[worked.problems[0].label].pitch_mm
+    return {"columns": worked.columns, "pitch_mm": ceil(pitch), "items": items}
 
 
-def _item(item: Instruction | Problem, sheet: Sheet) -> Json:
+def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
     if isinstance(item, Instruction):
         return {"kind": "instruction", "words": item.words}
-    needed = room(item, sheet)
+    needed = worked.rooms[item.label]
     found: Json = {
         "kind": "problem",
         "label": f"{item.label}.",
@@ -57,20 +59,20 @@ def _item(item: Instruction | Problem, sheet: Sheet) -> Json:
         found["formula"] = formula(item.statement, asks=_asks(item))
     found |= _answer(item, needed)
     if needed.picture:
-        found["picture"] = _size(needed.picture) | {"words": _DRAW[sheet.header.picture]}
+        found["picture"] = _size(needed.picture) | {"words": _DRAW[worked.header.picture]}
     return found
 
 
-def _slip(slip: FindTheSlip, sheet: Sheet) -> Json:
+def _slip(slip: FindTheSlip, header: Header) -> Json:
     """Return the wrong lines, called wrong over them, and the room to mend them in."""
-    problem = Problem(slip.label, slip.problem, text(slip.problem))
+    mended = WorkedProblem(Problem(slip.label, slip.problem, text(slip.problem)), header.strategy)
     return {
         "kind": "slip",
         "label": f"{slip.label}.",
         "tag": WRONG,
         "words": FIND,
         "lines": [formula(line, leads=at > 0) for at, line in enumerate(slip.lines)],
-        "room": _size(room(problem, sheet)),
+        "room": _size(room(mended, header)),
     }
 
 

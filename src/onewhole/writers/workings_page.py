@@ -6,9 +6,9 @@ from onewhole.notations.sentences import fact_sentence, sentence
 from onewhole.notations.text import text
 from onewhole.notations.words import ClassWords
 from onewhole.pictures.choosing import picture
-from onewhole.sheets.document import Sheet
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Print
-from onewhole.sheets.key import KeyEntry, answer_key
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Comparison, Relation
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
 from onewhole.working.fact import Fact
@@ -27,25 +27,25 @@ _NAMES = {strategy.key: strategy.name for strategy in STRATEGIES} | {
 }
 
 
-def workings_page(sheet: Sheet) -> Printed:
+def workings_page(worked: WorkedSheet) -> Printed:
     """Return every problem worked as the class was taught; what is not worked line by line is answered."""
-    data = frame(sheet.header, title="Every line, with its reason", small=named(sheet.header))
-    large = sheet.header.print is Print.LARGE
-    problems = [_problem(entry, sheet.header.words, large=large) for entry in answer_key(sheet)]
+    data = frame(worked.header, title="Every line, with its reason", small=named(worked.header))
+    large = worked.header.print is Print.LARGE
+    problems = [_problem(entry, worked.header.words, large=large) for entry in worked.problems]
     return Printed("workings", data | {"footer": "For the teacher", "note": NOTE, "problems": problems})
 
 
-def _problem(entry: KeyEntry, words: ClassWords, *, large: bool) -> Json:
-    asked = {"label": f"{entry.problem.label}.", "formula": formula(entry.problem.statement)}
+def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
+    asked = {"label": f"{entry.label}.", "formula": formula(entry.statement)}
     if entry.working is None:
         line = {"formula": formula(entry.answer, leads=True), "because": "The answer."}
         return asked | {"strategy": "", "lines": [line]}
-    found = asked | worked(entry.working, words)
+    found = asked | lines_told(entry.working, words)
     drawn = picture(entry.working)
     return found | {"drawing": drawing(drawn, words, large=large)} if drawn else found
 
 
-def worked(working: Working, words: ClassWords) -> Json:
+def lines_told(working: Working, words: ClassWords) -> Json:
     """Return the strategy's name, the lines after the problem itself, and the checks of a working."""
     chained = not any(isinstance(line.says, type(working.statement)) for line in working.lines)
     lines = [_line(line, words, leads=chained) for line in working.lines[1:]]

@@ -19,6 +19,7 @@ from onewhole.desk.classes.class_records import (
 )
 from onewhole.desk.marking.mark import mark_sheet
 from onewhole.errors import InputError
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer, keep_answer
 
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
@@ -57,7 +58,7 @@ def test_answers_are_marked_as_they_were_typed(book: Store) -> None:
     page = set_night(book, made.number, TYPED, DAY, NOW)
     for text, label in (('=1+"2",\n3', "1"), ("25", "2")):
         keep_answer(book, KeptAnswer(page.night.number, "K02", label, text, NOW, "teacher"))
-    (first, second) = mark_sheet(page.sheet, answers_csv(book, page, made)).marks.pupils
+    (first, second) = mark_sheet(WorkedSheet(page.sheet), answers_csv(book, page, made)).marks.pupils
     assert [mark.verdict.value for mark in first.marks] == ["blank", "blank"]
     assert [mark.verdict.value for mark in second.marks] == ["unreadable", "right"]
 

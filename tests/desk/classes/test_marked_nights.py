@@ -21,6 +21,7 @@ from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.tomorrow.overrides import group_key
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.finding import Status
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer, keep_answer
 from onewhole.store.corrections import Corrected, Correction, keep_correction
 from onewhole.store.reckonings import keep_reckoning
@@ -72,7 +73,9 @@ def test_nights_are_read_as_with_a_notebook_kept_by_hand(book: Store) -> None:
     for number in (1, 2, 3):
         page = night_page(book, 1, number)
         marked = mark_sheet(
-            page.sheet, answers_csv(book, page, room(book, 1)), tonight=Tonight(notebook, page.night.day)
+            WorkedSheet(page.sheet),
+            answers_csv(book, page, room(book, 1)),
+            tonight=Tonight(notebook, page.night.day),
         )
         ours = reckon(book, 1, number)
         assert (ours.findings, ours.groups, ours.weighed.counts) == (

@@ -13,6 +13,7 @@ from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.marking.readings import Reading
 from onewhole.desk.marking.verdicts import Verdict, judged
 from onewhole.errors import InputError
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.classes import name_pupil
 from onewhole.store.corrections import Corrected, Correction, keep_correction
 from onewhole.store.refusals import NotStorable
@@ -138,7 +139,7 @@ def test_a_cell_is_read_as_the_teacher_reads_it(tmp_path: Path) -> None:
         assert [fit.id for fit in seen.fits] == ["A02", "A33"]
         cell = grid(book, 1, 1).rows[0].cells[0]
         assert (cell.text, cell.read_as, cell.judged) == ("5 and 7 over 8?", "5 7/8", seen)
-        marks = mark_sheet(page.sheet, answers_csv(book, page, room)).marks.pupils[0].marks
+        marks = mark_sheet(WorkedSheet(page.sheet), answers_csv(book, page, room)).marks.pupils[0].marks
         assert marks[0].patterns == ("A02", "A33")
         keep(book, Change("K01", "1", "4 7/8"))
         cell = grid(book, 1, 1).rows[0].cells[0]

@@ -29,6 +29,7 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.recipe import RecipeError
 from onewhole.sheets.review import listed
 from onewhole.sheets.wishes import OpenQuestion, Review, Skill, Wishes
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
@@ -43,7 +44,7 @@ SMALL = Wishes(number=6, denominators=(4, 8))
 def kept(composed: Composed) -> None:
     """Every wish is kept, whatever was wished."""
     asked, sheet = composed.recipe.wishes, composed.sheet
-    seen = page(sheet)
+    seen = page(WorkedSheet(sheet))
     review = {typed for one in asked.review for typed in listed(one, asked)}
     own = [one for one in seen.problems if one.problem.typed not in review]
     assert len(seen.problems) == asked.number
@@ -93,11 +94,11 @@ def test_a_page_from_the_whole_grade() -> None:
     assert composed.gap < Fraction(1, 100)
     assert composed.notes == ()
     assert composed.listed > 13_000
-    audit = audit_sheet(composed.sheet)
+    audit = audit_sheet(WorkedSheet(composed.sheet))
     assert {one.key for one in audit.findings} <= {"climb"}
     assert all(one.severity is Severity.NOTE for one in audit.findings)
     assert [(one.first, one.second) for one in composed.told if not one.labels] == [(("A12",), ("A26",))]
-    sorts = [one.needs.regrouping for one in page(composed.sheet).problems]
+    sorts = [one.needs.regrouping for one in page(WorkedSheet(composed.sheet)).problems]
     assert max(len(run.split("x")) for run in _runs(sorts)) <= 3
     assert composed.taught == learnt(
         doubts(Wishes()), [settles(one.statement, doubts(Wishes())) for one in composed.sheet.problems]
@@ -235,7 +236,7 @@ def test_the_recipe_stays_with_the_teacher() -> None:
     asked = (OpenQuestion(("A01",), ("A02",), 1000),)
     sheet = compose(replace(SMALL, questions=asked)).sheet
     assert "A01" in sheet.header.recipe
-    for made in (pupil_page(sheet), family_page(sheet)):
+    for made in (pupil_page(WorkedSheet(sheet)), family_page(WorkedSheet(sheet))):
         assert b"A01" not in made.content
         assert b"seed=" not in made.content
 

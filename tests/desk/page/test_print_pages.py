@@ -5,6 +5,7 @@ from pathlib import Path
 
 from onewhole.desk.page.print_pages import Ready, print_pages, put, sheet_pages
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 
 WHEN = datetime(2025, 3, 6, 20, 0, tzinfo=UTC)
 SHEET = read_sheet("title: Kite tails\n\n1. 7 2/6 - 3 5/6\n")
@@ -14,7 +15,7 @@ def test_four_pages_into_a_new_folder(tmp_path: Path) -> None:
     """The folder is made with those above it; each page lies where it is said to lie."""
     made = print_pages(SHEET, tmp_path / "out" / "monday", when=WHEN)
     assert [one.page for one in made] == ["pupil", "key", "workings", "family"]
-    assert [one.page for one in made] == [name for name, _ in sheet_pages(SHEET)]
+    assert [one.page for one in made] == [name for name, _ in sheet_pages(WorkedSheet(SHEET))]
     assert all(one.path.read_bytes().startswith(b"%PDF-") for one in made)
     assert {one.path for one in made} == set((tmp_path / "out" / "monday").iterdir())
 

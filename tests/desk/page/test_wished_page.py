@@ -9,6 +9,8 @@ from onewhole.errors import InputError
 from onewhole.sheets.page import page
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.wishes import OpenQuestion
+from onewhole.sheets.worked import WorkedSheet
+from tests.kit.sheets import worked_sheet
 
 HEADER = "title: Kites\nclass: Room 12\nwhole: strip\nminutes: 20\n"
 
@@ -18,7 +20,7 @@ def test_the_wishes_are_kept_and_so_is_the_header() -> None:
     form = WishForm("both", number="4", denominators="4, 8", regrouping="1/2")
     made = composed(f"{HEADER}\n1. 5 - 2", form)
     sheet = read_sheet(made.typed)
-    seen = page(sheet)
+    seen = page(WorkedSheet(sheet))
     assert (sheet.header.title, sheet.header.class_name, sheet.header.words.whole) == (
         "Kites",
         "Room 12",
@@ -62,7 +64,7 @@ def test_what_the_class_left_open_is_asked() -> None:
     questions = (OpenQuestion(("A01",), ("A02",), 1000),)
     made = composed("", WishForm(number="3", denominators="8"), questions=questions)
     assert "A01" in made.recipe
-    pairs = page(read_sheet(made.typed)).alike_pairs
+    pairs = page(worked_sheet(made.typed)).alike_pairs
     assert ("A01", "A02") not in pairs
 
 

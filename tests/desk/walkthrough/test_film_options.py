@@ -9,6 +9,7 @@ from onewhole.desk.walkthrough.lesson import lesson, refused
 from onewhole.errors import InputError
 from onewhole.pictures.picture import Kind
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Role
 from onewhole.walkthroughs.script import script
 
@@ -17,8 +18,8 @@ SHEET = read_sheet("1. 7 2/6 - 3 5/6\n2. 5 1/8 - 2 5/8\n3. 3.45 - 1.27\n4. 3 x 2
 
 def test_a_strategy_and_a_picture_for_one_problem() -> None:
     """Problem 2 is worked and drawn as chosen, the others as before."""
-    plain = lesson(SHEET).items
-    items = lesson(SHEET, choices={"2": Choice("count_up", "number line")}).items
+    plain = lesson(WorkedSheet(SHEET)).items
+    items = lesson(WorkedSheet(SHEET), choices={"2": Choice("count_up", "number line")}).items
     assert items[1].working is not None
     assert items[1].working.strategy == "count_up"
     assert items[1].picture is not None
@@ -28,12 +29,12 @@ def test_a_strategy_and_a_picture_for_one_problem() -> None:
 
 def test_no_choice_is_as_before() -> None:
     """An empty choice changes nothing of the lesson."""
-    assert lesson(SHEET, choices={"1": Choice(), "3": Choice()}) == lesson(SHEET)
+    assert lesson(WorkedSheet(SHEET), choices={"1": Choice(), "3": Choice()}) == lesson(WorkedSheet(SHEET))
 
 
 def test_no_picture_can_be_chosen() -> None:
     """A problem without a picture has none on the board."""
-    item = lesson(SHEET, choices={"1": Choice(picture="none")}).items[0]
+    item = lesson(WorkedSheet(SHEET), choices={"1": Choice(picture="none")}).items[0]
     assert item.picture is None
     assert item.working is not None
 
@@ -41,12 +42,12 @@ def test_no_picture_can_be_chosen() -> None:
 def test_what_does_not_suit_gives_way_and_is_said() -> None:
     """A strategy for sums in a difference, and strips of hundredths: what suits is taken, and said."""
     choices = {"1": Choice("make_a_whole"), "3": Choice(picture="strips")}
-    items = lesson(SHEET, choices=choices).items
+    items = lesson(WorkedSheet(SHEET), choices=choices).items
     assert items[0].working is not None
     assert items[0].working.strategy == "regroup_first"
     assert items[2].picture is not None
     assert items[2].picture.kind is Kind.GRID
-    first, second = refused(SHEET, choices=choices)
+    first, second = refused(WorkedSheet(SHEET), choices=choices)
     assert first.startswith("Problem 1: “Make a whole” does not suit it")
     assert first.endswith("It is worked by “Regroup one whole first”.")
     assert second.startswith("Problem 3: ")
@@ -55,7 +56,7 @@ def test_what_does_not_suit_gives_way_and_is_said() -> None:
 
 def lines_told(choices: dict[str, Choice]) -> list[int]:
     """How many cues of each chapter tell lines."""
-    chapters = script(lesson(SHEET, choices=choices)).chapters
+    chapters = script(lesson(WorkedSheet(SHEET), choices=choices)).chapters
     return [sum(cue.role is Role.LINE for cue in chapter.cues) for chapter in chapters]
 
 
@@ -72,7 +73,7 @@ def test_a_problem_told_short_or_in_full() -> None:
 def test_a_problem_told_short_leaves_its_reasons_to_the_next() -> None:
     """When the first is told short, the second of its kind is told as the first would have been."""
     sheet = read_sheet("1. 7 2/6 - 3 5/6\n2. 5 1/6 - 2 5/6\n")
-    chapters = script(lesson(sheet, choices={"1": Choice(length="short")})).chapters
+    chapters = script(lesson(WorkedSheet(sheet), choices={"1": Choice(length="short")})).chapters
     said = " ".join(sentence for cue in chapters[2].cues for sentence in cue.says)
     assert "number 1" not in said
     assert len(chapters[2].cues) > len(chapters[1].cues)
@@ -83,10 +84,10 @@ def test_what_is_on_offer_can_be_chosen() -> None:
     tried = 0
     for one in on_offer(SHEET, FilmPlan()):
         for strategy, _ in one.strategies:
-            assert refused(SHEET, choices={one.label: Choice(strategy)}) == ()
+            assert refused(WorkedSheet(SHEET), choices={one.label: Choice(strategy)}) == ()
             tried += 1
         for kind, _ in one.pictures:
-            assert refused(SHEET, choices={one.label: Choice(picture=kind)}) == ()
+            assert refused(WorkedSheet(SHEET), choices={one.label: Choice(picture=kind)}) == ()
             tried += 1
     assert tried > 30
 
@@ -116,5 +117,5 @@ def test_choices_that_cannot_be_read(typed: str) -> None:
 def test_a_choice_for_no_problem() -> None:
     """A label that the sheet does not have is refused with those it has."""
     with pytest.raises(InputError, match="no problem 9") as no:
-        lesson(SHEET, choices={"9": Choice()})
+        lesson(WorkedSheet(SHEET), choices={"9": Choice()})
     assert "1, 2, 3, 4, 5" in (no.value.remedy or "")

@@ -29,6 +29,7 @@ from onewhole.desk.walkthrough.recordings import forget, heard, keep, sound_of
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_BYTES, Recorded, recorded_voice
 from onewhole.errors import InputError
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.timeline import FRAMES, TimedChapter
 
 NOW = dt.datetime(2026, 9, 7, 16, 30, tzinfo=dt.UTC)
@@ -61,7 +62,7 @@ def webm(samples: NDArray[np.int16]) -> bytes:
 
 def parts() -> dict[str, TimedChapter]:
     """The chapters before a voice is in them."""
-    return {chapter.label: chapter for chapter in told(SHEET, Wishes())[1].chapters}
+    return {chapter.label: chapter for chapter in told(WorkedSheet(SHEET), Wishes())[1].chapters}
 
 
 def stepped(label: str, apart: int = 2500) -> tuple[int, ...]:
@@ -103,7 +104,7 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def test_cues_start_within_a_frame_of_the_key() -> None:
     """Every cue of a recorded chapter starts at most half a frame from the key."""
-    timeline, _ = recorded_voice(told(SHEET, Wishes())[1], {"2": recorded("2")})
+    timeline, _ = recorded_voice(told(WorkedSheet(SHEET), Wishes())[1], {"2": recorded("2")})
     chapter = timeline.chapters[2]
     steps = stepped("2")
     assert len(steps) >= 3
@@ -126,7 +127,7 @@ def test_the_sound_is_in_step(made: Path) -> None:
 def refusal(recorded: dict[str, Recorded]) -> str:
     """What is said of recordings that cannot be used."""
     with pytest.raises(InputError) as no:
-        recorded_voice(told(SHEET, Wishes())[1], recorded)
+        recorded_voice(told(WorkedSheet(SHEET), Wishes())[1], recorded)
     assert no.value.remedy or "\n" in str(no.value)
     return str(no.value)
 

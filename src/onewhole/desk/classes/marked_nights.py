@@ -31,6 +31,7 @@ from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.tomorrow.overrides import Word, with_word, word_of
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.bases import bases_of
 from onewhole.store.corrections import corrections_of
 from onewhole.store.reckonings import keep_reckoning, reckonings_of
@@ -228,4 +229,5 @@ def _mark(handed: Handed) -> Marked:
     book = Notebook()
     for text in handed.before:
         book = book.and_night(notebook_night(text))
-    return mark_sheet(sheet_typed(handed.typed), handed.answers, tonight=Tonight(book, handed.day))
+    worked = WorkedSheet(sheet_typed(handed.typed))
+    return mark_sheet(worked, handed.answers, tonight=Tonight(book, handed.day))

@@ -24,6 +24,7 @@ from onewhole.notations.text import text
 from onewhole.presses.texts import read_text
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 from onewhole.writers.frame import UNTITLED
 from onewhole.writers.marks_json import Json, marks_object
@@ -55,13 +56,18 @@ class Marked:
     ``weighed`` are the odds of every pupil, ``tonight`` the notebook that they rest on, where there is one.
     """
 
-    sheet: Sheet
+    worked: WorkedSheet
     marks: ClassMarks
     findings: tuple[Finding, ...]
     groups: tuple[Group, ...]
     items: tuple[Item, ...]
     weighed: Weighed
     tonight: Tonight | None = None
+
+    @property
+    def sheet(self) -> Sheet:
+        """Return the sheet that was set."""
+        return self.worked.sheet
 
 
 def mark(
@@ -83,7 +89,8 @@ def mark(
     >>> [finding.status.value for finding in marked.findings]
     ['possible', 'none']
     """
-    return mark_sheet(read_sheet(sheet), answers, meets=meets, confident=confident, tonight=tonight)
+    worked = WorkedSheet(read_sheet(sheet))
+    return mark_sheet(worked, answers, meets=meets, confident=confident, tonight=tonight)
 
 
 def mark_files(
@@ -96,7 +103,7 @@ def mark_files(
 ) -> Marked:
     """Mark a file of answers against the sheet in a file."""
     return mark_sheet(
-        sheet_in(sheet),
+        WorkedSheet(sheet_in(sheet)),
         read_text(answers),
         file=str(answers),
         meets=meets,
@@ -106,7 +113,7 @@ def mark_files(
 
 
 def mark_sheet(
-    sheet: Sheet,
+    worked: WorkedSheet,
     answers: str,
     *,
     file: str | None = None,
@@ -118,16 +125,16 @@ def mark_sheet(
     if not LEAST_CONFIDENT <= confident < 1:
         msg = f"answers cannot be said to fit from odds of {confident}"
         raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
-    header = sheet.header
+    sheet, header = worked.sheet, worked.header
     earlier = tonight.before(page_name(sheet)) if tonight else None
     wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
-    marks = mark_class(read_answers(answers, sheet.problems, file), wanted)
+    marks = mark_class(read_answers(answers, sheet.problems, file), wanted, worked.problems)
     learnt = earlier.learnt(tonight.on) if tonight and earlier else NOTHING
     weighed = weigh(marks, learnt, confident=confident)
     found = findings(marks, weighed.diagnoses)
     sat = earlier.seats if earlier else {}
     made = seats(marks.pupils, found, meets=meets, before=sat)
-    return Marked(sheet, marks, found, made, items(marks), weighed, tonight)
+    return Marked(worked, marks, found, made, items(marks), weighed, tonight)
 
 
 def page_name(sheet: Sheet) -> str:

@@ -5,8 +5,8 @@ from pathlib import Path
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.sheets.audit import Audit
 from onewhole.sheets.audit import audit as audited
-from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.audit_json import Json, audit_object
 from onewhole.writers.audit_lines import audit_lines
 
@@ -21,16 +21,16 @@ def audit(sheet: str) -> Audit:
     >>> [finding.key for finding in audit("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6").findings][0]
     'twins'
     """
-    return audited(read_sheet(sheet))
+    return audited(WorkedSheet(read_sheet(sheet)))
 
 
 def audit_file(path: Path) -> Audit:
     """Look over the sheet in a file; InputError when it cannot be read."""
-    return audited(sheet_in(path))
+    return audited(WorkedSheet(sheet_in(path)))
 
 
-def audit_sheet(sheet: Sheet) -> Audit:
-    """Look over a sheet that is read already."""
+def audit_sheet(sheet: WorkedSheet) -> Audit:
+    """Look over a sheet that is read and worked already."""
     return audited(sheet)
 
 

@@ -12,6 +12,7 @@ from onewhole.errors import InputError
 from onewhole.sheets.reading import lines_of
 from onewhole.sheets.recipe import read_recipe
 from onewhole.sheets.rows import Rows
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.nights import add_night, change_version, nights_of
 from onewhole.store.set_pages import set_pages
 from onewhole.store.sheets import KeptSheet, add_sheet, change_sheet, newest_sheets, versions_of
@@ -146,7 +147,7 @@ def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime)
         msg = "there is no such page to print"
         raise InputError(msg, remedy=f"Print one of: {', '.join(KINDS)}, all.")
     sheet = sheet_typed(typed)
-    ready = pressed([one for one in sheet_pages(sheet) if kind in {one[0], "all"}], when=now)
+    ready = pressed([one for one in sheet_pages(WorkedSheet(sheet)) if kind in {one[0], "all"}], when=now)
     for night, kept in set_pages(book, room_number):
         if kept.typed == typed and kind in {"pupil", "all"}:
             keep_step(book, night.number, Step.PRINTED, now)

@@ -19,8 +19,9 @@ from onewhole.sheets.reading import NO_LABEL, lines_of, read_sheet
 from onewhole.sheets.remedied import Changed
 from onewhole.sheets.remedied import remedied as mended
 from onewhole.sheets.remedies import Act, Remedy, remedies
-from onewhole.sheets.room import Room, room
+from onewhole.sheets.room import Room
 from onewhole.sheets.rows import Rows
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.pupil_page import pupil_page
 
 __all__ = [
@@ -129,11 +130,12 @@ def laid(typed: str, now: datetime) -> Laid:
     """
     try:
         sheet = _read(typed)
-        drawn = _drawn(sheet, now)
-        looked = audit(sheet)
+        worked = WorkedSheet(sheet)
+        drawn = _drawn(worked, now)
+        looked = audit(worked)
     except OnewholeError as error:
         return Laid(mistakes=tuple(_mistakes(error, typed)))
-    problems = tuple(_stands(one, room(one, sheet)) for one in sheet.problems)
+    problems = tuple(_stands(one, worked.rooms[one.label]) for one in sheet.problems)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
     return Laid((), drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn)))
 
@@ -215,12 +217,12 @@ def _line_of_signs(error: OnewholeError, typed: str) -> int | None:
     return next((at for at, line in enumerate(lines_of(typed), 1) if signs & set(line)), None)
 
 
-def _drawn(sheet: Sheet, now: datetime) -> tuple[Drawn, ...]:
+def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
     """Draw the pupil page, and say of each sheet of paper what stands on it.
 
     It is pressed too, which costs little once it is drawn: that refuses a sign that no font has.
     """
-    printed = pupil_page(sheet)
+    sheet, printed = worked.sheet, pupil_page(worked)
     drawings = press_drawings(printed.source, data=printed.content)
     press(printed.source, data=printed.content, when=now)
     on: dict[str, int] = {}

@@ -9,6 +9,7 @@ from onewhole.presses.files import write
 from onewhole.presses.folders import made
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.family_page import family_page
 from onewhole.writers.key_page import key_page
 from onewhole.writers.printed import Printed
@@ -40,16 +41,16 @@ def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ..
     behind. ``when`` is the date written into the PDFs, with its time zone. Raises RoomError when a working
     does not fit the paper, PressError and FileRefused.
     """
-    return put(pressed(sheet_pages(sheet), when=when), folder)
+    return put(pressed(sheet_pages(WorkedSheet(sheet)), when=when), folder)
 
 
-def sheet_pages(sheet: Sheet) -> tuple[tuple[str, Printed], ...]:
+def sheet_pages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:
     """Return the four pages of a sheet by their names, not pressed yet."""
     return (
-        ("pupil", pupil_page(sheet)),
-        ("key", key_page(sheet)),
-        ("workings", workings_page(sheet)),
-        ("family", family_page(sheet)),
+        ("pupil", pupil_page(worked)),
+        ("key", key_page(worked)),
+        ("workings", workings_page(worked)),
+        ("family", family_page(worked)),
     )
 
 

@@ -14,6 +14,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.mastery import PROBLEMS
 from onewhole.sheets.mastery import again as parallel_page
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.writers.key_page import key_page
 from onewhole.writers.pupil_page import pupil_page
@@ -64,7 +65,8 @@ def print_again(
     :func:`onewhole.desk.page.print_pages.print_pages` do.
     """
     page = parallel_page(sheet_in(sheet), count=count, turn=turn)
-    pages = pressed((("again", pupil_page(page)), ("again-key", key_page(page))), when=when)
+    worked = WorkedSheet(page)
+    pages = pressed((("again", pupil_page(worked)), ("again-key", key_page(worked))), when=when)
     return put((Ready("again", "txt", write_sheet(page).encode()), *pages), folder)
 
 

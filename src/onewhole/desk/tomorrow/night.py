@@ -12,7 +12,7 @@ from onewhole.desk.page.print_pages import Made, Ready, pressed, put, sheet_page
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.plan import plan_pages
 from onewhole.presses.texts import read_text
-from onewhole.sheets.document import Sheet
+from onewhole.sheets.worked import WorkedSheet
 
 SHEET = "sheet.txt"
 ANSWERS = "answers.csv"
@@ -33,7 +33,7 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     is read, marked and pressed before anything is written. Raises as :func:`print_pages` and
     :func:`mark_sheet` do.
     """
-    sheet = sheet_in(folder / SHEET)
+    sheet = WorkedSheet(sheet_in(folder / SHEET))
     answers = folder / ANSWERS
     files = [*pressed(sheet_pages(sheet), when=when), _audit(sheet)]
     if not answers.exists():
@@ -43,7 +43,7 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     return Night(put(files, to), most_useful(marked))
 
 
-def _audit(sheet: Sheet) -> Ready:
+def _audit(sheet: WorkedSheet) -> Ready:
     return Ready("audit", "txt", "\n".join((*audits.told(audits.audit_sheet(sheet)), "")).encode())
 
 

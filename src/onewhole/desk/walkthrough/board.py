@@ -14,7 +14,7 @@ from onewhole.desk.walkthrough.lesson import refused
 from onewhole.desk.walkthrough.soundtrack_choice import named_parts
 from onewhole.notations.text import text
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.key import answer_key
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Cue, Role, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter
 from onewhole.writers.walkthrough_html import policy, walkthrough_html
@@ -108,21 +108,23 @@ def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[Offered, ...]:
 @lru_cache(maxsize=32)
 def _board(sheet: Sheet, plan: str) -> Board:
     read = plan_read(plan)
-    _, timeline = told(sheet, read.wishes())
+    worked = WorkedSheet(sheet)
+    _, timeline = told(worked, read.wishes())
     parts = tuple(_part(chapter) for chapter in named_parts(timeline).chapters)
-    notes = (*unfilmed(sheet, timeline), *refused(sheet, choices=read.choices))
+    notes = (*unfilmed(sheet, timeline), *refused(worked, choices=read.choices))
     return Board(parts, timeline.length, notes)
 
 
 @lru_cache(maxsize=8)
 def _html(sheet: Sheet, plan: str) -> str:
-    _, timeline = told(sheet, plan_read(plan).wishes())
+    _, timeline = told(WorkedSheet(sheet), plan_read(plan).wishes())
     return walkthrough_html(timeline, sheet.header.words, voice_note=BROWSER)
 
 
 @lru_cache(maxsize=64)
 def _offered(sheet: Sheet, choices: tuple[Choice, ...]) -> tuple[Offered, ...]:
-    return tuple(offered(entry, choice) for entry, choice in zip(answer_key(sheet), choices, strict=True))
+    problems = WorkedSheet(sheet).problems
+    return tuple(offered(one, choice) for one, choice in zip(problems, choices, strict=True))
 
 
 def _part(chapter: TimedChapter) -> BoardPart:

@@ -25,6 +25,7 @@ from onewhole.presses.poster import poster
 from onewhole.presses.video import Filmed, film
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.layout import BoardError
@@ -98,7 +99,8 @@ def film_sheet(
     FileRefused.
     """
     wishes = wishes or Wishes()
-    script, timeline = told(sheet, wishes)
+    worked = WorkedSheet(sheet)
+    script, timeline = told(worked, wishes)
     if wishes.recorded:
         timeline, track = recorded_voice(timeline, wishes.recorded)
     else:
@@ -134,18 +136,18 @@ def film_sheet(
         timeline.length,
         level,
         max(map(spoken_words, said)),
-        _notes(sheet, timeline, wishes),
+        _notes(worked, timeline, wishes),
     )
 
 
-def told(sheet: Sheet, wishes: Wishes) -> tuple[Script, Timeline]:
+def told(worked: WorkedSheet, wishes: Wishes) -> tuple[Script, Timeline]:
     """Return a sheet's script and its film in time, before a voice is in it.
 
     A problem with a line that no board holds is left out (see :func:`unfilmed`); the others are told as if
     it were not on the page. Raises InputError, BoardError where no problem is left.
     """
     asked = lesson(
-        sheet, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake, choices=wishes.choices
+        worked, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake, choices=wishes.choices
     )
     while True:
         try:
@@ -172,8 +174,8 @@ def _reads(level: ReadingLevel) -> str:
     return f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
 
 
-def _notes(sheet: Sheet, timeline: Timeline, wishes: Wishes) -> tuple[str, ...]:
-    notes = [*unfilmed(sheet, timeline), *refused(sheet, wishes.kind, wishes.choices)]
+def _notes(worked: WorkedSheet, timeline: Timeline, wishes: Wishes) -> tuple[str, ...]:
+    notes = [*unfilmed(worked.sheet, timeline), *refused(worked, wishes.kind, wishes.choices)]
     if wishes.recorded:
         notes += unrecorded(timeline, wishes.recorded)
     if wishes.minutes and timeline.length > 60 * wishes.minutes:

@@ -11,7 +11,7 @@ from onewhole.notations.reasons.unsuited import unsuited
 from onewhole.notations.words import ClassWords
 from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.picture import Kind, Picture
-from onewhole.sheets.key import KeyEntry
+from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Comparison, Statement
 from onewhole.walkthroughs.lesson import Length
 from onewhole.working.questions import DoesNotSuitError, NotWorkedError
@@ -106,7 +106,7 @@ def choices_of(typed: str | None) -> dict[str, Choice]:
         raise InputError(msg, remedy="Choose again.") from error
 
 
-def worked(entry: KeyEntry, choice: Choice) -> Working | None:
+def by_choice(entry: WorkedProblem, choice: Choice) -> Working | None:
     """Return a problem worked by the strategy that was chosen, or where it does not suit by the class's."""
     if not choice.strategy or entry.working is None:
         return entry.working
@@ -128,9 +128,9 @@ def shown(working: Working, choice: Choice, kind: Kind | None) -> Picture | None
     return drawn(working, Kind(choice.picture) if choice.picture else kind)
 
 
-def refusals(entry: KeyEntry, choice: Choice) -> tuple[str, ...]:
+def refusals(entry: WorkedProblem, choice: Choice) -> tuple[str, ...]:
     """Return in sentences what was chosen for a problem and does not suit it, and what is taken."""
-    working = worked(entry, choice)
+    working = by_choice(entry, choice)
     if working is None or entry.working is None:
         return ()
     notes: list[str] = []
@@ -147,10 +147,10 @@ def refusals(entry: KeyEntry, choice: Choice) -> tuple[str, ...]:
     return tuple(notes)
 
 
-def offered(entry: KeyEntry, choice: Choice) -> Offered:
+def offered(entry: WorkedProblem, choice: Choice) -> Offered:
     """Return what there is to choose for a problem; pictures are those of the strategy that is chosen."""
     label, title = entry.problem.label, entry.problem.typed
-    working = worked(entry, choice)
+    working = by_choice(entry, choice)
     if working is None or entry.working is None:
         return Offered(label, title)
     ways = [one for one in STRATEGIES if _by(entry.problem.statement, one.key)]
@@ -176,7 +176,7 @@ def _by(statement: Statement, strategy: str) -> Working | None:
         return None
 
 
-def _why(entry: KeyEntry, choice: Choice) -> str:
+def _why(entry: WorkedProblem, choice: Choice) -> str:
     """Say why a strategy does not suit, after a colon; a full stop where nothing is known."""
     try:
         work(entry.problem.statement, strategy_named(choice.strategy))

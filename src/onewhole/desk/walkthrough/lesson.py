@@ -3,18 +3,16 @@
 from collections.abc import Collection, Mapping
 from types import MappingProxyType
 
-from onewhole.desk.walkthrough.film_options import Choice, refusals, shown, worked
+from onewhole.desk.walkthrough.film_options import Choice, by_choice, refusals, shown
 from onewhole.errors import InputError
-from onewhole.misconceptions.catalogue import shows as showing
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.reasons.pictures import unpictured
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import PictureRefusedError, picture
 from onewhole.pictures.picture import Kind
-from onewhole.problems.needs import needs
 from onewhole.problems.traps import is_at_heart
-from onewhole.sheets.document import Sheet
-from onewhole.sheets.key import KeyEntry, answer_key
+from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.writers.frame import UNTITLED
 
@@ -23,7 +21,7 @@ _NOTHING: Mapping[str, Choice] = MappingProxyType({})
 
 
 def lesson(
-    sheet: Sheet,
+    worked: WorkedSheet,
     *,
     kind: Kind | None = None,
     tried: Collection[str] = (),
@@ -38,13 +36,13 @@ def lesson(
     are those for single problems, by label; what does not suit gives way to what does (see
     :func:`refused`). Raises InputError for a label that no problem has.
     """
-    labels = [problem.label for problem in sheet.problems]
+    labels = [problem.label for problem in worked.problems]
     for label, what in [*((one, "try first") for one in tried), *((one, "choose for") for one in choices)]:
         if label not in labels:
             msg = f"there is no problem {label[:40]} to {what}"
             raise InputError(msg, remedy=f"The sheet has {', '.join(labels)}.")
-    entries = answer_key(sheet)
-    shown = next((entry for entry in entries if needs(entry.problem.statement).regrouping), None)
+    entries = worked.problems
+    shown = next((entry for entry in entries if entry.needs.regrouping), None)
     items = tuple(
         _item(
             entry,
@@ -55,12 +53,14 @@ def lesson(
         )
         for entry in entries
     )
-    header = sheet.header
+    header = worked.header
     return Lesson(header.title or UNTITLED, header.date, header.class_name, header.words, items)
 
 
-def _item(entry: KeyEntry, kind: Kind | None, choice: Choice, *, tried: bool, mistake: Slip | None) -> Item:
-    problem, working = entry.problem, worked(entry, choice)
+def _item(
+    entry: WorkedProblem, kind: Kind | None, choice: Choice, *, tried: bool, mistake: Slip | None
+) -> Item:
+    problem, working = entry.problem, by_choice(entry, choice)
     return Item(
         problem.label,
         problem.statement,
@@ -75,30 +75,30 @@ def _item(entry: KeyEntry, kind: Kind | None, choice: Choice, *, tried: bool, mi
 
 
 def refused(
-    sheet: Sheet, kind: Kind | None = None, choices: Mapping[str, Choice] = _NOTHING
+    worked: WorkedSheet, kind: Kind | None = None, choices: Mapping[str, Choice] = _NOTHING
 ) -> tuple[str, ...]:
     """Return what was wanted for a problem and does not suit it: why, and what to choose or what is taken."""
     notes: list[str] = []
-    for entry in answer_key(sheet):
+    for entry in worked.problems:
         choice = choices.get(entry.problem.label, Choice())
-        working = worked(entry, choice)
+        working = by_choice(entry, choice)
         notes += refusals(entry, choice)
         if working is None or kind is None or choice.picture:
             continue
         try:
             picture(working, kind)
         except PictureRefusedError as no:
-            why = unpictured(no.why, sheet.header.words)
+            why = unpictured(no.why, worked.header.words)
             notes.append(f"Problem {entry.problem.label}: {no.what}: {why} {no.remedy or ''}".strip())
     return tuple(notes)
 
 
-def _likely(entry: KeyEntry) -> Slip | None:
+def _likely(entry: WorkedProblem) -> Slip | None:
     """Return the first mistake of the catalogue about regrouping that shows in the answer."""
     return next(
         (
             slip
-            for slip in showing(entry.problem.statement)
+            for slip in entry.slips
             if is_at_heart(slip.pattern) and isinstance(slip.wrote, Quantity) and slip.false_at is not None
         ),
         None,

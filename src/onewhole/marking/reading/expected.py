@@ -7,17 +7,17 @@ from functools import reduce
 
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
-from onewhole.misconceptions.catalogue import by_id, shows
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.ladder import joined, mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
-from onewhole.problems.answer import answer
-from onewhole.problems.needs import Needs, needs
+from onewhole.problems.needs import Needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
+from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.gap import HOLE
 from onewhole.statements.statement import MissingNumber, Relation, Statement, gap_amount
 
@@ -89,9 +89,13 @@ def expect(problem: Problem) -> Expected:
     >>> "A01" in expect(Problem("1", read_statement("9 5/8 - 4 6/8"), "9 5/8 - 4 6/8")).shows
     True
     """
-    statement = problem.statement
-    right = answer(statement)
-    found = shows(statement)
+    return expect_worked(WorkedProblem(problem))
+
+
+def expect_worked(worked: WorkedProblem) -> Expected:
+    """Work out what the answers to a problem are compared with, from what is known of it already."""
+    problem, statement = worked.problem, worked.statement
+    right, found = worked.answer, worked.slips
     wrong = tuple(slip for slip in found if not slip.form)
     steps = _steps(statement, right)
     ideas = tuple(slip for slip in wrong if by_id(slip.pattern).family is not Family.FACT)
@@ -106,7 +110,7 @@ def expect(problem: Problem) -> Expected:
         _gathered((alike(outcome), slip) for slip in found if slip.form for outcome in slip.outcomes),
         wrong,
         frozenset(slip.pattern for slip in wrong),
-        (twin_key(statement), needs(statement)),
+        (twin_key(statement), worked.needs),
     )
 
 

@@ -8,7 +8,7 @@ from typing import assert_never
 
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.answers_table import ClassAnswers
-from onewhole.marking.reading.expected import Expected, Ids, expect
+from onewhole.marking.reading.expected import Expected, Ids, expect_worked
 from onewhole.marking.reading.lines import line_patterns
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
@@ -16,6 +16,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
+from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Relation
 from onewhole.working.working import equal_forms
 
@@ -107,8 +108,15 @@ class ClassMarks:
     pupils: tuple[PupilMarks, ...]
 
 
-def mark_class(answers: ClassAnswers, wanted: FormWanted = ANY_FORM) -> ClassMarks:
+def mark_class(
+    answers: ClassAnswers,
+    wanted: FormWanted = ANY_FORM,
+    worked: Sequence[WorkedProblem] | None = None,
+) -> ClassMarks:
     r"""Mark the answers of a class; what the patterns write is worked out once a problem, not once a pupil.
+
+    ``worked`` are the problems of the answers where they are worked already; without them they are worked
+    here.
 
     >>> from onewhole.marking.reading.answers_table import read_answers
     >>> from onewhole.problems.problem import Problem
@@ -118,7 +126,8 @@ def mark_class(answers: ClassAnswers, wanted: FormWanted = ANY_FORM) -> ClassMar
     >>> [pupil.marks[0].verdict.value for pupil in marks], marks[1].marks[0].patterns[0]
     (['right', 'wrong'], 'A01')
     """
-    expected = tuple(expect(problem) for problem in answers.problems)
+    problems = worked if worked is not None else [WorkedProblem(problem) for problem in answers.problems]
+    expected = tuple(map(expect_worked, problems))
     return ClassMarks(
         expected,
         tuple(PupilMarks(row.pupil, mark_row(expected, row.written, wanted)) for row in answers.pupils),
@@ -141,7 +150,7 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
     >>> from onewhole.marking.reading.answer import read_written
     >>> from onewhole.problems.problem import Problem
     >>> from onewhole.statements.reading import read_statement
-    >>> asked = expect(Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6"))
+    >>> asked = expect_worked(WorkedProblem(Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6")))
     >>> [remark.name for remark in mark(asked, read_written("21/6")).remarks]
     ['ONE_FRACTION', 'MAY_BE_RENAMED']
     """

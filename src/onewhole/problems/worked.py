@@ -1,0 +1,96 @@
+"""A problem and all that follows from it, each worked out once, when it is first asked for."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from onewhole.misconceptions.catalogue import shows
+from onewhole.misconceptions.slip import Slip
+from onewhole.number.quantity import Quantity
+from onewhole.problems.answer import answer
+from onewhole.problems.difficulty import Difficulty, difficulty_of
+from onewhole.problems.needs import Needs, needs
+from onewhole.problems.problem import Problem
+from onewhole.problems.taught import as_taught
+from onewhole.problems.traps import Traps, traps
+from onewhole.statements.statement import Relation, Statement
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategy import Strategy
+from onewhole.working.working import Working, equal_forms
+
+#: Minutes a problem takes. No source was found: our own start values, for a teacher to correct.
+MINUTES_PLAIN = Fraction(1)
+MINUTES_REGROUPING = Fraction(3, 2)
+MINUTES_STORY = Fraction(3)
+
+
+@dataclass(frozen=True)
+class WorkedProblem:
+    """A problem as a class was taught to work it.
+
+    Everything about it is worked out when it is first asked for, and kept with it: whoever is handed the
+    same worked problem works nothing again.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> one = WorkedProblem(Problem("1", read_statement("9 5/8 - 4 6/8"), "9 5/8 - 4 6/8"))
+    >>> one.working is one.working, one.needs.regrouping, one.minutes
+    (True, True, Fraction(3, 2))
+    """
+
+    problem: Problem
+    taught: Strategy = REGROUP_FIRST
+
+    @property
+    def label(self) -> str:
+        """Return the problem's label."""
+        return self.problem.label
+
+    @property
+    def statement(self) -> Statement:
+        """Return what is asked."""
+        return self.problem.statement
+
+    @cached_property
+    def answer(self) -> Quantity | Relation:
+        """Return the right answer, written the usual way. Raises NotOnLadderError where there is none."""
+        return answer(self.statement)
+
+    @cached_property
+    def forms(self) -> tuple[Quantity, ...]:
+        """Return other usual ways to write the answer; each is right (K5)."""
+        return equal_forms(self.answer) if isinstance(self.answer, Quantity) else ()
+
+    @cached_property
+    def working(self) -> Working | None:
+        """Return the working by the taught strategy, its partner for the other operation, or one that suits.
+
+        None for what is not worked line by line.
+        """
+        return as_taught(self.statement, self.taught)
+
+    @cached_property
+    def needs(self) -> Needs:
+        """Return what the problem needs."""
+        return needs(self.statement)
+
+    @cached_property
+    def difficulty(self) -> Difficulty:
+        """Return how hard it is for a class that was taught so."""
+        return difficulty_of(self.statement, self.needs, self.working)
+
+    @cached_property
+    def slips(self) -> tuple[Slip, ...]:
+        """Return the answers that patterns write here, raw, in the order of the catalogue."""
+        return shows(self.statement)
+
+    @cached_property
+    def traps(self) -> Traps:
+        """Return what the numbers show and hide."""
+        return traps(self.statement, self.slips)
+
+    @property
+    def minutes(self) -> Fraction:
+        """Return how long it takes, by our own start values."""
+        if self.problem.story:
+            return MINUTES_STORY
+        return MINUTES_REGROUPING if self.needs.regrouping else MINUTES_PLAIN
