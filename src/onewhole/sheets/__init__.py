@@ -8,9 +8,8 @@
 :mod:`~.writing`        to text that reads back to the same page
 :mod:`~.handwriting`    how much paper a line takes when a child writes it
 :mod:`~.room`           the room that each problem needs
-:mod:`~.key`            answers, equal forms and workings
 :mod:`~.standards`      what the standards expect, as notes
-:mod:`~.seen`           one problem as an audit sees it
+:mod:`~.worked`         a sheet worked once, for whoever needs it
 :mod:`~.page`           a whole page as an audit sees it
 :mod:`~.audit`          what is found, and what may be done about it
 :mod:`~.practice`       a page of problems parallel to those missed

@@ -17,7 +17,7 @@ from onewhole.problems.difficulty import LARGE_DENOMINATOR
 from onewhole.statements.expression import minus, plus
 from onewhole.statements.statement import Question
 
-#: Minutes are counted in halves (:mod:`onewhole.problems.worked`): one without regrouping, one and a half with.
+#: Half minutes (:mod:`onewhole.problems.worked` has the minutes): two without regrouping, three with.
 HALVES_PLAIN = 2
 HALVES_REGROUPING = 3
 

@@ -51,7 +51,7 @@ def alone_on_its_side(asked: MissingNumber) -> MissingNumber:
     """Undo what stands beside the gap: 9 - ? = 3 1/2 is found by 9 - 3 1/2.
 
     >>> from onewhole.statements.reading import read_statement
-    >>> alone_on_its_side(read_statement("? + 2 = 5")) == read_statement("5 - 2 = ?")
+    >>> alone_on_its_side(read_statement("? + 2 = 5")).rest == read_statement("5 - 2").asked
     True
     """
     if not asked.beside and not asked.gap_taken:
