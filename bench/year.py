@@ -18,10 +18,10 @@ from time import perf_counter, sleep
 
 from starlette.testclient import TestClient
 
-from onewhole.desk.classes.class_records import NightPage, Room, Store, room, set_night, start_room
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.class_records import Classroom, NightPage, Store, room, set_night, start_room
+from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.page.patterns import patterns
-from onewhole.desk.page.recheck import again
+from onewhole.desk.page.recheck import recheck
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
 from onewhole.store.answers import KeptAnswer, keep_answer, keep_answers
@@ -52,10 +52,10 @@ def main() -> None:
         )
         print(f"the file: {book.path.stat().st_size / 1e6:.1f} MB")
         began = perf_counter()
-        reckon_missing(book, 1, lambda _done, _of: None)
+        mark_missing(book, 1, lambda _done, _of: None)
         print(f"all nights read for the first time (long work): {perf_counter() - began:.1f} s")
         began = perf_counter()
-        reckon_missing(book, 1, lambda _done, _of: None)
+        mark_missing(book, 1, lambda _done, _of: None)
         print(f"and again, nothing new: {perf_counter() - began:.3f} s\n")
         pages(door, last)
         tabs(book, last)
@@ -67,7 +67,7 @@ def fill(book: Store) -> NightPage:
     chance = random.Random(12)
     typed = SHEET.read_text(encoding="utf-8")
     of = start_room(book, "Room 12", PUPILS, NOW)
-    pages = [again(typed, count=PROBLEMS, turn=turn) for turn in range(12)]
+    pages = [recheck(typed, count=PROBLEMS, turn=turn) for turn in range(12)]
     made: NightPage | None = None
     for night in range(NIGHTS):
         day = START + timedelta(days=night + 2 * (night // 5))
@@ -79,7 +79,7 @@ def fill(book: Store) -> NightPage:
     return made
 
 
-def answers(page: NightPage, of: Room, chance: random.Random) -> list[KeptAnswer]:
+def answers(page: NightPage, of: Classroom, chance: random.Random) -> list[KeptAnswer]:
     """Return a night's answers: two of three right, the others one that a pattern writes."""
     found = []
     for problem in page.sheet.problems:

@@ -14,7 +14,7 @@ from playwright.sync_api import Page
 
 from onewhole.desk.classes.class_records import night_pages, open_book
 from onewhole.desk.classes.demo import fill_demo
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from tests.kit.browsers import PHONE, WIDE, chromium, window
 from tests.kit.doors import Clock, Served, served
 
@@ -32,7 +32,7 @@ def main() -> None:
     to = Path(sys.argv[1]) if len(sys.argv) > 1 else None
     with tempfile.TemporaryDirectory() as folder, served(Path(folder), Clock()) as door:
         fill_demo(door.door.books.put_in("demo", open_book), door.door.now())
-        reckon_missing(door.door.books["demo"], 1, lambda _done, _of: None)
+        mark_missing(door.door.books["demo"], 1, lambda _done, _of: None)
         with chromium() as browser:
             for size in (WIDE, PHONE) if to else (TALL,):
                 opened = door.gate.sessions.new_key()

@@ -4,10 +4,10 @@ from fractions import Fraction
 from math import prod
 
 from onewhole.marking.diagnosis.chances import CARELESS, MEANS_RIGHT, MILLION
-from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.prior import supposed
 from onewhole.marking.diagnosis.reply import Reply
-from onewhole.marking.diagnosis.weighing import FOOTINGS, STEADY, Rates
+from onewhole.marking.diagnosis.weighing import STEADY, WAYS_BY_RELIABILITY, Rates
 from tests.kit.answers import all_right, by_pattern
 from tests.kit.odds import PAGE, known, one, weighed
 
@@ -30,7 +30,7 @@ def _by_hand(cells: list[str]) -> dict[tuple[str, ...], Fraction]:
     [given] = weighed({"K01": cells}).replies
     weights = []
     for hypothesis, prior in zip(READY.hypotheses, supposed(READY.hypotheses), strict=True):
-        ways = STEADY if hypothesis.steady else FOOTINGS[hypothesis.footing]
+        ways = STEADY if hypothesis.steady else WAYS_BY_RELIABILITY[hypothesis.reliability]
         likely = Fraction(0)
         for rates in ways:
             chances = (
@@ -60,7 +60,7 @@ def test_the_odds_are_those_of_bayes_to_the_last_digit() -> None:
 
 
 def test_both_roads_know_the_same_rates() -> None:
-    """Four ways for a steady pupil, two for each footing, slips careless but for scattered answers."""
+    """Four ways for a steady pupil, two for each reliability, slips careless but for scattered answers."""
     assert len(STEADY) == 4
-    assert {len(ways) for ways in FOOTINGS.values()} == {2}
-    assert all(rates.slips == CARELESS for rates in (*STEADY, *FOOTINGS[Footing.SOUND]))
+    assert {len(ways) for ways in WAYS_BY_RELIABILITY.values()} == {2}
+    assert all(rates.slips == CARELESS for rates in (*STEADY, *WAYS_BY_RELIABILITY[Reliability.SOUND]))

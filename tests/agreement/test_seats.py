@@ -12,9 +12,9 @@ from onewhole.marking.grouping.group_program import (
     ONE_MORE_GROUP,
     OUTSIDE_SIZES,
     TWO_FAMILIES,
-    Seating,
+    GroupProgram,
     Sizes,
-    seating,
+    group_program,
 )
 from onewhole.presses.solver import solve
 from tests.kit.answers import all_right, by_pattern, marked_against
@@ -39,7 +39,7 @@ def _least_cost(many: int, most_groups: int, sizes: Sizes, pupils: int) -> dict[
     return found
 
 
-def _best_by_trying(plan: Seating, costs: dict[tuple[int, int], int], held: int, sizes: Sizes) -> int:
+def _best_by_trying(plan: GroupProgram, costs: dict[tuple[int, int], int], held: int, sizes: Sizes) -> int:
     """The least cost over every seat of every pupil and every number of groups.
 
     Ways to seat the first few pupils that fill the conversations alike are one, with the least cost.
@@ -83,7 +83,7 @@ def test_the_solver_seats_as_well_as_can_be(seed: int) -> None:
     found = findings(marks, weigh(marks, known=READY).diagnoses)
     talked = ["numerator", "regrouping", "slips only", "regrouping + numerator"]
     before = {pupil: chance.choice(talked) for pupil in rows if chance.random() < 0.4}
-    plan = seating(marks.pupils, found, meets=meets, sizes=sizes, before=before)
+    plan = group_program(marks.pupils, found, meets=meets, sizes=sizes, before=before)
     by_pupil = {one.pupil: one for one in found}
     costs = {}
     for who, one in enumerate(plan.placings):

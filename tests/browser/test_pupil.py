@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.demo import fill_demo
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Clock, served
 from tests.kit.keys import enter, go_to
@@ -25,7 +25,7 @@ def story(browser: Browser, tmp_path: Path) -> Iterator[Page]:
     with served(tmp_path, Clock(WEDNESDAY)) as door:
         book = door.door.books["mine"]
         fill_demo(book, WEDNESDAY)
-        reckon_missing(book, 1, lambda _done, _of: None)
+        mark_missing(book, 1, lambda _done, _of: None)
         with window(browser, door.address, forgives=("422",)) as page:
             page.goto(f"{door.base}/mine/1/pupil/K15")
             yield page

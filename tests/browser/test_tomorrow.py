@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, runs_off, window
 from tests.kit.club import small_club
 from tests.kit.doors import Served, served
@@ -21,7 +21,7 @@ def door(tmp_path: Path) -> Iterator[Served]:
     """Two nights of a class of five, both read."""
     with served(tmp_path) as made:
         small_club(made.door.books["mine"], 2)
-        reckon_missing(made.door.books["mine"], 1, lambda *_: None)
+        mark_missing(made.door.books["mine"], 1, lambda *_: None)
         yield made
 
 

@@ -10,7 +10,7 @@ import pytest
 from onewhole.desk.page.live_page import laid
 from onewhole.desk.page.print_pages import print_pages
 from onewhole.desk.tomorrow.night import night
-from onewhole.desk.walkthrough.film import Wishes, told
+from onewhole.desk.walkthrough.film import FilmWishes, told
 from onewhole.number.quantity import Quantity
 from onewhole.problems import worked as problem_worked
 from onewhole.problems.worked import WorkedProblem
@@ -131,6 +131,6 @@ def test_the_page_while_it_is_typed_works_each_problem_once(counted: Count) -> N
 def test_a_film_works_each_problem_once(counted: Count) -> None:
     """The script of a film is handed the workings of the page."""
     worked = WorkedSheet(read_sheet(TYPED))
-    told(worked, Wishes())
-    told(worked, Wishes())
+    told(worked, FilmWishes())
+    told(worked, FilmWishes())
     assert counted.others["as_taught"].total() == 12

@@ -16,7 +16,7 @@ from onewhole.marking.reading.answers_table import AnswersError, read_answers
 from onewhole.marking.reading.checking import Checked, check
 from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import ClassMarks, Verdict
-from onewhole.marking.reading.problem_stats import items
+from onewhole.marking.reading.problem_stats import problem_stats
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
@@ -69,7 +69,7 @@ def test_the_order_of_pupils_changes_nothing(rows: dict[str, list[str]]) -> None
     assert {pupil.pupil: pupil for pupil in one.pupils} == {pupil.pupil: pupil for pupil in other.pupils}
     (found, made), (again, made_again) = _read(one), _read(other)
     assert (found, made) == (again[::-1], made_again)
-    assert items(one) == items(other)
+    assert problem_stats(one) == problem_stats(other)
 
 
 @settings(max_examples=30)
@@ -82,7 +82,7 @@ def test_the_order_of_problems_changes_nothing(rows: dict[str, list[str]], order
     (found, made), (again, made_again) = _read(one), _read(other, tables(asked))
     assert [_told(finding, PAGE) for finding in found] == [_told(finding, PAGE) for finding in again]
     assert [group.pupils for group in made] == [group.pupils for group in made_again]
-    assert set(items(one)) == set(items(other))
+    assert set(problem_stats(one)) == set(problem_stats(other))
 
 
 @given(classes, st.sets(st.tuples(st.integers(0, 11), st.integers(0, 11))))

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.classes.class_records import room
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.keep.backups import Erased
 from onewhole.store.answers import KeptAnswer, keep_answer
 from tests.kit.doors import Opened
@@ -23,7 +23,7 @@ PLACE = "/mine/1/pupil/K05"
 def club(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Opened]:
     """A door on the invented class, every night read."""
     with lived_in(Path(tmp_path_factory.mktemp("club"))) as door:
-        reckon_missing(door.door.books["mine"], 1, lambda _done, _of: None)
+        mark_missing(door.door.books["mine"], 1, lambda _done, _of: None)
         yield door
 
 

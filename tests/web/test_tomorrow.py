@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.classes.class_records import set_night
-from onewhole.desk.classes.marked_nights import leaves
+from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.store.classes import name_pupil
 from tests.kit.club import DAY, NOW, TYPED, small_club
@@ -92,7 +92,7 @@ def test_many_nights_not_read_yet_are_read_as_long_work(tmp_path: Path) -> None:
         assert "those nights are read first" in page
         work = page.split('data-work="')[1].split('/now"')[0]
         assert "nights are read." in ended(door, work)
-        assert leaves(book, 1).missing == ()
+        assert night_summaries(book, 1).missing == ()
         assert "See first" in door.get("/mine/1/night/5/tomorrow").text
 
 

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.classes.class_records import night_pages
-from onewhole.desk.classes.marked_nights import leaves
+from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.week import Step, week
 from tests.kit.doors import Opened
 from tests.kit.rounds import lived_in
@@ -66,6 +66,6 @@ def test_nights_are_read_by_a_button_and_counted_then(club: Opened) -> None:
     work = club.post("/mine/1/read", pupil="K05").goes
     until(lambda: "<progress" not in club.get(work).text, "the end of the reading")
     assert "/mine/1/pupil/K05" in club.get(work).text
-    assert leaves(club.door.books["mine"], 1).missing == ()
+    assert night_summaries(club.door.books["mine"], 1).missing == ()
     assert "not read yet" not in club.get("/mine/1/week").text
     assert "right then" in club.get("/mine/1/week").text

@@ -6,7 +6,7 @@ from datetime import date
 from onewhole.desk.tomorrow.seats import seats
 from onewhole.marking.diagnosis.finding import CAUTION, findings
 from onewhole.marking.reading.mark import ClassMarks
-from onewhole.marking.reading.problem_stats import items
+from onewhole.marking.reading.problem_stats import problem_stats
 from onewhole.writers.marks_json import marks_object
 from tests.kit.answers import TWELVE, all_right, by_pattern, marked, page
 
@@ -16,7 +16,7 @@ PAGE = page(TWELVE)
 def _object(marks: ClassMarks) -> dict[str, object]:
     found = findings(marks)
     none = ((),) * len(marks.pupils)
-    return marks_object(marks, found, seats(marks.pupils, found), items(marks), ask_next=none)
+    return marks_object(marks, found, seats(marks.pupils, found), problem_stats(marks), ask_next=none)
 
 
 def test_every_pupil_and_answer_stands_in_it() -> None:
@@ -50,7 +50,9 @@ def test_findings_of_a_dated_night_run_out() -> None:
     marks = marked(PAGE, {"K01": all_right(PAGE)})
     found = findings(marks)
     seated = seats(marks.pupils, found)
-    made = marks_object(marks, found, seated, items(marks), ask_next=[()], until=date(2026, 12, 8))["pupils"]
+    made = marks_object(marks, found, seated, problem_stats(marks), ask_next=[()], until=date(2026, 12, 8))[
+        "pupils"
+    ]
     assert isinstance(made, list)
     assert made[0]["finding"]["good_until"] == "2026-12-08"
 

@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 
 from onewhole.desk.marking.mark import Marked, mark
-from onewhole.marking.grouping.placement import Place
+from onewhole.marking.grouping.placement import GroupKind
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.marking.reading.answer import read_written
 from onewhole.misconceptions.catalogue import patterns, shows
@@ -76,8 +76,8 @@ def test_every_pupil_is_placed_with_the_labels_that_say_why(found: Marked) -> No
         for row in shown["pupils"]:
             for who in row["who"]:
                 finding = because[who]
-                told = finding.evidence if group.place is Place.FAMILY else finding.wrong
-                if group.place is not Place.ABSENT:
+                told = finding.evidence if group.place is GroupKind.FAMILY else finding.wrong
+                if group.place is not GroupKind.ABSENT:
                     assert spread(row["labels"].split("; ")[0], labels) >= set(told)
 
 

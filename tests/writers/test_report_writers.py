@@ -10,7 +10,7 @@ import pytest
 from onewhole.desk.marking.mark import mark
 from onewhole.desk.pupil.report import Report, report
 from onewhole.marking.diagnosis.finding import CAUTION
-from onewhole.marking.diagnosis.notebook import Kept, Night
+from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
 from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.sheets.header import Header
@@ -136,9 +136,9 @@ def test_a_question_for_each_pattern_found() -> None:
 
 def test_earlier_findings_and_the_last_good_day_are_told() -> None:
     """Only where a night has a date."""
-    night = Night(date(2026, 11, 20), "Kites", {}, {}, ())
+    night = NotebookNight(date(2026, 11, 20), "Kites", {}, {}, ())
     told = put_together(
-        NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), [(night, Kept("K01", ("A01", "A10")))]
+        NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), [(night, KeptFinding("K01", ("A01", "A10")))]
     )
     lines = report_lines(told, UNTIL)
     assert "On 2026-11-20 answers to “Kites” fitted A01 and A10; that is good until 2026-12-04." in lines

@@ -113,7 +113,7 @@ def ready(problems: Sequence[Problem], learnt: Learnt = NOTHING) -> Page:
     found = tables(expected)
     places: dict[object, int] = {}
     looks = zip(found.hypotheses, found.looks, strict=True)
-    of = [places.setdefault((one.footing, look), len(places)) for one, look in looks]
+    of = [places.setdefault((one.reliability, look), len(places)) for one, look in looks]
     alike = tuple([at for at, other in enumerate(of) if other == place] for place in range(len(places)))
     base = np.array(supposed(found.hypotheses, learnt), dtype=float)
     return Page(expected, found, np.array(of, dtype=np.intp), alike, base)

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
-from onewhole.desk.classes.class_records import Room, Store, room
+from onewhole.desk.classes.class_records import Classroom, Store, room
 from onewhole.errors import InputError
 from onewhole.web.door import DEMO, Door
 
@@ -57,7 +57,7 @@ class Ask:
         return self.book_name == DEMO
 
     @property
-    def room(self) -> Room:
+    def room(self) -> Classroom:
         """Return the class of the address with its pupils. Raises NotThere."""
         return room(self.book, self.number("room"))
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks
-from onewhole.marking.reading.problem_stats import Item
+from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.notations.text import text
 from onewhole.statements.statement import Statement
 
@@ -21,7 +21,7 @@ def marks_object(
     marks: ClassMarks,
     findings: Sequence[Finding],
     groups: Sequence[Group],
-    items: Sequence[Item],
+    items: Sequence[ProblemStats],
     *,
     ask_next: Sequence[Sequence[Statement]],
     until: date | None = None,
@@ -68,7 +68,7 @@ def odds(share: Fraction) -> Fraction:
     return Fraction(round(share * MILLION), MILLION)
 
 
-def _problem(item: Item) -> Json:
+def _problem(item: ProblemStats) -> Json:
     found: Json = {"label": item.label, "right": item.right, "tried": item.tried}
     if item.check_key:
         found["check_key"] = True

@@ -7,11 +7,11 @@ from typing import assert_never
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.missed import missed
-from onewhole.marking.grouping.placement import Place, listed
+from onewhole.marking.grouping.placement import GroupKind, listed
 from onewhole.marking.grouping.see_first import SeeFirst
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
-from onewhole.marking.reading.problem_stats import Item
+from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.problems.worked import WorkedProblem
@@ -27,10 +27,10 @@ from onewhole.writers.reteaching import reteaching
 KITES = ("diamond", "delta", "box", "sled", "hexagon", "house")
 EXAMPLES = 2
 _WHY = {
-    Place.ABSENT: "nothing written",
-    Place.EXTENSION: "all right, ready to go further",
-    Place.SLIPS: "slips only",
-    Place.INTERVIEW: "no steady pattern, a talk first",
+    GroupKind.ABSENT: "nothing written",
+    GroupKind.EXTENSION: "all right, ready to go further",
+    GroupKind.SLIPS: "slips only",
+    GroupKind.INTERVIEW: "no steady pattern, a talk first",
 }
 
 
@@ -45,7 +45,7 @@ def morning_page(
     findings: Sequence[Finding],
     groups: Sequence[Group],
     *,
-    items: Sequence[Item],
+    items: Sequence[ProblemStats],
     first: Sequence[SeeFirst],
 ) -> Printed:
     """Return the morning page; it is for the teacher's eyes and shows pupil codes as they were given."""
@@ -84,7 +84,7 @@ class _Night:
         return [mark.label for mark in self.pupils[pupil].marks if mark.verdict is verdict]
 
 
-def _evidence(marks: ClassMarks, items: Sequence[Item]) -> str:
+def _evidence(marks: ClassMarks, items: Sequence[ProblemStats]) -> str:
     tried, right = sum(item.tried for item in items), sum(item.right for item in items)
     papers = f"{len(marks.pupils)} papers, {len(items)} problems: {right} of {tried} answers are right."
     look = [item.label for item in items if item.check_key]
@@ -95,7 +95,7 @@ def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
     """Return a row: who, what the answers say, the problem to ask about and what was written there."""
     found = night.findings[one.pupil]
     (place,) = (group.place for group in groups if one.pupil in group.pupils)
-    if place is Place.INTERVIEW:
+    if place is GroupKind.INTERVIEW:
         because = f"{night.runs(found.wrong)} wrong" + (", each in its own way" if found.wrong[1:] else "")
     else:
         because = f"{night.runs(found.evidence)} may come from one idea"
@@ -142,11 +142,11 @@ def _placed(group: Group, night: _Night) -> list[Json]:
     return [{"who": who, "labels": because} for because, who in found.items()]
 
 
-def _because(pupil: str, place: Place, night: _Night) -> str:
-    if place is Place.ABSENT:
+def _because(pupil: str, place: GroupKind, night: _Night) -> str:
+    if place is GroupKind.ABSENT:
         return ""
     finding = night.findings[pupil]
-    labels = finding.evidence if place is Place.FAMILY else finding.wrong
+    labels = finding.evidence if place is GroupKind.FAMILY else finding.wrong
     said = [night.runs(labels)] if labels else []
     for word, verdict in (("blank", Verdict.BLANK), ("unread", Verdict.UNREADABLE)):
         if others := night.marked(pupil, verdict):

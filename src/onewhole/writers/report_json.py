@@ -3,7 +3,7 @@
 from datetime import date
 
 from onewhole.marking.diagnosis.finding import CAUTION
-from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import text
 from onewhole.writers.marks_json import Json, finding_object, odds
 
@@ -30,7 +30,7 @@ def report_object(report: Report, until: date | None = None) -> Json:
     }
 
 
-def _problem(row: Row) -> Json:
+def _problem(row: ReportRow) -> Json:
     return {
         "label": row.mark.label,
         "problem": text(row.problem.statement),

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from onewhole.marking.diagnosis.finding import CAUTION
-from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import text
 from onewhole.writers.report_words import asked_of, beside, found, says
 
@@ -47,7 +47,7 @@ def _table(report: Report) -> Iterator[str]:
         yield "  ".join(row[at].ljust(widths[at]) for at in columns).rstrip()
 
 
-def _cells(row: Row, report: Report) -> tuple[str, ...]:
+def _cells(row: ReportRow, report: Report) -> tuple[str, ...]:
     written = " ".join(row.mark.written.text.split())
     would = " or ".join(map(text, row.beside.would_write)) or "-"
     return (f"{row.mark.label}.", text(row.problem.statement), written or "-", would, says(row, report))

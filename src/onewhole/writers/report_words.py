@@ -7,7 +7,7 @@ from typing import assert_never
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import Status
-from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.grouping.placement import listed
 from onewhole.marking.reading.mark import Remark, Tier, Verdict
 from onewhole.misconceptions.catalogue import by_id
@@ -112,7 +112,7 @@ def asked_of(report: Report) -> tuple[str, ...]:
     return tuple(f"{key}: {by_id(key).ask}" for key in keys)
 
 
-def says(row: Row, report: Report) -> str:
+def says(row: ReportRow, report: Report) -> str:
     """Return in a few words what one answer says about the patterns found, or which ones it fits."""
     if row.mark.verdict in _UNSAID:
         return _UNSAID[row.mark.verdict]
@@ -133,7 +133,7 @@ def says(row: Row, report: Report) -> str:
             assert_never(row.beside.speaks)
 
 
-def _neither(row: Row) -> str:
+def _neither(row: ReportRow) -> str:
     if row.beside.luck:
         return "right by this idea too: says nothing"
     if row.beside.would_write:
@@ -141,7 +141,7 @@ def _neither(row: Row) -> str:
     return "right; cannot show it" if row.mark.verdict is not Verdict.WRONG else _alone(row)
 
 
-def _alone(row: Row) -> str:
+def _alone(row: ReportRow) -> str:
     """Return what can be said of an answer by itself."""
     if row.mark.verdict is not Verdict.WRONG:
         return "right"

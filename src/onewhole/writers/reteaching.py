@@ -1,7 +1,7 @@
 """What to do with a group tomorrow: one idea for each family of patterns. Common practice, no source."""
 
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import Place
+from onewhole.marking.grouping.placement import GroupKind
 from onewhole.misconceptions.pattern import Family
 from onewhole.notations.words import ClassWords
 
@@ -23,10 +23,10 @@ _IDEAS = {
     Family.PLACE_VALUE: "Line the numbers up by their units and name each unit aloud.",
 }
 _PLACES = {
-    Place.ABSENT: "Give tonight's page again, and find out whether it came home.",
-    Place.EXTENSION: "Let each write a kite story for one problem, and the answer in two more ways.",
-    Place.SLIPS: "Let each find the slip alone: put the answer back and see whether it fits.",
-    Place.INTERVIEW: "Ask each child to show one problem with {wholes}. Listen first, help after.",
+    GroupKind.ABSENT: "Give tonight's page again, and find out whether it came home.",
+    GroupKind.EXTENSION: "Let each write a kite story for one problem, and the answer in two more ways.",
+    GroupKind.SLIPS: "Let each find the slip alone: put the answer back and see whether it fits.",
+    GroupKind.INTERVIEW: "Ask each child to show one problem with {wholes}. Listen first, help after.",
 }
 #: More than two ideas are too many for ten minutes.
 MOST = 2

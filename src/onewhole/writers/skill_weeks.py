@@ -6,7 +6,7 @@ from datetime import date
 from fractions import Fraction
 from xml.etree.ElementTree import Element, SubElement, tostring
 
-from onewhole.marking.diagnosis.interval import Band
+from onewhole.marking.diagnosis.interval import Interval
 from onewhole.notations.pencil import APART, BOLD, FAINT, GRID, HATCH, INK, LINE, PAPER, SQUARE
 from onewhole.notations.svg import NAMESPACE, mm
 
@@ -26,7 +26,7 @@ class SkillRow:
     """A skill's name and its bands by week, each week told by its Monday; a week may have none."""
 
     name: str
-    weeks: Mapping[date, Band]
+    weeks: Mapping[date, Interval]
 
 
 def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
@@ -36,8 +36,8 @@ def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
     the counts and the Monday of the week. Weeks follow each other without a gap, also those in which nothing
     was answered. Title and description say the same in words. Returns "" where nothing was answered.
 
-    >>> from onewhole.marking.diagnosis.interval import band
-    >>> drawn = skill_weeks_picture([SkillRow("comparing", {date(2026, 11, 23): band(3, 4)})])
+    >>> from onewhole.marking.diagnosis.interval import interval
+    >>> drawn = skill_weeks_picture([SkillRow("comparing", {date(2026, 11, 23): interval(3, 4)})])
     >>> "3 of 4" in drawn, drawn.count("<title")
     (True, 1)
     """
@@ -114,7 +114,7 @@ def _row(page: Element, row: SkillRow, weeks: Sequence[date], top: Fraction, wid
             _band(page, one, _middle(at), floor)
 
 
-def _band(page: Element, one: Band, x: Fraction, floor: Fraction) -> None:
+def _band(page: Element, one: Interval, x: Fraction, floor: Fraction) -> None:
     left, top = x - _BAND / 2, floor - _HIGH * one.high
     tall = _HIGH * (one.high - one.low)
     place = {"x": mm(left), "y": mm(top), "width": mm(_BAND), "height": mm(tall)}

@@ -5,7 +5,7 @@ from datetime import date
 
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import CAUTION
-from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import Verdict
 from onewhole.sheets.header import Header
@@ -47,7 +47,7 @@ def _talk(report: Report, until: date | None) -> Json:
     return talk | ({"until": f"Good until {until}."} if until and report.sets else {})
 
 
-def _tells(row: Row, report: Report) -> bool:
+def _tells(row: ReportRow, report: Report) -> bool:
     """Say whether an answer says something: it is wrong, or speaks for or against what was found."""
     if not report.answered:
         return False
@@ -55,7 +55,7 @@ def _tells(row: Row, report: Report) -> bool:
     return speaks or row.mark.verdict in {Verdict.WRONG, Verdict.UNREADABLE}
 
 
-def _row(row: Row, report: Report) -> Json:
+def _row(row: ReportRow, report: Report) -> Json:
     return {
         "label": f"{row.mark.label}.",
         "problem": formula(row.problem.statement),

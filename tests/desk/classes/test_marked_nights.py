@@ -15,7 +15,13 @@ from onewhole.desk.classes.class_records import (
     set_night,
     start_room,
 )
-from onewhole.desk.classes.marked_nights import leaves, missing_before, reckon, reckon_missing, reckoned
+from onewhole.desk.classes.marked_nights import (
+    mark_missing,
+    mark_night,
+    marked_night,
+    missing_before,
+    night_summaries,
+)
 from onewhole.desk.classes.notebooks import Notebook, Tonight, and_tonight
 from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.tomorrow.overrides import group_key
@@ -49,15 +55,15 @@ def book(tmp_path: Path) -> Store:
 def reckon_all(book: Store) -> list[tuple[int, int]]:
     """Reckon what is missing and return what was told on the way."""
     told: list[tuple[int, int]] = []
-    reckon_missing(book, 1, lambda done, of: told.append((done, of)))
+    mark_missing(book, 1, lambda done, of: told.append((done, of)))
     return told
 
 
 def test_what_a_night_left_is_what_was_marked(book: Store) -> None:
     """Right, asked, unread, verdicts, patterns and the finding of each pupil who wrote something."""
-    assert leaves(book, 1).missing == (1, 2, 3)
+    assert night_summaries(book, 1).missing == (1, 2, 3)
     assert reckon_all(book) == [(0, 3), (1, 3), (2, 3), (3, 3)]
-    first = leaves(book, 1).nights[0]
+    first = night_summaries(book, 1).nights[0]
     assert (first.night, first.day, first.name, first.labels) == (1, DAY, "Kite tails 0", ("1", "2", "3"))
     assert first.until == date(2026, 9, 15)
     assert list(first.pupils) == ["K01", "K02", "K03", "K04"]
@@ -77,7 +83,7 @@ def test_nights_are_read_as_with_a_notebook_kept_by_hand(book: Store) -> None:
             answers_csv(book, page, room(book, 1)),
             tonight=Tonight(notebook, page.night.day),
         )
-        ours = reckon(book, 1, number)
+        ours = mark_night(book, 1, number)
         assert (ours.findings, ours.groups, ours.weighed.counts) == (
             marked.findings,
             marked.groups,
@@ -91,13 +97,17 @@ def test_a_change_in_an_early_night_makes_the_later_ones_stale(book: Store) -> N
     """An answer, a reading and the teacher's word count from that night on, not before."""
     reckon_all(book)
     write(book, 2, "K02", "1", "5 1/8")
-    assert (leaves(book, 1).missing, missing_before(book, 1, 3), missing_before(book, 1, 2)) == ((2, 3), 1, 0)
+    assert (night_summaries(book, 1).missing, missing_before(book, 1, 3), missing_before(book, 1, 2)) == (
+        (2, 3),
+        1,
+        0,
+    )
     assert reckon_all(book) == [(0, 2), (1, 2), (2, 2)]
     read = Correction(3, "K04", "2", Corrected.READING, '["x", "4 2/6"]', NOW, "teacher")
     keep_correction(book, read)
-    assert leaves(book, 1).missing == (3,)
-    reckon(book, 1, 3)
-    last = leaves(book, 1)
+    assert night_summaries(book, 1).missing == (3,)
+    mark_night(book, 1, 3)
+    last = night_summaries(book, 1)
     assert (last.missing, last.nights[2].pupils["K04"].verdicts) == ((), "wrr")
 
 
@@ -105,56 +115,56 @@ def test_a_night_without_answers_is_neither_missing_nor_reckoned(book: Store) ->
     """It is set, and that is all; read for itself, everybody is absent."""
     reckon_all(book)
     page = set_night(book, 1, TYPED.format(9), DAY + timedelta(days=9), NOW)
-    assert leaves(book, 1).missing == ()
-    (group,) = reckon(book, 1, page.night.number).groups
+    assert night_summaries(book, 1).missing == ()
+    (group,) = mark_night(book, 1, page.night.number).groups
     assert group.pupils == ("K01", "K02", "K03", "K04", "K05")
-    assert len(leaves(book, 1).nights) == 3
+    assert len(night_summaries(book, 1).nights) == 3
 
 
 def test_a_foreign_reckoning_is_thrown_away(book: Store) -> None:
     """What stands under another stamp is not read."""
     reckon_all(book)
     keep_reckoning(book, 2, "another", "nonsense")
-    assert leaves(book, 1).missing == (2,)
-    assert [one.night for one in leaves(book, 1).nights] == [1, 3]
+    assert night_summaries(book, 1).missing == (2,)
+    assert [one.night for one in night_summaries(book, 1).nights] == [1, 3]
     assert reckon_all(book) == [(0, 1), (1, 1)]
 
 
 def test_a_finding_set_aside_says_nothing_and_can_be_taken_up_again(book: Store) -> None:
     """The pupil is met for a talk, tells the class nothing of a pattern, and comes back by an empty word."""
     say(book, 3, "K01", Corrected.FINDING, "set aside")
-    found = reckoned(book, 1, 3)
+    found = marked_night(book, 1, 3)
     mine = next(one for one in found.marked.findings if one.pupil == "K01")
     assert (mine.status, mine.patterns, mine.wrong) == (Status.UNSTEADY, (), ("1", "2", "3"))
     assert next(group for group in found.marked.groups if "K01" in group.pupils).families == ()
     assert next(one for one in found.said.findings if one.pupil == "K01").status is Status.LIKELY
-    assert leaves(book, 1).nights[2].pupils["K01"].set_aside
+    assert night_summaries(book, 1).nights[2].pupils["K01"].set_aside
     say(book, 3, "K01", Corrected.FINDING, "")
-    assert reckoned(book, 1, 3).marked == found.said
+    assert marked_night(book, 1, 3).marked == found.said
 
 
 def test_a_moved_pupil_sits_there_and_the_reason_says_so(book: Store) -> None:
     """The others stay; the reason tells of the teacher and of the answers; an empty word moves back."""
-    before = reckon(book, 1, 3)
+    before = mark_night(book, 1, 3)
     to = next(group for group in before.groups if "K02" in group.pupils)
     say(book, 3, "K01", Corrected.PLACE, group_key(to))
-    after = reckon(book, 1, 3)
+    after = mark_night(book, 1, 3)
     there = next(group for group in after.groups if group.name == to.name)
     assert there.pupils == tuple(sorted((*to.pupils, "K01")))
     told = next(placed.because for placed in there.placings if placed.pupil == "K01")
     assert told.startswith("moved here by the teacher; the answers said ")
     assert "answers to 1, 2 and 3 fit a pattern" in told
     assert sorted(code for group in after.groups for code in group.pupils) == [*sorted(ROWS), "K05"]
-    assert leaves(book, 1).nights[2].pupils["K01"].group == to.name
+    assert night_summaries(book, 1).nights[2].pupils["K01"].group == to.name
     say(book, 3, "K01", Corrected.PLACE, "")
-    assert reckon(book, 1, 3) == before
+    assert mark_night(book, 1, 3) == before
 
 
 def test_a_move_to_a_group_that_is_no_more_is_not_made(book: Store) -> None:
     """The pupil stays where the answers say."""
-    before = reckon(book, 1, 3)
+    before = mark_night(book, 1, 3)
     say(book, 3, "K01", Corrected.PLACE, "Owls: long gone")
-    assert reckon(book, 1, 3) == before
+    assert mark_night(book, 1, 3) == before
 
 
 def test_a_class_without_pupils_is_told_what_to_do(book: Store) -> None:
@@ -162,12 +172,12 @@ def test_a_class_without_pupils_is_told_what_to_do(book: Store) -> None:
     other = start_room(book, "Room 13", 0, NOW)
     page = set_night(book, other.number, TYPED.format(0), DAY, NOW)
     with pytest.raises(InputError, match="no pupil in this class"):
-        reckon(book, other.number, page.night.number)
-    assert leaves(book, other.number).missing == ()
+        mark_night(book, other.number, page.night.number)
+    assert night_summaries(book, other.number).missing == ()
 
 
 def test_a_night_of_another_class_is_not_reckoned(book: Store) -> None:
     """A night opens under its own class only."""
     other = start_room(book, "Room 13", 1, NOW)
     with pytest.raises(NotThere):
-        reckon(book, other.number, 1)
+        mark_night(book, other.number, 1)

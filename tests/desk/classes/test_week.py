@@ -9,7 +9,7 @@ import pytest
 from onewhole.desk.classes.bring_back import DUE_AFTER_DAYS
 from onewhole.desk.classes.class_records import NightPage, NotThere, Store, open_book, set_night, start_room
 from onewhole.desk.classes.demo import fill_demo
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.classes.week import Next, Step, WeekNight, keep_step, week
 from onewhole.store.answers import KeptAnswer, keep_answer
 
@@ -89,7 +89,7 @@ def test_a_skill_comes_back_when_its_weeks_are_over(book: Store) -> None:
     assert [one.skill.name for one in week(book, 1, TODAY).due] == ["TAKE_REGROUPED"]
     assert week(book, 1, TODAY - timedelta(days=1)).due == ()
     _write(book, taking, "K01")
-    reckon_missing(book, 1, lambda _done, _of: None)
+    mark_missing(book, 1, lambda _done, _of: None)
     (due,) = week(book, 1, TODAY).due
     assert due.reason == "Last on a page 14 days ago; 0 of 1 answers were right then."
     assert due.problem != "7 2/6 - 3 5/6"

@@ -7,7 +7,7 @@ import pytest
 
 from onewhole.desk.classes.class_records import NotThere, Store, answers_csv
 from onewhole.desk.classes.pupil_codes import codes_typed
-from onewhole.desk.marking.cells import MOST_CELLS, Change, Kept, keep_cells, keep_column, read_cell_as
+from onewhole.desk.marking.cells import MOST_CELLS, Change, KeptCells, keep_cells, keep_column, read_cell_as
 from onewhole.desk.marking.grid import cell_history, grid
 from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.marking.readings import Reading
@@ -20,7 +20,7 @@ from onewhole.store.refusals import NotStorable
 from tests.kit.marking_book import NOW, book_with_night
 
 
-def keep(book: Store, *changes: Change, minutes: int = 0) -> Kept:
+def keep(book: Store, *changes: Change, minutes: int = 0) -> KeptCells:
     """Keep cells of the first night of the first class."""
     return keep_cells(book, 1, 1, changes, now=NOW + timedelta(minutes=minutes), by="teacher")
 
@@ -53,7 +53,7 @@ def test_a_cell_changed_in_another_window_is_told_and_left(tmp_path: Path) -> No
     with book_with_night(tmp_path) as (book, _, _):
         keep(book, Change("K01", "1", "first", ""))
         mine, other = Change("K01", "1", "mine", ""), Change("K02", "1", "other", "")
-        assert keep(book, mine, other) == Kept((other,), ((mine, "first"),))
+        assert keep(book, mine, other) == KeptCells((other,), ((mine, "first"),))
         assert texts(book) == {("K01", "1"): "first", ("K02", "1"): "other"}
         keep(book, Change("K01", "1", "mine", "first"))
         assert texts(book)["K01", "1"] == "mine"
@@ -63,7 +63,7 @@ def test_sent_twice_is_written_once(tmp_path: Path) -> None:
     """A save whose answer was lost may be sent again: it counts as kept, and the history has it once."""
     with book_with_night(tmp_path) as (book, _, _):
         change = Change("K01", "1", "4 7/8", "")
-        assert keep(book, change) == keep(book, change) == Kept((change,))
+        assert keep(book, change) == keep(book, change) == KeptCells((change,))
         keep(book, Change("K01", "1", "", "4 7/8"), minutes=2)
         found = cell_history(book, 1, 1, "K01", "1")
         assert [(one.text, one.written - NOW, one.by) for one in found] == [

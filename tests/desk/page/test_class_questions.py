@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.classes.class_records import Store, open_book, set_night, start_room
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.errors import InputError
 from tests.kit.club import NOW, small_club
@@ -43,5 +43,5 @@ def test_nights_that_are_not_read_yet_are_told(book: Store) -> None:
     small_club(book, 5)
     with pytest.raises(InputError, match="earlier nights are not read yet"):
         questions_left(book, 1)
-    reckon_missing(book, 1, lambda *_: None)
+    mark_missing(book, 1, lambda *_: None)
     assert questions_left(book, 1)

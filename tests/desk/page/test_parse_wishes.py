@@ -3,7 +3,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.page.parse_wishes import Typed, wished
+from onewhole.desk.page.parse_wishes import TypedWishes, parse_wishes
 from onewhole.errors import OnewholeError
 from onewhole.sheets.wishes import Review, Skill, WishError, Wishes
 
@@ -12,13 +12,13 @@ NIGHT = "1. 9 5/8 - 4 6/8\n2. 5 4/6 - 2 1/6\n"
 
 def test_nothing_typed_is_the_usual() -> None:
     """Every wish has a usual one."""
-    assert wished(Typed()) == Wishes()
+    assert parse_wishes(TypedWishes()) == Wishes()
 
 
 def test_what_is_typed_is_read() -> None:
     """However it is spaced and capitalised."""
-    found = wished(
-        Typed(
+    found = parse_wishes(
+        TypedWishes(
             skill="BOTH",
             denominators="8, 4;6",
             regrouping=" 1 / 2",
@@ -32,35 +32,35 @@ def test_what_is_typed_is_read() -> None:
     assert found.regrouping == Fraction(1, 2)
     assert found.strategy.key == "count_up"
     assert found.review == (Review.OPENED, Review.TENS)
-    assert wished(Typed(regrouping="Any")).regrouping is None
-    assert wished(Typed(regrouping="0.25")).regrouping == Fraction(1, 4)
+    assert parse_wishes(TypedWishes(regrouping="Any")).regrouping is None
+    assert parse_wishes(TypedWishes(regrouping="0.25")).regrouping == Fraction(1, 4)
 
 
 @pytest.mark.parametrize(
     ("typed", "words"),
     [
         (
-            Typed(skill="divide"),
+            TypedWishes(skill="divide"),
             "there is no skill “divide” to compose. Wish for one of: subtract, add, both.",
         ),
         (
-            Typed(review=("history",)),
+            TypedWishes(review=("history",)),
             "there is no review “history” to compose. Wish for one of: fractions, tens, opened wholes.",
         ),
         (
-            Typed(denominators="4,x"),
+            TypedWishes(denominators="4,x"),
             "“x” is no denominator. Write numbers with commas between them, such as 4,6,8.",
         ),
         (
-            Typed(regrouping="most"),
+            TypedWishes(regrouping="most"),
             "“most” is no share of a page. Write a share from 0 to 1, such as 2/3, or any.",
         ),
         (
-            Typed(regrouping="1/0"),
+            TypedWishes(regrouping="1/0"),
             "“1/0” is no share of a page. Write a share from 0 to 1, such as 2/3, or any.",
         ),
         (
-            Typed(answers=Path("a.csv")),
+            TypedWishes(answers=Path("a.csv")),
             (
                 "answers were given, and not the sheet that they answer. "
                 "Name the sheet too: --after SHEET --answers FILE."
@@ -68,17 +68,17 @@ def test_what_is_typed_is_read() -> None:
         ),
     ],
 )
-def test_what_cannot_be_read_is_refused(typed: Typed, words: str) -> None:
+def test_what_cannot_be_read_is_refused(typed: TypedWishes, words: str) -> None:
     """In plain words, with what to type."""
     with pytest.raises(WishError) as refused:
-        wished(typed)
+        parse_wishes(typed)
     assert str(refused.value) == words
 
 
 def test_an_unknown_strategy_is_refused() -> None:
     """With those that there are."""
     with pytest.raises(OnewholeError):
-        wished(Typed(strategy="magic"))
+        parse_wishes(TypedWishes(strategy="magic"))
 
 
 def test_last_nights_do_not_come_again(tmp_path: Path) -> None:
@@ -86,7 +86,7 @@ def test_last_nights_do_not_come_again(tmp_path: Path) -> None:
     monday, tuesday = tmp_path / "monday.txt", tmp_path / "tuesday.txt"
     monday.write_text(NIGHT)
     tuesday.write_text("1. 6 - 2 3/4\n")
-    found = wished(Typed(not_again=(tuesday,), after=monday))
+    found = parse_wishes(TypedWishes(not_again=(tuesday,), after=monday))
     assert found.avoid == ("6 - 2 3/4", "9 5/8 - 4 6/8", "5 4/6 - 2 1/6")
     assert found.questions == ()
 
@@ -96,6 +96,6 @@ def test_answers_leave_questions_open(tmp_path: Path) -> None:
     sheet, answers = tmp_path / "sheet.txt", tmp_path / "answers.csv"
     sheet.write_text("1. 5 1/8 - 2 5/8\n2. 7 2/8 - 3 6/8\n3. 5 4/6 - 2 1/6\n")
     answers.write_text("pupil,1,2,3\nK01,3 4/8,4 4/8,3 3/6\n")
-    found = wished(Typed(after=sheet, answers=answers))
+    found = parse_wishes(TypedWishes(after=sheet, answers=answers))
     weights = {(one.first, one.second): one.weight for one in found.questions}
     assert weights[("A01",), ("A02",)] == max(weights.values())

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.page.recheck import again, as_object, print_again, reached, reached_files, told
+from onewhole.desk.page.recheck import as_object, passed, passed_files, print_recheck, recheck, told
 from onewhole.errors import InputError
 from onewhole.marking.reading.pass_mark import OWN_CHOICE
 from onewhole.notations.text import text
@@ -23,9 +23,9 @@ def test_what_is_printed_is_what_is_marked(tmp_path: Path) -> None:
     """The typed sheet beside the page is the page; a pupil with its right answers reaches the bar."""
     sheet = tmp_path / "night.txt"
     sheet.write_text(SHEET)
-    made = print_again(sheet, tmp_path / "out", when=WHEN)
+    made = print_recheck(sheet, tmp_path / "out", when=WHEN)
     assert [one.path.name for one in made] == ["again.txt", "again.pdf", "again-key.pdf"]
-    assert made[0].path.read_text() == again(SHEET)
+    assert made[0].path.read_text() == recheck(SHEET)
     assert all(one.path.read_bytes().startswith(b"%PDF-") for one in made[1:])
     problems = read_sheet(made[0].path.read_text()).problems
     rows = [
@@ -34,7 +34,7 @@ def test_what_is_printed_is_what_is_marked(tmp_path: Path) -> None:
     ]
     answers = tmp_path / "answers.csv"
     answers.write_text("\n".join(",".join(row) for row in rows))
-    (found,) = reached_files(made[0].path, answers, percent=100).standings
+    (found,) = passed_files(made[0].path, answers, percent=100).standings
     assert (found.right, found.asked, found.reach) == (5, 5, "reached")
 
 
@@ -43,7 +43,7 @@ def test_a_page_that_cannot_be_made_leaves_nothing(tmp_path: Path) -> None:
     sheet = tmp_path / "night.txt"
     sheet.write_text("1. 1/2 + 1/2\n")
     with pytest.raises(InputError, match="no other numbers"):
-        print_again(sheet, tmp_path / "out", when=WHEN)
+        print_recheck(sheet, tmp_path / "out", when=WHEN)
     assert not (tmp_path / "out").exists()
 
 
@@ -51,13 +51,13 @@ def test_the_same_bytes(tmp_path: Path) -> None:
     """The same sheet, turn and time give the same files."""
     sheet = tmp_path / "night.txt"
     sheet.write_text(SHEET)
-    one, two = (print_again(sheet, tmp_path / name, when=WHEN, turn=1) for name in ("one", "two"))
+    one, two = (print_recheck(sheet, tmp_path / name, when=WHEN, turn=1) for name in ("one", "two"))
     assert [made.path.read_bytes() for made in one] == [made.path.read_bytes() for made in two]
 
 
 def test_told_and_as_an_object() -> None:
     """A line a pupil, who reached the bar of those who were there, and that the bar is a choice."""
-    found = reached(SHEET, ANSWERS)
+    found = passed(SHEET, ANSWERS)
     assert told(found) == (
         "K01  2 of 2  reached",
         "K02  1 of 2  not yet",
@@ -83,6 +83,6 @@ def test_told_and_as_an_object() -> None:
 def test_refusals() -> None:
     """A mistaken sheet and a bar that is none."""
     with pytest.raises(SheetError):
-        again("nothing")
+        recheck("nothing")
     with pytest.raises(InputError, match="no bar"):
-        reached(SHEET, ANSWERS, percent=0)
+        passed(SHEET, ANSWERS, percent=0)

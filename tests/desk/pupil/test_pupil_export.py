@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.pupil.csv_cells import csv_text, guarded
-from onewhole.desk.pupil.pupil_export import held_csv, held_json, put_held
+from onewhole.desk.pupil.pupil_export import export_csv, export_json, put_export
 from onewhole.store.classes import name_pupil
 from onewhole.store.corrections import Corrected, Correction, keep_correction
 from onewhole.store.opening import open_store
@@ -45,9 +45,9 @@ def test_both_forms_hold_every_writing_and_nothing_of_another_child(tmp_path: Pa
         write(book, kept.night, text)
     write(book, kept.night, "not hers", code="K02")
     keep_correction(book, Correction(kept.night, "K01", "1", Corrected.READING, "2", NOW, "teacher"))
-    held = json.loads(held_json(book, 1, "K01"))
+    held = json.loads(export_json(book, 1, "K01"))
     assert (held["name"], [row["text"] for row in held["answers"]]) == ("=Wren", ["2 4/8", "=1+1"])
-    rows = list(csv.DictReader(StringIO(held_csv(book, 1, "K01"), newline="")))
+    rows = list(csv.DictReader(StringIO(export_csv(book, 1, "K01"), newline="")))
     assert [(row["what"], row["text"]) for row in rows] == [
         ("class", "Room 12"),
         ("code", "K01"),
@@ -57,11 +57,11 @@ def test_both_forms_hold_every_writing_and_nothing_of_another_child(tmp_path: Pa
         ("corrections: reading", "2"),
     ]
     assert {row["day"] for row in rows[3:]} == {"2026-09-01"}
-    paths = put_held(book, 1, "K01", tmp_path / "out")
+    paths = put_export(book, 1, "K01", tmp_path / "out")
     assert [path.name for path in paths] == ["held-on-k01.json", "held-on-k01.csv"]
     assert {path.stat().st_mode & 0o777 for path in paths} == {0o600}
     assert b"not hers" not in b"".join(path.read_bytes() for path in paths)
     with pytest.raises(NotThere):
-        put_held(book, 1, "K09", tmp_path / "none")
+        put_export(book, 1, "K09", tmp_path / "none")
     assert not (tmp_path / "none").exists()
     book.close()

@@ -8,7 +8,7 @@ import pytest
 
 from onewhole.desk.classes.class_records import NotThere, Store, open_book
 from onewhole.desk.classes.demo import fill_demo
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.pupil.pupil_story import GOOD_FOR_DAYS, story
 from onewhole.store.corrections import Corrected, Correction, keep_correction
 
@@ -21,7 +21,7 @@ def book(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Store]:
     """The kite club, every night reckoned."""
     made = open_book(Path(tmp_path_factory.mktemp("club")) / "demo.class")
     fill_demo(made, NOW)
-    reckon_missing(made, 1, lambda _done, _of: None)
+    mark_missing(made, 1, lambda _done, _of: None)
     yield made
     made.close()
 
@@ -60,7 +60,7 @@ def test_what_the_teacher_set_aside_is_not_told(book: Store) -> None:
     before = story(book, 1, "K02", TODAY)
     night = before.hints[0].night
     keep_correction(book, Correction(night, "K02", "", Corrected.FINDING, "aside", NOW, "teacher"))
-    reckon_missing(book, 1, lambda _done, _of: None)
+    mark_missing(book, 1, lambda _done, _of: None)
     after = story(book, 1, "K02", TODAY)
     assert after.nights == before.nights
     assert night not in {hint.night for hint in after.hints}

@@ -12,7 +12,7 @@ import numpy as np
 import pytest
 import webvtt
 
-from onewhole.desk.walkthrough.film import PARTS, Shown, Wishes, film_sheet
+from onewhole.desk.walkthrough.film import PARTS, FilmFiles, FilmWishes, film_sheet
 from onewhole.errors import InputError
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
@@ -24,13 +24,13 @@ SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 
 NEAR, FRAME = 0.001, 1 / FRAMES
 
 
-def filmed(to: Path, sheet: Sheet = SHEET, wishes: Wishes | None = None) -> Shown:
+def filmed(to: Path, sheet: Sheet = SHEET, wishes: FilmWishes | None = None) -> FilmFiles:
     """A sheet filmed."""
     return film_sheet(sheet, to, when=WHEN, wishes=wishes)
 
 
 @pytest.fixture(scope="module")
-def made(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Shown]:
+def made(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, FilmFiles]:
     """A film without a voice, made once."""
     folder = tmp_path_factory.mktemp("film")
     return folder, filmed(folder)
@@ -52,7 +52,7 @@ def chapters_of(path: Path) -> list[tuple[float, float]]:
         ]
 
 
-def test_everything_is_there(made: tuple[Path, Shown]) -> None:
+def test_everything_is_there(made: tuple[Path, FilmFiles]) -> None:
     """Eight files, each named, none empty."""
     _, shown = made
     assert {one.path.name for one in shown.made} == {
@@ -62,7 +62,7 @@ def test_everything_is_there(made: tuple[Path, Shown]) -> None:
     assert all(one.path.stat().st_size for one in shown.made)
 
 
-def test_every_time_agrees_to_a_frame(made: tuple[Path, Shown]) -> None:
+def test_every_time_agrees_to_a_frame(made: tuple[Path, FilmFiles]) -> None:
     """Captions, chapters, script, walkthrough and film tell one time; the film is as long as told."""
     folder, shown = made
     length = float(shown.length)
@@ -88,7 +88,7 @@ def test_every_time_agrees_to_a_frame(made: tuple[Path, Shown]) -> None:
     assert sum(steps) == pytest.approx(1000 * length, abs=len(steps))
 
 
-def test_a_second_run_draws_nothing(made: tuple[Path, Shown]) -> None:
+def test_a_second_run_draws_nothing(made: tuple[Path, FilmFiles]) -> None:
     """What has not changed is kept; one changed problem is one part made, and what follows from it."""
     folder, first = made
     again = filmed(folder)
@@ -99,12 +99,12 @@ def test_a_second_run_draws_nothing(made: tuple[Path, Shown]) -> None:
 @pytest.mark.parametrize(
     "wishes",
     [
-        Wishes(tried=("7",)),
-        Wishes(minutes=1, voice="silent", tried=("1", "2")),
-        Wishes(voice="nobody.wav"),
+        FilmWishes(tried=("7",)),
+        FilmWishes(minutes=1, voice="silent", tried=("1", "2")),
+        FilmWishes(voice="nobody.wav"),
     ],
 )
-def test_a_wish_that_cannot_be_met_makes_nothing(tmp_path: Path, wishes: Wishes) -> None:
+def test_a_wish_that_cannot_be_met_makes_nothing(tmp_path: Path, wishes: FilmWishes) -> None:
     """The refusal comes before anything is written."""
     sheet = read_sheet("\n".join(f"{number}. 7 1/8 - {number} 5/8" for number in range(1, 7)))
     with pytest.raises(InputError):
@@ -131,7 +131,7 @@ def test_the_teachers_own_voice_is_in_step(tmp_path: Path) -> None:
     lengths = {"1": 40.0, "2": 35.5}
     for label, length in lengths.items():
         tone(voice / f"{label}.wav", length)
-    filmed(tmp_path / "out", wishes=Wishes(voice=str(voice)))
+    filmed(tmp_path / "out", wishes=FilmWishes(voice=str(voice)))
     path = tmp_path / "out" / "walkthrough.mp4"
     film = chapters_of(path)
     for (start, end), length in zip(film[1:3], lengths.values(), strict=True):
@@ -169,7 +169,7 @@ def test_a_bad_recording_loses_nothing(tmp_path: Path, spoil: Callable[[Path], o
     spoil(voice / "2.wav")
     (out / "walkthrough.mp4").write_bytes(b"last night")
     with pytest.raises(InputError) as refused:
-        filmed(out, wishes=Wishes(voice=str(voice)))
+        filmed(out, wishes=FilmWishes(voice=str(voice)))
     assert "2.wav" in f"{refused.value.where} {refused.value}"
     assert refused.value.remedy
     assert [path.name for path in out.iterdir()] == ["walkthrough.mp4"]
@@ -179,7 +179,7 @@ def test_a_bad_recording_loses_nothing(tmp_path: Path, spoil: Callable[[Path], o
 def test_a_synthetic_voice_says_so(tmp_path: Path) -> None:
     """The film's description tells that a computer speaks, and something is heard."""
     sheet = read_sheet("1. 3 1/4 - 1 3/4")
-    shown = filmed(tmp_path, sheet, Wishes(voice="synthetic"))
+    shown = filmed(tmp_path, sheet, FilmWishes(voice="synthetic"))
     with av.open(str(tmp_path / "walkthrough.mp4")) as film:
         assert "synthetic" in film.metadata["comment"]
     assert loudness(tmp_path / "walkthrough.mp4", 0, 5) > 100

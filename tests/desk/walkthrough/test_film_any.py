@@ -5,7 +5,7 @@ from collections.abc import Iterator
 import pytest
 
 from onewhole.desk.walkthrough.board import board
-from onewhole.desk.walkthrough.film import Wishes, told, unfilmed
+from onewhole.desk.walkthrough.film import FilmWishes, told, unfilmed
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -47,7 +47,7 @@ def wide_problems() -> Iterator[str]:
 @pytest.mark.parametrize("asked", list(wide_problems()))
 def test_no_working_is_too_long_for_the_board(asked: str) -> None:
     """Every line of every working has its place, wide numbers and a picture beside it or not."""
-    script, timeline = told(WorkedSheet(read_sheet(f"1. {asked}")), Wishes(mistake=True))
+    script, timeline = told(WorkedSheet(read_sheet(f"1. {asked}")), FilmWishes(mistake=True))
     assert [chapter.label for chapter in script.chapters] == ["", "1", ""]
     writes = [act for chapter in script.chapters for cue in chapter.cues for act in cue.acts]
     assert all(act.place for act in writes if isinstance(act, Write))
@@ -60,7 +60,7 @@ LONG = " + ".join(["1 3/4"] * 220)
 def test_one_problem_that_cannot_be_filmed_stops_no_other() -> None:
     """It is told by its label; the film speaks of the others alone, in the command and in the browser."""
     sheet = read_sheet(f"1. 7 2/6 - 3 5/6\n2. {LONG}\n3. 52 - 27")
-    _, timeline = told(WorkedSheet(sheet), Wishes())
+    _, timeline = told(WorkedSheet(sheet), FilmWishes())
     assert [chapter.label for chapter in timeline.chapters] == ["", "1", "3", ""]
     assert "There are 2 problems tonight." in timeline.chapters[0].cues[0].cue.says
     (note,) = unfilmed(sheet, timeline)
@@ -74,4 +74,4 @@ def test_one_problem_that_cannot_be_filmed_stops_no_other() -> None:
 def test_a_page_of_nothing_else_is_refused() -> None:
     """Where no problem is left, the refusal names the problem."""
     with pytest.raises(BoardError, match=r"problem 2"):
-        told(WorkedSheet(read_sheet(f"2. {LONG}")), Wishes())
+        told(WorkedSheet(read_sheet(f"2. {LONG}")), FilmWishes())

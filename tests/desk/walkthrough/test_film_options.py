@@ -3,7 +3,7 @@
 import pytest
 
 from onewhole.desk.walkthrough.board import on_offer
-from onewhole.desk.walkthrough.film_options import Choice, choices_json, choices_of
+from onewhole.desk.walkthrough.film_options import FilmChoice, choices_json, choices_of
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.desk.walkthrough.lesson import lesson, refused
 from onewhole.errors import InputError
@@ -19,7 +19,7 @@ SHEET = read_sheet("1. 7 2/6 - 3 5/6\n2. 5 1/8 - 2 5/8\n3. 3.45 - 1.27\n4. 3 x 2
 def test_a_strategy_and_a_picture_for_one_problem() -> None:
     """Problem 2 is worked and drawn as chosen, the others as before."""
     plain = lesson(WorkedSheet(SHEET)).items
-    items = lesson(WorkedSheet(SHEET), choices={"2": Choice("count_up", "number line")}).items
+    items = lesson(WorkedSheet(SHEET), choices={"2": FilmChoice("count_up", "number line")}).items
     assert items[1].working is not None
     assert items[1].working.strategy == "count_up"
     assert items[1].picture is not None
@@ -29,19 +29,21 @@ def test_a_strategy_and_a_picture_for_one_problem() -> None:
 
 def test_no_choice_is_as_before() -> None:
     """An empty choice changes nothing of the lesson."""
-    assert lesson(WorkedSheet(SHEET), choices={"1": Choice(), "3": Choice()}) == lesson(WorkedSheet(SHEET))
+    assert lesson(WorkedSheet(SHEET), choices={"1": FilmChoice(), "3": FilmChoice()}) == lesson(
+        WorkedSheet(SHEET)
+    )
 
 
 def test_no_picture_can_be_chosen() -> None:
     """A problem without a picture has none on the board."""
-    item = lesson(WorkedSheet(SHEET), choices={"1": Choice(picture="none")}).items[0]
+    item = lesson(WorkedSheet(SHEET), choices={"1": FilmChoice(picture="none")}).items[0]
     assert item.picture is None
     assert item.working is not None
 
 
 def test_what_does_not_suit_gives_way_and_is_said() -> None:
     """A strategy for sums in a difference, and strips of hundredths: what suits is taken, and said."""
-    choices = {"1": Choice("make_a_whole"), "3": Choice(picture="strips")}
+    choices = {"1": FilmChoice("make_a_whole"), "3": FilmChoice(picture="strips")}
     items = lesson(WorkedSheet(SHEET), choices=choices).items
     assert items[0].working is not None
     assert items[0].working.strategy == "regroup_first"
@@ -54,7 +56,7 @@ def test_what_does_not_suit_gives_way_and_is_said() -> None:
     assert second.endswith("The hundred grid is shown.")
 
 
-def lines_told(choices: dict[str, Choice]) -> list[int]:
+def lines_told(choices: dict[str, FilmChoice]) -> list[int]:
     """How many cues of each chapter tell lines."""
     chapters = script(lesson(WorkedSheet(SHEET), choices=choices)).chapters
     return [sum(cue.role is Role.LINE for cue in chapter.cues) for chapter in chapters]
@@ -63,8 +65,8 @@ def lines_told(choices: dict[str, Choice]) -> list[int]:
 def test_a_problem_told_short_or_in_full() -> None:
     """Short goes straight through; in full tells line by line what would else point back to the first."""
     plain = lines_told({})
-    short = lines_told({"1": Choice(length="short")})
-    full = lines_told({"2": Choice(length="in full")})
+    short = lines_told({"1": FilmChoice(length="short")})
+    full = lines_told({"2": FilmChoice(length="in full")})
     assert short[1] < plain[1]
     assert full[2] >= plain[2]
     assert full[1] == plain[1]
@@ -73,7 +75,7 @@ def test_a_problem_told_short_or_in_full() -> None:
 def test_a_problem_told_short_leaves_its_reasons_to_the_next() -> None:
     """When the first is told short, the second of its kind is told as the first would have been."""
     sheet = read_sheet("1. 7 2/6 - 3 5/6\n2. 5 1/6 - 2 5/6\n")
-    chapters = script(lesson(WorkedSheet(sheet), choices={"1": Choice(length="short")})).chapters
+    chapters = script(lesson(WorkedSheet(sheet), choices={"1": FilmChoice(length="short")})).chapters
     said = " ".join(sentence for cue in chapters[2].cues for sentence in cue.says)
     assert "number 1" not in said
     assert len(chapters[2].cues) > len(chapters[1].cues)
@@ -84,10 +86,10 @@ def test_what_is_on_offer_can_be_chosen() -> None:
     tried = 0
     for one in on_offer(SHEET, FilmPlan()):
         for strategy, _ in one.strategies:
-            assert refused(WorkedSheet(SHEET), choices={one.label: Choice(strategy)}) == ()
+            assert refused(WorkedSheet(SHEET), choices={one.label: FilmChoice(strategy)}) == ()
             tried += 1
         for kind, _ in one.pictures:
-            assert refused(WorkedSheet(SHEET), choices={one.label: Choice(picture=kind)}) == ()
+            assert refused(WorkedSheet(SHEET), choices={one.label: FilmChoice(picture=kind)}) == ()
             tried += 1
     assert tried > 30
 
@@ -100,7 +102,7 @@ def test_what_is_only_answered_has_no_choices() -> None:
 
 def test_choices_are_kept_as_they_were() -> None:
     """Written and read again they are the same; only what was chosen is written."""
-    choices = {"1": Choice("count_up", "none", "short"), "2a": Choice(picture="discs")}
+    choices = {"1": FilmChoice("count_up", "none", "short"), "2a": FilmChoice(picture="discs")}
     assert choices_of(choices_json(choices)) == choices
     assert choices_of(None) == {}
 
@@ -117,5 +119,5 @@ def test_choices_that_cannot_be_read(typed: str) -> None:
 def test_a_choice_for_no_problem() -> None:
     """A label that the sheet does not have is refused with those it has."""
     with pytest.raises(InputError, match="no problem 9") as no:
-        lesson(WorkedSheet(SHEET), choices={"9": Choice()})
+        lesson(WorkedSheet(SHEET), choices={"9": FilmChoice()})
     assert "1, 2, 3, 4, 5" in (no.value.remedy or "")

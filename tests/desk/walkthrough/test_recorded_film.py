@@ -21,9 +21,9 @@ from onewhole.desk.classes.class_records import (
     start_room,
 )
 from onewhole.desk.walkthrough.board import Board, board, board_html
-from onewhole.desk.walkthrough.film import Wishes, film_sheet, told
+from onewhole.desk.walkthrough.film import FilmWishes, film_sheet, told
 from onewhole.desk.walkthrough.film_night import film_night, film_there, shown_at
-from onewhole.desk.walkthrough.film_options import Choice
+from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.film_plan import FilmPlan, keep_plan, plan_of
 from onewhole.desk.walkthrough.recordings import forget, heard, keep, sound_of
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_BYTES, Recorded, recorded_voice
@@ -62,7 +62,7 @@ def webm(samples: NDArray[np.int16]) -> bytes:
 
 def parts() -> dict[str, TimedChapter]:
     """The chapters before a voice is in them."""
-    return {chapter.label: chapter for chapter in told(WorkedSheet(SHEET), Wishes())[1].chapters}
+    return {chapter.label: chapter for chapter in told(WorkedSheet(SHEET), FilmWishes())[1].chapters}
 
 
 def stepped(label: str, apart: int = 2500) -> tuple[int, ...]:
@@ -95,7 +95,7 @@ def onsets(path: Path) -> list[float]:
 def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A film in which only problem 2 was recorded."""
     folder = tmp_path_factory.mktemp("film")
-    wishes = Wishes(recorded={"2": recorded("2")})
+    wishes = FilmWishes(recorded={"2": recorded("2")})
     shown = film_sheet(SHEET, folder, when=NOW, wishes=wishes)
     without = "the opening, problem 1, the closing"
     assert shown.notes == (f"Without a recording, so silent, with the words in the captions: {without}.",)
@@ -104,7 +104,7 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def test_cues_start_within_a_frame_of_the_key() -> None:
     """Every cue of a recorded chapter starts at most half a frame from the key."""
-    timeline, _ = recorded_voice(told(WorkedSheet(SHEET), Wishes())[1], {"2": recorded("2")})
+    timeline, _ = recorded_voice(told(WorkedSheet(SHEET), FilmWishes())[1], {"2": recorded("2")})
     chapter = timeline.chapters[2]
     steps = stepped("2")
     assert len(steps) >= 3
@@ -127,7 +127,7 @@ def test_the_sound_is_in_step(made: Path) -> None:
 def refusal(recorded: dict[str, Recorded]) -> str:
     """What is said of recordings that cannot be used."""
     with pytest.raises(InputError) as no:
-        recorded_voice(told(WorkedSheet(SHEET), Wishes())[1], recorded)
+        recorded_voice(told(WorkedSheet(SHEET), FilmWishes())[1], recorded)
     assert no.value.remedy or "\n" in str(no.value)
     return str(no.value)
 
@@ -216,7 +216,7 @@ def test_what_is_refused_leaves_the_one_before(book: Store) -> None:
 
 def test_a_plan_is_kept_by_night(book: Store) -> None:
     """Choices, what is tried first, minutes and the mistake come back as they were."""
-    plan = FilmPlan({"1": Choice("count_up", length="short")}, ("2",), 5, mistake=True)
+    plan = FilmPlan({"1": FilmChoice("count_up", length="short")}, ("2",), 5, mistake=True)
     assert plan_of(book, 1) == FilmPlan()
     keep_plan(book, 1, plan)
     assert plan_of(book, 1) == plan
@@ -232,7 +232,7 @@ def test_a_recording_for_another_board_is_not_heard_and_said(book: Store, tmp_pa
     page, shown = seen(book)
     keep(book, 1, shown, "1", GOOD, kind="audio/webm", now=NOW)
     keep(book, 1, shown, "2", recorded("2"), kind="audio/webm", now=NOW)
-    keep_plan(book, 1, FilmPlan({"2": Choice("count_up", length="in full")}))
+    keep_plan(book, 1, FilmPlan({"2": FilmChoice("count_up", length="in full")}))
     _, after = seen(book)
     assert [one.fits for one in heard(book, 1, after).values()] == [True, False]
     assert shown_at(book, page, 1) is None

@@ -12,7 +12,7 @@ from onewhole.marking.diagnosis.chances import (
     as_line,
     chances,
 )
-from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, Sort, reply
+from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, ReplyKind, reply
 from onewhole.statements.reading import read_answer
 from tests.kit.odds import known
 
@@ -106,4 +106,4 @@ def test_a_slip_has_one_share_of_each_sort() -> None:
     """Shares that make no whole are refused."""
     with pytest.raises(ValueError, match="add up to a million"):
         Slips(1, 2, 3)
-    assert as_line([]).sort is Sort.LINE
+    assert as_line([]).sort is ReplyKind.LINE

@@ -1,7 +1,7 @@
 """The evidence problem by problem."""
 
 from onewhole.marking.diagnosis.evidence import Speaks, evidence
-from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.tables import replies
 from onewhole.marking.reading.mark import Verdict
 from onewhole.notations.text import text
@@ -10,8 +10,8 @@ from tests.kit.odds import known
 
 PAGE = ("9 5/8 - 4 6/8", "6 7/8 - 3 2/8", "6 3/10 - 2 7/10", "8 3/8 - 4 5/8")
 ASKED, READY = known(PAGE)
-A04 = Hypothesis(Footing.SOUND, ("A04",))
-A01 = Hypothesis(Footing.SOUND, ("A01",))
+A04 = Hypothesis(Reliability.SOUND, ("A04",))
+A01 = Hypothesis(Reliability.SOUND, ("A01",))
 
 
 def _speaks(cells: list[str], *sets: Hypothesis) -> list[tuple[str, bool, bool]]:

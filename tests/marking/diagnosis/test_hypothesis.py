@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Footing, Hypothesis, hypotheses
+from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Hypothesis, Reliability, hypotheses
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
 from tests.kit.odds import known
@@ -12,10 +12,10 @@ FOUND = hypotheses(ASKED)
 SETS = {frozenset(one.patterns) for one in FOUND}
 
 
-def test_no_pattern_comes_in_three_footings() -> None:
+def test_no_pattern_comes_in_three_reliabilities() -> None:
     """Sound, shaky and scattered pupils have no steady pattern."""
     assert FOUND[:3] == NO_PATTERN
-    assert [one.footing for one in NO_PATTERN] == list(Footing)
+    assert [one.reliability for one in NO_PATTERN] == list(Reliability)
     assert not any(one.steady for one in NO_PATTERN)
 
 
@@ -53,15 +53,15 @@ def test_where_nothing_is_taken_away_fewer_pupils_are_supposed() -> None:
     assert (taking["A01"], taking["P03"]) == (True, False)
 
 
-def test_a_page_without_problems_has_footings_alone() -> None:
+def test_a_page_without_problems_has_reliabilities_alone() -> None:
     """Nothing can be told from nothing."""
     assert hypotheses(()) == NO_PATTERN
 
 
 @pytest.mark.parametrize(
-    ("footing", "patterns"), [(Footing.SHAKY, ("A01",)), (Footing.SOUND, ("A01", "A10", "P03"))]
+    ("reliability", "patterns"), [(Reliability.SHAKY, ("A01",)), (Reliability.SOUND, ("A01", "A10", "P03"))]
 )
-def test_what_cannot_be_supposed_is_refused(footing: Footing, patterns: tuple[str, ...]) -> None:
-    """Three patterns at once, and a pattern on any but a sound footing."""
+def test_what_cannot_be_supposed_is_refused(reliability: Reliability, patterns: tuple[str, ...]) -> None:
+    """Three patterns at once, and a pattern on any but a sound reliability."""
     with pytest.raises(ValueError, match="one or two patterns on a sound one"):
-        Hypothesis(footing, patterns)
+        Hypothesis(reliability, patterns)

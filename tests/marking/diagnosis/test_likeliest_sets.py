@@ -2,8 +2,8 @@
 
 from fractions import Fraction
 
-from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
-from onewhole.marking.diagnosis.likeliest_sets import best_sets, holding
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
+from onewhole.marking.diagnosis.likeliest_sets import holding, likeliest_sets
 from onewhole.marking.diagnosis.tables import replies
 from tests.kit.answers import by_pattern, marked_against
 from tests.kit.odds import PAGE, known, one
@@ -25,16 +25,16 @@ def _best(
         weights[_place(*ids)] = share
     marks = marked_against(ASKED, {"K01": cells})
     given = replies(marks, marks.pupils[0])
-    return sorted(each.ids for each in best_sets(READY, given, weights, Fraction(confident)))
+    return sorted(each.ids for each in likeliest_sets(READY, given, weights, Fraction(confident)))
 
 
 CELLS = by_pattern("A01", PAGE)
 
 
 def test_a_set_is_held_by_every_set_with_all_its_patterns() -> None:
-    """A01 by A01 and by A01 with A10; a pair only by itself; footings hold nothing."""
+    """A01 by A01 and by A01 with A10; a pair only by itself; reliabilities hold nothing."""
     weights = [5 if each.ids in {("A01",), ("A01", "A10"), ("A10",)} else 0 for each in READY.hypotheses]
-    single, pair = (Hypothesis(Footing.SOUND, ids) for ids in (("A01",), ("A10", "A01")))
+    single, pair = (Hypothesis(Reliability.SOUND, ids) for ids in (("A01",), ("A10", "A01")))
     assert holding(READY.hypotheses, (single,), weights) == 10
     assert holding(READY.hypotheses, (pair,), weights) == 5
     assert holding(READY.hypotheses, (), weights) == 0

@@ -5,9 +5,9 @@ from datetime import date
 from onewhole.marking.diagnosis.notebook import (
     GOOD_FOR_DAYS,
     KEPT_FOR_DAYS,
-    Kept,
-    Night,
+    KeptFinding,
     Notebook,
+    NotebookNight,
     Sat,
     Tonight,
 )
@@ -15,8 +15,10 @@ from onewhole.marking.diagnosis.notebook import (
 FIRST, SECOND, THIRD = date(2026, 11, 10), date(2026, 11, 24), date(2026, 12, 8)
 
 
-def _night(on: date, page: str = "Kites", **counts: int) -> Night:
-    return Night(on, page, counts, {"K01": Sat(f"Group {on}", "numerator")}, (Kept("K01", ("A01",)),))
+def _night(on: date, page: str = "Kites", **counts: int) -> NotebookNight:
+    return NotebookNight(
+        on, page, counts, {"K01": Sat(f"Group {on}", "numerator")}, (KeptFinding("K01", ("A01",)),)
+    )
 
 
 def test_nights_are_kept_in_their_order() -> None:
@@ -58,7 +60,7 @@ def test_a_finding_runs_out() -> None:
 
 def test_where_a_pupil_sat_last_is_what_counts() -> None:
     """A later night goes over an earlier one, pupil by pupil."""
-    other = Night(SECOND, "Kites", {}, {"K02": Sat("Gulls", "regrouping")}, ())
+    other = NotebookNight(SECOND, "Kites", {}, {"K02": Sat("Gulls", "regrouping")}, ())
     book = Notebook().and_night(_night(FIRST)).and_night(other)
     assert book.seats == {"K01": Sat(f"Group {FIRST}", "numerator"), "K02": Sat("Gulls", "regrouping")}
 

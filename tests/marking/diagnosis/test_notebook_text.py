@@ -8,25 +8,25 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.marking.diagnosis.finding import CAUTION
-from onewhole.marking.diagnosis.notebook import Kept, Night, Notebook, Sat
+from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat
 from onewhole.marking.diagnosis.notebook_text import NotebookError, notebook_text, read_notebook
 
 words = st.text(max_size=12)
 keys = st.sampled_from(["A01", "A01 A10", "sound", "E30"])
 seats = st.dictionaries(words, st.builds(Sat, words, words), max_size=3)
 nights = st.builds(
-    Night,
+    NotebookNight,
     st.dates(date(2020, 1, 1), date(2030, 1, 1)),
     words,
     st.dictionaries(keys, st.integers(0, 9000), max_size=4),
     seats,
-    st.lists(st.builds(Kept, words, st.lists(keys, max_size=2).map(tuple)), max_size=3).map(tuple),
+    st.lists(st.builds(KeptFinding, words, st.lists(keys, max_size=2).map(tuple)), max_size=3).map(tuple),
 )
 GOOD = {"date": "2026-11-24", "page": "Kites", "pupils": {"A01": 5}, "groups": [], "findings": []}
 
 
 @given(st.lists(nights, max_size=4))
-def test_a_notebook_is_read_back(found: list[Night]) -> None:
+def test_a_notebook_is_read_back(found: list[NotebookNight]) -> None:
     """Any nights, written and read again, are the same nights."""
     book = Notebook()
     for night in found:

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis, hypotheses
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability, hypotheses
 from onewhole.marking.diagnosis.prior import (
     AS_PUPILS,
     BILLION,
@@ -43,7 +43,9 @@ def test_as_many_pupils_have_a_pattern_as_were_counted() -> None:
 
 def test_patterns_about_regrouping_are_supposed_more_often() -> None:
     """Three times as often as another of the same sort; the others alike."""
-    a01, a02, a12, a13 = (SHARES[Hypothesis(Footing.SOUND, (key,))] for key in ("A01", "A02", "A12", "A13"))
+    a01, a02, a12, a13 = (
+        SHARES[Hypothesis(Reliability.SOUND, (key,))] for key in ("A01", "A02", "A12", "A13")
+    )
     assert a01 == a02
     assert a12 == a13
     assert abs(a01 - 3 * a12) <= 3
@@ -112,6 +114,6 @@ def test_nights_are_added_after_forgetting() -> None:
 
 
 def test_evidence_is_kept_under_plain_names() -> None:
-    """Ids in their order, or the word for the footing."""
+    """Ids in their order, or the word for the reliability."""
     assert [key_of(each) for each in FOUND[:3]] == ["sound", "shaky", "scattered"]
-    assert key_of(Hypothesis(Footing.SOUND, ("A20", "A01"))) == "A01 A20"
+    assert key_of(Hypothesis(Reliability.SOUND, ("A20", "A01"))) == "A01 A20"

@@ -1,6 +1,6 @@
 """What is worked out once for a page."""
 
-from onewhole.marking.diagnosis.reply import RIGHT, Sort
+from onewhole.marking.diagnosis.reply import RIGHT, ReplyKind
 from onewhole.marking.diagnosis.tables import all_likelihoods, replies, tables, typed_lines
 from onewhole.marking.diagnosis.weighing import column, likelihoods
 from tests.kit.answers import by_pattern, marked_against
@@ -35,7 +35,7 @@ def test_blank_and_unreadable_cells_are_no_replies() -> None:
     assert [at for at, each in enumerate(found) if each is not None] == [0, 3, 6]
     assert found[0] == RIGHT
     assert found[6] is not None
-    assert found[6].sort is Sort.LINE
+    assert found[6].sort is ReplyKind.LINE
     assert typed_lines(marks) == {6}
 
 

@@ -6,12 +6,12 @@ from math import prod
 import pytest
 
 from onewhole.marking.diagnosis.chances import CARELESS, MEANS_RIGHT, MILLION, Chances, as_line
-from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Footing, Hypothesis
-from onewhole.marking.diagnosis.reply import RIGHT, Reply, Sort
+from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Hypothesis, Reliability
+from onewhole.marking.diagnosis.reply import RIGHT, Reply, ReplyKind
 from onewhole.marking.diagnosis.weighing import (
-    FOOTINGS,
     STEADY,
     WAYS,
+    WAYS_BY_RELIABILITY,
     acting,
     column,
     likelihoods,
@@ -19,7 +19,7 @@ from onewhole.marking.diagnosis.weighing import (
     weights,
 )
 
-WRONG = Reply(Sort.WRITTEN, "wrong")
+WRONG = Reply(ReplyKind.WRITTEN, "wrong")
 #: One problem on which one pattern shows, without anything beside.
 TABLE = Chances(
     frozenset({"A01"}),
@@ -28,7 +28,7 @@ TABLE = Chances(
     {MEANS_RIGHT: {}, "A01": {}},
     {WRONG: MILLION},
 )
-A01, A10 = (Hypothesis(Footing.SOUND, (key,)) for key in ("A01", "A10"))
+A01, A10 = (Hypothesis(Reliability.SOUND, (key,)) for key in ("A01", "A10"))
 
 
 def test_a_steady_pupil_writes_the_pattern_unless_turning_back_or_slipping() -> None:
@@ -51,8 +51,8 @@ def test_the_two_ways_of_a_footing_count_twice() -> None:
     """So that every hypothesis is weighed under four ways, equally likely."""
     found = column(NO_PATTERN, TABLE, RIGHT)
     assert len(found) == WAYS * len(NO_PATTERN)
-    for at, footing in enumerate(Footing):
-        assert len(FOOTINGS[footing]) * 2 == WAYS
+    for at, reliability in enumerate(Reliability):
+        assert len(WAYS_BY_RELIABILITY[reliability]) * 2 == WAYS
         assert found[WAYS * at : WAYS * at + 2] == found[WAYS * at + 2 : WAYS * at + 4]
 
 

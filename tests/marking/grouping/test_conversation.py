@@ -2,21 +2,21 @@
 
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.conversation import Conversation, conversations, cost, may_need
-from onewhole.marking.grouping.placement import Place, Placing, placing
+from onewhole.marking.grouping.placement import GroupKind, Placement, placement
 from onewhole.misconceptions.pattern import Family
 from tests.kit.answers import all_right, by_pattern, marked_against
 from tests.kit.odds import PAGE, finding_of, known
 
-TALK, SLIPS = Conversation(Place.INTERVIEW), Conversation(Place.SLIPS)
-REGROUPING = Conversation(Place.FAMILY, (Family.REGROUPING,))
-NUMERATOR = Conversation(Place.FAMILY, (Family.NUMERATOR,))
-BOTH = Conversation(Place.FAMILY, (Family.REGROUPING, Family.NUMERATOR))
+TALK, SLIPS = Conversation(GroupKind.INTERVIEW), Conversation(GroupKind.SLIPS)
+REGROUPING = Conversation(GroupKind.FAMILY, (Family.REGROUPING,))
+NUMERATOR = Conversation(GroupKind.FAMILY, (Family.NUMERATOR,))
+BOTH = Conversation(GroupKind.FAMILY, (Family.REGROUPING, Family.NUMERATOR))
 
 
-def _placed(cells: list[str]) -> tuple[Placing, Finding]:
+def _placed(cells: list[str]) -> tuple[Placement, Finding]:
     found = finding_of(cells)
     [pupil] = marked_against(known()[0], {"K01": cells}).pupils
-    return placing(pupil, found), found
+    return placement(pupil, found), found
 
 
 LIKELY = _placed(by_pattern("A02", PAGE))
@@ -51,7 +51,7 @@ def test_who_has_no_pattern_talks() -> None:
 def test_who_is_likelier_than_not_to_need_a_family_may_sit_there() -> None:
     """A pattern that is not likely yet, and has more than half of the odds, counts by its odds."""
     placed, found = HALF
-    assert placed.place is Place.INTERVIEW
+    assert placed.place is GroupKind.INTERVIEW
     assert Family.NUMERATOR in may_need(placed, found)
     here, talk = cost(placed, found, NUMERATOR), cost(placed, found, TALK)
     assert here is not None
@@ -62,7 +62,7 @@ def test_who_is_likelier_than_not_to_need_a_family_may_sit_there() -> None:
 
 def test_conversations_are_those_that_somebody_may_need() -> None:
     """Families alone and two by two, then the places; nothing for nobody."""
-    placings = [LIKELY[0], Placing("K02", Place.SLIPS, ""), Placing("K03", Place.INTERVIEW, "")]
+    placings = [LIKELY[0], Placement("K02", GroupKind.SLIPS, ""), Placement("K03", GroupKind.INTERVIEW, "")]
     findings = {"K01": LIKELY[1], "K02": SLIP[1], "K03": HALF[1]}
     assert conversations(placings, findings) == (REGROUPING, NUMERATOR, BOTH, SLIPS, TALK)
     assert conversations([], {}) == ()

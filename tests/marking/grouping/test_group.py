@@ -6,13 +6,13 @@ from onewhole.desk.tomorrow.seats import seats
 from onewhole.errors import InputError
 from onewhole.marking.grouping.group import NAMES, Group
 from onewhole.marking.grouping.group_program import SIZES
-from onewhole.marking.grouping.placement import Place
+from onewhole.marking.grouping.placement import GroupKind
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
 from tests.kit.answers import all_right, by_pattern, grouped, page, right
 
 PAGE = page()
-MET = {Place.FAMILY, Place.SLIPS, Place.INTERVIEW}
+MET = {GroupKind.FAMILY, GroupKind.SLIPS, GroupKind.INTERVIEW}
 
 
 def _class(**counts: int) -> dict[str, list[str]]:
@@ -29,7 +29,7 @@ def _class(**counts: int) -> dict[str, list[str]]:
     return {f"K{at:02}": row for at, row in enumerate(cells, start=1)}
 
 
-def _shape(made: tuple[Group, ...]) -> list[tuple[Place, int]]:
+def _shape(made: tuple[Group, ...]) -> list[tuple[GroupKind, int]]:
     return [(group.place, len(group.pupils)) for group in made]
 
 
@@ -37,12 +37,12 @@ def test_one_group_a_sort() -> None:
     """Absent, all right, one family, slips and talks are apart; those the teacher meets come first."""
     made = grouped(PAGE, _class(right=4, blank=1, A02=3, A01=3, slips=3, talk=3))
     assert _shape(made) == [
-        (Place.FAMILY, 3),
-        (Place.FAMILY, 3),
-        (Place.SLIPS, 3),
-        (Place.INTERVIEW, 3),
-        (Place.EXTENSION, 4),
-        (Place.ABSENT, 1),
+        (GroupKind.FAMILY, 3),
+        (GroupKind.FAMILY, 3),
+        (GroupKind.SLIPS, 3),
+        (GroupKind.INTERVIEW, 3),
+        (GroupKind.EXTENSION, 4),
+        (GroupKind.ABSENT, 1),
     ]
     assert [group.families for group in made[:2]] == [(Family.REGROUPING,), (Family.NUMERATOR,)]
 
@@ -60,7 +60,7 @@ def test_patterns_of_one_family_meet() -> None:
     """Different patterns of regrouping make one group."""
     [group] = grouped(PAGE, _class(A02=1, A04=1, A06=1))
     assert (group.place, group.families, group.pupils) == (
-        Place.FAMILY,
+        GroupKind.FAMILY,
         (Family.REGROUPING,),
         ("K01", "K02", "K03"),
     )
@@ -69,7 +69,7 @@ def test_patterns_of_one_family_meet() -> None:
 def test_small_families_are_joined() -> None:
     """Fewer than three pupils do not make a group where another family can take them."""
     made = grouped(PAGE, _class(A02=4, A01=2))
-    assert _shape(made) == [(Place.FAMILY, 6)]
+    assert _shape(made) == [(GroupKind.FAMILY, 6)]
     assert made[0].families == (Family.REGROUPING, Family.NUMERATOR)
 
 
@@ -77,26 +77,31 @@ def test_families_are_joined_before_there_are_too_many_groups() -> None:
     """Three families, slips and talks are five groups: the two smallest families meet together."""
     sorts = _class(A02=5, A01=3, A13=3, slips=3, talk=3)
     assert _shape(grouped(PAGE, sorts, meets=5)) == [
-        (Place.FAMILY, 5),
-        (Place.FAMILY, 3),
-        (Place.FAMILY, 3),
-        (Place.SLIPS, 3),
-        (Place.INTERVIEW, 3),
+        (GroupKind.FAMILY, 5),
+        (GroupKind.FAMILY, 3),
+        (GroupKind.FAMILY, 3),
+        (GroupKind.SLIPS, 3),
+        (GroupKind.INTERVIEW, 3),
     ]
     four = grouped(PAGE, sorts, meets=4)
-    assert _shape(four) == [(Place.FAMILY, 5), (Place.FAMILY, 6), (Place.SLIPS, 3), (Place.INTERVIEW, 3)]
+    assert _shape(four) == [
+        (GroupKind.FAMILY, 5),
+        (GroupKind.FAMILY, 6),
+        (GroupKind.SLIPS, 3),
+        (GroupKind.INTERVIEW, 3),
+    ]
     assert four[1].families == (Family.NUMERATOR, Family.WHOLES)
 
 
 def test_large_groups_are_cut_evenly_while_there_is_room() -> None:
     """Seven become 4 and 3; where the teacher cannot meet one more the group grows instead."""
-    assert _shape(grouped(PAGE, _class(A02=7))) == [(Place.FAMILY, 4), (Place.FAMILY, 3)]
-    assert _shape(grouped(PAGE, _class(A02=7), meets=1)) == [(Place.FAMILY, 7)]
+    assert _shape(grouped(PAGE, _class(A02=7))) == [(GroupKind.FAMILY, 4), (GroupKind.FAMILY, 3)]
+    assert _shape(grouped(PAGE, _class(A02=7), meets=1)) == [(GroupKind.FAMILY, 7)]
     assert _shape(grouped(PAGE, _class(A02=13, talk=8), meets=4)) == [
-        (Place.FAMILY, 7),
-        (Place.FAMILY, 6),
-        (Place.INTERVIEW, 4),
-        (Place.INTERVIEW, 4),
+        (GroupKind.FAMILY, 7),
+        (GroupKind.FAMILY, 6),
+        (GroupKind.INTERVIEW, 4),
+        (GroupKind.INTERVIEW, 4),
     ]
 
 
@@ -104,17 +109,17 @@ def test_pupils_who_go_further_are_cut_too_and_count_for_nothing() -> None:
     """They need no meeting, so their groups do not use up the teacher's."""
     made = grouped(PAGE, _class(right=14, A02=3), meets=1)
     assert _shape(made) == [
-        (Place.FAMILY, 3),
-        (Place.EXTENSION, 5),
-        (Place.EXTENSION, 5),
-        (Place.EXTENSION, 4),
+        (GroupKind.FAMILY, 3),
+        (GroupKind.EXTENSION, 5),
+        (GroupKind.EXTENSION, 5),
+        (GroupKind.EXTENSION, 4),
     ]
 
 
 def test_sorts_are_never_mixed() -> None:
     """A teacher who meets one group still gets families, slips and talks apart."""
     made = grouped(PAGE, _class(A02=3, A01=3, slips=3, talk=3), meets=1)
-    assert _shape(made) == [(Place.FAMILY, 6), (Place.SLIPS, 3), (Place.INTERVIEW, 3)]
+    assert _shape(made) == [(GroupKind.FAMILY, 6), (GroupKind.SLIPS, 3), (GroupKind.INTERVIEW, 3)]
 
 
 def test_a_pattern_that_fits_several_families_joins_the_fuller_one() -> None:
@@ -153,4 +158,4 @@ def test_the_teacher_meets_at_least_one() -> None:
 def test_the_sorts_of_this_file_are_what_they_say() -> None:
     """3 4/6 is one piece beside 3 3/6; 9 1/7 is nothing that a pattern writes."""
     assert right(PAGE[0]) == "3 3/6"
-    assert _shape(grouped(PAGE, _class(slips=1, talk=1))) == [(Place.SLIPS, 1), (Place.INTERVIEW, 1)]
+    assert _shape(grouped(PAGE, _class(slips=1, talk=1))) == [(GroupKind.SLIPS, 1), (GroupKind.INTERVIEW, 1)]

@@ -10,8 +10,8 @@ from onewhole.marking.diagnosis.diagnosis import weigh
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.diagnosis.notebook import Sat
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.group_program import Sizes, seating
-from onewhole.marking.grouping.placement import Place
+from onewhole.marking.grouping.group_program import Sizes, group_program
+from onewhole.marking.grouping.placement import GroupKind
 from onewhole.marking.reading.mark import PupilMarks
 from onewhole.misconceptions.pattern import Family
 from tests.kit.answers import all_right, by_pattern, marked_against
@@ -43,7 +43,7 @@ def _sat(made: tuple[Group, ...]) -> dict[str, Sat]:
 
 def test_the_program_has_a_seat_for_every_pupil_where_it_can_be() -> None:
     """Two families and both together, slips by themselves: seats, groups, too few, too many."""
-    plan = seating(*_read(["A01", "A02", "slips", "right", "blank"]))
+    plan = group_program(*_read(["A01", "A02", "slips", "right", "blank"]))
     assert [one.pupil for one in plan.placings] == ["K01", "K02", "K03"]
     assert [talk.key for talk in plan.talks] == [
         "regrouping",
@@ -66,15 +66,15 @@ def test_a_class_without_anyone_to_meet_has_no_groups_to_meet() -> None:
     """All right and nothing written are groups all the same."""
     made = _groups(["right", "blank", "right"])
     assert [(group.place, group.pupils) for group in made] == [
-        (Place.EXTENSION, ("K01", "K03")),
-        (Place.ABSENT, ("K02",)),
+        (GroupKind.EXTENSION, ("K01", "K03")),
+        (GroupKind.ABSENT, ("K02",)),
     ]
 
 
 def test_a_pupil_who_is_likelier_than_not_sits_with_the_family_and_is_told_why() -> None:
     """Two of a pattern and one who may well have it are three who need the same talk."""
     [group] = _groups(["A01", "A01", "half"])
-    assert (group.place, group.families) == (Place.FAMILY, (Family.NUMERATOR,))
+    assert (group.place, group.families) == (GroupKind.FAMILY, (Family.NUMERATOR,))
     assert group.placings[2].because.endswith("likelier than not one of these (numerator)")
 
 

@@ -3,7 +3,7 @@
 import pytest
 
 from onewhole.marking.diagnosis.finding import findings
-from onewhole.marking.grouping.placement import Place, Placing, listed, placing
+from onewhole.marking.grouping.placement import GroupKind, Placement, listed, placement
 from onewhole.marking.reading.mark import FormWanted, mark_class
 from onewhole.misconceptions.pattern import Family
 from tests.kit.answers import all_right, by_pattern, marked, page, right, written_by
@@ -11,10 +11,10 @@ from tests.kit.answers import all_right, by_pattern, marked, page, right, writte
 PAGE = page()
 
 
-def _placed(cells: list[str], wanted: FormWanted | None = None) -> Placing:
+def _placed(cells: list[str], wanted: FormWanted | None = None) -> Placement:
     answers = written_by(PAGE, {"K01": cells})
     marks = mark_class(answers, wanted) if wanted else mark_class(answers)
-    return placing(marks.pupils[0], findings(marks)[0])
+    return placement(marks.pupils[0], findings(marks)[0])
 
 
 def _with(changes: dict[str, str]) -> list[str]:
@@ -24,21 +24,21 @@ def _with(changes: dict[str, str]) -> list[str]:
 @pytest.mark.parametrize(
     ("changes", "place", "because"),
     [
-        ({}, Place.EXTENSION, "all 12 right"),
-        ({"3": "?!"}, Place.EXTENSION, "all 11 right; not readable: 3"),
-        ({"3": ""}, Place.INTERVIEW, "nothing written in 3"),
-        ({"2": "3 4/8"}, Place.SLIPS, "one step beside right, perhaps a slip, in 2"),
+        ({}, GroupKind.EXTENSION, "all 12 right"),
+        ({"3": "?!"}, GroupKind.EXTENSION, "all 11 right; not readable: 3"),
+        ({"3": ""}, GroupKind.INTERVIEW, "nothing written in 3"),
+        ({"2": "3 4/8"}, GroupKind.SLIPS, "one step beside right, perhaps a slip, in 2"),
         (
             {"2": "3 4/8", "10": "4 3/5", "12": "-"},
-            Place.SLIPS,
+            GroupKind.SLIPS,
             "one step beside right, perhaps a slip, in 2 and 10; nothing written in 12",
         ),
-        ({"7": "5 1/8"}, Place.INTERVIEW, "wrong in 7; 7 may fit a pattern, which is too few to tell"),
-        ({"7": "1 1/7", "2": "9 1/7"}, Place.INTERVIEW, "wrong in 2 and 7; no steady pattern"),
+        ({"7": "5 1/8"}, GroupKind.INTERVIEW, "wrong in 7; 7 may fit a pattern, which is too few to tell"),
+        ({"7": "1 1/7", "2": "9 1/7"}, GroupKind.INTERVIEW, "wrong in 2 and 7; no steady pattern"),
     ],
 )
 def test_the_first_rule_that_holds_places_a_pupil(
-    changes: dict[str, str], place: Place, because: str
+    changes: dict[str, str], place: GroupKind, because: str
 ) -> None:
     """The reason names the labels it comes from."""
     placed = _placed(_with(changes))
@@ -50,7 +50,7 @@ def test_a_likely_pattern_places_by_its_family() -> None:
     cells = by_pattern("A02", PAGE)
     cells[10] = right(PAGE[10])
     placed = _placed(cells)
-    assert (placed.place, placed.families) == (Place.FAMILY, (Family.REGROUPING,))
+    assert (placed.place, placed.families) == (GroupKind.FAMILY, (Family.REGROUPING,))
     assert (
         placed.because == "answers to 3, 4, 5, 6, 7, 8, 9 and 12 fit a pattern (regrouping); against it: 11"
     )
@@ -59,13 +59,13 @@ def test_a_likely_pattern_places_by_its_family() -> None:
 @pytest.mark.parametrize("cells", [[""] * 12, ["-"] * 12])
 def test_nothing_written_is_absent(cells: list[str]) -> None:
     """A pupil without an answer is absent, or wrote nothing: the teacher knows which."""
-    assert _placed(cells) == Placing("K01", Place.ABSENT, "nothing was written")
+    assert _placed(cells) == Placement("K01", GroupKind.ABSENT, "nothing was written")
 
 
 def test_nothing_readable_is_a_talk() -> None:
     """Twelve cells that cannot be read say nothing about the pupil."""
     placed = _placed(["see me"] * 12)
-    assert placed.place is Place.INTERVIEW
+    assert placed.place is GroupKind.INTERVIEW
     assert placed.because == "not readable: 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 and 12"
 
 
@@ -74,7 +74,10 @@ def test_another_form_is_still_right() -> None:
     cells = all_right(PAGE)
     cells[6] = "39/8"
     placed = _placed(cells, FormWanted(mixed=True))
-    assert (placed.place, placed.because) == (Place.EXTENSION, "all 12 right; another form is wanted in 7")
+    assert (placed.place, placed.because) == (
+        GroupKind.EXTENSION,
+        "all 12 right; another form is wanted in 7",
+    )
 
 
 def test_labels_are_listed_as_they_are_read_out() -> None:

@@ -7,14 +7,14 @@ import pytest
 from onewhole.errors import InputError
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.mark import FormWanted, mark_class
-from onewhole.marking.reading.pass_mark import USUAL, Bar, Reach, Standing, mastery
+from onewhole.marking.reading.pass_mark import USUAL, PassMark, PassStanding, Reach, mastery
 from onewhole.sheets.reading import read_sheet
 
 PAGE = read_sheet("1. 52 - 27\n2. 9 5/8 - 4 6/8\n3. 2/8 + 3/8\n4. 5 - 1 3/8\n5. 7 2/6 - 3 5/6").problems
 RIGHT = ("25", "4 7/8", "5/8", "3 5/8", "3 3/6")
 
 
-def standing(*cells: str, bar: Bar = USUAL, wanted: FormWanted | None = None) -> Standing:
+def standing(*cells: str, bar: PassMark = USUAL, wanted: FormWanted | None = None) -> PassStanding:
     """How one pupil stands who wrote these."""
     answers = read_answers("pupil,1,2,3,4,5\nK01," + ",".join(cells), PAGE)
     (found,) = mastery(mark_class(answers, wanted or FormWanted()), bar)
@@ -47,7 +47,7 @@ def test_reach(cells: tuple[str, ...], right: int, reach: Reach) -> None:
 )
 def test_the_bar_is_exact(percent: int, reach: Reach) -> None:
     """Three of five are 60 % and not 61 %."""
-    assert standing(*RIGHT[:3], "9", "9", bar=Bar.percent(percent)).reach is reach
+    assert standing(*RIGHT[:3], "9", "9", bar=PassMark.percent(percent)).reach is reach
 
 
 def test_a_form_that_a_teacher_asks_for_is_another_matter() -> None:
@@ -58,14 +58,14 @@ def test_a_form_that_a_teacher_asks_for_is_another_matter() -> None:
 
 def test_the_usual_bar() -> None:
     """80 %, as a setting: four of five, and ten of twelve are wanted."""
-    assert Bar(Fraction(4, 5)) == USUAL
+    assert PassMark(Fraction(4, 5)) == USUAL
     assert USUAL.shown == "80 %"
-    assert Bar(Fraction(1, 3)).shown == "100/3 %"
+    assert PassMark(Fraction(1, 3)).shown == "100/3 %"
 
 
 @pytest.mark.parametrize("percent", [0, -5, 101])
 def test_no_bar(percent: int) -> None:
     """What everybody or nobody reaches is refused."""
     with pytest.raises(InputError, match="is no bar") as refused:
-        Bar.percent(percent)
+        PassMark.percent(percent)
     assert refused.value.remedy == "Set it from 1 to 100; 80 is usual."

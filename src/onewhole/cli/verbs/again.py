@@ -18,6 +18,6 @@ Turn = Annotated[
 
 def run(sheet: SheetFile, to: To = Path("out"), problems: Problems = desk.PROBLEMS, turn: Turn = 0) -> int:
     """Print the page, its key and its typed sheet, and say where they lie."""
-    for one in desk.print_again(sheet, to, when=now(), count=problems, turn=turn):
+    for one in desk.print_recheck(sheet, to, when=now(), count=problems, turn=turn):
         print(f"{one.page:10} {one.path}")
     return 0

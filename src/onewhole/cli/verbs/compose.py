@@ -8,7 +8,7 @@ from typing import Annotated
 import typer
 
 from onewhole.desk.page import compose as desk
-from onewhole.desk.page.parse_wishes import USUAL, Typed, wished
+from onewhole.desk.page.parse_wishes import USUAL, TypedWishes, parse_wishes
 
 Skill = Annotated[
     str,
@@ -79,8 +79,8 @@ def run(
     if again:
         composed = desk.compose_file_again(again, seconds=seconds)
     else:
-        wishes = wished(
-            Typed(
+        wishes = parse_wishes(
+            TypedWishes(
                 skill=skill,
                 number=number,
                 denominators=denominators,

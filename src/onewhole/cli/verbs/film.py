@@ -12,7 +12,7 @@ from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 
 from onewhole.cli.clock import now
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.desk.walkthrough.film import Shown, Wishes, film_sheet
+from onewhole.desk.walkthrough.film import FilmFiles, FilmWishes, film_sheet
 from onewhole.desk.walkthrough.film_options import kind_named
 from onewhole.desk.walkthrough.soundtrack_choice import SILENT
 
@@ -59,7 +59,7 @@ def run(
     as_json: AsJson = False,
 ) -> int:
     """Film a sheet: script, walkthrough, captions, chapters, transcript, film and poster."""
-    wishes = Wishes(
+    wishes = FilmWishes(
         voice=voice,
         minutes=fit,
         kind=None if picture is None else kind_named(picture),
@@ -101,7 +101,7 @@ def run(
     return 0
 
 
-def _object(shown: Shown) -> dict[str, object]:
+def _object(shown: FilmFiles) -> dict[str, object]:
     return {
         "files": [{"page": one.page, "path": str(one.path)} for one in shown.made],
         "seconds": float(shown.length),

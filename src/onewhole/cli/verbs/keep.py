@@ -12,7 +12,7 @@ import typer
 from onewhole.cli.clock import now
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
-from onewhole.desk.pupil.pupil_export import put_held
+from onewhole.desk.pupil.pupil_export import put_export
 from onewhole.errors import InputError
 
 
@@ -87,7 +87,7 @@ def _done(
             desk.back_up(book, goal)
             yield f"All that is kept is in {goal}."
         case Act.EXPORT:
-            for path in put_held(book, room, _child(pupil), to or Path("out")):
+            for path in put_export(book, room, _child(pupil), to or Path("out")):
                 yield f"{path}"
         case Act.ERASE:
             code = _child(pupil)

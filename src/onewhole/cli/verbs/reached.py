@@ -22,7 +22,7 @@ def run(
     sheet: SheetFile, answers: AnswersFile, bar: BarAt = desk.USUAL_PERCENT, as_json: AsJson = False
 ) -> int:
     """Print how many each pupil has right, and who reached the bar."""
-    found = desk.reached_files(sheet, answers, percent=bar)
+    found = desk.passed_files(sheet, answers, percent=bar)
     if as_json:
         print(json.dumps(desk.as_object(found), indent=2, ensure_ascii=False, default=float))
     else:

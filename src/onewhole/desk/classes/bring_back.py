@@ -6,7 +6,7 @@ from datetime import date
 from functools import lru_cache
 
 from onewhole.desk.classes.class_records import NightPage, sheet_typed
-from onewhole.desk.classes.night_summary import Leaves
+from onewhole.desk.classes.night_summary import NightSummaries
 from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
 from onewhole.problems.skill import Skill, skill
@@ -45,7 +45,7 @@ class BringBack:
         return f"Last on a page {self.days} days ago{went}."
 
 
-def bring_back(pages: Sequence[NightPage], left: Leaves, today: date) -> tuple[BringBack, ...]:
+def bring_back(pages: Sequence[NightPage], left: NightSummaries, today: date) -> tuple[BringBack, ...]:
     """Return the skills that are due, the longest ago first.
 
     ``pages`` are the nights of a class by day, ``left`` what they left. A night still to come counts as
@@ -80,7 +80,7 @@ def skills_of(typed: str) -> tuple[Skill, ...]:
     return tuple(skill(problem.statement) for problem in sheet_typed(typed).problems)
 
 
-def _verdicts(left: Leaves, night: int, places: Sequence[int]) -> Iterable[str]:
+def _verdicts(left: NightSummaries, night: int, places: Sequence[int]) -> Iterable[str]:
     for leave in left.nights:
         if leave.night == night:
             for pupil in leave.pupils.values():

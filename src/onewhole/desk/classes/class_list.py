@@ -7,8 +7,8 @@ from datetime import datetime
 from onewhole.desk.classes.class_records import (
     LONGEST_NAME,
     MOST_PUPILS,
+    Classroom,
     Pupil,
-    Room,
     Store,
     named,
     room,
@@ -37,7 +37,7 @@ def names_typed(typed: str) -> tuple[str, ...]:
     return tuple(found)
 
 
-def new_class(book: Store, name: str, pupils: int, names: Sequence[str], now: datetime) -> Room:
+def new_class(book: Store, name: str, pupils: int, names: Sequence[str], now: datetime) -> Classroom:
     """Keep a new class with so many pupils, or with as many as there are names if those are more.
 
     The first pupils have the names. Raises InputError.

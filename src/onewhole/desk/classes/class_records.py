@@ -21,12 +21,12 @@ from onewhole.store.sheets import KeptSheet, add_sheet
 from onewhole.writers.frame import UNTITLED
 
 __all__ = [
+    "Classroom",
     "KeptSheet",
     "Night",
     "NightPage",
     "NotThere",
     "Pupil",
-    "Room",
     "SchoolClass",
     "Store",
     "StoreRefused",
@@ -46,7 +46,7 @@ MOST_PUPILS, LONGEST_NAME = 60, 80
 
 
 @dataclass(frozen=True, slots=True)
-class Room:
+class Classroom:
     """A class and its pupils, in the order they were added."""
 
     number: int
@@ -94,20 +94,20 @@ def open_book(path: Path) -> Store:
     return open_store(path)
 
 
-def rooms(book: Store) -> tuple[Room, ...]:
+def rooms(book: Store) -> tuple[Classroom, ...]:
     """Return every class in the file with its pupils."""
-    return tuple(Room(one.number, one.name, pupils_of(book, one.number)) for one in all_classes(book))
+    return tuple(Classroom(one.number, one.name, pupils_of(book, one.number)) for one in all_classes(book))
 
 
-def room(book: Store, number: int) -> Room:
+def room(book: Store, number: int) -> Classroom:
     """Return a class with its pupils. Raises NotThere."""
     for one in all_classes(book):
         if one.number == number:
-            return Room(one.number, one.name, pupils_of(book, one.number))
+            return Classroom(one.number, one.name, pupils_of(book, one.number))
     raise NotThere("There is no such class", where=f"class {number}", remedy="Choose one, or add it.")
 
 
-def start_room(book: Store, name: str, pupils: int, now: datetime) -> Room:
+def start_room(book: Store, name: str, pupils: int, now: datetime) -> Classroom:
     """Keep a new class with so many pupils, each under a code. Raises InputError.
 
     >>> from datetime import UTC
@@ -123,7 +123,7 @@ def start_room(book: Store, name: str, pupils: int, now: datetime) -> Room:
     if not 0 <= pupils <= MOST_PUPILS:
         raise InputError(f"A class has from 0 to {MOST_PUPILS} pupils", remedy="Give another number.")
     made = add_class(book, name, now)
-    return Room(made.number, made.name, tuple(add_pupil(book, made.number) for _ in range(pupils)))
+    return Classroom(made.number, made.name, tuple(add_pupil(book, made.number) for _ in range(pupils)))
 
 
 def named(name: str, what: str) -> str:
@@ -167,7 +167,7 @@ def set_night(book: Store, room_number: int, typed: str, day: date, now: datetim
     return NightPage(add_night(book, room_number, kept.number, kept.version, day), kept, sheet)
 
 
-def answers_csv(book: Store, page: NightPage, of: Room) -> str:
+def answers_csv(book: Store, page: NightPage, of: Classroom) -> str:
     """Return the answers of a night as they stand, as the table that `mark_sheet` reads.
 
     A cell is exactly as typed, unless the teacher said how to read it: then it is that reading.

@@ -5,8 +5,8 @@ from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import (
+    Classroom,
     NightPage,
-    Room,
     Store,
     open_book,
     rooms,
@@ -40,7 +40,7 @@ NICKNAMES = (
 )  # fmt: skip
 
 
-def fill_demo(book: Store, now: datetime) -> Room:
+def fill_demo(book: Store, now: datetime) -> Classroom:
     """Fill an empty file with the kite club: 24 pupils, nine nights handed in, one that goes home today.
 
     Class, names and answers are invented; each is written as by "demo". Raises StoreRefused for a file that

@@ -9,8 +9,8 @@ from hashlib import sha256
 
 from onewhole import __version__
 from onewhole.desk.classes.class_records import (
+    Classroom,
     NightPage,
-    Room,
     Store,
     StoreRefused,
     answers_csv,
@@ -20,15 +20,15 @@ from onewhole.desk.classes.class_records import (
     sheet_typed,
 )
 from onewhole.desk.classes.night_summary import (
-    Leave,
-    Leaves,
-    PupilLeave,
-    leave_text,
+    NightSummaries,
+    NightSummary,
+    PupilSummary,
     notebook_night,
-    read_leave,
+    read_summary,
+    summary_text,
 )
 from onewhole.desk.marking.mark import Marked, mark_sheet
-from onewhole.desk.tomorrow.overrides import Word, with_word, word_of
+from onewhole.desk.tomorrow.overrides import Overrides, overrides_of, with_overrides
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.sheets.worked import WorkedSheet
@@ -37,17 +37,17 @@ from onewhole.store.corrections import corrections_of
 from onewhole.store.reckonings import keep_reckoning, reckonings_of
 
 __all__ = [
-    "Handed",
-    "Leave",
-    "Leaves",
-    "PupilLeave",
-    "Reckoned",
-    "leaves",
+    "MarkedNight",
+    "NightInput",
+    "NightSummaries",
+    "NightSummary",
+    "PupilSummary",
+    "mark_missing",
+    "mark_night",
+    "marked_night",
     "marked_of",
     "missing_before",
-    "reckon",
-    "reckon_missing",
-    "reckoned",
+    "night_summaries",
 ]
 
 #: Grows when what is kept of a night changes though the program's version does not.
@@ -59,7 +59,7 @@ Progress = Callable[[int, int], None]
 
 
 @dataclass(frozen=True, slots=True)
-class Handed:
+class NightInput:
     """What a night is marked from: page and answers (CSV) as text, the day, what the nights before left."""
 
     typed: str
@@ -69,28 +69,28 @@ class Handed:
 
 
 @dataclass(frozen=True, slots=True)
-class Reckoned:
-    """A night read: ``said`` is what the answers alone say, ``marked`` has the teacher's ``word`` in it.
+class MarkedNight:
+    """A night read: ``said`` is what the answers alone say, ``marked`` has the teacher's ``overrides`` in it.
 
-    ``handed`` is all that ``said`` comes from (:func:`marked_of`).
+    ``given`` is all that ``said`` comes from (:func:`marked_of`).
     """
 
     page: NightPage
-    handed: "Handed"
+    given: NightInput
     said: Marked
     marked: Marked
-    word: Word
+    overrides: Overrides
 
 
-def leaves(book: Store, room_number: int) -> Leaves:
+def night_summaries(book: Store, room_number: int) -> NightSummaries:
     """Return what every marked night of a class left, as far as it is reckoned, and which nights are not.
 
     Nights on which nothing was written leave nothing and are not missing. Two questions to the file, no
     marking.
     """
     chain = _chain(book, room_number)
-    fresh = (read_leave(chain.texts[night]) for night in chain.nights if night in chain.texts)
-    return Leaves(tuple(fresh), tuple(night for night in chain.nights if night not in chain.texts))
+    fresh = (read_summary(chain.texts[night]) for night in chain.nights if night in chain.texts)
+    return NightSummaries(tuple(fresh), tuple(night for night in chain.nights if night not in chain.texts))
 
 
 def missing_before(book: Store, room_number: int, night_number: int) -> int:
@@ -100,17 +100,17 @@ def missing_before(book: Store, room_number: int, night_number: int) -> int:
     return sum(night not in chain.texts for night in earlier)
 
 
-def reckon(book: Store, room_number: int, night_number: int) -> Marked:
+def mark_night(book: Store, room_number: int, night_number: int) -> Marked:
     """Return a night marked, with what the class showed on earlier nights and the teacher's word.
 
     Earlier nights that are not reckoned yet are reckoned first. Raises NotThere, and InputError for a class
     without pupils.
     """
-    return reckoned(book, room_number, night_number).marked
+    return marked_night(book, room_number, night_number).marked
 
 
-def reckoned(book: Store, room_number: int, night_number: int) -> Reckoned:
-    """Return a night marked, as the answers alone say and with the teacher's word. Raises as `reckon`."""
+def marked_night(book: Store, room_number: int, night_number: int) -> MarkedNight:
+    """Return a night marked, as the answers alone say and with the teacher's word. Raises as `mark_night`."""
     page = night_page(book, room_number, night_number)
     chain = _chain(book, room_number)
     texts = _work_through(book, room_number, chain, chain.before(page), None)
@@ -120,7 +120,7 @@ def reckoned(book: Store, room_number: int, night_number: int) -> Reckoned:
     return found
 
 
-def reckon_missing(book: Store, room_number: int, progress: Progress) -> int:
+def mark_missing(book: Store, room_number: int, progress: Progress) -> int:
     """Reckon every night that is not reckoned yet, by day; return how many there were.
 
     ``progress`` is told how many are done and of how many, from 0 on. What is done stays done when the work
@@ -200,34 +200,34 @@ def _work_through(
     return texts
 
 
-def _keep(book: Store, found: Reckoned, stamp: str, *, quietly: bool) -> str:
+def _keep(book: Store, found: MarkedNight, stamp: str, *, quietly: bool) -> str:
     """Keep what a night left; quietly: a file that takes nothing more stops nobody from reading on."""
-    text = leave_text(found.page, found.marked, found.word.aside)
+    text = summary_text(found.page, found.marked, found.overrides.aside)
     with suppress(*(StoreRefused,) if quietly else ()):
         keep_reckoning(book, found.page.night.number, stamp, text)
     return text
 
 
 def _read(
-    book: Store, here: Room, page: NightPage, before: tuple[str, ...], *, hold: bool = False
-) -> Reckoned:
+    book: Store, here: Classroom, page: NightPage, before: tuple[str, ...], *, hold: bool = False
+) -> MarkedNight:
     if not here.pupils:
         raise InputError("There is no pupil in this class yet", remedy="Add pupils on the Class page.")
-    word = word_of(corrections_of(book, page.night.number))
-    handed = Handed(page.kept.typed, answers_csv(book, page, here), page.night.day, before)
-    said = marked_of(handed) if hold else _mark(handed)
-    return Reckoned(page, handed, said, with_word(said, word), word)
+    word = overrides_of(corrections_of(book, page.night.number))
+    given = NightInput(page.kept.typed, answers_csv(book, page, here), page.night.day, before)
+    said = marked_of(given) if hold else _mark(given)
+    return MarkedNight(page, given, said, with_overrides(said, word), word)
 
 
 @lru_cache(maxsize=HELD)
-def marked_of(handed: Handed) -> Marked:
+def marked_of(given: NightInput) -> Marked:
     """Return a night marked by what the answers alone say; the same once more costs nothing."""
-    return _mark(handed)
+    return _mark(given)
 
 
-def _mark(handed: Handed) -> Marked:
+def _mark(given: NightInput) -> Marked:
     book = Notebook()
-    for text in handed.before:
+    for text in given.before:
         book = book.and_night(notebook_night(text))
-    worked = WorkedSheet(sheet_typed(handed.typed))
-    return mark_sheet(worked, handed.answers, tonight=Tonight(book, handed.day))
+    worked = WorkedSheet(sheet_typed(given.typed))
+    return mark_sheet(worked, given.answers, tonight=Tonight(book, given.day))

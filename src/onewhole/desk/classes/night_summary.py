@@ -9,12 +9,21 @@ from functools import lru_cache
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.marking.diagnosis.finding import CAUTION, Status
-from onewhole.marking.diagnosis.notebook import Night, Notebook, good_until
+from onewhole.marking.diagnosis.notebook import Notebook, NotebookNight, good_until
 from onewhole.marking.diagnosis.notebook_text import notebook_text, read_notebook
 from onewhole.marking.grouping.night_of import night_of
 from onewhole.marking.reading.mark import PupilMarks, Verdict
 
-__all__ = ["CAUTION", "Leave", "Leaves", "PupilLeave", "Status", "leave_text", "notebook_night", "read_leave"]
+__all__ = [
+    "CAUTION",
+    "NightSummaries",
+    "NightSummary",
+    "PupilSummary",
+    "Status",
+    "notebook_night",
+    "read_summary",
+    "summary_text",
+]
 
 #: The letters that verdicts are kept by.
 _LETTERS = {
@@ -27,7 +36,7 @@ _LETTERS = {
 
 
 @dataclass(frozen=True, slots=True)
-class PupilLeave:
+class PupilSummary:
     """What one pupil's answers of one night showed.
 
     ``verdicts`` has a letter for each problem in the order of the page: ``r`` right, ``f`` right in another
@@ -67,14 +76,14 @@ class PupilLeave:
 
 
 @dataclass(frozen=True, slots=True)
-class Leave:
+class NightSummary:
     """What one night left: ``pupils`` by code, those who wrote something; ``labels`` are the page's."""
 
     night: int
     day: date
     name: str
     labels: tuple[str, ...]
-    pupils: Mapping[str, PupilLeave]
+    pupils: Mapping[str, PupilSummary]
 
     @property
     def until(self) -> date:
@@ -83,14 +92,14 @@ class Leave:
 
 
 @dataclass(frozen=True, slots=True)
-class Leaves:
+class NightSummaries:
     """What the nights of a class left, by day, and the numbers of the nights not reckoned yet, by day."""
 
-    nights: tuple[Leave, ...]
+    nights: tuple[NightSummary, ...]
     missing: tuple[int, ...]
 
 
-def leave_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozenset()) -> str:
+def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozenset()) -> str:
     """Return a marked night as two lines of text: what pages show, and its part of the class's notebook.
 
     ``aside`` are the pupils whose finding the teacher set aside.
@@ -118,11 +127,11 @@ def leave_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozense
 
 
 @lru_cache(maxsize=1024)
-def read_leave(text: str) -> Leave:
-    """Read the first line of :func:`leave_text`; a text read before costs nothing."""
+def read_summary(text: str) -> NightSummary:
+    """Read the first line of :func:`summary_text`; a text read before costs nothing."""
     night, day, name, labels, pupils = json.loads(text.partition("\n")[0])
     read = (
-        PupilLeave(
+        PupilSummary(
             code,
             verdicts,
             {label: tuple(ids.split()) for label, ids in fits.items()},
@@ -134,12 +143,12 @@ def read_leave(text: str) -> Leave:
         )
         for code, verdicts, fits, status, patterns, evidence, group, aside in pupils
     )
-    return Leave(night, date.fromisoformat(day), name, tuple(labels), {one.code: one for one in read})
+    return NightSummary(night, date.fromisoformat(day), name, tuple(labels), {one.code: one for one in read})
 
 
 @lru_cache(maxsize=1024)
-def notebook_night(text: str) -> Night:
-    """Read the second line of :func:`leave_text`: the night as the class's notebook has it."""
+def notebook_night(text: str) -> NotebookNight:
+    """Read the second line of :func:`summary_text`: the night as the class's notebook has it."""
     return read_notebook(text.partition("\n")[2]).nights[0]
 
 

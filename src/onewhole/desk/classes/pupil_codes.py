@@ -2,18 +2,18 @@
 
 from collections.abc import Sequence
 
-from onewhole.desk.classes.class_records import Pupil, Room
+from onewhole.desk.classes.class_records import Classroom, Pupil
 from onewhole.errors import InputError
 
 
-def codes_typed(of: Room, text: str) -> tuple[str, ...]:
+def codes_typed(of: Classroom, text: str) -> tuple[str, ...]:
     """Return the pupils that a teacher typed: codes (K07, k7), their numbers (7), or names with no blank.
 
     They are divided by blanks, commas or semicolons. Raises InputError that names every word of no pupil, or
     of more than one.
 
     >>> ada = Pupil(1, 1, "K01", "Ada")
-    >>> codes_typed(Room(1, "Room 12", (ada, Pupil(2, 1, "K02", None))), "k2, ada")
+    >>> codes_typed(Classroom(1, "Room 12", (ada, Pupil(2, 1, "K02", None))), "k2, ada")
     ('K02', 'K01')
     """
     words = text.replace(",", " ").replace(";", " ").split()

@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from onewhole.desk.classes.bring_back import WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import NightPage, Store, night_pages, room
-from onewhole.desk.classes.marked_nights import leaves
+from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.store.marked import answered
 from onewhole.store.steps import Step, keep_step, steps_of
 
@@ -104,7 +104,7 @@ def week(book: Store, room_number: int, today: date, around: date | None = None)
         )
         for page in nights
     ]
-    left = leaves(book, room_number)
+    left = night_summaries(book, room_number)
     return Weeks(
         tuple(Week(day, _of(rows, day)) for day in sorted(chosen, reverse=True)),
         dict(sorted(every.items(), reverse=True)),

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from onewhole.desk.classes.class_records import NightPage, Room, Store, night_page, room
+from onewhole.desk.classes.class_records import Classroom, NightPage, Store, night_page, room
 from onewhole.desk.classes.pupil_codes import codes_typed, no_pupils
 from onewhole.desk.marking.readings import LONGEST, Reading, keep_reading
 from onewhole.desk.marking.verdicts import Judged, asked, judged, usual_right
@@ -12,14 +12,14 @@ from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.cells import Change, change_answers
 
-__all__ = ["Change", "Kept", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
+__all__ = ["Change", "KeptCells", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
 
 #: Cells that one request may change; a class of 60 with 40 problems is whole.
 MOST_CELLS = 2400
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class KeptCells:
     """What became of some changes: those now on the disk; those whose cell another window had changed, each
     with the text that stands there; and those that cannot be kept, each with words that say why.
     """
@@ -31,7 +31,7 @@ class Kept:
 
 def keep_cells(
     book: Store, room_number: int, night: int, changes: Sequence[Change], *, now: datetime, by: str
-) -> Kept:
+) -> KeptCells:
     """Keep cells exactly as typed, all of them in one transaction; when this returns they are on the disk.
 
     A cell that another window changed since ``was`` was read is left as it is and told. A text that is too
@@ -46,7 +46,7 @@ def keep_cells(
     good = [change for change, words in zip(changes, why, strict=True) if not words]
     stands = change_answers(book, night, good, now, by) if good else ()
     pairs = list(zip(good, stands, strict=True))
-    return Kept(
+    return KeptCells(
         tuple(change for change, text in pairs if text == change.text),
         tuple((change, text) for change, text in pairs if text != change.text),
         tuple((change, words) for change, words in zip(changes, why, strict=True) if words),
@@ -63,7 +63,7 @@ def keep_column(
     now: datetime,
     by: str,
     over: bool = False,
-) -> Kept:
+) -> KeptCells:
     """Keep the right answer, as it is typed, for everyone except some codes, all in one transaction.
 
     Only empty cells are filled, unless ``over`` is set. Raises InputError for an unknown code or label (and
@@ -101,7 +101,7 @@ def read_cell_as(
     return judged(page, label, reading.read)
 
 
-def _refusal(of: Room, page: NightPage, change: Change) -> str:
+def _refusal(of: Classroom, page: NightPage, change: Change) -> str:
     """Say why a change cannot be kept; nothing where it can."""
     if change.problem not in page.labels:
         return f"The page has no problem “{change.problem[:20]}”. Load the page again."

@@ -3,14 +3,24 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from onewhole.desk.classes.class_records import NightPage, Pupil, Room, Store, night_page, room
+from onewhole.desk.classes.class_records import Classroom, NightPage, Pupil, Store, night_page, room
 from onewhole.desk.marking.readings import Readings, readings
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
 from onewhole.notations.mathml import mathml
 from onewhole.store.answers import KeptAnswer, answers_of, history_of, last_writing
 from onewhole.store.corrections import corrections_of
 
-__all__ = ["Cell", "Column", "Grid", "Row", "cell_history", "cells_as", "grid", "grid_stamp", "night_page"]
+__all__ = [
+    "Cell",
+    "Column",
+    "Grid",
+    "GridRow",
+    "cell_history",
+    "cells_as",
+    "grid",
+    "grid_fingerprint",
+    "night_page",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +35,7 @@ class Cell:
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class GridRow:
     """A pupil's answers in the order of the page; ``shown`` is the code, with the name where there is one."""
 
     pupil: Pupil
@@ -47,10 +57,10 @@ class Column:
 class Grid:
     """A night as the marking page shows it."""
 
-    room: Room
+    room: Classroom
     page: NightPage
     columns: tuple[Column, ...]
-    rows: tuple[Row, ...]
+    rows: tuple[GridRow, ...]
 
 
 def grid(book: Store, room_number: int, night: int) -> Grid:
@@ -59,7 +69,7 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
     written = {(one.code, one.problem): one.text for one in answers_of(book, night)}
     read = readings(book, night)
     rows = tuple(
-        Row(
+        GridRow(
             pupil,
             of.shown(pupil.code),
             tuple(
@@ -82,7 +92,7 @@ def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]
     return tuple(_cell(page, code, label, text, read) for code, label, text in texts)
 
 
-def grid_stamp(book: Store, room_number: int, night: int) -> str:
+def grid_fingerprint(book: Store, room_number: int, night: int) -> str:
     """Return a word that changes whenever a cell of a night, or how one is read, was written.
 
     Raises NotThere.

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from onewhole.desk.classes.marked_nights import Handed, marked_of
+from onewhole.desk.classes.marked_nights import NightInput, marked_of
 from onewhole.desk.marking.mark import Marked
 from onewhole.marking.reading.expected import is_fact_slip
 from onewhole.marking.reading.mark import Mark, Verdict
@@ -70,9 +70,9 @@ class Heat:
 
 
 @lru_cache(maxsize=HELD)
-def heat_of(handed: Handed) -> Heat:
+def heat_of(given: NightInput) -> Heat:
     """Return the map of a night by what its answers alone say; the same once more costs nothing."""
-    return heat(marked_of(handed))
+    return heat(marked_of(given))
 
 
 def heat(marked: Marked) -> Heat:

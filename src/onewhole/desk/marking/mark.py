@@ -17,7 +17,7 @@ from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.grouping.placement import listed
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.mark import ClassMarks, FormWanted, mark_class
-from onewhole.marking.reading.problem_stats import Item, items
+from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern
 from onewhole.notations.text import text
@@ -60,7 +60,7 @@ class Marked:
     marks: ClassMarks
     findings: tuple[Finding, ...]
     groups: tuple[Group, ...]
-    items: tuple[Item, ...]
+    items: tuple[ProblemStats, ...]
     weighed: Weighed
     tonight: Tonight | None = None
 
@@ -134,7 +134,7 @@ def mark_sheet(
     found = findings(marks, weighed.diagnoses)
     sat = earlier.seats if earlier else {}
     made = seats(marks.pupils, found, meets=meets, before=sat)
-    return Marked(worked, marks, found, made, items(marks), weighed, tonight)
+    return Marked(worked, marks, found, made, problem_stats(marks), weighed, tonight)
 
 
 def page_name(sheet: Sheet) -> str:

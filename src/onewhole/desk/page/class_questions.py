@@ -1,7 +1,7 @@
 """What the answers of a class's last night leave open, as a page may be composed to settle."""
 
 from onewhole.desk.classes.class_records import Store
-from onewhole.desk.classes.marked_nights import missing_before, reckon
+from onewhole.desk.classes.marked_nights import mark_night, missing_before
 from onewhole.desk.page.open_questions import left_open
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.diagnosis import diagnose
@@ -37,4 +37,4 @@ def questions_left(book: Store, room_number: int) -> tuple[OpenQuestion, ...]:
         raise InputError(
             msg, remedy="Open Tomorrow of the last night first, or do not ask what it left open."
         )
-    return open_questions(left_open(diagnose(reckon(book, room_number, night).marks)))
+    return open_questions(left_open(diagnose(mark_night(book, room_number, night).marks)))

@@ -22,7 +22,7 @@ from onewhole.writers.frame import UNTITLED
 __all__ = [
     "KINDS",
     "KeptPage",
-    "Paper",
+    "PagePaper",
     "keep_page",
     "kept_pages",
     "kept_versions",
@@ -54,7 +54,7 @@ class KeptPage:
 
 
 @dataclass(frozen=True, slots=True)
-class Paper:
+class PagePaper:
     """A file to be saved: its name, kind and bytes."""
 
     name: str
@@ -137,7 +137,7 @@ def last_typed(book: Store, room_number: int) -> tuple[str, ...]:
     return tuple(kept.typed for _, kept in set_pages(book, room_number)[-NIGHTS_BACK:])
 
 
-def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> Paper:
+def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> PagePaper:
     """Press a page as PDF, or all four of them in one file that is unpacked.
 
     Nights of the class that have just this page are printed then. ``kind`` is one of :data:`KINDS`, or all.
@@ -153,13 +153,13 @@ def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime)
             keep_step(book, night.number, Step.PRINTED, now)
     name = (sheet.header.title or UNTITLED).replace("/", "-")
     if kind != "all":
-        return Paper(f"{name}, {KINDS[kind]}.pdf", "application/pdf", ready[0].content)
+        return PagePaper(f"{name}, {KINDS[kind]}.pdf", "application/pdf", ready[0].content)
     packed = io.BytesIO()
     with ZipFile(packed, "w", ZIP_DEFLATED) as file:
         for one in ready:
             entry = ZipInfo(f"{one.page}.{one.ending}", now.timetuple()[:6])
             file.writestr(entry, one.content)
-    return Paper(f"{name}.zip", "application/zip", packed.getvalue())
+    return PagePaper(f"{name}.zip", "application/zip", packed.getvalue())
 
 
 def _page(kept: KeptSheet) -> KeptPage:

@@ -20,7 +20,7 @@ USUAL = Wishes()
 
 
 @dataclass(frozen=True, slots=True)
-class Typed:
+class TypedWishes:
     """Wishes as typed; None and empty mean the usual.
 
     ``denominators`` are numbers with commas or blanks between them, ``regrouping`` is a share such as 2/3,
@@ -43,11 +43,11 @@ class Typed:
     answers: Path | None = None
 
 
-def wished(typed: Typed) -> Wishes:
+def parse_wishes(typed: TypedWishes) -> Wishes:
     """Return the wishes. Raises WishError and UnknownStrategyError for what cannot be read, SheetError and
     AnswersError with every mistake of a file.
 
-    >>> wished(Typed(skill="both", denominators="8, 4", regrouping="1/2")).denominators
+    >>> parse_wishes(TypedWishes(skill="both", denominators="8, 4", regrouping="1/2")).denominators
     (4, 8)
     """
     if typed.answers and not typed.after:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from onewhole.desk.page import compose
-from onewhole.desk.page.parse_wishes import Typed, wished
+from onewhole.desk.page.parse_wishes import TypedWishes, parse_wishes
 from onewhole.errors import InputError
 from onewhole.problems.needs import needs
 from onewhole.sheets.header import Header
@@ -86,15 +86,15 @@ def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
     3
     """
     header = replace(_header(typed), recipe="")
-    return header, wished(
-        Typed(
+    return header, parse_wishes(
+        TypedWishes(
             skill=form.kind,
-            number=_number("number of problems", form.number, Typed().number),
+            number=_number("number of problems", form.number, TypedWishes().number),
             denominators=form.denominators,
             regrouping=form.regrouping.strip(),
             strategy=header.strategy.key if header.strategy is not REGROUP_FIRST else "",
             minutes=_number("minutes", form.minutes, header.minutes),
-            seed=_number("seed", form.seed, Typed().seed),
+            seed=_number("seed", form.seed, TypedWishes().seed),
         )
     )
 

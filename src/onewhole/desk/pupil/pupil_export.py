@@ -13,7 +13,7 @@ from onewhole.store.opening import Store
 _COLUMNS = ("what", "day", "night", "problem", "text", "written", "by")
 
 
-def held_json(book: Store, room: int, code: str) -> str:
+def export_json(book: Store, room: int, code: str) -> str:
     """Return all that is held on a child as JSON, every earlier writing in it. Raises NotThere.
 
     Findings are not in it: they are not kept but computed anew from the answers.
@@ -21,7 +21,7 @@ def held_json(book: Store, room: int, code: str) -> str:
     return json.dumps(all_on_pupil(book, room, code), ensure_ascii=False, indent=2) + "\n"
 
 
-def held_csv(book: Store, room: int, code: str) -> str:
+def export_csv(book: Store, room: int, code: str) -> str:
     """Return the same as CSV for a spreadsheet, a row for each thing held. Raises NotThere.
 
     Cells are guarded against being taken for formulas (see :func:`~.csv_cells.guarded`): such a
@@ -30,9 +30,9 @@ def held_csv(book: Store, room: int, code: str) -> str:
     return csv_text((_COLUMNS, *_rows(all_on_pupil(book, room, code))))
 
 
-def put_held(book: Store, room: int, code: str, folder: Path) -> tuple[Path, ...]:
+def put_export(book: Store, room: int, code: str, folder: Path) -> tuple[Path, ...]:
     """Write both into a folder (made if it is not there), mode 0600. Raises NotThere, FileRefused."""
-    texts = ((".json", held_json(book, room, code)), (".csv", "\ufeff" + held_csv(book, room, code)))
+    texts = ((".json", export_json(book, room, code)), (".csv", "\ufeff" + export_csv(book, room, code)))
     made(folder)
     paths = []
     for ending, text in texts:

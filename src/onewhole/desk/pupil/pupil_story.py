@@ -6,17 +6,17 @@ from datetime import date
 
 from onewhole.desk.classes.bring_back import skills_of
 from onewhole.desk.classes.class_records import Pupil, Store, night_pages, room
-from onewhole.desk.classes.marked_nights import leaves
-from onewhole.desk.classes.night_summary import CAUTION, Leave, PupilLeave, Status
+from onewhole.desk.classes.marked_nights import night_summaries
+from onewhole.desk.classes.night_summary import CAUTION, NightSummary, PupilSummary, Status
 from onewhole.desk.classes.week import monday
-from onewhole.marking.diagnosis.interval import Band, band
+from onewhole.marking.diagnosis.interval import Interval, interval
 from onewhole.marking.diagnosis.notebook import GOOD_FOR_DAYS
 from onewhole.marking.grouping.placement import listed
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.skill import Skill
 from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, skill_weeks_picture
 
-__all__ = ["CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "MOST_WEEKS", "Hint", "Story", "StoryNight", "story"]
+__all__ = ["CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "MOST_WEEKS", "Hint", "PupilStory", "StoryNight", "story"]
 
 #: What stands beside the picture.
 CERTAINTY = (
@@ -72,7 +72,7 @@ class Hint:
 
 
 @dataclass(frozen=True, slots=True)
-class Story:
+class PupilStory:
     """All that is told of one pupil. ``hints`` have the latest first; ``picture`` is SVG, or nothing ("").
 
     ``missing`` counts the nights not reckoned yet: they are not in the story.
@@ -105,12 +105,12 @@ class Story:
         return tuple(hint for hint in self.hints if not hint.good)
 
 
-def story(book: Store, room_number: int, code: str, today: date) -> Story:
+def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
     """Return the story of a pupil up to a day. Raises NotThere."""
     pupil = room(book, room_number).pupil(code)
-    left = leaves(book, room_number)
+    left = night_summaries(book, room_number)
     rows = _skills(book, room_number, code, left.nights)
-    return Story(
+    return PupilStory(
         pupil,
         tuple(_night(leave, leave.pupils.get(code)) for leave in left.nights),
         rows,
@@ -124,12 +124,14 @@ def story(book: Store, room_number: int, code: str, today: date) -> Story:
     )
 
 
-def _night(leave: Leave, mine: PupilLeave | None) -> StoryNight:
+def _night(leave: NightSummary, mine: PupilSummary | None) -> StoryNight:
     right, written, unread = (mine.right, mine.written, mine.unread) if mine else (0, 0, 0)
     return StoryNight(leave.night, leave.day, leave.name, right, written, unread, len(leave.labels))
 
 
-def _skills(book: Store, room_number: int, code: str, nights: tuple[Leave, ...]) -> tuple[SkillRow, ...]:
+def _skills(
+    book: Store, room_number: int, code: str, nights: tuple[NightSummary, ...]
+) -> tuple[SkillRow, ...]:
     """Count right and read answers by skill and week; the skills in their own order."""
     typed = {page.night.number: page.kept.typed for page in night_pages(book, room_number)}
     right: dict[tuple[Skill, date], int] = defaultdict(int)
@@ -141,18 +143,18 @@ def _skills(book: Store, room_number: int, code: str, nights: tuple[Leave, ...])
             key = one, monday(leave.day)
             right[key] += verdict in "rf"
             read[key] += verdict in "rfw"
-    bands: dict[Skill, dict[date, Band]] = defaultdict(dict)
+    bands: dict[Skill, dict[date, Interval]] = defaultdict(dict)
     for (one, week), count in sorted(read.items(), key=lambda item: item[0][1]):
         if count:
-            bands[one][week] = band(right[one, week], count)
+            bands[one][week] = interval(right[one, week], count)
     return tuple(SkillRow(one.value, bands[one]) for one in Skill if one in bands)
 
 
-def _says_something(mine: PupilLeave) -> bool:
+def _says_something(mine: PupilSummary) -> bool:
     return mine.status in {Status.LIKELY, Status.POSSIBLE} and bool(mine.patterns) and not mine.set_aside
 
 
-def _hint(leave: Leave, mine: PupilLeave, today: date) -> Hint:
+def _hint(leave: NightSummary, mine: PupilSummary, today: date) -> Hint:
     """Say which answers fit which patterns; a possible one only may."""
     several = len(mine.evidence) > 1
     fit = ("fit" if several else "fits") if mine.status is Status.LIKELY else "may fit"

@@ -2,7 +2,7 @@
 
 from onewhole.desk.marking.mark import Marked, asked_next, page_name
 from onewhole.desk.tomorrow.practice_pages import UnknownPupilError
-from onewhole.marking.diagnosis.notebook import Kept, Night
+from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
 from onewhole.marking.diagnosis.report import Report
 from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.writers.marks_json import Json
@@ -50,7 +50,7 @@ def as_object(marked: Marked, found: Report) -> Json:
     return report_object(found, marked.tonight.until if marked.tonight else None)
 
 
-def _earlier(marked: Marked, pupil: str) -> tuple[tuple[Night, Kept], ...]:
+def _earlier(marked: Marked, pupil: str) -> tuple[tuple[NotebookNight, KeptFinding], ...]:
     if marked.tonight is None:
         return ()
     return marked.tonight.before(page_name(marked.sheet)).standing(pupil, marked.tonight.on)

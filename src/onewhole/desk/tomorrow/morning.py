@@ -6,18 +6,28 @@ from datetime import date
 from hashlib import sha256
 
 from onewhole.desk.classes.class_records import NightPage, Store
-from onewhole.desk.classes.marked_nights import Reckoned, missing_before, reckoned
+from onewhole.desk.classes.marked_nights import MarkedNight, marked_night, missing_before
 from onewhole.desk.marking.heat import Heat, heat_of
 from onewhole.desk.marking.mark import CAUTION, Marked, shown_place
-from onewhole.desk.tomorrow.overrides import MOVED, Word, group_key
+from onewhole.desk.tomorrow.overrides import MOVED, Overrides, group_key
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talks
 from onewhole.errors import InputError
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import Place
+from onewhole.marking.grouping.placement import GroupKind
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.notations.mathml import mathml
 
-__all__ = ["CAUTION", "Card", "First", "Morning", "Seat", "missing_before", "morning", "stamp", "target"]
+__all__ = [
+    "CAUTION",
+    "Card",
+    "First",
+    "Morning",
+    "Seat",
+    "fingerprint",
+    "missing_before",
+    "morning",
+    "target",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +67,7 @@ class Card:
 class Morning:
     """All that stands on the page for tomorrow; ``until`` is the last day on which findings are good.
 
-    ``stamp`` changes with everything that the printed pages rest on.
+    ``fingerprint`` changes with everything that the printed pages rest on.
     """
 
     page: NightPage
@@ -75,34 +85,34 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
 
     Earlier nights that are not reckoned yet are reckoned first: ask :func:`missing_before` how many.
     """
-    found = reckoned(book, room_number, night_number)
+    found = marked_night(book, room_number, night_number)
     marked = found.marked
     return Morning(
         found.page,
         _first(marked),
-        tuple(_card(group, found.word) for group in marked.groups),
-        talks(found.handed),
-        heat_of(found.handed),
-        sum(group.place is not Place.ABSENT for group in found.said.groups for _ in group.pupils),
+        tuple(_card(group, found.overrides) for group in marked.groups),
+        talks(found.given),
+        heat_of(found.given),
+        sum(group.place is not GroupKind.ABSENT for group in found.said.groups for _ in group.pupils),
         marked.tonight.until if marked.tonight else None,
-        stamp(found),
+        fingerprint(found),
     )
 
 
-def stamp(found: Reckoned) -> str:
+def fingerprint(found: MarkedNight) -> str:
     """Return a short name of all that tomorrow's printed pages rest on."""
-    handed, word = found.handed, found.word
-    said = repr((handed.typed, handed.answers, handed.day, sorted(word.aside), sorted(word.places.items())))
+    given, word = found.given, found.overrides
+    said = repr((given.typed, given.answers, given.day, sorted(word.aside), sorted(word.places.items())))
     digest = sha256(said.encode(errors="replace"))
-    for text in handed.before:
+    for text in given.before:
         digest.update(text.encode())
     return digest.hexdigest()[:16]
 
 
-def target(found: Reckoned, key: str) -> Group:
+def target(found: MarkedNight, key: str) -> Group:
     """Return the group of a key, to which a pupil may be moved. Raises InputError where it is not there."""
     for group in found.marked.groups:
-        if group_key(group) == key and group.place is not Place.ABSENT:
+        if group_key(group) == key and group.place is not GroupKind.ABSENT:
             return group
     raise InputError("There is no such group any more", remedy="Load the page again and choose another.")
 
@@ -120,9 +130,9 @@ def _first(marked: Marked) -> tuple[First, ...]:
     return tuple(made)
 
 
-def _card(group: Group, word: Word) -> Card:
+def _card(group: Group, word: Overrides) -> Card:
     seats = tuple(
         Seat(placed.pupil, placed.because, placed.because.startswith(MOVED), placed.pupil in word.aside)
         for placed in group.placings
     )
-    return Card(group.name, group_key(group), shown_place(group), group.place is not Place.ABSENT, seats)
+    return Card(group.name, group_key(group), shown_place(group), group.place is not GroupKind.ABSENT, seats)

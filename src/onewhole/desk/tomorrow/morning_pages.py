@@ -5,9 +5,9 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import NotThere, Store, night_pages
-from onewhole.desk.classes.marked_nights import reckoned
+from onewhole.desk.classes.marked_nights import marked_night
 from onewhole.desk.page.print_pages import Made, Ready, pressed, put
-from onewhole.desk.tomorrow.morning import stamp
+from onewhole.desk.tomorrow.morning import fingerprint
 from onewhole.desk.tomorrow.plan import Tomorrow, plan_pages
 from onewhole.presses.folders import made as made_folder
 from onewhole.sheets.document import Sheet
@@ -32,10 +32,10 @@ def print_morning(
 ) -> tuple[Made, ...]:
     """Print tomorrow's pages, the teacher's moves in them, into a folder of their own under ``folder``.
 
-    The folder's name is the night's :func:`~onewhole.desk.tomorrow.morning.stamp`. The night is then kept as
+    The folder's name is the night's :func:`~.morning.fingerprint`. The night is then kept as
     regrouped. ``progress`` is told the pages done, of how many. Raises PressError, FileRefused, NotThere.
     """
-    found = reckoned(book, room_number, night_number)
+    found = marked_night(book, room_number, night_number)
     codes = tuple(one.pupil for one in found.marked.findings) if every_pupil else ()
     progress(0, 0)
     pages = plan_pages(found.marked, Tomorrow(codes, _earlier(book, room_number, night_number)))
@@ -45,7 +45,7 @@ def print_morning(
         ready += pressed((page,), when=when)
     made_folder(folder).chmod(0o700)
     _put_away(folder)
-    printed = put(ready, folder / stamp(found))
+    printed = put(ready, folder / fingerprint(found))
     keep_step(book, night_number, Step.REGROUPED, when)
     return printed
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from onewhole.desk.classes.class_records import Store
-from onewhole.desk.classes.marked_nights import Reckoned, reckoned
+from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.tomorrow.morning import target
 from onewhole.errors import InputError
 from onewhole.store.corrections import Corrected, Correction, keep_correction
@@ -27,13 +27,13 @@ def move(book: Store, room_number: int, night_number: int, *, code: str, key: st
 
     Raises InputError for a group that is not there (or is that of the absent), NotThere for a pupil.
     """
-    found = reckoned(book, room_number, night_number)
+    found = marked_night(book, room_number, night_number)
     _known(found, code)
-    undo = found.word.places.get(code, "")
+    undo = found.overrides.places.get(code, "")
     if key:
         target(found, key)
     keep_correction(book, Correction(night_number, code, "", Corrected.PLACE, key, now, BY))
-    after = reckoned(book, room_number, night_number).marked
+    after = marked_night(book, room_number, night_number).marked
     group = next(group.name for group in after.groups if code in group.pupils)
     return Moved(code, group, undo)
 
@@ -42,11 +42,11 @@ def set_aside(
     book: Store, room_number: int, night_number: int, *, code: str, aside: bool, now: datetime
 ) -> None:
     """Set a pupil's finding of a night aside, or take it up again. Raises InputError."""
-    _known(reckoned(book, room_number, night_number), code)
+    _known(marked_night(book, room_number, night_number), code)
     text = ASIDE if aside else ""
     keep_correction(book, Correction(night_number, code, "", Corrected.FINDING, text, now, BY))
 
 
-def _known(found: Reckoned, code: str) -> None:
+def _known(found: MarkedNight, code: str) -> None:
     if code not in {one.pupil for one in found.said.findings}:
         raise InputError("There is no such pupil in this class", remedy="Load the page again.")

@@ -19,14 +19,14 @@ ANSWERS = "answers.csv"
 
 
 @dataclass(frozen=True, slots=True)
-class Night:
+class NightFiles:
     """What a night made: files in order, and the most useful findings in sentences."""
 
     made: tuple[Made, ...]
     findings: tuple[str, ...]
 
 
-def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Night:
+def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> NightFiles:
     """Do one night of a folder that holds ``sheet.txt`` and, once they are back, ``answers.csv``.
 
     Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. Everything
@@ -37,10 +37,10 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     answers = folder / ANSWERS
     files = [*pressed(sheet_pages(sheet), when=when), _audit(sheet)]
     if not answers.exists():
-        return Night(put(files, to), ())
+        return NightFiles(put(files, to), ())
     marked = mark_sheet(sheet, read_text(answers), file=str(answers), meets=meets)
     files += [_marks(marked), *pressed(plan_pages(marked), when=when)]
-    return Night(put(files, to), most_useful(marked))
+    return NightFiles(put(files, to), most_useful(marked))
 
 
 def _audit(sheet: WorkedSheet) -> Ready:

@@ -13,7 +13,7 @@ from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.store.corrections import Corrected, Correction
 
-__all__ = ["MOVED", "Word", "group_key", "place_of", "with_word", "word_of"]
+__all__ = ["MOVED", "Overrides", "group_key", "overrides_of", "place_of", "with_overrides"]
 
 #: Between the name of a group and the key of its conversation, where the teacher's choice is kept.
 BETWEEN = ": "
@@ -22,7 +22,7 @@ MOVED = "moved here by the teacher"
 
 
 @dataclass(frozen=True, slots=True)
-class Word:
+class Overrides:
     """What the teacher said of one night, the last word on each thing.
 
     ``aside`` are the pupils whose finding is set aside; ``places`` are the keys (:func:`group_key`) of the
@@ -33,11 +33,11 @@ class Word:
     places: Mapping[str, str]
 
 
-def word_of(corrections: Sequence[Correction]) -> Word:
+def overrides_of(corrections: Sequence[Correction]) -> Overrides:
     """Return the last word on each thing; an empty text takes an earlier word back."""
     last = {(one.of, one.code): one for one in corrections if not one.problem}
     said = [one for one in last.values() if one.text]
-    return Word(
+    return Overrides(
         frozenset(one.code for one in said if one.of is Corrected.FINDING),
         MappingProxyType({one.code: one.text for one in said if one.of is Corrected.PLACE}),
     )
@@ -55,7 +55,7 @@ def place_of(key: str, groups: Sequence[Group]) -> int | None:
     return next(iter((*same, *(at for at, group in enumerate(groups) if group.key == talk))), None)
 
 
-def with_word(marked: Marked, word: Word) -> Marked:
+def with_overrides(marked: Marked, word: Overrides) -> Marked:
     """Return a night with the teacher's word: what is set aside says nothing, who is moved is moved."""
     known = {pupil.pupil for pupil in marked.marks.pupils}
     if word.aside & known:

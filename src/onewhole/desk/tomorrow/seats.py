@@ -6,7 +6,7 @@ from onewhole.errors import Fault
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.diagnosis.notebook import Sat
 from onewhole.marking.grouping.group import Group, groups
-from onewhole.marking.grouping.group_program import MEETS, SIZES, Sizes, placed, seating
+from onewhole.marking.grouping.group_program import MEETS, SIZES, Sizes, group_program, placed
 from onewhole.marking.reading.mark import PupilMarks
 from onewhole.presses.solver import solve
 
@@ -24,7 +24,7 @@ def seats(
     ``before`` says where pupils sat on the last night. Raises InputError when ``meets`` is below 1.
     """
     keys = {pupil: sat.key for pupil, sat in (before or {}).items()}
-    plan = seating(pupils, findings, meets=meets, sizes=sizes, before=keys)
+    plan = group_program(pupils, findings, meets=meets, sizes=sizes, before=keys)
     solved = solve(plan.program)
     if solved is None or solved.stopped:
         msg = "a class cannot be seated"

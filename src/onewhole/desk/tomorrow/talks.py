@@ -4,10 +4,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
-from onewhole.desk.classes.marked_nights import Handed, marked_of
+from onewhole.desk.classes.marked_nights import NightInput, marked_of
 from onewhole.desk.pupil.report import reports
 from onewhole.marking.diagnosis.evidence import Speaks
-from onewhole.marking.diagnosis.report import Report, Row
+from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import Verdict
 from onewhole.notations.mathml import mathml
@@ -19,7 +19,7 @@ HELD = 8
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class TalkLine:
     """One answer as evidence: formulas are MathML, ``wrote`` is text where it cannot be read as one."""
 
     label: str
@@ -44,16 +44,16 @@ class Talk:
     finds: bool
     found: tuple[str, ...]
     beside: tuple[str, ...]
-    lines: tuple[Line, ...]
+    lines: tuple[TalkLine, ...]
     others: str
     questions: tuple[str, ...]
     ask: tuple[str, ...]
 
 
 @lru_cache(maxsize=HELD)
-def talks(handed: Handed) -> Mapping[str, Talk]:
+def talks(given: NightInput) -> Mapping[str, Talk]:
     """Return by code what each pupil's answers of a night may show; the same once more costs nothing."""
-    marked = marked_of(handed)
+    marked = marked_of(given)
     told = reports(marked, tuple(one.pupil for one in marked.findings))
     return {one.pupil: talk(one) for one in told}
 
@@ -78,7 +78,7 @@ def talk(report: Report) -> Talk:
     )
 
 
-def _tells(row: Row, report: Report) -> bool:
+def _tells(row: ReportRow, report: Report) -> bool:
     """Say whether an answer says something: it is wrong, or speaks for or against what was found."""
     if not report.answered:
         return False
@@ -86,9 +86,9 @@ def _tells(row: Row, report: Report) -> bool:
     return speaks or row.mark.verdict in {Verdict.WRONG, Verdict.UNREADABLE}
 
 
-def _line(row: Row, report: Report) -> Line:
+def _line(row: ReportRow, report: Report) -> TalkLine:
     wrote, is_formula = shown_written(row.mark.written)
-    return Line(
+    return TalkLine(
         row.mark.label,
         mathml(row.problem.statement),
         wrote,

@@ -8,7 +8,7 @@ from functools import lru_cache
 from types import MappingProxyType
 
 from onewhole.desk.walkthrough.film import BROWSER, told, unfilmed
-from onewhole.desk.walkthrough.film_options import Choice, Offered, offered
+from onewhole.desk.walkthrough.film_options import FilmChoice, FilmOptions, film_options
 from onewhole.desk.walkthrough.film_plan import FilmPlan, plan_read, plan_text
 from onewhole.desk.walkthrough.lesson import refused
 from onewhole.desk.walkthrough.soundtrack_choice import named_parts
@@ -94,7 +94,7 @@ def board_policy() -> str:
     return f"{policy()}; frame-ancestors 'self'"
 
 
-def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[Offered, ...]:
+def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[FilmOptions, ...]:
     """Return what there is to choose for each problem, in the order of the page.
 
     >>> from onewhole.sheets.reading import read_sheet
@@ -102,7 +102,7 @@ def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[Offered, ...]:
     >>> one.strategy, one.picture
     ('regroup_first', 'tens and ones')
     """
-    return _offered(sheet, tuple(plan.choices.get(problem.label, Choice()) for problem in sheet.problems))
+    return _offered(sheet, tuple(plan.choices.get(problem.label, FilmChoice()) for problem in sheet.problems))
 
 
 @lru_cache(maxsize=32)
@@ -122,9 +122,9 @@ def _html(sheet: Sheet, plan: str) -> str:
 
 
 @lru_cache(maxsize=64)
-def _offered(sheet: Sheet, choices: tuple[Choice, ...]) -> tuple[Offered, ...]:
+def _offered(sheet: Sheet, choices: tuple[FilmChoice, ...]) -> tuple[FilmOptions, ...]:
     problems = WorkedSheet(sheet).problems
-    return tuple(offered(one, choice) for one, choice in zip(problems, choices, strict=True))
+    return tuple(film_options(one, choice) for one, choice in zip(problems, choices, strict=True))
 
 
 def _part(chapter: TimedChapter) -> BoardPart:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from pathlib import Path
 
 from onewhole.desk.page.print_pages import Made, Ready, put
-from onewhole.desk.walkthrough.film_options import Choice
+from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.lesson import lesson, refused
 from onewhole.desk.walkthrough.soundtrack_choice import (
     SILENT,
@@ -47,7 +47,7 @@ PARTS = ".film-parts"
 
 
 @dataclass(frozen=True, slots=True)
-class Wishes:
+class FilmWishes:
     """How a sheet is to be filmed.
 
     ``voice`` is "silent", "synthetic", or the path of the teacher's own recording: a folder with one file a
@@ -62,12 +62,12 @@ class Wishes:
     kind: Kind | None = None
     tried: tuple[str, ...] = ()
     mistake: bool = False
-    choices: Mapping[str, Choice] = field(default_factory=dict)
+    choices: Mapping[str, FilmChoice] = field(default_factory=dict)
     recorded: Mapping[str, Recorded] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
-class Shown:
+class FilmFiles:
     """What a filming made, how long the film is, how its words read, and what was not as wished."""
 
     made: tuple[Made, ...]
@@ -88,9 +88,9 @@ def film_sheet(
     to: Path,
     *,
     when: datetime,
-    wishes: Wishes | None = None,
+    wishes: FilmWishes | None = None,
     progress: Callable[[int, int], None] = lambda _done, _of: None,
-) -> Shown:
+) -> FilmFiles:
     """Film a sheet into a folder, which is made if it is not there.
 
     Everything else is made before the film is, and until the film is whole only its parts are written, in a
@@ -98,7 +98,7 @@ def film_sheet(
     are done of how many. Raises InputError for wishes and recordings that cannot be used, PressError and
     FileRefused.
     """
-    wishes = wishes or Wishes()
+    wishes = wishes or FilmWishes()
     worked = WorkedSheet(sheet)
     script, timeline = told(worked, wishes)
     if wishes.recorded:
@@ -130,7 +130,7 @@ def film_sheet(
         cache=made(to / PARTS),
         progress=progress,
     )
-    return Shown(
+    return FilmFiles(
         (*put(ready, to), Made("walkthrough", path)),
         filmed,
         timeline.length,
@@ -140,7 +140,7 @@ def film_sheet(
     )
 
 
-def told(worked: WorkedSheet, wishes: Wishes) -> tuple[Script, Timeline]:
+def told(worked: WorkedSheet, wishes: FilmWishes) -> tuple[Script, Timeline]:
     """Return a sheet's script and its film in time, before a voice is in it.
 
     A problem with a line that no board holds is left out (see :func:`unfilmed`); the others are told as if
@@ -174,7 +174,7 @@ def _reads(level: ReadingLevel) -> str:
     return f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
 
 
-def _notes(worked: WorkedSheet, timeline: Timeline, wishes: Wishes) -> tuple[str, ...]:
+def _notes(worked: WorkedSheet, timeline: Timeline, wishes: FilmWishes) -> tuple[str, ...]:
     notes = [*unfilmed(worked.sheet, timeline), *refused(worked, wishes.kind, wishes.choices)]
     if wishes.recorded:
         notes += unrecorded(timeline, wishes.recorded)

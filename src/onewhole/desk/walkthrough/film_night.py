@@ -12,9 +12,9 @@ from pathlib import Path
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.page.print_pages import Ready, put
 from onewhole.desk.walkthrough.board import board
-from onewhole.desk.walkthrough.film import Shown, film_sheet
+from onewhole.desk.walkthrough.film import FilmFiles, film_sheet
 from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
-from onewhole.desk.walkthrough.recordings import recorded_stamp, usable
+from onewhole.desk.walkthrough.recordings import recorded_fingerprint, usable
 from onewhole.store.opening import Store
 from onewhole.store.steps import Step, keep_step, steps_of
 
@@ -46,14 +46,14 @@ def film_night(
     *,
     when: datetime,
     progress: Callable[[int, int], None] = lambda _done, _of: None,
-) -> Shown:
+) -> FilmFiles:
     """Film a night into a folder as :func:`~.film.film_sheet` does, and keep that it was shown.
 
     Recordings that fit the board are heard, each in step with the teacher's key; parts without one are
     silent, and the notes say so. Raises InputError, PressError, FileRefused and StoreRefused.
     """
     night = page.night.number
-    plan, stamp = plan_of(book, night), _stamp(book, page)
+    plan, stamp = plan_of(book, night), _fingerprint(book, page)
     recorded, notes = usable(book, night, board(page.sheet, plan))
     shown = film_sheet(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
     shown = replace(shown, notes=(*notes, *shown.notes))
@@ -81,7 +81,7 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
             tuple(_chapter(*found) for found in _CHAPTER.findall(chapters)),
             tuple(about["notes"]),
             about["reads"],
-            about["stamp"] != _stamp(book, page),
+            about["stamp"] != _fingerprint(book, page),
             about["made"],
         )
     except (OSError, ValueError, KeyError, TypeError):
@@ -103,8 +103,8 @@ def _chapter(hours: str, minutes: str, seconds: str, thousandths: str, name: str
     return at, unescape(name)
 
 
-def _stamp(book: Store, page: NightPage) -> str:
+def _fingerprint(book: Store, page: NightPage) -> str:
     """Return what a film is made from, as a short text that changes when it does."""
     night = page.night.number
-    made_from = (page.kept.typed, plan_text(plan_of(book, night)), recorded_stamp(book, night))
+    made_from = (page.kept.typed, plan_text(plan_of(book, night)), recorded_fingerprint(book, night))
     return hashlib.sha256(repr(made_from).encode()).hexdigest()

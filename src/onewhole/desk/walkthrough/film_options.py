@@ -24,13 +24,13 @@ NO_PICTURE = "none"
 
 
 @dataclass(frozen=True, slots=True)
-class Choice:
+class FilmChoice:
     """A teacher's choices for one problem; what is empty is left to the page and to what suits.
 
     ``strategy`` is a key or a name of a strategy, ``picture`` a teacher's name of a picture or "none",
     ``length`` is "in full" or "short". Raises InputError with what there is to choose.
 
-    >>> Choice("Regroup one whole first", "number line", "short").strategy
+    >>> FilmChoice("Regroup one whole first", "number line", "short").strategy
     'regroup_first'
     """
 
@@ -55,7 +55,7 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True)
-class Offered:
+class FilmOptions:
     """What there is to choose for one problem, each as what is chosen and the words for it.
 
     ``strategy`` and ``picture`` are what is taken where nothing is chosen. Empty where there is no choice.
@@ -80,17 +80,17 @@ def kind_named(name: str) -> Kind:
         raise InputError(msg, remedy=f"Choose one of: {names}.") from None
 
 
-def choices_json(choices: Mapping[str, Choice]) -> str:
+def choices_json(choices: Mapping[str, FilmChoice]) -> str:
     """Write choices as JSON: by label, only what was chosen.
 
-    >>> choices_json({"1": Choice(length="short"), "2": Choice()})
+    >>> choices_json({"1": FilmChoice(length="short"), "2": FilmChoice()})
     '{"1": {"length": "short"}}'
     """
     chosen = {label: {k: v for k, v in asdict(one).items() if v} for label, one in choices.items()}
     return json.dumps({label: one for label, one in chosen.items() if one}, ensure_ascii=False)
 
 
-def choices_of(typed: str | None) -> dict[str, Choice]:
+def choices_of(typed: str | None) -> dict[str, FilmChoice]:
     """Read choices that were kept as JSON; none where there is no text. Raises InputError.
 
     >>> choices_of('{"1": {"length": "short"}}')["1"].told.value
@@ -98,7 +98,7 @@ def choices_of(typed: str | None) -> dict[str, Choice]:
     """
     try:
         read: dict[str, Any] = json.loads(typed or "{}")
-        return {str(label): Choice(**{k: str(v) for k, v in one.items()}) for label, one in read.items()}
+        return {str(label): FilmChoice(**{k: str(v) for k, v in one.items()}) for label, one in read.items()}
     except (ValueError, TypeError, AttributeError) as error:
         if isinstance(error, InputError):
             raise
@@ -106,7 +106,7 @@ def choices_of(typed: str | None) -> dict[str, Choice]:
         raise InputError(msg, remedy="Choose again.") from error
 
 
-def by_choice(entry: WorkedProblem, choice: Choice) -> Working | None:
+def by_choice(entry: WorkedProblem, choice: FilmChoice) -> Working | None:
     """Return a problem worked by the strategy that was chosen, or where it does not suit by the class's."""
     if not choice.strategy or entry.working is None:
         return entry.working
@@ -121,14 +121,14 @@ def drawn(working: Working, kind: Kind | None = None) -> Picture | None:
         return picture(working)
 
 
-def shown(working: Working, choice: Choice, kind: Kind | None) -> Picture | None:
+def shown(working: Working, choice: FilmChoice, kind: Kind | None) -> Picture | None:
     """Return the picture that was chosen for a problem, for all problems, or that suits."""
     if choice.picture == NO_PICTURE:
         return None
     return drawn(working, Kind(choice.picture) if choice.picture else kind)
 
 
-def refusals(entry: WorkedProblem, choice: Choice) -> tuple[str, ...]:
+def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
     """Return in sentences what was chosen for a problem and does not suit it, and what is taken."""
     working = by_choice(entry, choice)
     if working is None or entry.working is None:
@@ -147,16 +147,16 @@ def refusals(entry: WorkedProblem, choice: Choice) -> tuple[str, ...]:
     return tuple(notes)
 
 
-def offered(entry: WorkedProblem, choice: Choice) -> Offered:
+def film_options(entry: WorkedProblem, choice: FilmChoice) -> FilmOptions:
     """Return what there is to choose for a problem; pictures are those of the strategy that is chosen."""
     label, title = entry.problem.label, entry.problem.typed
     working = by_choice(entry, choice)
     if working is None or entry.working is None:
-        return Offered(label, title)
+        return FilmOptions(label, title)
     ways = [one for one in STRATEGIES if _by(entry.problem.statement, one.key)]
     kinds = [kind for kind in Kind if refusal(working, kind) is None]
     suits = picture(working)
-    return Offered(
+    return FilmOptions(
         label,
         title,
         tuple((one.key, one.name) for one in ways) if len(ways) > 1 else (),
@@ -176,7 +176,7 @@ def _by(statement: Statement, strategy: str) -> Working | None:
         return None
 
 
-def _why(entry: WorkedProblem, choice: Choice) -> str:
+def _why(entry: WorkedProblem, choice: FilmChoice) -> str:
     """Say why a strategy does not suit, after a colon; a full stop where nothing is known."""
     try:
         work(entry.problem.statement, strategy_named(choice.strategy))

@@ -5,8 +5,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from onewhole.desk.walkthrough.film import Wishes
-from onewhole.desk.walkthrough.film_options import Choice, choices_json, choices_of
+from onewhole.desk.walkthrough.film import FilmWishes
+from onewhole.desk.walkthrough.film_options import FilmChoice, choices_json, choices_of
 from onewhole.desk.walkthrough.soundtrack_choice import Recorded
 from onewhole.errors import InputError
 from onewhole.store.opening import Store
@@ -23,7 +23,7 @@ class FilmPlan:
     Raises InputError for minutes that are none.
     """
 
-    choices: Mapping[str, Choice] = field(default_factory=dict)
+    choices: Mapping[str, FilmChoice] = field(default_factory=dict)
     tried: tuple[str, ...] = ()
     minutes: int | None = None
     mistake: bool = False
@@ -34,9 +34,9 @@ class FilmPlan:
             msg = f"a film takes from 1 to {MOST_MINUTES} minutes"
             raise InputError(msg, remedy="Give another number, or leave it empty.")
 
-    def wishes(self, recorded: Mapping[str, Recorded] | None = None) -> Wishes:
+    def wishes(self, recorded: Mapping[str, Recorded] | None = None) -> FilmWishes:
         """Return the plan as wishes for a film, with what was recorded."""
-        return Wishes(
+        return FilmWishes(
             minutes=self.minutes,
             tried=self.tried,
             mistake=self.mistake,
@@ -59,7 +59,7 @@ def plan_of(book: Store, night: int) -> FilmPlan:
 def plan_text(plan: FilmPlan) -> str:
     """Write a plan as JSON; the same plan is the same text.
 
-    >>> plan_text(FilmPlan({"1": Choice(length="short")}, minutes=5))
+    >>> plan_text(FilmPlan({"1": FilmChoice(length="short")}, minutes=5))
     '{"choices": {"1": {"length": "short"}}, "tried": [], "minutes": 5, "mistake": false}'
     """
     kept = {

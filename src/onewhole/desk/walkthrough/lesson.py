@@ -3,7 +3,7 @@
 from collections.abc import Collection, Mapping
 from types import MappingProxyType
 
-from onewhole.desk.walkthrough.film_options import Choice, by_choice, refusals, shown
+from onewhole.desk.walkthrough.film_options import FilmChoice, by_choice, refusals, shown
 from onewhole.errors import InputError
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.reasons.pictures import unpictured
@@ -17,7 +17,7 @@ from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.writers.frame import UNTITLED
 
 #: Where nothing is chosen.
-_NOTHING: Mapping[str, Choice] = MappingProxyType({})
+_NOTHING: Mapping[str, FilmChoice] = MappingProxyType({})
 
 
 def lesson(
@@ -26,7 +26,7 @@ def lesson(
     kind: Kind | None = None,
     tried: Collection[str] = (),
     mistake: bool = False,
-    choices: Mapping[str, Choice] = _NOTHING,
+    choices: Mapping[str, FilmChoice] = _NOTHING,
 ) -> Lesson:
     """Return a sheet as it is worked aloud.
 
@@ -47,7 +47,7 @@ def lesson(
         _item(
             entry,
             kind,
-            choices.get(entry.problem.label, Choice()),
+            choices.get(entry.problem.label, FilmChoice()),
             tried=entry.problem.label in tried,
             mistake=_likely(entry) if mistake and entry is shown else None,
         )
@@ -58,7 +58,7 @@ def lesson(
 
 
 def _item(
-    entry: WorkedProblem, kind: Kind | None, choice: Choice, *, tried: bool, mistake: Slip | None
+    entry: WorkedProblem, kind: Kind | None, choice: FilmChoice, *, tried: bool, mistake: Slip | None
 ) -> Item:
     problem, working = entry.problem, by_choice(entry, choice)
     return Item(
@@ -75,12 +75,12 @@ def _item(
 
 
 def refused(
-    worked: WorkedSheet, kind: Kind | None = None, choices: Mapping[str, Choice] = _NOTHING
+    worked: WorkedSheet, kind: Kind | None = None, choices: Mapping[str, FilmChoice] = _NOTHING
 ) -> tuple[str, ...]:
     """Return what was wanted for a problem and does not suit it: why, and what to choose or what is taken."""
     notes: list[str] = []
     for entry in worked.problems:
-        choice = choices.get(entry.problem.label, Choice())
+        choice = choices.get(entry.problem.label, FilmChoice())
         working = by_choice(entry, choice)
         notes += refusals(entry, choice)
         if working is None or kind is None or choice.picture:

@@ -93,7 +93,7 @@ def forget(book: Store, night: int, label: str) -> None:
     forget_recording(book, night, label)
 
 
-def recorded_stamp(book: Store, night: int) -> str:
+def recorded_fingerprint(book: Store, night: int) -> str:
     """Return a text that changes when a part of a night is recorded, recorded anew or taken away."""
     marks = _marks(book, night)
     sizes = recorded_labels(book, night)

@@ -155,11 +155,11 @@ def _chosen(
     """Choose for one pupil; ``places`` are those in the rows and in the page's hypotheses."""
     shares, ways = weighed.weights[at], weighed.page.hypotheses
     steady = [each for each in places if ways[each[1]].steady]
-    footings = [each for each in places if each not in steady]
-    odds = [sum(shares[place] for _, place in footings), *(shares[place] for _, place in steady)]
+    reliabilities = [each for each in places if each not in steady]
+    odds = [sum(shares[place] for _, place in reliabilities), *(shares[place] for _, place in steady)]
     told = []
     for candidate, rows in offered:
-        mixed = _mixed([rows[row] for row, _ in footings], [shares[place] for _, place in footings])
+        mixed = _mixed([rows[row] for row, _ in reliabilities], [shares[place] for _, place in reliabilities])
         told.append((expected(odds, [mixed, *(rows[row] for row, _ in steady)]), candidate))
     told.sort(key=lambda one: (-one[0], text(one[1].statement)))
     first = next((one for one in told if one[0] >= LEAST_TOLD), None)

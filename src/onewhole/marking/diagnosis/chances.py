@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, Sort, reply
+from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, ReplyKind, reply
 from onewhole.marking.reading.expected import Expected, is_fact_slip
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
@@ -113,7 +113,7 @@ def as_line(patterns: Iterable[str]) -> Reply:
     >>> as_line(["A02"]).sort.value
     'line'
     """
-    return Reply(Sort.LINE, frozenset(patterns))
+    return Reply(ReplyKind.LINE, frozenset(patterns))
 
 
 def chances(asked: Expected) -> Chances:
@@ -147,7 +147,7 @@ def _forms(slips: Sequence[Slip]) -> Mapping[object, tuple[Reply, ...]]:
     for slip in slips:
         for outcome in slip.outcomes:
             if (worth := amount(outcome)) is not None:
-                found.setdefault(worth, {})[Reply(Sort.WRITTEN, alike(outcome))] = None
+                found.setdefault(worth, {})[Reply(ReplyKind.WRITTEN, alike(outcome))] = None
     return {worth: tuple(ways) for worth, ways in found.items()}
 
 
@@ -160,7 +160,7 @@ def _meant(asked: Expected, slip: Slip, forms: Mapping[object, tuple[Reply, ...]
         _share(
             found,
             IN_ANOTHER_FORM,
-            [Reply(Sort.AMOUNT, worth), *(way for way in forms[worth] if way != first)],
+            [Reply(ReplyKind.AMOUNT, worth), *(way for way in forms[worth] if way != first)],
         )
     _share(found, OTHERWISE_WRITTEN, others)
     found[first] += MILLION - found.total()

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
-from onewhole.marking.diagnosis.likeliest_sets import best_sets, holding
+from onewhole.marking.diagnosis.likeliest_sets import holding, likeliest_sets
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt, counted, from_class
 from onewhole.marking.diagnosis.tables import Replies, Tables, all_likelihoods, replies, tables, typed_lines
 from onewhole.marking.diagnosis.weighing import weights
@@ -34,7 +34,7 @@ class Diagnosis:
     ``odds`` are all sets of patterns with a share of at least 1 in 200, the likeliest first; the set
     without patterns stands for "no steady pattern" and is always there. They add up to at most 1, exactly.
     ``alike`` are the best sets, which these answers cannot tell apart
-    (:func:`~.likeliest_sets.best_sets`); ``together`` is the share of all sets that hold one of them.
+    (:func:`~.likeliest_sets.likeliest_sets`); ``together`` is the share of all sets that hold one of them.
     ``confident`` says whether that reaches the odds from which answers are said to fit. ``evidence`` lays
     the best sets beside the answers, one a problem. Of a pupil of whom no answer was read nothing is said.
     """
@@ -124,7 +124,7 @@ def _diagnosis(
 ) -> Diagnosis:
     pupil, (given, shares) = marks.pupils[at], weighed
     answered = any(one is not None for one in given)
-    alike = best_sets(page, given, shares, confident) if answered else ()
+    alike = likeliest_sets(page, given, shares, confident) if answered else ()
     together = Fraction(holding(page.hypotheses, alike, shares), sum(shares))
     return Diagnosis(
         pupil.pupil,

@@ -6,7 +6,7 @@ from enum import StrEnum
 
 from onewhole.marking.diagnosis.chances import Chances
 from onewhole.marking.diagnosis.hypothesis import Hypothesis
-from onewhole.marking.diagnosis.reply import RIGHT, Reply, Sort
+from onewhole.marking.diagnosis.reply import RIGHT, Reply, ReplyKind
 from onewhole.marking.diagnosis.tables import Replies, Tables
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.misconceptions.attempt import Outcome
@@ -59,7 +59,7 @@ def evidence(
             and mark.verdict in {Verdict.RIGHT, Verdict.FORM}
             and _lucky(sets, asked.problem.statement)
         )
-        exact = speaks is Speaks.FOR and here is not None and here.sort in {Sort.WRITTEN, Sort.LINE}
+        exact = speaks is Speaks.FOR and here is not None and here.sort in {ReplyKind.WRITTEN, ReplyKind.LINE}
         outcomes = tuple(dict.fromkeys(would.values()))
         found.append(Beside(mark.label, mark.verdict, mark.written.text, outcomes, speaks, exact, lucky))
     return tuple(found)

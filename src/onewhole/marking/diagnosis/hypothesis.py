@@ -12,7 +12,7 @@ from onewhole.problems.needs import Needs, Operation
 MOST = 2
 
 
-class Footing(StrEnum):
+class Reliability(StrEnum):
     """How a pupil without a steady pattern stands; wrong answers are slips or ideas used once and dropped."""
 
     SOUND = "sound"
@@ -22,23 +22,23 @@ class Footing(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Hypothesis:
-    """A footing alone, or one or two steady patterns on a sound footing.
+    """A reliability alone, or one or two steady patterns on a sound reliability.
 
     On a problem that shows both of two patterns the first one acts: the one for a narrower kind of problem.
     ``taking`` says that something is taken away where the patterns show: there more pupils have one.
 
-    >>> Hypothesis(Footing.SOUND, ("A20", "A01")).acting({"A01", "A20"})
+    >>> Hypothesis(Reliability.SOUND, ("A20", "A01")).acting({"A01", "A20"})
     'A20'
     """
 
-    footing: Footing
+    reliability: Reliability
     patterns: tuple[str, ...] = ()
     taking: bool = True
 
     def __post_init__(self) -> None:
-        """Refuse more than two patterns, and patterns on any but a sound footing."""
-        if len(self.patterns) > MOST or (self.patterns and self.footing is not Footing.SOUND):
-            msg = "a hypothesis is a footing, or one or two patterns on a sound one"
+        """Refuse more than two patterns, and patterns on any but a sound reliability."""
+        if len(self.patterns) > MOST or (self.patterns and self.reliability is not Reliability.SOUND):
+            msg = "a hypothesis is a reliability, or one or two patterns on a sound one"
             raise ValueError(msg)
 
     @property
@@ -56,7 +56,7 @@ class Hypothesis:
         return next((key for key in self.patterns if key in shows), None)
 
 
-NO_PATTERN = tuple(Hypothesis(footing) for footing in Footing)
+NO_PATTERN = tuple(Hypothesis(reliability) for reliability in Reliability)
 
 
 def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
@@ -77,8 +77,10 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     """
     kinds = _kinds(asked)
     taking = {key: any(Operation.SUBTRACT in kind.operations for kind in kinds[key]) for key in kinds}
-    singles = [Hypothesis(Footing.SOUND, (key,), taking[key]) for key in kinds]
-    pairs = [Hypothesis(Footing.SOUND, pair, taking[pair[0]] or taking[pair[1]]) for pair in _pairs(kinds)]
+    singles = [Hypothesis(Reliability.SOUND, (key,), taking[key]) for key in kinds]
+    pairs = [
+        Hypothesis(Reliability.SOUND, pair, taking[pair[0]] or taking[pair[1]]) for pair in _pairs(kinds)
+    ]
     return (*NO_PATTERN, *singles, *pairs)
 
 

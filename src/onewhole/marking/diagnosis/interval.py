@@ -10,7 +10,7 @@ _THOUSANDTH = 1000
 
 
 @dataclass(frozen=True, slots=True)
-class Band:
+class Interval:
     """So many right of so many, and the shares between which a pupil's own share may well lie.
 
     ``low`` and ``high`` are thousandths, the band rounded outwards. Raises ValueError for no answers and for
@@ -34,7 +34,7 @@ class Band:
         return Fraction(self.right, self.of)
 
 
-def band(right: int, of: int) -> Band:
+def interval(right: int, of: int) -> Interval:
     """Return the 95 % score interval of a share.
 
     With r right of n, z = 1.96: (r + z²/2 ± z √(r(n-r)/n + z²/4)) / (n + z²). Source: Wilson (1927), Probable
@@ -42,16 +42,16 @@ def band(right: int, of: int) -> Band:
     Association 22, 209-212 (from memory). It takes answers to be drawn one by one; those of one evening hang
     together, so the true band is rather wider.
 
-    >>> few, many = band(2, 2), band(20, 20)
+    >>> few, many = interval(2, 2), interval(20, 20)
     >>> few.low < Fraction(35, 100) < Fraction(8, 10) < many.low, many.high == 1
     (True, True)
     """
-    counts = Band(right, of, Fraction(0), Fraction(1))
+    counts = Interval(right, of, Fraction(0), Fraction(1))
     inside = _SQUARE * (Fraction(right * (of - right), of) + _SQUARE / 4)
     half = Fraction(isqrt(int(inside * _THOUSANDTH**4)) + 1, _THOUSANDTH**2)
     middle, below = right + _SQUARE / 2, of + _SQUARE
     low, high = (middle - half) / below, (middle + half) / below
-    return Band(
+    return Interval(
         counts.right,
         counts.of,
         max(Fraction(0), Fraction(int(low * _THOUSANDTH // 1), _THOUSANDTH)),

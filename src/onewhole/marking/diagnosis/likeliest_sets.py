@@ -18,8 +18,8 @@ TOLD_APART = 10
 def holding(hypotheses: Sequence[Hypothesis], sets: Iterable[Hypothesis], weights: Sequence[int]) -> int:
     """Return the weight of all hypotheses that hold one of these sets whole.
 
-    >>> from onewhole.marking.diagnosis.hypothesis import Footing
-    >>> one, two = (Hypothesis(Footing.SOUND, ids) for ids in (("A01",), ("A10", "A01")))
+    >>> from onewhole.marking.diagnosis.hypothesis import Reliability
+    >>> one, two = (Hypothesis(Reliability.SOUND, ids) for ids in (("A01",), ("A10", "A01")))
     >>> holding((one, two), (one,), (5, 2)), holding((one, two), (two,), (5, 2))
     (7, 2)
     """
@@ -33,7 +33,7 @@ def holding(hypotheses: Sequence[Hypothesis], sets: Iterable[Hypothesis], weight
     )
 
 
-def best_sets(
+def likeliest_sets(
     page: Tables, given: Replies, weights: Sequence[int], confident: Fraction
 ) -> tuple[Hypothesis, ...]:
     """Return the best sets of patterns that the answers cannot tell apart; none where all are unlikely.

@@ -22,7 +22,7 @@ class Sat:
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class KeptFinding:
     """A finding of an earlier night: whose, and which patterns the answers fit."""
 
     pupil: str
@@ -30,7 +30,7 @@ class Kept:
 
 
 @dataclass(frozen=True, slots=True)
-class Night:
+class NotebookNight:
     """One night: its day and page, what it showed of the class, who sat where, and what was likely.
 
     ``counts`` are thousandths of a pupil by hypothesis (:func:`onewhole.marking.diagnosis.prior.counted`).
@@ -40,7 +40,7 @@ class Night:
     page: str
     counts: Mapping[str, int]
     seats: Mapping[str, Sat]
-    findings: tuple[Kept, ...]
+    findings: tuple[KeptFinding, ...]
 
     @property
     def until(self) -> date:
@@ -52,7 +52,7 @@ class Night:
 class Notebook:
     """The nights of a class, the earliest first; a page has one night a day."""
 
-    nights: tuple[Night, ...] = ()
+    nights: tuple[NotebookNight, ...] = ()
 
     def before(self, on: date, page: str) -> "Notebook":
         """Return the nights before this one; the same page on the same day is this one again."""
@@ -74,7 +74,7 @@ class Notebook:
             found |= night.seats
         return found
 
-    def standing(self, pupil: str, on: date) -> tuple[tuple[Night, Kept], ...]:
+    def standing(self, pupil: str, on: date) -> tuple[tuple[NotebookNight, KeptFinding], ...]:
         """Return the earlier findings about a pupil that have not run out, the latest first."""
         return tuple(
             (night, kept)
@@ -84,11 +84,11 @@ class Notebook:
             if kept.pupil == pupil
         )
 
-    def and_night(self, night: Night) -> "Notebook":
+    def and_night(self, night: NotebookNight) -> "Notebook":
         """Write a night in: it stands in for the same page of the same day, and nights long gone are dropped.
 
-        >>> book = Notebook().and_night(Night(date(2026, 11, 24), "Kites", {}, {}, ()))
-        >>> len(book.and_night(Night(date(2026, 11, 24), "Kites", {"A01": 5}, {}, ())).nights)
+        >>> book = Notebook().and_night(NotebookNight(date(2026, 11, 24), "Kites", {}, {}, ()))
+        >>> len(book.and_night(NotebookNight(date(2026, 11, 24), "Kites", {"A01": 5}, {}, ())).nights)
         1
         """
         others = (one for one in self.nights if (one.on, one.page) != (night.on, night.page))

@@ -5,7 +5,7 @@ from datetime import date
 
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.finding import CAUTION
-from onewhole.marking.diagnosis.notebook import Kept, Night, Notebook, Sat
+from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat
 
 #: More thousandths of a pupil than any class has.
 MOST = 10_000_000
@@ -91,14 +91,14 @@ class _Reader:
             raise self.refuse(f"“{name}” is no text", where)
         return value
 
-    def night(self, found: object, where: str) -> Night:
+    def night(self, found: object, where: str) -> NotebookNight:
         groups, findings = self.list(found, "groups", where), self.list(found, "findings", where)
         seats = {
             self.word(one, "pupil", where): Sat(self.word(one, "group", where), self.word(one, "talk", where))
             for one in groups
         }
-        kept = (Kept(self.word(one, "pupil", where), self._patterns(one, where)) for one in findings)
-        return Night(
+        kept = (KeptFinding(self.word(one, "pupil", where), self._patterns(one, where)) for one in findings)
+        return NotebookNight(
             self._date(found, where),
             self.word(found, "page", where),
             self._counts(found, where),

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from fractions import Fraction
 
-from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.weighing import weights
 from onewhole.problems.traps import is_at_heart
 
@@ -15,7 +15,7 @@ from onewhole.problems.traps import is_at_heart
 #: for mixed numbers is our own assumption, and so is how many have two.
 STEADY_TAKING, STEADY_OTHER, STEADY_TWO = 130, 55, 20
 #: The others, by how they stand; our own assumption.
-FOOTING = {Footing.SOUND: 510, Footing.SHAKY: 210, Footing.SCATTERED: 130}
+RELIABILITY = {Reliability.SOUND: 510, Reliability.SHAKY: 210, Reliability.SCATTERED: 130}
 #: A pattern about regrouping or the pieces, one unit after another, is supposed so many times as often as
 #: another one; our own. In columns those are the errors that were counted most (Raghubar et al. 2009, n =
 #: 291; Vermeulen et al. 2020, 264 pupils; both through a research note).
@@ -74,10 +74,10 @@ NOTHING = Learnt()
 def key_of(hypothesis: Hypothesis) -> str:
     """Return the name under which evidence for a hypothesis is kept.
 
-    >>> key_of(Hypothesis(Footing.SOUND, ("A10", "A01")))
+    >>> key_of(Hypothesis(Reliability.SOUND, ("A10", "A01")))
     'A01 A10'
     """
-    return " ".join(hypothesis.ids) or hypothesis.footing.value
+    return " ".join(hypothesis.ids) or hypothesis.reliability.value
 
 
 def supposed(hypotheses: Sequence[Hypothesis], learnt: Learnt = NOTHING) -> tuple[int, ...]:
@@ -141,7 +141,7 @@ def _raw(hypotheses: Sequence[Hypothesis]) -> list[Fraction]:
     return [
         Fraction(every[_sort(one)] * share, wholes[_sort(one)])
         if one.steady
-        else Fraction(FOOTING[one.footing])
+        else Fraction(RELIABILITY[one.reliability])
         for one, share in zip(hypotheses, worth, strict=True)
     ]
 

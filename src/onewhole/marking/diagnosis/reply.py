@@ -9,7 +9,7 @@ from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 
 
-class Sort(StrEnum):
+class ReplyKind(StrEnum):
     """What an answer is beside the right one and those of the patterns.
 
     The right amount in any form; a false line just as some patterns write it; an answer just as some pattern
@@ -29,16 +29,16 @@ class Sort(StrEnum):
 class Reply:
     """A kind of reply to one problem; ``key`` tells replies of one sort apart (of a line: the ids it fits).
 
-    >>> Reply(Sort.RIGHT) == RIGHT
+    >>> Reply(ReplyKind.RIGHT) == RIGHT
     True
     """
 
-    sort: Sort
+    sort: ReplyKind
     key: Hashable = None
 
 
-RIGHT = Reply(Sort.RIGHT)
-OTHER = Reply(Sort.OTHER)
+RIGHT = Reply(ReplyKind.RIGHT)
+OTHER = Reply(ReplyKind.OTHER)
 
 
 def reply(asked: Expected, read: Outcome) -> Reply:
@@ -55,12 +55,12 @@ def reply(asked: Expected, read: Outcome) -> Reply:
         return RIGHT
     written = alike(read)
     if written in asked.exact:
-        return Reply(Sort.WRITTEN, written)
+        return Reply(ReplyKind.WRITTEN, written)
     worth = amount(read)
     if worth is None:
         return OTHER
     if worth in asked.amounts:
-        return Reply(Sort.AMOUNT, worth)
+        return Reply(ReplyKind.AMOUNT, worth)
     if worth in asked.near or asked.may_be_slip(read):
-        return Reply(Sort.NEAR, worth)
+        return Reply(ReplyKind.NEAR, worth)
     return OTHER

@@ -7,8 +7,8 @@ from fractions import Fraction
 from onewhole.marking.diagnosis.diagnosis import Patterns, Supposed, Weighed
 from onewhole.marking.diagnosis.evidence import Beside, evidence
 from onewhole.marking.diagnosis.finding import Finding, Status
-from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
-from onewhole.marking.diagnosis.notebook import Kept, Night
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
+from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
 from onewhole.marking.reading.mark import ClassMarks, Mark
 from onewhole.problems.problem import Problem
 from onewhole.statements.statement import Statement
@@ -18,7 +18,7 @@ NAMED_FROM = Fraction(1, 100)
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class ReportRow:
     """One problem of the page: what was asked, the mark, and what the patterns found would write."""
 
     problem: Problem
@@ -41,9 +41,9 @@ class Report:
     odds: Fraction
     none: Fraction
     others: tuple[Supposed, ...]
-    rows: tuple[Row, ...]
+    rows: tuple[ReportRow, ...]
     ask: tuple[Statement, ...]
-    earlier: tuple[tuple[Night, Kept], ...] = ()
+    earlier: tuple[tuple[NotebookNight, KeptFinding], ...] = ()
 
     @property
     def pupil(self) -> str:
@@ -61,13 +61,13 @@ def report(
     weighed: Weighed,
     finding: Finding,
     ask: Sequence[Statement] = (),
-    earlier: Sequence[tuple[Night, Kept]] = (),
+    earlier: Sequence[tuple[NotebookNight, KeptFinding]] = (),
 ) -> Report:
     """Put together what is told about the pupil of a finding."""
     at = [pupil.pupil for pupil in marks.pupils].index(finding.pupil)
     pupil, found = marks.pupils[at], finding.diagnosis
     sets = _sets(finding)
-    supposed = [Hypothesis(Footing.SOUND, ids) for ids in sets]
+    supposed = [Hypothesis(Reliability.SOUND, ids) for ids in sets]
     rows = (
         found.evidence
         if sets == found.alike
@@ -87,7 +87,7 @@ def report(
         next((one.probability for one in found.odds if not one.patterns), Fraction(0)),
         tuple(others),
         tuple(
-            Row(asked.problem, mark, one)
+            ReportRow(asked.problem, mark, one)
             for asked, mark, one in zip(marks.expected, pupil.marks, rows, strict=True)
         ),
         tuple(ask),

@@ -80,7 +80,7 @@ def all_likelihoods(page: Tables, given: Sequence[Replies]) -> tuple[tuple[int, 
     Hypotheses that look alike on the whole page are weighed once, and a reply that several pupils gave too.
     """
     first: dict[Hashable, int] = {}
-    keys = [(one.footing, look) for one, look in zip(page.hypotheses, page.looks, strict=True)]
+    keys = [(one.reliability, look) for one, look in zip(page.hypotheses, page.looks, strict=True)]
     of = [first.setdefault(key, at) for at, key in enumerate(keys)]
     kept = list(first.values())
     place = {at: number for number, at in enumerate(kept)}

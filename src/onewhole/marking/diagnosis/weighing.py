@@ -14,7 +14,7 @@ from onewhole.marking.diagnosis.chances import (
     Intention,
     Slips,
 )
-from onewhole.marking.diagnosis.hypothesis import Footing, Hypothesis
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.reply import Reply
 
 
@@ -31,16 +31,16 @@ class Rates:
     slips: Slips = CARELESS
 
 
-#: Equally likely ways of working for each footing, and for a pupil with a steady pattern; as calibrated on
+#: Equally likely ways of working for each reliability, and for a pupil with a steady pattern; calibrated on
 #: invented classes (docs/lab.md).
-FOOTINGS: Mapping[Footing, tuple[Rates, ...]] = {
-    Footing.SOUND: (Rates(20_000), Rates(80_000)),
-    Footing.SHAKY: (Rates(200_000), Rates(350_000)),
-    Footing.SCATTERED: (Rates(350_000, slips=SCATTERED), Rates(650_000, slips=SCATTERED)),
+WAYS_BY_RELIABILITY: Mapping[Reliability, tuple[Rates, ...]] = {
+    Reliability.SOUND: (Rates(20_000), Rates(80_000)),
+    Reliability.SHAKY: (Rates(200_000), Rates(350_000)),
+    Reliability.SCATTERED: (Rates(350_000, slips=SCATTERED), Rates(650_000, slips=SCATTERED)),
 }
 STEADY = (Rates(30_000, 20_000), Rates(30_000, 300_000), Rates(100_000, 20_000), Rates(100_000, 300_000))
 
-#: Every hypothesis is weighed under so many ways of working; a footing's two count twice each.
+#: Every hypothesis is weighed under so many ways of working; a reliability's two count twice each.
 WAYS = 4
 
 
@@ -68,13 +68,13 @@ def column(
         for key in set(meant)
         if key is not None
     }
-    footings = {
-        footing: [table.of(given, MEANS_RIGHT, rates.slip, rates.slips) for rates in 2 * ways]
-        for footing, ways in FOOTINGS.items()
+    reliabilities = {
+        reliability: [table.of(given, MEANS_RIGHT, rates.slip, rates.slips) for rates in 2 * ways]
+        for reliability, ways in WAYS_BY_RELIABILITY.items()
     }
     found: list[int] = []
     for hypothesis, key in zip(hypotheses, meant, strict=True):
-        found += steady[key] if hypothesis.patterns else footings[hypothesis.footing]
+        found += steady[key] if hypothesis.patterns else reliabilities[hypothesis.reliability]
     return tuple(found)
 
 

@@ -10,8 +10,8 @@ from itertools import count
 
 from onewhole.marking.diagnosis.notebook import Sat
 from onewhole.marking.grouping.conversation import Conversation
-from onewhole.marking.grouping.group_program import SIZES, Seating
-from onewhole.marking.grouping.placement import Place, Placing, listed
+from onewhole.marking.grouping.group_program import SIZES, GroupProgram
+from onewhole.marking.grouping.placement import GroupKind, Placement, listed
 from onewhole.misconceptions.pattern import Family
 
 #: Names that say nothing about a child: all of them fly, none of them flies ahead.
@@ -41,8 +41,8 @@ class Group:
     """
 
     name: str
-    place: Place
-    placings: tuple[Placing, ...]
+    place: GroupKind
+    placings: tuple[Placement, ...]
     families: tuple[Family, ...] = ()
     key: str = ""
 
@@ -59,8 +59,8 @@ class Group:
 
 
 def groups(
-    everyone: Sequence[Placing],
-    seats: Seating,
+    everyone: Sequence[Placement],
+    seats: GroupProgram,
     counts: Sequence[int],
     *,
     before: Mapping[str, Sat] | None = None,
@@ -80,11 +80,17 @@ def groups(
         _Part(one.talk, part) for one in seats.chosen(counts) for part in _cut(one.placings, one.groups, sat)
     ]
     held.sort(key=lambda part: part.order)
-    ahead = _of(Place.EXTENSION, everyone)
+    ahead = _of(GroupKind.EXTENSION, everyone)
     parts = [
         *held,
-        *(_Part(Conversation(Place.EXTENSION), part) for part in _cut(ahead, -(-len(ahead) // largest), sat)),
-        *(_Part(Conversation(Place.ABSENT), part) for part in _cut(_of(Place.ABSENT, everyone), 1, sat)),
+        *(
+            _Part(Conversation(GroupKind.EXTENSION), part)
+            for part in _cut(ahead, -(-len(ahead) // largest), sat)
+        ),
+        *(
+            _Part(Conversation(GroupKind.ABSENT), part)
+            for part in _cut(_of(GroupKind.ABSENT, everyone), 1, sat)
+        ),
     ]
     called = _names(parts, sat, names)
     return tuple(part.group(name) for part, name in zip(parts, called, strict=True))
@@ -95,12 +101,12 @@ class _Part:
     """A group without its name."""
 
     talk: Conversation
-    placings: tuple[Placing, ...]
+    placings: tuple[Placement, ...]
 
     @property
     def families(self) -> tuple[Family, ...]:
         """Return the families that somebody's answers fit: those talked about, or of a pupil who joins."""
-        if self.talk.place is not Place.FAMILY:
+        if self.talk.place is not GroupKind.FAMILY:
             return ()
         found = {
             family
@@ -115,25 +121,25 @@ class _Part:
     def order(self) -> tuple[int, list[int], str]:
         """Return what groups are put in order by: place, families, first pupil."""
         families = [list(Family).index(family) for family in self.families]
-        return list(Place).index(self.talk.place), families, self.placings[0].pupil
+        return list(GroupKind).index(self.talk.place), families, self.placings[0].pupil
 
     def group(self, name: str) -> Group:
         """Return the group of a name."""
         return Group(name, self.talk.place, self.placings, self.families, self.talk.key)
 
 
-def _of(place: Place, everyone: Sequence[Placing]) -> tuple[Placing, ...]:
+def _of(place: GroupKind, everyone: Sequence[Placement]) -> tuple[Placement, ...]:
     return tuple(one for one in everyone if one.place is place)
 
 
-def _cut(placings: Sequence[Placing], parts: int, sat: Mapping[str, Sat]) -> list[tuple[Placing, ...]]:
+def _cut(placings: Sequence[Placement], parts: int, sat: Mapping[str, Sat]) -> list[tuple[Placement, ...]]:
     """Cut into even parts, round those who sat together; pupils with the same families stay side by side."""
     order = list(Family)
     row = sorted(placings, key=lambda one: ([order.index(family) for family in one.families], one.pupil))
     sizes = [len(row) // parts + (at < len(row) % parts) for at in range(parts)] if row else []
     together = Counter(sat[one.pupil].name for one in row if one.pupil in sat)
     names = sorted(together, key=lambda name: (-together[name], name))
-    found: list[list[Placing]] = []
+    found: list[list[Placement]] = []
     for at, size in enumerate(sizes):
         core = [one for one in row if one.pupil in sat and names[at:] and sat[one.pupil].name == names[at]]
         found.append(core[:size])

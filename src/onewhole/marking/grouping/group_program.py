@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.conversation import Conversation, conversations, cost, may_need
-from onewhole.marking.grouping.placement import Place, Placing, listed, placing
+from onewhole.marking.grouping.placement import GroupKind, Placement, listed, placement
 from onewhole.marking.reading.mark import PupilMarks
 from onewhole.misconceptions.pattern import Family
 from onewhole.number.program import Limit, Program
@@ -43,18 +43,18 @@ class Held:
 
     talk: Conversation
     groups: int
-    placings: tuple[Placing, ...]
+    placings: tuple[Placement, ...]
 
 
 @dataclass(frozen=True, slots=True)
-class Seating:
+class GroupProgram:
     """The program of a class: who is met, what each may need, the conversations, who may sit where.
 
     ``places`` has, for each yes or no of the program's first choices, the pupil and the conversation by their
     numbers; after them come for every conversation its groups, the pupils too few and the pupils too many.
     """
 
-    placings: tuple[Placing, ...]
+    placings: tuple[Placement, ...]
     needs: tuple[tuple[Family, ...], ...]
     talks: tuple[Conversation, ...]
     places: tuple[tuple[int, int], ...]
@@ -72,35 +72,35 @@ class Seating:
         return tuple(found)
 
 
-def _seated(one: Placing, needs: tuple[Family, ...], talk: Conversation) -> Placing:
+def _seated(one: Placement, needs: tuple[Family, ...], talk: Conversation) -> Placement:
     """Return the placing of a pupil in a conversation, with why it is another than the pupil's own."""
-    if talk.place is not Place.FAMILY:
+    if talk.place is not GroupKind.FAMILY:
         return one
     if set(needs).isdisjoint(talk.families):
         return replace(one, because=f"{one.because}; joins these, as too few others need that talk")
     shared = tuple(family for family in needs if family in talk.families)
-    if one.place is Place.FAMILY:
+    if one.place is GroupKind.FAMILY:
         return one
     because = f"{one.because}; likelier than not one of these ({listed(shared)})"
-    return Placing(one.pupil, Place.FAMILY, because, shared)
+    return Placement(one.pupil, GroupKind.FAMILY, because, shared)
 
 
-def placed(pupils: Sequence[PupilMarks], findings: Sequence[Finding]) -> tuple[Placing, ...]:
+def placed(pupils: Sequence[PupilMarks], findings: Sequence[Finding]) -> tuple[Placement, ...]:
     """Return where each pupil belongs, in the order of their codes."""
     by_pupil = {found.pupil: found for found in findings}
     return tuple(
-        sorted((placing(pupil, by_pupil[pupil.pupil]) for pupil in pupils), key=lambda one: one.pupil)
+        sorted((placement(pupil, by_pupil[pupil.pupil]) for pupil in pupils), key=lambda one: one.pupil)
     )
 
 
-def seating(
+def group_program(
     pupils: Sequence[PupilMarks],
     findings: Sequence[Finding],
     *,
     meets: int = MEETS,
     sizes: Sizes = SIZES,
     before: Mapping[str, str] | None = None,
-) -> Seating:
+) -> GroupProgram:
     """Return the program that seats the pupils whom the teacher meets.
 
     Every pupil sits in one conversation, at the cost of what the odds say against needing it
@@ -116,7 +116,9 @@ def seating(
     if meets < 1:
         msg = f"a teacher meets at least one group, not {meets}"
         raise InputError(msg, remedy="Give a number from 1 up; 4 is usual.")
-    met = tuple(one for one in placed(pupils, findings) if one.place not in {Place.ABSENT, Place.EXTENSION})
+    met = tuple(
+        one for one in placed(pupils, findings) if one.place not in {GroupKind.ABSENT, GroupKind.EXTENSION}
+    )
     found = {one.pupil: one for one in findings}
     talks = conversations(met, found)
     costs = {
@@ -127,10 +129,10 @@ def seating(
     }
     held = max(meets, len({one.place for one in met}))
     needs = tuple(may_need(one, found[one.pupil]) for one in met)
-    return Seating(met, needs, talks, tuple(costs), _program(costs, (len(met), len(talks)), held, sizes))
+    return GroupProgram(met, needs, talks, tuple(costs), _program(costs, (len(met), len(talks)), held, sizes))
 
 
-def _cost(one: Placing, found: Finding, talk: Conversation, before: str | None) -> int:
+def _cost(one: Placement, found: Finding, talk: Conversation, before: str | None) -> int:
     moved = ANOTHER_THAN_BEFORE if before is not None and before != talk.key else 0
     return (cost(one, found, talk) or 0) + (TWO_FAMILIES if len(talk.families) > 1 else 0) + moved
 

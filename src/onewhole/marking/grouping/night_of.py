@@ -4,14 +4,14 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from onewhole.marking.diagnosis.finding import Finding, Status
-from onewhole.marking.diagnosis.notebook import Kept, Night, Sat
+from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight, Sat
 from onewhole.marking.grouping.group import Group
 
 
 def night_of(
     on: date, page: str, counts: Mapping[str, int], findings: Sequence[Finding], groups: Sequence[Group]
-) -> Night:
+) -> NotebookNight:
     """Return what a night leaves in the notebook: of the findings only those that are likely."""
     seats = {pupil: Sat(group.name, group.key) for group in groups for pupil in group.pupils}
-    kept = (Kept(one.pupil, one.patterns) for one in findings if one.status is Status.LIKELY)
-    return Night(on, page, counts, seats, tuple(kept))
+    kept = (KeptFinding(one.pupil, one.patterns) for one in findings if one.status is Status.LIKELY)
+    return NotebookNight(on, page, counts, seats, tuple(kept))

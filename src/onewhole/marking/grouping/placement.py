@@ -10,7 +10,7 @@ from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
 
 
-class Place(StrEnum):
+class GroupKind(StrEnum):
     """Why pupils work together, in the order of the rule."""
 
     ABSENT = "absent or nothing written"
@@ -21,19 +21,19 @@ class Place(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Placing:
+class Placement:
     """Where one pupil belongs: ``because`` is one sentence part with labels, for the teacher's eyes.
 
     ``families`` are those of the patterns that fit, where the place is a family.
     """
 
     pupil: str
-    place: Place
+    place: GroupKind
     because: str
     families: tuple[Family, ...] = ()
 
 
-def placing(pupil: PupilMarks, found: Finding) -> Placing:
+def placement(pupil: PupilMarks, found: Finding) -> Placement:
     """Place one pupil.
 
     The first that holds: nothing was written; all is right (in amount); a pattern is likely; every wrong
@@ -45,21 +45,21 @@ def placing(pupil: PupilMarks, found: Finding) -> Placing:
     right = _labels(pupil, Verdict.RIGHT) + _labels(pupil, Verdict.FORM)
     families: tuple[Family, ...] = ()
     if len(blank) == len(pupil.marks):
-        return Placing(pupil.pupil, Place.ABSENT, "nothing was written")
+        return Placement(pupil.pupil, GroupKind.ABSENT, "nothing was written")
     if right and not found.wrong and not blank:
-        place, said = Place.EXTENSION, _all_right(pupil, len(right))
+        place, said = GroupKind.EXTENSION, _all_right(pupil, len(right))
     elif found.status is Status.LIKELY:
         families = tuple(dict.fromkeys(by_id(pattern).family for pattern in found.patterns))
-        place, said = Place.FAMILY, _fitting(found, families)
+        place, said = GroupKind.FAMILY, _fitting(found, families)
     elif found.wrong and set(found.wrong) == set(found.slips):
-        place, said = Place.SLIPS, [f"one step beside right, perhaps a slip, in {listed(found.wrong)}"]
+        place, said = GroupKind.SLIPS, [f"one step beside right, perhaps a slip, in {listed(found.wrong)}"]
     else:
-        place, said = Place.INTERVIEW, _unsettled(found)
+        place, said = GroupKind.INTERVIEW, _unsettled(found)
     if blank:
         said.append(f"nothing written in {listed(blank)}")
     if unread:
         said.append(f"not readable: {listed(unread)}")
-    return Placing(pupil.pupil, place, "; ".join(said), families)
+    return Placement(pupil.pupil, place, "; ".join(said), families)
 
 
 def listed(labels: Iterable[str]) -> str:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from onewhole.marking.diagnosis.finding import Finding, Status
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import Place, listed
+from onewhole.marking.grouping.placement import GroupKind, listed
 from onewhole.marking.reading.mark import PupilMarks
 
 #: So many talks fit into the first minutes of a morning; our own.
@@ -35,7 +35,7 @@ def see_first(
     tells what the others of the group may be thinking. Source: our own.
     """
     place = {pupil: group.place for group in groups for pupil in group.pupils}
-    talks = [found for found in findings if place[found.pupil] is Place.INTERVIEW and found.wrong]
+    talks = [found for found in findings if place[found.pupil] is GroupKind.INTERVIEW and found.wrong]
     steady = [found for found in findings if found.status is Status.LIKELY]
     talks.sort(key=lambda found: (-len(found.wrong), found.pupil))
     steady.sort(key=lambda found: (-len(found.evidence), len(found.against), found.pupil))

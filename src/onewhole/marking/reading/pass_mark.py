@@ -13,13 +13,13 @@ HUNDRED = 100
 
 
 @dataclass(frozen=True, slots=True)
-class Bar:
+class PassMark:
     """The share of right answers that is enough, above 0 and up to 1.
 
     Usual bars are 80 to 90 % (80 from memory, 90 in one page that was read); for "knows how to regroup" there
     is no source, so it is a setting. Raises InputError for any other share.
 
-    >>> Bar.percent(80).share, Bar.percent(80).shown
+    >>> PassMark.percent(80).share, PassMark.percent(80).shown
     (Fraction(4, 5), '80 %')
     """
 
@@ -32,7 +32,7 @@ class Bar:
             raise InputError(msg, remedy="Set it from 1 to 100; 80 is usual.")
 
     @classmethod
-    def percent(cls, percent: int) -> "Bar":
+    def percent(cls, percent: int) -> "PassMark":
         """Return the bar at so many percent."""
         return cls(Fraction(percent, HUNDRED))
 
@@ -42,7 +42,7 @@ class Bar:
         return f"{self.share * HUNDRED} %"
 
 
-USUAL = Bar.percent(80)
+USUAL = PassMark.percent(80)
 
 
 class Reach(StrEnum):
@@ -55,10 +55,10 @@ class Reach(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
+class PassStanding:
     """One pupil beside the bar: how many right of how many asked, and how many could not be read.
 
-    >>> Standing("K01", 4, 5, 0, Reach.REACHED).share
+    >>> PassStanding("K01", 4, 5, 0, Reach.REACHED).share
     Fraction(4, 5)
     """
 
@@ -74,7 +74,7 @@ class Standing:
         return Fraction(self.right, self.asked)
 
 
-def mastery(marks: ClassMarks, bar: Bar = USUAL) -> tuple[Standing, ...]:
+def mastery(marks: ClassMarks, bar: PassMark = USUAL) -> tuple[PassStanding, ...]:
     """Return how each pupil stands to the bar, in the order of the pupils.
 
     A right amount counts in any form (K5; CCSSM 2010, 4.NF names none). Blanks count as not right; a pupil
@@ -84,7 +84,7 @@ def mastery(marks: ClassMarks, bar: Bar = USUAL) -> tuple[Standing, ...]:
     return tuple(_standing(pupil, bar) for pupil in marks.pupils)
 
 
-def _standing(pupil: PupilMarks, bar: Bar) -> Standing:
+def _standing(pupil: PupilMarks, bar: PassMark) -> PassStanding:
     verdicts = [mark.verdict for mark in pupil.marks]
     right = sum(verdict in {Verdict.RIGHT, Verdict.FORM} for verdict in verdicts)
     unread, asked = verdicts.count(Verdict.UNREADABLE), len(verdicts)
@@ -95,4 +95,4 @@ def _standing(pupil: PupilMarks, bar: Bar) -> Standing:
         reach = Reach.REACHED
     else:
         reach = Reach.LOOK if right + unread >= wanted else Reach.NOT_YET
-    return Standing(pupil.pupil, right, asked, unread, reach)
+    return PassStanding(pupil.pupil, right, asked, unread, reach)

@@ -11,7 +11,7 @@ FEWEST_PUPILS = 3
 
 
 @dataclass(frozen=True, slots=True)
-class Item:
+class ProblemStats:
     """One problem: how many tried it, how many were right, and whether its key should be looked at.
 
     ``tried`` counts answers that could be read; ``form`` counts those that are right in amount but not in the
@@ -30,7 +30,7 @@ class Item:
         return Fraction(self.right, self.tried) if self.tried else None
 
 
-def items(marked: ClassMarks) -> tuple[Item, ...]:
+def problem_stats(marked: ClassMarks) -> tuple[ProblemStats, ...]:
     """Return the problems of a page with how the class did on each, in the order of the page.
 
     ``check_key`` is set where the point-biserial correlation between one problem and the total of the others
@@ -50,8 +50,8 @@ def _readable(mark: Mark) -> bool:
     return mark.verdict not in {Verdict.BLANK, Verdict.UNREADABLE}
 
 
-def _item(label: str, at: int, column: Sequence[Mark], present: Sequence[Sequence[Mark]]) -> Item:
-    return Item(
+def _item(label: str, at: int, column: Sequence[Mark], present: Sequence[Sequence[Mark]]) -> ProblemStats:
+    return ProblemStats(
         label,
         sum(_readable(mark) for mark in column),
         sum(mark.verdict is Verdict.RIGHT for mark in column),

@@ -5,8 +5,8 @@ from collections.abc import Iterable, Sequence
 
 from markupsafe import Markup
 
-from onewhole.desk.marking.cells import Change, Kept, codes_typed, keep_cells, keep_column, read_cell_as
-from onewhole.desk.marking.grid import Cell, cell_history, cells_as, grid, grid_stamp, night_page
+from onewhole.desk.marking.cells import Change, KeptCells, codes_typed, keep_cells, keep_column, read_cell_as
+from onewhole.desk.marking.grid import Cell, cell_history, cells_as, grid, grid_fingerprint, night_page
 from onewhole.desk.marking.pasted import pasted, placed
 from onewhole.desk.marking.predicted import predicted
 from onewhole.desk.marking.readings import Reading
@@ -22,7 +22,7 @@ MOST = 2 * 1024 * 1024
 
 def look(ask: Ask) -> Shown:
     """Show the grid as it stands on the disk."""
-    stamp = grid_stamp(ask.book, ask.number("room"), ask.number("night"))
+    stamp = grid_fingerprint(ask.book, ask.number("room"), ask.number("night"))
     found = grid(ask.book, ask.number("room"), ask.number("night"))
     words = {"page": found.page, "grid": found, "stamp": stamp, "formula": Markup, "read": read_words}
     return Shown("marking.html", words)
@@ -30,7 +30,7 @@ def look(ask: Ask) -> Shown:
 
 def now(ask: Ask) -> Told:
     """Tell every cell as it stands, unless nothing was written since the stamp in the address."""
-    stamp = grid_stamp(ask.book, ask.number("room"), ask.number("night"))
+    stamp = grid_fingerprint(ask.book, ask.number("room"), ask.number("night"))
     if ask.query.get("since") == stamp:
         return Told({"stamp": stamp})
     found = grid(ask.book, ask.number("room"), ask.number("night"))
@@ -122,7 +122,7 @@ def read_words(read_as: str | None) -> str:
     return "" if read_as is None else f"Read as {read_as}."
 
 
-def _kept(ask: Ask, kept: Kept, *, changes: Sequence[Change] = (), left: Sequence[str] = ()) -> Told:
+def _kept(ask: Ask, kept: KeptCells, *, changes: Sequence[Change] = (), left: Sequence[str] = ()) -> Told:
     """Tell what became of changes; a refused one by its place among them, for it may not be text."""
     page = night_page(ask.book, ask.number("room"), ask.number("night"))
 

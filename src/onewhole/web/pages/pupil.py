@@ -6,7 +6,7 @@ from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Pupil
 from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
-from onewhole.desk.pupil.pupil_export import held_csv, held_json
+from onewhole.desk.pupil.pupil_export import export_csv, export_json
 from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
 from onewhole.errors import InputError
 from onewhole.web.ask import Ask, Given, Shown, Went
@@ -33,21 +33,21 @@ def look(ask: Ask) -> Shown:
 def held(ask: Ask) -> Shown:
     """Show everything that is held on this child."""
     pupil = _pupil(ask)
-    all_held = json.loads(held_json(ask.book, ask.number("room"), pupil.code))
+    all_held = json.loads(export_json(ask.book, ask.number("room"), pupil.code))
     return Shown("held.html", {"pupil": pupil, "held": all_held, "privacy": PRIVACY})
 
 
 def as_json(ask: Ask) -> Given:
     """Give everything out as JSON."""
     code = _pupil(ask).code
-    text = held_json(ask.book, ask.number("room"), code)
+    text = export_json(ask.book, ask.number("room"), code)
     return Given(text.encode(), "application/json", f"held-on-{code.lower()}.json")
 
 
 def as_csv(ask: Ask) -> Given:
     """Give everything out as a table; the mark at its start tells a spreadsheet that it is UTF-8."""
     code = _pupil(ask).code
-    text = "\ufeff" + held_csv(ask.book, ask.number("room"), code)
+    text = "\ufeff" + export_csv(ask.book, ask.number("room"), code)
     return Given(text.encode(), "text/csv; charset=utf-8", f"held-on-{code.lower()}.csv")
 
 

@@ -1,7 +1,7 @@
 """Read the answers of the nights that are not read yet: long work, started by a button."""
 
 from onewhole.desk.classes.class_records import Store
-from onewhole.desk.classes.marked_nights import reckon_missing
+from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.web.ask import Ask, Went
 from onewhole.web.long_work import Outcome, Progress, Work
 
@@ -21,7 +21,7 @@ def started(ask: Ask, book: Store, room: int, back: str) -> Work:
     """Start the reading."""
 
     def run(progress: Progress) -> Outcome:
-        nights = reckon_missing(book, room, progress)
+        nights = mark_missing(book, room, progress)
         return Outcome(back, f"{nights} {'night is' if nights == 1 else 'nights are'} read.")
 
     return ask.door.works.start("Reading the answers", back, run)

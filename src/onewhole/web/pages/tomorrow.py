@@ -6,8 +6,8 @@ from urllib.parse import quote
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Store, night_page
-from onewhole.desk.classes.marked_nights import missing_before, reckoned
-from onewhole.desk.tomorrow.morning import CAUTION, morning, stamp
+from onewhole.desk.classes.marked_nights import marked_night, missing_before
+from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, morning
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.tomorrow.moving import move, set_aside
 from onewhole.web.ask import Ask, Lent, Shown, Told, Went
@@ -75,7 +75,7 @@ def paper(ask: Ask) -> Went:
 
 def sheet(ask: Ask) -> Lent:
     """Give one of the printed pages."""
-    named = stamp(reckoned(*_where(ask)))
+    named = fingerprint(marked_night(*_where(ask)))
     return Lent(printed_page(_folder(ask), named, str(ask.place["sheet"])), "application/pdf", "")
 
 

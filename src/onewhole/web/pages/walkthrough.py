@@ -5,7 +5,7 @@ from pathlib import Path
 from onewhole.desk.classes.class_records import NightPage, NotThere, night_page
 from onewhole.desk.walkthrough.board import board, board_html, board_policy, on_offer
 from onewhole.desk.walkthrough.film_night import film_night, film_there, mark_shown, shown_at
-from onewhole.desk.walkthrough.film_options import Choice
+from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.film_plan import MOST_MINUTES, FilmPlan, keep_plan, plan_of
 from onewhole.desk.walkthrough.recordings import heard
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_SECONDS, called
@@ -48,7 +48,7 @@ def look(ask: Ask) -> Shown:
         "board": shown,
         "minutes": _length(int(shown.seconds)),
         "offered": on_offer(page.sheet, plan),
-        "nothing": Choice(),
+        "nothing": FilmChoice(),
         "heard": heard(ask.book, night, shown),
         "called": called,
         "most_minutes": MOST_MINUTES,
@@ -78,7 +78,7 @@ def choose(ask: Ask) -> Went:
     rows = list(zip(*columns, strict=True))
     typed = ask.field("minutes", "").strip()
     plan = FilmPlan(
-        {label: choice for label, *chosen in rows if (choice := Choice(*chosen)) != Choice()},
+        {label: choice for label, *chosen in rows if (choice := FilmChoice(*chosen)) != FilmChoice()},
         tuple(value for name, value in ask.every if name == "tried"),
         ask.count("minutes", 1, MOST_MINUTES) if typed else None,
         ask.field("mistake", "") == "yes",
