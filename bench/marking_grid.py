@@ -153,13 +153,13 @@ def bare_rows(folder: Path) -> list[float]:
 
 @contextmanager
 def talk(port: int, cookie: str) -> Iterator[Callable[..., bytes]]:
-    """Give a way to ask the door on one open connection, forms with the session's seal."""
+    """Give a way to ask the door on one open connection, forms with the session's CSRF token."""
     with closing(http.client.HTTPConnection("127.0.0.1", port)) as line:
 
         def ask(method: str, place: str, **fields: str) -> bytes:
             headers = {"Cookie": cookie.partition(";")[0], "Accept": "application/json"}
             if method == "POST":
-                headers |= {"Content-Type": "application/x-www-form-urlencoded", "X-Seal": seal}
+                headers |= {"Content-Type": "application/x-www-form-urlencoded", "X-CSRF-Token": token}
             line.request(method, place, urlencode(fields) if fields else None, headers)
             answer = line.getresponse()
             content = answer.read()
@@ -167,8 +167,8 @@ def talk(port: int, cookie: str) -> Iterator[Callable[..., bytes]]:
                 raise RuntimeError(f"{place}: {answer.status} {content[:200]!r}")
             return content
 
-        seal = ""
-        seal = re.search(rb'name="seal" content="([^"]+)"', ask("GET", "/mine/1/week"))[1].decode()
+        token = ""
+        token = re.search(rb'name="csrf_token" content="([^"]+)"', ask("GET", "/mine/1/week"))[1].decode()
         yield ask
 
 

@@ -25,11 +25,11 @@ from onewhole.desk.page.recheck import recheck
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
 from onewhole.store.answers import KeptAnswer, keep_answer, keep_answers
-from onewhole.store.steps import Step, keep_step
-from onewhole.web.app import app
-from onewhole.web.door import Door, door_of
-from onewhole.web.guard import Gate
-from onewhole.web.sessions import Sessions
+from onewhole.store.steps import NightStep, keep_step
+from onewhole.web.access.guard import Access
+from onewhole.web.access.sessions import Sessions
+from onewhole.web.app import App, app_for
+from onewhole.web.asgi import asgi_app
 
 NIGHTS, PUPILS, PROBLEMS = 180, 30, 12
 START = date(2025, 9, 1)
@@ -43,7 +43,7 @@ LOOKING = 2
 
 def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
-        door = door_of(Path(folder) / "room.class", lambda: NOW)
+        door = app_for(Path(folder) / "room.class", lambda: NOW)
         book = door.books["mine"]
         began = perf_counter()
         last = fill(book)
@@ -75,7 +75,7 @@ def fill(book: Store) -> NightPage:
         keep_answers(book, answers(made, of, chance))
     assert made is not None
     tonight = set_night(book, of.number, pages[0], NOW.date(), NOW)
-    keep_step(book, tonight.night.number, Step.PRINTED, NOW)
+    keep_step(book, tonight.night.number, NightStep.PRINTED, NOW)
     return made
 
 
@@ -91,10 +91,10 @@ def answers(page: NightPage, of: Classroom, chance: random.Random) -> list[KeptA
     return found
 
 
-def pages(door: Door, last: NightPage) -> None:
+def pages(door: App, last: NightPage) -> None:
     """Print how long each page takes."""
     sessions = Sessions(perf_counter)
-    client = TestClient(app(door, Gate(frozenset({HOST}), sessions, 8000)), base_url=f"http://{HOST}")
+    client = TestClient(asgi_app(door, Access(frozenset({HOST}), sessions, 8000)), base_url=f"http://{HOST}")
     client.get(f"/open?key={sessions.new_key()}", follow_redirects=False)
     night = last.night.number
     print(f"{'page':22} {'first ms':>9} {'median':>7} {'slowest':>8} {'kB':>6}")

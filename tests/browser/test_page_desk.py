@@ -202,7 +202,7 @@ def test_the_desk_is_left_while_a_page_is_composed(page: Page, door: Served) -> 
     draft_kept(page)
     page.get_by_text("Compose a page by wishes").click()
     page.get_by_label("How many problems").fill("3")
-    with busy(door.door.works):
+    with busy(door.door.jobs):
         page.get_by_role("button", name="Compose").click()
         expect(page.locator("#composing")).to_contain_text("also when you leave this page")
         expect(page.locator("#so-far")).to_have_text("Waits for other work to end")
@@ -243,7 +243,7 @@ def test_composed_without_a_script(door: Served, browser: Browser) -> None:
     """The form alone composes a page, and it stands on the desk."""
     context = browser.new_context(java_script_enabled=False)
     bare = context.new_page()
-    bare.goto(f"{door.base}/open?key={door.gate.sessions.new_key()}")
+    bare.goto(f"{door.base}/open?key={door.access.sessions.new_key()}")
     bare.goto(f"{door.base}{AT}/1")
     bare.get_by_text("Compose a page by wishes").click()
     bare.get_by_label("How many problems").fill("3")

@@ -17,7 +17,7 @@ from onewhole.desk.classes.class_records import night_page, set_night, start_roo
 from onewhole.desk.walkthrough.board import board
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.store.recordings import recordings_of
-from onewhole.store.steps import Step, steps_of
+from onewhole.store.steps import NightStep, steps_of
 from onewhole.walkthroughs.timeline import FRAMES
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, chromium, runs_off, until, window
 from tests.kit.doors import Served, served
@@ -220,7 +220,7 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
             assert not said or any(abs(one - wanted_at) <= 1 / FRAMES for one in begins)
     heard = [(start, end) for at, (start, end) in enumerate(film.chapters) if at in {1, 2}]
     assert all(any(start <= one < end for start, end in heard) for one in film.loud)
-    assert Step.SHOWN in steps_of(door.door.books["mine"], 1)[1]
+    assert NightStep.SHOWN in steps_of(door.door.books["mine"], 1)[1]
 
 
 def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None:

@@ -9,7 +9,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.store.answers import answers_of
-from onewhole.store.steps import Step, steps_of
+from onewhole.store.steps import NightStep, steps_of
 from tests.kit.browsers import NEEDS_CHROMIUM, broken_rules, runs_off, window
 from tests.kit.doors import Served, served
 from tests.kit.keys import MOST, enter, go_to
@@ -62,7 +62,7 @@ def test_a_teacher_does_the_whole_round_by_keys(door: Served, browser: Browser) 
         for row, paper in enumerate(PAPERS, start=1)
         for column, text in enumerate(paper, start=1)
     }
-    assert {Step.SHOWN, Step.REGROUPED} <= set(steps_of(book, 1)[night.night.number])
+    assert {NightStep.SHOWN, NightStep.REGROUPED} <= set(steps_of(book, 1)[night.night.number])
 
 
 def start_the_class(page: Page) -> None:

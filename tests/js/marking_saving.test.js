@@ -106,7 +106,7 @@ test("a refused text says why, unless something newer stands there", async () =>
   assert.deepEqual([cells[0].state, cells[0].why], ["refused", "Not kept. It is too long."]);
 });
 
-test("after the program was started again the cells go with the new session's seal at once", async () => {
+test("after the program was started again the cells go with the new session's CSRF token at once", async () => {
   const { saving, requests, heard, write } = opened(true);
   write(0, "3");
   await requests[0].answer(new Refused(403, { refused: "Another session" }));

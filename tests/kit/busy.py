@@ -4,11 +4,11 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from threading import Event
 
-from onewhole.web.long_work import AT_ONCE, Outcome, Progress, Works
+from onewhole.web.jobs import MAX_RUNNING, Jobs, Outcome, Progress
 
 
 @contextmanager
-def busy(works: Works) -> Iterator[None]:
+def busy(works: Jobs) -> Iterator[None]:
     """Let as much work as goes on at once be under way until the block is left."""
     over = Event()
 
@@ -16,7 +16,7 @@ def busy(works: Works) -> Iterator[None]:
         over.wait(60)
         return Outcome("/")
 
-    for number in range(AT_ONCE):
+    for number in range(MAX_RUNNING):
         works.start(f"Kite {number}", "/", run)
     try:
         yield

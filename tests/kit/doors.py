@@ -12,13 +12,13 @@ from pathlib import Path
 import uvicorn
 from starlette.testclient import TestClient
 
-from onewhole.web.app import app
-from onewhole.web.door import Door, door_of
-from onewhole.web.guard import Gate
+from onewhole.web.access.guard import Access
+from onewhole.web.access.rate_limit import RateLimit
+from onewhole.web.access.sessions import Sessions
+from onewhole.web.access.sign_in import sign_in_routes
+from onewhole.web.app import App, app_for
+from onewhole.web.asgi import asgi_app
 from onewhole.web.serving import listening
-from onewhole.web.sessions import Sessions
-from onewhole.web.sign_in import sign_in
-from onewhole.web.tries import Tries
 
 #: A Tuesday evening in school.
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
@@ -48,16 +48,18 @@ class Ticks:
 
 @dataclass(frozen=True, slots=True)
 class Opened:
-    """A door with an open session: ``client`` asks it without a network, forms carry the ``seal``."""
+    """A door with an open session: ``client`` asks it without a network, forms carry the ``csrf_token``."""
 
-    door: Door
-    gate: Gate
+    door: App
+    access: Access
     client: TestClient
-    seal: str
+    csrf_token: str
 
     def post(self, address: str, **fields: str) -> "Answer":
-        """Send a form with the session's seal."""
-        return _answer(self.client.post(address, data={"seal": self.seal, **fields}, headers=self.origin))
+        """Send a form with the session's CSRF token."""
+        return _answer(
+            self.client.post(address, data={"csrf_token": self.csrf_token, **fields}, headers=self.origin)
+        )
 
     def get(self, address: str) -> "Answer":
         """Load a page."""
@@ -89,13 +91,13 @@ def _answer(response: object) -> Answer:
 def opened(folder: Path, clock: Clock | None = None) -> Iterator[Opened]:
     """Open a door to an empty class file in a folder, asked without a network."""
     sessions = Sessions(lambda: 0)
-    gate = Gate(frozenset({"127.0.0.1:8000"}), sessions, 8000)
-    door = door_of(folder / "room12.class", clock or Clock())
-    client = TestClient(app(door, gate), base_url="http://127.0.0.1:8000", follow_redirects=False)
+    access = Access(frozenset({"127.0.0.1:8000"}), sessions, 8000)
+    door = app_for(folder / "room12.class", clock or Clock())
+    client = TestClient(asgi_app(door, access), base_url="http://127.0.0.1:8000", follow_redirects=False)
     client.get(f"/open?key={sessions.new_key()}")
-    cookie = client.cookies[gate.cookie]
+    cookie = client.cookies[access.cookie]
     try:
-        yield Opened(door, gate, client, sessions.seal(cookie) or "")
+        yield Opened(door, access, client, sessions.csrf_token(cookie) or "")
     finally:
         client.close()
         door.close()
@@ -105,8 +107,8 @@ def opened(folder: Path, clock: Clock | None = None) -> Iterator[Opened]:
 class Served:
     """A door that a browser can open at ``address``, once; ``base`` is the address without the key."""
 
-    door: Door
-    gate: Gate
+    door: App
+    access: Access
     address: str
     base: str
 
@@ -119,18 +121,18 @@ def served(folder: Path, clock: Clock | None = None, *, signs_in: bool = False) 
     """
     socket = listening("127.0.0.1", 0)
     port = socket.getsockname()[1]
-    gate = Gate(frozenset({f"127.0.0.1:{port}"}), Sessions(lambda: 0), port, password=signs_in)
+    access = Access(frozenset({f"127.0.0.1:{port}"}), Sessions(lambda: 0), port, password=signs_in)
     path = folder / "room12.class"
-    door = door_of(path, clock or Clock(), signs_in=signs_in)
-    entry = sign_in(gate, path, Tries(lambda: 0)) if signs_in else None
-    made = app(door, gate, entry=entry)
+    door = app_for(path, clock or Clock(), signs_in=signs_in)
+    entry = sign_in_routes(access, path, RateLimit(lambda: 0)) if signs_in else None
+    made = asgi_app(door, access, entry=entry)
     server = uvicorn.Server(uvicorn.Config(made, log_config=None, access_log=False, ws="none"))
     thread = threading.Thread(target=lambda: asyncio.run(server.serve(sockets=[socket])))
     thread.start()
     base = f"http://127.0.0.1:{port}"
     try:
-        way = "/sign-in" if signs_in else f"/open?key={gate.sessions.new_key()}"
-        yield Served(door, gate, f"{base}{way}", base)
+        way = "/sign-in" if signs_in else f"/open?key={access.sessions.new_key()}"
+        yield Served(door, access, f"{base}{way}", base)
     finally:
         server.should_exit = True
         thread.join()
@@ -138,8 +140,8 @@ def served(folder: Path, clock: Clock | None = None, *, signs_in: bool = False) 
         socket.close()
 
 
-def seal_in(page: str) -> str:
-    """Return the seal that a page carries."""
-    found = re.search(r'<meta name="seal" content="([^"]+)"', page)
-    assert found, "a page of ours carries its seal"
+def csrf_token_in(page: str) -> str:
+    """Return the CSRF token that a page carries."""
+    found = re.search(r'<meta name="csrf_token" content="([^"]+)"', page)
+    assert found, "a page of ours carries its CSRF token"
     return found[1]

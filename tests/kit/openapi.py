@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from functools import cache
 from importlib.resources import files
 
-from onewhole.web.handling import Way
+from onewhole.web.http.handling import PageRoute
 
 Schema = dict[str, object]
 
@@ -20,7 +20,7 @@ GOOD: dict[str, Sequence[str | int]] = {
     "version": [1],
     "code": ["K05", "K07"],
     "label": ["1", "2", "opening"],
-    "work": ["none"],
+    "job": ["none"],
     "file": ["walkthrough.mp4", "walkthrough.vtt"],
     "step": ["printed", "shown", "marked", "regrouped"],
     "text": ["3 1/2", "15/6", "K05\t3 1/2\n", "(-)"],
@@ -71,36 +71,36 @@ def asked_for() -> tuple[str, ...]:
     return tuple(sorted(found))
 
 
-def document(ways: Iterable[Way]) -> dict[str, object]:
+def document(routes: Iterable[PageRoute]) -> dict[str, object]:
     """Return the OpenAPI document of these rows."""
     paths: dict[str, dict[str, object]] = {}
-    for way in ways:
-        paths.setdefault(plain(way), {})[way.method.lower()] = _operation(way)
+    for route in routes:
+        paths.setdefault(plain(route), {})[route.method.lower()] = _operation(route)
     return {"openapi": "3.0.3", "info": {"title": "The browser door", "version": "1"}, "paths": paths}
 
 
-def plain(way: Way) -> str:
+def plain(route: PageRoute) -> str:
     """Return the path of a row as OpenAPI writes it.
 
     >>> from onewhole.web.pages import work
     >>> plain(Way("GET", "/{book}/{room:int}/week", work.look))
     '/{book}/{room}/week'
     """
-    return _PLACE.sub(r"{\1}", way.path)
+    return _PLACE.sub(r"{\1}", route.path)
 
 
-def _operation(way: Way) -> Schema:
+def _operation(route: PageRoute) -> Schema:
     made: Schema = {
         "parameters": [
-            *(_parameter("path", name, bool(number)) for name, number in _PLACE.findall(way.path)),
-            *(_parameter("query", name) for name in asked_for() if way.method == "GET"),
+            *(_parameter("path", name, bool(number)) for name, number in _PLACE.findall(route.path)),
+            *(_parameter("query", name) for name in asked_for() if route.method == "GET"),
         ],
         "responses": {"default": {"description": "an answer"}},
     }
-    if way.method == "POST" and (way.takes or way.files):
-        fields: Schema = {name: _value() for name in way.takes}
-        fields |= {name: {"type": "string", "format": "binary"} for name in way.files}
-        kind = "multipart/form-data" if way.files else "application/x-www-form-urlencoded"
+    if route.method == "POST" and (route.fields or route.files):
+        fields: Schema = {name: _value() for name in route.fields}
+        fields |= {name: {"type": "string", "format": "binary"} for name in route.files}
+        kind = "multipart/form-data" if route.files else "application/x-www-form-urlencoded"
         schema = {
             "type": "object",
             "properties": fields,

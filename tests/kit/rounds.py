@@ -6,7 +6,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from onewhole.desk.classes.demo import fill_demo
-from onewhole.web.handling import Way
+from onewhole.web.http.handling import PageRoute
 from tests.kit.doors import Opened, opened
 
 _PLACE = re.compile(r"\{(\w+)(?::int)?\}")
@@ -18,7 +18,7 @@ PLACES: dict[str, str] = {
     "code": "K05",
     "label": "1",
     "sheet": "1",
-    "work": "none",
+    "job": "none",
     "file": "morning.pdf",
     "kind": "pupil",
     "version": "1",
@@ -33,21 +33,21 @@ def lived_in(folder: Path) -> Iterator[Opened]:
         yield door
 
 
-def address(way: Way, **places: str) -> str:
+def address(route: PageRoute, **places: str) -> str:
     """Return the address of a row with something in every place. KeyError for a place that is not known.
 
     >>> from onewhole.web.pages import work
     >>> address(Way("GET", "/{book}/{room:int}/week", work.look), room="2")
     '/mine/2/week'
     """
-    return _PLACE.sub(lambda place: {**PLACES, **places}[place[1]], way.path)
+    return _PLACE.sub(lambda place: {**PLACES, **places}[place[1]], route.path)
 
 
-def places(way: Way) -> list[str]:
+def places(route: PageRoute) -> list[str]:
     """Return the names of the places in an address.
 
     >>> from onewhole.web.pages import work
     >>> places(Way("GET", "/{book}/{room:int}/week", work.look))
     ['book', 'room']
     """
-    return _PLACE.findall(way.path)
+    return _PLACE.findall(route.path)

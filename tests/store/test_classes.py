@@ -5,7 +5,7 @@ from datetime import timedelta
 import pytest
 
 from onewhole.store.classes import add_class, add_pupil, all_classes, name_pupil, pupils_of, rename_class
-from onewhole.store.corrections import Corrected, Correction, corrections_of, keep_correction
+from onewhole.store.corrections import Correction, CorrectionKind, corrections_of, keep_correction
 from onewhole.store.nights import add_night, night, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
@@ -74,10 +74,10 @@ def test_corrections_are_kept_in_order(store: Store) -> None:
     """Of a reading, a finding and a place in a group, with who and when."""
     kept = first_round(store).night
     said = (
-        Correction(kept, "K01", "1", Corrected.READING, "2 4/8", NOW, "teacher"),
-        Correction(kept, "K02", "", Corrected.FINDING, "copied wrongly", NOW, "aide"),
-        Correction(kept, "K01", "1", Corrected.READING, "2 4/9", NOW, "teacher"),
-        Correction(kept, "K01", "", Corrected.PLACE, "talk", NOW, "teacher"),
+        Correction(kept, "K01", "1", CorrectionKind.READING, "2 4/8", NOW, "teacher"),
+        Correction(kept, "K02", "", CorrectionKind.FINDING, "copied wrongly", NOW, "aide"),
+        Correction(kept, "K01", "1", CorrectionKind.READING, "2 4/9", NOW, "teacher"),
+        Correction(kept, "K01", "", CorrectionKind.PLACE, "talk", NOW, "teacher"),
     )
     assert tuple(keep_correction(store, one) for one in said) == said == corrections_of(store, kept)
 

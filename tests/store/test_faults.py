@@ -18,8 +18,8 @@ from onewhole.store.classes import pupils_of
 from onewhole.store.keeping import backup, clean, erase_pupil
 from onewhole.store.migrations.env import VERSION_TABLE
 from onewhole.store.opening import MAKING, Store, open_store
+from onewhole.store.orphan_cleanup import remove_orphans
 from onewhole.store.refusals import Damaged, StoreRefused
-from onewhole.store.sweeping import sweep
 from tests.kit.kept import DAY, first_round, write
 
 #: Writes until the system takes no more, tells what was kept, then what was refused.
@@ -257,15 +257,17 @@ def test_what_a_kill_left_half_made_is_swept_later(store: Store) -> None:
         os.utime(folders[0] / others[-1], (0, 0))
         os.chown(folders[0] / others[-1], 65534, 65534)
     before = {path for folder in folders for path in folder.iterdir()}
-    gone = sweep(store, now)
+    gone = remove_orphans(store, now)
     assert set(gone) == {folder / name for folder in folders for name in ours}
     assert {path for folder in folders for path in folder.iterdir()} == before - set(gone)
-    assert len(sweep(store, now + timedelta(hours=2))) == len(folders), "the young ones have become old"
+    assert len(remove_orphans(store, now + timedelta(hours=2))) == len(folders), (
+        "the young ones have become old"
+    )
 
 
 def test_a_clock_set_back_sweeps_nothing(store: Store) -> None:
     """A file that seems to be of the future is nobody's leftover."""
     left = store.path.parent / f".room12.class.abcdefgh{MAKING}"
     left.write_bytes(b"x")
-    assert sweep(store, datetime.now(UTC) - timedelta(days=400)) == ()
+    assert remove_orphans(store, datetime.now(UTC) - timedelta(days=400)) == ()
     assert left.exists()

@@ -8,7 +8,7 @@ import pytest
 
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import add_pupil, name_pupil, pupils_of
-from onewhole.store.corrections import Corrected, Correction, keep_correction
+from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
 from onewhole.store.keeping import (
     all_on_pupil,
     backup,
@@ -99,7 +99,9 @@ def test_all_on_a_pupil_is_given_out(store: Store) -> None:
     for text in ("2 4/8", "2 1/2"):
         write(store, kept.night, text)
     write(store, kept.night, "not hers", code="K02")
-    keep_correction(store, Correction(kept.night, "K01", "1", Corrected.READING, "3 1/2", NOW, "teacher"))
+    keep_correction(
+        store, Correction(kept.night, "K01", "1", CorrectionKind.READING, "3 1/2", NOW, "teacher")
+    )
     found = all_on_pupil(store, kept.class_number, "K01")
     said = json.loads(json.dumps(found))
     assert (said["class"], said["code"], said["name"]) == ("Room 12", "K01", "Wren")

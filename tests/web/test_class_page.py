@@ -26,22 +26,22 @@ def test_pupils_are_added_by_number_or_by_names(kites: Opened) -> None:
 
 def test_names_are_kept_beside_their_codes(kites: Opened) -> None:
     """They come in turn with their codes; an empty one takes a name away."""
-    rows = {"seal": kites.seal, "code": ["K01", "K02"], "name": ["", "Moth"]}
+    rows = {"csrf_token": kites.csrf_token, "code": ["K01", "K02"], "name": ["", "Moth"]}
     came = kites.client.post("/mine/1/class/names", data=rows, headers=kites.origin)
     assert (came.status_code, _names(kites)) == (303, [None, "Moth"])
 
 
 def test_a_name_that_cannot_be_loses_no_other(kites: Opened) -> None:
     """What was typed stands in the form again, nothing was changed."""
-    rows = {"seal": kites.seal, "code": ["K01", "K02"], "name": ["Sled", "x" * 81]}
+    rows = {"csrf_token": kites.csrf_token, "code": ["K01", "K02"], "name": ["Sled", "x" * 81]}
     came = kites.client.post("/mine/1/class/names", data=rows, headers=kites.origin)
     assert came.status_code == 422
     assert 'value="Sled"' in came.text
     assert "Pupil K02" in came.text
     assert _names(kites) == ["Delta", None]
-    torn = {"seal": kites.seal, "code": ["K01"], "name": ["a", "b"]}
+    torn = {"csrf_token": kites.csrf_token, "code": ["K01"], "name": ["a", "b"]}
     assert kites.client.post("/mine/1/class/names", data=torn, headers=kites.origin).status_code == 422
-    other = {"seal": kites.seal, "code": ["K09"], "name": ["a"]}
+    other = {"csrf_token": kites.csrf_token, "code": ["K09"], "name": ["a"]}
     assert kites.client.post("/mine/1/class/names", data=other, headers=kites.origin).status_code == 404
 
 

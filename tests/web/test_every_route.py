@@ -17,19 +17,19 @@ from hypothesis import strategies as st
 from schemathesis import Case, GenerationMode
 from schemathesis.python import asgi
 
-from onewhole.web.app import app
-from onewhole.web.long_work import Outcome, Progress, Work, Works
-from onewhole.web.routes import WAYS
+from onewhole.web.asgi import asgi_app
+from onewhole.web.jobs import Job, Jobs, Outcome, Progress
+from onewhole.web.routes import ROUTES
 from tests.kit.doors import Opened
 from tests.kit.openapi import GOOD, document, plain
 from tests.kit.rounds import lived_in
 
 BASE = "http://127.0.0.1:8000"
 EXAMPLES = int(os.environ.get("ONEWHOLE_FUZZ", "8"))
-DOCUMENT = schemathesis.openapi.from_dict(document(WAYS))
+DOCUMENT = schemathesis.openapi.from_dict(document(ROUTES))
 
 
-class Idle(Works):
+class Idle(Jobs):
     """Long work that is started and does nothing: films are made in other tests."""
 
     def start(
@@ -39,7 +39,7 @@ class Idle(Works):
         run: Callable[[Progress], Outcome],  # noqa: ARG002
         *,
         again: bool = False,
-    ) -> Work:
+    ) -> Job:
         """Start work that has ended at once."""
         return super().start(title, back, lambda _progress: Outcome(back), again=again)
 
@@ -53,9 +53,9 @@ class Tried:
     came: dict[str, Counter[int]] = field(default_factory=dict)
 
     def __call__(self, row: str, case: Case[Any]) -> schemathesis.Response:
-        """Send a case with the session's cookie and seal."""
-        heads = {"Origin": BASE, "X-Seal": self.door.seal}
-        cookies = {self.door.gate.cookie: self.door.client.cookies[self.door.gate.cookie]}
+        """Send a case with the session's cookie and CSRF token."""
+        heads = {"Origin": BASE, "X-CSRF-Token": self.door.csrf_token}
+        cookies = {self.door.access.cookie: self.door.client.cookies[self.door.access.cookie]}
         answer = case.call(
             base_url=BASE, session=self.client, headers=heads, cookies=cookies, allow_redirects=False
         )
@@ -68,11 +68,11 @@ def send(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Tried]:
     """The door that all rows share, with a demo beside it."""
     with lived_in(tmp_path_factory.mktemp("lived")) as door:
         door.post("/demo")
-        idle = replace(door, door=replace(door.door, works=Idle()))
-        with asgi.get_client(cast("Any", app(idle.door, idle.gate))) as client:
+        idle = replace(door, door=replace(door.door, jobs=Idle()))
+        with asgi.get_client(cast("Any", asgi_app(idle.door, idle.access))) as client:
             tried = Tried(idle, client)
             yield tried
-        idle.door.works.close()
+        idle.door.jobs.close()
         for row, came in sorted(tried.came.items()):
             print(row, dict(sorted(came.items())))
 
@@ -86,14 +86,14 @@ def _lead(case: Case[Any], chance: Random) -> None:
                     given_values[name] = chance.choice(GOOD[name])
 
 
-@pytest.mark.parametrize("way", WAYS, ids=lambda way: way.name)
-def test_no_answer_is_a_fault(send: Tried, way: object) -> None:
+@pytest.mark.parametrize("route", ROUTES, ids=lambda route: route.name)
+def test_no_answer_is_a_fault(send: Tried, route: object) -> None:
     """What fits the form and what does not: shown, refused with reason, or not there."""
-    row = next(one for one in WAYS if one is way)
+    row = next(one for one in ROUTES if one is route)
     operation = DOCUMENT[plain(row)][row.method]
     fits = operation.as_strategy(generation_mode=GenerationMode.POSITIVE)
     not_so = operation.as_strategy(generation_mode=GenerationMode.NEGATIVE)
-    cases = st.one_of(fits, fits, not_so) if row.takes or row.files else fits
+    cases = st.one_of(fits, fits, not_so) if row.fields or row.files else fits
 
     @settings(
         max_examples=EXAMPLES,

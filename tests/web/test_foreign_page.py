@@ -30,10 +30,11 @@ TRIES = {
     "show a picture": """new Promise(done => { const i = new Image(); i.onload = () => done('loaded');
         i.onerror = () => done(''); i.src = 'DOOR/static/kite.svg'; })""",
     "send blindly": """fetch('DOOR/mine/1/class/name', {method: 'POST', mode: 'no-cors',
-        credentials: 'include', body: new URLSearchParams({name: 'Taken', seal: 'guessed'})})
+        credentials: 'include', body: new URLSearchParams({name: 'Taken', csrf_token: 'guessed'})})
         .then(r => r.type === 'opaque' ? '' : r.text())""",
     "ask first": """fetch('DOOR/mine/1/class/name', {method: 'POST', credentials: 'include',
-        headers: {'X-Seal': 'guessed'}, body: new URLSearchParams({name: 'Taken'})}).then(r => r.text())""",
+        headers: {'X-CSRF-Token': 'guessed'},
+        body: new URLSearchParams({name: 'Taken'})}).then(r => r.text())""",
 }
 
 

@@ -11,15 +11,15 @@ import pytest
 from pypdfium2 import PdfDocument  # type: ignore[import-untyped]
 
 from onewhole.desk.classes.class_records import room
-from onewhole.web.guard import POLICY
-from onewhole.web.routes import WAYS
+from onewhole.web.access.guard import POLICY
+from onewhole.web.routes import ROUTES
 from tests.kit.browsers import CHROMIUM, chromium, window
 from tests.kit.doors import Opened, served
 from tests.kit.hostile import BREAKS, hostile
 from tests.kit.rounds import address, lived_in
 from tests.kit.untried import NO_CHROMIUM
 
-PAGES = [way for way in WAYS if way.method == "GET"]
+PAGES = [route for route in ROUTES if route.method == "GET"]
 NIGHTS = (1, 2, 3, 4, 5)
 
 
@@ -63,7 +63,7 @@ def fill(door: Opened) -> tuple[list[str], list[str]]:
         if room_number > 1:
             assert door.post("/welcome", name=names[first], pupils="24", names="").status == 303
         codes = [pupil.code for pupil in room(door.door.books["mine"], room_number).pupils]
-        sent = [("seal", door.seal), *((k, v) for code, one in zip(codes, some, strict=True)
+        sent = [("csrf_token", door.csrf_token), *((k, v) for code, one in zip(codes, some, strict=True)
                                        for k, v in (("code", code), ("name", one)))]  # fmt: skip
         body = "&".join(f"{key}={_percent(value)}" for key, value in sent)
         kind = {**door.origin, "Content-Type": "application/x-www-form-urlencoded"}
@@ -81,7 +81,7 @@ def _cells(door: Opened) -> list[str]:
         sent = [[cell["code"], cell["label"], next(texts), cell["text"]] for cell in grid]
         told = door.client.post(
             f"/mine/1/night/{night}/marking/keep",
-            data={"seal": door.seal, "cells": json.dumps(sent)},
+            data={"csrf_token": door.csrf_token, "cells": json.dumps(sent)},
             headers=door.origin,
         )
         kept = told.json()
@@ -100,8 +100,8 @@ def usual(tmp_path_factory: pytest.TempPathFactory) -> Iterator[set[tuple[str, s
     with lived_in(tmp_path_factory.mktemp("usual")) as door:
         shapes: set[tuple[str, str]] = set()
         for night in (*NIGHTS, NIGHTS[0]):
-            for way in PAGES:
-                came = door.client.get(address(way, night=str(night)))
+            for route in PAGES:
+                came = door.client.get(address(route, night=str(night)))
                 if _is_page(came.headers):
                     shapes |= Read(came.text).shapes
         yield shapes
@@ -134,13 +134,13 @@ def test_there_are_a_thousand(filled: tuple[Opened, list[str], list[str]]) -> No
     assert len(set(names)) + len(set(cells)) >= 1000
 
 
-@pytest.mark.parametrize("way", PAGES, ids=lambda way: way.path)
+@pytest.mark.parametrize("route", PAGES, ids=lambda route: route.path)
 def test_a_page_has_no_element_of_theirs(
-    filled: tuple[Opened, list[str], list[str]], usual: set[tuple[str, str]], way: object
+    filled: tuple[Opened, list[str], list[str]], usual: set[tuple[str, str]], route: object
 ) -> None:
     """Elements and attributes are those of the pages where nothing hostile was typed."""
     door, *_ = filled
-    row = next(one for one in PAGES if one is way)
+    row = next(one for one in PAGES if one is route)
     for night in map(str, NIGHTS):
         came = door.client.get(address(row, night=night))
         assert came.status_code < 500
@@ -213,7 +213,11 @@ def test_what_scripts_read_is_no_page(filled: tuple[Opened, list[str], list[str]
 
 def test_what_cannot_be_a_name_or_a_cell_is_refused(lived: Opened) -> None:
     """Line ends, NUL, half a sign, ten thousand letters: refused, or read as a blank; no fault."""
-    kind = {"Content-Type": "application/x-www-form-urlencoded", "X-Seal": lived.seal, **lived.origin}
+    kind = {
+        "Content-Type": "application/x-www-form-urlencoded",
+        "X-CSRF-Token": lived.csrf_token,
+        **lived.origin,
+    }
     for text in BREAKS:
         quoted = "".join(f"%{byte:02X}" for byte in text.encode("utf-8", "surrogatepass"))
         for path, field in (
@@ -228,10 +232,10 @@ def test_what_cannot_be_a_name_or_a_cell_is_refused(lived: Opened) -> None:
             assert came.status_code < 500, path
             assert "set-cookie" not in came.headers
         cells = json.dumps([["K05", "1", text, "1"], ["K06", text, "1", ""], [text, "1", "1", ""]])
-        sent = {"seal": lived.seal, "cells": cells}
+        sent = {"csrf_token": lived.csrf_token, "cells": cells}
         came = lived.client.post("/mine/1/night/3/marking/keep", data=sent, headers=lived.origin)
         assert came.status_code < 500
-    assert [way for way in PAGES if lived.client.get(address(way)).status_code >= 500] == []
+    assert [route for route in PAGES if lived.client.get(address(route)).status_code >= 500] == []
 
 
 def test_a_hostile_page_is_shown_as_text(lived: Opened, usual: set[tuple[str, str]]) -> None:

@@ -44,7 +44,9 @@ def _daily(door: Opened, days: int = 0) -> Path:
 
 def _hand_in(door: Opened, content: bytes) -> int:
     files = {"backup": ("../../a.backup", content, "application/octet-stream")}
-    sent = door.client.post("/mine/keep/restore", data={"seal": door.seal}, files=files, headers=door.origin)
+    sent = door.client.post(
+        "/mine/keep/restore", data={"csrf_token": door.csrf_token}, files=files, headers=door.origin
+    )
     return sent.status_code
 
 
@@ -75,7 +77,7 @@ def test_a_file_that_is_no_backup_changes_nothing(door: Opened, content: bytes) 
 
 def test_a_file_that_is_too_large_is_refused_before_it_is_read(door: Opened) -> None:
     """By its announced length."""
-    headers = {**door.origin, "X-Seal": door.seal, "Content-Length": str(keep.MOST + 1)}
+    headers = {**door.origin, "X-CSRF-Token": door.csrf_token, "Content-Length": str(keep.MOST + 1)}
     assert door.client.post("/mine/keep/restore", content=b"x", headers=headers).status_code == 413
 
 
@@ -156,7 +158,9 @@ def test_the_demo_takes_no_backup(door: Opened) -> None:
     door.door.books.paths["demo"].write_bytes(saved)
     assert "takes no backup" in door.get("/demo/keep").text
     files = {"backup": ("a.backup", saved, "application/octet-stream")}
-    sent = door.client.post("/demo/keep/restore", data={"seal": door.seal}, files=files, headers=door.origin)
+    sent = door.client.post(
+        "/demo/keep/restore", data={"csrf_token": door.csrf_token}, files=files, headers=door.origin
+    )
     assert sent.status_code == 422
 
 

@@ -6,10 +6,11 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.web.app import app
-from onewhole.web.ask import Ask, Shown
-from onewhole.web.handling import Way
-from onewhole.web.routes import WAYS
+from onewhole.web.asgi import asgi_app
+from onewhole.web.http.handling import PageRoute
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import HtmlPage
+from onewhole.web.routes import ROUTES
 from tests.kit.doors import Opened
 from tests.kit.raw_asks import ask_raw
 from tests.kit.rounds import address, lived_in
@@ -30,35 +31,35 @@ def test_no_name_and_no_answer_is_logged(lived: Opened, caplog: pytest.LogCaptur
         named = lived.post("/mine/1/class/names", code="K05", name=MARKED)
         written = lived.post("/mine/1/night/3/marking/keep", cells=f'[["K05", "1", "{MARKED}", ""]]')
         assert (named.status, written.status) == (303, 200)
-        for way in WAYS:
-            for places in ({}, {"code": MARKED, "label": MARKED, "work": MARKED, "file": MARKED}):
-                where = address(way, **places)
-                if way.method == "GET":
+        for route in ROUTES:
+            for places in ({}, {"code": MARKED, "label": MARKED, "job": MARKED, "file": MARKED}):
+                where = address(route, **places)
+                if route.method == "GET":
                     lived.client.get(where, params={"did": MARKED, "of": MARKED})
-                elif not way.path.startswith("/demo"):
+                elif not route.path.startswith("/demo"):
                     lived.client.post(
                         where,
-                        data={"seal": lived.seal, **dict.fromkeys(way.takes, MARKED)},
-                        files={name: (MARKED, MARKED.encode()) for name in way.files} or None,
+                        data={"csrf_token": lived.csrf_token, **dict.fromkeys(route.fields, MARKED)},
+                        files={name: (MARKED, MARKED.encode()) for name in route.files} or None,
                         headers=lived.origin,
                     )
     logged = caplog.text
     assert logged.count("GET /{book}/{room:int}/class 200") == 2
-    for secret in (MARKED, lived.seal, lived.client.cookies[lived.gate.cookie], "K05", "Box Kite"):
+    for secret in (MARKED, lived.csrf_token, lived.client.cookies[lived.access.cookie], "K05", "Box Kite"):
         assert secret not in logged
     assert "fault" not in logged
 
 
-def _torn(ask: Ask) -> Shown:
-    name = ask.query["name"]
+def _torn(request: PageRequest) -> HtmlPage:
+    name = request.query["name"]
     try:
         raise KeyError(name)
     except KeyError as first:
         raise ValueError(f"nobody thought of {name}") from first
 
 
-def _unwritten(ask: Ask) -> Shown:
-    return Shown("work.html", {"work": ask.query["name"]})
+def _unwritten(request: PageRequest) -> HtmlPage:
+    return HtmlPage("job.html", {"job": request.query["name"]})
 
 
 @pytest.mark.parametrize("page", [_torn, _unwritten])
@@ -66,12 +67,12 @@ def test_a_fault_is_logged_by_its_place(
     lived: Opened, caplog: pytest.LogCaptureFixture, page: object
 ) -> None:
     """Its kind and its place in the code; its words, which may hold a name, are not logged nor shown."""
-    ways = (Way("GET", "/torn", _torn if page is _torn else _unwritten),)
+    routes = (PageRoute("GET", "/torn", _torn if page is _torn else _unwritten),)
     heads = [
         ("host", "127.0.0.1:8000"),
-        ("cookie", f"{lived.gate.cookie}={lived.client.cookies[lived.gate.cookie]}"),
+        ("cookie", f"{lived.access.cookie}={lived.client.cookies[lived.access.cookie]}"),
     ]
-    served = app(lived.door, lived.gate, ways)
+    served = asgi_app(lived.door, lived.access, routes)
     with caplog.at_level(logging.DEBUG):
         came = ask_raw(served, "GET", "/torn", heads, query=f"name={MARKED}")
     assert (came.status, MARKED in came.text) == (500, False)

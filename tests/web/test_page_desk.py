@@ -110,7 +110,7 @@ WISHES = {"kind": "subtract", "number": "3", "denominators": "6", "regrouping": 
 def test_what_was_composed_waits_where_the_page_was_left(door: Opened) -> None:
     """It stands on the desk unsaved when it is looked at; the kept page is as it was."""
     door.post(f"{AT}/saved", typed=TWINS, sheet="")
-    with busy(door.door.works):
+    with busy(door.door.jobs):
         goes = door.post(f"{AT}/composed", typed=TWINS, sheet="1", **WISHES).goes
         assert f'<a href="{goes}">A page is composed</a>' in door.get("/mine/1/week").text
         assert "Waits for other work to end" in door.get(goes).text

@@ -1,4 +1,4 @@
-"""What stands on every page: nothing inline, nothing from elsewhere, a seal in every form."""
+"""What stands on every page: nothing inline, nothing from elsewhere, a CSRF token in every form."""
 
 import re
 from collections.abc import Iterator
@@ -6,13 +6,13 @@ from html.parser import HTMLParser
 
 import pytest
 
-from onewhole.web.guard import POLICY
-from onewhole.web.handling import Way
-from onewhole.web.routes import WAYS
+from onewhole.web.access.guard import POLICY
+from onewhole.web.http.handling import PageRoute
+from onewhole.web.routes import ROUTES
 from tests.kit.doors import Opened
 from tests.kit.rounds import address, lived_in
 
-PAGES = [way for way in WAYS if way.method == "GET"]
+PAGES = [route for route in ROUTES if route.method == "GET"]
 #: Attributes that load or lead, and those of them that may hold a picture in themselves.
 LOADS = {
     "href",
@@ -39,13 +39,13 @@ def lived(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Opened]:
 class Page(HTMLParser):
     """What a page may not hold, where it does."""
 
-    def __init__(self, text: str, seal: str) -> None:
+    def __init__(self, text: str, csrf_token: str) -> None:
         super().__init__()
         self.wrong: list[str] = []
-        self.seal = seal
-        self.unsealed: list[str] = []
+        self.csrf_token = csrf_token
+        self.without_token: list[str] = []
         self.feed(text)
-        self.wrong += self.unsealed
+        self.wrong += self.without_token
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         """Look at an element and its attributes."""
@@ -65,23 +65,23 @@ class Page(HTMLParser):
         if tag == "meta" and "http-equiv" in given:
             self.wrong.append("http-equiv")
         if tag == "form" and given.get("method", "get").lower() == "post":
-            self.unsealed.append(f"no seal: form to {given.get('action')}")
+            self.without_token.append(f"no CSRF token: form to {given.get('action')}")
         if (
             tag == "input"
-            and given.get("name") == "seal"
-            and given.get("value") == self.seal
-            and self.unsealed
+            and given.get("name") == "csrf_token"
+            and given.get("value") == self.csrf_token
+            and self.without_token
         ):
-            self.unsealed.pop()
+            self.without_token.pop()
 
 
-@pytest.mark.parametrize("way", PAGES, ids=lambda way: way.path)
-def test_a_page_has_nothing_inline_and_nothing_from_elsewhere(lived: Opened, way: object) -> None:
-    """No script, style or handler in the text; every address is our own; every form has the seal.
+@pytest.mark.parametrize("route", PAGES, ids=lambda route: route.path)
+def test_a_page_has_nothing_inline_and_nothing_from_elsewhere(lived: Opened, route: object) -> None:
+    """No script, style or handler in the text; every address is our own; every form has the CSRF token.
 
     A whole document with a policy of its own (the film as a page) is held to that policy instead.
     """
-    row = next(one for one in PAGES if one is way)
+    row = next(one for one in PAGES if one is route)
     came = lived.client.get(address(row))
     policy = came.headers["content-security-policy"]
     assert came.status_code < 500
@@ -90,13 +90,13 @@ def test_a_page_has_nothing_inline_and_nothing_from_elsewhere(lived: Opened, way
         assert "http" not in policy
         assert "*" not in policy
     elif came.headers.get("content-type", "").startswith("text/html"):
-        assert Page(came.text, lived.seal).wrong == []
+        assert Page(came.text, lived.csrf_token).wrong == []
 
 
-@pytest.mark.parametrize("way", PAGES, ids=lambda way: way.path)
-def test_every_address_on_a_page_is_in_the_table(lived: Opened, way: object) -> None:
+@pytest.mark.parametrize("route", PAGES, ids=lambda route: route.path)
+def test_every_address_on_a_page_is_in_the_table(lived: Opened, route: object) -> None:
     """A link leads to a page, a form to a row that takes it; what a page loads is there."""
-    row = next(one for one in PAGES if one is way)
+    row = next(one for one in PAGES if one is route)
     came = lived.client.get(address(row))
     if came.headers.get("content-type", "").startswith("text/html"):
         for method, leads in addresses(came.text):
@@ -104,12 +104,12 @@ def test_every_address_on_a_page_is_in_the_table(lived: Opened, way: object) -> 
             if path.startswith(("/static/", "/letters/")):
                 assert lived.client.get(path).status_code == 200, leads
             elif path.startswith("/"):
-                assert any(one.method == method and _pattern(one).fullmatch(path) for one in WAYS), leads
+                assert any(one.method == method and _pattern(one).fullmatch(path) for one in ROUTES), leads
 
 
-def _pattern(way: Way) -> re.Pattern[str]:
+def _pattern(route: PageRoute) -> re.Pattern[str]:
     return re.compile(
-        re.sub(r"\\\{\w+(:int)?\\\}", lambda at: r"\d+" if at[1] else "[^/]+", re.escape(way.path))
+        re.sub(r"\\\{\w+(:int)?\\\}", lambda at: r"\d+" if at[1] else "[^/]+", re.escape(route.path))
     )
 
 
@@ -142,9 +142,11 @@ def test_the_search_finds_what_it_looks_for() -> None:
         '<a href="https://kites.example">',
         '<a href="javascript:fly()">',
         '<form method="post" action="/a"><button>',
-        '<form method="post" action="/a"><input name="seal" value="other"><button>',
+        '<form method="post" action="/a"><input name="csrf_token" value="other"><button>',
         '<iframe srcdoc="a">',
         '<base href="/">',
     ):
-        assert Page(text, "seal").wrong, text
-    assert not Page('<form method="post" action="/a"><input name="seal" value="seal"></form>', "seal").wrong
+        assert Page(text, "csrf_token").wrong, text
+    assert not Page(
+        '<form method="post" action="/a"><input name="csrf_token" value="csrf_token"></form>', "csrf_token"
+    ).wrong

@@ -1,14 +1,14 @@
-"""The table of contents as a whole: every row that changes something wants the session's seal."""
+"""The table of contents as a whole: every row that changes something wants the session's CSRF token."""
 
 from collections.abc import Iterator
 
 import pytest
 
-from onewhole.web.routes import WAYS
+from onewhole.web.routes import ROUTES
 from tests.kit.doors import Opened
 from tests.kit.rounds import address, lived_in
 
-POSTS = [way for way in WAYS if way.method == "POST"]
+POSTS = [route for route in ROUTES if route.method == "POST"]
 
 
 @pytest.fixture(scope="module")
@@ -20,46 +20,46 @@ def lived(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Opened]:
 
 def test_a_row_stands_once() -> None:
     """A method and an address have one page; there are rows of both kinds."""
-    assert len({way.name for way in WAYS}) == len(WAYS)
-    assert {way.method for way in WAYS} == {"GET", "POST"}
+    assert len({route.name for route in ROUTES}) == len(ROUTES)
+    assert {route.method for route in ROUTES} == {"GET", "POST"}
 
 
-@pytest.mark.parametrize("way", POSTS, ids=lambda way: way.path)
-def test_a_form_without_the_seal_changes_nothing(lived: Opened, way: object) -> None:
+@pytest.mark.parametrize("route", POSTS, ids=lambda route: route.path)
+def test_a_form_without_the_seal_changes_nothing(lived: Opened, route: object) -> None:
     """None, an empty one, one of another session: refused before the page is asked, with the cookie too."""
-    row = next(one for one in POSTS if one is way)
+    row = next(one for one in POSTS if one is route)
     before = _file(lived)
-    cookie = lived.gate.sessions.begun()
-    other = lived.gate.sessions.seal(cookie) or ""
-    fields = dict.fromkeys(row.takes, "1")
-    for seal in (None, "", other, lived.seal[:-1], lived.seal + "x", "\u2154"):
-        sent = fields if seal is None else {**fields, "seal": seal}
+    cookie = lived.access.sessions.begun()
+    other = lived.access.sessions.csrf_token(cookie) or ""
+    fields = dict.fromkeys(row.fields, "1")
+    for csrf_token in (None, "", other, lived.csrf_token[:-1], lived.csrf_token + "x", "\u2154"):
+        sent = fields if csrf_token is None else {**fields, "csrf_token": csrf_token}
         came = lived.client.post(address(row), data=sent, headers=lived.origin)
-        assert came.status_code == 403, seal
+        assert came.status_code == 403, csrf_token
         assert "too old" in came.text
         scripted = {**lived.origin, "Accept": "application/json"}
         came = lived.client.post(address(row), data=sent, headers=scripted)
         assert (came.status_code, set(came.json())) == (403, {"refused", "where", "remedy"})
-    lived.gate.sessions.ended(cookie)
+    lived.access.sessions.ended(cookie)
     assert _file(lived) == before
 
 
-@pytest.mark.parametrize("way", POSTS, ids=lambda way: way.path)
-def test_what_changes_something_is_no_link(lived: Opened, way: object) -> None:
+@pytest.mark.parametrize("route", POSTS, ids=lambda route: route.path)
+def test_what_changes_something_is_no_link(lived: Opened, route: object) -> None:
     """The same address by GET shows a page, or is not there; nothing is changed."""
-    row = next(one for one in POSTS if one is way)
+    row = next(one for one in POSTS if one is route)
     before = _file(lived)
-    shown = any(one.method == "GET" and one.path == row.path for one in WAYS)
-    came = lived.client.get(address(row), params=dict.fromkeys(row.takes, "1"))
+    shown = any(one.method == "GET" and one.path == row.path for one in ROUTES)
+    came = lived.client.get(address(row), params=dict.fromkeys(row.fields, "1"))
     assert came.status_code in ({200} if shown else {404, 405})
     assert _file(lived) == before
 
 
-@pytest.mark.parametrize("way", [way for way in POSTS if way.files], ids=lambda way: way.path)
+@pytest.mark.parametrize("route", [route for route in POSTS if route.files], ids=lambda route: route.path)
 @pytest.mark.parametrize("kind", ["text/html", "image/svg+xml", "application/x-msdownload", ""])
-def test_a_file_of_another_kind_is_not_taken(lived: Opened, way: object, kind: str) -> None:
+def test_a_file_of_another_kind_is_not_taken(lived: Opened, route: object, kind: str) -> None:
     """Neither by what it says of itself nor by what it is: refused with a reason, nothing kept."""
-    row = next(one for one in POSTS if one is way)
+    row = next(one for one in POSTS if one is route)
     before = _file(lived)
     for content in (
         b"<script>fly()</script>",
@@ -68,7 +68,7 @@ def test_a_file_of_another_kind_is_not_taken(lived: Opened, way: object, kind: s
         b"SQLite format 3\0" + bytes(5000),
     ):
         files = dict.fromkeys(row.files, ("../../kite.html", content, kind))
-        fields = {"seal": lived.seal, **dict.fromkeys(row.takes, "1")}
+        fields = {"csrf_token": lived.csrf_token, **dict.fromkeys(row.fields, "1")}
         came = lived.client.post(address(row), data=fields, files=files, headers=lived.origin)
         assert came.status_code == 422
     assert _file(lived) == before

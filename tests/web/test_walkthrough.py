@@ -11,7 +11,7 @@ from onewhole.desk.walkthrough.board import board
 from onewhole.desk.walkthrough.film_plan import FilmPlan, plan_of
 from onewhole.store.recordings import recordings_of
 from onewhole.store.settings import set_setting
-from onewhole.store.steps import Step, steps_of
+from onewhole.store.steps import NightStep, steps_of
 from onewhole.web.pages.walkthrough import FILES
 from tests.desk.walkthrough.test_recorded_film import beeps, webm
 from tests.kit.doors import Answer, Opened, opened
@@ -36,7 +36,7 @@ def sent(door: Opened, sound: bytes, kind: str = "audio/webm", **fields: str) ->
         f"{HOME}/recording",
         data=fields,
         files={"sound": ("recording", sound, kind)},
-        headers={**door.origin, "X-Seal": door.seal, "Accept": "application/json"},
+        headers={**door.origin, "X-CSRF-Token": door.csrf_token, "Accept": "application/json"},
     )
     return Answer(response.status_code, response.text, "", response.content)
 
@@ -158,7 +158,7 @@ def test_shown_is_one_press(door: Opened) -> None:
     """The night counts as shown."""
     assert "Not shown yet" in door.get(HOME).text
     assert door.post(f"{HOME}/shown").goes == f"{HOME}#film"
-    assert Step.SHOWN in steps_of(door.door.books["mine"], 1)[1]
+    assert NightStep.SHOWN in steps_of(door.door.books["mine"], 1)[1]
     assert "Shown since" in door.get(HOME).text
 
 

@@ -7,7 +7,7 @@ import pytest
 
 from onewhole.desk.classes.class_records import night_pages
 from onewhole.desk.classes.marked_nights import night_summaries
-from onewhole.desk.classes.week import Step, week
+from onewhole.desk.classes.week import NightStep, week
 from tests.kit.doors import Opened
 from tests.kit.rounds import lived_in
 from tests.kit.waiting import until
@@ -35,7 +35,7 @@ def test_the_teacher_says_that_a_step_is_done(club: Opened) -> None:
     said = club.post("/mine/1/night/10/step", step="shown")
     assert said.goes.endswith("#night-10")
     night = week(club.door.books["mine"], 1, club.door.today()).shown[0].nights[-1]
-    assert Step.SHOWN in night.steps
+    assert NightStep.SHOWN in night.steps
     assert club.post("/mine/1/night/10/step", step="eaten").status == 422
     assert club.post("/mine/1/night/99/step", step="shown").status == 404
 

@@ -1,4 +1,4 @@
-"""Cells of a night's grid, changed together: each only where it still says what its writer saw."""
+"""Cells of a night's grid, changed by compare-and-set: each only if it still has the text its writer saw."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -25,10 +25,10 @@ class Change:
 def change_answers(
     store: Store, night: int, changes: Sequence[Change], written: datetime, by: str
 ) -> tuple[str, ...]:
-    """Write cells in one transaction; return what stands in each of them when it is on the disk.
+    """Compare-and-set in one transaction; return the text of each cell once it is on the disk.
 
-    A cell that says neither what the writer saw nor what is to be written keeps its text: what is returned
-    for it is that text. A cell that says the new text already is not written again. Raises as
+    On conflict (the cell has neither the text its writer saw nor the new one) the stored text wins and is
+    returned. A cell that has the new text already is not written again. Raises as
     `onewhole.store.answers.keep_answer`, and then nothing was written.
     """
     with store.writing() as connection:

@@ -12,7 +12,7 @@ from onewhole.store.nights import find_night
 from onewhole.store.opening import Store
 
 
-class Corrected(StrEnum):
+class CorrectionKind(StrEnum):
     """What a correction is of; of a place, its text is the key of the group the teacher chose."""
 
     READING = "reading"
@@ -27,7 +27,7 @@ class Correction:
     night: int
     code: str
     problem: str
-    of: Corrected
+    of: CorrectionKind
     text: str
     written: datetime
     by: str
@@ -71,6 +71,6 @@ def corrections_of(store: Store, night: int) -> tuple[Correction, ...]:
     )
     with store.reading() as connection:
         return tuple(
-            Correction(night, code, problem, Corrected(of), text, written, by)
+            Correction(night, code, problem, CorrectionKind(of), text, written, by)
             for night, code, problem, of, text, written, by in connection.execute(asked)
         )

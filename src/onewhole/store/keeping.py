@@ -15,12 +15,12 @@ from onewhole.store.classes import find_pupil
 from onewhole.store.opening import (
     Store,
     check_file,
-    kindly,
     logs_of,
     make_beside,
     open_store,
     refused,
     sync_folder,
+    translate_errors,
 )
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
@@ -51,14 +51,14 @@ def restore(saved: Path, path: Path) -> Store:
     """
     check_file(saved)
     goal = Path(os.path.realpath(path))
-    with kindly(goal), closing(sqlite3.connect(saved)) as source:
+    with translate_errors(goal), closing(sqlite3.connect(saved)) as source:
         if not goal.exists():
             _copy_beside(source, goal)
             return open_store(goal)
         open_store(goal).close()
         with closing(sqlite3.connect(goal, timeout=5)) as target:
             target.execute("PRAGMA synchronous = FULL")
-            source.backup(target, progress=_patience())
+            source.backup(target, progress=_give_up_when_busy())
     return open_store(goal)
 
 
@@ -72,8 +72,8 @@ def _copy_beside(source: sqlite3.Connection, goal: Path) -> None:
         )
     handle, beside = make_beside(goal)
     try:
-        with kindly(goal), closing(sqlite3.connect(beside, isolation_level=None)) as target:
-            source.backup(target, progress=_patience())
+        with translate_errors(goal), closing(sqlite3.connect(beside, isolation_level=None)) as target:
+            source.backup(target, progress=_give_up_when_busy())
             target.execute("PRAGMA journal_mode = DELETE")
         os.fsync(handle)
         beside.replace(goal)
@@ -85,8 +85,8 @@ def _copy_beside(source: sqlite3.Connection, goal: Path) -> None:
     sync_folder(goal.parent)
 
 
-def _patience() -> Callable[[int, int, int], None]:
-    """What a copy asks after every try: after 20 tries a quarter of a second apart it gives up."""
+def _give_up_when_busy() -> Callable[[int, int, int], None]:
+    """The progress callback of a copy: it gives up after 20 busy tries, a quarter of a second apart."""
     tries = count(1)
 
     def ask(status: int, _left: int, _all: int) -> None:
@@ -129,7 +129,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
         for table in (tables.answers, tables.corrections):
             connection.execute(delete(table).where(table.c.pupil_number == number))
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
-        connection.execute(delete(tables.reckonings).where(tables.reckonings.c.night_number.in_(nights)))
+        connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number.in_(nights)))
         connection.execute(delete(tables.pupils).where(tables.pupils.c.number == number))
     try:
         clean(store)
@@ -143,7 +143,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
 
 def clean(store: Store) -> None:
     """Write the file anew without what was erased, and empty what stands beside it. Raises `StoreRefused`."""
-    with kindly(store.path), closing(store.engine.raw_connection()) as raw:
+    with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
         cursor = raw.cursor()
         cursor.execute("VACUUM")
         busy, *_ = cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
@@ -158,7 +158,7 @@ def clean(store: Store) -> None:
 def settle(store: Store) -> None:
     """Put all of a file that nobody else has open into one piece, as a backup is. Raises `StoreRefused`."""
     store.close()
-    with kindly(store.path), closing(sqlite3.connect(store.path, isolation_level=None)) as file:
+    with translate_errors(store.path), closing(sqlite3.connect(store.path, isolation_level=None)) as file:
         file.execute("PRAGMA journal_mode = DELETE")
 
 

@@ -11,7 +11,7 @@ from onewhole.store.refusals import NotThere, StoreRefused
 
 
 @dataclass(frozen=True, slots=True)
-class Night:
+class KeptNight:
     """A night as it is kept."""
 
     number: int
@@ -21,7 +21,7 @@ class Night:
     day: date
 
 
-def add_night(store: Store, class_number: int, sheet_number: int, version: int, day: date) -> Night:
+def add_night(store: Store, class_number: int, sheet_number: int, version: int, day: date) -> KeptNight:
     """Keep that a class takes a sheet home. Raises `NotThere` for a class or version that is not there."""
     sheets = tables.sheet_versions.c
     with store.writing() as connection:
@@ -41,24 +41,26 @@ def add_night(store: Store, class_number: int, sheet_number: int, version: int, 
             class_number=class_number, sheet_number=sheet_number, version=version, day=day
         )
         number: int = connection.execute(made.returning(tables.nights.c.number)).scalar_one()
-    return Night(number, class_number, sheet_number, version, day)
+    return KeptNight(number, class_number, sheet_number, version, day)
 
 
-def nights_of(store: Store, class_number: int) -> tuple[Night, ...]:
+def nights_of(store: Store, class_number: int) -> tuple[KeptNight, ...]:
     """The nights of a class by day; none for a class that is not there."""
     columns = tables.nights.c
     asked = select(tables.nights).where(columns.class_number == class_number)
     with store.reading() as connection:
-        return tuple(Night(*row) for row in connection.execute(asked.order_by(columns.day, columns.number)))
+        return tuple(
+            KeptNight(*row) for row in connection.execute(asked.order_by(columns.day, columns.number))
+        )
 
 
-def night(store: Store, number: int) -> Night:
+def night(store: Store, number: int) -> KeptNight:
     """Give one night. Raises `NotThere`."""
     with store.reading() as connection:
         return find_night(connection, number)
 
 
-def change_version(store: Store, number: int, version: int) -> Night:
+def change_version(store: Store, number: int, version: int) -> KeptNight:
     """Let a night have another version of its sheet, as long as no answer is written.
 
     Raises `NotThere` for a night or version that is not there, and `StoreRefused` where answers stand.
@@ -80,12 +82,12 @@ def change_version(store: Store, number: int, version: int) -> Night:
                 remedy="Choose another day: the answers stay with the page they were written on.",
             )
         connection.execute(update(tables.nights).where(columns.number == number).values(version=version))
-    return Night(number, found.class_number, found.sheet_number, version, found.day)
+    return KeptNight(number, found.class_number, found.sheet_number, version, found.day)
 
 
-def find_night(connection: Connection, number: int) -> Night:
+def find_night(connection: Connection, number: int) -> KeptNight:
     """Find a night by number. Raises `NotThere`."""
     row = connection.execute(select(tables.nights).where(tables.nights.c.number == number)).one_or_none()
     if row is None:
         raise NotThere("There is no such night", where=f"night {number}", remedy="Choose one, or add it.")
-    return Night(*row)
+    return KeptNight(*row)

@@ -17,19 +17,19 @@ from sqlalchemy.exc import DBAPIError
 
 from onewhole.store.backups import backups_of
 from onewhole.store.migrations.env import VERSION_TABLE
-from onewhole.store.refusals import Damaged, NotThere, StoreRefused, put_kindly
+from onewhole.store.refusals import Damaged, NotThere, StoreRefused, translate_error
 
 #: Stands in bytes 68 to 71 of every file of ours: "1who" (SQLite's `application_id`).
 MARK = b"1who"
-#: How long a writer waits for another one, in milliseconds.
-PATIENCE = 5000
+#: How long a writer waits for another one.
+BUSY_TIMEOUT_MS = 5000
 
 #: How the name of a file in the making ends.
 MAKING = ".making"
 
 _MAGIC = b"SQLite format 3\0"
 _EACH_CONNECTION = (
-    f"PRAGMA busy_timeout = {PATIENCE}",
+    f"PRAGMA busy_timeout = {BUSY_TIMEOUT_MS}",
     "PRAGMA synchronous = FULL",
     "PRAGMA foreign_keys = ON",
     "PRAGMA secure_delete = ON",
@@ -47,7 +47,7 @@ class Store:
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Give a connection that sees one moment of the file. Raises `StoreRefused`."""
-        with kindly(self.path), self.engine.begin() as connection:
+        with translate_errors(self.path), self.engine.begin() as connection:
             yield connection
 
     @contextmanager
@@ -56,7 +56,7 @@ class Store:
 
         They are on the disk when the block has ended. A second writer waits. Raises `StoreRefused`.
         """
-        with kindly(self.path), self.engine.execution_options(writing=True).begin() as connection:
+        with translate_errors(self.path), self.engine.execution_options(writing=True).begin() as connection:
             yield connection
 
     def close(self) -> None:
@@ -93,7 +93,7 @@ def open_store(path: Path) -> Store:
     try:
         with store.writing() as connection:
             _forward(connection)
-        with kindly(path), closing(store.engine.raw_connection()) as raw:
+        with translate_errors(path), closing(store.engine.raw_connection()) as raw:
             raw.cursor().execute("PRAGMA journal_mode = WAL")
     except BaseException:
         store.close()
@@ -104,7 +104,7 @@ def open_store(path: Path) -> Store:
 def check_file(path: Path) -> None:
     """Refuse a file that is not ours, is damaged or is newer; nothing is written."""
     check_mark(path)
-    with kindly(path):
+    with translate_errors(path):
         check_whole(path)
 
 
@@ -128,15 +128,15 @@ def check_mark(path: Path) -> None:
     except OSError as error:
         raise refused(path, error) from error
     if head[:16] != _MAGIC or head[68:72] != MARK:
-        raise put_kindly("not a database", str(path))
+        raise translate_error("not a database", str(path))
 
 
 def check_whole(path: Path) -> None:
     """Refuse a damaged file and a newer one, before anything is written."""
-    with closing(sqlite3.connect(path, isolation_level=None, timeout=PATIENCE / 1000)) as connection:
+    with closing(sqlite3.connect(path, isolation_level=None, timeout=BUSY_TIMEOUT_MS / 1000)) as connection:
         ((found, *_), *_) = connection.execute("PRAGMA quick_check(1)").fetchall()
         if found != "ok":
-            raise put_kindly("malformed", str(path))
+            raise translate_error("malformed", str(path))
         steps = [step for (step,) in connection.execute(f"SELECT version_num FROM {VERSION_TABLE}")]  # noqa: S608 - our own name
     if not set(steps) <= _known_steps():
         raise StoreRefused(
@@ -147,7 +147,7 @@ def check_whole(path: Path) -> None:
 
 
 def _make(path: Path) -> None:
-    """Make a new file whole beside and give it its name, unless another window was quicker."""
+    """Make the file under a temporary name, then hard-link it; lose a race to another process quietly."""
     logged = any(log.exists() for log in logs_of(path))
     if logged and not path.exists():  # asked last: another window may have made it since
         raise Damaged(
@@ -159,7 +159,7 @@ def _make(path: Path) -> None:
     os.close(handle)
     engine = _engine(beside)
     try:
-        with kindly(path):
+        with translate_errors(path):
             with engine.begin() as connection:
                 connection.exec_driver_sql(f"PRAGMA application_id = {int.from_bytes(MARK)}")
                 _forward(connection)
@@ -234,12 +234,12 @@ def _forward(connection: Connection) -> None:
 
 
 @contextmanager
-def kindly(path: Path) -> Iterator[None]:
-    """Turn what SQLite raises into `StoreRefused` with words for a teacher."""
+def translate_errors(path: Path) -> Iterator[None]:
+    """Turn SQLite's exceptions into `StoreRefused` with words for a teacher."""
     try:
         yield
     except (DBAPIError, sqlite3.Error) as error:
-        raise put_kindly(error.orig if isinstance(error, DBAPIError) else error, str(path)) from error
+        raise translate_error(error.orig if isinstance(error, DBAPIError) else error, str(path)) from error
     except OverflowError as error:
         raise NotThere("A number is too large to be one of ours", where=str(path)) from error
 

@@ -38,12 +38,12 @@ _SAID = (
 _DAMAGED = frozenset({"not a database", "malformed"})
 
 
-def put_kindly(said: object, where: str) -> StoreRefused:
-    """Say what SQLite said so that a teacher knows what to do next.
+def translate_error(said: object, where: str) -> StoreRefused:
+    """Translate SQLite's message so that a teacher knows what to do next.
 
-    What a backup may take the place of is `Damaged`.
+    `Damaged` where a backup may replace the file.
 
-    >>> print(put_kindly("database or disk is full", "room12.class"))
+    >>> print(translate_error("database or disk is full", "room12.class"))
     The disk is full (room12.class). Make room on the disk, then do it again.
     """
     for part, what, remedy in _SAID:

@@ -3,14 +3,14 @@
 from sqlalchemy import select
 
 from onewhole.store import tables
-from onewhole.store.nights import Night
+from onewhole.store.nights import KeptNight
 from onewhole.store.opening import Store
 from onewhole.store.sheets import KeptSheet
 
 
 def set_pages(
     store: Store, class_number: int, night: int | None = None
-) -> tuple[tuple[Night, KeptSheet], ...]:
+) -> tuple[tuple[KeptNight, KeptSheet], ...]:
     """Every night of a class by day with its sheet, or only the one asked for; none where there is none."""
     nights, versions = tables.nights.c, tables.sheet_versions.c
     asked = (
@@ -28,7 +28,7 @@ def set_pages(
     with store.reading() as connection:
         return tuple(
             (
-                Night(*row[:5]),
+                KeptNight(*row[:5]),
                 KeptSheet(row.sheet_number, row.version, row.name, row.typed, row.recipe, row.written),
             )
             for row in connection.execute(asked)

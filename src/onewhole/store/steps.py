@@ -11,7 +11,7 @@ from onewhole.store.nights import find_night
 from onewhole.store.opening import Store
 
 
-class Step(StrEnum):
+class NightStep(StrEnum):
     """What a teacher does with a night once it is set, in the order of the round."""
 
     PRINTED = "printed"
@@ -20,7 +20,7 @@ class Step(StrEnum):
     REGROUPED = "regrouped"
 
 
-def keep_step(store: Store, night: int, step: Step, now: datetime) -> None:
+def keep_step(store: Store, night: int, step: NightStep, now: datetime) -> None:
     """Keep that a step was taken; taken again, the first moment stays. Raises `NotThere`, `StoreRefused`."""
     with store.writing() as connection:
         find_night(connection, night)
@@ -28,7 +28,7 @@ def keep_step(store: Store, night: int, step: Step, now: datetime) -> None:
         connection.execute(taken.on_conflict_do_nothing())
 
 
-def steps_of(store: Store, class_number: int) -> dict[int, dict[Step, datetime]]:
+def steps_of(store: Store, class_number: int) -> dict[int, dict[NightStep, datetime]]:
     """The steps taken in every night of a class; a night without any is not in it."""
     columns = tables.steps.c
     asked = (
@@ -36,8 +36,8 @@ def steps_of(store: Store, class_number: int) -> dict[int, dict[Step, datetime]]
         .join(tables.nights, tables.nights.c.number == columns.night_number)
         .where(tables.nights.c.class_number == class_number)
     )
-    found: dict[int, dict[Step, datetime]] = {}
+    found: dict[int, dict[NightStep, datetime]] = {}
     with store.reading() as connection:
         for night, step, written in connection.execute(asked):
-            found.setdefault(night, {})[Step(step)] = written
+            found.setdefault(night, {})[NightStep(step)] = written
     return found

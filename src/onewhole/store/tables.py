@@ -24,7 +24,7 @@ from sqlalchemy.types import TypeDecorator
 from onewhole.store.refusals import NotStorable
 
 
-class Words(TypeDecorator[str]):
+class ExactText(TypeDecorator[str]):
     """Text exactly as it was typed; a half of a character (a lone surrogate) raises `NotStorable`."""
 
     impl = Text
@@ -85,7 +85,7 @@ classes = Table(
     "classes",
     METADATA,
     Column("number", Integer, primary_key=True),
-    Column("name", Words, nullable=False),
+    Column("name", ExactText, nullable=False),
     Column("codes_given", Integer, nullable=False),
     Column("made", Moment, nullable=False),
 )
@@ -95,8 +95,8 @@ pupils = Table(
     METADATA,
     Column("number", Integer, primary_key=True),
     Column("class_number", Integer, ForeignKey("classes.number"), nullable=False),
-    Column("code", Words, nullable=False),
-    Column("name", Words),
+    Column("code", ExactText, nullable=False),
+    Column("name", ExactText),
     UniqueConstraint("class_number", "code"),
     sqlite_autoincrement=True,
 )
@@ -105,7 +105,7 @@ sheets = Table(
     "sheets",
     METADATA,
     Column("number", Integer, primary_key=True),
-    Column("name", Words, nullable=False),
+    Column("name", ExactText, nullable=False),
 )
 
 sheet_versions = Table(
@@ -113,8 +113,8 @@ sheet_versions = Table(
     METADATA,
     Column("sheet_number", Integer, ForeignKey("sheets.number"), primary_key=True),
     Column("version", Integer, primary_key=True),
-    Column("typed", Words, nullable=False),
-    Column("recipe", Words),
+    Column("typed", ExactText, nullable=False),
+    Column("recipe", ExactText),
     Column("written", Moment, nullable=False),
 )
 
@@ -139,10 +139,10 @@ answers = Table(
     Column("number", Integer, primary_key=True),
     Column("night_number", Integer, ForeignKey("nights.number"), nullable=False),
     Column("pupil_number", Integer, ForeignKey("pupils.number"), nullable=False),
-    Column("problem", Words, nullable=False),
-    Column("text", Words, nullable=False),
+    Column("problem", ExactText, nullable=False),
+    Column("text", ExactText, nullable=False),
     Column("written", Moment, nullable=False),
-    Column("by", Words, nullable=False),
+    Column("by", ExactText, nullable=False),
     Index("answers_of_a_night", "night_number", "pupil_number", "problem", "number"),
     Index("answers_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
@@ -154,11 +154,11 @@ corrections = Table(
     Column("number", Integer, primary_key=True),
     Column("night_number", Integer, ForeignKey("nights.number"), nullable=False),
     Column("pupil_number", Integer, ForeignKey("pupils.number"), nullable=False),
-    Column("problem", Words, nullable=False),
-    Column("of", Words, nullable=False),
-    Column("text", Words, nullable=False),
+    Column("problem", ExactText, nullable=False),
+    Column("of", ExactText, nullable=False),
+    Column("text", ExactText, nullable=False),
     Column("written", Moment, nullable=False),
-    Column("by", Words, nullable=False),
+    Column("by", ExactText, nullable=False),
     Index("corrections_of_a_night", "night_number"),
     Index("corrections_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
@@ -168,7 +168,7 @@ steps = Table(
     "steps",
     METADATA,
     Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
-    Column("step", Words, primary_key=True),
+    Column("step", ExactText, primary_key=True),
     Column("written", Moment, nullable=False),
 )
 
@@ -176,25 +176,25 @@ recordings = Table(
     "recordings",
     METADATA,
     Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
-    Column("label", Words, primary_key=True),
-    Column("kind", Words, nullable=False),
-    Column("cues", Words, nullable=False),
+    Column("label", ExactText, primary_key=True),
+    Column("kind", ExactText, nullable=False),
+    Column("cues", ExactText, nullable=False),
     Column("written", Moment, nullable=False),
     Column("sound", LargeBinary, nullable=False),
 )
 
 #: A cache of what was computed of a night: it may be emptied at any moment.
-reckonings = Table(
+night_cache = Table(
     "reckonings",
     METADATA,
     Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
-    Column("stamp", Words, nullable=False),
-    Column("text", Words, nullable=False),
+    Column("stamp", ExactText, nullable=False),
+    Column("text", ExactText, nullable=False),
 )
 
 settings = Table(
     "settings",
     METADATA,
-    Column("name", Words, primary_key=True),
-    Column("text", Words, nullable=False),
+    Column("name", ExactText, primary_key=True),
+    Column("text", ExactText, nullable=False),
 )

@@ -1,1 +1,1 @@
-"""Web: the browser door. `app.py` assembles it, `routes.py` is its table of contents."""
+"""Web: the browser door. `asgi.py` assembles it, `routes.py` is its table of contents."""

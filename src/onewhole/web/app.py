@@ -1,61 +1,107 @@
-"""The browser door assembled: guard, table of contents, what is static."""
+"""The state of one running server: the class files, the background jobs, the clock."""
 
-from collections.abc import Awaitable, Callable, Sequence
-from importlib.resources import files
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import date, datetime
 from pathlib import Path
+from threading import Lock
 
-from starlette.applications import Starlette
-from starlette.exceptions import HTTPException
-from starlette.requests import Request
-from starlette.responses import PlainTextResponse, Response
-from starlette.routing import BaseRoute, Mount, Route
-from starlette.staticfiles import StaticFiles
-from starlette.types import ASGIApp
+from onewhole.desk.classes.class_records import NotThere, Store, open_book
+from onewhole.desk.keep.backups import remove_kept
+from onewhole.web.jobs import Jobs
 
-from onewhole.web.door import Door
-from onewhole.web.faults import place
-from onewhole.web.guard import Gate, Guard
-from onewhole.web.handling import Way, answered
-from onewhole.web.routes import WAYS
-from onewhole.web.templates import FONTS
-from onewhole.web.way_in import way_in
+#: The class's own file, and the demo's, which is never mixed with it.
+MINE, DEMO = "mine", "demo"
 
 
-def app(
-    door: Door, gate: Gate, ways: Sequence[Way] = WAYS, *, entry: Sequence[BaseRoute] | None = None
-) -> ASGIApp:
-    """Return the application: what is not in the table is not there.
+@dataclass(slots=True)
+class Books:
+    """The open files by name. A file is opened when it is first asked for, and once."""
 
-    ``entry`` is how one comes in; left out, by the key that is good once.
+    paths: dict[str, Path]
+    _open: dict[str, Store] = field(default_factory=dict)
+    _turn: Lock = field(default_factory=Lock)
+
+    def __getitem__(self, name: str) -> Store:
+        """Return an open file. Raises NotThere for one that is not there, StoreRefused for a damaged one."""
+        with self._turn:
+            if name in self._open:
+                return self._open[name]
+            path = self._path(name)
+            if name == DEMO and not path.exists():
+                raise _no_file(name)
+            return self._open.setdefault(name, open_book(path))
+
+    def there(self, name: str) -> bool:
+        """Say whether a file stands under a name."""
+        return self._path(name).exists()
+
+    def put_in(self, name: str, make: Callable[[Path], Store]) -> Store:
+        """Close a file and put another one in its place; what ``make`` raises leaves it closed.
+
+        Raises NotThere for a name that is none.
+        """
+        with self._turn:
+            path = self._path(name)
+            if name in self._open:
+                self._open.pop(name).close()
+            self._open[name] = make(path)
+            return self._open[name]
+
+    def put_away(self, name: str) -> None:
+        """Close a file and take it off the disk, with what stands beside it. Only for the demo.
+
+        Raises StoreRefused where that cannot be.
+        """
+        if name != DEMO:
+            raise NotThere("Only the demo can be put away", where=name)
+        with self._turn:
+            if name in self._open:
+                self._open.pop(name).close()
+            remove_kept(self.paths[name])
+
+    def close(self) -> None:
+        """Close every file."""
+        with self._turn:
+            while self._open:
+                self._open.popitem()[1].close()
+
+    def _path(self, name: str) -> Path:
+        if name not in self.paths:
+            raise _no_file(name)
+        return self.paths[name]
+
+
+def _no_file(name: str) -> NotThere:
+    return NotThere("There is no such class file", where=name[:20], remedy="Go to the Week and start there.")
+
+
+@dataclass(frozen=True, slots=True)
+class App:
+    """The state that every page shares. ``folder`` is where films and printed pages of the nights are put.
+
+    ``signs_in`` says that one signs in with a password, and so out again.
     """
-    routes = [Route(way.path, _endpoint(way, door), methods=[way.method]) for way in ways]
-    static = Path(str(files("onewhole.web") / "static"))
-    letters = StaticFiles(packages=[(font, "files") for font in FONTS])
-    inner = Starlette(
-        routes=[
-            *(way_in(gate) if entry is None else entry),
-            *routes,
-            Mount("/static", StaticFiles(directory=static)),
-            Mount("/letters", letters),
-        ],
-        exception_handlers={HTTPException: _not_there, Exception: _fault},
-    )
-    return Guard(inner, gate)
+
+    books: Books
+    folder: Path
+    jobs: Jobs
+    now: Callable[[], datetime]
+    signs_in: bool = False
+
+    def today(self) -> date:
+        """Return the day it is where the teacher is."""
+        return self.now().date()
+
+    def close(self) -> None:
+        """Stop: running jobs are told to end, files are closed."""
+        self.jobs.close()
+        self.books.close()
 
 
-def _endpoint(way: Way, door: Door) -> Callable[[Request], Awaitable[Response]]:
-    async def endpoint(request: Request) -> Response:
-        return await answered(way, door, request)
-
-    return endpoint
-
-
-async def _not_there(_request: Request, error: Exception) -> Response:
-    assert isinstance(error, HTTPException)
-    words = "There is no such page. Go back to the Week." if error.status_code == 404 else error.detail
-    return PlainTextResponse(words, error.status_code, error.headers)
-
-
-async def _fault(_request: Request, error: Exception) -> Response:
-    words = "This is a fault of the program; what was kept before is kept. Go back and try again."
-    return PlainTextResponse(f"{words} ({place(error)})", 500)
+def app_for(path: Path, now: Callable[[], datetime], *, signs_in: bool = False) -> App:
+    """Return the state for a class file; the demo's file and the folder of made things lie beside it."""
+    path = path.resolve()
+    books = Books({MINE: path, DEMO: path.with_name(f"{path.stem}-demo{path.suffix}")})
+    made = path.with_name(f"{path.stem}-made")
+    return App(books, made, Jobs(), now, signs_in)

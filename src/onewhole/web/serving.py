@@ -1,4 +1,4 @@
-"""The door is opened: its address is printed once, and it stays open until it is stopped."""
+"""The server: it prints its address once and runs until it is stopped."""
 
 import asyncio
 import signal
@@ -16,14 +16,14 @@ import uvicorn
 from starlette.types import ASGIApp
 
 from onewhole.errors import InputError
-from onewhole.web.app import app
-from onewhole.web.door import door_of
-from onewhole.web.guard import Gate
-from onewhole.web.sessions import IDLE, SHARED_IDLE, Sessions
-from onewhole.web.sign_in import sign_in
-from onewhole.web.standing import HERE, standing
-from onewhole.web.tries import Tries
-from onewhole.web.way_in import way_in
+from onewhole.web.access.bind_policy import HERE, check_binding
+from onewhole.web.access.guard import Access
+from onewhole.web.access.login_link import login_link_routes
+from onewhole.web.access.rate_limit import RateLimit
+from onewhole.web.access.sessions import IDLE, SHARED_IDLE, Sessions
+from onewhole.web.access.sign_in import sign_in_routes
+from onewhole.web.app import app_for
+from onewhole.web.asgi import asgi_app
 
 
 def serve(
@@ -39,24 +39,24 @@ def serve(
 ) -> None:
     """Serve the file of a class until it is stopped; ``told`` is told the address to open, once.
 
-    On this machine the address carries a key that is good once; elsewhere one signs in. Port 0 takes a free
-    one. Raises InputError for a port that is taken and for a place where it may not stand.
+    On this machine the address carries a one-time key; elsewhere one signs in. Port 0 takes a free
+    one. Raises InputError for a port that is taken and for an address that the bind policy refuses.
     """
-    stands = standing(path, address, names, certificate, key)
+    stands = check_binding(path, address, names, certificate, key)
     taken = listening(str(stands.address), port)
     port = taken.getsockname()[1]
     shared = not stands.is_here
     sessions = Sessions(time.monotonic, SHARED_IDLE if shared else IDLE)
-    gate = Gate(stands.hosts(port), sessions, port, secure=stands.tls is not None, password=shared)
-    door = door_of(path, now, signs_in=shared)
-    entry = sign_in(gate, path, Tries(time.monotonic)) if shared else way_in(gate)
-    server = uvicorn.Server(_config(app(door, gate, entry=entry), stands.tls))
+    access = Access(stands.hosts(port), sessions, port, secure=stands.tls is not None, password=shared)
+    app = app_for(path, now, signs_in=shared)
+    entry = sign_in_routes(access, path, RateLimit(time.monotonic)) if shared else login_link_routes(access)
+    server = uvicorn.Server(_config(asgi_app(app, access, entry=entry), stands.tls))
     _end_when_told(server)
     told(f"{stands.base(port)}{'/sign-in' if shared else f'/open?key={sessions.new_key()}'}")
     try:
         asyncio.run(server.serve(sockets=[taken]))
     finally:
-        door.close()
+        app.close()
         taken.close()
 
 

@@ -20,7 +20,7 @@ from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.store.steps import Step, steps_of
+from onewhole.store.steps import NightStep, steps_of
 from tools.kite_club import HERE, MARKED, answers
 
 NOW = datetime(2026, 11, 25, 16, tzinfo=UTC)
@@ -48,8 +48,11 @@ def test_three_weeks_of_nights_and_tonight(book: Store) -> None:
     assert pages[-1].night.day - pages[0].night.day == timedelta(days=20)
     assert answers_csv(book, pages[-1], club).count(",") == 25 * 10
     *before, last, tonight = (steps_of(book, club.number)[page.night.number] for page in pages)
-    assert all(set(steps) == set(Step) for steps in before)
-    assert (set(last), set(tonight)) == ({Step.PRINTED, Step.SHOWN, Step.MARKED}, {Step.PRINTED})
+    assert all(set(steps) == set(NightStep) for steps in before)
+    assert (set(last), set(tonight)) == (
+        {NightStep.PRINTED, NightStep.SHOWN, NightStep.MARKED},
+        {NightStep.PRINTED},
+    )
 
 
 def test_ideas_fade_and_some_stay(book: Store) -> None:

@@ -29,8 +29,8 @@ from onewhole.errors import InputError
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer, keep_answer
-from onewhole.store.corrections import Corrected, Correction, keep_correction
-from onewhole.store.reckonings import keep_reckoning
+from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.night_cache import cache_night
 from tests.kit.club import DAY, NOW, ROWS, TYPED, small_club
 
 
@@ -39,7 +39,7 @@ def write(book: Store, night: int, code: str, label: str, text: str) -> None:
     keep_answer(book, KeptAnswer(night, code, label, text, NOW, "teacher"))
 
 
-def say(book: Store, night: int, code: str, of: Corrected, text: str) -> None:
+def say(book: Store, night: int, code: str, of: CorrectionKind, text: str) -> None:
     """Let the teacher say something of a pupil's night."""
     keep_correction(book, Correction(night, code, "", of, text, NOW, "teacher"))
 
@@ -103,7 +103,7 @@ def test_a_change_in_an_early_night_makes_the_later_ones_stale(book: Store) -> N
         0,
     )
     assert reckon_all(book) == [(0, 2), (1, 2), (2, 2)]
-    read = Correction(3, "K04", "2", Corrected.READING, '["x", "4 2/6"]', NOW, "teacher")
+    read = Correction(3, "K04", "2", CorrectionKind.READING, '["x", "4 2/6"]', NOW, "teacher")
     keep_correction(book, read)
     assert night_summaries(book, 1).missing == (3,)
     mark_night(book, 1, 3)
@@ -124,7 +124,7 @@ def test_a_night_without_answers_is_neither_missing_nor_reckoned(book: Store) ->
 def test_a_foreign_reckoning_is_thrown_away(book: Store) -> None:
     """What stands under another stamp is not read."""
     reckon_all(book)
-    keep_reckoning(book, 2, "another", "nonsense")
+    cache_night(book, 2, "another", "nonsense")
     assert night_summaries(book, 1).missing == (2,)
     assert [one.night for one in night_summaries(book, 1).nights] == [1, 3]
     assert reckon_all(book) == [(0, 1), (1, 1)]
@@ -132,14 +132,14 @@ def test_a_foreign_reckoning_is_thrown_away(book: Store) -> None:
 
 def test_a_finding_set_aside_says_nothing_and_can_be_taken_up_again(book: Store) -> None:
     """The pupil is met for a talk, tells the class nothing of a pattern, and comes back by an empty word."""
-    say(book, 3, "K01", Corrected.FINDING, "set aside")
+    say(book, 3, "K01", CorrectionKind.FINDING, "set aside")
     found = marked_night(book, 1, 3)
     mine = next(one for one in found.marked.findings if one.pupil == "K01")
     assert (mine.status, mine.patterns, mine.wrong) == (Status.UNSTEADY, (), ("1", "2", "3"))
     assert next(group for group in found.marked.groups if "K01" in group.pupils).families == ()
     assert next(one for one in found.said.findings if one.pupil == "K01").status is Status.LIKELY
     assert night_summaries(book, 1).nights[2].pupils["K01"].set_aside
-    say(book, 3, "K01", Corrected.FINDING, "")
+    say(book, 3, "K01", CorrectionKind.FINDING, "")
     assert marked_night(book, 1, 3).marked == found.said
 
 
@@ -147,7 +147,7 @@ def test_a_moved_pupil_sits_there_and_the_reason_says_so(book: Store) -> None:
     """The others stay; the reason tells of the teacher and of the answers; an empty word moves back."""
     before = mark_night(book, 1, 3)
     to = next(group for group in before.groups if "K02" in group.pupils)
-    say(book, 3, "K01", Corrected.PLACE, group_key(to))
+    say(book, 3, "K01", CorrectionKind.PLACE, group_key(to))
     after = mark_night(book, 1, 3)
     there = next(group for group in after.groups if group.name == to.name)
     assert there.pupils == tuple(sorted((*to.pupils, "K01")))
@@ -156,14 +156,14 @@ def test_a_moved_pupil_sits_there_and_the_reason_says_so(book: Store) -> None:
     assert "answers to 1, 2 and 3 fit a pattern" in told
     assert sorted(code for group in after.groups for code in group.pupils) == [*sorted(ROWS), "K05"]
     assert night_summaries(book, 1).nights[2].pupils["K01"].group == to.name
-    say(book, 3, "K01", Corrected.PLACE, "")
+    say(book, 3, "K01", CorrectionKind.PLACE, "")
     assert mark_night(book, 1, 3) == before
 
 
 def test_a_move_to_a_group_that_is_no_more_is_not_made(book: Store) -> None:
     """The pupil stays where the answers say."""
     before = mark_night(book, 1, 3)
-    say(book, 3, "K01", Corrected.PLACE, "Owls: long gone")
+    say(book, 3, "K01", CorrectionKind.PLACE, "Owls: long gone")
     assert mark_night(book, 1, 3) == before
 
 

@@ -10,7 +10,7 @@ from onewhole.desk.classes.bring_back import DUE_AFTER_DAYS
 from onewhole.desk.classes.class_records import NightPage, NotThere, Store, open_book, set_night, start_room
 from onewhole.desk.classes.demo import fill_demo
 from onewhole.desk.classes.marked_nights import mark_missing
-from onewhole.desk.classes.week import Next, Step, WeekNight, keep_step, week
+from onewhole.desk.classes.week import Next, NightStep, WeekNight, keep_step, week
 from onewhole.store.answers import KeptAnswer, keep_answer
 
 TODAY = date(2026, 11, 25)
@@ -43,14 +43,14 @@ def test_the_round_of_a_night_step_by_step(book: Store) -> None:
     """Print, show, mark, regroup, done; a step that is taken leads to the next one."""
     page = _set(book, TODAY)
     assert (_only(book).next, _only(book).problems, _only(book).pupils) == (Next.PRINT, 1, 2)
-    for step, then in ((Step.PRINTED, Next.SHOW), (Step.SHOWN, Next.MARK)):
+    for step, then in ((NightStep.PRINTED, Next.SHOW), (NightStep.SHOWN, Next.MARK)):
         keep_step(book, page.night.number, step, NOW)
         assert _only(book).next is then
     _write(book, page, "K01")
     assert (_only(book).marked, _only(book).next) == (1, Next.MARK)
     _write(book, page, "K02")
     assert (_only(book).marked, _only(book).next) == (2, Next.REGROUP)
-    keep_step(book, page.night.number, Step.REGROUPED, NOW)
+    keep_step(book, page.night.number, NightStep.REGROUPED, NOW)
     assert _only(book).next is Next.DONE
 
 
@@ -59,7 +59,7 @@ def test_a_pupil_who_was_away_holds_nothing_up(book: Store) -> None:
     page = _set(book, TODAY - timedelta(days=1))
     assert _only(book).next is Next.MARK
     _write(book, page, "K01")
-    keep_step(book, page.night.number, Step.MARKED, NOW)
+    keep_step(book, page.night.number, NightStep.MARKED, NOW)
     assert (_only(book).next, _only(book).is_marked) == (Next.REGROUP, True)
 
 

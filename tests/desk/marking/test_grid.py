@@ -15,7 +15,7 @@ from onewhole.desk.marking.verdicts import Verdict, judged
 from onewhole.errors import InputError
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.classes import name_pupil
-from onewhole.store.corrections import Corrected, Correction, keep_correction
+from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
 from onewhole.store.refusals import NotStorable
 from tests.kit.marking_book import NOW, book_with_night
 
@@ -151,7 +151,7 @@ def test_a_reading_kept_as_plain_words_is_of_any_text(tmp_path: Path, plain: str
     """As files of the first release may hold it."""
     with book_with_night(tmp_path) as (book, _, page):
         keep(book, Change("K01", "1", "smudge"))
-        keep_correction(book, Correction(1, "K01", "1", Corrected.READING, plain, NOW, "teacher"))
+        keep_correction(book, Correction(1, "K01", "1", CorrectionKind.READING, plain, NOW, "teacher"))
         assert grid(book, 1, 1).rows[0].cells[0].judged == judged(page, "1", plain)
 
 

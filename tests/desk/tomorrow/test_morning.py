@@ -9,7 +9,7 @@ from onewhole.desk.tomorrow.morning import Card, Morning, Seat, morning
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.tomorrow.moving import move, set_aside
 from onewhole.errors import InputError
-from onewhole.store.steps import Step, steps_of
+from onewhole.store.steps import NightStep, steps_of
 from tests.kit.club import NOW, ROWS, small_club
 
 
@@ -150,7 +150,7 @@ def test_the_pages_are_printed_with_the_moves_in_them(book: Store, tmp_path: Pat
     assert {f"practice-{card.name.casefold()}" for card in first.cards} <= set(names)
     assert printed_page(folder, first.stamp, "morning").read_bytes().startswith(b"%PDF")
     assert told[-1] == (len(names) - 1, len(names))
-    assert Step.REGROUPED in steps_of(book, 1)[2]
+    assert NightStep.REGROUPED in steps_of(book, 1)[2]
     move(book, 1, 2, code="K01", key=card_of(first, "K02").key, now=NOW)
     print_morning(book, 1, 2, folder=folder, when=NOW, progress=lambda *_: None, every_pupil=True)
     second = morning(book, 1, 2)

@@ -13,7 +13,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import Pupil, SchoolClass, add_class, add_pupil, all_classes, pupils_of
-from onewhole.store.nights import Night, add_night
+from onewhole.store.nights import KeptNight, add_night
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotThere, StoreRefused
 from onewhole.store.set_pages import set_pages
@@ -22,8 +22,8 @@ from onewhole.writers.frame import UNTITLED
 
 __all__ = [
     "Classroom",
+    "KeptNight",
     "KeptSheet",
-    "Night",
     "NightPage",
     "NotThere",
     "Pupil",
@@ -74,7 +74,7 @@ class Classroom:
 class NightPage:
     """A night and the page that went home, as kept and as read."""
 
-    night: Night
+    night: KeptNight
     kept: KeptSheet
     sheet: Sheet
 

@@ -19,7 +19,7 @@ from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.classes import name_pupil
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.sheets import newest_sheets
-from onewhole.store.steps import Step, keep_step
+from onewhole.store.steps import NightStep, keep_step
 
 __all__ = ["NAME", "fill_demo", "is_whole", "open_demo"]
 
@@ -95,12 +95,16 @@ def _night(book: Store, room_number: int, place: int, ago: int, now: datetime) -
     day = _school_day(now.date(), ago)
     evening = min(now, datetime.combine(day, time(16, 30), now.tzinfo))
     page = set_night(book, room_number, _typed(place, day), day, evening)
-    keep_step(book, page.night.number, Step.PRINTED, evening)
+    keep_step(book, page.night.number, NightStep.PRINTED, evening)
     if not ago:
         return
     morning = min(now, datetime.combine(_school_day(now.date(), ago - 1), time(8, 5), now.tzinfo))
     keep_answers(book, _answers(place, page, morning))
-    for step in (Step.SHOWN, Step.MARKED) if ago == 1 else (Step.SHOWN, Step.MARKED, Step.REGROUPED):
+    for step in (
+        (NightStep.SHOWN, NightStep.MARKED)
+        if ago == 1
+        else (NightStep.SHOWN, NightStep.MARKED, NightStep.REGROUPED)
+    ):
         keep_step(book, page.night.number, step, morning)
 
 

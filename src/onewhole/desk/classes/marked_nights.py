@@ -32,9 +32,9 @@ from onewhole.desk.tomorrow.overrides import Overrides, overrides_of, with_overr
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.store.bases import bases_of
+from onewhole.store.cache_inputs import cache_inputs_of
 from onewhole.store.corrections import corrections_of
-from onewhole.store.reckonings import keep_reckoning, reckonings_of
+from onewhole.store.night_cache import cache_night, cached_nights
 
 __all__ = [
     "MarkedNight",
@@ -161,11 +161,11 @@ def _chain(book: Store, room_number: int) -> _Chain:
     days: dict[int, str] = {}
     stamps: dict[int, str] = {}
     last = f"{__version__} {FORM}"
-    for basis in bases_of(book, room_number):
+    for basis in cache_inputs_of(book, room_number):
         if basis.answer:
             last = sha256(f"{last} {basis}".encode()).hexdigest()
             days[basis.night], stamps[basis.night] = basis.day, last
-    kept = reckonings_of(book, room_number)
+    kept = cached_nights(book, room_number)
     return _Chain(
         days,
         stamps,
@@ -204,7 +204,7 @@ def _keep(book: Store, found: MarkedNight, stamp: str, *, quietly: bool) -> str:
     """Keep what a night left; quietly: a file that takes nothing more stops nobody from reading on."""
     text = summary_text(found.page, found.marked, found.overrides.aside)
     with suppress(*(StoreRefused,) if quietly else ()):
-        keep_reckoning(book, found.page.night.number, stamp, text)
+        cache_night(book, found.page.night.number, stamp, text)
     return text
 
 

@@ -9,9 +9,9 @@ from onewhole.desk.classes.bring_back import WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import NightPage, Store, night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.store.marked import answered
-from onewhole.store.steps import Step, keep_step, steps_of
+from onewhole.store.steps import NightStep, keep_step, steps_of
 
-__all__ = ["WHY", "Next", "Step", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]
+__all__ = ["WHY", "Next", "NightStep", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]
 
 #: So many weeks stand on one page.
 SHOWN = 3
@@ -38,26 +38,26 @@ class WeekNight:
     problems: int
     pupils: int
     marked: int
-    steps: frozenset[Step]
+    steps: frozenset[NightStep]
     today: date
 
     @property
     def is_marked(self) -> bool:
         """Say whether marking is done: the teacher went on to the groups, or every pupil has an answer."""
-        return bool(self.steps & {Step.MARKED, Step.REGROUPED}) or 0 < self.pupils <= self.marked
+        return bool(self.steps & {NightStep.MARKED, NightStep.REGROUPED}) or 0 < self.pupils <= self.marked
 
     @property
     def next(self) -> Next:
         """Return the first thing of the round that is not done; once answers come in, that is marking."""
-        if Step.REGROUPED in self.steps:
+        if NightStep.REGROUPED in self.steps:
             return Next.DONE
         if self.is_marked:
             return Next.REGROUP
         if self.marked or self.day < self.today:
             return Next.MARK
-        if Step.PRINTED not in self.steps:
+        if NightStep.PRINTED not in self.steps:
             return Next.PRINT
-        return Next.MARK if Step.SHOWN in self.steps else Next.SHOW
+        return Next.MARK if NightStep.SHOWN in self.steps else Next.SHOW
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +127,7 @@ def _of(rows: Sequence[WeekNight], of: date) -> tuple[WeekNight, ...]:
 
 
 def _night(
-    page: NightPage, pupils: int, marked: int, steps: Mapping[Step, datetime], today: date
+    page: NightPage, pupils: int, marked: int, steps: Mapping[NightStep, datetime], today: date
 ) -> WeekNight:
     return WeekNight(
         page.night.number,

@@ -29,8 +29,8 @@ from onewhole.store.keeping import (
     settle,
 )
 from onewhole.store.opening import Store, check_file, logs_of, make_beside, open_store, refused
+from onewhole.store.orphan_cleanup import remove_orphans
 from onewhole.store.refusals import Damaged, NotThere, StoreRefused
-from onewhole.store.sweeping import sweep
 
 __all__ = [
     "PRIVACY",
@@ -125,7 +125,7 @@ def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     The newest 7 daily backups are kept, today's always. What a kill left half made an hour ago or earlier is
     swept away. Raises StoreRefused; the book is as it was.
     """
-    sweep(book, now)
+    remove_orphans(book, now)
     today = now.astimezone().date()
     _make_folder(folder)
     goal = folder / daily_name(book.path, today)

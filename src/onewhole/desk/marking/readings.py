@@ -7,7 +7,7 @@ from datetime import datetime
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Unreadable, read_written
-from onewhole.store.corrections import Corrected, Correction, corrections_of, keep_correction
+from onewhole.store.corrections import Correction, CorrectionKind, corrections_of, keep_correction
 from onewhole.store.opening import Store
 
 LONGEST = 200
@@ -46,7 +46,7 @@ def keep_reading(
     if isinstance(read, Unreadable) and reading.read != reading.typed:
         raise InputError(read.why, remedy="Type a number such as 3 3/6, or - where nothing can be read.")
     text = json.dumps([reading.typed, reading.read], ensure_ascii=False)
-    keep_correction(book, Correction(night, code, label, Corrected.READING, text, now, by))
+    keep_correction(book, Correction(night, code, label, CorrectionKind.READING, text, now, by))
 
 
 def readings(book: Store, night: int) -> Readings:
@@ -54,7 +54,7 @@ def readings(book: Store, night: int) -> Readings:
     return {
         (one.code, one.problem): _reading(one.text)
         for one in corrections_of(book, night)
-        if one.of is Corrected.READING
+        if one.of is CorrectionKind.READING
     }
 
 

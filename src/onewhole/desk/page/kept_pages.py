@@ -16,7 +16,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.nights import add_night, change_version, nights_of
 from onewhole.store.set_pages import set_pages
 from onewhole.store.sheets import KeptSheet, add_sheet, change_sheet, newest_sheets, versions_of
-from onewhole.store.steps import Step, keep_step
+from onewhole.store.steps import NightStep, keep_step
 from onewhole.writers.frame import UNTITLED
 
 __all__ = [
@@ -150,7 +150,7 @@ def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime)
     ready = pressed([one for one in sheet_pages(WorkedSheet(sheet)) if kind in {one[0], "all"}], when=now)
     for night, kept in set_pages(book, room_number):
         if kept.typed == typed and kind in {"pupil", "all"}:
-            keep_step(book, night.number, Step.PRINTED, now)
+            keep_step(book, night.number, NightStep.PRINTED, now)
     name = (sheet.header.title or UNTITLED).replace("/", "-")
     if kind != "all":
         return PagePaper(f"{name}, {KINDS[kind]}.pdf", "application/pdf", ready[0].content)

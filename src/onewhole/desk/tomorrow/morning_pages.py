@@ -11,7 +11,7 @@ from onewhole.desk.tomorrow.morning import fingerprint
 from onewhole.desk.tomorrow.plan import Tomorrow, plan_pages
 from onewhole.presses.folders import made as made_folder
 from onewhole.sheets.document import Sheet
-from onewhole.store.steps import Step, keep_step
+from onewhole.store.steps import NightStep, keep_step
 
 #: A problem comes back from so many nights before; our own.
 COME_BACK_FROM = 5
@@ -46,7 +46,7 @@ def print_morning(
     made_folder(folder).chmod(0o700)
     _put_away(folder)
     printed = put(ready, folder / fingerprint(found))
-    keep_step(book, night_number, Step.REGROUPED, when)
+    keep_step(book, night_number, NightStep.REGROUPED, when)
     return printed
 
 

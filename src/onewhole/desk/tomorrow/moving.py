@@ -7,7 +7,7 @@ from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.tomorrow.morning import target
 from onewhole.errors import InputError
-from onewhole.store.corrections import Corrected, Correction, keep_correction
+from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
 
 BY = "teacher"
 ASIDE = "set aside"
@@ -32,7 +32,7 @@ def move(book: Store, room_number: int, night_number: int, *, code: str, key: st
     undo = found.overrides.places.get(code, "")
     if key:
         target(found, key)
-    keep_correction(book, Correction(night_number, code, "", Corrected.PLACE, key, now, BY))
+    keep_correction(book, Correction(night_number, code, "", CorrectionKind.PLACE, key, now, BY))
     after = marked_night(book, room_number, night_number).marked
     group = next(group.name for group in after.groups if code in group.pupils)
     return Moved(code, group, undo)
@@ -44,7 +44,7 @@ def set_aside(
     """Set a pupil's finding of a night aside, or take it up again. Raises InputError."""
     _known(marked_night(book, room_number, night_number), code)
     text = ASIDE if aside else ""
-    keep_correction(book, Correction(night_number, code, "", Corrected.FINDING, text, now, BY))
+    keep_correction(book, Correction(night_number, code, "", CorrectionKind.FINDING, text, now, BY))
 
 
 def _known(found: MarkedNight, code: str) -> None:

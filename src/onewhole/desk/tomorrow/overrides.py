@@ -11,7 +11,7 @@ from onewhole.marking.diagnosis.diagnosis import Diagnosis, Supposed
 from onewhole.marking.diagnosis.finding import Finding, Status
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
-from onewhole.store.corrections import Corrected, Correction
+from onewhole.store.corrections import Correction, CorrectionKind
 
 __all__ = ["MOVED", "Overrides", "group_key", "overrides_of", "place_of", "with_overrides"]
 
@@ -38,8 +38,8 @@ def overrides_of(corrections: Sequence[Correction]) -> Overrides:
     last = {(one.of, one.code): one for one in corrections if not one.problem}
     said = [one for one in last.values() if one.text]
     return Overrides(
-        frozenset(one.code for one in said if one.of is Corrected.FINDING),
-        MappingProxyType({one.code: one.text for one in said if one.of is Corrected.PLACE}),
+        frozenset(one.code for one in said if one.of is CorrectionKind.FINDING),
+        MappingProxyType({one.code: one.text for one in said if one.of is CorrectionKind.PLACE}),
     )
 
 

@@ -16,7 +16,7 @@ from onewhole.desk.walkthrough.film import FilmFiles, film_sheet
 from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
 from onewhole.desk.walkthrough.recordings import recorded_fingerprint, usable
 from onewhole.store.opening import Store
-from onewhole.store.steps import Step, keep_step, steps_of
+from onewhole.store.steps import NightStep, keep_step, steps_of
 
 #: What is known of a film stands beside it under this name.
 ABOUT = "about-film"
@@ -90,12 +90,12 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
 
 def mark_shown(book: Store, night: int, now: datetime) -> None:
     """Keep that a night's walkthrough was shown; again is fine. Raises NotThere and StoreRefused."""
-    keep_step(book, night, Step.SHOWN, now)
+    keep_step(book, night, NightStep.SHOWN, now)
 
 
 def shown_at(book: Store, page: NightPage, room_number: int) -> datetime | None:
     """Return when a night was first shown, or None."""
-    return steps_of(book, room_number).get(page.night.number, {}).get(Step.SHOWN)
+    return steps_of(book, room_number).get(page.night.number, {}).get(NightStep.SHOWN)
 
 
 def _chapter(hours: str, minutes: str, seconds: str, thousandths: str, name: str) -> tuple[int, str]:

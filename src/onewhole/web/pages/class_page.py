@@ -11,66 +11,67 @@ from onewhole.desk.classes.class_list import (
 from onewhole.desk.classes.class_records import rooms
 from onewhole.desk.keep.backups import PRIVACY
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Shown, Went
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import HtmlPage, Redirect
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show the class."""
-    return _shown(ask)
+    return _shown(request)
 
 
-def call(ask: Ask) -> Shown | Went:
+def call(request: PageRequest) -> HtmlPage | Redirect:
     """Give the class another name."""
     try:
-        rename(ask.book, ask.number("room"), ask.field("name", ""))
+        rename(request.book, request.number("room"), request.field("name", ""))
     except InputError as refused:
-        return _shown(ask, refused, "call")
-    return Went(ask.at("class"))
+        return _shown(request, refused, "call")
+    return Redirect(request.at("class"))
 
 
-def add(ask: Ask) -> Shown | Went:
+def add(request: PageRequest) -> HtmlPage | Redirect:
     """Add pupils by number or by names."""
     try:
-        names = names_typed(ask.field("names", ""))
-        more = ask.count("more", 0, MOST_PUPILS) if ask.field("more", "").strip() else 0
-        enrol(ask.book, ask.number("room"), more, names)
+        names = names_typed(request.field("names", ""))
+        more = request.count("more", 0, MOST_PUPILS) if request.field("more", "").strip() else 0
+        enrol(request.book, request.number("room"), more, names)
     except InputError as refused:
-        return _shown(ask, refused, "add")
-    return Went(ask.at("class"))
+        return _shown(request, refused, "add")
+    return Redirect(request.at("class"))
 
 
-def name(ask: Ask) -> Shown | Went:
+def name(request: PageRequest) -> HtmlPage | Redirect:
     """Keep the names beside the codes."""
     try:
-        name_pupils(ask.book, ask.number("room"), _beside(ask))
+        name_pupils(request.book, request.number("room"), _beside(request))
     except InputError as refused:
-        return _shown(ask, refused, "name")
-    return Went(ask.at("class"))
+        return _shown(request, refused, "name")
+    return Redirect(request.at("class"))
 
 
-def _beside(ask: Ask) -> dict[str, str]:
+def _beside(request: PageRequest) -> dict[str, str]:
     """Return the names of the form by their codes: they come in turn."""
-    codes = [value for key, value in ask.every if key == "code"]
-    names = [value for key, value in ask.every if key == "name"]
+    codes = [value for key, value in request.form_items if key == "code"]
+    names = [value for key, value in request.form_items if key == "name"]
     if len(codes) != len(names):
         raise InputError("The form is not whole", remedy="Load the page again; nothing was changed.")
     return dict(zip(codes, names, strict=True))
 
 
-def _shown(ask: Ask, refused: InputError | None = None, part: str = "") -> Shown:
-    here = ask.room
+def _shown(request: PageRequest, refused: InputError | None = None, part: str = "") -> HtmlPage:
+    here = request.room
     names = {pupil.code: pupil.name or "" for pupil in here.pupils}
     if part == "name" and refused and "whole" not in refused.what:
-        names |= {code: said for code, said in _beside(ask).items() if code in names}
+        names |= {code: said for code, said in _beside(request).items() if code in names}
     words: dict[str, object] = {
         "names": names,
-        "called": ask.field("name", "") if part == "call" else here.name,
-        "typed": {key: ask.field(key, "") if part == "add" else "" for key in ("more", "names")},
+        "called": request.field("name", "") if part == "call" else here.name,
+        "typed": {key: request.field(key, "") if part == "add" else "" for key in ("more", "names")},
         "refused": refused,
         "part": part,
-        "others": [one for one in rooms(ask.book) if one.number != here.number],
+        "others": [one for one in rooms(request.book) if one.number != here.number],
         "most": MOST_PUPILS,
         "longest": LONGEST_NAME,
         "privacy": PRIVACY,
     }
-    return Shown("class.html", words, 422 if refused else 200)
+    return HtmlPage("class.html", words, 422 if refused else 200)

@@ -6,7 +6,8 @@ from pathlib import Path
 from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
 from onewhole.desk.keep import backups
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Shown, Went, day_typed
+from onewhole.web.http.request import PageRequest, day_typed
+from onewhole.web.http.response import Content, HtmlPage, Redirect
 
 #: A backup that is handed in has so many bytes at most.
 MOST = 256 * 1024 * 1024
@@ -21,83 +22,83 @@ _DID = {
 }
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show the backups and the last day; where the file cannot be opened, what is wrong and the backups."""
-    path = _file(ask)
+    path = _file(request)
     words: dict[str, object] = {
         "file": path,
         "backups": backups.backups_of(path),
         "aside": backups.damaged_of(path),
         "privacy": backups.PRIVACY,
-        "did": _DID.get(ask.query.get("did", ""), ""),
+        "did": _DID.get(request.query.get("did", ""), ""),
         "most": MOST // (1024 * 1024),
     }
     try:
-        found = rooms(ask.book)
-        last, over = backups.keep_until(ask.book), backups.is_over(ask.book, ask.door.today())
+        found = rooms(request.book)
+        last, over = backups.keep_until(request.book), backups.is_over(request.book, request.app.today())
     except StoreRefused as refused:
         damaged = isinstance(refused, backups.Damaged)
-        return Shown("damaged.html", {**words, "refused": refused, "damaged": damaged}, 503)
+        return HtmlPage("damaged.html", {**words, "refused": refused, "damaged": damaged}, 503)
     here = {"room": found[0] if found else None, "rooms": found, "until": last, "over": over}
-    return Shown("keep.html", {**words, **here})
+    return HtmlPage("keep.html", {**words, **here})
 
 
-def download(ask: Ask) -> Given:
+def download(request: PageRequest) -> Content:
     """Give a backup to be saved."""
-    name = f"{_file(ask).stem}-{ask.door.today()}.backup"
-    return Given(backups.backup_bytes(ask.book), "application/octet-stream", name)
+    name = f"{_file(request).stem}-{request.app.today()}.backup"
+    return Content(backups.backup_bytes(request.book), "application/octet-stream", name)
 
 
-def restore_own(ask: Ask) -> Went:
+def restore_own(request: PageRequest) -> Redirect:
     """Bring an automatic backup back."""
-    saved = _listed(ask, (one.path for one in backups.backups_of(_file(ask))))
-    return _put_back(ask, lambda path: backups.restore_backup(saved, path, ask.door.now()))
+    saved = _listed(request, (one.path for one in backups.backups_of(_file(request))))
+    return _put_back(request, lambda path: backups.restore_backup(saved, path, request.app.now()))
 
 
-def restore_file(ask: Ask) -> Went:
+def restore_file(request: PageRequest) -> Redirect:
     """Bring a backup back that is handed in."""
-    upload = ask.files.get("backup")
+    upload = request.files.get("backup")
     if upload is None or not upload.content:
         raise InputError("No file was handed in", remedy="Choose a backup first.")
-    return _put_back(ask, lambda path: backups.restore_bytes(upload.content, path, ask.door.now()))
+    return _put_back(request, lambda path: backups.restore_bytes(upload.content, path, request.app.now()))
 
 
-def until(ask: Ask) -> Went:
+def until(request: PageRequest) -> Redirect:
     """Set the last day, or with an empty field that there is none."""
-    typed = ask.field("day").strip()
+    typed = request.field("day").strip()
     day = day_typed(typed) if typed else None
-    backups.set_keep_until(ask.book, day)
-    return _done(ask, "until" if day else "never")
+    backups.set_keep_until(request.book, day)
+    return _done(request, "until" if day else "never")
 
 
-def remove(ask: Ask) -> Went:
+def remove(request: PageRequest) -> Redirect:
     """Take a backup, or a damaged file that was kept aside, off the disk."""
-    path = _file(ask)
+    path = _file(request)
     backups.remove_kept(
-        _listed(ask, (*(one.path for one in backups.backups_of(path)), *backups.damaged_of(path)))
+        _listed(request, (*(one.path for one in backups.backups_of(path)), *backups.damaged_of(path)))
     )
-    return _done(ask, "removed")
+    return _done(request, "removed")
 
 
-def _file(ask: Ask) -> Path:
-    found = ask.door.books.paths.get(ask.book_name)
-    if found is None or (ask.is_demo and not found.exists()):
+def _file(request: PageRequest) -> Path:
+    found = request.app.books.paths.get(request.book_name)
+    if found is None or (request.is_demo and not found.exists()):
         raise NotThere("There is no such class file", remedy="Go to the Week and start there.")
     return found
 
 
-def _listed(ask: Ask, files: Iterable[Path]) -> Path:
+def _listed(request: PageRequest, files: Iterable[Path]) -> Path:
     """Find a file that the page lists by the name that the form sends; nothing else is touched."""
-    name = ask.field("file")
+    name = request.field("file")
     for file in files:
         if file.name == name:
             return file
     raise NotThere("This file is not there any more", remedy="Load the page again and choose another.")
 
 
-def _put_back(ask: Ask, restore: Callable[[Path], backups.Restored]) -> Went:
+def _put_back(request: PageRequest, restore: Callable[[Path], backups.Restored]) -> Redirect:
     """Close the file, restore, open it again. An invented class takes no backup, so that nothing is mixed."""
-    if ask.is_demo:
+    if request.is_demo:
         raise InputError("The demo takes no backup", remedy="Go to your own class and restore there.")
     done: list[backups.Restored] = []
 
@@ -105,9 +106,9 @@ def _put_back(ask: Ask, restore: Callable[[Path], backups.Restored]) -> Went:
         done.append(restore(path))
         return open_book(path)
 
-    ask.door.books.put_in(ask.book_name, make)
-    return _done(ask, "aside" if done[0].aside else "restored")
+    request.app.books.put_in(request.book_name, make)
+    return _done(request, "aside" if done[0].aside else "restored")
 
 
-def _done(ask: Ask, what: str) -> Went:
-    return Went(f"/{ask.book_name}/keep?did={what}")
+def _done(request: PageRequest, what: str) -> Redirect:
+    return Redirect(f"/{request.book_name}/keep?did={what}")

@@ -12,7 +12,8 @@ from onewhole.desk.marking.predicted import predicted
 from onewhole.desk.marking.readings import Reading
 from onewhole.desk.marking.verdicts import Judged, judged
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Shown, Told
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import HtmlPage, Json
 
 #: Every writing says who wrote it; the door knows one teacher.
 BY = "teacher"
@@ -20,97 +21,101 @@ BY = "teacher"
 MOST = 2 * 1024 * 1024
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show the grid as it stands on the disk."""
-    stamp = grid_fingerprint(ask.book, ask.number("room"), ask.number("night"))
-    found = grid(ask.book, ask.number("room"), ask.number("night"))
+    stamp = grid_fingerprint(request.book, request.number("room"), request.number("night"))
+    found = grid(request.book, request.number("room"), request.number("night"))
     words = {"page": found.page, "grid": found, "stamp": stamp, "formula": Markup, "read": read_words}
-    return Shown("marking.html", words)
+    return HtmlPage("marking.html", words)
 
 
-def now(ask: Ask) -> Told:
+def now(request: PageRequest) -> Json:
     """Tell every cell as it stands, unless nothing was written since the stamp in the address."""
-    stamp = grid_fingerprint(ask.book, ask.number("room"), ask.number("night"))
-    if ask.query.get("since") == stamp:
-        return Told({"stamp": stamp})
-    found = grid(ask.book, ask.number("room"), ask.number("night"))
-    return Told({"stamp": stamp, "cells": [_cell(cell) for row in found.rows for cell in row.cells]})
+    stamp = grid_fingerprint(request.book, request.number("room"), request.number("night"))
+    if request.query.get("since") == stamp:
+        return Json({"stamp": stamp})
+    found = grid(request.book, request.number("room"), request.number("night"))
+    return Json({"stamp": stamp, "cells": [_cell(cell) for row in found.rows for cell in row.cells]})
 
 
-def judge(ask: Ask) -> Told:
+def judge(request: PageRequest) -> Json:
     """Judge one text while it is typed; nothing is kept."""
-    page = night_page(ask.book, ask.number("room"), ask.number("night"))
-    return Told(_judged(judged(page, ask.field("label"), ask.field("text"))))
+    page = night_page(request.book, request.number("room"), request.number("night"))
+    return Json(_judged(judged(page, request.field("label"), request.field("text"))))
 
 
-def foretell(ask: Ask) -> Told:
+def foretell(request: PageRequest) -> Json:
     """Tell what the likeliest patterns would write in a cell, beside what the row says as it is typed."""
-    page = night_page(ask.book, ask.number("room"), ask.number("night"))
-    row = {label: text for label, text in _lists(ask.field("row"), 2) if label in page.labels}
-    found = predicted(page, ask.field("label"), row)
-    return Told({"predicted": [[one.id, one.name, one.text] for one in found]})
+    page = night_page(request.book, request.number("room"), request.number("night"))
+    row = {label: text for label, text in _lists(request.field("row"), 2) if label in page.labels}
+    found = predicted(page, request.field("label"), row)
+    return Json({"predicted": [[one.id, one.name, one.text] for one in found]})
 
 
-def keep(ask: Ask) -> Told:
+def keep(request: PageRequest) -> Json:
     """Keep cells; the answer is given when they are on the disk."""
-    changes = [Change(*parts) for parts in _lists(ask.field("cells"), 4)]
-    kept = keep_cells(ask.book, ask.number("room"), ask.number("night"), changes, now=ask.door.now(), by=BY)
-    return _kept(ask, kept, changes=changes)
+    changes = [Change(*parts) for parts in _lists(request.field("cells"), 4)]
+    kept = keep_cells(
+        request.book, request.number("room"), request.number("night"), changes, now=request.app.now(), by=BY
+    )
+    return _kept(request, kept, changes=changes)
 
 
-def column(ask: Ask) -> Told:
+def column(request: PageRequest) -> Json:
     """Keep the right answer of a problem for everyone except those named."""
-    wrong = codes_typed(ask.room, ask.field("wrong"))
+    wrong = codes_typed(request.room, request.field("wrong"))
     kept = keep_column(
-        ask.book,
-        ask.number("room"),
-        ask.number("night"),
-        ask.field("label"),
+        request.book,
+        request.number("room"),
+        request.number("night"),
+        request.field("label"),
         wrong,
-        now=ask.door.now(),
+        now=request.app.now(),
         by=BY,
     )
-    return _kept(ask, kept, left=wrong)
+    return _kept(request, kept, left=wrong)
 
 
-def paste(ask: Ask) -> Told:
+def paste(request: PageRequest) -> Json:
     """Lay a pasted block on the grid and tell which cell gets what; nothing is kept yet."""
-    page = night_page(ask.book, ask.number("room"), ask.number("night"))
-    codes = [pupil.code for pupil in ask.room.pupils]
-    laid = placed(pasted(ask.field("text")), codes, page.labels, ask.field("code"), ask.field("label"))
-    return Told({"cells": laid.cells, "told": laid.told})
+    page = night_page(request.book, request.number("room"), request.number("night"))
+    codes = [pupil.code for pupil in request.room.pupils]
+    laid = placed(
+        pasted(request.field("text")), codes, page.labels, request.field("code"), request.field("label")
+    )
+    return Json({"cells": laid.cells, "told": laid.told})
 
 
-def read_as(ask: Ask) -> Told:
+def read_as(request: PageRequest) -> Json:
     """Keep how the teacher reads a cell."""
     found = read_cell_as(
-        ask.book,
-        ask.number("room"),
-        ask.number("night"),
-        Reading(ask.field("typed"), ask.field("read")),
-        code=ask.field("code"),
-        label=ask.field("label"),
-        now=ask.door.now(),
+        request.book,
+        request.number("room"),
+        request.number("night"),
+        Reading(request.field("typed"), request.field("read")),
+        code=request.field("code"),
+        label=request.field("label"),
+        now=request.app.now(),
         by=BY,
     )
-    read_as = ask.field("read") if ask.field("read") != ask.field("typed") else None
-    return Told({"judged": _judged(found), "readAs": read_as, "read": read_words(read_as)})
+    read_as = request.field("read") if request.field("read") != request.field("typed") else None
+    return Json({"judged": _judged(found), "readAs": read_as, "read": read_words(read_as)})
 
 
-def history(ask: Ask) -> Told:
+def history(request: PageRequest) -> Json:
     """Tell every writing of a cell, the last one first."""
     found = cell_history(
-        ask.book,
-        ask.number("room"),
-        ask.number("night"),
-        ask.query.get("code", ""),
-        ask.query.get("label", ""),
+        request.book,
+        request.number("room"),
+        request.number("night"),
+        request.query.get("code", ""),
+        request.query.get("label", ""),
     )
     writings = [
         {"text": one.text, "when": one.written.astimezone().strftime("%d %B, %H:%M"), "by": one.by}
         for one in reversed(found)
     ]
-    return Told({"writings": writings})
+    return Json({"writings": writings})
 
 
 def read_words(read_as: str | None) -> str:
@@ -122,15 +127,17 @@ def read_words(read_as: str | None) -> str:
     return "" if read_as is None else f"Read as {read_as}."
 
 
-def _kept(ask: Ask, kept: KeptCells, *, changes: Sequence[Change] = (), left: Sequence[str] = ()) -> Told:
+def _kept(
+    request: PageRequest, kept: KeptCells, *, changes: Sequence[Change] = (), left: Sequence[str] = ()
+) -> Json:
     """Tell what became of changes; a refused one by its place among them, for it may not be text."""
-    page = night_page(ask.book, ask.number("room"), ask.number("night"))
+    page = night_page(request.book, request.number("room"), request.number("night"))
 
     def seen(texts: Iterable[tuple[Change, str]]) -> list[dict[str, object]]:
         cells = ((change.code, change.problem, text) for change, text in texts)
-        return [_cell(cell) for cell in cells_as(ask.book, page, cells)]
+        return [_cell(cell) for cell in cells_as(request.book, page, cells)]
 
-    return Told(
+    return Json(
         {
             "kept": seen((change, change.text) for change in kept.kept),
             "clashes": seen(kept.clashes),

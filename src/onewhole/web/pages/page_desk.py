@@ -7,8 +7,9 @@ from onewhole.desk.page import kept_pages, live_page
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Shown, Told, Went, day_typed
-from onewhole.web.long_work import Draft, Outcome, Progress
+from onewhole.web.http.request import PageRequest, day_typed
+from onewhole.web.http.response import Content, HtmlPage, Json, Redirect
+from onewhole.web.jobs import Draft, Outcome, Progress
 
 #: What the form of every act carries.
 TYPED = ("typed",)
@@ -21,30 +22,30 @@ SET = (*SAVE, "day")
 PRINT = (*TYPED, "print")
 
 
-def new(ask: Ask) -> Shown:
+def new(request: PageRequest) -> HtmlPage:
     """Show the desk with nothing on it, or with a problem to begin with, and the pages that are kept."""
-    return _shown(ask, None, (), _begun(ask.query["with"]) if "with" in ask.query else None)
+    return _shown(request, None, (), _begun(request.query["with"]) if "with" in request.query else None)
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show a page that is kept."""
-    versions = kept_pages.kept_versions(ask.book, ask.number("sheet"))
-    return _shown(ask, versions[0], versions)
+    versions = kept_pages.kept_versions(request.book, request.number("sheet"))
+    return _shown(request, versions[0], versions)
 
 
-def version(ask: Ask) -> Told:
+def version(request: PageRequest) -> Json:
     """Tell what an earlier version says."""
-    wanted = ask.number("version")
-    for one in kept_pages.kept_versions(ask.book, ask.number("sheet")):
+    wanted = request.number("version")
+    for one in kept_pages.kept_versions(request.book, request.number("sheet")):
         if one.version == wanted:
-            return Told({"typed": one.typed, "words": f"Version {wanted} stands on the desk, not saved yet."})
+            return Json({"typed": one.typed, "words": f"Version {wanted} stands on the desk, not saved yet."})
     raise InputError("There is no such version", remedy="Choose one of the list.")
 
 
-def live(ask: Ask) -> Told:
+def live(request: PageRequest) -> Json:
     """Tell how what is typed prints, and what is found in it."""
-    laid = live_page.laid(_typed(ask), ask.door.now())
-    return Told(
+    laid = live_page.laid(_typed(request), request.app.now())
+    return Json(
         {
             "mistakes": [
                 {
@@ -76,39 +77,41 @@ def live(ask: Ask) -> Told:
     )
 
 
-def mended(ask: Ask) -> Told:
+def mended(request: PageRequest) -> Json:
     """Do what a remedy offers."""
-    labels = [value for name, value in ask.every if name == "label"]
-    values = [value for name, value in ask.every if name == "value"]
-    return _changed(live_page.remedied(_typed(ask), live_page.remedy_named(ask.field("act"), labels, values)))
+    labels = [value for name, value in request.form_items if name == "label"]
+    values = [value for name, value in request.form_items if name == "value"]
+    return _changed(
+        live_page.remedied(_typed(request), live_page.remedy_named(request.field("act"), labels, values))
+    )
 
 
-def moved(ask: Ask) -> Told:
+def moved(request: PageRequest) -> Json:
     """Move a problem to another place, or by so many places."""
-    label = ask.field("label")
-    if by := ask.field("by", ""):
+    label = request.field("label")
+    if by := request.field("by", ""):
         if by not in {"-1", "1"}:
             raise InputError("A problem moves one place up or down", remedy="Use the arrows.")
-        return _changed(live_page.moved_by(_typed(ask), label, int(by)))
-    return _changed(live_page.moved(_typed(ask), label, ask.count("to", 1, 1000)))
+        return _changed(live_page.moved_by(_typed(request), label, int(by)))
+    return _changed(live_page.moved(_typed(request), label, request.count("to", 1, 1000)))
 
 
-def wished(ask: Ask) -> Told | Went:
+def wished(request: PageRequest) -> Json | Redirect:
     """Compose a page by wishes, under the settings that stand there; it goes on when the page is left."""
     form = WishForm(
-        ask.field("kind"),
-        ask.field("number", ""),
-        ask.field("denominators", ""),
-        ask.field("regrouping", ""),
-        ask.field("minutes", ""),
-        ask.field("seed", ""),
+        request.field("kind"),
+        request.field("number", ""),
+        request.field("denominators", ""),
+        request.field("regrouping", ""),
+        request.field("minutes", ""),
+        request.field("seed", ""),
     )
-    typed, sheet, book, room = _typed(ask), _sheet(ask), ask.book, ask.room.number
+    typed, sheet, book, room = _typed(request), _sheet(request), request.book, request.room.number
     read_wishes(typed, form)
     if sheet is not None:
         kept_pages.kept_versions(book, sheet)
-    again, left = ask.field("again", ""), ask.field("left", "")
-    home = ask.at("page") if sheet is None else ask.at("page", sheet)
+    again, left = request.field("again", ""), request.field("left", "")
+    home = request.at("page") if sheet is None else request.at("page", sheet)
 
     def run(_progress: Progress) -> Outcome:
         before = kept_pages.last_typed(book, room) if again else ()
@@ -116,59 +119,63 @@ def wished(ask: Ask) -> Told | Went:
         made = composed(typed, form, not_again=before, questions=asks)
         return Outcome(home, "The page is composed.", Draft(made.typed, made.told, made.recipe))
 
-    work = ask.door.works.start("A page is composed", home, run, again=True)
-    shown = f"/under-way/{work.name}"
-    return Told({"work": work.name, "now": f"{shown}/now"}) if ask.field("script", "") else Went(shown)
+    job = request.app.jobs.start("A page is composed", home, run, again=True)
+    shown = f"/under-way/{job.name}"
+    return Json({"work": job.name, "now": f"{shown}/now"}) if request.field("script", "") else Redirect(shown)
 
 
-def saved(ask: Ask) -> Told:
+def saved(request: PageRequest) -> Json:
     """Keep what is typed; every earlier version stays."""
-    recipe = ask.field("recipe", "")
-    kept = kept_pages.keep_page(ask.book, _sheet(ask), _typed(ask), ask.door.now(), recipe=recipe)
-    return Told({"words": f"Saved as version {kept.version}.", **_kept(ask, kept)})
-
-
-def night(ask: Ask) -> Told:
-    """Keep what is typed, and that the class takes it home on a day."""
-    day = day_typed(ask.field("day"))
-    made = kept_pages.set_page(
-        ask.book,
-        ask.room.number,
-        _sheet(ask),
-        _typed(ask),
-        day=day,
-        now=ask.door.now(),
-        recipe=ask.field("recipe", ""),
+    recipe = request.field("recipe", "")
+    kept = kept_pages.keep_page(
+        request.book, _sheet(request), _typed(request), request.app.now(), recipe=recipe
     )
-    return Told({"goes": f"{ask.at('week')}?of={day.isoformat()}#night-{made.night.number}"})
+    return Json({"words": f"Saved as version {kept.version}.", **_kept(request, kept)})
 
 
-def printed(ask: Ask) -> Given:
+def night(request: PageRequest) -> Json:
+    """Keep what is typed, and that the class takes it home on a day."""
+    day = day_typed(request.field("day"))
+    made = kept_pages.set_page(
+        request.book,
+        request.room.number,
+        _sheet(request),
+        _typed(request),
+        day=day,
+        now=request.app.now(),
+        recipe=request.field("recipe", ""),
+    )
+    return Json({"goes": f"{request.at('week')}?of={day.isoformat()}#night-{made.night.number}"})
+
+
+def printed(request: PageRequest) -> Content:
     """Give what is typed as PDF."""
-    made = kept_pages.printed(ask.book, ask.room.number, _typed(ask), ask.field("print"), ask.door.now())
-    return Given(made.content, made.kind, made.name)
+    made = kept_pages.printed(
+        request.book, request.room.number, _typed(request), request.field("print"), request.app.now()
+    )
+    return Content(made.content, made.kind, made.name)
 
 
 def _shown(
-    ask: Ask,
+    request: PageRequest,
     kept: kept_pages.KeptPage | None,
     versions: tuple[kept_pages.KeptPage, ...],
     begun: Draft | None = None,
-) -> Shown:
-    saved, draft = kept.typed if kept else "", begun or _draft(ask)
-    return Shown(
+) -> HtmlPage:
+    saved, draft = kept.typed if kept else "", begun or _draft(request)
+    return HtmlPage(
         "page_desk.html",
         {
             "typed": draft.typed if draft else saved,
             "saved": saved,
             "draft": draft,
-            "lost": "made" in ask.query and draft is None,
+            "lost": "made" in request.query and draft is None,
             "kept": kept,
             "versions": versions,
-            "pages": kept_pages.kept_pages(ask.book),
+            "pages": kept_pages.kept_pages(request.book),
             "kinds": kept_pages.KINDS,
-            "when": lambda moment: _when(ask, moment),
-            "answered": last_answered(ask.book, ask.room.number) is not None,
+            "when": lambda moment: _when(request, moment),
+            "answered": last_answered(request.book, request.room.number) is not None,
             "longest": live_page.LONGEST_TYPED,
         },
     )
@@ -181,38 +188,38 @@ def _begun(problem: str) -> Draft:
     return Draft(typed)
 
 
-def _draft(ask: Ask) -> Draft | None:
+def _draft(request: PageRequest) -> Draft | None:
     """Return what a work composed for this page, where it is asked for and still remembered."""
     try:
-        work = ask.door.works[ask.query.get("made", "")]
+        job = request.app.jobs[request.query.get("made", "")]
     except KeyError:
         return None
-    return work.draft if work.back == ask.path else None
+    return job.draft if job.back == request.path else None
 
 
-def _typed(ask: Ask) -> str:
+def _typed(request: PageRequest) -> str:
     """Return what is typed, with plain line ends."""
-    return ask.field("typed").replace("\r\n", "\n")
+    return request.field("typed").replace("\r\n", "\n")
 
 
-def _sheet(ask: Ask) -> int | None:
+def _sheet(request: PageRequest) -> int | None:
     """Return which page it is saved as; none means a new one."""
-    return ask.count("sheet", 1, 2**31 - 1) if ask.field("sheet", "") else None
+    return request.count("sheet", 1, 2**31 - 1) if request.field("sheet", "") else None
 
 
-def _kept(ask: Ask, kept: kept_pages.KeptPage) -> dict[str, object]:
+def _kept(request: PageRequest, kept: kept_pages.KeptPage) -> dict[str, object]:
     return {
         "sheet": kept.sheet,
         "version": kept.version,
         "title": kept.title,
-        "written": _when(ask, kept.written),
-        "goes": ask.at("page", kept.sheet),
+        "written": _when(request, kept.written),
+        "goes": request.at("page", kept.sheet),
     }
 
 
-def _when(ask: Ask, moment: datetime) -> str:
+def _when(request: PageRequest, moment: datetime) -> str:
     """Write a moment by the clock of this place."""
-    here = moment.astimezone(ask.door.now().tzinfo)
+    here = moment.astimezone(request.app.now().tzinfo)
     return f"{here.day} {here.strftime('%B %Y, %H:%M')}"
 
 
@@ -225,5 +232,5 @@ def _click(click: live_page.Remedy) -> dict[str, object]:
     }
 
 
-def _changed(changed: live_page.Changed) -> Told:
-    return Told({"typed": changed.typed, "words": changed.words})
+def _changed(changed: live_page.Changed) -> Json:
+    return Json({"typed": changed.typed, "words": changed.words})

@@ -9,13 +9,14 @@ from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
 from onewhole.desk.pupil.pupil_export import export_csv, export_json
 from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Shown, Went
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Content, HtmlPage, Redirect
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show the story."""
-    told = story(ask.book, ask.number("room"), str(ask.place["code"]), ask.door.today())
-    return Shown(
+    told = story(request.book, request.number("room"), str(request.path_params["code"]), request.app.today())
+    return HtmlPage(
         "pupil.html",
         {
             "told": told,
@@ -30,63 +31,63 @@ def look(ask: Ask) -> Shown:
     )
 
 
-def held(ask: Ask) -> Shown:
+def held(request: PageRequest) -> HtmlPage:
     """Show everything that is held on this child."""
-    pupil = _pupil(ask)
-    all_held = json.loads(export_json(ask.book, ask.number("room"), pupil.code))
-    return Shown("held.html", {"pupil": pupil, "held": all_held, "privacy": PRIVACY})
+    pupil = _pupil(request)
+    all_held = json.loads(export_json(request.book, request.number("room"), pupil.code))
+    return HtmlPage("held.html", {"pupil": pupil, "held": all_held, "privacy": PRIVACY})
 
 
-def as_json(ask: Ask) -> Given:
+def as_json(request: PageRequest) -> Content:
     """Give everything out as JSON."""
-    code = _pupil(ask).code
-    text = export_json(ask.book, ask.number("room"), code)
-    return Given(text.encode(), "application/json", f"held-on-{code.lower()}.json")
+    code = _pupil(request).code
+    text = export_json(request.book, request.number("room"), code)
+    return Content(text.encode(), "application/json", f"held-on-{code.lower()}.json")
 
 
-def as_csv(ask: Ask) -> Given:
+def as_csv(request: PageRequest) -> Content:
     """Give everything out as a table; the mark at its start tells a spreadsheet that it is UTF-8."""
-    code = _pupil(ask).code
-    text = "\ufeff" + export_csv(ask.book, ask.number("room"), code)
-    return Given(text.encode(), "text/csv; charset=utf-8", f"held-on-{code.lower()}.csv")
+    code = _pupil(request).code
+    text = "\ufeff" + export_csv(request.book, request.number("room"), code)
+    return Content(text.encode(), "text/csv; charset=utf-8", f"held-on-{code.lower()}.csv")
 
 
-def ask_erase(ask: Ask) -> Shown:
+def ask_erase(request: PageRequest) -> HtmlPage:
     """Ask whether this child is to be erased."""
-    return _asked(ask)
+    return _asked(request)
 
 
-def erase(ask: Ask) -> Shown:
+def erase(request: PageRequest) -> HtmlPage:
     """Erase the child where the code was typed to confirm it; tell where the child may be still."""
-    pupil = _pupil(ask)
-    if ask.field("sure", "").strip().upper() != pupil.code:
+    pupil = _pupil(request)
+    if request.field("sure", "").strip().upper() != pupil.code:
         return _asked(
-            ask,
+            request,
             InputError(
                 f"Nothing was erased: the code typed is not {pupil.code}",
                 remedy=f"Type {pupil.code} if you mean this child.",
             ),
         )
     erased = erase_everywhere(
-        ask.book,
-        ask.number("room"),
+        request.book,
+        request.number("room"),
         pupil.code,
-        backups=ask.field("backups", "") == "yes",
-        made=ask.door.folder / ask.book_name,
+        backups=request.field("backups", "") == "yes",
+        made=request.app.folder / request.book_name,
     )
-    return Shown("erased.html", {"erased": erased})
+    return HtmlPage("erased.html", {"erased": erased})
 
 
-def clean_file(ask: Ask) -> Went:
+def clean_file(request: PageRequest) -> Redirect:
     """Write the file anew without what was erased."""
-    clean(ask.book)
-    return Went(ask.at("class"))
+    clean(request.book)
+    return Redirect(request.at("class"))
 
 
-def _asked(ask: Ask, refused: InputError | None = None) -> Shown:
-    words = {"pupil": _pupil(ask), "refused": refused, "privacy": PRIVACY}
-    return Shown("erase.html", words, 422 if refused else 200)
+def _asked(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
+    words = {"pupil": _pupil(request), "refused": refused, "privacy": PRIVACY}
+    return HtmlPage("erase.html", words, 422 if refused else 200)
 
 
-def _pupil(ask: Ask) -> Pupil:
-    return ask.room.pupil(str(ask.place["code"]))
+def _pupil(request: PageRequest) -> Pupil:
+    return request.room.pupil(str(request.path_params["code"]))

@@ -2,26 +2,27 @@
 
 from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.marked_nights import mark_missing
-from onewhole.web.ask import Ask, Went
-from onewhole.web.long_work import Outcome, Progress, Work
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Redirect
+from onewhole.web.jobs import Job, Outcome, Progress
 
 #: So many earlier nights are read while a page waits; with more it shows how far that is.
 READ_AT_ONCE = 2
 
 
-def read(ask: Ask) -> Went:
+def read(request: PageRequest) -> Redirect:
     """Start the reading and go to it; afterwards back to the page that was asked from."""
-    code = ask.field("pupil", "")
-    known = {pupil.code for pupil in ask.room.pupils}
-    back = ask.at("pupil", code) if code in known else ask.at("week")
-    return Went(f"/under-way/{started(ask, ask.book, ask.room.number, back).name}")
+    code = request.field("pupil", "")
+    known = {pupil.code for pupil in request.room.pupils}
+    back = request.at("pupil", code) if code in known else request.at("week")
+    return Redirect(f"/under-way/{started(request, request.book, request.room.number, back).name}")
 
 
-def started(ask: Ask, book: Store, room: int, back: str) -> Work:
+def started(request: PageRequest, book: Store, room: int, back: str) -> Job:
     """Start the reading."""
 
     def run(progress: Progress) -> Outcome:
         nights = mark_missing(book, room, progress)
         return Outcome(back, f"{nights} {'night is' if nights == 1 else 'nights are'} read.")
 
-    return ask.door.works.start("Reading the answers", back, run)
+    return request.app.jobs.start("Reading the answers", back, run)

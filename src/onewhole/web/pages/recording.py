@@ -6,40 +6,43 @@ from onewhole.desk.walkthrough.film_plan import plan_of
 from onewhole.desk.walkthrough.recordings import forget, keep, sound_of
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_BYTES, MOST_STEPS, Recorded
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Told, Went
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Content, Json, Redirect
 
 #: A form with a recording has so many bytes at most: the sound, and what stands around it.
 MOST = MOST_BYTES + 64 * 1024
 
 
-def take(ask: Ask) -> Told:
+def take(request: PageRequest) -> Json:
     """Keep a recording; the answer comes when it is on the disk."""
-    night, shown = _board(ask)
-    sent = ask.files.get("sound")
+    night, shown = _board(request)
+    sent = request.files.get("sound")
     if sent is None:
         raise InputError("No sound came with the form", remedy="Record it again.")
-    recorded = Recorded(sent.content, _steps(ask.field("steps")))
-    kept = keep(ask.book, night, shown, ask.field("label"), recorded, kind=sent.kind, now=ask.door.now())
-    return Told({"label": kept.label, "seconds": kept.seconds})
+    recorded = Recorded(sent.content, _steps(request.field("steps")))
+    kept = keep(
+        request.book, night, shown, request.field("label"), recorded, kind=sent.kind, now=request.app.now()
+    )
+    return Json({"label": kept.label, "seconds": kept.seconds})
 
 
-def hear(ask: Ask) -> Given:
+def hear(request: PageRequest) -> Content:
     """Give a recording to be heard."""
-    night, _ = _board(ask)
-    found = sound_of(ask.book, night, str(ask.place["label"]))
-    return Given(found.sound, found.kind)
+    night, _ = _board(request)
+    found = sound_of(request.book, night, str(request.path_params["label"]))
+    return Content(found.sound, found.kind)
 
 
-def take_away(ask: Ask) -> Went:
+def take_away(request: PageRequest) -> Redirect:
     """Take a recording away."""
-    night, _ = _board(ask)
-    forget(ask.book, night, ask.field("label"))
-    return Went(ask.at("night", night, "walkthrough") + "#voice")
+    night, _ = _board(request)
+    forget(request.book, night, request.field("label"))
+    return Redirect(request.at("night", night, "walkthrough") + "#voice")
 
 
-def _board(ask: Ask) -> tuple[int, Board]:
-    page = night_page(ask.book, ask.number("room"), ask.number("night"))
-    return page.night.number, board(page.sheet, plan_of(ask.book, page.night.number))
+def _board(request: PageRequest) -> tuple[int, Board]:
+    page = night_page(request.book, request.number("room"), request.number("night"))
+    return page.night.number, board(page.sheet, plan_of(request.book, page.night.number))
 
 
 def _steps(typed: str) -> tuple[int, ...]:

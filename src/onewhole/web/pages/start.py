@@ -1,10 +1,11 @@
 """The first address: to the week of the class, or to the welcome of an empty file."""
 
 from onewhole.desk.classes.class_records import rooms
-from onewhole.web.ask import Ask, Went
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Redirect
 
 
-def start(ask: Ask) -> Went:
+def start(request: PageRequest) -> Redirect:
     """Go to the week of the first class; where there is none, to the welcome."""
-    found = rooms(ask.book)
-    return Went(f"/mine/{found[0].number}/week" if found else "/welcome")
+    found = rooms(request.book)
+    return Redirect(f"/mine/{found[0].number}/week" if found else "/welcome")

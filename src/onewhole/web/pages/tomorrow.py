@@ -10,16 +10,17 @@ from onewhole.desk.classes.marked_nights import marked_night, missing_before
 from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, morning
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.tomorrow.moving import move, set_aside
-from onewhole.web.ask import Ask, Lent, Shown, Told, Went
-from onewhole.web.long_work import Outcome, Progress
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import FileContent, HtmlPage, Json, Redirect
+from onewhole.web.jobs import Outcome, Progress
 from onewhole.web.pages.reading import READ_AT_ONCE, started
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show tomorrow's page, or how far the reading of the earlier nights is."""
-    book, room, night = _where(ask)
+    book, room, night = _where(request)
     if missing_before(book, room, night) > READ_AT_ONCE:
-        return _waiting(ask)
+        return _waiting(request)
     found = morning(book, room, night)
     early = [one.code for one in found.first]
     later = sorted(found.talks, key=lambda code: (not found.talks[code].finds, code))
@@ -29,38 +30,38 @@ def look(ask: Ask) -> Shown:
         "morning": found,
         "told": [talk for talk in talks if talk.lines],
         "aside": {seat.code for card in found.cards for seat in card.seats if seat.aside},
-        "printed": printed_pages(_folder(ask), found.stamp),
-        "printing": ask.door.works.under_way(_back(ask)),
+        "printed": printed_pages(_folder(request), found.stamp),
+        "printing": request.app.jobs.under_way(_back(request)),
         "caution": CAUTION,
         "formula": Markup,
     }
-    return Shown("tomorrow.html", words)
+    return HtmlPage("tomorrow.html", words)
 
 
-def moved(ask: Ask) -> Told | Went:
+def moved(request: PageRequest) -> Json | Redirect:
     """Move a pupil to a group, or back to where the answers say."""
-    book, room, night = _where(ask)
-    code = ask.field("code")
-    done = move(book, room, night, code=code, key=ask.field("key"), now=ask.door.now())
-    if ask.field("script", ""):
-        said = f"{ask.room.shown(code)} is in the group {done.group} now."
-        return Told({"said": said, "group": done.group, "undo": done.undo})
-    return Went(f"{_back(ask)}#seat-{quote(code)}")
+    book, room, night = _where(request)
+    code = request.field("code")
+    done = move(book, room, night, code=code, key=request.field("key"), now=request.app.now())
+    if request.field("script", ""):
+        said = f"{request.room.shown(code)} is in the group {done.group} now."
+        return Json({"said": said, "group": done.group, "undo": done.undo})
+    return Redirect(f"{_back(request)}#seat-{quote(code)}")
 
 
-def aside(ask: Ask) -> Went:
+def aside(request: PageRequest) -> Redirect:
     """Set a finding aside, or take it up again."""
-    book, room, night = _where(ask)
-    code = ask.field("code")
-    set_aside(book, room, night, code=code, aside=ask.field("aside") == "yes", now=ask.door.now())
-    return Went(f"{_back(ask)}#talk-{quote(code)}")
+    book, room, night = _where(request)
+    code = request.field("code")
+    set_aside(book, room, night, code=code, aside=request.field("aside") == "yes", now=request.app.now())
+    return Redirect(f"{_back(request)}#talk-{quote(code)}")
 
 
-def paper(ask: Ask) -> Went:
+def paper(request: PageRequest) -> Redirect:
     """Make tomorrow's pages; that is long work."""
-    book, room, night = _where(ask)
-    folder, when = _folder(ask), ask.door.now()
-    every, back = ask.field("every", "") == "yes", _back(ask)
+    book, room, night = _where(request)
+    folder, when = _folder(request), request.app.now()
+    every, back = request.field("every", "") == "yes", _back(request)
 
     def run(progress: Progress) -> Outcome:
         made = print_morning(
@@ -69,30 +70,32 @@ def paper(ask: Ask) -> Went:
         return Outcome(f"{back}#paper", f"{len(made)} pages are ready to print.")
 
     night_page(book, room, night)
-    work = ask.door.works.start("Tomorrow's pages are made", back, run)
-    return Went(f"/under-way/{work.name}")
+    job = request.app.jobs.start("Tomorrow's pages are made", back, run)
+    return Redirect(f"/under-way/{job.name}")
 
 
-def sheet(ask: Ask) -> Lent:
+def sheet(request: PageRequest) -> FileContent:
     """Give one of the printed pages."""
-    named = fingerprint(marked_night(*_where(ask)))
-    return Lent(printed_page(_folder(ask), named, str(ask.place["sheet"])), "application/pdf", "")
+    named = fingerprint(marked_night(*_where(request)))
+    return FileContent(
+        printed_page(_folder(request), named, str(request.path_params["sheet"])), "application/pdf", ""
+    )
 
 
-def _waiting(ask: Ask) -> Shown:
+def _waiting(request: PageRequest) -> HtmlPage:
     """Let the earlier nights be read as long work, and show how far that is."""
-    book, room, night = _where(ask)
+    book, room, night = _where(request)
     page = night_page(book, room, night)
-    return Shown("tomorrow_wait.html", {"page": page, "work": started(ask, book, room, _back(ask))})
+    return HtmlPage("tomorrow_wait.html", {"page": page, "job": started(request, book, room, _back(request))})
 
 
-def _where(ask: Ask) -> tuple[Store, int, int]:
-    return ask.book, ask.number("room"), ask.number("night")
+def _where(request: PageRequest) -> tuple[Store, int, int]:
+    return request.book, request.number("room"), request.number("night")
 
 
-def _back(ask: Ask) -> str:
-    return ask.at("night", ask.number("night"), "tomorrow")
+def _back(request: PageRequest) -> str:
+    return request.at("night", request.number("night"), "tomorrow")
 
 
-def _folder(ask: Ask) -> Path:
-    return ask.door.folder / ask.book_name / f"night-{ask.number('night')}" / "tomorrow"
+def _folder(request: PageRequest) -> Path:
+    return request.app.folder / request.book_name / f"night-{request.number('night')}" / "tomorrow"

@@ -10,8 +10,9 @@ from onewhole.desk.walkthrough.film_plan import MOST_MINUTES, FilmPlan, keep_pla
 from onewhole.desk.walkthrough.recordings import heard
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_SECONDS, called
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Given, Lent, Shown, Went
-from onewhole.web.long_work import Outcome, Progress
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Content, FileContent, HtmlPage, Redirect
+from onewhole.web.jobs import Outcome, Progress
 
 #: The files of a film that are lent: what each is called on the page, and its kind.
 FILES = {
@@ -31,12 +32,12 @@ TAKES = (*_COLUMNS, "tried", "minutes", "mistake")
 _PLAYED = frozenset({"walkthrough.mp4", "walkthrough.vtt", "chapters.vtt", "poster.png"})
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show the walkthrough."""
-    page = _page(ask)
+    page = _page(request)
     night = page.night.number
     try:
-        plan, refused = plan_of(ask.book, night), ""
+        plan, refused = plan_of(request.book, night), ""
         shown = board(page.sheet, plan)
     except InputError as no:
         plan, refused = FilmPlan(), str(no)
@@ -49,85 +50,87 @@ def look(ask: Ask) -> Shown:
         "minutes": _length(int(shown.seconds)),
         "offered": on_offer(page.sheet, plan),
         "nothing": FilmChoice(),
-        "heard": heard(ask.book, night, shown),
+        "heard": heard(request.book, night, shown),
         "called": called,
         "most_minutes": MOST_MINUTES,
         "most_seconds": MOST_SECONDS,
-        "shown_at": shown_at(ask.book, page, ask.number("room")),
-        "film": film_there(ask.book, page, _folder(ask)),
+        "shown_at": shown_at(request.book, page, request.number("room")),
+        "film": film_there(request.book, page, _folder(request)),
         "files": FILES,
         "length": _length,
-        "making": ask.door.works.under_way(_home(ask)),
+        "making": request.app.jobs.under_way(_home(request)),
     }
-    return Shown("walkthrough.html", words)
+    return HtmlPage("walkthrough.html", words)
 
 
-def show_board(ask: Ask) -> Given:
+def show_board(request: PageRequest) -> Content:
     """Give the board itself: a whole page with its own policy, framed by ours or alone in a window."""
-    page = _page(ask)
-    html = board_html(page.sheet, plan_of(ask.book, page.night.number))
-    return Given(html.encode(), "text/html; charset=utf-8", policy=board_policy())
+    page = _page(request)
+    html = board_html(page.sheet, plan_of(request.book, page.night.number))
+    return Content(html.encode(), "text/html; charset=utf-8", policy=board_policy())
 
 
-def choose(ask: Ask) -> Went:
+def choose(request: PageRequest) -> Redirect:
     """Keep what was chosen, if the night can be told so."""
-    page = _page(ask)
-    columns = [[value for name, value in ask.every if name == one] for one in _COLUMNS]
+    page = _page(request)
+    columns = [[value for name, value in request.form_items if name == one] for one in _COLUMNS]
     if len({len(column) for column in columns}) != 1:
         raise InputError("The form is not whole", remedy="Load the page again and send it once more.")
     rows = list(zip(*columns, strict=True))
-    typed = ask.field("minutes", "").strip()
+    typed = request.field("minutes", "").strip()
     plan = FilmPlan(
         {label: choice for label, *chosen in rows if (choice := FilmChoice(*chosen)) != FilmChoice()},
-        tuple(value for name, value in ask.every if name == "tried"),
-        ask.count("minutes", 1, MOST_MINUTES) if typed else None,
-        ask.field("mistake", "") == "yes",
+        tuple(value for name, value in request.form_items if name == "tried"),
+        request.count("minutes", 1, MOST_MINUTES) if typed else None,
+        request.field("mistake", "") == "yes",
     )
     board(page.sheet, plan)
-    keep_plan(ask.book, page.night.number, plan)
-    return Went(f"{_home(ask)}#choices")
+    keep_plan(request.book, page.night.number, plan)
+    return Redirect(f"{_home(request)}#choices")
 
 
-def show(ask: Ask) -> Went:
+def show(request: PageRequest) -> Redirect:
     """Keep that the walkthrough was shown."""
-    mark_shown(ask.book, _page(ask).night.number, ask.door.now())
-    return Went(f"{_home(ask)}#film")
+    mark_shown(request.book, _page(request).night.number, request.app.now())
+    return Redirect(f"{_home(request)}#film")
 
 
-def make(ask: Ask) -> Went:
+def make(request: PageRequest) -> Redirect:
     """Make the film; it goes on when the page is left."""
-    page, book, folder, home = _page(ask), ask.book, _folder(ask), _home(ask)
-    now = ask.door.now()
+    page, book, folder, home = _page(request), request.book, _folder(request), _home(request)
+    now = request.app.now()
 
     def run(progress: Progress) -> Outcome:
         made = film_night(book, page, folder, when=now, progress=progress)
         said = f"The film takes {_length(int(made.length))}. {' '.join(made.notes)}".strip()
         return Outcome(f"{home}#film", said)
 
-    work = ask.door.works.start(f"The film of {page.name}", home, run)
-    return Went(f"/under-way/{work.name}")
+    job = request.app.jobs.start(f"The film of {page.name}", home, run)
+    return Redirect(f"/under-way/{job.name}")
 
 
-def lend(ask: Ask) -> Lent:
+def lend(request: PageRequest) -> FileContent:
     """Lend a file of the film: played where a page of ours plays it, else saved."""
-    page = _page(ask)
-    name = str(ask.place["file"])
+    page = _page(request)
+    name = str(request.path_params["file"])
     if name not in FILES:
         raise NotThere("There is no such file of the film", where=name[:40], remedy="Choose one on the page.")
-    saved = "save" in ask.query or name not in _PLAYED
-    return Lent(_folder(ask) / name, FILES[name][1], f"night-{page.night.number}-{name}" if saved else "")
+    saved = "save" in request.query or name not in _PLAYED
+    return FileContent(
+        _folder(request) / name, FILES[name][1], f"night-{page.night.number}-{name}" if saved else ""
+    )
 
 
-def _page(ask: Ask) -> NightPage:
-    return night_page(ask.book, ask.number("room"), ask.number("night"))
+def _page(request: PageRequest) -> NightPage:
+    return night_page(request.book, request.number("room"), request.number("night"))
 
 
-def _home(ask: Ask) -> str:
-    return ask.at("night", ask.number("night"), "walkthrough")
+def _home(request: PageRequest) -> str:
+    return request.at("night", request.number("night"), "walkthrough")
 
 
-def _folder(ask: Ask) -> Path:
-    return ask.door.folder / ask.book_name / f"night-{ask.number('night')}"
+def _folder(request: PageRequest) -> Path:
+    return request.app.folder / request.book_name / f"night-{request.number('night')}"
 
 
 def _length(seconds: int) -> str:

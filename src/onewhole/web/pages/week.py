@@ -4,51 +4,54 @@ from collections.abc import Sequence
 from functools import partial
 
 from onewhole.desk.classes.class_records import Store, night_page
-from onewhole.desk.classes.week import WHY, Next, Step, WeekNight, keep_step, monday, week
+from onewhole.desk.classes.week import WHY, Next, NightStep, WeekNight, keep_step, monday, week
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.board import board, on_offer
 from onewhole.desk.walkthrough.film_plan import plan_of
 from onewhole.errors import InputError
-from onewhole.web.ask import Ask, Shown, Went, day_typed
+from onewhole.web.http.request import PageRequest, day_typed
+from onewhole.web.http.response import HtmlPage, Redirect
 from onewhole.web.pages.reading import READ_AT_ONCE
 
 #: What the teacher can say is done, by what comes next.
 _SAYS = {
-    Next.PRINT: Step.PRINTED,
-    Next.SHOW: Step.SHOWN,
-    Next.MARK: Step.MARKED,
-    Next.REGROUP: Step.REGROUPED,
+    Next.PRINT: NightStep.PRINTED,
+    Next.SHOW: NightStep.SHOWN,
+    Next.MARK: NightStep.MARKED,
+    Next.REGROUP: NightStep.REGROUPED,
 }
 
 
-def look(ask: Ask) -> Shown:
+def look(request: PageRequest) -> HtmlPage:
     """Show three weeks of the class."""
-    around = day_typed(ask.query["of"]) if "of" in ask.query else None
-    today = ask.door.today()
-    found = week(ask.book, ask.number("room"), today, around)
+    around = day_typed(request.query["of"]) if "of" in request.query else None
+    today = request.app.today()
+    found = week(request.book, request.number("room"), today, around)
     if found.missing <= READ_AT_ONCE:
-        _make_ready(ask, [night for one in found.shown for night in one.nights])
-    return Shown(
+        _prefetch(request, [night for one in found.shown for night in one.nights])
+    return HtmlPage(
         "week.html",
         {
             "weeks": found,
             "this_week": monday(today),
             "around": around,
-            "goes": lambda night: _goes(ask, night),
+            "goes": lambda night: _goes(request, night),
             "says": _SAYS,
-            "Step": Step,
+            "Step": NightStep,
             "why": WHY,
         },
     )
 
 
-def _make_ready(ask: Ask, nights: Sequence[WeekNight]) -> None:
+def _prefetch(request: PageRequest, nights: Sequence[WeekNight]) -> None:
     """Work out the pages that the teacher is likely to open next, so that they are there at once."""
     for night in {night.next: night for night in sorted(nights, key=lambda one: one.day)}.values():
         ready = {Next.SHOW: _board, Next.REGROUP: morning}.get(night.next)
         if ready is not None:
-            what = f"{ask.book_name} {night.number} {night.next}"
-            ask.door.works.meanwhile(what, partial(ready, ask.book, ask.number("room"), night.number))
+            what = f"{request.book_name} {night.number} {night.next}"
+            request.app.jobs.prefetch(
+                what, partial(ready, request.book, request.number("room"), night.number)
+            )
 
 
 def _board(book: Store, room: int, night: int) -> object:
@@ -56,24 +59,24 @@ def _board(book: Store, room: int, night: int) -> object:
     return board(sheet, plan), on_offer(sheet, plan)
 
 
-def done(ask: Ask) -> Went:
+def done(request: PageRequest) -> Redirect:
     """Keep that the teacher says a step is done."""
-    page = night_page(ask.book, ask.number("room"), ask.number("night"))
-    said = ask.field("step")
-    if said not in set(Step):
+    page = night_page(request.book, request.number("room"), request.number("night"))
+    said = request.field("step")
+    if said not in set(NightStep):
         raise InputError("There is no such step", remedy="Load the Week again.")
-    keep_step(ask.book, page.night.number, Step(said), ask.door.now())
-    return Went(f"{ask.at('week')}?of={page.night.day.isoformat()}#night-{page.night.number}")
+    keep_step(request.book, page.night.number, NightStep(said), request.app.now())
+    return Redirect(f"{request.at('week')}?of={page.night.day.isoformat()}#night-{page.night.number}")
 
 
-def _goes(ask: Ask, night: WeekNight) -> str:
+def _goes(request: PageRequest, night: WeekNight) -> str:
     """Return the page on which the next thing is done."""
     match night.next:
         case Next.PRINT:
-            return ask.at("page", night.sheet)
+            return request.at("page", night.sheet)
         case Next.SHOW:
-            return ask.at("night", night.number, "walkthrough")
+            return request.at("night", night.number, "walkthrough")
         case Next.MARK:
-            return ask.at("night", night.number, "marking")
+            return request.at("night", night.number, "marking")
         case Next.REGROUP | Next.DONE:
-            return ask.at("night", night.number, "tomorrow")
+            return request.at("night", night.number, "tomorrow")

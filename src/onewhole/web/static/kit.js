@@ -1,4 +1,4 @@
-// What every page of ours needs: find a place, send a form with the session's seal, say something, write on a page.
+// What every page of ours needs: find a place, send a form with the session's CSRF token, say something, write on a page.
 
 /** What the server tells of something it refused. @typedef {{ refused: string, remedy?: string, where?: string }} Told */
 /** Fields of a form. @typedef {Record<string, string> | FormData} Fields */
@@ -54,9 +54,9 @@ export const all = (within, selector) => /** @type {HTMLElement[]} */ ([...withi
  */
 export const around = (event, selector) => (event.target instanceof Element ? event.target.closest(selector) : null);
 
-/** The meta element that holds the session's seal. A page may take a new one when the program was started again. */
-const sealed = () => /** @type {HTMLMetaElement | null} */ (document.querySelector('meta[name="seal"]'));
-export const seal = () => sealed()?.content ?? "";
+/** The meta element that holds the session's CSRF token. A page may take a new one when the program was started again. */
+const tokenMeta = () => /** @type {HTMLMetaElement | null} */ (document.querySelector('meta[name="csrf_token"]'));
+export const csrfToken = () => tokenMeta()?.content ?? "";
 
 /** What the server refused, with what to do next; `status` 0 when no answer came. */
 export class Refused extends Error {
@@ -108,7 +108,7 @@ export async function send(address, fields = null, how = {}) {
   const headers = { Accept: "application/json" };
   let body;
   if (fields) {
-    headers["X-Seal"] = seal();
+    headers["X-CSRF-Token"] = csrfToken();
     body = fields instanceof FormData ? fields : new URLSearchParams(fields);
   }
   const answer = await whole(fetch(address, { ...how, method: fields ? "POST" : "GET", headers, body, credentials: "same-origin" }));
@@ -129,19 +129,19 @@ export async function ask(address, fields = null, how = {}) {
 }
 
 /**
- * Load a page of ours behind the scenes, and take its seal.
+ * Load a page of ours behind the scenes, and take its CSRF token.
  * @param {string} address
- * @returns {Promise<{ page: Document, isNewSeal: boolean } | null>} null where there is no such page now
+ * @returns {Promise<{ page: Document, isNewToken: boolean } | null>} null where there is no such page now
  */
 export async function loaded(address) {
   const answer = await fetch(address, { credentials: "same-origin" });
   const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-  const fresh = /** @type {HTMLMetaElement | null} */ (page.querySelector('meta[name="seal"]'))?.content;
-  const old = sealed();
+  const fresh = /** @type {HTMLMetaElement | null} */ (page.querySelector('meta[name="csrf_token"]'))?.content;
+  const old = tokenMeta();
   if (!answer.ok || !fresh || !old) return null;
-  const isNewSeal = fresh !== old.content;
+  const isNewToken = fresh !== old.content;
   old.content = fresh;
-  return { page, isNewSeal };
+  return { page, isNewToken };
 }
 
 /**

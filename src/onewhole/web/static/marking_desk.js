@@ -30,7 +30,7 @@ export class Desk {
     });
     this.saving = new Saving({
       send: (form, keepalive) => ask(this.to("keep"), form, { keepalive }),
-      renew: async () => (await loaded(location.href).catch(() => null))?.isNewSeal ?? false,
+      renew: async () => (await loaded(location.href).catch(() => null))?.isNewToken ?? false,
     }, this.grid.cells, {
       kept: (kept, refused) => {
         if (kept.includes(this.here)) this.tell();

@@ -11,7 +11,7 @@ import { keyOf } from "./marking_cell.js";
 /** @typedef {{ kept: Seen[], clashes: Seen[], refused: NotKept[] }} Found */
 
 /**
- * What saving needs of the world: `send` puts cells on the disk, `renew` takes a new session's seal where there is one.
+ * What saving needs of the world: `send` puts cells on the disk, `renew` takes a new session's CSRF token where there is one.
  * @typedef {object} World
  * @property {(form: FormData, keepalive: boolean) => Promise<Found>} send
  * @property {() => Promise<boolean>} renew

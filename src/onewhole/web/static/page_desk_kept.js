@@ -95,7 +95,7 @@ by("prints").addEventListener("click", (event) => {
   if (button) trying(async () => {
     const answer = await fetch(`${at}/printed`, {
       method: "POST",
-      headers: { Accept: "application/json", "X-Seal": document.querySelector('meta[name="seal"]').content },
+      headers: { Accept: "application/json", "X-CSRF-Token": document.querySelector('meta[name="csrf_token"]').content },
       body: new URLSearchParams({ typed: typed.value, print: button.dataset.print }), credentials: "same-origin",
     });
     if (!answer.ok) throw new Refused(answer.status, await answer.json());

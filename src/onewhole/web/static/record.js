@@ -233,7 +233,7 @@ function put(of, seconds) {
   listen.append("Listen", heard(` to${name}`));
   const forget = make("form", { class: "inline", method: "post", action: recorder.dataset.to.replace(/recording$/, "forget"), "data-forget": true });
   forget.append(
-    make("input", { type: "hidden", name: "seal", value: document.querySelector('meta[name="seal"]').content }),
+    make("input", { type: "hidden", name: "csrf_token", value: document.querySelector('meta[name="csrf_token"]').content }),
     make("input", { type: "hidden", name: "label", value: label }),
     make("button", { type: "submit", class: "small" }, "Delete", heard(` the recording of${name}`)),
   );

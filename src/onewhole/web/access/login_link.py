@@ -1,4 +1,4 @@
-"""The way in: the printed address opens a session once."""
+"""The one-time login link: the printed address opens a session once."""
 
 from collections.abc import Awaitable, Callable
 
@@ -6,28 +6,28 @@ from starlette.requests import Request
 from starlette.responses import PlainTextResponse, RedirectResponse, Response
 from starlette.routing import BaseRoute, Route
 
-from onewhole.web.guard import Gate
-from onewhole.web.sign_in import set_session
+from onewhole.web.access.guard import Access
+from onewhole.web.access.sign_in import set_session
 
 
-def way_in(gate: Gate) -> list[BaseRoute]:
+def login_link_routes(access: Access) -> list[BaseRoute]:
     """Return the address that opens a session with a key."""
-    return [Route("/open", _opener(gate), methods=["GET"])]
+    return [Route("/open", _opener(access), methods=["GET"])]
 
 
-def _opener(gate: Gate) -> Callable[[Request], Awaitable[Response]]:
+def _opener(access: Access) -> Callable[[Request], Awaitable[Response]]:
     async def opener(request: Request) -> Response:
         # A browser that only looks at an address before it is opened (HEAD) does not use its key up.
         cookie = None
         if request.method == "GET":
-            cookie = gate.sessions.opened(request.query_params.get("key", ""))
+            cookie = access.sessions.opened(request.query_params.get("key", ""))
         if cookie is None:
-            if request.scope["seal"]:
+            if request.scope["csrf_token"]:
                 return RedirectResponse("/", 303)
             words = "This address was opened already. Stop the program and start it again for a new one."
             return PlainTextResponse(words, 403)
         answer = RedirectResponse("/", 303)
-        set_session(answer, gate, cookie)
+        set_session(answer, access, cookie)
         return answer
 
     return opener

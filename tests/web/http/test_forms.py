@@ -9,11 +9,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from starlette.testclient import TestClient
 
-from onewhole.web import handling
-from onewhole.web.app import app
-from onewhole.web.ask import Answer, Ask, Told
-from onewhole.web.forms import MOST_FIELDS
-from onewhole.web.handling import Way
+from onewhole.web.asgi import asgi_app
+from onewhole.web.http import handling
+from onewhole.web.http.forms import MAX_FIELDS
+from onewhole.web.http.handling import PageRoute
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Json, PageResponse
 from tests.kit.doors import Opened, opened
 from tests.kit.raw_asks import Came, ask_raw
 
@@ -22,16 +23,19 @@ PLAIN = "application/x-www-form-urlencoded"
 PARTS = "multipart/form-data; boundary=kite"
 
 
-def _look(ask: Ask) -> Answer:
-    return Told(
-        {"fields": list(ask.every), "files": {name: len(one.content) for name, one in ask.files.items()}}
+def _look(request: PageRequest) -> PageResponse:
+    return Json(
+        {
+            "fields": list(request.form_items),
+            "files": {name: len(one.content) for name, one in request.files.items()},
+        }
     )
 
 
 ROWS = (
-    Way("POST", "/form", _look, takes=("kite",), most=MOST),
-    Way("POST", "/file", _look, takes=("kite",), files=("page",), most=MOST),
-    Way("POST", "/large", _look, most=200_000),
+    PageRoute("POST", "/form", _look, fields=("kite",), max_bytes=MOST),
+    PageRoute("POST", "/file", _look, fields=("kite",), files=("page",), max_bytes=MOST),
+    PageRoute("POST", "/large", _look, max_bytes=200_000),
 )
 
 
@@ -39,13 +43,13 @@ class Asking:
     """Sends a form as bytes, to rows made for these tests."""
 
     def __init__(self, door: Opened) -> None:
-        self.app = app(door.door, door.gate, ROWS)
+        self.app = asgi_app(door.door, door.access, ROWS)
         self.client = TestClient(self.app, base_url="http://127.0.0.1:8000", cookies=door.client.cookies)
-        cookie = door.client.cookies[door.gate.cookie]
+        cookie = door.client.cookies[door.access.cookie]
         self.heads = [
             ("host", "127.0.0.1:8000"),
-            ("cookie", f"{door.gate.cookie}={cookie}"),
-            ("x-seal", door.seal),
+            ("cookie", f"{door.access.cookie}={cookie}"),
+            ("x-csrf-token", door.csrf_token),
             ("accept", "application/json"),
         ]
 
@@ -128,8 +132,8 @@ def test_a_form_is_written_in_one_way_only(send: Asking, charset: str) -> None:
 
 def test_fields_are_counted(send: Asking) -> None:
     """As many as a grid of sixty pupils by thirty problems; not one more than the limit."""
-    assert send("/large", [b"&".join([b"a=1"] * MOST_FIELDS)]).status == 200
-    assert send("/large", [b"&".join([b"a=1"] * (MOST_FIELDS + 1))]).status == 400
+    assert send("/large", [b"&".join([b"a=1"] * MAX_FIELDS)]).status == 200
+    assert send("/large", [b"&".join([b"a=1"] * (MAX_FIELDS + 1))]).status == 400
 
 
 def test_a_sign_that_cannot_be_written_is_refused(send: Asking) -> None:
@@ -181,14 +185,14 @@ _PIECES = (
     | _HEAD,
     pieces=st.lists(st.sampled_from(_PIECES) | st.binary(max_size=8), max_size=12),
     cookie=st.just("kite=red") | _HEAD,
-    sealed=st.booleans(),
+    with_token=st.booleans(),
 )
 def test_whatever_bytes_come_are_no_fault(
-    send: Asking, kind: str, pieces: list[bytes], cookie: str, sealed: bool
+    send: Asking, kind: str, pieces: list[bytes], cookie: str, with_token: bool
 ) -> None:
     """Torn forms, heads of any signs: refused, or read as far as they are a form."""
     body = b"".join(pieces)
-    heads = [head for head in send.heads if sealed or head[0] != "x-seal"]
+    heads = [head for head in send.heads if with_token or head[0] != "x-csrf-token"]
     heads += [
         ("content-type", kind),
         ("content-length", str(len(body))),

@@ -8,14 +8,14 @@ from httpx2 import Response
 from starlette.testclient import TestClient
 
 from onewhole.desk.keep.password import set_password
-from onewhole.web.app import app
-from onewhole.web.door import door_of
-from onewhole.web.guard import Gate
-from onewhole.web.long_work import Outcome
-from onewhole.web.sessions import SHARED_IDLE, Sessions
-from onewhole.web.sign_in import sign_in
-from onewhole.web.tries import FREE, Tries
-from tests.kit.doors import Clock, Ticks, seal_in
+from onewhole.web.access.guard import Access
+from onewhole.web.access.rate_limit import FREE, RateLimit
+from onewhole.web.access.sessions import SHARED_IDLE, Sessions
+from onewhole.web.access.sign_in import sign_in_routes
+from onewhole.web.app import app_for
+from onewhole.web.asgi import asgi_app
+from onewhole.web.jobs import Outcome
+from tests.kit.doors import Clock, Ticks, csrf_token_in
 
 BASE = "https://desk.school:8443"
 RIGHT = "six kites over the hill"
@@ -29,10 +29,10 @@ class Desk:
         set_password(path, RIGHT)
         self.ticks = Ticks()
         sessions = Sessions(self.ticks, SHARED_IDLE)
-        self.gate = Gate(frozenset({"desk.school:8443"}), sessions, 8443, secure=True, password=True)
-        self.door = door_of(path, Clock(), signs_in=True)
-        entry = sign_in(self.gate, path, Tries(self.ticks))
-        served = app(self.door, self.gate, entry=entry)
+        self.access = Access(frozenset({"desk.school:8443"}), sessions, 8443, secure=True, password=True)
+        self.door = app_for(path, Clock(), signs_in=True)
+        entry = sign_in_routes(self.access, path, RateLimit(self.ticks))
+        served = asgi_app(self.door, self.access, entry=entry)
         self.client = TestClient(served, base_url=BASE, follow_redirects=False)
 
     def signs_in(self, password: str, **headers: str) -> Response:
@@ -75,10 +75,10 @@ def test_the_password_opens_a_session(desk: Desk) -> None:
 def test_a_session_is_new_at_every_sign_in(desk: Desk) -> None:
     """One that was there before, perhaps planted, is over."""
     desk.signs_in(RIGHT)
-    before = desk.client.cookies[desk.gate.cookie]
+    before = desk.client.cookies[desk.access.cookie]
     desk.signs_in(RIGHT)
-    assert desk.client.cookies[desk.gate.cookie] != before
-    assert desk.gate.sessions.seal(before) is None
+    assert desk.client.cookies[desk.access.cookie] != before
+    assert desk.access.sessions.csrf_token(before) is None
 
 
 @pytest.mark.parametrize("password", ["", "six kites", RIGHT.upper(), "x" * 1000])
@@ -106,7 +106,7 @@ def test_another_page_signs_nobody_in(desk: Desk, origin: str) -> None:
     """Not even with the right password; a browser tells where every form comes from."""
     assert desk.signs_in(RIGHT, Origin=origin).status_code == 403
     assert desk.client.post("/sign-in", data={"password": RIGHT}).status_code == 403
-    assert desk.gate.cookie not in desk.client.cookies
+    assert desk.access.cookie not in desk.client.cookies
 
 
 @pytest.mark.parametrize(
@@ -127,13 +127,13 @@ def test_a_form_that_is_none_opens_nothing(desk: Desk, sent: bytes, status: int)
 def test_signing_out_ends_the_session(desk: Desk) -> None:
     """For whoever holds the cookie; only the page's own form does it."""
     desk.signs_in(RIGHT)
-    cookie = desk.client.cookies[desk.gate.cookie]
+    cookie = desk.client.cookies[desk.access.cookie]
     assert desk.client.post("/sign-out", headers={"Origin": BASE}).status_code == 403
-    assert desk.gate.sessions.seal(cookie)
-    seal = desk.gate.sessions.seal(cookie) or ""
-    came = desk.client.post("/sign-out", data={"seal": seal}, headers={"Origin": BASE})
+    assert desk.access.sessions.csrf_token(cookie)
+    csrf_token = desk.access.sessions.csrf_token(cookie) or ""
+    came = desk.client.post("/sign-out", data={"csrf_token": csrf_token}, headers={"Origin": BASE})
     assert (came.status_code, came.headers["location"]) == (303, "/sign-in")
-    assert desk.gate.sessions.seal(cookie) is None
+    assert desk.access.sessions.csrf_token(cookie) is None
 
 
 def test_a_session_here_ends_after_half_an_hour(desk: Desk) -> None:
@@ -151,8 +151,8 @@ def test_a_damaged_password_lets_nobody_in(desk: Desk) -> None:
 
 
 def test_every_page_has_the_way_out(desk: Desk) -> None:
-    """The form to sign out carries the session's seal."""
+    """The form to sign out carries the session's CSRF token."""
     desk.signs_in(RIGHT)
-    work = desk.door.works.start("Six kites", "/", lambda _progress: Outcome("/"))
+    work = desk.door.jobs.start("Six kites", "/", lambda _progress: Outcome("/"))
     page = desk.client.get(f"/under-way/{work.name}").text
-    assert f'action="/sign-out"><input type="hidden" name="seal" value="{seal_in(page)}">' in page
+    assert f'action="/sign-out"><input type="hidden" name="csrf_token" value="{csrf_token_in(page)}">' in page

@@ -1,4 +1,4 @@
-"""Sessions: opened by a key that is good once, or by a password; each has a seal that its forms carry."""
+"""Sessions: opened by a one-time key or by a password; each has a CSRF token that its forms send back."""
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
@@ -7,17 +7,17 @@ from hmac import compare_digest
 from secrets import token_urlsafe
 from threading import Lock
 
-#: A session that nobody used for so long is over, in seconds: 12 hours; where one signs in, half an hour.
+#: A session ends when unused for this many seconds: 12 hours; where one signs in, half an hour.
 IDLE, SHARED_IDLE = 12 * 60 * 60, 30 * 60
-#: So many sessions stand open at once; the one used longest ago gives way.
-MOST = 32
+#: The most open sessions; a new one then closes the one that was used longest ago.
+MAX_SESSIONS = 32
 
 
 @dataclass(slots=True)
 class Session:
     """An open session."""
 
-    seal: str
+    csrf_token: str
     used: float
 
 
@@ -52,16 +52,16 @@ class Sessions:
         return self.begun()
 
     def begun(self) -> str:
-        """Return the cookie of a new session. Whoever calls has made sure that it may be."""
+        """Return the cookie of a new session. The caller must have authenticated the user."""
         cookie = token_urlsafe(24)
         with self._turn:
-            while len(self._open) >= MOST:
+            while len(self._open) >= MAX_SESSIONS:
                 del self._open[min(self._open, key=lambda name: self._open[name].used)]
             self._open[_hashed(cookie)] = Session(token_urlsafe(24), self.ticks())
         return cookie
 
-    def seal(self, cookie: str) -> str | None:
-        """Return the seal of an open session, or None; the session counts as used."""
+    def csrf_token(self, cookie: str) -> str | None:
+        """Return the CSRF token of an open session, or None; the session counts as used."""
         with self._turn:
             session = self._open.get(_hashed(cookie))
             if session is None:
@@ -71,7 +71,7 @@ class Sessions:
                 del self._open[_hashed(cookie)]
                 return None
             session.used = now
-            return session.seal
+            return session.csrf_token
 
     def ended(self, cookie: str) -> None:
         """End a session."""

@@ -1,4 +1,4 @@
-"""The guard before every page: whom the door talks with, and what its pages may do in the browser."""
+"""Checks every request before a page sees it, and writes the security headers of every response."""
 
 import logging
 from collections.abc import Iterable
@@ -9,8 +9,8 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from onewhole.web.faults import place
-from onewhole.web.sessions import Sessions
+from onewhole.web.access.sessions import Sessions
+from onewhole.web.http.error_location import error_location
 
 #: What a page of ours may load: its own scripts, styles, pictures and sounds, and nothing from elsewhere.
 POLICY = (
@@ -27,7 +27,7 @@ _HEADERS = {
 }
 _SAFE = frozenset({"GET", "HEAD"})
 _KNOWN = _SAFE | {"POST"}
-#: What may be seen without a session: the way in, and what it looks like.
+#: What may be loaded without a session: signing in, and the styles and fonts of that page.
 OPEN = ("/open", "/sign-in")
 OPEN_FOLDERS = ("/static/", "/letters/")
 #: An address is this long at most, and what follows its question mark.
@@ -37,8 +37,8 @@ _log = logging.getLogger("onewhole.web")
 
 
 @dataclass(frozen=True, slots=True)
-class Gate:
-    """Where the door stands: the hosts it answers to, whether it speaks TLS, and its sessions.
+class Access:
+    """Who may send requests: the host names that are answered, TLS or not, and the open sessions.
 
     ``hosts`` are written as in the Host header, with the port. ``cookie`` has the port in its name, because
     a browser sends the cookies of one port to all.
@@ -57,7 +57,7 @@ class Gate:
 
     @property
     def origins(self) -> frozenset[str]:
-        """Return the origins whose forms are taken: our own."""
+        """Return the origins whose forms are accepted: our own."""
         return frozenset(f"{'https' if self.secure else 'http'}://{host}" for host in self.hosts)
 
     def cookie_of(self, headers: Headers) -> str:
@@ -72,16 +72,16 @@ class Gate:
 
 
 class Guard:
-    """Refuses what does not come from a window of ours, and writes the headers of every answer.
+    """ASGI middleware: refuses requests that do not come from our own pages, and writes security headers.
 
     A Host that is not ours: a foreign name was pointed at this machine (DNS rebinding). An Origin, or a
     Sec-Fetch-Site, that is not ours: a foreign page sends a form. No session: the address was not opened with
     its key. Source of the checks: OWASP Cross-Site Request Forgery Prevention cheat sheet, from memory.
     """
 
-    def __init__(self, app: ASGIApp, gate: Gate) -> None:
+    def __init__(self, app: ASGIApp, access: Access) -> None:
         self.app = app
-        self.gate = gate
+        self.access = access
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer a request, or refuse it."""
@@ -95,37 +95,37 @@ class Guard:
         if refused is not None:
             await refused(scope, receive, _with_headers(send))
             return
-        seal = self.gate.sessions.seal(self.gate.cookie_of(headers))
-        scope["seal"] = seal or ""
-        if seal is None and scope["path"] not in OPEN and not scope["path"].startswith(OPEN_FOLDERS):
+        csrf_token = self.access.sessions.csrf_token(self.access.cookie_of(headers))
+        scope["csrf_token"] = csrf_token or ""
+        if csrf_token is None and scope["path"] not in OPEN and not scope["path"].startswith(OPEN_FOLDERS):
             await self._no_session(scope, receive, _with_headers(send))
             return
         try:
             await self.app(scope, receive, _with_headers(send))
         except Exception as fault:  # noqa: BLE001 - the server would print it, and what was typed with it
-            _log.error("fault %s", place(fault))
+            _log.error("fault %s", error_location(fault))
 
     def _refusal(self, scope: Scope, headers: Headers) -> PlainTextResponse | None:
         if scope["method"] not in _KNOWN:
             return PlainTextResponse("This is not done here.", 405, {"Allow": ", ".join(sorted(_KNOWN))})
-        if _host(headers.getlist("host")) not in self.gate.hosts:
+        if _host(headers.getlist("host")) not in self.access.hosts:
             return PlainTextResponse("This address is not ours. Open the one that was printed.", 421)
         if len(scope["path"]) > LONGEST_PATH or len(scope["query_string"]) > LONGEST_QUERY:
             return PlainTextResponse("This address is too long.", 414)
         ours = headers.get("sec-fetch-site", "same-origin") in {"same-origin", "none"}
         if scope["method"] in _SAFE:
-            # Another page may lead here, as a link in a message does; it may not take a part of ours in.
-            way = (headers.get("sec-fetch-mode"), headers.get("sec-fetch-dest"))
-            if ours or way == ("navigate", "document"):
+            # Other sites may link here, but they may not embed or fetch our pages.
+            navigation = (headers.get("sec-fetch-mode"), headers.get("sec-fetch-dest"))
+            if ours or navigation == ("navigate", "document"):
                 return None
             return PlainTextResponse("Another page asks for this. Open it here.", 403)
-        foreign = any(origin not in self.gate.origins for origin in headers.getlist("origin"))
+        foreign = any(origin not in self.access.origins for origin in headers.getlist("origin"))
         if foreign or not ours:
             return PlainTextResponse("This form comes from another page. Nothing was changed.", 403)
         return None
 
     async def _no_session(self, scope: Scope, receive: Receive, send: Send) -> None:
-        if self.gate.password:
+        if self.access.password:
             answer = PlainTextResponse("Sign in first.", 303, {"Location": "/sign-in"})
         else:
             words = "This window is not open yet. Open the address that the program printed; it is good once."

@@ -12,27 +12,27 @@ from starlette.responses import HTMLResponse, RedirectResponse, Response
 from starlette.routing import BaseRoute, Route
 
 from onewhole.desk.keep.password import PasswordRefused, is_password
-from onewhole.web.forms import form_of
-from onewhole.web.guard import Gate
-from onewhole.web.handling import refused_form, sealed
-from onewhole.web.templates import rendered
-from onewhole.web.tries import Tries
+from onewhole.web.access.guard import Access
+from onewhole.web.access.rate_limit import RateLimit
+from onewhole.web.http.forms import read_form
+from onewhole.web.http.handling import has_csrf_token, refused_form
+from onewhole.web.http.templates import rendered
 
 _MOST, _SECONDS = 4096, 10
 
 
-def sign_in(gate: Gate, path: Path, tries: Tries) -> list[BaseRoute]:
+def sign_in_routes(access: Access, path: Path, tries: RateLimit) -> list[BaseRoute]:
     """Return the addresses for signing in to the file of a class and out again."""
     return [
-        Route("/sign-in", _asker(gate), methods=["GET"]),
-        Route("/sign-in", _signer(gate, path, tries), methods=["POST"]),
-        Route("/sign-out", _leaver(gate), methods=["POST"]),
+        Route("/sign-in", _asker(access), methods=["GET"]),
+        Route("/sign-in", _signer(access, path, tries), methods=["POST"]),
+        Route("/sign-out", _leaver(access), methods=["POST"]),
     ]
 
 
-def set_session(answer: Response, gate: Gate, cookie: str) -> None:
+def set_session(answer: Response, access: Access, cookie: str) -> None:
     """Hand a session to the browser: no script sees it, no other site sends it."""
-    answer.set_cookie(gate.cookie, cookie, httponly=True, samesite="strict", secure=gate.secure, path="/")
+    answer.set_cookie(access.cookie, cookie, httponly=True, samesite="strict", secure=access.secure, path="/")
 
 
 def _page(refused: str = "", status: int = 200, wait: int = 0) -> Response:
@@ -40,22 +40,22 @@ def _page(refused: str = "", status: int = 200, wait: int = 0) -> Response:
     return HTMLResponse(rendered("sign_in.html", {"demo": False, "refused": refused}), status, headers)
 
 
-def _asker(_gate: Gate) -> Callable[[Request], Awaitable[Response]]:
+def _asker(_gate: Access) -> Callable[[Request], Awaitable[Response]]:
     async def asker(request: Request) -> Response:
-        return RedirectResponse("/", 303) if request.scope["seal"] else _page()
+        return RedirectResponse("/", 303) if request.scope["csrf_token"] else _page()
 
     return asker
 
 
-def _signer(gate: Gate, path: Path, tries: Tries) -> Callable[[Request], Awaitable[Response]]:
+def _signer(access: Access, path: Path, tries: RateLimit) -> Callable[[Request], Awaitable[Response]]:
     one_at_a_time = Lock()  # a hash takes 64 MiB
 
     async def signer(request: Request) -> Response:
         # A foreign page could sign a browser in; every browser tells where a form comes from.
-        if request.headers.get("origin") not in gate.origins:
+        if request.headers.get("origin") not in access.origins:
             return _page("This form comes from another page. Sign in here.", 403)
         try:
-            form = await form_of(request, most=_MOST, files=(), seconds=_SECONDS)
+            form = await read_form(request, most=_MOST, files=(), seconds=_SECONDS)
         except HTTPException as no:
             return refused_form(request, no)
         address = request.client.host if request.client else ""
@@ -70,25 +70,25 @@ def _signer(gate: Gate, path: Path, tries: Tries) -> Callable[[Request], Awaitab
         if not right:
             return _page("This is not the password. Try again.", 403)
         tries.right(address)
-        gate.sessions.ended(gate.cookie_of(request.headers))
+        access.sessions.ended(access.cookie_of(request.headers))
         answer = RedirectResponse("/", 303)
-        set_session(answer, gate, gate.sessions.begun())
+        set_session(answer, access, access.sessions.begun())
         return answer
 
     return signer
 
 
-def _leaver(gate: Gate) -> Callable[[Request], Awaitable[Response]]:
+def _leaver(access: Access) -> Callable[[Request], Awaitable[Response]]:
     async def leaver(request: Request) -> Response:
         try:
-            form = await form_of(request, most=_MOST, files=(), seconds=_SECONDS)
+            form = await read_form(request, most=_MOST, files=(), seconds=_SECONDS)
         except HTTPException as no:
             return refused_form(request, no)
-        if not sealed(request, form):
+        if not has_csrf_token(request, form):
             return refused_form(request, HTTPException(403, "This form is too old."))
-        gate.sessions.ended(gate.cookie_of(request.headers))
+        access.sessions.ended(access.cookie_of(request.headers))
         answer = RedirectResponse("/sign-in", 303)
-        answer.delete_cookie(gate.cookie, path="/", secure=gate.secure, httponly=True, samesite="strict")
+        answer.delete_cookie(access.cookie, path="/", secure=access.secure, httponly=True, samesite="strict")
         answer.headers["Clear-Site-Data"] = '"cache", "storage"'
         return answer
 

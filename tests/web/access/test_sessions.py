@@ -4,14 +4,15 @@ from threading import Thread
 
 import pytest
 
-from onewhole.web import handling, sessions
-from onewhole.web.sessions import IDLE, MOST, Sessions
+from onewhole.web.access import sessions
+from onewhole.web.access.sessions import IDLE, MAX_SESSIONS, Sessions
+from onewhole.web.http import handling
 from tests.kit.doors import Opened, Ticks
 
 
 def test_a_key_is_good_once(door: Opened) -> None:
     """The second time it opens nothing, and says what to do."""
-    key = door.gate.sessions.new_key()
+    key = door.access.sessions.new_key()
     door.client.cookies.clear()
     assert door.client.get(f"/open?key={key}").headers["location"] == "/"
     door.client.cookies.clear()
@@ -35,7 +36,7 @@ def test_a_key_is_good_once_also_for_many_at_once() -> None:
 
 def test_looking_at_the_address_first_does_not_use_the_key_up(door: Opened) -> None:
     """A mail program or a browser that asks for the head only leaves the key good."""
-    key = door.gate.sessions.new_key()
+    key = door.access.sessions.new_key()
     door.client.cookies.clear()
     assert door.client.head(f"/open?key={key}").status_code == 403
     assert door.client.get(f"/open?key={key}").status_code == 303
@@ -44,7 +45,7 @@ def test_looking_at_the_address_first_does_not_use_the_key_up(door: Opened) -> N
 @pytest.mark.parametrize("key", ["", "guessed", "x" * 5000, "%00", "%ed%a0%80"])
 def test_a_guessed_key_opens_nothing(door: Opened, key: str) -> None:
     """Whatever it is made of, and the good key stays good."""
-    good = door.gate.sessions.new_key()
+    good = door.access.sessions.new_key()
     door.client.cookies.clear()
     assert door.client.get(f"/open?key={key}").status_code == 403
     assert door.client.get(f"/open?key={good}").status_code == 303
@@ -52,7 +53,7 @@ def test_a_guessed_key_opens_nothing(door: Opened, key: str) -> None:
 
 def test_the_cookie_is_for_the_browser_alone(door: Opened) -> None:
     """No script reads it, no other site sends it, and the page's text does not hold it."""
-    key = door.gate.sessions.new_key()
+    key = door.access.sessions.new_key()
     door.client.cookies.clear()
     cookie = door.client.get(f"/open?key={key}").headers["set-cookie"]
     assert cookie.startswith("onewhole-8000=")
@@ -68,23 +69,23 @@ def test_a_session_ends_when_nobody_uses_it() -> None:
     cookie = made.begun()
     for _ in range(3):
         ticks.now += IDLE
-        assert made.seal(cookie)
+        assert made.csrf_token(cookie)
     ticks.now += IDLE + 1
-    assert made.seal(cookie) is None
+    assert made.csrf_token(cookie) is None
     ticks.now = 0
-    assert made.seal(cookie) is None
+    assert made.csrf_token(cookie) is None
 
 
 def test_sessions_are_few() -> None:
-    """The one used longest ago gives way; each has a seal of its own."""
+    """The one used longest ago gives way; each has a CSRF token of its own."""
     ticks = Ticks()
     made = Sessions(ticks)
     cookies = []
-    for _ in range(MOST + 1):
+    for _ in range(MAX_SESSIONS + 1):
         ticks.now += 1
         cookies.append(made.begun())
-    assert [made.seal(cookie) is None for cookie in cookies] == [True, *[False] * MOST]
-    assert len({made.seal(cookie) for cookie in cookies[1:]}) == MOST
+    assert [made.csrf_token(cookie) is None for cookie in cookies] == [True, *[False] * MAX_SESSIONS]
+    assert len({made.csrf_token(cookie) for cookie in cookies[1:]}) == MAX_SESSIONS
 
 
 def test_an_ended_session_is_over() -> None:
@@ -92,11 +93,11 @@ def test_an_ended_session_is_over() -> None:
     made = Sessions(lambda: 0)
     cookie = made.begun()
     made.ended(cookie)
-    assert made.seal(cookie) is None
+    assert made.csrf_token(cookie) is None
 
 
 def test_secrets_are_compared_in_constant_time(door: Opened, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Keys by their hashes, seals as they are, both by the function that is made for it."""
+    """Keys by their hashes, CSRF tokens as they are, both by the function that is made for it."""
     compared: list[tuple[object, object]] = []
 
     def spied(one: object, other: object) -> bool:
@@ -105,8 +106,8 @@ def test_secrets_are_compared_in_constant_time(door: Opened, monkeypatch: pytest
 
     monkeypatch.setattr(sessions, "compare_digest", spied)
     monkeypatch.setattr(handling, "compare_digest", spied)
-    key = door.gate.sessions.new_key()
-    assert door.gate.sessions.opened(key)
+    key = door.access.sessions.new_key()
+    assert door.access.sessions.opened(key)
     assert len(compared) == 1
     assert key not in compared[0]
 

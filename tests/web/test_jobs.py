@@ -6,7 +6,7 @@ from threading import Event
 import pytest
 
 from onewhole.errors import InputError
-from onewhole.web.long_work import Draft, Outcome, Progress, Work, Works
+from onewhole.web.jobs import Draft, Job, Jobs, Outcome, Progress
 from tests.kit.busy import busy
 from tests.kit.doors import Ticks
 from tests.kit.waiting import until
@@ -21,9 +21,9 @@ def ticks() -> Ticks:
 
 
 @pytest.fixture
-def works(ticks: Ticks) -> Iterator[Works]:
+def works(ticks: Ticks) -> Iterator[Jobs]:
     """Works by that clock."""
-    made = Works(_clock=ticks)
+    made = Jobs(_clock=ticks)
     yield made
     made.close()
 
@@ -33,20 +33,20 @@ def done(_progress: Progress) -> Outcome:
     return Outcome(HOME, draft=Draft("1. 5 - 2", ("One problem.",), "six kites"))
 
 
-def over(works: Works, work: Work) -> Work:
+def over(works: Jobs, work: Job) -> Job:
     """Return work when it has ended."""
     until(lambda: works[work.name].ended, "the end of the work")
     return works[work.name]
 
 
-def test_a_draft_is_taken_up_by_the_name_of_the_work(works: Works) -> None:
+def test_a_draft_is_taken_up_by_the_name_of_the_work(works: Jobs) -> None:
     """The address leads to the page with the name; the text is kept with the work."""
     ended = over(works, works.start("A page", HOME, done))
     assert ended.goes == f"{HOME}?made={ended.name}"
     assert ended.draft == Draft("1. 5 - 2", ("One problem.",), "six kites")
 
 
-def test_seconds_are_counted_from_its_turn(works: Works, ticks: Ticks) -> None:
+def test_seconds_are_counted_from_its_turn(works: Jobs, ticks: Ticks) -> None:
     """Work that waits has none; work that goes on has as many whole ones as the clock says."""
     begun, held = Event(), Event()
 
@@ -67,7 +67,7 @@ def test_seconds_are_counted_from_its_turn(works: Works, ticks: Ticks) -> None:
     held.set()
 
 
-def test_the_same_work_is_started_once_unless_told(works: Works) -> None:
+def test_the_same_work_is_started_once_unless_told(works: Jobs) -> None:
     """A second film of one night is none; a second page may have other wishes."""
     with busy(works):
         first = works.start("A page", HOME, done)
@@ -76,7 +76,7 @@ def test_the_same_work_is_started_once_unless_told(works: Works) -> None:
         assert works.start("A page", f"{HOME}/2", done).name != first.name
 
 
-def test_what_is_refused_is_told(works: Works) -> None:
+def test_what_is_refused_is_told(works: Jobs) -> None:
     """A refusal in its words with the remedy, a fault as one; both end the work."""
 
     def refuses(_progress: Progress) -> Outcome:
@@ -90,7 +90,7 @@ def test_what_is_refused_is_told(works: Works) -> None:
     assert "fault of the program (ZeroDivisionError)" in over(works, works.start("Two", "/", breaks)).refused
 
 
-def test_what_is_made_ready_is_not_told_and_not_made_twice_at_once(works: Works) -> None:
+def test_what_is_made_ready_is_not_told_and_not_made_twice_at_once(works: Jobs) -> None:
     """It is no work under way; the same is made once at a time; what goes wrong is quiet."""
     begun, held, made = Event(), Event(), list[str]()
 
@@ -100,15 +100,15 @@ def test_what_is_made_ready_is_not_told_and_not_made_twice_at_once(works: Works)
         held.wait(60)
         raise InputError("No board")
 
-    works.meanwhile("board", run)
+    works.prefetch("board", run)
     begun.wait(60)
-    works.meanwhile("board", run)
+    works.prefetch("board", run)
     assert works.under_way() == ()
     held.set()
-    until(lambda: not works.readying(), "the board")
+    until(lambda: not works.prefetching(), "the board")
     assert made == ["board"]
-    works.meanwhile("board", run)
+    works.prefetch("board", run)
     until(lambda: len(made) == 2, "the second board")
     works.close()
-    works.meanwhile("board", run)
+    works.prefetch("board", run)
     assert made == ["board", "board"]

@@ -5,8 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.web.guard import POLICY
-from onewhole.web.templates import static
+from onewhole.web.access.guard import POLICY
+from onewhole.web.http.templates import static
 from tests.kit.doors import Opened, opened
 
 

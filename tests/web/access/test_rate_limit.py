@@ -1,13 +1,21 @@
 """A password may be tried a few times, then after a wait that grows."""
 
-from onewhole.web.tries import FORGOTTEN, FREE, FREE_ALL, LONGEST, LONGEST_ALL, MOST, Tries
+from onewhole.web.access.rate_limit import (
+    FORGOTTEN,
+    FREE,
+    FREE_ALL,
+    LONGEST,
+    LONGEST_ALL,
+    MAX_ADDRESSES,
+    RateLimit,
+)
 from tests.kit.doors import Ticks
 
 
 def test_the_wait_grows_and_has_an_end() -> None:
     """Five tries at once, then after 1, 2, 4 ... seconds, never more than a quarter of an hour."""
     ticks = Ticks()
-    tries = Tries(ticks)
+    tries = RateLimit(ticks)
     assert [tries.wait("192.0.2.7") for _ in range(FREE)] == [0] * FREE
     waits = []
     for _ in range(14):
@@ -21,7 +29,7 @@ def test_the_wait_grows_and_has_an_end() -> None:
 def test_asking_while_one_waits_costs_nothing_more() -> None:
     """The wait runs on from the last try."""
     ticks = Ticks()
-    tries = Tries(ticks)
+    tries = RateLimit(ticks)
     for _ in range(FREE + 1):
         tries.wait("192.0.2.7")
     ticks.now = 0.75
@@ -30,7 +38,7 @@ def test_asking_while_one_waits_costs_nothing_more() -> None:
 
 def test_another_address_is_not_made_to_wait() -> None:
     """Not before very many were wrong together."""
-    tries = Tries(lambda: 0)
+    tries = RateLimit(lambda: 0)
     while not tries.wait("192.0.2.7"):
         pass
     assert tries.wait("192.0.2.8") == 0
@@ -39,7 +47,7 @@ def test_another_address_is_not_made_to_wait() -> None:
 def test_all_together_are_slowed_too() -> None:
     """Tries from ever new addresses: after thirty there is a wait for all, a minute at the longest."""
     ticks = Ticks()
-    tries = Tries(ticks)
+    tries = RateLimit(ticks)
     assert all(tries.wait(f"192.0.2.{n}") == 0 for n in range(FREE_ALL))
     assert tries.wait("198.51.100.1") == 1
     made = 0
@@ -51,7 +59,7 @@ def test_all_together_are_slowed_too() -> None:
 
 def test_the_right_password_clears_the_address() -> None:
     """A teacher who mistyped begins anew."""
-    tries = Tries(lambda: 0)
+    tries = RateLimit(lambda: 0)
     for _ in range(FREE):
         tries.wait("192.0.2.7")
     tries.right("192.0.2.7")
@@ -60,7 +68,7 @@ def test_the_right_password_clears_the_address() -> None:
 
 def test_many_right_ones_are_no_attack() -> None:
     """A class of teachers who sign in rightly is never slowed."""
-    tries = Tries(lambda: 0)
+    tries = RateLimit(lambda: 0)
     for n in range(10 * FREE_ALL):
         assert tries.wait(f"192.0.2.{n}") == 0
         tries.right(f"192.0.2.{n}")
@@ -69,7 +77,7 @@ def test_many_right_ones_are_no_attack() -> None:
 def test_wrong_tries_are_forgotten_after_an_hour() -> None:
     """When none came since."""
     ticks = Ticks()
-    tries = Tries(ticks)
+    tries = RateLimit(ticks)
     while not tries.wait("192.0.2.7"):
         pass
     ticks.now = FORGOTTEN + 1
@@ -78,16 +86,16 @@ def test_wrong_tries_are_forgotten_after_an_hour() -> None:
 
 def test_the_many_addresses_of_one_machine_are_one() -> None:
     """In the sixth version a machine has a whole network of addresses."""
-    tries = Tries(lambda: 0)
+    tries = RateLimit(lambda: 0)
     assert [tries.wait(f"2001:db8::{n:x}") for n in range(FREE + 1)] == [*[0] * FREE, 1]
 
 
 def test_what_is_remembered_has_an_end() -> None:
     """Very many addresses do not fill the memory, and the count of all is not pushed out."""
     ticks = Ticks()
-    tries = Tries(ticks)
-    for n in range(2 * MOST):
+    tries = RateLimit(ticks)
+    for n in range(2 * MAX_ADDRESSES):
         ticks.now += LONGEST_ALL
         tries.wait(f"address {n}")
-    assert len(tries._wrong) == MOST
-    assert tries._wrong["all"].count == 2 * MOST
+    assert len(tries._wrong) == MAX_ADDRESSES
+    assert tries._wrong["all"].count == 2 * MAX_ADDRESSES

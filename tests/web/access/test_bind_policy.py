@@ -7,7 +7,7 @@ import pytest
 
 from onewhole.desk.keep.password import set_password
 from onewhole.errors import InputError
-from onewhole.web.standing import standing
+from onewhole.web.access.bind_policy import check_binding
 from tests.kit.certificates import NEEDS_OPENSSL, certificate
 
 EVERYWHERE = "0.0.0.0"  # noqa: S104 - checked here, never listened on
@@ -31,7 +31,7 @@ def book(tmp_path: Path) -> Path:
 )
 def test_on_this_machine_nothing_more_is_wanted(tmp_path: Path, address: str, hosts: set[str]) -> None:
     """And only its own names are answered to."""
-    stands = standing(tmp_path / "room12.class", address)
+    stands = check_binding(tmp_path / "room12.class", address)
     assert stands.is_here
     assert stands.hosts(8000) == hosts
 
@@ -42,19 +42,19 @@ def test_on_this_machine_nothing_more_is_wanted(tmp_path: Path, address: str, ho
 def test_elsewhere_a_password_comes_first(tmp_path: Path, address: str) -> None:
     """An address for all networks, and one that only looks like this machine's, too."""
     with pytest.raises(InputError, match="no password is set"):
-        standing(tmp_path / "room12.class", address, ("desk.school",))
+        check_binding(tmp_path / "room12.class", address, ("desk.school",))
 
 
 def test_elsewhere_tls_comes_next(book: Path) -> None:
     """A password alone would go over the network for all to read."""
     with pytest.raises(InputError, match="read along"):
-        standing(book, "192.168.1.20")
+        check_binding(book, "192.168.1.20")
 
 
 @NEEDS_OPENSSL
 def test_elsewhere_with_both(book: Path, tmp_path: Path) -> None:
     """It answers to its names and its address, and speaks TLS 1.2 or newer."""
-    stands = standing(book, "192.168.1.20", ("Desk.School",), *certificate(tmp_path))
+    stands = check_binding(book, "192.168.1.20", ("Desk.School",), *certificate(tmp_path))
     assert not stands.is_here
     assert stands.hosts(8443) == {"desk.school:8443", "192.168.1.20:8443"}
     assert stands.hosts(443) >= {"desk.school", "192.168.1.20"}
@@ -68,8 +68,8 @@ def test_all_networks_need_a_name(book: Path, tmp_path: Path) -> None:
     """Without one, no Host could be told from a foreign one."""
     files = certificate(tmp_path)
     with pytest.raises(InputError, match="--name"):
-        standing(book, EVERYWHERE, (), *files)
-    assert standing(book, EVERYWHERE, ("desk.school",), *files).hosts(8443) == {"desk.school:8443"}
+        check_binding(book, EVERYWHERE, (), *files)
+    assert check_binding(book, EVERYWHERE, ("desk.school",), *files).hosts(8443) == {"desk.school:8443"}
 
 
 @NEEDS_OPENSSL
@@ -80,7 +80,7 @@ def test_a_certificate_and_a_key_that_do_not_belong_together(book: Path, tmp_pat
     torn.write_text("torn")
     for pair in ((other, key), (key, first), (first, first), (first, tmp_path / "none.key"), (torn, key)):
         with pytest.raises(InputError, match="cannot be used"):
-            standing(book, "192.168.1.20", (), *pair)
+            check_binding(book, "192.168.1.20", (), *pair)
 
 
 @pytest.mark.parametrize(
@@ -89,4 +89,4 @@ def test_a_certificate_and_a_key_that_do_not_belong_together(book: Path, tmp_pat
 def test_a_name_is_one_of_a_machine(book: Path, name: str) -> None:
     """It becomes a Host, and nothing else fits there."""
     with pytest.raises(InputError, match="not one of a machine"):
-        standing(book, "127.0.0.1", (name,))
+        check_binding(book, "127.0.0.1", (name,))

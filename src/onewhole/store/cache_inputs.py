@@ -1,4 +1,4 @@
-"""What everything computed of a night rests on, in a few numbers: they change when anything under it does."""
+"""The inputs of a night's cache key: numbers that change when anything the night is computed from does."""
 
 from dataclasses import dataclass
 
@@ -9,7 +9,7 @@ from onewhole.store.opening import Store
 
 
 @dataclass(frozen=True, slots=True)
-class Basis:
+class CacheInputs:
     """A night's sheet and version, and the numbers of its last answer and its last correction (0: none)."""
 
     night: int
@@ -20,8 +20,8 @@ class Basis:
     correction: int
 
 
-def bases_of(store: Store, class_number: int) -> tuple[Basis, ...]:
-    """What every night of a class rests on, by day, asked at once; none for a class that is not there."""
+def cache_inputs_of(store: Store, class_number: int) -> tuple[CacheInputs, ...]:
+    """The cache inputs of every night of a class, by day, in one query; none for an unknown class."""
     columns = tables.nights.c
     last = [
         select(func.max(table.c.number)).where(table.c.night_number == columns.number).scalar_subquery()
@@ -34,6 +34,6 @@ def bases_of(store: Store, class_number: int) -> tuple[Basis, ...]:
     )
     with store.reading() as connection:
         return tuple(
-            Basis(night, day.isoformat(), sheet, version, answer or 0, correction or 0)
+            CacheInputs(night, day.isoformat(), sheet, version, answer or 0, correction or 0)
             for night, day, sheet, version, answer, correction in connection.execute(asked)
         )

@@ -4,9 +4,9 @@ import pytest
 
 from onewhole.store.classes import add_class, add_pupil
 from onewhole.store.keeping import erase_pupil
+from onewhole.store.night_cache import cache_night, cached_nights
 from onewhole.store.nights import add_night
 from onewhole.store.opening import Store
-from onewhole.store.reckonings import keep_reckoning, reckonings_of
 from onewhole.store.refusals import NotThere
 from tests.kit.kept import DAY, NOW, first_round
 
@@ -14,12 +14,12 @@ from tests.kit.kept import DAY, NOW, first_round
 def test_a_reckoning_is_kept_and_replaced(store: Store) -> None:
     """One a night, with what it was computed from; none for another class or a night that is not there."""
     kept = first_round(store)
-    keep_reckoning(store, kept.night, "1", "old")
-    keep_reckoning(store, kept.night, "2", "new")
-    assert reckonings_of(store, kept.class_number) == {kept.night: ("2", "new")}
-    assert reckonings_of(store, kept.class_number + 1) == {}
+    cache_night(store, kept.night, "1", "old")
+    cache_night(store, kept.night, "2", "new")
+    assert cached_nights(store, kept.class_number) == {kept.night: ("2", "new")}
+    assert cached_nights(store, kept.class_number + 1) == {}
     with pytest.raises(NotThere):
-        keep_reckoning(store, 99, "1", "x")
+        cache_night(store, 99, "1", "x")
 
 
 def test_erasing_a_pupil_throws_the_class_s_away(store: Store) -> None:
@@ -28,10 +28,10 @@ def test_erasing_a_pupil_throws_the_class_s_away(store: Store) -> None:
     other = add_class(store, "Room 13", NOW).number
     add_pupil(store, other)
     others = add_night(store, other, kept.sheet, 1, DAY).number
-    keep_reckoning(store, kept.night, "1", "K01 remarkably")
-    keep_reckoning(store, others, "1", "elsewhere")
+    cache_night(store, kept.night, "1", "K01 remarkably")
+    cache_night(store, others, "1", "elsewhere")
     erase_pupil(store, kept.class_number, "K01")
-    assert (reckonings_of(store, kept.class_number), reckonings_of(store, other)) == (
+    assert (cached_nights(store, kept.class_number), cached_nights(store, other)) == (
         {},
         {others: ("1", "elsewhere")},
     )

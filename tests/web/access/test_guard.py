@@ -4,10 +4,10 @@ from urllib.parse import unquote
 
 import pytest
 
-from onewhole.web.app import app
-from onewhole.web.guard import POLICY, Gate
-from onewhole.web.sessions import Sessions
-from onewhole.web.templates import static
+from onewhole.web.access.guard import POLICY, Access
+from onewhole.web.access.sessions import Sessions
+from onewhole.web.asgi import asgi_app
+from onewhole.web.http.templates import static
 from tests.kit.doors import Opened
 from tests.kit.raw_asks import ask_raw
 
@@ -28,7 +28,7 @@ def test_a_host_that_is_not_ours_is_refused(door: Opened, host: str) -> None:
 
 def test_two_hosts_are_none(door: Opened) -> None:
     """Neither of two Host headers is believed, nor is one that is missing."""
-    served = app(door.door, door.gate)
+    served = asgi_app(door.door, door.access)
     assert ask_raw(served, "GET", "/open", [HOST]).status == 403
     assert ask_raw(served, "GET", "/open", [HOST, ("host", "kites.example")]).status == 421
     assert ask_raw(served, "GET", "/open", [HOST, HOST]).status == 421
@@ -37,9 +37,9 @@ def test_two_hosts_are_none(door: Opened) -> None:
 
 def test_a_host_is_ours_however_it_is_capitalised(door: Opened) -> None:
     """Names of machines do not tell capitals apart; an address of the sixth version is one too."""
-    gate = Gate(frozenset({"localhost:8000", "[::1]:8000"}), Sessions(lambda: 0), 8000)
+    access = Access(frozenset({"localhost:8000", "[::1]:8000"}), Sessions(lambda: 0), 8000)
     for host in ("LocalHost:8000", "[::1]:8000"):
-        assert ask_raw(app(door.door, gate), "GET", "/", [("host", host)]).status == 401
+        assert ask_raw(asgi_app(door.door, access), "GET", "/", [("host", host)]).status == 401
 
 
 @pytest.mark.parametrize(
@@ -47,8 +47,8 @@ def test_a_host_is_ours_however_it_is_capitalised(door: Opened) -> None:
     ["http://kites.example", "null", "http://127.0.0.1:8001", "https://127.0.0.1:8000", "http://127.0.0.1"],
 )
 def test_a_form_of_another_page_is_refused(door: Opened, origin: str) -> None:
-    """Also with the session's cookie and its seal."""
-    came = door.client.post("/", data={"seal": door.seal}, headers={"Origin": origin})
+    """Also with the session's cookie and its CSRF token."""
+    came = door.client.post("/", data={"csrf_token": door.csrf_token}, headers={"Origin": origin})
     assert came.status_code == 403
     assert "another page" in came.text
 
@@ -106,7 +106,7 @@ def test_without_a_session_nothing_is_shown(door: Opened) -> None:
                                   "/letters/../__init__.py", "/static/..\\app.py", "/static/."])  # fmt: skip
 def test_a_static_address_stays_in_its_folder(door: Opened, path: str) -> None:
     """However it is written, it is not there."""
-    served = app(door.door, door.gate)
+    served = asgi_app(door.door, door.access)
     assert ask_raw(served, "GET", path, [HOST]).status == 404
     assert ask_raw(served, "GET", unquote(path), [HOST]).status == 404
 

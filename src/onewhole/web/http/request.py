@@ -1,13 +1,12 @@
-"""What a page is asked with, and what it answers: plain records, so that a page is a plain function."""
+"""What a page function gets: the request as a plain record, already read and checked."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
-from pathlib import Path
 
 from onewhole.desk.classes.class_records import Classroom, Store, room
 from onewhole.errors import InputError
-from onewhole.web.door import DEMO, Door
+from onewhole.web.app import DEMO, App
 
 _YEARS = range(1900, 2200)
 
@@ -22,34 +21,34 @@ class Upload:
 
 
 @dataclass(frozen=True, slots=True)
-class Ask:
-    """A request, read. ``fields`` are the form's by name, the last one counting; ``every`` has all of them.
+class PageRequest:
+    """A request. ``fields`` has the last field of each name; ``form_items`` has every field in order.
 
-    ``seal`` is what a form must carry; ``place`` are the parts of the address.
+    ``csrf_token`` is what a form must send; ``path_params`` are the parts of the address.
     """
 
-    door: Door
-    place: Mapping[str, str | int]
+    app: App
+    path_params: Mapping[str, str | int]
     query: Mapping[str, str] = field(default_factory=dict)
-    every: tuple[tuple[str, str], ...] = ()
+    form_items: tuple[tuple[str, str], ...] = ()
     files: Mapping[str, Upload] = field(default_factory=dict)
-    seal: str = ""
+    csrf_token: str = ""
     path: str = ""
 
     @property
     def fields(self) -> dict[str, str]:
         """Return the form's fields by name."""
-        return dict(self.every)
+        return dict(self.form_items)
 
     @property
     def book_name(self) -> str:
         """Return "mine" or "demo"."""
-        return str(self.place.get("book", "mine"))
+        return str(self.path_params.get("book", "mine"))
 
     @property
     def book(self) -> Store:
         """Return the open file. Raises NotThere, StoreRefused."""
-        return self.door.books[self.book_name]
+        return self.app.books[self.book_name]
 
     @property
     def is_demo(self) -> bool:
@@ -63,7 +62,7 @@ class Ask:
 
     def number(self, name: str) -> int:
         """Return a part of the address that is a number."""
-        return int(self.place[name])
+        return int(self.path_params[name])
 
     def field(self, name: str, default: str | None = None) -> str:
         """Return a field of the form. Raises InputError where it is missing and has no default."""
@@ -80,8 +79,8 @@ class Ask:
         raise InputError(f"The {name} is a whole number from {least} to {most}", remedy="Type one.")
 
     def at(self, *parts: object) -> str:
-        """Return an address under this class: ``ask.at("night", 3, "marking")``."""
-        return "/".join(("", self.book_name, str(self.place.get("room", 1)), *map(str, parts)))
+        """Return an address under this class: ``request.at("night", 3, "marking")``."""
+        return "/".join(("", self.book_name, str(self.path_params.get("room", 1)), *map(str, parts)))
 
 
 def day_typed(typed: str) -> date:
@@ -97,52 +96,3 @@ def day_typed(typed: str) -> date:
     if day.year not in _YEARS:
         raise InputError("This is not a day", remedy="Choose one.")
     return day
-
-
-@dataclass(frozen=True, slots=True)
-class Shown:
-    """A page: a template and its words."""
-
-    template: str
-    words: Mapping[str, object] = field(default_factory=dict)
-    status: int = 200
-
-
-@dataclass(frozen=True, slots=True)
-class Told:
-    """An answer to one of our own scripts, as JSON."""
-
-    content: Mapping[str, object]
-    status: int = 200
-
-
-@dataclass(frozen=True, slots=True)
-class Went:
-    """Go on to another page (303)."""
-
-    to: str
-
-
-@dataclass(frozen=True, slots=True)
-class Given:
-    """Bytes with a kind; with a ``name`` they are saved and not shown.
-
-    ``policy`` stands instead of the door's own content policy; only for a whole document with its own.
-    """
-
-    content: bytes
-    kind: str
-    name: str = ""
-    policy: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Lent:
-    """A file of ours on the disk, with byte ranges, so that a film can be wound."""
-
-    path: Path
-    kind: str
-    name: str = ""
-
-
-Answer = Shown | Told | Went | Given | Lent

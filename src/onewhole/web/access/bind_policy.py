@@ -1,4 +1,4 @@
-"""Where a door stands: on this machine only, or for others, and then only with a password and TLS."""
+"""Which address the server may bind to, and when a password and TLS are required."""
 
 import re
 import ssl
@@ -14,7 +14,7 @@ _NAME = re.compile(r"[a-z0-9]([a-z0-9-]*[a-z0-9])?(\.[a-z0-9]([a-z0-9-]*[a-z0-9]
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
+class Binding:
     """An address to listen on, the names it is called by, and TLS where it speaks that."""
 
     address: IPv4Address | IPv6Address
@@ -36,14 +36,14 @@ class Standing:
         return f"{'https' if self.tls else 'http'}://{self.names[0]}:{port}"
 
 
-def standing(
+def check_binding(
     path: Path,
     address: str = HERE,
     names: tuple[str, ...] = (),
     certificate: Path | None = None,
     key: Path | None = None,
-) -> Standing:
-    """Check where the file of a class may be served, before anything listens. Raises InputError.
+) -> Binding:
+    """Check an address to serve the file of a class at, before anything listens. Raises InputError.
 
     ``names`` are how other machines call this one; an address for all networks needs one.
     """
@@ -61,7 +61,7 @@ def standing(
     called = tuple(name.lower() for name in names)
     tls = _tls(certificate, key)
     if read.is_loopback:
-        return Standing(read, (_written(read), "localhost", *called), tls)
+        return Binding(read, (_written(read), "localhost", *called), tls)
     if not has_password(path):
         raise InputError(
             "Other machines could open the class at this address, and no password is set",
@@ -80,7 +80,7 @@ def standing(
             where=address,
             remedy="Give it with --name.",
         )
-    return Standing(read, called if read.is_unspecified else (*called, _written(read)), tls)
+    return Binding(read, called if read.is_unspecified else (*called, _written(read)), tls)
 
 
 def _written(address: IPv4Address | IPv6Address) -> str:

@@ -1,15 +1,15 @@
-"""A fault is told by its kind and its place in the code; its own words may hold what a pupil wrote."""
+"""An exception for the log: type and place, never its message, which may hold what a pupil wrote."""
 
 from pathlib import Path
 
 
-def place(fault: BaseException) -> str:
-    """Return kind, file and line of a fault.
+def error_location(fault: BaseException) -> str:
+    """Return type, file and line of an exception.
 
     >>> try:
     ...     {}["K01 Ada"]
     ... except KeyError as fault:
-    ...     place(fault).split(":")[0].split(" at ")[0]
+    ...     error_location(fault).split(":")[0].split(" at ")[0]
     'KeyError'
     """
     at = fault.__traceback__

@@ -11,22 +11,22 @@ from starlette.formparsers import MultiPartException
 from starlette.requests import ClientDisconnect, Request
 from starlette.types import Message, Receive
 
-from onewhole.web.ask import Upload
+from onewhole.web.http.request import Upload
 
-#: A form has so many fields at most.
-MOST_FIELDS = 2000
+#: The most fields of a form.
+MAX_FIELDS = 2000
 _KINDS = ("application/x-www-form-urlencoded", "multipart/form-data")
 
 
 @dataclass(frozen=True, slots=True)
-class Form:
+class SubmittedForm:
     """What was sent: every field in its order, and the files by field."""
 
     fields: tuple[tuple[str, str], ...]
     files: dict[str, Upload]
 
 
-async def form_of(request: Request, *, most: int, files: Sequence[str], seconds: float) -> Form:
+async def read_form(request: Request, *, most: int, files: Sequence[str], seconds: float) -> SubmittedForm:
     """Read a form of at most ``most`` bytes that comes in within so many seconds, with these files only.
 
     What was said about the length is not believed: the bytes are counted too. Raises HTTPException (400, 408,
@@ -36,7 +36,7 @@ async def form_of(request: Request, *, most: int, files: Sequence[str], seconds:
     counted = Request(request.scope, _counted(request.receive, most))
     try:
         with anyio.fail_after(seconds):
-            form = await counted.form(max_files=len(files), max_fields=MOST_FIELDS, max_part_size=most)
+            form = await counted.form(max_files=len(files), max_fields=MAX_FIELDS, max_part_size=most)
             return await _read(form, files)
     except TimeoutError:
         raise HTTPException(408, "The form came in too slowly. Send it once more.") from None
@@ -70,7 +70,7 @@ def _counted(receive: Receive, most: int) -> Receive:
     return receiving
 
 
-async def _read(form: FormData, files: Sequence[str]) -> Form:
+async def _read(form: FormData, files: Sequence[str]) -> SubmittedForm:
     fields: list[tuple[str, str]] = []
     uploads: dict[str, Upload] = {}
     try:
@@ -84,7 +84,7 @@ async def _read(form: FormData, files: Sequence[str]) -> Form:
                 raise HTTPException(422, "A file was sent that is not asked for. Nothing was changed.")
     finally:
         await form.close()
-    return Form(tuple(fields), uploads)
+    return SubmittedForm(tuple(fields), uploads)
 
 
 def _plain(text: str) -> str:

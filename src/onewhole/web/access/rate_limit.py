@@ -1,33 +1,33 @@
-"""How often a password may be tried: a few times at once, then after a wait that grows."""
+"""Rate limit for wrong passwords: a few free tries, then a wait that doubles with each."""
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from ipaddress import IPv6Address, ip_address
 from threading import Lock
 
-#: So many wrong tries cost no wait: from one address, and from all together.
+#: Wrong tries without a wait: from one address, and from all addresses together.
 FREE, FREE_ALL = 5, 30
 #: The longest wait in seconds: for one address, and for all together, so that nobody is kept out for long.
 LONGEST, LONGEST_ALL = 15 * 60, 60
 #: Wrong tries are forgotten when none came for so many seconds.
 FORGOTTEN = 60 * 60
-#: So many addresses are remembered; the one that tried longest ago gives way.
-MOST = 1000
+#: The most addresses remembered; the one that tried longest ago is forgotten first.
+MAX_ADDRESSES = 1000
 _ALL = "all"
 
 
 @dataclass(slots=True)
-class _Wrong:
+class _Failures:
     count: int
     last: float
 
 
 @dataclass(slots=True)
-class Tries:
+class RateLimit:
     """The wrong tries by address. ``ticks`` counts seconds and never goes back."""
 
     ticks: Callable[[], float]
-    _wrong: dict[str, _Wrong] = field(default_factory=dict)
+    _wrong: dict[str, _Failures] = field(default_factory=dict)
     _turn: Lock = field(default_factory=Lock)
 
     def wait(self, address: str) -> float:
@@ -35,7 +35,7 @@ class Tries:
 
         A try counts as wrong until :meth:`right` says otherwise, so that many at once are not many tries.
 
-        >>> tries = Tries(lambda: 0)
+        >>> tries = RateLimit(lambda: 0)
         >>> [tries.wait("192.0.2.7") for _ in range(7)]
         [0, 0, 0, 0, 0, 1, 1]
         """
@@ -46,9 +46,9 @@ class Tries:
             if waits > 0:
                 return waits
             for name in (one, _ALL):
-                wrong = self._wrong.setdefault(name, _Wrong(0, now))
+                wrong = self._wrong.setdefault(name, _Failures(0, now))
                 wrong.count, wrong.last = wrong.count + 1, now
-            while len(self._wrong) > MOST:
+            while len(self._wrong) > MAX_ADDRESSES:
                 oldest = min(self._wrong, key=lambda name: (name == _ALL, self._wrong[name].last))
                 del self._wrong[oldest]
             return 0

@@ -1,0 +1,65 @@
+"""The ASGI application: the guard around the routes and the static files."""
+
+from collections.abc import Awaitable, Callable, Sequence
+from importlib.resources import files
+from pathlib import Path
+
+from starlette.applications import Starlette
+from starlette.exceptions import HTTPException
+from starlette.requests import Request
+from starlette.responses import PlainTextResponse, Response
+from starlette.routing import BaseRoute, Mount, Route
+from starlette.staticfiles import StaticFiles
+from starlette.types import ASGIApp
+
+from onewhole.web.access.guard import Access, Guard
+from onewhole.web.access.login_link import login_link_routes
+from onewhole.web.app import App
+from onewhole.web.http.error_location import error_location
+from onewhole.web.http.handling import PageRoute, respond
+from onewhole.web.http.templates import FONTS
+from onewhole.web.routes import ROUTES
+
+
+def asgi_app(
+    app: App,
+    access: Access,
+    routes: Sequence[PageRoute] = ROUTES,
+    *,
+    entry: Sequence[BaseRoute] | None = None,
+) -> ASGIApp:
+    """Return the application. Only addresses in the route table exist.
+
+    ``entry`` are the routes that open a session; left out, the one-time login link.
+    """
+    page_routes = [Route(route.path, _endpoint(route, app), methods=[route.method]) for route in routes]
+    static = Path(str(files("onewhole.web") / "static"))
+    letters = StaticFiles(packages=[(font, "files") for font in FONTS])
+    inner = Starlette(
+        routes=[
+            *(login_link_routes(access) if entry is None else entry),
+            *page_routes,
+            Mount("/static", StaticFiles(directory=static)),
+            Mount("/letters", letters),
+        ],
+        exception_handlers={HTTPException: _not_there, Exception: _fault},
+    )
+    return Guard(inner, access)
+
+
+def _endpoint(route: PageRoute, app: App) -> Callable[[Request], Awaitable[Response]]:
+    async def endpoint(request: Request) -> Response:
+        return await respond(route, app, request)
+
+    return endpoint
+
+
+async def _not_there(_request: Request, error: Exception) -> Response:
+    assert isinstance(error, HTTPException)
+    words = "There is no such page. Go back to the Week." if error.status_code == 404 else error.detail
+    return PlainTextResponse(words, error.status_code, error.headers)
+
+
+async def _fault(_request: Request, error: Exception) -> Response:
+    words = "This is a fault of the program; what was kept before is kept. Go back and try again."
+    return PlainTextResponse(f"{words} ({error_location(error)})", 500)

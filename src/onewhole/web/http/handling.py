@@ -1,0 +1,180 @@
+"""From HTTP to a page function and back: reads the form, checks the CSRF token, writes the response."""
+
+import json
+import logging
+import time
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from hmac import compare_digest
+from pathlib import Path
+from typing import assert_never
+from urllib.parse import quote
+
+from anyio.to_thread import run_sync
+from starlette.exceptions import HTTPException
+from starlette.requests import Request
+from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
+
+from onewhole.desk.classes.class_records import NotThere, StoreRefused
+from onewhole.errors import InputError, OnewholeError
+from onewhole.web.app import App
+from onewhole.web.http.forms import SubmittedForm, read_form
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Content, FileContent, HtmlPage, Json, PageResponse, Redirect
+from onewhole.web.http.templates import rendered
+
+#: The most bytes of a form; a route that takes files has its own limit.
+MAX_FORM_BYTES = 512 * 1024
+#: A form must arrive within the first number of seconds, a file within the second.
+FORM_SECONDS, FILE_SECONDS = 30, 300
+#: The largest number that an address may hold; the store has none above it.
+_LARGEST = 2**31
+
+_log = logging.getLogger("onewhole.web")
+
+PageFunction = Callable[[PageRequest], PageResponse]
+
+
+@dataclass(frozen=True, slots=True)
+class PageRoute:
+    """A row of the route table: method, address pattern, page function, and what its form has.
+
+    ``fields`` and ``files`` name what its form has; ``max_bytes`` is how much may be sent.
+    """
+
+    method: str
+    path: str
+    handler: PageFunction
+    fields: tuple[str, ...] = ()
+    files: tuple[str, ...] = ()
+    max_bytes: int = MAX_FORM_BYTES
+
+    @property
+    def name(self) -> str:
+        """Return its name in the log: method and address pattern, without the values in the address."""
+        return f"{self.method} {self.path}"
+
+
+def has_csrf_token(http_request: Request, form: SubmittedForm) -> bool:
+    """Say whether a form or its header carries the CSRF token of its session."""
+    csrf_token = str(http_request.scope["csrf_token"])
+    sent = http_request.headers.get("x-csrf-token") or dict(form.fields).get("csrf_token", "")
+    return bool(csrf_token) and compare_digest(sent.encode(), csrf_token.encode())
+
+
+async def respond(route: PageRoute, app: App, http_request: Request) -> Response:
+    """Answer a request by its page function. A refusal is shown with what to do next; a fault is logged."""
+    began = time.perf_counter()
+    try:
+        request = await _asked(route, app, http_request)
+        response = await run_sync(_paged, route, app, http_request, request)
+    except HTTPException as no:
+        response = refused_form(http_request, no)
+    milliseconds = round((time.perf_counter() - began) * 1000)
+    _log.info("%s %s %d ms", route.name, response.status_code, milliseconds)
+    return response
+
+
+def _paged(route: PageRoute, app: App, http_request: Request, request: PageRequest) -> Response:
+    try:
+        return _response(request, route.handler(request))
+    except OnewholeError as refused:
+        return refusal(http_request, app, refused)
+
+
+async def _asked(route: PageRoute, app: App, http_request: Request) -> PageRequest:
+    if any(isinstance(part, int) and part > _LARGEST for part in http_request.path_params.values()):
+        raise HTTPException(404, "There is no such page. Go back to the Week.")
+    form = SubmittedForm((), {})
+    if route.method == "POST":
+        seconds = FILE_SECONDS if route.files else FORM_SECONDS
+        form = await read_form(http_request, most=route.max_bytes, files=route.files, seconds=seconds)
+        if not has_csrf_token(http_request, form):
+            words = "This form is too old. Load the page again; nothing was changed."
+            raise HTTPException(403, words)
+    return PageRequest(
+        app,
+        dict(http_request.path_params),
+        dict(http_request.query_params),
+        form.fields,
+        form.files,
+        str(http_request.scope["csrf_token"]),
+        http_request.url.path,
+    )
+
+
+def _response(request: PageRequest, answer: PageResponse) -> Response:
+    match answer:
+        case HtmlPage(template, words, status):
+            return HTMLResponse(rendered(template, {**_everywhere(request), **words}), status)
+        case Json(content, status):
+            # ASCII, so that a lone surrogate that was refused can be sent back as it came.
+            return Response(
+                json.dumps(dict(content), separators=(",", ":")), status, media_type="application/json"
+            )
+        case Redirect(to):
+            if not to.startswith("/") or to.startswith(("//", "/\\")):
+                raise InputError("This address is not one of ours", remedy="Go back to the Week.")
+            return RedirectResponse(to, 303)
+        case Content(content, kind, name, policy):
+            headers = _saved(name) | ({"Content-Security-Policy": policy} if policy else {})
+            return Response(content, media_type=kind, headers=headers)
+        case FileContent(path, kind, name):
+            if not path.is_file():
+                raise NotThere("This file is not there any more", remedy="Make it again.")
+            return FileResponse(path, media_type=kind, headers=_saved(name))
+        case _:
+            assert_never(answer)
+
+
+def _saved(name: str) -> dict[str, str]:
+    """Say that a file is to be saved under a name (RFC 6266, RFC 8187)."""
+    if not name:
+        return {}
+    plain = Path(name).name
+    return {"Content-Disposition": f"attachment; filename*=UTF-8''{quote(plain, safe='')}"}
+
+
+def _everywhere(request: PageRequest) -> dict[str, object]:
+    """Return the values that every template has."""
+    room = request.room if "room" in request.path_params else None
+    return {
+        "request": request,
+        "room": room,
+        "csrf_token": request.csrf_token,
+        "demo": request.is_demo,
+        "signs_in": request.app.signs_in,
+        "jobs": request.app.jobs.under_way(),
+        "today": request.app.today(),
+    }
+
+
+def wants_json(http_request: Request) -> bool:
+    """Say whether one of our scripts asks."""
+    return "application/json" in http_request.headers.get("accept", "")
+
+
+def refusal(http_request: Request, app: App, refused: OnewholeError) -> Response:
+    """Tell what was refused, where, and what to do next."""
+    status = 404 if isinstance(refused, NotThere) else 503 if isinstance(refused, StoreRefused) else 422
+    if wants_json(http_request):
+        content = {"refused": refused.what, "where": refused.where or "", "remedy": refused.remedy or ""}
+        return JSONResponse(content, status)
+    words: Mapping[str, object] = {
+        "what": refused.what,
+        "where": refused.where or "",
+        "remedy": refused.remedy or "",
+        "damaged": isinstance(refused, StoreRefused),
+        "demo": http_request.path_params.get("book") == "demo",
+        "backups_at": "/mine/keep",
+        "today": app.today(),
+    }
+    return HTMLResponse(rendered("refused.html", words), status)
+
+
+def refused_form(http_request: Request, no: HTTPException) -> Response:
+    """Tell why a request was not read."""
+    if wants_json(http_request):
+        return JSONResponse({"refused": no.detail, "where": "", "remedy": ""}, no.status_code)
+    words = {"what": no.detail, "where": "", "remedy": "", "damaged": False, "demo": False, "backups_at": ""}
+    return HTMLResponse(rendered("refused.html", words), no.status_code)

@@ -1,0 +1,54 @@
+"""What a page function returns: plain records, written as HTTP in one place (`handling`)."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+
+@dataclass(frozen=True, slots=True)
+class HtmlPage:
+    """A page: a template and its words."""
+
+    template: str
+    words: Mapping[str, object] = field(default_factory=dict)
+    status: int = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Json:
+    """An answer to one of our own scripts, as JSON."""
+
+    content: Mapping[str, object]
+    status: int = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Redirect:
+    """Go to another page (303)."""
+
+    to: str
+
+
+@dataclass(frozen=True, slots=True)
+class Content:
+    """Bytes with their media type; with a ``name`` the browser saves them, without one it shows them.
+
+    ``policy`` replaces our own Content-Security-Policy; only for a whole document with its own.
+    """
+
+    content: bytes
+    kind: str
+    name: str = ""
+    policy: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class FileContent:
+    """A file of ours on the disk, with byte ranges, so that a film can be played from any moment."""
+
+    path: Path
+    kind: str
+    name: str = ""
+
+
+PageResponse = HtmlPage | Json | Redirect | Content | FileContent
