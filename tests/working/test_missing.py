@@ -1,10 +1,13 @@
 import pytest
 
 from onewhole.number.quantity import Quantity, whole
+from onewhole.statements.expression import value
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import MissingNumber
 from onewhole.working.missing import work_missing
 from onewhole.working.questions import NotWorkedError
+from onewhole.working.reasons.comparing import PartTaken, TakenAndLeft, UndoneToFind
+from onewhole.working.reasons.taking import Left
 from onewhole.working.working import Working
 
 
@@ -41,6 +44,30 @@ def test_line_by_line(typed: str, lines: tuple[str | None, ...], found: str) -> 
         elif line is not None:
             assert isinstance(said, MissingNumber)
             assert said.rest == getattr(read_statement(line), "asked", None)
+
+
+@pytest.mark.parametrize("typed", ["9 - ? = 3 1/2", "3 1/2 = 9 - ?", "9 - 2 - ? = 3 1/2", "5 ft - ? = 2 ft"])
+def test_a_part_that_is_taken_is_found_from_the_whole_and_what_is_left(typed: str) -> None:
+    """Nothing is undone: the reason is part and whole, and what is found is not called what is left."""
+    asked = read_statement(typed)
+    assert isinstance(asked, MissingNumber)
+    working = worked(typed)
+    reason = working.lines[1].because
+    assert isinstance(reason, TakenAndLeft)
+    assert (value(reason.whole), value(reason.left)) == (
+        sum(-value(part) if taken else value(part) for part, taken in asked.beside),
+        value(asked.rest),
+    )
+    assert not any(isinstance(line.because, UndoneToFind) for line in working.lines)
+    said = [line.because for line in working.lines if isinstance(line.because, PartTaken | Left)]
+    assert isinstance(said[-1], PartTaken)
+    assert said[-1].part == working.answer
+
+
+def test_what_is_added_or_first_is_still_undone() -> None:
+    """? + 1 = 4 and ? - 1 = 4 are undone."""
+    for typed in ("? + 1 1/5 = 4", "? - 1 1/5 = 4"):
+        assert isinstance(worked(typed).lines[1].because, UndoneToFind)
 
 
 def test_the_last_line_is_written_by_the_pupil() -> None:

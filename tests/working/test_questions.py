@@ -1,7 +1,9 @@
 import pytest
 
-from onewhole.statements.reading import read_expression
-from onewhole.statements.statement import Question
+from onewhole.notations.text import text
+from onewhole.statements.reading import read_expression, read_statement
+from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.working.line import Line
 from onewhole.working.questions import (
     SECOND_ROADS,
     DoesNotSuitError,
@@ -218,3 +220,33 @@ def test_the_second_roads_suit_between_them_every_question() -> None:
     """Two for differences and two for sums, so that one of them is another one."""
     acts = sorted(strategy.act.value for strategy in SECOND_ROADS)
     assert acts == ["add", "add", "subtract", "subtract"]
+
+
+def spelled(line: Line) -> str:
+    """Write a line of a sum."""
+    assert not isinstance(line.says, Comparison | MissingNumber)
+    return text(line.says)
+
+
+@pytest.mark.parametrize(
+    ("typed", "strategy", "lines"),
+    [
+        (
+            "1 h 25 min + 45 min + 25 min",
+            "to_fractions",
+            ["85 min + 45 min + 25 min", "130 min + 25 min", "155 min", "2 h 35 min"],
+        ),
+        (
+            "1 3/4 + 2 3/4 + 1 2/4",
+            "to_fractions",
+            ["7/4 + 11/4 + 1 2/4", "18/4 + 1 2/4", "18/4 + 6/4", "24/4", "6"],
+        ),
+        ("8 + 7 + 9", "units_apart", ["15 ones + 9", "15 + 9", "1 ten 14 ones", "24"]),
+    ],
+)
+def test_units_stay_steady_from_one_number_to_the_next(typed: str, strategy: str, lines: list[str]) -> None:
+    """What is counted in minutes is not written in hours and then in minutes again."""
+    asked = read_statement(typed)
+    assert isinstance(asked, Question)
+    working = work_question(asked, strategy_named(strategy))
+    assert [spelled(line) for line in working.brief()[1:]] == lines

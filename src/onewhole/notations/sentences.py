@@ -39,7 +39,7 @@ def sentence(reason: Reason, words: ClassWords) -> str:
     if isinstance(reason, Renaming):
         return renaming(reason, words)
     if isinstance(reason, Comparing):
-        return comparing(reason)
+        return comparing(reason, words)
     assert_never(reason)
 
 

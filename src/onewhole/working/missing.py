@@ -5,16 +5,18 @@ from fractions import Fraction
 
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, trimmed, usual, whole
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.questions import work_as_taught
 from onewhole.working.reason import Reason
-from onewhole.working.reasons.comparing import GapRead, UndoneToFind
+from onewhole.working.reasons.comparing import GapRead, PartTaken, TakenAndLeft, UndoneToFind
 from onewhole.working.reasons.regrouping import AreWorth, MakesLarger, OpensToMatch, PutTogether
 from onewhole.working.reasons.renaming import CutAgain, RenamedSameAmount
+from onewhole.working.reasons.taking import Left
 from onewhole.working.strategies.moves import one_on, something
+from onewhole.working.strategies.same_units import row
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working
@@ -25,9 +27,9 @@ KEY = "find_the_missing_number"
 def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Working:
     """Find the missing number line by line.
 
-    First the number with the gap is left alone on its side (undoing), then the other side is worked by the
-    taught strategy, then it is renamed until it looks like the number with the gap: cut each piece again
-    (4.NF.A.1) or open wholes (4.NF.B.3.b, CCSSM 2010).
+    First the number with the gap is left alone on its side (undoing, or part and whole), then the other side
+    is worked by the taught strategy, then it is renamed until it looks like the number with the gap: cut each
+    piece again (4.NF.A.1) or open wholes (4.NF.B.3.b, CCSSM 2010).
 
     >>> from onewhole.statements.reading import read_statement
     >>> work_missing(read_statement("7 2/6 = 6 ?/6")).answer == whole(8)
@@ -37,9 +39,9 @@ def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Workin
     lines = [Line(asked)]
     alone = alone_on_its_side(asked)
     if alone != asked:
-        lines.append(Line(alone, UndoneToFind()))
+        lines.append(Line(alone, _why_alone(asked)))
     amount = gap_amount(asked)
-    rest = _worked(lines, alone, taught)
+    rest = _worked(lines, alone, taught, part_taken=asked.gap_taken)
     if not asked.gap.alone:
         _renamed(lines, replace(alone, rest=rest), amount)
     found = meaning(asked)
@@ -69,15 +71,25 @@ def alone_on_its_side(asked: MissingNumber) -> MissingNumber:
     return MissingNumber(Sum(tuple(flat)), asked.gap)
 
 
-def _worked(lines: list[Line], alone: MissingNumber, taught: Strategy) -> Quantity:
+def _why_alone(asked: MissingNumber) -> Reason:
+    """Say why the blank may be left alone: taken from a whole it is a part, and else it is undone."""
+    if not asked.gap_taken:
+        return UndoneToFind()
+    return TakenAndLeft(row(asked.beside), asked.rest)
+
+
+def _worked(lines: list[Line], alone: MissingNumber, taught: Strategy, *, part_taken: bool) -> Quantity:
+    """Work the side without the gap; where the gap is a part that is taken, that part is not called left."""
     if isinstance(alone.rest, Quantity):
         return alone.rest
     question = Question(alone.rest)
     working = work_as_taught(question, taught, checked=False)
     for line in working.lines[1:]:
         if isinstance(line.says, Quantity | Sum | Times | Over):
-            says = replace(alone, rest=line.says)
-            lines.append(Line(says, line.because, line.aside, line.facts))
+            because = line.because
+            if part_taken and isinstance(because, Left) and because.result.value == value(alone.rest):
+                because = PartTaken(because.result)
+            lines.append(Line(replace(alone, rest=line.says), because, line.aside, line.facts))
     if isinstance(working.answer, Quantity):
         return working.answer
     msg = "a question is answered by a quantity"

@@ -5,6 +5,7 @@ from itertools import accumulate
 from operator import mul
 
 from onewhole.errors import InputError
+from onewhole.number.ladder import joined
 from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_in_parts
 from onewhole.statements.expression import Over, Sum, Term, Times
 from onewhole.statements.statement import Question, asked_quantities
@@ -15,10 +16,11 @@ from onewhole.working.reasons.regrouping import WrittenTogether
 from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
-from onewhole.working.strategies.moves import usual_form
+from onewhole.working.strategies.moves import as_found, usual_form
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.same_units import Counted, Signed, same_units
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
+from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 from onewhole.working.strategies.units_apart import UNITS_APART
 from onewhole.working.strategy import Strategy, fits
 from onewhole.working.working import Working
@@ -139,15 +141,23 @@ def _work(counted: Counted, strategy: Strategy) -> tuple[tuple[Line, ...], Quant
         return bench.lines, bench.found()
     for at, (second, taken) in enumerate(moved[1:], start=1):
         waiting = tuple(Term(trimmed(quantity), later) for quantity, later in moved[at + 1 :])
-        pair = _enough_wholes(Bench(first, second, taken))
+        pair = _enough_wholes(Bench(first, second.on(first.ladder), taken))
         chosen = strategy if fits(strategy, taken=taken) else strategy_named(strategy.partner)
         if why := chosen.unsuited(pair):
             raise DoesNotSuitError(chosen, why)
-        bench = chosen.run(pair)
+        bench = (_steady(chosen) if waiting else chosen).run(pair)
         lines = (*lines, *(_carrying(line, waiting) for line in bench.lines))
         found = bench.found()
-        first = found.on(second.ladder)
+        first = found.on(joined(found.ladder, second.ladder))
     return lines, found
+
+
+def _steady(strategy: Strategy) -> Strategy:
+    """Return the strategy for a pair that is not the last: what is counted in the smallest unit stays so.
+
+    Otherwise 130 minutes would be written as hours, and at the next number as minutes again.
+    """
+    return strategy.with_step("usual_form", as_found) if strategy == TO_FRACTIONS else strategy
 
 
 def _enough_wholes(pair: Bench) -> Bench:

@@ -2,26 +2,28 @@
 
 from typing import assert_never
 
-from onewhole.notations.reasons.told import some
+from onewhole.notations.reasons.told import amount, single, some
 from onewhole.notations.text import text
-from onewhole.notations.words import unit_name
+from onewhole.notations.words import ClassWords, unit_name
 from onewhole.working.reasons.comparing import (
     AllInPiecesToCompare,
     Comparing,
     CountDecides,
     GapRead,
     OnlyCountsMatter,
+    PartTaken,
     SameSizeToCompare,
+    TakenAndLeft,
     UndoneToFind,
     WholesDecide,
 )
 
 
-def comparing(reason: Comparing) -> str:
+def comparing(reason: Comparing, words: ClassWords) -> str:
     """Say how two numbers are compared, or how a missing number is found.
 
     >>> from onewhole.number.ladder import mixed
-    >>> comparing(CountDecides(mixed(4).units[1], 1, 3))
+    >>> comparing(CountDecides(mixed(4).units[1], 1, 3), ClassWords())
     '1 fourth is fewer than 3 fourths.'
     """
     match reason:
@@ -41,6 +43,13 @@ def comparing(reason: Comparing) -> str:
             return f"{some(first, small)} {'is' if first == 1 else 'are'} {more} than {some(second, small)}."
         case UndoneToFind():
             return "Undo what stands beside the blank, so that the blank is alone."
+        case TakenAndLeft(whole, left):
+            both = f"What is taken away and what is left make the whole, {text(whole)}"
+            return f"{both}. So the blank is the whole less what is left, {text(left)}."
+        case PartTaken(part):
+            if not part.parts:
+                return "Nothing is taken away."
+            return f"{amount(part, words)} {'is' if single(part) else 'are'} taken away."
         case GapRead():
             return "Both sides look alike now, so you can read the missing number."
         case _:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
+from onewhole.statements.expression import Expression
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +51,24 @@ class UndoneToFind:
 
 
 @dataclass(frozen=True, slots=True)
+class TakenAndLeft:
+    """What is taken (the blank) and what is ``left`` make the ``whole``, so the blank is the whole less that.
+
+    Source: the part-part-whole structure of "take from, change unknown", CCSSM (2010), table 1 (from memory).
+    """
+
+    whole: Expression
+    left: Expression
+
+
+@dataclass(frozen=True, slots=True)
+class PartTaken:
+    """``part`` is what is taken, found from the whole and what is left of it."""
+
+    part: Quantity
+
+
+@dataclass(frozen=True, slots=True)
 class GapRead:
     """Both sides look alike, so the missing number can be read."""
 
@@ -62,5 +81,7 @@ Comparing = (
     | OnlyCountsMatter
     | CountDecides
     | UndoneToFind
+    | TakenAndLeft
+    | PartTaken
     | GapRead
 )

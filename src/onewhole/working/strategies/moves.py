@@ -103,11 +103,15 @@ def _apart(first: Quantity, second: Quantity, *, taken: bool) -> Expression:
 LONG = 10
 
 
+def as_found(bench: Bench) -> Bench:
+    """Say what is left (or there is in all), in the units in which it was found."""
+    result = trimmed(bench.found())
+    return bench.say(result, Left(result) if bench.taken else InAll(result))
+
+
 def usual_form(bench: Bench) -> Bench:
     """Say what is left (or there is in all), and put full groups together into the next larger unit."""
-    result = bench.found()
-    reason = Left(trimmed(result)) if bench.taken else InAll(trimmed(result))
-    bench = bench.say(trimmed(result), reason)
+    bench, result = as_found(bench), bench.found()
     for rung in reversed(range(1, len(result.counts))):
         times = result.amounts[rung] // result.ladder.ratios[rung - 1]
         if times and (len(result.counts) == 2 or times < LONG):
