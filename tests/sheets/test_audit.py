@@ -4,7 +4,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.sheets.audit import TELLING, Severity, audit
+from onewhole.misconceptions.catalogue import by_id
+from onewhole.problems.near import near
+from onewhole.sheets.audit import TELLING, Severity, _searched, _telling, audit
 from onewhole.statements.reading import read_statement
 from tests.kit.sheets import worked_sheet
 
@@ -108,3 +110,41 @@ def test_a_usual_story_is_quiet() -> None:
         "How much is left?"
     )
     assert not {"story", "reading"} & {finding.key for finding in audit(worked_sheet(typed)).findings}
+
+
+@pytest.mark.parametrize(
+    ("typed", "keys", "example"),
+    [
+        ("5.2 - 2.7", ("F04", "F05"), "3.00 - 0.45"),
+        ("207 - 169", ("E05", "E07"), "5006 - 1308"),
+        ("143 - 28", ("E01", "E02"), "703 - 245"),
+    ],
+)
+def test_a_problem_that_tells_apart_is_looked_for_before_anything_is_said(
+    typed: str, keys: tuple[str, str], example: str
+) -> None:
+    """Where one is known to exist (with more places, or zeros), one is found, and it does what is said."""
+    assert _written(example, keys[0]) != _written(example, keys[1])
+    found = [one for one in audit(worked_sheet(f"1. {typed}")).findings if one.key == "alike"]
+    (alike,) = (one for one in found if all(key in one.words for key in keys))
+    assert alike.adds
+    assert _written(alike.adds, keys[0]) != _written(alike.adds, keys[1])
+    assert alike.adds in alike.remedy
+
+
+def _written(typed: str, key: str) -> object:
+    slip = by_id(key).slip(read_statement(typed))
+    return slip and slip.wrote
+
+
+def test_what_was_looked_at_in_vain_is_said() -> None:
+    """Two mistakes of columns are not told apart by decimals: that is all that is claimed, with the count."""
+    asked = read_statement("5.2 - 2.7")
+    told, space = _telling(("E13", "E14"), (asked,)), near(asked)
+    assert space is not None
+    assert (told.problem, told.searched) == ("", (space,))
+    assert _searched(told) == (
+        f"they are not told apart by the answer to any of the {len(TELLING)} problems that tell most, nor by "
+        f"one to {len(space.problems)} differences of decimals with up to two places, zeros among them"
+    )
+    assert _telling(("E13", "E14"), (read_statement("506 - 318"),)).problem

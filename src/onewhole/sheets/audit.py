@@ -3,12 +3,14 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import cache
+from functools import cache, lru_cache
 from math import ceil
 
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.text import text
+from onewhole.problems.near import Sort as NearBy
+from onewhole.problems.near import Space, near
 from onewhole.problems.traps import is_at_heart
 from onewhole.sheets.header import MOST_MINUTES
 from onewhole.sheets.page import Page, halves, page
@@ -17,6 +19,7 @@ from onewhole.sheets.standards import StandardNote
 from onewhole.sheets.told_numbers import untold
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement
 
 #: Problems that tell many patterns apart: found by working every pattern on every problem of a denominator.
 TELLING = (
@@ -119,22 +122,70 @@ def _alike(seen: Page) -> Iterator[Finding]:
         labels = tuple(one.label for one in seen.problems if keys[0] in {slip.pattern for slip in one.slips})
         names = " and ".join(f"{key} ({by_id(key).name})" for key in keys)
         words = f"This page cannot tell {names} apart: they write the same answers on it."
-        adds = _telling(keys)
+        told = _telling(keys, tuple(one.problem.statement for one in seen.problems if one.label in labels))
         remedy = (
-            f"Add a problem that tells them apart, such as {adds}."
-            if adds
-            else "Ask the child to show the pieces: no answer alone tells them apart."
+            f"Add a problem that tells them apart, such as {told.problem}."
+            if told.problem
+            else f"Ask the child to show each step: {_searched(told)}."
         )
-        yield Finding("alike", Severity.ADVICE, words, labels, remedy, adds)
+        yield Finding("alike", Severity.ADVICE, words, labels, remedy, told.problem)
 
 
-def _telling(keys: tuple[str, ...]) -> str:
-    """Return a problem on which the patterns write different answers, or nothing."""
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """A problem that tells patterns apart, or none, and the spaces that were searched for it."""
+
+    problem: str
+    searched: tuple[Space, ...]
+
+
+def _telling(keys: tuple[str, ...], shown: tuple[Statement, ...]) -> _Told:
+    """Look for a problem on which the patterns write different answers: those that tell, then those near.
+
+    Nothing is claimed of problems that were not looked at.
+    """
+    spaces = tuple(dict.fromkeys(space for one in shown if (space := near(one)) is not None))
     for typed in TELLING:
-        wrote = [slip.wrote for slip in _slips(typed) if slip.pattern in keys]
-        if len(set(wrote)) == len(wrote) >= len(keys) - 1 > 0:
+        if _apart(keys, _slips(typed)):
+            return _Told(typed, spaces)
+    return _Told(next((found for space in spaces if (found := _first_apart(keys, space))), ""), spaces)
+
+
+@lru_cache(maxsize=256)
+def _first_apart(keys: tuple[str, ...], space: Space) -> str:
+    """Return the first problem of a space on which the patterns write different answers, or nothing."""
+    asked = tuple(map(by_id, keys))
+    for typed in space.problems:
+        statement = read_statement(typed)
+        if _apart(keys, tuple(slip for one in asked if (slip := one.slip(statement)))):
             return typed
     return ""
+
+
+def _apart(keys: tuple[str, ...], slips: tuple[Slip, ...]) -> bool:
+    """Say whether answers tell patterns apart; one of them may be right, or not show, where the others do."""
+    wrote = [slip.wrote for slip in slips if slip.pattern in keys]
+    return len(set(wrote)) == len(wrote) >= len(keys) - 1 > 0
+
+
+def _searched(told: _Told) -> str:
+    """Say what was looked at in vain."""
+    named = [
+        f"{len(space.problems)} {'differences' if space.taken else 'sums'} of {_SORTS[space.sort]}"
+        for space in told.searched
+    ]
+    also = f", nor by one to {_listed(tuple(named))}" if named else ""
+    return f"they are not told apart by the answer to any of the {len(TELLING)} problems that tell most{also}"
+
+
+#: What the problems of a space are, where it is said how many were looked at.
+_SORTS = {
+    NearBy.WHOLE_NUMBERS: "whole numbers up to four digits, zeros among them",
+    NearBy.DECIMALS: "decimals with up to two places, zeros among them",
+    NearBy.LIKE_PARTS: "numbers up to nine wholes with these denominators",
+    NearBy.UNLIKE_PARTS: "numbers up to nine wholes with these denominators",
+    NearBy.MEASURES: "measures in these units",
+}
 
 
 def _hidden(seen: Page) -> Iterator[Finding]:
