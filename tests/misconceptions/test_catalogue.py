@@ -80,3 +80,19 @@ def test_any_statement_may_be_asked(statement: Statement) -> None:
     right = meaning(statement)
     for slip in shows(statement):
         assert (worth(slip.wrote) == right) == slip.form
+
+
+#: Units that a question may name, for its pattern shows on problems in these units only.
+OWN_UNITS = {"G01": {"minutes", "hour", "clock"}, "F10": {"tenths"}}
+UNITS = re.compile(
+    r"\b(\d+|hal(f|ves)|thirds?|fourths?|\w+fths?|sixths?|sevenths?|\w*eighths?|ninths?|tenths?|sixteenths?|"
+    r"hundredths?|thousandths?|tens|hundreds?|inch(es)?|foot|feet|ruler|pounds?|ounces?|clock|hours?|minutes?|"
+    r"dollars?|cents?)\b"
+)
+
+
+@pytest.mark.parametrize("pattern", patterns(), ids=lambda pattern: pattern.id)
+def test_a_question_holds_no_number_or_unit_of_another_problem(pattern: Pattern) -> None:
+    """It is asked on problems of every ladder that its pattern shows on, so it names none of them."""
+    named = {found.group() for found in UNITS.finditer(pattern.ask)}
+    assert named <= OWN_UNITS.get(pattern.id, set())

@@ -30,7 +30,7 @@ from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _TOO_FEW = (
-    "Build the top number with tens and ones. Are there enough ones to take away? What could you trade?"
+    "Build the top number with blocks. In which column are there too few to take away? What could you trade?"
 )
 _NOTHING = "Show me this column with blocks. What is there, what goes, and what is left?"
 
@@ -141,7 +141,7 @@ COLUMN_ANSWERS = (
         rule="The digit to trade from is made one less, but the column is answered larger less smaller.",
         shows_when="a column must be regrouped",
         thinking="I cross off a ten because that is what we do. Then I take the smaller from the larger.",
-        ask="You crossed off one ten. Where did it go? Show me with blocks.",
+        ask="You crossed off one in the next column. Where did it go? Show me with blocks.",
         example=Example("73 - 24", "49", "41"),
         attempt=in_columns(if_short(larger_less_smaller, paid=True)),
     ),
@@ -152,7 +152,7 @@ COLUMN_ANSWERS = (
         rule="The digit to trade from is made one less, and the column is answered 0.",
         shows_when="a column must be regrouped",
         thinking="I crossed off a ten, and still I can't take them all.",
-        ask="You crossed off one ten. Where did it go? Show me with blocks.",
+        ask="You crossed off one in the next column. Where did it go? Show me with blocks.",
         example=Example("65 - 48", "17", "10"),
         attempt=in_columns(if_short(zero, paid=True)),
     ),
@@ -163,7 +163,7 @@ COLUMN_ANSWERS = (
         rule="The digit to trade from is made one less, and the column is answered with its top digit.",
         shows_when="a column must be regrouped",
         thinking="I crossed off a ten. The ones may look to me as if they stay.",
-        ask="You crossed off one ten. Where did it go? Show me with blocks.",
+        ask="You crossed off one in the next column. Where did it go? Show me with blocks.",
         example=Example("65 - 48", "17", "15"),
         attempt=in_columns(if_short(top_digit, paid=True)),
     ),
@@ -174,7 +174,7 @@ COLUMN_ANSWERS = (
         rule="Every top digit with nothing below it is made one less, needed or not.",
         shows_when="the bottom number is shorter",
         thinking="Nothing stands there, so I take one away each time.",
-        ask="What does the bottom number tell you to take from the hundreds?",
+        ask="Point to a column with nothing below it. What does the problem tell you to take there?",
         example=Example("548 - 2", "546", "436"),
         attempt=in_columns(opens(not_over_a_blank), one_less_over_each_blank),
     ),
@@ -196,7 +196,7 @@ COLUMN_ANSWERS = (
         rule="A 1 at the far left with nothing below it is not copied down.",
         shows_when="a leading 1 with nothing below it",
         thinking="Nothing is taken there, so I am finished.",
-        ask="Read your answer aloud. What happened to the hundred?",
+        ask="Read your answer aloud. What happened to the one at the front?",
         example=Example("143 - 22", "121", "21"),
         attempt=in_columns(leading_one_left_out),
     ),
@@ -208,7 +208,7 @@ COLUMN_ANSWERS = (
         "nothing is paid.",
         shows_when="regrouping meets a 0",
         thinking="I can't trade with a 0, so I turn the numbers round.",
-        ask="There are no tens to open. Where can you get one? Build it and show me each trade.",
+        ask="There is a zero where you want to trade. Where can you get one? Build it and show each trade.",
         example=Example("306 - 8", "298", "302"),
         attempt=in_columns(larger_less_smaller_at_a_zero),
     ),

@@ -33,8 +33,8 @@ GLOSSARY = Source(
     "VanLehn (1990), Mind Bugs, bug glossary; Burton (1982) in Sleeman & Brown, Intelligent Tutoring Systems"
 )
 BROWN_BURTON = "Brown & Burton (1978), Cognitive Science 2, 155-192; VanLehn (1990), Mind Bugs, bug glossary"
-_WHO_PAYS = "Build the top number with tens and ones. You need ten more ones: where do they come from?"
-_ZERO = "There are no tens to open. Where can you get one? Build it and show me each trade."
+_WHO_PAYS = "Build the top number with blocks. You need ten more in this column: where do they come from?"
+_ZERO = "There is a zero where you want to trade. Where can you get one? Build it and show me each trade."
 
 
 _paid_wrongly = partial(
@@ -124,7 +124,7 @@ COLUMN_PAYMENTS = (
         thinking="I write a 1 in front. There is a 1 already, so it may look like ten.",
         example=Example("71 - 38", "33", "32"),
         attempt=in_columns(one_becomes_ten),
-        ask="You had 1 one and got ten more. How many ones are there now?",
+        ask="You had one in this column and got ten more. How many are there now?",
     ),
     _paid_wrongly(
         id="E18",
@@ -180,7 +180,7 @@ COLUMN_PAYMENTS = (
         thinking="I need 3 more, so I take 3 from the tens.",
         example=Example("86 - 29", "57", "30"),
         attempt=in_columns(just_enough),
-        ask="One of these is a ten. If you trade it for ones, how many ones do you get?",
+        ask="Take one block of the next column. If you trade it for smaller ones, how many do you get?",
     ),
     _paid_wrongly(
         id="E29",

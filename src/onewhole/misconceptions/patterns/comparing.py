@@ -26,7 +26,7 @@ COMPARING = (
         rule="The fraction with the larger denominator is called larger.",
         shows_when=_DIFFER,
         thinking="8 is more than 4.",
-        ask="Cut one strip into 4 and one into 8. Which pieces are bigger?",
+        ask="Cut two strips, each into as many parts as a bottom number says. Which pieces are bigger?",
         source=coded(
             "Hunting (1983), JRME; Mack (1990), JRME; Post et al. (1985), JRME",
             "194; 21-22; 23-24",

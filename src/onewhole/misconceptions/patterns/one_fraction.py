@@ -145,8 +145,7 @@ ONE_FRACTION = (
         "is written r q/d.",
         shows_when="q and r differ, also where one fraction is turned into a mixed number (11/4 = ?)",
         thinking="39 in eighths goes 4 times with 7 over. I may not be sure which number goes where.",
-        ask="How many eighths make one whole? Make wholes out of your pieces. Which number counts the "
-        "wholes?",
+        ask="How many of your pieces make one whole? Make wholes of them. Which number counts the wholes?",
         source=COMMON,
         example=Example(*_EXAMPLE, "7 4/8"),
         attempt=_bent(always, usual_form=swapped).also(swapped_about),

@@ -196,7 +196,7 @@ PARTS_APART = (
         rule="w1 - w2 wholes, the smaller numerator from the larger, over 2d.",
         shows_when="the fractions differ (n1 <> n2)",
         thinking="There are two sixes, so it may look like twelve.",
-        ask="Are the pieces on the table sixths or twelfths? What would you have to do to get twelfths?",
+        ask="Did the pieces on the table get any smaller? What would you have to do to get smaller ones?",
         source=coded(
             "Cramer, Post & delMas (2002), JRME: subtracts numerators and adds denominators (11/12 - 4/6 = "
             "7/18)",

@@ -67,7 +67,7 @@ UNLIKE_DENOMINATORS = (
         rule="A common denominator is found, and the numerators are added as they were.",
         shows_when="always",
         thinking="I changed the bottoms to be the same. I may not have seen that the tops change too.",
-        ask="Cut fourths into twelfths. How many twelfths are your three fourths now?",
+        ask="Cut the pieces of the first number into the new, smaller ones. How many of those is it now?",
         source=Source(
             "reported in fraction error studies (Idris & Narayanan 2011 count errors of this step)"
         ),
@@ -83,7 +83,7 @@ UNLIKE_DENOMINATORS = (
         rule="The numerators are added over the larger denominator.",
         shows_when="the denominators differ",
         thinking="Both need the same bottom, so I take the bigger one.",
-        ask="Lay one fifth and one tenth side by side. Can we count them as the same kind of piece?",
+        ask="Lay one piece of each number side by side. Can we count them as the same kind of piece?",
         source=Source(
             "Siegler et al. (2010), IES practice guide NCEE 2010-4039, recommendation 3 (misconceptions)",
             "rec. 3",
@@ -131,7 +131,7 @@ UNLIKE_DENOMINATORS = (
         "both are added.",
         shows_when="the denominators differ",
         thinking="4 and 4 more is 8, so I do the same on top: 3 and 4 more is 7.",
-        ask="Show three fourths. Cut each piece in two. How many eighths do you see?",
+        ask="Show the fraction that you renamed, and cut each of its pieces alike. How many do you see now?",
         source=coded(
             "Behr, Wachsmuth, Post & Lesh (1984), JRME (3/4 said to equal 7/8)",
             "331, 336",
@@ -150,7 +150,7 @@ UNLIKE_DENOMINATORS = (
         "one.",
         shows_when="the numerators differ (n1 <> n2)",
         thinking="I know I must multiply the top. I may have taken the wrong number.",
-        ask="One third is cut into pieces of twelfths. How many pieces does it make? How do you know?",
+        ask="Cut one piece of the first number into the new, smaller ones. How many does it make?",
         source=COMMON,
         example=Example(*_THIRDS_AND_QUARTERS, "10/12"),
         beside=UNITS_APART.key,
@@ -164,7 +164,7 @@ UNLIKE_DENOMINATORS = (
         rule="The numerators are added over the denominator of the first number.",
         shows_when="the denominators differ",
         thinking="We started with thirds, so the answer is in thirds.",
-        ask="Lay one third and one fourth side by side. Can we count them as the same kind of piece?",
+        ask="Lay one piece of each number side by side. Can we count them as the same kind of piece?",
         source=COMMON,
         example=Example(*_THIRDS_AND_QUARTERS, "3/3"),
         beside=UNITS_APART.key,
@@ -178,7 +178,7 @@ UNLIKE_DENOMINATORS = (
         rule="The denominators are multiplied, and the numerators are added as they were.",
         shows_when="always",
         thinking="I changed the bottoms to be the same. I may not have seen that the tops change too.",
-        ask="Cut fourths into smaller pieces, all the same. How many pieces are your three fourths now?",
+        ask="Cut the pieces of the first number into smaller ones, all the same. How many is it now?",
         source=COMMON,
         example=Example(*_QUARTERS_AND_SIXTHS, "4/24"),
         beside=UNITS_APART.key,

@@ -55,7 +55,7 @@ WHOLE_ON_TOP = (
         rule="The whole number w1 is read as w1/d, and the smaller numerator is taken from the larger.",
         shows_when="a fraction is taken from a whole number (n1 = 0, w2 = 0)",
         thinking="To subtract they must be the same kind, so I write the 4 as 4/8.",
-        ask="Show 4 with strips, then show 4/8. Are they the same amount?",
+        ask="Show the whole number with strips, then show as many pieces. Are they the same amount?",
         source=coded(
             "Gutstein & Mack (1999), J. Mathematical Behavior (1 - 4/5 answered 3/5)",
             "445-446",
