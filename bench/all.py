@@ -17,7 +17,6 @@ BENCHES = (
     "pages",
     "worked_once",
     "compose",
-    "crowd",
     "film",
     "serve",
     "marking_grid",

@@ -6,12 +6,12 @@ from pathlib import Path
 from random import Random
 
 from lab.pupils import COLUMNS
+from lab.spaces import subtractions
 from onewhole.desk.page.compose import Wishes, compose
 from onewhole.marking.reading.writing import alike
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
-from onewhole.problems.spaces import subtractions
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.reading import read_sheet
 from onewhole.statements.reading import read_statement

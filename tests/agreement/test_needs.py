@@ -5,9 +5,9 @@ from itertools import islice
 
 import pytest
 
+from lab.spaces import additions, subtractions
 from onewhole.problems.answer import answer
 from onewhole.problems.needs import needs
-from onewhole.problems.spaces import additions, subtractions
 from onewhole.problems.taught import as_taught
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement

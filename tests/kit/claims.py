@@ -10,13 +10,13 @@ from collections.abc import Callable, Iterable
 from fractions import Fraction
 
 from onewhole.errors import OnewholeError
-from onewhole.notations.spoken_reading import unsay, unsay_expression
 from onewhole.notations.words import count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, meaning
 from onewhole.working.line import Says
 from tests.kit.heard import COUNTS, Heard, number_words, sides
+from tests.kit.spoken_reading import unsay, unsay_expression
 
 Reads = Callable[[Heard, tuple[str, ...]], bool]
 

@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.errors import OnewholeError
-from onewhole.notations.spoken_reading import unsay_expression
 from onewhole.notations.words import ClassWords, count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import Says
+from tests.kit.spoken_reading import unsay_expression
 
 COUNTS = {count_words(count): count for count in range(1000)}
 _NUMBER_WORDS = {word for words in COUNTS for word in words.split()} | {"point", "blank"}

@@ -4,11 +4,11 @@ import pytest
 from hypothesis import given
 
 from onewhole.notations.speech import say
-from onewhole.notations.spoken_reading import unsay, unsay_expression
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Question, Statement
 from tests.kit.numbers import GRADE_4, quantities
+from tests.kit.spoken_reading import unsay, unsay_expression
 from tests.kit.statements import any_expressions, every_question, plain_questions, statements
 
 DENOMINATORS = (*range(2, 13), *(d for d in GRADE_4 if d > 12))

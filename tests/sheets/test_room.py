@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
+from lab.spaces import additions, subtractions
 from onewhole.notations.text import text
-from onewhole.problems.spaces import additions, subtractions
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.header import Header, Paper, Print
 from onewhole.sheets.reading import read_sheet

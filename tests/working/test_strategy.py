@@ -33,11 +33,11 @@ def test_a_step_is_replaced_in_a_copy() -> None:
 def test_a_step_left_out_does_nothing() -> None:
     """Counting up without the last step ends at the jumps, overfull as they are."""
     bench = Bench(Quantity(mixed(6), (5, 4)), Quantity(mixed(6), (2, 1)), taken=True)
-    assert COUNT_UP.without_step("usual_form").run(bench).found().counts == (2, 9)
+    assert COUNT_UP.with_step("usual_form", lambda same: same).run(bench).found().counts == (2, 9)
     assert COUNT_UP.run(bench).found().counts == (3, 3)
 
 
 def test_there_is_no_such_step() -> None:
     """Asked for by its name."""
     with pytest.raises(KeyError, match="jump"):
-        REGROUP_FIRST.without_step("jump")
+        REGROUP_FIRST.with_step("jump", unit_by_unit)

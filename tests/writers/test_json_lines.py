@@ -3,10 +3,10 @@
 import json
 from fractions import Fraction
 
+from lab.spaces import additions, subtractions
 from onewhole.misconceptions.catalogue import shows
 from onewhole.notations.words import ClassWords
 from onewhole.problems.answer import answer
-from onewhole.problems.spaces import additions, subtractions
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.working.questions import suiting

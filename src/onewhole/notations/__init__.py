@@ -5,7 +5,6 @@
 :mod:`~.row`                 a line as numbers, signs and brackets
 :mod:`~.text`                plain text, as typed
 :mod:`~.speech`              spoken English
-:mod:`~.spoken_reading`      spoken English read back
 :mod:`~.mathml`              MathML Core with plain text and spoken words
 :mod:`~.typst_math`          Typst math with spoken words
 :mod:`~.sentences`           reasons, facts and checks as sentences

@@ -40,8 +40,8 @@ def say(thing: Writable) -> str:
 
     "and" stands only between wholes and pieces, a decimal has a "point", a missing part is "blank". Pieces
     are named (sixths, twelfths, twenty-fourths) where the ear cannot mistake them, and said with "over"
-    elsewhere: seven over one hundred three. ``unsay(say(x)) == x`` for every statement that is read from
-    text (:mod:`onewhole.notations.spoken_reading`).
+    elsewhere: seven over one hundred three. What is said is read back as
+    the same statement (`tests/laws/test_speech.py`).
 
     >>> from onewhole.statements.reading import read_statement
     >>> say(read_statement("7 2/6 - 3 5/6"))

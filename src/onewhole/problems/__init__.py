@@ -1,4 +1,4 @@
-"""What may be asked: problems with their labels, what they need, and spaces that can be listed whole.
+"""What may be asked: problems with their labels, what they need, and what they may hide.
 
 ====================  ============================================================
 :mod:`~.problem`      a labelled statement, and the words of a word problem
@@ -10,7 +10,6 @@
 :mod:`~.difficulty`   how hard, as a sum of parts that each say why
 :mod:`~.traps`        answers that patterns share, and answers right by luck
 :mod:`~.twins`        two problems that ask one thing
-:mod:`~.spaces`       spaces of problems, listed whole
 :mod:`~.parallel`     the same structure with new numbers
 ====================  ============================================================
 """

@@ -52,10 +52,6 @@ class Strategy:
         steps = tuple(Step(key, act) if step.key == key else step for step in self.steps)
         return replace(self, steps=steps)
 
-    def without_step(self, key: str) -> "Strategy":
-        """Return the strategy with one step left out."""
-        return self.with_step(key, lambda bench: bench)
-
 
 def fits(strategy: Strategy, *, taken: bool) -> bool:
     """Say whether a strategy is for this operation."""

@@ -36,11 +36,6 @@ def first_only(first: Quantity, _: Quantity) -> Expression:
     return first
 
 
-def second_only(_: Quantity, second: Quantity) -> Expression:
-    """Keep what the second number has."""
-    return second
-
-
 def left_out(_: Quantity, __: Quantity) -> None:
     """Leave the unit out."""
     return

@@ -4,7 +4,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
 from onewhole.statements.expression import Expression, Over, minus, plus
 from onewhole.working.bench import Bench
-from onewhole.working.fact import Fact, hard_difference, hard_sum
+from onewhole.working.fact import hard_difference, hard_sum
 from onewhole.working.reasons.regrouping import (
     AreWorth,
     FullGroups,
@@ -140,13 +140,3 @@ def total(bench: Bench, *parts: Quantity) -> Bench:
     spread = [part.on(ladder) for part in parts]
     counts = tuple([sum(column) for column in zip(*[part.amounts for part in spread], strict=True)])
     return bench.now(result=Quantity(ladder, counts))
-
-
-def facts_of_sum(*numbers: int) -> tuple[Fact | None, ...]:
-    """Return the asides of adding numbers one after another."""
-    found: list[Fact | None] = []
-    so_far = numbers[0]
-    for number in numbers[1:]:
-        found.append(hard_sum(so_far, number))
-        so_far += number
-    return tuple(found)

@@ -7,11 +7,11 @@ typed, and a refusal names the word it stumbled over.
 from collections.abc import Callable
 from typing import TypeVar
 
-from onewhole.notations.typist import REMEDY, Typed, Word, typed
 from onewhole.statements.expression import Expression
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.statements.statement import Statement
 from onewhole.statements.tokens import ReadingError
+from tests.kit.typist import REMEDY, Typed, Word, typed
 
 _Read = TypeVar("_Read", Statement, Expression)
 

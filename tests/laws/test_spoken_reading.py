@@ -1,8 +1,8 @@
 import pytest
 
-from onewhole.notations.spoken_reading import unsay, unsay_expression
 from onewhole.notations.text import text
 from onewhole.statements.tokens import ReadingError
+from tests.kit.spoken_reading import unsay, unsay_expression
 from tests.notations.test_speech import SAID
 
 

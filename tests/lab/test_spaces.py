@@ -5,8 +5,8 @@ from itertools import islice
 
 import pytest
 
+from lab.spaces import additions, mixed_numbers, subtractions
 from onewhole.number.ladder import Style
-from onewhole.problems.spaces import additions, mixed_numbers, subtractions
 from onewhole.statements.statement import asked_quantities, meaning
 
 
