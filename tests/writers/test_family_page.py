@@ -10,7 +10,7 @@ from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.writers.family_page import WORDING, family_page
+from onewhole.writers.family_page import BORROWING, CARRYING, WORDING, family_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, HOME, PAPERS, made, marked, plain, pressed, sheet
 from tests.kit.sheets import worked_sheet
@@ -51,7 +51,7 @@ def test_the_words_of_the_class() -> None:
     """The whole and the verb are the class's own, and the older word is named once."""
     data = data_of("whole: ribbon\nsay: trade\n\n1. 7 2/6 - 3 5/6")
     assert "Then we trade one ribbon" in data["opening"][1]
-    assert data["wording"] == WORDING.format(word="trading")
+    assert data["wording"] == f"{BORROWING} {WORDING.format(word='trading')}"
     assert data["asks"]["items"][1] == "How many pieces are in one ribbon?"
 
 
@@ -130,3 +130,35 @@ def test_a_sheet_without_a_parallel_problem_has_no_example() -> None:
     data = data_of("1. 1/2 + 1/2")
     assert "example" not in data
     assert pdf.pages(made(family_page(worked_sheet("1. 1/2 + 1/2")))) == 1
+
+
+#: A page of each topic, a word that its questions must have, and words of other topics that they must not.
+TOPICS = {
+    "304 - 128": ("each place", {"pieces", "fractions", "unit"}),
+    "52 + 29": ("ten or more", {"pieces", "take away", "borrowing"}),
+    "7 2/6 - 3 5/6": ("take away", {"place", "ten", "smaller unit"}),
+    "2 4/5 + 1 3/5": ("fill one", {"take away", "borrowing", "place"}),
+    "1/2 + 1/3": ("size of piece", {"take away", "borrowing", "place"}),
+    "5.2 - 2.7": ("each place", {"pieces", "fractions"}),
+    "5 ft 2 in - 2 ft 7 in": ("smaller unit", {"pieces", "place"}),
+    "5/6 ? 7/8": ("same size", {"take away", "borrowing", "guess"}),
+    "7 1/3 = 6 ?/3": ("both sides", {"take away", "borrowing", "place"}),
+    "4 x 2/3": ("How many groups", {"take away", "borrowing", "many times"}),
+}
+
+
+@pytest.mark.parametrize("typed", TOPICS)
+def test_the_questions_are_about_what_is_asked(typed: str) -> None:
+    """Each question fits the page, and no sentence speaks of another operation or of other units."""
+    has, never = TOPICS[typed]
+    data = data_of(f"1. {typed}")
+    said = " ".join((*data["asks"]["items"], data.get("wording", ""), data["opening"][0]))
+    assert has in said
+    assert not [word for word in never if word in said], said
+
+
+def test_the_older_word_is_that_of_the_operation() -> None:
+    """Who only adds carries; who takes away borrows; who looks for a number does neither."""
+    assert data_of("1. 2 4/5 + 1 3/5")["wording"].startswith(CARRYING)
+    assert data_of("1. 7 2/6 - 3 5/6")["wording"].startswith(BORROWING)
+    assert data_of("1. 7 1/3 = 6 ?/3")["wording"].startswith("In class")

@@ -5,6 +5,7 @@
 :mod:`~.numbers`      the numbers of a statement, taken out and put back
 :mod:`~.answer`       the right answer, written the usual way
 :mod:`~.taught`       a problem worked the way a class was taught
+:mod:`~.about`        what a problem is about: its operation and its units
 :mod:`~.worked`       a problem and all that follows from it, each once
 :mod:`~.needs`        regrouping, renaming, and what stands there on entry
 :mod:`~.difficulty`   how hard, as a sum of parts that each say why

@@ -102,9 +102,10 @@ def _names(opened: list[tuple[OpensOne, ...]], words: ClassWords) -> tuple[str, 
 
 
 def _takes(item: Item) -> bool | None:
-    """Say whether a plain question of two numbers takes away; None for anything else."""
+    """Say whether a plain question takes away every time; None where it does both, or something else."""
     signed = asked_quantities(item.statement) if isinstance(item.statement, Question) else None
-    return signed[1][1] if signed and len(signed) == 1 + 1 else None
+    signs = {taken for _, taken in signed[1:]} if signed else set()
+    return signs.pop() if len(signs) == 1 else None
 
 
 def _sayable(words: str) -> bool:

@@ -8,12 +8,12 @@ from onewhole.notations.sentences import sentence
 from onewhole.notations.words import ClassWords, count_words, piece_name
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.limits import MOST_WHOLES
+from onewhole.problems.about import abouts
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.parallel import parallel
 from onewhole.problems.taught import as_taught
 from onewhole.problems.worked import WorkedProblem
-from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Statement
@@ -22,8 +22,11 @@ from onewhole.writers.drawing import drawing
 from onewhole.writers.formula import formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
+from onewhole.writers.questions_to_ask import GUESS, questions_to_ask
 
-WORDING = "You may know this as borrowing. In class we say {word}: the amount does not change."
+WORDING = "In class we say {word}: the amount does not change."
+BORROWING = "You may know this as borrowing."
+CARRYING = "You may know this as carrying."
 CLOSING = (
     "You do not need to teach it. Listening helps. If it takes too long, stop there and write us a note."
 )
@@ -35,7 +38,7 @@ _ACTS = {
     Operation.ADD: "we put numbers together",
     Operation.COMPARE: "we see which number is more",
     Operation.FIND: "we look for a missing number",
-    Operation.MULTIPLY: "we take the same number many times",
+    Operation.MULTIPLY: "we multiply",
 }
 _SAYING = {"open": "regrouping", "regroup": "regrouping", "rename": "renaming", "trade": "trading"}
 
@@ -46,12 +49,21 @@ def family_page(worked: WorkedSheet) -> Printed:
     words = sheet.header.words
     shown = _shown(worked)
     data = frame(sheet.header, title="A page for home", small=named(sheet.header))
-    data |= {"opening": _opening(worked, shown), "asks": _asks(sheet), "closing": CLOSING}
+    data |= {"opening": _opening(worked, shown), "asks": _asks(worked), "closing": CLOSING}
     if any(one.needs.regrouping for one in worked.problems):
-        data["wording"] = WORDING.format(word=_SAYING[words.regroup])
+        data["wording"] = " ".join((*_known_as(worked), WORDING.format(word=_SAYING[words.regroup])))
     if shown:
         data["example"] = _example(shown, words, large=sheet.header.print is Print.LARGE)
     return Printed("family", data)
+
+
+def _known_as(worked: WorkedSheet) -> Iterable[str]:
+    """Yield the older words for what is regrouped: one where something is taken, one where it is added."""
+    regrouped = [one.needs.operations for one in worked.problems if one.needs.regrouping]
+    if any(Operation.SUBTRACT in done for done in regrouped):
+        yield BORROWING
+    elif any(Operation.ADD in done for done in regrouped):
+        yield CARRYING
 
 
 def _shown(worked: WorkedSheet) -> Working | None:
@@ -89,10 +101,12 @@ def _opening(worked: WorkedSheet, shown: Working | None) -> list[str]:
     words = worked.header.words
     found = [one.needs for one in worked.problems]
     acts = [act for operation, act in _ACTS.items() if any(operation in one.operations for one in found)]
-    told = [f"Tonight {acts[0]}." if acts else "Tonight we work with fractions."]
+    told = [f"Tonight {acts[0]}." if acts else "Tonight we write numbers in other ways."]
     told.extend(f"In some, {act}." for act in acts[1:])
     parts = _parts(shown)
-    if parts and any(one.regrouping and Operation.SUBTRACT in one.operations for one in found):
+    if parts and any(
+        one.regrouping and one.denominators and Operation.SUBTRACT in one.operations for one in found
+    ):
         pieces = piece_name(parts)
         opened = (
             f"Sometimes there are too few pieces to take away. Then we {words.regroup} one {words.whole}: "
@@ -132,13 +146,6 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
     return found
 
 
-def _asks(sheet: Sheet) -> Json:
-    whole = sheet.header.words.whole
-    return {
-        "heading": "Good questions to ask",
-        "items": [
-            "Are there enough pieces to take away?",
-            f"How many pieces are in one {whole}?",
-            "Is your answer near your first guess?",
-        ],
-    }
+def _asks(worked: WorkedSheet) -> Json:
+    asked = questions_to_ask(abouts(worked.problems), worked.header.words)
+    return {"heading": "Good questions to ask", "items": list(asked or (GUESS,))}

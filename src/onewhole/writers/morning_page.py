@@ -14,6 +14,8 @@ from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
+from onewhole.problems.about import About, Units, about, abouts
+from onewhole.problems.needs import Operation
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Relation
@@ -127,11 +129,18 @@ def _group(group: Group, at: int, night: _Night) -> Json:
         "kite": kite_of(at),
         "because": _WHY.get(group.place) or f"answers fit: {listed(group.families)}",
         "pupils": _placed(group, night),
-        "reteach": reteaching(group, night.worked.header.words),
+        "reteach": reteaching(group, night.worked.header.words, _about(labels, night)),
     }
     if examples := [_example(night.worked.labelled[label]) for label in labels]:
         found["examples"] = examples
     return found
+
+
+def _about(labels: Sequence[str], night: _Night) -> About:
+    """Return what the problems missed most are about, or what most of the page is."""
+    missed_most = (night.worked.labelled[label] for label in labels)
+    found = [*filter(None, map(about, missed_most)), *abouts(night.worked.problems)]
+    return found[0] if found else About(Operation.FIND, Units.PIECES)
 
 
 def _placed(group: Group, night: _Night) -> list[Json]:
