@@ -21,6 +21,7 @@ from onewhole.statements.reading import read_statement
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Script, Strike, Write
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.walkthroughs.memory import MOST_OFTEN, SHORT, cut
+from onewhole.walkthroughs.opening import overview
 from onewhole.walkthroughs.script import script
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.regrouping import FullGroups, OneIsWorth, OpensOne
@@ -253,3 +254,11 @@ def test_a_date_in_digits_is_written_and_not_said_as_a_problem(date: str) -> Non
     told = script(replace(room12(), date=date)).chapters[0]
     assert not any(date in sentence for cue in told.cues for sentence in cue.says)
     assert any(isinstance(act, Write) and act.content == date for cue in told.cues for act in cue.acts)
+
+
+def test_a_sum_of_three_numbers_is_counted_as_an_addition() -> None:
+    """Of four sums, one with three numbers, and two differences: you add in 4."""
+    sums = ("1/5 + 2/5", "1/8 + 2/8", "2/6 + 3/6", "1/8 + 2/8 + 3/8")
+    taken = ("3/5 - 1/5", "5/8 - 2/8")
+    items = tuple(item(typed, str(at)) for at, typed in enumerate((*sums, *taken), 1))
+    assert "You add in 4 and take away in 2 of the problems." in overview(items, ClassWords())
