@@ -23,9 +23,9 @@ from time import perf_counter
 from measuring import process_megabytes
 
 from onewhole.desk.page.compose import Composed, compose
-from onewhole.sheets.candidates import Like, listed
+from onewhole.sheets.candidates import LikePair, listed
 from onewhole.sheets.learning import doubts, learnt, most, settles
-from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, Skill, Wishes
+from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, WishedSkill, Wishes
 
 COLD = (sys.executable, "-c", "from onewhole.cli.main import main; raise SystemExit(main(['compose']))")
 ROUNDS = 5
@@ -42,8 +42,8 @@ WISHES = {
     "subtract, open questions": Wishes(questions=ASKED),
     "subtract, 20 problems": Wishes(number=20),
     "subtract, hundredths too": Wishes(denominators=(*USUAL_DENOMINATORS, 100)),
-    "add": Wishes(skill=Skill.ADD),
-    "both": Wishes(skill=Skill.BOTH),
+    "add": Wishes(skill=WishedSkill.ADD),
+    "both": Wishes(skill=WishedSkill.BOTH),
 }
 
 
@@ -83,7 +83,9 @@ def _seconds(act: Callable[[], object]) -> float:
 def _by_lot(wishes: Wishes) -> float:
     """Return the share of doubt that the middle one of pages drawn by lot leaves."""
     open_doubts = doubts(wishes)
-    ways = {Skill.SUBTRACT: (True,), Skill.ADD: (False,), Skill.BOTH: (True, False)}[wishes.skill]
+    ways = {WishedSkill.SUBTRACT: (True,), WishedSkill.ADD: (False,), WishedSkill.BOTH: (True, False)}[
+        wishes.skill
+    ]
     every = [one for way in ways for one in listed(USUAL_DENOMINATORS, wishes.largest, taken=way)]
     chance = random.Random(1)
     taught = sorted(
@@ -93,7 +95,7 @@ def _by_lot(wishes: Wishes) -> float:
     return 1 - taught[BY_LOT // 2] / most(open_doubts)
 
 
-def _drawn(members: list[Like], wishes: Wishes, chance: random.Random) -> Iterator[Like]:
+def _drawn(members: list[LikePair], wishes: Wishes, chance: random.Random) -> Iterator[LikePair]:
     wanted = wishes.kept_regrouping
     left = {True: wanted, False: wishes.number - wanted} if wanted is not None else {}
     twins: set[object] = set()

@@ -28,7 +28,7 @@ from onewhole.pictures.between import between
 from onewhole.pictures.scene import Box, Look, Piece, Scene
 from onewhole.presses.encoding import RATE, SETTINGS, encode_part
 from onewhole.presses.foot import Foot
-from onewhole.presses.frames import Part, numbers
+from onewhole.presses.frames import FramePart, numbers
 from onewhole.presses.video import Filmed, film
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
@@ -134,13 +134,13 @@ def strips(moved: int) -> Scene:
 MOVED = (0, 5, 2, 8, 3, 0)
 
 
-def moving() -> Part:
+def moving() -> FramePart:
     place = picture_place(strips(0))
     moves = [Move(Draw(strips(MOVED[0]), place), Fraction(0), Fraction(0))]
     for at, moved in enumerate(MOVED[1:]):
         start = at * (CHANGE + REST)
         moves.append(Move(Draw(strips(moved), place), start, start + CHANGE))
-    return Part(Foot("Kites", 1, 1, now=True), tuple(moves), SECONDS * FRAMES)
+    return FramePart(Foot("Kites", 1, 1, now=True), tuple(moves), SECONDS * FRAMES)
 
 
 class ByPyAV(AbstractMovieWriter):

@@ -10,7 +10,7 @@ from onewhole.presses.space_at_once import space
 from onewhole.sheets.candidates import listed
 from onewhole.sheets.learning import doubts, learnt, settles
 from onewhole.sheets.page_program import page_program
-from onewhole.sheets.wishes import OpenQuestion, Skill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
 
 ASKED = (OpenQuestion(("A01",), ("A02",), 600), OpenQuestion(("A10",), (), 400))
 
@@ -19,7 +19,7 @@ TINY = [
     Wishes(number=3, denominators=(3,), largest=2),
     Wishes(number=3, denominators=(2, 3), largest=1, questions=ASKED),
     Wishes(number=3, denominators=(4,), largest=1, minutes=4),
-    Wishes(skill=Skill.BOTH, number=2, denominators=(3,), largest=1, regrouping=None),
+    Wishes(skill=WishedSkill.BOTH, number=2, denominators=(3,), largest=1, regrouping=None),
 ]
 
 
@@ -50,6 +50,8 @@ def test_the_best_page_is_that_of_trying_all(wishes: Wishes) -> None:
 def test_the_tiny_spaces_hold_a_choice() -> None:
     """A space with one page would prove nothing."""
     for wishes in TINY:
-        taken = {Skill.SUBTRACT: (True,), Skill.BOTH: (True, False), Skill.ADD: (False,)}[wishes.skill]
+        taken = {WishedSkill.SUBTRACT: (True,), WishedSkill.BOTH: (True, False), WishedSkill.ADD: (False,)}[
+            wishes.skill
+        ]
         every = [one for way in taken for one in listed(wishes.denominators, wishes.largest, taken=way)]
         assert len(every) > 2 * wishes.number

@@ -24,9 +24,9 @@ from onewhole.problems.difficulty import difficulty
 from onewhole.problems.needs import needs
 from onewhole.problems.traps import traps
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.candidates import Like, listed
+from onewhole.sheets.candidates import LikePair, listed
 from onewhole.sheets.learning import doubts, settles
-from onewhole.sheets.wishes import OpenQuestion, Skill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
 from onewhole.working.questions import unsuited
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
@@ -69,9 +69,9 @@ def test_the_same_sort_and_level(denominator: int, largest: int, taken: bool) ->
 def test_minutes_are_those_of_an_audit() -> None:
     """Half minutes of a sort are twice the minutes that an audit sees."""
     for one in (
-        Like(5, 1, 2, 3, 4, taken=True),
-        Like(5, 3, 2, 1, 4, taken=True),
-        Like(1, 1, 1, 1, 4, taken=False),
+        LikePair(5, 1, 2, 3, 4, taken=True),
+        LikePair(5, 3, 2, 1, 4, taken=True),
+        LikePair(1, 1, 1, 1, 4, taken=False),
     ):
         (entry,) = worked_sheet(f"1. {one.typed}").problems
         assert one.sort.halves == 2 * entry.minutes
@@ -105,8 +105,8 @@ def test_every_strategy_says_when_it_suits() -> None:
     assert set(SUITS) == {one.key for one in STRATEGIES}
 
 
-@pytest.mark.parametrize("skill", Skill)
-def test_the_same_doubts_are_settled(skill: Skill) -> None:
+@pytest.mark.parametrize("skill", WishedSkill)
+def test_the_same_doubts_are_settled(skill: WishedSkill) -> None:
     """The bits of a seeded sample of problems are those that the catalogue gives; sets of two among them."""
     asked = (
         OpenQuestion(("A01", "A10"), ("A01",), 400),
@@ -127,7 +127,7 @@ def test_the_same_doubts_are_settled(skill: Skill) -> None:
 def test_the_same_numbers_hide_nothing(denominator: int, largest: int) -> None:
     """Kept are just the problems that hide, beyond what all of their sort do, as little as the best of it."""
     every = list(listed((denominator,), largest, taken=True))
-    hides: dict[Like, set[object]] = {}
+    hides: dict[LikePair, set[object]] = {}
     for one in every:
         found = traps(one.statement).at_heart
         pairs = {frozenset((a, b)) for group in found.alike for a in group for b in group if a < b}

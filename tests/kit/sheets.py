@@ -9,7 +9,7 @@ from onewhole.notations.words import ClassWords
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Instruction, Sheet
-from onewhole.sheets.header import Header, Paper, Picture, Print
+from onewhole.sheets.header import Header, Paper, PictureSetting, Print
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.recipe import Recipe, write_recipe
 from onewhole.sheets.room import Room, room
@@ -52,7 +52,7 @@ def headers() -> st.SearchStrategy[Header]:
         words=words,
         paper=st.sampled_from(Paper),
         print=st.sampled_from(Print),
-        picture=st.sampled_from(Picture),
+        picture=st.sampled_from(PictureSetting),
         columns=st.sampled_from((None, 1, 2)),
         minutes=st.one_of(st.none(), st.integers(1, 240)),
         mixed_form=st.booleans(),

@@ -11,7 +11,7 @@ from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.choosing import refusal
-from onewhole.pictures.picture import Kind
+from onewhole.pictures.picture import PictureKind
 from onewhole.pictures.unpictured import Unpictured
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
@@ -88,7 +88,7 @@ def _refused(problem: str) -> Iterator[Unpictured]:
     statement = read_statement(problem)
     for strategy in STRATEGIES:
         if not isinstance(statement, Question) or unsuited(statement, strategy) is None:
-            found = (refusal(work(statement, strategy), kind) for kind in Kind)
+            found = (refusal(work(statement, strategy), kind) for kind in PictureKind)
             yield from (refused.reason for refused in found if refused)
 
 

@@ -6,7 +6,7 @@ from onewhole.notations.words import ClassWords
 from onewhole.problems.needs import needs
 from onewhole.sheets.audit import audit
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.header import Header, Picture
+from onewhole.sheets.header import Header, PictureSetting
 from onewhole.sheets.stories import story
 from onewhole.sheets.story_frames import FRAMES, Structure
 from onewhole.sheets.worked import WorkedSheet
@@ -26,7 +26,7 @@ def test_word_problems_of_grade_4(typed: str) -> None:
     for seed in range(len(FRAMES)):
         told = story(read_statement(typed), seed=seed, words=strip).problem("1")
         assert len(needs(told.statement).denominators) == 1
-        found = audit(WorkedSheet(Sheet((told,), Header(words=strip, picture=Picture.STRIP))))
+        found = audit(WorkedSheet(Sheet((told,), Header(words=strip, picture=PictureSetting.STRIP))))
         keys = {one.key for one in found.findings}
         assert not keys & {"K1", "K2", "K3", "K4", "K6", "K7", "K9", "reading", "story"}
 

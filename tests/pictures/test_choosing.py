@@ -8,7 +8,7 @@ from onewhole.pictures.choosing import (
     picture,
     refusal,
 )
-from onewhole.pictures.picture import Kind
+from onewhole.pictures.picture import PictureKind
 from onewhole.pictures.unpictured import (
     NoPlaceOnLine,
     NothingToSplit,
@@ -63,9 +63,9 @@ def _worked(problem: str, strategy: str = "regroup_first") -> Working:
 
 def test_every_kind_can_be_drawn() -> None:
     """The table knows every kind of picture, and each is drawn for some working here."""
-    assert set(KINDS) == set(Kind)
-    drawn = {kind for working in WORKINGS for kind in Kind if refusal(working, kind) is None}
-    assert drawn == set(Kind)
+    assert set(KINDS) == set(PictureKind)
+    drawn = {kind for working in WORKINGS for kind in PictureKind if refusal(working, kind) is None}
+    assert drawn == set(PictureKind)
 
 
 @pytest.mark.parametrize("working", WORKINGS, ids=lambda working: working.strategy)
@@ -80,7 +80,7 @@ def test_every_working_has_a_picture(working: Working) -> None:
 @pytest.mark.parametrize("working", WORKINGS, ids=lambda working: working.strategy)
 def test_a_kind_is_drawn_or_refused(working: Working) -> None:
     """What is not refused can be drawn as asked; what is refused raises, and what is offered suits."""
-    for kind in Kind:
+    for kind in PictureKind:
         refused = refusal(working, kind)
         if refused is None:
             found = picture(working, kind)
@@ -102,25 +102,25 @@ def test_a_kind_is_drawn_or_refused(working: Working) -> None:
 @pytest.mark.parametrize(
     ("problem", "strategy", "kind"),
     [
-        ("7 2/6 - 3 5/6", "regroup_first", Kind.STRIPS),
-        ("7 2/6 - 3 5/6", "count_up", Kind.LINE),
-        ("7 2/6 - 3 5/6", "equal_shift", Kind.LINE),
-        ("7 2/6 - 3 5/6", "from_whole", Kind.LINE),
-        ("2 4/5 + 1 3/5", "jump_on", Kind.LINE),
-        ("2 4/5 + 1 3/5", "make_a_whole", Kind.STRIPS),
-        ("52 - 27", "regroup_first", Kind.BLOCKS),
-        ("52 - 27", "count_up", Kind.LINE),
-        ("1234 - 27", "regroup_first", Kind.LINE),
-        ("3.45 - 1.27", "regroup_first", Kind.GRID),
-        ("11/100 + 1/10", "units_apart", Kind.GRID),
-        ("5.2 - 2.7", "regroup_first", Kind.STRIPS),
-        ("7 5/20 - 2 9/20", "regroup_first", Kind.RECTANGLES),
-        ("7 5/30 - 2 9/30", "regroup_first", Kind.LINE),
-        ("40 1/6 - 2 5/6", "regroup_first", Kind.LINE),
-        ("40 1/6 = 39 ?/6", "regroup_first", Kind.SPLIT),
+        ("7 2/6 - 3 5/6", "regroup_first", PictureKind.STRIPS),
+        ("7 2/6 - 3 5/6", "count_up", PictureKind.LINE),
+        ("7 2/6 - 3 5/6", "equal_shift", PictureKind.LINE),
+        ("7 2/6 - 3 5/6", "from_whole", PictureKind.LINE),
+        ("2 4/5 + 1 3/5", "jump_on", PictureKind.LINE),
+        ("2 4/5 + 1 3/5", "make_a_whole", PictureKind.STRIPS),
+        ("52 - 27", "regroup_first", PictureKind.BLOCKS),
+        ("52 - 27", "count_up", PictureKind.LINE),
+        ("1234 - 27", "regroup_first", PictureKind.LINE),
+        ("3.45 - 1.27", "regroup_first", PictureKind.GRID),
+        ("11/100 + 1/10", "units_apart", PictureKind.GRID),
+        ("5.2 - 2.7", "regroup_first", PictureKind.STRIPS),
+        ("7 5/20 - 2 9/20", "regroup_first", PictureKind.RECTANGLES),
+        ("7 5/30 - 2 9/30", "regroup_first", PictureKind.LINE),
+        ("40 1/6 - 2 5/6", "regroup_first", PictureKind.LINE),
+        ("40 1/6 = 39 ?/6", "regroup_first", PictureKind.SPLIT),
     ],
 )
-def test_chosen(problem: str, strategy: str, kind: Kind) -> None:
+def test_chosen(problem: str, strategy: str, kind: PictureKind) -> None:
     """The strategy chooses first, then the numbers."""
     assert chosen(_worked(problem, strategy)) is kind
 
@@ -131,48 +131,48 @@ def test_chosen(problem: str, strategy: str, kind: Kind) -> None:
         (
             "11/100 + 1/10",
             "units_apart",
-            Kind.STRIPS,
+            PictureKind.STRIPS,
             TooManyParts(100, 12),
             "“hundred grid”",
         ),
         (
             "40 1/6 - 2 5/6",
             "regroup_first",
-            Kind.DISCS,
+            PictureKind.DISCS,
             TooManyWholes(40, 12),
             "“number line”",
         ),
         (
             "7 2/6 - 3 5/6",
             "regroup_first",
-            Kind.GRID,
+            PictureKind.GRID,
             NotHundredths(6),
             "“strips”",
         ),
         (
             "7 2/6 - 3 5/6",
             "count_up",
-            Kind.SPLIT,
+            PictureKind.SPLIT,
             NothingToSplit(),
             "“number line”",
         ),
         (
             "7 2/6 = 6 ?/6",
             "regroup_first",
-            Kind.LINE,
+            PictureKind.LINE,
             NoPlaceOnLine(),
             "“strips”",
         ),
         (
             "52 - 27",
             "count_up",
-            Kind.BLOCKS,
+            PictureKind.BLOCKS,
             NotPlaceByPlace(),
             "“number line”",
         ),
     ],
 )
-def test_refused(problem: str, strategy: str, kind: Kind, why: Unpictured, instead: str) -> None:
+def test_refused(problem: str, strategy: str, kind: PictureKind, why: Unpictured, instead: str) -> None:
     """A refusal says what, why and what to choose instead."""
     with pytest.raises(PictureRefusedError) as refused:
         picture(_worked(problem, strategy), kind)
@@ -184,7 +184,7 @@ def test_refused(problem: str, strategy: str, kind: Kind, why: Unpictured, inste
 def test_jumps_have_an_end() -> None:
     """Six numbers make ten jumps, more than stand on one line."""
     working = _worked("9 7/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8 - 1 1/8")
-    refused = refusal(working, Kind.LINE)
+    refused = refusal(working, PictureKind.LINE)
     assert refused is not None
     assert refused.reason == TooManyJumps(10, MOST_JUMPS)
     assert MOST_JUMPS < 10
@@ -195,9 +195,9 @@ def test_nothing_suits() -> None:
     working = _worked("40/2 = ?/26")
     assert chosen(working) is None
     assert picture(working) is None
-    refused = refusal(working, Kind.STRIPS)
+    refused = refusal(working, PictureKind.STRIPS)
     assert refused is not None
     assert refused.instead is None
     with pytest.raises(PictureRefusedError) as error:
-        picture(working, Kind.STRIPS)
+        picture(working, PictureKind.STRIPS)
     assert error.value.remedy == "Choose no picture."

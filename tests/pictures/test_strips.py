@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 
 from onewhole.pictures.limits import LEAST_PART, MOST_PARTS, NotDrawnError
-from onewhole.pictures.picture import Kind
+from onewhole.pictures.picture import PictureKind
 from onewhole.pictures.scene import Box, Look
 from onewhole.pictures.strips import strips
 from onewhole.statements.reading import read_statement
@@ -20,7 +20,7 @@ def test_every_working_is_drawn_as_it_is_written() -> None:
     drawn = pictures(strips)
     assert len(drawn) > 100
     for working, picture in drawn:
-        assert picture.kind is Kind.STRIPS
+        assert picture.kind is PictureKind.STRIPS
         check(working, picture, whole_size(picture, working))
 
 

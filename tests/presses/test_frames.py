@@ -8,7 +8,7 @@ import pytest
 
 from onewhole.errors import Fault
 from onewhole.presses.foot import Foot, footed
-from onewhole.presses.frames import HELD, STEP, Part, frames, numbers, part_frames, parts
+from onewhole.presses.frames import HELD, STEP, FramePart, frames, numbers, part_frames, parts
 from onewhole.presses.sprites import Pixels, sprites
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
 from onewhole.walkthroughs.timeline import Move
@@ -19,12 +19,12 @@ KITE = Write("kite", "Kite tails", place=Place(100, 100, 600, 100))
 ROOM = np.s_[100:200, 100:700]
 
 
-def _part(*acts: tuple[Act, int, int], length: int = 200) -> Part:
+def _part(*acts: tuple[Act, int, int], length: int = 200) -> FramePart:
     """Acts with their first and last frame."""
-    return Part(FOOT, tuple(Move(act, Fraction(a, 30), Fraction(b, 30)) for act, a, b in acts), length)
+    return FramePart(FOOT, tuple(Move(act, Fraction(a, 30), Fraction(b, 30)) for act, a, b in acts), length)
 
 
-def _boards(part: Part) -> dict[int, Pixels]:
+def _boards(part: FramePart) -> dict[int, Pixels]:
     return {frame.number: frame.board.copy() for frame in part_frames(part, WORDS)}
 
 

@@ -1,21 +1,21 @@
 import pytest
 
-from onewhole.sheets.candidates import Like, Sort, listed
+from onewhole.sheets.candidates import LikePair, ProblemType, listed
 from onewhole.statements.reading import read_statement
 
 
 @pytest.mark.parametrize(
     ("like", "typed", "sort", "level"),
     [
-        (Like(5, 4, 2, 1, 6, taken=True), "5 4/6 - 2 1/6", Sort.ENOUGH, 1),
-        (Like(9, 5, 4, 6, 8, taken=True), "9 5/8 - 4 6/8", Sort.OPENED, 4),
-        (Like(4, 0, 1, 3, 8, taken=True), "4 - 1 3/8", Sort.FROM_WHOLE, 5),
-        (Like(4, 0, 0, 3, 12, taken=True), "4 - 3/12", Sort.PART_FROM_WHOLE, 5),
-        (Like(2, 1, 1, 1, 5, taken=False), "2 1/5 + 1 1/5", Sort.APART, 1),
-        (Like(2, 4, 1, 3, 5, taken=False), "2 4/5 + 1 3/5", Sort.FILLED, 4),
+        (LikePair(5, 4, 2, 1, 6, taken=True), "5 4/6 - 2 1/6", ProblemType.ENOUGH, 1),
+        (LikePair(9, 5, 4, 6, 8, taken=True), "9 5/8 - 4 6/8", ProblemType.OPENED, 4),
+        (LikePair(4, 0, 1, 3, 8, taken=True), "4 - 1 3/8", ProblemType.FROM_WHOLE, 5),
+        (LikePair(4, 0, 0, 3, 12, taken=True), "4 - 3/12", ProblemType.PART_FROM_WHOLE, 5),
+        (LikePair(2, 1, 1, 1, 5, taken=False), "2 1/5 + 1 1/5", ProblemType.APART, 1),
+        (LikePair(2, 4, 1, 3, 5, taken=False), "2 4/5 + 1 3/5", ProblemType.FILLED, 4),
     ],
 )
-def test_what_the_numbers_say(like: Like, typed: str, sort: Sort, level: int) -> None:
+def test_what_the_numbers_say(like: LikePair, typed: str, sort: ProblemType, level: int) -> None:
     """Sort and level follow from the numbers, and the problem reads back from its text."""
     assert (like.typed, like.sort, like.level) == (typed, sort, level)
     assert read_statement(typed) == like.statement
@@ -24,7 +24,7 @@ def test_what_the_numbers_say(like: Like, typed: str, sort: Sort, level: int) ->
 def test_what_belongs_on_a_page() -> None:
     """Something with pieces is done, and a mixed or a whole number is there."""
     subtracted = list(listed((3,), 2, taken=True))
-    assert Like(2, 0, 0, 1, 3, taken=True) in subtracted
+    assert LikePair(2, 0, 0, 1, 3, taken=True) in subtracted
     assert not [one for one in subtracted if one.n2 == 0 or one.w1 == 0]
     assert not [one for one in subtracted if (one.w1, one.n1) == (one.w2, one.n2)]
     added = list(listed((3,), 2, taken=False))

@@ -4,7 +4,7 @@ from fractions import Fraction
 import pytest
 
 from onewhole.errors import Fault
-from onewhole.sheets.candidates import Like
+from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.composed import Composed, sheet_of, told_by
 from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, settles
@@ -17,7 +17,7 @@ from onewhole.working.strategies.count_up import COUNT_UP
 
 DOUBTS = (Doubt(("A01",), ("A02",), 2), Doubt((), ("A10",), 6))
 RECIPE = Recipe("0.1.0", Wishes(number=3, strategy=COUNT_UP, minutes=9))
-PAGE = (Like(9, 5, 4, 6, 8, taken=True), Like(5, 4, 2, 1, 6, taken=True))
+PAGE = (LikePair(9, 5, 4, 6, 8, taken=True), LikePair(5, 4, 2, 1, 6, taken=True))
 
 
 def test_the_page_carries_its_recipe_and_reads_back() -> None:
@@ -32,7 +32,7 @@ def test_the_page_carries_its_recipe_and_reads_back() -> None:
 
 def test_an_example_stands_first() -> None:
     """As words to the pupil."""
-    example = Like(3, 1, 1, 2, 3, taken=True)
+    example = LikePair(3, 1, 1, 2, 3, taken=True)
     text = write_sheet(sheet_of(Header(), RECIPE, PAGE, [], example))
     assert "\n\n# Here is one to finish: 3 1/3 - 1 2/3 = " in text
 

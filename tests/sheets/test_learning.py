@@ -7,20 +7,20 @@ from hypothesis import strategies as st
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
 from onewhole.sheets.learning import Doubt, doubts, learnt, most, name_of, settles, watched, worth
-from onewhole.sheets.wishes import OpenQuestion, Skill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
 from onewhole.statements.reading import read_statement
 
 SMALL = (Doubt((), ("A01",), 6), Doubt(("A01",), ("A02",), 2), Doubt(("A01", "A10"), ("A10",), 1))
 
 
-@pytest.mark.parametrize("skill", Skill)
-def test_fact_slips_and_forms_are_not_watched(skill: Skill) -> None:
+@pytest.mark.parametrize("skill", WishedSkill)
+def test_fact_slips_and_forms_are_not_watched(skill: WishedSkill) -> None:
     """A page looks for ideas."""
     for key in watched(skill):
         assert by_id(key).family is not Family.FACT
         assert not by_id(key).of_form
-    assert ("A01" in watched(skill)) == (skill is not Skill.ADD)
-    assert ("P01" in watched(skill)) == (skill is not Skill.SUBTRACT)
+    assert ("A01" in watched(skill)) == (skill is not WishedSkill.ADD)
+    assert ("P01" in watched(skill)) == (skill is not WishedSkill.SUBTRACT)
 
 
 @pytest.mark.parametrize(

@@ -3,14 +3,14 @@ from itertools import product
 from hypothesis import given
 from hypothesis import strategies as st
 
-from onewhole.sheets.candidates import Like
+from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.numbers_for import Wanted, numbers_for
 from onewhole.sheets.page_program import Crowded
 
 
-def like(twin: int, turn: int) -> Like:
+def like(twin: int, turn: int) -> LikePair:
     """A problem whose twins have the same first count."""
-    return Like(5 + turn, 1 + twin, 3 + turn, 1, 12, taken=True)
+    return LikePair(5 + turn, 1 + twin, 3 + turn, 1, 12, taken=True)
 
 
 @st.composite
@@ -51,7 +51,7 @@ def test_each_place_has_a_problem_or_the_crowd_is_named(kinds: list[Wanted], see
 
 def test_a_seed_chooses_and_numbers_do_not_repeat() -> None:
     """Another seed takes other problems; a number on the page is passed over while there are others."""
-    members = tuple(Like(w1, 1, w1 - 2, n2, 8, taken=True) for w1 in range(3, 9) for n2 in (3, 4, 6, 7))
+    members = tuple(LikePair(w1, 1, w1 - 2, n2, 8, taken=True) for w1 in range(3, 9) for n2 in (3, 4, 6, 7))
     pages = {numbers_for([Wanted(0, 3, members)], seed) for seed in range(8)}
     assert len(pages) > 1
     for page in pages:

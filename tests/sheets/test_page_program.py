@@ -2,23 +2,25 @@ from itertools import product
 
 import pytest
 
-from onewhole.sheets.candidates import Kind, Sort
+from onewhole.sheets.candidates import ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt, learnt
 from onewhole.sheets.page_program import Crowded, Habit, page_program
-from onewhole.sheets.wishes import Review, Skill, Wishes
+from onewhole.sheets.wishes import Review, WishedSkill, Wishes
 
 DOUBTS = (Doubt(("A01",), ("A02",), 2), Doubt((), ("A13",), 6), Doubt(("A13",), ("A14",), 1))
 
 
-def kind(sort: Sort, tells: int, place: int, *, d: int = 4, level: int = 1, twins: int = 3) -> Kind:
+def kind(
+    sort: ProblemType, tells: int, place: int, *, d: int = 4, level: int = 1, twins: int = 3
+) -> ProblemClass:
     """A kind of which only some things matter."""
-    return Kind(sort, d, level, tells, twins, 0, place)
+    return ProblemClass(sort, d, level, tells, twins, 0, place)
 
 
 KINDS = (
-    kind(Sort.ENOUGH, 0b010, 0),
-    kind(Sort.OPENED, 0b011, 1, level=4),
-    kind(Sort.FROM_WHOLE, 0b110, 2, d=8, level=5),
+    kind(ProblemType.ENOUGH, 0b010, 0),
+    kind(ProblemType.OPENED, 0b011, 1, level=4),
+    kind(ProblemType.FROM_WHOLE, 0b110, 2, d=8, level=5),
 )
 
 
@@ -66,7 +68,7 @@ def test_wishes_are_limits(counts: tuple[int, ...], wishes: Wishes, names: set[s
 )
 def test_habits_are_limits(counts: tuple[int, ...], habit: Habit, names: set[str]) -> None:
     """Each can be left off by itself."""
-    skill = Skill.BOTH if habit is Habit.BOTH else Skill.SUBTRACT
+    skill = WishedSkill.BOTH if habit is Habit.BOTH else WishedSkill.SUBTRACT
     wishes = Wishes(number=sum(counts), regrouping=None, denominators=(4, 8), skill=skill)
     assert broken(counts, wishes, habit) == names
     assert broken(counts, wishes) == set()

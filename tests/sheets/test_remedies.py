@@ -4,10 +4,10 @@ import pytest
 
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.audit import Audit, Finding, audit
+from onewhole.sheets.audit import Audit, AuditFinding, audit
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.remedied import remedied
-from onewhole.sheets.remedies import PLAIN, REGROUPS, Act, Remedy, remedies
+from onewhole.sheets.remedies import PLAIN, REGROUPS, Remedy, RemedyAct, remedies
 from onewhole.sheets.standards import STANDARDS
 from onewhole.statements.reading import read_statement
 from tests.kit.sheets import worked_sheet
@@ -50,7 +50,7 @@ PAGES = {
 }
 
 
-def much(found: Finding, looked: Audit) -> tuple[int, int]:
+def much(found: AuditFinding, looked: Audit) -> tuple[int, int]:
     """Say how much of a sort is found: how many problems, or how many minutes."""
     same = [one for one in looked.findings if (one.key, one.sets) == (found.key, found.sets)]
     page = looked.page
@@ -70,7 +70,7 @@ def test_one_click_takes_away_what_was_found(name: str) -> None:
             now = remedied(typed, click)
             assert now.words.endswith(".")
             after = audit(worked_sheet(now.typed))
-            if click.act is Act.GO:
+            if click.act is RemedyAct.GO:
                 assert now.typed == typed
                 assert click.labels
             else:
@@ -94,20 +94,20 @@ def of(name: str, key: str) -> list[Remedy]:
 def test_words_are_left_to_the_teacher() -> None:
     """A click leads to the line, and says so; the other leaves the words out."""
     clicks = of("reading and story", "reading")
-    assert [click.act for click in clicks] == [Act.GO, Act.NO_WORDS]
+    assert [click.act for click in clicks] == [RemedyAct.GO, RemedyAct.NO_WORDS]
     assert clicks[0].words == "Go to 1: only you can write these words"
     assert remedied(PAGES["reading and story"], clicks[1]).typed == "1. 5 1/3 - 2 2/3"
 
 
 def test_a_story_keeps_its_numbers() -> None:
     """Of two twins in words none gets other numbers: the words would tell the old ones."""
-    assert [click.act for click in of("twins, both in words", "twins")] == [Act.LEAVE_OUT]
+    assert [click.act for click in of("twins, both in words", "twins")] == [RemedyAct.LEAVE_OUT]
 
 
 def test_a_problem_that_tells_apart_stands_where_the_page_climbs() -> None:
     """And not behind a harder one only because it came last."""
     typed = "1. 5 4/6 - 2 1/6\n2. 11 1/12 - 2 5/12"
-    assert remedied(typed, Remedy(Act.ADD, "", values=("5 5/6 - 2 1/6",))).typed.startswith(
+    assert remedied(typed, Remedy(RemedyAct.ADD, "", values=("5 5/6 - 2 1/6",))).typed.startswith(
         "1. 5 4/6 - 2 1/6\n2. 5 5/6 - 2 1/6\n3. "
     )
 
@@ -131,5 +131,5 @@ def test_the_other_sort_is_made_of_the_page() -> None:
 
 def test_where_no_numbers_are_left_it_is_said() -> None:
     """One half and one half are the only halves of their sort: the twin is left out."""
-    now = remedied("1. 1/2 + 1/2\n2. 1/2 + 1/2", Remedy(Act.NEW_NUMBERS, "", ("2",)))
+    now = remedied("1. 1/2 + 1/2\n2. 1/2 + 1/2", Remedy(RemedyAct.NEW_NUMBERS, "", ("2",)))
     assert (now.typed, now.words) == ("1. 1/2 + 1/2", "No other numbers are like these. Problem 2 left out.")

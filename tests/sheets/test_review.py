@@ -3,10 +3,10 @@ import pytest
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.review import halves, listed, regroups, reviewed
-from onewhole.sheets.wishes import Review, Skill, Wishes
+from onewhole.sheets.wishes import Review, WishedSkill, Wishes
 from onewhole.statements.reading import read_statement
 
-FEW = Wishes(number=12, denominators=(3, 4, 6), largest=3, skill=Skill.BOTH)
+FEW = Wishes(number=12, denominators=(3, 4, 6), largest=3, skill=WishedSkill.BOTH)
 
 
 @pytest.mark.parametrize("review", Review)
@@ -25,9 +25,9 @@ def test_fractions_are_those_of_the_skill() -> None:
         skill: {
             sign for typed in listed(Review.FRACTIONS, Wishes(skill=skill)) for sign in "+-" if sign in typed
         }
-        for skill in Skill
+        for skill in WishedSkill
     }
-    assert signs == {Skill.SUBTRACT: {"-"}, Skill.ADD: {"+"}, Skill.BOTH: {"+", "-"}}
+    assert signs == {WishedSkill.SUBTRACT: {"-"}, WishedSkill.ADD: {"+"}, WishedSkill.BOTH: {"+", "-"}}
 
 
 def test_review_is_no_twin_of_the_page_nor_a_problem_of_last_night() -> None:

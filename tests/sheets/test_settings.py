@@ -3,7 +3,7 @@
 import pytest
 
 from onewhole.notations.words import ClassWords
-from onewhole.sheets.header import Header, Paper, Picture, Print, SettingError
+from onewhole.sheets.header import Header, Paper, PictureSetting, Print, SettingError
 from onewhole.sheets.settings import SETTINGS, header_lines, header_of, setting_named
 from onewhole.working.strategies.table import strategy_named
 
@@ -20,8 +20,8 @@ from onewhole.working.strategies.table import strategy_named
         ("say", "Trade", Header(words=ClassWords(regroup="trade"))),
         ("paper", "A4", Header(paper=Paper.A4)),
         ("print", "large", Header(print=Print.LARGE)),
-        ("picture", "number line", Header(picture=Picture.LINE)),
-        ("picture", "strips", Header(picture=Picture.STRIP)),
+        ("picture", "number line", Header(picture=PictureSetting.LINE)),
+        ("picture", "strips", Header(picture=PictureSetting.STRIP)),
         ("columns", "1", Header(columns=1)),
         ("minutes", "20", Header(minutes=20)),
         ("mixed form", "yes", Header(mixed_form=True)),

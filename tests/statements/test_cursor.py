@@ -1,24 +1,24 @@
 import pytest
 
 from onewhole.statements.cursor import Cursor
-from onewhole.statements.tokens import ReadingError, Sort, tokens
+from onewhole.statements.tokens import ReadingError, TokenKind, tokens
 
 
 def test_it_never_walks_past_the_end() -> None:
     """The end may be taken as often as one likes."""
     cursor = Cursor(tokens("7"))
-    assert [cursor.take().sort for _ in range(3)] == [Sort.NUMBER, Sort.END, Sort.END]
+    assert [cursor.take().sort for _ in range(3)] == [TokenKind.NUMBER, TokenKind.END, TokenKind.END]
     assert cursor.at_end()
-    assert cursor.ahead(5).sort is Sort.END
+    assert cursor.ahead(5).sort is TokenKind.END
     assert not cursor.word_ahead(5, frozenset({"ft"}))
 
 
 def test_it_takes_only_what_is_wanted() -> None:
     """A piece of another sort stays."""
     cursor = Cursor(tokens("7 -"))
-    assert not cursor.took(Sort.MINUS)
+    assert not cursor.took(TokenKind.MINUS)
     assert cursor.number("a number") == 7
-    assert cursor.took(Sort.PLUS, Sort.MINUS)
+    assert cursor.took(TokenKind.PLUS, TokenKind.MINUS)
 
 
 def test_it_refuses_at_the_piece_ahead() -> None:

@@ -2,31 +2,31 @@ import unicodedata
 
 import pytest
 
-from onewhole.statements.tokens import LONGEST_NUMBER, ReadingError, Sort, Token, tokens
+from onewhole.statements.tokens import LONGEST_NUMBER, ReadingError, Token, TokenKind, tokens
 
 
 def test_pieces_know_where_they_begin() -> None:
     """Line and column from 1, or from where the text begins."""
     assert tokens("7 2/6", line=3, column=5) == (
-        Token(Sort.NUMBER, "7", 3, 5),
-        Token(Sort.NUMBER, "2", 3, 7),
-        Token(Sort.SLASH, "/", 3, 8),
-        Token(Sort.NUMBER, "6", 3, 9),
-        Token(Sort.END, "", 3, 10),
+        Token(TokenKind.NUMBER, "7", 3, 5),
+        Token(TokenKind.NUMBER, "2", 3, 7),
+        Token(TokenKind.SLASH, "/", 3, 8),
+        Token(TokenKind.NUMBER, "6", 3, 9),
+        Token(TokenKind.END, "", 3, 10),
     )
 
 
 @pytest.mark.parametrize(
     ("text", "sorts"),
     [
-        ("", [Sort.END]),
-        ("1.5 x .5", [Sort.POINTED, Sort.TIMES, Sort.POINTED, Sort.END]),
-        ("a < b", [Sort.WORD, Sort.COMPARE, Sort.WORD, Sort.END]),
-        ("(___)", [Sort.OPEN, Sort.HOLE, Sort.CLOSE, Sort.END]),
-        ("5' = ?", [Sort.NUMBER, Sort.WORD, Sort.EQUALS, Sort.HOLE, Sort.END]),
+        ("", [TokenKind.END]),
+        ("1.5 x .5", [TokenKind.POINTED, TokenKind.TIMES, TokenKind.POINTED, TokenKind.END]),
+        ("a < b", [TokenKind.WORD, TokenKind.COMPARE, TokenKind.WORD, TokenKind.END]),
+        ("(___)", [TokenKind.OPEN, TokenKind.HOLE, TokenKind.CLOSE, TokenKind.END]),
+        ("5' = ?", [TokenKind.NUMBER, TokenKind.WORD, TokenKind.EQUALS, TokenKind.HOLE, TokenKind.END]),
     ],
 )
-def test_every_sort(text: str, sorts: list[Sort]) -> None:
+def test_every_sort(text: str, sorts: list[TokenKind]) -> None:
     """Numbers, decimals, signs, blanks, words, and the end."""
     assert [token.sort for token in tokens(text)] == sorts
 
@@ -45,7 +45,7 @@ def test_thousands_may_have_commas() -> None:
 
 def test_a_number_is_not_too_long() -> None:
     """Nine digits and no more, with or without a point."""
-    assert tokens("9" * LONGEST_NUMBER)[0].sort is Sort.NUMBER
+    assert tokens("9" * LONGEST_NUMBER)[0].sort is TokenKind.NUMBER
     for text in ("9" * (LONGEST_NUMBER + 1), "1." + "0" * LONGEST_NUMBER):
         with pytest.raises(ReadingError, match=r"digits; at most 9 are read"):
             tokens(text)

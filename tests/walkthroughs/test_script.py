@@ -13,7 +13,7 @@ from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Count, Piece, Scene, Words
 from onewhole.problems.answer import answer
 from onewhole.problems.taught import as_taught
@@ -214,7 +214,7 @@ def test_the_picture_is_drawn_when_it_changes() -> None:
     problem = item("7 1/6 - 3 5/6")
     assert problem.working is not None
     one, two = scene("one"), scene("two")
-    picture = Picture(Kind.STRIPS, (one, one, two, two, two, one))
+    picture = Picture(PictureKind.STRIPS, (one, one, two, two, two, one))
     assert len(picture.scenes) == len(problem.working.lines)
     chapter = script(lesson(replace(problem, picture=picture))).chapters[1]
     drawn = [(cue.line, act.scene) for cue in chapter.cues for act in cue.acts if isinstance(act, Draw)]

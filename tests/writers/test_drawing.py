@@ -2,7 +2,7 @@
 
 from onewhole.notations.words import ClassWords
 from onewhole.pictures.choosing import picture
-from onewhole.pictures.picture import Kind
+from onewhole.pictures.picture import PictureKind
 from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.work import work
@@ -14,7 +14,7 @@ WORKING = work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)
 
 def test_what_is_counted_needs_no_writing() -> None:
     """Strips stand without writing in them; their words say every number."""
-    found = picture(WORKING, Kind.STRIPS)
+    found = picture(WORKING, PictureKind.STRIPS)
     assert found is not None
     page = drawing(found, WORDS, large=True)
     assert "<text" not in str(page["svg"])
@@ -25,7 +25,7 @@ def test_what_is_counted_needs_no_writing() -> None:
 
 def test_numbers_too_small_for_large_print_are_left_out() -> None:
     """A number line has numbers in it: wide in ordinary print, and only words in large print."""
-    found = picture(WORKING, Kind.LINE)
+    found = picture(WORKING, PictureKind.LINE)
     assert found is not None
     assert drawing(found, WORDS, large=False)["wide"]
     assert set(drawing(found, WORDS, large=True)) == {"alt"}

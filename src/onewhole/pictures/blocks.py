@@ -7,7 +7,7 @@ from fractions import Fraction
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.limits import NotDrawnError
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.piles import Block, Piles, blocks_of, piles
 from onewhole.pictures.scene import Box, Count, Look, Piece, Scene, Stroke, Tell, Words
 from onewhole.working.line import Line
@@ -67,7 +67,7 @@ def blocks(working: Working) -> Picture:
     before = (found[0], *found)
     lines = zip(working.lines, found, before, strict=False)
     return Picture(
-        Kind.BLOCKS,
+        PictureKind.BLOCKS,
         tuple(
             Scene(WIDTH, HEIGHT, tuple(_pieces(now, places)), tuple(_tells(line, now, then)))
             for line, now, then in lines

@@ -20,7 +20,7 @@ from onewhole.pictures.limits import (
     NotDrawnError,
 )
 from onewhole.pictures.number_line import number_line
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.piles import WAYS, blocks_of
 from onewhole.pictures.rectangles import rectangles
 from onewhole.pictures.route import route
@@ -45,15 +45,15 @@ from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.working.working import Working
 
 #: Every kind of picture and the function that draws it.
-KINDS: Mapping[Kind, Callable[[Working], Picture]] = MappingProxyType(
+KINDS: Mapping[PictureKind, Callable[[Working], Picture]] = MappingProxyType(
     {
-        Kind.STRIPS: strips,
-        Kind.DISCS: discs,
-        Kind.RECTANGLES: rectangles,
-        Kind.GRID: grid,
-        Kind.LINE: number_line,
-        Kind.SPLIT: split,
-        Kind.BLOCKS: blocks,
+        PictureKind.STRIPS: strips,
+        PictureKind.DISCS: discs,
+        PictureKind.RECTANGLES: rectangles,
+        PictureKind.GRID: grid,
+        PictureKind.LINE: number_line,
+        PictureKind.SPLIT: split,
+        PictureKind.BLOCKS: blocks,
     }
 )
 
@@ -70,13 +70,13 @@ class Refusal:
     """Why a picture does not suit a working, and which one does (None when none does)."""
 
     reason: Unpictured
-    instead: Kind | None
+    instead: PictureKind | None
 
 
 class PictureRefusedError(InputError):
     """A picture that was asked for does not suit a working; ``why`` is the reason with its numbers."""
 
-    def __init__(self, kind: Kind, refused: Refusal) -> None:
+    def __init__(self, kind: PictureKind, refused: Refusal) -> None:
         """Keep the picture and why it is refused."""
         instead = f"Choose “{refused.instead.value}”, or" if refused.instead else "Choose"
         super().__init__(
@@ -88,13 +88,13 @@ class PictureRefusedError(InputError):
         self.instead = refused.instead
 
 
-def refusal(working: Working, kind: Kind) -> Refusal | None:
+def refusal(working: Working, kind: PictureKind) -> Refusal | None:
     """Return why a kind of picture does not suit a working, with one that does; None when it suits.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
-    >>> found = refusal(work(read_statement("3.45 - 1.27"), REGROUP_FIRST), Kind.STRIPS)
+    >>> found = refusal(work(read_statement("3.45 - 1.27"), REGROUP_FIRST), PictureKind.STRIPS)
     >>> found.reason, found.instead.value
     (TooManyParts(parts=100, most=12), 'hundred grid')
     """
@@ -102,7 +102,7 @@ def refusal(working: Working, kind: Kind) -> Refusal | None:
     return None if why is None else Refusal(why, chosen(working))
 
 
-def chosen(working: Working) -> Kind | None:
+def chosen(working: Working) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
     Jumping strategies go on a line, whole numbers into blocks, hundredths on a grid; anything else is cut
@@ -118,7 +118,7 @@ def chosen(working: Working) -> Kind | None:
     return next((kind for kind in _order(working) if _why(working, kind) is None), None)
 
 
-def picture(working: Working, kind: Kind | None = None) -> Picture | None:
+def picture(working: Working, kind: PictureKind | None = None) -> Picture | None:
     """Draw a working as the kind that was asked for, or as the one that suits it best.
 
     Returns None when nothing was asked for and nothing suits. Raises PictureRefusedError when the kind that
@@ -131,17 +131,17 @@ def picture(working: Working, kind: Kind | None = None) -> Picture | None:
     return None if kind is None else _drawn(working, kind)
 
 
-def _order(working: Working) -> tuple[Kind, ...]:
+def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
-    first: list[Kind] = []
+    first: list[PictureKind] = []
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
-        first.append(Kind.LINE)
+        first.append(PictureKind.LINE)
     if all(quantity.ladder.style is Style.PLACES for quantity in asked):
-        first.append(Kind.BLOCKS)
+        first.append(PictureKind.BLOCKS)
     if any(quantity.ladder.finest.denominator == HUNDREDTHS for quantity in asked):
-        first.append(Kind.GRID)
-    return (*first, Kind.STRIPS, Kind.RECTANGLES, Kind.LINE, Kind.SPLIT)
+        first.append(PictureKind.GRID)
+    return (*first, PictureKind.STRIPS, PictureKind.RECTANGLES, PictureKind.LINE, PictureKind.SPLIT)
 
 
 def _asked(working: Working) -> tuple[Quantity, ...]:
@@ -156,20 +156,20 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             assert_never(working.statement)
 
 
-def _why(working: Working, kind: Kind) -> Unpictured | None:
+def _why(working: Working, kind: PictureKind) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
     match kind:
-        case Kind.STRIPS | Kind.DISCS:
+        case PictureKind.STRIPS | PictureKind.DISCS:
             why = _uncounted(working, MOST_PARTS)
-        case Kind.RECTANGLES:
+        case PictureKind.RECTANGLES:
             why = _uncounted(working, MOST_PARTS_RECTANGLE)
-        case Kind.GRID:
+        case PictureKind.GRID:
             why = _off_grid(working)
-        case Kind.LINE:
+        case PictureKind.LINE:
             why = _off_line(working)
-        case Kind.SPLIT:
+        case PictureKind.SPLIT:
             why = None if any(grown(working)) else NothingToSplit()
-        case Kind.BLOCKS:
+        case PictureKind.BLOCKS:
             why = _no_blocks(working)
         case _:
             assert_never(kind)
@@ -179,7 +179,7 @@ def _why(working: Working, kind: Kind) -> Unpictured | None:
 
 
 @lru_cache(maxsize=64)
-def _drawn(working: Working, kind: Kind) -> Picture | None:
+def _drawn(working: Working, kind: PictureKind) -> Picture | None:
     """Draw a picture once; None where there is no room for it."""
     try:
         return KINDS[kind](working)

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from onewhole.pictures.limits import MOST_PARTS
 from onewhole.pictures.paper import Form, drawn
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Wedge
 from onewhole.working.working import Working
 
@@ -36,7 +36,7 @@ def _narrow(per: int, _across: int, width: Fraction) -> Fraction:
 
 
 FORM = Form(
-    kind=Kind.DISCS,
+    kind=PictureKind.DISCS,
     most_parts=MOST_PARTS,
     widest=Fraction(40),
     tall=Fraction(1),

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from onewhole.pictures.limits import GRID_PARTS
 from onewhole.pictures.paper import Form, cut_box, drawn
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Piece, Stroke
 from onewhole.working.working import Working
 
@@ -45,7 +45,7 @@ def _ruled(name: str, place: Box, per: int) -> tuple[Piece, ...]:
 
 
 FORM = Form(
-    kind=Kind.GRID,
+    kind=PictureKind.GRID,
     most_parts=max(GRID_PARTS),
     widest=Fraction(52),
     tall=Fraction(1),

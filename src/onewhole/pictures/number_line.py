@@ -7,7 +7,7 @@ from fractions import Fraction
 from onewhole.number.ladder import TEN, Ladder, Style
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.pictures.limits import NotDrawnError
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.route import Route, route
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Tell, Wedge, Words
 from onewhole.statements.statement import Comparison, Question, asked_quantities
@@ -97,8 +97,8 @@ def number_line(working: Working) -> Picture:
     if way is None:
         msg = "only sums, differences and comparisons go on a number line"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    board = _Board.of(way, _written(working))
-    return Picture(Kind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
+    board = _LineDrawing.of(way, _written(working))
+    return Picture(PictureKind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
 
 
 def _written(working: Working) -> tuple[Quantity, ...]:
@@ -113,7 +113,7 @@ def _written(working: Working) -> tuple[Quantity, ...]:
 
 
 @dataclass(frozen=True, slots=True)
-class _Board:
+class _LineDrawing:
     """A route laid out: its axis, how high the line stands, and the row of every number beside it."""
 
     way: Route
@@ -125,7 +125,7 @@ class _Board:
     above: tuple[int, ...]
 
     @classmethod
-    def of(cls, way: Route, written: tuple[Quantity, ...]) -> "_Board":
+    def of(cls, way: Route, written: tuple[Quantity, ...]) -> "_LineDrawing":
         points = sorted({*way.given, *(end for jump in way.jumps for end in (jump.start, jump.end))})
         line = axis(way.ladder, points)
         apart = APART_MEASURES if way.ladder.style is Style.MEASURE else APART

@@ -7,7 +7,7 @@ from itertools import accumulate
 
 from onewhole.number.unit import Unit
 from onewhole.pictures.limits import LEAST_PART, MOST_HEIGHT, MOST_WHOLES, WIDTH, NotDrawnError
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Shape, Words
 from onewhole.pictures.stage import Heap, Stage, stages, whole_unit
 from onewhole.pictures.table import Bit, Row, Table, laid, then
@@ -30,7 +30,7 @@ class Form:
     a place; without it every empty room for a part is dotted.
     """
 
-    kind: Kind
+    kind: PictureKind
     most_parts: int
     widest: Fraction
     tall: Fraction

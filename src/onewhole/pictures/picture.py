@@ -6,7 +6,7 @@ from enum import Enum
 from onewhole.pictures.scene import Look, Scene
 
 
-class Kind(Enum):
+class PictureKind(Enum):
     """The pictures that can be drawn, by the name a teacher chooses them with."""
 
     STRIPS = "strips"
@@ -22,7 +22,7 @@ class Kind(Enum):
 class Picture:
     """``scenes[i]`` shows ``working.lines[i]``; neighbours may be the same scene. All are of one size."""
 
-    kind: Kind
+    kind: PictureKind
     scenes: tuple[Scene, ...]
 
     def __post_init__(self) -> None:

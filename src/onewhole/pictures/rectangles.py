@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from onewhole.pictures.limits import MOST_PARTS_RECTANGLE
 from onewhole.pictures.paper import Form, cut_box, drawn
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.working.working import Working
 
 
@@ -25,7 +25,7 @@ def _narrow(_per: int, across: int, width: Fraction) -> Fraction:
 
 
 FORM = Form(
-    kind=Kind.RECTANGLES,
+    kind=PictureKind.RECTANGLES,
     most_parts=MOST_PARTS_RECTANGLE,
     widest=Fraction(54),
     tall=Fraction(2, 3),

@@ -8,7 +8,7 @@ from itertools import accumulate
 
 from onewhole.number.quantity import Quantity, landmark
 from onewhole.pictures.limits import NotDrawnError
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Tell, Words
 from onewhole.statements.expression import Expression, Sum, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber
@@ -33,7 +33,7 @@ CLEAR = Fraction(6)
 MOST_PARTS = 4
 
 
-class Rows(IntEnum):
+class SplitRows(IntEnum):
     """How far a tree has grown: its parts, what one of them changes to, and what they make together."""
 
     PARTS = 1
@@ -69,7 +69,7 @@ class Grown:
     """A tree and how many of its rows stand at one line of the working."""
 
     tree: Tree
-    rows: Rows
+    rows: SplitRows
 
 
 def grown(working: Working) -> tuple[Grown | None, ...]:
@@ -87,11 +87,11 @@ def grown(working: Working) -> tuple[Grown | None, ...]:
         match line.because:
             case OpensOne() | OpensToMatch() | FullGroups():
                 tree = _tree(working.lines, number)
-                now = Grown(tree, Rows.PARTS) if tree else now
+                now = Grown(tree, SplitRows.PARTS) if tree else now
             case OneIsWorth() | AreWorth() if now:
-                now = Grown(now.tree, Rows.CHANGE)
+                now = Grown(now.tree, SplitRows.CHANGE)
             case PutTogether() | MakesLarger() if now:
-                now = Grown(now.tree, Rows.ALL)
+                now = Grown(now.tree, SplitRows.ALL)
             case _:
                 pass
         found.append(now)
@@ -181,7 +181,7 @@ def split(working: Working) -> Picture:
             known.append(each.tree)
         pieces = tuple(_pieces(each, f"tree{len(known)}"))
         scenes.append(Scene(WIDTH, HEIGHT, pieces, tuple(_tells(each))))
-    return Picture(Kind.SPLIT, tuple(scenes))
+    return Picture(PictureKind.SPLIT, tuple(scenes))
 
 
 def _before(line: Line, scenes: list[Scene]) -> Scene:
@@ -212,12 +212,12 @@ def _pieces(each: Grown, name: str) -> Iterator[Piece]:
     for at, (part, spot) in enumerate(zip(tree.parts, ends, strict=True)):
         yield _branch(f"{name}/branch/{at}", (middle, top), spot)
         yield Piece(f"{name}/part/{at}", Words(*spot, part, DIGITS))
-    if each.rows >= Rows.CHANGE:
+    if each.rows >= SplitRows.CHANGE:
         spot = (ends[tree.at][0], rows[1])
         yield _branch(f"{name}/change", ends[tree.at], spot)
         yield Piece(f"{name}/changed", Words(*spot, tree.changed, DIGITS))
         ends[tree.at] = spot
-    if each.rows is not Rows.ALL:
+    if each.rows is not SplitRows.ALL:
         return
     if tree.pieces is not None:
         spot = ((ends[tree.at][0] + ends[-1][0]) / 2, rows[2])
@@ -240,8 +240,8 @@ def _tells(each: Grown) -> Iterator[Tell]:
     part = tree.parts[tree.at]
     yield Tell("shown", (tree.top,))
     yield Tell("split", (tree.top, *tree.parts))
-    if each.rows >= Rows.CHANGE:
+    if each.rows >= SplitRows.CHANGE:
         opened = landmark(part.ladder, part.parts) == part
         yield Tell("cut" if opened else "joined", (part, tree.changed))
-    if each.rows is Rows.ALL:
+    if each.rows is SplitRows.ALL:
         yield Tell("joined", (tree.joined,))

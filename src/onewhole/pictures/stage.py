@@ -81,7 +81,7 @@ class Stage:
 
 
 @dataclass(frozen=True, slots=True)
-class _Part:
+class _StatePart:
     heap: Heap
     taken: bool
 
@@ -195,7 +195,7 @@ def _numbers(parts: tuple[Term, ...], whole: Unit) -> Stage | None:
     shown, gone = [heap for heap in heaps if heap], [heap for heap in taken if heap]
     if len(shown) != len(heaps) or len(gone) != len(taken):
         return None
-    return _struck(Stage(tuple(shown)), tuple(_Part(heap, taken=True) for heap in gone))
+    return _struck(Stage(tuple(shown)), tuple(_StatePart(heap, taken=True) for heap in gone))
 
 
 def _parts(amount: Expression) -> tuple[Term, ...]:
@@ -208,12 +208,12 @@ def _parts(amount: Expression) -> tuple[Term, ...]:
             return (Term(amount),)
 
 
-def _kept(terms: tuple[_Part, ...], before: Stage) -> tuple[Heap, ...]:
+def _kept(terms: tuple[_StatePart, ...], before: Stage) -> tuple[Heap, ...]:
     """Return the heaps when the added terms fall into runs worth as much as the numbers on the table."""
     found: list[Heap] = []
     rest = [term for term in terms if not term.taken]
     for heap in before.heaps:
-        run: list[_Part] = []
+        run: list[_StatePart] = []
         while rest and _together(run).amount < heap.amount:
             run.append(rest.pop(0))
         if _together(run).amount != heap.amount:
@@ -222,11 +222,11 @@ def _kept(terms: tuple[_Part, ...], before: Stage) -> tuple[Heap, ...]:
     return () if rest else tuple(found)
 
 
-def _together(terms: Iterable[_Part]) -> Heap:
+def _together(terms: Iterable[_StatePart]) -> Heap:
     return reduce(add, [term.heap for term in terms], Heap())
 
 
-def _struck(stage: Stage, terms: tuple[_Part, ...], *, hold: bool = False) -> Stage:
+def _struck(stage: Stage, terms: tuple[_StatePart, ...], *, hold: bool = False) -> Stage:
     """Strike each term that is taken, as long as the table holds it; the rest must wait."""
     struck, waiting = Heap(), Heap()
     for term in terms:
@@ -242,14 +242,14 @@ def _struck(stage: Stage, terms: tuple[_Part, ...], *, hold: bool = False) -> St
     return replace(stage, struck=struck, waiting=waiting, spared=spared)
 
 
-def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_Part, ...] | None:
+def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_StatePart, ...] | None:
     """Return every term from left to right as a heap, or None where something is no heap."""
     match amount:
         case Quantity():
             heap = _heap(amount, whole)
-            return None if heap is None else (_Part(heap, taken),)
+            return None if heap is None else (_StatePart(heap, taken),)
         case Sum() | Over(Sum()):
-            found: list[_Part] = []
+            found: list[_StatePart] = []
             for term in _parts(amount):
                 inner = _terms(term.part, whole, taken=taken != term.taken)
                 if inner is None:
@@ -258,7 +258,7 @@ def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_Part, ...]
             return tuple(found)
         case Times() | Over():
             heap = _heap(amount, whole)
-            return None if heap is None else (_Part(heap, taken),)
+            return None if heap is None else (_StatePart(heap, taken),)
         case _:
             assert_never(amount)
 

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from onewhole.pictures.limits import MOST_PARTS
 from onewhole.pictures.paper import Form, cut_box, drawn
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box
 from onewhole.working.working import Working
 
@@ -30,7 +30,7 @@ def _narrow(per: int, _across: int, width: Fraction) -> Fraction:
 
 
 FORM = Form(
-    kind=Kind.STRIPS,
+    kind=PictureKind.STRIPS,
     most_parts=MOST_PARTS,
     widest=Fraction(84),
     tall=Fraction(14),

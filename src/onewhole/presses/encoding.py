@@ -11,7 +11,7 @@ from av.video.reformatter import ColorRange, Colorspace
 from numpy.typing import NDArray
 
 from onewhole.notations.words import ClassWords
-from onewhole.presses.frames import Part, part_frames
+from onewhole.presses.frames import FramePart, part_frames
 from onewhole.presses.paper import Area
 from onewhole.presses.sprites import Pixels
 from onewhole.walkthroughs.cue import BOARD
@@ -28,7 +28,7 @@ SETTINGS: Mapping[str, str] = MappingProxyType({"preset": "superfast", "crf": "2
 _BT709 = 1
 
 
-def encode_part(part: Part, words: ClassWords, path: Path) -> None:
+def encode_part(part: FramePart, words: ClassWords, path: Path) -> None:
     """Draw and encode one chapter into an MP4 file without sound.
 
     Frames stand at their own numbers of 1/30 second: where nothing moves, nothing is encoded.

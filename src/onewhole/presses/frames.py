@@ -26,7 +26,7 @@ HELD = 2 * FRAMES
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class FramePart:
     """A chapter by itself, from 0 on: what stands at its foot, what happens, how many frames it lasts.
 
     It begins on a clean board. Everything that its frames show is in it.
@@ -49,14 +49,14 @@ class Frame:
     changed: Area | None
 
 
-def parts(timeline: Timeline) -> tuple[Part, ...]:
+def parts(timeline: Timeline) -> tuple[FramePart, ...]:
     """Return the chapters of a film, each by itself."""
     asked = [any(timed.cue.role is Role.PROBLEM for timed in chapter.cues) for chapter in timeline.chapters]
     found = []
     for at, chapter in enumerate(timeline.chapters):
         words = f"{timeline.title} \N{MIDDLE DOT} {chapter.title}" if chapter.title else timeline.title
         foot = Foot(words, sum(asked[: at + 1]), sum(asked), now=asked[at])
-        found.append(Part(foot, tuple(_moves(chapter)), _frame(chapter.end - chapter.start)))
+        found.append(FramePart(foot, tuple(_moves(chapter)), _frame(chapter.end - chapter.start)))
     return tuple(found)
 
 
@@ -70,7 +70,7 @@ def _frame(seconds: Fraction) -> int:
     return round(seconds * FRAMES)
 
 
-def numbers(part: Part) -> list[int]:
+def numbers(part: FramePart) -> list[int]:
     """Return the numbers of the frames that are drawn, from 0 to the last of the chapter, in order."""
     last = part.length - 1
     moving = {0, last}
@@ -94,13 +94,13 @@ def frames(timeline: Timeline, words: ClassWords) -> Iterator[Frame]:
         before += part.length
 
 
-def part_frames(part: Part, words: ClassWords) -> Iterator[Frame]:
+def part_frames(part: FramePart, words: ClassWords) -> Iterator[Frame]:
     """Yield the frames of one chapter, numbered from 0.
 
     Raises Fault for something that has no place, and for a strike through what is not on the board.
     """
     writes = [move.act for move in part.moves if isinstance(move.act, Write)]
-    board = _Board(part.foot, writes, words)
+    board = _FrameBoard(part.foot, writes, words)
     waiting = sorted(part.moves, key=lambda move: move.start)[::-1]
     acting: list[tuple[_Act, int, int]] = []
     for number in numbers(part):
@@ -123,7 +123,7 @@ class _Act(Protocol):
         """Do a share of it, from 0 to 1, and return what changed."""
 
 
-class _Board:
+class _FrameBoard:
     """The board of one chapter: its pixels, what is written on it by name, and the picture it shows."""
 
     def __init__(self, foot: Foot, writes: Sequence[Write], words: ClassWords) -> None:

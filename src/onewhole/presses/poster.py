@@ -7,7 +7,7 @@ from PIL import Image, ImageChops
 
 from onewhole.notations.words import ClassWords
 from onewhole.presses.foot import TOP, footed
-from onewhole.presses.frames import Part, part_frames, parts
+from onewhole.presses.frames import FramePart, part_frames, parts
 from onewhole.presses.paper import paper
 from onewhole.presses.sprites import sprites
 from onewhole.walkthroughs.cue import BOARD, Place, Write
@@ -40,7 +40,7 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
     return made.getvalue()
 
 
-def _fullest(part: Part, words: ClassWords) -> Image.Image:
+def _fullest(part: FramePart, words: ClassWords) -> Image.Image:
     """Return how much darker than paper a chapter's board is where it has most ink; of several the latest."""
     clean = footed(part.foot).astype(np.int16)
     most, best = -1, np.zeros_like(clean)

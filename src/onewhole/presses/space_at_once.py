@@ -13,15 +13,15 @@ from numpy.typing import NDArray
 from onewhole.presses.answers_at_once import Counts, Mask, Table, Writes, right_answers, writes
 from onewhole.problems.difficulty import LARGE_DENOMINATOR
 from onewhole.problems.traps import is_at_heart
-from onewhole.sheets.candidates import Kind, Like, Sort
+from onewhole.sheets.candidates import LikePair, ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt
-from onewhole.sheets.wishes import Skill, Wishes
+from onewhole.sheets.wishes import WishedSkill, Wishes
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy, fits
 
 #: Problems worked at once, so that hundredths do not fill the memory.
 CHUNK = 50_000
-SORTS = tuple(Sort)
+SORTS = tuple(ProblemType)
 
 
 def table(denominator: int, largest: int, *, taken: bool) -> Table:
@@ -37,10 +37,12 @@ def table(denominator: int, largest: int, *, taken: bool) -> Table:
 def sorts(t: Table) -> Counts:
     """Return the place of each problem's sort in ``SORTS``."""
     if not t.taken:
-        return np.where(t.n1 + t.n2 >= t.d, SORTS.index(Sort.FILLED), SORTS.index(Sort.APART))
-    from_whole = np.where(t.w2 > 0, SORTS.index(Sort.FROM_WHOLE), SORTS.index(Sort.PART_FROM_WHOLE))
-    short = np.where(t.n1 > 0, SORTS.index(Sort.OPENED), from_whole)
-    return np.where(t.n1 >= t.n2, SORTS.index(Sort.ENOUGH), short)
+        return np.where(t.n1 + t.n2 >= t.d, SORTS.index(ProblemType.FILLED), SORTS.index(ProblemType.APART))
+    from_whole = np.where(
+        t.w2 > 0, SORTS.index(ProblemType.FROM_WHOLE), SORTS.index(ProblemType.PART_FROM_WHOLE)
+    )
+    short = np.where(t.n1 > 0, SORTS.index(ProblemType.OPENED), from_whole)
+    return np.where(t.n1 >= t.n2, SORTS.index(ProblemType.ENOUGH), short)
 
 
 def levels(t: Table) -> Counts:
@@ -142,7 +144,7 @@ class _Field:
 
     table: Table
     home: Counts
-    kinds: tuple[Kind, ...]
+    kinds: tuple[ProblemClass, ...]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -150,10 +152,10 @@ class Everything:
     """All the problems that keep to the wishes (:class:`onewhole.sheets.candidates.Space`)."""
 
     listed: int
-    kinds: tuple[Kind, ...]
+    kinds: tuple[ProblemClass, ...]
     _fields: tuple[_Field, ...]
 
-    def members(self, kind: Kind) -> tuple[Like, ...]:
+    def members(self, kind: ProblemClass) -> tuple[LikePair, ...]:
         """Return the problems of a kind, in the order of the space."""
         for field in self._fields:
             if kind in field.kinds:
@@ -161,10 +163,10 @@ class Everything:
         return ()
 
 
-def likes(t: Table) -> Iterator[Like]:
+def likes(t: Table) -> Iterator[LikePair]:
     """Yield the problems of a table one by one."""
     for w1, n1, w2, n2, d in np.stack([t.w1, t.n1, t.w2, t.n2, t.d], axis=1).tolist():
-        yield Like(w1, n1, w2, n2, d, t.taken)
+        yield LikePair(w1, n1, w2, n2, d, t.taken)
 
 
 def space(wishes: Wishes, doubts: Sequence[Doubt], *, crowd: int) -> Everything:
@@ -174,7 +176,9 @@ def space(wishes: Wishes, doubts: Sequence[Doubt], *, crowd: int) -> Everything:
     without which nothing better is lost: others, alike in all that limits speak of, settle the same doubts
     and more, and have together at least ``crowd`` problems no two of which are twins, so that one is free.
     """
-    operations = {Skill.SUBTRACT: (True,), Skill.ADD: (False,), Skill.BOTH: (True, False)}[wishes.skill]
+    operations = {WishedSkill.SUBTRACT: (True,), WishedSkill.ADD: (False,), WishedSkill.BOTH: (True, False)}[
+        wishes.skill
+    ]
     fields = tuple(
         _field(denominator, wishes, doubts, crowd, taken=taken)
         for taken in operations
@@ -254,7 +258,7 @@ def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Fiel
     best = _best(sort[first] * 16 + level[first], told[first], asked, crowd)
     free = np.count_nonzero(asked, axis=1)
     kinds = tuple(
-        Kind(
+        ProblemClass(
             SORTS[sort[at]],
             int(t.d[at]),
             int(level[at]),

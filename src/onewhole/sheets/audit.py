@@ -46,7 +46,7 @@ class Severity(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Finding:
+class AuditFinding:
     """One thing found in a page.
 
     ``key`` names its sort (a standard's code, or climb, twins, minutes, alike, hidden, reading, story),
@@ -69,7 +69,7 @@ class Audit:
     """A page, and what is found in it, advice first."""
 
     page: Page
-    findings: tuple[Finding, ...]
+    findings: tuple[AuditFinding, ...]
 
     @property
     def clean(self) -> bool:
@@ -92,13 +92,15 @@ def audit(worked: WorkedSheet) -> Audit:
     return Audit(seen, tuple(found))
 
 
-def _twins(seen: Page) -> Iterator[Finding]:
+def _twins(seen: Page) -> Iterator[AuditFinding]:
     for labels in seen.twins:
         words = f"Problems {_listed(labels)} ask the same thing with the same differences of numbers."
-        yield Finding("twins", Severity.ADVICE, words, labels, "Change the numbers of all but one of them.")
+        yield AuditFinding(
+            "twins", Severity.ADVICE, words, labels, "Change the numbers of all but one of them."
+        )
 
 
-def _minutes(seen: Page) -> Iterator[Finding]:
+def _minutes(seen: Page) -> Iterator[AuditFinding]:
     budget = seen.sheet.header.minutes
     takes = f"The page takes about {halves(seen.minutes)} minutes"
     guess = "These are our own start values: correct the budget from real nights."
@@ -107,13 +109,13 @@ def _minutes(seen: Page) -> Iterator[Finding]:
         remedy = f"Leave some problems out, or set more. {guess}"
         enough = ceil(seen.minutes)
         sets = f"minutes: {enough}" if enough <= MOST_MINUTES else ""
-        yield Finding("minutes", Severity.ADVICE, words, (), remedy, sets=sets)
+        yield AuditFinding("minutes", Severity.ADVICE, words, (), remedy, sets=sets)
     if seen.minutes > seen.evening:
         words = f"{takes}; ten minutes a grade is {seen.evening} for one evening, all subjects together."
-        yield Finding("minutes", Severity.ADVICE, words, (), f"Leave some problems out. {guess}")
+        yield AuditFinding("minutes", Severity.ADVICE, words, (), f"Leave some problems out. {guess}")
 
 
-def _alike(seen: Page) -> Iterator[Finding]:
+def _alike(seen: Page) -> Iterator[AuditFinding]:
     """Yield what the page cannot tell apart of patterns about regrouping and the pieces."""
     for group in seen.alike:
         keys = tuple(key for key in group if is_at_heart(key))
@@ -128,7 +130,7 @@ def _alike(seen: Page) -> Iterator[Finding]:
             if told.problem
             else f"Ask the child to show each step: {_searched(told)}."
         )
-        yield Finding("alike", Severity.ADVICE, words, labels, remedy, told.problem)
+        yield AuditFinding("alike", Severity.ADVICE, words, labels, remedy, told.problem)
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,7 +190,7 @@ _SORTS = {
 }
 
 
-def _hidden(seen: Page) -> Iterator[Finding]:
+def _hidden(seen: Page) -> Iterator[AuditFinding]:
     for key in filter(is_at_heart, seen.hidden):
         labels = tuple(one.label for one in seen.problems if key in one.traps.lucky)
         words = f"{key} ({by_id(key).name}) gives the right answer by luck wherever it could show."
@@ -198,7 +200,7 @@ def _hidden(seen: Page) -> Iterator[Finding]:
             if adds
             else "A right answer here says nothing about it."
         )
-        yield Finding("hidden", Severity.NOTE, words, labels, remedy, adds)
+        yield AuditFinding("hidden", Severity.NOTE, words, labels, remedy, adds)
 
 
 @cache
@@ -207,39 +209,39 @@ def _slips(typed: str) -> tuple[Slip, ...]:
     return shows(read_statement(typed))
 
 
-def _falls(seen: Page) -> Iterator[Finding]:
+def _falls(seen: Page) -> Iterator[AuditFinding]:
     points = {one.label: one.difficulty.score for one in seen.problems}
     for before, after in seen.falls:
         words = (
             f"Problem {after} is much easier than {before} ({points[after]} points after {points[before]})."
         )
-        yield Finding(
+        yield AuditFinding(
             "climb", Severity.NOTE, words, (before, after), "Put the easier one first if you want a climb."
         )
 
 
-def _stories(seen: Page) -> Iterator[Finding]:
+def _stories(seen: Page) -> Iterator[AuditFinding]:
     """Yield word problems that are hard to read, and those whose words tell other numbers than they ask."""
     for one in seen.problems:
         level = reading_level(one.problem.story)
         if level is not None and level.hard:
             words = f"The words of problem {one.label} read at about grade {level.shown}, above {AIM}."
             remedy = "Use shorter sentences and words. The formula is rough on so few words."
-            yield Finding("reading", Severity.NOTE, words, (one.label,), remedy)
+            yield AuditFinding("reading", Severity.NOTE, words, (one.label,), remedy)
         if missing := untold(one.problem):
             words = f"The words of problem {one.label} do not tell {_listed(tuple(map(text, missing)))}."
             remedy = "See that the words and the problem before the bar have the same numbers."
-            yield Finding("story", Severity.NOTE, words, (one.label,), remedy)
+            yield AuditFinding("story", Severity.NOTE, words, (one.label,), remedy)
 
 
-def _standards(seen: Page) -> Iterator[Finding]:
+def _standards(seen: Page) -> Iterator[AuditFinding]:
     """Yield the notes of the standards; what one says in more words is not said by another too."""
     told = {note.standard.code: set(note.labels) for note in seen.notes}
     for note in seen.notes:
         covered = told.get(_SAID_BETTER.get(note.standard.code, ""), set())
         labels = tuple(label for label in note.labels if label not in covered)
         if labels or not note.labels:
-            yield Finding(
+            yield AuditFinding(
                 note.standard.code, _severity(note), note.standard.rule, labels, note.standard.remedy
             )
 

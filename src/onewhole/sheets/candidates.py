@@ -22,7 +22,7 @@ HALVES_PLAIN = 2
 HALVES_REGROUPING = 3
 
 
-class Sort(StrEnum):
+class ProblemType(StrEnum):
     """What a problem of the grade asks for, seen from its numbers."""
 
     ENOUGH = "pieces enough to take from"
@@ -35,17 +35,17 @@ class Sort(StrEnum):
     @property
     def taken(self) -> bool:
         """Say whether something is taken away."""
-        return self not in {Sort.APART, Sort.FILLED}
+        return self not in {ProblemType.APART, ProblemType.FILLED}
 
     @property
     def regroups(self) -> bool:
         """Say whether a whole is regrouped."""
-        return self not in {Sort.ENOUGH, Sort.APART}
+        return self not in {ProblemType.ENOUGH, ProblemType.APART}
 
     @property
     def whole_on_top(self) -> bool:
         """Say whether the first number is a whole number."""
-        return self in {Sort.FROM_WHOLE, Sort.PART_FROM_WHOLE}
+        return self in {ProblemType.FROM_WHOLE, ProblemType.PART_FROM_WHOLE}
 
     @property
     def halves(self) -> int:
@@ -53,10 +53,10 @@ class Sort(StrEnum):
         return HALVES_REGROUPING if self.regroups else HALVES_PLAIN
 
 
-class Like(NamedTuple):
+class LikePair(NamedTuple):
     """A problem with like denominators: w1 n1/d - w2 n2/d, or + where nothing is taken.
 
-    >>> Like(9, 5, 4, 6, 8, taken=True).typed
+    >>> LikePair(9, 5, 4, 6, 8, taken=True).typed
     '9 5/8 - 4 6/8'
     """
 
@@ -80,15 +80,15 @@ class Like(NamedTuple):
         return text(self.statement)
 
     @property
-    def sort(self) -> Sort:
+    def sort(self) -> ProblemType:
         """Return what it asks for."""
         if not self.taken:
-            return Sort.FILLED if self.n1 + self.n2 >= self.d else Sort.APART
+            return ProblemType.FILLED if self.n1 + self.n2 >= self.d else ProblemType.APART
         if self.n1 >= self.n2:
-            return Sort.ENOUGH
+            return ProblemType.ENOUGH
         if self.n1:
-            return Sort.OPENED
-        return Sort.FROM_WHOLE if self.w2 else Sort.PART_FROM_WHOLE
+            return ProblemType.OPENED
+        return ProblemType.FROM_WHOLE if self.w2 else ProblemType.PART_FROM_WHOLE
 
     @property
     def level(self) -> int:
@@ -115,7 +115,7 @@ class Like(NamedTuple):
         return self.n1 > 0 and self.n2 > 0 and self.w1 + self.w2 > 0
 
 
-def listed(denominators: tuple[int, ...], largest: int, *, taken: bool) -> Iterator[Like]:
+def listed(denominators: tuple[int, ...], largest: int, *, taken: bool) -> Iterator[LikePair]:
     """Yield every problem of a space that belongs on a page, one after another.
 
     >>> [one.typed for one in listed((2,), 1, taken=True)]
@@ -124,13 +124,13 @@ def listed(denominators: tuple[int, ...], largest: int, *, taken: bool) -> Itera
     wholes = range(largest + 1)
     for d in denominators:
         for counts in product(wholes, range(d), wholes, range(d)):
-            one = Like(*counts, d, taken)
+            one = LikePair(*counts, d, taken)
             if one.asks_something:
                 yield one
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
+class ProblemClass:
     """Problems that look alike to the model.
 
     ``tells`` has a bit for each doubt that such a problem settles. ``twins`` counts the problems no two of
@@ -138,7 +138,7 @@ class Kind:
     unless none does better.
     """
 
-    sort: Sort
+    sort: ProblemType
     denominator: int
     level: int
     tells: int
@@ -147,7 +147,7 @@ class Kind:
     place: int
 
 
-class Space(Protocol):
+class CandidateSpace(Protocol):
     """All the problems that keep to the wishes, by kind."""
 
     @property
@@ -155,8 +155,8 @@ class Space(Protocol):
         """Return how many problems there are."""
 
     @property
-    def kinds(self) -> tuple[Kind, ...]:
+    def kinds(self) -> tuple[ProblemClass, ...]:
         """Return the kinds among which nothing better is left out."""
 
-    def members(self, kind: Kind) -> tuple[Like, ...]:
+    def members(self, kind: ProblemClass) -> tuple[LikePair, ...]:
         """Return the problems of a kind."""

@@ -8,7 +8,7 @@ from onewhole.errors import Fault
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
 from onewhole.sheets.arranging import arranged, hard
-from onewhole.sheets.candidates import Like
+from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.faded_example import faded_example
 from onewhole.sheets.header import Header
@@ -72,9 +72,9 @@ class Composed:
 def sheet_of(
     header: Header,
     recipe: Recipe,
-    problems: Sequence[Like],
+    problems: Sequence[LikePair],
     review: Sequence[Statement],
-    example: Like | None,
+    example: LikePair | None,
 ) -> Sheet:
     """Return the page: the problems in their order under a header that carries the recipe."""
     wishes = recipe.wishes

@@ -47,14 +47,14 @@ class Ink:
 
 
 @dataclass(frozen=True, slots=True)
-class Written:
+class Handwriting:
     """Lines of writing as they are laid down: the widest in millimetres, and how many lines they fill."""
 
     width: int
     lines: int
 
 
-def written(says: Writable, *, leads: bool, width: Fraction | None = None) -> Written:
+def written(says: Writable, *, leads: bool, width: Fraction | None = None) -> Handwriting:
     """Lay down one line of a working, broken wherever it would run over ``width`` (mm).
 
     It is broken before a sign, or between the units of a number in words (2 hundreds | 9 tens). ``leads``
@@ -63,7 +63,7 @@ def written(says: Writable, *, leads: bool, width: Fraction | None = None) -> Wr
 
     >>> from onewhole.statements.reading import read_expression
     >>> written(read_expression("6 8/6 - 3 5/6"), leads=True)
-    Written(width=58, lines=2)
+    Handwriting(width=58, lines=2)
     """
     pieces = [_sign(Sign.EQUALS)] if leads else []
     pieces += [ink for piece in row(says) for ink in _inks(piece)]
@@ -72,7 +72,7 @@ def written(says: Writable, *, leads: bool, width: Fraction | None = None) -> Wr
         if laid[-1] and width is not None and _wide([*laid[-1], *run]) > width:
             laid.append([])
         laid[-1].extend(run)
-    return Written(max(map(_wide, laid)), sum(max(piece.lines for piece in line) for line in laid))
+    return Handwriting(max(map(_wide, laid)), sum(max(piece.lines for piece in line) for line in laid))
 
 
 def _runs(pieces: Sequence[Ink]) -> list[list[Ink]]:

@@ -30,7 +30,7 @@ class Print(StrEnum):
     LARGE = "large"
 
 
-class Picture(StrEnum):
+class PictureSetting(StrEnum):
     """Which picture a pupil is given a place for, beside each problem."""
 
     NONE = "none"
@@ -65,7 +65,7 @@ class Header:
     words: ClassWords = field(default_factory=ClassWords)
     paper: Paper = Paper.LETTER
     print: Print = Print.ORDINARY
-    picture: Picture = Picture.NONE
+    picture: PictureSetting = PictureSetting.NONE
     columns: int | None = None
     minutes: int | None = None
     mixed_form: bool = False

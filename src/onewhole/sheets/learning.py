@@ -7,7 +7,7 @@ from itertools import combinations
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import Family, Topic
 from onewhole.problems.traps import is_at_heart
-from onewhole.sheets.wishes import Skill, Wishes
+from onewhole.sheets.wishes import WishedSkill, Wishes
 from onewhole.statements.statement import Statement
 
 #: What the first, second ... problem that settles a doubt is worth. Each further one halves what is left of
@@ -50,12 +50,12 @@ class Doubt:
         return sides[0].isdisjoint(sides[1])
 
 
-def watched(skill: Skill) -> tuple[str, ...]:
+def watched(skill: WishedSkill) -> tuple[str, ...]:
     """Return the patterns that a page watches for: all of its skill but fact slips and forms of answer."""
     topics = {
-        Skill.SUBTRACT: {Topic.SUBTRACT_LIKE},
-        Skill.ADD: {Topic.ADD_LIKE},
-        Skill.BOTH: {Topic.SUBTRACT_LIKE, Topic.ADD_LIKE},
+        WishedSkill.SUBTRACT: {Topic.SUBTRACT_LIKE},
+        WishedSkill.ADD: {Topic.ADD_LIKE},
+        WishedSkill.BOTH: {Topic.SUBTRACT_LIKE, Topic.ADD_LIKE},
     }[skill]
     return tuple(
         one.id

@@ -5,7 +5,7 @@ from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
 from hashlib import sha256
 
-from onewhole.sheets.candidates import Like
+from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.page_program import Crowded
 
 
@@ -15,17 +15,17 @@ class Wanted:
 
     place: int
     count: int
-    members: tuple[Like, ...]
+    members: tuple[LikePair, ...]
 
 
-def numbers_for(wanted: Sequence[Wanted], seed: int) -> tuple[Like, ...] | Crowded:
+def numbers_for(wanted: Sequence[Wanted], seed: int) -> tuple[LikePair, ...] | Crowded:
     """Return the problems, those of the first kind first, or the kinds that together have too few.
 
     Whoever takes a place may be moved to another so that the next has one too (augmenting paths), so too few
     is said only where it is true; the kinds named have fewer problems without twins than are wanted of them
     (Hall's theorem). Among problems that are free, those come first whose numbers are not on the page yet.
 
-    >>> members = (Like(5, 1, 2, 3, 4, taken=True), Like(6, 1, 3, 3, 4, taken=True))
+    >>> members = (LikePair(5, 1, 2, 3, 4, taken=True), LikePair(6, 1, 3, 3, 4, taken=True))
     >>> numbers_for([Wanted(0, 2, members)], seed=1)
     Crowded(places=(0,), most=1)
     """
@@ -53,11 +53,11 @@ def _seated(
     return False
 
 
-def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) -> tuple[Like, ...]:
+def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) -> tuple[LikePair, ...]:
     seen: Counter[tuple[int, int, int]] = Counter()
     tops: Counter[int] = Counter()
     groups = _by_twin(slots)
-    found: list[Like] = []
+    found: list[LikePair] = []
     for at, slot in enumerate(slots):
         free = groups[slot.place][twin_of[at]]
         one = min(free, key=lambda like: (_repeats(like, seen), tops[like.w1], _draw(seed, like)))
@@ -67,8 +67,8 @@ def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) ->
     return tuple(found)
 
 
-def _by_twin(slots: Iterable[Wanted]) -> dict[int, dict[Hashable, list[Like]]]:
-    groups: dict[int, dict[Hashable, list[Like]]] = {}
+def _by_twin(slots: Iterable[Wanted]) -> dict[int, dict[Hashable, list[LikePair]]]:
+    groups: dict[int, dict[Hashable, list[LikePair]]] = {}
     for slot in slots:
         if slot.place not in groups:
             groups[slot.place] = defaultdict(list)
@@ -77,11 +77,11 @@ def _by_twin(slots: Iterable[Wanted]) -> dict[int, dict[Hashable, list[Like]]]:
     return groups
 
 
-def _numbers(one: Like) -> tuple[tuple[int, int, int], ...]:
+def _numbers(one: LikePair) -> tuple[tuple[int, int, int], ...]:
     return (one.w1, one.n1, one.d), (one.w2, one.n2, one.d)
 
 
-def _repeats(one: Like, seen: Counter[tuple[int, int, int]]) -> int:
+def _repeats(one: LikePair, seen: Counter[tuple[int, int, int]]) -> int:
     return sum(seen[number] for number in _numbers(one))
 
 

@@ -7,10 +7,10 @@ from enum import StrEnum
 from hashlib import sha256
 
 from onewhole.number.program import Limit, Program
-from onewhole.sheets.candidates import Kind
+from onewhole.sheets.candidates import ProblemClass
 from onewhole.sheets.learning import GAINS, Doubt
 from onewhole.sheets.review import halves, regroups
-from onewhole.sheets.wishes import Skill, Wishes
+from onewhole.sheets.wishes import WishedSkill, Wishes
 
 #: Among pages that teach as much, the seed chooses: each problem of a kind is worth 0 to 7 of its parts more.
 TIES = 8
@@ -63,7 +63,7 @@ class Crowded:
 
 
 def page_program(
-    kinds: Sequence[Kind],
+    kinds: Sequence[ProblemClass],
     doubts: Sequence[Doubt],
     wishes: Wishes,
     *,
@@ -97,13 +97,13 @@ def page_program(
     return Program(tuple(gains), tuple(most), tuple(limits), whole=len(kinds))
 
 
-def _tie(kind: Kind, seed: int) -> int:
+def _tie(kind: ProblemClass, seed: int) -> int:
     """Return what the seed adds for a kind, the same on every machine."""
     look = f"{seed} {kind.sort} {kind.denominator} {kind.level} {kind.tells}"
     return sha256(look.encode()).digest()[0] % TIES
 
 
-def _alike(kinds: Sequence[Kind], doubts: Sequence[Doubt]) -> list[tuple[tuple[int, ...], int, bool]]:
+def _alike(kinds: Sequence[ProblemClass], doubts: Sequence[Doubt]) -> list[tuple[tuple[int, ...], int, bool]]:
     """Return groups of doubts that the same kinds settle: those, the weight, whether one is at heart."""
     if not doubts:
         return []
@@ -121,14 +121,16 @@ def _alike(kinds: Sequence[Kind], doubts: Sequence[Doubt]) -> list[tuple[tuple[i
     ]
 
 
-def _limits(kinds: Sequence[Kind], wishes: Wishes, rest: Rest, habits: Sequence[Habit]) -> Iterable[Limit]:
+def _limits(
+    kinds: Sequence[ProblemClass], wishes: Wishes, rest: Rest, habits: Sequence[Habit]
+) -> Iterable[Limit]:
     number, regroup = rest.number, rest.regrouping
     yield Limit("number", _each(kinds, lambda _: 1), number, number)
     if regroup is not None:
         yield Limit("regrouping", _each(kinds, lambda kind: kind.sort.regroups), regroup, regroup)
     if rest.halves is not None:
         yield Limit("minutes", _each(kinds, lambda kind: kind.sort.halves), most=rest.halves)
-    if Habit.BOTH in habits and wishes.skill is Skill.BOTH:
+    if Habit.BOTH in habits and wishes.skill is WishedSkill.BOTH:
         yield Limit("both", _each(kinds, lambda kind: kind.sort.taken), number // 3, number - number // 3)
     if Habit.CLIMB in habits and kinds:
         easiest = min(kind.level for kind in kinds)
@@ -148,12 +150,12 @@ def _share(count: int, parts: int) -> int:
     return -(-count // parts)
 
 
-def _each(kinds: Sequence[Kind], weight: Callable[[Kind], int]) -> dict[int, int]:
+def _each(kinds: Sequence[ProblemClass], weight: Callable[[ProblemClass], int]) -> dict[int, int]:
     return {at: int(weight(kind)) for at, kind in enumerate(kinds) if weight(kind)}
 
 
 def _at_most(
-    name: str, kinds: Sequence[Kind], look: Callable[[Kind], Hashable], most: int
+    name: str, kinds: Sequence[ProblemClass], look: Callable[[ProblemClass], Hashable], most: int
 ) -> Iterable[Limit]:
     """Yield a limit for each look that kinds can have: so many problems of it at most."""
     places: dict[Hashable, list[int]] = defaultdict(list)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.sheets.wishes import OpenQuestion, Review, Skill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, Review, WishedSkill, Wishes
 from onewhole.working.strategies.table import strategy_named
 
 
@@ -120,7 +120,7 @@ def _reviews(said: str) -> tuple[Review, ...]:
 #: From the name in a recipe to that in Wishes, and how it is read.
 _READ: Mapping[str, tuple[str, Callable[[str], object]]] = {
     "seed": ("seed", int),
-    "skill": ("skill", Skill),
+    "skill": ("skill", WishedSkill),
     "problems": ("number", int),
     "denominators": ("denominators", _numbers),
     "wholes": ("largest", int),

@@ -11,7 +11,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.page import FALL
 from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.remedies import MOST_TOLD, Act, Remedy, listed
+from onewhole.sheets.remedies import MOST_TOLD, Remedy, RemedyAct, listed
 from onewhole.sheets.rows import Rows
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
@@ -32,35 +32,35 @@ def remedied(typed: str, remedy: Remedy) -> Changed:
     page. The lines of a sheet that cannot be read can be numbered. Raises SheetError for any other act on
     such a sheet, and for a remedy that is not about this one.
 
-    >>> remedied("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", Remedy(Act.ORDER, "Put in order"))
+    >>> remedied("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", Remedy(RemedyAct.ORDER, "Put in order"))
     Changed(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', words='The page goes from easy to hard.')
     """
     rows = Rows.of(typed)
-    if remedy.act is Act.NUMBER:
+    if remedy.act is RemedyAct.NUMBER:
         return Changed(rows.numbered().typed, "Every line has its label.")
     sheet = read_sheet(typed)
     labels = tuple(list(rows.problems)[rows.place(label) - 1] for label in remedy.labels)
     match remedy.act:
-        case Act.ADD:
+        case RemedyAct.ADD:
             return _added(sheet, rows, remedy.values)
-        case Act.LEAVE_OUT:
+        case RemedyAct.LEAVE_OUT:
             return Changed(rows.without(labels).typed, f"{_problems(labels)} left out.")
-        case Act.NEW_NUMBERS:
+        case RemedyAct.NEW_NUMBERS:
             return _new_numbers(sheet, rows, labels)
-        case Act.ASK_INSTEAD:
+        case RemedyAct.ASK_INSTEAD:
             return _asking(rows, dict(zip(labels, remedy.values, strict=True)))
-        case Act.NO_WORDS:
+        case RemedyAct.NO_WORDS:
             plain = {one.label: one.typed for one in sheet.problems if one.label in labels}
             return Changed(rows.asking(plain).typed, f"{_problems(labels)} asked without words.")
-        case Act.ORDER:
+        case RemedyAct.ORDER:
             score = {one.label: one.difficulty.score for one in WorkedSheet(sheet).problems}
             order = sorted(rows.problems, key=lambda label: score[label])
             return Changed(rows.in_order(order).typed, "The page goes from easy to hard.")
-        case Act.SET:
+        case RemedyAct.SET:
             for said in remedy.values:
                 rows = rows.with_setting(said)
             return Changed(rows.typed, f"Set {listed(remedy.values)}.")
-        case Act.GO:
+        case RemedyAct.GO:
             return Changed(typed, "Nothing was changed.")
         case _:
             assert_never(remedy.act)

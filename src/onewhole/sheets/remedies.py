@@ -15,9 +15,9 @@ from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.parallel import of_the_other_sort
 from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.audit import Audit, Finding
+from onewhole.sheets.audit import Audit, AuditFinding
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.header import Picture
+from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.standards import GRADE_3, GRADE_4, notes
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
@@ -33,7 +33,7 @@ MOST_TOLD = 4
 _BOTTOM = re.compile(r"/(\d+)(?!\d)")
 
 
-class Act(StrEnum):
+class RemedyAct(StrEnum):
     """What a remedy does to the page."""
 
     ADD = "add"
@@ -55,13 +55,13 @@ class Remedy:
     nothing: it leads to the problem, where only the teacher can help.
     """
 
-    act: Act
+    act: RemedyAct
     words: str
     labels: tuple[str, ...] = ()
     values: tuple[str, ...] = ()
 
 
-def remedies(found: Finding, seen: Audit) -> tuple[Remedy, ...]:
+def remedies(found: AuditFinding, seen: Audit) -> tuple[Remedy, ...]:
     r"""Return what one click may do about a finding, the best first; there is always something.
 
     >>> from onewhole.sheets.audit import audit
@@ -77,7 +77,7 @@ def remedies(found: Finding, seen: Audit) -> tuple[Remedy, ...]:
 class _Desk:
     """A finding and the page it is about."""
 
-    found: Finding
+    found: AuditFinding
     seen: Audit
 
     @property
@@ -100,11 +100,11 @@ class _Desk:
                 adds = self.found.adds
                 yield _add(adds) if adds else self._go("ask the child to show the pieces")
             case "climb":
-                yield Remedy(Act.ORDER, "Put the page in order from easy to hard")
+                yield Remedy(RemedyAct.ORDER, "Put the page in order from easy to hard")
             case "reading" | "story" | "K7":
                 yield self._go("only you can write these words")
                 labels = self.found.labels
-                yield Remedy(Act.NO_WORDS, f"Ask {listed(labels)} without words", labels)
+                yield Remedy(RemedyAct.NO_WORDS, f"Ask {listed(labels)} without words", labels)
             case "K4":
                 yield from self._instead(lambda one: _turned_round(one.statement))
             case "K1" | "K2" | "K12":
@@ -114,9 +114,9 @@ class _Desk:
             case "K5":
                 yield _set("mixed form: no", "simplest form: no")
             case "K6":
-                yield _set(f"picture: {Picture.LINE if self._hundredths else Picture.STRIP}")
+                yield _set(f"picture: {PictureSetting.LINE if self._hundredths else PictureSetting.STRIP}")
             case "K13":
-                yield _set(f"picture: {Picture.LINE}")
+                yield _set(f"picture: {PictureSetting.LINE}")
             case "K11":
                 yield _add(self._other_sort())
             case _:
@@ -137,17 +137,19 @@ class _Desk:
         kept = next((one for one in self.about if one.story), self.about[0])
         rest = [one for one in self.about if one is not kept]
         if plain := tuple(one.label for one in rest if not one.story):
-            yield Remedy(Act.NEW_NUMBERS, f"Change the numbers of {listed(plain)}", plain)
+            yield Remedy(RemedyAct.NEW_NUMBERS, f"Change the numbers of {listed(plain)}", plain)
         yield from self._fewer(rest)
 
     def _fewer(self, gone: Sequence[Problem]) -> Iterator[Remedy]:
         if gone and len(gone) < len(self.sheet.problems):
             labels = tuple(one.label for one in gone)
-            yield Remedy(Act.LEAVE_OUT, f"Leave out {listed(labels)}", labels)
+            yield Remedy(RemedyAct.LEAVE_OUT, f"Leave out {listed(labels)}", labels)
 
     def _go(self, why: str) -> Remedy:
         labels = self.found.labels[:1]
-        return Remedy(Act.GO, f"Go to {labels[0]}: {why}" if labels else f"Go to the page: {why}", labels)
+        return Remedy(
+            RemedyAct.GO, f"Go to {labels[0]}: {why}" if labels else f"Go to the page: {why}", labels
+        )
 
     def _instead(self, other: Callable[[Problem], Iterator[str]]) -> Iterator[Remedy]:
         """Ask something near instead, where that takes the finding away; no words of a story are changed."""
@@ -158,10 +160,10 @@ class _Desk:
                 asked[one.label] = said
         if asked:
             words = listed(tuple(f"{label} to {said}" for label, said in asked.items()))
-            yield Remedy(Act.ASK_INSTEAD, f"Change {words}", tuple(asked), tuple(asked.values()))
+            yield Remedy(RemedyAct.ASK_INSTEAD, f"Change {words}", tuple(asked), tuple(asked.values()))
         if left := [one for one in self.about if one.label not in asked]:
             labels = tuple(one.label for one in left)
-            yield Remedy(Act.GO, f"Go to {labels[0]}: choose other numbers", labels[:1])
+            yield Remedy(RemedyAct.GO, f"Go to {labels[0]}: choose other numbers", labels[:1])
         yield from self._fewer(self.about)
 
     def _mended(self, said: str) -> bool:
@@ -216,11 +218,11 @@ def _sort(said: str) -> bool | None:
 
 
 def _add(asked: str) -> Remedy:
-    return Remedy(Act.ADD, f"Add {asked}", values=(asked,))
+    return Remedy(RemedyAct.ADD, f"Add {asked}", values=(asked,))
 
 
 def _set(*said: str) -> Remedy:
-    return Remedy(Act.SET, f"Set {listed(said)}", values=said)
+    return Remedy(RemedyAct.SET, f"Set {listed(said)}", values=said)
 
 
 def listed(names: Sequence[str]) -> str:

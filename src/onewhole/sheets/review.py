@@ -4,8 +4,8 @@ from collections.abc import Container, Iterable, Iterator
 from hashlib import sha256
 
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, Like
-from onewhole.sheets.wishes import Review, Skill, Wishes
+from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, LikePair
+from onewhole.sheets.wishes import Review, WishedSkill, Wishes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 
@@ -50,13 +50,13 @@ def listed(review: Review, wishes: Wishes) -> Iterator[str]:
                         yield f"{wholes} {top}/{d} = {wholes - 1} ?/{d}"
 
 
-def _fractions(wishes: Wishes) -> Iterator[Like]:
+def _fractions(wishes: Wishes) -> Iterator[LikePair]:
     for d in wishes.denominators:
         for first in range(1, d):
-            if wishes.skill is not Skill.ADD:
-                yield from (Like(0, first, 0, second, d, taken=True) for second in range(1, first))
-            if wishes.skill is not Skill.SUBTRACT:
-                yield from (Like(0, first, 0, second, d, taken=False) for second in range(1, d - first))
+            if wishes.skill is not WishedSkill.ADD:
+                yield from (LikePair(0, first, 0, second, d, taken=True) for second in range(1, first))
+            if wishes.skill is not WishedSkill.SUBTRACT:
+                yield from (LikePair(0, first, 0, second, d, taken=False) for second in range(1, d - first))
 
 
 def reviewed(wishes: Wishes, beside: Iterable[Statement]) -> tuple[Statement, ...] | None:

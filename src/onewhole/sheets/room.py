@@ -12,7 +12,7 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
-from onewhole.sheets.header import Header, Paper, Picture, Print
+from onewhole.sheets.header import Header, Paper, PictureSetting, Print
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 
 #: Width and height of the paper in millimetres. Source: ISO 216 (A4); 8.5 by 11 inches (US Letter).
@@ -56,7 +56,7 @@ class RoomError(InputError):
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class WorkPlace:
     """A place to draw in, in millimetres."""
 
     width_mm: Fraction
@@ -77,8 +77,8 @@ class Room:
     height_mm: Fraction
     lines: int
     pitch_mm: Fraction
-    answer: Place
-    picture: Place | None = None
+    answer: WorkPlace
+    picture: WorkPlace | None = None
 
     @property
     def across_mm(self) -> Fraction:
@@ -160,7 +160,7 @@ def _lines(worked: WorkedProblem) -> Sequence[tuple[Writable, bool]]:
     return [(says, leads and at > 0) for at, says in enumerate(lines)][printed:]
 
 
-def _answer(worked: WorkedProblem, header: Header) -> Place:
+def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
     """Return the place that the answer takes when it is written by hand."""
     scale, found = SCALE[header.print], written(worked.answer, leads=False)
     match worked.statement:
@@ -172,22 +172,22 @@ def _answer(worked: WorkedProblem, header: Header) -> Place:
             width = LINE_MM
         case _:
             assert_never(worked.statement)
-    return Place(width * scale, found.lines * LINE_MM * scale)
+    return WorkPlace(width * scale, found.lines * LINE_MM * scale)
 
 
-def _picture(worked: WorkedProblem, header: Header) -> Place | None:
+def _picture(worked: WorkedProblem, header: Header) -> WorkPlace | None:
     """Return the place to draw in: strips four in a row (only for fractions), or a number line."""
     scale = SCALE[header.print]
     match header.picture:
-        case Picture.NONE:
+        case PictureSetting.NONE:
             return None
-        case Picture.LINE:
-            return Place(PICTURE_MM * scale, LINE_PICTURE_MM * scale)
-        case Picture.STRIP:
+        case PictureSetting.LINE:
+            return WorkPlace(PICTURE_MM * scale, LINE_PICTURE_MM * scale)
+        case PictureSetting.STRIP:
             if not worked.needs.denominators:
                 return None
             most: Fraction = max(number.value for number in numbers_of(worked.statement))
             rows = ceil(min(most, Fraction(MOST_STRIPS)) / STRIPS_IN_A_ROW)
-            return Place(PICTURE_MM * scale, (max(1, rows) * STRIP_MM + WORDS_MM) * scale)
+            return WorkPlace(PICTURE_MM * scale, (max(1, rows) * STRIP_MM + WORDS_MM) * scale)
         case _:
             assert_never(header.picture)

@@ -6,7 +6,7 @@ from difflib import get_close_matches
 
 from onewhole.errors import InputError, OnewholeError
 from onewhole.notations.words import ClassWords, plural
-from onewhole.sheets.header import Header, Paper, Picture, Print, SettingError
+from onewhole.sheets.header import Header, Paper, PictureSetting, Print, SettingError
 from onewhole.working.strategies.table import strategy_named
 
 _YES = {"yes": True, "on": True, "no": False, "off": False}
@@ -100,8 +100,8 @@ def _print(said: str) -> Print:
     return Print(_one_of(said, tuple(Print)))
 
 
-def _picture(said: str) -> Picture:
-    return Picture(_one_of(said.removesuffix("s"), tuple(Picture)))
+def _picture(said: str) -> PictureSetting:
+    return PictureSetting(_one_of(said.removesuffix("s"), tuple(PictureSetting)))
 
 
 def _words(header: Header, *, whole: str = "", wholes: str = "", regroup: str = "") -> Header:

@@ -17,7 +17,7 @@ from onewhole.problems.needs import Needs, Operation, runs_below_zero
 from onewhole.problems.numbers import numbers_of, sides
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.header import Picture
+from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.expression import Expression, Over, Sum, Times, value
 
@@ -203,7 +203,7 @@ def _below_zero(problem: Problem, _: Needs, sheet: Sheet) -> bool:
 
 
 def _without_picture(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
-    return bool(problem.story) and bool(wanted.denominators) and sheet.header.picture is Picture.NONE
+    return bool(problem.story) and bool(wanted.denominators) and sheet.header.picture is PictureSetting.NONE
 
 
 def _whole_not_named(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
@@ -248,7 +248,11 @@ def _odd_denominators(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
 
 
 def _strip_of_hundredths(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
-    return wanted.regrouping and HUNDREDTHS in wanted.denominators and sheet.header.picture is Picture.STRIP
+    return (
+        wanted.regrouping
+        and HUNDREDTHS in wanted.denominators
+        and sheet.header.picture is PictureSetting.STRIP
+    )
 
 
 # ... and of a whole page -----------------------------------------------------------------------------------

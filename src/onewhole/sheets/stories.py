@@ -12,8 +12,8 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.problem import Problem
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
-from onewhole.sheets.story_asks import Asked, Asks, NoStoryError, asked
-from onewhole.sheets.story_frames import FRAMES, Frame, Structure
+from onewhole.sheets.story_asks import Asks, NoStoryError, StoryQuestion, asked
+from onewhole.sheets.story_frames import FRAMES, StoryFrame, Structure
 from onewhole.sheets.told_numbers import untold
 from onewhole.statements.gap import Gap
 from onewhole.statements.statement import Statement
@@ -107,7 +107,7 @@ def structure_named(said: str) -> Structure:
     raise UnknownStructureError(msg, remedy=f"Use one of: {', '.join(Structure)}.")
 
 
-def _in_turn(frames: list[Frame]) -> list[Frame]:
+def _in_turn(frames: list[StoryFrame]) -> list[StoryFrame]:
     """Put frames in an order in which their structures take turns."""
     seen: dict[Structure, int] = {}
     turns = []
@@ -128,7 +128,7 @@ def told_whole(words: ClassWords | None) -> ClassWords:
     return words
 
 
-def _told(frame: Frame, parts: Asked, whole: ClassWords) -> str:
+def _told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> str:
     """Fill a frame. The whole is named in full once; where it is cut into parts, all are said to be alike."""
     brief = short(whole)
     in_parts = any(number.ladder.style in {Style.MIXED, Style.DECIMAL} for number in parts.numbers)
@@ -143,7 +143,7 @@ def _told(frame: Frame, parts: Asked, whole: ClassWords) -> str:
     return f"All the {whole.wholes} are the same size. {filled}" if same else filled
 
 
-def _unknown(parts: Asked, lead: ClassWords, brief: ClassWords) -> dict[str, str]:
+def _unknown(parts: StoryQuestion, lead: ClassWords, brief: ClassWords) -> dict[str, str]:
     """Name what is asked for: strips, or a part of one where what is known leaves room for no more."""
     if _under_one(parts):
         of_one = f"of {with_article(brief.whole)}"
@@ -163,7 +163,7 @@ def _unknown(parts: Asked, lead: ClassWords, brief: ClassWords) -> dict[str, str
     }
 
 
-def _under_one(parts: Asked) -> bool:
+def _under_one(parts: StoryQuestion) -> bool:
     """Say whether the unknown is a part of an amount under one."""
     match parts.asks:
         case Asks.DIFFERENCE | Asks.CHANGE_TAKEN:

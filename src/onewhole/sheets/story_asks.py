@@ -33,7 +33,7 @@ class Asks(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
+class StoryQuestion:
     """A statement with its two parts in the order in which a story tells them.
 
     ``second`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6).
@@ -49,7 +49,7 @@ class Asked:
         return tuple(part for part in (self.first, self.second) if isinstance(part, Quantity))
 
 
-def asked(statement: Statement) -> Asked:
+def asked(statement: Statement) -> StoryQuestion:
     """Return what a statement asks for.
 
     Raises NoStoryError for more than two numbers, products, a sign that stands already, an amount of 0, a
@@ -78,19 +78,19 @@ def asked(statement: Statement) -> Asked:
     return found
 
 
-def _asked(statement: Statement) -> Asked | None:
+def _asked(statement: Statement) -> StoryQuestion | None:
     pair = pair_of(statement)
     if pair is not None:
-        return Asked(Asks.DIFFERENCE if pair.taken else Asks.SUM, pair.first, pair.second)
+        return StoryQuestion(Asks.DIFFERENCE if pair.taken else Asks.SUM, pair.first, pair.second)
     match statement:
         case Comparison(Quantity() as left, Quantity() as right, None):
-            return Asked(Asks.WHICH, left, right)
+            return StoryQuestion(Asks.WHICH, left, right)
         case MissingNumber(Quantity() as rest, gap, beside=((Quantity() as part, taken),)) if gap.alone:
-            return Asked(_missing(statement, taken=taken), part, rest)
+            return StoryQuestion(_missing(statement, taken=taken), part, rest)
         case MissingNumber(Quantity() as rest, Gap(_, top) as gap, beside=()) if (
             top is HOLE and rest.ladder.style in {Style.MIXED, Style.PLACES}
         ):
-            return Asked(Asks.RENAMED, rest, gap)
+            return StoryQuestion(Asks.RENAMED, rest, gap)
         case _:
             return None
 

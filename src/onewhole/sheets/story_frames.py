@@ -29,7 +29,7 @@ class Structure(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Frame:
+class StoryFrame:
     """One way to tell a story: for what it asks, with which structure, about what kind of amounts."""
 
     asks: Asks
@@ -252,7 +252,7 @@ _TIMES = {
 }
 
 FRAMES = tuple(
-    Frame(asks, structure, kind, words)
+    StoryFrame(asks, structure, kind, words)
     for kind, table in (
         (Kind.NUMBER, _NUMBERS),
         (Kind.LENGTH, _LENGTHS),

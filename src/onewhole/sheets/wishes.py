@@ -28,7 +28,7 @@ class WishError(InputError):
     """A wish cannot be understood, or cannot be met."""
 
 
-class Skill(StrEnum):
+class WishedSkill(StrEnum):
     """What the page practises, all with like denominators."""
 
     SUBTRACT = "subtract"
@@ -110,7 +110,7 @@ class Wishes:
     5
     """
 
-    skill: Skill = Skill.SUBTRACT
+    skill: WishedSkill = WishedSkill.SUBTRACT
     number: int = 12
     denominators: tuple[int, ...] = USUAL_DENOMINATORS
     largest: int = 9

@@ -2,7 +2,7 @@
 
 from typing import NoReturn
 
-from onewhole.statements.tokens import ReadingError, Sort, Token
+from onewhole.statements.tokens import ReadingError, Token, TokenKind
 
 
 class Cursor:
@@ -21,7 +21,7 @@ class Cursor:
 
     def at_end(self) -> bool:
         """Say whether everything has been read."""
-        return self.here.sort is Sort.END
+        return self.here.sort is TokenKind.END
 
     def ahead(self, steps: int) -> Token:
         """Return the token so many steps ahead, or the END token."""
@@ -31,18 +31,18 @@ class Cursor:
     def word_ahead(self, steps: int, words: frozenset[str]) -> bool:
         """Say whether the token so many steps ahead is one of these words."""
         token = self.ahead(steps)
-        return token.sort is Sort.WORD and token.text in words
+        return token.sort is TokenKind.WORD and token.text in words
 
     def take(self) -> Token:
         """Return the next token and step over it."""
         token = self.here
-        if token.sort is Sort.HOLE:
+        if token.sort is TokenKind.HOLE:
             self._hole = token
-        if token.sort is not Sort.END:
+        if token.sort is not TokenKind.END:
             self._at += 1
         return token
 
-    def took(self, *sorts: Sort) -> bool:
+    def took(self, *sorts: TokenKind) -> bool:
         """Step over the next token if it is of one of these sorts, and say whether it was."""
         if self.here.sort not in sorts:
             return False
@@ -51,14 +51,14 @@ class Cursor:
 
     def number(self, wanted: str) -> int:
         """Read a whole number or refuse, saying what was wanted."""
-        if self.here.sort is not Sort.NUMBER:
+        if self.here.sort is not TokenKind.NUMBER:
             self.refuse(f"{wanted} is missing")
         return int(self.take().text)
 
     def refuse(self, message: str, remedy: str = "Write the problem as in 7 2/6 - 3 5/6.") -> NoReturn:
         """Raise a ReadingError at this place."""
         token = self.here
-        found = "the line ends" if token.sort is Sort.END else f"there is “{token.text}”"
+        found = "the line ends" if token.sort is TokenKind.END else f"there is “{token.text}”"
         raise ReadingError(f"{message}: here {found}", line=token.line, column=token.column, remedy=remedy)
 
     def refuse_hole(self, message: str, remedy: str) -> NoReturn:

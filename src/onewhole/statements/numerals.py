@@ -6,7 +6,7 @@ from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import MEASURES
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.gap import HOLE, Gap, type_hole
-from onewhole.statements.tokens import Sort
+from onewhole.statements.tokens import TokenKind
 
 LARGEST_DENOMINATOR = 1000
 
@@ -33,7 +33,7 @@ _POWERS = {
 _PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", "s")}
 _MEASURE_WORDS = frozenset(_MARKS)
 _PLACE_WORDS = frozenset(_PLACES)
-_PARTS = frozenset({Sort.NUMBER, Sort.HOLE})
+_PARTS = frozenset({TokenKind.NUMBER, TokenKind.HOLE})
 _RANK = {unit.mark: rank for rank, unit in enumerate(MEASURES)}
 _KIND = {unit.mark: unit.kind for unit in MEASURES}
 
@@ -45,7 +45,7 @@ def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
 
     ``impossible`` allows a denominator of 0, as a child may write it; a problem never has one.
     """
-    if cursor.here.sort is Sort.POINTED:
+    if cursor.here.sort is TokenKind.POINTED:
         return _pointed(cursor.take().text)
     if cursor.word_ahead(1, _MEASURE_WORDS):
         return _measured(cursor)
@@ -80,7 +80,7 @@ def _measured(cursor: Cursor) -> Quantity:
 
 def _placed(cursor: Cursor) -> Quantity:
     found: dict[int, int] = {}
-    while not found or (cursor.word_ahead(1, _PLACE_WORDS) and cursor.here.sort is Sort.NUMBER):
+    while not found or (cursor.word_ahead(1, _PLACE_WORDS) and cursor.here.sort is TokenKind.NUMBER):
         count = cursor.number("how many")
         power = _PLACES[cursor.here.text]
         if found and power >= min(found):
@@ -104,7 +104,7 @@ def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:
             cursor.refuse("a fraction is missing after “and”", "Write 3 and 5/6.")
     if _fraction_ahead(cursor):
         return _built(cursor, wholes, *_fraction(cursor, impossible=impossible))
-    if cursor.here.sort is Sort.NUMBER:
+    if cursor.here.sort is TokenKind.NUMBER:
         cursor.refuse(
             "two numbers stand side by side", "Put a sign between them, or write a fraction: 7 2/6."
         )
@@ -116,13 +116,13 @@ def _whole(wholes: int | type_hole) -> Quantity | Gap:
 
 
 def _fraction_ahead(cursor: Cursor) -> bool:
-    return cursor.ahead(1).sort is Sort.SLASH and cursor.here.sort in _PARTS
+    return cursor.ahead(1).sort is TokenKind.SLASH and cursor.here.sort in _PARTS
 
 
 def _fraction(cursor: Cursor, *, impossible: bool) -> tuple[int | type_hole, int | type_hole]:
     top = _part(cursor, "a numerator")
     cursor.take()
-    parts = int(cursor.here.text) if cursor.here.sort is Sort.NUMBER else 1
+    parts = int(cursor.here.text) if cursor.here.sort is TokenKind.NUMBER else 1
     if parts == 0 and not impossible:
         cursor.refuse("a whole cannot be cut into 0 equal parts", "Use a denominator of 1 or more.")
     if parts > LARGEST_DENOMINATOR:
@@ -132,7 +132,7 @@ def _fraction(cursor: Cursor, *, impossible: bool) -> tuple[int | type_hole, int
 
 
 def _part(cursor: Cursor, wanted: str) -> int | type_hole:
-    if cursor.took(Sort.HOLE):
+    if cursor.took(TokenKind.HOLE):
         return HOLE
     return cursor.number(wanted)
 

@@ -18,7 +18,7 @@ from onewhole.statements.statement import (
     gap_amount,
     relation,
 )
-from onewhole.statements.tokens import ReadingError, Sort, Token, tokens
+from onewhole.statements.tokens import ReadingError, Token, TokenKind, tokens
 
 DEEPEST = 12
 
@@ -78,10 +78,10 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
     Impossible(wholes=3, top=3)
     """
     cursor = Cursor(tokens(text, line, column))
-    if cursor.ahead(1).sort is not Sort.END:
-        cursor.took(Sort.EQUALS)
+    if cursor.ahead(1).sort is not TokenKind.END:
+        cursor.took(TokenKind.EQUALS)
     found: Quantity | Impossible | Relation
-    if cursor.here.sort in {Sort.COMPARE, Sort.EQUALS}:
+    if cursor.here.sort in {TokenKind.COMPARE, TokenKind.EQUALS}:
         found = Relation(cursor.take().text)
     else:
         read = numeral(cursor, impossible=True)
@@ -109,7 +109,7 @@ def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
         cursor = Cursor(tokens(row, number, column if number == line else 1))
         if cursor.at_end():
             continue
-        if not cursor.took(Sort.EQUALS) and not goes_on:
+        if not cursor.took(TokenKind.EQUALS) and not goes_on:
             chains.append([])
         elif not chains:
             cursor.refuse("nothing stands before the equals sign", "Write what was worked out first.")
@@ -132,7 +132,7 @@ def _links(cursor: Cursor) -> tuple[list[Link], bool]:
     goes_on = True
     while goes_on and not cursor.at_end():
         found.append(_link(cursor))
-        goes_on = cursor.took(Sort.EQUALS)
+        goes_on = cursor.took(TokenKind.EQUALS)
         if not goes_on and not cursor.at_end():
             cursor.refuse("an equals sign is missing", _SIGN_REMEDY)
     return found, goes_on
@@ -150,8 +150,8 @@ _Side = tuple[tuple[_Part, bool], ...]
 def _side(cursor: Cursor, depth: int = 0) -> _Side:
     """Read parts joined by + and -."""
     parts: list[tuple[_Part, bool]] = [(_product(cursor, depth), False)]
-    while cursor.here.sort in {Sort.PLUS, Sort.MINUS}:
-        taken = cursor.take().sort is Sort.MINUS
+    while cursor.here.sort in {TokenKind.PLUS, TokenKind.MINUS}:
+        taken = cursor.take().sort is TokenKind.MINUS
         parts.append((_product(cursor, depth), taken))
     return tuple(parts)
 
@@ -159,7 +159,7 @@ def _side(cursor: Cursor, depth: int = 0) -> _Side:
 def _product(cursor: Cursor, depth: int) -> _Part:
     found = _atom(cursor, depth)
     factors = 1
-    while cursor.here.sort is Sort.TIMES:
+    while cursor.here.sort is TokenKind.TIMES:
         factors += 1
         if factors > DEEPEST:
             cursor.refuse("so many factors cannot be read", f"Multiply at most {DEEPEST} numbers.")
@@ -174,7 +174,7 @@ def _product(cursor: Cursor, depth: int) -> _Part:
 
 
 def _atom(cursor: Cursor, depth: int) -> _Part:
-    if not cursor.took(Sort.OPEN):
+    if not cursor.took(TokenKind.OPEN):
         found = numeral(cursor)
         if isinstance(found, Impossible):
             cursor.refuse("a whole cannot be cut into 0 equal parts")
@@ -184,9 +184,9 @@ def _atom(cursor: Cursor, depth: int) -> _Part:
             "so many brackets cannot be read", f"Use at most {DEEPEST} brackets inside one another."
         )
     inside = _joined(_whole_side(cursor, _side(cursor, depth + 1)))
-    if not cursor.took(Sort.CLOSE):
+    if not cursor.took(TokenKind.CLOSE):
         cursor.refuse("a bracket is not closed", "Add the missing ).")
-    if not cursor.took(Sort.SLASH):
+    if not cursor.took(TokenKind.SLASH):
         return inside
     bottom = _atom(cursor, depth + 1)
     if isinstance(bottom, Gap):
@@ -217,13 +217,13 @@ def _joined(parts: tuple[tuple[Expression, bool], ...]) -> Expression:
 def _statement(cursor: Cursor, left: _Side) -> Statement:
     if cursor.at_end():
         return Question(_without_gap(cursor, left))
-    if cursor.here.sort is Sort.HOLE:
+    if cursor.here.sort is TokenKind.HOLE:
         cursor.take()
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)))
-    if cursor.here.sort is Sort.COMPARE:
+    if cursor.here.sort is TokenKind.COMPARE:
         sign = Relation(cursor.take().text)
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)), sign)
-    if not cursor.took(Sort.EQUALS):
+    if not cursor.took(TokenKind.EQUALS):
         cursor.refuse("a sign is missing", _SIGN_REMEDY)
     if cursor.at_end():
         return Question(_without_gap(cursor, left))

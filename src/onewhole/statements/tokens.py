@@ -15,7 +15,7 @@ class ReadingError(InputError):
     """The text cannot be read; ``line`` and ``column`` (both from 1) say where."""
 
 
-class Sort(StrEnum):
+class TokenKind(StrEnum):
     """What a piece of text is."""
 
     NUMBER = "number"
@@ -37,34 +37,34 @@ class Sort(StrEnum):
 class Token:
     """One piece: what it is, its text in the usual spelling, and where it begins."""
 
-    sort: Sort
+    sort: TokenKind
     text: str
     line: int
     column: int
 
 
 _SIGNS = {
-    "/": Sort.SLASH,
-    "\N{FRACTION SLASH}": Sort.SLASH,
-    "\N{DIVISION SLASH}": Sort.SLASH,
-    "+": Sort.PLUS,
-    "-": Sort.MINUS,
-    "\N{MINUS SIGN}": Sort.MINUS,
-    "\N{EN DASH}": Sort.MINUS,
-    "\N{EM DASH}": Sort.MINUS,
-    "\N{HYPHEN}": Sort.MINUS,
-    "\N{NON-BREAKING HYPHEN}": Sort.MINUS,
-    "*": Sort.TIMES,
-    "\N{MULTIPLICATION SIGN}": Sort.TIMES,
-    "\N{DOT OPERATOR}": Sort.TIMES,
-    "=": Sort.EQUALS,
-    "<": Sort.COMPARE,
-    ">": Sort.COMPARE,
-    "?": Sort.HOLE,
-    "\N{WHITE SQUARE}": Sort.HOLE,
-    "\N{WHITE CIRCLE}": Sort.HOLE,
-    "(": Sort.OPEN,
-    ")": Sort.CLOSE,
+    "/": TokenKind.SLASH,
+    "\N{FRACTION SLASH}": TokenKind.SLASH,
+    "\N{DIVISION SLASH}": TokenKind.SLASH,
+    "+": TokenKind.PLUS,
+    "-": TokenKind.MINUS,
+    "\N{MINUS SIGN}": TokenKind.MINUS,
+    "\N{EN DASH}": TokenKind.MINUS,
+    "\N{EM DASH}": TokenKind.MINUS,
+    "\N{HYPHEN}": TokenKind.MINUS,
+    "\N{NON-BREAKING HYPHEN}": TokenKind.MINUS,
+    "*": TokenKind.TIMES,
+    "\N{MULTIPLICATION SIGN}": TokenKind.TIMES,
+    "\N{DOT OPERATOR}": TokenKind.TIMES,
+    "=": TokenKind.EQUALS,
+    "<": TokenKind.COMPARE,
+    ">": TokenKind.COMPARE,
+    "?": TokenKind.HOLE,
+    "\N{WHITE SQUARE}": TokenKind.HOLE,
+    "\N{WHITE CIRCLE}": TokenKind.HOLE,
+    "(": TokenKind.OPEN,
+    ")": TokenKind.CLOSE,
 }
 _PIECE = re.compile(
     r"""(?P<space>\s+)
@@ -99,12 +99,12 @@ def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
                 found.append(_number(spelt, line, place))
             case "word":
                 word = spelt.lower().rstrip(".")
-                found.append(Token(Sort.TIMES if word == "x" else Sort.WORD, word, line, place))
+                found.append(Token(TokenKind.TIMES if word == "x" else TokenKind.WORD, word, line, place))
             case "blank":
-                found.append(Token(Sort.HOLE, "?", line, place))
+                found.append(Token(TokenKind.HOLE, "?", line, place))
             case _:
                 found.extend(_sign(spelt, line, place))
-    return (*found, Token(Sort.END, "", line, column + len(text)))
+    return (*found, Token(TokenKind.END, "", line, column + len(text)))
 
 
 def _sign(sign: str, line: int, column: int) -> tuple[Token, ...]:
@@ -113,9 +113,9 @@ def _sign(sign: str, line: int, column: int) -> tuple[Token, ...]:
     if parts := _one_sign_fraction(sign):
         top, bottom = parts
         return (
-            Token(Sort.NUMBER, top, line, column),
-            Token(Sort.SLASH, "/", line, column),
-            Token(Sort.NUMBER, bottom, line, column),
+            Token(TokenKind.NUMBER, top, line, column),
+            Token(TokenKind.SLASH, "/", line, column),
+            Token(TokenKind.NUMBER, bottom, line, column),
         )
     raise _refused(sign, line, column)
 
@@ -126,7 +126,7 @@ def _number(spelt: str, line: int, column: int) -> Token:
         msg = f"this number has {len(plain)} digits; at most {LONGEST_NUMBER} are read"
         remedy = "Use a smaller number: grade 4 stays at or below 1,000,000."
         raise ReadingError(msg, line=line, column=column, remedy=remedy)
-    return Token(Sort.POINTED if "." in plain else Sort.NUMBER, plain, line, column)
+    return Token(TokenKind.POINTED if "." in plain else TokenKind.NUMBER, plain, line, column)
 
 
 def _one_sign_fraction(character: str) -> tuple[str, str] | None:

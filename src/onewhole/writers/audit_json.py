@@ -2,7 +2,7 @@
 
 from onewhole.notations.text import text
 from onewhole.problems.worked import WorkedProblem
-from onewhole.sheets.audit import Audit, Finding
+from onewhole.sheets.audit import Audit, AuditFinding
 
 Json = dict[str, object]
 
@@ -47,7 +47,7 @@ def _written(seen: WorkedProblem, group: tuple[str, ...]) -> str:
     return next(text(slip.wrote) for slip in seen.slips if slip.pattern in group)
 
 
-def _finding(found: Finding) -> Json:
+def _finding(found: AuditFinding) -> Json:
     return {
         "key": found.key,
         "severity": found.severity.value,

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from onewhole.notations.text import text
 from onewhole.problems.needs import Needs
 from onewhole.problems.worked import WorkedProblem
-from onewhole.sheets.audit import Audit, Finding
+from onewhole.sheets.audit import Audit, AuditFinding
 from onewhole.sheets.page import Page, halves
 
 HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "needs")
@@ -89,7 +89,7 @@ def _traps(seen: WorkedProblem) -> Iterator[str]:
         yield f"trap: {pattern} comes out right by luck"
 
 
-def _finding(found: Finding) -> Iterator[str]:
+def _finding(found: AuditFinding) -> Iterator[str]:
     labels = "" if found.key in NAMED or not found.labels else f" (in {_listed(found.labels)})"
     yield f"{found.severity.value} {found.key}: {found.words}{labels}"
     yield f"  next: {found.remedy}"

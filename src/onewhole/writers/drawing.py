@@ -5,12 +5,14 @@ from dataclasses import replace
 from onewhole.notations.picture_words import told
 from onewhole.notations.svg import svg
 from onewhole.notations.words import ClassWords
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Scene, Wedge, Words
 from onewhole.writers.printed import Json
 
 #: Pictures that are counted and need no writing in them; the page's own words stand beside them.
-COUNTED = frozenset({Kind.STRIPS, Kind.DISCS, Kind.RECTANGLES, Kind.GRID, Kind.BLOCKS})
+COUNTED = frozenset(
+    {PictureKind.STRIPS, PictureKind.DISCS, PictureKind.RECTANGLES, PictureKind.GRID, PictureKind.BLOCKS}
+)
 MARGIN = 4
 
 

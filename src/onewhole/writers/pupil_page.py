@@ -9,9 +9,9 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Instruction
 from onewhole.sheets.find_the_slip import FIND, WRONG, FindTheSlip
-from onewhole.sheets.header import Header, Picture
+from onewhole.sheets.header import Header, PictureSetting
 from onewhole.sheets.practice import Practice
-from onewhole.sheets.room import Place, Room, room
+from onewhole.sheets.room import Room, WorkPlace, room
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.writers.formula import formula
@@ -19,7 +19,11 @@ from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
 from onewhole.writers.story_words import story_words
 
-_DRAW = {Picture.STRIP: "Draw the strips.", Picture.LINE: "Draw your jumps.", Picture.NONE: ""}
+_DRAW = {
+    PictureSetting.STRIP: "Draw the strips.",
+    PictureSetting.LINE: "Draw your jumps.",
+    PictureSetting.NONE: "",
+}
 
 
 def pupil_page(worked: WorkedSheet) -> Printed:
@@ -95,5 +99,5 @@ def _answer(problem: Problem, needed: Room) -> Json:
             assert_never(problem.statement)
 
 
-def _size(place: Place | Room) -> Json:
+def _size(place: WorkPlace | Room) -> Json:
     return {"width_mm": ceil(place.width_mm), "height_mm": ceil(place.height_mm)}

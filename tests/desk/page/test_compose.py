@@ -28,7 +28,7 @@ from onewhole.sheets.page import page
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.recipe import RecipeError
 from onewhole.sheets.review import listed
-from onewhole.sheets.wishes import OpenQuestion, Review, Skill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, Review, WishedSkill, Wishes
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
@@ -58,7 +58,7 @@ def kept(composed: Composed) -> None:
         (denominator,) = one.needs.denominators
         assert denominator in asked.denominators
         taken = " - " in one.problem.typed
-        assert asked.skill is Skill.BOTH or taken == (asked.skill is Skill.SUBTRACT)
+        assert asked.skill is WishedSkill.BOTH or taken == (asked.skill is WishedSkill.SUBTRACT)
         chosen = (
             asked.strategy if fits(asked.strategy, taken=taken) else strategy_named(asked.strategy.partner)
         )
@@ -143,7 +143,7 @@ def test_what_no_problem_settles_is_said() -> None:
 @pytest.mark.parametrize("taught", STRATEGIES, ids=lambda one: one.key)
 def test_a_page_for_every_strategy(taught: object) -> None:
     """Each problem suits what the class was taught."""
-    kept(compose(replace(SMALL, strategy=taught, skill=Skill.BOTH)))  # type: ignore[arg-type] # a strategy
+    kept(compose(replace(SMALL, strategy=taught, skill=WishedSkill.BOTH)))  # type: ignore[arg-type] # a strategy
 
 
 def test_review_and_an_example() -> None:

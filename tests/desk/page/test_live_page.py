@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from onewhole.desk.page.live_page import MOST_PROBLEMS, Act, laid, moved, remedied, remedy_named
+from onewhole.desk.page.live_page import MOST_PROBLEMS, RemedyAct, laid, moved, remedied, remedy_named
 from onewhole.errors import InputError
 
 ROOM_12 = (Path(__file__).parents[3] / "examples" / "room12" / "sheet.txt").read_text(encoding="utf-8")
@@ -115,10 +115,17 @@ def test_a_remedy_that_no_page_offers(act: str, labels: list[str], values: list[
         remedy_named(act, labels, values)
 
 
-@pytest.mark.parametrize("act", [one for one in Act if one not in {Act.ADD, Act.ORDER, Act.SET, Act.NUMBER}])
-def test_a_remedy_about_a_problem_that_is_not_there(act: Act) -> None:
+@pytest.mark.parametrize(
+    "act",
+    [
+        one
+        for one in RemedyAct
+        if one not in {RemedyAct.ADD, RemedyAct.ORDER, RemedyAct.SET, RemedyAct.NUMBER}
+    ],
+)
+def test_a_remedy_about_a_problem_that_is_not_there(act: RemedyAct) -> None:
     """It is refused in words, and nothing is lost."""
-    values = ["5 - 2"] if act is Act.ASK_INSTEAD else []
+    values = ["5 - 2"] if act is RemedyAct.ASK_INSTEAD else []
     with pytest.raises(InputError, match="there is no problem 7"):
         remedied("1. 5 - 2", remedy_named(act.value, ["7"], values))
 
@@ -141,7 +148,10 @@ def test_lines_without_a_label_are_numbered_by_a_click() -> None:
     """Pasted problems become problems, though the sheet cannot be read yet."""
     typed = "title: Kites\n\n# Look first.\n7 2/6 - 3 5/6\n 52 - 27"
     page = laid(typed, NOW)
-    assert [[click.act for click in one.remedies] for one in page.mistakes] == [[Act.NUMBER], [Act.NUMBER]]
+    assert [[click.act for click in one.remedies] for one in page.mistakes] == [
+        [RemedyAct.NUMBER],
+        [RemedyAct.NUMBER],
+    ]
     now = remedied(typed, page.mistakes[0].remedies[0])
     assert now.typed == "title: Kites\n\n# Look first.\n1. 7 2/6 - 3 5/6\n2. 52 - 27"
     assert laid(now.typed, NOW).readable

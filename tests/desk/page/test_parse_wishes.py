@@ -5,7 +5,7 @@ import pytest
 
 from onewhole.desk.page.parse_wishes import TypedWishes, parse_wishes
 from onewhole.errors import OnewholeError
-from onewhole.sheets.wishes import Review, Skill, WishError, Wishes
+from onewhole.sheets.wishes import Review, WishedSkill, WishError, Wishes
 
 NIGHT = "1. 9 5/8 - 4 6/8\n2. 5 4/6 - 2 1/6\n"
 
@@ -27,7 +27,7 @@ def test_what_is_typed_is_read() -> None:
             minutes=20,
         )
     )
-    assert found.skill is Skill.BOTH
+    assert found.skill is WishedSkill.BOTH
     assert found.denominators == (4, 6, 8)
     assert found.regrouping == Fraction(1, 2)
     assert found.strategy.key == "count_up"

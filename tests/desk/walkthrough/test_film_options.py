@@ -7,7 +7,7 @@ from onewhole.desk.walkthrough.film_options import FilmChoice, choices_json, cho
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.desk.walkthrough.lesson import lesson, refused
 from onewhole.errors import InputError
-from onewhole.pictures.picture import Kind
+from onewhole.pictures.picture import PictureKind
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Role
@@ -23,7 +23,7 @@ def test_a_strategy_and_a_picture_for_one_problem() -> None:
     assert items[1].working is not None
     assert items[1].working.strategy == "count_up"
     assert items[1].picture is not None
-    assert items[1].picture.kind is Kind.LINE
+    assert items[1].picture.kind is PictureKind.LINE
     assert [items[at] for at in (0, 2, 3, 4)] == [plain[at] for at in (0, 2, 3, 4)]
 
 
@@ -48,7 +48,7 @@ def test_what_does_not_suit_gives_way_and_is_said() -> None:
     assert items[0].working is not None
     assert items[0].working.strategy == "regroup_first"
     assert items[2].picture is not None
-    assert items[2].picture.kind is Kind.GRID
+    assert items[2].picture.kind is PictureKind.GRID
     first, second = refused(WorkedSheet(SHEET), choices=choices)
     assert first.startswith("Problem 1: “Make a whole” does not suit it")
     assert first.endswith("It is worked by “Regroup one whole first”.")

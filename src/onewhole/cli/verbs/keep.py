@@ -16,7 +16,7 @@ from onewhole.desk.pupil.pupil_export import put_export
 from onewhole.errors import InputError
 
 
-class Act(StrEnum):
+class KeepAct(StrEnum):
     """What to do with the file."""
 
     SHOW = "show"
@@ -29,7 +29,7 @@ class Act(StrEnum):
 
 
 Do = Annotated[
-    Act,
+    KeepAct,
     typer.Argument(
         metavar="DO",
         help="show: what is kept; backup, restore: one file; export, erase: a child; until: the last day; "
@@ -65,7 +65,7 @@ def run(
     backups: Backups = True,
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
-    if do is Act.RESTORE:
+    if do is KeepAct.RESTORE:
         _say(_restored(desk.restore_backup(_needed(saved, "--from", "the backup"), file, now())))
         return 0
     book = desk.open_kept(file)
@@ -77,29 +77,29 @@ def run(
 
 
 def _done(
-    do: Act, book: Store, to: Path | None, room: int, pupil: str, day: str, *, yes: bool, backups: bool
+    do: KeepAct, book: Store, to: Path | None, room: int, pupil: str, day: str, *, yes: bool, backups: bool
 ) -> Iterator[str]:
     match do:
-        case Act.SHOW:
+        case KeepAct.SHOW:
             yield from _shown(book)
-        case Act.BACKUP:
+        case KeepAct.BACKUP:
             goal = _needed(to, "--to", "the new file")
             desk.back_up(book, goal)
             yield f"All that is kept is in {goal}."
-        case Act.EXPORT:
+        case KeepAct.EXPORT:
             for path in put_export(book, room, _child(pupil), to or Path("out")):
                 yield f"{path}"
-        case Act.ERASE:
+        case KeepAct.ERASE:
             code = _child(pupil)
             yield from _erased(book, room, code, yes=yes, backups=backups)
-        case Act.UNTIL:
+        case KeepAct.UNTIL:
             if day:
                 desk.set_keep_until(book, None if day == "never" else _day(day))
             yield _until(book)
-        case Act.CLEAN:
+        case KeepAct.CLEAN:
             desk.clean(book)
             yield "No trace of what was erased is in the file."
-        case Act.RESTORE:
+        case KeepAct.RESTORE:
             raise AssertionError(do)
         case _:
             assert_never(do)

@@ -13,7 +13,7 @@ from onewhole.desk.page.sheets import sheet_in
 from onewhole.presses.files import write
 from onewhole.presses.solver import SECONDS, bound, solve
 from onewhole.presses.space_at_once import Everything, space
-from onewhole.sheets.candidates import Kind, Like
+from onewhole.sheets.candidates import LikePair, ProblemClass
 from onewhole.sheets.clash import clash
 from onewhole.sheets.composed import Composed, sheet_of, told_by
 from onewhole.sheets.document import Sheet
@@ -50,8 +50,8 @@ MOST_NAMED = 6
 class _Choice:
     """What was chosen: kinds with their counts, problems, review, and under which habits and cuts."""
 
-    kinds: tuple[Kind, ...]
-    problems: tuple[Like, ...]
+    kinds: tuple[ProblemClass, ...]
+    problems: tuple[LikePair, ...]
     review: tuple[Statement, ...]
     habits: tuple[Habit, ...]
     crowded: tuple[Crowded, ...]
@@ -217,7 +217,7 @@ def _fits(wishes: Wishes) -> bool:
     return _choice(space(wishes, (), crowd=wishes.number), wishes, (), (), SECONDS) is not None
 
 
-def _example(every: Everything, wishes: Wishes, chosen: _Choice) -> Like | None:
+def _example(every: Everything, wishes: Wishes, chosen: _Choice) -> LikePair | None:
     """Choose the worked example: one whole regrouped, easy for its sort, no twin of a problem on the page."""
     taken = {one.twin for one in chosen.problems}
     kinds = sorted(every.kinds, key=lambda kind: (not kind.sort.regroups, kind.sort.whole_on_top, kind.level))

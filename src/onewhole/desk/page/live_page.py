@@ -12,13 +12,13 @@ from onewhole.notations.speech import say
 from onewhole.notations.text import text
 from onewhole.presses.pdf import PressError, press, press_drawings
 from onewhole.problems.problem import Problem
-from onewhole.sheets.audit import Audit, Finding, Severity, audit
+from onewhole.sheets.audit import Audit, AuditFinding, Severity, audit
 from onewhole.sheets.document import Instruction, Sheet, SheetError
 from onewhole.sheets.page import halves
 from onewhole.sheets.reading import NO_LABEL, lines_of, read_sheet
 from onewhole.sheets.remedied import Changed
 from onewhole.sheets.remedied import remedied as mended
-from onewhole.sheets.remedies import Act, Remedy, remedies
+from onewhole.sheets.remedies import Remedy, RemedyAct, remedies
 from onewhole.sheets.room import Room
 from onewhole.sheets.rows import Rows
 from onewhole.sheets.worked import WorkedSheet
@@ -26,13 +26,13 @@ from onewhole.writers.pupil_page import pupil_page
 
 __all__ = [
     "LONGEST_TYPED",
-    "Act",
     "Changed",
     "Drawn",
     "Laid",
     "Mistake",
     "Note",
     "Remedy",
+    "RemedyAct",
     "Stands",
     "laid",
     "moved",
@@ -45,7 +45,7 @@ __all__ = [
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
 
 _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
-_NUMBER = Remedy(Act.NUMBER, "Number the lines")
+_NUMBER = Remedy(RemedyAct.NUMBER, "Number the lines")
 _NO_SIGN = re.compile(r"No font here has the sign (.+)")
 
 
@@ -146,7 +146,7 @@ def remedied(typed: str, remedy: Remedy) -> Changed:
     Raises InputError, also for a remedy that would leave a sheet that cannot be read.
     """
     changed = mended(typed, remedy)
-    if remedy.act is not Act.NUMBER:
+    if remedy.act is not RemedyAct.NUMBER:
         _read(changed.typed)
     return changed
 
@@ -157,10 +157,10 @@ def remedy_named(act: str, labels: Sequence[str] = (), values: Sequence[str] = (
     >>> remedy_named("leave out", ["2"]).labels
     ('2',)
     """
-    if act not in set(Act) or (act == Act.ASK_INSTEAD and len(labels) != len(values)):
+    if act not in set(RemedyAct) or (act == RemedyAct.ASK_INSTEAD and len(labels) != len(values)):
         msg = "there is no such remedy"
         raise InputError(msg, remedy="Choose one that stands beside a note.")
-    return Remedy(Act(act), "", tuple(labels), tuple(values))
+    return Remedy(RemedyAct(act), "", tuple(labels), tuple(values))
 
 
 def moved_by(typed: str, label: str, by: int) -> Changed:
@@ -259,7 +259,7 @@ def _stands(problem: Problem, needed: Room) -> Stands:
     return Stands(problem.label, problem.line, text(problem.statement), measured)
 
 
-def _note(found: Finding, looked: Audit, typed: str) -> Note:
+def _note(found: AuditFinding, looked: Audit, typed: str) -> Note:
     lines = tuple(one.line for one in looked.page.sheet.problems if one.label in found.labels)
     clicks = remedies(found, looked)
     if not found.labels:

@@ -12,7 +12,7 @@ from onewhole.desk.marking.mark import mark_files
 from onewhole.desk.page.open_questions import left_open
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.marking.diagnosis.diagnosis import diagnose
-from onewhole.sheets.wishes import OpenQuestion, Review, Skill, WishError, Wishes, open_questions
+from onewhole.sheets.wishes import OpenQuestion, Review, WishedSkill, WishError, Wishes, open_questions
 from onewhole.working.strategies.table import strategy_named
 
 _Choice = TypeVar("_Choice", bound=StrEnum)
@@ -55,7 +55,7 @@ def parse_wishes(typed: TypedWishes) -> Wishes:
         raise WishError(msg, remedy="Name the sheet too: --after SHEET --answers FILE.")
     nights = [*typed.not_again, *([typed.after] if typed.after else [])]
     return Wishes(
-        skill=_one_of(Skill, "skill", typed.skill),
+        skill=_one_of(WishedSkill, "skill", typed.skill),
         number=typed.number,
         denominators=_numbers(typed.denominators) or USUAL.denominators,
         largest=typed.largest,

@@ -18,7 +18,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     voiced,
 )
 from onewhole.notations.aloud import spoken_words
-from onewhole.pictures.picture import Kind
+from onewhole.pictures.picture import PictureKind
 from onewhole.presses.folders import made
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
@@ -59,7 +59,7 @@ class FilmWishes:
     voice: str = SILENT
     minutes: int | None = None
     pace: Pace = field(default_factory=Pace)
-    kind: Kind | None = None
+    kind: PictureKind | None = None
     tried: tuple[str, ...] = ()
     mistake: bool = False
     choices: Mapping[str, FilmChoice] = field(default_factory=dict)

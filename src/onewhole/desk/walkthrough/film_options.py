@@ -10,7 +10,7 @@ from onewhole.notations.reasons.pictures import unpictured
 from onewhole.notations.reasons.unsuited import unsuited
 from onewhole.notations.words import ClassWords
 from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
-from onewhole.pictures.picture import Kind, Picture
+from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Comparison, Statement
 from onewhole.walkthroughs.lesson import Length
@@ -70,12 +70,12 @@ class FilmOptions:
     picture: str = ""
 
 
-def kind_named(name: str) -> Kind:
+def kind_named(name: str) -> PictureKind:
     """Return the picture with a teacher's name for it. Raises InputError with the names there are."""
     try:
-        return Kind(name)
+        return PictureKind(name)
     except ValueError:
-        names = ", ".join(kind.value for kind in Kind)
+        names = ", ".join(kind.value for kind in PictureKind)
         msg = f"there is no picture called “{name[:40]}”"
         raise InputError(msg, remedy=f"Choose one of: {names}.") from None
 
@@ -113,7 +113,7 @@ def by_choice(entry: WorkedProblem, choice: FilmChoice) -> Working | None:
     return _by(entry.problem.statement, choice.strategy) or entry.working
 
 
-def drawn(working: Working, kind: Kind | None = None) -> Picture | None:
+def drawn(working: Working, kind: PictureKind | None = None) -> Picture | None:
     """Return the picture that is wanted, or where it cannot be drawn the one that suits."""
     try:
         return picture(working, kind)
@@ -121,11 +121,11 @@ def drawn(working: Working, kind: Kind | None = None) -> Picture | None:
         return picture(working)
 
 
-def shown(working: Working, choice: FilmChoice, kind: Kind | None) -> Picture | None:
+def shown(working: Working, choice: FilmChoice, kind: PictureKind | None) -> Picture | None:
     """Return the picture that was chosen for a problem, for all problems, or that suits."""
     if choice.picture == NO_PICTURE:
         return None
-    return drawn(working, Kind(choice.picture) if choice.picture else kind)
+    return drawn(working, PictureKind(choice.picture) if choice.picture else kind)
 
 
 def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
@@ -140,7 +140,7 @@ def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
         notes.append(f"{where}“{name}” does not suit it{_why(entry, choice)} {_taken(working)}")
     if choice.picture and choice.picture != NO_PICTURE:
         try:
-            picture(working, Kind(choice.picture))
+            picture(working, PictureKind(choice.picture))
         except PictureRefusedError as no:
             instead = f"The {no.instead.value} is shown." if no.instead else "No picture is shown."
             notes.append(f"{where}{no.what}: {unpictured(no.why, ClassWords())} {instead}")
@@ -154,7 +154,7 @@ def film_options(entry: WorkedProblem, choice: FilmChoice) -> FilmOptions:
     if working is None or entry.working is None:
         return FilmOptions(label, title)
     ways = [one for one in STRATEGIES if _by(entry.problem.statement, one.key)]
-    kinds = [kind for kind in Kind if refusal(working, kind) is None]
+    kinds = [kind for kind in PictureKind if refusal(working, kind) is None]
     suits = picture(working)
     return FilmOptions(
         label,

@@ -9,7 +9,7 @@ from onewhole.misconceptions.slip import Slip
 from onewhole.notations.reasons.pictures import unpictured
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import PictureRefusedError, picture
-from onewhole.pictures.picture import Kind
+from onewhole.pictures.picture import PictureKind
 from onewhole.problems.traps import is_at_heart
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
@@ -23,7 +23,7 @@ _NOTHING: Mapping[str, FilmChoice] = MappingProxyType({})
 def lesson(
     worked: WorkedSheet,
     *,
-    kind: Kind | None = None,
+    kind: PictureKind | None = None,
     tried: Collection[str] = (),
     mistake: bool = False,
     choices: Mapping[str, FilmChoice] = _NOTHING,
@@ -58,7 +58,7 @@ def lesson(
 
 
 def _item(
-    entry: WorkedProblem, kind: Kind | None, choice: FilmChoice, *, tried: bool, mistake: Slip | None
+    entry: WorkedProblem, kind: PictureKind | None, choice: FilmChoice, *, tried: bool, mistake: Slip | None
 ) -> Item:
     problem, working = entry.problem, by_choice(entry, choice)
     return Item(
@@ -75,7 +75,7 @@ def _item(
 
 
 def refused(
-    worked: WorkedSheet, kind: Kind | None = None, choices: Mapping[str, FilmChoice] = _NOTHING
+    worked: WorkedSheet, kind: PictureKind | None = None, choices: Mapping[str, FilmChoice] = _NOTHING
 ) -> tuple[str, ...]:
     """Return what was wanted for a problem and does not suit it: why, and what to choose or what is taken."""
     notes: list[str] = []
