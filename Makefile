@@ -20,7 +20,7 @@ serve: $(READY)
 # The checks that read the code come first, so that pytest has the last word.
 test: lint
 	npm test --silent
-	$(BIN)/pytest -n 2
+	$(BIN)/pytest -n 2 --dist worksteal
 
 # Every problem of the small space by every strategy, and a million texts through the reader: a few minutes.
 walk: $(READY)

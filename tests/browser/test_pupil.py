@@ -8,10 +8,9 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from onewhole.desk.classes.demo import fill_demo
-from onewhole.desk.classes.marked_nights import mark_missing
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Clock, served
+from tests.kit.invented import lay_invented_class
 from tests.kit.keys import enter, go_to
 
 pytestmark = NEEDS_CHROMIUM
@@ -22,13 +21,13 @@ WEDNESDAY = datetime(2026, 11, 25, 16, tzinfo=UTC)
 @pytest.fixture
 def story(browser: Browser, tmp_path: Path) -> Iterator[Page]:
     """A window on a pupil of the invented class whose idea fades, every night read."""
-    with served(tmp_path, Clock(WEDNESDAY)) as door:
-        book = door.door.books["mine"]
-        fill_demo(book, WEDNESDAY)
-        mark_missing(book, 1, lambda _done, _of: None)
-        with window(browser, door.address, forgives=("422",)) as page:
-            page.goto(f"{door.base}/mine/1/pupil/K15")
-            yield page
+    lay_invented_class(tmp_path, WEDNESDAY, read=True)
+    with (
+        served(tmp_path, Clock(WEDNESDAY)) as door,
+        window(browser, door.address, forgives=("422",)) as page,
+    ):
+        page.goto(f"{door.base}/mine/1/pupil/K15")
+        yield page
 
 
 @pytest.mark.parametrize("size", [WIDE, PHONE], ids=["wide", "phone"])

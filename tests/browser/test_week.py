@@ -8,10 +8,9 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.class_records import room
-from onewhole.desk.classes.demo import fill_demo
-from onewhole.desk.classes.marked_nights import mark_missing
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import Clock, served
+from tests.kit.invented import lay_invented_class
 from tests.kit.keys import enter, go_to
 
 pytestmark = NEEDS_CHROMIUM
@@ -24,12 +23,9 @@ HOSTILE = '<script>alert(1)</script>\n=HYPERLINK("x")\n\N{RIGHT-TO-LEFT OVERRIDE
 @pytest.fixture
 def club(browser: Browser, tmp_path: Path) -> Iterator[Page]:
     """A window on the week of the invented class, every night read."""
-    with served(tmp_path, Clock(WEDNESDAY)) as door:
-        book = door.door.books["mine"]
-        fill_demo(book, WEDNESDAY)
-        mark_missing(book, 1, lambda _done, _of: None)
-        with window(browser, door.address) as page:
-            yield page
+    lay_invented_class(tmp_path, WEDNESDAY, read=True)
+    with served(tmp_path, Clock(WEDNESDAY)) as door, window(browser, door.address) as page:
+        yield page
 
 
 def test_from_an_empty_file_to_a_class_by_keyboard(browser: Browser, tmp_path: Path) -> None:

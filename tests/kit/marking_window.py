@@ -14,9 +14,9 @@ SHEET = (ROOT / "examples" / "room12" / "sheet.txt").read_text(encoding="utf-8")
 PUPILS, PROBLEMS = 30, 12
 
 
-def class_with_night(book: Store) -> None:
-    """Keep a class of 30 and a night of twelve problems."""
-    start_room(book, "Room 12", PUPILS, NOW)
+def class_with_night(book: Store, pupils: int = PUPILS) -> None:
+    """Keep a class of 30 or fewer and a night of twelve problems."""
+    start_room(book, "Room 12", pupils, NOW)
     set_night(book, 1, SHEET, date(2026, 9, 1), NOW)
 
 

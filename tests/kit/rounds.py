@@ -5,9 +5,9 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from onewhole.desk.classes.demo import fill_demo
 from onewhole.web.http.handling import PageRoute
-from tests.kit.doors import Opened, opened
+from tests.kit.doors import NOW, Opened, opened
+from tests.kit.invented import lay_invented_class
 
 _PLACE = re.compile(r"\{(\w+)(?::int)?\}")
 #: What stands in an address; a night that was handed in, a pupil who wrote something.
@@ -28,8 +28,8 @@ PLACES: dict[str, str] = {
 @contextmanager
 def lived_in(folder: Path) -> Iterator[Opened]:
     """Open a door whose own file holds the invented class, with its session."""
+    lay_invented_class(folder, NOW)
     with opened(folder) as door:
-        fill_demo(door.door.books["mine"], door.door.now())
         yield door
 
 
