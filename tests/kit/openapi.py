@@ -82,8 +82,8 @@ def document(routes: Iterable[PageRoute]) -> dict[str, object]:
 def plain(route: PageRoute) -> str:
     """Return the path of a row as OpenAPI writes it.
 
-    >>> from onewhole.web.pages import work
-    >>> plain(Way("GET", "/{book}/{room:int}/week", work.look))
+    >>> from onewhole.web.pages import job
+    >>> plain(PageRoute("GET", "/{book}/{room:int}/week", job.look))
     '/{book}/{room}/week'
     """
     return _PLACE.sub(r"{\1}", route.path)

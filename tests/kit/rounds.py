@@ -36,8 +36,8 @@ def lived_in(folder: Path) -> Iterator[Opened]:
 def address(route: PageRoute, **places: str) -> str:
     """Return the address of a row with something in every place. KeyError for a place that is not known.
 
-    >>> from onewhole.web.pages import work
-    >>> address(Way("GET", "/{book}/{room:int}/week", work.look), room="2")
+    >>> from onewhole.web.pages import job
+    >>> address(PageRoute("GET", "/{book}/{room:int}/week", job.look), room="2")
     '/mine/2/week'
     """
     return _PLACE.sub(lambda place: {**PLACES, **places}[place[1]], route.path)
@@ -46,8 +46,8 @@ def address(route: PageRoute, **places: str) -> str:
 def places(route: PageRoute) -> list[str]:
     """Return the names of the places in an address.
 
-    >>> from onewhole.web.pages import work
-    >>> places(Way("GET", "/{book}/{room:int}/week", work.look))
+    >>> from onewhole.web.pages import job
+    >>> places(PageRoute("GET", "/{book}/{room:int}/week", job.look))
     ['book', 'room']
     """
     return _PLACE.findall(route.path)
