@@ -38,3 +38,9 @@ def test_versions_are_pinned() -> None:
     asked = json.loads((ROOT / "package.json").read_text(encoding="utf-8"))
     assert not asked.get("dependencies"), "the program itself takes nothing from there"
     assert all(re.fullmatch(r"\d+\.\d+\.\d+", one) for one in asked["devDependencies"].values())
+
+
+@pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
+def test_a_script_spells_no_address(path: Path) -> None:
+    """The server hands every address over, in the page or in an answer; a part may be added for one thing."""
+    assert not re.search(r"""["'`](?:\$\{[\w.]+\})?/[a-z]""", path.read_text(encoding="utf-8"))

@@ -57,6 +57,19 @@ def test_a_click_and_a_move(door: Opened) -> None:
     assert told["typed"] == "1. 5 - 2\n2. 6 - 3"
     told = json.loads(door.post(f"{AT}/moved", typed=TWINS, label="2", by="-1").text)
     assert told["typed"] == "title: Kites\n\n1. 8 1/6 - 4 4/6\n2. 7 2/6 - 3 5/6"
+    assert (told["place"], told["line"]) == (1, 3)
+
+
+def test_a_label_is_what_the_reader_takes_for_one(door: Opened) -> None:
+    """The page has no grammar of its own: the problem of a line is moved where the server reads one."""
+    told = json.loads(door.post(f"{AT}/moved", typed="1)7 2/6 - 3 5/6\n2)5 - 2", line="2", by="-1").text)
+    assert (told["typed"], told["place"], told["line"]) == ("1)5 - 2\n2)7 2/6 - 3 5/6", 1, 1)
+    told = json.loads(door.post(f"{AT}/moved", typed="# Look.\n1. 5 - 2", line="1", by="1").text)
+    assert (told["typed"], told["words"], told["place"]) == (
+        "# Look.\n1. 5 - 2",
+        "There is no problem on this line.",
+        0,
+    )
 
 
 def test_versions_stay(door: Opened) -> None:

@@ -15,7 +15,7 @@ from onewhole.problems.problem import Problem
 from onewhole.sheets.audit import Audit, AuditFinding, Severity, audit
 from onewhole.sheets.document import Instruction, Sheet, SheetError
 from onewhole.sheets.page import halves
-from onewhole.sheets.reading import NO_LABEL, lines_of, read_sheet
+from onewhole.sheets.reading import NO_LABEL, label_in, lines_of, read_sheet
 from onewhole.sheets.remedied import Changed
 from onewhole.sheets.remedied import remedied as mended
 from onewhole.sheets.remedies import Remedy, RemedyAct, remedies
@@ -30,6 +30,7 @@ __all__ = [
     "Drawn",
     "Laid",
     "Mistake",
+    "Moved",
     "Note",
     "Remedy",
     "RemedyAct",
@@ -37,6 +38,7 @@ __all__ = [
     "laid",
     "moved",
     "moved_by",
+    "moved_on_line",
     "remedied",
     "remedy_named",
 ]
@@ -96,6 +98,19 @@ class Note:
     remedy: str
     lines: tuple[int, ...]
     remedies: tuple[Remedy, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Moved:
+    """A problem moved: what is typed now, in a sentence what was done, and where it stands, counted from 1.
+
+    ``place`` is its place among the problems (0: nothing was moved), ``line`` its line.
+    """
+
+    typed: str
+    words: str
+    place: int
+    line: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,7 +178,7 @@ def remedy_named(act: str, labels: Sequence[str] = (), values: Sequence[str] = (
     return Remedy(RemedyAct(act), "", tuple(labels), tuple(values))
 
 
-def moved_by(typed: str, label: str, by: int) -> Changed:
+def moved_by(typed: str, label: str, by: int) -> Moved:
     r"""Return a typed sheet with a problem so many places further down the page, or up; as :func:`moved`.
 
     >>> moved_by("a. 5 - 2\nb. 6 - 3", "b", -1).typed
@@ -172,20 +187,33 @@ def moved_by(typed: str, label: str, by: int) -> Changed:
     return moved(typed, label, Rows.of(typed).place(label) + by)
 
 
-def moved(typed: str, label: str, to: int) -> Changed:
+def moved_on_line(typed: str, line: int, by: int) -> Moved:
+    r"""Return a typed sheet with the problem of a line (from 1) moved; on any other line nothing is.
+
+    >>> moved_on_line("1)5 - 2\n2)6 - 3", 2, -1).typed
+    '1)6 - 3\n2)5 - 2'
+    """
+    lines = lines_of(typed)
+    said = label_in(lines[line - 1]) if line <= len(lines) else None
+    if said is None:
+        return Moved(typed, "There is no problem on this line.", 0, line)
+    return moved_by(typed, said["label"], by)
+
+
+def moved(typed: str, label: str, to: int) -> Moved:
     r"""Return a typed sheet with a problem in another place down the page (from 1).
 
     Instructions, header and blank lines stay where they are, and labels 1, 2, 3 stay in that order down the
     page. The sheet need not be readable. Raises InputError for a label that is not there.
 
-    >>> moved("a. 5 - 2\n# Look first.\nb. 6 - 3", "b", 1).typed
-    'b. 6 - 3\n# Look first.\na. 5 - 2'
+    >>> moved("a. 5 - 2\n# Look first.\nb. 6 - 3", "b", 1)
+    Moved(typed='b. 6 - 3\n# Look first.\na. 5 - 2', words='Problem b is number 1 of 2 now.', place=1, line=1)
     """
     rows = Rows.of(typed)
     before, most = rows.place(label), len(rows.problems)
     to = max(1, min(to, most))
     words = f"Problem {label} is number {to} of {most} now." if to != before else f"Problem {label} stays."
-    return Changed(rows.moved(label, to).typed, words)
+    return Moved(rows.moved(label, to).typed, words, to, list(rows.problems.values())[to - 1] + 1)
 
 
 def _read(typed: str) -> Sheet:

@@ -2,6 +2,8 @@
 
 from datetime import datetime
 
+from markupsafe import Markup
+
 from onewhole.desk.classes.class_records import sheet_typed
 from onewhole.desk.page import kept_pages, live_page
 from onewhole.desk.page.class_questions import last_answered, questions_left
@@ -9,12 +11,13 @@ from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage, Json, Redirect
+from onewhole.web.http.templates import name, rendered
 from onewhole.web.jobs import Draft, Outcome, Progress
 
 #: What the form of every act carries.
 TYPED = ("typed",)
 REMEDY = (*TYPED, "act", "label", "value")
-MOVE = (*TYPED, "label", "to", "by")
+MOVE = (*TYPED, "label", "line", "to", "by")
 FORM = ("kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
 WISHES = (*TYPED, *FORM, "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe")
@@ -87,13 +90,17 @@ def mended(request: PageRequest) -> Json:
 
 
 def moved(request: PageRequest) -> Json:
-    """Move a problem to another place, or by so many places."""
-    label = request.field("label")
-    if by := request.field("by", ""):
-        if by not in {"-1", "1"}:
-            raise InputError("A problem moves one place up or down", remedy="Use the arrows.")
-        return _changed(live_page.moved_by(_typed(request), label, int(by)))
-    return _changed(live_page.moved(_typed(request), label, request.count("to", 1, 1000)))
+    """Move a problem, named by its label or its line, to another place, or one place up or down."""
+    typed, by = _typed(request), request.field("by", "")
+    if by and by not in {"-1", "1"}:
+        raise InputError("A problem moves one place up or down", remedy="Use the arrows.")
+    if "line" in request.fields:
+        made = live_page.moved_on_line(typed, request.count("line", 1, live_page.LONGEST_TYPED), int(by or 0))
+    elif by:
+        made = live_page.moved_by(typed, request.field("label"), int(by))
+    else:
+        made = live_page.moved(typed, request.field("label"), request.count("to", 1, 1000))
+    return Json({"typed": made.typed, "words": made.words, "place": made.place, "line": made.line})
 
 
 def wished(request: PageRequest) -> Json | Redirect:
@@ -171,6 +178,7 @@ def _shown(
             "draft": draft,
             "lost": "made" in request.query and draft is None,
             "kept": kept,
+            "which": which,
             "versions": versions,
             "pages": kept_pages.kept_pages(request.book),
             "kinds": kept_pages.KINDS,
@@ -211,10 +219,17 @@ def _kept(request: PageRequest, kept: kept_pages.KeptPage) -> dict[str, object]:
     return {
         "sheet": kept.sheet,
         "version": kept.version,
-        "title": kept.title,
-        "written": _when(request, kept.written),
+        "which": which(kept),
+        "row": rendered(
+            "_version.html", {"one": kept, "request": request, "when": lambda moment: _when(request, moment)}
+        ),
         "goes": request.at("page", kept.sheet),
     }
+
+
+def which(kept: kept_pages.KeptPage) -> Markup:
+    """Return in words which version of which page stands on the desk."""
+    return Markup("{}, version {}").format(name(kept.title), kept.version)
 
 
 def _when(request: PageRequest, moment: datetime) -> str:

@@ -1,6 +1,6 @@
 // The desk: what is typed is laid out while one types, with notes beside it and the order of the problems.
 
-import { ask, calmly, make } from "./kit.js";
+import { ask, calmly, find, get, make } from "./kit.js";
 import "./page_desk_kept.js";
 import { drawNotes } from "./page_desk_notes.js";
 import { drawOrder } from "./page_desk_order.js";
@@ -8,24 +8,34 @@ import { tell } from "./page_desk_refused.js";
 import { markRows } from "./page_desk_rows.js";
 import { typed } from "./page_desk_text.js";
 
-const desk = document.getElementById("desk");
-const pages = document.getElementById("pages");
-const told = document.getElementById("told");
+const desk = get("desk");
+const pages = get("pages");
+const told = get("told");
+/** @typedef {{ picture: string, words: string }} Drawn */
+/** A page laid out, with how it prints and its problems.
+ * @typedef {import("./page_desk_notes.js").Found & { pages: Drawn[], problems: import("./page_desk_order.js").Stands[] }} Laid */
+
+/** @type {Laid} */
 const NOTHING = { mistakes: [], notes: [], problems: [], pages: [], told: "" };
 
+/** @type {AbortController | null} */
 let asked = null;
 
 async function look() {
   asked?.abort();
   asked = new AbortController();
-  if (!typed.value.trim()) return show(NOTHING);
+  if (!typed.value.trim()) {
+    show(NOTHING);
+    return;
+  }
   try {
-    show(await ask(`${desk.dataset.at}/live`, { typed: typed.value }, { signal: asked.signal }));
+    show(await ask(desk.dataset.toLive ?? "", { typed: typed.value }, { signal: asked.signal }));
   } catch (error) {
     tell(error);
   }
 }
 
+/** @param {Laid} found */
 function show(found) {
   const wrong = found.mistakes.length;
   markRows(found);
@@ -40,11 +50,12 @@ function show(found) {
   drawNotes(found);
 }
 
+/** @param {Drawn[]} found */
 function drawPages(found) {
-  while (pages.children.length > found.length) pages.lastChild.remove();
+  while (pages.children.length > found.length) pages.lastChild?.remove();
   found.forEach((page, index) => {
     const figure = pages.children[index] ?? pages.appendChild(make("figure", {}, make("img")));
-    const image = figure.firstChild;
+    const image = find(figure, "img", HTMLImageElement);
     if (image.src !== page.picture) image.src = page.picture;
     image.alt = page.words;
   });

@@ -1,17 +1,18 @@
 // What is kept: the draft on this machine, the versions, the night that the page is set for, the printed page.
 
-import { ask, calmly, make, Refused, say } from "./kit.js";
+import { ask, around, calmly, fragment, get, make, say, send } from "./kit.js";
 import { trying } from "./page_desk_refused.js";
 import { put, standBefore, typed } from "./page_desk_text.js";
 import { recipeOf } from "./page_desk_wishes.js";
 
-const by = (id) => document.getElementById(id);
-const desk = by("desk");
-const { at } = desk.dataset;
+/** A page that was kept; `which` and `row` are markup. @typedef {{ sheet: number, version: number, which: string, row: string, goes: string, words: string }} Kept */
+
+const desk = get("desk");
+const versions = get("versions");
 
 // A draft stays on this machine until it is saved -----------------------------------------------------------------
 
-const draftName = () => `onewhole draft ${at} ${desk.dataset.sheet}`;
+const draftName = () => `onewhole draft ${desk.dataset.at} ${desk.dataset.sheet}`;
 const keepDraft = calmly(() => {
   if (typed.value === savedText) localStorage.removeItem(draftName());
   else localStorage.setItem(draftName(), typed.value);
@@ -21,85 +22,82 @@ let savedText = desk.dataset.saved ?? typed.value;
 
 typed.addEventListener("changed", keepDraft);
 if (desk.dataset.saved !== undefined) {
-  standBefore([savedText, draft].filter((text) => text !== null && text !== typed.value));
+  standBefore([savedText, draft ?? typed.value].filter((text) => text !== typed.value));
   history.replaceState(null, "", location.pathname);
   keepDraft();
 } else if (draft !== null && draft !== typed.value) {
-  by("draft").hidden = false;
-  by("draft-back").addEventListener("click", () => { put(draft); by("draft").hidden = true; typed.focus(); });
-  by("draft-away").addEventListener("click", () => { localStorage.removeItem(draftName()); by("draft").hidden = true; typed.focus(); });
+  get("draft").hidden = false;
+  get("draft-back").addEventListener("click", () => { put(draft); get("draft").hidden = true; typed.focus(); });
+  get("draft-away").addEventListener("click", () => { localStorage.removeItem(draftName()); get("draft").hidden = true; typed.focus(); });
 }
 
 // Saving, versions, the night ---------------------------------------------------------------------------------------
 
-async function save(as = desk.dataset.sheet) {
+async function save(as = desk.dataset.sheet ?? "") {
   const text = typed.value;
   await trying(async () => {
-    const now = await ask(`${at}/saved`, { typed: text, sheet: as, recipe: recipeOf(text) });
+    /** @type {Kept} */
+    const now = await ask(desk.dataset.toSaved ?? "", { typed: text, sheet: as, recipe: recipeOf(text) });
     localStorage.removeItem(draftName());
     if (as !== String(now.sheet)) history.replaceState(null, "", now.goes);
     const isNew = String(now.sheet) !== desk.dataset.sheet;
-    desk.dataset.sheet = now.sheet;
+    desk.dataset.sheet = String(now.sheet);
     savedText = text;
-    by("which").replaceChildren(make("bdi", {}, now.title), `, version ${now.version}`);
-    if (isNew) by("versions").replaceChildren();
+    get("which").replaceChildren(fragment(now.which));
+    if (isNew) versions.replaceChildren();
     drawVersion(now);
     say(now.words);
   });
 }
 
+/** @param {Kept} now */
 function drawVersion(now) {
-  const versions = by("versions");
-  if (versions.firstElementChild?.value === now.version) return;
-  versions.prepend(make("li", { value: now.version },
-    make("button", { type: "button", class: "small", "data-version": now.version }, `Bring back version ${now.version}`), " ",
-    make("span", { class: "quiet" }, make("bdi", {}, now.title), `, ${now.written}`)));
+  const last = versions.querySelector("li");
+  if (last?.value === now.version) return;
+  versions.prepend(fragment(now.row));
 }
 
-by("save").addEventListener("click", () => save());
-by("copy")?.addEventListener("click", () => save(""));
+get("save").addEventListener("click", () => save());
+document.getElementById("copy")?.addEventListener("click", () => save(""));
 document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "s") return;
   event.preventDefault();
   save();
 });
-by("versions").addEventListener("click", (event) => {
-  const button = event.target.closest("button");
-  if (button) trying(async () => {
-    const found = await ask(`${at}/${desk.dataset.sheet}/version/${button.dataset.version}`);
+versions.addEventListener("click", (event) => {
+  const button = around(event, "button");
+  if (!button) return;
+  trying(async () => {
+    const found = await ask(button.dataset.goes ?? "");
     put(found.typed);
     say(found.words);
   });
 });
 
-const day = by("day");
+const day = get("day", HTMLInputElement);
 day.addEventListener("change", () => {
   const chosen = day.valueAsDate;
   const told = chosen?.toLocaleDateString("en", { weekday: "long", day: "numeric", month: "long", timeZone: "UTC" });
-  by("set").textContent = day.value === desk.dataset.today || !told ? "Set for tonight" : `Set for ${told}`;
+  get("set").textContent = day.value === desk.dataset.today || !told ? "Set for tonight" : `Set for ${told}`;
 });
-by("tonight").addEventListener("submit", (event) => {
+get("tonight").addEventListener("submit", (event) => {
   event.preventDefault();
   const text = typed.value;
   trying(async () => {
-    const fields = { typed: text, sheet: desk.dataset.sheet, day: day.value, recipe: recipeOf(text) };
-    const now = await ask(`${at}/set`, fields);
+    const fields = { typed: text, sheet: desk.dataset.sheet ?? "", day: day.value, recipe: recipeOf(text) };
+    const now = await ask(desk.dataset.toSet ?? "", fields);
     localStorage.removeItem(draftName());
     savedText = text;
     location.assign(now.goes);
   });
 });
 
-by("prints").addEventListener("click", (event) => {
-  const button = event.target.closest("button");
-  if (button) trying(async () => {
-    const answer = await fetch(`${at}/printed`, {
-      method: "POST",
-      headers: { Accept: "application/json", "X-CSRF-Token": document.querySelector('meta[name="csrf_token"]').content },
-      body: new URLSearchParams({ typed: typed.value, print: button.dataset.print }), credentials: "same-origin",
-    });
-    if (!answer.ok) throw new Refused(answer.status, await answer.json());
-    const name = decodeURIComponent(/filename\*=UTF-8''(.*)/.exec(answer.headers.get("content-disposition"))?.[1] ?? "page.pdf");
+get("prints").addEventListener("click", (event) => {
+  const button = around(event, "button");
+  if (!button) return;
+  trying(async () => {
+    const answer = await send(desk.dataset.toPrinted ?? "", { typed: typed.value, print: button.dataset.print ?? "" });
+    const name = decodeURIComponent(/filename\*=UTF-8''(.*)/.exec(answer.headers.get("content-disposition") ?? "")?.[1] ?? "page.pdf");
     const address = URL.createObjectURL(await answer.blob());
     make("a", { href: address, download: name }).click();
     setTimeout(() => URL.revokeObjectURL(address), 60_000);

@@ -1,22 +1,30 @@
 // The notes in the margin: each beside its line, with what can be done about it in one click.
 
-import { ask, calmly, make, say } from "./kit.js";
+import { all, ask, calmly, get, make, say } from "./kit.js";
 import { large, trying } from "./page_desk_refused.js";
 import { goTo, rowOf } from "./page_desk_rows.js";
 import { lineNow, put, typed } from "./page_desk_text.js";
 
-const notes = document.getElementById("notes");
-const heard = document.getElementById("heard");
-const { at } = document.getElementById("desk").dataset;
+/** What one click may do. @typedef {{ act: string, words: string, labels: string[], values: string[] }} Remedy */
+/** @typedef {{ line: number | null, column: number | null, what: string, remedy: string, remedies: Remedy[] }} Mistake */
+/** @typedef {{ advice: boolean, words: string, remedy: string, lines: number[], remedies: Remedy[] }} Note */
+/** A page laid out. @typedef {{ mistakes: Mistake[], notes: Note[], told: string }} Found */
+/** What stands in the margin. @typedef {{ sort: string, words: string, remedy: string, lines: number[], remedies: Remedy[], column?: number | null, what?: string }} Drawn */
 
-/** Show what was found in the text. */
+const notes = get("notes");
+const heard = get("heard");
+const desk = get("desk");
+
+/** Show what was found in the text. @param {Found} found */
 export function drawNotes(found) {
+  /** @type {Drawn[]} */
   const mistakes = [];
   for (const one of found.mistakes) {
-    const same = one.remedies.length && mistakes.find((other) => other.what === one.what);
-    if (same) same.lines.push(one.line);
+    const same = one.remedies.length > 0 && mistakes.find((other) => other.what === one.what);
+    if (same) same.lines.push(one.line ?? 0);
     else mistakes.push({ ...one, sort: "Cannot be read", lines: one.line ? [one.line] : [], words: `${one.what}.` });
   }
+  /** @type {Drawn[]} */
   const rest = found.notes.map((one) => ({ ...one, sort: one.advice ? "Advice" : "Note" }));
   const every = [...mistakes, ...rest].sort((one, other) => (one.lines[0] ?? 0) - (other.lines[0] ?? 0));
   notes.replaceChildren(...every.map(drawn));
@@ -25,6 +33,7 @@ export function drawNotes(found) {
   hear(found);
 }
 
+/** @param {Drawn} note */
 function drawn(note) {
   const where = make("p", { class: "where" }, make("span", { class: "sort" }, note.sort));
   if (!note.lines.length) where.append(make("span", {}, "the whole page"));
@@ -36,7 +45,7 @@ function drawn(note) {
   if (note.lines.length > 4) where.append(make("span", {}, `and ${note.lines.length - 4} more`));
   const words = [make("p", {}, large(note.words)), make("p", { class: "quiet" }, note.remedy)];
   const made = make("li", { "data-lines": note.lines.join(" ") }, where, ...words);
-  const buttons = (note.remedies ?? []).map((remedy) => {
+  const buttons = note.remedies.map((remedy) => {
     const button = make("button", { type: "button", class: "small" }, remedy.words);
     button.addEventListener("click", () => remedied(remedy, note));
     return button;
@@ -45,17 +54,21 @@ function drawn(note) {
   return made;
 }
 
+/** @param {Remedy} remedy @param {Drawn} note */
 async function remedied(remedy, note) {
-  if (remedy.act === "go") return goTo(note.lines[0] ?? 1);
+  if (remedy.act === "go") {
+    goTo(note.lines[0] ?? 1);
+    return;
+  }
   const fields = new FormData();
   fields.append("typed", typed.value);
   fields.append("act", remedy.act);
   for (const label of remedy.labels) fields.append("label", label);
   for (const value of remedy.values) fields.append("value", value);
   await trying(async () => {
-    const now = await ask(`${at}/mended`, fields);
+    const now = await ask(desk.dataset.toMended ?? "", fields);
     put(now.typed);
-    document.getElementById("notes-head").focus();
+    get("notes-head").focus();
     say(now.words);
   });
 }
@@ -64,7 +77,7 @@ async function remedied(remedy, note) {
 function place() {
   const beside = matchMedia("(min-width: 70.01rem)").matches;
   let free = notes.getBoundingClientRect().top;
-  for (const note of notes.children) {
+  for (const note of all(notes, ":scope > li")) {
     note.style.marginTop = "";
     const row = rowOf(Number(note.dataset.lines?.split(" ")[0]));
     if (beside && row) {
@@ -76,7 +89,7 @@ function place() {
 }
 
 /** Read aloud what was found, once the typing rests. */
-const hear = calmly((found) => {
+const hear = calmly((/** @type {Found} */ found) => {
   const wrong = found.mistakes.map((one) => `${one.line ? `Line ${one.line}: ` : ""}${one.what}. ${one.remedy}`);
   const many = found.notes.length === 1 ? "1 note" : `${found.notes.length} notes`;
   const first = found.notes[0] ? ` ${found.notes[0].words}` : "";
@@ -87,7 +100,7 @@ const hear = calmly((found) => {
 document.addEventListener("selectionchange", () => {
   if (document.activeElement !== typed) return;
   const line = String(lineNow());
-  for (const note of notes.children) note.classList.toggle("here", (note.dataset.lines ?? "").split(" ").includes(line));
+  for (const note of all(notes, ":scope > li")) note.classList.toggle("here", (note.dataset.lines ?? "").split(" ").includes(line));
 });
 addEventListener("resize", calmly(place, 100));
 document.fonts.ready.then(place);

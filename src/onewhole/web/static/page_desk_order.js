@@ -1,16 +1,18 @@
 // The order of the problems: moved by dragging, by the arrows, or with Alt and the arrows in the field.
 
-import { ask, make, say } from "./kit.js";
+import { around, ask, find, get, make, say } from "./kit.js";
 import { trying } from "./page_desk_refused.js";
-import { lineNow, problemLines, put, typed } from "./page_desk_text.js";
+import { lineNow, put, typed } from "./page_desk_text.js";
 
-const order = document.getElementById("order");
-const { at } = document.getElementById("desk").dataset;
+const order = get("order");
+const desk = get("desk");
+/** A problem that stands on the page. @typedef {{ label: string, asks: string, room: string }} Stands */
+/** @type {Record<string, number | undefined>} */
 const STEPS = { ArrowUp: -1, ArrowDown: 1 };
 
-/** Show the problems with their rooms; what has the focus keeps it. */
+/** Show the problems with their rooms; what has the focus keeps it. @param {Stands[]} problems */
 export function drawOrder(problems) {
-  const focused = document.activeElement?.dataset?.does;
+  const focused = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset.does;
   const place = [...order.children].findIndex((row) => row.contains(document.activeElement));
   order.replaceChildren(...problems.map((one, index) => make("li", { "data-label": one.label },
     button("drag", "⠿", `Move problem ${one.label}: drag, or arrows up and down`),
@@ -20,81 +22,89 @@ export function drawOrder(problems) {
   if (focused && place >= 0) focus(place, focused);
 }
 
+/** @param {string} does @param {string} sign @param {string} words */
 function button(does, sign, words, off = false) {
   const name = does === "drag" ? "handle" : "arrow";
-  return make("button", { type: "button", class: name, "data-does": does, "aria-label": words, "aria-disabled": off }, sign);
+  return make("button", { type: "button", class: name, "data-does": does, "aria-label": words, "aria-disabled": String(off) }, sign);
 }
 
+/** @param {number} place @param {string} does */
 function focus(place, does) {
-  order.children[Math.min(place, order.children.length - 1)]?.querySelector(`[data-does="${does}"]`)?.focus();
+  const row = order.children[Math.min(place, order.children.length - 1)];
+  if (row) find(row, `[data-does="${does}"]`).focus();
 }
 
-/** Move a problem by steps or to a place; the focus, or the caret, goes with it. */
-async function move(label, fields, does = null) {
-  const index = problemLines().findIndex((one) => one.label === label);
+/**
+ * Move a problem by a step or to a place; the focus, or the caret, goes with it. The server knows what a problem is.
+ * @param {Record<string, string>} which its label or its line
+ * @param {Record<string, string>} fields
+ * @param {string | null} [does] the button that keeps the focus
+ */
+async function move(which, fields, does = null) {
   await trying(async () => {
-    const now = await ask(`${at}/moved`, { typed: typed.value, label, ...fields });
-    const places = problemLines();
-    const wanted = Number(fields.to ?? index + 1 + Number(fields.by));
-    const to = Math.max(1, Math.min(wanted, places.length)) - 1;
-    put(now.typed, does ? lineNow() : places[to]?.line);
+    const now = await ask(desk.dataset.toMoved ?? "", { typed: typed.value, ...which, ...fields });
+    if (now.place) put(now.typed, does ? lineNow() : now.line);
     say(now.words);
-    if (does) focus(to, does);
+    if (now.place && does) focus(now.place - 1, does);
   });
 }
 
+/** @param {Event} event */
+const labelAt = (event) => around(event, "li")?.dataset.label ?? "";
+
 order.addEventListener("click", (event) => {
-  const pressed = event.target.closest("button");
-  if (!pressed || pressed.dataset.does === "drag" || pressed.getAttribute("aria-disabled") === "true") return;
-  move(pressed.closest("li").dataset.label, { by: pressed.dataset.does === "up" ? -1 : 1 }, pressed.dataset.does);
+  const pressed = around(event, "button");
+  const does = pressed?.dataset.does ?? "drag";
+  if (does === "drag" || pressed?.getAttribute("aria-disabled") === "true") return;
+  move({ label: labelAt(event) }, { by: does === "up" ? "-1" : "1" }, does);
 });
 order.addEventListener("keydown", (event) => {
   const step = STEPS[event.key];
-  const row = event.target.closest("li");
-  if (!step || !row) return;
+  const does = around(event, "[data-does]")?.dataset.does;
+  if (!step || !does) return;
   event.preventDefault();
-  move(row.dataset.label, { by: step }, event.target.dataset.does);
+  move({ label: labelAt(event) }, { by: String(step) }, does);
 });
 typed.addEventListener("keydown", (event) => {
   const step = STEPS[event.key];
   if (!event.altKey || !step) return;
   event.preventDefault();
-  const line = lineNow();
-  const label = problemLines().find((one) => one.line === line)?.label;
-  if (label) move(label, { by: step });
-  else say("There is no problem on this line.");
+  move({ line: String(lineNow()) }, { by: String(step) });
 });
 
 // Dragging ----------------------------------------------------------------------------------------------------
 
+/** @type {HTMLElement | null} */
 let lifted = null;
+/** @type {HTMLElement | null} */
 let aim = null;
-const rows = () => [...order.children];
+const rows = () => /** @type {HTMLElement[]} */ ([...order.children]);
 const unmark = () => rows().forEach((row) => row.classList.remove("over-me", "under-me"));
 
 order.addEventListener("pointerdown", (event) => {
-  const handle = event.target.closest(".handle");
-  if (!handle) return;
-  lifted = handle.closest("li");
+  const handle = around(event, ".handle");
+  lifted = handle?.closest("li") ?? null;
+  if (!handle || !lifted) return;
   lifted.classList.add("lifted");
   handle.setPointerCapture(event.pointerId);
 });
 order.addEventListener("pointermove", (event) => {
   if (!lifted) return;
   unmark();
-  aim = rows().find((row) => event.clientY < row.getBoundingClientRect().bottom) ?? order.lastElementChild;
+  aim = rows().find((row) => event.clientY < row.getBoundingClientRect().bottom) ?? rows().at(-1) ?? lifted;
   const before = rows().indexOf(aim) <= rows().indexOf(lifted);
   if (aim !== lifted) aim.classList.add(before ? "over-me" : "under-me");
 });
 order.addEventListener("pointerup", () => drop(true));
 order.addEventListener("pointercancel", () => drop(false));
 
+/** @param {boolean} moves */
 function drop(moves) {
   if (!lifted) return;
   const from = lifted;
   unmark();
   from.classList.remove("lifted");
-  if (moves && aim && aim !== from) move(from.dataset.label, { to: rows().indexOf(aim) + 1 }, "drag");
+  if (moves && aim && aim !== from) move({ label: from.dataset.label ?? "" }, { to: String(rows().indexOf(aim) + 1) }, "drag");
   lifted = null;
   aim = null;
 }

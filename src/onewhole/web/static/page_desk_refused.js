@@ -1,23 +1,22 @@
 // What the server refuses is told above the desk; nothing is lost.
 
-import { Refused } from "./kit.js";
+import { get, refusal } from "./kit.js";
 
-const refused = document.getElementById("refused");
+const refused = get("refused");
 
-/** Begin with a capital. */
+/** Begin with a capital. @param {string} words */
 export const large = (words) => words.charAt(0).toUpperCase() + words.slice(1);
 
-/** Tell what was refused. Anything else that went wrong is raised again. */
+/** Tell what was refused. Anything else that went wrong is raised again. @param {unknown} error */
 export function tell(error) {
-  if (error.name === "AbortError") return;
-  if (!(error instanceof Refused)) throw error;
-  const { where, refused: what, remedy } = error.told;
+  if (error instanceof Error && error.name === "AbortError") return;
+  const { where, refused: what, remedy } = refusal(error).told;
   const said = large(what.replace(/\.?$/, "."));
   refused.textContent = [where ? `${large(where)}: ${said}` : said, remedy].filter(Boolean).join(" ");
   refused.hidden = false;
 }
 
-/** Do something that the server may refuse. */
+/** Do something that the server may refuse. @param {() => Promise<unknown>} run */
 export async function trying(run) {
   try {
     await run();

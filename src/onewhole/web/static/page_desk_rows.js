@@ -1,23 +1,26 @@
 // The rows that lie under the letters: they carry the numbers and the marks of the lines.
 
-import { make } from "./kit.js";
+import { get, make } from "./kit.js";
 import { lines, typed } from "./page_desk_text.js";
 
-const rows = document.getElementById("rows");
+const rows = get("rows");
 
-/** The row of a line. */
+/** @typedef {import("./page_desk_notes.js").Found} Found */
+
+/** The row of a line. @param {number} line */
 export const rowOf = (line) => rows.children[line - 1];
 
-/** Mark the lines that a note or a mistake is about. */
+/** Mark the lines that a note or a mistake is about. @param {Found} found */
 export function markRows({ notes, mistakes }) {
+  /** @type {Map<number, string>} */
   const of = new Map();
-  const set = (line, name) => { if (line && (!of.has(line) || name !== "note")) of.set(line, name); };
+  const set = (/** @type {number | null} */ line, /** @type {string} */ name) => { if (line && (!of.has(line) || name !== "note")) of.set(line, name); };
   for (const note of notes) for (const line of note.lines) set(line, note.advice ? "advice" : "note");
   for (const mistake of mistakes) set(mistake.line, "mistake");
   [...rows.children].forEach((row, index) => { row.className = of.get(index + 1) ?? ""; });
 }
 
-/** Choose a line in the field, or put the caret into its column. */
+/** Choose a line in the field, or put the caret into its column. @param {number} line @param {number | null} [column] */
 export function goTo(line, column = null) {
   const start = lines().slice(0, line - 1).reduce((sum, text) => sum + text.length + 1, 0);
   const end = start + (lines()[line - 1] ?? "").length;
@@ -29,7 +32,7 @@ export function goTo(line, column = null) {
 
 function draw() {
   const texts = lines();
-  while (rows.children.length > texts.length) rows.lastChild.remove();
+  while (rows.children.length > texts.length) rows.lastChild?.remove();
   texts.forEach((text, index) => {
     const row = rows.children[index] ?? rows.appendChild(make("div"));
     if (row.textContent !== (text || "\u200b")) row.textContent = text || "\u200b";

@@ -1,13 +1,11 @@
 // What is typed: its lines, and its steps, each of which can be undone. The field tells "changed" of every change.
 
-import { calmly, say } from "./kit.js";
+import { calmly, get, say } from "./kit.js";
 
-export const typed = document.getElementById("typed");
+export const typed = get("typed", HTMLTextAreaElement);
 
-const undo = document.getElementById("undo");
-const redo = document.getElementById("redo");
-const LABEL = /^\s*\(?([0-9]{1,3}[A-Za-z]?|[A-Za-z][0-9]{0,2})\s*(?:[.:]?\)[.:]?|:|\.)(?=\s|$)/;
-
+const undo = get("undo", HTMLButtonElement);
+const redo = get("redo", HTMLButtonElement);
 const states = [{ text: typed.value, caret: 0 }];
 let state = 0;
 
@@ -16,15 +14,7 @@ export const lines = () => typed.value.split("\n");
 /** The number of the line that the caret stands on, from 1. */
 export const lineNow = () => typed.value.slice(0, typed.selectionStart).split("\n").length;
 
-/** The lines that are problems, readable or not: label and line. */
-export function problemLines() {
-  return lines().flatMap((text, index) => {
-    const found = LABEL.exec(text);
-    return found ? [{ label: found[1], line: index + 1 }] : [];
-  });
-}
-
-/** Put another text on the desk, as one step that can be undone; the caret goes to the start of a line. */
+/** Put another text on the desk, as one step that can be undone; the caret goes to the start of a line. @param {string} text */
 export function put(text, line = lineNow()) {
   remember();
   typed.value = text;
@@ -35,7 +25,7 @@ export function put(text, line = lineNow()) {
   changed();
 }
 
-/** Let earlier texts, the oldest first, stand before what is typed: undo leads back to them. */
+/** Let earlier texts, the oldest first, stand before what is typed: undo leads back to them. @param {string[]} texts */
 export function standBefore(texts) {
   states.splice(0, states.length, ...texts.map((text) => ({ text, caret: 0 })));
   state = states.length - 1;
@@ -54,14 +44,18 @@ function remember() {
 }
 
 function showUndo() {
-  undo.setAttribute("aria-disabled", state === 0);
-  redo.setAttribute("aria-disabled", state === states.length - 1);
+  undo.setAttribute("aria-disabled", String(state === 0));
+  redo.setAttribute("aria-disabled", String(state === states.length - 1));
 }
 
+/** @param {number} step */
 function go(step) {
   remember();
   const to = state + step;
-  if (to < 0 || to >= states.length) return say(step < 0 ? "There is nothing to undo." : "There is nothing to redo.");
+  if (to < 0 || to >= states.length) {
+    say(step < 0 ? "There is nothing to undo." : "There is nothing to redo.");
+    return;
+  }
   state = to;
   typed.value = states[state].text;
   typed.setSelectionRange(states[state].caret, states[state].caret);
@@ -80,7 +74,7 @@ typed.addEventListener("beforeinput", (event) => {
 });
 document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey)) return;
-  if (event.target !== typed && event.target.matches?.("input, select")) return;
+  if (event.target instanceof Element && event.target.matches("input, select")) return;
   const key = event.key.toLowerCase();
   if (key === "z") { event.preventDefault(); go(event.shiftKey ? 1 : -1); }
   if (key === "y") { event.preventDefault(); go(1); }

@@ -231,7 +231,7 @@ function put(of, seconds) {
   const heard = (words) => make("span", { class: "only-heard" }, words);
   const listen = make("a", { class: "button small", href: `${recorder.dataset.to}/${encodeURIComponent(label)}`, "data-listen": true });
   listen.append("Listen", heard(` to${name}`));
-  const forget = make("form", { class: "inline", method: "post", action: recorder.dataset.to.replace(/recording$/, "forget"), "data-forget": true });
+  const forget = make("form", { class: "inline", method: "post", action: recorder.dataset.toForget, "data-forget": true });
   forget.append(
     make("input", { type: "hidden", name: "csrf_token", value: document.querySelector('meta[name="csrf_token"]').content }),
     make("input", { type: "hidden", name: "label", value: label }),
@@ -281,12 +281,17 @@ function close() {
   part.querySelector("[data-record]").focus();
 }
 
-function keyed(event) {
-  if (recorder.hidden || event.ctrlKey || event.altKey || event.metaKey || event.shiftKey) return;
+/** Whether a key is the recorder's: Escape, and the keys that step, unless another control has them. */
+function isOurs(event) {
+  if (recorder.hidden || event.ctrlKey || event.altKey || event.metaKey || event.shiftKey) return false;
+  if (event.key === "Escape") return true;
+  if (event.key !== " " && event.key !== "ArrowRight") return false;
   const other = event.target.closest?.("input, select, textarea, summary, audio, video, a, button");
-  const ours = !other || other.ownerDocument !== document || recorder.contains(other);
-  const steps = event.key === " " || event.key === "ArrowRight";
-  if (event.key !== "Escape" && !(steps && (media || ours))) return;
+  return Boolean(media) || !other || other.ownerDocument !== document || recorder.contains(other);
+}
+
+function keyed(event) {
+  if (!isOurs(event)) return;
   event.preventDefault();
   event.stopImmediatePropagation();
   if (event.type !== "keydown" || event.repeat) return;

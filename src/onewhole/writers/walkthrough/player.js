@@ -1,26 +1,35 @@
 "use strict";
-(() => {
-  const get = (id) => document.getElementById(id);
-  const parts = [...document.querySelectorAll(".part")];
+{
+  /** The element with an id; the page is written with all of them. @param {string} id */
+  const get = (id) => /** @type {HTMLElement} */ (document.getElementById(id));
+  /** @param {ParentNode} within @param {string} selector */
+  const all = (within, selector) => /** @type {HTMLElement[]} */ ([...within.querySelectorAll(selector)]);
+  const aloud = /** @type {HTMLInputElement} */ (get("aloud"));
+
+  /** What a step does on the board, and whether it is the step that shows. @typedef {{ element: HTMLElement, fresh: boolean }} Act */
+
+  const parts = all(document, ".part");
   const steps = parts.flatMap((part, partAt) => {
-    const found = [...part.querySelectorAll(".step")];
+    const found = all(part, ".step");
     return found.map((element, at) => ({ element, partAt, at, of: found.length }));
   });
-  const links = [...document.querySelectorAll("#problems a")];
+  const links = all(document, "#problems a");
   const voice = "speechSynthesis" in window ? window.speechSynthesis : null;
 
   let now = 0;
   let playing = false;
   let turn = 0; // whatever was planned under an older turn no longer counts
-  let timer = 0;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer;
 
   // ---- the board -----------------------------------------------------------------------------------------
 
-  /** The acts that made the board of a step: all since it was last wiped clean. */
+  /** The acts that made the board of a step: all since it was last wiped clean. @param {number} last */
   function actsUpTo(last) {
+    /** @type {Act[]} */
     const acts = [];
     steps.slice(0, last + 1).forEach((step, at) => {
-      for (const element of step.element.children) {
+      for (const element of all(step.element, ":scope > *")) {
         if (element.classList.contains("fresh")) acts.length = 0;
         else acts.push({ element, fresh: at === last });
       }
@@ -28,17 +37,19 @@
     return acts;
   }
 
+  /** @param {Act} act */
   function written(act) {
     const line = document.createElement("li");
     line.className = act.element.className;
-    line.dataset.name = act.element.dataset.name;
+    line.dataset.name = act.element.dataset.name ?? "";
     line.classList.toggle("new", act.fresh);
     line.append(...act.element.cloneNode(true).childNodes);
     return line;
   }
 
+  /** @param {string | undefined} name */
   function struck(name) {
-    const line = [...get("lines").children].find((each) => each.dataset.name === name);
+    const line = all(get("lines"), ":scope > li").find((each) => each.dataset.name === name);
     if (!line || line.classList.contains("struck")) return;
     line.classList.add("struck");
     const said = document.createElement("span");
@@ -66,7 +77,7 @@
       if (kinds.contains("write")) lines.append(written(act));
       else if (kinds.contains("strike")) struck(act.element.dataset.of);
       else if (kinds.contains("picture")) {
-        const figure = act.element.cloneNode(true);
+        const figure = /** @type {HTMLElement} */ (act.element.cloneNode(true));
         figure.classList.toggle("new", act.fresh);
         picture.replaceChildren(figure);
       }
@@ -77,13 +88,14 @@
     fit();
   }
 
+  /** @param {number} at */
   function show(at) {
     now = Math.max(0, Math.min(at, steps.length - 1));
     const step = steps[now];
     drawBoard();
-    get("part-name").textContent = parts[step.partAt].querySelector("h3").textContent;
+    get("part-name").textContent = parts[step.partAt].querySelector("h3")?.textContent ?? "";
     get("place").textContent = `Step ${step.at + 1} of ${step.of}`;
-    get("caption").replaceChildren(step.element.querySelector(".says").cloneNode(true));
+    get("caption").replaceChildren(...all(step.element, ".says").slice(0, 1).map((said) => said.cloneNode(true)));
     get("caption").classList.toggle("try", "try" in step.element.dataset);
     links.forEach((link, linkAt) => {
       if (linkAt === step.partAt) link.setAttribute("aria-current", "step");
@@ -112,19 +124,25 @@
     if (voice) voice.cancel();
   }
 
+  /** @param {number} milliseconds @param {() => unknown} act */
   function later(milliseconds, act) {
     timer = setTimeout(act, milliseconds);
   }
 
-  /** Read a step's sentences one after another, then call `done`; `failed` when the browser stays silent. */
+  /**
+   * Read a step's sentences one after another, then call `done`; `failed` when the browser stays silent.
+   * @param {HTMLElement} step
+   * @param {() => unknown} done
+   * @param {() => unknown} failed
+   */
   function read(step, done, failed) {
     const mine = turn;
-    const said = [...step.querySelectorAll("[data-aloud]")].map((sentence) => sentence.dataset.aloud);
+    const said = all(step, "[data-aloud]").map((sentence) => sentence.dataset.aloud ?? "");
     const silent = () => {
       quiet();
       failed();
     };
-    const sayFrom = (at) => {
+    const sayFrom = (/** @type {number} */ at) => {
       if (mine !== turn) return;
       if (at === said.length) {
         done();
@@ -136,13 +154,13 @@
       utterance.onstart = () => clearTimeout(timer);
       utterance.onend = () => sayFrom(at + 1);
       utterance.onerror = () => mine === turn && silent();
-      voice.speak(utterance);
+      voice?.speak(utterance);
       later(3000, silent);
     };
     later(Number(step.dataset.think), () => sayFrom(0));
   }
 
-  /** Show a step and, while playing, plan the next one; a step to try stops here. */
+  /** Show a step and, while playing, plan the next one; a step to try stops here. @param {number} at */
   function go(at) {
     quiet();
     show(at);
@@ -151,7 +169,7 @@
     nameButton();
     const following = () => playing && go(now + 1);
     const silently = () => playing && later(Number(step.dataset.lasts), following);
-    if (get("aloud").checked) read(step, () => playing && later(600, following), silently);
+    if (aloud.checked) read(step, () => playing && later(600, following), silently);
     else silently();
   }
 
@@ -168,18 +186,20 @@
     else go(now);
   }
 
-  /** Steps taken by hand stop the playing. */
+  /** Steps taken by hand stop the playing. @param {number} at */
   function byHand(at) {
     playing = false;
     go(at);
   }
 
+  /** @param {number} partAt */
   function firstStepOf(partAt) {
     return steps.findIndex((step) => step.partAt === partAt);
   }
 
   // ---- buttons and keys ----------------------------------------------------------------------------------
 
+  /** @type {Record<string, (() => void) | undefined>} */
   const keys = {
     " ": play,
     ArrowRight: () => byHand(now + 1),
@@ -190,16 +210,16 @@
   document.addEventListener("keydown", (event) => {
     const act = keys[event.key];
     if (!act || event.ctrlKey || event.altKey || event.metaKey || event.shiftKey || event.repeat) return;
-    if (event.key === " " && event.target.closest("button, input")) return; // it has a meaning there
+    if (event.key === " " && event.target instanceof Element && event.target.closest("button, input")) return; // it has a meaning there
     event.preventDefault();
     act();
   });
 
   get("play").addEventListener("click", play);
-  get("back").addEventListener("click", keys.ArrowLeft);
-  get("next").addEventListener("click", keys.ArrowRight);
-  get("start").addEventListener("click", keys.Home);
-  get("aloud").addEventListener("change", () => go(now));
+  get("back").addEventListener("click", () => byHand(now - 1));
+  get("next").addEventListener("click", () => byHand(now + 1));
+  get("start").addEventListener("click", () => byHand(0));
+  aloud.addEventListener("change", () => go(now));
   links.forEach((link, partAt) => {
     link.addEventListener("click", (event) => {
       event.preventDefault();
@@ -220,6 +240,6 @@
   for (const id of ["player", "all"]) get(id).hidden = false;
   for (const id of ["without", "steps"]) get(id).hidden = true;
   get("aloud-choice").hidden = !voice;
-  const asked = parts.findIndex((part) => "#" + part.id === location.hash);
+  const asked = parts.findIndex((part) => `#${part.id}` === location.hash);
   go(asked < 0 ? 0 : firstStepOf(asked));
-})();
+}
