@@ -4,7 +4,6 @@ from collections.abc import Callable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date
-from functools import lru_cache
 from hashlib import sha256
 
 from onewhole import __version__
@@ -27,6 +26,7 @@ from onewhole.desk.classes.night_summary import (
     read_summary,
     summary_text,
 )
+from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.tomorrow.overrides import Overrides, overrides_of, with_overrides
 from onewhole.errors import InputError
@@ -219,7 +219,7 @@ def _read(
     return MarkedNight(page, given, said, with_overrides(said, word), word)
 
 
-@lru_cache(maxsize=HELD)
+@pupil_cache(maxsize=HELD)
 def marked_of(given: NightInput) -> Marked:
     """Return a night marked by what the answers alone say; the same once more costs nothing."""
     return _mark(given)

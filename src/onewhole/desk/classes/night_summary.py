@@ -4,9 +4,9 @@ import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
-from functools import lru_cache
 
 from onewhole.desk.classes.class_records import NightPage
+from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.marking.diagnosis.finding import CAUTION, Status
 from onewhole.marking.diagnosis.notebook import Notebook, NotebookNight, good_until
@@ -126,7 +126,7 @@ def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozen
     return f"{_compact(shown)}\n{_compact(book)}"
 
 
-@lru_cache(maxsize=1024)
+@pupil_cache(maxsize=1024)
 def read_summary(text: str) -> NightSummary:
     """Read the first line of :func:`summary_text`; a text read before costs nothing."""
     night, day, name, labels, pupils = json.loads(text.partition("\n")[0])
@@ -146,7 +146,7 @@ def read_summary(text: str) -> NightSummary:
     return NightSummary(night, date.fromisoformat(day), name, tuple(labels), {one.code: one for one in read})
 
 
-@lru_cache(maxsize=1024)
+@pupil_cache(maxsize=1024)
 def notebook_night(text: str) -> NotebookNight:
     """Read the second line of :func:`summary_text`: the night as the class's notebook has it."""
     return read_notebook(text.partition("\n")[2]).nights[0]

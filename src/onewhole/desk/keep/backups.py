@@ -9,6 +9,7 @@ from itertools import count
 from pathlib import Path
 from shutil import rmtree
 
+from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.errors import InputError
 from onewhole.store.backups import (
     Backup,
@@ -223,7 +224,7 @@ def remove_kept(file: Path) -> None:
 def erase_everywhere(
     book: Store, room: int, code: str, *, backups: bool = True, made: Path | None = None
 ) -> Erased:
-    """Erase a child from the file and, if asked, from its automatic backups; say where it may be still.
+    """Erase a child from the file, from memory and, if asked, from its automatic backups; say what is left.
 
     `made` is the folder of what the program made of this file: tomorrow's pages, which tell of children, are
     taken away there, and can be made again. Backups that were put elsewhere, and pages on paper, are the
@@ -237,6 +238,7 @@ def erase_everywhere(
         if any(pupil.code == code for pupil in pupils_of(book, room)):
             raise
         traces = refusal.what
+    clear_pupil_caches()
     for pages in () if made is None else made.glob("night-*/tomorrow"):
         rmtree(pages, ignore_errors=True)
     cleaned, left = [], []

@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 from onewhole.desk.classes.marked_nights import NightInput, marked_of
+from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked
 from onewhole.marking.reading.expected import is_fact_slip
 from onewhole.marking.reading.mark import Mark, Verdict
@@ -69,7 +69,7 @@ class Heat:
         return -(-count * DENSITIES // max(self.most, DENSITIES))
 
 
-@lru_cache(maxsize=HELD)
+@pupil_cache(maxsize=HELD)
 def heat_of(given: NightInput) -> Heat:
     """Return the map of a night by what its answers alone say; the same once more costs nothing."""
     return heat(marked_of(given))

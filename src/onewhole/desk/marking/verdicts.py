@@ -6,6 +6,7 @@ from functools import lru_cache
 from typing import assert_never
 
 from onewhole.desk.classes.class_records import NightPage
+from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Blank, Unreadable, Written, read_written
 from onewhole.marking.reading.expected import Expected, expect
@@ -82,7 +83,7 @@ def judged(page: NightPage, label: str, text: str) -> Judged:
     """
     header = page.sheet.header
     wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
-    return (_judged if len(text) <= REMEMBERED else _judged.__wrapped__)(asked(page, label), text, wanted)
+    return (_judged if len(text) <= REMEMBERED else _judge)(asked(page, label), text, wanted)
 
 
 def asked(page: NightPage, label: str) -> Problem:
@@ -110,8 +111,12 @@ def usual_right(page: NightPage, label: str) -> str:
     return next((form for form in forms if judged(page, label, form).verdict is Verdict.RIGHT), typed(right))
 
 
-@lru_cache(maxsize=4096)
+@pupil_cache(maxsize=4096)
 def _judged(problem: Problem, text: str, wanted: FormWanted) -> Judged:
+    return _judge(problem, text, wanted)
+
+
+def _judge(problem: Problem, text: str, wanted: FormWanted) -> Judged:
     marked = mark(expected(problem), read_written(text), wanted)
     sign, word = SIGNS[marked.verdict]
     thing = _thing(marked.written)

@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import lru_cache
 
 from onewhole.desk.classes.marked_nights import NightInput, marked_of
+from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.pupil.report import reports
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
@@ -50,7 +50,7 @@ class Talk:
     ask: tuple[str, ...]
 
 
-@lru_cache(maxsize=HELD)
+@pupil_cache(maxsize=HELD)
 def talks(given: NightInput) -> Mapping[str, Talk]:
     """Return by code what each pupil's answers of a night may show; the same once more costs nothing."""
     marked = marked_of(given)
