@@ -7,7 +7,8 @@ from importlib import import_module
 from types import ModuleType
 
 from onewhole.desk.page.work import ToldUnsuitedError, told, work
-from onewhole.notations.reasons.unsuited import unsuited
+from onewhole.languages.english.unsuited import unsuited
+from onewhole.notations.sentences.text import text_of
 from onewhole.working import comparing, missing
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Act, Strategy, fits
@@ -79,5 +80,5 @@ def _unsuited(strategy: Strategy) -> str | None:
         try:
             work(problem, strategy=strategy.key)
         except ToldUnsuitedError as refused:
-            return f"For `{problem}` it is refused: {unsuited(refused.why)}"
+            return f"For `{problem}` it is refused: {text_of(unsuited(refused.why))}"
     return None

@@ -13,9 +13,9 @@ from dataclasses import replace
 
 import pytest
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import shows
 from onewhole.notations.aloud import MOST_WORDS, aloud
-from onewhole.notations.words import ClassWords
 from onewhole.problems.answer import answer
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement

@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.pictures.scene import Box, Look, Piece, Scene
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.walkthroughs.cue import Act, Cue, Draw, Fresh, Place, Role, Strike, Write

@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable
 from fractions import Fraction
 
 from onewhole.errors import OnewholeError
-from onewhole.notations.words import count_words
+from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, meaning

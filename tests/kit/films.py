@@ -3,13 +3,15 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from onewhole.notations.row import Writable, row
-from onewhole.notations.sentences import sentence
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.row import row
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Tell, Words
+from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Move, Timed, TimedChapter, Timeline
 from onewhole.working.working import Working
@@ -73,7 +75,7 @@ def _cues(working: Working, label: str, words: ClassWords, *, first: bool) -> It
     for at, line in enumerate(working.lines[1:], start=1):
         yield Cue(
             Role.LINE,
-            (sentence(line.because, words),) if line.because else ("So we write this.",),
+            (text_of(reason_told(line.because, words)),) if line.because else ("So we write this.",),
             (Write(f"{label}-{at}", line.says, leads=True, aside=line.aside),),
             think=Fraction(1),
             line=at,

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.errors import OnewholeError
-from onewhole.notations.words import ClassWords, count_words
+from onewhole.languages.english.words import ClassWords, count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber, Question

@@ -4,8 +4,8 @@ import string
 
 from hypothesis import strategies as st
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Instruction, Sheet

@@ -2,8 +2,9 @@
 
 from hypothesis import strategies as st
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords, in_digits
+from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import value

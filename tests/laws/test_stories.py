@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.amounts import short, with_article
-from onewhole.notations.words import ClassWords
 from onewhole.number.unit import Kind
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Sheet

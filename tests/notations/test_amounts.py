@@ -2,8 +2,8 @@
 
 import pytest
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.amounts import amount, short, with_article
-from onewhole.notations.words import ClassWords
 from onewhole.statements.reading import read_quantity
 
 STRIP = ClassWords.for_whole("strip of paper")

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from onewhole.notations.folding import Bit, Break, chunks, folded
 from onewhole.notations.row import Sign, row
 from onewhole.notations.text import text
-from onewhole.notations.words import in_digits
+from onewhole.number.digits import in_digits
 from onewhole.number.quantity import Quantity
 from onewhole.statements.reading import read_expression
 from tests.kit.statements import statements

@@ -5,8 +5,8 @@ from fractions import Fraction
 
 import pytest
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.pencil import Bar, Letters, arrowhead, cross, lettered, root, turned
-from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Hop, Wedge, Words

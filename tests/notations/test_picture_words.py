@@ -5,8 +5,8 @@ from fractions import Fraction
 import pytest
 
 from onewhole.errors import Fault
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.picture_words import EMPTY, told
-from onewhole.notations.words import ClassWords
 from onewhole.number.ladder import measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import MEASURES, ONE, Unit

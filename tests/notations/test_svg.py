@@ -6,9 +6,9 @@ from xml.etree.ElementTree import Element, fromstring
 
 import pytest
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.picture_words import told
 from onewhole.notations.svg import mm, svg
-from onewhole.notations.words import ClassWords
 from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge
 from onewhole.presses.pdf import press
 from tests.kit.scenes import box, discs, number_line, strips

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.problems.needs import needs
 from onewhole.sheets.audit import audit
 from onewhole.sheets.document import Sheet

@@ -7,8 +7,8 @@ import numpy as np
 import pytest
 from PIL import Image, ImageChops
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.svg import svg
-from onewhole.notations.words import ClassWords
 from onewhole.pictures.between import between
 from onewhole.pictures.scene import Look, Piece, Scene
 from onewhole.presses.drawing import draw

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.sheets.stories import KITE_PAPER, Story, UnknownStructureError, story, structure_named
 from onewhole.sheets.story_asks import NoStoryError
 from onewhole.sheets.story_frames import Structure

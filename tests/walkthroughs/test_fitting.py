@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.statements.reading import read_statement
 from onewhole.walkthroughs.cue import Role, Write
 from onewhole.walkthroughs.fitting import FASTEST, TooShortError, fitted

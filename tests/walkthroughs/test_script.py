@@ -6,10 +6,11 @@ from fractions import Fraction
 
 import pytest
 
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.aloud import MOST_WORDS, aloud, spoken_words
-from onewhole.notations.sentences import sentence
-from onewhole.notations.words import ClassWords
+from onewhole.notations.sentences.text import text_of
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
@@ -102,7 +103,7 @@ def test_every_reason_is_given_the_first_time(merge: int) -> None:
         for line in one.working.lines:
             if line.because and type(line.because) not in seen:
                 seen.add(type(line.because))
-                assert set(cut(sentence(line.because, words))) <= set(told(chapter))
+                assert set(cut(text_of(reason_told(line.because, words)))) <= set(told(chapter))
     assert {OpensOne, OneIsWorth, FullGroups} <= seen
 
 

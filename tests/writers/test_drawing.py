@@ -1,6 +1,6 @@
 """A picture on a page."""
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.picture import PictureKind
 from onewhole.statements.reading import read_statement

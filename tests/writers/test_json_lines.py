@@ -4,8 +4,8 @@ import json
 from fractions import Fraction
 
 from lab.spaces import additions, subtractions
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import shows
-from onewhole.notations.words import ClassWords
 from onewhole.problems.answer import answer
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_expression, read_statement

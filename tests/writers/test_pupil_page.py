@@ -9,7 +9,6 @@ import pytest
 
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
-from onewhole.notations.row import Writable
 from onewhole.notations.speech import say
 from onewhole.problems.answer import answer
 from onewhole.problems.numbers import numbers_of
@@ -27,6 +26,7 @@ from onewhole.sheets.room import (
 )
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
+from onewhole.statements.writable import Writable
 from onewhole.writers.pupil_page import practice_page, pupil_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, PAPERS, made, practice, practised, pressed, sheet

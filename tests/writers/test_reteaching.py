@@ -2,10 +2,10 @@
 
 import pytest
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.placement import GroupKind, Placement
 from onewhole.misconceptions.pattern import Family
-from onewhole.notations.words import ClassWords
 from onewhole.problems.about import About, Units
 from onewhole.problems.needs import Operation
 from onewhole.writers.reteaching import MOST, reteaching

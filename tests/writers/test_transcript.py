@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.scene import Count, Scene, Tell
 from onewhole.statements.reading import read_statement

@@ -8,10 +8,10 @@ from html.parser import HTMLParser
 
 import pytest
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.aloud import aloud
 from onewhole.notations.mathml import mathml
 from onewhole.notations.picture_words import told
-from onewhole.notations.words import ClassWords
 from onewhole.walkthroughs.cue import Draw, Write
 from onewhole.walkthroughs.timeline import Timeline
 from onewhole.writers.walkthrough_html import walkthrough_html

@@ -4,10 +4,11 @@ from typing import Any
 
 import pytest
 
-from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.languages.english.reasons import reason_told
 from onewhole.notations.speech import say
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
+from onewhole.writers.formula import set_words
 from onewhole.writers.workings_page import NOTE, workings_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, PAPERS, plain, pressed, sheet
@@ -37,10 +38,11 @@ def test_every_line_is_spoken_and_has_its_reason(name: str) -> None:
             lead + say(line.says) for line in lines
         ]
         for line, row in zip(lines, shown["lines"], strict=True):
-            assert row["because"] == (sentence(line.because, night.header.words) if line.because else "")
+            assert row["because"] == (
+                set_words(reason_told(line.because, night.header.words)) if line.because else ""
+            )
             assert row.get("aside", False) == line.aside
-            said = [fact_sentence(fact) for fact in line.facts]
-            assert [len(fact) > 1 for fact in row.get("facts", [])] == [True] * len(said)
+            assert [len(fact) > 1 for fact in row.get("facts", [])] == [True] * len(line.facts)
         assert len(shown["checks"]) == len(entry.working.checks)
 
 

@@ -1,12 +1,11 @@
 """How one line is written and said.
 
 ===========================  =====================================================
-:mod:`~.words`               counts, units, plurals, and the class's own words
 :mod:`~.row`                 a line as numbers, signs and brackets
 :mod:`~.text`                plain text, as typed
 :mod:`~.speech`              spoken English
 :mod:`~.mathml`              MathML Core with plain text and spoken words
 :mod:`~.typst_math`          Typst math with spoken words
-:mod:`~.sentences`           reasons, facts and checks as sentences
+:mod:`~.sentences`           a sentence tree as text, as speech, as words and formulas
 ===========================  =====================================================
 """

@@ -4,10 +4,10 @@ import re
 from functools import lru_cache
 
 from onewhole.errors import OnewholeError
-from onewhole.notations.row import Writable
+from onewhole.languages.english.words import count_words
 from onewhole.notations.speech import say
-from onewhole.notations.words import count_words
 from onewhole.statements.reading import read_answer, read_expression, read_statement
+from onewhole.statements.writable import Writable
 
 #: No sentence of a walkthrough is longer; our own aim for a nine-year-old's ear.
 MOST_WORDS = 20

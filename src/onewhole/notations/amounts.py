@@ -2,8 +2,8 @@
 
 import re
 
+from onewhole.languages.english.words import ClassWords, measure_name
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords, measure_name
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 

@@ -4,15 +4,17 @@ from collections.abc import Iterable
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
-from onewhole.notations.row import Part, Piece, Sign, Writable, row
+from onewhole.languages.english.words import place_name
+from onewhole.notations.row import Part, Piece, Sign, row
 from onewhole.notations.speech import say
 from onewhole.notations.text import digits, part, text
-from onewhole.notations.words import in_digits, named_places, place_name
+from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.writable import Writable
 
 NAMESPACE = "http://www.w3.org/1998/Math/MathML"
 

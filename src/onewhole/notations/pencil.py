@@ -5,8 +5,8 @@ from fractions import Fraction
 from functools import cache
 from math import isqrt
 
+from onewhole.languages.english.words import ClassWords, unit_name
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Box, Count, Hop, Look, Shape, Stroke, Wedge, Words

@@ -3,9 +3,10 @@
 from typing import assert_never
 
 from onewhole.errors import Fault
+from onewhole.languages.english.words import ClassWords, unit_name
 from onewhole.notations.amounts import amount, short
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords, in_digits, named_places, unit_name
+from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit

@@ -4,13 +4,14 @@ from collections.abc import Iterable, Iterator
 from enum import StrEnum
 from typing import assert_never
 
-from onewhole.notations.words import in_digits
+from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import Gap, type_hole
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, Statement
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
+from onewhole.statements.writable import Writable
 
 
 class Sign(StrEnum):
@@ -27,9 +28,6 @@ class Sign(StrEnum):
     CLOSE = ")"
     OVER = "/"
 
-
-#: Everything that can be written as a line, or as a part of one.
-Writable = Statement | Expression | Gap | Impossible | Relation
 
 Number = Quantity | Gap | Impossible
 Piece = Number | Over | Sign

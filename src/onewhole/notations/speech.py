@@ -2,21 +2,15 @@
 
 from typing import assert_never
 
-from onewhole.notations.row import Number, Part, Sign, Writable, flat
-from onewhole.notations.words import (
-    TEN,
-    count_words,
-    in_digits,
-    measure_name,
-    named_places,
-    piece_name,
-    place_name,
-)
+from onewhole.languages.english.words import count_words, measure_name, piece_name, place_name
+from onewhole.notations.row import Number, Part, Sign, flat
+from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
-from onewhole.number.ladder import Style
+from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.writable import Writable
 
 SIGNS = {
     Sign.PLUS: "plus",

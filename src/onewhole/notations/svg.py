@@ -5,6 +5,7 @@ from fractions import Fraction
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.pencil import (
     APART,
     CROSS,
@@ -31,7 +32,6 @@ from onewhole.notations.pencil import (
     turned,
 )
 from onewhole.notations.picture_words import scene_words, told
-from onewhole.notations.words import ClassWords
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
 
 NAMESPACE = "http://www.w3.org/2000/svg"

@@ -8,14 +8,15 @@ The page library (``look/formula.typ`` in the room of the writers) takes ``{"mat
 from typing import assert_never
 
 from onewhole.notations.folding import Bit, Row
-from onewhole.notations.row import Number, Part, Sign, Writable, row
+from onewhole.notations.row import Number, Part, Sign, row
 from onewhole.notations.text import digits, text
-from onewhole.notations.words import in_digits
+from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.writable import Writable
 
 _SIGNS = {
     Sign.MINUS: "\N{MINUS SIGN}",

@@ -9,7 +9,7 @@ import numpy as np
 from PIL import Image
 
 from onewhole.errors import Fault
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.pictures.between import between
 from onewhole.pictures.scene import Scene
 from onewhole.presses.drawing import draw

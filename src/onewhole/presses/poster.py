@@ -5,7 +5,7 @@ from io import BytesIO
 import numpy as np
 from PIL import Image, ImageChops
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.presses.foot import TOP, footed
 from onewhole.presses.frames import FramePart, part_frames, parts
 from onewhole.presses.paper import paper

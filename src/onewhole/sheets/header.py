@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from onewhole.errors import InputError
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
 

@@ -7,13 +7,13 @@ from math import ceil
 from typing import NoReturn, assert_never
 
 from onewhole.errors import InputError
-from onewhole.notations.row import Writable
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import Header, Paper, PictureSetting, Print
 from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.writable import Writable
 
 #: Width and height of the paper in millimetres. Source: ISO 216 (A4); 8.5 by 11 inches (US Letter).
 PAPERS = {

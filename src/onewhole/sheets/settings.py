@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.notations.words import ClassWords, plural
+from onewhole.languages.english.words import ClassWords, plural
 from onewhole.sheets.header import Header, Paper, PictureSetting, Print, SettingError
 from onewhole.working.strategies.table import strategy_named
 

@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from typing import assert_never
 
 from onewhole.errors import InputError
+from onewhole.languages.english.words import ClassWords, piece_name
 from onewhole.notations.amounts import amount, short, with_article
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords, piece_name
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind

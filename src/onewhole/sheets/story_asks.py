@@ -5,7 +5,7 @@ from enum import StrEnum
 
 from onewhole.errors import InputError
 from onewhole.misconceptions.pair import pair_of
-from onewhole.notations.words import in_digits
+from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.gap import HOLE, Gap

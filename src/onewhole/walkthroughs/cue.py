@@ -5,8 +5,8 @@ from enum import Enum
 from fractions import Fraction
 
 from onewhole.notations.folding import Row
-from onewhole.notations.row import Writable
 from onewhole.pictures.scene import Scene
+from onewhole.statements.writable import Writable
 
 #: The board's width and height; every place on it is in these units, which are pixels of the film.
 BOARD = (1920, 1080)

@@ -29,7 +29,7 @@ def fitted(lesson: Lesson, pace: Pace, minutes: int | None) -> tuple[Script, Tim
     reason is left out the first time. A cue that waits waits as long as the pace says. Raises TooShortError,
     which tells the shortest length there is, and BoardError for a line that is too long.
 
-    >>> from onewhole.notations.words import ClassWords
+    >>> from onewhole.languages.english.words import ClassWords
     >>> from onewhole.problems.answer import answer
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.walkthroughs.lesson import Item

@@ -6,8 +6,8 @@ from fractions import Fraction
 
 from onewhole.errors import Fault, InputError
 from onewhole.notations.folding import Row, folded
-from onewhole.notations.row import Writable
 from onewhole.pictures.scene import Scene
+from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Act, Chapter, Draw, Fresh, Place, Script, Strike, Write
 from onewhole.walkthroughs.measure import NEXT_LINE, ROW, before, bit_width, width, word_width
 

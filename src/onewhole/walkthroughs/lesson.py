@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.words import ClassWords
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.picture import Picture
 from onewhole.statements.statement import Relation, Statement

@@ -5,14 +5,15 @@ from fractions import Fraction
 from typing import assert_never
 
 from onewhole.notations.folding import Bit
-from onewhole.notations.row import Part, Sign, Writable, row
+from onewhole.notations.row import Part, Sign, row
 from onewhole.notations.text import digits, text
-from onewhole.notations.words import in_digits
+from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Write
 
 #: A place is so many times as high as the type of one line in it, which leaves room for a stacked fraction.

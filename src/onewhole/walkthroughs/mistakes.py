@@ -3,12 +3,12 @@
 from itertools import pairwise
 
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.row import Writable
 from onewhole.notations.text import text
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Sum
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
+from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Cue, Role, Strike, Write
 from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import Manner

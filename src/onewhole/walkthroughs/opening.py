@@ -2,8 +2,8 @@
 
 import re
 
+from onewhole.languages.english.words import ClassWords, unit_name
 from onewhole.notations.amounts import short
-from onewhole.notations.words import ClassWords, unit_name
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Fresh, Role, Write
 from onewhole.walkthroughs.lesson import Item, Lesson

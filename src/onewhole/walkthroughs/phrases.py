@@ -2,15 +2,17 @@
 
 from typing import assert_never
 
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords, unit_name
 from onewhole.notations.aloud import MOST_WORDS, spoken_words
-from onewhole.notations.row import Sign, Writable, flat
-from onewhole.notations.sentences import sentence
+from onewhole.notations.row import Sign, flat
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords, unit_name
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Sum
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
+from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import Line, Says
 from onewhole.working.reasons.jumping import (
@@ -176,4 +178,4 @@ def reason_said(line: Line, words: ClassWords) -> str:
         case None | TakenUnitByUnit(()) | AddedUnitByUnit(()):
             return ""
         case reason:
-            return sentence(reason, words)
+            return text_of(reason_told(reason, words))

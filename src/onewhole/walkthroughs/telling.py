@@ -4,7 +4,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from onewhole.notations.sentences import fact_sentence
+from onewhole.languages.english.facts import fact_told
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.statements.statement import Comparison, MissingNumber, Relation
 from onewhole.walkthroughs.afterwards import check_cues, form_cues
@@ -157,7 +158,7 @@ def _facts(line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
     if manner.merge and manner.telling is not Telling.FULL:
         return ()
     fresh = [fact for fact in line.facts if memory.once(text(fact.asked))]
-    return memory.tell(*map(fact_sentence, fresh))
+    return memory.tell(*(text_of(fact_told(fact)) for fact in fresh))
 
 
 def _acts(item: Item, working: Working, group: tuple[int, ...], manner: Manner) -> tuple[Act, ...]:

@@ -1,6 +1,7 @@
 """The link from opening one whole to regrouping a ten, which the class knows from whole numbers."""
 
-from onewhole.notations.words import TEN, unit_name
+from onewhole.languages.english.words import unit_name
+from onewhole.number.ladder import TEN
 from onewhole.number.unit import Unit
 from onewhole.walkthroughs.cue import Cue, Role
 from onewhole.walkthroughs.manner import Manner

@@ -2,9 +2,9 @@
 
 from dataclasses import replace
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.picture_words import told
 from onewhole.notations.svg import svg
-from onewhole.notations.words import ClassWords
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Scene, Wedge, Words
 from onewhole.writers.printed import Json

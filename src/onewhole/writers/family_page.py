@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from fractions import Fraction
 from itertools import islice
 
-from onewhole.notations.sentences import sentence
-from onewhole.notations.words import ClassWords, count_words, piece_name
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords, count_words, piece_name
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.limits import MOST_WHOLES
 from onewhole.problems.about import abouts
@@ -14,12 +14,13 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.parallel import parallel
 from onewhole.problems.taught import as_taught
 from onewhole.problems.worked import WorkedProblem
+from onewhole.sentences.sentence import Sentence
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.working import Working
 from onewhole.writers.drawing import drawing
-from onewhole.writers.formula import formula
+from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
 from onewhole.writers.questions_to_ask import GUESS, questions_to_ask
@@ -129,13 +130,13 @@ def _parts(shown: Working | None) -> int | None:
 def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
     steps = []
     lead = isinstance(shown.statement, Question)
-    said: list[str] = []
+    said: tuple[Sentence, ...] = ()
     for at, line in enumerate(shown.lines):
         if line.because:
-            said.append(sentence(line.because, words))
+            said += reason_told(line.because, words)
         if not line.aside and at:
-            steps.append({"words": " ".join(said), "formula": formula(line.says, leads=lead)})
-            said = []
+            steps.append({"words": set_words(said), "formula": formula(line.says, leads=lead)})
+            said = ()
     found: Json = {
         "heading": "How we do it in class",
         "formula": formula(shown.statement),

@@ -1,8 +1,10 @@
 """A formula as a page takes it: what is set, and what is said."""
 
-from onewhole.notations.row import Writable
+from onewhole.notations.sentences.runs import runs
 from onewhole.notations.speech import say
 from onewhole.notations.typst_math import typst_math
+from onewhole.sentences.sentence import Sentences
+from onewhole.statements.writable import Writable
 
 Formula = dict[str, str]
 
@@ -25,3 +27,15 @@ def formula(thing: Writable, *, leads: bool = False, asks: bool = False) -> Form
 def chain(things: tuple[Writable, ...]) -> Formula:
     """Return a chain of equal things as one formula."""
     return {"math": " = ".join(map(typst_math, things)), "alt": " equals ".join(map(say, things))}
+
+
+def set_words(sentences: Sentences) -> str | list[str | Formula]:
+    """Return sentences as a page takes them: words, or words and formulas in turn where a formula is said.
+
+    >>> from onewhole.sentences.sentence import Sentence
+    >>> set_words((Sentence("en-US", ("nothing is left",)),))
+    'Nothing is left.'
+    """
+    found = [run if isinstance(run, str) else formula(run) for run in runs(sentences)]
+    words = [run for run in found if isinstance(run, str)]
+    return "".join(words) if len(words) == len(found) else found

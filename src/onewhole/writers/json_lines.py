@@ -4,10 +4,12 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.english.facts import fact_told
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Relation, Statement
 from onewhole.working.line import Line, kept
@@ -31,8 +33,8 @@ def working_object(working: Working, words: ClassWords) -> Json:
 
 
 def _line_object(line: Line, words: ClassWords) -> Json:
-    said = [sentence(line.because, words)] if line.because else ["This is the problem."]
-    said.extend(fact_sentence(fact) for fact in line.facts)
+    said = [text_of(reason_told(line.because, words))] if line.because else ["This is the problem."]
+    said.extend(text_of(fact_told(fact)) for fact in line.facts)
     return {
         "text": text(line.says),
         "value": str(kept(line.says)),

@@ -3,9 +3,11 @@
 from collections.abc import Iterator
 from typing import assert_never
 
-from onewhole.notations.sentences import fact_sentence, sentence
+from onewhole.languages.english.facts import fact_told
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
@@ -33,7 +35,7 @@ def working_lines(
     for said, line in rows:
         marked = f"({said})" if line.aside else f" {said} "
         found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
-        found.extend(f"  {'':{width}}  {fact_sentence(fact)}" for fact in line.facts)
+        found.extend(f"  {'':{width}}  {text_of(fact_told(fact))}" for fact in line.facts)
     if isinstance(working.statement, MissingNumber):
         found.append(f"  The missing number is {text(working.answer)}.")
     found.extend(f"  {said}" for said in check_lines(working))
@@ -59,7 +61,7 @@ def _plain(line: Line, *, first: bool) -> str:
 
 
 def _because(line: Line, words: ClassWords) -> str:
-    return sentence(line.because, words) if line.because else ""
+    return text_of(reason_told(line.because, words)) if line.because else ""
 
 
 def _check(check: Check) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import assert_never
 
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.words import ClassWords
 from onewhole.problems.about import About, Units
 from onewhole.problems.needs import Operation
 

@@ -5,10 +5,10 @@ Common practice, no source.
 
 from typing import assert_never
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.placement import GroupKind
 from onewhole.misconceptions.pattern import Family
-from onewhole.notations.words import ClassWords
 from onewhole.problems.about import About, Units
 from onewhole.problems.needs import Operation
 

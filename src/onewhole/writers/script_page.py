@@ -2,8 +2,8 @@
 
 from typing import assert_never
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.picture_words import told as in_words
-from onewhole.notations.words import ClassWords
 from onewhole.sheets.header import Header
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline

@@ -3,9 +3,9 @@
 import re
 from collections.abc import Iterator
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.picture_words import told
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords
 from onewhole.walkthroughs.cue import Draw, Fresh, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
 from onewhole.writers.moments import clock

@@ -9,12 +9,12 @@ from importlib.resources import files
 from string import Template
 from typing import assert_never
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.aloud import aloud
 from onewhole.notations.mathml import mathml
-from onewhole.notations.row import Writable
 from onewhole.notations.svg import svg
-from onewhole.notations.words import ClassWords
 from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
 

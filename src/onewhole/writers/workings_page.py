@@ -2,21 +2,19 @@
 
 from typing import assert_never
 
-from onewhole.notations.sentences import fact_sentence, sentence
-from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.facts import fact_told
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords
 from onewhole.pictures.choosing import picture
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import Comparison, Relation
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
-from onewhole.working.fact import Fact
 from onewhole.working.line import Line
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.working import Working
 from onewhole.writers.drawing import drawing
-from onewhole.writers.formula import Formula, chain, formula
+from onewhole.writers.formula import chain, formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
 
@@ -59,22 +57,13 @@ def lines_told(working: Working, words: ClassWords) -> Json:
 def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
     found: Json = {
         "formula": formula(line.says, leads=leads),
-        "because": sentence(line.because, words) if line.because else "",
+        "because": set_words(reason_told(line.because, words)) if line.because else "",
     }
     if line.aside:
         found["aside"] = True
     if line.facts:
-        found["facts"] = [_fact(fact) for fact in line.facts]
+        found["facts"] = [set_words(fact_told(fact)) for fact in line.facts]
     return found
-
-
-def _fact(fact: Fact) -> list[str | Formula]:
-    """Return the sentence of a hard fact with its formulas set, in their order."""
-    left, parts = fact_sentence(fact), list[str | Formula]()
-    for says in (fact.asked, *(Comparison(*step, Relation.EQUAL) for step in fact.steps)):
-        before, _, left = left.partition(text(says))
-        parts += [before, formula(says)]
-    return [*parts, left]
 
 
 def _check(check: Check) -> Json:

@@ -13,13 +13,13 @@ from onewhole.marking.reading.expected import Expected, expect
 from onewhole.marking.reading.mark import FormWanted, Mark, Remark, Tier, Verdict, mark
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
-from onewhole.notations.row import Writable
 from onewhole.notations.speech import say
 from onewhole.notations.text import text as typed
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.problems.problem import Problem
 from onewhole.statements.statement import Relation
+from onewhole.statements.writable import Writable
 
 __all__ = ["SIGNS", "Fit", "Judged", "Verdict", "asked", "judged", "usual_right"]
 

@@ -1,7 +1,7 @@
 """Tell a typed problem as a word problem of the kite club."""
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.text import text
-from onewhole.notations.words import ClassWords
 from onewhole.sheets.reading_level import AIM, ReadingLevel
 from onewhole.sheets.stories import Story, story, structure_named
 from onewhole.statements.reading import read_statement

@@ -1,8 +1,9 @@
 """Work a typed problem line by line."""
 
 from onewhole.errors import InputError
-from onewhole.notations.reasons.unsuited import unsuited
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.unsuited import unsuited
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.sentences.text import text_of
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.questions import DoesNotSuitError, for_question, suiting
@@ -23,7 +24,7 @@ class ToldUnsuitedError(DoesNotSuitError):
         strategy = strategy_named(refused.strategy)
         InputError.__init__(
             self,
-            f"“{strategy.name}” does not suit this problem: {unsuited(refused.why)}",
+            f"“{strategy.name}” does not suit this problem: {text_of(unsuited(refused.why))}",
             remedy=f"Strategies that suit: {', '.join(one.key for one in suiting(question))}.",
         )
         self.strategy = refused.strategy

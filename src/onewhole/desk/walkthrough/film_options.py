@@ -6,9 +6,10 @@ from dataclasses import asdict, dataclass
 from typing import Any
 
 from onewhole.errors import InputError
-from onewhole.notations.reasons.pictures import unpictured
-from onewhole.notations.reasons.unsuited import unsuited
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.unpictured import unpictured
+from onewhole.languages.english.unsuited import unsuited
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
@@ -143,7 +144,7 @@ def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
             picture(working, PictureKind(choice.picture))
         except PictureRefusedError as no:
             instead = f"The {no.instead.value} is shown." if no.instead else "No picture is shown."
-            notes.append(f"{where}{no.what}: {unpictured(no.why, ClassWords())} {instead}")
+            notes.append(f"{where}{no.what}: {text_of(unpictured(no.why, ClassWords()))} {instead}")
     return tuple(notes)
 
 
@@ -181,7 +182,7 @@ def _why(entry: WorkedProblem, choice: FilmChoice) -> str:
     try:
         work(entry.problem.statement, strategy_named(choice.strategy))
     except DoesNotSuitError as no:
-        return f": {unsuited(no.why)}"
+        return f": {text_of(unsuited(no.why))}"
     except NotWorkedError:
         pass
     return "."

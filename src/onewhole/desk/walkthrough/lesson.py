@@ -5,8 +5,9 @@ from types import MappingProxyType
 
 from onewhole.desk.walkthrough.film_options import FilmChoice, by_choice, refusals, shown
 from onewhole.errors import InputError
+from onewhole.languages.english.unpictured import unpictured
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.reasons.pictures import unpictured
+from onewhole.notations.sentences.text import text_of
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import PictureRefusedError, picture
 from onewhole.pictures.picture import PictureKind
@@ -88,7 +89,7 @@ def refused(
         try:
             picture(working, kind)
         except PictureRefusedError as no:
-            why = unpictured(no.why, worked.header.words)
+            why = text_of(unpictured(no.why, worked.header.words))
             notes.append(f"Problem {entry.problem.label}: {no.what}: {why} {no.remedy or ''}".strip())
     return tuple(notes)
 

@@ -1,19 +1,16 @@
 import pytest
 
 from onewhole.errors import InputError
-from onewhole.notations.words import (
+from onewhole.languages.english.words import (
     ClassWords,
     count_words,
-    in_digits,
     measure_name,
-    named_places,
     piece_name,
     place_name,
     plural,
     unit_name,
 )
-from onewhole.number.ladder import decimal, measure, mixed, places
-from onewhole.number.quantity import Quantity
+from onewhole.number.ladder import measure, mixed, places
 from onewhole.number.unit import ONE
 from tests.kit.numbers import GRADE_4
 
@@ -103,35 +100,3 @@ def test_words_that_cannot_stand_in_a_sentence(word: str) -> None:
     """Empty words and line breaks are refused."""
     with pytest.raises(InputError, match="cannot stand in a sentence"):
         ClassWords(regroup=word)
-
-
-@pytest.mark.parametrize(
-    ("quantity", "expected"),
-    [
-        (Quantity(places(2), (5, 2)), True),
-        (Quantity(places(2), (4, 12)), False),
-        (Quantity(places(2), (0, 7)), False),
-        (Quantity(places(1), (0,)), True),
-        (Quantity(decimal(1, 1), (0, 7)), True),
-        (Quantity(decimal(1, 1), (4, 12)), False),
-    ],
-)
-def test_what_stands_in_digits(quantity: Quantity, expected: bool) -> None:
-    """A full place or a leading zero of a whole number needs place words."""
-    assert in_digits(quantity) is expected
-
-
-@pytest.mark.parametrize(
-    ("quantity", "counts"),
-    [
-        (Quantity(places(3), (2, 0, 14)), [2, 14]),
-        (Quantity(places(2), (12, 0)), [12]),
-        (Quantity(places(2), (0, 12)), [0, 12]),
-        (Quantity(decimal(1, 2), (0, 12, 0)), [12, 0]),
-        (Quantity(decimal(2, 1), (0, 12, 0)), [0, 12, 0]),
-        (Quantity(places(1), (12,)), [12]),
-    ],
-)
-def test_places_that_are_written(quantity: Quantity, counts: list[int]) -> None:
-    """Empty places inside are left out, the outermost are kept where they say which places there are."""
-    assert [count for count, _ in named_places(quantity)] == counts

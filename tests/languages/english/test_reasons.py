@@ -4,10 +4,12 @@ from typing import get_args
 
 import pytest
 
-from onewhole.notations.reasons.pictures import unpictured
-from onewhole.notations.reasons.unsuited import unsuited as unsuited_said
-from onewhole.notations.sentences import fact_sentence, sentence
-from onewhole.notations.words import ClassWords
+from onewhole.languages.english.facts import fact_told
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.unpictured import unpictured
+from onewhole.languages.english.unsuited import unsuited as unsuited_said
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.sentences.text import text_of
 from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.choosing import refusal
@@ -109,9 +111,9 @@ REFUSED = [reason for problem in UNDRAWN for reason in _refused(problem)]
 
 def _every(words: ClassWords) -> Iterator[str]:
     """Every sentence of every reason."""
-    yield from (sentence(reason, words) for reason in REASONS)
-    yield from map(unsuited_said, UNSUITED)
-    yield from (unpictured(reason, words) for reason in REFUSED)
+    yield from (text_of(reason_told(reason, words)) for reason in REASONS)
+    yield from (text_of(unsuited_said(reason)) for reason in UNSUITED)
+    yield from (text_of(unpictured(reason, words)) for reason in REFUSED)
 
 
 @pytest.mark.parametrize(
@@ -181,12 +183,12 @@ def _opens(ladder: Ladder, have: int, need: int) -> Reason:
 )
 def test_sentences(reason: Reason, said: str) -> None:
     """Counts, plurals and verbs agree."""
-    assert sentence(reason, ClassWords()) == said
+    assert text_of(reason_told(reason, ClassWords())) == said
 
 
 def test_the_class_has_its_own_words() -> None:
     """The whole and the verb are the class's."""
-    said = sentence(_opens(mixed(6), 2, 5), KITES)
+    said = text_of(reason_told(_opens(mixed(6), 2, 5), KITES))
     assert said == "There are not enough sixths to take 5 sixths, so trade one strip of kite paper."
 
 
@@ -204,11 +206,11 @@ def test_the_class_has_its_own_words() -> None:
 def test_facts(fact: Fact | None, said: str) -> None:
     """A hard fact is told by its steps."""
     assert fact is not None
-    assert fact_sentence(fact) == said
+    assert text_of(fact_told(fact)) == said
 
 
 def test_every_fact_of_the_workings_can_be_told() -> None:
     """Facts come up, and each is one sentence."""
     facts = [fact for problem in PROBLEMS for line in _lines(problem) for fact in line.facts]
     assert facts
-    assert all(re.fullmatch(r"For .* = \d+\.", fact_sentence(fact)) for fact in facts)
+    assert all(re.fullmatch(r"For .* = \d+\.", text_of(fact_told(fact))) for fact in facts)

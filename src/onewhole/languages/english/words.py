@@ -1,4 +1,4 @@
-"""Counts, units and plurals in words, and the words a class uses: shared by every notation."""
+"""English: counts, units and plurals in words, and the words a class uses."""
 
 from dataclasses import dataclass
 from functools import cache
@@ -6,11 +6,7 @@ from functools import cache
 from num2words import num2words  # type: ignore[import-untyped]
 
 from onewhole.errors import InputError
-from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Kind, Unit
-
-TEN = 10
 
 _MEASURES = {
     "yd": ("yard", "yards"),
@@ -126,29 +122,3 @@ def unit_name(unit: Unit, count: int = 2, words: ClassWords | None = None) -> st
     if unit == ONE and words:
         return words.whole if count == 1 else words.wholes
     return place_name(unit, count)
-
-
-def in_digits(quantity: Quantity) -> bool:
-    """Say whether a whole number or decimal is written in digits: no place is overfull.
-
-    A whole number that begins with an empty place is not: 07 would be read as 7.
-    """
-    counts = quantity.amounts
-    led_by_zero = len(counts) > 1 and counts[0] == 0 and quantity.ladder.style is Style.PLACES
-    return max(counts) < TEN and not led_by_zero
-
-
-def named_places(quantity: Quantity) -> tuple[tuple[int, Unit], ...]:
-    """Return the places that are written when a number stands in place words: 4 tens 12 ones.
-
-    Empty places are left out, but not the largest above the ones and the smallest below them, from which a
-    reader knows which places the number has.
-
-    >>> from onewhole.number.ladder import places
-    >>> [count for count, _ in named_places(Quantity(places(3), (0, 12, 0)))]
-    [0, 12]
-    """
-    units = quantity.ladder.units
-    outer = {unit for unit in (units[0], units[-1]) if (unit is units[0]) == (unit.size > 1) and unit != ONE}
-    pairs = tuple(zip(quantity.amounts, units, strict=True))
-    return tuple((count, unit) for count, unit in pairs if count or unit in outer) or pairs[-1:]

@@ -1,0 +1,17 @@
+"""American English, one function a family of meanings.
+
+=========================  =======================================================
+:mod:`~.words`             counts, units, plurals, and the class's own words
+:mod:`~.tongue`            what a notation asks English for
+:mod:`~.making`            sentences, lists, counted units, amounts
+:mod:`~.reasons`           why a line follows
+:mod:`~.regrouping`        opening a larger unit, putting full groups together
+:mod:`~.taking`            taking and adding, unit by unit
+:mod:`~.jumping`           jumps along a number line, shifts, making a whole
+:mod:`~.renaming`          the same amount in other units
+:mod:`~.comparing`         which is more, and which number is missing
+:mod:`~.facts`             how a hard fact is found
+:mod:`~.unsuited`          why a strategy does not suit a problem
+:mod:`~.unpictured`        why a picture does not suit a working
+=========================  =======================================================
+"""

@@ -1,0 +1,43 @@
+"""The same amount in other units."""
+
+from typing import assert_never
+
+from onewhole.languages.english.making import a_single, some, told, units
+from onewhole.languages.english.words import ClassWords
+from onewhole.sentences.node import Seam
+from onewhole.sentences.sentence import Sentences
+from onewhole.working.reasons.renaming import (
+    AllInPieces,
+    CutAgain,
+    RenamedSameAmount,
+    Renaming,
+    SamePlaces,
+    SameSizePieces,
+    WholesInPieces,
+)
+
+
+def renaming(reason: Renaming, words: ClassWords) -> Sentences:
+    """Say how the same amount is written in other units.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.ladder import mixed
+    >>> text_of(renaming(CutAgain(mixed(12).units[1]), ClassWords()))
+    'Cut each piece again to get twelfths.'
+    """
+    match reason:
+        case WholesInPieces(large, small, ratio):
+            worth = (a_single(large, words), "is", some(ratio, small))
+            return told(worth, Seam(", so", "so"), "count the", units(large, words), "in", units(small))
+        case AllInPieces(small, first, second):
+            return told("that is", some(first, small), "and", some(second, small))
+        case CutAgain(small):
+            return told("cut each piece again to get", units(small))
+        case SameSizePieces(small):
+            return told("now all the pieces are the same size", Seam(":"), units(small))
+        case SamePlaces(small):
+            return told("write every number as far as the", units(small))
+        case RenamedSameAmount(small):
+            return told("it is the same amount, counted in", units(small))
+        case _:
+            assert_never(reason)

@@ -1,0 +1,21 @@
+"""English as a language of sentences: its tag, and the words that a notation asks for."""
+
+from onewhole.languages.english.words import count_words, unit_name
+from onewhole.languages.language import Language
+from onewhole.number.unit import Unit
+from onewhole.sentences.node import Thing
+
+
+def called(unit: Unit | Thing, count: int) -> str:
+    """Return what so many of a unit or a thing are called.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> called(mixed(6).units[1], 1), called(Thing("strip", "strips"), 0)
+    ('sixth', 'strips')
+    """
+    if isinstance(unit, Thing):
+        return unit.one if count == 1 else unit.many
+    return unit_name(unit, count)
+
+
+ENGLISH = Language("en-US", count_words, called)

@@ -1,0 +1,66 @@
+"""Why a picture does not suit a working."""
+
+from fractions import Fraction
+from typing import assert_never
+
+from onewhole.languages.english.jumping import JUMP
+from onewhole.languages.english.making import bare, some, thing, told, units
+from onewhole.languages.english.words import ClassWords
+from onewhole.number.ladder import TEN
+from onewhole.number.unit import ONE, Unit
+from onewhole.pictures.unpictured import (
+    NoPlaceOnLine,
+    NoRoom,
+    NoTensAndOnes,
+    NothingToSplit,
+    NotHundredths,
+    NotPlaceByPlace,
+    TooManyJumps,
+    TooManyParts,
+    TooManyWholes,
+    TooMuchForBlocks,
+    Unpictured,
+)
+from onewhole.sentences.node import Counted, Naming, Thing
+from onewhole.sentences.sentence import Sentences
+
+EQUAL_PART = Thing("equal part", "equal parts", None)
+TENTH, HUNDREDTH = Unit(Fraction(1, 10)), Unit(Fraction(1, 100))
+
+
+def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
+    """Say why a picture does not suit a working.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> text_of(unpictured(TooManyParts(100, 12), ClassWords()))
+    'A whole with 100 equal parts cannot be counted in this picture: 12 are the most.'
+    """
+    match reason:
+        case TooManyParts(parts, most):
+            cut = ("a", Naming(thing(ONE, words), many=False), "with", Counted(parts, EQUAL_PART))
+            return told(cut, "cannot be counted in this picture:", bare(most), "are the most")
+        case TooManyWholes(wholes, most):
+            need = ("this picture would need", some(wholes, ONE, words))
+            return told(need, ", and", bare(most), "are the most")
+        case NotHundredths(parts):
+            shows = ("a hundred grid shows", units(TENTH), "and", units(HUNDREDTH))
+            whole = Naming(thing(ONE, words), many=False)
+            return told(shows, ", and here a", whole, "has", Counted(parts, EQUAL_PART))
+        case NoPlaceOnLine():
+            return told("only sums, differences and comparisons go on a number line")
+        case TooManyJumps(jumps, most):
+            return told(Counted(jumps, JUMP), "would run into one another:", bare(most), "are the most")
+        case NothingToSplit():
+            return told("this way opens nothing and makes nothing, so there is nothing to split")
+        case NoTensAndOnes():
+            count = ("these numbers do not count in", units(Unit(Fraction(TEN))), "and", units(ONE))
+            return told(count, ", so blocks cannot show them")
+        case NotPlaceByPlace():
+            return told("this way does not go place by place, so blocks cannot follow it")
+        case TooMuchForBlocks(most):
+            shown = ("blocks show two numbers, with", bare(most), "of the smallest place at most")
+            return told(shown)
+        case NoRoom():
+            return told("so many wholes and parts do not fit on one picture")
+        case _:
+            assert_never(reason)

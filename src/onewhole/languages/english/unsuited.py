@@ -1,0 +1,47 @@
+"""Why a strategy does not suit a problem."""
+
+from typing import assert_never
+
+from onewhole.languages.english.making import told
+from onewhole.sentences.node import Said
+from onewhole.sentences.sentence import Sentences
+from onewhole.working.reasons.unsuited import (
+    AllOnesAlready,
+    NoShiftNeeded,
+    NothingLacking,
+    NothingToSetAside,
+    NoWholesToTake,
+    OtherOperation,
+    TooLittleToGive,
+    Unsuited,
+    WholeTooSmall,
+)
+
+
+def unsuited(reason: Unsuited) -> Sentences:
+    """Say why a strategy does not suit a problem.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.quantity import whole
+    >>> text_of(unsuited(NothingLacking(whole(4))))
+    '4 is full already, so there is nothing to give.'
+    """
+    match reason:
+        case OtherOperation():
+            return told("this way works only for the other sign, plus or minus")
+        case AllOnesAlready():
+            return told("these are whole numbers, so there are no pieces to change to")
+        case NoWholesToTake(second):
+            return told(Said(second), "has no larger units to take first")
+        case NothingToSetAside(first):
+            return told(Said(first), "has no smaller part to set aside")
+        case WholeTooSmall(wholes, second):
+            return told(Said(wholes), "is not enough to take", Said(second), "from")
+        case NoShiftNeeded(second):
+            return told(Said(second), "is easy to take away as it is")
+        case NothingLacking(first):
+            return told(Said(first), "is full already, so there is nothing to give")
+        case TooLittleToGive(first, second):
+            return told(Said(second), "is not enough to fill", Said(first), "up")
+        case _:
+            assert_never(reason)

@@ -1,0 +1,16 @@
+"""What a notation asks a language for: its tag, and its words for counts, units and things."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from onewhole.number.unit import Unit
+from onewhole.sentences.node import Thing
+
+
+@dataclass(frozen=True, slots=True)
+class Language:
+    """A language: its BCP 47 tag, a count in words, and what one or so many of a unit or thing are called."""
+
+    tag: str
+    count_words: Callable[[int], str]
+    called: Callable[[Unit | Thing, int], str]

@@ -1,0 +1,9 @@
+"""The languages there are, by tag. A new language is one package and one line here."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from onewhole.languages.english.tongue import ENGLISH
+from onewhole.languages.language import Language
+
+LANGUAGES: Mapping[str, Language] = MappingProxyType({ENGLISH.tag: ENGLISH})

@@ -1,0 +1,41 @@
+"""What every notation of a sentence has in common: the capital, the full stop, the blanks between nodes."""
+
+from collections.abc import Callable, Iterable, Iterator
+from typing import TypeVar
+
+from onewhole.languages.language import Language
+from onewhole.languages.table import LANGUAGES
+from onewhole.sentences.node import Node, Seam
+from onewhole.sentences.sentence import End, Sentence
+
+#: Words that begin with one of these stand close to what is before them.
+_CLOSE = (",", ":", ";")
+
+_Set = TypeVar("_Set")
+
+
+def pieces(sentence: Sentence, render: Callable[[Node, Language], str | _Set]) -> Iterator[str | _Set]:
+    """Give a sentence node by node as ``render`` writes them, with the blanks between, capital and full stop.
+
+    A sentence that somebody typed keeps its own beginning and end.
+    """
+    language = LANGUAGES[sentence.language]
+    for at, node in enumerate(sentence.nodes):
+        words = node.joined if isinstance(node, Seam) else node
+        written = render(words, language)
+        if at and not (isinstance(words, str) and words.startswith(_CLOSE)):
+            yield " "
+        if not at and sentence.end is not End.TYPED and isinstance(written, str):
+            written = f"{written[:1].upper()}{written[1:]}"
+        yield written
+    yield sentence.end.value
+
+
+def laid_out(sentence: Sentence, render: Callable[[Node, Language], str]) -> str:
+    """Return a sentence as one string."""
+    return "".join(pieces(sentence, render))
+
+
+def joined(sentences: Iterable[Sentence], write: Callable[[Sentence], str]) -> str:
+    """Write several sentences one after another."""
+    return " ".join(map(write, sentences))

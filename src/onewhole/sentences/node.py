@@ -1,0 +1,114 @@
+"""What a sentence is made of: a closed family of nodes.
+
+Read a node with ``match`` and end with ``assert_never``. Words of a language are ``str`` nodes; every number,
+unit and thing is a node of its own, so that nobody has to find it among the words again.
+"""
+
+import re
+from dataclasses import dataclass
+
+from onewhole.number.unit import ONE, Unit
+from onewhole.statements.writable import Writable
+
+_SIGNS = set("+=<>/\N{MINUS SIGN}\N{MULTIPLICATION SIGN}\N{DIVISION SIGN}")
+#: A minus or a times sign, and not a hyphen or a letter inside a word.
+_ALONE = re.compile(r"(?<!\w)[-x](?!\w)")
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """Something as it is written on a line: 7 2/6, 13 - 6, 8/8 = 1."""
+
+    thing: Writable
+
+
+@dataclass(frozen=True, slots=True)
+class Thing:
+    """A thing by its own word, one and many; ``worth`` is the unit that it stands for, if it stands for one.
+
+    >>> Thing("strip", "strips").worth == ONE
+    True
+    """
+
+    one: str
+    many: str
+    worth: Unit | None = ONE
+
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """So many of a unit or a thing: 6 sixths, 3 strips; ``spelt`` writes the count as a word: one strip."""
+
+    count: int
+    unit: Unit | Thing
+    spelt: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Naming:
+    """A unit or a thing without a count: sixths, or sixth where it is not ``many``."""
+
+    unit: Unit | Thing
+    many: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """A problem's number on its page: 3, 3b."""
+
+    problem: str
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """Where a number stands in a typed text: from ``start`` up to ``end``, and what it is."""
+
+    start: int
+    end: int
+    thing: Writable
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """A text that somebody typed, kept to the letter; ``spots`` are its numbers, found when it was read."""
+
+    text: str
+    spots: tuple[Spot, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Seam:
+    """Where a long sentence may end: ``joined`` stands inside one, ``parted`` begins the next.
+
+    >>> Seam(", so", "so").parted
+    'so'
+    """
+
+    joined: str
+    parted: str = ""
+
+    def __post_init__(self) -> None:
+        """Refuse words with a number in them."""
+        check_words(self.joined)
+        check_words(self.parted or "so")
+
+
+Node = str | Said | Counted | Naming | Label | Typed | Seam
+
+
+def check_words(words: str) -> None:
+    """Refuse words that hold a digit or an operator, or that are not words with single blanks between them.
+
+    Raises ValueError.
+
+    >>> check_words("take 5")
+    Traceback (most recent call last):
+    ...
+    ValueError: “take 5” holds a number or an operator: give it a node of its own
+    """
+    if not words or words.split(" ") != words.split():
+        msg = f"“{words}” is not words with single blanks between them"
+        raise ValueError(msg)
+    if any(sign.isnumeric() for sign in words) or _SIGNS & set(words) or _ALONE.search(words):
+        msg = f"“{words}” holds a number or an operator: give it a node of its own"
+        raise ValueError(msg)
