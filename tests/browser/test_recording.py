@@ -175,10 +175,10 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
         page.goto(door.base + HOME)
         record(page, "1")
         takes = {"2": record(page, "2"), "1": record(page, "1")}
-        assert page.text_content("[data-part='1'] [data-kept]").startswith("✓ Kept")  # type: ignore[union-attr]
-        assert page.text_content("[data-part='3'] [data-kept]") == "○ Not recorded"
+        assert page.text_content("[data-part='1'] .kept").startswith("✓ Kept")  # type: ignore[union-attr]
+        assert page.text_content("[data-part='3'] .kept") == "○ Not recorded"
         page.reload()
-        assert "✓ Kept" in (page.text_content("[data-part='2'] [data-kept]") or "")
+        assert "✓ Kept" in (page.text_content("[data-part='2'] .kept") or "")
         tab_to(page, "form[action$='/film'] button")
         page.keyboard.press("Enter")
         expect(page.get_by_text("Look at it")).to_be_visible()
@@ -237,7 +237,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
             breathe(page)
             page.locator("#step").click()
         until(page, "document.getElementById('state').textContent.startsWith('Not kept')")
-        assert page.text_content("[data-part='3'] [data-kept]") == "○ Not recorded"
+        assert page.text_content("[data-part='3'] .kept") == "○ Not recorded"
         assert broken_rules(page) == []
         assert not runs_off(page)
         page.unroute("**/recording")
@@ -252,7 +252,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
         until(page, "document.querySelector('[data-part=\"3\"] audio').readyState > 0")
         with page.expect_navigation():
             page.locator("[data-part='3'] [data-forget] button").click()
-        assert page.text_content("[data-part='3'] [data-kept]") == "○ Not recorded"
+        assert page.text_content("[data-part='3'] .kept") == "○ Not recorded"
     assert kept.label == "3"
     assert len(kept.cues) == 1
     assert recordings_of(door.door.books["mine"], 1) == ()
@@ -309,3 +309,24 @@ def test_choices_are_kept(door: Served, browser: Browser) -> None:
         assert page.is_checked("#tried-3")
         assert page.input_value("#minutes") == "9"
         assert "Let them try" in (page.locator("[data-part='3'] .steps-said").text_content() or "")
+
+
+def test_a_microphone_that_goes_away_is_told(door: Served, browser: Browser) -> None:
+    """A part whose microphone goes away in the midst is stopped and told, and can be recorded again."""
+    with window(browser, door.address) as page:
+        page.add_init_script(
+            "const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);"
+            "navigator.mediaDevices.getUserMedia = async (wanted) => window.given = await ask(wanted);"
+        )
+        page.goto(door.base + HOME)
+        page.locator("[data-part='2'] [data-record]").click()
+        page.keyboard.press("Space")
+        until(page, "document.getElementById('step').textContent === 'Next step'")
+        breathe(page)
+        page.evaluate("window.given.getTracks().forEach((track) => track.stop())")
+        until(page, "document.getElementById('state').textContent.startsWith('The microphone went away')")
+        assert page.text_content("#step") == "Start"
+        assert page.text_content("[data-part='2'] .kept") == "○ Not recorded"
+        page.keyboard.press("Space")
+        until(page, "document.getElementById('step').textContent === 'Next step'")
+        page.keyboard.press("Escape")

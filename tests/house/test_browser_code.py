@@ -13,6 +13,26 @@ SCRIPTS = [path for path in kept_files() if path.suffix == ".js"]
 OFF = re.compile(r"eslint-disable|eslint\s+[\w-]+:|@ts-(?:nocheck|ignore|expect-error)")
 
 
+def test_every_script_has_its_types_checked() -> None:
+    """What jsconfig.json takes in is every script there is."""
+    read = json.loads((ROOT / "jsconfig.json").read_text(encoding="utf-8"))
+    assert read["compilerOptions"]["checkJs"]
+    assert read["compilerOptions"]["strict"]
+    assert "exclude" not in read
+    checked = {path for pattern in read["include"] for path in ROOT.glob(pattern)}
+    assert set(SCRIPTS) - checked == set()
+
+
+def test_every_script_is_linted() -> None:
+    """ESLint reads every script below the root, except in folders that are made and not kept."""
+    config = (ROOT / "eslint.config.js").read_text(encoding="utf-8")
+    (ignored,) = re.findall(r"ignores: \[(.*?)\]", config)
+    folders = re.findall(r'"([^"]+)/"', ignored)
+    assert len(folders) == ignored.count(",") + 1
+    assert not [path for path in SCRIPTS if path.relative_to(ROOT).parts[0] in folders]
+    assert '"eslint --max-warnings 0 ."' in (ROOT / "package.json").read_text(encoding="utf-8")
+
+
 @pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
 def test_no_check_is_turned_off_in_a_script(path: Path) -> None:
     """A rule that does not suit is changed for all, in eslint.config.js or jsconfig.json."""
@@ -24,6 +44,7 @@ def test_no_function_is_over_sixty_lines() -> None:
     config = (ROOT / "eslint.config.js").read_text(encoding="utf-8")
     assert '"max-lines-per-function": ["error", { max: 60, IIFEs: true }]' in config
     assert '"max-lines": ["error", 400]' in config
+    assert config.count("max-lines") == 2, "no part of the code has another ceiling"
 
 
 def test_the_lock_holds_no_address() -> None:

@@ -79,7 +79,9 @@ def test_a_recording_is_kept(door: Opened, sound: bytes) -> None:
     """It is kept to the byte, given back to be heard, and taken away when asked."""
     kept = sent(door, sound, label="1", steps=steps(door))
     assert kept.status == 200
-    assert json.loads(kept.text) == {"label": "1", "seconds": "12.0 seconds"}
+    told = json.loads(kept.text)
+    assert told["words"] == "Kept: 12.0 seconds."
+    assert told["row"] in door.get(HOME).text, "what is shown at once is what the page shows later"
     heard = door.client.get(f"{HOME}/recording/1")
     assert heard.content == sound
     assert heard.headers["content-type"] == "audio/webm"

@@ -4,10 +4,11 @@ from onewhole.desk.classes.class_records import night_page
 from onewhole.desk.walkthrough.board import Board, board
 from onewhole.desk.walkthrough.film_plan import plan_of
 from onewhole.desk.walkthrough.recordings import forget, keep, sound_of
-from onewhole.desk.walkthrough.soundtrack_choice import MOST_BYTES, MOST_STEPS, Recorded
+from onewhole.desk.walkthrough.soundtrack_choice import MOST_BYTES, MOST_STEPS, Recorded, called
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import Content, Json, Redirect
+from onewhole.web.http.templates import rendered
 
 #: A form with a recording has so many bytes at most: the sound, and what stands around it.
 MOST = MOST_BYTES + 64 * 1024
@@ -23,7 +24,14 @@ def take(request: PageRequest) -> Json:
     kept = keep(
         request.book, night, shown, request.field("label"), recorded, kind=sent.kind, now=request.app.now()
     )
-    return Json({"label": kept.label, "seconds": kept.seconds})
+    words = {
+        "label": kept.label,
+        "kept": kept,
+        "called": called,
+        "home": request.at("night", night, "walkthrough"),
+        "csrf_token": request.csrf_token,
+    }
+    return Json({"words": f"Kept: {kept.seconds}.", "row": rendered("_recorded.html", words)})
 
 
 def hear(request: PageRequest) -> Content:
