@@ -3,6 +3,7 @@
 from onewhole.desk.classes.class_records import NotThere
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage, Json
+from onewhole.web.http.templates import rendered
 from onewhole.web.jobs import Job
 
 
@@ -16,7 +17,11 @@ def now(request: PageRequest) -> Json:
     """Tell one of our scripts how far work is."""
     job = _job(request)
     draft = job.draft
-    made = {"typed": draft.typed, "told": list(draft.told), "recipe": draft.recipe} if draft else {}
+    made = (
+        {"typed": draft.typed, "told": rendered("_told.html", {"told": draft.told}), "recipe": draft.recipe}
+        if draft
+        else {}
+    )
     return Json(
         {
             **made,

@@ -13,6 +13,7 @@ from onewhole.desk.tomorrow.moving import move, set_aside
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import FileContent, HtmlPage, Json, Redirect
 from onewhole.web.jobs import Outcome, Progress
+from onewhole.web.pages.job import how_far
 from onewhole.web.pages.reading import READ_AT_ONCE, started
 
 
@@ -85,8 +86,13 @@ def sheet(request: PageRequest) -> FileContent:
 def _waiting(request: PageRequest) -> HtmlPage:
     """Let the earlier nights be read as long work, and show how far that is."""
     book, room, night = _where(request)
-    page = night_page(book, room, night)
-    return HtmlPage("tomorrow_wait.html", {"page": page, "job": started(request, book, room, _back(request))})
+    job = started(request, book, room, _back(request))
+    words = {
+        "page": night_page(book, room, night),
+        "job": job,
+        "far": how_far(job, request.app.jobs.seconds(job)),
+    }
+    return HtmlPage("tomorrow_wait.html", words)
 
 
 def _where(request: PageRequest) -> tuple[Store, int, int]:

@@ -11,6 +11,7 @@ import { typed } from "./page_desk_text.js";
 const desk = get("desk");
 const pages = get("pages");
 const told = get("told");
+const empty = told.textContent; // the server's words for a desk with nothing on it
 /** @typedef {{ picture: string, words: string }} Drawn */
 /** A page laid out, with how it prints and its problems.
  * @typedef {import("./page_desk_notes.js").Found & { pages: Drawn[], problems: import("./page_desk_order.js").Stands[] }} Laid */
@@ -46,7 +47,7 @@ function show(found) {
   }
   const many = wrong === 1 ? "One thing cannot be read yet." : `${wrong} things cannot be read yet.`;
   const last = pages.children.length ? " This is the last page that could be read." : "";
-  told.textContent = wrong ? many + last : found.told || "Type a problem, and the page is shown here.";
+  told.textContent = wrong ? many + last : found.told || empty;
   drawNotes(found);
 }
 

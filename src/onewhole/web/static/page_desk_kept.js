@@ -76,9 +76,9 @@ versions.addEventListener("click", (event) => {
 
 const day = get("day", HTMLInputElement);
 day.addEventListener("change", () => {
-  const chosen = day.valueAsDate;
-  const told = chosen?.toLocaleDateString("en", { weekday: "long", day: "numeric", month: "long", timeZone: "UTC" });
-  get("set").textContent = day.value === desk.dataset.today || !told ? "Set for tonight" : `Set for ${told}`;
+  const { tonight = "", other = "" } = get("set").dataset;
+  const told = day.valueAsDate?.toLocaleDateString("en-GB", { weekday: "long", day: "numeric", month: "long", timeZone: "UTC" });
+  get("set").textContent = day.value === desk.dataset.today || !told ? tonight : other.replace("{day}", told);
 });
 get("tonight").addEventListener("submit", (event) => {
   event.preventDefault();

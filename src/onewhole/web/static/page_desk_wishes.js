@@ -1,6 +1,6 @@
 // A page composed by wishes: long work, whose page comes into the text when it is done.
 
-import { ask, get, make, Refused, say } from "./kit.js";
+import { ask, fragment, get, Refused, say } from "./kit.js";
 import { trying } from "./page_desk_refused.js";
 import { put, typed } from "./page_desk_text.js";
 import { over } from "./under_way.js";
@@ -37,10 +37,10 @@ wishes.addEventListener("submit", async (event) => {
   }
   compose.setAttribute("aria-disabled", "true");
   await trying(async () => {
-    const { typed: text = "", recipe = "", told = [], said } = await made();
+    const { typed: text = "", recipe = "", told = "", said } = await made();
     put(text);
     composed = { text, recipe };
-    get("composed").replaceChildren(...told.map((words) => make("li", {}, words)));
+    get("composed").replaceChildren(fragment(told));
     say(said);
   }).finally(() => {
     get("composing").textContent = "";

@@ -1,6 +1,6 @@
 // Follows long work until it is over.
 
-import { Refused, ask, say } from "./kit.js";
+import { Refused, ask, find, say } from "./kit.js";
 
 /**
  * Long work as the server tells it.
@@ -13,7 +13,7 @@ import { Refused, ask, say } from "./kit.js";
  * @property {string} said
  * @property {string} refused
  * @property {string} [typed]
- * @property {string[]} [told]
+ * @property {string} [told] what to know of it, as markup of list items
  * @property {string} [recipe]
  */
 
@@ -38,4 +38,19 @@ export async function over(address, show) {
     }
     await new Promise((go) => { setTimeout(go, wait); });
   }
+}
+
+/**
+ * Return work once it is over; until then a section of the page shows how far it is.
+ * @param {HTMLElement} section
+ */
+export function followed(section) {
+  const bar = find(section, "progress", HTMLProgressElement);
+  const told = find(section, ".how-far");
+  return over(section.dataset.work ?? "", ({ of, done, far }) => {
+    told.textContent = far;
+    if (!of) return;
+    bar.max = of;
+    bar.value = done;
+  });
 }
