@@ -9,21 +9,13 @@ from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.answers_table import ClassAnswers, PupilAnswers
 from onewhole.marking.reading.expected import Expected, expect
-from onewhole.marking.reading.mark import (
-    ANY_FORM,
-    ClassMarks,
-    FormWanted,
-    Mark,
-    PupilMarks,
-    mark,
-    mark_class,
-    mark_row,
-)
+from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, mark, mark_class, mark_row
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
+from onewhole.working.form import ANY_FORM, FormWanted
 
 #: Twelve problems, most of which tell patterns apart; 1 and 2 need no regrouping, 5 and 9 begin with a whole.
 TWELVE = (

@@ -1,7 +1,7 @@
 """Which picture suits which working, and why another does not."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from types import MappingProxyType
 from typing import assert_never
@@ -42,6 +42,7 @@ from onewhole.pictures.unpictured import (
 )
 from onewhole.statements.expression import quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.working import Working
 
 #: Every kind of picture and the function that draws it.
@@ -158,6 +159,7 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
 
 def _why(working: Working, kind: PictureKind) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
+    working = _as_counted(working)
     match kind:
         case PictureKind.STRIPS | PictureKind.DISCS:
             why = _uncounted(working, MOST_PARTS)
@@ -178,10 +180,23 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
     return None if _drawn(working, kind) else NoRoom()
 
 
+def _as_counted(working: Working) -> Working:
+    """Return a working without the line that only writes its answer with fewer pieces."""
+    if not isinstance(working.lines[-1].because, FewestPieces):
+        return working
+    return replace(working, lines=working.lines[:-1])
+
+
 @lru_cache(maxsize=64)
 def _drawn(working: Working, kind: PictureKind) -> Picture | None:
-    """Draw a picture once; None where there is no room for it."""
+    """Draw a picture once; None where there is no room for it.
+
+    Writing the answer with fewer pieces changes its name and no amount: the picture of the line before stays.
+    """
     try:
+        if isinstance(working.lines[-1].because, FewestPieces):
+            drawn = KINDS[kind](_as_counted(working))
+            return replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
         return KINDS[kind](working)
     except NotDrawnError:
         return None

@@ -1,16 +1,17 @@
 """A problem worked the way a class was taught."""
 
 from onewhole.statements.statement import Question, Statement
+from onewhole.working.form import ANY_FORM, FormWanted, led_to
 from onewhole.working.questions import DoesNotSuitError, NotWorkedError, work_as_taught
 from onewhole.working.strategy import Strategy
 from onewhole.working.work import work
 from onewhole.working.working import Working
 
 
-def as_taught(statement: Statement, taught: Strategy) -> Working | None:
+def as_taught(statement: Statement, taught: Strategy, wanted: FormWanted = ANY_FORM) -> Working | None:
     """Return the working by the taught strategy, or its partner for the other operation, or one that suits.
 
-    None for what is not worked line by line, such as 3 x 2/5.
+    It goes on to the form that is wanted. None for what is not worked line by line, such as 3 x 2/5.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -18,8 +19,9 @@ def as_taught(statement: Statement, taught: Strategy) -> Working | None:
     'units_apart'
     """
     try:
-        return (
+        working = (
             work_as_taught(statement, taught) if isinstance(statement, Question) else work(statement, taught)
         )
     except (DoesNotSuitError, NotWorkedError):
         return None
+    return led_to(working, wanted)

@@ -14,6 +14,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.problems.traps import Traps, traps
 from onewhole.statements.statement import Relation, Statement
+from onewhole.working.form import ANY_FORM, FormWanted, formed
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working, equal_forms
@@ -26,7 +27,7 @@ MINUTES_STORY = Fraction(3)
 
 @dataclass(frozen=True)
 class WorkedProblem:
-    """A problem as a class was taught to work it.
+    """A problem as a class was taught to work it, and in the form that is wanted of its answer.
 
     Everything about it is worked out when it is first asked for, and kept with it: whoever is handed the
     same worked problem works nothing again.
@@ -39,6 +40,7 @@ class WorkedProblem:
 
     problem: Problem
     taught: Strategy = REGROUP_FIRST
+    wanted: FormWanted = ANY_FORM
 
     @property
     def label(self) -> str:
@@ -52,21 +54,28 @@ class WorkedProblem:
 
     @cached_property
     def answer(self) -> Quantity | Relation:
-        """Return the right answer, written the usual way. Raises NotOnLadderError where there is none."""
-        return answer(self.statement)
+        """Return the right answer, written the usual way or in the form that is wanted.
+
+        Raises NotOnLadderError where there is none.
+        """
+        found = answer(self.statement)
+        return formed(found, self.wanted) if isinstance(found, Quantity) else found
 
     @cached_property
     def forms(self) -> tuple[Quantity, ...]:
-        """Return other usual ways to write the answer; each is right (K5)."""
-        return equal_forms(self.answer) if isinstance(self.answer, Quantity) else ()
+        """Return other usual ways to write the answer that are right too: all, or those that are wanted."""
+        if not isinstance(self.answer, Quantity):
+            return ()
+        return tuple(form for form in equal_forms(self.answer) if self.wanted.meets(form))
 
     @cached_property
     def working(self) -> Working | None:
         """Return the working by the taught strategy, its partner for the other operation, or one that suits.
 
-        None for what is not worked line by line.
+        It goes on to the form that is wanted, and ends with the answer. None for what is not worked line by
+        line.
         """
-        return as_taught(self.statement, self.taught)
+        return as_taught(self.statement, self.taught, self.wanted)
 
     @cached_property
     def needs(self) -> Needs:

@@ -81,7 +81,7 @@ def sheet_of(
     statements = [*(one.statement for one in problems), *review]
     order = arranged([hard(one, wishes.strategy) for one in statements])
     labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
-    words = faded_example(example.statement, wishes.strategy) if example else None
+    words = faded_example(example.statement, wishes.strategy, header.form) if example else None
     own = replace(header, strategy=wishes.strategy, minutes=wishes.minutes, recipe=write_recipe(recipe))
     return Sheet((*((Instruction(words),) if words else ()), *labelled), own)
 

@@ -3,12 +3,13 @@
 from onewhole.notations.text import text
 from onewhole.problems.taught import as_taught
 from onewhole.statements.statement import Statement
+from onewhole.working.form import ANY_FORM, FormWanted
 from onewhole.working.strategy import Strategy
 
 BLANK = "____"
 
 
-def faded_example(statement: Statement, taught: Strategy) -> str | None:
+def faded_example(statement: Statement, taught: Strategy, wanted: FormWanted = ANY_FORM) -> str | None:
     """Return what a pupil writes for a problem, its last line left out; None for what is not worked.
 
     That the last step is taken away first: Atkinson, Renkl and Merrill (2003), from memory.
@@ -18,7 +19,7 @@ def faded_example(statement: Statement, taught: Strategy) -> str | None:
     >>> faded_example(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)
     'Here is one to finish: 7 2/6 - 3 5/6 = 6 8/6 - 3 5/6 = ____'
     """
-    working = as_taught(statement, taught)
+    working = as_taught(statement, taught, wanted)
     if working is None:
         return None
     lines = [text(line.says) for line in working.brief()]

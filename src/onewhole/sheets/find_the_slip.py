@@ -7,10 +7,14 @@ from itertools import islice, pairwise
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Pattern
 from onewhole.misconceptions.slip import Slip
+from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.problems.parallel import parallel
+from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
+from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.header import Header
 from onewhole.statements.expression import Expression, Over, Sum, Times, kind, value
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.strategies.table import strategy_named
@@ -59,6 +63,11 @@ class FindTheSlip:
     def problem(self) -> Question:
         """Return the problem that is worked wrongly."""
         return Question(self.lines[0])
+
+    def mended(self, header: Header) -> WorkedProblem:
+        """Return the problem as the class that the page is for works it rightly."""
+        problem = Problem(self.label, self.problem, text(self.problem))
+        return WorkedProblem(problem, header.strategy, header.form)
 
 
 def false_signs(lines: Sequence[Expression]) -> tuple[int, ...]:

@@ -5,6 +5,7 @@ from enum import StrEnum
 
 from onewhole.errors import InputError
 from onewhole.languages.english.words import ClassWords
+from onewhole.working.form import FormWanted
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
 
@@ -85,6 +86,11 @@ class Header:
             if count is not None and not 1 <= count <= most:
                 msg = f"{name} is set to {count}"
                 raise SettingError(msg, remedy=f"Use a number from 1 to {most}.")
+
+    @property
+    def form(self) -> FormWanted:
+        """Return the form that is asked of a right answer."""
+        return FormWanted(mixed=self.mixed_form, simplest=self.simplest_form)
 
 
 def check_line(said: str, longest: int = LONGEST) -> None:

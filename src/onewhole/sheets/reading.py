@@ -5,12 +5,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from onewhole.errors import InputError
-from onewhole.number.quantity import NotOnLadderError
+from onewhole.number.quantity import NotOnLadderError, Quantity
 from onewhole.problems.answer import answer
 from onewhole.problems.problem import LABEL, Problem
 from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
 from onewhole.sheets.settings import header_of, setting_named
 from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Question, Statement
+from onewhole.working.form import FormWanted, formed
 
 MOST_TOLD = 20
 #: What is said of a line that begins with no label.
@@ -20,6 +22,11 @@ _LINE_END = re.compile(r"\r\n|\r|\n")
 _SETTING = re.compile(r"\s*(?P<name>[^\W\d_][\w \t-]*[^\W\d_])\s*:(?P<value>.*)")
 # A dot that ends a label has a blank after it: 1.5 + 2 has no label.
 _LABELLED = re.compile(rf"\s*\(?(?P<label>{LABEL.pattern})\s*(?:[.:]?\)[.:]?|:|\.)(?:(?<!\.)|(?=\s|$))\s*")
+_ALONE = "this number stands alone, and nothing is asked about it"
+_ALONE_REMEDY = (
+    "Ask for another name with a blank: 6/8 = ?/4, or 0.75 = ?/100. "
+    "To have fractions written with fewer pieces, set simplest form: yes."
+)
 _LABEL_REMEDY = (
     "Begin a problem with its label and a blank: 3. 7 2/6 - 3 5/6. Begin words to the pupil with #. "
     "A setting stands at the very top with a colon: title: Kites."
@@ -56,7 +63,7 @@ def read_sheet(text: str, file: str | None = None) -> Sheet:
     draft.mistakes.extend(_at(error, *draft.places[name]) for name, error in wrong.items())
     for number, line in enumerate(lines[start:], start=start + 1):
         try:
-            draft.items.extend(_item(line, number, draft))
+            draft.items.extend(_item(line, number, draft, header.form))
         except InputError as error:
             draft.mistakes.append(error)
     if not draft.mistakes and not draft.labels:
@@ -124,7 +131,7 @@ def lines_of(text: str) -> list[str]:
     return _LINE_END.split(text.removeprefix("\N{ZERO WIDTH NO-BREAK SPACE}"))
 
 
-def _item(line: str, number: int, draft: _Draft) -> Iterator[Item]:
+def _item(line: str, number: int, draft: _Draft, wanted: FormWanted) -> Iterator[Item]:
     """Read one line under the header: an instruction, a problem, or nothing."""
     said = " ".join(line.split())
     if not said:
@@ -148,7 +155,7 @@ def _item(line: str, number: int, draft: _Draft) -> Iterator[Item]:
         msg = f"the label {label} is used twice, the first time on line {before}"
         remedy = "Give each problem its own label."
         draft.mistakes.append(SheetError(msg, line=number, column=column, remedy=remedy))
-    yield _problem(label, line[labelled.end() :], number, labelled.end() + 1)
+    yield _problem(label, line[labelled.end() :], number, labelled.end() + 1, wanted)
 
 
 def _instruction(words: str, number: int, column: int) -> Instruction:
@@ -158,7 +165,7 @@ def _instruction(words: str, number: int, column: int) -> Instruction:
         raise _at(error, number, column) from error
 
 
-def _problem(label: str, rest: str, number: int, column: int) -> Problem:
+def _problem(label: str, rest: str, number: int, column: int, wanted: FormWanted) -> Problem:
     asked, bar, story = rest.partition("|")
     if not asked.strip():
         msg = f"nothing stands after the label {label}"
@@ -171,10 +178,22 @@ def _problem(label: str, rest: str, number: int, column: int) -> Problem:
         raise SheetError(msg, line=number, column=column + len(asked), remedy=remedy)
     statement = read_statement(asked, number, column)
     try:
-        answer(statement)
+        if _nothing_to_do(statement, wanted):
+            column += len(asked) - len(asked.lstrip())
+            raise SheetError(_ALONE, line=number, column=column, remedy=_ALONE_REMEDY)
         return Problem(label, statement, " ".join(asked.split()), number, " ".join(story.split()))
     except (InputError, NotOnLadderError) as error:
         raise SheetError(error.what, line=number, column=column, remedy=error.remedy) from error
+
+
+def _nothing_to_do(statement: Statement, wanted: FormWanted) -> bool:
+    """Say whether a lone number is asked for as it stands: its answer would be the number itself."""
+    found = answer(statement)
+    return (
+        isinstance(statement, Question)
+        and isinstance(found, Quantity)
+        and formed(found, wanted) == statement.asked
+    )
 
 
 def _at(error: InputError, line: int, column: int) -> InputError:

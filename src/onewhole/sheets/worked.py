@@ -33,7 +33,8 @@ class WorkedSheet:
     @cached_property
     def problems(self) -> tuple[WorkedProblem, ...]:
         """Return the problems in the order of the page."""
-        return tuple(WorkedProblem(problem, self.header.strategy) for problem in self.sheet.problems)
+        taught, wanted = self.header.strategy, self.header.form
+        return tuple(WorkedProblem(problem, taught, wanted) for problem in self.sheet.problems)
 
     @cached_property
     def labelled(self) -> Mapping[str, WorkedProblem]:

@@ -9,6 +9,7 @@ from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.picture import Picture
 from onewhole.statements.statement import Relation, Statement
+from onewhole.working.form import ANY_FORM, FormWanted
 from onewhole.working.working import Working
 
 
@@ -23,7 +24,8 @@ class Length(Enum):
 class Item:
     """One problem: its label, its working (None where it is only answered), its picture, a likely mistake.
 
-    ``length`` is None where the problems before it decide how fully it is told.
+    ``length`` is None where the problems before it decide how fully it is told. ``wanted`` is the form that
+    the page asks of an answer.
     """
 
     label: str
@@ -35,6 +37,7 @@ class Item:
     mistake: Slip | None = None
     try_first: bool = False
     length: Length | None = None
+    wanted: FormWanted = ANY_FORM
 
 
 @dataclass(frozen=True, slots=True)

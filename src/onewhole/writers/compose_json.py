@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from onewhole.notations.text import text
-from onewhole.problems.answer import answer
 from onewhole.sheets.composed import Composed, Told
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 
 Json = dict[str, object]
@@ -20,8 +20,8 @@ def composed_object(composed: Composed) -> Json:
     sheet = composed.sheet
     return {
         "problems": [
-            {"label": one.label, "problem": one.typed, "answer": text(answer(one.statement))}
-            for one in sheet.problems
+            {"label": one.label, "problem": one.problem.typed, "answer": text(one.answer)}
+            for one in WorkedSheet(sheet).problems
         ],
         "recipe": sheet.header.recipe,
         "doubt_left": composed.doubt_left,

@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 
-from onewhole.problems.answer import answer
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.find_the_slip import FindTheSlip
 from onewhole.sheets.header import Header
@@ -27,7 +26,7 @@ def _part(whose: str, practice: Practice) -> Json:
         "name": whose,
         "answers": [_row(entry, practice.review) for entry in practice.worked.problems],
     }
-    return part | ({"slip": _slip(practice.slip)} if practice.slip else {})
+    return part | ({"slip": _slip(practice.slip, practice.sheet.header)} if practice.slip else {})
 
 
 def _row(entry: WorkedProblem, review: str | None) -> Json:
@@ -37,7 +36,7 @@ def _row(entry: WorkedProblem, review: str | None) -> Json:
     return row
 
 
-def _slip(slip: FindTheSlip) -> Json:
+def _slip(slip: FindTheSlip, header: Header) -> Json:
     """Say which equals sign is not true, what would be true there, and the answer."""
     return {
         "label": f"{slip.label}.",
@@ -45,7 +44,7 @@ def _slip(slip: FindTheSlip) -> Json:
             f"Equals sign {slip.sign} of {len(slip.lines) - 1} is not true. True would be ",
             chain((slip.lines[slip.sign - 1], slip.would_be)),
             ". The answer is ",
-            formula(answer(slip.problem)),
+            formula(slip.mended(header).answer),
             ".",
         ],
     }

@@ -4,9 +4,7 @@ from collections.abc import Sequence
 from math import ceil
 from typing import assert_never
 
-from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
-from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Instruction
 from onewhole.sheets.find_the_slip import FIND, WRONG, FindTheSlip
 from onewhole.sheets.header import Header, PictureSetting
@@ -69,14 +67,13 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
 
 def _slip(slip: FindTheSlip, header: Header) -> Json:
     """Return the wrong lines, called wrong over them, and the room to mend them in."""
-    mended = WorkedProblem(Problem(slip.label, slip.problem, text(slip.problem)), header.strategy)
     return {
         "kind": "slip",
         "label": f"{slip.label}.",
         "tag": WRONG,
         "words": FIND,
         "lines": [formula(line, leads=at > 0) for at, line in enumerate(slip.lines)],
-        "room": _size(room(mended, header)),
+        "room": _size(room(slip.mended(header), header)),
     }
 
 

@@ -18,11 +18,13 @@ from onewhole.pictures.unpictured import Unpictured
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.fact import Fact, hard_difference, hard_sum
+from onewhole.working.form import FormWanted, led_to
 from onewhole.working.line import Line
 from onewhole.working.questions import unsuited
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import CountDecides
 from onewhole.working.reasons.regrouping import OpensOne, PutTogether
+from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.reasons.taking import AddedUnitByUnit, Left, TakenUnitByUnit
 from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.table import STRATEGIES
@@ -75,7 +77,7 @@ def _lines(problem: str) -> Iterator[Line]:
     statement = read_statement(problem)
     for strategy in STRATEGIES:
         if not isinstance(statement, Question) or unsuited(statement, strategy) is None:
-            yield from work(statement, strategy).lines
+            yield from led_to(work(statement, strategy), FormWanted(simplest=True)).lines
 
 
 def _unsuited(problem: str) -> Iterator[Unsuited]:
@@ -178,6 +180,10 @@ def _opens(ladder: Ladder, have: int, need: int) -> Reason:
         (
             CountDecides(mixed(4).units[1], 1, 3),
             "1 fourth is fewer than 3 fourths.",
+        ),
+        (
+            FewestPieces(mixed(8).units[1], mixed(2).units[1], 4),
+            "Every 4 eighths make 1 half. That is the simplest form.",
         ),
     ],
 )

@@ -4,8 +4,9 @@ import pytest
 
 from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.grouping.placement import GroupKind, Placement, listed, placement
-from onewhole.marking.reading.mark import FormWanted, mark_class
+from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.pattern import Family
+from onewhole.working.form import FormWanted
 from tests.kit.answers import all_right, by_pattern, marked, page, right, written_by
 
 PAGE = page()

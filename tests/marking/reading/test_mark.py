@@ -2,8 +2,9 @@
 
 import pytest
 
-from onewhole.marking.reading.mark import FormWanted, Remark, Tier, Verdict
+from onewhole.marking.reading.mark import Remark, Tier, Verdict
 from onewhole.notations.text import text
+from onewhole.working.form import FormWanted
 from tests.kit.answers import marked, one_mark, page
 
 HEART = "9 5/8 - 4 6/8"

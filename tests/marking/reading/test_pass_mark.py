@@ -6,9 +6,10 @@ import pytest
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answers_table import read_answers
-from onewhole.marking.reading.mark import FormWanted, mark_class
+from onewhole.marking.reading.mark import mark_class
 from onewhole.marking.reading.pass_mark import USUAL, PassMark, PassStanding, Reach, mastery
 from onewhole.sheets.reading import read_sheet
+from onewhole.working.form import FormWanted
 
 PAGE = read_sheet("1. 52 - 27\n2. 9 5/8 - 4 6/8\n3. 2/8 + 3/8\n4. 5 - 1 3/8\n5. 7 2/6 - 3 5/6").problems
 RIGHT = ("25", "4 7/8", "5/8", "3 5/8", "3 3/6")

@@ -2,8 +2,9 @@
 
 from fractions import Fraction
 
-from onewhole.marking.reading.mark import FormWanted, mark_class
+from onewhole.marking.reading.mark import mark_class
 from onewhole.marking.reading.problem_stats import problem_stats
+from onewhole.working.form import FormWanted
 from tests.kit.answers import marked, page, written_by
 
 PAGE = page(("4 - 1 3/8", "5 4/6 - 2 1/6", "9 5/8 - 4 6/8"))

@@ -16,7 +16,7 @@ from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.grouping.placement import listed
 from onewhole.marking.reading.answers_table import read_answers
-from onewhole.marking.reading.mark import ClassMarks, FormWanted, mark_class
+from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern
@@ -127,8 +127,7 @@ def mark_sheet(
         raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
     sheet, header = worked.sheet, worked.header
     earlier = tonight.before(page_name(sheet)) if tonight else None
-    wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
-    marks = mark_class(read_answers(answers, sheet.problems, file), wanted, worked.problems)
+    marks = mark_class(read_answers(answers, sheet.problems, file), header.form, worked.problems)
     learnt = earlier.learnt(tonight.on) if tonight and earlier else NOTHING
     weighed = weigh(marks, learnt, confident=confident)
     found = findings(marks, weighed.diagnoses)

@@ -10,7 +10,7 @@ from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Blank, Unreadable, Written, read_written
 from onewhole.marking.reading.expected import Expected, expect
-from onewhole.marking.reading.mark import FormWanted, Mark, Remark, Tier, Verdict, mark
+from onewhole.marking.reading.mark import Mark, Remark, Tier, Verdict, mark
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
 from onewhole.notations.speech import say
@@ -18,8 +18,10 @@ from onewhole.notations.text import text as typed
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.problems.problem import Problem
+from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Relation
 from onewhole.statements.writable import Writable
+from onewhole.working.form import FormWanted
 
 __all__ = ["SIGNS", "Fit", "Judged", "Verdict", "asked", "judged", "usual_right"]
 
@@ -81,9 +83,8 @@ def judged(page: NightPage, label: str, text: str) -> Judged:
 
     What the answers are compared with is worked out once a problem; a page asked for again costs nothing.
     """
-    header = page.sheet.header
-    wanted = FormWanted(mixed=header.mixed_form, simplest=header.simplest_form)
-    return (_judged if len(text) <= REMEMBERED else _judge)(asked(page, label), text, wanted)
+    judge = _judged if len(text) <= REMEMBERED else _judge
+    return judge(asked(page, label), text, page.sheet.header.form)
 
 
 def asked(page: NightPage, label: str) -> Problem:
@@ -104,11 +105,7 @@ def expected(problem: Problem) -> Expected:
 
 def usual_right(page: NightPage, label: str) -> str:
     """Return the right answer as it is typed, in a form that the page asks for. Raises InputError."""
-    problem = asked(page, label)
-    right = expected(problem).right
-    first = mark(expected(problem), read_written(typed(right)))
-    forms = (typed(form) for form in (right, *first.renamed))
-    return next((form for form in forms if judged(page, label, form).verdict is Verdict.RIGHT), typed(right))
+    return typed(WorkedProblem(asked(page, label), wanted=page.sheet.header.form).answer)
 
 
 @pupil_cache(maxsize=4096)

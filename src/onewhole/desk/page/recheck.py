@@ -50,8 +50,8 @@ def recheck(sheet: str, *, count: int = PROBLEMS, turn: int = 0) -> str:
 
     Raises SheetError with every mistake of the sheet, NoParallelError when there are no other numbers.
 
-    >>> recheck("1. 9 5/8 - 4 6/8", count=2)
-    'title: Again\n\n1. 7 1/8 - 3 2/8\n2. 8 3/8 - 2 5/8\n'
+    >>> recheck("1. 7 2/6 - 3 5/6", count=2)
+    'title: Again\n\n1. 4 1/6 - 1 5/6\n2. 8 1/6 - 4 5/6\n'
     """
     return write_sheet(parallel_page(read_sheet(sheet), count=count, turn=turn))
 

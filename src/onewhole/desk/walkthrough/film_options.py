@@ -15,6 +15,7 @@ from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Comparison, Statement
 from onewhole.walkthroughs.lesson import Length
+from onewhole.working.form import led_to
 from onewhole.working.questions import DoesNotSuitError, NotWorkedError
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.work import work
@@ -111,7 +112,8 @@ def by_choice(entry: WorkedProblem, choice: FilmChoice) -> Working | None:
     """Return a problem worked by the strategy that was chosen, or where it does not suit by the class's."""
     if not choice.strategy or entry.working is None:
         return entry.working
-    return _by(entry.problem.statement, choice.strategy) or entry.working
+    chosen = _by(entry.problem.statement, choice.strategy)
+    return entry.working if chosen is None else led_to(chosen, entry.wanted)
 
 
 def drawn(working: Working, kind: PictureKind | None = None) -> Picture | None:

@@ -72,6 +72,7 @@ def _item(
         mistake,
         tried,
         choice.told,
+        entry.wanted,
     )
 
 

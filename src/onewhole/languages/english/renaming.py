@@ -9,6 +9,7 @@ from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.renaming import (
     AllInPieces,
     CutAgain,
+    FewestPieces,
     RenamedSameAmount,
     Renaming,
     SamePlaces,
@@ -39,5 +40,8 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
             return told("write every number as far as the", units(small))
         case RenamedSameAmount(small):
             return told("it is the same amount, counted in", units(small))
+        case FewestPieces(small, large, times):
+            made = told("every", some(times, small), "make", some(1, large))
+            return made + told("that is the simplest form")
         case _:
             assert_never(reason)

@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from math import gcd
 from typing import assert_never
 
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
@@ -18,6 +17,7 @@ from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Relation
+from onewhole.working.form import ANY_FORM, FormWanted, overfull
 from onewhole.working.working import equal_forms
 
 
@@ -54,28 +54,12 @@ class Remark(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class FormWanted:
-    """What a teacher may ask of the form of a right answer; neither is asked unless the teacher says so.
-
-    ``mixed``: no piece count that fills a whole (39/8, 4 15/8), nor smaller unit that fills a larger one
-    (2 ft 14 in). ``simplest``: as few pieces as can be (3 1/2 and not 3 3/6). Grade 4 asks for neither:
-    4.NF.B.3.c names no form, and the samples of 5.NF.A.1 leave 23/12 as it is (CCSSM 2010).
-    """
-
-    mixed: bool = False
-    simplest: bool = False
-
-
-ANY_FORM = FormWanted()
-
-
-@dataclass(frozen=True, slots=True)
 class Mark:
     """One answer with its verdict.
 
     ``patterns`` are ids: of a wrong answer those of the best tier (``tier``, None where none fits), fact
     slips last; of a right answer those that only leave it in a form. ``renamed`` are other forms of a right
-    answer, the usual one first.
+    answer that the teacher takes, the usual one first.
     """
 
     label: str
@@ -172,22 +156,18 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
     label, forms = asked.problem.label, asked.forms.get(alike(read), ())
     if not isinstance(read, Quantity) or read == asked.filled:
         return Mark(label, written, Verdict.RIGHT, forms)
-    overfull = _overfull(read)
-    renamed = tuple(dict.fromkeys(form for form in _forms(read) if alike(form) != alike(read)))
-    missed = (wanted.mixed and overfull is not None) or (wanted.simplest and not _simplest(read))
-    remarks = (*([overfull] if overfull else []), *([Remark.MAY_BE_RENAMED] if renamed else []))
+    full = _overfull(read)
+    others = (form for form in _forms(read) if alike(form) != alike(read) and wanted.meets(form))
+    renamed = tuple(dict.fromkeys(others))
+    missed = not wanted.meets(read)
+    remarks = (*([full] if full else []), *([Remark.MAY_BE_RENAMED] if renamed else []))
     return Mark(label, written, Verdict.FORM if missed else Verdict.RIGHT, forms, None, remarks, renamed)
 
 
 def _overfull(read: Quantity) -> Remark | None:
-    full = any(n >= ratio for n, ratio in zip(read.amounts[1:], read.ladder.ratios, strict=True))
-    if not full:
+    if not overfull(read):
         return None
     return Remark.OVERFULL if read.amounts[0] or read.ladder.style is not Style.MIXED else Remark.ONE_FRACTION
-
-
-def _simplest(read: Quantity) -> bool:
-    return read.ladder.style is not Style.MIXED or gcd(read.amounts[1], read.ladder.denominator) == 1
 
 
 def _forms(read: Quantity) -> tuple[Quantity, ...]:

@@ -51,5 +51,16 @@ class RenamedSameAmount:
     small: Unit
 
 
+@dataclass(frozen=True, slots=True)
+class FewestPieces:
+    """``times`` of a small piece make one larger piece; with those there are as few pieces as can be."""
+
+    small: Unit
+    large: Unit
+    times: int
+
+
 #: Every reason that renames.
-Renaming = WholesInPieces | AllInPieces | CutAgain | SameSizePieces | SamePlaces | RenamedSameAmount
+Renaming = (
+    WholesInPieces | AllInPieces | CutAgain | SameSizePieces | SamePlaces | RenamedSameAmount | FewestPieces
+)

@@ -1,0 +1,81 @@
+"""The form that a teacher asks of a right answer, and a working led on to it."""
+
+from dataclasses import dataclass, replace
+from math import gcd
+
+from onewhole.number.factors import simplest
+from onewhole.number.ladder import Style, mixed
+from onewhole.number.quantity import Quantity, usual
+from onewhole.statements.statement import MissingNumber
+from onewhole.working.line import Line, Says
+from onewhole.working.reasons.renaming import FewestPieces
+from onewhole.working.working import Working
+
+
+@dataclass(frozen=True, slots=True)
+class FormWanted:
+    """What a teacher may ask of the form of a right answer; neither is asked unless the teacher says so.
+
+    ``mixed``: no piece count that fills a whole (39/8, 4 15/8), nor smaller unit that fills a larger one
+    (2 ft 14 in). ``simplest``: as few pieces as can be (3 1/2 and not 3 3/6). Grade 4 asks for neither:
+    4.NF.B.3.c names no form, and the samples of 5.NF.A.1 leave 23/12 as it is (CCSSM 2010).
+    """
+
+    mixed: bool = False
+    simplest: bool = False
+
+    def meets(self, answer: Quantity) -> bool:
+        """Say whether an answer has the form that is asked for.
+
+        >>> FormWanted(simplest=True).meets(Quantity(mixed(6), (3, 3)))
+        False
+        """
+        return not ((self.mixed and overfull(answer)) or (self.simplest and _has_fewer_pieces(answer)))
+
+
+ANY_FORM = FormWanted()
+
+
+def overfull(answer: Quantity) -> bool:
+    """Say whether a count fills a larger unit: 4 15/8, 39/8, 2 ft 14 in."""
+    return any(n >= ratio for n, ratio in zip(answer.amounts[1:], answer.ladder.ratios, strict=True))
+
+
+def _has_fewer_pieces(answer: Quantity) -> bool:
+    return answer.ladder.style is Style.MIXED and gcd(answer.amounts[1], answer.ladder.denominator) != 1
+
+
+def formed(answer: Quantity, wanted: FormWanted) -> Quantity:
+    """Return an answer in the form that is asked for; as it is where it has that form.
+
+    >>> formed(Quantity(mixed(6), (3, 3)), FormWanted(simplest=True)).counts
+    (3, 1)
+    """
+    if wanted.meets(answer):
+        return answer
+    if not wanted.simplest or answer.ladder.style is not Style.MIXED:
+        return usual(answer.ladder, answer.value)
+    return usual(mixed(simplest(answer.parts, answer.ladder.denominator)[1]), answer.value)
+
+
+def led_to(working: Working, wanted: FormWanted) -> Working:
+    """Lead a working on to the form that is asked for, with one more line and its reason.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> from onewhole.working.work import work
+    >>> led_to(work(read_statement("7/8 - 3/8"), REGROUP_FIRST), FormWanted(simplest=True)).answer.counts
+    (None, 1)
+    """
+    answer = working.answer
+    if not isinstance(answer, Quantity) or wanted.meets(answer):
+        return working
+    other = formed(answer, wanted)
+    old, new = answer.ladder.units[-1], other.ladder.units[-1]
+    last = working.lines[-1].says
+    reason = FewestPieces(old, new, (new.size / old.size).numerator)
+    return replace(working, lines=(*working.lines, Line(_saying(last, other), reason)), answer=other)
+
+
+def _saying(last: Says, other: Quantity) -> Says:
+    return replace(last, rest=other) if isinstance(last, MissingNumber) else other
