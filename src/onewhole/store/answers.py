@@ -8,7 +8,7 @@ from sqlalchemy import ColumnElement, Select, func, insert, select
 
 from onewhole.store import tables
 from onewhole.store.classes import find_pupil
-from onewhole.store.nights import find_night
+from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 
 
@@ -40,15 +40,14 @@ def keep_answers(store: Store, answers: Sequence[KeptAnswer]) -> tuple[KeptAnswe
     Raises as `keep_answer`.
     """
     with store.writing() as connection:
-        nights = {number: find_night(connection, number) for number in {one.night for one in answers}}
         pupils = {
-            (number, code): find_pupil(connection, nights[number].class_number, code)
-            for number, code in {(one.night, one.code) for one in answers}
+            number: pupil_numbers(connection, number, {one.code for one in answers if one.night == number})
+            for number in {one.night for one in answers}
         }
         rows = [
             {
                 "night_number": one.night,
-                "pupil_number": pupils[one.night, one.code].number,
+                "pupil_number": pupils[one.night][one.code],
                 "problem": one.problem,
                 "text": one.text,
                 "written": one.written,

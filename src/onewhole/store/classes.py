@@ -57,6 +57,30 @@ def all_classes(store: Store) -> tuple[SchoolClass, ...]:
         return tuple(SchoolClass(*row) for row in connection.execute(asked))
 
 
+def classes_with_pupils(
+    store: Store, number: int | None = None
+) -> tuple[tuple[SchoolClass, tuple[Pupil, ...]], ...]:
+    """Every class in the order they were made, or only one, each with its pupils in the order of adding.
+
+    One statement; none for a number that is not there.
+    """
+    classes, pupils = tables.classes.c, tables.pupils.c
+    asked = (
+        select(classes.number, classes.name, classes.made, pupils.number, pupils.code, pupils.name)
+        .join(tables.pupils, pupils.class_number == classes.number, isouter=True)
+        .order_by(classes.number, pupils.number)
+    )
+    if number is not None:
+        asked = asked.where(classes.number == number)
+    found: dict[SchoolClass, list[Pupil]] = {}
+    with store.reading() as connection:
+        for mine, name, made, pupil, code, called in connection.execute(asked):
+            among = found.setdefault(SchoolClass(mine, name, made), [])
+            if pupil is not None:
+                among.append(Pupil(pupil, mine, code, called))
+    return tuple((one, tuple(among)) for one, among in found.items())
+
+
 def rename_class(store: Store, number: int, name: str) -> None:
     """Give a class another name. Raises `NotThere`."""
     columns = tables.classes.c
@@ -106,12 +130,17 @@ def find_pupil(connection: Connection, class_number: int, code: str) -> Pupil:
     asked = select(tables.pupils).where(columns.class_number == class_number, columns.code == code)
     row = connection.execute(asked).one_or_none()
     if row is None:
-        raise NotThere(
-            "There is no such pupil in this class",
-            where=f"class {class_number}, pupil {code[:20]!r}",
-            remedy="Choose a code of the class, or add the pupil.",
-        )
+        raise no_pupil(class_number, code)
     return Pupil(*row)
+
+
+def no_pupil(class_number: int, code: str) -> NotThere:
+    """Say that a code is not in a class."""
+    return NotThere(
+        "There is no such pupil in this class",
+        where=f"class {class_number}, pupil {code[:20]!r}",
+        remedy="Choose a code of the class, or add the pupil.",
+    )
 
 
 def _no_class(number: int) -> NotThere:

@@ -7,8 +7,7 @@ from enum import StrEnum
 from sqlalchemy import insert, select
 
 from onewhole.store import tables
-from onewhole.store.classes import find_pupil
-from onewhole.store.nights import find_night
+from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 
 
@@ -34,14 +33,13 @@ class Correction:
 
 
 def keep_correction(store: Store, correction: Correction) -> Correction:
-    """Keep a correction; when this returns, it is on the disk. Raises as `answers.keep_answer`."""
+    """Keep a correction in a transaction. Raises as `answers.keep_answer`."""
     with store.writing() as connection:
-        night = find_night(connection, correction.night)
-        pupil = find_pupil(connection, night.class_number, correction.code)
+        pupils = pupil_numbers(connection, correction.night, {correction.code})
         connection.execute(
             insert(tables.corrections).values(
-                night_number=night.number,
-                pupil_number=pupil.number,
+                night_number=correction.night,
+                pupil_number=pupils[correction.code],
                 problem=correction.problem,
                 of=correction.of.value,
                 text=correction.text,

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from sqlalchemy import delete, select
 
+from onewhole.errors import Fault
 from onewhole.store import tables
 from onewhole.store.classes import find_pupil
 from onewhole.store.opening import (
@@ -20,10 +21,10 @@ from onewhole.store.opening import (
     open_store,
     refused,
     sync_folder,
-    translate_errors,
 )
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
+from onewhole.store.transaction import translate_errors
 
 _KEEP_UNTIL = "keep until"
 
@@ -122,8 +123,10 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
 
     What was reckoned of the class goes with it. The code is not given again. Backups made earlier still hold
     the pupil. Raises `NotThere`; raises `StoreRefused` when another window is reading or the disk is full: it
-    says whether the pupil is gone, and then traces may stay until `clean` has run.
+    says whether the pupil is gone, and then traces may stay until `clean` has run. A shared store raises
+    `Fault`.
     """
+    _check_alone(store)
     with store.writing() as connection:
         number = find_pupil(connection, class_number, code).number
         for table in (tables.answers, tables.corrections):
@@ -142,7 +145,11 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
 
 
 def clean(store: Store) -> None:
-    """Write the file anew without what was erased, and empty what stands beside it. Raises `StoreRefused`."""
+    """Write the file anew without what was erased, and empty what stands beside it. Raises `StoreRefused`.
+
+    A file cannot be written anew within a transaction: a shared store raises `Fault`.
+    """
+    _check_alone(store)
     with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
         cursor = raw.cursor()
         cursor.execute("VACUUM")
@@ -153,6 +160,12 @@ def clean(store: Store) -> None:
             where=str(store.path),
             remedy="Close the other windows.",
         )
+
+
+def _check_alone(store: Store) -> None:
+    if store.shared is not None:
+        msg = "a file is not cleaned within a transaction"
+        raise Fault(msg)
 
 
 def settle(store: Store) -> None:

@@ -1,11 +1,13 @@
 """Nights: which version of which sheet a class took home, and on which day."""
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date
 
 from sqlalchemy import Connection, insert, select, update
 
 from onewhole.store import tables
+from onewhole.store.classes import no_pupil
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere, StoreRefused
 
@@ -85,9 +87,31 @@ def change_version(store: Store, number: int, version: int) -> KeptNight:
     return KeptNight(number, found.class_number, found.sheet_number, version, found.day)
 
 
+def pupil_numbers(connection: Connection, number: int, codes: Collection[str]) -> dict[str, int]:
+    """Find pupils of a night's class by their codes, in one statement. Raises `NotThere`."""
+    pupils = tables.pupils.c
+    mine = (pupils.class_number == tables.nights.c.class_number) & pupils.code.in_(codes)
+    asked = (
+        select(tables.nights.c.class_number, pupils.code, pupils.number)
+        .join(tables.pupils, mine, isouter=True)
+        .where(tables.nights.c.number == number)
+    )
+    rows = connection.execute(asked).all()
+    if not rows:
+        raise _no_night(number)
+    found = {code: pupil for _, code, pupil in rows if code is not None}
+    for code in sorted(set(codes) - set(found)):
+        raise no_pupil(rows[0].class_number, code)
+    return found
+
+
 def find_night(connection: Connection, number: int) -> KeptNight:
     """Find a night by number. Raises `NotThere`."""
     row = connection.execute(select(tables.nights).where(tables.nights.c.number == number)).one_or_none()
     if row is None:
-        raise NotThere("There is no such night", where=f"night {number}", remedy="Choose one, or add it.")
+        raise _no_night(number)
     return KeptNight(*row)
+
+
+def _no_night(number: int) -> NotThere:
+    return NotThere("There is no such night", where=f"night {number}", remedy="Choose one, or add it.")

@@ -4,7 +4,7 @@ import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import closing, contextmanager, suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from tempfile import mkstemp
 from urllib.parse import quote
@@ -13,11 +13,12 @@ from alembic import command
 from alembic.config import Config
 from alembic.script import ScriptDirectory
 from sqlalchemy import URL, Connection, Engine, create_engine, event
-from sqlalchemy.exc import DBAPIError
 
+from onewhole.errors import Fault
 from onewhole.store.backups import backups_of
 from onewhole.store.migrations.env import VERSION_TABLE
-from onewhole.store.refusals import Damaged, NotThere, StoreRefused, translate_error
+from onewhole.store.refusals import Damaged, StoreRefused, translate_error
+from onewhole.store.transaction import OneTransaction, translate_errors
 
 #: Stands in bytes 68 to 71 of every file of ours: "1who" (SQLite's `application_id`).
 MARK = b"1who"
@@ -39,25 +40,70 @@ _EACH_CONNECTION = (
 
 @dataclass(frozen=True, slots=True)
 class Store:
-    """An open file. Read and write it by the functions that take a store; close it at last."""
+    """An open file. Read and write it by the functions that take a store; close it at last.
+
+    One that is `shared` is the same file within one transaction: all functions that are given it read and
+    write in that, and nothing of it is on the disk before it ends.
+    """
 
     path: Path
     engine: Engine
+    shared: OneTransaction | None = field(default=None, repr=False, compare=False)
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Give a connection that sees one moment of the file. Raises `StoreRefused`."""
-        with translate_errors(self.path), self.engine.begin() as connection:
-            yield connection
+        with self.snapshot() as store, translate_errors(self.path):
+            yield store.connection()
 
     @contextmanager
     def writing(self) -> Iterator[Connection]:
         """Give a connection whose changes are kept all together when the block ends, or none of them.
 
-        They are on the disk when the block has ended. A second writer waits. Raises `StoreRefused`.
+        They are on the disk when the block has ended, or, in a shared transaction, when that has. A second
+        writer waits. Raises `StoreRefused`.
         """
-        with translate_errors(self.path), self.engine.execution_options(writing=True).begin() as connection:
-            yield connection
+        with self.transaction() as store, translate_errors(self.path):
+            yield store.connection()
+
+    @contextmanager
+    def snapshot(self) -> Iterator["Store"]:
+        """Give this store as it is at one moment; a store that is shared is given as it is.
+
+        What is written in the block has transactions of its own, and the block does not see it.
+        """
+        with self._within(self.shared, writes=False) as store:
+            yield store
+
+    @contextmanager
+    def transaction(self) -> Iterator["Store"]:
+        """Give this store within one transaction, begun at its first use: all its changes are kept, or none.
+
+        A store that is within one already is given as it is. Raises `StoreRefused`.
+        """
+        writing = self.shared if self.shared and self.shared.writes else None
+        with self._within(writing, writes=True) as store:
+            yield store
+
+    @contextmanager
+    def _within(self, already: OneTransaction | None, *, writes: bool) -> Iterator["Store"]:
+        if already is not None:
+            yield self
+            return
+        one = OneTransaction(self.path, self.engine, writes)
+        try:
+            yield replace(self, shared=one)
+        except BaseException:
+            one.end(keep=False)
+            raise
+        one.end(keep=True)
+
+    def connection(self) -> Connection:
+        """Return the connection of a shared store."""
+        if self.shared is None:
+            msg = "only a store within a transaction has a connection"
+            raise Fault(msg)
+        return self.shared.connection()
 
     def close(self) -> None:
         """Close the file; what was kept stays."""
@@ -201,7 +247,8 @@ def sync_folder(folder: Path) -> None:
 def _engine(path: Path) -> Engine:
     """Return what opens connections to a file that is there; one taken away is not made anew, empty."""
     place = URL.create("sqlite", database=f"file:{quote(str(path))}", query={"mode": "rw", "uri": "true"})
-    engine = create_engine(place, connect_args={"isolation_level": None})
+    # A page may hold a snapshot and write beside it: no page waits for the connection of another.
+    engine = create_engine(place, connect_args={"isolation_level": None}, max_overflow=-1)
 
     @event.listens_for(engine, "connect")
     def _prepare(raw: sqlite3.Connection, _: object) -> None:
@@ -231,17 +278,6 @@ def _forward(connection: Connection) -> None:
     config = _config()
     config.attributes["connection"] = connection
     command.upgrade(config, "head")
-
-
-@contextmanager
-def translate_errors(path: Path) -> Iterator[None]:
-    """Turn SQLite's exceptions into `StoreRefused` with words for a teacher."""
-    try:
-        yield
-    except (DBAPIError, sqlite3.Error) as error:
-        raise translate_error(error.orig if isinstance(error, DBAPIError) else error, str(path)) from error
-    except OverflowError as error:
-        raise NotThere("A number is too large to be one of ours", where=str(path)) from error
 
 
 def refused(path: Path, error: OSError) -> StoreRefused:

@@ -1,6 +1,7 @@
-"""The routes, written by hand: method, address, page function, what its form has."""
+"""The routes, written by hand: method, address, page function, what its form has, how it uses the file."""
 
 from onewhole.web.http.handling import PageRoute
+from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
     class_page,
     job,
@@ -20,24 +21,50 @@ from onewhole.web.pages import (
 ROUTES: tuple[PageRoute, ...] = (
     PageRoute("GET", "/", start.start),
     PageRoute("GET", "/welcome", welcome.look),
-    PageRoute("POST", "/welcome", welcome.make, fields=("name", "pupils", "names")),
-    PageRoute("POST", "/demo", welcome.demo),
+    PageRoute("POST", "/welcome", welcome.make, fields=("name", "pupils", "names"), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/demo", welcome.demo, use=FileUse.ITSELF),
     PageRoute("GET", "/demo/away", welcome.ask_away),
-    PageRoute("POST", "/demo/away", welcome.away),
+    PageRoute("POST", "/demo/away", welcome.away, use=FileUse.ITSELF),
     PageRoute("GET", "/{book}/{room:int}/week", week.look),
-    PageRoute("POST", "/{book}/{room:int}/night/{night:int}/step", week.done, fields=("step",)),
+    PageRoute(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/step",
+        week.done,
+        fields=("step",),
+        use=FileUse.TRANSACTION,
+    ),
     PageRoute("POST", "/{book}/{room:int}/read", reading.read, fields=("pupil",)),
     PageRoute("GET", "/{book}/{room:int}/class", class_page.look),
-    PageRoute("POST", "/{book}/{room:int}/class/add", class_page.add, fields=("more", "names")),
-    PageRoute("POST", "/{book}/{room:int}/class/name", class_page.call, fields=("name",)),
-    PageRoute("POST", "/{book}/{room:int}/class/names", class_page.name, fields=("code", "name")),
+    PageRoute(
+        "POST",
+        "/{book}/{room:int}/class/add",
+        class_page.add,
+        fields=("more", "names"),
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute(
+        "POST", "/{book}/{room:int}/class/name", class_page.call, fields=("name",), use=FileUse.TRANSACTION
+    ),
+    PageRoute(
+        "POST",
+        "/{book}/{room:int}/class/names",
+        class_page.name,
+        fields=("code", "name"),
+        use=FileUse.TRANSACTION,
+    ),
     PageRoute("GET", "/{book}/{room:int}/pupil/{code}", pupil.look),
     PageRoute("GET", "/{book}/{room:int}/pupil/{code}/held", pupil.held),
     PageRoute("GET", "/{book}/{room:int}/pupil/{code}/held.json", pupil.as_json),
     PageRoute("GET", "/{book}/{room:int}/pupil/{code}/held.csv", pupil.as_csv),
     PageRoute("GET", "/{book}/{room:int}/pupil/{code}/erase", pupil.ask_erase),
-    PageRoute("POST", "/{book}/{room:int}/pupil/{code}/erase", pupil.erase, fields=("sure", "backups")),
-    PageRoute("POST", "/{book}/{room:int}/clean", pupil.clean_file),
+    PageRoute(
+        "POST",
+        "/{book}/{room:int}/pupil/{code}/erase",
+        pupil.erase,
+        fields=("sure", "backups"),
+        use=FileUse.ITSELF,
+    ),
+    PageRoute("POST", "/{book}/{room:int}/clean", pupil.clean_file, use=FileUse.ITSELF),
     PageRoute("GET", "/{book}/{room:int}/night/{night:int}/tomorrow", tomorrow.look),
     PageRoute(
         "POST",
@@ -64,15 +91,36 @@ ROUTES: tuple[PageRoute, ...] = (
     PageRoute("POST", "/{book}/{room:int}/page/mended", page_desk.mended, fields=page_desk.REMEDY),
     PageRoute("POST", "/{book}/{room:int}/page/moved", page_desk.moved, fields=page_desk.MOVE),
     PageRoute("POST", "/{book}/{room:int}/page/composed", page_desk.wished, fields=page_desk.WISHES),
-    PageRoute("POST", "/{book}/{room:int}/page/saved", page_desk.saved, fields=page_desk.SAVE),
-    PageRoute("POST", "/{book}/{room:int}/page/set", page_desk.night, fields=page_desk.SET),
-    PageRoute("POST", "/{book}/{room:int}/page/printed", page_desk.printed, fields=page_desk.PRINT),
+    PageRoute(
+        "POST",
+        "/{book}/{room:int}/page/saved",
+        page_desk.saved,
+        fields=page_desk.SAVE,
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute(
+        "POST", "/{book}/{room:int}/page/set", page_desk.night, fields=page_desk.SET, use=FileUse.TRANSACTION
+    ),
+    PageRoute(
+        "POST",
+        "/{book}/{room:int}/page/printed",
+        page_desk.printed,
+        fields=page_desk.PRINT,
+        use=FileUse.TRANSACTION,
+    ),
     PageRoute("GET", "/{book}/keep", keep.look),
     PageRoute("GET", "/{book}/keep/backup", keep.download),
-    PageRoute("POST", "/{book}/keep/back", keep.restore_own, fields=("file",)),
-    PageRoute("POST", "/{book}/keep/restore", keep.restore_file, files=("backup",), max_bytes=keep.MOST),
-    PageRoute("POST", "/{book}/keep/until", keep.until, fields=("day",)),
-    PageRoute("POST", "/{book}/keep/remove", keep.remove, fields=("file",)),
+    PageRoute("POST", "/{book}/keep/back", keep.restore_own, fields=("file",), use=FileUse.ITSELF),
+    PageRoute(
+        "POST",
+        "/{book}/keep/restore",
+        keep.restore_file,
+        files=("backup",),
+        max_bytes=keep.MOST,
+        use=FileUse.ITSELF,
+    ),
+    PageRoute("POST", "/{book}/keep/until", keep.until, fields=("day",), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/{book}/keep/remove", keep.remove, fields=("file",), use=FileUse.ITSELF),
     PageRoute("GET", "/{book}/{room:int}/night/{night:int}/marking", marking.look),
     PageRoute("GET", "/{book}/{room:int}/night/{night:int}/marking/now", marking.now),
     PageRoute("GET", "/{book}/{room:int}/night/{night:int}/marking/written", marking.history),
@@ -91,12 +139,14 @@ ROUTES: tuple[PageRoute, ...] = (
         marking.keep,
         fields=("cells",),
         max_bytes=marking.MOST,
+        use=FileUse.TRANSACTION,
     ),
     PageRoute(
         "POST",
         "/{book}/{room:int}/night/{night:int}/marking/column",
         marking.column,
         fields=("label", "wrong"),
+        use=FileUse.TRANSACTION,
     ),
     PageRoute(
         "POST",
@@ -110,6 +160,7 @@ ROUTES: tuple[PageRoute, ...] = (
         "/{book}/{room:int}/night/{night:int}/marking/read-as",
         marking.read_as,
         fields=("code", "label", "typed", "read"),
+        use=FileUse.TRANSACTION,
     ),
     PageRoute("GET", "/{book}/{room:int}/night/{night:int}/walkthrough", walkthrough.look),
     PageRoute("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/board", walkthrough.show_board),
@@ -119,7 +170,12 @@ ROUTES: tuple[PageRoute, ...] = (
         walkthrough.choose,
         fields=walkthrough.TAKES,
     ),
-    PageRoute("POST", "/{book}/{room:int}/night/{night:int}/walkthrough/shown", walkthrough.show),
+    PageRoute(
+        "POST",
+        "/{book}/{room:int}/night/{night:int}/walkthrough/shown",
+        walkthrough.show,
+        use=FileUse.TRANSACTION,
+    ),
     PageRoute("POST", "/{book}/{room:int}/night/{night:int}/walkthrough/film", walkthrough.make),
     PageRoute("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/film/{file}", walkthrough.lend),
     PageRoute(
@@ -136,5 +192,6 @@ ROUTES: tuple[PageRoute, ...] = (
         "/{book}/{room:int}/night/{night:int}/walkthrough/forget",
         recording.take_away,
         fields=("label",),
+        use=FileUse.TRANSACTION,
     ),
 )

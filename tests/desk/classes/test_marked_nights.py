@@ -5,7 +5,9 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes import marked_nights
 from onewhole.desk.classes.class_records import (
+    NightPage,
     NotThere,
     Store,
     answers_csv,
@@ -22,15 +24,17 @@ from onewhole.desk.classes.marked_nights import (
     missing_before,
     night_summaries,
 )
+from onewhole.desk.classes.night_summary import summary_text
 from onewhole.desk.classes.notebooks import Notebook, Tonight, and_tonight
-from onewhole.desk.marking.mark import mark_sheet
+from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.tomorrow.overrides import group_key
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer, keep_answer
 from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
-from onewhole.store.night_cache import cache_night
+from onewhole.store.keeping import erase_pupil
+from onewhole.store.night_cache import cache_night, cached_nights
 from tests.kit.club import DAY, NOW, ROWS, TYPED, small_club
 
 
@@ -128,6 +132,25 @@ def test_a_foreign_reckoning_is_thrown_away(book: Store) -> None:
     assert night_summaries(book, 1).missing == (2,)
     assert [one.night for one in night_summaries(book, 1).nights] == [1, 3]
     assert reckon_all(book) == [(0, 1), (1, 1)]
+
+
+def test_a_pupil_erased_while_a_night_is_read_is_not_brought_back(
+    book: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The answers were read before, and are kept after: then nothing is kept of that night."""
+    cached: list[dict[int, tuple[str, str]]] = []
+
+    def late(page: NightPage, marked: Marked, aside: frozenset[str]) -> str:
+        if not cached:
+            erase_pupil(book, 1, "K03")
+            cached.append(cached_nights(book, 1))
+        return summary_text(page, marked, aside)
+
+    monkeypatch.setattr(marked_nights, "summary_text", late)
+    assert {one.pupil for one in mark_night(book, 1, 1).findings} == {f"K0{at}" for at in range(1, 6)}
+    assert cached == [{}] == [cached_nights(book, 1)]
+    assert {one.pupil for one in mark_night(book, 1, 1).findings} == {"K01", "K02", "K04", "K05"}
+    assert set(cached_nights(book, 1)) == {1}
 
 
 def test_a_finding_set_aside_says_nothing_and_can_be_taken_up_again(book: Store) -> None:

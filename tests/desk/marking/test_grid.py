@@ -50,10 +50,10 @@ def test_the_grid_is_what_was_typed_judged(tmp_path: Path) -> None:
 
 def test_a_cell_changed_in_another_window_is_told_and_left(tmp_path: Path) -> None:
     """The text that stands comes back with the one that was not kept; the others of the request are kept."""
-    with book_with_night(tmp_path) as (book, _, _):
+    with book_with_night(tmp_path) as (book, _, page):
         keep(book, Change("K01", "1", "first", ""))
         mine, other = Change("K01", "1", "mine", ""), Change("K02", "1", "other", "")
-        assert keep(book, mine, other) == KeptCells((other,), ((mine, "first"),))
+        assert keep(book, mine, other) == KeptCells(page, (other,), ((mine, "first"),))
         assert texts(book) == {("K01", "1"): "first", ("K02", "1"): "other"}
         keep(book, Change("K01", "1", "mine", "first"))
         assert texts(book)["K01", "1"] == "mine"
@@ -61,9 +61,9 @@ def test_a_cell_changed_in_another_window_is_told_and_left(tmp_path: Path) -> No
 
 def test_sent_twice_is_written_once(tmp_path: Path) -> None:
     """A save whose answer was lost may be sent again: it counts as kept, and the history has it once."""
-    with book_with_night(tmp_path) as (book, _, _):
+    with book_with_night(tmp_path) as (book, _, page):
         change = Change("K01", "1", "4 7/8", "")
-        assert keep(book, change) == keep(book, change) == KeptCells((change,))
+        assert keep(book, change) == keep(book, change) == KeptCells(page, (change,))
         keep(book, Change("K01", "1", "", "4 7/8"), minutes=2)
         found = cell_history(book, 1, 1, "K01", "1")
         assert [(one.text, one.written - NOW, one.by) for one in found] == [

@@ -43,36 +43,37 @@ def new_class(book: Store, name: str, pupils: int, names: Sequence[str], now: da
     The first pupils have the names. Raises InputError.
     """
     _room_for(len(names))
-    made = start_room(book, _seen(name, "The class"), max(pupils, len(names)), now)
-    for pupil, one in zip(made.pupils, names, strict=False):
-        name_pupil(book, made.number, pupil.code, one)
-    return room(book, made.number)
+    with book.transaction() as within:
+        made = start_room(within, _seen(name, "The class"), max(pupils, len(names)), now)
+        for pupil, one in zip(made.pupils, names, strict=False):
+            name_pupil(within, made.number, pupil.code, one)
+        return room(within, made.number)
 
 
 def enrol(book: Store, room_number: int, more: int, names: Sequence[str] = ()) -> tuple[Pupil, ...]:
     """Add so many pupils, or as many as there are names if those are more. Raises InputError, NotThere."""
-    here = room(book, room_number)
     count = max(more, len(names))
-    if count < 1:
-        raise InputError("Nobody was added", remedy="Type how many pupils to add, or their names.")
-    _room_for(len(here.pupils) + count)
     asked: list[str | None] = [*names, *[None] * (count - len(names))]
-    return tuple(add_pupil(book, room_number, name) for name in asked)
+    with book.transaction() as within:
+        here = room(within, room_number)
+        if count < 1:
+            raise InputError("Nobody was added", remedy="Type how many pupils to add, or their names.")
+        _room_for(len(here.pupils) + count)
+        return tuple(add_pupil(within, room_number, name) for name in asked)
 
 
 def name_pupils(book: Store, room_number: int, names: Mapping[str, str]) -> int:
     """Give pupils the names typed beside their codes, none where nothing is typed; return how many changed.
 
-    All are looked at before any is changed. Raises InputError that tells the code, NotThere.
+    All are changed, or none. Raises InputError that tells the code, NotThere.
     """
-    here = {pupil.code: pupil for pupil in room(book, room_number).pupils}
-    wanted = {code: _of_pupil(code, typed) for code, typed in names.items()}
-    changed = 0
-    for code, name in wanted.items():
-        if code not in here or here[code].name != name:
-            name_pupil(book, room_number, code, name)
-            changed += 1
-    return changed
+    with book.transaction() as within:
+        here = {pupil.code: pupil for pupil in room(within, room_number).pupils}
+        wanted = {code: _of_pupil(code, typed) for code, typed in names.items()}
+        changed = [code for code, name in wanted.items() if code not in here or here[code].name != name]
+        for code in changed:
+            name_pupil(within, room_number, code, wanted[code])
+    return len(changed)
 
 
 def rename(book: Store, room_number: int, name: str) -> None:

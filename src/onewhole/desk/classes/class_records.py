@@ -7,12 +7,12 @@ from functools import lru_cache
 from io import StringIO
 from pathlib import Path
 
-from onewhole.desk.marking.readings import readings
+from onewhole.desk.marking.readings import Readings, readings
 from onewhole.errors import InputError
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
-from onewhole.store.classes import Pupil, SchoolClass, add_class, add_pupil, all_classes, pupils_of
+from onewhole.store.classes import Pupil, SchoolClass, add_class, add_pupil, classes_with_pupils
 from onewhole.store.nights import KeptNight, add_night
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotThere, StoreRefused
@@ -96,14 +96,13 @@ def open_book(path: Path) -> Store:
 
 def rooms(book: Store) -> tuple[Classroom, ...]:
     """Return every class in the file with its pupils."""
-    return tuple(Classroom(one.number, one.name, pupils_of(book, one.number)) for one in all_classes(book))
+    return tuple(Classroom(one.number, one.name, pupils) for one, pupils in classes_with_pupils(book))
 
 
 def room(book: Store, number: int) -> Classroom:
     """Return a class with its pupils. Raises NotThere."""
-    for one in all_classes(book):
-        if one.number == number:
-            return Classroom(one.number, one.name, pupils_of(book, one.number))
+    for one, pupils in classes_with_pupils(book, number):
+        return Classroom(one.number, one.name, pupils)
     raise NotThere("There is no such class", where=f"class {number}", remedy="Choose one, or add it.")
 
 
@@ -122,8 +121,10 @@ def start_room(book: Store, name: str, pupils: int, now: datetime) -> Classroom:
     name = named(name, "The class")
     if not 0 <= pupils <= MOST_PUPILS:
         raise InputError(f"A class has from 0 to {MOST_PUPILS} pupils", remedy="Give another number.")
-    made = add_class(book, name, now)
-    return Classroom(made.number, made.name, tuple(add_pupil(book, made.number) for _ in range(pupils)))
+    with book.transaction() as one:
+        made = add_class(one, name, now)
+        added = tuple(add_pupil(one, made.number) for _ in range(pupils))
+    return Classroom(made.number, made.name, added)
 
 
 def named(name: str, what: str) -> str:
@@ -161,19 +162,20 @@ def sheet_typed(typed: str) -> Sheet:
 def set_night(book: Store, room_number: int, typed: str, day: date, now: datetime) -> NightPage:
     """Keep a typed page as a new sheet, and that a class takes it home. Raises SheetError, NotThere."""
     sheet = sheet_typed(typed)
-    room(book, room_number)
     header = sheet.header
-    kept = add_sheet(book, header.title or UNTITLED, typed, now, header.recipe or None)
-    return NightPage(add_night(book, room_number, kept.number, kept.version, day), kept, sheet)
+    with book.transaction() as one:
+        kept = add_sheet(one, header.title or UNTITLED, typed, now, header.recipe or None)
+        return NightPage(add_night(one, room_number, kept.number, kept.version, day), kept, sheet)
 
 
-def answers_csv(book: Store, page: NightPage, of: Classroom) -> str:
+def answers_csv(book: Store, page: NightPage, of: Classroom, read: Readings | None = None) -> str:
     """Return the answers of a night as they stand, as the table that `mark_sheet` reads.
 
-    A cell is exactly as typed, unless the teacher said how to read it: then it is that reading.
+    A cell is exactly as typed, unless the teacher said how to read it: then it is that reading. ``read`` are
+    these readings where they are at hand.
     """
     written = {(one.code, one.problem): one.text for one in answers_of(book, page.night.number)}
-    for cell, reading in readings(book, page.night.number).items():
+    for cell, reading in (readings(book, page.night.number) if read is None else read).items():
         if cell in written:
             written[cell] = reading.of(written[cell])
     made = StringIO()

@@ -28,6 +28,7 @@ from onewhole.desk.classes.night_summary import (
 )
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, mark_sheet
+from onewhole.desk.marking.readings import readings_in
 from onewhole.desk.tomorrow.overrides import Overrides, overrides_of, with_overrides
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
@@ -95,8 +96,9 @@ def night_summaries(book: Store, room_number: int) -> NightSummaries:
 
 def missing_before(book: Store, room_number: int, night_number: int) -> int:
     """Return how many nights must be reckoned before this one can be. Raises NotThere."""
-    chain = _chain(book, room_number)
-    earlier = chain.before(night_page(book, room_number, night_number))
+    with book.snapshot() as seen:
+        chain = _chain(seen, room_number)
+        earlier = chain.before(night_page(seen, room_number, night_number))
     return sum(night not in chain.texts for night in earlier)
 
 
@@ -111,12 +113,14 @@ def mark_night(book: Store, room_number: int, night_number: int) -> Marked:
 
 def marked_night(book: Store, room_number: int, night_number: int) -> MarkedNight:
     """Return a night marked, as the answers alone say and with the teacher's word. Raises as `mark_night`."""
-    page = night_page(book, room_number, night_number)
-    chain = _chain(book, room_number)
-    texts = _work_through(book, room_number, chain, chain.before(page), None)
-    found = _read(book, room(book, room_number), page, tuple(texts.values()), hold=True)
+    with book.snapshot() as seen:
+        page = night_page(seen, room_number, night_number)
+        chain = _chain(seen, room_number)
+        here = room(seen, room_number)
+    texts = _work_through(book, here, chain, chain.before(page), None)
+    found = _read(book, here, page, tuple(texts.values()), hold=True)
     if night_number in chain.stamps and night_number not in chain.texts:
-        _keep(book, found, chain.stamps[night_number], quietly=True)
+        _keep(book, here, found, chain.stamps[night_number], quietly=True)
     return found
 
 
@@ -126,8 +130,9 @@ def mark_missing(book: Store, room_number: int, progress: Progress) -> int:
     ``progress`` is told how many are done and of how many, from 0 on. What is done stays done when the work
     stops half-way. Raises StoreRefused when the file takes nothing more.
     """
-    chain = _chain(book, room_number)
-    _work_through(book, room_number, chain, chain.nights, progress)
+    with book.snapshot() as seen:
+        chain, here = _chain(seen, room_number), room(seen, room_number)
+    _work_through(book, here, chain, chain.nights, progress)
     return len(chain.nights) - len(chain.texts)
 
 
@@ -158,14 +163,9 @@ def _chain(book: Store, room_number: int) -> _Chain:
     A stamp has in it the program, the sheet, the last answer and the last correction, and the stamp of the
     night before: a change in one night makes all later ones stale.
     """
-    days: dict[int, str] = {}
-    stamps: dict[int, str] = {}
-    last = f"{__version__} {FORM}"
-    for basis in cache_inputs_of(book, room_number):
-        if basis.answer:
-            last = sha256(f"{last} {basis}".encode()).hexdigest()
-            days[basis.night], stamps[basis.night] = basis.day, last
-    kept = cached_nights(book, room_number)
+    with book.snapshot() as seen:
+        days, stamps = _stamps(seen, room_number)
+        kept = cached_nights(seen, room_number)
     return _Chain(
         days,
         stamps,
@@ -173,8 +173,20 @@ def _chain(book: Store, room_number: int) -> _Chain:
     )
 
 
+def _stamps(book: Store, room_number: int) -> tuple[dict[int, str], dict[int, str]]:
+    """Return day and stamp of every night on which something was written."""
+    days: dict[int, str] = {}
+    stamps: dict[int, str] = {}
+    last = f"{__version__} {FORM}"
+    for basis in cache_inputs_of(book, room_number):
+        if basis.answer:
+            last = sha256(f"{last} {basis}".encode()).hexdigest()
+            days[basis.night], stamps[basis.night] = basis.day, last
+    return days, stamps
+
+
 def _work_through(
-    book: Store, room_number: int, chain: _Chain, nights: tuple[int, ...], progress: Progress | None
+    book: Store, here: Classroom, chain: _Chain, nights: tuple[int, ...], progress: Progress | None
 ) -> dict[int, str]:
     """Return what these nights left; those not kept are reckoned and kept, by day.
 
@@ -183,8 +195,8 @@ def _work_through(
     of = sum(night not in chain.texts for night in nights)
     if not of:
         return {night: chain.texts[night] for night in nights}
-    pages = {page.night.number: page for page in night_pages(book, room_number)}
-    here, done = room(book, room_number), 0
+    pages = {page.night.number: page for page in night_pages(book, here.number)}
+    done = 0
     texts: dict[int, str] = {}
     for night in nights:
         if night in chain.texts:
@@ -193,18 +205,24 @@ def _work_through(
         if progress:
             progress(done, of)
         found = _read(book, here, pages[night], tuple(texts.values()))
-        texts[night] = _keep(book, found, chain.stamps[night], quietly=progress is None)
+        texts[night] = _keep(book, here, found, chain.stamps[night], quietly=progress is None)
         done += 1
     if progress:
         progress(of, of)
     return texts
 
 
-def _keep(book: Store, found: MarkedNight, stamp: str, *, quietly: bool) -> str:
-    """Keep what a night left; quietly: a file that takes nothing more stops nobody from reading on."""
-    text = summary_text(found.page, found.marked, found.overrides.aside)
-    with suppress(*(StoreRefused,) if quietly else ()):
-        cache_night(book, found.page.night.number, stamp, text)
+def _keep(book: Store, here: Classroom, found: MarkedNight, stamp: str, *, quietly: bool) -> str:
+    """Keep what a night left; quietly: a file that takes nothing more stops nobody from reading on.
+
+    Where something was written or a pupil was erased since, nothing is kept: it would be of answers that are
+    not there any more.
+    """
+    text, night = summary_text(found.page, found.marked, found.overrides.aside), found.page.night.number
+    with suppress(*(StoreRefused,) if quietly else ()), book.transaction() as now:
+        _, stamps = _stamps(now, here.number)
+        if stamps.get(night) == stamp and room(now, here.number).pupils == here.pupils:
+            cache_night(now, night, stamp, text)
     return text
 
 
@@ -213,8 +231,11 @@ def _read(
 ) -> MarkedNight:
     if not here.pupils:
         raise InputError("There is no pupil in this class yet", remedy="Add pupils on the Class page.")
-    word = overrides_of(corrections_of(book, page.night.number))
-    given = NightInput(page.kept.typed, answers_csv(book, page, here), page.night.day, before)
+    with book.snapshot() as seen:
+        corrections = corrections_of(seen, page.night.number)
+        answers = answers_csv(seen, page, here, readings_in(corrections))
+    word = overrides_of(corrections)
+    given = NightInput(page.kept.typed, answers, page.night.day, before)
     said = marked_of(given) if hold else _mark(given)
     return MarkedNight(page, given, said, with_overrides(said, word), word)
 

@@ -86,6 +86,11 @@ def week(book: Store, room_number: int, today: date, around: date | None = None)
 
     ``around`` is any day of the last week that is asked for. Raises NotThere.
     """
+    with book.snapshot() as seen:
+        return _week(seen, room_number, today, around)
+
+
+def _week(book: Store, room_number: int, today: date, around: date | None) -> Weeks:
     here = room(book, room_number)
     found = night_pages(book, room_number)
     every: dict[date, int] = {}

@@ -20,10 +20,11 @@ MOST_CELLS = 2400
 
 @dataclass(frozen=True, slots=True)
 class KeptCells:
-    """What became of some changes: those now on the disk; those whose cell another window had changed, each
-    with the text that stands there; and those that cannot be kept, each with words that say why.
+    """What became of some changes of a night's page: those kept; those whose cell another window had changed,
+    each with the text that stands there; and those that cannot be kept, each with words that say why.
     """
 
+    page: NightPage
     kept: tuple[Change, ...] = ()
     clashes: tuple[tuple[Change, str], ...] = ()
     refused: tuple[tuple[Change, str], ...] = ()
@@ -32,7 +33,7 @@ class KeptCells:
 def keep_cells(
     book: Store, room_number: int, night: int, changes: Sequence[Change], *, now: datetime, by: str
 ) -> KeptCells:
-    """Keep cells exactly as typed, all of them in one transaction; when this returns they are on the disk.
+    """Keep cells exactly as typed, all of them in one transaction; once that has ended they are on the disk.
 
     A cell that another window changed since ``was`` was read is left as it is and told. A text that is too
     long or has half a character, and a pupil or problem that is not there, is refused by itself; the others
@@ -41,12 +42,20 @@ def keep_cells(
     """
     if len(changes) > MOST_CELLS:
         raise InputError(f"{len(changes)} cells at once are too many", remedy=f"Send {MOST_CELLS} at most.")
-    of, page = room(book, room_number), night_page(book, room_number, night)
+    with book.transaction() as within:
+        of, page = room(within, room_number), night_page(within, room_number, night)
+        return _keep(within, of, page, changes, now=now, by=by)
+
+
+def _keep(
+    book: Store, of: Classroom, page: NightPage, changes: Sequence[Change], *, now: datetime, by: str
+) -> KeptCells:
     why = [_refusal(of, page, change) for change in changes]
     good = [change for change, words in zip(changes, why, strict=True) if not words]
-    stands = change_answers(book, night, good, now, by) if good else ()
+    stands = change_answers(book, page.night.number, good, now, by) if good else ()
     pairs = list(zip(good, stands, strict=True))
     return KeptCells(
+        page,
         tuple(change for change, text in pairs if text == change.text),
         tuple((change, text) for change, text in pairs if text != change.text),
         tuple((change, words) for change, words in zip(changes, why, strict=True) if words),
@@ -69,18 +78,19 @@ def keep_column(
     Only empty cells are filled, unless ``over`` is set. Raises InputError for an unknown code or label (and
     then keeps nothing), and as :func:`keep_cells`.
     """
-    of, page = room(book, room_number), night_page(book, room_number, night)
-    codes = [pupil.code for pupil in of.pupils]
-    if unknown := [code for code in wrong if code not in codes]:
-        raise no_pupils(unknown)
-    right = usual_right(page, label)
-    stands = {one.code: one.text for one in answers_of(book, night) if one.problem == label}
-    changes = [
-        Change(code, label, right, None if over else "")
-        for code in codes
-        if code not in wrong and (over or not stands.get(code))
-    ]
-    return keep_cells(book, room_number, night, changes, now=now, by=by)
+    with book.transaction() as within:
+        of, page = room(within, room_number), night_page(within, room_number, night)
+        codes = [pupil.code for pupil in of.pupils]
+        if unknown := [code for code in wrong if code not in codes]:
+            raise no_pupils(unknown)
+        right = usual_right(page, label)
+        stands = {one.code: one.text for one in answers_of(within, night) if one.problem == label}
+        changes = [
+            Change(code, label, right, None if over else "")
+            for code in codes
+            if code not in wrong and (over or not stands.get(code))
+        ]
+        return _keep(within, of, page, changes, now=now, by=by)
 
 
 def read_cell_as(
@@ -95,9 +105,10 @@ def read_cell_as(
     by: str,
 ) -> Judged:
     """Keep how the teacher reads a cell and return it judged so. Raises as readings.keep_reading."""
-    page = night_page(book, room_number, night)
-    asked(page, label)
-    keep_reading(book, night, reading, code=code, label=label, now=now, by=by)
+    with book.transaction() as within:
+        page = night_page(within, room_number, night)
+        asked(page, label)
+        keep_reading(within, night, reading, code=code, label=label, now=now, by=by)
     return judged(page, label, reading.read)
 
 

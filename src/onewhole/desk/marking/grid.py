@@ -1,14 +1,14 @@
 """The grid of a night: every pupil's answers as they stand on the disk, each judged."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, Pupil, Store, night_page, room
-from onewhole.desk.marking.readings import Readings, readings
+from onewhole.desk.marking.readings import Readings, readings, readings_in
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
 from onewhole.notations.mathml import mathml
 from onewhole.store.answers import KeptAnswer, answers_of, history_of, last_writing
-from onewhole.store.corrections import corrections_of
+from onewhole.store.corrections import Correction, corrections_of
 
 __all__ = [
     "Cell",
@@ -55,19 +55,23 @@ class Column:
 
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """A night as the marking page shows it."""
+    """A night as the marking page shows it; ``stamp`` is its :func:`grid_fingerprint`."""
 
     room: Classroom
     page: NightPage
     columns: tuple[Column, ...]
     rows: tuple[GridRow, ...]
+    stamp: str
 
 
 def grid(book: Store, room_number: int, night: int) -> Grid:
     """Return the grid of a night as it stands on the disk. Raises NotThere."""
-    of, page = room(book, room_number), night_page(book, room_number, night)
-    written = {(one.code, one.problem): one.text for one in answers_of(book, night)}
-    read = readings(book, night)
+    with book.snapshot() as seen:
+        of, page = room(seen, room_number), night_page(seen, room_number, night)
+        written = {(one.code, one.problem): one.text for one in answers_of(seen, night)}
+        said = corrections_of(seen, night)
+        stamp = _stamp(seen, night, said)
+    read = readings_in(said)
     rows = tuple(
         GridRow(
             pupil,
@@ -83,7 +87,7 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
         Column(one.label, one.typed, mathml(one.statement), usual_right(page, one.label))
         for one in page.sheet.problems
     )
-    return Grid(of, page, columns, rows)
+    return Grid(of, page, columns, rows, stamp)
 
 
 def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]) -> tuple[Cell, ...]:
@@ -97,8 +101,13 @@ def grid_fingerprint(book: Store, room_number: int, night: int) -> str:
 
     Raises NotThere.
     """
-    night_page(book, room_number, night)
-    return f"{last_writing(book, night)}-{len(corrections_of(book, night))}"
+    with book.snapshot() as seen:
+        night_page(seen, room_number, night)
+        return _stamp(seen, night, corrections_of(seen, night))
+
+
+def _stamp(book: Store, night: int, said: Sequence[Correction]) -> str:
+    return f"{last_writing(book, night)}-{len(said)}"
 
 
 def _cell(page: NightPage, code: str, label: str, text: str, read: Readings) -> Cell:

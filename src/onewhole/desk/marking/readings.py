@@ -1,7 +1,7 @@
 """How the teacher reads what the program cannot, or reads wrongly: the cell stays as it was typed."""
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -51,10 +51,13 @@ def keep_reading(
 
 def readings(book: Store, night: int) -> Readings:
     """Return how the teacher reads cells of a night; the last reading of a cell counts."""
+    return readings_in(corrections_of(book, night))
+
+
+def readings_in(corrections: Sequence[Correction]) -> Readings:
+    """Return the readings among a night's corrections, these in the order they were written."""
     return {
-        (one.code, one.problem): _reading(one.text)
-        for one in corrections_of(book, night)
-        if one.of is CorrectionKind.READING
+        (one.code, one.problem): _reading(one.text) for one in corrections if one.of is CorrectionKind.READING
     }
 
 

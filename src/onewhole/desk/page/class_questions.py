@@ -19,8 +19,9 @@ NIGHTS_BACK = 10
 
 def last_answered(book: Store, room_number: int) -> int | None:
     """Return the last night of a class to which an answer is written, of the last few; or None."""
-    nights = [night.number for night in nights_of(book, room_number)[-NIGHTS_BACK:]]
-    written = answered(book, nights)
+    with book.snapshot() as seen:
+        nights = [night.number for night in nights_of(seen, room_number)[-NIGHTS_BACK:]]
+        written = answered(seen, nights)
     return next((night for night in reversed(nights) if written.get(night)), None)
 
 

@@ -100,8 +100,9 @@ def keep_page(book: Store, sheet: int | None, typed: str, now: datetime, *, reci
     made = recipe or _setting(typed, "recipe") or None
     if sheet is None:
         return _page(add_sheet(book, _title(typed), typed, now, made))
-    newest = versions_of(book, sheet)[-1]
-    return _page(newest if newest.typed == typed else change_sheet(book, sheet, typed, now, made))
+    with book.transaction() as within:
+        newest = versions_of(within, sheet)[-1]
+        return _page(newest if newest.typed == typed else change_sheet(within, sheet, typed, now, made))
 
 
 def set_page(
@@ -116,20 +117,21 @@ def set_page(
 ) -> NightPage:
     """Keep a page and that a class takes it home on a day.
 
-    Set again for the same day, that night gets the newest version, as long as no answer is written. Raises
-    InputError for a page that cannot be printed, NotThere and StoreRefused.
+    Set again for the same day, that night gets the newest version, as long as no answer is written. Both are
+    kept, or none. Raises InputError for a page that cannot be printed, NotThere and StoreRefused.
     """
     for mistake in laid(typed, now).mistakes:
         raise InputError(mistake.what, line=mistake.line, column=mistake.column, remedy=mistake.remedy)
-    room(book, room_number)
-    kept = keep_page(book, sheet, typed, now, recipe=recipe)
-    same = (one for one in nights_of(book, room_number) if (one.sheet_number, one.day) == (kept.sheet, day))
-    there = next(same, None)
-    if there is None:
-        there = add_night(book, room_number, kept.sheet, kept.version, day)
-    elif there.version != kept.version:
-        there = change_version(book, there.number, kept.version)
-    return night_page(book, room_number, there.number)
+    with book.transaction() as within:
+        room(within, room_number)
+        kept = keep_page(within, sheet, typed, now, recipe=recipe)
+        nights = nights_of(within, room_number)
+        there = next((one for one in nights if (one.sheet_number, one.day) == (kept.sheet, day)), None)
+        if there is None:
+            there = add_night(within, room_number, kept.sheet, kept.version, day)
+        elif there.version != kept.version:
+            there = change_version(within, there.number, kept.version)
+        return night_page(within, room_number, there.number)
 
 
 def last_typed(book: Store, room_number: int) -> tuple[str, ...]:
@@ -141,16 +143,19 @@ def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime)
     """Press a page as PDF, or all four of them in one file that is unpacked.
 
     Nights of the class that have just this page are printed then. ``kind`` is one of :data:`KINDS`, or all.
-    Raises InputError, SheetError, RoomError and PressError.
+    Raises InputError, SheetError, RoomError, PressError and NotThere.
     """
     if kind not in KINDS and kind != "all":
         msg = "there is no such page to print"
         raise InputError(msg, remedy=f"Print one of: {', '.join(KINDS)}, all.")
     sheet = sheet_typed(typed)
     ready = pressed([one for one in sheet_pages(WorkedSheet(sheet)) if kind in {one[0], "all"}], when=now)
-    for night, kept in set_pages(book, room_number):
-        if kept.typed == typed and kind in {"pupil", "all"}:
-            keep_step(book, night.number, NightStep.PRINTED, now)
+    with book.transaction() as within:
+        room(within, room_number)
+        nights = set_pages(within, room_number) if kind in {"pupil", "all"} else ()
+        for night, kept in nights:
+            if kept.typed == typed:
+                keep_step(within, night.number, NightStep.PRINTED, now)
     name = (sheet.header.title or UNTITLED).replace("/", "-")
     if kind != "all":
         return PagePaper(f"{name}, {KINDS[kind]}.pdf", "application/pdf", ready[0].content)

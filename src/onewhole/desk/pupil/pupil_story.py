@@ -1,6 +1,7 @@
 """A pupil's story: nights over time, skills by weeks with their certainty, findings until they run out."""
 
 from collections import defaultdict
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -107,9 +108,11 @@ class PupilStory:
 
 def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
     """Return the story of a pupil up to a day. Raises NotThere."""
-    pupil = room(book, room_number).pupil(code)
-    left = night_summaries(book, room_number)
-    rows = _skills(book, room_number, code, left.nights)
+    with book.snapshot() as seen:
+        pupil = room(seen, room_number).pupil(code)
+        left = night_summaries(seen, room_number)
+        typed = {page.night.number: page.kept.typed for page in night_pages(seen, room_number)}
+    rows = _skills(typed, code, left.nights)
     return PupilStory(
         pupil,
         tuple(_night(leave, leave.pupils.get(code)) for leave in left.nights),
@@ -129,11 +132,8 @@ def _night(leave: NightSummary, mine: PupilSummary | None) -> StoryNight:
     return StoryNight(leave.night, leave.day, leave.name, right, written, unread, len(leave.labels))
 
 
-def _skills(
-    book: Store, room_number: int, code: str, nights: tuple[NightSummary, ...]
-) -> tuple[SkillRow, ...]:
+def _skills(typed: Mapping[int, str], code: str, nights: tuple[NightSummary, ...]) -> tuple[SkillRow, ...]:
     """Count right and read answers by skill and week; the skills in their own order."""
-    typed = {page.night.number: page.kept.typed for page in night_pages(book, room_number)}
     right: dict[tuple[Skill, date], int] = defaultdict(int)
     read: dict[tuple[Skill, date], int] = defaultdict(int)
     for leave in nights:

@@ -6,6 +6,7 @@ from datetime import datetime
 from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.tomorrow.morning import target
+from onewhole.desk.tomorrow.overrides import Overrides, with_overrides
 from onewhole.errors import InputError
 from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
 
@@ -33,7 +34,9 @@ def move(book: Store, room_number: int, night_number: int, *, code: str, key: st
     if key:
         target(found, key)
     keep_correction(book, Correction(night_number, code, "", CorrectionKind.PLACE, key, now, BY))
-    after = marked_night(book, room_number, night_number).marked
+    places = {**found.overrides.places, code: key}
+    word = Overrides(found.overrides.aside, {one: said for one, said in places.items() if said})
+    after = with_overrides(found.said, word)
     group = next(group.name for group in after.groups if code in group.pupils)
     return Moved(code, group, undo)
 

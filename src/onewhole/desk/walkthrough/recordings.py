@@ -66,9 +66,10 @@ def keep(
     length = check_recorded(label, recorded, None if part is None else len(part.steps))
     assert part is not None, "a part that is not there was refused"
     mark = _Mark(length, part.stamp, now.isoformat())
-    keep_recording(book, KeptRecording(night, label, plain, recorded.sound, recorded.steps, now))
-    marks = {**_marks(book, night), label: mark}
-    set_setting(book, _name(night), json.dumps({label: asdict(one) for label, one in marks.items()}))
+    with book.transaction() as within:
+        keep_recording(within, KeptRecording(night, label, plain, recorded.sound, recorded.steps, now))
+        marks = {**_marks(within, night), label: mark}
+        set_setting(within, _name(night), json.dumps({label: asdict(one) for label, one in marks.items()}))
     return _heard(label, mark, board)
 
 

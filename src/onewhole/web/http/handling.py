@@ -20,6 +20,7 @@ from onewhole.errors import InputError, OnewholeError
 from onewhole.web.app import App
 from onewhole.web.http.forms import SubmittedForm, read_form
 from onewhole.web.http.request import PageRequest
+from onewhole.web.http.request_store import FileUse, RequestStore
 from onewhole.web.http.response import Content, FileContent, HtmlPage, Json, PageResponse, Redirect
 from onewhole.web.http.templates import rendered
 
@@ -39,7 +40,8 @@ PageFunction = Callable[[PageRequest], PageResponse]
 class PageRoute:
     """A row of the route table: method, address pattern, page function, and what its form has.
 
-    ``fields`` and ``files`` name what its form has; ``max_bytes`` is how much may be sent.
+    ``fields`` and ``files`` name what its form has; ``max_bytes`` is how much may be sent; ``use`` is how it
+    uses the class file.
     """
 
     method: str
@@ -48,6 +50,7 @@ class PageRoute:
     fields: tuple[str, ...] = ()
     files: tuple[str, ...] = ()
     max_bytes: int = MAX_FORM_BYTES
+    use: FileUse = FileUse.SNAPSHOT
 
     @property
     def name(self) -> str:
@@ -77,9 +80,23 @@ async def respond(route: PageRoute, app: App, http_request: Request) -> Response
 
 def _paged(route: PageRoute, app: App, http_request: Request, request: PageRequest) -> Response:
     try:
-        return _response(request, route.handler(request))
+        with request.store:
+            response = _response(request, route.handler(request))
+            if response.status_code >= 400:
+                raise _NothingKept(response)
+    except _NothingKept as told:
+        return told.response
     except OnewholeError as refused:
         return refusal(http_request, app, refused)
+    return response
+
+
+class _NothingKept(Exception):
+    """A page function refused by the page it gave: nothing that it changed is kept."""
+
+    def __init__(self, response: Response) -> None:
+        super().__init__()
+        self.response = response
 
 
 async def _asked(route: PageRoute, app: App, http_request: Request) -> PageRequest:
@@ -95,6 +112,7 @@ async def _asked(route: PageRoute, app: App, http_request: Request) -> PageReque
     return PageRequest(
         app,
         dict(http_request.path_params),
+        RequestStore(app.books, route.use),
         dict(http_request.query_params),
         form.fields,
         form.files,

@@ -7,6 +7,7 @@ from datetime import date
 from onewhole.desk.classes.class_records import Classroom, Store, room
 from onewhole.errors import InputError
 from onewhole.web.app import DEMO, App
+from onewhole.web.http.request_store import RequestStore
 
 _YEARS = range(1900, 2200)
 
@@ -29,6 +30,7 @@ class PageRequest:
 
     app: App
     path_params: Mapping[str, str | int]
+    store: RequestStore
     query: Mapping[str, str] = field(default_factory=dict)
     form_items: tuple[tuple[str, str], ...] = ()
     files: Mapping[str, Upload] = field(default_factory=dict)
@@ -47,7 +49,12 @@ class PageRequest:
 
     @property
     def book(self) -> Store:
-        """Return the open file. Raises NotThere, StoreRefused."""
+        """Return the class file in this request's snapshot or transaction. Raises NotThere, StoreRefused."""
+        return self.store[self.book_name]
+
+    @property
+    def open_file(self) -> Store:
+        """Return the class file itself, for work that goes on after the reply. Raises as :attr:`book`."""
         return self.app.books[self.book_name]
 
     @property

@@ -1,7 +1,7 @@
 """The Marking page: the grid of a night, judged while it is typed, kept cell by cell."""
 
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from markupsafe import Markup
 
@@ -23,9 +23,8 @@ MOST = 2 * 1024 * 1024
 
 def look(request: PageRequest) -> HtmlPage:
     """Show the grid as it stands on the disk."""
-    stamp = grid_fingerprint(request.book, request.number("room"), request.number("night"))
     found = grid(request.book, request.number("room"), request.number("night"))
-    words = {"page": found.page, "grid": found, "stamp": stamp, "formula": Markup, "read": read_words}
+    words = {"page": found.page, "grid": found, "stamp": found.stamp, "formula": Markup, "read": read_words}
     return HtmlPage("marking.html", words)
 
 
@@ -131,16 +130,13 @@ def _kept(
     request: PageRequest, kept: KeptCells, *, changes: Sequence[Change] = (), left: Sequence[str] = ()
 ) -> Json:
     """Tell what became of changes; a refused one by its place among them, for it may not be text."""
-    page = night_page(request.book, request.number("room"), request.number("night"))
-
-    def seen(texts: Iterable[tuple[Change, str]]) -> list[dict[str, object]]:
-        cells = ((change.code, change.problem, text) for change, text in texts)
-        return [_cell(cell) for cell in cells_as(request.book, page, cells)]
-
+    texts = [*((change, change.text) for change in kept.kept), *kept.clashes]
+    cells = cells_as(request.book, kept.page, ((change.code, change.problem, text) for change, text in texts))
+    seen = [_cell(cell) for cell in cells]
     return Json(
         {
-            "kept": seen((change, change.text) for change in kept.kept),
-            "clashes": seen(kept.clashes),
+            "kept": seen[: len(kept.kept)],
+            "clashes": seen[len(kept.kept) :],
             "refused": [
                 {"at": changes.index(change), "why": why.encode(errors="replace").decode()}
                 for change, why in kept.refused

@@ -113,16 +113,16 @@ def wished(request: PageRequest) -> Json | Redirect:
         request.field("minutes", ""),
         request.field("seed", ""),
     )
-    typed, sheet, book, room = _typed(request), _sheet(request), request.book, request.room.number
+    typed, sheet, file, room = _typed(request), _sheet(request), request.open_file, request.room.number
     read_wishes(typed, form)
     if sheet is not None:
-        kept_pages.kept_versions(book, sheet)
+        kept_pages.kept_versions(request.book, sheet)
     again, left = request.field("again", ""), request.field("left", "")
     home = request.at("page") if sheet is None else request.at("page", sheet)
 
     def run(_progress: Progress) -> Outcome:
-        before = kept_pages.last_typed(book, room) if again else ()
-        asks = questions_left(book, room) if left else ()
+        before = kept_pages.last_typed(file, room) if again else ()
+        asks = questions_left(file, room) if left else ()
         made = composed(typed, form, not_again=before, questions=asks)
         return Outcome(home, "The page is composed.", Draft(made.typed, made.told, made.recipe))
 
@@ -145,7 +145,7 @@ def night(request: PageRequest) -> Json:
     day = day_typed(request.field("day"))
     made = kept_pages.set_page(
         request.book,
-        request.room.number,
+        request.number("room"),
         _sheet(request),
         _typed(request),
         day=day,
@@ -158,7 +158,7 @@ def night(request: PageRequest) -> Json:
 def printed(request: PageRequest) -> Content:
     """Give what is typed as PDF."""
     made = kept_pages.printed(
-        request.book, request.room.number, _typed(request), request.field("print"), request.app.now()
+        request.book, request.number("room"), _typed(request), request.field("print"), request.app.now()
     )
     return Content(made.content, made.kind, made.name)
 

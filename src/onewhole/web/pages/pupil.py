@@ -69,7 +69,7 @@ def erase(request: PageRequest) -> HtmlPage:
             ),
         )
     erased = erase_everywhere(
-        request.book,
+        request.open_file,
         request.number("room"),
         pupil.code,
         backups=request.field("backups", "") == "yes",
@@ -80,7 +80,7 @@ def erase(request: PageRequest) -> HtmlPage:
 
 def clean_file(request: PageRequest) -> Redirect:
     """Write the file anew without what was erased."""
-    clean(request.book)
+    clean(request.open_file)
     return Redirect(request.at("class"))
 
 

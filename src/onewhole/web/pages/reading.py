@@ -15,7 +15,7 @@ def read(request: PageRequest) -> Redirect:
     code = request.field("pupil", "")
     known = {pupil.code for pupil in request.room.pupils}
     back = request.at("pupil", code) if code in known else request.at("week")
-    return Redirect(f"/under-way/{started(request, request.book, request.room.number, back).name}")
+    return Redirect(f"/under-way/{started(request, request.open_file, request.room.number, back).name}")
 
 
 def started(request: PageRequest, book: Store, room: int, back: str) -> Job:

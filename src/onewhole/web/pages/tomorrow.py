@@ -61,12 +61,12 @@ def aside(request: PageRequest) -> Redirect:
 def paper(request: PageRequest) -> Redirect:
     """Make tomorrow's pages; that is long work."""
     book, room, night = _where(request)
-    folder, when = _folder(request), request.app.now()
+    file, folder, when = request.open_file, _folder(request), request.app.now()
     every, back = request.field("every", "") == "yes", _back(request)
 
     def run(progress: Progress) -> Outcome:
         made = print_morning(
-            book, room, night, folder=folder, when=when, progress=progress, every_pupil=every
+            file, room, night, folder=folder, when=when, progress=progress, every_pupil=every
         )
         return Outcome(f"{back}#paper", f"{len(made)} pages are ready to print.")
 
@@ -86,7 +86,7 @@ def sheet(request: PageRequest) -> FileContent:
 def _waiting(request: PageRequest) -> HtmlPage:
     """Let the earlier nights be read as long work, and show how far that is."""
     book, room, night = _where(request)
-    job = started(request, book, room, _back(request))
+    job = started(request, request.open_file, room, _back(request))
     words = {
         "page": night_page(book, room, night),
         "job": job,

@@ -97,11 +97,11 @@ def show(request: PageRequest) -> Redirect:
 
 def make(request: PageRequest) -> Redirect:
     """Make the film; it goes on when the page is left."""
-    page, book, folder, home = _page(request), request.book, _folder(request), _home(request)
+    page, file, folder, home = _page(request), request.open_file, _folder(request), _home(request)
     now = request.app.now()
 
     def run(progress: Progress) -> Outcome:
-        made = film_night(book, page, folder, when=now, progress=progress)
+        made = film_night(file, page, folder, when=now, progress=progress)
         said = f"The film takes {_length(int(made.length))}. {' '.join(made.notes)}".strip()
         return Outcome(f"{home}#film", said)
 

@@ -50,7 +50,7 @@ def _prefetch(request: PageRequest, nights: Sequence[WeekNight]) -> None:
         if ready is not None:
             what = f"{request.book_name} {night.number} {night.next}"
             request.app.jobs.prefetch(
-                what, partial(ready, request.book, request.number("room"), night.number)
+                what, partial(ready, request.open_file, request.number("room"), night.number)
             )
 
 

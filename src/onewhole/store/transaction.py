@@ -1,0 +1,70 @@
+"""One transaction that several functions of the store share: a snapshot to read, or changes kept together."""
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine
+from sqlalchemy.exc import DBAPIError
+
+from onewhole.store.refusals import NotThere, StoreRefused, translate_error
+
+
+@dataclass(slots=True)
+class OneTransaction:
+    """A transaction that begins when it is first asked for its connection; one thread uses it."""
+
+    path: Path
+    engine: Engine
+    writes: bool
+    _connection: Connection | None = None
+
+    def connection(self) -> Connection:
+        """Return the connection that all share. Raises `StoreRefused`."""
+        if self._connection is None:
+            with translate_errors(self.path):
+                self._connection = begun(self.engine, writes=self.writes)
+        return self._connection
+
+    def end(self, *, keep: bool) -> None:
+        """Put the changes on the disk, all together, or none of them. Raises `StoreRefused`: then none is."""
+        if self._connection is None:
+            return
+        with translate_errors(self.path), self._connection as connection:
+            if not keep:
+                connection.rollback()
+                return
+            # After some errors SQLite ends a transaction by itself, and then a commit would keep nothing.
+            raw = connection.connection.driver_connection
+            assert isinstance(raw, sqlite3.Connection)
+            if not raw.in_transaction:
+                raise StoreRefused("Nothing could be kept", where=str(self.path), remedy="Do it again.")
+            try:
+                connection.commit()
+            except BaseException:
+                connection.invalidate()  # its transaction may still be open: nobody gets it again
+                raise
+
+
+def begun(engine: Engine, *, writes: bool) -> Connection:
+    """Return a connection whose transaction has begun; where it writes, no other one does until it ends."""
+    connection = engine.execution_options(writing=True).connect() if writes else engine.connect()
+    try:
+        connection.begin()
+    except BaseException:
+        connection.close()
+        raise
+    return connection
+
+
+@contextmanager
+def translate_errors(path: Path) -> Iterator[None]:
+    """Turn SQLite's exceptions into `StoreRefused` with words for a teacher."""
+    try:
+        yield
+    except (DBAPIError, sqlite3.Error) as error:
+        raise translate_error(error.orig if isinstance(error, DBAPIError) else error, str(path)) from error
+    except OverflowError as error:
+        raise NotThere("A number is too large to be one of ours", where=str(path)) from error
