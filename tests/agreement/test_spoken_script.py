@@ -15,13 +15,14 @@ import pytest
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import shows
-from onewhole.notations.aloud import MOST_WORDS, aloud
+from onewhole.notations.sentences.speech import spoken as spoken_aloud
+from onewhole.notations.sentences.speech import words_spoken
 from onewhole.problems.answer import answer
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
 from onewhole.walkthroughs.cue import Chapter
 from onewhole.walkthroughs.lesson import Item, Lesson
-from onewhole.walkthroughs.memory import MOST_OFTEN, SHORT
+from onewhole.walkthroughs.memory import MOST_OFTEN, MOST_WORDS, SHORT
 from onewhole.walkthroughs.script import script
 from onewhole.working.questions import for_question
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -55,7 +56,7 @@ def all_true(chapter: Chapter, heard: Heard) -> Counter[str]:
     """Every sentence of a chapter with a number word is read by a pattern and true, and none is too long."""
     found: Counter[str] = Counter()
     for said in (said for cue in chapter.cues for said in cue.says):
-        words = aloud(said)
+        words = spoken_aloud(said)
         assert len(words.split()) <= MOST_WORDS, words
         assert not any(sign.isdigit() for sign in words), words
         if number_words(words):
@@ -116,9 +117,7 @@ def test_pointing_back_and_going_straight_through_stay_true(strategy: Strategy, 
         labels.add(spoken(item.label))
         assert all_true(chapter, Heard(item, WORDS, frozenset(labels)))["sentences"]
     said = Counter(said for chapter in told.chapters for cue in chapter.cues for said in cue.says)
-    often = {
-        one: times for one, times in said.items() if times > MOST_OFTEN and len(aloud(one).split()) > SHORT
-    }
+    often = {one: times for one, times in said.items() if times > MOST_OFTEN and words_spoken(one) > SHORT}
     assert not often
 
 
@@ -187,6 +186,6 @@ def test_a_changed_number_is_found(strategy: Strategy) -> None:
     for item in pages(strategy)[:CI_SAMPLE]:
         heard = Heard(item, WORDS, frozenset({"one"}))
         (chapter,) = script(night([one(item.statement, item.working)])).chapters[1:-1]
-        for said in (aloud(said) for cue in chapter.cues for said in cue.says):
+        for said in (spoken_aloud(said) for cue in chapter.cues for said in cue.says):
             kept += [(other, true(other, heard)) for other in changed(said) if true(other, heard)]
     assert kept == [], kept

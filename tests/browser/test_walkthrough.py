@@ -8,7 +8,8 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext
 from playwright.sync_api import Page as Shown
 
-from onewhole.notations.aloud import aloud
+from onewhole.notations.sentences.speech import spoken
+from onewhole.notations.sentences.text import text_of
 from onewhole.walkthroughs.cue import Role
 from onewhole.writers.walkthrough_html import walkthrough_html
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off
@@ -20,7 +21,7 @@ EVENING, LATER = datetime(2026, 9, 1, 18, 30, tzinfo=UTC), datetime(2026, 9, 1, 
 NARROWEST = 320  # a page four times enlarged on a screen of 1280; common practice for pages that reflow
 FILM = film()
 CUES = [timed.cue for chapter in FILM.chapters for timed in chapter.cues]
-CAPTIONS = [" ".join(cue.says) for cue in CUES]
+CAPTIONS = [text_of(cue.says) for cue in CUES]
 TRY_AT = [cue.role for cue in CUES].index(Role.TRY)
 #: A voice that notes what it is asked to say and has said it at once.
 VOICE = """
@@ -222,7 +223,7 @@ def test_it_reads_aloud_when_asked(context: BrowserContext, page: Shown, address
     page.check("#aloud")
     page.locator("#play").press("Space")
     page.clock.run_for(300)
-    opening = [aloud(said) for said in CUES[0].says]
+    opening = [spoken(said) for said in CUES[0].says]
     spoken = page.evaluate("window.spoken")
     assert spoken[-len(opening) :] == opening
     page.clock.run_for(600)

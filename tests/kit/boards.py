@@ -7,6 +7,7 @@ from onewhole.pictures.scene import Box, Look, Piece, Scene
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.walkthroughs.cue import Act, Cue, Draw, Fresh, Place, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Move, Timed, TimedChapter, Timeline
+from tests.kit.saying import says
 
 WORDS = ClassWords("strip", "strips")
 PICTURE = Place(1000, 200, 840, 600)
@@ -25,16 +26,17 @@ def _box(row: int, at: int) -> Box:
     return Box(Fraction(10 + 15 * at), Fraction(10 + 30 * row), Fraction(15), Fraction(20))
 
 
-def _timed(role: Role, start: int, says: tuple[str, ...], *acts: tuple[Act, int, int]) -> Timed:
+def _timed(role: Role, start: int, texts: tuple[str, ...], *acts: tuple[Act, int, int]) -> Timed:
     """A cue whose sentences take two seconds each, with a second of quiet before each."""
+    spoken = says(*texts)
     said = tuple(
-        (one, Fraction(start + 3 * at + 1), Fraction(start + 3 * at + 3)) for at, one in enumerate(says)
+        (one, Fraction(start + 3 * at + 1), Fraction(start + 3 * at + 3)) for at, one in enumerate(spoken)
     )
     moves = tuple(
         Move(act, start + Fraction(begin, 30), start + Fraction(end, 30)) for act, begin, end in acts
     )
-    cue = Cue(role, says, tuple(act for act, _, _ in acts))
-    return Timed(cue, Fraction(start), Fraction(start + 3 * len(says)), said, moves)
+    cue = Cue(role, spoken, tuple(act for act, _, _ in acts))
+    return Timed(cue, Fraction(start), Fraction(start + 3 * len(spoken)), said, moves)
 
 
 def _line(name: str, content: str, y: int) -> Write:

@@ -6,7 +6,6 @@ from fractions import Fraction
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.row import row
-from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -15,6 +14,7 @@ from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Move, Timed, TimedChapter, Timeline
 from onewhole.working.working import Working
+from tests.kit.saying import says
 from tests.kit.worked import all_workings
 
 STRIPS = ClassWords.for_whole("strip of kite paper")
@@ -51,9 +51,9 @@ def film(
 ) -> Timeline:
     """The film of some problems; ``name`` is the club's, ``try_first`` the number of a problem."""
     asked = typed or ("7 2/6 - 3 5/6", "5 1/8 - 2 5/8")
-    said = (f"Welcome to {name or 'the kite club'}.", f"Tonight there are {len(asked)} problems.")
+    said = says(f"Welcome to {name or 'the kite club'}.", f"Tonight there are {len(asked)} problems.")
     hello = Cue(Role.OPENING, said, (Fresh(), Write("name", title, heading=True)))
-    bye = Cue(Role.CLOSING, ("That is all.",), (Fresh(), Write("bye", "Good night!", heading=True)))
+    bye = Cue(Role.CLOSING, says("That is all."), (Fresh(), Write("bye", "Good night!", heading=True)))
     chapters: list[Chapter] = [Chapter("", "Opening", (hello,))]
     for at, each in enumerate(asked, start=1):
         working = worked(each)
@@ -66,26 +66,26 @@ def _cues(working: Working, label: str, words: ClassWords, *, first: bool) -> It
     asked = working.lines[0].says
     yield Cue(
         Role.PROBLEM,
-        (f"Problem {label} is {text(asked)}.",),
+        says(f"Problem {label} is {text(asked)}."),
         (Fresh(), Write(f"{label}-0", asked, label), *_drawn(_first_number(asked))),
         line=0,
     )
     if first:
-        yield Cue(Role.TRY, ("Stop here and try it first.", "Go on when you are ready."))
+        yield Cue(Role.TRY, says("Stop here and try it first.", "Go on when you are ready."))
     for at, line in enumerate(working.lines[1:], start=1):
         yield Cue(
             Role.LINE,
-            (text_of(reason_told(line.because, words)),) if line.because else ("So we write this.",),
+            reason_told(line.because, words) if line.because else says("So we write this."),
             (Write(f"{label}-{at}", line.says, leads=True, aside=line.aside),),
             think=Fraction(1),
             line=at,
         )
     if label == "1":
         wrong = Write("wrong", "4 3/6 ?", aside=True)
-        yield Cue(Role.MISTAKE, ("Some of us write 4 3/6.", "That is not it."), (wrong, Strike("wrong")))
+        yield Cue(Role.MISTAKE, says("Some of us write 4 3/6.", "That is not it."), (wrong, Strike("wrong")))
     answer = working.answer
     assert isinstance(answer, Quantity)
-    yield Cue(Role.ANSWER, (f"The answer is {text(answer)}.",), _drawn(answer))
+    yield Cue(Role.ANSWER, says(f"The answer is {text(answer)}."), _drawn(answer))
 
 
 def _drawn(amount: Quantity) -> tuple[Draw, ...]:

@@ -12,8 +12,9 @@ from onewhole.presses.soundtrack import RATE, soundtrack
 from onewhole.presses.voice import spoken
 from onewhole.walkthroughs.cue import Cue, Role
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
+from tests.kit.saying import says
 
-SIX, FIVE = "We need 6 sixths.", "Then 5 stay."
+SIX, FIVE = says("We need 6 sixths.", "Then 5 stay.")
 
 
 def film(*, seconds: int = 10) -> Timeline:
@@ -37,7 +38,7 @@ def flat(seconds: float, height: int, rate: int = RATE) -> Sound:
 
 def test_sentences_are_where_they_are_said() -> None:
     """Each sentence starts on its sample, also when it is said again; between them it is quiet."""
-    track = soundtrack(film(), {SIX: flat(1, 6), FIVE: flat(0.5, 5)})
+    track = soundtrack(film(), sentences={SIX: flat(1, 6), FIVE: flat(0.5, 5)})
     assert track.rate == RATE
     assert track.seconds == 10
     wanted = np.zeros(10 * RATE, np.int16)
@@ -48,13 +49,13 @@ def test_sentences_are_where_they_are_said() -> None:
 
 def test_recordings_are_where_chapters_start() -> None:
     """A recording for a chapter starts with the chapter."""
-    track = soundtrack(film(), {"1": flat(6, 1), "2": flat(4, 2)})
+    track = soundtrack(film(), chapters={"1": flat(6, 1), "2": flat(4, 2)})
     assert np.array_equal(track.samples, np.repeat(np.array([1, 2], np.int16), [6 * RATE, 4 * RATE]))
 
 
 def test_two_together_never_wrap_round() -> None:
     """Where two loud voices meet, the sum is held at the loudest and does not turn over."""
-    track = soundtrack(film(), {SIX: flat(3, 30_000), "1": flat(2, 30_000)})
+    track = soundtrack(film(), sentences={SIX: flat(3, 30_000)}, chapters={"1": flat(2, 30_000)})
     assert int(track.samples.max()) == 32_767
     assert int(track.samples.min()) == 0
 
@@ -63,7 +64,7 @@ def test_another_rate_keeps_pitch_and_length() -> None:
     """A tone of 441 Hz at 22050 samples a second is still one at 48000, as long and as loud."""
     at = np.arange(22_050) / 22_050
     tone = Sound((10_000 * np.sin(2 * np.pi * 441 * at)).astype(np.int16), 22_050)
-    part = soundtrack(film(), {SIX: tone}).samples[RATE : 2 * RATE].astype(np.float64)
+    part = soundtrack(film(), sentences={SIX: tone}).samples[RATE : 2 * RATE].astype(np.float64)
     heights = np.abs(np.fft.rfft(part))
     assert int(heights.argmax()) == 441
     assert abs(heights[441] / (RATE / 2) - 10_000) < 100
@@ -72,7 +73,7 @@ def test_another_rate_keeps_pitch_and_length() -> None:
 def test_the_synthetic_voice_is_heard() -> None:
     """The voice is between its start and its end, and nowhere else."""
     voice = spoken("We need six sixths.", words_a_minute=160)
-    track = soundtrack(film(), {FIVE: voice}).samples
+    track = soundtrack(film(), sentences={FIVE: voice}).samples
     start = 4 * RATE + 1600
     end = start + int(voice.seconds * RATE) + 1
     assert not track[:start].any()
@@ -83,13 +84,13 @@ def test_the_synthetic_voice_is_heard() -> None:
 def test_no_words_are_lost_at_the_end() -> None:
     """A voice that would go on after the film is refused."""
     with pytest.raises(ValueError, match="'2' goes on after the end of the film"):
-        soundtrack(film(), {"2": flat(5, 1)})
+        soundtrack(film(), chapters={"2": flat(5, 1)})
 
 
 def test_a_silent_hour_takes_no_room() -> None:
     """A film without a voice is zeros; an hour is made and nothing is written to memory but the promise."""
     tracemalloc.start()
-    track = soundtrack(film(seconds=3600), {})
+    track = soundtrack(film(seconds=3600))
     current, peak = tracemalloc.get_traced_memory()
     tracemalloc.stop()
     assert track.seconds == 3600

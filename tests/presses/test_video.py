@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 from PIL import Image
 
+from onewhole.notations.sentences.text import sentence_text
 from onewhole.presses.files import FileRefused
 from onewhole.presses.frames import frames, numbers, parts
 from onewhole.presses.poster import poster
@@ -104,7 +105,7 @@ def test_captions_are_the_sentences(made: Made) -> None:
                 start = packet.pts * packet.time_base
                 read.append((said, start, start + packet.duration * packet.time_base))
     wanted = [one for chapter in kites().chapters for cue in chapter.cues for one in cue.said]
-    assert [said for said, _, _ in read] == [said for said, _, _ in wanted]
+    assert [said for said, _, _ in read] == [sentence_text(said) for said, _, _ in wanted]
     for (_, start, end), (_, begins, ends) in zip(read, wanted, strict=True):
         assert abs(start - begins) < FRAME
         assert abs(end - ends) < FRAME

@@ -49,7 +49,7 @@ def test_what_is_found_are_numbers_of_statements() -> None:
     """The tree knows the numbers: nobody reads the words again."""
     (sentence,) = typed_sentences("Of 7 2/6 strips 3 5/6 are cut.", "en-US")
     assert isinstance(sentence, Sentence)
-    found = [thing for thing in sentence.numbers()]
+    found = sentence.numbers()
     assert [value(thing) for thing in found] == [Fraction(22, 3), Fraction(23, 6)]  # type: ignore[arg-type]
 
 

@@ -1,50 +1,70 @@
 """Sentences are cut at their seams, and long ones are not said a dozen times."""
 
-import re
+from onewhole.languages.english.facts import fact_told
+from onewhole.languages.english.making import told
+from onewhole.notations.sentences.speech import words_spoken
+from onewhole.sentences.node import Seam
+from onewhole.sentences.sentence import Sentences
+from onewhole.statements.reading import read_expression
+from onewhole.walkthroughs.memory import MOST_OFTEN, MOST_WORDS, Memory, Once, cut, fits
+from onewhole.working.fact import hard_difference
+from tests.kit.saying import says, written
 
-import pytest
-
-from onewhole.notations.aloud import MOST_WORDS, spoken_words
-from onewhole.walkthroughs.memory import MOST_OFTEN, Memory, cut
-
-LONG = (
-    "For 146 - 57, think of adding: 57 + 3 = 60, then 60 + 86 = 146, then 3 + 86 = 89.",
-    "It needs 12 of 14 to be as big as one, so go on and take it from the one we put on the top.",
-    "The club has 5 1/3 strips of red paper and 2 2/3 strips of blue paper on a table, and uses some.",
-    "one two three " * 12,
-)
+YES, NO = says("Yes."), says("No.")
 
 
-@pytest.mark.parametrize("sentence", LONG)
-def test_no_part_is_longer_than_twenty_spoken_words(sentence: str) -> None:
-    """Each part is short enough, and no word but a joining one is lost."""
-    parts = cut(sentence)
-    assert len(parts) > 1
-    assert all(spoken_words(part) <= MOST_WORDS for part in parts)
-    before, after = (set(re.findall(r"[\w/]+", told.lower())) for told in (sentence, " ".join(parts)))
-    assert before - after <= {"and"}
+def test_a_long_fact_is_cut_at_its_steps() -> None:
+    """Each part has 20 spoken words at most, and nothing is lost but the joining words."""
+    fact = hard_difference(146, 57)
+    assert fact is not None
+    assert written(cut(fact_told(fact))) == [
+        "For 146 - 57, think of adding: 57 + 3 = 60.",
+        "Then 60 + 86 = 146, then 3 + 86 = 89.",
+    ]
 
 
-def test_a_blank_does_not_end_a_sentence() -> None:
-    """A question mark that stands for a number is no end."""
-    assert cut("Find it: 2 1/3 + ? = 4. Do it now.") == ("Find it: 2 1/3 + ? = 4.", "Do it now.")
+def test_the_last_seam_that_is_early_enough_is_taken() -> None:
+    """A sentence is cut as late as it can be, and what is left is cut again."""
+    words = "one two three four five six seven eight nine"
+    parts = cut(told(words, Seam(", and"), words, Seam(", so", "so"), words))
+    assert written(parts) == [
+        "One two three four five six seven eight nine, and one two three four five six seven eight nine.",
+        "So one two three four five six seven eight nine.",
+    ]
+    assert all(words_spoken(part) <= MOST_WORDS for part in parts)
+
+
+def test_what_has_no_seam_stays_whole() -> None:
+    """Nobody cuts between two words."""
+    long: Sentences = told(" ".join(["kite"] * (MOST_WORDS + 1)))
+    assert cut(long) == long
+    assert not fits(long)
+    assert fits(YES)
 
 
 def test_a_long_sentence_is_told_four_times_and_a_short_one_always() -> None:
     """The fifth time the long one is left out, and another wording is picked."""
     memory = Memory()
-    long, short = "Strips from strips, and then sixths from sixths.", "One strip is 6 sixths."
-    told = [memory.tell(long, short) for _ in range(MOST_OFTEN + 1)]
-    assert told[-2:] == [(long, short), (short,)]
-    assert memory.pick(0, long, "Take each from its own kind.") == ("Take each from its own kind.",)
+    long = says("Strips from strips, and then sixths from sixths.")
+    short = says("One strip is 6 sixths.")
+    heard = [memory.tell(long + short) for _ in range(MOST_OFTEN + 1)]
+    assert heard[-2:] == [long + short, short]
+    other = says("Take each from its own kind.")
+    assert memory.pick(0, long, other) == other
 
 
 def test_wordings_take_turns() -> None:
     """The place of a problem chooses the wording, the same every time."""
-    assert [Memory().pick(at, "Yes.", "No.") for at in range(3)] == [("Yes.",), ("No.",), ("Yes.",)]
+    assert [Memory().pick(at, YES, NO) for at in range(3)] == [YES, NO, YES]
 
 
-def test_a_mark_is_remembered_once() -> None:
+def test_a_mark_and_a_fact_are_told_once() -> None:
     """The first time is the first time."""
     memory = Memory()
-    assert [memory.once("tens"), memory.once("tens")] == [True, False]
+    fact = read_expression("13 - 5")
+    assert [memory.once(Once.TENS), memory.once(fact), memory.once(Once.TENS), memory.once(fact)] == [
+        True,
+        True,
+        False,
+        False,
+    ]

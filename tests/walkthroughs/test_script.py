@@ -9,8 +9,7 @@ import pytest
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import by_id
-from onewhole.notations.aloud import MOST_WORDS, aloud, spoken_words
-from onewhole.notations.sentences.text import text_of
+from onewhole.notations.sentences.speech import spoken, words_spoken
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
@@ -18,15 +17,17 @@ from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Count, Piece, Scene, Words
 from onewhole.problems.answer import answer
 from onewhole.problems.taught import as_taught
+from onewhole.sentences.sentence import Sentences
 from onewhole.statements.reading import read_statement
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Script, Strike, Write
 from onewhole.walkthroughs.lesson import Item, Lesson
-from onewhole.walkthroughs.memory import MOST_OFTEN, SHORT, cut
+from onewhole.walkthroughs.memory import MOST_OFTEN, MOST_WORDS, SHORT, cut
 from onewhole.walkthroughs.opening import overview
 from onewhole.walkthroughs.script import script
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.regrouping import FullGroups, OneIsWorth, OpensOne
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from tests.kit.saying import written
 
 WORDS = ClassWords.for_whole("strip of kite paper", "regroup")
 NIGHT = (
@@ -61,13 +62,18 @@ def room12() -> Lesson:
     return lesson(*(item(typed, str(at)) for at, typed in enumerate(NIGHT, start=1)))
 
 
-def told(part: Script | Chapter | Cue) -> list[str]:
+def sentences(part: Script | Chapter | Cue) -> Sentences:
     """Every sentence, in order."""
     if isinstance(part, Script):
-        return [said for chapter in part.chapters for said in told(chapter)]
+        return tuple(said for chapter in part.chapters for said in sentences(chapter))
     if isinstance(part, Chapter):
-        return [said for cue in part.cues for said in cue.says]
-    return list(part.says)
+        return tuple(said for cue in part.cues for said in cue.says)
+    return part.says
+
+
+def told(part: Script | Chapter | Cue) -> list[str]:
+    """Every sentence as it is written, in order."""
+    return written(sentences(part))
 
 
 def roles(chapter: Chapter) -> list[Role]:
@@ -85,10 +91,10 @@ def test_a_chapter_a_problem_between_opening_and_closing() -> None:
 @pytest.mark.parametrize("merge", range(4))
 def test_no_sentence_is_long_and_no_long_one_is_said_five_times(merge: int) -> None:
     """At most 20 spoken words; more than 5 words are said at most four times; nothing is left in digits."""
-    said = told(script(room12(), merge=merge))
-    assert max(map(spoken_words, said)) <= MOST_WORDS
-    assert all(times <= MOST_OFTEN for one, times in Counter(said).items() if spoken_words(one) > SHORT)
-    assert not any(sign.isdigit() for one in said for sign in aloud(one))
+    said = sentences(script(room12(), merge=merge))
+    assert max(map(words_spoken, said)) <= MOST_WORDS
+    assert all(times <= MOST_OFTEN for one, times in Counter(said).items() if words_spoken(one) > SHORT)
+    assert not any(sign.isdigit() for one in said for sign in spoken(one))
 
 
 @pytest.mark.parametrize("merge", range(4))
@@ -103,13 +109,13 @@ def test_every_reason_is_given_the_first_time(merge: int) -> None:
         for line in one.working.lines:
             if line.because and type(line.because) not in seen:
                 seen.add(type(line.because))
-                assert set(cut(text_of(reason_told(line.because, words)))) <= set(told(chapter))
+                assert set(cut(reason_told(line.because, words))) <= set(sentences(chapter))
     assert {OpensOne, OneIsWorth, FullGroups} <= seen
 
 
 def test_more_merging_is_never_longer() -> None:
     """Each step of merging says fewer words."""
-    words = [sum(map(spoken_words, told(script(room12(), merge=merge)))) for merge in range(4)]
+    words = [sum(map(words_spoken, sentences(script(room12(), merge=merge)))) for merge in range(4)]
     assert words == sorted(words, reverse=True)
     assert words[3] < words[0]
 
@@ -166,8 +172,8 @@ def test_equal_forms_are_named_and_not_demanded() -> None:
     """3 3/6 may stay."""
     (chapter,) = script(lesson(item("5 4/6 - 2 1/6"))).chapters[1:-1]
     (cue,) = (cue for cue in chapter.cues if cue.role is Role.FORMS)
-    assert cue.says[0] == "3 3/6 is the same amount as 3 1/2."
-    assert cue.says[-1] == "You may leave it as 3 3/6."
+    assert told(cue)[0] == "3 3/6 is the same amount as 3 1/2."
+    assert told(cue)[-1] == "You may leave it as 3 3/6."
 
 
 def test_a_mistake_is_written_struck_out_and_mended() -> None:
@@ -178,9 +184,9 @@ def test_a_mistake_is_written_struck_out_and_mended() -> None:
     chapter = script(lesson(replace(problem, mistake=slip))).chapters[1]
     shown, mended = (cue for cue in chapter.cues if cue.role is Role.MISTAKE)
     assert [type(act) for act in (*shown.acts, *mended.acts)] == [Write, Strike]
-    assert shown.says == ("Someone may write 9 13/8 - 4 6/8.",)
-    assert mended.says[0] == "But 9 5/8 is not equal to 9 13/8."
-    assert mended.says[-2:] == ("The right line is 8 13/8 - 4 6/8.", "9 5/8 - 4 6/8 = 4 7/8.")
+    assert told(shown) == ["Someone may write 9 13/8 - 4 6/8."]
+    assert told(mended)[0] == "But 9 5/8 is not equal to 9 13/8."
+    assert told(mended)[-2:] == ["The right line is 8 13/8 - 4 6/8.", "9 5/8 - 4 6/8 = 4 7/8."]
 
 
 def test_try_first_stops_after_the_problem() -> None:
@@ -226,7 +232,7 @@ def test_the_check_goes_back_and_only_once() -> None:
     """One check in a night, of the first problem."""
     chapters = script(room12()).chapters
     checks = [cue for chapter in chapters for cue in chapter.cues if cue.role is Role.CHECK]
-    assert [cue.says for cue in checks] == [("Check it by going back: 3 3/6 + 2 1/6 = 5 4/6.",)]
+    assert [told(cue) for cue in checks] == [["Check it by going back: 3 3/6 + 2 1/6 = 5 4/6."]]
 
 
 def test_wrong_use_is_refused() -> None:
@@ -246,15 +252,15 @@ def test_a_form_of_the_right_amount_is_not_struck_out() -> None:
     chapter = script(lesson(replace(problem, mistake=slip))).chapters[1]
     (cue,) = (cue for cue in chapter.cues if cue.role is Role.MISTAKE)
     assert not any(isinstance(act, Strike) for act in cue.acts)
-    assert "3 7/5 is the same amount as 4 2/5." in cue.says
+    assert "3 7/5 is the same amount as 4 2/5." in told(cue)
 
 
 @pytest.mark.parametrize("date", ["11/25/2026", "2026-11-25", "25.11.2026"])
 def test_a_date_in_digits_is_written_and_not_said_as_a_problem(date: str) -> None:
     """11/25 is no fraction: the board shows it, and nothing is said that could be heard as one."""
-    told = script(replace(room12(), date=date)).chapters[0]
-    assert not any(date in sentence for cue in told.cues for sentence in cue.says)
-    assert any(isinstance(act, Write) and act.content == date for cue in told.cues for act in cue.acts)
+    opening = script(replace(room12(), date=date)).chapters[0]
+    assert not any(date in sentence for sentence in told(opening))
+    assert any(isinstance(act, Write) and act.content == date for cue in opening.cues for act in cue.acts)
 
 
 def test_a_sum_of_three_numbers_is_counted_as_an_addition() -> None:
@@ -262,4 +268,4 @@ def test_a_sum_of_three_numbers_is_counted_as_an_addition() -> None:
     sums = ("1/5 + 2/5", "1/8 + 2/8", "2/6 + 3/6", "1/8 + 2/8 + 3/8")
     taken = ("3/5 - 1/5", "5/8 - 2/8")
     items = tuple(item(typed, str(at)) for at, typed in enumerate((*sums, *taken), 1))
-    assert "You add in 4 and take away in 2 of the problems." in overview(items, ClassWords())
+    assert "You add in 4 and take away in 2 of the problems." in written(overview(items, ClassWords()))

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from onewhole.walkthroughs.cue import Cue, Fresh, Role
 from onewhole.walkthroughs.stretching import stretched
 from onewhole.walkthroughs.timeline import FRAMES, Move, Timed, TimedChapter, Timeline
+from tests.kit.saying import says
 
 FRAME = Fraction(1, FRAMES)
 HALF = Fraction(1, 2)
@@ -18,8 +19,13 @@ def cue(start: int, frames: int, *, acts: int = 0, sentences: int = 1) -> Timed:
     """Return a cue: acts from its start on, sentences one after another, then quiet."""
     moves = (Move(Fresh(), start * FRAME, (start + acts) * FRAME),) if acts else ()
     each = frames // (sentences + 1)
+    named = says(*(f"Sentence {number}." for number in range(sentences)))
     said = tuple(
-        (f"Sentence {number}.", (start + number * each) * FRAME, (start + (number + 1) * each) * FRAME)
+        (
+            named[number],
+            (start + number * each) * FRAME,
+            (start + (number + 1) * each) * FRAME,
+        )
         for number in range(sentences)
     )
     one = Cue(Role.LINE, tuple(sentence for sentence, _, _ in said), (Fresh(),) * len(moves))

@@ -6,11 +6,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.pictures.scene import Scene
+from onewhole.sentences.sentence import Sentence
 from onewhole.statements.reading import read_expression
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Draw, Fresh, Role, Script, Strike, Write
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.walkthroughs.timeline import FRAMES, Timed, Timeline
 from onewhole.walkthroughs.timing import BREATH, QUIET, on_frame, timed
+from tests.kit.saying import says
 
 ACTS: st.SearchStrategy[Act] = st.one_of(
     st.builds(Write, st.just("a"), st.text("kite ", max_size=80)),
@@ -18,7 +20,9 @@ ACTS: st.SearchStrategy[Act] = st.one_of(
     st.just(Draw(Scene(Fraction(9), Fraction(9), ()))),
     st.just(Fresh()),
 )
-SENTENCES = st.sampled_from(("One strip is 6 sixths.", "7 2/6 - 3 5/6 = 3 3/6.", "So.", "Look at the kite."))
+SENTENCES = st.sampled_from(
+    says("One strip is 6 sixths.", "7 2/6 - 3 5/6 = 3 3/6.", "So.", "Look at the kite.")
+)
 CUES = st.builds(
     Cue,
     st.sampled_from(Role),
@@ -31,7 +35,7 @@ SCRIPTS = st.builds(Script, st.just("Kites"), st.lists(CHAPTERS, min_size=1, max
 PACES = st.builds(Pace, st.integers(60, 200), st.fractions(0, 5), st.fractions(0, 60))
 
 
-def one(cue: Cue, pace: Pace = Pace(), voiced: dict[str, Fraction] | None = None) -> Timed:  # noqa: B008
+def one(cue: Cue, pace: Pace = Pace(), voiced: dict[Sentence, Fraction] | None = None) -> Timed:  # noqa: B008
     """One cue in time, with another after it, so that no chapter ends with it."""
     chapters = (Chapter("1", "", (cue, Cue(Role.CLOSING, ()))),)
     return timed(Script("", chapters), pace, voiced).chapters[0].cues[0]
@@ -50,7 +54,7 @@ def times(timeline: Timeline) -> list[Fraction]:
 
 
 @given(SCRIPTS, PACES, st.dictionaries(SENTENCES, st.fractions(0, 9)))
-def test_every_time_is_on_a_frame(script: Script, pace: Pace, voiced: dict[str, Fraction]) -> None:
+def test_every_time_is_on_a_frame(script: Script, pace: Pace, voiced: dict[Sentence, Fraction]) -> None:
     """Whatever is written, drawn, said and voiced begins and ends with a frame."""
     assert all((time * FRAMES).denominator == 1 for time in times(timed(script, pace, voiced)))
 
@@ -90,19 +94,19 @@ def test_faster_is_never_longer(script: Script, words: int) -> None:
 
 def test_words_are_counted_as_spoken() -> None:
     """7 2/6 is four words aloud, so 6 words take 3 seconds at 120 a minute; then a breath of 0.4."""
-    cue = one(Cue(Role.LINE, ("It is 7 2/6.",)))
+    cue = one(Cue(Role.LINE, says("It is 7 2/6.")))
     assert [end - start for _, start, end in cue.said] == [Fraction(3)]
     assert cue.end == Fraction(34, 10)
 
 
 def test_a_word_takes_a_second_at_least() -> None:
     """Half a second of speech would be a caption that nobody can read."""
-    assert [end - start for _, start, end in one(Cue(Role.LINE, ("So.",))).said] == [Fraction(1)]
+    assert [end - start for _, start, end in one(Cue(Role.LINE, says("So."))).said] == [Fraction(1)]
 
 
 def test_a_voice_takes_its_own_time() -> None:
     """Seconds of a recording stand instead of the count, on the next frame."""
-    cue = one(Cue(Role.LINE, ("So.", "Look.")), voiced={"So.": Fraction(501, 100)})
+    cue = one(Cue(Role.LINE, says("So.", "Look.")), voiced={says("So.")[0]: Fraction(501, 100)})
     assert [end - start for _, start, end in cue.said] == [Fraction(151, 30), Fraction(1)]
 
 
@@ -117,7 +121,7 @@ def test_writing_and_thinking() -> None:
         Strike("a"),
         Draw(Scene(Fraction(9), Fraction(9), ())),
     )
-    cue = one(Cue(Role.ANSWER, ("So.",), acts, Fraction(2)))
+    cue = one(Cue(Role.ANSWER, says("So."), acts, Fraction(2)))
     assert [move.end - move.start for move in cue.moves] == [
         Fraction(tenths, 10) for tenths in (4, 6, 10, 25)
     ] + [on_frame(Fraction(19, 20)), Fraction(6, 10), Fraction(12, 10)]
@@ -127,13 +131,13 @@ def test_writing_and_thinking() -> None:
 
 def test_quiet_to_try() -> None:
     """A problem to try first has the pace's quiet after the words, nothing else has."""
-    words = Cue(Role.TRY, ("Stop here and try it.",))
+    words = Cue(Role.TRY, says("Stop here and try it."))
     assert one(words).end == one(Cue(Role.LINE, words.says)).end + Pace().try_first
 
 
 def test_quiet_at_the_end_of_a_chapter() -> None:
     """The last cue of a chapter goes on for a second."""
-    cue = Cue(Role.LINE, ("So.",))
+    cue = Cue(Role.LINE, says("So."))
     film = timed(Script("", (Chapter("", "", (cue, cue)),)), Pace())
     first, last = film.chapters[0].cues
     assert last.end - last.start == first.end - first.start + QUIET

@@ -8,6 +8,9 @@ import webvtt
 from hypothesis import given
 from hypothesis import strategies as st
 
+from onewhole.notations.sentences.text import sentence_text
+from onewhole.sentences.sentence import End, Sentence
+from onewhole.sentences.typed import typed
 from onewhole.walkthroughs.cue import Chapter, Cue, Role, Script
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.walkthroughs.timeline import FRAMES, Timeline
@@ -24,18 +27,33 @@ SENTENCES = st.one_of(
 FILMS = st.lists(st.lists(SENTENCES, min_size=1, max_size=5), min_size=1, max_size=4)
 
 
+def sentence(text: str) -> Sentence:
+    """A sentence that somebody typed, with whatever is in it."""
+    return Sentence("en-US", (typed(text),), End.TYPED)
+
+
+def line(texts: list[str]) -> Cue:
+    """A cue that says some sentences after a second of quiet."""
+    return Cue(Role.LINE, tuple(map(sentence, texts)), think=Fraction(1))
+
+
 def film(chapters: list[list[str]]) -> Timeline:
     """A film that says some sentences in some chapters."""
     made = tuple(
-        Chapter(str(at), f"{at}/8 < {at + 1}/8 & more", (Cue(Role.LINE, tuple(says), think=Fraction(1)),))
-        for at, says in enumerate(chapters, start=1)
+        Chapter(
+            str(at),
+            f"{at}/8 < {at + 1}/8 & more",
+            (line(one),),
+        )
+        for at, one in enumerate(chapters, start=1)
     )
-    return timed(Script("Kites", made), Pace(), speak=str)
+    return timed(Script("Kites", made), Pace(), speak=sentence_text)
 
 
 def said(timeline: Timeline) -> list[tuple[str, Fraction, Fraction]]:
     """Every sentence and its time."""
-    return [one for chapter in timeline.chapters for cue in chapter.cues for one in cue.said]
+    cues = (cue for chapter in timeline.chapters for cue in chapter.cues)
+    return [(sentence_text(one), start, end) for cue in cues for one, start, end in cue.said]
 
 
 def seconds(written: str) -> Fraction:

@@ -10,14 +10,15 @@ from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Script, S
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.walkthroughs.timing import timed
 from onewhole.writers.transcript import transcript
+from tests.kit.saying import says, written
 
 CUT = Scene(Fraction(9), Fraction(9), (), (Tell("cut", (Count(1, ONE), Count(6, Unit(Fraction(1, 6))))),))
 ASKED = Write("problem", read_statement("7 2/6 - 3 5/6"), label="2")
 CUES = (
-    Cue(Role.PROBLEM, ("Number 2.", "What is 7 2/6 - 3 5/6?"), (Fresh(), ASKED, Draw(CUT))),
-    Cue(Role.MISTAKE, ("That may be *wrong*.",), (Draw(CUT), Write("wrong", "4 3/6", leads=True))),
-    Cue(Role.MISTAKE, ("Strike it out.",), (Fresh(), Strike("wrong"))),
-    Cue(Role.CLOSING, ("Well flown.",)),
+    Cue(Role.PROBLEM, says("Number 2.", "What is 7 2/6 - 3 5/6?"), (Fresh(), ASKED, Draw(CUT))),
+    Cue(Role.MISTAKE, says("That may be *wrong*."), (Draw(CUT), Write("wrong", "4 3/6", leads=True))),
+    Cue(Role.MISTAKE, says("Strike it out."), (Fresh(), Strike("wrong"))),
+    Cue(Role.CLOSING, says("Well flown.")),
 )
 FILM = timed(
     Script("Room 12 <kites>", (Chapter("", "Tonight", CUES[3:]), Chapter("2", "7 2/6 - 3 5/6", CUES))), Pace()
@@ -45,5 +46,5 @@ def test_the_whole_film() -> None:
 
 def test_every_sentence_is_there() -> None:
     """Nothing that is said is left out."""
-    written = transcript(FILM, ClassWords()).replace("\\", "")
-    assert all(sentence in written for cue in CUES for sentence in cue.says)
+    markdown = transcript(FILM, ClassWords()).replace("\\", "")
+    assert all(one in markdown for cue in CUES for one in written(cue.says))

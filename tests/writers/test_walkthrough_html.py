@@ -9,13 +9,14 @@ from html.parser import HTMLParser
 import pytest
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.aloud import aloud
 from onewhole.notations.mathml import mathml
 from onewhole.notations.picture_words import told
+from onewhole.notations.sentences.speech import spoken
 from onewhole.walkthroughs.cue import Draw, Write
 from onewhole.walkthroughs.timeline import Timeline
 from onewhole.writers.walkthrough_html import walkthrough_html
 from tests.kit.films import STRIPS, film, worked
+from tests.kit.saying import written as written_out
 
 VOID = {"meta", "input", "br", "hr"}
 PROBLEMS = ("7 2/6 - 3 5/6", "5 1/8 - 2 5/8")
@@ -150,9 +151,9 @@ def test_every_cue_is_a_step(written: str, shown: Timeline) -> None:
     assert len(steps) == len(cues)
     for timed, step in zip(cues, steps, strict=True):
         page = Page(f"<li{step}".rsplit("</li>", 1)[0] + "</li>")
-        spoken = [tag["data-aloud"] for tag in page.named("span") if "data-aloud" in tag]
-        assert spoken == [aloud(said) for said in timed.cue.says]
-        assert page.inside["span"][-len(spoken) :] == list(timed.cue.says)
+        heard = [tag["data-aloud"] for tag in page.named("span") if "data-aloud" in tag]
+        assert heard == [spoken(said) for said in timed.cue.says]
+        assert page.inside["span"][-len(heard) :] == written_out(timed.cue.says)
         assert page.named("li")[0]["data-lasts"] == str((timed.end - timed.start) * 1000)
         drawn = [told(act.scene, STRIPS) for act in timed.cue.acts if isinstance(act, Draw)]
         assert [tag["aria-label"] for tag in page.named("svg")] == drawn

@@ -12,6 +12,7 @@ from av.packet import Packet
 from av.subtitles.stream import SubtitleStream
 from av.video.stream import VideoStream
 
+from onewhole.notations.sentences.text import sentence_text
 from onewhole.presses.encoding import TICK
 from onewhole.walkthroughs.timeline import FRAMES, Timeline
 
@@ -95,7 +96,7 @@ def _text(timeline: Timeline, stream: SubtitleStream) -> Iterator[Timed]:
     for chapter in timeline.chapters:
         for cue in chapter.cues:
             for sentence, start, end in cue.said:
-                yield _sample(sentence, _frame(start), _frame(end), stream)
+                yield _sample(sentence_text(sentence), _frame(start), _frame(end), stream)
 
 
 def _sample(said: str, start: int, end: int, stream: SubtitleStream) -> Timed:

@@ -3,47 +3,61 @@
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from math import gcd
+from types import MappingProxyType
 from typing import Final
 
 import numpy as np
 from scipy.signal import resample_poly
 
+from onewhole.notations.sentences.text import sentence_text
 from onewhole.presses.sound import Samples, Sound
+from onewhole.sentences.sentence import Sentence
 from onewhole.walkthroughs.timeline import Timeline
 
 #: Samples a second of a film's sound.
 RATE: Final = 48_000
 
+_NONE: Mapping[str, Sound] = MappingProxyType({})
+_NO_SENTENCES: Mapping[Sentence, Sound] = MappingProxyType({})
 
-def soundtrack(timeline: Timeline, sounds: Mapping[str, Sound]) -> Sound:
+
+def soundtrack(
+    timeline: Timeline,
+    *,
+    chapters: Mapping[str, Sound] = _NONE,
+    sentences: Mapping[Sentence, Sound] = _NO_SENTENCES,
+) -> Sound:
     """Return the film's sound, 48000 samples a second, exactly as long as the timeline.
 
-    ``sounds`` are named by a sentence (placed where it is said, each time it is said) or by a chapter's label
-    (placed where the chapter starts). Elsewhere it is quiet; where two meet, they are heard together. Without
+    The sound of a chapter, named by its label, is placed where the chapter starts; the sound of a sentence
+    wherever it is said. Elsewhere it is quiet; where two meet, they are heard together. Without
     any sounds the film is silent: zeros, which take no memory until they are read.
 
     Raises ValueError for a sound that would go on after the film's end: words would be lost.
     """
     track = np.zeros(_whole(timeline.length * RATE), np.int16)
-    ready: dict[str, Samples] = {}
-    for name, start in _places(timeline):
-        if name not in sounds:
-            continue
-        if name not in ready:
-            ready[name] = _at_rate(sounds[name])
-        samples, first = ready[name], _whole(start * RATE)
+    ready: dict[int, Samples] = {}
+    for name, sound, start in _places(timeline, chapters, sentences):
+        if id(sound) not in ready:
+            ready[id(sound)] = _at_rate(sound)
+        samples, first = ready[id(sound)], _whole(start * RATE)
         if first + len(samples) > len(track):
             raise ValueError(f"The sound of {name!r} goes on after the end of the film.")
         _put(track[first : first + len(samples)], samples)
     return Sound(track, RATE)
 
 
-def _places(timeline: Timeline) -> Iterator[tuple[str, Fraction]]:
+def _places(
+    timeline: Timeline, chapters: Mapping[str, Sound], sentences: Mapping[Sentence, Sound]
+) -> Iterator[tuple[str, Sound, Fraction]]:
+    """Give every sound with a name for it and its time."""
     for chapter in timeline.chapters:
-        yield chapter.label, chapter.start
+        if chapter.label in chapters:
+            yield chapter.label, chapters[chapter.label], chapter.start
         for timed in chapter.cues:
             for sentence, start, _ in timed.said:
-                yield sentence, start
+                if sentence in sentences:
+                    yield sentence_text(sentence), sentences[sentence], start
 
 
 def _whole(count: Fraction) -> int:

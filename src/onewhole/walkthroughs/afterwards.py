@@ -1,12 +1,18 @@
 """What may follow an answer: equal forms, named and not demanded, and how to check it."""
 
-from onewhole.notations.text import text
+from onewhole.languages.english.forms_told import (
+    check_told,
+    may_stay_told,
+    one_fraction_told,
+    same_amount_told,
+)
 from onewhole.number.quantity import Quantity
+from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, Question, Relation
 from onewhole.walkthroughs.cue import Cue, Role, Write
 from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import MOST_MERGED, Manner
-from onewhole.walkthroughs.memory import Memory, fits
+from onewhole.walkthroughs.memory import Memory, Once, fits
 from onewhole.working.checks import Undone
 from onewhole.working.working import equal_forms
 
@@ -26,26 +32,16 @@ def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     wanted = (*fewest[:1], *others[:1]) if manner.merge < MOST_MERGED else fewest[:1]
     if not wanted:
         return []
-    first = memory.once("forms")
+    first = memory.once(Once.FORMS)
     if manner.merge == MOST_MERGED and not first:
         return []
-    kept = text(item.answer)
-    says: tuple[str, ...] = ()
+    says: Sentences = ()
     for form in fewest[:1]:
-        other = text(form)
-        says += memory.pick(
-            manner.at, f"{kept} is the same amount as {other}.", f"Another name for {kept} is {other}."
-        )
+        says += memory.pick(manner.at, *same_amount_told(item.answer, form))
     if wanted[-1:] == tuple(others[:1]):
-        says += memory.pick(0, f"As one fraction, {kept} is {text(wanted[-1])}.")
+        says += memory.pick(0, one_fraction_told(item.answer, wanted[-1]))
     if first or not manner.merge:
-        says += memory.pick(
-            manner.at,
-            f"You may leave it as {kept}.",
-            "Both are right.",
-            "You need not change it.",
-            "Write either one.",
-        )
+        says += memory.pick(manner.at, *may_stay_told(item.answer))
     acts = tuple(
         Write(f"form-{at}", Comparison(item.answer, form, Relation.EQUAL), aside=True)
         for at, form in enumerate(wanted, start=1)
@@ -60,8 +56,8 @@ def check_cues(item: Item, memory: Memory) -> list[Cue]:
     if undone is None:
         return []
     back = Comparison(undone.links[0], undone.links[-1], Relation.EQUAL)
-    told = f"Check it by going back: {text(back)}."
-    if not fits(told) or not memory.once("check"):
+    told = check_told(back)
+    if not fits(told) or not memory.once(Once.CHECK):
         return []
     says = memory.tell(told)
     return [Cue(Role.CHECK, says, (Write("check", back, aside=True),))]

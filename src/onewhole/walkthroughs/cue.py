@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from onewhole.notations.folding import Row
 from onewhole.pictures.scene import Scene
+from onewhole.sentences.sentence import Sentences
 from onewhole.statements.writable import Writable
 
 #: The board's width and height; every place on it is in these units, which are pixels of the film.
@@ -82,13 +83,13 @@ Act = Write | Strike | Draw | Fresh
 
 @dataclass(frozen=True, slots=True)
 class Cue:
-    """Sentences to say (numbers in digits) while the acts happen, after ``think`` seconds of quiet.
+    """Sentences to say while the acts happen, after ``think`` seconds of quiet.
 
     ``line`` is the number of the working's line (from 0) that the cue is about, where it is about one.
     """
 
     role: Role
-    says: tuple[str, ...]
+    says: Sentences
     acts: tuple[Act, ...] = ()
     think: Fraction = Fraction(0)
     line: int | None = None

@@ -1,11 +1,25 @@
 """A likely mistake shown and mended: written, struck out, and why it is not so."""
 
+from dataclasses import dataclass
 from itertools import pairwise
 
+from onewhole.languages.english.mistake_told import (
+    answer_is_told,
+    does_not_fit,
+    may_be_written,
+    no_pieces_told,
+    not_equal_told,
+    not_so_told,
+    not_the_answer,
+    right_line_told,
+    still_the_same,
+    truth_told,
+)
+from onewhole.languages.english.problem_told import outcome_told
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.text import text
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
+from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression, Sum
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
 from onewhole.statements.writable import Writable
@@ -13,7 +27,7 @@ from onewhole.walkthroughs.cue import Cue, Role, Strike, Write
 from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import Manner
 from onewhole.walkthroughs.memory import Memory, fits
-from onewhole.walkthroughs.phrases import NOT_SO, outcome, plain, reason_said
+from onewhole.walkthroughs.phrases import plain, reason_said
 from onewhole.working.line import Says
 
 _NAME = "mistake"
@@ -31,62 +45,65 @@ def mistake_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
         return [_same_amount(item, slip.wrote, memory)]
     content, instead = _false(item, slip, manner)
     leads = isinstance(item.statement, Question)
-    says = memory.pick(
-        manner.at, f"Someone may write {text(content)}.", f"A friend may write {text(content)}."
-    )
+    says = memory.pick(manner.at, *may_be_written(content))
     shown = Cue(Role.MISTAKE, says, (Write(_NAME, content, leads=leads),))
-    but, *why, so = instead
-    mended = memory.tell(but, always=True) + memory.tell(*why) + memory.tell(so, always=True)
+    but, so = (memory.tell(one, always=True) for one in (instead.but, instead.so))
+    why = memory.tell(instead.why)
+    mended = but + why + so
     return [shown, Cue(Role.MISTAKE, mended, (Strike(_NAME),))]
 
 
 def _same_amount(item: Item, wrote: Quantity, memory: Memory) -> Cue:
     assert isinstance(item.answer, Quantity)
-    says = memory.tell(
-        f"Someone may write {text(wrote)}.",
-        f"{text(wrote)} is the same amount as {text(item.answer)}.",
-        "It can still be written the usual way.",
-    )
+    says = memory.tell(still_the_same(wrote, item.answer))
     return Cue(Role.MISTAKE, says, (Write(_NAME, wrote, leads=True),))
 
 
-def _false(item: Item, slip: Slip, manner: Manner) -> tuple[Writable, tuple[str, ...]]:
+@dataclass(frozen=True, slots=True)
+class _Instead:
+    """What is said of a false line: that it is not so, why, and what is so."""
+
+    but: Sentences
+    why: Sentences
+    so: Sentences
+
+
+def _false(item: Item, slip: Slip, manner: Manner) -> tuple[Writable, _Instead]:
     """Return what is written wrongly, and the sentences that say why not and what is so."""
-    truth = f"{outcome(item)}."
-    so = truth[:1].upper() + truth[1:]
+    so = truth_told(outcome_told(item.statement, item.answer))
     if not fits(so) and isinstance(item.answer, Quantity):
-        so = f"The answer is {text(item.answer)}."
+        so = answer_is_told(item.answer)
     match item.statement, slip.wrote:
         case _, Impossible() as wrote:
-            return wrote, (f"But one {manner.words.whole} cannot be cut into 0 pieces.", so)
+            return wrote, _Instead(no_pieces_told(manner.words), (), so)
         case Comparison(left, right), Relation() as sign:
             wrong = Comparison(left, right, sign)
-            return wrong, (f"But {text(left)} {NOT_SO[sign]} {text(right)}.", so)
+            return wrong, _Instead(not_so_told(wrong), (), so)
         case MissingNumber(), Quantity() as wrote:
-            return wrote, (f"But {text(wrote)} does not fit the blank.", so)
+            return wrote, _Instead(does_not_fit(wrote), (), so)
         case _:
-            return _false_line(item, slip, (*_reason(item, slip, manner), so))
+            return _false_line(item, slip, _reason(item, slip, manner), so)
 
 
-def _reason(item: Item, slip: Slip, manner: Manner) -> tuple[str, ...]:
+def _reason(item: Item, slip: Slip, manner: Manner) -> Sentences:
     """Say why the right line follows where the false one was written, if the working comes by that line."""
     if item.working is None or not slip.false_at:
         return ()
     last_true = slip.lines[slip.false_at - 1].says
     lines = item.working.lines
-    after = [line for before, line in pairwise(lines) if before.says == last_true]
-    return tuple(reason_said(line, manner.words) for line in after[:1])
+    after = next((line for before, line in pairwise(lines) if before.says == last_true), None)
+    return reason_said(after, manner.words) if after else ()
 
 
-def _false_line(item: Item, slip: Slip, so: tuple[str, ...]) -> tuple[Writable, tuple[str, ...]]:
+def _false_line(item: Item, slip: Slip, why: Sentences, so: Sentences) -> tuple[Writable, _Instead]:
     """Show the false line itself where the ear can follow it, and else the answer it leads to."""
     at = slip.false_at or len(slip.lines) - 1
     before, wrong = (slip.lines[number].says for number in (at - 1, at))
     changed = _changed(before, wrong)
     if changed is None:
-        return slip.wrote, (f"But the answer is not {text(slip.wrote)}.", *so)
+        return slip.wrote, _Instead(not_the_answer(slip.wrote), why, so)
     was, became = changed
-    return wrong, (f"But {text(was)} is not equal to {text(became)}.", *so[:-1], *_right_line(item), so[-1])
+    return wrong, _Instead(not_equal_told(was, became), why + _right_line(item), so)
 
 
 def _changed(before: Says, wrong: Says) -> tuple[Expression, Expression] | None:
@@ -102,7 +119,7 @@ def _changed(before: Says, wrong: Says) -> tuple[Expression, Expression] | None:
     return was.part, became.part
 
 
-def _right_line(item: Item) -> tuple[str, ...]:
+def _right_line(item: Item) -> Sentences:
     """Say the line that should stand there: the first that a pupil writes, where there is one to say."""
     lines = item.working.brief()[1:-1] if item.working else ()
-    return tuple(f"The right line is {text(line.says)}." for line in lines[:1] if plain(line.says))
+    return right_line_told(lines[0].says) if lines and plain(lines[0].says) else ()

@@ -2,8 +2,24 @@
 
 import re
 
-from onewhole.languages.english.words import ClassWords, unit_name
+from onewhole.languages.english.film_told import (
+    THE_END,
+    TONIGHT,
+    both_signs_told,
+    closing_told,
+    count_told,
+    date_told,
+    greeting_told,
+    one_adds_told,
+    one_takes_told,
+    opened_told,
+    title_told,
+    whole_told,
+)
+from onewhole.languages.english.words import ClassWords
 from onewhole.notations.amounts import short
+from onewhole.number.unit import Unit
+from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Fresh, Role, Write
 from onewhole.walkthroughs.lesson import Item, Lesson
@@ -19,31 +35,25 @@ def opening_chapter(lesson: Lesson, memory: Memory, merge: int) -> Chapter:
     acts: list[Act] = [Fresh(), Write("title", lesson.title, heading=True)]
     lines = (("class", lesson.class_name), ("date", lesson.date))
     acts += [Write(name, said) for name, said in lines if said]
-    says = [f"Hello, {lesson.class_name}." if _sayable(lesson.class_name) else "Hello."]
-    says += [f"Today is {lesson.date}."] if _sayable(lesson.date) else []
-    says += [f"This page is called {lesson.title}."] if _sayable(lesson.title) else []
-    count = len(lesson.items)
-    says.append("There is 1 problem tonight." if count == 1 else f"There are {count} problems tonight.")
-    if lesson.words.whole != "whole":
-        says.append(f"One whole is one {lesson.words.whole}.")
-    cues = [Cue(Role.OPENING, memory.tell(*says), tuple(acts))]
+    says = greeting_told(lesson.class_name if _sayable(lesson.class_name) else "")
+    says += date_told(lesson.date) if _sayable(lesson.date) else ()
+    says += title_told(lesson.title) if _sayable(lesson.title) else ()
+    says += count_told(len(lesson.items))
+    if lesson.words.whole != ClassWords().whole:
+        says += whole_told(lesson.words)
+    cues = [Cue(Role.OPENING, memory.tell(says), tuple(acts))]
     view = overview(lesson.items, short(lesson.words))
     if view and merge < MOST_MERGED:
-        cues.append(Cue(Role.OVERVIEW, memory.tell(*view)))
-    return Chapter("", "Tonight", tuple(cues))
+        cues.append(Cue(Role.OVERVIEW, memory.tell(view)))
+    return Chapter("", TONIGHT, tuple(cues))
 
 
 def closing_chapter(memory: Memory) -> Chapter:
     """End the film."""
-    says = memory.tell(
-        "That was the last one.",
-        "If your answer is another one, look for the line where it changes.",
-        "Good night, and well done.",
-    )
-    return Chapter("", "The end", (Cue(Role.CLOSING, says),))
+    return Chapter("", THE_END, (Cue(Role.CLOSING, memory.tell(closing_told())),))
 
 
-def overview(items: tuple[Item, ...], words: ClassWords) -> tuple[str, ...]:
+def overview(items: tuple[Item, ...], words: ClassWords) -> Sentences:
     """Say what is true of the problems, counted from their workings; nothing for a single problem.
 
     >>> overview((), ClassWords())
@@ -52,34 +62,24 @@ def overview(items: tuple[Item, ...], words: ClassWords) -> tuple[str, ...]:
     count = len(items)
     if count == 1:
         return ()
-    says: list[str] = []
+    says: Sentences = ()
     opened = [reasons for item in items if (reasons := _opened(item))]
     if opened:
-        small, large = _names(opened, words)
-        there = "there are not enough" if _lacking(opened) else "we need more"
-        says.append(f"In {_how_many(len(opened), count)} {there} {small}, so {words.regroup} one {large}.")
-    return (*says, *_signs(items))
+        small, large = _units(opened)
+        says = opened_told(len(opened), count, small, large, words, lacking=_lacking(opened))
+    return says + _signs(items)
 
 
-def _signs(items: tuple[Item, ...]) -> tuple[str, ...]:
+def _signs(items: tuple[Item, ...]) -> Sentences:
     """Warn of both signs on one page."""
     added, taken = ([item.label for item in items if _takes(item) is wanted] for wanted in (False, True))
     if not added or not taken:
         return ()
     if len(added) == 1:
-        return (f"Look at the sign of number {added[0]}: there you add.",)
+        return one_adds_told(added[0])
     if len(taken) == 1:
-        return (f"Look at the sign of number {taken[0]}: there you take away.",)
-    return (
-        "Look at the signs.",
-        f"You add in {len(added)} and take away in {len(taken)} of the problems.",
-    )
-
-
-def _how_many(some: int, every: int) -> str:
-    if some == every:
-        return "all of these"
-    return "most of these" if 2 * some > every else f"{some} of these"
+        return one_takes_told(taken[0])
+    return both_signs_told(len(added), len(taken))
 
 
 def _opened(item: Item) -> tuple[OpensOne, ...]:
@@ -92,13 +92,11 @@ def _lacking(opened: list[tuple[OpensOne, ...]]) -> bool:
     return all(any(one.have < one.need for one in reasons) for reasons in opened)
 
 
-def _names(opened: list[tuple[OpensOne, ...]], words: ClassWords) -> tuple[str, str]:
-    """Name what is lacking and what is opened, by names that are right for all of them."""
+def _units(opened: list[tuple[OpensOne, ...]]) -> tuple[Unit | None, Unit | None]:
+    """Return what is lacking and what is opened, each None where they are not the same in all of them."""
     found = [one for reasons in opened for one in reasons]
-    smalls = {unit_name(one.small) for one in found}
-    larges = {unit_name(one.large, 1, words) for one in found}
-    small = smalls.pop() if len(smalls) == 1 else "pieces"
-    return small, larges.pop() if len(larges) == 1 else "larger unit"
+    smalls, larges = {one.small for one in found}, {one.large for one in found}
+    return smalls.pop() if len(smalls) == 1 else None, larges.pop() if len(larges) == 1 else None
 
 
 def _takes(item: Item) -> bool | None:

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil, floor
 
+from onewhole.notations.sentences.speech import spoken
 from onewhole.walkthroughs.stretching import AFTER
 from onewhole.walkthroughs.timeline import FRAMES, Move, Timed, TimedChapter, Timeline
 
@@ -101,7 +102,7 @@ def _cue(cue: Timed, at: int, frames: int) -> Timed:
         )
         for move in cue.moves
     )
-    weights = [len(sentence) for sentence, _, _ in cue.said]
+    weights = [len(spoken(sentence)) for sentence, _, _ in cue.said]
     ends = _spread(weights, frames)
     said = tuple(
         (sentence, Fraction(at + first, FRAMES), Fraction(at + last, FRAMES))

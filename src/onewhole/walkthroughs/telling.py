@@ -5,8 +5,12 @@ from dataclasses import replace
 from fractions import Fraction
 
 from onewhole.languages.english.facts import fact_told
-from onewhole.notations.sentences.text import text_of
+from onewhole.languages.english.film_told import try_told
+from onewhole.languages.english.line_told import deed_told, done_as_before, then_done
+from onewhole.languages.english.making import Nodes, told
+from onewhole.languages.english.problem_told import asked_told
 from onewhole.notations.text import text
+from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, MissingNumber, Relation
 from onewhole.walkthroughs.afterwards import check_cues, form_cues
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Draw, Fresh, Role, Write
@@ -14,7 +18,7 @@ from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import MOST_MERGED, Manner, Telling
 from onewhole.walkthroughs.memory import Memory
 from onewhole.walkthroughs.mistakes import mistake_cues
-from onewhole.walkthroughs.phrases import answers, asked, deed, reason_said, stands
+from onewhole.walkthroughs.phrases import answers, in_parts, reason_said, stands
 from onewhole.walkthroughs.tens import tens_cues
 from onewhole.working.line import Line
 from onewhole.working.reasons.comparing import WholesDecide
@@ -32,7 +36,7 @@ def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
     """Tell one problem on a fresh board. ``memory`` grows by what is said."""
     cues = [_problem(item, manner, memory)]
     if item.try_first:
-        cues.append(Cue(Role.TRY, memory.tell("Stop here and try it.")))
+        cues.append(Cue(Role.TRY, memory.tell(try_told())))
     if item.working is None:
         cues.append(_only_answered(item, manner, memory))
     else:
@@ -47,7 +51,8 @@ def _problem(item: Item, manner: Manner, memory: Memory) -> Cue:
     acts: list[Act] = [Fresh(), Write("problem", item.statement, label=item.label)]
     if item.picture:
         acts.append(Draw(item.picture.scenes[0]))
-    return Cue(Role.PROBLEM, memory.tell(asked(item, manner.at), always=True), tuple(acts))
+    asked = asked_told(item.label, item.statement, item.story, manner.at)
+    return Cue(Role.PROBLEM, memory.tell(asked, always=True), tuple(acts))
 
 
 def _only_answered(item: Item, manner: Manner, memory: Memory) -> Cue:
@@ -95,7 +100,7 @@ def _up_to_written(working: Working, numbers: Sequence[int]) -> list[tuple[int, 
 
 def _told(
     working: Working, group: tuple[int, ...], manner: Manner, memory: Memory, *, first: bool
-) -> tuple[str, ...]:
+) -> Sentences:
     lines = [working.lines[number] for number in group]
     if manner.telling is Telling.FULL:
         return tuple(said for line in lines for said in _in_full(line, manner, memory))
@@ -108,41 +113,45 @@ def _told(
     return tuple(said for part in parts for said in _straight(part, manner, memory))
 
 
-def _in_full(line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
+def _in_full(line: Line, manner: Manner, memory: Memory) -> Sentences:
     """Say why, what then stands there, and a hard fact beside it."""
     why = reason_said(line, manner.words)
     says = memory.tell(why)
-    also = [one for one in stands(line.says) if one.split()[:1] != why.split()[:1]]
-    if also and (not line.aside or also[0].startswith("First")):
+    also = [one for one in stands(line.says) if not why or one[0].nodes[0] != why[0].nodes[0]]
+    if also and (not line.aside or in_parts(line.says)):
         says += memory.pick(manner.at, *also)
     return says + _facts(line, manner, memory)
 
 
-def _pointing_back(lines: list[Line], manner: Manner, memory: Memory, *, first: bool) -> tuple[str, ...]:
-    done = next(filter(None, (deed(line, manner.words) for line in lines)), None)
-    says: tuple[str, ...] = ()
+def _pointing_back(lines: list[Line], manner: Manner, memory: Memory, *, first: bool) -> Sentences:
+    done = _deed(lines, manner)
+    says: Sentences = ()
     if done is None:
         says = memory.tell(reason_said(lines[-1], manner.words))
     elif first:
-        like = f"number {manner.like}"
-        says = memory.pick(manner.at, f"As in {like}, {done}.", f"Do it as in {like}: {done}.")
+        says = memory.pick(manner.at, *done_as_before(done, manner.like))
     else:
-        says = memory.tell(f"{_capital(done)}.", f"Then {done}.")[:1]
+        says = memory.tell(told(done)) or memory.tell(then_done(done))
     also = stands(lines[-1].says)
     return says + (memory.pick(manner.at, *also) if also else ())
 
 
-def _straight(lines: list[Line], manner: Manner, memory: Memory) -> tuple[str, ...]:
-    done = next(filter(None, (deed(line, manner.words) for line in lines)), None)
+def _straight(lines: list[Line], manner: Manner, memory: Memory) -> Sentences:
+    done = _deed(lines, manner)
     also = stands(lines[-1].says)
     if done is None:
         return memory.pick(manner.at, *(also or (reason_said(lines[-1], manner.words),)))
     if not also:
-        return memory.tell(f"{_capital(done)}.")
-    return memory.pick(manner.at, *(f"{_capital(done)}. {one}" for one in also))
+        return memory.tell(told(done))
+    return memory.pick(manner.at, *(told(done) + one for one in also))
 
 
-def _answer(item: Item, line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
+def _deed(lines: list[Line], manner: Manner) -> Nodes | None:
+    """Return what is done first in some lines, as a part of a sentence."""
+    return next(filter(None, (deed_told(line.because, manner.words) for line in lines)), None)
+
+
+def _answer(item: Item, line: Line, manner: Manner, memory: Memory) -> Sentences:
     why = reason_said(line, manner.words)
     tells_all = isinstance(line.because, _TELL_ALL)
     if manner.telling is Telling.STRAIGHT:
@@ -153,12 +162,12 @@ def _answer(item: Item, line: Line, manner: Manner, memory: Memory) -> tuple[str
     return says + _facts(line, manner, memory)
 
 
-def _facts(line: Line, manner: Manner, memory: Memory) -> tuple[str, ...]:
+def _facts(line: Line, manner: Manner, memory: Memory) -> Sentences:
     """Say how a hard fact is found, each once in a film; none when time is short."""
     if manner.merge and manner.telling is not Telling.FULL:
         return ()
-    fresh = [fact for fact in line.facts if memory.once(text(fact.asked))]
-    return memory.tell(*(text_of(fact_told(fact)) for fact in fresh))
+    fresh = [fact for fact in line.facts if memory.once(fact.asked)]
+    return memory.tell(tuple(said for fact in fresh for said in fact_told(fact)))
 
 
 def _acts(item: Item, working: Working, group: tuple[int, ...], manner: Manner) -> tuple[Act, ...]:
@@ -177,7 +186,3 @@ def _acts(item: Item, working: Working, group: tuple[int, ...], manner: Manner) 
                 acts.append(Draw(scene))
             shown = scene
     return tuple(acts)
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]

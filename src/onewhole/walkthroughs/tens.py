@@ -1,29 +1,28 @@
 """The link from opening one whole to regrouping a ten, which the class knows from whole numbers."""
 
-from onewhole.languages.english.words import unit_name
+from fractions import Fraction
+
+from onewhole.languages.english.film_told import tens_told
 from onewhole.number.ladder import TEN
-from onewhole.number.unit import Unit
+from onewhole.number.unit import ONE, Unit
 from onewhole.walkthroughs.cue import Cue, Role
 from onewhole.walkthroughs.manner import Manner
-from onewhole.walkthroughs.memory import Memory
+from onewhole.walkthroughs.memory import Memory, Once
 from onewhole.working.line import Line
 from onewhole.working.reasons.regrouping import OneIsWorth
 from onewhole.working.reasons.taking import OpenedToTake
+
+#: The ten that is regrouped, and what it becomes.
+_TENS = (Unit(Fraction(TEN)), ONE)
 
 
 def tens_cues(lines: list[Line], manner: Manner, memory: Memory) -> list[Cue]:
     """Link the opening of a whole to the regrouping of a ten, once in a film."""
     for line in lines:
         units = _opened_units(line)
-        if units is None or units[0].size == TEN or not memory.once("tens"):
+        if units is None or units[0].size == TEN or not memory.once(Once.TENS):
             continue
-        large, small = units
-        worth = f"one {unit_name(large, 1, manner.words)} is {large.size / small.size} {unit_name(small)}"
-        says = memory.tell(
-            "It is the same as with tens.",
-            f"One ten is 10 ones, and {worth}.",
-            "The amount does not change.",
-        )
+        says = memory.tell(tens_told(*units, _TENS, manner.words))
         return [Cue(Role.TENS, says)]
     return []
 

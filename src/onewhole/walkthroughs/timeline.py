@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
+from onewhole.sentences.sentence import Sentence
 from onewhole.walkthroughs.cue import Act, Cue
 
 #: Frames a second; every time is a whole number of frames.
@@ -25,7 +26,7 @@ class Timed:
     cue: Cue
     start: Fraction
     end: Fraction
-    said: tuple[tuple[str, Fraction, Fraction], ...]
+    said: tuple[tuple[Sentence, Fraction, Fraction], ...]
     moves: tuple[Move, ...]
 
 

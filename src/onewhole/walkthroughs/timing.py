@@ -5,8 +5,9 @@ from collections.abc import Callable, Iterable, Mapping
 from fractions import Fraction
 from types import MappingProxyType
 
-from onewhole.notations.aloud import aloud
+from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.text import text
+from onewhole.sentences.sentence import Sentence
 from onewhole.walkthroughs.cue import Act, Cue, Draw, Fresh, Role, Script, Strike, Write
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.walkthroughs.timeline import FRAMES, Move, Timed, TimedChapter, Timeline
@@ -18,15 +19,15 @@ CHARACTER, WRITE_LEAST, WRITE_MOST = Fraction(1, 20), Fraction(3, 5), Fraction(5
 #: Seconds to change the picture, to strike a line out, and to wipe the board.
 DRAW, STRIKE, FRESH = Fraction(6, 5), Fraction(3, 5), Fraction(2, 5)
 
-_NO_VOICE: Mapping[str, Fraction] = MappingProxyType({})
+_NO_VOICE: Mapping[Sentence, Fraction] = MappingProxyType({})
 
 
 def timed(
     script: Script,
     pace: Pace,
-    voiced: Mapping[str, Fraction] | None = None,
+    voiced: Mapping[Sentence, Fraction] | None = None,
     *,
-    speak: Callable[[str], str] = aloud,
+    speak: Callable[[Sentence], str] = spoken,
 ) -> Timeline:
     """Return the film in time, in exact seconds that are whole frames.
 
@@ -36,8 +37,8 @@ def timed(
     chapter has 1 second of quiet at its end, so cues and chapters follow each other without a gap.
 
     >>> from onewhole.walkthroughs.cue import Chapter
-    >>> cue = Cue(Role.OPENING, ("Tonight we cut strips of kite paper.",))
-    >>> timed(Script("", (Chapter("", "", (cue,)),)), Pace(), speak=str).length  # 7 words, breath, quiet
+    >>> cue = Cue(Role.OPENING, (Sentence("en-US", ("tonight we cut strips of kite paper",)),))
+    >>> timed(Script("", (Chapter("", "", (cue,)),)), Pace()).length  # 7 words, breath, quiet
     Fraction(49, 10)
     """
     chapters: list[TimedChapter] = []
@@ -66,9 +67,9 @@ def on_frame(seconds: Fraction) -> Fraction:
     return Fraction(math.ceil(seconds * FRAMES), FRAMES)
 
 
-def _cue(cue: Cue, start: Fraction, says: Iterable[tuple[str, Fraction]], quiet: Fraction) -> Timed:
+def _cue(cue: Cue, start: Fraction, says: Iterable[tuple[Sentence, Fraction]], quiet: Fraction) -> Timed:
     begin = start + on_frame(cue.think)
-    said: list[tuple[str, Fraction, Fraction]] = []
+    said: list[tuple[Sentence, Fraction, Fraction]] = []
     at = begin
     for sentence, seconds in says:
         end = at + on_frame(seconds)
@@ -83,7 +84,7 @@ def _cue(cue: Cue, start: Fraction, says: Iterable[tuple[str, Fraction]], quiet:
 
 
 def _speaking(
-    sentence: str, pace: Pace, voiced: Mapping[str, Fraction], speak: Callable[[str], str]
+    sentence: Sentence, pace: Pace, voiced: Mapping[Sentence, Fraction], speak: Callable[[Sentence], str]
 ) -> Fraction:
     if sentence in voiced:
         return max(LEAST, voiced[sentence])

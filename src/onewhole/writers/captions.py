@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 
+from onewhole.notations.sentences.text import sentence_text
 from onewhole.walkthroughs.timeline import FRAMES, Timeline
 
 LINE, LINES = 42, 2
@@ -31,9 +32,11 @@ def vtt(timeline: Timeline) -> str:
     """Return the captions as WebVTT: each sentence as it is written, in its own time.
 
     >>> from onewhole.walkthroughs.cue import Cue, Role
+    >>> from onewhole.sentences.typed import typed_sentences
     >>> from onewhole.walkthroughs.timeline import Timed, TimedChapter
-    >>> said = (("6 < 7.", Fraction(0), Fraction(31, 30)),)
-    >>> cue = Timed(Cue(Role.LINE, ("6 < 7.",)), Fraction(0), Fraction(2), said, ())
+    >>> says = typed_sentences("6 < 7.", "en-US")
+    >>> said = ((says[0], Fraction(0), Fraction(31, 30)),)
+    >>> cue = Timed(Cue(Role.LINE, says), Fraction(0), Fraction(2), said, ())
     >>> print(vtt(Timeline("", (TimedChapter("1", "Problem 1", Fraction(0), Fraction(2), (cue,)),))))
     WEBVTT
     <BLANKLINE>
@@ -69,7 +72,7 @@ def _captions(timeline: Timeline) -> Iterator[_Caption]:
     for chapter in timeline.chapters:
         for cue in chapter.cues:
             for sentence, start, end in cue.said:
-                yield from _broken(sentence, start, end)
+                yield from _broken(sentence_text(sentence), start, end)
 
 
 def _broken(sentence: str, start: Fraction, end: Fraction) -> Iterator[_Caption]:

@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.picture_words import told as in_words
+from onewhole.notations.sentences.text import sentence_text
 from onewhole.sheets.header import Header
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
@@ -34,7 +35,11 @@ def _cue(timed: Timed, words: ClassWords) -> Json:
     does = [found for act in timed.cue.acts if (found := _act(act, words)) is not None]
     if timed.cue.role is Role.TRY:
         does.append(TRY)
-    return {"time": clock(timed.start), "says": [said for said, _, _ in timed.said], "does": does}
+    return {
+        "time": clock(timed.start),
+        "says": [sentence_text(said) for said, _, _ in timed.said],
+        "does": does,
+    }
 
 
 def _act(act: Act, words: ClassWords) -> str | Json | None:

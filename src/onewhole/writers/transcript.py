@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.picture_words import told
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.walkthroughs.cue import Draw, Fresh, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
@@ -22,7 +23,9 @@ def transcript(timeline: Timeline, words: ClassWords) -> str:
 
     >>> from fractions import Fraction
     >>> from onewhole.walkthroughs.cue import Cue, Role
-    >>> cue = Cue(Role.OPENING, ("Good evening.",), (Write("title", "Kites"),))
+    >>> from onewhole.sentences.sentence import Sentence
+    >>> said = (Sentence("en-US", ("good evening",)),)
+    >>> cue = Cue(Role.OPENING, said, (Write("title", "Kites"),))
     >>> from onewhole.walkthroughs.cue import Chapter, Script
     >>> from onewhole.walkthroughs.lesson import Pace
     >>> from onewhole.walkthroughs.timing import timed
@@ -51,7 +54,7 @@ def _chapter(chapter: TimedChapter, words: ClassWords) -> Iterator[str]:
     shown = ""
     for cue in chapter.cues:
         if cue.said:
-            yield _plain(" ".join(sentence for sentence, _, _ in cue.said))
+            yield _plain(text_of(sentence for sentence, _, _ in cue.said))
         done = [_plain(line) for line in _done(cue, lines)]
         if done:
             yield "On the board:\n\n" + "\n".join(f"- {line}" for line in done)

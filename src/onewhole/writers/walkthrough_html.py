@@ -10,8 +10,9 @@ from string import Template
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.aloud import aloud
 from onewhole.notations.mathml import mathml
+from onewhole.notations.sentences.speech import spoken
+from onewhole.notations.sentences.text import sentence_text
 from onewhole.notations.svg import svg
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.statements.writable import Writable
@@ -92,7 +93,9 @@ def _step(timed: Timed, words: ClassWords, written: dict[str, str]) -> Iterator[
     yield f'<li class="step" data-lasts="{lasts}" data-think="{think}"{tried}>'
     for act in cue.acts:
         yield _act(act, words, written)
-    said = (f'<span data-aloud="{escape(aloud(said))}">{escape(said)}</span>' for said in cue.says)
+    said = (
+        f'<span data-aloud="{escape(spoken(one))}">{escape(sentence_text(one))}</span>' for one in cue.says
+    )
     yield f'<p class="says">{" ".join(said)}</p>'
     yield "</li>"
 

@@ -11,6 +11,7 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Write
 from onewhole.walkthroughs.layout import BoardError
+from tests.kit.saying import written
 
 
 def wide_problems() -> Iterator[str]:
@@ -62,7 +63,7 @@ def test_one_problem_that_cannot_be_filmed_stops_no_other() -> None:
     sheet = read_sheet(f"1. 7 2/6 - 3 5/6\n2. {LONG}\n3. 52 - 27")
     _, timeline = told(WorkedSheet(sheet), FilmWishes())
     assert [chapter.label for chapter in timeline.chapters] == ["", "1", "3", ""]
-    assert "There are 2 problems tonight." in timeline.chapters[0].cues[0].cue.says
+    assert "There are 2 problems tonight." in written(timeline.chapters[0].cues[0].cue.says)
     (note,) = unfilmed(sheet, timeline)
     assert note == (
         "Problem 2 is not filmed: a line of it is too long for the board. "

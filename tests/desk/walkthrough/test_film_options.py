@@ -7,6 +7,7 @@ from onewhole.desk.walkthrough.film_options import FilmChoice, choices_json, cho
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.desk.walkthrough.lesson import lesson, refused
 from onewhole.errors import InputError
+from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -76,7 +77,7 @@ def test_a_problem_told_short_leaves_its_reasons_to_the_next() -> None:
     """When the first is told short, the second of its kind is told as the first would have been."""
     sheet = read_sheet("1. 7 2/6 - 3 5/6\n2. 5 1/6 - 2 5/6\n")
     chapters = script(lesson(WorkedSheet(sheet), choices={"1": FilmChoice(length="short")})).chapters
-    said = " ".join(sentence for cue in chapters[2].cues for sentence in cue.says)
+    said = text_of(sentence for cue in chapters[2].cues for sentence in cue.says)
     assert "number 1" not in said
     assert len(chapters[2].cues) > len(chapters[1].cues)
 

@@ -12,6 +12,7 @@ from onewhole.desk.walkthrough.film_options import FilmChoice, FilmOptions, film
 from onewhole.desk.walkthrough.film_plan import FilmPlan, plan_read, plan_text
 from onewhole.desk.walkthrough.lesson import refused
 from onewhole.desk.walkthrough.soundtrack_choice import named_parts
+from onewhole.notations.sentences.text import sentence_text
 from onewhole.notations.text import text
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -145,4 +146,4 @@ def _written(cue: Cue) -> Iterator[str]:
 
 
 def _step(timed: Timed) -> BoardStep:
-    return BoardStep(ROLES[timed.cue.role], timed.cue.says)
+    return BoardStep(ROLES[timed.cue.role], tuple(map(sentence_text, timed.cue.says)))

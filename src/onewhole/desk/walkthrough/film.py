@@ -17,7 +17,8 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     unrecorded,
     voiced,
 )
-from onewhole.notations.aloud import spoken_words
+from onewhole.notations.sentences.speech import words_spoken
+from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
 from onewhole.presses.folders import made
 from onewhole.presses.pdf import press
@@ -108,7 +109,7 @@ def film_sheet(
     note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
     words = sheet.header.words
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
-    level = reading_level(" ".join(said))
+    level = reading_level(text_of(said))
     assert level is not None, "a film always says something"
     page = script_page(sheet.header, timeline, level=f"The words read {_reads(level)}.")
     ready = (
@@ -135,7 +136,7 @@ def film_sheet(
         filmed,
         timeline.length,
         level,
-        max(map(spoken_words, said)),
+        max(map(words_spoken, said)),
         _notes(worked, timeline, wishes),
     )
 

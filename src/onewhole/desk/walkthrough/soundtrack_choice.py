@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 from pathlib import Path
 
-from onewhole.notations.aloud import aloud
+from onewhole.notations.sentences.speech import spoken as in_words
 from onewhole.presses.decoding import LONGEST, RecordingRefused, recording_in, said
 from onewhole.presses.recording import voice_files
 from onewhole.presses.sound import Sound
@@ -50,23 +50,24 @@ def voiced(script: Script, timeline: Timeline, voice: str, pace: Pace) -> tuple[
     """
     match voice:
         case "silent":
-            return timeline, soundtrack(timeline, {})
+            return timeline, soundtrack(timeline)
         case "synthetic":
             sentences = {
                 sentence for chapter in script.chapters for cue in chapter.cues for sentence in cue.says
             }
             rate = pace.words_a_minute
             sounds = {
-                sentence: spoken(aloud(sentence), words_a_minute=rate) for sentence in sorted(sentences)
+                sentence: spoken(in_words(sentence), words_a_minute=rate)
+                for sentence in sorted(sentences, key=in_words)
             }
             timeline = timed(script, pace, {sentence: sound.seconds for sentence, sound in sounds.items()})
-            return timeline, soundtrack(timeline, sounds)
+            return timeline, soundtrack(timeline, sentences=sounds)
         case path:
             plain = [chapter.label for chapter in timeline.chapters]
             named = named_parts(timeline)
             voices = voice_files(Path(path), [chapter.label for chapter in named.chapters])
             named = stretched(named, {label: sound.seconds for label, sound in voices.items()})
-            return _labelled(named, plain), soundtrack(named, voices)
+            return _labelled(named, plain), soundtrack(named, chapters=voices)
 
 
 def recorded_voice(timeline: Timeline, recorded: Mapping[str, Recorded]) -> tuple[Timeline, Sound]:
@@ -100,7 +101,7 @@ def recorded_voice(timeline: Timeline, recorded: Mapping[str, Recorded]) -> tupl
         first.mistakes = tuple(mistakes)
         raise first
     named = in_step(named, steps)
-    return _labelled(named, plain), soundtrack(named, voices)
+    return _labelled(named, plain), soundtrack(named, chapters=voices)
 
 
 def check_recorded(label: str, recorded: Recorded, count: int | None) -> str:

@@ -47,7 +47,7 @@ def comparing(reason: Comparing, words: ClassWords) -> Sentences:
             return told("undo what stands beside the blank", ", so that the blank is alone")
         case TakenAndLeft(whole, left):
             both = told("what is taken away and what is left make the whole", ",", Said(whole))
-            return both + told("so the blank is the whole less what is left", ",", Said(left))
+            return both + told("so", "the blank is the whole less what is left", ",", Said(left))
         case PartTaken(part) if not part.parts:
             return told("nothing is taken away")
         case PartTaken(part):

@@ -54,7 +54,7 @@ def jumping(reason: Jumping, words: ClassWords) -> Sentences:
             needs = (Said(first), "needs", Said(by), "to reach the next", _next(first, words))
             return told(needs, Seam(", so", "so"), "take that from the other number")
         case WholeAndRest(filled, rest):
-            return told("now add", Said(filled), "and", Said(rest))
+            return told("now", "add", Said(filled), "and", Said(rest))
         case SameToBoth(by, _):
             added = ("add", Said(by), "to both numbers")
             return told(added, Seam(":"), "the distance between them stays the same")

@@ -47,7 +47,7 @@ def regrouping(reason: Regrouping, words: ClassWords) -> Sentences:
             return told(some(times, large, words), "are", some(worth, small))
         case PutTogether(small, opened, had, now):
             if not had:
-                return told("now there are", some(now, small))
+                return told("now", "there are", some(now, small))
             return told(some(opened, small), "and", some(had, small), "make", some(now, small))
         case FullGroups(large, small, ratio, times):
             there = "there is" if times == 1 else "there are"

@@ -31,11 +31,11 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
             worth = (a_single(large, words), "is", some(ratio, small))
             return told(worth, Seam(", so", "so"), "count the", units(large, words), "in", units(small))
         case AllInPieces(small, first, second):
-            return told("that is", some(first, small), "and", some(second, small))
+            return told("that", "is", some(first, small), "and", some(second, small))
         case CutAgain(small):
             return told("cut each piece again to get", units(small))
         case SameSizePieces(small):
-            return told("now all the pieces are the same size", Seam(":"), units(small))
+            return told("now", "all the pieces are the same size", Seam(":"), units(small))
         case SamePlaces(small):
             return told("write every number as far as the", units(small))
         case RenamedSameAmount(small):

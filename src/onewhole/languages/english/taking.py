@@ -49,7 +49,7 @@ def taking(reason: Taking, words: ClassWords) -> Sentences:
                 return told("nothing is left")
             return told(amount(result, words), "is left" if single(result) else "are left")
         case InAll(result):
-            return told("that makes", amount(result, words), "in all")
+            return told("that", "makes", amount(result, words), "in all")
         case SetAside(wholes, pieces):
             return told("set", Said(pieces), "aside", Seam(", and"), "take from", Said(wholes))
         case OpenedToTake(wholes, opened):
@@ -57,7 +57,7 @@ def taking(reason: Taking, words: ClassWords) -> Sentences:
             return told(same, Seam(", and"), "now there is enough of each unit")
         case TakenFromWhole(wholes, left):
             rest = Said(left) if left.parts else "nothing"
-            return told(rest, "is left of", Said(wholes)) + told("now put back what was set aside")
+            return told(rest, "is left of", Said(wholes)) + told("now", "put back what was set aside")
         case _:
             assert_never(reason)
 

@@ -1,0 +1,123 @@
+"""What stands on a line, and what is done at it where its reason was given before."""
+
+from onewhole.languages.english.making import Nodes, a_single, some, told, units
+from onewhole.languages.english.words import ClassWords
+from onewhole.number.unit import Unit
+from onewhole.sentences.node import Label, Node, Said, Seam, Typed
+from onewhole.sentences.sentence import Sentences
+from onewhole.statements.expression import Expression
+from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.working.line import Says
+from onewhole.working.reason import Reason
+from onewhole.working.reasons.jumping import (
+    CountedUp,
+    GivenToMakeOne,
+    JumpedToWhole,
+    JumpedWholes,
+    SameToBoth,
+)
+from onewhole.working.reasons.regrouping import FullGroups, OpensOne
+from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
+from onewhole.working.reasons.taking import (
+    AddedUnitByUnit,
+    LargerUnitFirst,
+    OpenedToTake,
+    PiecesAdded,
+    PiecesTaken,
+    SetAside,
+    TakenUnitByUnit,
+)
+
+
+def stands_told(says: Says) -> tuple[Sentences, ...]:
+    """Say what stands on a line, in more than one wording.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.statements.reading import read_expression
+    >>> text_of(stands_told(read_expression("6 8/6 - 3 5/6"))[0])
+    'That is 6 8/6 - 3 5/6.'
+    """
+    line = Said(says)
+    match says:
+        case MissingNumber():
+            return (told("now", "it says", line), told("now", "we have", line))
+        case Comparison(left, right, None):
+            return (
+                told("now", "compare", Said(left), "with", Said(right)),
+                told("so", "look at", Said(left), "and at", Said(right)),
+            )
+        case Comparison():
+            return (told("so", line),)
+        case _:
+            return (told("that", "is", line), told("now", "it is", line), told("so", "now we have", line))
+
+
+def parts_stand_told(parts: tuple[Expression, ...]) -> tuple[Sentences, ...]:
+    """Say what stands on a line that is worked in parts: first one, then the other."""
+    listed: list[Node] = [Said(parts[0])]
+    for part in parts[1:]:
+        listed += [", then", Said(part)]
+    return (told("first", tuple(listed)), told("that", "is", tuple(listed)))
+
+
+def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
+    """Say what is done at a line, as a part of a sentence; None where only its reason tells it.
+
+    It is said when a problem points back to one like it: no reason, which was given before.
+    """
+    match reason:
+        case OpensOne(large=large):
+            return (Typed(words.regroup), a_single(large, words))
+        case OpenedToTake(opened=opened):
+            return (Typed(words.regroup), a_single(opened.ladder.units[-2], words))
+        case TakenUnitByUnit(taken) if taken:
+            return ("take the", *_names(taken, words))
+        case AddedUnitByUnit(added) if added:
+            return ("add the", *_names(added, words))
+        case PiecesTaken(small, _, count):
+            return ("take", some(count, small))
+        case PiecesAdded(small, _, count):
+            return ("add", some(count, small))
+        case LargerUnitFirst(unit):
+            return ("take the", units(unit, words), "first")
+        case FullGroups(small=small):
+            return ("put full groups of", units(small), "together")
+        case SetAside(pieces=pieces):
+            return ("set", Said(pieces), "aside")
+        case CountedUp(start, end):
+            return ("count up from", Said(start), "to", Said(end))
+        case JumpedWholes(start, wholes):
+            return ("start at", Said(start), "and jump on by", Said(wholes))
+        case JumpedToWhole(by=by):
+            return ("jump on by", Said(by))
+        case GivenToMakeOne(first, by):
+            return ("give", Said(by), "to", Said(first))
+        case SameToBoth(by):
+            return ("add", Said(by), "to both numbers")
+        case WholesInPieces(small=small):
+            return ("count everything in", units(small))
+        case CutAgain(small):
+            return ("cut the pieces again into", units(small))
+        case _:
+            return None
+
+
+def done_as_before(deed: Nodes, label: str) -> tuple[Sentences, ...]:
+    """Point back to the problem in which the same was done and explained."""
+    return (
+        told("as in number", Label(label), ",", deed),
+        told("do it as in number", Label(label), Seam(":"), deed),
+    )
+
+
+def then_done(deed: Nodes) -> Sentences:
+    """Say what is done next, after something else was done."""
+    return told("then", deed)
+
+
+def _names(named: tuple[Unit, ...], words: ClassWords) -> Nodes:
+    """Name units one after another; the largest of several may be the class's wholes."""
+    nodes: list[Node] = [units(named[0], words if len(named) > 1 else None)]
+    for unit in named[1:]:
+        nodes += [", then the", units(unit)]
+    return tuple(nodes)

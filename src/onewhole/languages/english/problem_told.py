@@ -1,0 +1,66 @@
+"""A problem read out, and its answer said once more, in more than one wording."""
+
+from typing import assert_never
+
+from onewhole.languages.english.making import Nodes, told
+from onewhole.languages.english.tongue import ENGLISH
+from onewhole.number.quantity import Quantity
+from onewhole.sentences.node import Label, Said, Seam
+from onewhole.sentences.sentence import End, Sentences
+from onewhole.sentences.typed import typed_sentences
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, Statement
+
+RELATIONS = {
+    Relation.LESS: "is less than",
+    Relation.EQUAL: "is the same amount as",
+    Relation.GREATER: "is greater than",
+}
+
+
+def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentences:
+    """Say a problem's label, its story and what it asks for; ``at`` chooses the wording.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.statements.reading import read_statement
+    >>> text_of(asked_told("3b", read_statement("5/6 ? 7/8"), "", 0))
+    'Number 3b. Which is more, 5/6 or 7/8?'
+    """
+    number: Nodes = ("number", Label(label))
+    if isinstance(statement, Question) and not story:
+        return told(number, Seam(":") if at % 2 else Seam("is"), Said(statement))
+    begun = told(number) + typed_sentences(story, ENGLISH.tag)
+    match statement:
+        case Question():
+            return begun + told("we work out", Said(statement))
+        case Comparison(left, right):
+            return begun + told("which is more", ",", Said(left), "or", Said(right), end=End.ASKS)
+        case MissingNumber():
+            return begun + told("find the number for the blank", Seam(":"), Said(statement))
+        case _:
+            assert_never(statement)
+
+
+def outcome_told(statement: Statement, answer: Quantity | Relation) -> Nodes:
+    """Say a problem with its answer: a true statement, as a part of a sentence."""
+    match statement, answer:
+        case Question(asked), Quantity() as found:
+            return (Said(Comparison(asked, found, Relation.EQUAL)),)
+        case Comparison(left, right), Relation() as sign:
+            return (Said(left), RELATIONS[sign], Said(right))
+        case _, Quantity() as found:
+            return ("the missing number is", Said(found))
+        case _:
+            msg = "only a comparison is answered by a sign"
+            raise ValueError(msg)
+
+
+def answers_told(label: str, statement: Statement, answer: Quantity | Relation) -> tuple[Sentences, ...]:
+    """Say the answer once more, in more than one wording."""
+    whole = outcome_told(statement, answer)
+    if isinstance(answer, Relation) or isinstance(statement, MissingNumber):
+        return (told("so", whole), told("in number", Label(label), ",", whole))
+    return (
+        told("so", whole),
+        told("the answer to number", Label(label), "is", Said(answer)),
+        told("so", "number", Label(label), "comes to", Said(answer)),
+    )
