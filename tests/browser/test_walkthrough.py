@@ -224,13 +224,13 @@ def test_it_reads_aloud_when_asked(context: BrowserContext, page: Shown, address
     page.locator("#play").press("Space")
     page.clock.run_for(300)
     opening = [spoken(said) for said in CUES[0].says]
-    spoken = page.evaluate("window.spoken")
-    assert spoken[-len(opening) :] == opening
+    heard = page.evaluate("window.spoken")
+    assert heard[-len(opening) :] == opening
     page.clock.run_for(600)
     assert caption(page) == CAPTIONS[1]
     page.clock.run_for(1)
     after = page.evaluate("window.spoken")
-    assert after == [*spoken, "Problem one is seven and two sixths minus three and five sixths."]
+    assert after == [*heard, "Problem one is seven and two sixths minus three and five sixths."]
 
 
 def test_a_silent_browser_does_not_hold_up_the_play(page: Shown, address: str) -> None:
