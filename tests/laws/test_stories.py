@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from onewhole.findings.standard import StandardCode
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.amounts import short, with_article
 from onewhole.number.unit import Kind
@@ -144,7 +145,7 @@ def test_the_audit_of_standards_is_content(typed: str) -> None:
     for words in WORDS:
         items = tuple(one.problem(str(at)) for at, one in enumerate(every(typed, words)))
         codes = {note.standard.code for note in notes(WorkedSheet(Sheet(items, Header(words=words))))}
-        assert "K7" not in codes
+        assert StandardCode.ONE_WHOLE not in codes
 
 
 def test_k7_can_speak() -> None:
@@ -155,4 +156,4 @@ def test_k7_can_speak() -> None:
         note.standard.code
         for note in notes(WorkedSheet(Sheet((told,), Header(words=ClassWords.for_whole("circle")))))
     }
-    assert "K7" in codes
+    assert StandardCode.ONE_WHOLE in codes

@@ -6,8 +6,10 @@ check; "from memory" where the text was not opened.
 
 import pytest
 
+from onewhole.findings.standard import GRADE_3, GRADE_4
+from onewhole.languages.english.standards import rule, standard_met
 from onewhole.problems.answer import answer
-from onewhole.sheets.standards import GRADE_3, GRADE_4, STANDARDS, Provenance, notes
+from onewhole.sheets.standards import STANDARDS, Provenance, notes
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_expression, read_statement
 from tests.kit.sheets import worked_sheet
@@ -15,7 +17,7 @@ from tests.kit.sheets import worked_sheet
 
 def codes(text: str) -> dict[str, tuple[str, ...]]:
     """Return the codes of the notes on a page, and their problems."""
-    return {note.standard.code: note.labels for note in notes(worked_sheet(text))}
+    return {note.standard.code.value: note.labels for note in notes(worked_sheet(text))}
 
 
 def test_the_denominators_of_the_footnotes() -> None:
@@ -48,12 +50,12 @@ def test_every_note_can_be_raised(page: str, code: str) -> None:
 
 
 def test_thirteen_notes_and_no_more() -> None:
-    """K1 to K13, each with rule, source, provenance and remedy."""
-    assert [standard.code for standard in STANDARDS] == [f"K{at}" for at in range(1, 14)]
+    """K1 to K13, each with source and provenance, a rule and a remedy of its own."""
+    assert [standard.code.value for standard in STANDARDS] == [f"K{at}" for at in range(1, 14)]
     for standard in STANDARDS:
-        assert standard.rule
+        assert rule(standard.code)
         assert standard.source
-        assert standard.remedy.endswith(".")
+        assert standard_met(standard.code)
         assert standard.provenance in Provenance
 
 

@@ -1,22 +1,23 @@
 import pytest
 
-from onewhole.problems.near import Sort, near
+from onewhole.findings.searched import NumberSort
+from onewhole.problems.near import near
 from onewhole.statements.reading import read_statement
 
 
 @pytest.mark.parametrize(
     ("typed", "sort", "taken", "holds"),
     [
-        ("5.2 - 2.7", Sort.DECIMALS, True, "3.00 - 0.45"),
-        ("304 - 128", Sort.WHOLE_NUMBERS, True, "5006 - 1307"),
-        ("7 2/6 - 3 5/6", Sort.LIKE_PARTS, True, "9 1/6 - 4 4/6"),
-        ("4 - 1 3/8", Sort.LIKE_PARTS, True, "6 - 1 5/8"),
-        ("5 1/3 - 2 3/4", Sort.UNLIKE_PARTS, True, "9 1/3 - 4 3/4"),
-        ("5 ft 2 in - 2 ft 8 in", Sort.MEASURES, True, "5 ft 3 in - 2 ft 11 in"),
-        ("0.45 + 0.3", Sort.DECIMALS, False, "3.45 + 0.2"),
+        ("5.2 - 2.7", NumberSort.DECIMALS, True, "3.00 - 0.45"),
+        ("304 - 128", NumberSort.WHOLE_NUMBERS, True, "5006 - 1307"),
+        ("7 2/6 - 3 5/6", NumberSort.LIKE_PARTS, True, "9 1/6 - 4 4/6"),
+        ("4 - 1 3/8", NumberSort.LIKE_PARTS, True, "6 - 1 5/8"),
+        ("5 1/3 - 2 3/4", NumberSort.UNLIKE_PARTS, True, "9 1/3 - 4 3/4"),
+        ("5 ft 2 in - 2 ft 8 in", NumberSort.MEASURES, True, "5 ft 3 in - 2 ft 11 in"),
+        ("0.45 + 0.3", NumberSort.DECIMALS, False, "3.45 + 0.2"),
     ],
 )
-def test_a_space_is_of_the_sort_of_its_problem(typed: str, sort: Sort, taken: bool, holds: str) -> None:
+def test_a_space_is_of_the_sort_of_its_problem(typed: str, sort: NumberSort, taken: bool, holds: str) -> None:
     """It holds the zeros, lengths and numerators on which mistakes part, and only what can be asked."""
     found = near(read_statement(typed))
     assert found is not None

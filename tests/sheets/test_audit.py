@@ -1,13 +1,20 @@
 """What is found in a page, and what may be done about it."""
 
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
 
+from onewhole.findings.in_page import Alike, HardToRead, NumbersUntold, OverEvening, Severity, severity
+from onewhole.findings.searched import Searched
+from onewhole.languages.english.in_page import found_in_page, page_mended
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.notations.sentences.text import text_of
+from onewhole.notations.text import text
 from onewhole.problems.near import near
-from onewhole.sheets.audit import TELLING, Severity, _searched, _telling, audit
-from onewhole.statements.reading import read_statement
+from onewhole.sheets.audit import TELLING, _telling, audit
+from onewhole.statements.reading import read_quantity, read_statement
+from onewhole.writers.finding_keys import finding_key
 from tests.kit.sheets import worked_sheet
 
 ROOM_12 = Path(__file__).parents[2] / "examples" / "room12" / "sheet.txt"
@@ -15,7 +22,7 @@ ROOM_12 = Path(__file__).parents[2] / "examples" / "room12" / "sheet.txt"
 
 def found(text: str) -> list[tuple[str, tuple[str, ...]]]:
     """Return key and labels of every finding."""
-    return [(finding.key, finding.labels) for finding in audit(worked_sheet(text)).findings]
+    return [(finding_key(finding), finding.labels) for finding in audit(worked_sheet(text)).findings]
 
 
 @pytest.mark.parametrize(
@@ -38,9 +45,10 @@ def test_findings(text: str, key: str, labels: tuple[str, ...]) -> None:
 def test_an_evening_is_a_budget_too() -> None:
     """Thirty regrouping problems are more than ten minutes a grade."""
     page = "\n".join(f"{at}. {at} 1/8 - {at - 1} 6/8" for at in range(1, 30))
-    words = [one.words for one in audit(worked_sheet(page)).findings if one.key == "minutes"]
-    (said,) = words
-    assert said.startswith("The page takes about 43 1/2 minutes; ten minutes a grade is 40 for one evening")
+    (over,) = (one for one in audit(worked_sheet(page)).findings if isinstance(one, OverEvening))
+    assert over == OverEvening(Fraction(87, 2), 40)
+    usual = "; ten minutes a grade is 40 for one evening, all subjects together."
+    assert text_of(found_in_page(over)) == f"The page takes about 43 1/2 minutes{usual}"
 
 
 def test_one_note_where_two_standards_say_one_thing() -> None:
@@ -55,21 +63,21 @@ def test_one_note_where_two_standards_say_one_thing() -> None:
 def test_advice_comes_first_and_everything_has_a_remedy() -> None:
     """A note never stands above advice."""
     findings = audit(worked_sheet("minutes: 1\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 1/7 + 1/7")).findings
-    weights = [finding.severity for finding in findings]
+    weights = list(map(severity, findings))
     assert weights == sorted(weights, key=[Severity.ADVICE, Severity.NOTE].index)
     assert len(set(weights)) == 2
-    assert all(finding.remedy and finding.words.endswith(".") for finding in findings)
+    assert all(
+        text_of(page_mended(finding)) and text_of(found_in_page(finding)).endswith(".")
+        for finding in findings
+    )
 
 
 def test_the_remedy_names_a_problem_that_tells_apart() -> None:
     """And adding it takes the finding away."""
     typed = "1. 5 1/8 - 2 5/8\n2. 5 4/6 - 2 1/6"
-    (alike,) = (
-        one for one in audit(worked_sheet(typed)).findings if one.key == "alike" and "A01" in one.words
-    )
-    told = next(problem for problem in TELLING if problem in alike.remedy)
-    after = audit(worked_sheet(f"{typed}\n3. {told}")).findings
-    assert not [one for one in after if one.key == "alike"]
+    (alike,) = (one for one in _alike(typed) if "A01" in one.patterns)
+    told = next(problem for problem in TELLING if problem in text_of(page_mended(alike)))
+    assert not _alike(f"{typed}\n3. {told}")
 
 
 def test_problems_named_in_remedies_can_be_read() -> None:
@@ -95,12 +103,14 @@ def test_a_story_that_tells_other_numbers() -> None:
         "2. 5 1/3 - 2 1/3 | Considering environmental circumstances, approximately 5 1/3 strips minus "
         "additional decorative applications requiring 2 1/3 strips remain.\n"
     )
-    found = {finding.key: finding for finding in audit(worked_sheet(typed)).findings}
-    assert found["story"].words == "The words of problem 1 do not tell 5 1/3."
-    assert found["story"].labels == ("1",)
-    assert found["reading"].labels == ("2",)
-    assert found["reading"].words.startswith("The words of problem 2 read at about grade ")
-    assert {found["story"].severity, found["reading"].severity} == {Severity.NOTE}
+    found = {finding_key(finding): finding for finding in audit(worked_sheet(typed)).findings}
+    story, reading = found["story"], found["reading"]
+    assert story == NumbersUntold("1", (read_quantity("5 1/3"),))
+    assert text_of(found_in_page(story)) == "The words of problem 1 do not tell 5 1/3."
+    assert isinstance(reading, HardToRead)
+    assert reading.labels == ("2",)
+    assert text_of(found_in_page(reading)).startswith("The words of problem 2 read at about grade ")
+    assert {severity(story), severity(reading)} == {Severity.NOTE}
 
 
 def test_a_usual_story_is_quiet() -> None:
@@ -109,7 +119,7 @@ def test_a_usual_story_is_quiet() -> None:
         "1. 5 1/3 - 2 2/3 | Room 12 has 5 1/3 strips of kite paper. A kite takes 2 2/3 strips. "
         "How much is left?"
     )
-    assert not {"story", "reading"} & {finding.key for finding in audit(worked_sheet(typed)).findings}
+    assert not {"story", "reading"} & {key for key, _ in found(typed)}
 
 
 @pytest.mark.parametrize(
@@ -125,11 +135,15 @@ def test_a_problem_that_tells_apart_is_looked_for_before_anything_is_said(
 ) -> None:
     """Where one is known to exist (with more places, or zeros), one is found, and it does what is said."""
     assert _written(example, keys[0]) != _written(example, keys[1])
-    found = [one for one in audit(worked_sheet(f"1. {typed}")).findings if one.key == "alike"]
-    (alike,) = (one for one in found if all(key in one.words for key in keys))
-    assert alike.adds
-    assert _written(alike.adds, keys[0]) != _written(alike.adds, keys[1])
-    assert alike.adds in alike.remedy
+    (alike,) = (one for one in _alike(f"1. {typed}") if set(keys) <= set(one.patterns))
+    assert alike.telling
+    adds = text(alike.telling)
+    assert _written(adds, keys[0]) != _written(adds, keys[1])
+    assert adds in text_of(page_mended(alike))
+
+
+def _alike(typed: str) -> list[Alike]:
+    return [one for one in audit(worked_sheet(typed)).findings if isinstance(one, Alike)]
 
 
 def _written(typed: str, key: str) -> object:
@@ -142,9 +156,12 @@ def test_what_was_looked_at_in_vain_is_said() -> None:
     asked = read_statement("5.2 - 2.7")
     told, space = _telling(("E13", "E14"), (asked,)), near(asked)
     assert space is not None
-    assert (told.problem, told.searched) == ("", (space,))
-    assert _searched(told) == (
-        f"they are not told apart by the answer to any of the {len(TELLING)} problems that tell most, nor by "
-        f"one to {len(space.problems)} differences of decimals with up to two places, zeros among them"
+    assert (told.problem, told.searched) == (None, (space,))
+    searched = (Searched(space.sort, space.taken, len(space.problems)),)
+    found = Alike(("E13", "E14"), ("1",), None, len(TELLING), searched)
+    assert text_of(page_mended(found)) == (
+        "Ask the child to show each step: they are not told apart by the answer to any of the "
+        f"{len(TELLING)} problems that tell most, nor by one to {len(space.problems)} differences of "
+        "decimals with up to two places, zeros among them."
     )
     assert _telling(("E13", "E14"), (read_statement("506 - 318"),)).problem

@@ -2,14 +2,30 @@
 
 import pytest
 
+from onewhole.findings.click import (
+    AddProblem,
+    AskInstead,
+    Click,
+    GoTo,
+    LeaveOut,
+    NewNumbers,
+    NoOtherNumbers,
+    WithoutWords,
+)
+from onewhole.findings.in_page import OverBudget, OverEvening, PageFinding
+from onewhole.languages.english.clicks import button, clicked
+from onewhole.notations.sentences.text import text_of
+from onewhole.notations.text import text
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.audit import Audit, AuditFinding, audit
+from onewhole.sheets.audit import Audit, audit
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.remedied import remedied
-from onewhole.sheets.remedies import PLAIN, REGROUPS, Remedy, RemedyAct, remedies
+from onewhole.sheets.remedies import PLAIN, REGROUPS, remedies
 from onewhole.sheets.standards import STANDARDS
 from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement
+from onewhole.writers.finding_keys import finding_key
 from tests.kit.sheets import worked_sheet
 
 LONG = "\n".join(f"{at}. {at + 1} 1/8 - {at} 6/8" for at in range(1, 30))
@@ -32,6 +48,7 @@ PAGES = {
     "climb": "a. 7 2/6 - 3 5/6\n# Look first.\nb. 5 4/6 - 2 1/6",
     "reading and story": f"1. 5 1/3 - 2 2/3 | {STORY}",
     "K1": "1. 3/13 + 1/13\n2. 5 - 1/3",
+    "K1, a missing number": "1. 3/13 = ?/13\n2. 5 - 2",
     "K2": "grade: 3\n\n1. 2/5 + 1/5",
     "K3": "grade: 3\n\n1. 1/2 + 1/4",
     "K4": "1. 1 - 3 + 4",
@@ -50,11 +67,13 @@ PAGES = {
 }
 
 
-def much(found: AuditFinding, looked: Audit) -> tuple[int, int]:
+def much(found: PageFinding, looked: Audit) -> tuple[int, int]:
     """Say how much of a sort is found: how many problems, or how many minutes."""
-    same = [one for one in looked.findings if (one.key, one.sets) == (found.key, found.sets)]
-    page = looked.page
-    return sum(len(one.labels) + 1 for one in same), int(2 * page.minutes) if found.key == "minutes" else 0
+    same = [
+        one for one in looked.findings if (type(one), finding_key(one)) == (type(found), finding_key(found))
+    ]
+    minutes = int(2 * looked.page.minutes) if isinstance(found, OverBudget | OverEvening) else 0
+    return sum(len(one.labels) + 1 for one in same), minutes
 
 
 @pytest.mark.parametrize("name", PAGES)
@@ -68,68 +87,87 @@ def test_one_click_takes_away_what_was_found(name: str) -> None:
         assert offered
         for click in offered:
             now = remedied(typed, click)
-            assert now.words.endswith(".")
+            assert text_of(clicked(now.done)).endswith(".")
+            assert text_of(button(click))[-1] not in ".:,"
             after = audit(worked_sheet(now.typed))
-            if click.act is RemedyAct.GO:
+            if isinstance(click, GoTo):
                 assert now.typed == typed
-                assert click.labels
+                assert click.label
             else:
-                assert found not in after.findings, (name, found.key, click)
-                assert much(found, after) < much(found, looked), (name, found.key, click)
+                assert found not in after.findings, (name, found, click)
+                assert much(found, after) < much(found, looked), (name, found, click)
 
 
 def test_the_pages_show_every_sort_of_finding() -> None:
     """No sort is left untried; K3 says what K9 says better."""
-    keys = {found.key for typed in PAGES.values() for found in audit(worked_sheet(typed)).findings}
-    codes = {one.code for one in STANDARDS} - {"K3"}
+    keys = {finding_key(found) for typed in PAGES.values() for found in audit(worked_sheet(typed)).findings}
+    codes = {one.code.value for one in STANDARDS} - {"K3"}
     assert keys == codes | {"twins", "minutes", "alike", "hidden", "climb", "reading", "story"}
 
 
-def of(name: str, key: str) -> list[Remedy]:
+def of(name: str, key: str) -> list[Click]:
     """Return the clicks that are offered."""
     looked = audit(worked_sheet(PAGES[name]))
-    return [click for found in looked.findings if found.key == key for click in remedies(found, looked)]
+    return [
+        click for found in looked.findings if finding_key(found) == key for click in remedies(found, looked)
+    ]
+
+
+def added(name: str) -> Statement:
+    """Return the problem that is offered for a page of one kind only."""
+    (click,) = of(name, "K11")
+    assert isinstance(click, AddProblem)
+    return click.asked
 
 
 def test_words_are_left_to_the_teacher() -> None:
     """A click leads to the line, and says so; the other leaves the words out."""
     clicks = of("reading and story", "reading")
-    assert [click.act for click in clicks] == [RemedyAct.GO, RemedyAct.NO_WORDS]
-    assert clicks[0].words == "Go to 1: only you can write these words"
+    assert [type(click) for click in clicks] == [GoTo, WithoutWords]
+    assert text_of(button(clicks[0])) == "Go to 1: only you can write these words"
     assert remedied(PAGES["reading and story"], clicks[1]).typed == "1. 5 1/3 - 2 2/3"
 
 
 def test_a_story_keeps_its_numbers() -> None:
     """Of two twins in words none gets other numbers: the words would tell the old ones."""
-    assert [click.act for click in of("twins, both in words", "twins")] == [RemedyAct.LEAVE_OUT]
+    assert [type(click) for click in of("twins, both in words", "twins")] == [LeaveOut]
 
 
 def test_a_problem_that_tells_apart_stands_where_the_page_climbs() -> None:
     """And not behind a harder one only because it came last."""
     typed = "1. 5 4/6 - 2 1/6\n2. 11 1/12 - 2 5/12"
-    assert remedied(typed, Remedy(RemedyAct.ADD, "", values=("5 5/6 - 2 1/6",))).typed.startswith(
+    assert remedied(typed, AddProblem(read_statement("5 5/6 - 2 1/6"))).typed.startswith(
         "1. 5 4/6 - 2 1/6\n2. 5 5/6 - 2 1/6\n3. "
     )
 
 
 def test_other_denominators_are_the_nearest() -> None:
     """Sevenths become eighths, and regroup as before."""
-    assert of("K12", "K12")[0].values == ("3 2/8 - 1 5/8", "4/10 + 7/10")
+    (first, *_) = of("K12", "K12")
+    assert isinstance(first, AskInstead)
+    assert [text(asked) for _, asked in first.asked] == ["3 2/8 - 1 5/8", "4/10 + 7/10"]
 
 
 def test_the_other_sort_is_made_of_the_page() -> None:
     """A page of sixths and eighths gets eighths and no twin; one of bare wholes what always fits."""
-    (made,) = of("K11", "K11")
+    made = added("K11")
     asked = read_sheet(PAGES["K11"]).problems
-    (new,) = read_sheet(f"1. {made.values[0]}").problems
-    assert "/8" in new.typed
-    assert twin_key(new.statement) not in {twin_key(one.statement) for one in asked}
-    assert [of("K11, bare wholes", "K11")[0].values[0]] == [PLAIN]
-    assert needs(read_statement(of("K11, none regroups", "K11")[0].values[0])).regrouping
-    assert needs(read_statement(REGROUPS)).regrouping
+    assert "/8" in text(made)
+    assert twin_key(made) not in {twin_key(one.statement) for one in asked}
+    assert added("K11, bare wholes") == PLAIN
+    assert needs(added("K11, none regroups")).regrouping
+    assert needs(REGROUPS).regrouping
 
 
 def test_where_no_numbers_are_left_it_is_said() -> None:
     """One half and one half are the only halves of their sort: the twin is left out."""
-    now = remedied("1. 1/2 + 1/2\n2. 1/2 + 1/2", Remedy(RemedyAct.NEW_NUMBERS, "", ("2",)))
-    assert (now.typed, now.words) == ("1. 1/2 + 1/2", "No other numbers are like these. Problem 2 left out.")
+    now = remedied("1. 1/2 + 1/2\n2. 1/2 + 1/2", NewNumbers(("2",)))
+    assert (now.typed, now.done) == ("1. 1/2 + 1/2", NoOtherNumbers(("2",)))
+    assert text_of(clicked(now.done)) == "No other numbers are like these. Problem 2 left out."
+
+
+def test_a_missing_number_gets_another_denominator_too() -> None:
+    """3/13 = ?/13 in grade 4 asks of denominators that the grade meets, the gap's among them."""
+    (first, *_) = of("K1, a missing number", "K1")
+    assert isinstance(first, AskInstead)
+    assert [text(asked) for _, asked in first.asked] == ["3/12 = ?/12"]

@@ -4,6 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from onewhole.findings.click import SettingLine
 from onewhole.sheets.document import SheetError
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.rows import Rows
@@ -70,15 +71,18 @@ def test_adding_under_other_labels_stands_last() -> None:
         Rows.of("999. 5 - 2").added("7 - 1", 0)
 
 
+A4 = SettingLine("paper", "a4")
+
+
 def test_a_setting_takes_the_place_of_the_earlier_one() -> None:
     """Or stands under the others, or makes a header."""
-    assert Rows.of(TYPED).with_setting("minutes: 12").typed.splitlines()[:3] == [
+    assert Rows.of(TYPED).with_setting(SettingLine("minutes", "12")).typed.splitlines()[:3] == [
         "title: Kites",
         "minutes: 12",
         "",
     ]
-    assert Rows.of(TYPED).with_setting("paper: a4").typed.splitlines()[1:4] == ["minutes: 9", "paper: a4", ""]
-    assert Rows.of("\n1. 5 - 2").with_setting("paper: a4").typed == "paper: a4\n\n\n1. 5 - 2"
+    assert Rows.of(TYPED).with_setting(A4).typed.splitlines()[1:4] == ["minutes: 9", "paper: a4", ""]
+    assert Rows.of("\n1. 5 - 2").with_setting(A4).typed == "paper: a4\n\n\n1. 5 - 2"
 
 
 def test_other_problems_under_the_same_labels() -> None:

@@ -6,10 +6,10 @@ our own choice: small, and holding the zeros and unequal lengths on which mistak
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from enum import Enum
 from itertools import product
 
 from onewhole.errors import OnewholeError
+from onewhole.findings.searched import NumberSort
 from onewhole.misconceptions.pair import Pair, pair_of
 from onewhole.number.ladder import Ladder, Style, joined
 from onewhole.statements.reading import read_statement
@@ -26,21 +26,11 @@ _PLACES = ("", "2", "7", "00", "05", "31", "45", "70")
 _FIRST, _SECOND = (9, 6, 0), (4, 1, 0)
 
 
-class Sort(Enum):
-    """What the problems of a space are."""
-
-    WHOLE_NUMBERS = "whole numbers"
-    DECIMALS = "decimals"
-    LIKE_PARTS = "like parts"
-    UNLIKE_PARTS = "unlike parts"
-    MEASURES = "measures"
-
-
 @dataclass(frozen=True, slots=True)
 class Space:
     """Sums or differences of one sort, typed, in the order in which they are looked at."""
 
-    sort: Sort
+    sort: NumberSort
     taken: bool
     problems: tuple[str, ...]
 
@@ -73,19 +63,19 @@ def _can_be_asked(typed: str) -> bool:
     return True
 
 
-def _sides(pair: Pair) -> tuple[Sort, tuple[str, ...], tuple[str, ...]] | None:
+def _sides(pair: Pair) -> tuple[NumberSort, tuple[str, ...], tuple[str, ...]] | None:
     """Return the sort, the first and the second numbers."""
     styles = pair.styles
     if styles == {Style.PLACES}:
-        return Sort.WHOLE_NUMBERS, tuple(_whole_numbers()), _TAKEN
+        return NumberSort.WHOLE_NUMBERS, tuple(_whole_numbers()), _TAKEN
     if styles <= {Style.DECIMAL, Style.PLACES}:
         first, second = (tuple(_decimals(wholes)) for wholes in _WHOLES)
-        return Sort.DECIMALS, first, second
+        return NumberSort.DECIMALS, first, second
     if styles == {Style.MEASURE}:
         ladder = joined(pair.first.ladder, pair.second.ladder)
         if len(ladder.units) != _UNITS:
             return None
-        return Sort.MEASURES, tuple(_measures(ladder, (7, 5))), tuple(_measures(ladder, (4, 2)))
+        return NumberSort.MEASURES, tuple(_measures(ladder, (7, 5))), tuple(_measures(ladder, (4, 2)))
     ladders = {number.ladder for number in (pair.first, pair.second) if number.ladder.style is Style.MIXED}
     if not styles <= {Style.MIXED, Style.PLACES}:
         return None
@@ -93,7 +83,7 @@ def _sides(pair: Pair) -> tuple[Sort, tuple[str, ...], tuple[str, ...]] | None:
         number.ladder.denominator if number.ladder in ladders else next(iter(ladders)).denominator
         for number in (pair.first, pair.second)
     )
-    sort = Sort.LIKE_PARTS if d1 == d2 else Sort.UNLIKE_PARTS
+    sort = NumberSort.LIKE_PARTS if d1 == d2 else NumberSort.UNLIKE_PARTS
     return sort, tuple(_mixed(_FIRST, d1)), tuple(_mixed(_SECOND, d2))
 
 

@@ -2,20 +2,33 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from enum import StrEnum
 from functools import cache, lru_cache
+from itertools import chain
 from math import ceil
 
+from onewhole.findings.in_page import (
+    Alike,
+    FallsBack,
+    HardToRead,
+    NumbersUntold,
+    OutsideStandard,
+    OverBudget,
+    OverEvening,
+    PageFinding,
+    RightByLuck,
+    Severity,
+    Twins,
+    severity,
+)
+from onewhole.findings.searched import Searched
+from onewhole.findings.standard import StandardCode
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.text import text
-from onewhole.problems.near import Sort as NearBy
 from onewhole.problems.near import Space, near
 from onewhole.problems.traps import is_at_heart
 from onewhole.sheets.header import MOST_MINUTES
-from onewhole.sheets.page import Page, halves, page
+from onewhole.sheets.page import Page, page
 from onewhole.sheets.reading_level import AIM, reading_level
-from onewhole.sheets.standards import StandardNote
 from onewhole.sheets.told_numbers import untold
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
@@ -38,38 +51,12 @@ TELLING = (
 )
 
 
-class Severity(StrEnum):
-    """How much a finding weighs. Neither stops a page."""
-
-    NOTE = "note"
-    ADVICE = "advice"
-
-
-@dataclass(frozen=True, slots=True)
-class AuditFinding:
-    """One thing found in a page.
-
-    ``key`` names its sort (a standard's code, or climb, twins, minutes, alike, hidden, reading, story),
-    ``words`` say what is found, ``labels`` the problems it is about (none: the page), and ``remedy`` what may
-    be done. ``adds`` is a problem that takes the finding away when it is added, ``sets`` a setting that does;
-    both are empty where there is none.
-    """
-
-    key: str
-    severity: Severity
-    words: str
-    labels: tuple[str, ...]
-    remedy: str
-    adds: str = ""
-    sets: str = ""
-
-
 @dataclass(frozen=True, slots=True)
 class Audit:
     """A page, and what is found in it, advice first."""
 
     page: Page
-    findings: tuple[AuditFinding, ...]
+    findings: tuple[PageFinding, ...]
 
     @property
     def clean(self) -> bool:
@@ -82,62 +69,42 @@ def audit(worked: WorkedSheet) -> Audit:
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> sheet = read_sheet("1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8")
-    >>> [finding.key for finding in audit(WorkedSheet(sheet)).findings]
-    ['twins', 'alike', 'K11', 'hidden']
+    >>> [type(finding).__name__ for finding in audit(WorkedSheet(sheet)).findings]
+    ['Twins', 'Alike', 'OutsideStandard', 'RightByLuck']
     """
     seen = page(worked)
-    found = [*_twins(seen), *_minutes(seen), *_alike(seen), *_standards(seen), *_stories(seen)]
-    found += [*_falls(seen), *_hidden(seen)]
-    found.sort(key=lambda finding: finding.severity is Severity.NOTE)
+    found: list[PageFinding] = [*map(Twins, seen.twins), *_minutes(seen), *_alike(seen)]
+    found += [*_standards(seen), *_stories(seen), *_falls(seen), *_hidden(seen)]
+    found.sort(key=lambda finding: severity(finding) is Severity.NOTE)
     return Audit(seen, tuple(found))
 
 
-def _twins(seen: Page) -> Iterator[AuditFinding]:
-    for labels in seen.twins:
-        words = f"Problems {_listed(labels)} ask the same thing with the same differences of numbers."
-        yield AuditFinding(
-            "twins", Severity.ADVICE, words, labels, "Change the numbers of all but one of them."
-        )
-
-
-def _minutes(seen: Page) -> Iterator[AuditFinding]:
+def _minutes(seen: Page) -> Iterator[OverBudget | OverEvening]:
     budget = seen.sheet.header.minutes
-    takes = f"The page takes about {halves(seen.minutes)} minutes"
-    guess = "These are our own start values: correct the budget from real nights."
     if budget is not None and seen.minutes > budget:
-        words = f"{takes}, more than the {budget} that you set."
-        remedy = f"Leave some problems out, or set more. {guess}"
         enough = ceil(seen.minutes)
-        sets = f"minutes: {enough}" if enough <= MOST_MINUTES else ""
-        yield AuditFinding("minutes", Severity.ADVICE, words, (), remedy, sets=sets)
+        yield OverBudget(seen.minutes, budget, enough if enough <= MOST_MINUTES else None)
     if seen.minutes > seen.evening:
-        words = f"{takes}; ten minutes a grade is {seen.evening} for one evening, all subjects together."
-        yield AuditFinding("minutes", Severity.ADVICE, words, (), f"Leave some problems out. {guess}")
+        yield OverEvening(seen.minutes, seen.evening)
 
 
-def _alike(seen: Page) -> Iterator[AuditFinding]:
+def _alike(seen: Page) -> Iterator[Alike]:
     """Yield what the page cannot tell apart of patterns about regrouping and the pieces."""
     for group in seen.alike:
         keys = tuple(key for key in group if is_at_heart(key))
         if len(keys) < 2:
             continue
         labels = tuple(one.label for one in seen.problems if keys[0] in {slip.pattern for slip in one.slips})
-        names = " and ".join(f"{key} ({by_id(key).name})" for key in keys)
-        words = f"This page cannot tell {names} apart: they write the same answers on it."
         told = _telling(keys, tuple(one.problem.statement for one in seen.problems if one.label in labels))
-        remedy = (
-            f"Add a problem that tells them apart, such as {told.problem}."
-            if told.problem
-            else f"Ask the child to show each step: {_searched(told)}."
-        )
-        yield AuditFinding("alike", Severity.ADVICE, words, labels, remedy, told.problem)
+        searched = tuple(Searched(space.sort, space.taken, len(space.problems)) for space in told.searched)
+        yield Alike(keys, labels, told.problem, len(TELLING), searched)
 
 
 @dataclass(frozen=True, slots=True)
 class _Told:
     """A problem that tells patterns apart, or none, and the spaces that were searched for it."""
 
-    problem: str
+    problem: Statement | None
     searched: tuple[Space, ...]
 
 
@@ -147,21 +114,20 @@ def _telling(keys: tuple[str, ...], shown: tuple[Statement, ...]) -> _Told:
     Nothing is claimed of problems that were not looked at.
     """
     spaces = tuple(dict.fromkeys(space for one in shown if (space := near(one)) is not None))
-    for typed in TELLING:
-        if _apart(keys, _slips(typed)):
-            return _Told(typed, spaces)
-    return _Told(next((found for space in spaces if (found := _first_apart(keys, space))), ""), spaces)
+    tried = (read_statement(typed) for typed in TELLING if _apart(keys, _slips(typed)))
+    near_ones = (found for space in spaces if (found := _first_apart(keys, space)))
+    return _Told(next(chain(tried, near_ones), None), spaces)
 
 
 @lru_cache(maxsize=256)
-def _first_apart(keys: tuple[str, ...], space: Space) -> str:
-    """Return the first problem of a space on which the patterns write different answers, or nothing."""
+def _first_apart(keys: tuple[str, ...], space: Space) -> Statement | None:
+    """Return the first problem of a space on which the patterns write different answers, or None."""
     asked = tuple(map(by_id, keys))
     for typed in space.problems:
         statement = read_statement(typed)
         if _apart(keys, tuple(slip for one in asked if (slip := one.slip(statement)))):
-            return typed
-    return ""
+            return statement
+    return None
 
 
 def _apart(keys: tuple[str, ...], slips: tuple[Slip, ...]) -> bool:
@@ -170,37 +136,11 @@ def _apart(keys: tuple[str, ...], slips: tuple[Slip, ...]) -> bool:
     return len(set(wrote)) == len(wrote) >= len(keys) - 1 > 0
 
 
-def _searched(told: _Told) -> str:
-    """Say what was looked at in vain."""
-    named = [
-        f"{len(space.problems)} {'differences' if space.taken else 'sums'} of {_SORTS[space.sort]}"
-        for space in told.searched
-    ]
-    also = f", nor by one to {_listed(tuple(named))}" if named else ""
-    return f"they are not told apart by the answer to any of the {len(TELLING)} problems that tell most{also}"
-
-
-#: What the problems of a space are, where it is said how many were looked at.
-_SORTS = {
-    NearBy.WHOLE_NUMBERS: "whole numbers up to four digits, zeros among them",
-    NearBy.DECIMALS: "decimals with up to two places, zeros among them",
-    NearBy.LIKE_PARTS: "numbers up to nine wholes with these denominators",
-    NearBy.UNLIKE_PARTS: "numbers up to nine wholes with these denominators",
-    NearBy.MEASURES: "measures in these units",
-}
-
-
-def _hidden(seen: Page) -> Iterator[AuditFinding]:
+def _hidden(seen: Page) -> Iterator[RightByLuck]:
     for key in filter(is_at_heart, seen.hidden):
         labels = tuple(one.label for one in seen.problems if key in one.traps.lucky)
-        words = f"{key} ({by_id(key).name}) gives the right answer by luck wherever it could show."
-        adds = next((typed for typed in TELLING if key in {slip.pattern for slip in _slips(typed)}), "")
-        remedy = (
-            f"Add a problem that shows it, such as {adds}."
-            if adds
-            else "A right answer here says nothing about it."
-        )
-        yield AuditFinding("hidden", Severity.NOTE, words, labels, remedy, adds)
+        showing = (typed for typed in TELLING if key in {slip.pattern for slip in _slips(typed)})
+        yield RightByLuck(key, labels, next(map(read_statement, showing), None))
 
 
 @cache
@@ -209,49 +149,34 @@ def _slips(typed: str) -> tuple[Slip, ...]:
     return shows(read_statement(typed))
 
 
-def _falls(seen: Page) -> Iterator[AuditFinding]:
+def _falls(seen: Page) -> Iterator[FallsBack]:
     points = {one.label: one.difficulty.score for one in seen.problems}
     for before, after in seen.falls:
-        words = (
-            f"Problem {after} is much easier than {before} ({points[after]} points after {points[before]})."
-        )
-        yield AuditFinding(
-            "climb", Severity.NOTE, words, (before, after), "Put the easier one first if you want a climb."
-        )
+        yield FallsBack(before, after, points[before], points[after])
 
 
-def _stories(seen: Page) -> Iterator[AuditFinding]:
+def _stories(seen: Page) -> Iterator[HardToRead | NumbersUntold]:
     """Yield word problems that are hard to read, and those whose words tell other numbers than they ask."""
     for one in seen.problems:
         level = reading_level(one.problem.story)
         if level is not None and level.hard:
-            words = f"The words of problem {one.label} read at about grade {level.shown}, above {AIM}."
-            remedy = "Use shorter sentences and words. The formula is rough on so few words."
-            yield AuditFinding("reading", Severity.NOTE, words, (one.label,), remedy)
+            yield HardToRead(one.label, level.rounded, AIM)
         if missing := untold(one.problem):
-            words = f"The words of problem {one.label} do not tell {_listed(tuple(map(text, missing)))}."
-            remedy = "See that the words and the problem before the bar have the same numbers."
-            yield AuditFinding("story", Severity.NOTE, words, (one.label,), remedy)
+            yield NumbersUntold(one.label, missing)
 
 
-def _standards(seen: Page) -> Iterator[AuditFinding]:
+def _standards(seen: Page) -> Iterator[OutsideStandard]:
     """Yield the notes of the standards; what one says in more words is not said by another too."""
     told = {note.standard.code: set(note.labels) for note in seen.notes}
     for note in seen.notes:
-        covered = told.get(_SAID_BETTER.get(note.standard.code, ""), set())
+        better = _SAID_BETTER.get(note.standard.code)
+        covered = told.get(better, set()) if better else set()
         labels = tuple(label for label in note.labels if label not in covered)
         if labels or not note.labels:
-            yield AuditFinding(
-                note.standard.code, _severity(note), note.standard.rule, labels, note.standard.remedy
-            )
+            yield OutsideStandard(note.standard.code, labels)
 
 
-_SAID_BETTER = {"K1": "K12", "K3": "K9"}
-
-
-def _severity(note: StandardNote) -> Severity:
-    return Severity.ADVICE if note.standard.code == "K11" else Severity.NOTE
-
-
-def _listed(names: tuple[str, ...]) -> str:
-    return " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))
+_SAID_BETTER = {
+    StandardCode.GRADE_4_DENOMINATORS: StandardCode.ODD_DENOMINATORS,
+    StandardCode.LIKE_DENOMINATORS: StandardCode.UNLIKE_IS_GRADE_5,
+}

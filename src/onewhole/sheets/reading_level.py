@@ -5,6 +5,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.notations.syllables import syllables
+from onewhole.notations.text import text
+from onewhole.number.ladder import decimal
+from onewhole.number.quantity import Quantity, usual_in_parts
 
 #: Text for families and pupils stays at or below this grade; our own aim.
 AIM = 6
@@ -52,14 +55,23 @@ class ReadingLevel:
         return self.grade > AIM
 
     @property
+    def rounded(self) -> Quantity:
+        """Return the grade with one decimal, rounded half up; below zero it is 0.0.
+
+        >>> ReadingLevel(words=10, sentences=2, syllables=13).rounded.value
+        Fraction(17, 10)
+        """
+        tenths = max(0, (self.grade * 10 + Fraction(1, 2)).__floor__())
+        return usual_in_parts(decimal(1, 1), tenths)
+
+    @property
     def shown(self) -> str:
-        """Write the grade with one decimal, rounded half up; below zero it is 0.0.
+        """Write the rounded grade.
 
         >>> ReadingLevel(words=10, sentences=2, syllables=13).shown
         '1.7'
         """
-        tenths = max(0, (self.grade * 10 + Fraction(1, 2)).__floor__())
-        return f"{tenths // 10}.{tenths % 10}"
+        return text(self.rounded)
 
 
 def reading_level(told: str) -> ReadingLevel | None:

@@ -1,9 +1,25 @@
 """A typed sheet after a click on a remedy."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from itertools import chain, pairwise
 from typing import assert_never
 
+from onewhole.findings.click import (
+    AddProblem,
+    AskInstead,
+    Click,
+    Done,
+    EasyToHard,
+    GoTo,
+    LeaveOut,
+    NewlyNumbered,
+    NewNumbers,
+    NoOtherNumbers,
+    NumberLines,
+    SetTo,
+    WithoutWords,
+)
 from onewhole.notations.text import text
 from onewhole.problems.difficulty import difficulty
 from onewhole.problems.parallel import of_the_other_sort, parallel
@@ -11,72 +27,73 @@ from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.page import FALL
 from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.remedies import MOST_TOLD, Remedy, RemedyAct, listed
 from onewhole.sheets.rows import Rows
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement
 
 
 @dataclass(frozen=True, slots=True)
 class Changed:
-    """What is typed now, and in a sentence what was done."""
+    """What is typed now, and what was done."""
 
     typed: str
-    words: str
+    done: Done
 
 
-def remedied(typed: str, remedy: Remedy) -> Changed:
+def remedied(typed: str, click: Click) -> Changed:
     r"""Return a typed sheet after one click.
 
-    Only the rows that the remedy is about change, and the numbers at the margin where they count down the
-    page. The lines of a sheet that cannot be read can be numbered. Raises SheetError for any other act on
-    such a sheet, and for a remedy that is not about this one.
+    Only the rows that the click is about change, and the numbers at the margin where they count down the
+    page. The lines of a sheet that cannot be read can be numbered. Raises SheetError for any other click on
+    such a sheet, and for one that is not about this sheet.
 
-    >>> remedied("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", Remedy(RemedyAct.ORDER, "Put in order"))
-    Changed(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', words='The page goes from easy to hard.')
+    >>> remedied("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", EasyToHard())
+    Changed(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', done=EasyToHard())
     """
     rows = Rows.of(typed)
-    if remedy.act is RemedyAct.NUMBER:
-        return Changed(rows.numbered().typed, "Every line has its label.")
+    if isinstance(click, NumberLines):
+        return Changed(rows.numbered().typed, click)
     sheet = read_sheet(typed)
-    labels = tuple(list(rows.problems)[rows.place(label) - 1] for label in remedy.labels)
-    match remedy.act:
-        case RemedyAct.ADD:
-            return _added(sheet, rows, remedy.values)
-        case RemedyAct.LEAVE_OUT:
-            return Changed(rows.without(labels).typed, f"{_problems(labels)} left out.")
-        case RemedyAct.NEW_NUMBERS:
-            return _new_numbers(sheet, rows, labels)
-        case RemedyAct.ASK_INSTEAD:
-            return _asking(rows, dict(zip(labels, remedy.values, strict=True)))
-        case RemedyAct.NO_WORDS:
+    match click:
+        case AddProblem(asked):
+            return Changed(rows.added(text(asked), _after(sheet, asked)).typed, click)
+        case LeaveOut():
+            labels = _known(rows, click.labels)
+            return Changed(rows.without(labels).typed, LeaveOut(labels))
+        case NewNumbers():
+            return _new_numbers(sheet, rows, _known(rows, click.labels))
+        case AskInstead(asked):
+            named = tuple(zip(_known(rows, click.labels), (other for _, other in asked), strict=True))
+            return Changed(_asking(rows, dict(named)).typed, AskInstead(named))
+        case WithoutWords():
+            labels = _known(rows, click.labels)
             plain = {one.label: one.typed for one in sheet.problems if one.label in labels}
-            return Changed(rows.asking(plain).typed, f"{_problems(labels)} asked without words.")
-        case RemedyAct.ORDER:
+            return Changed(rows.asking(plain).typed, WithoutWords(labels))
+        case EasyToHard():
             score = {one.label: one.difficulty.score for one in WorkedSheet(sheet).problems}
             order = sorted(rows.problems, key=lambda label: score[label])
-            return Changed(rows.in_order(order).typed, "The page goes from easy to hard.")
-        case RemedyAct.SET:
-            for said in remedy.values:
-                rows = rows.with_setting(said)
-            return Changed(rows.typed, f"Set {listed(remedy.values)}.")
-        case RemedyAct.GO:
-            return Changed(typed, "Nothing was changed.")
+            return Changed(rows.in_order(order).typed, click)
+        case SetTo(lines):
+            for line in lines:
+                rows = rows.with_setting(line)
+            return Changed(rows.typed, click)
+        case GoTo(label):
+            _known(rows, () if label is None else (label,))
+            return Changed(typed, click)
         case _:
-            assert_never(remedy.act)
+            assert_never(click)
 
 
-def _added(sheet: Sheet, rows: Rows, values: tuple[str, ...]) -> Changed:
-    for asked in values:
-        rows = rows.added(asked, _after(sheet, asked))
-        sheet = read_sheet(rows.typed)
-    return Changed(rows.typed, f"Added {listed(values)}.")
+def _known(rows: Rows, labels: tuple[str, ...]) -> tuple[str, ...]:
+    """Return labels as they stand on the sheet. Raises SheetError for one that does not."""
+    there = list(rows.problems)
+    return tuple(there[rows.place(label) - 1] for label in labels)
 
 
-def _after(sheet: Sheet, asked: str) -> int:
+def _after(sheet: Sheet, asked: Statement) -> int:
     """Return how many problems a new one stands after so that the page falls least, the most there may be."""
     taught = sheet.header.strategy
-    own = difficulty(read_statement(asked), taught).score
+    own = difficulty(asked, taught).score
     scores = [one.difficulty.score for one in WorkedSheet(sheet).problems]
 
     def falls(at: int) -> int:
@@ -92,7 +109,7 @@ def _new_numbers(sheet: Sheet, rows: Rows, labels: tuple[str, ...]) -> Changed:
     Where none of them has such numbers they are left out instead.
     """
     taken = {twin_key(one.statement) for one in sheet.problems}
-    asked: dict[str, str] = {}
+    asked: dict[str, Statement] = {}
     spent = False
     for one in sheet.problems:
         if one.label not in labels:
@@ -104,23 +121,13 @@ def _new_numbers(sheet: Sheet, rows: Rows, labels: tuple[str, ...]) -> Changed:
                 spent = True
             elif (key := twin_key(found)) not in taken:
                 taken.add(key)
-                asked[one.label] = text(found)
+                asked[one.label] = found
                 break
     if not asked:
-        left = f"No other numbers are like these. {_problems(labels)} left out."
-        return Changed(rows.without(labels).typed, left)
-    changed = _asking(rows, asked)
-    if not (none := tuple(label for label in labels if label not in asked)):
-        return changed
-    return Changed(changed.typed, f"{changed.words} No other numbers are like {listed(none)}.")
+        return Changed(rows.without(labels).typed, NoOtherNumbers(labels))
+    left = tuple(label for label in labels if label not in asked)
+    return Changed(_asking(rows, asked).typed, NewlyNumbered(tuple(asked.items()), left))
 
 
-def _asking(rows: Rows, asked: dict[str, str]) -> Changed:
-    words = " ".join(f"Problem {label} asks {said} now." for label, said in asked.items())
-    if len(asked) > MOST_TOLD:
-        words = f"{len(asked)} problems have new numbers."
-    return Changed(rows.asking(asked).typed, words)
-
-
-def _problems(labels: tuple[str, ...]) -> str:
-    return f"Problem{'s' * (len(labels) > 1)} {listed(labels)}"
+def _asking(rows: Rows, asked: Mapping[str, Statement]) -> Rows:
+    return rows.asking({label: text(statement) for label, statement in asked.items()})

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from onewhole.errors import InputError
+from onewhole.findings.click import SettingLine
 from onewhole.problems.problem import LABEL
 from onewhole.sheets.document import SheetError
 from onewhole.sheets.reading import label_in, lines_of, setting_in
@@ -133,15 +134,15 @@ class Rows:
             lines[at] = _row(lines[at], label, instead)
         return Rows(tuple(lines))
 
-    def with_setting(self, said: str) -> "Rows":
+    def with_setting(self, line: SettingLine) -> "Rows":
         """Return the rows with a line of the header (``picture: strip``), in place of an earlier one."""
-        name, lines = _setting_name(said.partition(":")[0]), list(self.lines)
+        name, lines = _setting_name(line.name), list(self.lines)
         if name in self.settings:
-            lines[self.settings[name]] = said
+            lines[self.settings[name]] = line.typed
         elif self.settings:
-            lines.insert(max(self.settings.values()) + 1, said)
+            lines.insert(max(self.settings.values()) + 1, line.typed)
         else:
-            lines[:0] = [said, ""]
+            lines[:0] = [line.typed, ""]
         return Rows(tuple(lines))
 
     def _next_label(self) -> str:

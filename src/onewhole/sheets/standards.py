@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import assert_never
 
+from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_WHOLE, StandardCode
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.answer import answer
@@ -32,13 +33,11 @@ class Provenance(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Standard:
-    """One check: its code, its rule in our words, where that comes from, and what a teacher may do."""
+    """One check: its code, where its rule comes from, and how the rule reached us."""
 
-    code: str
-    rule: str
+    code: StandardCode
     source: str
     provenance: Provenance
-    remedy: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,109 +51,35 @@ class StandardNote:
     labels: tuple[str, ...] = ()
 
 
-#: Source: footnotes to the fractions domain of grades 4 and 3, CCSSM (read).
-GRADE_4 = frozenset({2, 3, 4, 5, 6, 8, 10, 12, 100})
-GRADE_3 = frozenset({2, 3, 4, 6, 8})
 #: Legal arithmetic, outside what grade 4 is expected to meet: follows from the footnote.
 ODD_ONES = frozenset({7, 9, 11})
-LARGEST_WHOLE = 1_000_000
 TENTHS_AND_HUNDREDTHS = (10, 100)
 HUNDREDTHS = 100
 
 _NF4, _READ = "CCSSM, footnote to grade 4 fractions", Provenance.READ
 
 STANDARDS = (
+    Standard(StandardCode.GRADE_4_DENOMINATORS, _NF4, _READ),
+    Standard(StandardCode.GRADE_3_DENOMINATORS, "CCSSM, footnote to grade 3 fractions", _READ),
+    Standard(StandardCode.LIKE_DENOMINATORS, "CCSSM 4.NF.B.3, 4.NF.C.5", _READ),
+    Standard(StandardCode.NOT_BELOW_ZERO, "CCSSM 6.NS (implied)", Provenance.MEMORY),
+    Standard(StandardCode.ANY_FORM, "CCSSM 4.NF, 5.NF.A.1 (its sample leaves 23/12)", _READ),
+    Standard(StandardCode.STORY_WITH_PICTURE, "CCSSM 4.NF.B.3.d", _READ),
+    Standard(StandardCode.ONE_WHOLE, "CCSSM 4.NF.B.3.a, 4.NF.B.3.d", _READ),
+    Standard(StandardCode.LARGEST_NUMBER, "CCSSM, footnote to grade 4 base ten", _READ),
+    Standard(StandardCode.UNLIKE_IS_GRADE_5, "CCSSM 5.NF.A.1, footnote to 4.NF.C.5", _READ),
     Standard(
-        "K1",
-        "Grade 4 meets the denominators 2, 3, 4, 5, 6, 8, 10, 12 and 100.",
-        _NF4,
-        _READ,
-        "Keep it if you mean it, or choose one of those denominators.",
-    ),
-    Standard(
-        "K2",
-        "Grade 3 meets the denominators 2, 3, 4, 6 and 8.",
-        "CCSSM, footnote to grade 3 fractions",
-        _READ,
-        "Keep it if you mean it, or choose one of those denominators.",
-    ),
-    Standard(
-        "K3",
-        "Grade 4 adds and subtracts with like denominators, besides tenths with hundredths.",
-        "CCSSM 4.NF.B.3, 4.NF.C.5",
-        _READ,
-        "Keep it if your class is ready, or use one denominator.",
-    ),
-    Standard(
-        "K4",
-        "No result is below zero before grade 6.",
-        "CCSSM 6.NS (implied)",
-        Provenance.MEMORY,
-        "Put the larger number first.",
-    ),
-    Standard(
-        "K5",
-        "Any equal form of an answer is right: the standards ask for no mixed or simplest form.",
-        "CCSSM 4.NF, 5.NF.A.1 (its sample leaves 23/12)",
-        _READ,
-        "Leave the setting out unless the form is what you teach tonight.",
-    ),
-    Standard(
-        "K6",
-        "Fraction word problems come with a picture and an equation.",
-        "CCSSM 4.NF.B.3.d",
-        _READ,
-        "Set picture: strip or picture: number line.",
-    ),
-    Standard(
-        "K7",
-        "All the fractions of a word problem are parts of one and the same whole.",
-        "CCSSM 4.NF.B.3.a, 4.NF.B.3.d",
-        _READ,
-        "Name the whole in the story, with the word the class uses.",
-    ),
-    Standard(
-        "K8",
-        "Whole numbers of grade 4 stay at or below 1,000,000.",
-        "CCSSM, footnote to grade 4 base ten",
-        _READ,
-        "Use smaller numbers.",
-    ),
-    Standard(
-        "K9",
-        "Unlike denominators are grade 5: 5.NF.A.1.",
-        "CCSSM 5.NF.A.1, footnote to 4.NF.C.5",
-        _READ,
-        "Keep it as a look ahead, or use one denominator.",
-    ),
-    Standard(
-        "K10",
-        "A fraction times a fraction is grade 5: 5.NF.B.4.",
+        StandardCode.TIMES_IS_GRADE_5,
         "CCSSM 4.NF.B.4 (read), 5.NF.B.4 (from memory)",
         Provenance.MEMORY,
-        "Multiply by a whole number, or keep it as a look ahead.",
     ),
     Standard(
-        "K11",
-        "A page on regrouping holds problems with it and problems without it.",
+        StandardCode.BOTH_KINDS,
         "our own rule; CCSSM never parts 4.NF.B.3.c by regrouping (read)",
         Provenance.OWN,
-        "Mix both kinds, so that looking at the pieces first is worth while.",
     ),
-    Standard(
-        "K12",
-        "Sevenths, ninths and elevenths are no part of what grade 4 is expected to meet.",
-        _NF4,
-        _READ,
-        "Keep it if you mean it: the arithmetic is the same.",
-    ),
-    Standard(
-        "K13",
-        "A strip of 100 parts cannot be drawn so that it can be read.",
-        "our own judgement",
-        Provenance.OWN,
-        "Use a 10 by 10 grid for hundredths, or another picture.",
-    ),
+    Standard(StandardCode.ODD_DENOMINATORS, _NF4, _READ),
+    Standard(StandardCode.STRIP_OF_HUNDREDTHS, "our own judgement", Provenance.OWN),
 )
 
 
@@ -163,18 +88,18 @@ def notes(worked: WorkedSheet) -> tuple[StandardNote, ...]:
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> found = notes(WorkedSheet(read_sheet("1. 3 2/7 - 1 5/7\n2. 4 6/7 - 2 1/7")))
-    >>> [(note.standard.code, note.labels) for note in found]
+    >>> [(note.standard.code.value, note.labels) for note in found]
     [('K1', ('1', '2')), ('K12', ('1', '2'))]
     """
     sheet, seen = worked.sheet, {one.label: one.needs for one in worked.problems}
     found: list[StandardNote] = []
     for standard in STANDARDS:
-        if standard.code in _OF_PAGES:
-            if _OF_PAGES[standard.code](sheet, seen):
+        check = _CHECKS[standard.code]
+        if isinstance(check, _OfPage):
+            if check.says(sheet, seen):
                 found.append(StandardNote(standard))
             continue
-        says = _OF_PROBLEMS[standard.code]
-        labels = tuple(one.label for one in sheet.problems if says(one, seen[one.label], sheet))
+        labels = tuple(one.label for one in sheet.problems if check(one, seen[one.label], sheet))
         if labels:
             found.append(StandardNote(standard, labels))
     return tuple(found)
@@ -270,20 +195,25 @@ def _one_kind_only(_: Sheet, seen: Mapping[str, Needs]) -> bool:
     return len(worked) > 1 and len(set(worked)) == 1
 
 
-_OF_PROBLEMS: Mapping[str, Callable[[Problem, Needs, Sheet], bool]] = {
-    "K1": _grade_4_denominators,
-    "K2": _grade_3_denominators,
-    "K3": _unlike,
-    "K4": _below_zero,
-    "K6": _without_picture,
-    "K7": _whole_not_named,
-    "K8": _large,
-    "K9": _unlike,
-    "K10": _fraction_times_fraction,
-    "K12": _odd_denominators,
-    "K13": _strip_of_hundredths,
-}
-_OF_PAGES: Mapping[str, Callable[[Sheet, Mapping[str, Needs]], bool]] = {
-    "K5": _form_demanded,
-    "K11": _one_kind_only,
+@dataclass(frozen=True, slots=True)
+class _OfPage:
+    """A check of a whole page, by what each of its problems needs."""
+
+    says: Callable[[Sheet, Mapping[str, Needs]], bool]
+
+
+_CHECKS: Mapping[StandardCode, Callable[[Problem, Needs, Sheet], bool] | _OfPage] = {
+    StandardCode.GRADE_4_DENOMINATORS: _grade_4_denominators,
+    StandardCode.GRADE_3_DENOMINATORS: _grade_3_denominators,
+    StandardCode.LIKE_DENOMINATORS: _unlike,
+    StandardCode.NOT_BELOW_ZERO: _below_zero,
+    StandardCode.ANY_FORM: _OfPage(_form_demanded),
+    StandardCode.STORY_WITH_PICTURE: _without_picture,
+    StandardCode.ONE_WHOLE: _whole_not_named,
+    StandardCode.LARGEST_NUMBER: _large,
+    StandardCode.UNLIKE_IS_GRADE_5: _unlike,
+    StandardCode.TIMES_IS_GRADE_5: _fraction_times_fraction,
+    StandardCode.BOTH_KINDS: _OfPage(_one_kind_only),
+    StandardCode.ODD_DENOMINATORS: _odd_denominators,
+    StandardCode.STRIP_OF_HUNDREDTHS: _strip_of_hundredths,
 }

@@ -6,10 +6,10 @@ from enum import StrEnum
 from fractions import Fraction
 
 from onewhole.errors import InputError
+from onewhole.findings.standard import GRADE_4
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.sheets.header import MOST_MINUTES
-from onewhole.sheets.standards import GRADE_4
 from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy

@@ -1,8 +1,12 @@
 """The audit of a page as a JSON object: the contract of ``docs/json.md``."""
 
+from onewhole.findings.in_page import PageFinding, severity
+from onewhole.languages.english.in_page import found_in_page, page_mended
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.worked import WorkedProblem
-from onewhole.sheets.audit import Audit, AuditFinding
+from onewhole.sheets.audit import Audit
+from onewhole.writers.finding_keys import finding_key
 
 Json = dict[str, object]
 
@@ -47,11 +51,11 @@ def _written(seen: WorkedProblem, group: tuple[str, ...]) -> str:
     return next(text(slip.wrote) for slip in seen.slips if slip.pattern in group)
 
 
-def _finding(found: AuditFinding) -> Json:
+def _finding(found: PageFinding) -> Json:
     return {
-        "key": found.key,
-        "severity": found.severity.value,
-        "words": found.words,
+        "key": finding_key(found),
+        "severity": severity(found).value,
+        "words": text_of(found_in_page(found)),
         "labels": list(found.labels),
-        "remedy": found.remedy,
+        "remedy": text_of(page_mended(found)),
     }

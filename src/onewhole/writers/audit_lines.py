@@ -2,18 +2,29 @@
 
 from collections.abc import Iterator
 
+from onewhole.findings.in_page import (
+    FallsBack,
+    HardToRead,
+    NumbersUntold,
+    PageFinding,
+    Twins,
+    severity,
+)
+from onewhole.languages.english.in_page import found_in_page, page_mended
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.needs import Needs
 from onewhole.problems.worked import WorkedProblem
-from onewhole.sheets.audit import Audit, AuditFinding
+from onewhole.sheets.audit import Audit
 from onewhole.sheets.page import Page, halves
+from onewhole.writers.finding_keys import finding_key
 
 HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "needs")
 #: Columns that line up at their right end: they hold amounts.
 COUNTS = frozenset({"", "answer", "points", "patterns"})
 TIMES = {1: "once", 2: "twice"}
 #: Findings whose words name their problems already.
-NAMED = frozenset({"twins", "climb", "reading", "story"})
+NAMED = (Twins, FallsBack, HardToRead, NumbersUntold)
 
 
 def audit_lines(audit: Audit) -> tuple[str, ...]:
@@ -89,10 +100,10 @@ def _traps(seen: WorkedProblem) -> Iterator[str]:
         yield f"trap: {pattern} comes out right by luck"
 
 
-def _finding(found: AuditFinding) -> Iterator[str]:
-    labels = "" if found.key in NAMED or not found.labels else f" (in {_listed(found.labels)})"
-    yield f"{found.severity.value} {found.key}: {found.words}{labels}"
-    yield f"  next: {found.remedy}"
+def _finding(found: PageFinding) -> Iterator[str]:
+    labels = "" if isinstance(found, NAMED) or not found.labels else f" (in {_listed(found.labels)})"
+    yield f"{severity(found).value} {finding_key(found)}: {text_of(found_in_page(found))}{labels}"
+    yield f"  next: {text_of(page_mended(found))}"
 
 
 def _count(times: int) -> str:

@@ -6,6 +6,7 @@ import pytest
 
 from onewhole.desk.page.audit import as_object, audit, audit_file, told
 from onewhole.sheets.document import SheetError
+from onewhole.writers.finding_keys import finding_key
 
 TWINS = "title: Kites\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 6 7/8 - 3 2/8"
 
@@ -39,7 +40,7 @@ def test_the_object_says_the_same() -> None:
     findings = as_object(found)["findings"]
     assert isinstance(findings, list)
     assert [(one["key"], tuple(one["labels"])) for one in findings] == [
-        (one.key, one.labels) for one in found.findings
+        (finding_key(one), one.labels) for one in found.findings
     ]
 
 

@@ -7,8 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from onewhole.desk.page.live_page import MOST_PROBLEMS, RemedyAct, laid, moved, remedied, remedy_named
+from onewhole.desk.page.clicks import ClickKey, click_sent
+from onewhole.desk.page.live_page import MOST_PROBLEMS, laid, moved, remedied
 from onewhole.errors import InputError
+from onewhole.findings.click import NumberLines
+from onewhole.writers.finding_keys import finding_key
 
 ROOM_12 = (Path(__file__).parents[3] / "examples" / "room12" / "sheet.txt").read_text(encoding="utf-8")
 NOW = datetime(2026, 11, 24, 18, tzinfo=UTC)
@@ -86,14 +89,17 @@ def test_nothing_is_raised_whatever_is_typed(typed: str) -> None:
 
 def test_a_note_stands_beside_its_lines() -> None:
     """Twins are noted beside both, a budget beside its setting, what is true of the page beside none."""
-    notes = {one.key: one for one in laid("minutes: 1\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6", NOW).notes}
+    notes = {
+        finding_key(one.found): one
+        for one in laid("minutes: 1\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6", NOW).notes
+    }
     assert (notes["twins"].lines, notes["minutes"].lines, notes["K11"].lines) == ((3, 4), (1,), ())
     assert all(one.remedies for one in notes.values())
 
 
 def test_many_patterns_found_alike_are_one_note() -> None:
     """A bare 5 - 2 hides every pattern of long subtraction: that is said once."""
-    hidden = [one.words for one in laid("1. 5 - 2", NOW).notes if one.key == "hidden"]
+    hidden = [one.words for one in laid("1. 5 - 2", NOW).notes if finding_key(one.found) == "hidden"]
     assert len(hidden) == 1
     assert hidden[0].endswith("other patterns.")
 
@@ -101,33 +107,31 @@ def test_many_patterns_found_alike_are_one_note() -> None:
 def test_a_click_takes_the_note_away() -> None:
     """The remedy of a note comes back from the browser as words, and is done."""
     typed = "1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6"
-    offered = next(one for one in laid(typed, NOW).notes if one.key == "twins").remedies[0]
-    click = remedy_named(offered.act.value, offered.labels, offered.values)
+    offered = (
+        next(one for one in laid(typed, NOW).notes if finding_key(one.found) == "twins").remedies[0].sent
+    )
+    click = click_sent(offered.key.value, offered.labels, offered.values)
     now = remedied(typed, click)
     assert now.words.startswith("Problem 2 asks ")
-    assert "twins" not in {one.key for one in laid(now.typed, NOW).notes}
+    assert "twins" not in {finding_key(one.found) for one in laid(now.typed, NOW).notes}
 
 
 @pytest.mark.parametrize(("act", "labels", "values"), [("burn", [], []), ("ask instead", ["1"], [])])
 def test_a_remedy_that_no_page_offers(act: str, labels: list[str], values: list[str]) -> None:
     """It is refused."""
     with pytest.raises(InputError, match="no such remedy"):
-        remedy_named(act, labels, values)
+        click_sent(act, labels, values)
 
 
 @pytest.mark.parametrize(
     "act",
-    [
-        one
-        for one in RemedyAct
-        if one not in {RemedyAct.ADD, RemedyAct.ORDER, RemedyAct.SET, RemedyAct.NUMBER}
-    ],
+    [one for one in ClickKey if one not in {ClickKey.ADD, ClickKey.ORDER, ClickKey.SET, ClickKey.NUMBER}],
 )
-def test_a_remedy_about_a_problem_that_is_not_there(act: RemedyAct) -> None:
+def test_a_remedy_about_a_problem_that_is_not_there(act: ClickKey) -> None:
     """It is refused in words, and nothing is lost."""
-    values = ["5 - 2"] if act is RemedyAct.ASK_INSTEAD else []
+    values = ["5 - 2"] if act is ClickKey.ASK_INSTEAD else []
     with pytest.raises(InputError, match="there is no problem 7"):
-        remedied("1. 5 - 2", remedy_named(act.value, ["7"], values))
+        remedied("1. 5 - 2", click_sent(act.value, ["7"], values))
 
 
 def test_moving_tells_what_it_did() -> None:
@@ -148,11 +152,11 @@ def test_lines_without_a_label_are_numbered_by_a_click() -> None:
     """Pasted problems become problems, though the sheet cannot be read yet."""
     typed = "title: Kites\n\n# Look first.\n7 2/6 - 3 5/6\n 52 - 27"
     page = laid(typed, NOW)
-    assert [[click.act for click in one.remedies] for one in page.mistakes] == [
-        [RemedyAct.NUMBER],
-        [RemedyAct.NUMBER],
+    assert [[one.click for one in mistake.remedies] for mistake in page.mistakes] == [
+        [NumberLines()],
+        [NumberLines()],
     ]
-    now = remedied(typed, page.mistakes[0].remedies[0])
+    now = remedied(typed, page.mistakes[0].remedies[0].click)
     assert now.typed == "title: Kites\n\n# Look first.\n1. 7 2/6 - 3 5/6\n2. 52 - 27"
     assert laid(now.typed, NOW).readable
 
@@ -161,4 +165,4 @@ def test_a_remedy_does_not_spoil_the_sheet() -> None:
     """A setting that is none, or a problem that is none, is refused."""
     for act, value in (("set", "six kites"), ("add", "six kites")):
         with pytest.raises(InputError):
-            remedied("1. 5 - 2", remedy_named(act, values=[value]))
+            remedied("1. 5 - 2", click_sent(act, values=[value]))

@@ -18,8 +18,8 @@ def audit(sheet: str) -> Audit:
 
     Raises SheetError with every mistake of the sheet and its place.
 
-    >>> [finding.key for finding in audit("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6").findings][0]
-    'twins'
+    >>> audit("1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6").findings[0]
+    Twins(labels=('1', '2'))
     """
     return audited(WorkedSheet(read_sheet(sheet)))
 

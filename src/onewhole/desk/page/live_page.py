@@ -2,23 +2,28 @@
 
 import re
 from base64 import b64encode
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime
 from fractions import Fraction
 
+from onewhole.desk.page.clicks import Offered
 from onewhole.errors import InputError, OnewholeError
+from onewhole.findings.click import Click, NumberLines, SetTo
+from onewhole.findings.in_page import PageFinding, Severity, severity
+from onewhole.languages.english.clicks import clicked
+from onewhole.languages.english.in_page import also_true, found_in_page, page_mended
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.speech import say
 from onewhole.notations.text import text
 from onewhole.presses.pdf import PressError, press, press_drawings
 from onewhole.problems.problem import Problem
-from onewhole.sheets.audit import Audit, AuditFinding, Severity, audit
+from onewhole.sheets.audit import Audit, audit
 from onewhole.sheets.document import Instruction, Sheet, SheetError
 from onewhole.sheets.page import halves
 from onewhole.sheets.reading import NO_LABEL, label_in, lines_of, read_sheet
-from onewhole.sheets.remedied import Changed
 from onewhole.sheets.remedied import remedied as mended
-from onewhole.sheets.remedies import Remedy, RemedyAct, remedies
+from onewhole.sheets.remedies import remedies
 from onewhole.sheets.room import Room
 from onewhole.sheets.rows import Rows
 from onewhole.sheets.worked import WorkedSheet
@@ -32,22 +37,18 @@ __all__ = [
     "Mistake",
     "Moved",
     "Note",
-    "Remedy",
-    "RemedyAct",
     "Stands",
     "laid",
     "moved",
     "moved_by",
     "moved_on_line",
     "remedied",
-    "remedy_named",
 ]
 
 #: More than this is no page for one night: it is not laid out while it is typed.
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
 
 _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
-_NUMBER = Remedy(RemedyAct.NUMBER, "Number the lines")
 _NO_SIGN = re.compile(r"No font here has the sign (.+)")
 
 
@@ -62,7 +63,7 @@ class Mistake:
     column: int | None
     what: str
     remedy: str
-    remedies: tuple[Remedy, ...] = ()
+    remedies: tuple[Offered, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,12 +93,20 @@ class Stands:
 class Note:
     """Something found: which lines it is about (none: the whole page), and what one click may do."""
 
-    key: str
+    found: PageFinding
     advice: bool
     words: str
     remedy: str
     lines: tuple[int, ...]
-    remedies: tuple[Remedy, ...]
+    remedies: tuple[Offered, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Changed:
+    """What is typed now, and in a sentence what was done."""
+
+    typed: str
+    words: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,27 +164,15 @@ def laid(typed: str, now: datetime) -> Laid:
     return Laid((), drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn)))
 
 
-def remedied(typed: str, remedy: Remedy) -> Changed:
+def remedied(typed: str, click: Click) -> Changed:
     """Return a typed sheet after one click, and in words what was done.
 
-    Raises InputError, also for a remedy that would leave a sheet that cannot be read.
+    Raises InputError, also for a click that would leave a sheet that cannot be read.
     """
-    changed = mended(typed, remedy)
-    if remedy.act is not RemedyAct.NUMBER:
+    changed = mended(typed, click)
+    if not isinstance(click, NumberLines):
         _read(changed.typed)
-    return changed
-
-
-def remedy_named(act: str, labels: Sequence[str] = (), values: Sequence[str] = ()) -> Remedy:
-    """Return a remedy that came back from a page. Raises InputError for one that no page offers.
-
-    >>> remedy_named("leave out", ["2"]).labels
-    ('2',)
-    """
-    if act not in set(RemedyAct) or (act == RemedyAct.ASK_INSTEAD and len(labels) != len(values)):
-        msg = "there is no such remedy"
-        raise InputError(msg, remedy="Choose one that stands beside a note.")
-    return Remedy(RemedyAct(act), "", tuple(labels), tuple(values))
+    return Changed(changed.typed, text_of(clicked(changed.done)))
 
 
 def moved_by(typed: str, label: str, by: int) -> Moved:
@@ -234,7 +231,7 @@ def _mistakes(error: OnewholeError, typed: str) -> Iterator[Mistake]:
     for one in several or (error,):
         line = one.line if isinstance(one, InputError) else _line_of_signs(one, typed)
         column = one.column if isinstance(one, InputError) else None
-        clicks = (_NUMBER,) if one.what == NO_LABEL else ()
+        clicks = (Offered(NumberLines()),) if one.what == NO_LABEL else ()
         yield Mistake(line, column, one.what, one.remedy or "", clicks)
 
 
@@ -287,25 +284,26 @@ def _stands(problem: Problem, needed: Room) -> Stands:
     return Stands(problem.label, problem.line, text(problem.statement), measured)
 
 
-def _note(found: AuditFinding, looked: Audit, typed: str) -> Note:
+def _note(found: PageFinding, looked: Audit, typed: str) -> Note:
     lines = tuple(one.line for one in looked.page.sheet.problems if one.label in found.labels)
     clicks = remedies(found, looked)
     if not found.labels:
         header = Rows.of(typed).settings
-        names = {said.partition(":")[0] for said in (found.sets, *(v for one in clicks for v in one.values))}
-        lines = tuple(at + 1 for name, at in header.items() if name in names)
-    advice = found.severity is Severity.ADVICE
-    return Note(found.key, advice, found.words, found.remedy, lines, clicks)
+        sets = {line.name for one in clicks if isinstance(one, SetTo) for line in one.lines}
+        lines = tuple(at + 1 for name, at in header.items() if name in sets)
+    advice = severity(found) is Severity.ADVICE
+    said, mend = text_of(found_in_page(found)), text_of(page_mended(found))
+    return Note(found, advice, said, mend, lines, tuple(map(Offered, clicks)))
 
 
 def _gathered(notes: Iterable[Note]) -> Iterator[Note]:
     """Tell as one what is found of several patterns alike: about the same lines, with the same clicks."""
     alike: dict[object, list[Note]] = {}
     for note in notes:
-        alike.setdefault((note.key, note.lines, note.remedy, note.remedies), []).append(note)
+        alike.setdefault((type(note.found), note.lines, note.remedy, note.remedies), []).append(note)
     for first, *more in alike.values():
-        others = "one other pattern" if len(more) == 1 else f"{len(more)} other patterns"
-        yield replace(first, words=f"{first.words} The same is true of {others}.") if more else first
+        said = found_in_page(first.found) + also_true(len(more)) if more else ()
+        yield replace(first, words=text_of(said)) if said else first
 
 
 def _told(looked: Audit, pages: int) -> str:

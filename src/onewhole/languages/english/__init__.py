@@ -13,5 +13,8 @@
 :mod:`~.facts`             how a hard fact is found
 :mod:`~.unsuited`          why a strategy does not suit a problem
 :mod:`~.unpictured`        why a picture does not suit a working
+:mod:`~.in_page`           what an audit finds in a page, and what may be done
+:mod:`~.standards`         what the standards expect of a page
+:mod:`~.clicks`            what one click does to a page, and what it did
 =========================  =======================================================
 """

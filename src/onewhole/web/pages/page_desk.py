@@ -7,6 +7,7 @@ from markupsafe import Markup
 from onewhole.desk.classes.class_records import sheet_typed
 from onewhole.desk.page import kept_pages, live_page
 from onewhole.desk.page.class_questions import last_answered, questions_left
+from onewhole.desk.page.clicks import Offered, click_sent
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
@@ -84,9 +85,7 @@ def mended(request: PageRequest) -> Json:
     """Do what a remedy offers."""
     labels = [value for name, value in request.form_items if name == "label"]
     values = [value for name, value in request.form_items if name == "value"]
-    return _changed(
-        live_page.remedied(_typed(request), live_page.remedy_named(request.field("act"), labels, values))
-    )
+    return _changed(live_page.remedied(_typed(request), click_sent(request.field("act"), labels, values)))
 
 
 def moved(request: PageRequest) -> Json:
@@ -238,12 +237,13 @@ def _when(request: PageRequest, moment: datetime) -> str:
     return f"{here.day} {here.strftime('%B %Y, %H:%M')}"
 
 
-def _click(click: live_page.Remedy) -> dict[str, object]:
+def _click(click: Offered) -> dict[str, object]:
+    sent = click.sent
     return {
-        "act": click.act.value,
+        "act": sent.key.value,
         "words": click.words,
-        "labels": list(click.labels),
-        "values": list(click.values),
+        "labels": list(sent.labels),
+        "values": list(sent.values),
     }
 
 

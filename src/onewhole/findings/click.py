@@ -1,0 +1,135 @@
+"""What one click does to a page, and what it did: closed families."""
+
+from dataclasses import dataclass
+from enum import Enum, auto
+
+from onewhole.statements.statement import Statement
+
+Labels = tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SettingLine:
+    """A line of a sheet's header: the name of a setting, and what is typed behind it."""
+
+    name: str
+    value: str
+
+    @property
+    def typed(self) -> str:
+        """Return the line as it stands in a sheet.
+
+        >>> SettingLine("picture", "strip").typed
+        'picture: strip'
+        """
+        return f"{self.name}: {self.value}"
+
+
+class Help(Enum):
+    """What only the teacher can do at a problem."""
+
+    SHOW_THE_PIECES = auto()
+    WRITE_THE_WORDS = auto()
+    SEE_WHAT_IS_MEANT = auto()
+    CHOOSE_NUMBERS = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class AddProblem:
+    """One problem more."""
+
+    asked: Statement
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveOut:
+    """Some problems fewer."""
+
+    labels: Labels
+
+
+@dataclass(frozen=True, slots=True)
+class NewNumbers:
+    """Numbers for these problems that make none of them a twin."""
+
+    labels: Labels
+
+
+@dataclass(frozen=True, slots=True)
+class AskInstead:
+    """Other problems under some labels."""
+
+    asked: tuple[tuple[str, Statement], ...]
+
+    @property
+    def labels(self) -> Labels:
+        """Return the labels."""
+        return tuple(label for label, _ in self.asked)
+
+
+@dataclass(frozen=True, slots=True)
+class WithoutWords:
+    """Word problems asked without their words."""
+
+    labels: Labels
+
+
+@dataclass(frozen=True, slots=True)
+class EasyToHard:
+    """The page put in order."""
+
+
+@dataclass(frozen=True, slots=True)
+class SetTo:
+    """Lines of the header."""
+
+    lines: tuple[SettingLine, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NumberLines:
+    """A label before each line that has none."""
+
+
+@dataclass(frozen=True, slots=True)
+class GoTo:
+    """Nothing is changed: it leads to a problem (None: to the page), where only the teacher can help."""
+
+    label: str | None
+    help: Help
+
+
+#: Everything that one click may do.
+Click = (
+    AddProblem | LeaveOut | NewNumbers | AskInstead | WithoutWords | EasyToHard | SetTo | NumberLines | GoTo
+)
+
+
+@dataclass(frozen=True, slots=True)
+class NewlyNumbered:
+    """Some problems ask something new; for those ``left`` there were no other numbers."""
+
+    asked: tuple[tuple[str, Statement], ...]
+    left: Labels
+
+
+@dataclass(frozen=True, slots=True)
+class NoOtherNumbers:
+    """There were no other numbers for any of these: they are left out."""
+
+    labels: Labels
+
+
+#: What a click did: what it does, or how new numbers came out.
+Done = (
+    AddProblem
+    | LeaveOut
+    | AskInstead
+    | WithoutWords
+    | EasyToHard
+    | SetTo
+    | NumberLines
+    | GoTo
+    | NewlyNumbered
+    | NoOtherNumbers
+)

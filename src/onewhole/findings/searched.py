@@ -1,0 +1,23 @@
+"""Where a problem was looked for: so many sums or differences of one sort of numbers."""
+
+from dataclasses import dataclass
+from enum import Enum, auto
+
+
+class NumberSort(Enum):
+    """What the numbers of a listed space of problems are."""
+
+    WHOLE_NUMBERS = auto()
+    DECIMALS = auto()
+    LIKE_PARTS = auto()
+    UNLIKE_PARTS = auto()
+    MEASURES = auto()
+
+
+@dataclass(frozen=True, slots=True)
+class Searched:
+    """So many problems were looked at, differences where ``taken``, else sums."""
+
+    sort: NumberSort
+    taken: bool
+    count: int

@@ -1,0 +1,129 @@
+"""What one click does to a page, for a button; and what it did."""
+
+from collections.abc import Sequence
+from typing import assert_never
+
+from onewhole.findings.click import (
+    AddProblem,
+    AskInstead,
+    Click,
+    Done,
+    EasyToHard,
+    GoTo,
+    Help,
+    LeaveOut,
+    NewlyNumbered,
+    NewNumbers,
+    NoOtherNumbers,
+    NumberLines,
+    SetTo,
+    WithoutWords,
+)
+from onewhole.languages.english.making import Nodes, bare, listed, told
+from onewhole.sentences.node import Label, Said, Typed
+from onewhole.sentences.sentence import End, Sentences
+
+#: So many names stand on a button.
+MOST_TOLD = 4
+
+
+def button(click: Click) -> Sentences:
+    """Name a click, as a button does: with no full stop.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> text_of(button(LeaveOut(("1", "2"))))
+    'Leave out 1 and 2'
+    """
+    match click:
+        case AddProblem(asked):
+            return _button("Add", Said(asked))
+        case LeaveOut(labels):
+            return _button("Leave out", _problems(labels))
+        case NewNumbers(labels):
+            return _button("Change the numbers of", _problems(labels))
+        case AskInstead(asked):
+            return _button("Change", _few([(Label(label), "to", Said(other)) for label, other in asked]))
+        case WithoutWords(labels):
+            return _button("Ask", _problems(labels), "without words")
+        case EasyToHard():
+            return _button("Put the page in order from easy to hard")
+        case SetTo(lines):
+            return _button("Set", _few([(Typed(line.typed),) for line in lines]))
+        case NumberLines():
+            return _button("Number the lines")
+        case GoTo(label, need):
+            return _button("Go to", "the page" if label is None else Label(label), ":", _help(need))
+        case _:
+            assert_never(click)
+
+
+def clicked(done: Done) -> Sentences:
+    """Say what a click did.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> text_of(clicked(LeaveOut(("1", "2"))))
+    'Problems 1 and 2 left out.'
+    """
+    match done:
+        case AddProblem(asked):
+            return told("added", Said(asked))
+        case LeaveOut(labels):
+            return told(_named(labels), "left out")
+        case AskInstead(asked):
+            return tuple(
+                sentence
+                for label, other in asked
+                for sentence in told("problem", Label(label), "asks", Said(other), "now")
+            )
+        case WithoutWords(labels):
+            return told(_named(labels), "asked without words")
+        case EasyToHard():
+            return told("the page goes from easy to hard")
+        case SetTo(lines):
+            return told("set", _few([(Typed(line.typed),) for line in lines]))
+        case NumberLines():
+            return told("every line has its label")
+        case GoTo():
+            return told("nothing was changed")
+        case NewlyNumbered(asked, left):
+            said = clicked(AskInstead(asked))
+            if len(asked) > MOST_TOLD:
+                said = told(bare(len(asked)), "problems have new numbers")
+            return said + told("no other numbers are like", _problems(left)) if left else said
+        case NoOtherNumbers(labels):
+            return told("no other numbers are like these") + told(_named(labels), "left out")
+        case _:
+            assert_never(done)
+
+
+def _button(*nodes: str | Label | Said | Nodes) -> Sentences:
+    return told(*nodes, end=End.TYPED)
+
+
+def _help(need: Help) -> str:
+    match need:
+        case Help.SHOW_THE_PIECES:
+            return "ask the child to show the pieces"
+        case Help.WRITE_THE_WORDS:
+            return "only you can write these words"
+        case Help.SEE_WHAT_IS_MEANT:
+            return "see what you mean there"
+        case Help.CHOOSE_NUMBERS:
+            return "choose other numbers"
+        case _:
+            assert_never(need)
+
+
+def _named(labels: Sequence[str]) -> Nodes:
+    return ("problems" if len(labels) > 1 else "problem", *_problems(labels))
+
+
+def _problems(labels: Sequence[str]) -> Nodes:
+    return _few([(Label(label),) for label in labels])
+
+
+def _few(parts: Sequence[Nodes]) -> Nodes:
+    """List some things; of many only the first few: 1, 2, 3, 4 and 25 more."""
+    if len(parts) > MOST_TOLD + 1:
+        parts = [*parts[:MOST_TOLD], (bare(len(parts) - MOST_TOLD), "more")]
+    return listed(parts)

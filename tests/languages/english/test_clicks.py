@@ -1,0 +1,72 @@
+"""Buttons, and what they did."""
+
+import pytest
+
+from onewhole.findings.click import (
+    AddProblem,
+    AskInstead,
+    Click,
+    Done,
+    EasyToHard,
+    GoTo,
+    Help,
+    LeaveOut,
+    NewlyNumbered,
+    NewNumbers,
+    NoOtherNumbers,
+    NumberLines,
+    SettingLine,
+    SetTo,
+    WithoutWords,
+)
+from onewhole.languages.english.clicks import button, clicked
+from onewhole.notations.sentences.text import text_of
+from onewhole.statements.reading import read_statement
+
+ASKED = read_statement("7 2/6 - 3 5/6")
+PICTURE = SetTo((SettingLine("picture", "strip"),))
+MANY = tuple((str(at), ASKED) for at in range(1, 8))
+
+
+@pytest.mark.parametrize(
+    ("click", "words"),
+    [
+        (AddProblem(ASKED), "Add 7 2/6 - 3 5/6"),
+        (LeaveOut(tuple(map(str, range(1, 30)))), "Leave out 1, 2, 3, 4 and 25 more"),
+        (NewNumbers(("2", "b")), "Change the numbers of 2 and b"),
+        (AskInstead((("2", ASKED),)), "Change 2 to 7 2/6 - 3 5/6"),
+        (WithoutWords(("2",)), "Ask 2 without words"),
+        (EasyToHard(), "Put the page in order from easy to hard"),
+        (PICTURE, "Set picture: strip"),
+        (NumberLines(), "Number the lines"),
+        (GoTo("2", Help.CHOOSE_NUMBERS), "Go to 2: choose other numbers"),
+        (GoTo(None, Help.SEE_WHAT_IS_MEANT), "Go to the page: see what you mean there"),
+    ],
+)
+def test_a_button(click: Click, words: str) -> None:
+    """It names what it does, and has no full stop."""
+    assert text_of(button(click)) == words
+
+
+@pytest.mark.parametrize(
+    ("done", "words"),
+    [
+        (AddProblem(ASKED), "Added 7 2/6 - 3 5/6."),
+        (LeaveOut(("1", "2")), "Problems 1 and 2 left out."),
+        (AskInstead((("2", ASKED),)), "Problem 2 asks 7 2/6 - 3 5/6 now."),
+        (WithoutWords(("2",)), "Problem 2 asked without words."),
+        (EasyToHard(), "The page goes from easy to hard."),
+        (PICTURE, "Set picture: strip."),
+        (NumberLines(), "Every line has its label."),
+        (GoTo(None, Help.CHOOSE_NUMBERS), "Nothing was changed."),
+        (NewlyNumbered(MANY, ()), "7 problems have new numbers."),
+        (
+            NewlyNumbered((("2", ASKED),), ("3",)),
+            "Problem 2 asks 7 2/6 - 3 5/6 now. No other numbers are like 3.",
+        ),
+        (NoOtherNumbers(("3",)), "No other numbers are like these. Problem 3 left out."),
+    ],
+)
+def test_what_was_done(done: Done, words: str) -> None:
+    """One sentence, or two where something could not be done."""
+    assert text_of(clicked(done)) == words
