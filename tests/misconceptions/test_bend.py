@@ -6,7 +6,7 @@ from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.wrong_steps.bent import bent
 from onewhole.misconceptions.wrong_steps.regrouping import nothing
 from onewhole.statements.reading import read_statement
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
@@ -23,11 +23,11 @@ def test_bent_steps_are_those_that_differ() -> None:
 def test_a_pattern_that_says_it_bends_a_strategy_runs_one(monkeypatch: pytest.MonkeyPatch) -> None:
     """On its own example each runs a strategy of the key that it tells, and no other pattern runs any."""
     ran: list[str] = []
-    run: Callable[[Strategy, Bench], Bench] = Strategy.run
+    run: Callable[[Strategy, PairState], PairState] = Strategy.run
 
-    def noted(strategy: Strategy, bench: Bench) -> Bench:
+    def noted(strategy: Strategy, state: PairState) -> PairState:
         ran.append(strategy.key)
-        return run(strategy, bench)
+        return run(strategy, state)
 
     monkeypatch.setattr(Strategy, "run", noted)
     for pattern in patterns():

@@ -2,7 +2,7 @@ import pytest
 
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.moves import unit_by_unit
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -21,8 +21,8 @@ def test_what_a_strategy_is_for() -> None:
 def test_a_step_is_replaced_in_a_copy() -> None:
     """The strategy itself stays as it is taught."""
 
-    def other(bench: Bench) -> Bench:
-        return unit_by_unit(bench)
+    def other(state: PairState) -> PairState:
+        return unit_by_unit(state)
 
     changed = REGROUP_FIRST.with_step("regroup", other)
     assert changed.steps[0].act is other
@@ -32,9 +32,9 @@ def test_a_step_is_replaced_in_a_copy() -> None:
 
 def test_a_step_left_out_does_nothing() -> None:
     """Counting up without the last step ends at the jumps, overfull as they are."""
-    bench = Bench(Quantity(mixed(6), (5, 4)), Quantity(mixed(6), (2, 1)), taken=True)
-    assert COUNT_UP.with_step("usual_form", lambda same: same).run(bench).found().counts == (2, 9)
-    assert COUNT_UP.run(bench).found().counts == (3, 3)
+    state = PairState(Quantity(mixed(6), (5, 4)), Quantity(mixed(6), (2, 1)), taken=True)
+    assert COUNT_UP.with_step("usual_form", lambda same: same).run(state).found().counts == (2, 9)
+    assert COUNT_UP.run(state).found().counts == (3, 3)
 
 
 def test_there_is_no_such_step() -> None:

@@ -9,8 +9,8 @@ from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, Meaning, Relation
-from onewhole.working.bench import Bench
 from onewhole.working.line import Line, Says, kept
+from onewhole.working.pair_state import PairState
 
 #: What a child can write as an answer.
 Outcome = Quantity | Impossible | Relation
@@ -82,15 +82,15 @@ def written(ladder: Ladder, counts: tuple[int, ...]) -> Quantity:
     return Quantity(ladder, counts)
 
 
-def wrongly(bench: Bench, says: Expression) -> Bench:
+def wrongly(state: PairState, says: Expression) -> PairState:
     """Write a line that nothing makes follow: it carries no reason."""
-    if bench.lines and bench.lines[-1].says == says:
-        return bench
-    return Bench(bench.first, bench.second, bench.taken, (*bench.lines, Line(says)), bench.result)
+    if state.lines and state.lines[-1].says == says:
+        return state
+    return PairState(state.first, state.second, state.taken, (*state.lines, Line(says)), state.result)
 
 
-def finished(problem: Expression, bench: Bench, also: tuple[Outcome, ...] = ()) -> Attempt:
-    """Return the attempt that a bench shows once its result is found and said."""
-    lines = (Line(problem), *bench.lines)
+def finished(problem: Expression, state: PairState, also: tuple[Outcome, ...] = ()) -> Attempt:
+    """Return the attempt that a state shows once its result is found and said."""
+    lines = (Line(problem), *state.lines)
     kept_lines = tuple(line for at, line in enumerate(lines) if not at or line.says != lines[at - 1].says)
-    return Attempt(kept_lines, trimmed(bench.found()), also)
+    return Attempt(kept_lines, trimmed(state.found()), also)

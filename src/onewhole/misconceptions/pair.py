@@ -6,7 +6,7 @@ from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import MissingNumber, Question, Statement, asked_quantities
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.same_units import same_units
 
 PAIR = 2
@@ -26,9 +26,9 @@ class Pair:
         """Return the styles in which the two are written."""
         return {self.first.ladder.style, self.second.ladder.style}
 
-    def bench(self, ladder: Ladder) -> Bench:
+    def state(self, ladder: Ladder) -> PairState:
         """Lay both numbers on one ladder, every rung written."""
-        return Bench(self.first.on(ladder), self.second.on(ladder), self.taken)
+        return PairState(self.first.on(ladder), self.second.on(ladder), self.taken)
 
 
 def pair_of(statement: Statement) -> Pair | None:
@@ -57,7 +57,7 @@ def _question(statement: Statement) -> Question | None:
             return None
 
 
-def like_parts(statement: Statement, *, taken: bool) -> tuple[Pair, Bench] | None:
+def like_parts(statement: Statement, *, taken: bool) -> tuple[Pair, PairState] | None:
     """Return the pair of a sum or difference with like denominators, and both numbers on one ladder.
 
     A whole number counts as having the other number's denominator; two whole numbers have none.
@@ -70,10 +70,10 @@ def like_parts(statement: Statement, *, taken: bool) -> tuple[Pair, Bench] | Non
     if pair is None or pair.taken != taken or not pair.styles <= {Style.MIXED, Style.PLACES}:
         return None
     ladders = {n.ladder for n in (pair.first, pair.second) if n.ladder.style is Style.MIXED}
-    return (pair, pair.bench(ladders.pop())) if len(ladders) == 1 else None
+    return (pair, pair.state(ladders.pop())) if len(ladders) == 1 else None
 
 
-def renamed_parts(statement: Statement, *, taken: bool) -> tuple[Pair, Bench] | None:
+def renamed_parts(statement: Statement, *, taken: bool) -> tuple[Pair, PairState] | None:
     """Return the pair of a sum or difference with unlike denominators, renamed rightly, with those lines.
 
     >>> from onewhole.statements.reading import read_statement
@@ -85,7 +85,7 @@ def renamed_parts(statement: Statement, *, taken: bool) -> tuple[Pair, Bench] | 
         return None
     moved, lines = same_units(((pair.first, False), (pair.second, taken)))
     (first, _), (second, _) = moved
-    return pair, Bench(first, second, taken, lines)
+    return pair, PairState(first, second, taken, lines)
 
 
 def unlike_parts(statement: Statement, *, taken: bool) -> Pair | None:

@@ -4,7 +4,7 @@
 :mod:`~.reason`          why a line follows: a key and its numbers
 :mod:`~.fact`            a hard fact inside a line, worked beside it
 :mod:`~.line`            one line: what it says and why
-:mod:`~.bench`           a pair of numbers while it is being worked
+:mod:`~.pair_state`      a pair of numbers while it is being worked
 :mod:`~.strategy`        named steps, and when they do not suit
 :mod:`~.checks`          estimate, undoing, a second strategy
 :mod:`~.working`         the whole working, in three lengths

@@ -9,9 +9,9 @@ from onewhole.number.ladder import joined
 from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_in_parts
 from onewhole.statements.expression import Over, Sum, Term, Times
 from onewhole.statements.statement import Question, asked_quantities
-from onewhole.working.bench import Bench
 from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
 from onewhole.working.line import Line, without_repeats
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import WrittenTogether
 from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
 from onewhole.working.strategies.count_up import COUNT_UP
@@ -137,17 +137,17 @@ def _work(counted: Counted, strategy: Strategy) -> tuple[tuple[Line, ...], Quant
         raise DoesNotSuitError(strategy, OtherOperation())
     first = found = moved[0][0]
     if len(moved) == 1:
-        bench = usual_form(Bench(first, first, taken=False, result=first))
-        return bench.lines, bench.found()
+        state = usual_form(PairState(first, first, taken=False, result=first))
+        return state.lines, state.found()
     for at, (second, taken) in enumerate(moved[1:], start=1):
         waiting = tuple(Term(trimmed(quantity), later) for quantity, later in moved[at + 1 :])
-        pair = _enough_wholes(Bench(first, second.on(first.ladder), taken))
+        pair = _enough_wholes(PairState(first, second.on(first.ladder), taken))
         chosen = strategy if fits(strategy, taken=taken) else strategy_named(strategy.partner)
         if why := chosen.unsuited(pair):
             raise DoesNotSuitError(chosen, why)
-        bench = (_steady(chosen) if waiting else chosen).run(pair)
-        lines = (*lines, *(_carrying(line, waiting) for line in bench.lines))
-        found = bench.found()
+        state = (_steady(chosen) if waiting else chosen).run(pair)
+        lines = (*lines, *(_carrying(line, waiting) for line in state.lines))
+        found = state.found()
         first = found.on(joined(found.ladder, second.ladder))
     return lines, found
 
@@ -160,7 +160,7 @@ def _steady(strategy: Strategy) -> Strategy:
     return strategy.with_step("usual_form", as_found) if strategy == TO_FRACTIONS else strategy
 
 
-def _enough_wholes(pair: Bench) -> Bench:
+def _enough_wholes(pair: PairState) -> PairState:
     """Put pieces together first where the first number has too few larger units written: 1 5/3 - 2 1/3."""
     worths = pair.first.ladder.worths
     have, gone = (accumulate(map(mul, side.amounts, worths)) for side in (pair.first, pair.second))

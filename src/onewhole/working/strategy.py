@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.unsuited import Unsuited
 
 
@@ -18,10 +18,10 @@ class Act(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """One named step: it takes a bench and gives the next one."""
+    """One named step: it takes a state and gives the next one."""
 
     key: str
-    act: Callable[[Bench], Bench]
+    act: Callable[[PairState], PairState]
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,15 +37,15 @@ class Strategy:
     act: Act
     partner: str
     steps: tuple[Step, ...]
-    unsuited: Callable[[Bench], Unsuited | None]
+    unsuited: Callable[[PairState], Unsuited | None]
 
-    def run(self, bench: Bench) -> Bench:
+    def run(self, state: PairState) -> PairState:
         """Take every step in turn."""
         for step in self.steps:
-            bench = step.act(bench)
-        return bench
+            state = step.act(state)
+        return state
 
-    def with_step(self, key: str, act: Callable[[Bench], Bench]) -> "Strategy":
+    def with_step(self, key: str, act: Callable[[PairState], PairState]) -> "Strategy":
         """Return the strategy with one step replaced; KeyError when there is no step of that name."""
         if key not in {step.key for step in self.steps}:
             raise KeyError(key)

@@ -3,7 +3,7 @@ import pytest
 from onewhole.number.ladder import mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.reading import read_expression, read_quantity
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne, PutTogether
 from onewhole.working.strategies.count_up import stops
 from onewhole.working.strategies.equal_shift import shift_of
@@ -31,17 +31,17 @@ def test_parts_worth_nothing_are_left_out() -> None:
 
 def test_opening_writes_three_lines() -> None:
     """One whole set apart, its worth, and both counts put together."""
-    bench = opened(Bench(sixths(7, 2), sixths(3, 5), taken=True), 0)
-    assert bench.first == sixths(6, 8)
-    assert [type(line.because) for line in bench.lines] == [OpensOne, OneIsWorth, PutTogether]
+    state = opened(PairState(sixths(7, 2), sixths(3, 5), taken=True), 0)
+    assert state.first == sixths(6, 8)
+    assert [type(line.because) for line in state.lines] == [OpensOne, OneIsWorth, PutTogether]
 
 
 def test_opening_many_at_once() -> None:
     """Three wholes are 18 sixths."""
-    bench = opened(Bench(sixths(7, 2), sixths(3, 5), taken=True), 0, 3)
-    assert bench.first == sixths(4, 20)
+    state = opened(PairState(sixths(7, 2), sixths(3, 5), taken=True), 0, 3)
+    assert state.first == sixths(4, 20)
     wanted = ("4 + 3 + 2/6 - 3 5/6", "4 + 18/6 + 2/6 - 3 5/6", "4 20/6 - 3 5/6")
-    assert [line.says for line in bench.lines] == [read_expression(line) for line in wanted]
+    assert [line.says for line in state.lines] == [read_expression(line) for line in wanted]
 
 
 @pytest.mark.parametrize(
@@ -57,15 +57,15 @@ def test_opening_many_at_once() -> None:
 )
 def test_enough_of_each_unit(first: Quantity, second: Quantity, counts: tuple[int, ...]) -> None:
     """Opened from the smallest unit up, no more than is needed; nothing where there is enough."""
-    bench = enough_of_each(Bench(first, second, taken=True))
-    assert bench.first.counts == counts
-    assert bench.first.value == first.value
-    assert enough_at(bench, len(counts) - 1) == bench
+    state = enough_of_each(PairState(first, second, taken=True))
+    assert state.first.counts == counts
+    assert state.first.value == first.value
+    assert enough_at(state, len(counts) - 1) == state
 
 
 def test_nothing_is_opened_where_there_is_enough() -> None:
     """No line is written."""
-    assert enough_of_each(Bench(sixths(7, 5), sixths(3, 2), taken=True)).lines == ()
+    assert enough_of_each(PairState(sixths(7, 5), sixths(3, 2), taken=True)).lines == ()
 
 
 @pytest.mark.parametrize(
@@ -80,9 +80,9 @@ def test_nothing_is_opened_where_there_is_enough() -> None:
 )
 def test_the_usual_form(result: Quantity, lines: tuple[str, ...], answer: str) -> None:
     """What is left, and full groups put together into the next larger unit."""
-    bench = usual_form(Bench(result, result, taken=True, result=result))
-    assert [line.says for line in bench.lines] == [read_expression(line) for line in lines]
-    assert bench.found() == read_quantity(answer)
+    state = usual_form(PairState(result, result, taken=True, result=result))
+    assert [line.says for line in state.lines] == [read_expression(line) for line in lines]
+    assert state.found() == read_quantity(answer)
 
 
 def test_stops_on_the_way_up() -> None:

@@ -23,7 +23,7 @@ from onewhole.misconceptions.wrong_steps.writing import (
     keeps_the_pieces,
     whole_of_ten,
 )
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.units_apart import UNITS_APART
 
 _FULL = "2 4/5 + 1 3/5", "4 2/5"
@@ -35,23 +35,23 @@ def _bent(when: When, **steps: Act) -> BentTry:
     return on_like_parts(bent(UNITS_APART, steps), when, taken=False)
 
 
-def _unit_fractions(bench: Bench) -> bool:
-    c = counts(bench)
+def _unit_fractions(state: PairState) -> bool:
+    c = counts(state)
     return c.n1 == c.n2 == 1
 
 
-def _ten_pieces(bench: Bench) -> bool:
-    c = counts(bench)
+def _ten_pieces(state: PairState) -> bool:
+    c = counts(state)
     return c.n1 + c.n2 >= 10
 
 
-def _any_pieces(bench: Bench) -> bool:
-    c = counts(bench)
+def _any_pieces(state: PairState) -> bool:
+    c = counts(state)
     return c.n1 + c.n2 > 0
 
 
-def _second_has_pieces(bench: Bench) -> bool:
-    return counts(bench).n2 > 0
+def _second_has_pieces(state: PairState) -> bool:
+    return counts(state).n2 > 0
 
 
 ADDING = (

@@ -40,9 +40,9 @@ def adds(statement: Statement) -> Attempt | None:
     pair = pair_of(statement)
     if pair is None or not pair.taken or pair.styles != {Style.PLACES}:
         return None
-    bench = adds_instead(pair.bench(joined(pair.first.ladder, pair.second.ladder)))
-    found = whole(bench.first.parts + bench.second.parts)
-    return finished(pair.asked, wrongly(bench.now(result=found), found))
+    state = adds_instead(pair.state(joined(pair.first.ladder, pair.second.ladder)))
+    found = whole(state.first.parts + state.second.parts)
+    return finished(pair.asked, wrongly(state.now(result=found), found))
 
 
 _answered_wrongly = partial(Pattern, topic=Topic.COLUMNS, source=GLOSSARY, beside=REGROUP_FIRST.key)

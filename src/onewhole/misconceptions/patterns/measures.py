@@ -21,7 +21,7 @@ from onewhole.misconceptions.wrong_steps.regrouping import (
 from onewhole.misconceptions.wrong_steps.when import counts, no_pieces_on_top, too_few_pieces
 from onewhole.number.ladder import Style, joined
 from onewhole.statements.statement import Statement
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _FEET = "5 ft 3 in - 2 ft 8 in", "2 ft 7 in"
@@ -40,14 +40,14 @@ def _bent(when: When, **steps: Act) -> BentTry:
         ladder = joined(pair.first.ladder, pair.second.ladder)
         if len(ladder.units) != _UNITS:
             return None
-        bench = pair.bench(ladder)
-        return strategy.attempt(pair, bench) if when(bench) else None
+        state = pair.state(ladder)
+        return strategy.attempt(pair, state) if when(state) else None
 
     return BentTry(strategy.bends, attempt)
 
 
-def _hours(bench: Bench) -> bool:
-    return too_few_pieces(bench) and counts(bench).d == 60
+def _hours(state: PairState) -> bool:
+    return too_few_pieces(state) and counts(state).d == 60
 
 
 _taken = partial(Pattern, topic=Topic.MEASURES, family=Family.REGROUPING)

@@ -26,7 +26,7 @@ from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.when import always, counts, pieces_differ, wholes_in_the_first
 from onewhole.misconceptions.wrong_steps.writing import as_it_comes, swapped
 from onewhole.number.quantity import Quantity, trimmed, usual
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.moves import usual_form
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 
@@ -42,13 +42,13 @@ def _bent(when: When, also: Also = no_other, **steps: Act) -> BentTry:
 def _second_left_as_it_is(convert: Convert, *, mixed_number: bool) -> Also:
     """Return the other answer of a wrong rule: a second number without wholes is a fraction already."""
 
-    def also(bench: Bench) -> tuple[Outcome, ...]:
-        c, ladder = counts(bench), bench.first.ladder
+    def also(state: PairState) -> tuple[Outcome, ...]:
+        c, ladder = counts(state), state.first.ladder
         if c.w2 or not c.n2:
             return ()
-        plain = converts(convert)(bench), converts(fractions_as_they_are(convert))(bench)
+        plain = converts(convert)(state), converts(fractions_as_they_are(convert))(state)
         usually, left = (done.first.parts - done.second.parts for done in plain)
-        right = bench.first.parts - bench.second.parts
+        right = state.first.parts - state.second.parts
         if left in {usually, right}:
             return ()
         amount = left * ladder.finest
@@ -58,14 +58,14 @@ def _second_left_as_it_is(convert: Convert, *, mixed_number: bool) -> Also:
     return also
 
 
-def _can_stand_side_by_side(bench: Bench) -> bool:
+def _can_stand_side_by_side(state: PairState) -> bool:
     """A whole number has no numerator to write beside it, and tenths below a whole come out right."""
-    c = counts(bench)
+    c = counts(state)
     return c.n1 > 0 and c.n2 > 0 and (c.d != 10 or max(c.n1, c.n2) < 10)
 
 
-def _answer_above_one(bench: Bench) -> bool:
-    return bench.first.value - bench.second.value > 1
+def _answer_above_one(state: PairState) -> bool:
+    return state.first.value - state.second.value > 1
 
 
 ONE_FRACTION = (

@@ -32,7 +32,7 @@ from onewhole.misconceptions.wrong_steps.when import (
     too_few_pieces,
     wholes_are_taken,
 )
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 #: What a pattern of this group does with unlike denominators is ours: the renaming is done rightly.
@@ -45,18 +45,18 @@ def _bent(when: When, **steps: Act) -> BentTry:
     return on_parts(bent(REGROUP_FIRST, steps), when, taken=True)
 
 
-def _too_few(bench: Bench) -> bool:
+def _too_few(state: PairState) -> bool:
     """n1 < n2, however many are missing."""
-    c = counts(bench)
+    c = counts(state)
     return c.n1 < c.n2
 
 
-def _pays_from_the_second(bench: Bench) -> bool:
-    return too_few_pieces(bench) and wholes_are_taken(bench)
+def _pays_from_the_second(state: PairState) -> bool:
+    return too_few_pieces(state) and wholes_are_taken(state)
 
 
-def _wholes_taken_at_most_one_opened(bench: Bench) -> bool:
-    return wholes_are_taken(bench) and (enough_pieces(bench) or too_few_pieces(bench))
+def _wholes_taken_at_most_one_opened(state: PairState) -> bool:
+    return wholes_are_taken(state) and (enough_pieces(state) or too_few_pieces(state))
 
 
 OPENING_A_WHOLE = (

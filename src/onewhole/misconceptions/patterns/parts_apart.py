@@ -23,8 +23,8 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import whole
 from onewhole.statements.expression import minus
 from onewhole.statements.statement import Statement
-from onewhole.working.bench import Bench
 from onewhole.working.line import Line
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.wholes_first import WHOLES_FIRST
 
@@ -36,13 +36,13 @@ def _bent(when: When, unit_by_unit: Act, regroup: Act = nothing) -> BentTry:
     return on_like_parts(strategy, when, taken=True)
 
 
-def _first_has_more_wholes(bench: Bench) -> bool:
-    c = counts(bench)
+def _first_has_more_wholes(state: PairState) -> bool:
+    c = counts(state)
     return c.w1 > c.w2
 
 
-def _second_has_pieces(bench: Bench) -> bool:
-    return counts(bench).n2 >= 1
+def _second_has_pieces(state: PairState) -> bool:
+    return counts(state).n2 >= 1
 
 
 def wholes_only(statement: Statement) -> Attempt | None:
@@ -59,16 +59,16 @@ def _like_wholes_only(statement: Statement) -> Attempt | None:
     found = like_parts(statement, taken=True)
     if found is None or not pieces_differ(found[1]):
         return None
-    pair, bench = found
-    return finished(pair.asked, as_it_comes(apart(less, left_out)(bench)))
+    pair, state = found
+    return finished(pair.asked, as_it_comes(apart(less, left_out)(state)))
 
 
 def _wholes_only(pair: Pair) -> Attempt:
     first, second = pair.first.only(0), pair.second.only(0)
     written(pair.first.ladder, (pair.first.amounts[0] - pair.second.amounts[0], 0))
     left = whole(pair.first.amounts[0] - pair.second.amounts[0])
-    bench = wrongly(Bench(pair.first, pair.second, pair.taken), minus(first, second))
-    return finished(pair.asked, wrongly(bench.now(result=left), left))
+    state = wrongly(PairState(pair.first, pair.second, pair.taken), minus(first, second))
+    return finished(pair.asked, wrongly(state.now(result=left), left))
 
 
 def denominators_gone(statement: Statement) -> Attempt | None:
@@ -76,15 +76,15 @@ def denominators_gone(statement: Statement) -> Attempt | None:
     found = like_parts(statement, taken=True)
     if found is None:
         return None
-    pair, bench = found
-    c = counts(bench)
-    written(bench.first.ladder, (c.w1 - c.w2, 0))
+    pair, state = found
+    c = counts(state)
+    written(state.first.ladder, (c.w1 - c.w2, 0))
     wholes, top = c.w1 - c.w2, abs(c.n1 - c.n2)
     if not top:
         left = whole(wholes)
-        return finished(pair.asked, wrongly(bench.now(result=left), left))
+        return finished(pair.asked, wrongly(state.now(result=left), left))
     bare: tuple[Outcome, ...] = tuple(
-        number for number in (whole(wholes or top),) if number.value != bench.first.value - bench.second.value
+        number for number in (whole(wholes or top),) if number.value != state.first.value - state.second.value
     )
     return Attempt((Line(pair.asked),), Impossible(wholes or None, top), bare)
 

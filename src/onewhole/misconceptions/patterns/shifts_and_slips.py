@@ -15,7 +15,7 @@ from onewhole.misconceptions.wrong_steps.shifting import (
 from onewhole.misconceptions.wrong_steps.when import always, counts, enough_pieces
 from onewhole.misconceptions.wrong_steps.writing import off_by
 from onewhole.number.quantity import usual
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.equal_shift import EQUAL_SHIFT
 from onewhole.working.strategies.from_whole import FROM_WHOLE
 from onewhole.working.strategies.moves import opened
@@ -31,34 +31,34 @@ def _bent(strategy: Strategy, when: When, also: Also = no_other, **steps: Act) -
     return on_like_parts(bent(strategy, steps), when, taken=True, also=also)
 
 
-def _second_below_a_whole(bench: Bench) -> bool:
+def _second_below_a_whole(state: PairState) -> bool:
     """The second number has pieces, and fewer than a whole of them, so that w2 + 1 is the next whole."""
-    c = counts(bench)
+    c = counts(state)
     return 0 < c.n2 < c.d
 
 
-def _first_has_pieces(bench: Bench) -> bool:
-    return counts(bench).n1 > 0
+def _first_has_pieces(state: PairState) -> bool:
+    return counts(state).n1 > 0
 
 
-def _pieces_enough_and_a_whole_to_open(bench: Bench) -> bool:
-    c = counts(bench)
-    return enough_pieces(bench) and c.w1 > c.w2
+def _pieces_enough_and_a_whole_to_open(state: PairState) -> bool:
+    c = counts(state)
+    return enough_pieces(state) and c.w1 > c.w2
 
 
 def _the_other_way(larger: int, smallest: int) -> Also:
     """Return the answer of the same slip in the other direction, where it is not below zero."""
 
-    def also(bench: Bench) -> tuple[Outcome, ...]:
-        ladder = bench.first.ladder
-        parts = bench.first.parts - bench.second.parts + larger * ladder.worths[0] + smallest
+    def also(state: PairState) -> tuple[Outcome, ...]:
+        ladder = state.first.ladder
+        parts = state.first.parts - state.second.parts + larger * ladder.worths[0] + smallest
         return (usual(ladder, parts * ladder.finest),) if parts >= 0 else ()
 
     return also
 
 
-def _open_one(bench: Bench) -> Bench:
-    return opened(bench, 0)
+def _open_one(state: PairState) -> PairState:
+    return opened(state, 0)
 
 
 SHIFTS_AND_SLIPS = (

@@ -6,7 +6,7 @@ from onewhole.misconceptions.attempt import BelowZeroError, written, wrongly
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import Expression, minus, plus, value
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.moves import unit_by_unit
 
 #: What is done with one unit of both numbers; None when it is left out of the answer.
@@ -54,31 +54,31 @@ def second_if_none(first: Quantity, second: Quantity) -> Expression:
 def apart(larger: Move, smallest: Move) -> Act:
     """Return the step that works the larger units by one move and the smallest by another."""
 
-    def act(bench: Bench) -> Bench:
-        last = len(bench.first.counts) - 1
+    def act(state: PairState) -> PairState:
+        last = len(state.first.counts) - 1
         shown: list[Expression] = []
         counts: list[int] = []
-        for rung, unit in enumerate(bench.first.ladder.units):
+        for rung, unit in enumerate(state.first.ladder.units):
             move = smallest if rung == last else larger
-            says = move(bench.first.only(rung), bench.second.only(rung))
+            says = move(state.first.only(rung), state.second.only(rung))
             found = 0 if says is None else (value(says) / unit.size).numerator
             counts.append(found)
             if says is not None and (found or not isinstance(says, Quantity)):
                 shown.append(says)
-        result = written(bench.first.ladder, tuple(counts))
-        return wrongly(bench.now(result=result), plus(*shown) if shown else trimmed(result))
+        result = written(state.first.ladder, tuple(counts))
+        return wrongly(state.now(result=result), plus(*shown) if shown else trimmed(result))
 
     return act
 
 
-def adds_instead(bench: Bench) -> Bench:
+def adds_instead(state: PairState) -> PairState:
     """Write a plus sign where the problem takes away."""
-    added = Bench(bench.first, bench.second, taken=False, lines=bench.lines)
-    return wrongly(added, added.joined(trimmed(bench.first)))
+    added = PairState(state.first, state.second, taken=False, lines=state.lines)
+    return wrongly(added, added.joined(trimmed(state.first)))
 
 
-def unit_from_unit(bench: Bench) -> Bench:
+def unit_from_unit(state: PairState) -> PairState:
     """Take (or add) each unit rightly; BelowZeroError when the wrong step before left too few of one."""
-    pairs = zip(bench.first.amounts, bench.second.amounts, strict=True)
-    written(bench.first.ladder, tuple(a - b if bench.taken else a + b for a, b in pairs))
-    return unit_by_unit(bench)
+    pairs = zip(state.first.amounts, state.second.amounts, strict=True)
+    written(state.first.ladder, tuple(a - b if state.taken else a + b for a, b in pairs))
+    return unit_by_unit(state)

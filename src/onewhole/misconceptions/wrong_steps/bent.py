@@ -10,17 +10,17 @@ from onewhole.misconceptions.wrong_steps.apart import unit_from_unit
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.writing import as_it_comes
 from onewhole.statements.statement import Statement
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.strategy import Strategy
 
 #: Whether a pattern applies to two numbers on one ladder.
-When = Callable[[Bench], bool]
+When = Callable[[PairState], bool]
 
 #: Other ways to write what the same wrong step gives.
-Also = Callable[[Bench], tuple[Outcome, ...]]
+Also = Callable[[PairState], tuple[Outcome, ...]]
 
 
-def no_other(_: Bench) -> tuple[Outcome, ...]:
+def no_other(_: PairState) -> tuple[Outcome, ...]:
     """There is one way only to write it."""
     return ()
 
@@ -36,9 +36,9 @@ class Bent:
     runs: Strategy
     bends: Bend
 
-    def attempt(self, pair: Pair, bench: Bench, also: tuple[Outcome, ...] = ()) -> Attempt:
+    def attempt(self, pair: Pair, state: PairState, also: tuple[Outcome, ...] = ()) -> Attempt:
         """Work a pair."""
-        return finished(pair.asked, self.runs.run(bench), also)
+        return finished(pair.asked, self.runs.run(state), also)
 
 
 def bent(taught: Strategy, steps: Mapping[str, Act]) -> Bent:
@@ -65,8 +65,8 @@ def on_like_parts(strategy: Bent, when: When, *, taken: bool, also: Also = no_ot
         found = like_parts(statement, taken=taken)
         if found is None or not when(found[1]):
             return None
-        pair, bench = found
-        return strategy.attempt(pair, bench, also(bench))
+        pair, state = found
+        return strategy.attempt(pair, state, also(state))
 
     return BentTry(strategy.bends, attempt)
 

@@ -14,7 +14,7 @@ from onewhole.number.ladder import Ladder, Style, joined
 from onewhole.number.quantity import Quantity, trimmed, usual
 from onewhole.statements.expression import plus
 from onewhole.statements.statement import Statement
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 
 TEN = 10
 
@@ -96,32 +96,32 @@ def in_columns(answer: Answer, start: Start = untouched) -> Try:
         if max(*pair.first.amounts, *pair.second.amounts) >= TEN:
             return None
         ladder = joined(pair.first.ladder, pair.second.ladder)
-        bench = pair.bench(ladder)
-        columns = _laid_out(bench, len(pair.second.counts))
+        state = pair.state(ladder)
+        columns = _laid_out(state, len(pair.second.counts))
         start(columns)
         digits = [answer(columns, at) for at in range(len(columns.tops))]
-        bench = _told(bench, columns, digits)
+        state = _told(state, columns, digits)
         result = usual(ladder, written(ladder, tuple(reversed(digits))).value)
-        return finished(pair.asked, wrongly(bench.now(result=result), result))
+        return finished(pair.asked, wrongly(state.now(result=result), result))
 
     return attempt
 
 
-def _laid_out(bench: Bench, below: int) -> Columns:
-    tops = bench.first.amounts[::-1]
-    bottoms = bench.second.amounts[::-1]
+def _laid_out(state: PairState, below: int) -> Columns:
+    tops = state.first.amounts[::-1]
+    bottoms = state.second.amounts[::-1]
     return Columns(list(tops), [digit if at < below else None for at, digit in enumerate(bottoms)], tops)
 
 
-def _told(bench: Bench, columns: Columns, digits: list[int]) -> Bench:
+def _told(state: PairState, columns: Columns, digits: list[int]) -> PairState:
     """Write the false line."""
-    ladder: Ladder = bench.first.ladder
+    ladder: Ladder = state.first.ladder
     rightly = [top - columns.below(at) for at, top in enumerate(columns.tops)]
     if digits == rightly:
         first = written(ladder, tuple(reversed(columns.tops)))
-        if all(columns.below(at) == digit for at, digit in enumerate(bench.second.amounts[::-1])):
-            bench = bench.now(first=first)
-            return unit_from_unit(wrongly(bench, bench.joined(trimmed(first))))
+        if all(columns.below(at) == digit for at, digit in enumerate(state.second.amounts[::-1])):
+            state = state.now(first=first)
+            return unit_from_unit(wrongly(state, state.joined(trimmed(first))))
     result = written(ladder, tuple(reversed(digits)))
     places = [result.only(rung) for rung in range(len(digits)) if result.amounts[rung]]
-    return wrongly(bench, plus(*places) if places else Quantity(ladder, result.amounts))
+    return wrongly(state, plus(*places) if places else Quantity(ladder, result.amounts))

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from onewhole.misconceptions.attempt import wrongly
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.number.quantity import Quantity, trimmed
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 
 #: From wholes, numerator and denominator: how many pieces the number is said to be.
 Convert = Callable[[int, int, int], int]
@@ -51,14 +51,14 @@ def converts(rule: Convert) -> Act:
     Both go wrong in one line. When the first comes out smaller, it is the one that is taken away.
     """
 
-    def act(bench: Bench) -> Bench:
-        ladder = bench.first.ladder
-        pieces = [_by(rule, bench.first), _by(rule, bench.second)]
-        if bench.taken:
+    def act(state: PairState) -> PairState:
+        ladder = state.first.ladder
+        pieces = [_by(rule, state.first), _by(rule, state.second)]
+        if state.taken:
             pieces.sort(reverse=True)
         first, second = (Quantity(ladder, (0, count)) for count in pieces)
-        bench = bench.now(first=first, second=second)
-        return wrongly(bench, bench.joined(trimmed(first)))
+        state = state.now(first=first, second=second)
+        return wrongly(state, state.joined(trimmed(first)))
 
     return act
 

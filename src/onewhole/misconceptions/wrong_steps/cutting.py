@@ -8,7 +8,7 @@ from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import Expression, Over, Times, minus, plus, value
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,30 +84,30 @@ def cut_anew(top: Make, bottom: Make) -> Act:
     The fraction is left as it comes. BelowZeroError when there are more wholes in the second number.
     """
 
-    def act(bench: Bench) -> Bench:
-        first, second = bench.first, bench.second
+    def act(state: PairState) -> PairState:
+        first, second = state.first, state.second
         wholes = (first.only(0), second.only(0))
         parts = of_two(first, second)
         over, under = top(parts), bottom(parts)
         ladder = mixed(value(under).numerator)
         a, b = first.amounts[0], second.amounts[0]
-        counts = (a - b if bench.taken else a + b, value(over).numerator)
+        counts = (a - b if state.taken else a + b, value(over).numerator)
         result = written(ladder, counts)
-        shown = minus(*wholes) if bench.taken else plus(*wholes)
+        shown = minus(*wholes) if state.taken else plus(*wholes)
         fraction = Over(over, under)
-        return wrongly(bench.now(result=result), plus(shown, fraction) if a or b else fraction)
+        return wrongly(state.now(result=result), plus(shown, fraction) if a or b else fraction)
 
     return act
 
 
-def total_as_denominator(bench: Bench) -> Bench:
+def total_as_denominator(state: PairState) -> PairState:
     """After regrouping, cut the wholes into as many pieces as the first number now has: 7 over 13."""
-    return cut_anew(tops_apart, lambda parts: whole(parts.top1))(bench)
+    return cut_anew(tops_apart, lambda parts: whole(parts.top1))(state)
 
 
-def wholes_into_numerator(bench: Bench) -> Bench:
+def wholes_into_numerator(state: PairState) -> PairState:
     """Count wholes as pieces: all counts of both numbers over the denominator."""
-    counts = (*bench.first.amounts, *bench.second.amounts)
-    ladder = bench.first.ladder
+    counts = (*state.first.amounts, *state.second.amounts)
+    ladder = state.first.ladder
     says = Over(plus(*(whole(count) for count in counts if count)), whole(ladder.denominator))
-    return wrongly(bench.now(result=Quantity(ladder, (0, sum(counts)))), says)
+    return wrongly(state.now(result=Quantity(ladder, (0, sum(counts)))), says)

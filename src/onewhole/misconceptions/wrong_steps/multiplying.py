@@ -9,7 +9,7 @@ from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.statements.expression import Expression, Over, Times, plus, value
 from onewhole.statements.statement import Question, Statement
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,8 +41,8 @@ def multiplies(make: Make) -> Try:
         says = fraction if wholes is None else plus(wholes, fraction)
         counts = 0 if wholes is None else value(wholes).numerator, value(top).numerator
         answer = trimmed(Quantity(mixed(value(bottom).numerator), counts))
-        bench = wrongly(Bench(answer, answer, taken=False, result=answer), says)
-        return finished(asked, wrongly(bench, answer))
+        state = wrongly(PairState(answer, answer, taken=False, result=answer), says)
+        return finished(asked, wrongly(state, answer))
 
     return attempt
 

@@ -12,8 +12,8 @@ from onewhole.number.ladder import Style, decimal, joined
 from onewhole.number.quantity import Quantity, usual, whole
 from onewhole.statements.expression import Expression, minus, plus
 from onewhole.statements.statement import Question, Statement
-from onewhole.working.bench import Bench
 from onewhole.working.line import Line
+from onewhole.working.pair_state import PairState
 
 TEN = 10
 
@@ -75,8 +75,8 @@ def on_decimals(work: Work, *, taken: bool) -> Try:
         if found is None:
             return None
         says, answer = found
-        bench = wrongly(Bench(pair.first, pair.second, taken), says)
-        return finished(pair.asked, wrongly(bench.now(result=answer), answer))
+        state = wrongly(PairState(pair.first, pair.second, taken), says)
+        return finished(pair.asked, wrongly(state.now(result=answer), answer))
 
     return attempt
 
@@ -149,9 +149,9 @@ def whole_not_reduced(pair: Pair, first: Pointed, second: Pointed) -> tuple[Expr
 def larger_less_smaller(pair: Pair, _: Pointed, __: Pointed) -> tuple[Expression, Quantity] | None:
     """Take the smaller digit from the larger in every column, with zeros filled in."""
     ladder = joined(pair.first.ladder, pair.second.ladder)
-    bench = apart(smaller_from_larger, smaller_from_larger)(pair.bench(ladder))
-    says = bench.lines[-1].says
-    found = bench.found()
+    state = apart(smaller_from_larger, smaller_from_larger)(pair.state(ladder))
+    says = state.lines[-1].says
+    found = state.found()
     assert isinstance(says, Expression)
     return says, usual(ladder, found.value)
 

@@ -4,11 +4,11 @@ from collections.abc import Callable
 
 from onewhole.misconceptions.attempt import written, wrongly
 from onewhole.number.quantity import trimmed
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 
 #: From what a rung holds and the ratio of the rung above: what that rung loses, what this one then holds.
 Rule = Callable[[int, int], tuple[int, int]]
-Act = Callable[[Bench], Bench]
+Act = Callable[[PairState], PairState]
 
 
 def keeps_the_unit(have: int, ratio: int) -> tuple[int, int]:
@@ -46,30 +46,30 @@ def loses_the_pieces(have: int, _: int) -> tuple[int, int]:
     return 1, have
 
 
-def short(bench: Bench, rung: int) -> bool:
+def short(state: PairState, rung: int) -> bool:
     """Say whether the first number has too few of a rung's unit."""
-    return bench.first.amounts[rung] < bench.second.amounts[rung]
+    return state.first.amounts[rung] < state.second.amounts[rung]
 
 
-def changed(bench: Bench, rule: Rule, *, needed: bool = True) -> Bench:
+def changed(state: PairState, rule: Rule, *, needed: bool = True) -> PairState:
     """Change the first number by a rule at every rung that is short (or at every one that is not).
 
     Nothing is written yet. Raises BelowZeroError when the rung above holds too few.
     """
-    counts = list(bench.first.amounts)
+    counts = list(state.first.amounts)
     for rung in reversed(range(1, len(counts))):
-        if (counts[rung] < bench.second.amounts[rung]) == needed:
-            lost, counts[rung] = rule(counts[rung], bench.first.ladder.ratios[rung - 1])
+        if (counts[rung] < state.second.amounts[rung]) == needed:
+            lost, counts[rung] = rule(counts[rung], state.first.ladder.ratios[rung - 1])
             counts[rung - 1] -= lost
-    return bench.now(first=written(bench.first.ladder, tuple(counts)))
+    return state.now(first=written(state.first.ladder, tuple(counts)))
 
 
 def regroups(rule: Rule, *, needed: bool = True) -> Act:
     """Return the step that opens a unit by a rule and writes the number that comes of it."""
 
-    def act(bench: Bench) -> Bench:
-        bench = changed(bench, rule, needed=needed)
-        return wrongly(bench, bench.joined(trimmed(bench.first)))
+    def act(state: PairState) -> PairState:
+        state = changed(state, rule, needed=needed)
+        return wrongly(state, state.joined(trimmed(state.first)))
 
     return act
 
@@ -80,8 +80,8 @@ def regroups_unsaid(rule: Rule) -> Act:
     So two wrong acts stand in one false line.
     """
 
-    def act(bench: Bench) -> Bench:
-        return changed(bench, rule)
+    def act(state: PairState) -> PairState:
+        return changed(state, rule)
 
     return act
 
@@ -89,24 +89,24 @@ def regroups_unsaid(rule: Rule) -> Act:
 def regroups_if_that_helps(rule: Rule) -> Act:
     """Return the step that writes what the rule gives if that is enough, and goes on in the head if not."""
 
-    def act(bench: Bench) -> Bench:
-        after = changed(bench, rule)
+    def act(state: PairState) -> PairState:
+        after = changed(state, rule)
         enough = not any(short(after, rung) for rung in range(1, len(after.first.counts)))
         return wrongly(after, after.joined(trimmed(after.first))) if enough else after
 
     return act
 
 
-def takes_from_the_second(bench: Bench) -> Bench:
+def takes_from_the_second(state: PairState) -> PairState:
     """Pay for the opened unit out of the second number: 9 13/8 - 3 6/8."""
-    paid = list(bench.second.amounts)
+    paid = list(state.second.amounts)
     for rung in range(1, len(paid)):
-        paid[rung - 1] -= short(bench, rung)
-    bench = changed(bench, keeps_the_unit)
-    bench = bench.now(second=written(bench.second.ladder, tuple(paid)))
-    return wrongly(bench, bench.joined(trimmed(bench.first)))
+        paid[rung - 1] -= short(state, rung)
+    state = changed(state, keeps_the_unit)
+    state = state.now(second=written(state.second.ladder, tuple(paid)))
+    return wrongly(state, state.joined(trimmed(state.first)))
 
 
-def nothing(bench: Bench) -> Bench:
+def nothing(state: PairState) -> PairState:
     """Leave the step out."""
-    return bench
+    return state

@@ -10,7 +10,7 @@ from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.statements.expression import Expression, Times, plus
 from onewhole.statements.statement import Statement
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 
 
 def common_bottom(parts: Parts) -> Expression:
@@ -43,8 +43,8 @@ def on_unlike_parts(top: Make, bottom: Make, *, taken: bool, tops_differ: bool =
         parts = of_two(pair.first, pair.second)
         if tops_differ and parts.top1 == parts.top2:
             return None
-        bench = cut_anew(top, bottom)(Bench(pair.first, pair.second, taken))
-        return finished(pair.asked, as_it_comes(bench))
+        state = cut_anew(top, bottom)(PairState(pair.first, pair.second, taken))
+        return finished(pair.asked, as_it_comes(state))
 
     return attempt
 
@@ -56,10 +56,10 @@ def renames_by_adding(statement: Statement) -> Attempt | None:
         return None
     bottom = max(pair.first.ladder.denominator, pair.second.ladder.denominator)
     first, second = (_moved(number, bottom) for number in (pair.first, pair.second))
-    bench = Bench(first, second, taken=False)
-    bench = wrongly(bench, bench.joined(trimmed(first)))
+    state = PairState(first, second, taken=False)
+    state = wrongly(state, state.joined(trimmed(first)))
     counts = tuple(a + b for a, b in zip(first.amounts, second.amounts, strict=True))
-    return finished(pair.asked, as_it_comes(bench.now(result=written(mixed(bottom), counts))))
+    return finished(pair.asked, as_it_comes(state.now(result=written(mixed(bottom), counts))))
 
 
 def _moved(number: Quantity, bottom: int) -> Quantity:

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 
 
 class Counts(NamedTuple):
@@ -15,63 +15,63 @@ class Counts(NamedTuple):
     d: int
 
 
-def counts(bench: Bench) -> Counts:
-    """Read the counts off a bench with two rungs.
+def counts(state: PairState) -> Counts:
+    """Read the counts off a state with two rungs.
 
     >>> from onewhole.number.ladder import mixed
     >>> from onewhole.number.quantity import Quantity
-    >>> counts(Bench(Quantity(mixed(8), (9, 5)), Quantity(mixed(8), (4, 6)), taken=True))
+    >>> counts(PairState(Quantity(mixed(8), (9, 5)), Quantity(mixed(8), (4, 6)), taken=True))
     Counts(w1=9, n1=5, w2=4, n2=6, d=8)
     """
-    (w1, n1), (w2, n2) = bench.first.amounts, bench.second.amounts
-    return Counts(w1, n1, w2, n2, bench.first.ladder.ratios[0])
+    (w1, n1), (w2, n2) = state.first.amounts, state.second.amounts
+    return Counts(w1, n1, w2, n2, state.first.ladder.ratios[0])
 
 
-def always(_: Bench) -> bool:
+def always(_: PairState) -> bool:
     """Wherever the topic fits."""
     return True
 
 
-def too_few_pieces(bench: Bench) -> bool:
+def too_few_pieces(state: PairState) -> bool:
     """There are too few pieces to take from, and one whole more is enough: n1 < n2 <= n1 + d."""
-    c = counts(bench)
+    c = counts(state)
     return c.n1 < c.n2 <= c.n1 + c.d
 
 
-def enough_pieces(bench: Bench) -> bool:
+def enough_pieces(state: PairState) -> bool:
     """There are pieces enough: n1 >= n2."""
-    c = counts(bench)
+    c = counts(state)
     return c.n1 >= c.n2
 
 
-def wholes_are_taken(bench: Bench) -> bool:
+def wholes_are_taken(state: PairState) -> bool:
     """The second number has wholes: w2 >= 1."""
-    return counts(bench).w2 >= 1
+    return counts(state).w2 >= 1
 
 
-def pieces_differ(bench: Bench) -> bool:
+def pieces_differ(state: PairState) -> bool:
     """The numerators are not the same: n1 <> n2."""
-    c = counts(bench)
+    c = counts(state)
     return c.n1 != c.n2
 
 
-def no_pieces_on_top(bench: Bench) -> bool:
+def no_pieces_on_top(state: PairState) -> bool:
     """The first number is a whole number and the second is not: n1 = 0."""
-    c = counts(bench)
+    c = counts(state)
     return c.n1 == 0 < c.n2
 
 
-def fraction_from_whole(bench: Bench) -> bool:
+def fraction_from_whole(state: PairState) -> bool:
     """A fraction is taken from a whole number: n1 = 0 and w2 = 0."""
-    return no_pieces_on_top(bench) and counts(bench).w2 == 0
+    return no_pieces_on_top(state) and counts(state).w2 == 0
 
 
-def wholes_in_the_first(bench: Bench) -> bool:
+def wholes_in_the_first(state: PairState) -> bool:
     """The first number has wholes: w1 >= 1."""
-    return counts(bench).w1 >= 1
+    return counts(state).w1 >= 1
 
 
-def pieces_fill_a_whole(bench: Bench) -> bool:
+def pieces_fill_a_whole(state: PairState) -> bool:
     """The pieces together are a whole or more: n1 + n2 >= d."""
-    c = counts(bench)
+    c = counts(state)
     return c.n1 + c.n2 >= c.d

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from onewhole.number.quantity import Quantity, landmark
 from onewhole.statements.expression import minus, plus
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.jumping import CountedUp, JumpLengths
 from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.moves import total, usual_form
@@ -40,21 +40,21 @@ def stops(first: Quantity, second: Quantity) -> tuple[int, ...]:
     return tuple(found)
 
 
-def jump(bench: Bench) -> Bench:
+def jump(state: PairState) -> PairState:
     """Write every jump from stop to stop, then how long each is."""
-    ladder = bench.first.ladder
-    places = stops(bench.first, bench.second)
+    ladder = state.first.ladder
+    places = stops(state.first, state.second)
     if len(places) == 1:
-        return bench.now(result=Quantity(ladder, (0,) * len(ladder.units)))
+        return state.now(result=Quantity(ladder, (0,) * len(ladder.units)))
     marks = [landmark(ladder, place) for place in places]
     reason = CountedUp(marks[0], marks[-1])
-    bench = bench.say(plus(*(minus(to, fro) for fro, to in pairwise(marks))), reason, aside=True)
+    state = state.say(plus(*(minus(to, fro) for fro, to in pairwise(marks))), reason, aside=True)
     lengths = [landmark(ladder, to - fro) for fro, to in pairwise(places)]
-    bench = bench.say(plus(*lengths), JumpLengths(len(lengths)))
-    return total(bench, *lengths)
+    state = state.say(plus(*lengths), JumpLengths(len(lengths)))
+    return total(state, *lengths)
 
 
-def _always(_: Bench) -> Unsuited | None:
+def _always(_: PairState) -> Unsuited | None:
     return None
 
 

@@ -5,7 +5,7 @@ Source: common practice, no source.
 
 from onewhole.number.quantity import Quantity, counted_in_parts, landmark, trimmed
 from onewhole.statements.expression import minus, plus
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.jumping import EasierToTake, SameToBoth
 from onewhole.working.reasons.unsuited import NoShiftNeeded, Unsuited
 from onewhole.working.strategies.moves import usual_form
@@ -27,32 +27,32 @@ def shift_of(second: Quantity) -> int:
     return -second.parts % filled
 
 
-def shift(bench: Bench) -> Bench:
+def shift(state: PairState) -> PairState:
     """Add the same to both numbers."""
-    ladder = bench.first.ladder
-    more = shift_of(bench.second)
+    ladder = state.first.ladder
+    more = shift_of(state.second)
     by = landmark(ladder, more)
-    reason = SameToBoth(by, trimmed(bench.second))
-    says = minus(plus(trimmed(bench.first), by), plus(trimmed(bench.second), by))
-    bench = bench.say(says, reason, aside=True)
+    reason = SameToBoth(by, trimmed(state.second))
+    says = minus(plus(trimmed(state.first), by), plus(trimmed(state.second), by))
+    state = state.say(says, reason, aside=True)
     first, second = (
-        landmark(ladder, bench.first.parts + more),
-        landmark(ladder, bench.second.parts + more),
+        landmark(ladder, state.first.parts + more),
+        landmark(ladder, state.second.parts + more),
     )
-    bench = bench.say(minus(first, second), EasierToTake(second))
-    return bench.now(first=first.on(ladder), second=second.on(ladder))
+    state = state.say(minus(first, second), EasierToTake(second))
+    return state.now(first=first.on(ladder), second=second.on(ladder))
 
 
-def take(bench: Bench) -> Bench:
+def take(state: PairState) -> PairState:
     """Take the whole away."""
-    ladder = bench.first.ladder
-    return bench.now(result=counted_in_parts(ladder, bench.first.parts - bench.second.parts))
+    ladder = state.first.ladder
+    return state.now(result=counted_in_parts(ladder, state.first.parts - state.second.parts))
 
 
-def _unsuited(bench: Bench) -> Unsuited | None:
-    if shift_of(bench.second):
+def _unsuited(state: PairState) -> Unsuited | None:
+    if shift_of(state.second):
         return None
-    return NoShiftNeeded(trimmed(bench.second))
+    return NoShiftNeeded(trimmed(state.second))
 
 
 EQUAL_SHIFT = Strategy(

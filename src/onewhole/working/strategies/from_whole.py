@@ -5,7 +5,7 @@ Source: common practice, no source.
 
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.statements.expression import minus, plus
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.taking import OpenedToTake, SetAside, TakenFromWhole
 from onewhole.working.reasons.unsuited import NothingToSetAside, Unsuited, WholeTooSmall
 from onewhole.working.strategies.moves import enough_of_each, total, usual_form
@@ -17,31 +17,31 @@ def _parted(quantity: Quantity) -> tuple[Quantity, Quantity]:
     return quantity.only(0), quantity.only(*range(1, len(quantity.counts)))
 
 
-def set_aside(bench: Bench) -> Bench:
+def set_aside(state: PairState) -> PairState:
     """Part the wholes of the first number from its pieces."""
-    wholes, pieces = _parted(bench.first)
+    wholes, pieces = _parted(state.first)
     reason = SetAside(wholes, pieces)
-    return bench.say(plus(minus(wholes, trimmed(bench.second)), pieces), reason)
+    return state.say(plus(minus(wholes, trimmed(state.second)), pieces), reason)
 
 
-def take_from_whole(bench: Bench) -> Bench:
+def take_from_whole(state: PairState) -> PairState:
     """Take the second number from the wholes."""
-    wholes, pieces = _parted(bench.first)
-    ladder, second = bench.first.ladder, bench.second
-    opened = enough_of_each(Bench(wholes.on(ladder), second, taken=True)).first
+    wholes, pieces = _parted(state.first)
+    ladder, second = state.first.ladder, state.second
+    opened = enough_of_each(PairState(wholes.on(ladder), second, taken=True)).first
     reason = OpenedToTake(wholes, trimmed(opened))
-    bench = bench.say(plus(minus(trimmed(opened), trimmed(second)), pieces), reason, aside=True)
+    state = state.say(plus(minus(trimmed(opened), trimmed(second)), pieces), reason, aside=True)
     left = landmark(ladder, wholes.on(ladder).parts - second.parts)
-    bench = bench.say(plus(left, pieces), TakenFromWhole(wholes, left))
-    return total(bench, left, pieces)
+    state = state.say(plus(left, pieces), TakenFromWhole(wholes, left))
+    return total(state, left, pieces)
 
 
-def _unsuited(bench: Bench) -> Unsuited | None:
-    wholes, pieces = _parted(bench.first)
+def _unsuited(state: PairState) -> Unsuited | None:
+    wholes, pieces = _parted(state.first)
     if not pieces.parts:
-        return NothingToSetAside(trimmed(bench.first))
-    if wholes.value < bench.second.value:
-        return WholeTooSmall(wholes, trimmed(bench.second))
+        return NothingToSetAside(trimmed(state.first))
+    if wholes.value < state.second.value:
+        return WholeTooSmall(wholes, trimmed(state.second))
     return None
 
 

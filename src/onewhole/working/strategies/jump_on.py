@@ -5,7 +5,7 @@ Source: common practice, no source (number line diagrams of 4.NF.B.3 and 3.MD.A.
 
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.statements.expression import plus
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.jumping import JumpedTo, JumpedToWhole, JumpedWholes
 from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.make_a_whole import lacking
@@ -13,37 +13,37 @@ from onewhole.working.strategies.moves import something, total, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
 
-def jump_wholes(bench: Bench) -> Bench:
+def jump_wholes(state: PairState) -> PairState:
     """Jump on by the larger units of the second number."""
-    ladder, last = bench.first.ladder, len(bench.first.counts) - 1
-    wholes, pieces = bench.second.only(*range(last)), bench.second.only(last)
-    start = trimmed(bench.first)
+    ladder, last = state.first.ladder, len(state.first.counts) - 1
+    wholes, pieces = state.second.only(*range(last)), state.second.only(last)
+    start = trimmed(state.first)
     if not wholes.parts:
-        return bench
+        return state
     reason = JumpedWholes(start, wholes)
-    bench = bench.say(plus(start, *something(wholes, pieces)), reason, aside=True)
-    reached = landmark(ladder, bench.first.parts + wholes.on(ladder).parts)
-    bench = bench.say(plus(*something(reached, pieces)), JumpedTo(reached))
-    rest = Quantity(ladder, (*(0,) * last, bench.second.amounts[last]))
-    return bench.now(first=reached.on(ladder), second=rest)
+    state = state.say(plus(start, *something(wholes, pieces)), reason, aside=True)
+    reached = landmark(ladder, state.first.parts + wholes.on(ladder).parts)
+    state = state.say(plus(*something(reached, pieces)), JumpedTo(reached))
+    rest = Quantity(ladder, (*(0,) * last, state.second.amounts[last]))
+    return state.now(first=reached.on(ladder), second=rest)
 
 
-def jump_pieces(bench: Bench) -> Bench:
+def jump_pieces(state: PairState) -> PairState:
     """Jump to the next whole, then on by what is left."""
-    ladder = bench.first.ladder
-    lacks, pieces = lacking(bench.first), bench.second
+    ladder = state.first.ladder
+    lacks, pieces = lacking(state.first), state.second
     if not 0 < lacks <= pieces.parts:
-        return total(bench, trimmed(bench.first), trimmed(pieces))
+        return total(state, trimmed(state.first), trimmed(pieces))
     by, rest = landmark(ladder, lacks), landmark(ladder, pieces.parts - lacks)
-    start = trimmed(bench.first)
+    start = trimmed(state.first)
     reason = JumpedToWhole(start, by)
-    bench = bench.say(plus(start, *something(by, rest)), reason, aside=True)
-    reached = landmark(ladder, bench.first.parts + lacks)
-    bench = bench.say(plus(*something(reached, rest)), JumpedTo(reached))
-    return total(bench, reached, rest)
+    state = state.say(plus(start, *something(by, rest)), reason, aside=True)
+    reached = landmark(ladder, state.first.parts + lacks)
+    state = state.say(plus(*something(reached, rest)), JumpedTo(reached))
+    return total(state, reached, rest)
 
 
-def _always(_: Bench) -> Unsuited | None:
+def _always(_: PairState) -> Unsuited | None:
     return None
 
 

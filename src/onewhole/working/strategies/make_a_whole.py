@@ -5,7 +5,7 @@ Source: common practice, no source (make a ten, carried to wholes).
 
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.statements.expression import minus, plus
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.jumping import GivenToMakeOne, WholeAndRest
 from onewhole.working.reasons.unsuited import NothingLacking, TooLittleToGive, Unsuited
 from onewhole.working.strategies.moves import total, usual_form
@@ -23,26 +23,26 @@ def lacking(first: Quantity) -> int:
     return -first.parts % ratios[-1] if ratios else 0
 
 
-def give(bench: Bench) -> Bench:
+def give(state: PairState) -> PairState:
     """Move the missing pieces from the second number to the first."""
-    ladder = bench.first.ladder
-    lacks = lacking(bench.first)
+    ladder = state.first.ladder
+    lacks = lacking(state.first)
     by = landmark(ladder, lacks)
-    reason = GivenToMakeOne(trimmed(bench.first), by)
-    says = plus(plus(trimmed(bench.first), by), minus(trimmed(bench.second), by))
-    bench = bench.say(says, reason, aside=True)
-    filled = landmark(ladder, bench.first.parts + lacks)
-    rest = landmark(ladder, bench.second.parts - lacks)
-    bench = bench.say(plus(filled, rest), WholeAndRest(filled, rest))
-    return total(bench, filled, rest)
+    reason = GivenToMakeOne(trimmed(state.first), by)
+    says = plus(plus(trimmed(state.first), by), minus(trimmed(state.second), by))
+    state = state.say(says, reason, aside=True)
+    filled = landmark(ladder, state.first.parts + lacks)
+    rest = landmark(ladder, state.second.parts - lacks)
+    state = state.say(plus(filled, rest), WholeAndRest(filled, rest))
+    return total(state, filled, rest)
 
 
-def _unsuited(bench: Bench) -> Unsuited | None:
-    lacks = lacking(bench.first)
+def _unsuited(state: PairState) -> Unsuited | None:
+    lacks = lacking(state.first)
     if not lacks:
-        return NothingLacking(trimmed(bench.first))
-    if bench.second.parts < lacks:
-        return TooLittleToGive(trimmed(bench.first), trimmed(bench.second))
+        return NothingLacking(trimmed(state.first))
+    if state.second.parts < lacks:
+        return TooLittleToGive(trimmed(state.first), trimmed(state.second))
     return None
 
 

@@ -3,8 +3,8 @@
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
 from onewhole.statements.expression import Expression, Over, minus, plus
-from onewhole.working.bench import Bench
 from onewhole.working.fact import hard_difference, hard_sum
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import (
     AreWorth,
     FullGroups,
@@ -29,12 +29,12 @@ def something(*parts: Quantity) -> tuple[Quantity, ...]:
     return tuple([part for part in parts if part.parts]) or parts[-1:]
 
 
-def opened(bench: Bench, rung: int, times: int = 1) -> Bench:
+def opened(state: PairState, rung: int, times: int = 1) -> PairState:
     """Regroup so many of a rung's unit of the first number and write the three lines that say so."""
-    first, units = bench.first, bench.first.ladder.units
+    first, units = state.first, state.first.ladder.units
     unit, small = units[rung], units[rung + 1]
     loose = times * first.ladder.ratios[rung]
-    have, need = first.amounts[rung + 1], bench.second.amounts[rung + 1]
+    have, need = first.amounts[rung + 1], state.second.amounts[rung + 1]
     fewer = Quantity(first.ladder, tuple([n - times * (at == rung) for at, n in enumerate(first.amounts)]))
     upper, lower = fewer.only(*range(rung + 1)), fewer.only(*range(rung + 1, len(units)))
     why, worth = (
@@ -43,46 +43,46 @@ def opened(bench: Bench, rung: int, times: int = 1) -> Bench:
         else (OpensToMatch(unit, small, times), AreWorth(unit, small, times, loose))
     )
     whole_ones, pieces = one_on(first, rung, times), one_on(first, rung + 1, loose)
-    bench = bench.say(bench.joined(*something(upper, whole_ones, lower)), why, aside=True)
-    bench = bench.say(bench.joined(*something(upper, pieces, lower)), worth, aside=True)
+    state = state.say(state.joined(*something(upper, whole_ones, lower)), why, aside=True)
+    state = state.say(state.joined(*something(upper, pieces, lower)), worth, aside=True)
     after = first.regroup(rung, times)
     reason = PutTogether(small, loose, have, after.amounts[rung + 1])
-    bench = bench.now(first=after)
-    return bench.say(bench.joined(trimmed(after)), reason)
+    state = state.now(first=after)
+    return state.say(state.joined(trimmed(after)), reason)
 
 
 #: So many units are opened one after another; where more are needed, all of them at once.
 ONE_BY_ONE = 3
 
 
-def enough_at(bench: Bench, rung: int) -> Bench:
+def enough_at(state: PairState, rung: int) -> PairState:
     """Regroup until the first number has at least as many of a rung's unit as the second."""
-    worths = bench.first.ladder.worths
-    while (lacks := bench.second.amounts[rung] - bench.first.amounts[rung]) > 0:
-        giver = max(at for at in range(rung) if bench.first.amounts[at])
-        needed = min(-(-lacks * worths[rung] // worths[giver]), bench.first.amounts[giver])
-        bench = opened(bench, giver, needed if needed > ONE_BY_ONE else 1)
-    return bench
+    worths = state.first.ladder.worths
+    while (lacks := state.second.amounts[rung] - state.first.amounts[rung]) > 0:
+        giver = max(at for at in range(rung) if state.first.amounts[at])
+        needed = min(-(-lacks * worths[rung] // worths[giver]), state.first.amounts[giver])
+        state = opened(state, giver, needed if needed > ONE_BY_ONE else 1)
+    return state
 
 
-def enough_of_each(bench: Bench) -> Bench:
+def enough_of_each(state: PairState) -> PairState:
     """Regroup where the first number has too few of a unit, from the smallest unit up."""
-    for rung in reversed(range(1, len(bench.first.counts))):
-        bench = enough_at(bench, rung)
-    return bench
+    for rung in reversed(range(1, len(state.first.counts))):
+        state = enough_at(state, rung)
+    return state
 
 
-def unit_by_unit(bench: Bench) -> Bench:
+def unit_by_unit(state: PairState) -> PairState:
     """Take (or add) each unit by itself: wholes from wholes, sixths from sixths."""
-    first, second, taken = bench.first, bench.second, bench.taken
+    first, second, taken = state.first, state.second, state.taken
     pairs = tuple(zip(first.amounts, second.amounts, strict=True))
     counts = tuple([a - b if taken else a + b for a, b in pairs])
     facts = [hard_difference(a, b) if taken else hard_sum(a, b) for a, b in pairs]
     used = tuple([unit for unit, pair in zip(first.ladder.units, pairs, strict=True) if any(pair)])
     reason = TakenUnitByUnit(used) if taken else AddedUnitByUnit(used)
     says = _apart(first, second, taken=taken)
-    bench = bench.say(says, reason, aside=True, facts=facts)
-    return bench.now(result=Quantity(first.ladder, counts))
+    state = state.say(says, reason, aside=True, facts=facts)
+    return state.now(result=Quantity(first.ladder, counts))
 
 
 def _apart(first: Quantity, second: Quantity, *, taken: bool) -> Expression:
@@ -103,24 +103,24 @@ def _apart(first: Quantity, second: Quantity, *, taken: bool) -> Expression:
 LONG = 10
 
 
-def as_found(bench: Bench) -> Bench:
+def as_found(state: PairState) -> PairState:
     """Say what is left (or there is in all), in the units in which it was found."""
-    result = trimmed(bench.found())
-    return bench.say(result, Left(result) if bench.taken else InAll(result))
+    result = trimmed(state.found())
+    return state.say(result, Left(result) if state.taken else InAll(result))
 
 
-def usual_form(bench: Bench) -> Bench:
+def usual_form(state: PairState) -> PairState:
     """Say what is left (or there is in all), and put full groups together into the next larger unit."""
-    bench, result = as_found(bench), bench.found()
+    state, result = as_found(state), state.found()
     for rung in reversed(range(1, len(result.counts))):
         times = result.amounts[rung] // result.ladder.ratios[rung - 1]
         if times and (len(result.counts) == 2 or times < LONG):
-            bench, result = _composed(bench, result, rung, times)
+            state, result = _composed(state, result, rung, times)
     answer = usual_in_parts(result.ladder, result.parts)
-    return bench.say(answer, WrittenTogether(answer)).now(result=answer)
+    return state.say(answer, WrittenTogether(answer)).now(result=answer)
 
 
-def _composed(bench: Bench, result: Quantity, rung: int, times: int) -> tuple[Bench, Quantity]:
+def _composed(state: PairState, result: Quantity, rung: int, times: int) -> tuple[PairState, Quantity]:
     units, ratio = result.ladder.units, result.ladder.ratios[rung - 1]
     rest = Quantity(
         result.ladder, tuple(n - (at == rung) * times * ratio for at, n in enumerate(result.amounts))
@@ -128,15 +128,15 @@ def _composed(bench: Bench, result: Quantity, rung: int, times: int) -> tuple[Be
     upper, lower = rest.only(*range(rung)), rest.only(*range(rung, len(units)))
     groups = one_on(result, rung, times * ratio)
     full = FullGroups(units[rung - 1], units[rung], ratio, times)
-    bench = bench.say(plus(*something(upper, groups, lower)), full, aside=True)
+    state = state.say(plus(*something(upper, groups, lower)), full, aside=True)
     after = result.compose(rung - 1, times)
     made = MakesLarger(units[rung - 1], units[rung], times, times * ratio)
-    return bench.say(trimmed(after), made), after
+    return state.say(trimmed(after), made), after
 
 
-def total(bench: Bench, *parts: Quantity) -> Bench:
-    """Put parts on the bench's ladder together into the result, with a fact beside a hard sum."""
-    ladder = bench.first.ladder
+def total(state: PairState, *parts: Quantity) -> PairState:
+    """Put parts on the state's ladder together into the result, with a fact beside a hard sum."""
+    ladder = state.first.ladder
     spread = [part.on(ladder) for part in parts]
     counts = tuple([sum(column) for column in zip(*[part.amounts for part in spread], strict=True)])
-    return bench.now(result=Quantity(ladder, counts))
+    return state.now(result=Quantity(ladder, counts))

@@ -4,13 +4,13 @@ The steps know rungs and ratios only, so 52 - 27, 7 2/6 - 3 5/6, 5 ft 2 in - 2 f
 Source: the algorithm by place value of 4.NBT.B.4, carried to mixed numbers (4.NF.B.3.c); CCSSM (2010).
 """
 
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.moves import enough_of_each, unit_by_unit, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
 
-def _always(_: Bench) -> Unsuited | None:
+def _always(_: PairState) -> Unsuited | None:
     return None
 
 

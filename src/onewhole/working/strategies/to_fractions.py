@@ -9,8 +9,8 @@ from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import Expression, Over, Term, minus, plus
 from onewhole.statements.expression import Sum as Row
-from onewhole.working.bench import Bench
 from onewhole.working.fact import hard_difference, hard_sum
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.renaming import AllInPieces, WholesInPieces
 from onewhole.working.reasons.taking import PiecesAdded, PiecesTaken
 from onewhole.working.reasons.unsuited import AllOnesAlready, Unsuited
@@ -23,16 +23,16 @@ def in_smallest(quantity: Quantity) -> Quantity:
     return Quantity(quantity.ladder, (*(0,) * (len(quantity.counts) - 1), quantity.parts))
 
 
-def change(bench: Bench) -> Bench:
+def change(state: PairState) -> PairState:
     """Write both numbers in the smallest unit."""
-    first, second = in_smallest(bench.first), in_smallest(bench.second)
+    first, second = in_smallest(state.first), in_smallest(state.second)
     small = first.ladder.units[-1]
-    if any(bench.first.amounts[:-1]) or any(bench.second.amounts[:-1]):
-        parts = Row((Term(_spread(bench.first)), Term(_spread(bench.second), taken=bench.taken)))
+    if any(state.first.amounts[:-1]) or any(state.second.amounts[:-1]):
+        parts = Row((Term(_spread(state.first)), Term(_spread(state.second), taken=state.taken)))
         reason = WholesInPieces(*_worth(first.ladder))
-        bench = bench.say(parts, reason, aside=True)
-    bench = bench.now(first=first, second=second)
-    return bench.say(bench.joined(trimmed(first)), AllInPieces(small, first.parts, second.parts))
+        state = state.say(parts, reason, aside=True)
+    state = state.now(first=first, second=second)
+    return state.say(state.joined(trimmed(first)), AllInPieces(small, first.parts, second.parts))
 
 
 def _worth(ladder: Ladder) -> tuple[Unit, Unit, int]:
@@ -44,20 +44,20 @@ def _worth(ladder: Ladder) -> tuple[Unit, Unit, int]:
     return ladder.units[rung], ladder.units[-1], ladder.worths[rung]
 
 
-def join(bench: Bench) -> Bench:
+def join(state: PairState) -> PairState:
     """Add or subtract the smallest units."""
-    a, b, taken = bench.first.parts, bench.second.parts, bench.taken
+    a, b, taken = state.first.parts, state.second.parts, state.taken
     count = a - b if taken else a + b
-    small = bench.first.ladder.units[-1]
+    small = state.first.ladder.units[-1]
     reason = PiecesTaken(small, a, b) if taken else PiecesAdded(small, a, b)
-    if bench.first.ladder.style is Style.MIXED:
+    if state.first.ladder.style is Style.MIXED:
         tops = whole(a), whole(b)
         top = minus(*tops) if taken else plus(*tops)
-        says = Over(top, whole(bench.first.ladder.denominator))
+        says = Over(top, whole(state.first.ladder.denominator))
         fact = hard_difference(a, b) if taken else hard_sum(a, b)
-        bench = bench.say(says, reason, aside=True, facts=[fact])
-    result = Quantity(bench.first.ladder, (*(0,) * (len(bench.first.counts) - 1), count))
-    return bench.now(result=result)
+        state = state.say(says, reason, aside=True, facts=[fact])
+    result = Quantity(state.first.ladder, (*(0,) * (len(state.first.counts) - 1), count))
+    return state.now(result=result)
 
 
 def _spread(quantity: Quantity) -> Expression:
@@ -68,8 +68,8 @@ def _spread(quantity: Quantity) -> Expression:
     return plus(*something(as_pieces, quantity.only(last)))
 
 
-def _unsuited(bench: Bench) -> Unsuited | None:
-    if bench.first.ladder.style is Style.PLACES:
+def _unsuited(state: PairState) -> Unsuited | None:
+    if state.first.ladder.style is Style.PLACES:
         return AllOnesAlready()
     return None
 

@@ -3,13 +3,13 @@
 Source: 4.NF.B.3.c (properties of operations), CCSSM (2010).
 """
 
-from onewhole.working.bench import Bench
+from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.moves import unit_by_unit, usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
 
-def _always(_: Bench) -> Unsuited | None:
+def _always(_: PairState) -> Unsuited | None:
     return None
 
 

@@ -11,10 +11,10 @@ from onewhole.working.reason import Reason
 
 
 @dataclass(frozen=True, slots=True)
-class Bench:
+class PairState:
     """Two quantities on one ladder, joined by + or -, the lines so far, and the result once it is found.
 
-    A step takes a bench and gives the next one; a strategy is a row of steps.
+    A step takes a state and gives the next one; a strategy is a row of steps.
     """
 
     first: Quantity
@@ -25,16 +25,16 @@ class Bench:
 
     def say(
         self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
-    ) -> "Bench":
+    ) -> "PairState":
         """Write one more line, unless it would repeat the one before."""
         line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
-        return Bench(self.first, self.second, self.taken, followed(self.lines, line), self.result)
+        return PairState(self.first, self.second, self.taken, followed(self.lines, line), self.result)
 
     def now(
         self, first: Quantity | None = None, second: Quantity | None = None, result: Quantity | None = None
-    ) -> "Bench":
+    ) -> "PairState":
         """Go on with other quantities."""
-        return Bench(
+        return PairState(
             first or self.first, second or self.second, self.taken, self.lines, result or self.result
         )
 
