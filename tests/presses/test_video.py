@@ -69,6 +69,13 @@ def test_streams_and_length(made: Made) -> None:
     assert made.filmed.bytes == made.path.stat().st_size
 
 
+def test_every_track_carries_the_language(made: Made) -> None:
+    """Picture, sound, captions and chapters are marked with the language, by ISO 639-2 as MP4 has it."""
+    with av.open(str(made.path)) as opened:
+        tracks = {stream.type: stream.metadata["language"] for stream in opened.streams}
+    assert tracks == dict.fromkeys(("video", "audio", "subtitle", "data"), "eng")
+
+
 def test_every_frame_at_its_time(made: Made) -> None:
     """The frames that were drawn, no other, each at its own thirtieth of a second."""
     with av.open(str(made.path)) as opened:

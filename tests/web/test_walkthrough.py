@@ -176,3 +176,17 @@ def test_only_files_of_the_film_are_lent(door: Opened) -> None:
     saved = door.client.get(f"{HOME}/film/walkthrough.vtt?save=1")
     assert saved.headers["content-disposition"].startswith("attachment")
     assert len(FILES) == 8
+
+
+def test_the_page_and_the_tracks_of_the_film_carry_their_language(door: Opened) -> None:
+    """A BCP 47 tag stands at the page and at both tracks of the video; captions bear the language's name."""
+    folder = door.door.folder / "mine" / "night-1"
+    folder.mkdir(parents=True)
+    about = {"seconds": 3, "notes": [], "reads": "", "stamp": "", "made": "", "language": "en-US"}
+    (folder / "about-film.json").write_text(json.dumps(about))
+    (folder / "chapters.vtt").write_text("WEBVTT\n")
+    (folder / "walkthrough.mp4").write_bytes(b"film")
+    page = door.get(HOME).text
+    assert '<html lang="en-US">' in page
+    assert '<track kind="captions" srclang="en-US" label="English"' in page
+    assert '<track kind="chapters" srclang="en-US"' in page

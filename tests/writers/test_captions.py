@@ -1,6 +1,7 @@
 """Captions and chapters, read back by a library for such files."""
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
@@ -139,7 +140,7 @@ def test_the_file_is_made_of_blocks() -> None:
     Source: W3C, WebVTT: The Web Video Text Tracks Format, 4 April 2019, section 4.1.
     """
     head, *blocks = vtt(film([["Is 2/8 < 3/8?", LONG]])).removesuffix("\n").split("\n\n")
-    assert head == "WEBVTT"
+    assert re.fullmatch(r"WEBVTT[ \t][^\n]*", head)
     time = r"\d{2,}:[0-5]\d:[0-5]\d\.\d{3}"
     assert all(re.fullmatch(rf"{time} --> {time}\n[^\n<>]+(\n[^\n<>]+)?", block) for block in blocks)
     assert blocks[0].endswith("\nIs 2/8 &lt; 3/8?")
@@ -155,3 +156,11 @@ def test_stamps_round_half_up() -> None:
     ]
     assert stamp(Fraction(1, 2000)) == "00:00:00.001"
     assert stamp(Fraction(360_000), ",") == "100:00:00,000"
+
+
+def test_captions_and_chapters_say_their_language() -> None:
+    """The first line names the kind and the BCP 47 tag, and a reader of such files still reads the rest."""
+    timeline = replace(film([["Is 2/8 < 3/8?"]]), language="es-MX")
+    for kind, written in (("captions", vtt(timeline)), ("chapters", chapters_vtt(timeline))):
+        assert written.splitlines()[0] == f"WEBVTT Kind: {kind}; Language: es-MX"
+        assert len(webvtt.from_string(written).captions) == 1

@@ -58,7 +58,7 @@ def test_page_says_that_it_is_accessible(name: str, paper: str, size: str) -> No
     """Each page calls itself PDF/UA-1, with its language and its title shown (ISO 14289-1, from memory)."""
     document = pikepdf.open(io.BytesIO(pressed(name, paper, size)))
     assert document.open_metadata()["pdfuaid:part"] == "1"
-    assert document.Root.Lang == "en"
+    assert document.Root.Lang == "en-US"
     assert document.Root.ViewerPreferences.DisplayDocTitle
     assert document.docinfo["/Title"] == every_page(paper, size)[name].data["title"]
     assert document.docinfo["/CreationDate"] == "D:20250306073000Z"

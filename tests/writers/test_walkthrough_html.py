@@ -85,7 +85,7 @@ def test_the_page_is_whole(written: str) -> None:
 def test_the_page_says_what_it_is(written: str, shown: Timeline) -> None:
     """It has a language, the film's title, landmarks and the note about the voice."""
     page = Page(written)
-    assert page.named("html") == [{"lang": "en"}]
+    assert page.named("html") == [{"lang": "en-US"}]
     assert page.inside["title"][0] == page.inside["h1"][0] == shown.title
     for landmark in ("header", "main", "nav", "footer"):
         assert len(page.named(landmark)) == 1

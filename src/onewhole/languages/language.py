@@ -9,8 +9,13 @@ from onewhole.sentences.node import Thing
 
 @dataclass(frozen=True, slots=True)
 class Language:
-    """A language: its BCP 47 tag, a count in words, and what one or so many of a unit or thing are called."""
+    """A language: its BCP 47 tag, its own name, its ISO 639-2 code (all that an MP4 track holds), the voice
+    that speaks it, a count in words, and what one or so many of a unit or thing are called.
+    """
 
     tag: str
+    name: str
+    code: str
+    voice: str
     count_words: Callable[[int], str]
     called: Callable[[Unit | Thing, int], str]

@@ -7,3 +7,6 @@ from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.language import Language
 
 LANGUAGES: Mapping[str, Language] = MappingProxyType({ENGLISH.tag: ENGLISH})
+
+#: What a class speaks that has not said what it speaks.
+SPOKEN = ENGLISH

@@ -12,6 +12,7 @@ from av.packet import Packet
 from av.subtitles.stream import SubtitleStream
 from av.video.stream import VideoStream
 
+from onewhole.languages.table import LANGUAGES
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.presses.encoding import TICK
 from onewhole.walkthroughs.timeline import FRAMES, Timeline
@@ -47,7 +48,8 @@ def join(timeline: Timeline, kept: Sequence[Path], track: Path | None, note: str
         text = container.add_stream("mov_text")
         text.codec_context.subtitle_header = _HEAD
         text.codec_context.time_base = text.time_base = TICK
-        text.metadata["language"] = "eng"
+        for stream in container.streams:
+            stream.metadata["language"] = LANGUAGES[timeline.language].code
         ways.append(_text(timeline, text))
         container.set_chapters(
             [

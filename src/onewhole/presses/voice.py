@@ -11,6 +11,8 @@ from typing import Final
 import numpy as np
 
 from onewhole.errors import InputError, OnewholeError
+from onewhole.languages.language import Language
+from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.presses.sound import Samples, Sound
 
 #: The fewest and the most words a minute that the voice can speak.
@@ -25,7 +27,6 @@ _SAMPLES_A_SECOND: Final = 22_050
 _TURN: Final = Lock()  # one engine in a program, so one sentence at a time
 _UTF8: Final = 1
 _BY_CHARACTER: Final = 1
-_LANGUAGE: Final = b"en-us"
 
 _Callback = ctypes.CFUNCTYPE(ctypes.c_int, ctypes.c_void_p, ctypes.c_int, ctypes.c_void_p)
 
@@ -41,8 +42,8 @@ class VoiceUnavailable(OnewholeError, RuntimeError):
         )
 
 
-def spoken(sentence_words: str, *, words_a_minute: int) -> Sound:
-    """Return a sentence as it is spoken, numbers already written as words. American English.
+def spoken(sentence_words: str, *, words_a_minute: int, language: str = SPOKEN.tag) -> Sound:
+    """Return a sentence as it is spoken in a language (a BCP 47 tag), numbers already written as words.
 
     The same words at the same speed are the same samples. Any number of threads may ask; they take turns.
     Nothing goes on the disk.
@@ -59,12 +60,12 @@ def spoken(sentence_words: str, *, words_a_minute: int) -> Sound:
             remedy=f"Choose {SLOWEST} to {FASTEST}; 120 is usual.",
         )
     with _TURN:
-        samples = _speak(sentence_words.encode(), words_a_minute)
+        samples = _speak(sentence_words.encode(), words_a_minute, LANGUAGES[language])
     samples.setflags(write=False)
     return Sound(samples, _SAMPLES_A_SECOND)
 
 
-def _speak(words: bytes, words_a_minute: int) -> Samples:
+def _speak(words: bytes, words_a_minute: int, language: Language) -> Samples:
     """Speak with a library loaded afresh.
 
     The voice trembles a little, and goes on trembling from where the last sentence ended; only a fresh
@@ -86,7 +87,10 @@ def _speak(words: bytes, words_a_minute: int) -> Samples:
 
     heard = _Callback(hear)
     try:
-        _ready(library, place.parent, heard, words_a_minute)
+        _ready(library, place.parent, heard)
+        wrong = library.espeak_SetVoiceByName(language.voice.encode())
+        if wrong or library.espeak_SetParameter(_RATE, words_a_minute, 0):
+            raise VoiceUnavailable(f"it does not speak {language.name} ({language.tag})")
         wrong = library.espeak_Synth(words, len(words) + 1, 0, _BY_CHARACTER, 0, _UTF8, None, None)
         if wrong or library.espeak_Synchronize():
             raise VoiceUnavailable("it could not speak a sentence")
@@ -96,14 +100,12 @@ def _speak(words: bytes, words_a_minute: int) -> Samples:
     return np.frombuffer(b"".join(parts), np.int16).copy()
 
 
-def _ready(library: ctypes.CDLL, folder: Path, hear: "ctypes._FuncPointer", words_a_minute: int) -> None:
-    """Start the library with its data, its language and a speed."""
+def _ready(library: ctypes.CDLL, folder: Path, hear: "ctypes._FuncPointer") -> None:
+    """Start the library with its data."""
     data = str(folder / "espeak-ng-data").encode()
     if library.espeak_Initialize(_SYNCHRONOUS, 0, data, _STAY) != _SAMPLES_A_SECOND:
         raise VoiceUnavailable("its data is missing")
     library.espeak_SetSynthCallback(hear)
-    if library.espeak_SetVoiceByName(_LANGUAGE) or library.espeak_SetParameter(_RATE, words_a_minute, 0):
-        raise VoiceUnavailable("it does not speak American English")
 
 
 def _close(library: ctypes.CDLL) -> None:

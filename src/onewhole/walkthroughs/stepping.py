@@ -52,7 +52,7 @@ def in_step(timeline: Timeline, recorded: Mapping[str, Stepped]) -> Timeline:
             made = moved(chapter, Fraction(at, FRAMES))
         chapters.append(made)
         at = floor(made.end * FRAMES)
-    return Timeline(timeline.title, tuple(chapters))
+    return replace(timeline, chapters=tuple(chapters))
 
 
 def moved(chapter: TimedChapter, start: Fraction) -> TimedChapter:

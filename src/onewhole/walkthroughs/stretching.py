@@ -27,7 +27,7 @@ def stretched(timeline: Timeline, lengths: Mapping[str, Fraction]) -> Timeline:
         fitted = _chapter(chapter, at, whole)
         chapters.append(fitted)
         at = _frames(fitted.end)
-    return Timeline(timeline.title, tuple(chapters))
+    return replace(timeline, chapters=tuple(chapters))
 
 
 def _chapter(chapter: TimedChapter, at: int, whole: int | None) -> TimedChapter:

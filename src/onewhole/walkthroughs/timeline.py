@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
+from onewhole.languages.table import SPOKEN
 from onewhole.sentences.sentence import Sentence
 from onewhole.walkthroughs.cue import Act, Cue
 
@@ -43,10 +44,14 @@ class TimedChapter:
 
 @dataclass(frozen=True, slots=True)
 class Timeline:
-    """A whole film in time; chapters follow each other without a gap, the first starts at 0."""
+    """A whole film in time; chapters follow each other without a gap, the first starts at 0.
+
+    ``language`` is the BCP 47 tag of what is said and written in it.
+    """
 
     title: str
     chapters: tuple[TimedChapter, ...]
+    language: str = SPOKEN.tag
 
     @property
     def length(self) -> Fraction:

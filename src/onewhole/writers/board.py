@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from onewhole.errors import Fault
+from onewhole.languages.table import SPOKEN
 from onewhole.notations.typst_math import typst_row
 from onewhole.walkthroughs.cue import Write
 from onewhole.writers.formula import Formula, formula
@@ -25,7 +26,8 @@ def board(writes: Sequence[Write]) -> tuple[str, bytes]:
     >>> b"Kites" in data, b'"width": 300' in data
     (True, True)
     """
-    return SOURCE, Printed("board", {"lines": [_line(write) for write in writes], "bleed": BLEED}).content
+    data: Json = {"lines": [_line(write) for write in writes], "bleed": BLEED, "lang": SPOKEN.tag}
+    return SOURCE, Printed("board", data).content
 
 
 def formula_rows(write: Write) -> tuple[Formula, ...]:

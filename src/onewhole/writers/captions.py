@@ -1,8 +1,9 @@
 """Captions and chapters of a film: WebVTT and SubRip.
 
-Source: W3C, WebVTT: The Web Video Text Tracks Format, 4 April 2019: the file's parts, time stamps of hours,
-minutes, seconds and milliseconds, cue text in which & < and > are written as character references. SubRip is
-common practice, no source. Lines of at most 42 characters, two at a time: common practice, no source.
+Source: W3C, WebVTT: The Web Video Text Tracks Format, 4 April 2019: the file's parts, words behind its first,
+time stamps of hours, minutes, seconds and milliseconds, cue text in which & < and > are written as character
+references. SubRip is common practice, no source. Lines of at most 42 characters, two at a time: common
+practice, no source.
 """
 
 import html
@@ -16,6 +17,9 @@ from itertools import pairwise
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.walkthroughs.timeline import FRAMES, Timeline
 
+#: The file's first line. The standard keeps no place for the language of a whole file and leaves free what
+#: follows the blank after the first word; these words there are common practice, no source.
+HEAD = "WEBVTT Kind: {kind}; Language: {language}"
 LINE, LINES = 42, 2
 
 
@@ -38,7 +42,7 @@ def vtt(timeline: Timeline) -> str:
     >>> said = ((says[0], Fraction(0), Fraction(31, 30)),)
     >>> cue = Timed(Cue(Role.LINE, says), Fraction(0), Fraction(2), said, ())
     >>> print(vtt(Timeline("", (TimedChapter("1", "Problem 1", Fraction(0), Fraction(2), (cue,)),))))
-    WEBVTT
+    WEBVTT Kind: captions; Language: en-US
     <BLANKLINE>
     00:00:00.000 --> 00:00:01.033
     6 &lt; 7.
@@ -48,7 +52,7 @@ def vtt(timeline: Timeline) -> str:
         f"{_span(caption.start, caption.end, '.')}\n{_safe(chr(10).join(caption.lines))}\n"
         for caption in _captions(timeline)
     ]
-    return "\n".join(["WEBVTT\n", *blocks])
+    return "\n".join([_head("captions", timeline), *blocks])
 
 
 def srt(timeline: Timeline) -> str:
@@ -65,7 +69,11 @@ def chapters_vtt(timeline: Timeline) -> str:
     for chapter in timeline.chapters:
         title = f"{chapter.label}. {chapter.title}" if chapter.label else chapter.title
         blocks.append(f"{_span(chapter.start, chapter.end, '.')}\n{_safe(' '.join(title.split()))}\n")
-    return "\n".join(["WEBVTT\n", *blocks])
+    return "\n".join([_head("chapters", timeline), *blocks])
+
+
+def _head(kind: str, timeline: Timeline) -> str:
+    return HEAD.format(kind=kind, language=timeline.language) + "\n"
 
 
 def _captions(timeline: Timeline) -> Iterator[_Caption]:

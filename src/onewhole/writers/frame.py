@@ -1,5 +1,6 @@
 """What every page of a sheet has round it: paper, size of print, title."""
 
+from onewhole.languages.table import SPOKEN
 from onewhole.sheets.header import Header
 from onewhole.writers.printed import Json
 
@@ -13,6 +14,7 @@ def frame(header: Header, *, title: str | None = None, small: str | None = None)
         "title": title or header.title or UNTITLED,
         "paper": header.paper.value,
         "print": header.print.value,
+        "lang": SPOKEN.tag,
     }
     over = small if small is not None else where
     if over:

@@ -30,6 +30,7 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
     """
     style, script = _file("player.css"), _file("player.js")
     written = Template(_file("page.html")).substitute(
+        language=timeline.language,
         title=escape(timeline.title),
         policy=policy(),
         style=style,

@@ -245,6 +245,7 @@ def test_a_recording_for_another_board_is_not_heard_and_said(book: Store, tmp_pa
     assert there is not None
     assert not there.stale
     assert there.notes == made.notes
+    assert (there.language, there.language_name) == ("en-US", "English")
     assert [name for _, name in there.chapters] == [
         "Tonight",
         "1. 3 1/4 - 1 3/4",

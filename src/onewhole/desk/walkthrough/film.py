@@ -77,6 +77,7 @@ class FilmFiles:
     level: ReadingLevel
     longest: int
     notes: tuple[str, ...]
+    language: str
 
     @property
     def reads(self) -> str:
@@ -138,6 +139,7 @@ def film_sheet(
         level,
         max(map(words_spoken, said)),
         _notes(worked, timeline, wishes),
+        timeline.language,
     )
 
 

@@ -15,6 +15,7 @@ from onewhole.desk.walkthrough.board import board
 from onewhole.desk.walkthrough.film import FilmFiles, film_sheet
 from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
 from onewhole.desk.walkthrough.recordings import recorded_fingerprint, usable
+from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.store.opening import Store
 from onewhole.store.steps import NightStep, keep_step, steps_of
 
@@ -28,7 +29,7 @@ class FilmThere:
     """A film that was made: its length, its chapters (milliseconds, name), and what was not as wished.
 
     ``stale`` says that the page, the choices or the recordings have changed since; ``made`` changes with
-    every film.
+    every film. ``language`` is the BCP 47 tag of what is said in it, and ``language_name`` its own name.
     """
 
     seconds: int
@@ -37,6 +38,12 @@ class FilmThere:
     reads: str
     stale: bool
     made: str
+    language: str = SPOKEN.tag
+
+    @property
+    def language_name(self) -> str:
+        """Return what the language calls itself."""
+        return LANGUAGES[self.language].name
 
 
 def film_night(
@@ -63,6 +70,7 @@ def film_night(
         "reads": shown.reads,
         "stamp": stamp,
         "made": when.isoformat(),
+        "language": shown.language,
     }
     put([Ready(ABOUT, "json", json.dumps(about, ensure_ascii=False).encode())], to)
     mark_shown(book, night, when)
@@ -83,6 +91,7 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
             about["reads"],
             about["stamp"] != _fingerprint(book, page),
             about["made"],
+            about.get("language", SPOKEN.tag),
         )
     except (OSError, ValueError, KeyError, TypeError):
         return None

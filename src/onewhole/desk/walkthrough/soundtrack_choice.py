@@ -57,7 +57,7 @@ def voiced(script: Script, timeline: Timeline, voice: str, pace: Pace) -> tuple[
             }
             rate = pace.words_a_minute
             sounds = {
-                sentence: spoken(in_words(sentence), words_a_minute=rate)
+                sentence: spoken(in_words(sentence), words_a_minute=rate, language=sentence.language)
                 for sentence in sorted(sentences, key=in_words)
             }
             timeline = timed(script, pace, {sentence: sound.seconds for sentence, sound in sounds.items()})

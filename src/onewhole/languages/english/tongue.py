@@ -18,4 +18,4 @@ def called(unit: Unit | Thing, count: int) -> str:
     return unit_name(unit, count)
 
 
-ENGLISH = Language("en-US", count_words, called)
+ENGLISH = Language("en-US", "English", "eng", "en-us", count_words, called)
