@@ -24,8 +24,8 @@ from matplotlib.animation import AbstractMovieWriter, FuncAnimation
 from matplotlib.patches import Rectangle
 
 from onewhole.desk.walkthrough.lesson import lesson
-from onewhole.pictures.between import between
 from onewhole.pictures.scene import Box, Look, Piece, Scene
+from onewhole.pictures.tween import tween
 from onewhole.presses.encoding import RATE, SETTINGS, encode_part
 from onewhole.presses.foot import Foot
 from onewhole.presses.frames import FramePart, numbers
@@ -185,7 +185,7 @@ def by_matplotlib(path: Path) -> None:
     def drawn(frame: int) -> list[Rectangle]:
         at, into = divmod(Fraction(frame, FRAMES), CHANGE + REST)
         share = min(into / CHANGE, Fraction(1))
-        for piece in between(strips(MOVED[at]), strips(MOVED[at + 1]), share).pieces:
+        for piece in tween(strips(MOVED[at]), strips(MOVED[at + 1]), share).pieces:
             box = piece.shape
             assert isinstance(box, Box)
             patches[piece.name].set_bounds(float(box.x), float(box.y), float(box.width), float(box.height))

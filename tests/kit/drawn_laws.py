@@ -3,8 +3,8 @@
 from fractions import Fraction
 
 from onewhole.pictures.picture import Picture
+from onewhole.pictures.quantity_state import quantity_states, whole_unit
 from onewhole.pictures.scene import Look, Piece, Scene
-from onewhole.pictures.stage import stages, whole_unit
 from onewhole.statements.expression import value
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.working import Working
@@ -26,21 +26,21 @@ def check(working: Working, picture: Picture, whole: Fraction) -> None:
 
 def whole_size(picture: Picture, working: Working) -> Fraction:
     """Return the size of one whole: what lies on the first scene, against the amount it stands for."""
-    shown = stages(working)[0]
+    shown = quantity_states(working)[0]
     return amount(picture.scenes[0], *LIVE) / shown.amount
 
 
 def _check_counts(working: Working, picture: Picture, whole: Fraction) -> None:
     """What is there, less what is struck, less what still waits, is the value of the line."""
     unit = whole_unit(working)
-    for line, stage, scene in zip(working.lines, stages(working), picture.scenes, strict=True):
+    for line, state, scene in zip(working.lines, quantity_states(working), picture.scenes, strict=True):
         shown, struck = amount(scene, *LIVE) / whole, amount(scene, Look.STRUCK) / whole
-        assert shown == stage.amount
-        assert struck == stage.struck.amount
+        assert shown == state.amount
+        assert struck == state.struck.amount
         parts = [piece for piece in scene.pieces if piece.look in LIVE and size(piece) != whole]
-        assert len(parts) == sum(heap.pieces for heap in stage.heaps)
+        assert len(parts) == sum(heap.pieces for heap in state.heaps)
         if not isinstance(line.says, Comparison | MissingNumber):
-            assert (shown - struck - stage.waiting.amount) * unit.size == value(line.says)
+            assert (shown - struck - state.waiting.amount) * unit.size == value(line.says)
 
 
 def _check_names(before: Scene, after: Scene, whole: Fraction) -> None:

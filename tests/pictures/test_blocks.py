@@ -5,8 +5,8 @@ import pytest
 from onewhole.number.ladder import places
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.blocks import blocks
+from onewhole.pictures.blocks_state import BlocksState, blocks_of, blocks_states
 from onewhole.pictures.limits import NotDrawnError
-from onewhole.pictures.piles import Piles, blocks_of, piles
 from onewhole.pictures.scene import Box, Count, Look, Scene, Tell
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
@@ -47,10 +47,10 @@ def _workings(problem: str) -> list[Working]:
 WORKINGS = [working for problem in PROBLEMS for working in _workings(problem)]
 
 
-def _piles(working: Working) -> tuple[Piles, ...]:
+def _piles(working: Working) -> tuple[BlocksState, ...]:
     counted = blocks_of(working)
     assert counted is not None
-    return piles(working, counted)
+    return blocks_states(working, counted)
 
 
 def _blocks(scene: Scene) -> dict[str, Box]:

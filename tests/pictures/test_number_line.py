@@ -4,10 +4,10 @@ from itertools import pairwise
 import pytest
 
 from onewhole.number.quantity import Quantity, whole
+from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.number_line import number_line
 from onewhole.pictures.picture import Picture
-from onewhole.pictures.route import Route, route
 from onewhole.pictures.scene import Hop, Scene, Shape, Stroke, Tell, Wedge, Words
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_statement
@@ -51,8 +51,8 @@ def _named(working: Working) -> str:
     return working.strategy
 
 
-def _route(working: Working) -> Route:
-    found = route(working)
+def _plan(working: Working) -> JumpPlan:
+    found = jump_plan(working)
     assert found is not None
     return found
 
@@ -89,27 +89,27 @@ def test_a_scene_for_every_line(working: Working) -> None:
 @pytest.mark.parametrize("working", WORKINGS, ids=_named)
 def test_the_jumps_make_the_answer(working: Working) -> None:
     """The jumps, added up, lead from the start to the answer, or are the answer where they count up."""
-    way = _route(working)
+    plan = _plan(working)
     assert isinstance(working.answer, Quantity)
-    answer = working.answer.value / way.ladder.finest
-    jumps = [jump.end - jump.start for jump in way.jumps]
-    pair = isinstance(working.statement, Question) and len(way.given) == 2
+    answer = working.answer.value / plan.ladder.finest
+    jumps = [jump.end - jump.start for jump in plan.jumps]
+    pair = isinstance(working.statement, Question) and len(plan.given) == 2
     if working.strategy == "count_up" and pair:
         assert sum(jumps) == answer
     elif working.strategy == "equal_shift" and pair:
         assert jumps[0] == jumps[1]
         assert jumps[2] == answer
     else:
-        assert way.answer == answer
-        start = way.jumps[0].start if way.jumps else way.given[0]
+        assert plan.answer == answer
+        start = plan.jumps[0].start if plan.jumps else plan.given[0]
         assert start + sum(jumps) == answer
-        assert all(one.end == two.start for one, two in pairwise(way.jumps))
+        assert all(one.end == two.start for one, two in pairwise(plan.jumps))
 
 
 @pytest.mark.parametrize("working", WORKINGS, ids=_named)
 def test_places_are_in_proportion(working: Working) -> None:
     """Two numbers under the line tell the scale exactly; every point, jump and tick stands by it."""
-    way, scene = _route(working), number_line(working).scenes[-1]
+    plan, scene = _plan(working), number_line(working).scenes[-1]
     known = [shape for shape in _shapes(scene, "whole/").values() if isinstance(shape, Words)]
     assert all(isinstance(shape.caption, Quantity) for shape in known)
     first, last = known[0], known[-1]
@@ -117,13 +117,15 @@ def test_places_are_in_proportion(working: Working) -> None:
     scale = (last.x - first.x) / (high - low)
 
     def place(count: int) -> Fraction:
-        return first.x + (count * way.ladder.finest - low) * scale
+        return first.x + (count * plan.ladder.finest - low) * scale
 
     for name, shape in _shapes(scene, "point/").items():
         assert isinstance(shape, Wedge)
         assert shape.x == place(int(name.removeprefix("point/")))
     hops = [shape for shape in _shapes(scene, "jump/").values() if isinstance(shape, Hop)]
-    assert [(hop.x, hop.to_x) for hop in hops] == [(place(jump.start), place(jump.end)) for jump in way.jumps]
+    assert [(hop.x, hop.to_x) for hop in hops] == [
+        (place(jump.start), place(jump.end)) for jump in plan.jumps
+    ]
 
 
 @pytest.mark.parametrize("working", WORKINGS, ids=_named)
@@ -145,7 +147,7 @@ def test_what_stands_stays(working: Working) -> None:
         for piece in before.pieces:
             if not piece.name.startswith("number/"):
                 assert later[piece.name] == piece.shape
-    assert len(_shapes(scenes[-1], "jump/")) == len(_route(working).jumps)
+    assert len(_shapes(scenes[-1], "jump/")) == len(_plan(working).jumps)
 
 
 def test_jumps_are_drawn_one_by_one() -> None:

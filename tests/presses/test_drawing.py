@@ -9,8 +9,8 @@ from PIL import Image, ImageChops
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.svg import svg
-from onewhole.pictures.between import between
 from onewhole.pictures.scene import Look, Piece, Scene
+from onewhole.pictures.tween import tween
 from onewhole.presses.drawing import draw
 from onewhole.presses.pdf import press_images
 from tests.kit.scenes import box, discs, number_line, strips
@@ -66,7 +66,7 @@ def test_agrees_with_the_svg_in_darkness(scene: Scene) -> None:
 @pytest.mark.parametrize("scene", SCENES)
 def test_draws_what_has_only_begun(scene: Scene, share: Fraction) -> None:
     """Pieces that have just begun to grow are drawn, however thin."""
-    begun = between(Scene(scene.width, scene.height, ()), scene, share)
+    begun = tween(Scene(scene.width, scene.height, ()), scene, share)
     assert draw(begun, WORDS, size=(380, 320)).getchannel("A").getbbox()
 
 

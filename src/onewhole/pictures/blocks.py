@@ -6,9 +6,9 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
+from onewhole.pictures.blocks_state import Block, BlocksState, blocks_of, blocks_states
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.piles import Block, Piles, blocks_of, piles
 from onewhole.pictures.scene import Box, Count, Look, Piece, Scene, Stroke, Tell, Words
 from onewhole.working.line import Line
 from onewhole.working.working import Working
@@ -62,7 +62,7 @@ def blocks(working: Working) -> Picture:
     if counted is None:
         msg = "these numbers cannot be laid in tens and ones, or this way does not open or make tens"
         raise NotDrawnError(msg, remedy="Choose the number line, or no picture.")
-    found = piles(working, counted)
+    found = blocks_states(working, counted)
     places = _places(found)
     before = (found[0], *found)
     lines = zip(working.lines, found, before, strict=False)
@@ -75,7 +75,7 @@ def blocks(working: Working) -> Picture:
     )
 
 
-def _places(found: tuple[Piles, ...]) -> tuple[_Pile, ...]:
+def _places(found: tuple[BlocksState, ...]) -> tuple[_Pile, ...]:
     """Lay the piles side by side, with the room that the fullest line needs."""
     units = len(found[0].units)
     most = [max(len(each.blocks[at]) for each in found) for at in range(units)]
@@ -96,7 +96,7 @@ def _sizes(power: int) -> tuple[int, int, int]:
     return ((1, 1, 2), (1, TEN, TEN), (TEN, TEN, SQUARES))[power]
 
 
-def _pieces(now: Piles, places: tuple[_Pile, ...]) -> Iterator[Piece]:
+def _pieces(now: BlocksState, places: tuple[_Pile, ...]) -> Iterator[Piece]:
     left = now.count(struck=False)
     apart = any(block.look is Look.PLAIN for pile in now.blocks for block in pile)
     for at, (pile, place) in enumerate(zip(now.blocks, places, strict=True)):
@@ -120,11 +120,11 @@ def _drawn(block: Block, box: Box, cell: Fraction) -> Iterator[Piece]:
         yield Piece(f"{block.name}/column/{across}", Stroke(x, box.y, x, box.y + box.height))
 
 
-def _counts(now: Piles, counts: tuple[int, ...]) -> tuple[Count, ...]:
+def _counts(now: BlocksState, counts: tuple[int, ...]) -> tuple[Count, ...]:
     return tuple(Count(count, unit) for count, unit in zip(counts, now.units, strict=True) if count)
 
 
-def _tells(line: Line, now: Piles, then: Piles) -> Iterator[Tell]:
+def _tells(line: Line, now: BlocksState, then: BlocksState) -> Iterator[Tell]:
     """Say what lies there, what was opened or made on this line, what is struck and what is left."""
     left, gone = now.count(struck=False), now.count(struck=True)
     both = tuple(a + b for a, b in zip(left, gone, strict=True))

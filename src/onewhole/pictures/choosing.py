@@ -10,8 +10,10 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.blocks import blocks
+from onewhole.pictures.blocks_state import WAYS, blocks_of
 from onewhole.pictures.discs import discs
 from onewhole.pictures.grid import grid
+from onewhole.pictures.jumps import jump_plan
 from onewhole.pictures.limits import (
     GRID_PARTS,
     MOST_PARTS,
@@ -21,11 +23,9 @@ from onewhole.pictures.limits import (
 )
 from onewhole.pictures.number_line import number_line
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.piles import WAYS, blocks_of
+from onewhole.pictures.quantity_state import QuantityState, quantity_states
 from onewhole.pictures.rectangles import rectangles
-from onewhole.pictures.route import route
 from onewhole.pictures.split import grown, split
-from onewhole.pictures.stage import Stage, stages
 from onewhole.pictures.strips import strips
 from onewhole.pictures.unpictured import (
     NoPlaceOnLine,
@@ -202,16 +202,16 @@ def _drawn(working: Working, kind: PictureKind) -> Picture | None:
         return None
 
 
-def _stages(working: Working) -> tuple[Stage, ...]:
+def _states(working: Working) -> tuple[QuantityState, ...]:
     try:
-        return stages(working)
+        return quantity_states(working)
     except NotDrawnError:
         return ()
 
 
 def _uncounted(working: Working, most: int) -> Unpictured | None:
     """Return why the wholes or parts of a working cannot be counted by looking."""
-    heaps = [heap for stage in _stages(working) for heap in stage.heaps]
+    heaps = [heap for state in _states(working) for heap in state.heaps]
     if not heaps:
         return NoRoom()
     parts, wholes = max(heap.per for heap in heaps), max(heap.amount for heap in heaps)
@@ -223,7 +223,7 @@ def _uncounted(working: Working, most: int) -> Unpictured | None:
 
 
 def _off_grid(working: Working) -> Unpictured | None:
-    heaps = [heap for stage in _stages(working) for heap in stage.heaps]
+    heaps = [heap for state in _states(working) for heap in state.heaps]
     others = [heap.per for heap in heaps if heap.per not in GRID_PARTS]
     if others:
         return NotHundredths(others[0])
@@ -231,11 +231,11 @@ def _off_grid(working: Working) -> Unpictured | None:
 
 
 def _off_line(working: Working) -> Unpictured | None:
-    way = route(working)
-    if way is None:
+    plan = jump_plan(working)
+    if plan is None:
         return NoPlaceOnLine()
-    if len(way.jumps) > MOST_JUMPS:
-        return TooManyJumps(len(way.jumps), MOST_JUMPS)
+    if len(plan.jumps) > MOST_JUMPS:
+        return TooManyJumps(len(plan.jumps), MOST_JUMPS)
     return None
 
 

@@ -6,9 +6,9 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Ladder, Style
 from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.route import Route, route
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Tell, Wedge, Words
 from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
@@ -93,11 +93,11 @@ def number_line(working: Working) -> Picture:
     >>> [sum(isinstance(piece.shape, Hop) for piece in scene.pieces) for scene in picture.scenes]
     [0, 3, 3, 3]
     """
-    way = route(working)
-    if way is None:
+    plan = jump_plan(working)
+    if plan is None:
         msg = "only sums, differences and comparisons go on a number line"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    board = _LineDrawing.of(way, _written(working))
+    board = _LineDrawing.of(plan, _written(working))
     return Picture(PictureKind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
 
 
@@ -114,9 +114,9 @@ def _written(working: Working) -> tuple[Quantity, ...]:
 
 @dataclass(frozen=True, slots=True)
 class _LineDrawing:
-    """A route laid out: its axis, how high the line stands, and the row of every number beside it."""
+    """A plan of jumps laid out: its axis, how high the line stands, and the row of every number beside it."""
 
-    way: Route
+    plan: JumpPlan
     axis: Axis
     written: tuple[Quantity, ...]
     y: Fraction
@@ -125,21 +125,21 @@ class _LineDrawing:
     above: tuple[int, ...]
 
     @classmethod
-    def of(cls, way: Route, written: tuple[Quantity, ...]) -> "_LineDrawing":
-        points = sorted({*way.given, *(end for jump in way.jumps for end in (jump.start, jump.end))})
-        line = axis(way.ladder, points)
-        apart = APART_MEASURES if way.ladder.style is Style.MEASURE else APART
+    def of(cls, plan: JumpPlan, written: tuple[Quantity, ...]) -> "_LineDrawing":
+        points = sorted({*plan.given, *(end for jump in plan.jumps for end in (jump.start, jump.end))})
+        line = axis(plan.ladder, points)
+        apart = APART_MEASURES if plan.ladder.style is Style.MEASURE else APART
         named = [point for point in points if point % line.step]
         below = dict(zip(named, _rows([line.x(point) for point in named], apart), strict=True))
-        middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in way.jumps]
+        middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
         above = _rows(middles, apart)
         y = Fraction(LOW + HIGHER + (max(above, default=0) + 2) * ROW)
-        return cls(way, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above)
+        return cls(plan, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above)
 
     def scene(self, working: Working, at: int) -> Scene:
-        drawn = self.way.drawn[at]
+        drawn = self.plan.drawn[at]
         last = at == len(working.lines) - 1
-        measured = self.way.answer is not None or not _unmeasured(working, at)
+        measured = self.plan.answer is not None or not _unmeasured(working, at)
         pieces = (
             *self._line(),
             *self._points(drawn, first=at == 0, last=last),
@@ -161,8 +161,8 @@ class _LineDrawing:
             yield Piece(f"whole/{point}", Words(x, y + ROW, landmark(line.ladder, point), DIGITS))
 
     def _points(self, drawn: int, *, first: bool, last: bool) -> Iterator[Piece]:
-        shown = {*self.way.given}
-        for jump in self.way.jumps[:drawn]:
+        shown = {*self.plan.given}
+        for jump in self.plan.jumps[:drawn]:
             shown |= {jump.start, jump.end}
         for point in sorted(shown):
             x = self.axis.x(point)
@@ -171,31 +171,31 @@ class _LineDrawing:
             if point in self.below:
                 y = self.y + ROW * (self.below[point] + 2)
                 yield Piece(f"number/{point}", Words(x, y, self._name(point, first=first), DIGITS))
-        if last and self.way.answer is not None:
-            ring = Wedge(self.axis.x(self.way.answer), self.y, Fraction(3), Fraction(0), Fraction(1))
+        if last and self.plan.answer is not None:
+            ring = Wedge(self.axis.x(self.plan.answer), self.y, Fraction(3), Fraction(0), Fraction(1))
             yield Piece("answer", ring)
 
     def _name(self, point: int, *, first: bool) -> Quantity:
         """Write a point: as the problem writes it in the first scene, in the smallest parts later."""
-        size = self.way.ladder.finest * point
+        size = self.plan.ladder.finest * point
         known = [trimmed(number) for number in self.written if number.value == size]
-        return known[0] if first and known else landmark(self.way.ladder, point)
+        return known[0] if first and known else landmark(self.plan.ladder, point)
 
     def _jumps(self, measured: int, drawn: int) -> Iterator[Piece]:
-        for number, jump in enumerate(self.way.jumps[:drawn], start=1):
+        for number, jump in enumerate(self.plan.jumps[:drawn], start=1):
             x, to_x = self.axis.x(jump.start), self.axis.x(jump.end)
             height = LOW + HIGHER * abs(to_x - x) / LONG
             yield Piece(f"jump/{number}", Hop(x, self.y, to_x, height))
             if number <= measured:
                 y = self.y - height - ROW * (self.above[number - 1] + Fraction(1, 2))
-                length = landmark(self.way.ladder, abs(jump.end - jump.start))
+                length = landmark(self.plan.ladder, abs(jump.end - jump.start))
                 yield Piece(f"length/{number}", Words((x + to_x) / 2, y, length, DIGITS))
 
     def _tells(self, working: Working, drawn: int, *, last: bool) -> Iterator[Tell]:
-        ladder = self.way.ladder
-        for point in self.way.given:
+        ladder = self.plan.ladder
+        for point in self.plan.given:
             yield Tell("shown", (landmark(ladder, point),))
-        for jump in self.way.jumps[:drawn]:
+        for jump in self.plan.jumps[:drawn]:
             yield Tell("jump", (landmark(ladder, abs(jump.end - jump.start)),))
             yield Tell("landed", (landmark(ladder, jump.end),))
         if not last:

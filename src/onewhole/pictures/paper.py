@@ -8,8 +8,8 @@ from itertools import accumulate
 from onewhole.number.unit import Unit
 from onewhole.pictures.limits import LEAST_PART, MOST_HEIGHT, MOST_WHOLES, WIDTH, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
+from onewhole.pictures.quantity_state import Heap, QuantityState, quantity_states, whole_unit
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Shape, Words
-from onewhole.pictures.stage import Heap, Stage, stages, whole_unit
 from onewhole.pictures.table import Bit, Row, Table, laid, then
 from onewhole.pictures.tells import counts, tells
 from onewhole.working.working import Working
@@ -62,19 +62,19 @@ class _Grid:
 
 def drawn(working: Working, form: Form) -> Picture:
     """Draw every line of a working, all scenes of one size. Raises NotDrawnError where there is no room."""
-    shown = stages(working)
+    shown = quantity_states(working)
     whole = whole_unit(working)
-    for stage in shown:
-        for heap in stage.heaps:
+    for state in shown:
+        for heap in state.heaps:
             _check(heap, form)
     tables = [laid(shown[0])]
-    for stage in shown[1:]:
-        tables.append(then(tables[-1], stage))
+    for state in shown[1:]:
+        tables.append(then(tables[-1], state))
     grid = _grid(tables, form)
     scenes = []
-    for at, (table, stage) in enumerate(zip(tables, shown, strict=True)):
-        pieces = (*_pieces(table, grid, form), *_words(stage, table, grid, whole))
-        told = tells(shown[at - 1] if at else None, stage, whole)
+    for at, (table, state) in enumerate(zip(tables, shown, strict=True)):
+        pieces = (*_pieces(table, grid, form), *_words(state, table, grid, whole))
+        told = tells(shown[at - 1] if at else None, state, whole)
         scenes.append(Scene(WIDTH, grid.full, pieces, told))
     return Picture(form.kind, tuple(scenes))
 
@@ -140,9 +140,9 @@ def _rooms(number: int, row: Row, grid: _Grid, form: Form) -> Iterator[Piece]:
                 yield Piece(f"room-{number}-{slot}-{cell}", shape, Look.DOTTED)
 
 
-def _words(stage: Stage, table: Table, grid: _Grid, whole: Unit) -> Iterator[Piece]:
+def _words(state: QuantityState, table: Table, grid: _Grid, whole: Unit) -> Iterator[Piece]:
     """Write beneath each number how many wholes and how many parts it shows."""
-    for number, (heap, row) in enumerate(zip(stage.heaps, table, strict=True)):
+    for number, (heap, row) in enumerate(zip(state.heaps, table, strict=True)):
         written = counts(heap, whole)
         across = min(max(row.slots, 1), grid.columns)
         wide = max(across * (grid.width + GAP) - GAP, WIDTH / 2 - MARGIN)

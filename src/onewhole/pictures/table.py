@@ -4,8 +4,8 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import count
 
+from onewhole.pictures.quantity_state import Heap, QuantityState
 from onewhole.pictures.scene import Look
-from onewhole.pictures.stage import Heap, Stage
 
 #: A row of parts longer than this is cut the other way too, where the picture can be.
 LONGEST_ROW = 6
@@ -69,31 +69,33 @@ def columns(per: int) -> int:
     return min(side for side in range(1, per + 1) if per % side == 0 and side * side >= per)
 
 
-def laid(stage: Stage) -> Table:
-    """Lay out a first stage: wholes first, then parts side by side in the places after them.
+def laid(state: QuantityState) -> Table:
+    """Lay out a first state: wholes first, then parts side by side in the places after them.
 
-    >>> row = laid(Stage((Heap(1, 2, 6),)))[0]
+    >>> row = laid(QuantityState((Heap(1, 2, 6),)))[0]
     >>> [bit.name for bit in row.bits]
     ['whole-1', 'whole-2-part-1', 'whole-2-part-2']
     """
-    rows = [_fresh(heap, at) for at, heap in enumerate(stage.heaps)]
-    return _struck(tuple(rows), stage)
+    rows = [_fresh(heap, at) for at, heap in enumerate(state.heaps)]
+    return _struck(tuple(rows), state)
 
 
-def then(table: Table, stage: Stage) -> Table:
-    """Return the table of the next stage: what stays keeps its name, through cuts and moves.
+def then(table: Table, state: QuantityState) -> Table:
+    """Return the table of the next state: what stays keeps its name, through cuts and moves.
 
-    >>> table = then(laid(Stage((Heap(2, 1, 3),))), Stage((Heap(1, 4, 3),), struck=Heap(0, 2, 3)))
+    >>> table = then(
+    ...     laid(QuantityState((Heap(2, 1, 3),))), QuantityState((Heap(1, 4, 3),), struck=Heap(0, 2, 3))
+    ... )
     >>> [bit.name for bit in table[0].parts if bit.look is Look.STRUCK]
     ['whole-2-part-3', 'whole-3-part-1']
     """
     rows = table
     if len(rows) == 1:
-        rows = (_cleared(rows[0], stage.heaps[0]),)
-    if _moved(rows, stage.heaps):
-        rows = _dealt(rows, stage.heaps)
-    rows = tuple(_shaped(row, heap, at) for at, (row, heap) in enumerate(zip(rows, stage.heaps, strict=True)))
-    return _struck(_named_apart(rows), stage)
+        rows = (_cleared(rows[0], state.heaps[0]),)
+    if _moved(rows, state.heaps):
+        rows = _dealt(rows, state.heaps)
+    rows = tuple(_shaped(row, heap, at) for at, (row, heap) in enumerate(zip(rows, state.heaps, strict=True)))
+    return _struck(_named_apart(rows), state)
 
 
 def _moved(rows: Table, heaps: tuple[Heap, ...]) -> bool:
@@ -149,14 +151,14 @@ def _anew(heap: Heap, number: int) -> Row:
     return _fresh(heap, number, f"in-{heap.per}-")
 
 
-def _struck(table: Table, stage: Stage) -> Table:
+def _struck(table: Table, state: QuantityState) -> Table:
     """Cross out from the end, what is set aside last."""
     if len(table) != 1:
         return table
-    row, struck = table[0], stage.struck
+    row, struck = table[0], state.struck
     pieces = struck.pieces * row.per // struck.per
     parts = row.parts
-    free = parts[: len(parts) - stage.spared]
+    free = parts[: len(parts) - state.spared]
     free = free if len(free) >= pieces else parts
     chosen = {*free[len(free) - pieces :], *row.wholes[len(row.wholes) - struck.wholes :]}
     bits = [replace(bit, look=Look.STRUCK if bit in chosen else Look.FILLED) for bit in row.bits]

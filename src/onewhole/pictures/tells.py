@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from onewhole.number.unit import MEASURES, Kind, Unit
+from onewhole.pictures.quantity_state import Heap, QuantityState
 from onewhole.pictures.scene import Count, Tell
-from onewhole.pictures.stage import Heap, Stage
 
 
 def unit_of(whole: Unit, per: int) -> Unit:
@@ -31,8 +31,8 @@ def counts(heap: Heap, whole: Unit) -> tuple[Count, ...]:
     return tuple(found)
 
 
-def tells(before: Stage | None, now: Stage, whole: Unit) -> tuple[Tell, ...]:
-    """Return what a scene tells; ``before`` is the stage before it, None for the first.
+def tells(before: QuantityState | None, now: QuantityState, whole: Unit) -> tuple[Tell, ...]:
+    """Return what a scene tells; ``before`` is the state before it, None for the first.
 
     shown: what is there, one Tell a number. cut: how many wholes or parts, into how many parts. joined: what
     is there after numbers or parts moved together. struck: what is crossed out. left: what is there after it
@@ -41,7 +41,7 @@ def tells(before: Stage | None, now: Stage, whole: Unit) -> tuple[Tell, ...]:
     return tuple(_tells(before, now, whole))
 
 
-def _tells(before: Stage | None, now: Stage, whole: Unit) -> Iterator[Tell]:
+def _tells(before: QuantityState | None, now: QuantityState, whole: Unit) -> Iterator[Tell]:
     for heap in now.heaps:
         yield Tell(_key(before, now), counts(heap, whole))
     if before is not None and before.amount == now.amount:
@@ -53,7 +53,7 @@ def _tells(before: Stage | None, now: Stage, whole: Unit) -> Iterator[Tell]:
         yield Tell("compared", now.compared)
 
 
-def _key(before: Stage | None, now: Stage) -> str:
+def _key(before: QuantityState | None, now: QuantityState) -> str:
     """Say how what is there came about: it is shown, put together, or left."""
     if before is None or len(now.heaps) > 1 or now.struck.amount:
         return "shown"
@@ -63,7 +63,7 @@ def _key(before: Stage | None, now: Stage) -> str:
     return "joined" if joined else "shown"
 
 
-def _cuts(before: Stage, now: Stage, whole: Unit) -> Iterator[Tell]:
+def _cuts(before: QuantityState, now: QuantityState, whole: Unit) -> Iterator[Tell]:
     if len(before.heaps) != len(now.heaps):
         return
     opened = sum(heap.wholes for heap in before.heaps) - sum(heap.wholes for heap in now.heaps)
@@ -76,7 +76,7 @@ def _cuts(before: Stage, now: Stage, whole: Unit) -> Iterator[Tell]:
             yield Tell("cut", (counts(old, whole)[-1], counts(new, whole)[-1]))
 
 
-def _left(now: Stage) -> Heap:
+def _left(now: QuantityState) -> Heap:
     heap, struck = now.heaps[0], now.struck
     pieces = heap.pieces - struck.pieces * heap.per // struck.per
     return Heap(heap.wholes - struck.wholes, pieces, heap.per if pieces else 1)

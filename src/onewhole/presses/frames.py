@@ -10,8 +10,8 @@ from PIL import Image
 
 from onewhole.errors import Fault
 from onewhole.languages.english.words import ClassWords
-from onewhole.pictures.between import between
 from onewhole.pictures.scene import Scene
+from onewhole.pictures.tween import tween
 from onewhole.presses.drawing import draw
 from onewhole.presses.foot import Foot, footed
 from onewhole.presses.paper import WHOLE, Area, Uncovering, struck
@@ -184,7 +184,7 @@ class _Changing:
         if before == after:
             return None
         gentle = share * share * (3 - 2 * share)
-        ink = _drawn(between(before, after, gentle), self._place, self._words)
+        ink = _drawn(tween(before, after, gentle), self._place, self._words)
         area = Area(ink.x, ink.y, ink.x + ink.width, ink.y + ink.height)
         under = self._clean[area.top : area.bottom, area.left : area.right]
         paper = Image.fromarray(under)

@@ -1,4 +1,4 @@
-"""What stands on the table at a line of a working: wholes and pieces on show, and what is taken of them."""
+"""What is shown of a quantity at each line of a working: wholes and pieces, and what is taken away."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
@@ -60,7 +60,7 @@ class Heap:
 
 
 @dataclass(frozen=True, slots=True)
-class Stage:
+class QuantityState:
     """What a line shows: one heap a number, what is struck out, and what cannot be taken yet.
 
     The amounts of ``heaps``, less ``struck``, less ``waiting``, make the value of the line. Only a single
@@ -86,7 +86,7 @@ class _StatePart:
     taken: bool
 
 
-def stages(working: Working) -> tuple[Stage, ...]:
+def quantity_states(working: Working) -> tuple[QuantityState, ...]:
     """Return what each line of a working shows; a line that cannot be shown shows what the one before did.
 
     Raises NotDrawnError when the first line has nothing to show, such as 3 x 2/5.
@@ -94,8 +94,8 @@ def stages(working: Working) -> tuple[Stage, ...]:
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
-    >>> shown = stages(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))
-    >>> [(stage.heaps[0].wholes, stage.heaps[0].pieces, stage.struck.pieces) for stage in shown]
+    >>> shown = quantity_states(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))
+    >>> [(state.heaps[0].wholes, state.heaps[0].pieces, state.struck.pieces) for state in shown]
     [(7, 2, 0), (7, 2, 0), (6, 8, 0), (6, 8, 5), (6, 8, 5), (3, 3, 0)]
     """
     whole = whole_unit(working)
@@ -104,15 +104,15 @@ def stages(working: Working) -> tuple[Stage, ...]:
         for side in _sides(working.lines[0].says)
         for one in quantities(side)
     )
-    found: list[Stage] = []
+    found: list[QuantityState] = []
     for line in working.lines:
         before = found[-1] if found else None
-        stage = stage_of(line, whole, before)
-        if stage is None and before is None:
+        state = state_of(line, whole, before)
+        if state is None and before is None:
             msg = "this problem does not begin with amounts that can be laid out"
             raise NotDrawnError(msg, remedy="Leave the picture off, or draw a sum or a difference.")
-        stage = _as_fine(stage, found[-1]) if stage and found and pointed else stage or found[-1]
-        found.append(stage if found or len(working.lines) <= 2 else _unstruck(stage))
+        state = _as_fine(state, found[-1]) if state and found and pointed else state or found[-1]
+        found.append(state if found or len(working.lines) <= 2 else _unstruck(state))
     for at in reversed(range(len(found) - 1)):
         now, after = found[at], found[at + 1]
         later = now.heaps != after.heaps or now.struck.amount > after.struck.amount
@@ -121,19 +121,19 @@ def stages(working: Working) -> tuple[Stage, ...]:
     return tuple(found)
 
 
-def _as_fine(stage: Stage, before: Stage) -> Stage:
+def _as_fine(state: QuantityState, before: QuantityState) -> QuantityState:
     """Leave hundredths cut when a line writes 0.7 for 0.70."""
     per = max(heap.per for heap in before.heaps)
     fine = [
         Heap(heap.wholes, heap.pieces * per // heap.per, per) if heap.pieces and per % heap.per == 0 else heap
-        for heap in stage.heaps
+        for heap in state.heaps
     ]
-    return replace(stage, heaps=tuple(fine))
+    return replace(state, heaps=tuple(fine))
 
 
-def _unstruck(stage: Stage) -> Stage:
+def _unstruck(state: QuantityState) -> QuantityState:
     """Show the same with nothing struck yet."""
-    return replace(stage, struck=Heap(), waiting=stage.struck + stage.waiting)
+    return replace(state, struck=Heap(), waiting=state.struck + state.waiting)
 
 
 def whole_unit(working: Working) -> Unit:
@@ -145,7 +145,7 @@ def whole_unit(working: Working) -> Unit:
     return max(units, key=lambda unit: unit.size)
 
 
-def stage_of(line: Line, whole: Unit, before: Stage | None) -> Stage | None:
+def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityState | None:
     """Return what one line shows when ``before`` is on the table, or None where it shows nothing new."""
     if isinstance(line.because, SAID_ONLY):
         return None
@@ -156,12 +156,14 @@ def stage_of(line: Line, whole: Unit, before: Stage | None) -> Stage | None:
     return _dealt(line, amount, whole, before) if kind(amount) is whole.kind else None
 
 
-def _compared(line: Line, says: Comparison, whole: Unit, before: Stage | None) -> Stage | None:
+def _compared(
+    line: Line, says: Comparison, whole: Unit, before: QuantityState | None
+) -> QuantityState | None:
     left, right = _heap(says.left, whole), _heap(says.right, whole)
     decided = quantities(says.left) + quantities(says.right) if says.sign else ()
     if before and isinstance(line.because, CountDecides):
         return replace(before, compared=decided)
-    return Stage((left, right), compared=decided) if left and right else None
+    return QuantityState((left, right), compared=decided) if left and right else None
 
 
 def _sides(says: Says) -> tuple[Expression, ...]:
@@ -174,7 +176,7 @@ def _sides(says: Says) -> tuple[Expression, ...]:
             return (says,)
 
 
-def _dealt(line: Line, amount: Expression, whole: Unit, before: Stage | None) -> Stage | None:
+def _dealt(line: Line, amount: Expression, whole: Unit, before: QuantityState | None) -> QuantityState | None:
     """Deal the terms to the numbers on the table, and strike what can be struck."""
     terms = _terms(amount, whole, taken=False)
     if terms is None:
@@ -183,19 +185,19 @@ def _dealt(line: Line, amount: Expression, whole: Unit, before: Stage | None) ->
     added = sum(not part.taken for part in parts)
     if before is None or 1 < added <= len(before.heaps):
         return _numbers(parts, whole)
-    stage = Stage(_kept(terms, before) or (_together([term for term in terms if not term.taken]),))
+    state = QuantityState(_kept(terms, before) or (_together([term for term in terms if not term.taken]),))
     hold = isinstance(line.because, NOT_YET) and not before.struck.amount
-    return _struck(stage, terms, hold=hold)
+    return _struck(state, terms, hold=hold)
 
 
-def _numbers(parts: tuple[Term, ...], whole: Unit) -> Stage | None:
+def _numbers(parts: tuple[Term, ...], whole: Unit) -> QuantityState | None:
     """Show a heap for each part that is added; what moves inside a part has moved already."""
     heaps = [_heap(part.part, whole) for part in parts if not part.taken]
     taken = [_heap(part.part, whole) for part in parts if part.taken]
     shown, gone = [heap for heap in heaps if heap], [heap for heap in taken if heap]
     if len(shown) != len(heaps) or len(gone) != len(taken):
         return None
-    return _struck(Stage(tuple(shown)), tuple(_StatePart(heap, taken=True) for heap in gone))
+    return _struck(QuantityState(tuple(shown)), tuple(_StatePart(heap, taken=True) for heap in gone))
 
 
 def _parts(amount: Expression) -> tuple[Term, ...]:
@@ -208,7 +210,7 @@ def _parts(amount: Expression) -> tuple[Term, ...]:
             return (Term(amount),)
 
 
-def _kept(terms: tuple[_StatePart, ...], before: Stage) -> tuple[Heap, ...]:
+def _kept(terms: tuple[_StatePart, ...], before: QuantityState) -> tuple[Heap, ...]:
     """Return the heaps when the added terms fall into runs worth as much as the numbers on the table."""
     found: list[Heap] = []
     rest = [term for term in terms if not term.taken]
@@ -226,20 +228,20 @@ def _together(terms: Iterable[_StatePart]) -> Heap:
     return reduce(add, [term.heap for term in terms], Heap())
 
 
-def _struck(stage: Stage, terms: tuple[_StatePart, ...], *, hold: bool = False) -> Stage:
+def _struck(state: QuantityState, terms: tuple[_StatePart, ...], *, hold: bool = False) -> QuantityState:
     """Strike each term that is taken, as long as the table holds it; the rest must wait."""
     struck, waiting = Heap(), Heap()
     for term in terms:
         if not term.taken:
             continue
         more = struck + term.heap
-        if not hold and len(stage.heaps) == 1 and stage.heaps[0].holds(more) and not waiting.amount:
+        if not hold and len(state.heaps) == 1 and state.heaps[0].holds(more) and not waiting.amount:
             struck = more
         else:
             waiting += term.heap
     last = max((at for at, term in enumerate(terms) if term.taken), default=len(terms))
     spared = _together([term for term in terms[last:] if not term.taken]).pieces
-    return replace(stage, struck=struck, waiting=waiting, spared=spared)
+    return replace(state, struck=struck, waiting=waiting, spared=spared)
 
 
 def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_StatePart, ...] | None:

@@ -1,4 +1,4 @@
-"""Between two scenes: what stands there while one changes into the other."""
+"""In-between scenes: what is shown while one scene changes into the next."""
 
 from dataclasses import fields, replace
 from fractions import Fraction
@@ -9,7 +9,7 @@ from onewhole.pictures.scene import Box, Hop, Piece, Scene, Shape, Stroke, Wedge
 HALF = Fraction(1, 2)
 
 
-def between(before: Scene, after: Scene, share: Fraction) -> Scene:
+def tween(before: Scene, after: Scene, share: Fraction) -> Scene:
     """Return the scene that stands when a share of the change, from 0 to 1, is done.
 
     A piece of the same name and kind of shape moves and changes its size evenly, exactly; its look and what
@@ -21,7 +21,7 @@ def between(before: Scene, after: Scene, share: Fraction) -> Scene:
 
     >>> strip = Piece("strip", Box(Fraction(0), Fraction(0), Fraction(60), Fraction(10)))
     >>> empty = Scene(Fraction(90), Fraction(20), ())
-    >>> between(empty, Scene(Fraction(90), Fraction(20), (strip,)), Fraction(1, 3)).pieces[0].shape
+    >>> tween(empty, Scene(Fraction(90), Fraction(20), (strip,)), Fraction(1, 3)).pieces[0].shape
     Box(x=Fraction(0, 1), y=Fraction(0, 1), width=Fraction(20, 1), height=Fraction(10, 1))
     """
     if not 0 <= share <= 1:

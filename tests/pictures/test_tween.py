@@ -6,8 +6,8 @@ from fractions import Fraction
 import pytest
 
 from onewhole.number.quantity import whole
-from onewhole.pictures.between import between
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Shape, Stroke, Wedge, Words
+from onewhole.pictures.tween import tween
 from tests.kit.scenes import box, discs, number_line, strips
 
 F = Fraction
@@ -25,9 +25,9 @@ def _shapes(scene: Scene) -> list[Shape]:
 def test_both_ends_are_the_scenes(scene: Scene) -> None:
     """Nothing done is the scene before and everything done the scene after; no change changes nothing."""
     empty = replace(scene, pieces=(), tells=())
-    assert between(scene, empty, F(0)) == scene == between(empty, scene, F(1))
-    assert between(scene, empty, F(1)) == empty == between(empty, scene, F(0))
-    assert between(scene, scene, F(1, 3)) == scene
+    assert tween(scene, empty, F(0)) == scene == tween(empty, scene, F(1))
+    assert tween(scene, empty, F(1)) == empty == tween(empty, scene, F(0))
+    assert tween(scene, scene, F(1, 3)) == scene
 
 
 @pytest.mark.parametrize(
@@ -50,7 +50,7 @@ def test_both_ends_are_the_scenes(scene: Scene) -> None:
 )
 def test_a_piece_moves_evenly(before: Shape, after: Shape, third: Shape) -> None:
     """After a third of the change a piece has gone a third of the way, exactly; old words still stand."""
-    found = between(_scene(Piece("a", before)), _scene(Piece("a", after)), F(1, 3))
+    found = tween(_scene(Piece("a", before)), _scene(Piece("a", after)), F(1, 3))
     assert _shapes(found) == [third]
 
 
@@ -66,41 +66,41 @@ def test_a_piece_moves_evenly(before: Shape, after: Shape, third: Shape) -> None
 )
 def test_a_piece_comes_by_growing(shape: Shape, third: Shape | None) -> None:
     """Boxes from the left, wedges by their sweep, strokes and hops from their start, words all at once."""
-    came = _shapes(between(_scene(), _scene(Piece("a", shape)), F(1, 3)))
+    came = _shapes(tween(_scene(), _scene(Piece("a", shape)), F(1, 3)))
     assert came == ([] if third is None else [third])
 
 
 def test_a_piece_goes_half_way() -> None:
     """It stands whole until half of the change is done."""
     strip = box("a", 0, 0, 60)
-    assert between(_scene(strip), _scene(), F(49, 100)).pieces == (strip,)
-    assert between(_scene(strip), _scene(), F(1, 2)).pieces == ()
+    assert tween(_scene(strip), _scene(), F(49, 100)).pieces == (strip,)
+    assert tween(_scene(strip), _scene(), F(1, 2)).pieces == ()
 
 
 def test_looks_and_words_change_half_way() -> None:
     """The old look and number before half way, the new ones from there on."""
     before = _scene(box("a", 0, 0, 60, Look.FILLED), Piece("n", Words(F(9), F(9), whole(7), F(3))))
     after = _scene(box("a", 0, 0, 60, Look.STRUCK), Piece("n", Words(F(9), F(9), whole(6), F(3))))
-    assert between(before, after, F(1, 4)) == before
-    assert between(before, after, F(1, 2)) == after
+    assert tween(before, after, F(1, 4)) == before
+    assert tween(before, after, F(1, 2)) == after
 
 
 def test_another_kind_of_shape_goes_and_comes() -> None:
     """A name that stands for another kind of shape: the old one until half way, then the new one grows."""
     before = _scene(box("a", 0, 0, 60))
     after = _scene(Piece("a", Stroke(F(0), F(0), F(8), F(4))))
-    assert between(before, after, F(1, 4)) == before
-    assert _shapes(between(before, after, F(3, 4))) == [Stroke(F(0), F(0), F(6), F(3))]
+    assert tween(before, after, F(1, 4)) == before
+    assert _shapes(tween(before, after, F(3, 4))) == [Stroke(F(0), F(0), F(6), F(3))]
 
 
 @pytest.mark.parametrize("share", [F(-1, 9), F(10, 9)])
 def test_a_share_is_from_0_to_1(share: F) -> None:
     """There is nothing before the one scene or after the other."""
     with pytest.raises(ValueError, match="from 0 to 1"):
-        between(_scene(), _scene(box("a", 0, 0, 60)), share)
+        tween(_scene(), _scene(box("a", 0, 0, 60)), share)
 
 
 def test_scenes_of_two_sizes() -> None:
     """A scene does not change its size."""
     with pytest.raises(ValueError, match="another size"):
-        between(_scene(), Scene(F(90), F(90), ()), F(1, 2))
+        tween(_scene(), Scene(F(90), F(90), ()), F(1, 2))

@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 
 from onewhole.pictures.limits import NotDrawnError
-from onewhole.pictures.stage import Heap, Stage, stages, whole_unit
+from onewhole.pictures.quantity_state import Heap, QuantityState, quantity_states, whole_unit
 from onewhole.statements.expression import Times, value
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Comparison, MissingNumber, Question
@@ -18,13 +18,13 @@ from tests.kit.drawn import workings
 
 
 def test_shown_less_struck_less_waiting_is_the_line() -> None:
-    """Every line of the walk, by every strategy: the stage is worth what the line is worth."""
+    """Every line of the walk, by every strategy: the state is worth what the line is worth."""
     seen = 0
     for working in workings():
         size = whole_unit(working).size
-        for line, stage in zip(working.lines, stages(working), strict=True):
+        for line, state in zip(working.lines, quantity_states(working), strict=True):
             if not isinstance(line.says, Comparison | MissingNumber):
-                rest = stage.amount - stage.struck.amount - stage.waiting.amount
+                rest = state.amount - state.struck.amount - state.waiting.amount
                 assert rest * size == value(line.says)
                 seen += 1
     assert seen > 500
@@ -34,11 +34,11 @@ def test_nothing_is_struck_that_is_not_there() -> None:
     """What is struck can be taken from the one heap as it lies; the answer has nothing struck or waiting."""
     struck = 0
     for working in workings():
-        shown = stages(working)
-        for stage in shown:
-            if stage.struck.amount:
-                (heap,) = stage.heaps
-                assert heap.holds(stage.struck)
+        shown = quantity_states(working)
+        for state in shown:
+            if state.struck.amount:
+                (heap,) = state.heaps
+                assert heap.holds(state.struck)
                 struck += 1
         assert not shown[-1].struck.amount + shown[-1].waiting.amount
     assert struck > 100
@@ -63,15 +63,15 @@ def test_a_single_number_is_shown_as_written(
     problem: str, strategy: str, wanted: list[tuple[int, int, int, int]]
 ) -> None:
     """Wholes and pieces on show, wholes and pieces struck, on the first lines."""
-    shown = stages(work(read_statement(problem), strategy_named(strategy)))
+    shown = quantity_states(work(read_statement(problem), strategy_named(strategy)))
     found = [(s.heaps[0].wholes, s.heaps[0].pieces, s.struck.wholes, s.struck.pieces) for s in shown]
     assert found[: len(wanted)] == wanted
 
 
 def test_two_numbers_stay_two_until_they_are_put_together() -> None:
     """2 4/5 + 1 3/5: the numbers, then wholes and fifths apart, then one heap, then 4 2/5."""
-    shown = stages(work(read_statement("2 4/5 + 1 3/5"), strategy_named("units_apart")))
-    assert [stage.heaps for stage in shown] == [
+    shown = quantity_states(work(read_statement("2 4/5 + 1 3/5"), strategy_named("units_apart")))
+    assert [state.heaps for state in shown] == [
         (Heap(2, 4, 5), Heap(1, 3, 5)),
         (Heap(3), Heap(0, 7, 5)),
         (Heap(3, 7, 5),),
@@ -82,22 +82,22 @@ def test_two_numbers_stay_two_until_they_are_put_together() -> None:
 
 def test_a_comparison_shows_both_and_tells_at_the_end() -> None:
     """2/3 ? 3/4: both in twelfths, which stay while they are counted; only the last line decides."""
-    shown = stages(work(read_statement("2/3 ? 3/4"), REGROUP_FIRST))
-    assert [stage.heaps for stage in shown[1:]] == [(Heap(0, 8, 12), Heap(0, 9, 12))] * 3
-    assert [bool(stage.compared) for stage in shown] == [False, False, False, True]
+    shown = quantity_states(work(read_statement("2/3 ? 3/4"), REGROUP_FIRST))
+    assert [state.heaps for state in shown[1:]] == [(Heap(0, 8, 12), Heap(0, 9, 12))] * 3
+    assert [bool(state.compared) for state in shown] == [False, False, False, True]
 
 
 def test_heaps_of_other_sizes_are_added_in_the_smaller_size() -> None:
     """3 and 3 tenths, and 5 hundredths: 3 and 35 hundredths."""
     assert Heap(3, 3, 10) + Heap(0, 5, 100) == Heap(3, 35, 100)
     assert Heap(1, 2, 4).amount == Fraction(3, 2)
-    assert Stage((Heap(1, 2, 4), Heap(2))).amount == Fraction(7, 2)
+    assert QuantityState((Heap(1, 2, 4), Heap(2))).amount == Fraction(7, 2)
 
 
 def test_hundredths_stay_cut() -> None:
     """2.25 - 0.07 and what follows stays in hundredths, also where a line writes 2.1."""
-    shown = stages(work(read_statement("3.45 - 1.27"), strategy_named("wholes_first")))
-    assert {stage.heaps[0].per for stage in shown} == {100}
+    shown = quantity_states(work(read_statement("3.45 - 1.27"), strategy_named("wholes_first")))
+    assert {state.heaps[0].per for state in shown} == {100}
 
 
 def test_a_problem_that_is_no_amount_is_refused() -> None:
@@ -108,4 +108,4 @@ def test_a_problem_that_is_no_amount_is_refused() -> None:
     answer = work(read_statement("1 1/5 + 0"), strategy_named("units_apart")).answer
     working = Working("by_hand", asked, (Line(asked.asked),), answer)
     with pytest.raises(NotDrawnError, match=r"laid out"):
-        stages(working)
+        quantity_states(working)

@@ -1,4 +1,4 @@
-"""Piles of tens and ones, line by line: what lies there, what was opened, what is struck."""
+"""BlocksState of tens and ones, line by line: what lies there, what was opened, what is struck."""
 
 from dataclasses import dataclass, replace
 
@@ -29,7 +29,7 @@ class Block:
 
 
 @dataclass(frozen=True, slots=True)
-class Piles:
+class BlocksState:
     """The blocks of every unit, the largest unit first: at most three units."""
 
     units: tuple[Unit, ...]
@@ -39,23 +39,23 @@ class Piles:
         """Count the blocks of every unit that are struck, or that are not."""
         return tuple(sum((b.look is Look.STRUCK) is struck for b in pile) for pile in self.blocks)
 
-    def with_pile(self, at: int, pile: tuple[Block, ...]) -> "Piles":
+    def with_pile(self, at: int, pile: tuple[Block, ...]) -> "BlocksState":
         """Put another pile in the place of one."""
         return replace(self, blocks=(*self.blocks[:at], pile, *self.blocks[at + 1 :]))
 
-    def opened(self, at: int) -> "Piles":
+    def opened(self, at: int) -> "BlocksState":
         """Open the last block of a pile into ten of the next unit."""
         *rest, block = self.blocks[at]
         ten = tuple(Block(f"{block.name}/{number}") for number in range(TEN))
         return self.with_pile(at, tuple(rest)).with_pile(at + 1, (*self.blocks[at + 1], *ten))
 
-    def made(self, at: int) -> "Piles":
+    def made(self, at: int) -> "BlocksState":
         """Make ten of the next unit, the last ones, into one."""
         *rest, block = self.blocks[at + 1][: 1 - TEN]
         more = (*self.blocks[at], Block(f"{block.name}/one"))
         return self.with_pile(at + 1, tuple(rest)).with_pile(at, more)
 
-    def struck(self, at: int, count: int) -> "Piles":
+    def struck(self, at: int, count: int) -> "BlocksState":
         """Strike the first blocks of a pile."""
         pile = self.blocks[at]
         gone = tuple(Block(block.name, Look.STRUCK) for block in pile[:count])
@@ -86,14 +86,14 @@ def blocks_of(working: Working) -> Signed | None:
     return tuple((counted_in_parts(wide, quantity.parts), taken) for quantity, taken in counted)
 
 
-def piles(working: Working, counted: Signed) -> tuple[Piles, ...]:
-    """Return the piles at every line; ``counted`` are the numbers as ``blocks_of`` returns them.
+def blocks_states(working: Working, counted: Signed) -> tuple[BlocksState, ...]:
+    """Return the blocks at every line; ``counted`` are the numbers as ``blocks_of`` returns them.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
     >>> working = work(read_statement("52 - 27"), REGROUP_FIRST)
-    >>> [found.count(struck=False) for found in piles(working, blocks_of(working))]
+    >>> [found.count(struck=False) for found in blocks_states(working, blocks_of(working))]
     [(0, 5, 2), (0, 5, 2), (0, 4, 12), (0, 4, 12), (0, 2, 5), (0, 2, 5)]
     """
     (first, _), (second, taken) = counted
@@ -101,7 +101,7 @@ def piles(working: Working, counted: Signed) -> tuple[Piles, ...]:
     heaps = [_laid(first, "first", Look.FILLED)]
     if not taken:
         heaps.append(_laid(second, "second", Look.PLAIN))
-    now = Piles(units, tuple(sum(same, ()) for same in zip(*heaps, strict=True)))
+    now = BlocksState(units, tuple(sum(same, ()) for same in zip(*heaps, strict=True)))
     found = []
     for line in working.lines:
         now = _taking(now, line, second) if taken else _adding(now, line)
@@ -119,7 +119,7 @@ def _laid(quantity: Quantity, name: str, look: Look) -> tuple[tuple[Block, ...],
     )
 
 
-def _taking(now: Piles, line: Line, second: Quantity) -> Piles:
+def _taking(now: BlocksState, line: Line, second: Quantity) -> BlocksState:
     """Follow one line of a difference."""
     match line.because:
         case OneIsWorth(large=large):
@@ -132,13 +132,13 @@ def _taking(now: Piles, line: Line, second: Quantity) -> Piles:
             return now
 
 
-def _all_struck(now: Piles, second: Quantity) -> Piles:
+def _all_struck(now: BlocksState, second: Quantity) -> BlocksState:
     for rung, count in enumerate(second.amounts[-UNITS:]):
         now = now.struck(rung, count)
     return now
 
 
-def _adding(now: Piles, line: Line) -> Piles:
+def _adding(now: BlocksState, line: Line) -> BlocksState:
     """Follow one line of a sum: put both numbers together, then make tens until the places are as written."""
     if line.because is None or isinstance(line.because, SamePlaces):
         return now

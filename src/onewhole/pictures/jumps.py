@@ -1,4 +1,4 @@
-"""A route: the points and jumps by which a working is shown on a number line, and when each is drawn."""
+"""The points and jumps by which a working is shown on a number line, and when each is drawn."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -46,7 +46,7 @@ class Jump:
 
 
 @dataclass(frozen=True, slots=True)
-class Route:
+class JumpPlan:
     """Points marked from the first line on, and jumps; ``drawn[i]`` of them are drawn at line i.
 
     All points count the ladder's smallest unit. ``answer`` is where the answer is marked on the last line
@@ -60,8 +60,8 @@ class Route:
     answer: int | None
 
 
-def route(working: Working) -> Route | None:
-    """Return the route of a sum, a difference or a comparison; None for any other working.
+def jump_plan(working: Working) -> JumpPlan | None:
+    """Return the jumps of a sum, a difference or a comparison; None for any other working.
 
     Jumps of the counting strategies are theirs; any other sum or difference is jumped number by number, the
     larger units first. Exact: every point is a count.
@@ -69,7 +69,7 @@ def route(working: Working) -> Route | None:
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.count_up import COUNT_UP
     >>> from onewhole.working.work import work
-    >>> [(jump.start, jump.end) for jump in route(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).jumps]
+    >>> [(jump.start, jump.end) for jump in jump_plan(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).jumps]
     [(23, 24), (24, 42), (42, 44)]
     """
     match working.statement:
@@ -85,12 +85,12 @@ def route(working: Working) -> Route | None:
     first = counted[0][0]
     if isinstance(working.statement, Comparison):
         points = (first.parts, counted[1][0].parts)
-        return Route(first.ladder, points, (), (0,) * len(working.lines), None)
+        return JumpPlan(first.ladder, points, (), (0,) * len(working.lines), None)
     given, jumps = _jumps(working.strategy, counted)
     drawn = _drawn(working, jumps)
     if working.strategy in {"count_up", "equal_shift"} and len(counted) == PAIR:
-        return Route(first.ladder, given, jumps, drawn, None)
-    return Route(first.ladder, given, jumps, drawn, jumps[-1].end if jumps else first.parts)
+        return JumpPlan(first.ladder, given, jumps, drawn, None)
+    return JumpPlan(first.ladder, given, jumps, drawn, jumps[-1].end if jumps else first.parts)
 
 
 def _jumps(strategy: str, counted: Signed) -> tuple[tuple[int, ...], tuple[Jump, ...]]:
