@@ -27,7 +27,7 @@ from onewhole.desk.walkthrough.lesson import lesson
 from onewhole.pictures.scene import Box, Look, Piece, Scene
 from onewhole.pictures.tween import tween
 from onewhole.presses.encoding import RATE, SETTINGS, encode_part
-from onewhole.presses.foot import Foot
+from onewhole.presses.footer import Footer
 from onewhole.presses.frames import FramePart, numbers
 from onewhole.presses.video import Filmed, film
 from onewhole.sheets.document import Sheet
@@ -140,7 +140,7 @@ def moving() -> FramePart:
     for at, moved in enumerate(MOVED[1:]):
         start = at * (CHANGE + REST)
         moves.append(Move(Draw(strips(moved), place), start, start + CHANGE))
-    return FramePart(Foot("Kites", 1, 1, now=True), tuple(moves), SECONDS * FRAMES)
+    return FramePart(Footer("Kites", 1, 1, now=True), tuple(moves), SECONDS * FRAMES)
 
 
 class ByPyAV(AbstractMovieWriter):

@@ -7,14 +7,14 @@ import numpy as np
 import pytest
 
 from onewhole.errors import Fault
-from onewhole.presses.foot import Foot, footed
+from onewhole.presses.footer import Footer, paper_with_footer
 from onewhole.presses.frames import HELD, STEP, FramePart, frames, numbers, part_frames, parts
 from onewhole.presses.sprites import Pixels, sprites
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
 from onewhole.walkthroughs.timeline import Move
 from tests.kit.boards import PICTURE, WORDS, kites, strips
 
-FOOT = Foot("Kites", 1, 2, now=True)
+FOOT = Footer("Kites", 1, 2, now=True)
 KITE = Write("kite", "Kite tails", place=Place(100, 100, 600, 100))
 ROOM = np.s_[100:200, 100:700]
 
@@ -29,7 +29,7 @@ def _boards(part: FramePart) -> dict[int, Pixels]:
 
 
 def _ink(board: Pixels) -> int:
-    return int((board[ROOM] != footed(FOOT)[ROOM]).any(axis=2).sum())
+    return int((board[ROOM] != paper_with_footer(FOOT)[ROOM]).any(axis=2).sum())
 
 
 def test_drawn_while_something_moves_and_held_between() -> None:
@@ -55,12 +55,12 @@ def test_a_line_is_uncovered_from_left_to_right() -> None:
     inks = [_ink(board) for board in shown]
     assert inks == sorted(inks)
     assert inks[0] == 0 < inks[5] < inks[-1]
-    half = np.flatnonzero((shown[8] != footed(FOOT)).any(axis=(0, 2))).max()
-    assert half < np.flatnonzero((shown[-1] != footed(FOOT)).any(axis=(0, 2))).max() - 50
+    half = np.flatnonzero((shown[8] != paper_with_footer(FOOT)).any(axis=(0, 2))).max()
+    assert half < np.flatnonzero((shown[-1] != paper_with_footer(FOOT)).any(axis=(0, 2))).max() - 50
     (sprite,) = sprites([KITE])
     area = np.s_[sprite.y : sprite.y + sprite.height, sprite.x : sprite.x + sprite.width]
     share = sprite.pixels[..., 3:] / 255
-    wanted = footed(FOOT)[area] * (1 - share) + sprite.pixels[..., :3] * share
+    wanted = paper_with_footer(FOOT)[area] * (1 - share) + sprite.pixels[..., :3] * share
     assert np.abs(shown[-1][area] - wanted).max() <= 1
 
 
@@ -83,15 +83,15 @@ def test_struck_out_stays_to_be_read() -> None:
     before, after = boards[20], boards[50]
     assert _ink(after) > _ink(before)
     same = (before[ROOM] == after[ROOM]).all(axis=2)
-    written = (before[ROOM] != footed(FOOT)[ROOM]).any(axis=2)
+    written = (before[ROOM] != paper_with_footer(FOOT)[ROOM]).any(axis=2)
     assert same[written].mean() > 0.7
 
 
 def test_fresh_board_is_clean_and_keeps_the_foot() -> None:
-    """After a wipe nothing stands on the board but its foot."""
+    """After a wipe nothing stands on the board but its footer."""
     boards = _boards(_part((KITE, 0, 20), (Draw(strips(6, 2), PICTURE), 20, 30), (Fresh(), 40, 60)))
-    assert (boards[60] == footed(FOOT)).all()
-    assert (boards[40] != footed(FOOT)).any()
+    assert (boards[60] == paper_with_footer(FOOT)).all()
+    assert (boards[40] != paper_with_footer(FOOT)).any()
 
 
 def test_a_picture_becomes_the_next() -> None:
@@ -126,18 +126,18 @@ def test_what_cannot_be_shown_is_a_fault(act: Act, said: str) -> None:
 
 def test_foot_tells_the_problem() -> None:
     """Opening, problems and closing: how many are begun of how many, and whether one is being worked."""
-    feet = [(part.foot.at, part.foot.of, part.foot.now) for part in parts(kites())]
-    assert feet == [(0, 1, False), (1, 1, True), (1, 1, False)]
+    footers = [(part.footer.at, part.footer.of, part.footer.now) for part in parts(kites())]
+    assert footers == [(0, 1, False), (1, 1, True), (1, 1, False)]
 
 
-def _feet() -> Iterator[Foot]:
+def _footers() -> Iterator[Footer]:
     yield from (replace(FOOT, at=at) for at in (0, 1, 2))
     yield replace(FOOT, now=False)
     yield replace(FOOT, of=60)
 
 
 def test_every_foot_looks_different() -> None:
-    """A foot shows each thing it knows, inside its own strip."""
-    looks = [footed(foot) for foot in _feet()]
+    """A footer shows each thing it knows, inside its own strip."""
+    looks = [paper_with_footer(footer) for footer in _footers()]
     assert len({look.tobytes() for look in looks}) == len(looks)
     assert all((look[:1020] == looks[0][:1020]).all() for look in looks)

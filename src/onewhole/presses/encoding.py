@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.presses.frames import FramePart, part_frames
-from onewhole.presses.paper import Area
+from onewhole.presses.reveal import Area
 from onewhole.presses.sprites import Pixels
 from onewhole.walkthroughs.cue import BOARD
 from onewhole.walkthroughs.timeline import FRAMES

@@ -13,8 +13,8 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.pictures.scene import Scene
 from onewhole.pictures.tween import tween
 from onewhole.presses.drawing import draw
-from onewhole.presses.foot import Foot, footed
-from onewhole.presses.paper import WHOLE, Area, Uncovering, struck
+from onewhole.presses.footer import Footer, paper_with_footer
+from onewhole.presses.reveal import WHOLE, Area, Reveal, strike_line
 from onewhole.presses.sprites import Pixels, Sprite, sprites
 from onewhole.walkthroughs.cue import Draw, Fresh, Place, Role, Strike, Write
 from onewhole.walkthroughs.timeline import FRAMES, Move, TimedChapter, Timeline
@@ -27,12 +27,12 @@ HELD = 2 * FRAMES
 
 @dataclass(frozen=True, slots=True)
 class FramePart:
-    """A chapter by itself, from 0 on: what stands at its foot, what happens, how many frames it lasts.
+    """A chapter by itself, from 0 on: its footer, what happens, how many frames it lasts.
 
     It begins on a clean board. Everything that its frames show is in it.
     """
 
-    foot: Foot
+    footer: Footer
     moves: tuple[Move, ...]
     length: int
 
@@ -55,8 +55,8 @@ def parts(timeline: Timeline) -> tuple[FramePart, ...]:
     found = []
     for at, chapter in enumerate(timeline.chapters):
         words = f"{timeline.title} \N{MIDDLE DOT} {chapter.title}" if chapter.title else timeline.title
-        foot = Foot(words, sum(asked[: at + 1]), sum(asked), now=asked[at])
-        found.append(FramePart(foot, tuple(_moves(chapter)), _frame(chapter.end - chapter.start)))
+        footer = Footer(words, sum(asked[: at + 1]), sum(asked), now=asked[at])
+        found.append(FramePart(footer, tuple(_moves(chapter)), _frame(chapter.end - chapter.start)))
     return tuple(found)
 
 
@@ -100,7 +100,7 @@ def part_frames(part: FramePart, words: ClassWords) -> Iterator[Frame]:
     Raises Fault for something that has no place, and for a strike through what is not on the board.
     """
     writes = [move.act for move in part.moves if isinstance(move.act, Write)]
-    board = _FrameBoard(part.foot, writes, words)
+    board = _FrameBoard(part.footer, writes, words)
     waiting = sorted(part.moves, key=lambda move: move.start)[::-1]
     acting: list[tuple[_Act, int, int]] = []
     for number in numbers(part):
@@ -126,8 +126,8 @@ class _Act(Protocol):
 class _FrameBoard:
     """The board of one chapter: its pixels, what is written on it by name, and the picture it shows."""
 
-    def __init__(self, foot: Foot, writes: Sequence[Write], words: ClassWords) -> None:
-        self._clean = footed(foot)
+    def __init__(self, footer: Footer, writes: Sequence[Write], words: ClassWords) -> None:
+        self._clean = paper_with_footer(footer)
         self._set = dict(zip(writes, sprites(writes), strict=True))
         self._words = words
         self._written: dict[str, Sprite] = {}
@@ -139,17 +139,17 @@ class _FrameBoard:
         match move.act:
             case Write(name) as write:
                 self._written[name] = self._set[write]
-                return Uncovering(self.pixels, self._set[write])
+                return Reveal(self.pixels, self._set[write])
             case Strike(name):
                 if name not in self._written:
                     raise Fault("what is struck out is not on the board", where=name)
-                return Uncovering(self.pixels, struck(self._written[name]))
+                return Reveal(self.pixels, strike_line(self._written[name]))
             case Draw(scene, place):
                 if place is None:
                     raise Fault("a picture of the board has no place")
                 before, self._scene = self._scene, (scene, place)
                 if before is None or before[1] != place:
-                    return Uncovering(self.pixels, _drawn(scene, place, self._words))
+                    return Reveal(self.pixels, _drawn(scene, place, self._words))
                 return _Changing(before[0], scene, place, self._words, self._clean)
             case Fresh():
                 self._scene = None
@@ -157,7 +157,7 @@ class _FrameBoard:
                 if np.array_equal(self.pixels, self._clean):
                     return _Nothing()
                 opaque = np.full((*self._clean.shape[:2], 1), 255, dtype=np.uint8)
-                return Uncovering(self.pixels, Sprite(0, 0, np.concatenate((self._clean, opaque), axis=2)))
+                return Reveal(self.pixels, Sprite(0, 0, np.concatenate((self._clean, opaque), axis=2)))
             case _:
                 assert_never(move.act)
 

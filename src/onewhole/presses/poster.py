@@ -6,14 +6,14 @@ import numpy as np
 from PIL import Image, ImageChops
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.presses.foot import TOP, footed
+from onewhole.presses.board_paper import squared_paper
+from onewhole.presses.footer import TOP, paper_with_footer
 from onewhole.presses.frames import FramePart, part_frames, parts
-from onewhole.presses.paper import paper
 from onewhole.presses.sprites import sprites
 from onewhole.walkthroughs.cue import BOARD, Place, Write
 from onewhole.walkthroughs.timeline import Timeline
 
-#: How high the title stands, at the foot.
+#: How high the title stands, at the footer.
 BAND = 136
 #: Ink of every fourth pixel is counted.
 SPARSE = 4
@@ -26,10 +26,10 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
     """
     width, height = BOARD
     shots = parts(timeline)
-    ink = _fullest(next((part for part in shots if part.foot.now), shots[0]), words)
+    ink = _fullest(next((part for part in shots if part.footer.now), shots[0]), words)
     room = (width * (height - BAND) // TOP, height - BAND)
     small = ink.crop((0, 0, width, TOP)).resize(room, Image.Resampling.LANCZOS)
-    board = Image.fromarray(paper())
+    board = Image.fromarray(squared_paper())
     board.paste(ImageChops.subtract(board.crop((0, 0, *room)), small), (0, 0))
     place = Place(60, height - BAND, width - 120, BAND - 20)
     (title,) = sprites([Write("title", timeline.title, heading=True, place=place)])
@@ -42,7 +42,7 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
 
 def _fullest(part: FramePart, words: ClassWords) -> Image.Image:
     """Return how much darker than paper a chapter's board is where it has most ink; of several the latest."""
-    clean = footed(part.foot).astype(np.int16)
+    clean = paper_with_footer(part.footer).astype(np.int16)
     most, best = -1, np.zeros_like(clean)
     for frame in part_frames(part, words):
         ink = int((frame.board[::SPARSE, ::SPARSE] != clean[::SPARSE, ::SPARSE]).sum())

@@ -1,22 +1,17 @@
-"""The board of a film: squared paper, and ink that is uncovered from left to right."""
+"""The reveal effect of a film: ink that appears on the board from left to right."""
 
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cache
 
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image, ImageDraw
 
+from onewhole.presses.board_paper import INK
 from onewhole.presses.sprites import Pixels, Sprite
 from onewhole.walkthroughs.cue import BOARD
 
-PAPER = (255, 253, 246)
-#: The squares are there to look at, and carry no meaning.
-GRID = (236, 231, 218)
-INK = (43, 39, 35)
-SQUARE = 40
-#: How many units of the board ink takes to grow from nothing to its full strength.
+#: The width of the soft edge, in units of the board.
 EDGE = 48
 
 
@@ -46,26 +41,10 @@ class Area:
 WHOLE = Area(0, 0, *BOARD)
 
 
-@cache
-def paper() -> Pixels:
-    """Return empty squared paper, RGB, height x width x 3; not to be written on.
-
-    >>> paper().shape, paper().flags.writeable
-    ((1080, 1920, 3), False)
-    """
-    width, height = BOARD
-    sheet = np.empty((height, width, 3), dtype=np.uint8)
-    sheet[:] = PAPER
-    sheet[::SQUARE] = GRID
-    sheet[:, ::SQUARE] = GRID
-    sheet.flags.writeable = False
-    return sheet
-
-
-def struck(sprite: Sprite) -> Sprite:
+def strike_line(sprite: Sprite) -> Sprite:
     """Return the line that strikes a sprite out, from its lower left to its upper right and a little beyond.
 
-    >>> line = struck(Sprite(100, 50, np.zeros((40, 200, 4), dtype=np.uint8)))
+    >>> line = strike_line(Sprite(100, 50, np.zeros((40, 200, 4), dtype=np.uint8)))
     >>> line.x < 100 and line.x + line.width > 300
     True
     """
@@ -80,10 +59,10 @@ def struck(sprite: Sprite) -> Sprite:
     return Sprite(sprite.x - over, sprite.y, pixels)
 
 
-class Uncovering:
-    """Ink that comes onto the board from left to right with a soft edge.
+class Reveal:
+    """Ink that appears on the board from left to right with a soft edge.
 
-    The board under it is remembered at the start, so that every column is put on clean paper.
+    The pixels under it are kept from the start, so that every column is blended with the paper once.
     """
 
     def __init__(self, board: Pixels, sprite: Sprite) -> None:
@@ -99,7 +78,7 @@ class Uncovering:
         self._done = 0
 
     def to(self, board: Pixels, share: Fraction) -> Area | None:
-        """Uncover a share of it, from 0 to 1, and return the part of the board that changed, if any did."""
+        """Reveal a share of it, from 0 to 1, and return the part of the board that changed, if any did."""
         area = self._area
         width = area.right - area.left
         front = float(share) * (width + EDGE)
