@@ -12,6 +12,7 @@ from onewhole.desk.walkthrough.film import FilmWishes, told
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import Verdict, mark
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
@@ -79,7 +80,7 @@ def test_key_working_film_and_marking_agree(asked: str, mixed: str, simplest: st
     cues = script.chapters[1].cues
     (final,) = [cue for cue in cues if cue.role is Role.ANSWER]
     if isinstance(entry.answer, Quantity):
-        assert text(entry.answer) in " ".join(final.says)
+        assert text(entry.answer) in text_of(final.says)
     shown = {
         act.content.right
         for cue in cues
@@ -103,7 +104,7 @@ def test_a_joining_step_leads_to_the_simplest_form() -> None:
 def test_the_film_does_not_leave_what_is_sent_back() -> None:
     """Under `simplest form: yes` nobody is told to leave 4/8, and the working says how to go on."""
     script, _ = told(worked_sheet(f"{SIMPLEST}1. 7/8 - 3/8"), FilmWishes())
-    said = " ".join(sentence for cue in script.chapters[1].cues for sentence in cue.says)
+    said = text_of(sentence for cue in script.chapters[1].cues for sentence in cue.says)
     assert "leave it as 4/8" not in said
     assert "Every 4 eighths make 1 half. That is the simplest form." in said
     assert "So 7/8 - 3/8 = 1/2." in said

@@ -11,6 +11,7 @@ READS = {"partition", "rpartition", "startswith", "replace", "removeprefix", "re
 #: Words before they stand in a sentence (a node checked, plurals, what a teacher typed), and written words
 #: measured: their number, their width.
 APART = {
+    "languages/english/speech.py",
     "languages/english/words.py",
     "notations/sentences/layout.py",
     "notations/sentences/speech.py",

@@ -5,11 +5,11 @@ from fractions import Fraction
 
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.row import row
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Tell, Words
+from onewhole.statements.row import row
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Move, Timed, TimedChapter, Timeline

@@ -1,4 +1,4 @@
-"""Spoken words read back: the other road of :mod:`onewhole.notations.speech`.
+"""Spoken words read back: the other road of :mod:`onewhole.languages.english.speech`.
 
 The words are typed out, and the text is read by :mod:`onewhole.statements`; so whatever can be said can be
 typed, and a refusal names the word it stumbled over.
@@ -17,7 +17,7 @@ _Read = TypeVar("_Read", Statement, Expression)
 
 
 def unsay(words: str) -> Statement:
-    """Read a statement back from words as :func:`~onewhole.notations.speech.say` says it.
+    """Read a statement back from words as :func:`~onewhole.languages.english.speech.say` says it.
 
     Capitals and a full stop at the end do not matter. Raises ReadingError, with the word that cannot be read
     and its column, for anything else.

@@ -3,8 +3,8 @@
 import re
 from dataclasses import dataclass
 
+from onewhole.languages.english.speech import HUNDRED, SIGNS, THOUSAND
 from onewhole.languages.english.words import count_words, measure_name, piece_name
-from onewhole.notations.speech import HUNDRED, SIGNS, THOUSAND
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import MEASURES
 from onewhole.statements.tokens import ReadingError

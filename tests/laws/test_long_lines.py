@@ -2,8 +2,8 @@
 
 import pytest
 
+from onewhole.languages.english.speech import say
 from onewhole.notations.mathml import mathml
-from onewhole.notations.speech import say
 from onewhole.notations.text import text
 from onewhole.notations.typst_math import typst_math
 from onewhole.statements.reading import DEEPEST, read_statement

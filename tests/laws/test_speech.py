@@ -3,7 +3,7 @@
 import pytest
 from hypothesis import given
 
-from onewhole.notations.speech import say
+from onewhole.languages.english.speech import say
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Question, Statement

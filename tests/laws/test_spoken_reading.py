@@ -3,7 +3,7 @@ import pytest
 from onewhole.notations.text import text
 from onewhole.statements.tokens import ReadingError
 from tests.kit.spoken_reading import unsay, unsay_expression
-from tests.notations.test_speech import SAID
+from tests.languages.english.test_speech import SAID
 
 
 @pytest.mark.parametrize(("written", "said"), SAID)

@@ -5,11 +5,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.notations.folding import Bit, Break, chunks, folded
-from onewhole.notations.row import Sign, row
 from onewhole.notations.text import text
 from onewhole.number.digits import in_digits
 from onewhole.number.quantity import Quantity
 from onewhole.statements.reading import read_expression
+from onewhole.statements.row import Sign, row
 from tests.kit.statements import statements
 
 

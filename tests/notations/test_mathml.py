@@ -3,8 +3,8 @@ from xml.etree import ElementTree as ET
 import pytest
 from hypothesis import given
 
+from onewhole.languages.english.speech import say
 from onewhole.notations.mathml import INVISIBLE_PLUS, NAMESPACE, mathml
-from onewhole.notations.speech import say
 from onewhole.notations.text import text
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style

@@ -10,9 +10,9 @@ import re
 
 import pytest
 
+from onewhole.languages.english.speech import say
 from onewhole.languages.english.words import count_words
 from onewhole.notations.mathml import mathml
-from onewhole.notations.speech import say
 from onewhole.statements.reading import read_quantity
 
 

@@ -10,11 +10,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from onewhole.errors import Fault
-from onewhole.notations.row import Sign, row
 from onewhole.number.quantity import whole
 from onewhole.pictures.scene import Scene
 from onewhole.statements.expression import plus
 from onewhole.statements.reading import read_expression
+from onewhole.statements.row import Sign, row
 from onewhole.walkthroughs.cue import (
     BOARD,
     Act,

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.notations.speech import say
+from onewhole.languages.english.speech import say
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.writers.formula import chain, formula
 

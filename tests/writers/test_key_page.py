@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from onewhole.notations.speech import say
+from onewhole.languages.english.speech import say
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.key_page import key_page
 from tests.kit import pdf

@@ -6,11 +6,11 @@ from typing import Any
 import pytest
 
 from onewhole.desk.marking.mark import Marked, mark
+from onewhole.languages.english.speech import say
 from onewhole.marking.grouping.placement import GroupKind
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.marking.reading.answer import read_written
 from onewhole.misconceptions.catalogue import patterns, shows
-from onewhole.notations.speech import say
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer

@@ -7,9 +7,9 @@ from math import floor
 
 import pytest
 
+from onewhole.languages.english.speech import say
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
-from onewhole.notations.speech import say
 from onewhole.problems.answer import answer
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem

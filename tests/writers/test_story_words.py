@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.notations.speech import say
+from onewhole.languages.english.speech import say
 from onewhole.number.ladder import Style
 from onewhole.problems.numbers import numbers_of
 from onewhole.sheets.stories import story

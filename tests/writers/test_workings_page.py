@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 
 from onewhole.languages.english.reasons import reason_told
-from onewhole.notations.speech import say
+from onewhole.languages.english.speech import say
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.writers.formula import set_words

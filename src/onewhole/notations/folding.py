@@ -4,10 +4,10 @@ from collections.abc import Callable, Iterable, Iterator
 from enum import Enum
 
 from onewhole.languages.english.words import place_name
-from onewhole.notations.row import Piece, Sign, row
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.statements.row import Piece, Sign, row
 from onewhole.statements.writable import Writable
 
 #: A piece of a line, or one named place of a number in place words: "3 hundreds".

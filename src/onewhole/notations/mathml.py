@@ -4,9 +4,9 @@ from collections.abc import Iterable
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
+from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.english.words import place_name
-from onewhole.notations.row import Part, Piece, Sign, row
-from onewhole.notations.speech import say
+from onewhole.languages.language import Language
 from onewhole.notations.text import digits, part, text
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
@@ -14,6 +14,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.row import Part, Piece, Sign, row
 from onewhole.statements.writable import Writable
 
 NAMESPACE = "http://www.w3.org/1998/Math/MathML"
@@ -37,61 +38,67 @@ _OPERATORS = {
 }
 
 
-def mathml(thing: Writable) -> str:
+def mathml(thing: Writable, *, leads: bool = False, language: Language = ENGLISH) -> str:
     """Write a line as one MathML Core ``math`` element.
 
     A mixed number is a row of its own with one invisible plus between wholes and fraction, minus is U+2212,
     a missing part is an empty square and a missing sign an empty circle, both labelled "blank".
-    ``alttext`` holds the plain text and ``aria-label`` the spoken words.
+    ``alttext`` holds the plain text and ``aria-label`` the spoken words. A line that ``leads`` follows from
+    the line before and begins with its equals sign.
 
     >>> from onewhole.statements.reading import read_statement
     >>> written = mathml(read_statement("7 2/6 - 3"))
     >>> written.count(INVISIBLE_PLUS), 'aria-label="seven and two sixths minus three"' in written
     (1, True)
     """
-    root = Element("math", {"xmlns": NAMESPACE, "alttext": text(thing), "aria-label": say(thing)})
-    _fill(root, row(thing))
+    written, said = text(thing), language.say(thing)
+    if leads:
+        written, said = f"= {written}", f"{language.equals} {said}"
+    root = Element("math", {"xmlns": NAMESPACE, "alttext": written, "aria-label": said})
+    if leads:
+        root.append(_leaf("mo", "="))
+    _fill(root, row(thing), language.blank)
     return tostring(root, encoding="unicode")
 
 
-def _fill(root: Element, pieces: Iterable[Piece]) -> None:
+def _fill(root: Element, pieces: Iterable[Piece], blank: str) -> None:
     """Put pieces into a row; what stands in brackets becomes a row of its own."""
     rows = [root]
     for piece in pieces:
         if piece is Sign.OPEN:
             rows.append(SubElement(rows[-1], "mrow"))
-        rows[-1].append(_element(piece))
+        rows[-1].append(_element(piece, blank))
         if piece is Sign.CLOSE:
             rows.pop()
 
 
-def _element(piece: Piece) -> Element:
+def _element(piece: Piece, blank: str) -> Element:
     match piece:
         case Sign():
             sign = _leaf("mo", _OPERATORS[piece])
             if piece is Sign.WHICH:
-                sign.set("aria-label", "blank")
+                sign.set("aria-label", blank)
             return sign
         case Quantity():
-            return _quantity(piece)
+            return _quantity(piece, blank)
         case Gap(wholes, top, bottom):
-            return _mixed(wholes, top, bottom)
+            return _mixed(wholes, top, bottom, blank)
         case Impossible(wholes, top):
-            return _mixed(wholes, top, 0)
+            return _mixed(wholes, top, 0, blank)
         case Over(above, below):
             fraction = Element("mfrac")
             for inside in (above, below):
-                _fill(SubElement(fraction, "mrow"), row(inside))
+                _fill(SubElement(fraction, "mrow"), row(inside), blank)
             return fraction
         case _:
             assert_never(piece)
 
 
-def _quantity(quantity: Quantity) -> Element:
+def _quantity(quantity: Quantity, blank: str) -> Element:
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
-            return _mixed(wholes, top, quantity.ladder.denominator)
+            return _mixed(wholes, top, quantity.ladder.denominator, blank)
         case Style.MEASURE:
             pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
             return _named((count, unit.mark) for count, unit in pairs)
@@ -103,15 +110,15 @@ def _quantity(quantity: Quantity) -> Element:
             assert_never(quantity.ladder.style)
 
 
-def _mixed(wholes: Part, top: Part, bottom: Part) -> Element:
+def _mixed(wholes: Part, top: Part, bottom: Part, blank: str) -> Element:
     if top is None:
-        return _part(wholes)
+        return _part(wholes, blank)
     fraction = Element("mfrac")
-    fraction.extend((_part(top), _part(bottom)))
+    fraction.extend((_part(top, blank), _part(bottom, blank)))
     if wholes is None:
         return fraction
     group = Element("mrow")
-    group.extend((_part(wholes), _leaf("mo", INVISIBLE_PLUS), fraction))
+    group.extend((_part(wholes, blank), _leaf("mo", INVISIBLE_PLUS), fraction))
     return group
 
 
@@ -125,10 +132,10 @@ def _named(pairs: Iterable[tuple[int, str]]) -> Element:
     return group
 
 
-def _part(count: Part) -> Element:
+def _part(count: Part, blank: str) -> Element:
     if count is HOLE:
         box = _leaf("mtext", BOX)
-        box.set("aria-label", "blank")
+        box.set("aria-label", blank)
         return box
     return _leaf("mn", part(count))
 

@@ -3,12 +3,12 @@
 from typing import assert_never
 
 from onewhole.languages.english.words import place_name
-from onewhole.notations.row import Number, Part, Sign, flat
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.row import Number, Part, Sign, flat
 from onewhole.statements.writable import Writable
 
 _CLOSE_UP = {Sign.OPEN: "(", Sign.CLOSE: ")", Sign.OVER: "/"}

@@ -1,14 +1,13 @@
 """Typst math: the formula as the page library sets it, in ``eval(..., mode: "math")``.
 
 The page library (``look/formula.typ`` in the room of the writers) takes ``{"math": ..., "alt": ...}``, where
-``alt`` are the spoken words of :mod:`onewhole.notations.speech`, and knows two names beyond Typst's own:
-``hole`` is an empty square for a missing number, ``ring`` an empty circle for a missing sign.
+``alt`` are the words that a language says for it, and knows two names beyond Typst's own: ``hole`` is an
+empty square for a missing number, ``ring`` an empty circle for a missing sign.
 """
 
 from typing import assert_never
 
 from onewhole.notations.folding import Bit, Row
-from onewhole.notations.row import Number, Part, Sign, row
 from onewhole.notations.text import digits, text
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
@@ -16,6 +15,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.row import Number, Part, Sign, row
 from onewhole.statements.writable import Writable
 
 _SIGNS = {

@@ -10,13 +10,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.notations.row import Piece, Sign, row
 from onewhole.notations.text import text
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap, type_hole
+from onewhole.statements.row import Piece, Sign, row
 from onewhole.statements.writable import Writable
 
 #: Height of one line of writing.

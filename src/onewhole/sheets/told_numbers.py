@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from onewhole.errors import OnewholeError
-from onewhole.notations.speech import say
+from onewhole.languages.english.speech import say
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.numbers import numbers_of

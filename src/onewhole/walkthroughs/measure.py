@@ -5,7 +5,6 @@ from fractions import Fraction
 from typing import assert_never
 
 from onewhole.notations.folding import Bit
-from onewhole.notations.row import Part, Sign, row
 from onewhole.notations.text import digits, text
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
@@ -13,6 +12,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.row import Part, Sign, row
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Write
 

@@ -4,9 +4,9 @@ from onewhole.languages.english.line_told import parts_stand_told, stands_told
 from onewhole.languages.english.problem_told import answers_told
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.row import Sign, flat
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Sum
+from onewhole.statements.row import Sign, flat
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import Line, Says

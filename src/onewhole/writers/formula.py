@@ -1,7 +1,8 @@
 """A formula as a page takes it: what is set, and what is said."""
 
+from onewhole.languages.english.tongue import ENGLISH
+from onewhole.languages.language import Language
 from onewhole.notations.sentences.runs import runs
-from onewhole.notations.speech import say
 from onewhole.notations.typst_math import typst_math
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.writable import Writable
@@ -9,24 +10,29 @@ from onewhole.statements.writable import Writable
 Formula = dict[str, str]
 
 
-def formula(thing: Writable, *, leads: bool = False, asks: bool = False) -> Formula:
+def formula(
+    thing: Writable, *, leads: bool = False, asks: bool = False, language: Language = ENGLISH
+) -> Formula:
     """Return a formula with its spoken words; ``leads`` begins and ``asks`` ends it with an equals sign.
 
     >>> from onewhole.statements.reading import read_expression
     >>> formula(read_expression("7 - 3"), asks=True)["alt"]
     'seven minus three equals blank'
     """
-    math, alt = typst_math(thing), say(thing)
+    math, alt = typst_math(thing), language.say(thing)
     if leads:
-        math, alt = f"= {math}", f"equals {alt}"
+        math, alt = f"= {math}", f"{language.equals} {alt}"
     if asks:
-        math, alt = f"{math} =", f"{alt} equals blank"
+        math, alt = f"{math} =", f"{alt} {language.equals} {language.blank}"
     return {"math": math, "alt": alt}
 
 
-def chain(things: tuple[Writable, ...]) -> Formula:
+def chain(things: tuple[Writable, ...], language: Language = ENGLISH) -> Formula:
     """Return a chain of equal things as one formula."""
-    return {"math": " = ".join(map(typst_math, things)), "alt": " equals ".join(map(say, things))}
+    return {
+        "math": " = ".join(map(typst_math, things)),
+        "alt": f" {language.equals} ".join(map(language.say, things)),
+    }
 
 
 def set_words(sentences: Sentences) -> str | list[str | Formula]:

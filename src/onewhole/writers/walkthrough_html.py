@@ -132,8 +132,4 @@ def _content(write: Write) -> str:
 
 def _formula(line: Writable, *, leads: bool) -> str:
     """Write a line as MathML; one that follows from the line before begins with its equals sign."""
-    formula = mathml(line)
-    if not leads or isinstance(line, Comparison | MissingNumber):
-        return formula
-    formula = formula.replace('alttext="', 'alttext="= ', 1).replace('aria-label="', 'aria-label="equals ', 1)
-    return formula.replace(">", "><mo>=</mo>", 1)
+    return mathml(line, leads=leads and not isinstance(line, Comparison | MissingNumber))

@@ -8,12 +8,12 @@ from typing import assert_never
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
+from onewhole.languages.english.speech import say
 from onewhole.marking.reading.answer import Blank, Unreadable, Written, read_written
 from onewhole.marking.reading.expected import Expected, expect
 from onewhole.marking.reading.mark import Mark, Remark, Tier, Verdict, mark
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
-from onewhole.notations.speech import say
 from onewhole.notations.text import text as typed
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity

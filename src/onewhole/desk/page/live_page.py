@@ -13,8 +13,8 @@ from onewhole.findings.click import Click, NumberLines, SetTo
 from onewhole.findings.in_page import PageFinding, Severity, severity
 from onewhole.languages.english.clicks import clicked
 from onewhole.languages.english.in_page import also_true, found_in_page, page_mended
+from onewhole.languages.english.speech import say
 from onewhole.notations.sentences.text import text_of
-from onewhole.notations.speech import say
 from onewhole.notations.text import text
 from onewhole.presses.pdf import PressError, press, press_drawings
 from onewhole.problems.problem import Problem

@@ -1,9 +1,11 @@
 """English as a language of sentences: its tag, and the words that a notation asks for."""
 
+from onewhole.languages.english.speech import BLANK, SIGNS, say
 from onewhole.languages.english.words import count_words, unit_name
 from onewhole.languages.language import Language
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Thing
+from onewhole.statements.row import Sign
 
 
 def called(unit: Unit | Thing, count: int) -> str:
@@ -18,4 +20,14 @@ def called(unit: Unit | Thing, count: int) -> str:
     return unit_name(unit, count)
 
 
-ENGLISH = Language("en-US", "English", "eng", "en-us", count_words, called)
+ENGLISH = Language(
+    tag="en-US",
+    name="English",
+    code="eng",
+    voice="en-us",
+    count_words=count_words,
+    called=called,
+    say=say,
+    equals=SIGNS[Sign.EQUALS],
+    blank=BLANK,
+)

@@ -5,7 +5,6 @@ from typing import assert_never
 
 from onewhole.languages.language import Language
 from onewhole.notations.sentences.layout import joined, laid_out
-from onewhole.notations.speech import say
 from onewhole.sentences.node import Counted, Label, Naming, Node, Said, Seam, Spot, Typed
 from onewhole.sentences.sentence import Sentence
 
@@ -39,7 +38,7 @@ def _spoken(node: Node, language: Language) -> str:
         case str():
             return node
         case Said(thing):
-            return say(thing)
+            return language.say(thing)
         case Counted(count, unit):
             return f"{language.count_words(count)} {language.called(unit, count)}"
         case Naming(unit, many):
@@ -47,7 +46,7 @@ def _spoken(node: Node, language: Language) -> str:
         case Label(problem):
             return _label(problem, language)
         case Typed(typed, spots):
-            return "".join(_typed(typed, spots))
+            return "".join(_typed(typed, spots, language))
         case Seam(inside):
             return inside
         case _:
@@ -61,11 +60,11 @@ def _label(problem: str, language: Language) -> str:
     return " ".join(filter(None, (language.count_words(int(digits)) if digits else "", rest)))
 
 
-def _typed(typed: str, spots: tuple[Spot, ...]) -> Iterator[str]:
+def _typed(typed: str, spots: tuple[Spot, ...], language: Language) -> Iterator[str]:
     """Say a typed text: its numbers in words, everything else as it stands."""
     at = 0
     for spot in spots:
         yield typed[at : spot.start]
-        yield say(spot.thing)
+        yield language.say(spot.thing)
         at = spot.end
     yield typed[at:]

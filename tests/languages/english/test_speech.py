@@ -1,6 +1,6 @@
 import pytest
 
-from onewhole.notations.speech import named, say
+from onewhole.languages.english.speech import named, say
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import mixed, places
 from onewhole.number.quantity import Quantity

@@ -1,8 +1,8 @@
 import pytest
 
-from onewhole.notations.row import Sign, flat, row
 from onewhole.statements.expression import Over
 from onewhole.statements.reading import read_expression, read_statement
+from onewhole.statements.row import Sign, flat, row
 from onewhole.statements.statement import Relation
 
 

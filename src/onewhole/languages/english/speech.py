@@ -3,13 +3,13 @@
 from typing import assert_never
 
 from onewhole.languages.english.words import count_words, measure_name, piece_name, place_name
-from onewhole.notations.row import Number, Part, Sign, flat
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.row import Number, Part, Sign, flat
 from onewhole.statements.writable import Writable
 
 SIGNS = {
@@ -24,6 +24,8 @@ SIGNS = {
     Sign.CLOSE: "close bracket",
     Sign.OVER: "over",
 }
+
+BLANK = "blank"
 
 HUNDRED = 100
 THOUSAND = 1000
@@ -103,7 +105,7 @@ def named(top: Part, bottom: int) -> bool:
 
 
 def _part(count: Part) -> str:
-    return "blank" if count is HOLE else count_words(count or 0)
+    return BLANK if count is HOLE else count_words(count or 0)
 
 
 def _digits(quantity: Quantity) -> str:
