@@ -14,7 +14,7 @@ from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, meaning
-from onewhole.working.line import Says
+from onewhole.working.line import LineContent
 from tests.kit.heard import COUNTS, Heard, number_words, sides
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -61,7 +61,7 @@ def _compares(heard: Heard, words: str) -> bool:
     return isinstance(read, Comparison) and read.sign == meaning(read) == meaning(heard.item.statement)
 
 
-def _plain(read: Question | Comparison | MissingNumber) -> Says:
+def _plain(read: Question | Comparison | MissingNumber) -> LineContent:
     return read.asked if isinstance(read, Question) else read
 
 

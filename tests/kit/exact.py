@@ -11,7 +11,7 @@ from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import Comparison, MissingNumber
-from onewhole.working.line import Says
+from onewhole.working.line import LineContent
 
 
 def amount(expression: Expression) -> Fraction:
@@ -64,7 +64,7 @@ def order(comparison: Comparison) -> str:
     return "=" if left == right else "<" if left < right else ">"
 
 
-def keeps(says: Says, wanted: Fraction | str) -> bool:
+def keeps(says: LineContent, wanted: Fraction | str) -> bool:
     """Say whether a line keeps the amount, the order or the missing number that is wanted."""
     if isinstance(says, Comparison):
         return order(says) == wanted

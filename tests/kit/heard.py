@@ -10,7 +10,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.walkthroughs.lesson import Item
-from onewhole.working.line import Says
+from onewhole.working.line import LineContent
 from tests.kit.spoken_reading import unsay_expression
 
 COUNTS = {count_words(count): count for count in range(1000)}
@@ -27,7 +27,7 @@ class Heard:
     labels: frozenset[str]
 
     @property
-    def lines(self) -> tuple[Says, ...]:
+    def lines(self) -> tuple[LineContent, ...]:
         """Every line of the working, or the problem alone."""
         if self.item.working is not None:
             return tuple(line.says for line in self.item.working.lines)
@@ -68,7 +68,7 @@ class Heard:
         return amount in {number.value for number in self.numbers} or amount in set(parts)
 
 
-def sides(says: Says) -> tuple[Expression, ...]:
+def sides(says: LineContent) -> tuple[Expression, ...]:
     """Take a line apart into its expressions."""
     match says:
         case Comparison(left, right):

@@ -9,7 +9,7 @@ from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, Meaning, Relation
-from onewhole.working.line import Line, Says, kept
+from onewhole.working.line import Line, LineContent, kept
 from onewhole.working.pair_state import PairState
 
 #: What a child can write as an answer.
@@ -44,7 +44,7 @@ class Attempt:
         return tuple(false)
 
 
-def tells(says: Says) -> Meaning:
+def tells(says: LineContent) -> Meaning:
     """Return what a line says is so: an amount, the missing number, or the order.
 
     A comparison with its sign says that sign, true or not.

@@ -14,7 +14,7 @@ from onewhole.number.unit import Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber
-from onewhole.working.line import Line, Says
+from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.comparing import CountDecides, OnlyCountsMatter
 from onewhole.working.reasons.jumping import CountedUp, SameToBoth
 from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne
@@ -166,7 +166,7 @@ def _compared(
     return QuantityState((left, right), compared=decided) if left and right else None
 
 
-def _sides(says: Says) -> tuple[Expression, ...]:
+def _sides(says: LineContent) -> tuple[Expression, ...]:
     match says:
         case Comparison():
             return says.left, says.right

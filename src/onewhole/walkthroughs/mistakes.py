@@ -28,7 +28,7 @@ from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import Manner
 from onewhole.walkthroughs.memory import Memory, fits
 from onewhole.walkthroughs.phrases import plain, reason_said
-from onewhole.working.line import Says
+from onewhole.working.line import LineContent
 
 _NAME = "mistake"
 
@@ -106,7 +106,7 @@ def _false_line(item: Item, slip: Slip, why: Sentences, so: Sentences) -> tuple[
     return wrong, _Instead(not_equal_told(was, became), why + _right_line(item), so)
 
 
-def _changed(before: Says, wrong: Says) -> tuple[Expression, Expression] | None:
+def _changed(before: LineContent, wrong: LineContent) -> tuple[Expression, Expression] | None:
     """Return the one part of a sum that was changed wrongly, before and after, or None."""
     if not isinstance(before, Sum) or not isinstance(wrong, Sum) or not (plain(before) and plain(wrong)):
         return None

@@ -9,11 +9,11 @@ from onewhole.statements.expression import Sum
 from onewhole.statements.row import Sign, flat
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.lesson import Item
-from onewhole.working.line import Line, Says
+from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.taking import AddedUnitByUnit, TakenUnitByUnit
 
 
-def stands(says: Says) -> tuple[Sentences, ...]:
+def stands(says: LineContent) -> tuple[Sentences, ...]:
     """Say what stands on the line, in more than one wording; nothing where the ear could not follow it.
 
     >>> from onewhole.notations.sentences.text import text_of
@@ -29,7 +29,7 @@ def stands(says: Says) -> tuple[Sentences, ...]:
     return stands_told(says) if plain(says) else ()
 
 
-def in_parts(says: Says) -> bool:
+def in_parts(says: LineContent) -> bool:
     """Say whether a line is worked in parts: a sum of sums."""
     return isinstance(says, Sum) and all(isinstance(term.part, Sum) and not term.taken for term in says.terms)
 

@@ -7,7 +7,7 @@ from onewhole.number.factors import simplest
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual
 from onewhole.statements.statement import MissingNumber
-from onewhole.working.line import Line, Says
+from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.working import Working
 
@@ -77,5 +77,5 @@ def led_to(working: Working, wanted: FormWanted) -> Working:
     return replace(working, lines=(*working.lines, Line(_saying(last, other), reason)), answer=other)
 
 
-def _saying(last: Says, other: Quantity) -> Says:
+def _saying(last: LineContent, other: Quantity) -> LineContent:
     return replace(last, rest=other) if isinstance(last, MissingNumber) else other

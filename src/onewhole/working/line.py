@@ -11,7 +11,7 @@ from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
 
 #: What can stand on a line: an amount being worked, or a whole statement.
-Says = Expression | Comparison | MissingNumber
+LineContent = Expression | Comparison | MissingNumber
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +22,7 @@ class Line:
     the line, worked beside it. The first line of a working is the problem itself and has no reason.
     """
 
-    says: Says
+    says: LineContent
     because: Reason | None = None
     aside: bool = False
     facts: tuple[Fact, ...] = ()
@@ -45,14 +45,14 @@ def without_repeats(lines: Iterable[Line]) -> tuple[Line, ...]:
     return reduce(followed, lines, ())
 
 
-def keeps(says: Says, wanted: Meaning) -> bool:
+def keeps(says: LineContent, wanted: Meaning) -> bool:
     """Say whether a line keeps the amount, the order or the missing number that is wanted."""
     if isinstance(wanted, Fraction) and not isinstance(says, Comparison | MissingNumber):
         return is_worth(says, wanted)
     return kept(says) == wanted
 
 
-def kept(says: Says) -> Meaning:
+def kept(says: LineContent) -> Meaning:
     """Return what the next line must keep: the amount, the order or the missing number."""
     if isinstance(says, Comparison | MissingNumber):
         return meaning(says)

@@ -7,7 +7,7 @@ from onewhole.sentences.node import Label, Node, Said, Seam, Typed
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, MissingNumber
-from onewhole.working.line import Says
+from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.jumping import (
     CountedUp,
@@ -29,7 +29,7 @@ from onewhole.working.reasons.taking import (
 )
 
 
-def stands_told(says: Says) -> tuple[Sentences, ...]:
+def stands_told(says: LineContent) -> tuple[Sentences, ...]:
     """Say what stands on a line, in more than one wording.
 
     >>> from onewhole.notations.sentences.text import text_of
