@@ -1,14 +1,12 @@
 """Invented classes write a page, the marking reads it; what was true is kept beside what was said."""
 
-import csv
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from io import StringIO
 
 from lab.pupils import Kind, Pupil
 from lab.steps import page_of
 from onewhole.marking.diagnosis.finding import Finding, Status, findings
-from onewhole.marking.reading.answers_table import read_answers
+from onewhole.marking.reading.class_answers import PupilTexts, read_texts
 from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.problem import Problem
@@ -73,19 +71,10 @@ def problems(typed: Sequence[str]) -> tuple[Problem, ...]:
     return tuple(Problem(str(at), read_statement(text), text) for at, text in enumerate(typed, start=1))
 
 
-def answers_text(pupils: Iterable[Pupil], page: Sequence[Problem], seed: str) -> str:
-    """Return what pupils write on a page, as the CSV text that a teacher would type."""
-    made = StringIO()
-    rows = csv.writer(made, lineterminator="\n")
-    rows.writerow(["pupil", *(problem.label for problem in page)])
-    for one in pupils:
-        rows.writerow([one.code, *page_of(one, page, seed)])
-    return made.getvalue()
-
-
 def trials(pupils: Sequence[Pupil], page: Sequence[Problem], seed: str) -> tuple[Trial, ...]:
     """Let one class write a page and diagnose it as a teacher's own would be."""
-    marks = mark_class(read_answers(answers_text(pupils, page, seed), page))
+    wrote = (PupilTexts(one.code, tuple(page_of(one, page, seed))) for one in pupils)
+    marks = mark_class(read_texts(wrote, page))
     found = findings(marks)
     return tuple(_trial(one, said, page) for one, said in zip(pupils, found, strict=True))
 

@@ -7,7 +7,7 @@ from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.reading.answer import read_written
-from onewhole.marking.reading.answers_table import ClassAnswers, PupilAnswers
+from onewhole.marking.reading.class_answers import ClassAnswers, PupilAnswers
 from onewhole.marking.reading.expected import Expected, expect
 from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, mark, mark_class, mark_row
 from onewhole.misconceptions.catalogue import by_id

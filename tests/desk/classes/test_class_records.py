@@ -8,17 +8,18 @@ import pytest
 from onewhole.desk.classes.class_records import (
     NotThere,
     Store,
-    answers_csv,
     night_page,
     night_pages,
     open_book,
     room,
     rooms,
     set_night,
+    standing_answers,
     start_room,
 )
 from onewhole.desk.marking.mark import mark_sheet
 from onewhole.errors import InputError
+from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer, keep_answer
 
@@ -58,7 +59,9 @@ def test_answers_are_marked_as_they_were_typed(book: Store) -> None:
     page = set_night(book, made.number, TYPED, DAY, NOW)
     for text, label in (('=1+"2",\n3', "1"), ("25", "2")):
         keep_answer(book, KeptAnswer(page.night.number, "K02", label, text, NOW, "teacher"))
-    (first, second) = mark_sheet(WorkedSheet(page.sheet), answers_csv(book, page, made)).marks.pupils
+    (first, second) = mark_sheet(
+        WorkedSheet(page.sheet), read_texts(standing_answers(book, page, made), page.sheet.problems)
+    ).marks.pupils
     assert [mark.verdict.value for mark in first.marks] == ["blank", "blank"]
     assert [mark.verdict.value for mark in second.marks] == ["unreadable", "right"]
 

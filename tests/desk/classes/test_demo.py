@@ -8,17 +8,18 @@ import pytest
 from onewhole.desk.classes.class_records import (
     Store,
     StoreRefused,
-    answers_csv,
     night_pages,
     open_book,
     rooms,
     set_night,
+    standing_answers,
     start_room,
 )
 from onewhole.desk.classes.demo import NAME, fill_demo, is_whole, open_demo
 from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.marking.diagnosis.finding import Status
+from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.steps import NightStep, steps_of
 from tools.kite_club import HERE, MARKED, answers
@@ -46,7 +47,7 @@ def test_three_weeks_of_nights_and_tonight(book: Store) -> None:
     assert (len(club.pupils), len(pages), len({page.name for page in pages})) == (24, 10, 10)
     assert all(page.night.day.weekday() < 5 for page in pages)
     assert pages[-1].night.day - pages[0].night.day == timedelta(days=20)
-    assert answers_csv(book, pages[-1], club).count(",") == 25 * 10
+    assert [len(row.texts) for row in standing_answers(book, pages[-1], club)] == [10] * 24
     *before, last, tonight = (steps_of(book, club.number)[page.night.number] for page in pages)
     assert all(set(steps) == set(NightStep) for steps in before)
     assert (set(last), set(tonight)) == (
@@ -59,7 +60,12 @@ def test_ideas_fade_and_some_stay(book: Store) -> None:
     """A week after wholes are first opened many answers fit a pattern; on the last night fewer do."""
     club = fill_demo(book, NOW)
     pages = night_pages(book, club.number)
-    nights = [mark_sheet(WorkedSheet(page.sheet), answers_csv(book, page, club)) for page in pages[:9]]
+    nights = [
+        mark_sheet(
+            WorkedSheet(page.sheet), read_texts(standing_answers(book, page, club), page.sheet.problems)
+        )
+        for page in pages[:9]
+    ]
     likely = [{one.pupil for one in nights[at].findings if one.status is Status.LIKELY} for at in (4, 8)]
     assert likely[1] < likely[0]
     assert len(likely[1]) >= 4

@@ -10,11 +10,11 @@ from onewhole.desk.classes.class_records import (
     NightPage,
     NotThere,
     Store,
-    answers_csv,
     night_page,
     open_book,
     room,
     set_night,
+    standing_answers,
     start_room,
 )
 from onewhole.desk.classes.marked_nights import (
@@ -30,6 +30,7 @@ from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.tomorrow.overrides import group_key
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.finding import Status
+from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer, keep_answer
 from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
@@ -84,7 +85,7 @@ def test_nights_are_read_as_with_a_notebook_kept_by_hand(book: Store) -> None:
         page = night_page(book, 1, number)
         marked = mark_sheet(
             WorkedSheet(page.sheet),
-            answers_csv(book, page, room(book, 1)),
+            read_texts(standing_answers(book, page, room(book, 1)), page.sheet.problems),
             tonight=Tonight(notebook, page.night.day),
         )
         ours = mark_night(book, 1, number)

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classes.class_records import NotThere, Store, answers_csv
+from onewhole.desk.classes.class_records import NotThere, Store, standing_answers
 from onewhole.desk.classes.pupil_codes import codes_typed
 from onewhole.desk.marking.cells import MOST_CELLS, Change, KeptCells, keep_cells, keep_column, read_cell_as
 from onewhole.desk.marking.grid import cell_history, grid
@@ -13,6 +13,7 @@ from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.marking.readings import Reading
 from onewhole.desk.marking.verdicts import Verdict, judged
 from onewhole.errors import InputError
+from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.classes import name_pupil
 from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
@@ -139,7 +140,13 @@ def test_a_cell_is_read_as_the_teacher_reads_it(tmp_path: Path) -> None:
         assert [fit.id for fit in seen.fits] == ["A02", "A33"]
         cell = grid(book, 1, 1).rows[0].cells[0]
         assert (cell.text, cell.read_as, cell.judged) == ("5 and 7 over 8?", "5 7/8", seen)
-        marks = mark_sheet(WorkedSheet(page.sheet), answers_csv(book, page, room)).marks.pupils[0].marks
+        marks = (
+            mark_sheet(
+                WorkedSheet(page.sheet), read_texts(standing_answers(book, page, room), page.sheet.problems)
+            )
+            .marks.pupils[0]
+            .marks
+        )
         assert marks[0].patterns == ("A02", "A33")
         keep(book, Change("K01", "1", "4 7/8"))
         cell = grid(book, 1, 1).rows[0].cells[0]

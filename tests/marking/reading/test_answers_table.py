@@ -5,7 +5,8 @@ import pickle
 import pytest
 
 from onewhole.marking.reading.answer import Unreadable
-from onewhole.marking.reading.answers_table import AnswersError, ClassAnswers, PupilAnswers, read_answers
+from onewhole.marking.reading.answers_table import AnswersError, read_answers
+from onewhole.marking.reading.class_answers import ClassAnswers, PupilAnswers
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
 from tests.kit.answers import page

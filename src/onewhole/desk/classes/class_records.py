@@ -1,14 +1,13 @@
 """The class's own file as the doors see it: rooms with their pupils, nights with their pages, answers."""
 
-import csv
 from dataclasses import dataclass
 from datetime import date, datetime
 from functools import lru_cache
-from io import StringIO
 from pathlib import Path
 
 from onewhole.desk.marking.readings import Readings, readings
 from onewhole.errors import InputError
+from onewhole.marking.reading.class_answers import PupilTexts
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
@@ -30,7 +29,6 @@ __all__ = [
     "SchoolClass",
     "Store",
     "StoreRefused",
-    "answers_csv",
     "night_page",
     "night_pages",
     "open_book",
@@ -38,6 +36,7 @@ __all__ = [
     "rooms",
     "set_night",
     "sheet_typed",
+    "standing_answers",
     "start_room",
 ]
 
@@ -168,19 +167,19 @@ def set_night(book: Store, room_number: int, typed: str, day: date, now: datetim
         return NightPage(add_night(one, room_number, kept.number, kept.version, day), kept, sheet)
 
 
-def answers_csv(book: Store, page: NightPage, of: Classroom, read: Readings | None = None) -> str:
-    """Return the answers of a night as they stand, as the table that `mark_sheet` reads.
+def standing_answers(
+    book: Store, page: NightPage, of: Classroom, read: Readings | None = None
+) -> tuple[PupilTexts, ...]:
+    """Return the answers of a night as they stand, a row for each pupil of the class.
 
-    A cell is exactly as typed, unless the teacher said how to read it: then it is that reading. ``read`` are
+    A text is exactly as typed, unless the teacher said how to read it: then it is that reading. ``read`` are
     these readings where they are at hand.
     """
     written = {(one.code, one.problem): one.text for one in answers_of(book, page.night.number)}
     for cell, reading in (readings(book, page.night.number) if read is None else read).items():
         if cell in written:
             written[cell] = reading.of(written[cell])
-    made = StringIO()
-    rows = csv.writer(made, lineterminator="\n")
-    rows.writerow(("pupil", *page.labels))
-    for pupil in of.pupils:
-        rows.writerow((pupil.code, *(written.get((pupil.code, label), "") for label in page.labels)))
-    return made.getvalue()
+    return tuple(
+        PupilTexts(pupil.code, tuple(written.get((pupil.code, label), "") for label in page.labels))
+        for pupil in of.pupils
+    )

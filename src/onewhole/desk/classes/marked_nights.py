@@ -12,11 +12,11 @@ from onewhole.desk.classes.class_records import (
     NightPage,
     Store,
     StoreRefused,
-    answers_csv,
     night_page,
     night_pages,
     room,
     sheet_typed,
+    standing_answers,
 )
 from onewhole.desk.classes.night_summary import (
     NightSummaries,
@@ -32,6 +32,7 @@ from onewhole.desk.marking.readings import readings_in
 from onewhole.desk.tomorrow.overrides import Overrides, overrides_of, with_overrides
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
+from onewhole.marking.reading.class_answers import PupilTexts, read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.cache_inputs import cache_inputs_of
 from onewhole.store.corrections import corrections_of
@@ -61,10 +62,10 @@ Progress = Callable[[int, int], None]
 
 @dataclass(frozen=True, slots=True)
 class NightInput:
-    """What a night is marked from: page and answers (CSV) as text, the day, what the nights before left."""
+    """What a night is marked from: page and answers as typed, the day, what the nights before left."""
 
     typed: str
-    answers: str
+    answers: tuple[PupilTexts, ...]
     day: date
     before: tuple[str, ...]
 
@@ -233,7 +234,7 @@ def _read(
         raise InputError("There is no pupil in this class yet", remedy="Add pupils on the Class page.")
     with book.snapshot() as seen:
         corrections = corrections_of(seen, page.night.number)
-        answers = answers_csv(seen, page, here, readings_in(corrections))
+        answers = standing_answers(seen, page, here, readings_in(corrections))
     word = overrides_of(corrections)
     given = NightInput(page.kept.typed, answers, page.night.day, before)
     said = marked_of(given) if hold else _mark(given)
@@ -251,4 +252,6 @@ def _mark(given: NightInput) -> Marked:
     for text in given.before:
         book = book.and_night(notebook_night(text))
     worked = WorkedSheet(sheet_typed(given.typed))
-    return mark_sheet(worked, given.answers, tonight=Tonight(book, given.day))
+    return mark_sheet(
+        worked, read_texts(given.answers, worked.sheet.problems), tonight=Tonight(book, given.day)
+    )

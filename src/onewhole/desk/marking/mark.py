@@ -16,6 +16,7 @@ from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.grouping.placement import listed
 from onewhole.marking.reading.answers_table import read_answers
+from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
 from onewhole.misconceptions.catalogue import patterns
@@ -90,7 +91,8 @@ def mark(
     ['possible', 'none']
     """
     worked = WorkedSheet(read_sheet(sheet))
-    return mark_sheet(worked, answers, meets=meets, confident=confident, tonight=tonight)
+    read = read_answers(answers, worked.sheet.problems)
+    return mark_sheet(worked, read, meets=meets, confident=confident, tonight=tonight)
 
 
 def mark_files(
@@ -102,10 +104,10 @@ def mark_files(
     tonight: Tonight | None = None,
 ) -> Marked:
     """Mark a file of answers against the sheet in a file."""
+    worked = WorkedSheet(sheet_in(sheet))
     return mark_sheet(
-        WorkedSheet(sheet_in(sheet)),
-        read_text(answers),
-        file=str(answers),
+        worked,
+        read_answers(read_text(answers), worked.sheet.problems, str(answers)),
         meets=meets,
         confident=confident,
         tonight=tonight,
@@ -114,20 +116,19 @@ def mark_files(
 
 def mark_sheet(
     worked: WorkedSheet,
-    answers: str,
+    answers: ClassAnswers,
     *,
-    file: str | None = None,
     meets: int = MEETS,
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
 ) -> Marked:
-    """Mark answers against a sheet; ``file`` is the name that mistakes are told with."""
+    """Mark answers to the problems of a sheet. Raises InputError for settings that cannot be."""
     if not LEAST_CONFIDENT <= confident < 1:
         msg = f"answers cannot be said to fit from odds of {confident}"
         raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
     sheet, header = worked.sheet, worked.header
     earlier = tonight.before(page_name(sheet)) if tonight else None
-    marks = mark_class(read_answers(answers, sheet.problems, file), header.form, worked.problems)
+    marks = mark_class(answers, header.form, worked.problems)
     learnt = earlier.learnt(tonight.on) if tonight and earlier else NOTHING
     weighed = weigh(marks, learnt, confident=confident)
     found = findings(marks, weighed.diagnoses)

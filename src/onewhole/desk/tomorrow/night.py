@@ -11,6 +11,7 @@ from onewhole.desk.page import audit as audits
 from onewhole.desk.page.print_pages import Made, Ready, pressed, put, sheet_pages
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.plan import plan_pages
+from onewhole.marking.reading.answers_table import read_answers
 from onewhole.presses.texts import read_text
 from onewhole.sheets.worked import WorkedSheet
 
@@ -38,7 +39,9 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     files = [*pressed(sheet_pages(sheet), when=when), _audit(sheet)]
     if not answers.exists():
         return NightFiles(put(files, to), ())
-    marked = mark_sheet(sheet, read_text(answers), file=str(answers), meets=meets)
+    marked = mark_sheet(
+        sheet, read_answers(read_text(answers), sheet.sheet.problems, str(answers)), meets=meets
+    )
     files += [_marks(marked), *pressed(plan_pages(marked), when=when)]
     return NightFiles(put(files, to), most_useful(marked))
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from io import StringIO
 
 from onewhole.errors import InputError
-from onewhole.marking.reading.answer import Written, read_written
+from onewhole.marking.reading.class_answers import ClassAnswers, PupilTexts, read_texts
 from onewhole.problems.problem import Problem
 
 PUPIL = "pupil"
@@ -47,31 +47,6 @@ class AnswersError(InputError):
         self.refusals = tuple(refusals)
 
 
-@dataclass(frozen=True, slots=True)
-class PupilAnswers:
-    """What one pupil wrote, one cell a problem in the order of the page; ``pupil`` is the teacher's code."""
-
-    pupil: str
-    written: tuple[Written, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ClassAnswers:
-    """What a class wrote: the problems in the order of the page, the pupils in the order of the file."""
-
-    problems: tuple[Problem, ...]
-    pupils: tuple[PupilAnswers, ...]
-
-    def __post_init__(self) -> None:
-        """Refuse a pupil with too few or too many answers, and a pupil who is there twice."""
-        if any(len(row.written) != len(self.problems) for row in self.pupils):
-            msg = "a pupil has one answer for each problem"
-            raise ValueError(msg)
-        if len({row.pupil for row in self.pupils}) != len(self.pupils):
-            msg = "a pupil is there twice"
-            raise ValueError(msg)
-
-
 def read_answers(text: str, problems: Sequence[Problem], file: str | None = None) -> ClassAnswers:
     r"""Read the answers of a class.
 
@@ -96,11 +71,8 @@ def read_answers(text: str, problems: Sequence[Problem], file: str | None = None
         raise AnswersError(sorted(refusals, key=lambda refused: refused.line or 0))
     labels = [_label(cell) for cell in rows[0].cells]
     places = [labels.index(problem.label) for problem in problems]
-    pupils = (
-        PupilAnswers(row.cells[0].strip(), tuple(read_written(row.at(place)) for place in places))
-        for row in rows[1:]
-    )
-    return ClassAnswers(tuple(problems), tuple(pupils))
+    texts = (PupilTexts(row.cells[0].strip(), tuple(map(row.at, places))) for row in rows[1:])
+    return read_texts(texts, problems)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from enum import StrEnum
 from typing import assert_never
 
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
-from onewhole.marking.reading.answers_table import ClassAnswers
+from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.expected import Expected, Ids, expect_worked
 from onewhole.marking.reading.lines import line_patterns
 from onewhole.marking.reading.writing import alike, amount

@@ -1,0 +1,52 @@
+"""What a class wrote on a page: as texts, one cell a problem, and as answers that were read from them."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from onewhole.marking.reading.answer import Written, read_written
+from onewhole.problems.problem import Problem
+
+
+@dataclass(frozen=True, slots=True)
+class PupilTexts:
+    """What one pupil wrote, exactly as typed: one text a problem, in the order of the page."""
+
+    pupil: str
+    texts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PupilAnswers:
+    """What one pupil wrote, one cell a problem in the order of the page; ``pupil`` is the teacher's code."""
+
+    pupil: str
+    written: tuple[Written, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ClassAnswers:
+    """What a class wrote: the problems in the order of the page, the pupils in the order of the file."""
+
+    problems: tuple[Problem, ...]
+    pupils: tuple[PupilAnswers, ...]
+
+    def __post_init__(self) -> None:
+        """Refuse a pupil with too few or too many answers, and a pupil who is there twice."""
+        if any(len(row.written) != len(self.problems) for row in self.pupils):
+            msg = "a pupil has one answer for each problem"
+            raise ValueError(msg)
+        if len({row.pupil for row in self.pupils}) != len(self.pupils):
+            msg = "a pupil is there twice"
+            raise ValueError(msg)
+
+
+def read_texts(rows: Iterable[PupilTexts], problems: Sequence[Problem]) -> ClassAnswers:
+    """Read what pupils wrote as answers to the problems of a page.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6")
+    >>> print(read_texts([PupilTexts("K01", ("3 3/6",))], (asked,)).pupils[0].written[0].text)
+    3 3/6
+    """
+    pupils = (PupilAnswers(row.pupil, tuple(map(read_written, row.texts))) for row in rows)
+    return ClassAnswers(tuple(problems), tuple(pupils))
