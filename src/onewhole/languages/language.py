@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from onewhole.languages.film_words import FilmWords
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Thing
 from onewhole.statements.writable import Writable
@@ -14,7 +15,7 @@ class Language:
     that speaks it, a count in words, and what one or so many of a unit or thing are called.
 
     ``say`` reads a line aloud in words, ``equals`` an equals sign that begins or ends a line, and ``blank``
-    what is missing.
+    what is missing; ``film`` are the words round a film.
     """
 
     tag: str
@@ -26,3 +27,4 @@ class Language:
     say: Callable[[Writable], str]
     equals: str
     blank: str
+    film: FilmWords

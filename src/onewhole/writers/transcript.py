@@ -4,6 +4,8 @@ import re
 from collections.abc import Iterator
 
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.film_words import FilmWords
+from onewhole.languages.table import LANGUAGES
 from onewhole.notations.picture_words import told
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
@@ -43,11 +45,11 @@ def transcript(timeline: Timeline, words: ClassWords) -> str:
     """
     blocks = [f"# {_plain(timeline.title)}"]
     for chapter in timeline.chapters:
-        blocks += _chapter(chapter, words)
+        blocks += _chapter(chapter, words, LANGUAGES[timeline.language].film)
     return "\n\n".join(blocks) + "\n"
 
 
-def _chapter(chapter: TimedChapter, words: ClassWords) -> Iterator[str]:
+def _chapter(chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Iterator[str]:
     label = f"{chapter.label}. " if chapter.label else ""
     yield f"## {clock(chapter.start)} {_plain(label + chapter.title)}"
     lines: dict[str, str] = {}
@@ -55,16 +57,16 @@ def _chapter(chapter: TimedChapter, words: ClassWords) -> Iterator[str]:
     for cue in chapter.cues:
         if cue.said:
             yield _plain(text_of(sentence for sentence, _, _ in cue.said))
-        done = [_plain(line) for line in _done(cue, lines)]
+        done = [_plain(line) for line in _done(cue, lines, film)]
         if done:
-            yield "On the board:\n\n" + "\n".join(f"- {line}" for line in done)
+            yield f"{film.on_the_board}\n\n" + "\n".join(f"- {line}" for line in done)
         for move in cue.moves:
             if isinstance(move.act, Draw) and (now := told(move.act.scene, words)) not in {shown, ""}:
                 shown = now
-                yield f"The picture: {_plain(now)}"
+                yield f"{film.picture} {_plain(now)}"
 
 
-def _done(cue: Timed, lines: dict[str, str]) -> Iterator[str]:
+def _done(cue: Timed, lines: dict[str, str], film: FilmWords) -> Iterator[str]:
     """Say what is done on the board, and keep what is written by its name, to say what is struck out."""
     for move in cue.moves:
         match move.act:
@@ -74,9 +76,9 @@ def _done(cue: Timed, lines: dict[str, str]) -> Iterator[str]:
                 lines[name] = said
                 yield said
             case Strike(name):
-                yield f"Struck out: {lines[name]}"
+                yield f"{film.struck_out} {lines[name]}"
             case Fresh() if lines:
-                yield "A fresh board."
+                yield film.fresh_board
             case Fresh() | Draw():
                 pass
 

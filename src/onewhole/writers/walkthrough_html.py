@@ -2,6 +2,7 @@
 
 from base64 import b64encode
 from collections.abc import Iterable, Iterator
+from dataclasses import asdict
 from fractions import Fraction
 from hashlib import sha256
 from html import escape
@@ -10,6 +11,8 @@ from string import Template
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.film_words import FilmWords
+from onewhole.languages.table import LANGUAGES
 from onewhole.notations.mathml import mathml
 from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import sentence_text
@@ -29,14 +32,16 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
     escaped, and the page's policy lets nothing run but its own script and style.
     """
     style, script = _file("player.css"), _file("player.js")
+    film = LANGUAGES[timeline.language].film
     written = Template(_file("page.html")).substitute(
+        {name: escape(said) for name, said in asdict(film).items()},
         language=timeline.language,
         title=escape(timeline.title),
         policy=policy(),
         style=style,
         script=script,
         problems=_lines(_link(at, chapter) for at, chapter in enumerate(timeline.chapters)),
-        parts=_parts(timeline, words),
+        parts=_parts(timeline, words, film),
         note=f"<p>{escape(voice_note)}</p>" if voice_note else "",
     )
     return written.rstrip() + "\n"
@@ -71,29 +76,29 @@ def _link(at: int, chapter: TimedChapter) -> str:
     return f'<li><a href="#part-{at}">{escape(_name(chapter))}</a></li>'
 
 
-def _parts(timeline: Timeline, words: ClassWords) -> str:
+def _parts(timeline: Timeline, words: ClassWords, film: FilmWords) -> str:
     """Write every chapter."""
-    return _lines(_lines(_part(at, chapter, words)) for at, chapter in enumerate(timeline.chapters))
+    return _lines(_lines(_part(at, chapter, words, film)) for at, chapter in enumerate(timeline.chapters))
 
 
-def _part(at: int, chapter: TimedChapter, words: ClassWords) -> Iterator[str]:
+def _part(at: int, chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Iterator[str]:
     yield f'<section class="part" id="part-{at}" aria-labelledby="name-{at}">'
     yield f'<h3 id="name-{at}">{escape(_name(chapter))}</h3>'
     yield "<ol>"
     written: dict[str, str] = {}
     for cue in chapter.cues:
-        yield _lines(_step(cue, words, written))
+        yield _lines(_step(cue, words, film, written))
     yield "</ol>"
     yield "</section>"
 
 
-def _step(timed: Timed, words: ClassWords, written: dict[str, str]) -> Iterator[str]:
+def _step(timed: Timed, words: ClassWords, film: FilmWords, written: dict[str, str]) -> Iterator[str]:
     cue = timed.cue
     tried = ' data-try=""' if cue.role is Role.TRY else ""
     lasts, think = _milliseconds(timed.end - timed.start), _milliseconds(cue.think)
     yield f'<li class="step" data-lasts="{lasts}" data-think="{think}"{tried}>'
     for act in cue.acts:
-        yield _act(act, words, written)
+        yield _act(act, words, film, written)
     said = (
         f'<span data-aloud="{escape(spoken(one))}">{escape(sentence_text(one))}</span>' for one in cue.says
     )
@@ -105,7 +110,7 @@ def _milliseconds(seconds: Fraction) -> int:
     return round(seconds * 1000)
 
 
-def _act(act: Act, words: ClassWords, written: dict[str, str]) -> str:
+def _act(act: Act, words: ClassWords, film: FilmWords, written: dict[str, str]) -> str:
     match act:
         case Write(name=name, label=label):
             content = _content(act)
@@ -114,12 +119,13 @@ def _act(act: Act, words: ClassWords, written: dict[str, str]) -> str:
             number = f'<b class="label">{escape(label)}.</b> ' if label else ""
             return f'<p class="{" ".join(looks)}" data-name="{escape(name)}">{number}{content}</p>'
         case Strike(name):
-            return f'<p class="strike" data-of="{escape(name)}">Struck out: {written.get(name, "")}</p>'
+            struck = f"{escape(film.struck_out)} {written.get(name, '')}"
+            return f'<p class="strike" data-of="{escape(name)}">{struck}</p>'
         case Draw(scene):
             return f'<figure class="picture">{svg(scene, words, grid=False)}</figure>'
         case Fresh():
             written.clear()
-            return '<p class="fresh" hidden>A fresh board.</p>'
+            return f'<p class="fresh" hidden>{escape(film.fresh_board)}</p>'
         case _:
             assert_never(act)
 

@@ -94,7 +94,7 @@
     const step = steps[now];
     drawBoard();
     get("part-name").textContent = parts[step.partAt].querySelector("h3")?.textContent ?? "";
-    get("place").textContent = `Step ${step.at + 1} of ${step.of}`;
+    get("place").textContent = stepOf(step);
     get("caption").replaceChildren(...all(step.element, ".says").slice(0, 1).map((said) => said.cloneNode(true)));
     get("caption").classList.toggle("try", "try" in step.element.dataset);
     links.forEach((link, linkAt) => {
@@ -106,14 +106,20 @@
     nameButton();
   }
 
+  /** @param {{ at: number, of: number }} step */
+  function stepOf(step) {
+    const words = get("where").dataset.stepOf ?? "";
+    return words.replace("{at}", String(step.at + 1)).replace("{of}", String(step.of));
+  }
+
   function nameButton() {
     const ended = now === steps.length - 1;
     const trying = "try" in steps[now].element.dataset;
-    let name = "Play";
-    if (playing) name = "Pause";
-    else if (ended) name = "Play again";
-    else if (trying) name = "Tried it: go on";
-    get("play").textContent = name;
+    let name = "play";
+    if (playing) name = "pause";
+    else if (ended) name = "again";
+    else if (trying) name = "tried";
+    get("play").textContent = get("play").dataset[name] ?? "";
   }
 
   // ---- time and voice ------------------------------------------------------------------------------------
@@ -230,7 +236,7 @@
   });
   get("all").addEventListener("click", () => {
     get("steps").hidden = !get("steps").hidden;
-    get("all").textContent = get("steps").hidden ? "Show all steps" : "Hide all steps";
+    get("all").textContent = get("all").dataset[get("steps").hidden ? "show" : "hide"] ?? "";
     get("all").setAttribute("aria-expanded", String(!get("steps").hidden));
   });
 
