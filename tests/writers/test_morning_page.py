@@ -6,8 +6,8 @@ from typing import Any
 import pytest
 
 from onewhole.desk.marking.mark import Marked, mark
+from onewhole.findings.group_kind import GroupKind
 from onewhole.languages.english.speech import say
-from onewhole.marking.grouping.placement import GroupKind
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.marking.reading.answer import read_written
 from onewhole.misconceptions.catalogue import patterns, shows

@@ -2,9 +2,10 @@
 
 import pytest
 
+from onewhole.findings.group_kind import GroupKind
 from onewhole.languages.english.words import ClassWords
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import GroupKind, Placement
+from onewhole.marking.grouping.placement import Placement
 from onewhole.misconceptions.pattern import Family
 from onewhole.problems.about import About, Units
 from onewhole.problems.needs import Operation
@@ -19,7 +20,7 @@ PIECES = About(Operation.SUBTRACT, Units.PIECES)
 
 def group(place: GroupKind, *families: Family) -> Group:
     """A group of one pupil."""
-    return Group("Swifts", place, (Placement("K01", place, "because", families),), families)
+    return Group("Swifts", place, (Placement("K01", place, (), families),), families)
 
 
 @pytest.mark.parametrize("family", Family)

@@ -6,7 +6,15 @@ from rich.console import Console, RenderableType
 from rich.table import Table
 from rich.text import Text
 
-from onewhole.desk.marking.mark import CAUTION, Marked, asked_of, fitting, shown_finding, shown_place
+from onewhole.desk.marking.mark import (
+    CAUTION,
+    Marked,
+    asked_of,
+    fitting,
+    shown_finding,
+    shown_place,
+    shown_reasons,
+)
 
 _SIGNS = {"right": "✓", "form": "f", "wrong": "✗", "blank": "-", "unreadable": "?"}
 #: For a terminal that cannot write the signs: a ? in their place would say that an answer cannot be read.
@@ -45,7 +53,7 @@ def _parts(marked: Marked, signs: Mapping[str, str]) -> Iterator[RenderableType]
         yield _pairs((pupil, f"ask {problems}") for pupil, problems in asked)
     for group in marked.groups:
         yield Text(f"\n{group.name}: {shown_place(group)}", style="bold")
-        yield _pairs((placed.pupil, placed.because) for placed in group.placings)
+        yield _pairs(shown_reasons(group))
     yield Text(f"\n{CAUTION}")
 
 

@@ -11,6 +11,7 @@ from onewhole.findings.in_page import (
     severity,
 )
 from onewhole.languages.english.in_page import found_in_page, page_mended
+from onewhole.languages.english.words import names_listed
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.needs import Needs
@@ -51,9 +52,9 @@ def _page(page: Page) -> Iterator[str]:
     yield f"{many} problem{'s' * (many != 1)}, about {minutes}; regrouping in {regroup} of {many}."
     yield "Climbs from easy to hard." if page.climbs else f"Falls back {_count(len(page.falls))} on the way."
     for labels in page.twins:
-        yield f"Twins: {_listed(labels)}."
+        yield f"Twins: {names_listed(labels)}."
     for patterns in page.alike:
-        yield f"Not told apart by this page: {_listed(patterns)}."
+        yield f"Not told apart by this page: {names_listed(patterns)}."
 
 
 def _problems(page: Page) -> Iterator[str]:
@@ -95,21 +96,16 @@ def _traps(seen: WorkedProblem) -> Iterator[str]:
     """Tell the traps that practice on regrouping is about; the others are counted in the JSON object."""
     for group in seen.traps.at_heart.alike:
         wrote = next(slip.wrote for slip in seen.slips if slip.pattern in group)
-        yield f"trap: {_listed(group)} write the same, {text(wrote)}"
+        yield f"trap: {names_listed(group)} write the same, {text(wrote)}"
     for pattern in seen.traps.at_heart.lucky:
         yield f"trap: {pattern} comes out right by luck"
 
 
 def _finding(found: PageFinding) -> Iterator[str]:
-    labels = "" if isinstance(found, NAMED) or not found.labels else f" (in {_listed(found.labels)})"
+    labels = "" if isinstance(found, NAMED) or not found.labels else f" (in {names_listed(found.labels)})"
     yield f"{severity(found).value} {finding_key(found)}: {text_of(found_in_page(found))}{labels}"
     yield f"  next: {text_of(page_mended(found))}"
 
 
 def _count(times: int) -> str:
     return TIMES.get(times, f"{times} times")
-
-
-def _listed(names: tuple[str, ...]) -> str:
-    *most, last = names
-    return f"{', '.join(most)} and {last}" if most else last

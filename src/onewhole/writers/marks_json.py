@@ -4,10 +4,12 @@ from collections.abc import Sequence
 from datetime import date
 from fractions import Fraction
 
+from onewhole.languages.english.placing import group_because
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks
 from onewhole.marking.reading.problem_stats import ProblemStats
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.statements.statement import Statement
 
@@ -36,7 +38,7 @@ def marks_object(
         "problems": [_problem(item) for item in items],
         "pupils": [_pupil(pupil, found, ask, until) for pupil, found, ask in rows],
         "groups": [
-            {"name": group.name, "pupils": list(group.pupils), "because": group.because} for group in groups
+            {"name": group.name, "pupils": list(group.pupils), "because": _because(group)} for group in groups
         ],
         "caution": CAUTION,
     }
@@ -66,6 +68,11 @@ def odds(share: Fraction) -> Fraction:
     Fraction(666667, 1000000)
     """
     return Fraction(round(share * MILLION), MILLION)
+
+
+def _because(group: Group) -> str:
+    pupils = ((placed.pupil, placed.because) for placed in group.placings)
+    return text_of(group_because(group.place, group.families, pupils))
 
 
 def _problem(item: ProblemStats) -> Json:

@@ -4,10 +4,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import assert_never
 
+from onewhole.findings.group_kind import GroupKind
+from onewhole.languages.english.families import families_listed
+from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.missed import missed
-from onewhole.marking.grouping.placement import GroupKind, listed
 from onewhole.marking.grouping.see_first import SeeFirst
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
@@ -90,7 +92,7 @@ def _evidence(marks: ClassMarks, items: Sequence[ProblemStats]) -> str:
     tried, right = sum(item.tried for item in items), sum(item.right for item in items)
     papers = f"{len(marks.pupils)} papers, {len(items)} problems: {right} of {tried} answers are right."
     look = [item.label for item in items if item.check_key]
-    return f"{papers} Look at the key of {listed(look)}." if look else papers
+    return f"{papers} Look at the key of {names_listed(look)}." if look else papers
 
 
 def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
@@ -127,7 +129,7 @@ def _group(group: Group, at: int, night: _Night) -> Json:
     found: Json = {
         "name": group.name,
         "kite": kite_of(at),
-        "because": _WHY.get(group.place) or f"answers fit: {listed(group.families)}",
+        "because": _WHY.get(group.place) or f"answers fit: {families_listed(group.families)}",
         "pupils": _placed(group, night),
         "reteach": reteaching(group, night.worked.header.words, _about(labels, night)),
     }

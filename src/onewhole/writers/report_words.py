@@ -4,11 +4,11 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.marking.diagnosis.report import Report, ReportRow
-from onewhole.marking.grouping.placement import listed
 from onewhole.marking.reading.mark import Remark, Tier, Verdict
 from onewhole.misconceptions.catalogue import by_id
 
@@ -62,7 +62,7 @@ def _found(report: Report) -> Iterator[str]:
         case Status.POSSIBLE:
             labels = report.finding.evidence
             yield _fit(
-                report, f"{'Answers' if len(labels) > 1 else 'The answer'} to {listed(labels)} may fit"
+                report, f"{'Answers' if len(labels) > 1 else 'The answer'} to {names_listed(labels)} may fit"
             )
             yield "That is too little to tell: talk with the child."
         case Status.UNSTEADY:
@@ -93,7 +93,7 @@ def _beside(report: Report) -> Iterator[str]:
     if report.sets and (
         against := [row.mark.label for row in report.rows if row.beside.speaks is Speaks.AGAINST]
     ):
-        yield f"Against it: {listed(against)}."
+        yield f"Against it: {names_listed(against)}."
     if report.others:
         named = (f"{ideas(one.patterns)}, {in_words(one.probability)}" for one in report.others)
         yield f"Also possible: {'; '.join(named)}."
@@ -101,7 +101,7 @@ def _beside(report: Report) -> Iterator[str]:
         yield f"The odds that there is no steady pattern: {in_words(report.none)}."
     for night, kept in report.earlier:
         yield (
-            f"On {night.on} answers to “{night.page}” fitted {listed(kept.patterns)}; "
+            f"On {night.on} answers to “{night.page}” fitted {names_listed(kept.patterns)}; "
             f"that is good until {night.until}."
         )
 
@@ -148,5 +148,5 @@ def _alone(row: ReportRow) -> str:
     if Remark.MAY_BE_SLIP in row.mark.remarks:
         return "one step beside right, perhaps a slip"
     if row.mark.patterns and row.mark.tier is not Tier.WITH_SLIP:
-        return f"fits {listed(row.mark.patterns)}"
+        return f"fits {names_listed(row.mark.patterns)}"
     return "fits nothing known"

@@ -5,9 +5,9 @@ Common practice, no source.
 
 from typing import assert_never
 
+from onewhole.findings.group_kind import GroupKind
 from onewhole.languages.english.words import ClassWords
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import GroupKind
 from onewhole.misconceptions.pattern import Family
 from onewhole.problems.about import About, Units
 from onewhole.problems.needs import Operation

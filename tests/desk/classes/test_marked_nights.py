@@ -29,6 +29,7 @@ from onewhole.desk.classes.notebooks import Notebook, Tonight, and_tonight
 from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.tomorrow.overrides import group_key
 from onewhole.errors import InputError
+from onewhole.findings.placing import FitsFamilies, MovedHere
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
@@ -175,9 +176,11 @@ def test_a_moved_pupil_sits_there_and_the_reason_says_so(book: Store) -> None:
     after = mark_night(book, 1, 3)
     there = next(group for group in after.groups if group.name == to.name)
     assert there.pupils == tuple(sorted((*to.pupils, "K01")))
-    told = next(placed.because for placed in there.placings if placed.pupil == "K01")
-    assert told.startswith("moved here by the teacher; the answers said ")
-    assert "answers to 1, 2 and 3 fit a pattern" in told
+    (moved,) = next(placed.because for placed in there.placings if placed.pupil == "K01")
+    before_it = next(group for group in before.groups if "K01" in group.pupils)
+    assert isinstance(moved, MovedHere)
+    assert moved.group == before_it.name
+    assert FitsFamilies(("1", "2", "3"), before_it.families) in moved.because
     assert sorted(code for group in after.groups for code in group.pupils) == [*sorted(ROWS), "K05"]
     assert night_summaries(book, 1).nights[2].pupils["K01"].group == to.name
     say(book, 3, "K01", CorrectionKind.PLACE, "")

@@ -99,7 +99,7 @@ def test_a_move_is_kept_and_undone(book: Store) -> None:
     after = morning(book, 1, 2)
     assert card_of(after, "K01").name == second.name
     assert seat_of(after, "K01").moved
-    assert seat_of(after, "K01").because.startswith("moved here by the teacher; the answers said ")
+    assert seat_of(after, "K01").because.startswith("Moved here by the teacher; the answers said ")
     assert after.stamp != before.stamp
     assert move(book, 1, 2, code="K01", key=again.undo, now=NOW).group == first.name
     assert move(book, 1, 2, code="K01", key="", now=NOW).group == card_of(before, "K01").name

@@ -5,6 +5,7 @@ from onewhole.languages.english.words import (
     ClassWords,
     count_words,
     measure_name,
+    names_listed,
     piece_name,
     place_name,
     plural,
@@ -100,3 +101,12 @@ def test_words_that_cannot_stand_in_a_sentence(word: str) -> None:
     """Empty words and line breaks are refused."""
     with pytest.raises(InputError, match="cannot stand in a sentence"):
         ClassWords(regroup=word)
+
+
+def test_names_are_listed_as_they_are_read_out() -> None:
+    """One, two or more."""
+    assert [names_listed(labels) for labels in (["1"], ["1", "2"], ["1", "2", "3"])] == [
+        "1",
+        "1 and 2",
+        "1, 2 and 3",
+    ]

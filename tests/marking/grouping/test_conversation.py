@@ -1,8 +1,9 @@
 """What pupils may talk about together, and how far each is from needing it."""
 
+from onewhole.findings.group_kind import GroupKind
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.conversation import Conversation, conversations, cost, may_need
-from onewhole.marking.grouping.placement import GroupKind, Placement, placement
+from onewhole.marking.grouping.placement import Placement, placement
 from onewhole.misconceptions.pattern import Family
 from tests.kit.answers import all_right, by_pattern, marked_against
 from tests.kit.odds import PAGE, finding_of, known
@@ -62,7 +63,7 @@ def test_who_is_likelier_than_not_to_need_a_family_may_sit_there() -> None:
 
 def test_conversations_are_those_that_somebody_may_need() -> None:
     """Families alone and two by two, then the places; nothing for nobody."""
-    placings = [LIKELY[0], Placement("K02", GroupKind.SLIPS, ""), Placement("K03", GroupKind.INTERVIEW, "")]
+    placings = [LIKELY[0], Placement("K02", GroupKind.SLIPS, ()), Placement("K03", GroupKind.INTERVIEW, ())]
     findings = {"K01": LIKELY[1], "K02": SLIP[1], "K03": HALF[1]}
     assert conversations(placings, findings) == (REGROUPING, NUMERATOR, BOTH, SLIPS, TALK)
     assert conversations([], {}) == ()

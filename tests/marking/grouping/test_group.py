@@ -4,11 +4,13 @@ import pytest
 
 from onewhole.desk.tomorrow.seats import seats
 from onewhole.errors import InputError
+from onewhole.findings.group_kind import GroupKind
+from onewhole.languages.english.placing import group_because
 from onewhole.marking.grouping.group import NAMES, Group
 from onewhole.marking.grouping.group_program import SIZES
-from onewhole.marking.grouping.placement import GroupKind
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
+from onewhole.notations.sentences.text import text_of
 from tests.kit.answers import all_right, by_pattern, grouped, page, right
 
 PAGE = page()
@@ -50,7 +52,8 @@ def test_one_group_a_sort() -> None:
 def test_every_placing_has_its_reason_with_labels() -> None:
     """The reason of a group holds the reason of each pupil."""
     [group] = grouped(PAGE, _class(slips=2))
-    assert group.because == (
+    pupils = [(placed.pupil, placed.because) for placed in group.placings]
+    assert text_of(group_because(group.place, group.families, pupils)) == (
         "slips only: K01: one step beside right, perhaps a slip, in 1; "
         "K02: one step beside right, perhaps a slip, in 1"
     )

@@ -6,12 +6,13 @@ import pytest
 
 from onewhole.desk.tomorrow.seats import seats
 from onewhole.errors import InputError
+from onewhole.findings.group_kind import GroupKind
+from onewhole.findings.placing import JoinsOthers, LikelierThanNot
 from onewhole.marking.diagnosis.diagnosis import weigh
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.diagnosis.notebook import Sat
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import Sizes, group_program
-from onewhole.marking.grouping.placement import GroupKind
 from onewhole.marking.reading.mark import PupilMarks
 from onewhole.misconceptions.pattern import Family
 from tests.kit.answers import all_right, by_pattern, marked_against
@@ -75,7 +76,7 @@ def test_a_pupil_who_is_likelier_than_not_sits_with_the_family_and_is_told_why()
     """Two of a pattern and one who may well have it are three who need the same talk."""
     [group] = _groups(["A01", "A01", "half"])
     assert (group.place, group.families) == (GroupKind.FAMILY, (Family.NUMERATOR,))
-    assert group.placings[2].because.endswith("likelier than not one of these (numerator)")
+    assert group.placings[2].because[-1] == LikelierThanNot((Family.NUMERATOR,))
 
 
 def test_a_pupil_whom_nobody_else_is_like_joins_others_and_is_told_why() -> None:
@@ -83,11 +84,7 @@ def test_a_pupil_whom_nobody_else_is_like_joins_others_and_is_told_why() -> None
     made = _groups(["A02", "A02", "A02", "A04", "A13", "A19"], meets=1)
     [group] = made
     assert group.families == (Family.REGROUPING, Family.DENOMINATOR, Family.WHOLES)
-    joined = [
-        one.pupil
-        for one in group.placings
-        if one.because.endswith("joins these, as too few others need that talk")
-    ]
+    joined = [one.pupil for one in group.placings if one.because[-1] == JoinsOthers()]
     assert joined in (["K05"], ["K06"])
 
 

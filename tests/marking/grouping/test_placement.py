@@ -2,10 +2,15 @@
 
 import pytest
 
+from onewhole.findings.group_kind import GroupKind
+from onewhole.findings.placing import NothingWritten
+from onewhole.languages.english.placing import placed_because
 from onewhole.marking.diagnosis.finding import findings
-from onewhole.marking.grouping.placement import GroupKind, Placement, listed, placement
+from onewhole.marking.grouping.placement import Placement, placement
 from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.pattern import Family
+from onewhole.notations.sentences.text import text_of
+from onewhole.sentences.sentence import End
 from onewhole.working.form import FormWanted
 from tests.kit.answers import all_right, by_pattern, marked, page, right, written_by
 
@@ -16,6 +21,10 @@ def _placed(cells: list[str], wanted: FormWanted | None = None) -> Placement:
     answers = written_by(PAGE, {"K01": cells})
     marks = mark_class(answers, wanted) if wanted else mark_class(answers)
     return placement(marks.pupils[0], findings(marks)[0])
+
+
+def _said(placed: Placement) -> str:
+    return text_of(placed_because(placed.because, End.TYPED))
 
 
 def _with(changes: dict[str, str]) -> list[str]:
@@ -43,7 +52,7 @@ def test_the_first_rule_that_holds_places_a_pupil(
 ) -> None:
     """The reason names the labels it comes from."""
     placed = _placed(_with(changes))
-    assert (placed.place, placed.because, placed.families) == (place, because, ())
+    assert (placed.place, _said(placed), placed.families) == (place, because, ())
 
 
 def test_a_likely_pattern_places_by_its_family() -> None:
@@ -52,22 +61,20 @@ def test_a_likely_pattern_places_by_its_family() -> None:
     cells[10] = right(PAGE[10])
     placed = _placed(cells)
     assert (placed.place, placed.families) == (GroupKind.FAMILY, (Family.REGROUPING,))
-    assert (
-        placed.because == "answers to 3, 4, 5, 6, 7, 8, 9 and 12 fit a pattern (regrouping); against it: 11"
-    )
+    assert _said(placed) == "answers to 3, 4, 5, 6, 7, 8, 9 and 12 fit a pattern (regrouping); against it: 11"
 
 
 @pytest.mark.parametrize("cells", [[""] * 12, ["-"] * 12])
 def test_nothing_written_is_absent(cells: list[str]) -> None:
     """A pupil without an answer is absent, or wrote nothing: the teacher knows which."""
-    assert _placed(cells) == Placement("K01", GroupKind.ABSENT, "nothing was written")
+    assert _placed(cells) == Placement("K01", GroupKind.ABSENT, (NothingWritten(),))
 
 
 def test_nothing_readable_is_a_talk() -> None:
     """Twelve cells that cannot be read say nothing about the pupil."""
     placed = _placed(["see me"] * 12)
     assert placed.place is GroupKind.INTERVIEW
-    assert placed.because == "not readable: 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 and 12"
+    assert _said(placed) == "not readable: 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 and 12"
 
 
 def test_another_form_is_still_right() -> None:
@@ -75,19 +82,10 @@ def test_another_form_is_still_right() -> None:
     cells = all_right(PAGE)
     cells[6] = "39/8"
     placed = _placed(cells, FormWanted(mixed=True))
-    assert (placed.place, placed.because) == (
+    assert (placed.place, _said(placed)) == (
         GroupKind.EXTENSION,
         "all 12 right; another form is wanted in 7",
     )
-
-
-def test_labels_are_listed_as_they_are_read_out() -> None:
-    """One, two or more."""
-    assert [listed(labels) for labels in (["1"], ["1", "2"], ["1", "2", "3"])] == [
-        "1",
-        "1 and 2",
-        "1, 2 and 3",
-    ]
 
 
 def test_the_kit_marks_as_the_room_does() -> None:

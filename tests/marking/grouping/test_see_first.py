@@ -1,8 +1,10 @@
 """Whom to see first, and why."""
 
 from onewhole.desk.tomorrow.seats import seats
+from onewhole.languages.english.placing import first_because
 from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.grouping.see_first import SeeFirst, see_first
+from onewhole.notations.sentences.text import text_of
 from tests.kit.answers import all_right, by_pattern, marked, page
 
 PAGE = page()
@@ -23,6 +25,10 @@ def _first(most: int) -> tuple[SeeFirst, ...]:
     return see_first(marks.pupils, found, seats(marks.pupils, found), most=most)
 
 
+def _said(seen: SeeFirst) -> str:
+    return text_of(first_because(seen.because))
+
+
 def test_talks_come_first_and_then_one_pupil_an_idea() -> None:
     """The most wrong answers ahead among the talks, the most evidence ahead within an idea."""
     assert [seen.pupil for seen in _first(9)] == ["K06", "K05", "K02", "K04"]
@@ -32,12 +38,14 @@ def test_talks_come_first_and_then_one_pupil_an_idea() -> None:
 def test_the_reason_names_labels_and_what_was_written() -> None:
     """A sentence a teacher can read out, the problem to ask about, and no name of a pattern."""
     talk, single, idea, _ = _first(9)
-    assert single.because == "Wrong in 1. In 1 the answer is “9 1/7”."
-    assert (talk.ask_about, talk.because) == (
+    assert (_said(single), single.wrote.text) == ("Wrong in 1.", "9 1/7")
+    assert (talk.ask_about, _said(talk), talk.wrote.text) == (
         "1",
-        "Wrong in 1 and 2, each in its own way. In 1 the answer is “9 1/7”.",
+        "Wrong in 1 and 2, each in its own way.",
+        "9 1/7",
     )
-    assert (idea.ask_about, idea.because) == (
+    assert (idea.ask_about, _said(idea), idea.wrote.text) == (
         "3",
-        "Answers to 3, 4, 5, 6, 7, 8, 9, 11 and 12 may come from one idea. In 3 the answer is “3 2/3”.",
+        "Answers to 3, 4, 5, 6, 7, 8, 9, 11 and 12 may come from one idea.",
+        "3 2/3",
     )

@@ -4,8 +4,8 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from onewhole.desk.marking.mark import Marked
+from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.finding import Status
-from onewhole.marking.grouping.placement import listed
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.misconceptions.catalogue import by_id
 
@@ -29,7 +29,7 @@ def _found(marked: Marked) -> Iterator[str]:
     shared = sorted(pupils, key=lambda pattern: (-len(pupils[pattern]), pattern))
     if shared:
         top = by_id(shared[0])
-        yield f"The answers of {listed(pupils[top.id])} fit one idea: {top.name}. Ask: {top.ask}"
+        yield f"The answers of {names_listed(pupils[top.id])} fit one idea: {top.name}. Ask: {top.ask}"
     steady = {found.pupil for found in marked.findings if found.status is Status.LIKELY}
     talks = [
         one
@@ -37,7 +37,7 @@ def _found(marked: Marked) -> Iterator[str]:
         if one.pupil not in steady
     ]
     if talks:
-        who = listed([one.pupil for one in talks])
+        who = names_listed([one.pupil for one in talks])
         yield f"Talk first with {who}: no steady pattern, so only a talk can tell."
     for item in marked.items:
         if item.check_key:

@@ -7,6 +7,7 @@ from pathlib import Path
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.seats import seats
 from onewhole.errors import InputError
+from onewhole.languages.english.placing import group_about, placed_because
 from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
 from onewhole.marking.diagnosis.finding import CAUTION, Finding, Status, findings
@@ -14,15 +15,16 @@ from onewhole.marking.diagnosis.notebook import Tonight
 from onewhole.marking.diagnosis.prior import NOTHING
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
-from onewhole.marking.grouping.placement import listed
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.presses.texts import read_text
+from onewhole.sentences.sentence import End
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -44,6 +46,7 @@ __all__ = [
     "mark_sheet",
     "shown_finding",
     "shown_place",
+    "shown_reasons",
 ]
 
 #: Below even odds nothing can be said to fit.
@@ -173,7 +176,14 @@ def shown_finding(found: Finding) -> str:
 
 def shown_place(group: Group) -> str:
     """Return in a few words why a group works together."""
-    return f"{group.place} ({listed(group.families)})" if group.families else group.place.value
+    return text_of(group_about(group.place, group.families))
+
+
+def shown_reasons(group: Group) -> tuple[tuple[str, str], ...]:
+    """Return the pupils of a group by code, each with why in a few words."""
+    return tuple(
+        (placed.pupil, text_of(placed_because(placed.because, End.TYPED))) for placed in group.placings
+    )
 
 
 def fitting(marked: Marked) -> tuple[Pattern, ...]:

@@ -10,9 +10,9 @@ from onewhole.desk.classes.class_records import Pupil, Store, night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.night_summary import CAUTION, NightSummary, PupilSummary, Status
 from onewhole.desk.classes.week import monday
+from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.interval import Interval, interval
 from onewhole.marking.diagnosis.notebook import GOOD_FOR_DAYS
-from onewhole.marking.grouping.placement import listed
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.skill import Skill
 from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, skill_weeks_picture
@@ -166,7 +166,7 @@ def _hint(leave: NightSummary, mine: PupilSummary, today: date) -> Hint:
         leave.until,
         (leave.until - today).days,
         mine.patterns,
-        listed(mine.evidence),
-        f"{'Answers' if several else 'The answer'} to {listed(mine.evidence)} {fit} {named}.",
+        names_listed(mine.evidence),
+        f"{'Answers' if several else 'The answer'} to {names_listed(mine.evidence)} {fit} {named}.",
         tuple(dict.fromkeys(by_id(key).ask for key in mine.patterns)),
     )

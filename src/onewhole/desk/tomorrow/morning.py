@@ -9,13 +9,17 @@ from onewhole.desk.classes.class_records import NightPage, Store
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night, missing_before
 from onewhole.desk.marking.heat import Heat, heat_of
 from onewhole.desk.marking.mark import CAUTION, Marked, shown_place
-from onewhole.desk.tomorrow.overrides import MOVED, Overrides, group_key
+from onewhole.desk.tomorrow.overrides import Overrides, group_key
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talks
 from onewhole.errors import InputError
+from onewhole.findings.group_kind import GroupKind
+from onewhole.findings.placing import MovedHere, SetAside
+from onewhole.languages.english.placing import first_because, placed_because
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import GroupKind
+from onewhole.marking.grouping.placement import Placement
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.notations.mathml import mathml
+from onewhole.notations.sentences.text import text_of
 
 __all__ = [
     "CAUTION",
@@ -119,20 +123,21 @@ def target(found: MarkedNight, key: str) -> Group:
 
 def _first(marked: Marked) -> tuple[First, ...]:
     asked = {problem.label: problem for problem in marked.sheet.problems}
-    pupils = {pupil.pupil: pupil for pupil in marked.marks.pupils}
     made = []
     for one in see_first(marked.marks.pupils, marked.findings, marked.groups):
-        written = next(mark.written for mark in pupils[one.pupil].marks if mark.label == one.ask_about)
-        wrote, is_formula = shown_written(written)
+        wrote, is_formula = shown_written(one.wrote)
         formula = mathml(asked[one.ask_about].statement)
-        because = one.because.partition(f" In {one.ask_about} the answer is ")[0]
+        because = text_of(first_because(one.because))
         made.append(First(one.pupil, because, one.ask_about, formula, wrote, is_formula))
     return tuple(made)
 
 
 def _card(group: Group, word: Overrides) -> Card:
-    seats = tuple(
-        Seat(placed.pupil, placed.because, placed.because.startswith(MOVED), placed.pupil in word.aside)
-        for placed in group.placings
-    )
+    seats = tuple(_seat(placed, aside=placed.pupil in word.aside) for placed in group.placings)
     return Card(group.name, group_key(group), shown_place(group), group.place is not GroupKind.ABSENT, seats)
+
+
+def _seat(placed: Placement, *, aside: bool) -> Seat:
+    because = (*placed.because, SetAside()) if aside else placed.because
+    moved = any(isinstance(why, MovedHere) for why in placed.because)
+    return Seat(placed.pupil, text_of(placed_because(because)), moved, aside)

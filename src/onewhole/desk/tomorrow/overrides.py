@@ -7,18 +7,17 @@ from types import MappingProxyType
 
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.desk.tomorrow.seats import seats
+from onewhole.findings.placing import MovedHere
 from onewhole.marking.diagnosis.diagnosis import Diagnosis, Supposed
 from onewhole.marking.diagnosis.finding import Finding, Status
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.store.corrections import Correction, CorrectionKind
 
-__all__ = ["MOVED", "Overrides", "group_key", "overrides_of", "place_of", "with_overrides"]
+__all__ = ["Overrides", "group_key", "overrides_of", "place_of", "with_overrides"]
 
 #: Between the name of a group and the key of its conversation, where the teacher's choice is kept.
 BETWEEN = ": "
-#: How the reason of a pupil begins whom the teacher moved.
-MOVED = "moved here by the teacher"
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +80,7 @@ def moved(groups: Sequence[Group], places: Mapping[str, str]) -> tuple[Group, ..
     if not goes:
         return tuple(groups)
     placings = {
-        placed.pupil: replace(placed, because=f"{MOVED}; the answers said {group.name}: {placed.because}")
+        placed.pupil: replace(placed, because=(MovedHere(group.name, placed.because),))
         if placed.pupil in goes
         else placed
         for group in groups

@@ -16,5 +16,7 @@
 :mod:`~.in_page`           what an audit finds in a page, and what may be done
 :mod:`~.standards`         what the standards expect of a page
 :mod:`~.clicks`            what one click does to a page, and what it did
+:mod:`~.placing`           why pupils work together, and whom to see first
+:mod:`~.families`          what the families of error patterns are called
 =========================  =======================================================
 """

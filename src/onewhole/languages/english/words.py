@@ -1,5 +1,6 @@
 """English: counts, units and plurals in words, and the words a class uses."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 
@@ -46,6 +47,16 @@ class ClassWords:
     def for_whole(cls, whole: str, regroup: str = "open") -> "ClassWords":
         """Make the words from the singular alone."""
         return cls(whole, plural(whole), regroup)
+
+
+def names_listed(names: Iterable[str]) -> str:
+    """Write names as they are read out: one, two and three.
+
+    >>> names_listed(["1", "3", "5"])
+    '1, 3 and 5'
+    """
+    *most, last = names
+    return f"{', '.join(most)} and {last}" if most else last
 
 
 def plural(thing: str) -> str:

@@ -5,9 +5,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations
 
+from onewhole.findings.group_kind import GroupKind
 from onewhole.marking.diagnosis.diagnosis import Diagnosis
 from onewhole.marking.diagnosis.finding import Finding
-from onewhole.marking.grouping.placement import GroupKind, Placement
+from onewhole.marking.grouping.placement import Placement
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
 
@@ -30,8 +31,8 @@ class Conversation:
 
     @property
     def key(self) -> str:
-        """Return the words under which it is kept from night to night."""
-        return " + ".join(self.families) or self.place.value
+        """Return the key under which it is kept from night to night."""
+        return " + ".join(family.value for family in self.families) or self.place.value
 
 
 def conversations(placings: Sequence[Placement], findings: dict[str, Finding]) -> tuple[Conversation, ...]:

@@ -8,10 +8,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import count
 
+from onewhole.findings.group_kind import GroupKind
 from onewhole.marking.diagnosis.notebook import Sat
 from onewhole.marking.grouping.conversation import Conversation
 from onewhole.marking.grouping.group_program import SIZES, GroupProgram
-from onewhole.marking.grouping.placement import GroupKind, Placement, listed
+from onewhole.marking.grouping.placement import Placement
 from onewhole.misconceptions.pattern import Family
 
 #: Names that say nothing about a child: all of them fly, none of them flies ahead.
@@ -36,7 +37,7 @@ class Group:
     """Pupils who work together tomorrow, with the reason for each placing.
 
     ``families`` are those of the patterns that the answers fit, where the place is a family. ``name`` may be
-    printed; ``because`` is for the teacher's eyes. ``key`` is the conversation, as it is kept for the next
+    printed; the rest is for the teacher's eyes. ``key`` is the conversation, as it is kept for the next
     night.
     """
 
@@ -50,12 +51,6 @@ class Group:
     def pupils(self) -> tuple[str, ...]:
         """Return the codes of the pupils, in order."""
         return tuple(placed.pupil for placed in self.placings)
-
-    @property
-    def because(self) -> str:
-        """Return why these pupils are together, and for each of them the labels that say so."""
-        what = f"{self.place} ({listed(self.families)})" if self.families else self.place.value
-        return f"{what}: {'; '.join(f'{placed.pupil}: {placed.because}' for placed in self.placings)}"
 
 
 def groups(

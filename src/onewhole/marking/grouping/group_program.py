@@ -4,9 +4,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from onewhole.errors import InputError
+from onewhole.findings.group_kind import GroupKind
+from onewhole.findings.placing import JoinsOthers, LikelierThanNot
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.conversation import Conversation, conversations, cost, may_need
-from onewhole.marking.grouping.placement import GroupKind, Placement, listed, placement
+from onewhole.marking.grouping.placement import Placement, placement
 from onewhole.marking.reading.mark import PupilMarks
 from onewhole.misconceptions.pattern import Family
 from onewhole.number.program import Limit, Program
@@ -77,12 +79,11 @@ def _seated(one: Placement, needs: tuple[Family, ...], talk: Conversation) -> Pl
     if talk.place is not GroupKind.FAMILY:
         return one
     if set(needs).isdisjoint(talk.families):
-        return replace(one, because=f"{one.because}; joins these, as too few others need that talk")
+        return replace(one, because=(*one.because, JoinsOthers()))
     shared = tuple(family for family in needs if family in talk.families)
     if one.place is GroupKind.FAMILY:
         return one
-    because = f"{one.because}; likelier than not one of these ({listed(shared)})"
-    return Placement(one.pupil, GroupKind.FAMILY, because, shared)
+    return Placement(one.pupil, GroupKind.FAMILY, (*one.because, LikelierThanNot(shared)), shared)
 
 
 def placed(pupils: Sequence[PupilMarks], findings: Sequence[Finding]) -> tuple[Placement, ...]:

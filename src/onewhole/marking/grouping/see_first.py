@@ -3,9 +3,11 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from onewhole.findings.group_kind import GroupKind
+from onewhole.findings.placing import MaybeOneIdea, WhyFirst, WrongEachItsWay
 from onewhole.marking.diagnosis.finding import Finding, Status
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import GroupKind, listed
+from onewhole.marking.reading.answer import Written
 from onewhole.marking.reading.mark import PupilMarks
 
 #: So many talks fit into the first minutes of a morning; our own.
@@ -14,11 +16,12 @@ SEEN_FIRST = 5
 
 @dataclass(frozen=True, slots=True)
 class SeeFirst:
-    """A pupil to talk with, why, and the problem to ask about."""
+    """A pupil to talk with, why, the problem to ask about, and what was written there."""
 
     pupil: str
-    because: str
+    because: WhyFirst
     ask_about: str
+    wrote: Written
 
 
 def see_first(
@@ -48,18 +51,14 @@ def see_first(
 
 
 def _talk(found: Finding, pupil: PupilMarks) -> SeeFirst:
-    label = found.wrong[0]
-    apart = ", each in its own way" if len(found.wrong) > 1 else ""
-    because = f"Wrong in {listed(found.wrong)}{apart}. {_wrote(pupil, label)}"
-    return SeeFirst(found.pupil, because, label)
+    return _first(WrongEachItsWay(found.wrong), pupil)
 
 
 def _steady(found: Finding, pupil: PupilMarks) -> SeeFirst:
-    label = found.evidence[0]
-    because = f"Answers to {listed(found.evidence)} may come from one idea. {_wrote(pupil, label)}"
-    return SeeFirst(found.pupil, because, label)
+    return _first(MaybeOneIdea(found.evidence), pupil)
 
 
-def _wrote(pupil: PupilMarks, label: str) -> str:
-    written = next(mark.written.text for mark in pupil.marks if mark.label == label)
-    return f"In {label} the answer is “{written}”."
+def _first(because: WhyFirst, pupil: PupilMarks) -> SeeFirst:
+    label = because.labels[0]
+    written = next(mark.written for mark in pupil.marks if mark.label == label)
+    return SeeFirst(pupil.pupil, because, label, written)
