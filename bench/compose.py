@@ -23,7 +23,8 @@ from time import perf_counter
 from measuring import process_megabytes
 
 from onewhole.desk.page.compose import Composed, compose
-from onewhole.sheets.candidates import LikePair, listed
+from onewhole.presses.space_at_once import likes, table
+from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.learning import doubts, learnt, most, settles
 from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, WishedSkill, Wishes
 
@@ -86,7 +87,8 @@ def _by_lot(wishes: Wishes) -> float:
     ways = {WishedSkill.SUBTRACT: (True,), WishedSkill.ADD: (False,), WishedSkill.BOTH: (True, False)}[
         wishes.skill
     ]
-    every = [one for way in ways for one in listed(USUAL_DENOMINATORS, wishes.largest, taken=way)]
+    tables = (table(d, wishes.largest, taken=way) for way in ways for d in USUAL_DENOMINATORS)
+    every = [one for each in tables for one in likes(each)]
     chance = random.Random(1)
     taught = sorted(
         learnt(open_doubts, [settles(one.statement, open_doubts) for one in _drawn(every, wishes, chance)])

@@ -21,9 +21,11 @@ from starlette.testclient import TestClient
 from onewhole.desk.classes.class_records import Classroom, NightPage, Store, room, set_night, start_room
 from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.page.patterns import patterns
-from onewhole.desk.page.recheck import recheck
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
+from onewhole.sheets.mastery import again
+from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.writing import write_sheet
 from onewhole.store.answers import KeptAnswer, keep_answer, keep_answers
 from onewhole.store.steps import NightStep, keep_step
 from onewhole.web.access.guard import Access
@@ -67,7 +69,8 @@ def fill(book: Store) -> NightPage:
     chance = random.Random(12)
     typed = SHEET.read_text(encoding="utf-8")
     of = start_room(book, "Room 12", PUPILS, NOW)
-    pages = [recheck(typed, count=PROBLEMS, turn=turn) for turn in range(12)]
+    sheet = read_sheet(typed)
+    pages = [write_sheet(again(sheet, count=PROBLEMS, turn=turn)) for turn in range(12)]
     made: NightPage | None = None
     for night in range(NIGHTS):
         day = START + timedelta(days=night + 2 * (night // 5))

@@ -7,10 +7,10 @@ import pytest
 from onewhole.desk.page.compose import _choice
 from onewhole.presses.solver import SECONDS, bound
 from onewhole.presses.space_at_once import space
-from onewhole.sheets.candidates import listed
 from onewhole.sheets.learning import doubts, learnt, settles
 from onewhole.sheets.page_program import page_program
 from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
+from tests.kit.candidates import listed
 
 ASKED = (OpenQuestion(("A01",), ("A02",), 600), OpenQuestion(("A10",), (), 400))
 

@@ -24,13 +24,14 @@ from onewhole.problems.difficulty import difficulty
 from onewhole.problems.needs import needs
 from onewhole.problems.traps import traps
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.candidates import LikePair, listed
+from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.learning import doubts, settles
 from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
 from onewhole.working.questions import unsuited
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategy import fits
+from tests.kit.candidates import listed
 from tests.kit.sheets import worked_sheet
 
 FIELDS = [

@@ -1,9 +1,12 @@
 """A film of three chapters, made by hand: opening, one problem with a picture, closing; 15 seconds."""
 
+from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.pictures.scene import Box, Look, Piece, Scene
+from onewhole.presses.frames import Frame, part_frames, parts
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.walkthroughs.cue import Act, Cue, Draw, Fresh, Place, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Move, Timed, TimedChapter, Timeline
@@ -82,3 +85,12 @@ def _placed(timed: Timed) -> Timed:
 def kites(first: str = "7 2/6 - 3 5/6") -> Timeline:
     """The whole film."""
     return Timeline("Kite night", chapters(first))
+
+
+def frames(timeline: Timeline, words: ClassWords) -> Iterator[Frame]:
+    """The frames of a whole film in which something changes, numbered through all chapters."""
+    before = 0
+    for part in parts(timeline):
+        for frame in part_frames(part, words):
+            yield replace(frame, number=before + frame.number)
+        before += part.length

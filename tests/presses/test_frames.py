@@ -8,11 +8,11 @@ import pytest
 
 from onewhole.errors import Fault
 from onewhole.presses.footer import Footer, paper_with_footer
-from onewhole.presses.frames import HELD, STEP, FramePart, frames, numbers, part_frames, parts
+from onewhole.presses.frames import HELD, STEP, FramePart, numbers, part_frames, parts
 from onewhole.presses.sprites import Pixels, sprites
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
 from onewhole.walkthroughs.timeline import Move
-from tests.kit.boards import PICTURE, WORDS, kites, strips
+from tests.kit.boards import PICTURE, WORDS, frames, kites, strips
 
 FOOT = Footer("Kites", 1, 2, now=True)
 KITE = Write("kite", "Kite tails", place=Place(100, 100, 600, 100))

@@ -10,11 +10,11 @@ from PIL import Image
 
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.presses.files import FileRefused
-from onewhole.presses.frames import frames, numbers, parts
+from onewhole.presses.frames import numbers, parts
 from onewhole.presses.poster import poster
 from onewhole.presses.video import Filmed, film
 from onewhole.walkthroughs.timeline import Timeline
-from tests.kit.boards import WORDS, kites
+from tests.kit.boards import WORDS, frames, kites
 
 RATE = 22_050
 FRAME = Fraction(1, 30)

@@ -1,6 +1,6 @@
 import pytest
 
-from onewhole.sheets.candidates import LikePair, ProblemType, listed
+from onewhole.sheets.candidates import LikePair, ProblemType
 from onewhole.statements.reading import read_statement
 
 
@@ -19,19 +19,3 @@ def test_what_the_numbers_say(like: LikePair, typed: str, sort: ProblemType, lev
     """Sort and level follow from the numbers, and the problem reads back from its text."""
     assert (like.typed, like.sort, like.level) == (typed, sort, level)
     assert read_statement(typed) == like.statement
-
-
-def test_what_belongs_on_a_page() -> None:
-    """Something with pieces is done, and a mixed or a whole number is there."""
-    subtracted = list(listed((3,), 2, taken=True))
-    assert LikePair(2, 0, 0, 1, 3, taken=True) in subtracted
-    assert not [one for one in subtracted if one.n2 == 0 or one.w1 == 0]
-    assert not [one for one in subtracted if (one.w1, one.n1) == (one.w2, one.n2)]
-    added = list(listed((3,), 2, taken=False))
-    assert not [one for one in added if not (one.n1 and one.n2 and one.w1 + one.w2)]
-
-
-def test_a_space_is_listed_lazily() -> None:
-    """The first problems of a large space are there at once."""
-    every = listed((100,), 12, taken=True)
-    assert [next(every).typed for _ in range(2)] == ["1 - 1/100", "1 - 2/100"]

@@ -85,15 +85,6 @@ def numbers(part: FramePart) -> list[int]:
     return found
 
 
-def frames(timeline: Timeline, words: ClassWords) -> Iterator[Frame]:
-    """Yield the frames of a whole film in which something changes, and one at least every two seconds."""
-    before = 0
-    for part in parts(timeline):
-        for frame in part_frames(part, words):
-            yield replace(frame, number=before + frame.number)
-        before += part.length
-
-
 def part_frames(part: FramePart, words: ClassWords) -> Iterator[Frame]:
     """Yield the frames of one chapter, numbered from 0.
 

@@ -25,7 +25,11 @@ SORTS = tuple(ProblemType)
 
 
 def table(denominator: int, largest: int, *, taken: bool) -> Table:
-    """Return every problem with a denominator that belongs on a page (:attr:`Like.asks_something`)."""
+    """Return every problem with a denominator that belongs on a page on mixed numbers.
+
+    A difference takes pieces from a mixed or a whole number and leaves something; a sum has pieces in both
+    numbers and at least one whole.
+    """
     amounts = np.arange(1, (largest + 1) * denominator, dtype=np.int64)
     first, second = (side.ravel() for side in np.meshgrid(amounts, amounts, indexing="ij"))
     w1, n1, w2, n2 = first // denominator, first % denominator, second // denominator, second % denominator
@@ -149,7 +153,7 @@ class _Field:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Everything:
-    """All the problems that keep to the wishes (:class:`onewhole.sheets.candidates.Space`)."""
+    """All the problems that keep to the wishes."""
 
     listed: int
     kinds: tuple[ProblemClass, ...]

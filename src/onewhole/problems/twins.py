@@ -11,22 +11,17 @@ from onewhole.statements.expression import value
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement, asked_quantities
 
 
-def twins(first: Statement, second: Statement) -> bool:
-    """Say whether two statements are twins.
+def twin_key(statement: Statement) -> Hashable:
+    """Return a key that is equal for twins and only for them.
 
     ``w1 n1/d - w2 n2/d`` are twins when ``(w1 - w2, n1 - n2, d)`` agree, sums when ``(w1 + w2, n1 + n2, d)``
     do; on every ladder, count by count. A page with twins asks one thing twice. Source: our own rule, from
     the proposed make-up of a sheet.
 
     >>> from onewhole.statements.reading import read_statement
-    >>> twins(read_statement("7 2/6 - 3 5/6"), read_statement("8 1/6 - 4 4/6"))
+    >>> twin_key(read_statement("7 2/6 - 3 5/6")) == twin_key(read_statement("8 1/6 - 4 4/6"))
     True
     """
-    return twin_key(first) == twin_key(second)
-
-
-def twin_key(statement: Statement) -> Hashable:
-    """Return what twins have in common; equal for twins and only for them."""
     match statement:
         case Question():
             return _of_question(statement)

@@ -1,14 +1,13 @@
-"""The problems that a page may be composed of, and what the model sees in each.
+"""The problems that a page may be composed of, and their attributes in the optimisation model.
 
-Here is said what each thing is, for one problem at a time. `presses.space_at_once` works the same out for a
-whole space; `tests/agreement/test_space_at_once.py` holds the two together.
+This module defines each attribute for one problem. `presses.space_at_once` computes the same attributes for
+a whole space; `tests/agreement/test_space_at_once.py` checks that the two agree.
 """
 
-from collections.abc import Hashable, Iterator
+from collections.abc import Hashable
 from dataclasses import dataclass
 from enum import StrEnum
-from itertools import product
-from typing import NamedTuple, Protocol
+from typing import NamedTuple
 
 from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
@@ -102,32 +101,6 @@ class LikePair(NamedTuple):
         sign = -1 if self.taken else 1
         return self.taken, self.d, self.w1 + sign * self.w2, self.n1 + sign * self.n2
 
-    @property
-    def asks_something(self) -> bool:
-        """Say whether it belongs on a page on mixed numbers.
-
-        A difference takes pieces from a mixed or a whole number and leaves something; a sum has pieces in
-        both numbers and at least one whole.
-        """
-        if self.taken:
-            left = (self.w1 - self.w2) * self.d + self.n1 - self.n2
-            return self.w1 > 0 and self.n2 > 0 and left > 0
-        return self.n1 > 0 and self.n2 > 0 and self.w1 + self.w2 > 0
-
-
-def listed(denominators: tuple[int, ...], largest: int, *, taken: bool) -> Iterator[LikePair]:
-    """Yield every problem of a space that belongs on a page, one after another.
-
-    >>> [one.typed for one in listed((2,), 1, taken=True)]
-    ['1 - 1/2', '1 1/2 - 1/2']
-    """
-    wholes = range(largest + 1)
-    for d in denominators:
-        for counts in product(wholes, range(d), wholes, range(d)):
-            one = LikePair(*counts, d, taken)
-            if one.asks_something:
-                yield one
-
 
 @dataclass(frozen=True, slots=True)
 class ProblemClass:
@@ -145,18 +118,3 @@ class ProblemClass:
     twins: int
     hidden: int
     place: int
-
-
-class CandidateSpace(Protocol):
-    """All the problems that keep to the wishes, by kind."""
-
-    @property
-    def listed(self) -> int:
-        """Return how many problems there are."""
-
-    @property
-    def kinds(self) -> tuple[ProblemClass, ...]:
-        """Return the kinds among which nothing better is left out."""
-
-    def members(self, kind: ProblemClass) -> tuple[LikePair, ...]:
-        """Return the problems of a kind."""

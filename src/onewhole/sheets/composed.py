@@ -12,7 +12,7 @@ from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.faded_example import faded_example
 from onewhole.sheets.header import Header
-from onewhole.sheets.learning import Doubt, settles, worth
+from onewhole.sheets.learning import Doubt, learnt, settles
 from onewhole.sheets.recipe import Recipe, write_recipe
 from onewhole.statements.statement import Statement
 
@@ -106,7 +106,4 @@ def told_by(sheet: Sheet, doubts: Sequence[Doubt], kinds_told: Sequence[int]) ->
         Told(one.first, one.second, tuple(label for label, bits in seen.items() if bits >> at & 1))
         for at, one in enumerate(doubts)
     )
-    counted = (
-        one.weight * worth(sum(seen[label] >> at & 1 for label in labels)) for at, one in enumerate(doubts)
-    )
-    return told, sum(counted)
+    return told, learnt(doubts, [seen[label] for label in labels])

@@ -6,13 +6,15 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.page.recheck import as_object, passed, passed_files, print_recheck, recheck, told
+from onewhole.desk.page.recheck import Passed, as_object, passed_files, print_recheck, told
 from onewhole.errors import InputError
 from onewhole.marking.reading.pass_mark import OWN_CHOICE
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
 from onewhole.sheets.document import SheetError
+from onewhole.sheets.mastery import again
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.writing import write_sheet
 
 WHEN = datetime(2025, 3, 6, 7, 30, tzinfo=UTC)
 SHEET = "title: Kite tails\n\n1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n"
@@ -25,7 +27,7 @@ def test_what_is_printed_is_what_is_marked(tmp_path: Path) -> None:
     sheet.write_text(SHEET)
     made = print_recheck(sheet, tmp_path / "out", when=WHEN)
     assert [one.path.name for one in made] == ["again.txt", "again.pdf", "again-key.pdf"]
-    assert made[0].path.read_text() == recheck(SHEET)
+    assert made[0].path.read_text() == write_sheet(again(read_sheet(SHEET)))
     assert all(one.path.read_bytes().startswith(b"%PDF-") for one in made[1:])
     problems = read_sheet(made[0].path.read_text()).problems
     rows = [
@@ -55,9 +57,16 @@ def test_the_same_bytes(tmp_path: Path) -> None:
     assert [made.path.read_bytes() for made in one] == [made.path.read_bytes() for made in two]
 
 
-def test_told_and_as_an_object() -> None:
+def _passed(folder: Path, percent: int = 80) -> Passed:
+    sheet, answers = folder / "night.txt", folder / "answers.csv"
+    sheet.write_text(SHEET)
+    answers.write_text(ANSWERS)
+    return passed_files(sheet, answers, percent=percent)
+
+
+def test_told_and_as_an_object(tmp_path: Path) -> None:
     """A line a pupil, who reached the bar of those who were there, and that the bar is a choice."""
-    found = passed(SHEET, ANSWERS)
+    found = _passed(tmp_path)
     assert told(found) == (
         "K01  2 of 2  reached",
         "K02  1 of 2  not yet",
@@ -80,9 +89,11 @@ def test_told_and_as_an_object() -> None:
     }
 
 
-def test_refusals() -> None:
+def test_refusals(tmp_path: Path) -> None:
     """A mistaken sheet and a bar that is none."""
+    mistaken = tmp_path / "mistaken.txt"
+    mistaken.write_text("nothing")
     with pytest.raises(SheetError):
-        recheck("nothing")
+        print_recheck(mistaken, tmp_path / "out", when=WHEN)
     with pytest.raises(InputError, match="no bar"):
-        passed(SHEET, ANSWERS, percent=0)
+        _passed(tmp_path, percent=0)

@@ -10,10 +10,8 @@ from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.mark import mark_class
 from onewhole.marking.reading.pass_mark import OWN_CHOICE, USUAL, PassMark, PassStanding, Reach, mastery
 from onewhole.presses.texts import read_text
-from onewhole.sheets.document import Sheet
 from onewhole.sheets.mastery import PROBLEMS
 from onewhole.sheets.mastery import again as parallel_page
-from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.writers.key_page import key_page
@@ -27,10 +25,8 @@ __all__ = [
     "PassMark",
     "Passed",
     "as_object",
-    "passed",
     "passed_files",
     "print_recheck",
-    "recheck",
     "told",
 ]
 
@@ -45,24 +41,14 @@ class Passed:
     standings: tuple[PassStanding, ...]
 
 
-def recheck(sheet: str, *, count: int = PROBLEMS, turn: int = 0) -> str:
-    r"""Return a short page parallel to a typed sheet, typed; ``turn`` gives another page each time.
-
-    Raises SheetError with every mistake of the sheet, NoParallelError when there are no other numbers.
-
-    >>> recheck("1. 7 2/6 - 3 5/6", count=2)
-    'title: Again\n\n1. 4 1/6 - 1 5/6\n2. 8 1/6 - 4 5/6\n'
-    """
-    return write_sheet(parallel_page(read_sheet(sheet), count=count, turn=turn))
-
-
 def print_recheck(
     sheet: Path, folder: Path, *, when: datetime, count: int = PROBLEMS, turn: int = 0
 ) -> tuple[Made, ...]:
     """Print a page parallel to the sheet in a file, its key, and the typed sheet with which it is marked.
 
-    Everything is pressed before anything is written. Raises as :func:`recheck` and
-    :func:`onewhole.desk.page.print_pages.print_pages` do.
+    ``turn`` gives another page each time. Everything is pressed before anything is written. Raises SheetError
+    with every mistake of the sheet, NoParallelError when there are no other numbers, and otherwise as
+    :func:`onewhole.desk.page.print_pages.print_pages` does.
     """
     page = parallel_page(sheet_in(sheet), count=count, turn=turn)
     worked = WorkedSheet(page)
@@ -70,26 +56,14 @@ def print_recheck(
     return put((Ready("again", "txt", write_sheet(page).encode()), *pages), folder)
 
 
-def passed(sheet: str, answers: str, *, percent: int = USUAL_PERCENT) -> Passed:
-    r"""Mark typed answers against a typed sheet and the bar.
-
-    Raises as :func:`onewhole.desk.marking.mark.mark` does, and InputError for a bar that is none.
-
-    >>> found = passed("1. 52 - 27\n2. 9 5/8 - 4 6/8", "pupil,1,2\nK01,25,39/8\nK02,25,5 1/8")
-    >>> [(one.pupil, one.share, one.reach.value) for one in found.standings]
-    [('K01', Fraction(1, 1), 'reached'), ('K02', Fraction(1, 2), 'not yet')]
-    """
-    return _passed(read_sheet(sheet), answers, percent)
-
-
 def passed_files(sheet: Path, answers: Path, *, percent: int = USUAL_PERCENT) -> Passed:
-    """Mark a file of answers against the sheet in a file and the bar."""
-    return _passed(sheet_in(sheet), read_text(answers), percent, str(answers))
+    """Mark a file of answers against the sheet in a file and the pass mark.
 
-
-def _passed(sheet: Sheet, answers: str, percent: int, file: str | None = None) -> Passed:
+    Raises as :func:`onewhole.desk.marking.mark.mark_files` does, and InputError for a pass mark that is none.
+    """
     bar = PassMark.percent(percent)
-    return Passed(bar, mastery(mark_class(read_answers(answers, sheet.problems, file)), bar))
+    marks = mark_class(read_answers(read_text(answers), sheet_in(sheet).problems, str(answers)))
+    return Passed(bar, mastery(marks, bar))
 
 
 def told(found: Passed) -> tuple[str, ...]:

@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from operator import mul
 
 from onewhole.marking.diagnosis.chances import (
@@ -102,14 +101,3 @@ def likelihoods(columns: Sequence[Sequence[int]], hypotheses: int) -> tuple[int,
 def weights(priors: Sequence[int], likelihoods: Sequence[int]) -> tuple[int, ...]:
     """Return the weight of each hypothesis after the answers, up to a factor shared by all."""
     return tuple(prior * likely for prior, likely in zip(priors, likelihoods, strict=True))
-
-
-def odds(priors: Sequence[int], likelihoods: Sequence[int]) -> tuple[Fraction, ...]:
-    """Return the exact share of each hypothesis after the answers; they add up to 1.
-
-    >>> odds((1, 1), (3, 1))
-    (Fraction(3, 4), Fraction(1, 4))
-    """
-    weighed = weights(priors, likelihoods)
-    total = sum(weighed)
-    return tuple(Fraction(weight, total) for weight in weighed)
