@@ -19,7 +19,7 @@ def floors() -> tuple[tuple[str, tuple[str, ...]], ...]:
     contracts = tomllib.loads((ROOT / "pyproject.toml").read_text())["tool"]["importlinter"]["contracts"]
     (layers,) = [contract["layers"] for contract in contracts if contract["id"] == "floors"]
     rooms = [tuple(room.strip(" ()") for room in layer.split("|")) for layer in layers]
-    named = ["", "0a", "0b", "1", "2a", "2b", "3a", "3b"]
+    named = ["", "0a", "0b", "1", "2a", "2b", "3a", "3b", "3c"]
     numbers = [*named, *(str(number) for number, _ in zip(count(4), rooms[len(named) :], strict=False))]
     return tuple(zip(reversed(numbers), rooms, strict=True))
 

@@ -8,7 +8,8 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.scene import Box, Look, Piece, Scene, Tell, Words
+from onewhole.pictures.scene import Box, Look, Piece, Scene, Words
+from onewhole.pictures.tell import Shown
 from onewhole.statements.row import row
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Strike, Write
@@ -43,7 +44,7 @@ def strips(amount: Quantity) -> Scene:
     ]
     below = Fraction(4 + rows * 17 + 4)
     pieces.append(Piece("amount", Words(Fraction(64), below, amount, Fraction(5))))
-    return Scene(wide + 8, below + 8, tuple(pieces), (Tell("shown", (amount,)),))
+    return Scene(wide + 8, below + 8, tuple(pieces), (Shown((amount,)),))
 
 
 def film(

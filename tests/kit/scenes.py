@@ -5,7 +5,9 @@ from fractions import Fraction
 from onewhole.number.ladder import decimal, mixed
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import ONE, Unit
-from onewhole.pictures.scene import Box, Count, Hop, Look, Piece, Scene, Stroke, Tell, Wedge, Words
+from onewhole.pictures.caption import Count
+from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
+from onewhole.pictures.tell import Shown
 
 F = Fraction
 
@@ -32,7 +34,7 @@ def strips() -> Scene:
         pieces.append(Piece(f"count{row}", Words(F(158), F(16 + 20 * row), count, F(4))))
     pieces.append(Piece("mixed", Words(F(40), F(100), Quantity(mixed(6), (7, 2)), F(6))))
     pieces.append(Piece("gone", Words(F(100), F(100), Quantity(mixed(12), (None, 11)), F(6)), Look.STRUCK))
-    return Scene(F(180), F(115), tuple(pieces), (Tell("shown", (Quantity(mixed(6), (7, 2)),)),))
+    return Scene(F(180), F(115), tuple(pieces), (Shown((Quantity(mixed(6), (7, 2)),)),))
 
 
 def discs() -> Scene:

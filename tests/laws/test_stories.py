@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.findings.standard import StandardCode
-from onewhole.languages.english.words import ClassWords
-from onewhole.notations.amounts import short, with_article
+from onewhole.languages.english.words import ClassWords, short
+from onewhole.notations.amounts import with_article
 from onewhole.number.unit import Kind
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Sheet

@@ -3,7 +3,7 @@
 import pytest
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.amounts import amount, short, with_article
+from onewhole.notations.amounts import amount, with_article
 from onewhole.statements.reading import read_quantity
 
 STRIP = ClassWords.for_whole("strip of paper")
@@ -50,11 +50,3 @@ def test_units_and_plurals(typed: str, said: str) -> None:
 def test_the_article_goes_by_the_sound(thing: str, said: str) -> None:
     """An hour and a unit, though their first letters say otherwise."""
     assert with_article(thing) == said
-
-
-def test_later_mentions_are_short() -> None:
-    """What the whole is made of is left out, in the teacher's own plural too."""
-    assert short(ClassWords("leaf of gold", "leaves of gold", "trade")) == ClassWords(
-        "leaf", "leaves", "trade"
-    )
-    assert short(ClassWords("strip", "strips")) == ClassWords("strip", "strips")

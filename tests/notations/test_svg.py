@@ -6,8 +6,9 @@ from xml.etree.ElementTree import Element, fromstring
 
 import pytest
 
+from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.picture_words import told
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import mm, svg
 from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge
 from onewhole.presses.pdf import press
@@ -28,7 +29,7 @@ def test_it_is_an_image_with_words(scene: Scene) -> None:
     page = _read(scene)
     assert page.tag == f"{SVG}svg"
     assert page.get("role") == "img"
-    assert page.get("aria-label") == told(scene, WORDS) == page.findtext(f"{SVG}title")
+    assert page.get("aria-label") == text_of(pictured(scene, WORDS)) == page.findtext(f"{SVG}title")
     assert page.get("viewBox") == f"0 0 {scene.width} {scene.height}"
     assert page.get("width") == f"{scene.width}mm"
 

@@ -13,8 +13,9 @@ from onewhole.notations.sentences.speech import spoken, words_spoken
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
+from onewhole.pictures.caption import Count
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Box, Count, Piece, Scene, Words
+from onewhole.pictures.scene import Box, Piece, Scene, Words
 from onewhole.problems.answer import answer
 from onewhole.problems.taught import as_taught
 from onewhole.sentences.sentence import Sentences

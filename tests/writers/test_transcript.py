@@ -4,7 +4,9 @@ from fractions import Fraction
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import ONE, Unit
-from onewhole.pictures.scene import Count, Scene, Tell
+from onewhole.pictures.caption import Count
+from onewhole.pictures.scene import Scene
+from onewhole.pictures.tell import CutInto
 from onewhole.statements.reading import read_statement
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Script, Strike, Write
 from onewhole.walkthroughs.lesson import Pace
@@ -12,7 +14,7 @@ from onewhole.walkthroughs.timing import timed
 from onewhole.writers.transcript import transcript
 from tests.kit.saying import says, written
 
-CUT = Scene(Fraction(9), Fraction(9), (), (Tell("cut", (Count(1, ONE), Count(6, Unit(Fraction(1, 6))))),))
+CUT = Scene(Fraction(9), Fraction(9), (), (CutInto(Count(1, ONE), Count(6, Unit(Fraction(1, 6)))),))
 ASKED = Write("problem", read_statement("7 2/6 - 3 5/6"), label="2")
 CUES = (
     Cue(Role.PROBLEM, says("Number 2.", "What is 7 2/6 - 3 5/6?"), (Fresh(), ASKED, Draw(CUT))),

@@ -8,10 +8,11 @@ from html.parser import HTMLParser
 
 import pytest
 
+from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.mathml import mathml
-from onewhole.notations.picture_words import told
 from onewhole.notations.sentences.speech import spoken
+from onewhole.notations.sentences.text import text_of
 from onewhole.walkthroughs.cue import Draw, Write
 from onewhole.walkthroughs.timeline import Timeline
 from onewhole.writers.walkthrough_html import walkthrough_html
@@ -155,7 +156,7 @@ def test_every_cue_is_a_step(written: str, shown: Timeline) -> None:
         assert heard == [spoken(said) for said in timed.cue.says]
         assert page.inside["span"][-len(heard) :] == written_out(timed.cue.says)
         assert page.named("li")[0]["data-lasts"] == str((timed.end - timed.start) * 1000)
-        drawn = [told(act.scene, STRIPS) for act in timed.cue.acts if isinstance(act, Draw)]
+        drawn = [text_of(pictured(act.scene, STRIPS)) for act in timed.cue.acts if isinstance(act, Draw)]
         assert [tag["aria-label"] for tag in page.named("svg")] == drawn
         named = [act.name for act in timed.cue.acts if isinstance(act, Write)]
         assert [tag["data-name"] for tag in page.named("p") if "data-name" in tag] == named

@@ -43,12 +43,3 @@ def with_article(thing: str) -> str:
     low = thing.lower()
     vowel = low[:1] in set("aeiou") and not _SOUNDS_AS_CONSONANT.match(low)
     return f"an {thing}" if vowel or _SOUNDS_AS_VOWEL.match(low) else f"a {thing}"
-
-
-def short(words: ClassWords) -> ClassWords:
-    """Return the class's words without what the whole is made of, for every mention but the first.
-
-    >>> short(ClassWords.for_whole("strip of kite paper")).wholes
-    'strips'
-    """
-    return ClassWords(words.whole.partition(" of ")[0], words.wholes.partition(" of ")[0], words.regroup)

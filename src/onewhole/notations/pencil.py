@@ -9,7 +9,8 @@ from onewhole.languages.english.words import ClassWords, unit_name
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.scene import Box, Count, Hop, Look, Shape, Stroke, Wedge, Words
+from onewhole.pictures.caption import Count
+from onewhole.pictures.scene import Box, Hop, Look, Shape, Stroke, Wedge, Words
 
 #: Colours: dark pencil (14:1 on white), white paper, and squares that are there to look at and mean nothing.
 INK, PAPER, GRID = "#2b2b33", "#ffffff", "#dbe6ee"

@@ -5,6 +5,7 @@ from fractions import Fraction
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
+from onewhole.languages.english.pictured import pictured, scene_words
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.pencil import (
     APART,
@@ -31,7 +32,7 @@ from onewhole.notations.pencil import (
     thickness,
     turned,
 )
-from onewhole.notations.picture_words import scene_words, told
+from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
 
 NAMESPACE = "http://www.w3.org/2000/svg"
@@ -42,15 +43,15 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
 
     Coordinates are rounded by :func:`mm` and nowhere else, and a box is written by its own width and height,
     so equal parts are written equal. The element is an image whose title and label are the scene's words
-    (:func:`onewhole.notations.picture_words.told`). It refers to nothing, in the page or outside it, so any
-    number of drawings may stand in one page. ``grid`` draws the squares of the paper.
+    (:func:`onewhole.languages.english.pictured.pictured`). It refers to nothing, in the page or outside it,
+    so any number of drawings may stand in one page. ``grid`` draws the squares of the paper.
 
     >>> strip = Piece("strip", Box(Fraction(5), Fraction(5), Fraction(100, 3), Fraction(10)))
     >>> drawn = svg(Scene(Fraction(180), Fraction(20), (strip,)), ClassWords())
     >>> 'viewBox="0 0 180 20"' in drawn, 'width="33.333"' in drawn
     (True, True)
     """
-    width, height, label = mm(scene.width), mm(scene.height), told(scene, words)
+    width, height, label = mm(scene.width), mm(scene.height), text_of(pictured(scene, words))
     page = Element(
         "svg",
         {

@@ -7,9 +7,11 @@ from fractions import Fraction
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.blocks_state import Block, BlocksState, blocks_of, blocks_states
+from onewhole.pictures.caption import Count
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Box, Count, Look, Piece, Scene, Stroke, Tell, Words
+from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
+from onewhole.pictures.tell import CrossedOut, CutInto, Makes, Shown, StillThere, Tell
 from onewhole.working.line import Line
 from onewhole.working.working import Working
 
@@ -55,8 +57,8 @@ def blocks(working: Working) -> Picture:
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
     >>> picture = blocks(work(read_statement("52 - 27"), REGROUP_FIRST))
-    >>> [tell.key for tell in picture.scenes[-1].tells]
-    ['shown', 'struck', 'left']
+    >>> [type(tell).__name__ for tell in picture.scenes[-1].tells]
+    ['Shown', 'CrossedOut', 'StillThere']
     """
     counted = blocks_of(working)
     if counted is None:
@@ -128,15 +130,15 @@ def _tells(line: Line, now: BlocksState, then: BlocksState) -> Iterator[Tell]:
     """Say what lies there, what was opened or made on this line, what is struck and what is left."""
     left, gone = now.count(struck=False), now.count(struck=True)
     both = tuple(a + b for a, b in zip(left, gone, strict=True))
-    yield Tell("shown", _counts(now, both))
+    yield Shown(_counts(now, both))
     for at in range(len(now.units) - 1):
         one, ten = Count(1, now.units[at]), Count(TEN, now.units[at + 1])
         more = [len(now.blocks[rung]) - len(then.blocks[rung]) for rung in (at, at + 1)]
         if more[0] < 0 < more[1]:
-            yield Tell("cut", (one, ten))
+            yield CutInto(one, ten)
         if more[1] < 0 < more[0]:
-            yield Tell("joined", (ten, one))
+            yield Makes(ten, one)
     if any(gone):
-        yield Tell("struck", _counts(now, gone))
+        yield CrossedOut(_counts(now, gone))
         if isinstance(line.says, Quantity):
-            yield Tell("left", (line.says,))
+            yield StillThere((line.says,))

@@ -9,7 +9,8 @@ from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Tell, Wedge, Words
+from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
+from onewhole.pictures.tell import Compared, JumpEnds, OneJump, Shown, StillThere, Tell
 from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
 from onewhole.working.working import Working
@@ -194,16 +195,16 @@ class _LineDrawing:
     def _tells(self, working: Working, drawn: int, *, last: bool) -> Iterator[Tell]:
         ladder = self.plan.ladder
         for point in self.plan.given:
-            yield Tell("shown", (landmark(ladder, point),))
+            yield Shown((landmark(ladder, point),))
         for jump in self.plan.jumps[:drawn]:
-            yield Tell("jump", (landmark(ladder, abs(jump.end - jump.start)),))
-            yield Tell("landed", (landmark(ladder, jump.end),))
+            yield OneJump(landmark(ladder, abs(jump.end - jump.start)))
+            yield JumpEnds(landmark(ladder, jump.end))
         if not last:
             return
         if isinstance(working.statement, Comparison):
-            yield Tell("compared", self.written)
+            yield Compared(*self.written)
         elif isinstance(working.answer, Quantity) and _taken(working):
-            yield Tell("left", (working.answer,))
+            yield StillThere((working.answer,))
 
 
 def _taken(working: Working) -> bool:

@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
-from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Unit
+from onewhole.pictures.caption import Caption
+from onewhole.pictures.tell import Tell
 
 
 class Look(Enum):
@@ -15,18 +15,6 @@ class Look(Enum):
     FILLED = "filled"  # hatched: a part that is there
     DOTTED = "dotted"  # a dotted line: room where nothing is (any more)
     STRUCK = "struck"  # hatched and crossed out: taken away
-
-
-@dataclass(frozen=True, slots=True)
-class Count:
-    """So many of a unit, to be written beside a drawing: 6 sixths, 3 strips."""
-
-    count: int
-    unit: Unit
-
-
-#: What may be written beside a drawing; how it is worded belongs to :mod:`onewhole.notations`.
-Caption = Quantity | Count
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,20 +84,10 @@ class Piece:
 
 
 @dataclass(frozen=True, slots=True)
-class Tell:
-    """One sentence of the words that do a scene's job without it: a key and its details, never a sentence.
-
-    Keys: shown, cut, struck, joined, left, jump, landed, split, compared. Sentences belong to notations.
-    """
-
-    key: str
-    amounts: tuple[Caption, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
 class Scene:
     """Pieces in the order they are drawn, on a sheet of ``width`` by ``height`` millimetres.
 
+    ``tells`` do the scene's job where it is not seen, in order.
     Raises ValueError when two pieces have one name.
     """
 

@@ -9,7 +9,8 @@ from itertools import accumulate
 from onewhole.number.quantity import Quantity, landmark
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Piece, Scene, Stroke, Tell, Words
+from onewhole.pictures.scene import Piece, Scene, Stroke, Words
+from onewhole.pictures.tell import CutInto, Gathered, Makes, Shown, SplitInto, Tell
 from onewhole.statements.expression import Expression, Sum, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line
@@ -164,8 +165,8 @@ def split(working: Working) -> Picture:
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
     >>> picture = split(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))
-    >>> [tell.key for tell in picture.scenes[-1].tells]
-    ['shown', 'split', 'cut', 'joined']
+    >>> [type(tell).__name__ for tell in picture.scenes[-1].tells]
+    ['Shown', 'SplitInto', 'CutInto', 'Gathered']
     """
     trees = grown(working)
     if not any(trees):
@@ -194,7 +195,7 @@ def _before(line: Line, scenes: list[Scene]) -> Scene:
     names = [f"given/{at}" if at else "tree1/top" for at in range(len(numbers))]
     xs = [_place(at, len(numbers)) for at in range(len(numbers))]
     pieces = [Piece(name, Words(x, TOP, n, DIGITS)) for name, x, n in zip(names, xs, numbers, strict=True)]
-    return Scene(WIDTH, HEIGHT, tuple(pieces), (Tell("shown", numbers),))
+    return Scene(WIDTH, HEIGHT, tuple(pieces), (Shown(numbers),))
 
 
 def _place(at: int, count: int) -> Fraction:
@@ -238,10 +239,10 @@ def _branch(name: str, upper: tuple[Fraction, Fraction], lower: tuple[Fraction, 
 def _tells(each: Grown) -> Iterator[Tell]:
     tree = each.tree
     part = tree.parts[tree.at]
-    yield Tell("shown", (tree.top,))
-    yield Tell("split", (tree.top, *tree.parts))
+    yield Shown((tree.top,))
+    yield SplitInto(tree.top, tree.parts)
     if each.rows >= SplitRows.CHANGE:
         opened = landmark(part.ladder, part.parts) == part
-        yield Tell("cut" if opened else "joined", (part, tree.changed))
+        yield (CutInto if opened else Makes)(part, tree.changed)
     if each.rows is SplitRows.ALL:
-        yield Tell("joined", (tree.joined,))
+        yield Gathered((tree.joined,))

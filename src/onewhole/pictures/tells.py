@@ -3,8 +3,9 @@
 from collections.abc import Iterator
 
 from onewhole.number.unit import MEASURES, Kind, Unit
+from onewhole.pictures.caption import Count
 from onewhole.pictures.quantity_state import Heap, QuantityState
-from onewhole.pictures.scene import Count, Tell
+from onewhole.pictures.tell import Compared, CrossedOut, CutInto, Gathered, Shown, StillThere, Tell
 
 
 def unit_of(whole: Unit, per: int) -> Unit:
@@ -34,33 +35,32 @@ def counts(heap: Heap, whole: Unit) -> tuple[Count, ...]:
 def tells(before: QuantityState | None, now: QuantityState, whole: Unit) -> tuple[Tell, ...]:
     """Return what a scene tells; ``before`` is the state before it, None for the first.
 
-    shown: what is there, one Tell a number. cut: how many wholes or parts, into how many parts. joined: what
-    is there after numbers or parts moved together. struck: what is crossed out. left: what is there after it
-    went, or goes. compared: both numbers, on the line that decides.
+    First what is there, one Tell a number; then what was cut into how many parts, what is crossed out and
+    what is left when it is gone, and both numbers on the line that decides which is more.
     """
     return tuple(_tells(before, now, whole))
 
 
 def _tells(before: QuantityState | None, now: QuantityState, whole: Unit) -> Iterator[Tell]:
     for heap in now.heaps:
-        yield Tell(_key(before, now), counts(heap, whole))
+        yield _came_about(before, now)(counts(heap, whole))
     if before is not None and before.amount == now.amount:
         yield from _cuts(before, now, whole)
     if now.struck.amount:
-        yield Tell("struck", counts(now.struck, whole))
-        yield Tell("left", counts(_left(now), whole))
+        yield CrossedOut(counts(now.struck, whole))
+        yield StillThere(counts(_left(now), whole))
     if now.compared:
-        yield Tell("compared", now.compared)
+        yield Compared(*now.compared)
 
 
-def _key(before: QuantityState | None, now: QuantityState) -> str:
+def _came_about(before: QuantityState | None, now: QuantityState) -> type[Shown | StillThere | Gathered]:
     """Say how what is there came about: it is shown, put together, or left."""
     if before is None or len(now.heaps) > 1 or now.struck.amount:
-        return "shown"
+        return Shown
     if before.amount > now.amount:
-        return "left"
+        return StillThere
     joined = len(before.heaps) > 1 or before.heaps[0].wholes < now.heaps[0].wholes
-    return "joined" if joined else "shown"
+    return Gathered if joined else Shown
 
 
 def _cuts(before: QuantityState, now: QuantityState, whole: Unit) -> Iterator[Tell]:
@@ -69,11 +69,11 @@ def _cuts(before: QuantityState, now: QuantityState, whole: Unit) -> Iterator[Te
     opened = sum(heap.wholes for heap in before.heaps) - sum(heap.wholes for heap in now.heaps)
     per = max(heap.per for heap in now.heaps)
     if opened > 0 and per > 1:
-        yield Tell("cut", (Count(opened, whole), Count(opened * per, unit_of(whole, per))))
+        yield CutInto(Count(opened, whole), Count(opened * per, unit_of(whole, per)))
         return
     for old, new in zip(before.heaps, now.heaps, strict=True):
         if old.wholes == new.wholes and new.per > old.per > 1:
-            yield Tell("cut", (counts(old, whole)[-1], counts(new, whole)[-1]))
+            yield CutInto(counts(old, whole)[-1], counts(new, whole)[-1])
 
 
 def _left(now: QuantityState) -> Heap:

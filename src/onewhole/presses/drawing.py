@@ -11,6 +11,7 @@ from typing import Final, assert_never
 import numpy as np
 from PIL import Image, ImageChops, ImageDraw, ImageFont
 
+from onewhole.languages.english.pictured import scene_words
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.pencil import (
     APART,
@@ -33,7 +34,6 @@ from onewhole.notations.pencil import (
     lettered,
     thickness,
 )
-from onewhole.notations.picture_words import scene_words
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
 
 #: Everything is drawn so many times as large and then made small, which smooths every edge.

@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from typing import assert_never
 
 from onewhole.errors import InputError
-from onewhole.languages.english.words import ClassWords, piece_name
-from onewhole.notations.amounts import amount, short, with_article
+from onewhole.languages.english.words import ClassWords, piece_name, short
+from onewhole.notations.amounts import amount, with_article
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity

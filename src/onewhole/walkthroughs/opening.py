@@ -16,8 +16,7 @@ from onewhole.languages.english.film_told import (
     title_told,
     whole_told,
 )
-from onewhole.languages.english.words import ClassWords
-from onewhole.notations.amounts import short
+from onewhole.languages.english.words import ClassWords, short
 from onewhole.number.unit import Unit
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Question, asked_quantities

@@ -1,6 +1,6 @@
 """The script of a night: what is said and what happens on the board, before it has times."""
 
-from onewhole.notations.amounts import short
+from onewhole.languages.english.words import short
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.lesson import Lesson
 from onewhole.walkthroughs.manner import MOST_MERGED, manner_of

@@ -2,8 +2,9 @@
 
 from dataclasses import replace
 
+from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.picture_words import told
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Scene, Wedge, Words
@@ -23,7 +24,7 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     its numbers would be under 18 points, and its words stand alone.
     """
     scene = picture.telling
-    found: Json = {"alt": told(scene, words)}
+    found: Json = {"alt": text_of(pictured(scene, words))}
     if picture.kind in COUNTED:
         return found | {"svg": svg(_counted(scene), words, grid=False), "wide": False}
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}

@@ -2,9 +2,9 @@
 
 from typing import assert_never
 
+from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
-from onewhole.notations.picture_words import told as in_words
-from onewhole.notations.sentences.text import sentence_text
+from onewhole.notations.sentences.text import sentence_text, text_of
 from onewhole.sheets.header import Header
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
@@ -50,7 +50,7 @@ def _act(act: Act, words: ClassWords) -> str | Json | None:
         case Strike():
             return "Strike it out."
         case Draw(scene):
-            return f"Picture. {in_words(scene, words)}"
+            return f"Picture. {text_of(pictured(scene, words))}"
         case Fresh():
             return None
         case _:

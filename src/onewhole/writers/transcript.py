@@ -3,10 +3,10 @@
 import re
 from collections.abc import Iterator
 
+from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.film_words import FilmWords
 from onewhole.languages.table import LANGUAGES
-from onewhole.notations.picture_words import told
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.walkthroughs.cue import Draw, Fresh, Strike, Write
@@ -61,7 +61,9 @@ def _chapter(chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Itera
         if done:
             yield f"{film.on_the_board}\n\n" + "\n".join(f"- {line}" for line in done)
         for move in cue.moves:
-            if isinstance(move.act, Draw) and (now := told(move.act.scene, words)) not in {shown, ""}:
+            if not isinstance(move.act, Draw):
+                continue
+            if (now := text_of(pictured(move.act.scene, words))) != shown:
                 shown = now
                 yield f"{film.picture} {_plain(now)}"
 

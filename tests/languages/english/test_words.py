@@ -9,6 +9,7 @@ from onewhole.languages.english.words import (
     piece_name,
     place_name,
     plural,
+    short,
     unit_name,
 )
 from onewhole.number.ladder import measure, mixed, places
@@ -110,3 +111,11 @@ def test_names_are_listed_as_they_are_read_out() -> None:
         "1 and 2",
         "1, 2 and 3",
     ]
+
+
+def test_later_mentions_are_short() -> None:
+    """What the whole is made of is left out, in the teacher's own plural too."""
+    assert short(ClassWords("leaf of gold", "leaves of gold", "trade")) == ClassWords(
+        "leaf", "leaves", "trade"
+    )
+    assert short(ClassWords("strip", "strips")) == ClassWords("strip", "strips")

@@ -12,6 +12,8 @@
 :mod:`~.comparing`         which is more, and which number is missing
 :mod:`~.facts`             how a hard fact is found
 :mod:`~.unsuited`          why a strategy does not suit a problem
+:mod:`~.pictured`          the words that do a picture's job
+:mod:`~.amounts`           an amount that counts something: 2 1/6 strips
 :mod:`~.unpictured`        why a picture does not suit a working
 :mod:`~.in_page`           what an audit finds in a page, and what may be done
 :mod:`~.standards`         what the standards expect of a page

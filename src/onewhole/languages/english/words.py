@@ -77,6 +77,32 @@ def plural(thing: str) -> str:
     return f"{many}{of}{rest}"
 
 
+#: Words that sound as if they began with another letter than they do: an hour, a unit, a one.
+_SOUNDS_AS_VOWEL = ("hour", "heir", "honest")
+_SOUNDS_AS_CONSONANT = ("uni", "eu", "use", "once")
+
+
+def article(thing: str) -> str:
+    """Return the word before one of a thing, a or an, by its sound.
+
+    >>> [article(thing) for thing in ("strip", "inch", "hour", "unit")]
+    ['a', 'an', 'an', 'a']
+    """
+    low = thing.lower()
+    consonant = low.startswith(_SOUNDS_AS_CONSONANT) or low.split()[:1] == ["one"]
+    vowel = low.startswith(("a", "e", "i", "o", "u")) and not consonant
+    return "an" if vowel or low.startswith(_SOUNDS_AS_VOWEL) else "a"
+
+
+def short(words: ClassWords) -> ClassWords:
+    """Return the class's words without what the whole is made of, for every mention but the first.
+
+    >>> short(ClassWords.for_whole("strip of kite paper")).wholes
+    'strips'
+    """
+    return ClassWords(words.whole.partition(" of ")[0], words.wholes.partition(" of ")[0], words.regroup)
+
+
 @cache
 def count_words(count: int) -> str:
     """Return a count in words, without "and", which joins wholes and pieces, and without commas.

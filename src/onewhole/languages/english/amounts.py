@@ -1,0 +1,52 @@
+"""An amount that counts something: 1 strip, 2 1/6 strips, 5/6 of a strip, 5 feet 2 inches."""
+
+from onewhole.languages.english.making import Nodes
+from onewhole.languages.english.words import ClassWords, article
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.sentences.node import Counted, Naming, Said, Thing
+
+
+def measured(quantity: Quantity, words: ClassWords) -> Nodes:
+    """Name an amount with its unit, one or many; a number counts what the class calls a whole.
+
+    An amount under one, and one whole in pieces, is *of* a whole; only the digit 1 stands before the
+    singular.
+
+    >>> from onewhole.languages.english.making import told
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.statements.reading import read_quantity
+    >>> strip = ClassWords.for_whole("strip of paper")
+    >>> text_of(told(measured(read_quantity("2 1/6"), strip), "and", measured(read_quantity("5/6"), strip)))
+    '2 1/6 strips of paper and 5/6 of a strip of paper.'
+    """
+    if quantity.ladder.style is Style.MEASURE:
+        pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
+        return tuple(Counted(count, unit) for count, unit in pairs)
+    if one_thing(quantity):
+        return (Counted(1, a_whole(words)),)
+    if 0 < quantity.value < 1 or (quantity.value == 1 and quantity.ladder.style is Style.MIXED):
+        return (Said(quantity), *of_one(words))
+    return (Said(quantity), Naming(a_whole(words)))
+
+
+def one_thing(quantity: Quantity) -> bool:
+    """Say whether a number is written with the digit 1 and nothing else.
+
+    >>> from onewhole.statements.reading import read_quantity
+    >>> [one_thing(read_quantity(typed)) for typed in ("1", "1.0", "1/1", "1 ft")]
+    [True, False, False, False]
+    """
+    if quantity.ladder.style is Style.MEASURE or quantity.counts[0] is None:
+        return False
+    return [count for count in quantity.counts if count is not None] == [1]
+
+
+def of_one(words: ClassWords) -> Nodes:
+    """Say that an amount is a part of one: of a strip."""
+    return ("of", article(words.whole), Naming(a_whole(words), many=False))
+
+
+def a_whole(words: ClassWords) -> Thing:
+    """Return what the class calls a whole, as a thing."""
+    return Thing(words.whole, words.wholes)

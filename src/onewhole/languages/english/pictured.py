@@ -1,0 +1,152 @@
+"""The words that do a picture's job: what is shown, cut, crossed out, left, jumped and compared."""
+
+from typing import assert_never
+
+from onewhole.languages.english.amounts import measured
+from onewhole.languages.english.making import Nodes, listed, some, told
+from onewhole.languages.english.words import ClassWords, short
+from onewhole.number.digits import in_digits, named_places
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind, Unit
+from onewhole.pictures.caption import Caption, Count
+from onewhole.pictures.scene import Scene, Words
+from onewhole.pictures.tell import (
+    Compared,
+    CrossedOut,
+    CutInto,
+    Gathered,
+    JumpEnds,
+    Makes,
+    OneJump,
+    Shown,
+    SplitInto,
+    StillThere,
+    Tell,
+    amounts,
+)
+from onewhole.sentences.node import Counted, Node, Said
+from onewhole.sentences.sentence import Sentences
+
+#: Numbers that count no things: digits stand alone, and a one is called a one.
+BARE = ClassWords("one", "ones")
+
+
+def pictured(scene: Scene, words: ClassWords) -> Sentences:
+    """Tell a scene in short sentences that hold every number of it.
+
+    >>> from fractions import Fraction
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.unit import ONE
+    >>> cut = CutInto(Count(1, ONE), Count(6, Unit(Fraction(1, 6))))
+    >>> text_of(pictured(Scene(Fraction(9), Fraction(9), (), (cut,)), ClassWords("strip", "strips")))
+    'One strip is cut into 6 sixths.'
+    """
+    naming = scene_words(scene, words)
+    found = tuple(sentence for tell in scene.tells for sentence in _told(tell, naming))
+    return found or told("room to draw")
+
+
+def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
+    """Return the words that units are named with in a scene: the class's, made short, or ones beside tens.
+
+    Where tens are counted and nothing is cut into parts, a one is a one and not what the class calls a whole.
+
+    >>> from onewhole.number.unit import ONE
+    >>> scene_words(Scene(ONE.size, ONE.size, ()), ClassWords.for_whole("strip of paper")).wholes
+    'strips'
+    """
+    written = [piece.shape.caption for piece in scene.pieces if isinstance(piece.shape, Words)]
+    counted = [*written, *(caption for tell in scene.tells for caption in amounts(tell))]
+    units = [unit for caption in counted for unit in _units(caption)]
+    numbers = all(unit.kind is Kind.NUMBER and unit.size >= 1 for unit in units)
+    return BARE if numbers and any(unit.size > 1 for unit in units) else short(words)
+
+
+def _units(caption: Caption) -> tuple[Unit, ...]:
+    return (caption.unit,) if isinstance(caption, Count) else caption.ladder.units
+
+
+def _told(tell: Tell, words: ClassWords) -> Sentences:
+    match tell:
+        case Shown(shown):
+            return told("shown:", _all(shown, words))
+        case StillThere(left):
+            return told("left:", _all(left, words))
+        case CrossedOut(gone):
+            return told("crossed out:", _all(gone, words))
+        case Gathered(there):
+            return told("put together:", _all(there, words))
+        case Makes(small, made):
+            return told(_amount(small, words), "make", _amount(made, words))
+        case CutInto(cut, parts):
+            return told(_done_to(cut, words), "cut into", _amount(parts, words))
+        case SplitInto(number, into):
+            return told(_done_to(number, words), "split into", _all(into, words))
+        case OneJump(length):
+            return told("jump:", _amount(length, words))
+        case JumpEnds(place):
+            return told("the jump ends at", _amount(place, words))
+        case Compared(first, second):
+            return told(_amount(first, words), _relation(first, second), _amount(second, words))
+        case _:
+            assert_never(tell)
+
+
+def _all(captions: tuple[Caption, ...], words: ClassWords) -> Nodes:
+    """Join amounts with "and"; a comma before it keeps those apart that have an "and" of their own."""
+    parts = [_amount(caption, words) for caption in captions]
+    if len(parts) < 2:
+        return parts[0] if parts else ("nothing",)
+    own = len(parts) > 2 or any("and" in part for part in parts)
+    return listed(parts, joiner=", and" if own else "and")
+
+
+def _done_to(caption: Caption, words: ClassWords) -> Nodes:
+    """Begin a sentence about what something is done to, with its verb."""
+    match _amount(caption, words):
+        case (Counted(1, unit),):
+            return (Counted(1, unit, spelt=True), "is")
+        case (Said(Quantity() as number), *rest) as nodes:
+            below_one = 0 < number.value <= 1 and "of" in rest
+            return (*nodes, "is" if below_one or not rest else "are")
+        case nodes:
+            return (*nodes, "are")
+
+
+def _amount(caption: Caption, words: ClassWords) -> Nodes:
+    match caption:
+        case Count(count, unit):
+            return (some(count, unit, words),)
+        case Quantity():
+            return _quantity(caption, words)
+        case _:
+            assert_never(caption)
+
+
+def _quantity(quantity: Quantity, words: ClassWords) -> Nodes:
+    """Name every unit of an amount where it is written in units; digits stay digits."""
+    style = quantity.ladder.style
+    if style is Style.MIXED:
+        pairs = zip(quantity.counts, quantity.ladder.units, strict=True)
+        return _and([some(count, unit, words) for count, unit in pairs if count is not None])
+    if style is not Style.MEASURE and not in_digits(quantity):
+        return _and([some(count, unit, words) for count, unit in named_places(quantity)])
+    return (Said(quantity),) if words == BARE else measured(quantity, words)
+
+
+def _and(counted: list[Counted]) -> Nodes:
+    nodes: list[Node] = []
+    for one in counted:
+        nodes += ["and", one] if nodes else [one]
+    return tuple(nodes)
+
+
+def _relation(first: Caption, second: Caption) -> str:
+    left, right = (
+        caption.value if isinstance(caption, Quantity) else caption.count * caption.unit.size
+        for caption in (first, second)
+    )
+    if left == right:
+        return "is the same as"
+    return "is more than" if left > right else "is less than"

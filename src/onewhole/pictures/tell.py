@@ -1,0 +1,106 @@
+"""What a scene tells where it cannot be seen: a closed family, to be read with ``match``. No sentence."""
+
+from dataclasses import dataclass
+from typing import assert_never
+
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.caption import Caption
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What is there to be seen; nothing where no amount is given."""
+
+    amounts: tuple[Caption, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class StillThere:
+    """What is left after something went."""
+
+    amounts: tuple[Caption, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CrossedOut:
+    """What is crossed out, because it is taken away."""
+
+    amounts: tuple[Caption, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Gathered:
+    """What is there after numbers or parts moved together."""
+
+    amounts: tuple[Caption, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Makes:
+    """Small ones, and what they make: 10 ones, 1 ten."""
+
+    small: Caption
+    made: Caption
+
+
+@dataclass(frozen=True, slots=True)
+class CutInto:
+    """What is cut, and into how many parts: 1 whole, 6 sixths."""
+
+    cut: Caption
+    parts: Caption
+
+
+@dataclass(frozen=True, slots=True)
+class SplitInto:
+    """A number, and the numbers that it is split into."""
+
+    number: Quantity
+    parts: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class OneJump:
+    """How long a jump is."""
+
+    length: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class JumpEnds:
+    """Where a jump ends."""
+
+    place: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class Compared:
+    """Two amounts, one beside the other."""
+
+    first: Caption
+    second: Caption
+
+
+Tell = (
+    Shown | StillThere | CrossedOut | Gathered | Makes | CutInto | SplitInto | OneJump | JumpEnds | Compared
+)
+
+
+def amounts(tell: Tell) -> tuple[Caption, ...]:
+    """Return every amount that is told, in order.
+
+    >>> from onewhole.number.quantity import whole
+    >>> len(amounts(SplitInto(whole(52), (whole(40), whole(12)))))
+    3
+    """
+    match tell:
+        case Shown(told) | StillThere(told) | CrossedOut(told) | Gathered(told):
+            return told
+        case SplitInto(number, parts):
+            return (number, *parts)
+        case OneJump(one) | JumpEnds(one):
+            return (one,)
+        case Makes(first, second) | CutInto(first, second) | Compared(first, second):
+            return (first, second)
+        case _:
+            assert_never(tell)

@@ -1,0 +1,96 @@
+"""The words that do a picture's job."""
+
+from fractions import Fraction
+
+import pytest
+
+from onewhole.languages.english.pictured import pictured
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.sentences.text import text_of
+from onewhole.number.ladder import decimal, measure, mixed, places
+from onewhole.number.quantity import Quantity, whole
+from onewhole.number.unit import MEASURES, ONE, Unit
+from onewhole.pictures.caption import Count
+from onewhole.pictures.scene import Scene
+from onewhole.pictures.tell import (
+    Compared,
+    CrossedOut,
+    CutInto,
+    Gathered,
+    JumpEnds,
+    Makes,
+    OneJump,
+    Shown,
+    SplitInto,
+    StillThere,
+    Tell,
+)
+
+WORDS = ClassWords.for_whole("strip of kite paper")
+SIXTH, TEN = Unit(Fraction(1, 6)), Unit(Fraction(10))
+FOOT, INCH = MEASURES[1], MEASURES[2]
+
+
+def _told(*tells: Tell) -> str:
+    return text_of(pictured(Scene(Fraction(9), Fraction(9), (), tells), WORDS))
+
+
+def _sixths(wholes: int | None, pieces: int) -> Quantity:
+    return Quantity(mixed(6), (wholes, pieces))
+
+
+TWO_SIXTHS = _sixths(None, 2)
+FEET = measure("ft", "in")
+STRIPS = Quantity(decimal(1, 1), (5, 2))
+
+
+@pytest.mark.parametrize(
+    ("tell", "said"),
+    [
+        (Shown((Count(7, ONE), Count(2, SIXTH))), "Shown: 7 strips and 2 sixths."),
+        (Shown((_sixths(7, 2),)), "Shown: 7 strips and 2 sixths."),
+        (Shown((_sixths(7, 2), _sixths(3, 5))), "Shown: 7 strips and 2 sixths, and 3 strips and 5 sixths."),
+        (Shown(()), "Shown: nothing."),
+        (Shown((whole(52),)), "Shown: 52."),
+        (Shown((STRIPS,)), "Shown: 5.2 strips."),
+        (Shown((Quantity(FEET, (5, 2)),)), "Shown: 5 feet 2 inches."),
+        (CutInto(Count(1, ONE), Count(6, SIXTH)), "One strip is cut into 6 sixths."),
+        (CutInto(Count(2, ONE), Count(12, SIXTH)), "2 strips are cut into 12 sixths."),
+        (CutInto(Count(1, TEN), Count(10, ONE)), "One ten is cut into 10 ones."),
+        (CutInto(Count(1, FOOT), Count(12, INCH)), "One foot is cut into 12 inches."),
+        (CrossedOut((Count(3, ONE), Count(1, SIXTH))), "Crossed out: 3 strips and 1 sixth."),
+        (Gathered((Count(1, ONE), Count(6, SIXTH))), "Put together: 1 strip and 6 sixths."),
+        (Gathered((Quantity(places(2), (4, 12)),)), "Put together: 4 tens and 12 ones."),
+        (Makes(Count(10, ONE), Count(1, TEN)), "10 ones make 1 ten."),
+        (Makes(_sixths(None, 8), _sixths(1, 2)), "8 sixths make 1 strip and 2 sixths."),
+        (StillThere((_sixths(3, 3),)), "Left: 3 strips and 3 sixths."),
+        (OneJump(_sixths(None, 5)), "Jump: 5 sixths."),
+        (JumpEnds(_sixths(3, 3)), "The jump ends at 3 strips and 3 sixths."),
+        (SplitInto(whole(52), (whole(40), whole(10), whole(2))), "52 is split into 40, 10, and 2."),
+        (
+            SplitInto(_sixths(None, 8), (whole(1), TWO_SIXTHS)),
+            "8 sixths are split into 1 strip and 2 sixths.",
+        ),
+        (
+            SplitInto(Quantity(FEET, (1, 5)), (Quantity(FEET, (1, 0)), Quantity(FEET, (0, 5)))),
+            "1 foot 5 inches are split into 1 foot 0 inches and 0 feet 5 inches.",
+        ),
+        (
+            SplitInto(STRIPS, (whole(5), Quantity(decimal(1, 1), (0, 2)))),
+            "5.2 strips are split into 5 strips and 0.2 of a strip.",
+        ),
+        (Compared(_sixths(None, 5), _sixths(None, 4)), "5 sixths is more than 4 sixths."),
+        (Compared(_sixths(None, 6), whole(1)), "6 sixths is the same as 1 strip."),
+        (Compared(Count(1, SIXTH), Count(1, ONE)), "1 sixth is less than 1 strip."),
+    ],
+)
+def test_sentences(tell: Tell, said: str) -> None:
+    """Each has its short sentence, in the class's words without what the whole is made of."""
+    assert _told(tell) == said
+
+
+def test_a_scene_tells_its_sentences_in_order() -> None:
+    """Sentence after sentence, and a scene without any is room to draw."""
+    shown, struck = Shown((_sixths(6, 8),)), CrossedOut((_sixths(3, 5),))
+    assert _told(shown, struck) == "Shown: 6 strips and 8 sixths. Crossed out: 3 strips and 5 sixths."
+    assert _told() == "Room to draw."
