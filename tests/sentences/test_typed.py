@@ -4,7 +4,8 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.notations.sentences.speech import spoken, spoken_of
+from onewhole.notations.sentences.layout import joined
+from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.sentences.sentence import Sentence
 from onewhole.sentences.typed import typed, typed_sentences
@@ -34,7 +35,7 @@ SAID = {
 def test_a_typed_text_is_said_by_its_numbers_and_kept_to_the_letter(text: str) -> None:
     """Numbers become words where they were found; the words round them stay what they are."""
     sentence = typed_sentences(text, "en-US")
-    assert spoken_of(sentence) == SAID[text]
+    assert joined(sentence, spoken) == SAID[text]
     assert text_of(sentence) == text
 
 

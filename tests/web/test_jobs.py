@@ -105,7 +105,7 @@ def test_what_is_made_ready_is_not_told_and_not_made_twice_at_once(works: Jobs) 
     works.prefetch("board", run)
     assert works.under_way() == ()
     held.set()
-    until(lambda: not works.prefetching(), "the board")
+    until(lambda: not works._prefetching, "the board")
     assert made == ["board"]
     works.prefetch("board", run)
     until(lambda: len(made) == 2, "the second board")

@@ -68,7 +68,7 @@ class NoSteadyPattern:
 
 
 @dataclass(frozen=True, slots=True)
-class Blank:
+class LeftBlank:
     """Nothing was written in these."""
 
     labels: Labels
@@ -94,7 +94,7 @@ class JoinsOthers:
 
 
 @dataclass(frozen=True, slots=True)
-class SetAside:
+class FindingSetAside:
     """The teacher set the finding aside."""
 
 
@@ -117,11 +117,11 @@ WhyPlaced = (
     | Wrong
     | TooFewToTell
     | NoSteadyPattern
-    | Blank
+    | LeftBlank
     | NotReadable
     | LikelierThanNot
     | JoinsOthers
-    | SetAside
+    | FindingSetAside
     | MovedHere
 )
 

@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import combinations, pairwise
+from itertools import pairwise
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import patterns
@@ -80,19 +80,14 @@ class Page:
         """Say whether the page goes from easy to hard."""
         return not self.falls
 
-    @property
-    def alike_pairs(self) -> tuple[tuple[str, str], ...]:
-        """Return every pair of patterns that the page cannot tell apart."""
-        return tuple(pair for group in self.alike for pair in combinations(group, 2))
-
 
 def page(worked: WorkedSheet) -> Page:
     """Return what a sheet asks and shows.
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> found = page(WorkedSheet(read_sheet("1. 5 1/8 - 2 5/8")))
-    >>> ("A01", "A02") in found.alike_pairs, found.minutes
-    (True, Fraction(3, 2))
+    >>> [group[:2] for group in found.alike][0], found.minutes
+    (('A01', 'A02'), Fraction(3, 2))
     """
     problems = worked.problems
     wrote = _answers(problems)

@@ -33,14 +33,14 @@ from onewhole.statements.statement import Statement
 
 
 @dataclass(frozen=True, slots=True)
-class Changed:
+class ChangedSheet:
     """What is typed now, and what was done."""
 
     typed: str
     done: Done
 
 
-def remedied(typed: str, click: Click) -> Changed:
+def remedied(typed: str, click: Click) -> ChangedSheet:
     r"""Return a typed sheet after one click.
 
     Only the rows that the click is about change, and the numbers at the margin where they count down the
@@ -48,38 +48,38 @@ def remedied(typed: str, click: Click) -> Changed:
     such a sheet, and for one that is not about this sheet.
 
     >>> remedied("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", EasyToHard())
-    Changed(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', done=EasyToHard())
+    ChangedSheet(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', done=EasyToHard())
     """
     rows = Rows.of(typed)
     if isinstance(click, NumberLines):
-        return Changed(rows.numbered().typed, click)
+        return ChangedSheet(rows.numbered().typed, click)
     sheet = read_sheet(typed)
     match click:
         case AddProblem(asked):
-            return Changed(rows.added(text(asked), _after(sheet, asked)).typed, click)
+            return ChangedSheet(rows.added(text(asked), _after(sheet, asked)).typed, click)
         case LeaveOut():
             labels = _known(rows, click.labels)
-            return Changed(rows.without(labels).typed, LeaveOut(labels))
+            return ChangedSheet(rows.without(labels).typed, LeaveOut(labels))
         case NewNumbers():
             return _new_numbers(sheet, rows, _known(rows, click.labels))
         case AskInstead(asked):
             named = tuple(zip(_known(rows, click.labels), (other for _, other in asked), strict=True))
-            return Changed(_asking(rows, dict(named)).typed, AskInstead(named))
+            return ChangedSheet(_asking(rows, dict(named)).typed, AskInstead(named))
         case WithoutWords():
             labels = _known(rows, click.labels)
             plain = {one.label: one.typed for one in sheet.problems if one.label in labels}
-            return Changed(rows.asking(plain).typed, WithoutWords(labels))
+            return ChangedSheet(rows.asking(plain).typed, WithoutWords(labels))
         case EasyToHard():
             score = {one.label: one.difficulty.score for one in WorkedSheet(sheet).problems}
             order = sorted(rows.problems, key=lambda label: score[label])
-            return Changed(rows.in_order(order).typed, click)
+            return ChangedSheet(rows.in_order(order).typed, click)
         case SetTo(lines):
             for line in lines:
                 rows = rows.with_setting(line)
-            return Changed(rows.typed, click)
+            return ChangedSheet(rows.typed, click)
         case GoTo(label):
             _known(rows, () if label is None else (label,))
-            return Changed(typed, click)
+            return ChangedSheet(typed, click)
         case _:
             assert_never(click)
 
@@ -103,7 +103,7 @@ def _after(sheet: Sheet, asked: Statement) -> int:
     return min(range(len(scores), -1, -1), key=falls)
 
 
-def _new_numbers(sheet: Sheet, rows: Rows, labels: tuple[str, ...]) -> Changed:
+def _new_numbers(sheet: Sheet, rows: Rows, labels: tuple[str, ...]) -> ChangedSheet:
     """Give each problem numbers that make it no twin of any: of its own sort, or else of the other.
 
     Where none of them has such numbers they are left out instead.
@@ -124,9 +124,9 @@ def _new_numbers(sheet: Sheet, rows: Rows, labels: tuple[str, ...]) -> Changed:
                 asked[one.label] = found
                 break
     if not asked:
-        return Changed(rows.without(labels).typed, NoOtherNumbers(labels))
+        return ChangedSheet(rows.without(labels).typed, NoOtherNumbers(labels))
     left = tuple(label for label in labels if label not in asked)
-    return Changed(_asking(rows, asked).typed, NewlyNumbered(tuple(asked.items()), left))
+    return ChangedSheet(_asking(rows, asked).typed, NewlyNumbered(tuple(asked.items()), left))
 
 
 def _asking(rows: Rows, asked: Mapping[str, Statement]) -> Rows:

@@ -106,11 +106,6 @@ class Jobs:
             self._prefetching.add(what)
         self._pool.submit(self._prefetch, what, run)
 
-    def prefetching(self) -> frozenset[str]:
-        """Return what is being prefetched."""
-        with self._turn:
-            return frozenset(self._prefetching)
-
     def _prefetch(self, what: str, run: Callable[[], object]) -> None:
         try:
             if not self._closing.wait(PREFETCH_DELAY):  # the page that is loading now comes first

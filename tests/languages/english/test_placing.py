@@ -5,9 +5,10 @@ import pytest
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
-    Blank,
+    FindingSetAside,
     FitsFamilies,
     JoinsOthers,
+    LeftBlank,
     LikelierThanNot,
     MaybeSlips,
     MovedHere,
@@ -15,7 +16,6 @@ from onewhole.findings.placing import (
     NothingWritten,
     NotReadable,
     OtherFormWanted,
-    SetAside,
     SpeaksAgainst,
     TooFewToTell,
     WhyPlaced,
@@ -37,7 +37,7 @@ from onewhole.notations.sentences.text import text_of
             "Answers to 1 and 2 fit a pattern (regrouping and form of answer); against it: 4.",
         ),
         (
-            (MaybeSlips(("2",)), Blank(("3",))),
+            (MaybeSlips(("2",)), LeftBlank(("3",))),
             "One step beside right, perhaps a slip, in 2; nothing written in 3.",
         ),
         (
@@ -48,7 +48,7 @@ from onewhole.notations.sentences.text import text_of
             ),
         ),
         (
-            (MovedHere("Larks 2", (Wrong(("1",)), NoSteadyPattern())), SetAside()),
+            (MovedHere("Larks 2", (Wrong(("1",)), NoSteadyPattern())), FindingSetAside()),
             (
                 "Moved here by the teacher; the answers said Larks 2: wrong in 1; no steady pattern; "
                 "you set the finding aside."

@@ -1,6 +1,7 @@
 import pytest
 
-from onewhole.notations.sentences.speech import spoken, spoken_of, words_spoken
+from onewhole.notations.sentences.layout import joined
+from onewhole.notations.sentences.speech import spoken, words_spoken
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.number.ladder import mixed, places
 from onewhole.number.quantity import whole
@@ -55,5 +56,5 @@ def test_several_sentences_and_their_words() -> None:
     """Sentences follow one another; words are counted as they are spoken."""
     said = Sentence("en-US", ("which is more, a or b",), End.ASKS)
     left = Sentence("en-US", (Said(read_expression("7 2/6")), "is left"))
-    assert spoken_of((said, left)) == "Which is more, a or b? Seven and two sixths is left."
+    assert joined((said, left), spoken) == "Which is more, a or b? Seven and two sixths is left."
     assert words_spoken(left) == 6

@@ -4,18 +4,10 @@ import unicodedata
 from collections.abc import Mapping, Sequence
 from datetime import datetime
 
-from onewhole.desk.classes.class_records import (
-    LONGEST_NAME,
-    MOST_PUPILS,
-    Classroom,
-    Pupil,
-    Store,
-    named,
-    room,
-    start_room,
-)
+from onewhole.desk.classes.class_records import LONGEST_NAME, MOST_PUPILS, Classroom, named, room, start_room
 from onewhole.errors import InputError
-from onewhole.store.classes import add_pupil, name_pupil, rename_class
+from onewhole.store.classes import Pupil, add_pupil, name_pupil, rename_class
+from onewhole.store.opening import Store
 
 __all__ = ["LONGEST_NAME", "MOST_PUPILS", "enrol", "name_pupils", "names_typed", "new_class", "rename"]
 

@@ -4,19 +4,12 @@ import csv
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
-from onewhole.desk.classes.class_records import (
-    Classroom,
-    NightPage,
-    Store,
-    open_book,
-    rooms,
-    set_night,
-    start_room,
-)
+from onewhole.desk.classes.class_records import Classroom, NightPage, open_book, rooms, set_night, start_room
 from onewhole.desk.keep.backups import remove_kept
 from onewhole.presses.texts import read_text
 from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.classes import name_pupil
+from onewhole.store.opening import Store
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.sheets import newest_sheets
 from onewhole.store.steps import NightStep, keep_step

@@ -10,8 +10,6 @@ from onewhole import __version__
 from onewhole.desk.classes.class_records import (
     Classroom,
     NightPage,
-    Store,
-    StoreRefused,
     night_page,
     night_pages,
     room,
@@ -37,6 +35,8 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.cache_inputs import cache_inputs_of
 from onewhole.store.corrections import corrections_of
 from onewhole.store.night_cache import cache_night, cached_nights
+from onewhole.store.opening import Store
+from onewhole.store.refusals import StoreRefused
 
 __all__ = [
     "MarkedNight",

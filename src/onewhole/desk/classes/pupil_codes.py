@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 
-from onewhole.desk.classes.class_records import Classroom, Pupil
+from onewhole.desk.classes.class_records import Classroom
 from onewhole.errors import InputError
+from onewhole.store.classes import Pupil
 
 
 def codes_typed(of: Classroom, text: str) -> tuple[str, ...]:

@@ -6,9 +6,10 @@ from datetime import date, datetime, timedelta
 from enum import StrEnum
 
 from onewhole.desk.classes.bring_back import WHY, BringBack, bring_back
-from onewhole.desk.classes.class_records import NightPage, Store, night_pages, room
+from onewhole.desk.classes.class_records import NightPage, night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.store.marked import answered
+from onewhole.store.opening import Store
 from onewhole.store.steps import NightStep, keep_step, steps_of
 
 __all__ = ["WHY", "Next", "NightStep", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]

@@ -4,13 +4,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from onewhole.desk.classes.class_records import Classroom, NightPage, Store, night_page, room
+from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.pupil_codes import codes_typed, no_pupils
 from onewhole.desk.marking.readings import LONGEST, Reading, keep_reading
 from onewhole.desk.marking.verdicts import Judged, asked, judged, usual_right
 from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.cells import Change, change_answers
+from onewhole.store.opening import Store
 
 __all__ = ["Change", "KeptCells", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
 

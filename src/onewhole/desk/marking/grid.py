@@ -3,12 +3,14 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from onewhole.desk.classes.class_records import Classroom, NightPage, Pupil, Store, night_page, room
+from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.marking.readings import Readings, readings, readings_in
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
 from onewhole.notations.mathml import mathml
 from onewhole.store.answers import KeptAnswer, answers_of, history_of, last_writing
+from onewhole.store.classes import Pupil
 from onewhole.store.corrections import Correction, corrections_of
+from onewhole.store.opening import Store
 
 __all__ = [
     "Cell",

@@ -1,6 +1,5 @@
 """What the answers of a class's last night leave open, as a page may be composed to settle."""
 
-from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.marked_nights import mark_night, missing_before
 from onewhole.desk.page.open_questions import left_open
 from onewhole.errors import InputError
@@ -8,6 +7,7 @@ from onewhole.marking.diagnosis.diagnosis import diagnose
 from onewhole.sheets.wishes import OpenQuestion, open_questions
 from onewhole.store.marked import answered
 from onewhole.store.nights import nights_of
+from onewhole.store.opening import Store
 
 __all__ = ["last_answered", "questions_left"]
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
-from onewhole.desk.classes.class_records import NightPage, Store, night_page, room, sheet_typed
+from onewhole.desk.classes.class_records import NightPage, night_page, room, sheet_typed
 from onewhole.desk.page.live_page import LONGEST_TYPED, laid
 from onewhole.desk.page.print_pages import pressed, sheet_pages
 from onewhole.errors import InputError
@@ -14,6 +14,7 @@ from onewhole.sheets.recipe import read_recipe
 from onewhole.sheets.rows import Rows
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.nights import add_night, change_version, nights_of
+from onewhole.store.opening import Store
 from onewhole.store.set_pages import set_pages
 from onewhole.store.sheets import KeptSheet, add_sheet, change_sheet, newest_sheets, versions_of
 from onewhole.store.steps import NightStep, keep_step

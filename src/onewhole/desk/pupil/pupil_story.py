@@ -6,15 +6,18 @@ from dataclasses import dataclass
 from datetime import date
 
 from onewhole.desk.classes.bring_back import skills_of
-from onewhole.desk.classes.class_records import Pupil, Store, night_pages, room
+from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
-from onewhole.desk.classes.night_summary import CAUTION, NightSummary, PupilSummary, Status
+from onewhole.desk.classes.night_summary import NightSummary, PupilSummary
 from onewhole.desk.classes.week import monday
 from onewhole.languages.english.words import names_listed
+from onewhole.marking.diagnosis.finding import CAUTION, Status
 from onewhole.marking.diagnosis.interval import Interval, interval
 from onewhole.marking.diagnosis.notebook import GOOD_FOR_DAYS
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.skill import Skill
+from onewhole.store.classes import Pupil
+from onewhole.store.opening import Store
 from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, skill_weeks_picture
 
 __all__ = ["CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "MOST_WEEKS", "Hint", "PupilStory", "StoryNight", "story"]

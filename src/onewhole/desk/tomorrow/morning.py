@@ -5,21 +5,23 @@ from dataclasses import dataclass
 from datetime import date
 from hashlib import sha256
 
-from onewhole.desk.classes.class_records import NightPage, Store
+from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night, missing_before
 from onewhole.desk.marking.heat import Heat, heat_of
-from onewhole.desk.marking.mark import CAUTION, Marked, shown_place
+from onewhole.desk.marking.mark import Marked, shown_place
 from onewhole.desk.tomorrow.overrides import Overrides, group_key
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talks
 from onewhole.errors import InputError
 from onewhole.findings.group_kind import GroupKind
-from onewhole.findings.placing import MovedHere, SetAside
+from onewhole.findings.placing import FindingSetAside, MovedHere
 from onewhole.languages.english.placing import first_because, placed_because
+from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.placement import Placement
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.notations.mathml import mathml
 from onewhole.notations.sentences.text import text_of
+from onewhole.store.opening import Store
 
 __all__ = [
     "CAUTION",
@@ -138,6 +140,6 @@ def _card(group: Group, word: Overrides) -> Card:
 
 
 def _seat(placed: Placement, *, aside: bool) -> Seat:
-    because = (*placed.because, SetAside()) if aside else placed.because
+    because = (*placed.because, FindingSetAside()) if aside else placed.because
     moved = any(isinstance(why, MovedHere) for why in placed.because)
     return Seat(placed.pupil, text_of(placed_because(because)), moved, aside)

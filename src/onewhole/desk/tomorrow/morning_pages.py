@@ -4,13 +4,16 @@ from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
 
-from onewhole.desk.classes.class_records import NotThere, Store, night_pages
+from onewhole.desk.classes.class_records import night_pages
 from onewhole.desk.classes.marked_nights import marked_night
 from onewhole.desk.page.print_pages import Made, Ready, pressed, put
 from onewhole.desk.tomorrow.morning import fingerprint
-from onewhole.desk.tomorrow.plan import Tomorrow, plan_pages
+from onewhole.desk.tomorrow.plan import plan_pages
+from onewhole.desk.tomorrow.practice_pages import Tomorrow
 from onewhole.presses.folders import made as made_folder
 from onewhole.sheets.document import Sheet
+from onewhole.store.opening import Store
+from onewhole.store.refusals import NotThere
 from onewhole.store.steps import NightStep, keep_step
 
 #: A problem comes back from so many nights before; our own.

@@ -3,19 +3,19 @@
 from dataclasses import dataclass
 from datetime import datetime
 
-from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.tomorrow.morning import target
 from onewhole.desk.tomorrow.overrides import Overrides, with_overrides
 from onewhole.errors import InputError
 from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.opening import Store
 
 BY = "teacher"
 ASIDE = "set aside"
 
 
 @dataclass(frozen=True, slots=True)
-class Moved:
+class MovedPupil:
     """Where a pupil is now, and the key that a move of the same pupil undoes it with (empty: none before)."""
 
     code: str
@@ -23,7 +23,9 @@ class Moved:
     undo: str
 
 
-def move(book: Store, room_number: int, night_number: int, *, code: str, key: str, now: datetime) -> Moved:
+def move(
+    book: Store, room_number: int, night_number: int, *, code: str, key: str, now: datetime
+) -> MovedPupil:
     """Move a pupil to the group of a key; an empty key puts the pupil back where the answers say.
 
     Raises InputError for a group that is not there (or is that of the absent), NotThere for a pupil.
@@ -38,7 +40,7 @@ def move(book: Store, room_number: int, night_number: int, *, code: str, key: st
     word = Overrides(found.overrides.aside, {one: said for one, said in places.items() if said})
     after = with_overrides(found.said, word)
     group = next(group.name for group in after.groups if code in group.pupils)
-    return Moved(code, group, undo)
+    return MovedPupil(code, group, undo)
 
 
 def set_aside(

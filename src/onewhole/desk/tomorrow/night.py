@@ -6,11 +6,12 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.marking.findings import most_useful
-from onewhole.desk.marking.mark import MEETS, Marked, as_object, mark_sheet
+from onewhole.desk.marking.mark import Marked, as_object, mark_sheet
 from onewhole.desk.page import audit as audits
 from onewhole.desk.page.print_pages import Made, Ready, pressed, put, sheet_pages
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.plan import plan_pages
+from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.presses.texts import read_text
 from onewhole.sheets.worked import WorkedSheet

@@ -6,9 +6,10 @@ from typing import assert_never
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
-    Blank,
+    FindingSetAside,
     FitsFamilies,
     JoinsOthers,
+    LeftBlank,
     LikelierThanNot,
     MaybeOneIdea,
     MaybeSlips,
@@ -17,7 +18,6 @@ from onewhole.findings.placing import (
     NothingWritten,
     NotReadable,
     OtherFormWanted,
-    SetAside,
     SpeaksAgainst,
     TooFewToTell,
     WhyFirst,
@@ -133,7 +133,7 @@ def _clause(why: WhyPlaced) -> Nodes:
             return *problems(labels), "may fit a pattern, which is too few to tell"
         case NoSteadyPattern():
             return ("no steady pattern",)
-        case Blank(labels):
+        case LeftBlank(labels):
             return "nothing written in", *problems(labels)
         case NotReadable(labels):
             return "not readable:", *problems(labels)
@@ -141,7 +141,7 @@ def _clause(why: WhyPlaced) -> Nodes:
             return (f"likelier than not one of these ({families_listed(families)})",)
         case JoinsOthers():
             return ("joins these, as too few others need that talk",)
-        case SetAside():
+        case FindingSetAside():
             return ("you set the finding aside",)
         case MovedHere(group, because):
             return "moved here by the teacher; the answers said", Typed(group), ":", *_clauses(because)

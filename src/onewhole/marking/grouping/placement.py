@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
-    Blank,
     FitsFamilies,
+    LeftBlank,
     MaybeSlips,
     NoSteadyPattern,
     NothingWritten,
@@ -60,7 +60,7 @@ def placement(pupil: PupilMarks, found: Finding) -> Placement:
     else:
         place, said = GroupKind.INTERVIEW, _unsettled(found)
     if blank:
-        said.append(Blank(blank))
+        said.append(LeftBlank(blank))
     if unread:
         said.append(NotReadable(unread))
     return Placement(pupil.pupil, place, tuple(said), families)

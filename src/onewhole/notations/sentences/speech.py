@@ -1,10 +1,10 @@
 """Sentences as they are spoken: every number in words; what is said is what is written."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import assert_never
 
 from onewhole.languages.language import Language
-from onewhole.notations.sentences.layout import joined, laid_out
+from onewhole.notations.sentences.layout import laid_out
 from onewhole.sentences.node import Counted, Label, Naming, Node, Said, Seam, Spot, Typed
 from onewhole.sentences.sentence import Sentence
 
@@ -17,11 +17,6 @@ def spoken(sentence: Sentence) -> str:
     'Take five sixths.'
     """
     return laid_out(sentence, _spoken)
-
-
-def spoken_of(sentences: Iterable[Sentence]) -> str:
-    """Return the words to be spoken for several sentences."""
-    return joined(sentences, spoken)
 
 
 def words_spoken(sentence: Sentence) -> int:
