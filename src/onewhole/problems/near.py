@@ -6,6 +6,7 @@ our own choice: small, and holding the zeros and unequal lengths on which mistak
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import product
 
 from onewhole.errors import OnewholeError
@@ -49,9 +50,15 @@ def near(statement: Statement) -> Space | None:
     if found is None:
         return None
     sort, first, second = found
-    sign = "-" if pair.taken else "+"
+    return _space(sort, pair.taken, first, second)
+
+
+@lru_cache(maxsize=64)
+def _space(sort: NumberSort, taken: bool, first: tuple[str, ...], second: tuple[str, ...]) -> Space:
+    """List a space whole; the problems of a page lie in few of them."""
+    sign = "-" if taken else "+"
     typed = (f"{one} {sign} {other}" for one, other in product(first, second))
-    return Space(sort, pair.taken, tuple(one for one in typed if _can_be_asked(one)))
+    return Space(sort, taken, tuple(one for one in typed if _can_be_asked(one)))
 
 
 def _can_be_asked(typed: str) -> bool:

@@ -1,21 +1,25 @@
 """A sheet worked once: what audit, pages, film and marking are handed."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from functools import cached_property
 from types import MappingProxyType
 
+from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
 from onewhole.sheets.room import Room, column_width, room
+from onewhole.working.form import FormWanted
+from onewhole.working.strategy import Strategy
 
 
 @dataclass(frozen=True)
 class WorkedSheet:
     r"""A sheet with every problem worked as its class was taught; each thing is worked out once.
 
-    Nothing is worked before it is asked for. Two are equal when their sheets are.
+    Nothing is worked before it is asked for. Two are equal when their sheets are. ``work`` gives a problem
+    worked: one that remembers the problems of the sheet before works only what is new.
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> worked = WorkedSheet(read_sheet("1. 7 2/6 - 3 5/6\n2. 52 - 27"))
@@ -24,6 +28,9 @@ class WorkedSheet:
     """
 
     sheet: Sheet
+    work: Callable[[Problem, Strategy, FormWanted], WorkedProblem] = field(
+        default=WorkedProblem, compare=False, repr=False
+    )
 
     @property
     def header(self) -> Header:
@@ -34,7 +41,7 @@ class WorkedSheet:
     def problems(self) -> tuple[WorkedProblem, ...]:
         """Return the problems in the order of the page."""
         taught, wanted = self.header.strategy, self.header.form
-        return tuple(WorkedProblem(problem, taught, wanted) for problem in self.sheet.problems)
+        return tuple(self.work(problem, taught, wanted) for problem in self.sheet.problems)
 
     @cached_property
     def labelled(self) -> Mapping[str, WorkedProblem]:

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from onewhole.desk.page.clicks import ClickKey, click_sent
-from onewhole.desk.page.live_page import MOST_PROBLEMS, laid, moved, remedied
+from onewhole.desk.page.live_page import MOST_PROBLEMS, _worked_on, laid, moved, remedied
 from onewhole.errors import InputError
 from onewhole.findings.click import NumberLines
 from onewhole.writers.finding_keys import finding_key
@@ -38,6 +38,29 @@ def test_the_page_of_room_12() -> None:
         "4 lines, 64 by 36 mm",
     )
     assert page.notes == ()
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        ROOM_12.replace("grade: 4\n", ""),
+        ROOM_12.replace("2 1/6", "1 1/6"),
+        "2. 8 1/6 - 4 4/6\n1. 7 2/6 - 3 5/6",
+        "strategy: count up\n\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6",
+    ],
+)
+def test_a_keystroke_works_only_what_is_new(typed: str) -> None:
+    """What is remembered of the page before changes nothing: all is as for a new page."""
+    _worked_on.cache_clear()
+    new = laid(typed, NOW)
+    _worked_on.cache_clear()
+    for before in (ROOM_12, "1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6"):
+        laid(before, NOW)
+    assert new.readable
+    assert laid(typed, NOW) == new
+    worked = _worked_on.cache_info().misses
+    laid(typed.replace("Kite", "Kites"), NOW)
+    assert _worked_on.cache_info().misses == worked, "no problem is worked again for a letter of the title"
 
 
 def test_the_picture_stands_in_an_address() -> None:

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime
 from fractions import Fraction
+from functools import lru_cache
 
 from onewhole.desk.page.clicks import Offered
 from onewhole.errors import InputError, OnewholeError
@@ -18,6 +19,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.presses.pdf import PressError, press, press_drawings
 from onewhole.problems.problem import Problem
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.audit import Audit, audit
 from onewhole.sheets.document import Instruction, Sheet, SheetError
 from onewhole.sheets.page import halves
@@ -27,6 +29,8 @@ from onewhole.sheets.remedies import remedies
 from onewhole.sheets.room import Room
 from onewhole.sheets.rows import Rows
 from onewhole.sheets.worked import WorkedSheet
+from onewhole.working.form import FormWanted
+from onewhole.working.strategy import Strategy
 from onewhole.writers.pupil_page import pupil_page
 
 __all__ = [
@@ -154,7 +158,7 @@ def laid(typed: str, now: datetime) -> Laid:
     """
     try:
         sheet = _read(typed)
-        worked = WorkedSheet(sheet)
+        worked = WorkedSheet(sheet, _worked)
         drawn = _drawn(worked, now)
         looked = audit(worked)
     except OnewholeError as error:
@@ -162,6 +166,17 @@ def laid(typed: str, now: datetime) -> Laid:
     problems = tuple(_stands(one, worked.rooms[one.label]) for one in sheet.problems)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
     return Laid((), drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn)))
+
+
+def _worked(problem: Problem, taught: Strategy, wanted: FormWanted) -> WorkedProblem:
+    """Work a problem; a keystroke changes one problem of a page, and the others stay worked."""
+    return _worked_on(problem.line, problem, taught, wanted)
+
+
+@lru_cache(maxsize=4 * MOST_PROBLEMS)
+def _worked_on(_line: int, problem: Problem, taught: Strategy, wanted: FormWanted) -> WorkedProblem:
+    """Work the problem of a line; that two problems are equal does not say that they stand on one line."""
+    return WorkedProblem(problem, taught, wanted)
 
 
 def remedied(typed: str, click: Click) -> Changed:

@@ -90,8 +90,7 @@ export function refusal(error) {
 async function whole(coming) {
   try {
     return await coming;
-  } catch (error) {
-    if (error instanceof Error && error.name === "AbortError") throw error;
+  } catch {
     throw new Refused(0, { refused: "The program does not answer.", remedy: "See that it still runs; what shows as kept is kept." });
   }
 }
@@ -100,7 +99,7 @@ async function whole(coming) {
  * Send to an address of ours and return its answer. `fields` make it a POST. Raises Refused.
  * @param {string} address
  * @param {Fields | null} [fields]
- * @param {{ signal?: AbortSignal, keepalive?: boolean }} [how]
+ * @param {{ keepalive?: boolean }} [how]
  * @returns {Promise<Response>}
  */
 export async function send(address, fields = null, how = {}) {
@@ -121,7 +120,7 @@ export async function send(address, fields = null, how = {}) {
  * Ask an address of ours and return its JSON; as `send`.
  * @param {string} address
  * @param {Fields | null} [fields]
- * @param {{ signal?: AbortSignal, keepalive?: boolean }} [how]
+ * @param {{ keepalive?: boolean }} [how]
  * @returns {Promise<any>}
  */
 export async function ask(address, fields = null, how = {}) {
@@ -192,5 +191,28 @@ export function calmly(run, wait) {
   return (...given) => {
     clearTimeout(timer);
     timer = setTimeout(() => run(...given), wait);
+  };
+}
+
+/**
+ * Run `run` at once, and never twice at a time: what comes while it runs makes it run once more afterwards.
+ * @param {() => Promise<unknown>} run
+ * @returns {() => Promise<void>}
+ */
+export function latest(run) {
+  let isRunning = false;
+  let again = false;
+  return async () => {
+    again = true;
+    if (isRunning) return;
+    isRunning = true;
+    try {
+      while (again) {
+        again = false;
+        await run();
+      }
+    } finally {
+      isRunning = false;
+    }
   };
 }

@@ -1,6 +1,6 @@
 // The desk: what is typed is laid out while one types, with notes beside it and the order of the problems.
 
-import { ask, calmly, find, get, make } from "./kit.js";
+import { ask, find, get, latest, make } from "./kit.js";
 import "./page_desk_kept.js";
 import { drawNotes } from "./page_desk_notes.js";
 import { drawOrder } from "./page_desk_order.js";
@@ -19,22 +19,15 @@ const empty = told.textContent; // the server's words for a desk with nothing on
 /** @type {Laid} */
 const NOTHING = { mistakes: [], notes: [], problems: [], pages: [], told: "" };
 
-/** @type {AbortController | null} */
-let asked = null;
-
-async function look() {
-  asked?.abort();
-  asked = new AbortController();
-  if (!typed.value.trim()) {
-    show(NOTHING);
-    return;
-  }
+const look = latest(async () => {
+  const text = typed.value;
   try {
-    show(await ask(desk.dataset.toLive ?? "", { typed: typed.value }, { signal: asked.signal }));
+    const found = text.trim() ? await ask(desk.dataset.toLive ?? "", { typed: text }) : NOTHING;
+    if (typed.value === text) show(found);
   } catch (error) {
     tell(error);
   }
-}
+});
 
 /** @param {Laid} found */
 function show(found) {
@@ -62,5 +55,5 @@ function drawPages(found) {
   });
 }
 
-typed.addEventListener("changed", calmly(look, 90));
+typed.addEventListener("changed", look);
 look();

@@ -9,7 +9,6 @@ export const large = (words) => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Tell what was refused. Anything else that went wrong is raised again. @param {unknown} error */
 export function tell(error) {
-  if (error instanceof Error && error.name === "AbortError") return;
   const { where, refused: what, remedy } = refusal(error).told;
   const said = large(what.replace(/\.?$/, "."));
   refused.textContent = [where ? `${large(where)}: ${said}` : said, remedy].filter(Boolean).join(" ");
