@@ -26,7 +26,7 @@ from onewhole.problems.answer import answer
 from onewhole.sheets.mastery import again
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.writing import write_sheet
-from onewhole.store.answers import KeptAnswer, keep_answer, keep_answers
+from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.steps import NightStep, keep_step
 from onewhole.web.access.guard import Access
 from onewhole.web.access.sessions import Sessions
@@ -130,7 +130,7 @@ def tabs(book: Store, page: NightPage) -> None:
     def keep(code: str, count: int) -> None:
         for at in range(count):
             label = page.labels[at % PROBLEMS]
-            keep_answer(book, KeptAnswer(page.night.number, code, label, str(at), NOW, "teacher"))
+            keep_answers(book, (KeptAnswer(page.night.number, code, label, str(at), NOW, "teacher"),))
 
     first, second = (pupil.code for pupil in of.pupils[:2])
     one = seconds(lambda: keep(first, 400))

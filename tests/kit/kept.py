@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.classes import add_class, add_pupil
 from onewhole.store.nights import add_night
 from onewhole.store.opening import Store
@@ -30,6 +30,12 @@ def first_round(store: Store) -> Round:
     sheet = add_sheet(store, "Kite paper", "1. 5 1/8 - 2 5/8", NOW)
     night = add_night(store, room.number, sheet.number, 1, DAY)
     return Round(room.number, sheet.number, night.number)
+
+
+def keep_answer(store: Store, answer: KeptAnswer) -> KeptAnswer:
+    """Keep one writing by itself."""
+    (kept,) = keep_answers(store, (answer,))
+    return kept
 
 
 def write(

@@ -12,20 +12,17 @@ import pytest
 
 from onewhole.store.answers import (
     KeptAnswer,
-    answers_by,
     answers_of,
     history_of,
-    keep_answer,
     keep_answers,
     last_writing,
-    last_writings,
 )
 from onewhole.store.classes import add_class, add_pupil
 from onewhole.store.nights import add_night
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotStorable, NotThere
 from onewhole.store.tables import ZonelessError
-from tests.kit.kept import DAY, NOW, first_round, write
+from tests.kit.kept import DAY, NOW, first_round, keep_answer, write
 
 HOSTILE = (
     "<script>alert(1)</script>",
@@ -44,12 +41,12 @@ STREAM = """
 import sys
 from datetime import UTC, datetime
 from pathlib import Path
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.opening import open_store
 store = open_store(Path(sys.argv[1]))
 for number in range(int(sys.argv[3]), 10**9):
     now = datetime(2026, 9, 1, tzinfo=UTC)
-    keep_answer(store, KeptAnswer(int(sys.argv[2]), "K01", str(number), f"{number} 1/8", now, "t"))
+    keep_answers(store, (KeptAnswer(int(sys.argv[2]), "K01", str(number), f"{number} 1/8", now, "t"),))
     print(number, flush=True)
 """
 
@@ -92,20 +89,6 @@ def test_the_last_writing_is_the_answer(store: Store) -> None:
     assert history_of(store, night, "K01", "9") == ()
 
 
-def test_a_pupil_s_answers_come_night_by_night(store: Store) -> None:
-    """As they stand now, over all nights, and no other pupil's."""
-    kept = first_round(store)
-    next_night = add_night(store, kept.class_number, kept.sheet, 1, DAY + timedelta(days=1)).number
-    write(store, next_night, "later")
-    write(store, kept.night, "first")
-    write(store, kept.night, "changed")
-    write(store, kept.night, "other", code="K02")
-    found = answers_by(store, kept.class_number, "K01")
-    assert [(one.night, one.text) for one in found] == [(kept.night, "changed"), (next_night, "later")]
-    with pytest.raises(NotThere):
-        answers_by(store, kept.class_number, "K03")
-
-
 def test_a_column_is_kept_all_or_not_at_all(store: Store) -> None:
     """In the order given; one wrong code or half a character among them keeps none."""
     night = first_round(store).night
@@ -123,20 +106,18 @@ def test_a_column_is_kept_all_or_not_at_all(store: Store) -> None:
 
 
 def test_the_last_writing_tells_whether_anything_changed(store: Store) -> None:
-    """It grows with every writing, also of the same text; a class is asked at once."""
+    """It grows with every writing, also of the same text, and knows only its own night."""
     kept = first_round(store)
     later = add_night(store, kept.class_number, kept.sheet, 1, DAY + timedelta(days=1)).number
-    assert (last_writing(store, kept.night), last_writings(store, kept.class_number)) == (0, {})
+    assert last_writing(store, kept.night) == 0
     seen = []
     for _ in range(3):
         write(store, kept.night, "2")
         seen.append(last_writing(store, kept.night))
     assert seen == sorted(set(seen))
     write(store, later, "2")
-    assert last_writings(store, kept.class_number) == {
-        night: last_writing(store, night) for night in (kept.night, later)
-    }
-    assert last_writings(store, 99) == {}
+    assert last_writing(store, kept.night) == seen[-1] < last_writing(store, later)
+    assert last_writing(store, 99) == 0
 
 
 def test_a_clock_set_back_changes_no_order(store: Store) -> None:
@@ -180,7 +161,7 @@ def test_only_a_pupil_of_the_night_s_class_answers(store: Store) -> None:
         add_pupil(store, other.number)
     others = add_night(store, other.number, 1, 1, DAY).number
     write(store, others, "5", code="K03")
-    assert [one.code for one in answers_by(store, other.number, "K03")] == ["K03"]
+    assert [one.code for one in answers_of(store, others)] == ["K03"]
     for wrong_night, code in ((night, "K03"), (others + 1, "K01"), (10**30, "K01")):
         with pytest.raises(NotThere):
             write(store, wrong_night, "2", code=code)

@@ -23,7 +23,7 @@ HELPER = """
 import json, os, random, signal, sys, time
 from datetime import UTC, datetime
 from pathlib import Path
-from onewhole.store.answers import KeptAnswer, answers_of, keep_answer
+from onewhole.store.answers import KeptAnswer, answers_of, keep_answers
 from onewhole.store.opening import open_store
 
 path, night, code, turns = Path(sys.argv[1]), int(sys.argv[2]), sys.argv[3], int(sys.argv[4])
@@ -36,7 +36,7 @@ for turn in range(turns):
         for number in range(10**9):
             problem = f"{turn}-{number}"
             text = f"{number} {turn + 1}/8" * 8
-            keep_answer(store, KeptAnswer(night, code, problem, text, datetime.now(UTC), "t"))
+            keep_answers(store, (KeptAnswer(night, code, problem, text, datetime.now(UTC), "t"),))
             os.write(theirs, f"{problem}={text}\\n".encode())
     os.close(theirs)
     lines, new = os.fdopen(ours), []

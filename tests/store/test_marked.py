@@ -3,12 +3,13 @@
 from datetime import UTC, date, datetime
 from pathlib import Path
 
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer
 from onewhole.store.classes import add_class, add_pupil
 from onewhole.store.marked import answered
 from onewhole.store.nights import add_night
 from onewhole.store.opening import open_store
 from onewhole.store.sheets import add_sheet
+from tests.kit.kept import keep_answer
 
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
 

@@ -3,13 +3,13 @@
 import pytest
 
 from onewhole.errors import Fault
-from onewhole.store.answers import KeptAnswer, answers_of, keep_answer
+from onewhole.store.answers import KeptAnswer, answers_of
 from onewhole.store.classes import add_class, add_pupil, classes_with_pupils, rename_class
 from onewhole.store.keeping import clean, erase_pupil
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotThere, StoreRefused
 from onewhole.store.settings import set_setting, setting
-from tests.kit.kept import NOW, first_round
+from tests.kit.kept import NOW, first_round, keep_answer
 
 
 def _names(store: Store) -> list[str]:

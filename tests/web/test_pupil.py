@@ -12,8 +12,9 @@ import pytest
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.keep.backups import Erased
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer
 from tests.kit.doors import Opened
+from tests.kit.kept import keep_answer
 from tests.kit.rounds import lived_in
 
 PLACE = "/mine/1/pupil/K05"

@@ -4,10 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import ColumnElement, Select, func, insert, select
+from sqlalchemy import Select, func, insert, select
 
 from onewhole.store import tables
-from onewhole.store.classes import find_pupil
 from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 
@@ -24,20 +23,11 @@ class KeptAnswer:
     by: str
 
 
-def keep_answer(store: Store, answer: KeptAnswer) -> KeptAnswer:
-    """Keep one writing in a transaction of its own; when this returns, it is on the disk.
-
-    Order of writing is the order of calls, whatever the clock says. Raises `NotThere` for a night, or for a
-    code that is not in the night's class, `NotStorable` and `StoreRefused`.
-    """
-    (kept,) = keep_answers(store, (answer,))
-    return kept
-
-
 def keep_answers(store: Store, answers: Sequence[KeptAnswer]) -> tuple[KeptAnswer, ...]:
-    """Keep writings, in their order, all of them or none: a column filled at once, or a paste.
+    """Keep writings in one transaction, all of them or none; when this returns, they are on the disk.
 
-    Raises as `keep_answer`.
+    The order of writing is the order given, whatever the clock says. Raises `NotThere` for a night, or for a
+    code that is not in the night's class, `NotStorable` and `StoreRefused`.
     """
     with store.writing() as connection:
         pupils = {
@@ -62,14 +52,12 @@ def keep_answers(store: Store, answers: Sequence[KeptAnswer]) -> tuple[KeptAnswe
 
 def answers_of(store: Store, night: int) -> tuple[KeptAnswer, ...]:
     """The answers of a night as they stand now, by pupil, then by problem label."""
-    return _standing(store, tables.answers.c.night_number == night)
-
-
-def answers_by(store: Store, class_number: int, code: str) -> tuple[KeptAnswer, ...]:
-    """The answers of a pupil as they stand now, by night in the order of adding. Raises `NotThere`."""
+    columns = tables.answers.c
+    cell = (columns.night_number, columns.pupil_number, columns.problem)
+    newest = select(func.max(columns.number)).where(columns.night_number == night).group_by(*cell)
+    asked = _asked().where(columns.number.in_(newest)).order_by(*cell)
     with store.reading() as connection:
-        pupil = find_pupil(connection, class_number, code)
-    return _standing(store, tables.answers.c.pupil_number == pupil.number)
+        return tuple(KeptAnswer(*row) for row in connection.execute(asked))
 
 
 def history_of(store: Store, night: int, code: str, problem: str) -> tuple[KeptAnswer, ...]:
@@ -87,29 +75,6 @@ def last_writing(store: Store, night: int) -> int:
     newest = select(func.max(tables.answers.c.number)).where(tables.answers.c.night_number == night)
     with store.reading() as connection:
         return connection.scalar(newest) or 0
-
-
-def last_writings(store: Store, class_number: int) -> dict[int, int]:
-    """`last_writing` of every night of a class that has any, asked at once."""
-    columns = tables.nights.c
-    newest = (
-        select(func.max(tables.answers.c.number))
-        .where(tables.answers.c.night_number == columns.number)
-        .scalar_subquery()
-    )
-    asked = select(columns.number, newest).where(columns.class_number == class_number)
-    with store.reading() as connection:
-        return {night: number for night, number in connection.execute(asked) if number is not None}
-
-
-def _standing(store: Store, which: ColumnElement[bool]) -> tuple[KeptAnswer, ...]:
-    """The last writing of every answer among some."""
-    columns = tables.answers.c
-    cell = (columns.night_number, columns.pupil_number, columns.problem)
-    newest = select(func.max(columns.number)).where(which).group_by(*cell)
-    asked = _asked().where(columns.number.in_(newest)).order_by(*cell)
-    with store.reading() as connection:
-        return tuple(KeptAnswer(*row) for row in connection.execute(asked))
 
 
 def _asked() -> Select[int, str, str, str, datetime, str]:

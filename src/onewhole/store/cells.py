@@ -28,7 +28,7 @@ def change_answers(
 
     On conflict (the cell has neither the text its writer saw nor the new one) the stored text wins and is
     returned. A cell that has the new text already is not written again. Raises as
-    `onewhole.store.answers.keep_answer`, and then nothing was written.
+    `onewhole.store.answers.keep_answers`, and then nothing was written.
     """
     with store.writing() as connection:
         pupils = pupil_numbers(connection, night, {change.code for change in changes})

@@ -49,14 +49,6 @@ def add_class(store: Store, name: str, now: datetime) -> SchoolClass:
     return SchoolClass(number, name, now)
 
 
-def all_classes(store: Store) -> tuple[SchoolClass, ...]:
-    """Every class, in the order they were made."""
-    columns = tables.classes.c
-    asked = select(columns.number, columns.name, columns.made).order_by(columns.number)
-    with store.reading() as connection:
-        return tuple(SchoolClass(*row) for row in connection.execute(asked))
-
-
 def classes_with_pupils(
     store: Store, number: int | None = None
 ) -> tuple[tuple[SchoolClass, tuple[Pupil, ...]], ...]:

@@ -33,7 +33,7 @@ class Correction:
 
 
 def keep_correction(store: Store, correction: Correction) -> Correction:
-    """Keep a correction in a transaction. Raises as `answers.keep_answer`."""
+    """Keep a correction in a transaction. Raises as `answers.keep_answers`."""
     with store.writing() as connection:
         pupils = pupil_numbers(connection, correction.night, {correction.code})
         connection.execute(

@@ -56,12 +56,6 @@ def nights_of(store: Store, class_number: int) -> tuple[KeptNight, ...]:
         )
 
 
-def night(store: Store, number: int) -> KeptNight:
-    """Give one night. Raises `NotThere`."""
-    with store.reading() as connection:
-        return find_night(connection, number)
-
-
 def change_version(store: Store, number: int, version: int) -> KeptNight:
     """Let a night have another version of its sheet, as long as no answer is written.
 

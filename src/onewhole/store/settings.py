@@ -18,10 +18,3 @@ def setting(store: Store, name: str) -> str | None:
     """The text of a setting; None where there is none."""
     with store.reading() as connection:
         return connection.scalar(select(tables.settings.c.text).where(tables.settings.c.name == name))
-
-
-def all_settings(store: Store) -> dict[str, str]:
-    """Every setting by name."""
-    asked = select(tables.settings.c.name, tables.settings.c.text).order_by(tables.settings.c.name)
-    with store.reading() as connection:
-        return {name: text for name, text in connection.execute(asked)}  # noqa: C416 - rows are no pairs for mypy

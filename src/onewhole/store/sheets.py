@@ -45,21 +45,6 @@ def versions_of(store: Store, number: int) -> tuple[KeptSheet, ...]:
         return _versions(connection, number)
 
 
-def version_of(store: Store, number: int, version: int) -> KeptSheet:
-    """One version of a sheet. Raises `NotThere`."""
-    columns = tables.sheet_versions.c
-    asked = _asked().where(columns.sheet_number == number, columns.version == version)
-    with store.reading() as connection:
-        row = connection.execute(asked).one_or_none()
-    if row is None:
-        raise NotThere(
-            "There is no such version of the sheet",
-            where=f"sheet {number}, version {version}",
-            remedy="Choose one that is kept.",
-        )
-    return KeptSheet(*row)
-
-
 def newest_sheets(store: Store) -> tuple[KeptSheet, ...]:
     """The newest version of every sheet, in the order the sheets were made."""
     columns = tables.sheet_versions.c

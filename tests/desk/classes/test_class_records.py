@@ -21,7 +21,8 @@ from onewhole.desk.marking.mark import mark_sheet
 from onewhole.errors import InputError
 from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer
+from tests.kit.kept import keep_answer
 
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
 DAY = date(2026, 9, 1)

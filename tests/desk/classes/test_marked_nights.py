@@ -33,11 +33,12 @@ from onewhole.findings.placing import FitsFamilies, MovedHere
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer
 from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
 from onewhole.store.keeping import erase_pupil
 from onewhole.store.night_cache import cache_night, cached_nights
 from tests.kit.club import DAY, NOW, ROWS, TYPED, small_club
+from tests.kit.kept import keep_answer
 
 
 def write(book: Store, night: int, code: str, label: str, text: str) -> None:

@@ -11,7 +11,8 @@ from onewhole.desk.classes.class_records import NightPage, NotThere, Store, open
 from onewhole.desk.classes.demo import fill_demo
 from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.classes.week import Next, NightStep, WeekNight, keep_step, week
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer
+from tests.kit.kept import keep_answer
 
 TODAY = date(2026, 11, 25)
 NOW = datetime(2026, 11, 25, 16, tzinfo=UTC)

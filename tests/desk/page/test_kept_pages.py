@@ -28,8 +28,9 @@ from onewhole.desk.page.kept_pages import (
 )
 from onewhole.desk.page.wished_page import WishForm, composed
 from onewhole.errors import InputError
-from onewhole.store.answers import KeptAnswer, keep_answer
+from onewhole.store.answers import KeptAnswer
 from onewhole.store.sheets import newest_sheets
+from tests.kit.kept import keep_answer
 
 TODAY = date(2026, 11, 24)
 NOW = datetime(2026, 11, 24, 16, tzinfo=UTC)
