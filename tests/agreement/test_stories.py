@@ -6,10 +6,10 @@ from fractions import Fraction
 
 import pytest
 
+from onewhole.languages.english.story_frames import FRAMES
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.sheets.stories import story
-from onewhole.sheets.story_frames import FRAMES
 from onewhole.statements.reading import read_statement
 from tests.kit.stories import TOLD
 

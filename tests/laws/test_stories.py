@@ -7,18 +7,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.findings.standard import StandardCode
-from onewhole.languages.english.words import ClassWords, short
-from onewhole.notations.amounts import with_article
+from onewhole.languages.english.story_frames import FRAMES
+from onewhole.languages.english.words import ClassWords, article, short
 from onewhole.number.unit import Kind
 from onewhole.problems.problem import Problem
+from onewhole.problems.story_asks import Asks, asked
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.reading_level import AIM
 from onewhole.sheets.standards import notes
 from onewhole.sheets.stories import Story, story
-from onewhole.sheets.story_asks import Asks, asked
-from onewhole.sheets.story_frames import FRAMES
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.reading import read_quantity, read_statement
@@ -72,7 +71,7 @@ def one_whole(told: Story) -> None:
         return
     full, brief = told.whole, short(told.whole)
     names = [brief.wholes, f"whole {brief.wholes}", f"whole {brief.whole}"]
-    names += [f"of {with_article(brief.whole)}", f"1 {brief.whole}".removeprefix("1 ")]
+    names += [f"of {article(brief.whole)} {brief.whole}", f"1 {brief.whole}".removeprefix("1 ")]
     for found in AMOUNT.finditer(told.words):
         after = told.words[found.end() :].lstrip()
         assert after.startswith(tuple(names)), (found.group(), told.words)
@@ -116,7 +115,7 @@ def test_every_sentence_is_told() -> None:
         for one in every(typed)
     }
     assert told == {(frame.asks, frame.kind, frame.structure) for frame in FRAMES}
-    assert len({(frame.asks, frame.words) for frame in FRAMES}) == len(FRAMES)
+    assert len({(frame.asks, frame.sentences) for frame in FRAMES}) == len(FRAMES)
     for frame in FRAMES:
         same = sum((one.asks, one.kind) == (frame.asks, frame.kind) for one in FRAMES)
         typed = next(

@@ -2,13 +2,14 @@
 
 import pytest
 
+from onewhole.languages.english.story_frames import FRAMES
 from onewhole.languages.english.words import ClassWords
 from onewhole.problems.needs import needs
+from onewhole.problems.story_structure import Structure
 from onewhole.sheets.audit import audit
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header, PictureSetting
 from onewhole.sheets.stories import story
-from onewhole.sheets.story_frames import FRAMES, Structure
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
 from onewhole.writers.finding_keys import finding_key

@@ -3,14 +3,15 @@
 import re
 from pathlib import Path
 
+from onewhole.languages.english.story_frames import FRAMES
 from onewhole.marking.reading.pass_mark import USUAL
 from onewhole.notations.text import text
+from onewhole.problems.story_structure import Structure
 from onewhole.sheets.earlier_skill import earlier_skill
 from onewhole.sheets.find_the_slip import FIND, WRONG, false_signs
 from onewhole.sheets.mastery import PROBLEMS
 from onewhole.sheets.practice import BESIDE_A_SLIP, PRACTICE
 from onewhole.sheets.reading_level import AIM
-from onewhole.sheets.story_frames import FRAMES, Structure
 from onewhole.statements.reading import read_chains, read_statement
 
 DOCS = Path(__file__).parents[2] / "docs"

@@ -10,11 +10,13 @@ from onewhole.statements.writable import Writable
 
 #: A full stop, question or exclamation mark that ends a sentence, and not one that ends "5/?".
 _END = re.compile(r"(?<=[^\s/][.?!])\s+")
-#: One number as it is typed: 1,200 or 4 or 5.2, with a fraction after it, or a fraction alone.
+#: One number as it is typed: 1,200 or 4 or 5.2, with a fraction after it, or a fraction alone, or 2⅔.
 _FIGURE = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?"
-_MIXED = rf"(?:{_FIGURE}\s)?\d+/\d+"
-#: Marks of measures that are no other word.
-_MARK = r"(?:yd|ft|lb|oz|h|min)"
+_VULGAR = "[¼-¾⅐-⅞]"
+_MIXED = rf"(?:(?:{_FIGURE}\s(?:and\s)?)?\d+/\d+|(?:{_FIGURE}\s?)?{_VULGAR})"
+#: Marks and names of measures that are no other word.
+_NAME = "yards?|feet|foot|inch(?:es)?|pounds?|lbs|ounces?|hours?|hrs?|minutes?|mins"
+_MARK = rf"(?:yd|ft|lb|oz|h|min|{_NAME})"
 #: "in" is inches at the end, before a mark or a number, after feet, and before the words of a length.
 _INCH = r"in(?=\s*(?:$|[.,;:?!)+=<>-]|\d|(?:of|long|wide|tall|high|deep|thick)\b))"
 _MEASURE = rf"{_FIGURE} {_MARK}(?: {_FIGURE} (?:{_MARK}|in)\b)*|{_FIGURE} {_INCH}"

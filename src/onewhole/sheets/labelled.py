@@ -3,12 +3,13 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
+from onewhole.languages.english.stories import told_whole
 from onewhole.notations.text import text
 from onewhole.problems.difficulty import difficulty
 from onewhole.problems.problem import Problem
+from onewhole.problems.story_asks import NoStoryError
 from onewhole.sheets.header import Header
-from onewhole.sheets.stories import story, told_whole
-from onewhole.sheets.story_asks import NoStoryError
+from onewhole.sheets.stories import story
 from onewhole.statements.statement import Statement
 
 

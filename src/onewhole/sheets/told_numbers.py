@@ -1,21 +1,20 @@
 """Whether the words of a word problem tell the numbers of its equation."""
 
-import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
-from onewhole.errors import OnewholeError
 from onewhole.languages.english.speech import say
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
-from onewhole.statements.reading import read_quantity
+from onewhole.sentences.node import Spot
+from onewhole.sentences.typed import typed
+from onewhole.statements.expression import Over, Sum, Times, quantities
+from onewhole.statements.statement import Comparison, MissingNumber, Question
 
-_DIGIT = "[0-9¼-¾⅐-⅞]"
-_NUMBER = re.compile(rf"{_DIGIT}(?:{_DIGIT}|[.,/](?={_DIGIT})|\s(?:and\s)?(?=[0-9]+/[0-9]|[¼-¾⅐-⅞]))*")
-_UNIT = "(?:yards?|yd|feet|foot|ft|inch(?:es)?|in|pounds?|lbs?|ounces?|oz|hours?|hrs?|h|minutes?|mins?)"
-_MEASURE = re.compile(rf"(?<![0-9/.,])[0-9]+ {_UNIT}\b(?:,?(?: and)? [0-9]+ {_UNIT}\b)*")
+#: What stands between the two parts of one measure: 5 feet, 2 inches.
+_JOINS = {", ", " and ", ", and "}
 
 
 def untold(problem: Problem) -> tuple[Quantity, ...]:
@@ -42,10 +41,29 @@ def untold(problem: Problem) -> tuple[Quantity, ...]:
 
 def _told(story: str) -> Iterator[tuple[Kind, Fraction]]:
     """Yield every number and every measure that stands in words in digits."""
-    for pattern in (_NUMBER, _MEASURE):
-        for found in pattern.finditer(story):
-            try:
-                number = read_quantity(found.group().replace(", ", " "))
-            except OnewholeError:
-                continue
+    before: Quantity | None = None
+    end = 0
+    for spot in typed(story).spots:
+        for number in _numbers(spot):
             yield number.kind, number.value
+            if number.kind is not Kind.NUMBER:
+                yield from ((Kind.NUMBER, Fraction(count)) for count in number.amounts)
+            if before and _goes_on(before, number) and story[end : spot.start] in _JOINS:
+                yield number.kind, before.value + number.value
+            before, end = number, spot.end
+
+
+def _goes_on(first: Quantity, second: Quantity) -> bool:
+    """Say whether a measure goes on in a smaller unit of the same kind: 5 feet, 2 inches."""
+    large, small = first.ladder.units[-1], second.ladder.units[0]
+    return large.kind is small.kind is not Kind.NUMBER and small.size < large.size
+
+
+def _numbers(spot: Spot) -> Iterable[Quantity]:
+    match spot.thing:
+        case Quantity() | Sum() | Times() | Over() as expression:
+            return quantities(expression)
+        case Question() | Comparison() | MissingNumber() as statement:
+            return numbers_of(statement)
+        case _:
+            return ()

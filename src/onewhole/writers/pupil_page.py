@@ -4,7 +4,9 @@ from collections.abc import Sequence
 from math import ceil
 from typing import assert_never
 
+from onewhole.languages.table import SPOKEN
 from onewhole.problems.problem import Problem
+from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
 from onewhole.sheets.find_the_slip import FIND, WRONG, FindTheSlip
 from onewhole.sheets.header import Header, PictureSetting
@@ -12,10 +14,9 @@ from onewhole.sheets.practice import Practice
 from onewhole.sheets.room import Room, WorkPlace, room
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Comparison, MissingNumber, Question
-from onewhole.writers.formula import formula
+from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
-from onewhole.writers.story_words import story_words
 
 _DRAW = {
     PictureSetting.STRIP: "Draw the strips.",
@@ -56,7 +57,7 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
         "room": _size(needed),
     }
     if item.story:
-        found["words"] = story_words(item.story)
+        found["words"] = set_words(typed_sentences(item.story, SPOKEN.tag))
     else:
         found["formula"] = formula(item.statement, asks=_asks(item))
     found |= _answer(item, needed)

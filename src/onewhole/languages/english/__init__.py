@@ -14,6 +14,8 @@
 :mod:`~.unsuited`          why a strategy does not suit a problem
 :mod:`~.pictured`          the words that do a picture's job
 :mod:`~.amounts`           an amount that counts something: 2 1/6 strips
+:mod:`~.stories`           the words of a word problem
+:mod:`~.story_frames`      the kite club's word problems, sentence by sentence
 :mod:`~.unpictured`        why a picture does not suit a working
 :mod:`~.in_page`           what an audit finds in a page, and what may be done
 :mod:`~.standards`         what the standards expect of a page

@@ -2,8 +2,11 @@
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
-from onewhole.notations.amounts import amount, with_article
+from onewhole.languages.english.amounts import measured
+from onewhole.languages.english.making import told
+from onewhole.languages.english.words import ClassWords, article
+from onewhole.notations.sentences.text import text_of
+from onewhole.sentences.sentence import End
 from onewhole.statements.reading import read_quantity
 
 STRIP = ClassWords.for_whole("strip of paper")
@@ -32,7 +35,7 @@ STRIP = ClassWords.for_whole("strip of paper")
 )
 def test_units_and_plurals(typed: str, said: str) -> None:
     """One strip, several strips, a part of a strip; measures in their own words."""
-    assert amount(read_quantity(typed), STRIP) == said
+    assert text_of(told(measured(read_quantity(typed), STRIP), end=End.TYPED)) == said
 
 
 @pytest.mark.parametrize(
@@ -49,4 +52,4 @@ def test_units_and_plurals(typed: str, said: str) -> None:
 )
 def test_the_article_goes_by_the_sound(thing: str, said: str) -> None:
     """An hour and a unit, though their first letters say otherwise."""
-    assert with_article(thing) == said
+    assert f"{article(thing)} {thing}" == said

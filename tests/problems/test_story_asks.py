@@ -3,7 +3,7 @@
 import pytest
 
 from onewhole.number.quantity import whole
-from onewhole.sheets.story_asks import Asks, NoStoryError, asked
+from onewhole.problems.story_asks import Asks, NoStoryError, asked
 from onewhole.statements.expression import minus
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question

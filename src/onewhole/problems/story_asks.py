@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import assert_never
 
 from onewhole.errors import InputError
 from onewhole.misconceptions.pair import pair_of
@@ -47,6 +48,20 @@ class StoryQuestion:
     def numbers(self) -> tuple[Quantity, ...]:
         """Return the numbers that are known as amounts."""
         return tuple(part for part in (self.first, self.second) if isinstance(part, Quantity))
+
+    @property
+    def under_one(self) -> bool:
+        """Say whether the unknown is a part of an amount under one."""
+        match self.asks:
+            case Asks.DIFFERENCE | Asks.CHANGE_TAKEN:
+                within: Quantity | Gap = self.first
+            case Asks.CHANGE_ADDED | Asks.START_ADDED:
+                within = self.second
+            case Asks.SUM | Asks.WHICH | Asks.START_TAKEN | Asks.RENAMED:
+                return False
+            case _:
+                assert_never(self.asks)
+        return isinstance(within, Quantity) and within.value < 1
 
 
 def asked(statement: Statement) -> StoryQuestion:

@@ -1,0 +1,98 @@
+"""The words of a word problem: a frame filled with the amounts of a statement."""
+
+from fractions import Fraction
+from string import Formatter
+
+from onewhole.languages.english.amounts import a_whole, measured, of_one
+from onewhole.languages.english.making import Nodes, told, units
+from onewhole.languages.english.story_frames import StoryFrame
+from onewhole.languages.english.words import ClassWords, short
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind, Unit
+from onewhole.problems.story_asks import StoryQuestion
+from onewhole.sentences.node import Counted, Naming, Node, Thing
+from onewhole.sentences.sentence import End, Sentence, Sentences
+from onewhole.statements.gap import Gap
+
+#: What a whole is in a story when the class has not said what it calls one.
+KITE_PAPER = ClassWords.for_whole("strip of kite paper")
+
+
+def told_whole(words: ClassWords | None) -> ClassWords:
+    """Return what a story counts: what the class calls a whole, or strips of kite paper.
+
+    >>> told_whole(ClassWords()).wholes
+    'strips of kite paper'
+    """
+    if words is None or words.whole == ClassWords().whole:
+        return KITE_PAPER
+    return words
+
+
+def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Sentences:
+    """Fill a frame. The whole is named in full once; where it is cut into parts, all are said to be alike."""
+    brief = short(whole)
+    in_parts = any(number.ladder.style in {Style.MIXED, Style.DECIMAL} for number in parts.numbers)
+    same = frame.kind is Kind.NUMBER and (in_parts or isinstance(parts.second, Gap))
+    lead = brief if same else whole
+    named = any("some" in _holes(words) for words in frame.sentences)
+    filled: dict[str, Nodes] = {
+        "a": measured(parts.first, brief if named else lead),
+        "b": measured(parts.second, brief) if isinstance(parts.second, Quantity) else (),
+        **_unknown(parts, lead, brief),
+        **_pieces(parts.second, brief),
+    }
+    *rest, asks = frame.sentences
+    said = [_filled(words, filled, End.STOP) for words in rest]
+    if same:
+        said.insert(0, told("all the", Naming(a_whole(whole)), "are the same size")[0])
+    return (*said, _filled(asks, filled, End.ASKS))
+
+
+def _holes(words: str) -> set[str | None]:
+    return {hole for _, hole, _, _ in Formatter().parse(words)}
+
+
+def _filled(words: str, holes: dict[str, Nodes], end: End) -> Sentence:
+    """Make a sentence of words with holes."""
+    nodes: list[Node] = []
+    for between, hole, _, _ in Formatter().parse(words):
+        if between.strip():
+            nodes.append(between.strip())
+        if hole:
+            nodes += holes[hole]
+    return told(tuple(nodes), end=end)[0]
+
+
+def _unknown(parts: StoryQuestion, lead: ClassWords, brief: ClassWords) -> dict[str, Nodes]:
+    """Name what is asked for: strips, or a part of one where what is known leaves room for no more."""
+    if parts.under_one:
+        of = of_one(brief)
+        return {
+            "some": ("part", *of),
+            "many": ("how much", *of),
+            "more": ("how much more", *of),
+            "fewer": ("how much less", *of),
+            "are": ("is",),
+        }
+    many = Naming(a_whole(brief))
+    return {
+        "some": ("some", Naming(a_whole(lead))),
+        "many": ("how many", many),
+        "more": ("how many more", many),
+        "fewer": ("how many fewer", many),
+        "are": ("are",),
+    }
+
+
+def _pieces(second: Quantity | Gap, brief: ClassWords) -> dict[str, Nodes]:
+    """Name the pieces that are asked for, and the wholes that stand beside them."""
+    if not isinstance(second, Gap) or not isinstance(second.bottom, int):
+        return {"kept": (), "pieces": ()}
+    pieces = units(Unit(Fraction(1, second.bottom)))
+    wholes = second.wholes if isinstance(second.wholes, int) else 0
+    if not wholes:
+        return {"pieces": (pieces,), "kept": ("in", pieces)}
+    kept = Counted(wholes, Thing(f"whole {brief.whole}", f"whole {brief.wholes}"))
+    return {"pieces": (pieces,), "kept": ("as", kept, "and some", pieces)}
