@@ -18,7 +18,7 @@ def check(working: Working, picture: Picture, whole: Fraction) -> None:
     assert len(picture.scenes) == len(working.lines)
     for scene in picture.scenes:
         assert inside(scene)
-        assert scene.tells
+        assert scene.descriptions
     _check_counts(working, picture, whole)
     for before, after in zip(picture.scenes, picture.scenes[1:], strict=False):
         _check_names(before, after, whole)

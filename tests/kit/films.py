@@ -8,8 +8,8 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.pictures.description import Shown
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Words
-from onewhole.pictures.tell import Shown
 from onewhole.statements.row import row
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Strike, Write

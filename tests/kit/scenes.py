@@ -6,8 +6,8 @@ from onewhole.number.ladder import decimal, mixed
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.caption import Count
+from onewhole.pictures.description import Shown
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
-from onewhole.pictures.tell import Shown
 
 F = Fraction
 

@@ -7,9 +7,9 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import BlocksState, blocks_of, blocks_states
 from onewhole.pictures.caption import Count
+from onewhole.pictures.description import CrossedOut, CutInto, Makes
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.scene import Box, Look, Scene
-from onewhole.pictures.tell import CrossedOut, CutInto, Makes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.questions import suiting
@@ -104,7 +104,7 @@ def test_one_ten_is_opened_into_ten_ones() -> None:
     new = _blocks(scenes[2]).keys() - _blocks(scenes[1]).keys()
     assert gone == {"first/1/4"}
     assert new == {f"first/1/4/{number}" for number in range(10)}
-    assert CutInto(Count(1, TENS), Count(10, ONES)) in scenes[2].tells
+    assert CutInto(Count(1, TENS), Count(10, ONES)) in scenes[2].descriptions
 
 
 def test_what_is_taken_is_struck() -> None:
@@ -113,7 +113,7 @@ def test_what_is_taken_is_struck() -> None:
     struck = [piece.name for piece in scenes[-1].pieces if piece.look is Look.STRUCK]
     assert len(struck) == 9
     assert _blocks(scenes[3]) == _blocks(scenes[-1])
-    assert CrossedOut((Count(2, TENS), Count(7, ONES))) in scenes[-1].tells
+    assert CrossedOut((Count(2, TENS), Count(7, ONES))) in scenes[-1].descriptions
 
 
 def test_larger_units_are_struck_first_where_they_are_taken_first() -> None:
@@ -130,7 +130,7 @@ def test_ten_ones_are_made_into_a_ten() -> None:
     assert looks == {Look.FILLED, Look.PLAIN}
     assert {block.look for pile in found[1].blocks for block in pile} == {Look.FILLED}
     scenes = blocks(_worked("29 + 43", "units_apart")).scenes
-    assert Makes(Count(10, ONES), Count(1, TENS)) in scenes[-1].tells
+    assert Makes(Count(10, ONES), Count(1, TENS)) in scenes[-1].descriptions
 
 
 def test_names_stay() -> None:

@@ -4,12 +4,12 @@ from itertools import pairwise
 import pytest
 
 from onewhole.number.quantity import Quantity, whole
+from onewhole.pictures.description import Compared, JumpEnds, OneJump, Shown, StillThere
 from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.number_line import number_line
 from onewhole.pictures.picture import Picture
 from onewhole.pictures.scene import Hop, Scene, Shape, Stroke, Wedge, Words
-from onewhole.pictures.tell import Compared, JumpEnds, OneJump, Shown, StillThere
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
@@ -168,8 +168,15 @@ def test_taking_away_goes_back() -> None:
     scene = _line("7 2/6 - 3 5/6", "regroup_first").scenes[-1]
     hops = [shape for shape in _shapes(scene, "jump/").values() if isinstance(shape, Hop)]
     assert [hop.x - hop.to_x for hop in hops] == [60, Fraction(50, 3)]
-    assert isinstance(scene.tells[-1], StillThere)
-    assert [type(tell) for tell in scene.tells] == [Shown, OneJump, JumpEnds, OneJump, JumpEnds, StillThere]
+    assert isinstance(scene.descriptions[-1], StillThere)
+    assert [type(each) for each in scene.descriptions] == [
+        Shown,
+        OneJump,
+        JumpEnds,
+        OneJump,
+        JumpEnds,
+        StillThere,
+    ]
 
 
 def test_unlike_parts_stand_on_one_line() -> None:
@@ -188,8 +195,8 @@ def test_a_comparison_marks_both() -> None:
     """Both numbers are marked from the first line on, and the last one tells which is compared with which."""
     found = _line("3/4 ? 5/6", "regroup_first")
     assert [len(_shapes(scene, "point/")) for scene in found.scenes] == [2] * len(found.scenes)
-    assert isinstance(found.scenes[-1].tells[-1], Compared)
-    assert not any(isinstance(tell, Compared) for scene in found.scenes[:-1] for tell in scene.tells)
+    assert isinstance(found.scenes[-1].descriptions[-1], Compared)
+    assert not any(isinstance(each, Compared) for scene in found.scenes[:-1] for each in scene.descriptions)
 
 
 def test_many_wholes_have_fewer_numbers() -> None:
@@ -198,7 +205,7 @@ def test_many_wholes_have_fewer_numbers() -> None:
     words = [shape for shape in _shapes(scene, "whole/").values() if isinstance(shape, Words)]
     assert [shape.caption for shape in words] == [whole(number) for number in range(160, 321, 20)]
     assert len(_shapes(scene, "part/")) == 8
-    assert Shown((whole(304),)) in scene.tells
+    assert Shown((whole(304),)) in scene.descriptions
 
 
 def test_a_missing_number_is_refused() -> None:

@@ -5,10 +5,10 @@ import pytest
 from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity, whole
+from onewhole.pictures.description import Gathered, Makes, Shown, SplitInto
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.scene import Scene, Stroke, Words
 from onewhole.pictures.split import Tree, grown, split
-from onewhole.pictures.tell import Gathered, Makes, Shown, SplitInto
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
@@ -90,7 +90,7 @@ def test_full_groups_are_made_into_wholes() -> None:
     assert _written(scenes[0]) == ["2 4/5", "1 3/5"]
     assert _written(scenes[2]) == ["3 7/5"]
     assert _written(scenes[-1]) == ["3 7/5", "3", "5/5", "2/5", "1", "4 2/5"]
-    assert [type(tell) for tell in scenes[-1].tells] == [Shown, SplitInto, Makes, Gathered]
+    assert [type(each) for each in scenes[-1].descriptions] == [Shown, SplitInto, Makes, Gathered]
 
 
 @pytest.mark.parametrize("working", WORKINGS, ids=lambda working: working.strategy)

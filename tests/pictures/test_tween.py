@@ -24,7 +24,7 @@ def _shapes(scene: Scene) -> list[Shape]:
 @pytest.mark.parametrize("scene", [strips(), discs(), number_line()])
 def test_both_ends_are_the_scenes(scene: Scene) -> None:
     """Nothing done is the scene before and everything done the scene after; no change changes nothing."""
-    empty = replace(scene, pieces=(), tells=())
+    empty = replace(scene, pieces=(), descriptions=())
     assert tween(scene, empty, F(0)) == scene == tween(empty, scene, F(1))
     assert tween(scene, empty, F(1)) == empty == tween(empty, scene, F(0))
     assert tween(scene, scene, F(1, 3)) == scene

@@ -5,8 +5,8 @@ from fractions import Fraction
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.caption import Count
+from onewhole.pictures.description import CutInto
 from onewhole.pictures.scene import Scene
-from onewhole.pictures.tell import CutInto
 from onewhole.statements.reading import read_statement
 from onewhole.walkthroughs.cue import Chapter, Cue, Draw, Fresh, Role, Script, Strike, Write
 from onewhole.walkthroughs.lesson import Pace

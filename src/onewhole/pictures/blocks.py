@@ -8,10 +8,10 @@ from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.blocks_state import Block, BlocksState, blocks_of, blocks_states
 from onewhole.pictures.caption import Count
+from onewhole.pictures.description import CrossedOut, CutInto, Description, Makes, Shown, StillThere
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
-from onewhole.pictures.tell import CrossedOut, CutInto, Makes, Shown, StillThere, Tell
 from onewhole.working.line import Line
 from onewhole.working.working import Working
 
@@ -57,7 +57,7 @@ def blocks(working: Working) -> Picture:
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
     >>> picture = blocks(work(read_statement("52 - 27"), REGROUP_FIRST))
-    >>> [type(tell).__name__ for tell in picture.scenes[-1].tells]
+    >>> [type(each).__name__ for each in picture.scenes[-1].descriptions]
     ['Shown', 'CrossedOut', 'StillThere']
     """
     counted = blocks_of(working)
@@ -71,7 +71,7 @@ def blocks(working: Working) -> Picture:
     return Picture(
         PictureKind.BLOCKS,
         tuple(
-            Scene(WIDTH, HEIGHT, tuple(_pieces(now, places)), tuple(_tells(line, now, then)))
+            Scene(WIDTH, HEIGHT, tuple(_pieces(now, places)), tuple(_descriptions(line, now, then)))
             for line, now, then in lines
         ),
     )
@@ -126,7 +126,7 @@ def _counts(now: BlocksState, counts: tuple[int, ...]) -> tuple[Count, ...]:
     return tuple(Count(count, unit) for count, unit in zip(counts, now.units, strict=True) if count)
 
 
-def _tells(line: Line, now: BlocksState, then: BlocksState) -> Iterator[Tell]:
+def _descriptions(line: Line, now: BlocksState, then: BlocksState) -> Iterator[Description]:
     """Say what lies there, what was opened or made on this line, what is struck and what is left."""
     left, gone = now.count(struck=False), now.count(struck=True)
     both = tuple(a + b for a, b in zip(left, gone, strict=True))

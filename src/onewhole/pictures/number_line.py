@@ -6,11 +6,11 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Ladder, Style
 from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.pictures.description import Compared, Description, JumpEnds, OneJump, Shown, StillThere
 from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
-from onewhole.pictures.tell import Compared, JumpEnds, OneJump, Shown, StillThere, Tell
 from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
 from onewhole.working.working import Working
@@ -146,7 +146,7 @@ class _LineDrawing:
             *self._points(drawn, first=at == 0, last=last),
             *self._jumps(drawn if measured else 0, drawn),
         )
-        return Scene(WIDTH, self.height, pieces, tuple(self._tells(working, drawn, last=last)))
+        return Scene(WIDTH, self.height, pieces, tuple(self._descriptions(working, drawn, last=last)))
 
     def _line(self) -> Iterator[Piece]:
         y, line = self.y, self.axis
@@ -192,7 +192,7 @@ class _LineDrawing:
                 length = landmark(self.plan.ladder, abs(jump.end - jump.start))
                 yield Piece(f"length/{number}", Words((x + to_x) / 2, y, length, DIGITS))
 
-    def _tells(self, working: Working, drawn: int, *, last: bool) -> Iterator[Tell]:
+    def _descriptions(self, working: Working, drawn: int, *, last: bool) -> Iterator[Description]:
         ladder = self.plan.ladder
         for point in self.plan.given:
             yield Shown((landmark(ladder, point),))

@@ -6,12 +6,12 @@ from fractions import Fraction
 from itertools import accumulate
 
 from onewhole.number.unit import Unit
+from onewhole.pictures.describing import counts, descriptions
 from onewhole.pictures.limits import LEAST_PART, MOST_HEIGHT, MOST_WHOLES, WIDTH, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.quantity_state import Heap, QuantityState, quantity_states, whole_unit
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Shape, Words
 from onewhole.pictures.table import Bit, Row, Table, laid, then
-from onewhole.pictures.tells import counts, tells
 from onewhole.working.working import Working
 
 MARGIN = Fraction(4)
@@ -74,7 +74,7 @@ def drawn(working: Working, form: Form) -> Picture:
     scenes = []
     for at, (table, state) in enumerate(zip(tables, shown, strict=True)):
         pieces = (*_pieces(table, grid, form), *_words(state, table, grid, whole))
-        told = tells(shown[at - 1] if at else None, state, whole)
+        told = descriptions(shown[at - 1] if at else None, state, whole)
         scenes.append(Scene(WIDTH, grid.full, pieces, told))
     return Picture(form.kind, tuple(scenes))
 

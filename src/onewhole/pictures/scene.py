@@ -5,7 +5,7 @@ from enum import Enum
 from fractions import Fraction
 
 from onewhole.pictures.caption import Caption
-from onewhole.pictures.tell import Tell
+from onewhole.pictures.description import Description
 
 
 class Look(Enum):
@@ -87,14 +87,14 @@ class Piece:
 class Scene:
     """Pieces in the order they are drawn, on a sheet of ``width`` by ``height`` millimetres.
 
-    ``tells`` do the scene's job where it is not seen, in order.
+    ``descriptions`` say what it shows, in order, for those who cannot see it.
     Raises ValueError when two pieces have one name.
     """
 
     width: Fraction
     height: Fraction
     pieces: tuple[Piece, ...]
-    tells: tuple[Tell, ...] = ()
+    descriptions: tuple[Description, ...] = ()
 
     def __post_init__(self) -> None:
         """Refuse two pieces of one name."""

@@ -7,10 +7,10 @@ from fractions import Fraction
 from itertools import accumulate
 
 from onewhole.number.quantity import Quantity, landmark
+from onewhole.pictures.description import CutInto, Description, Gathered, Makes, Shown, SplitInto
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
-from onewhole.pictures.tell import CutInto, Gathered, Makes, Shown, SplitInto, Tell
 from onewhole.statements.expression import Expression, Sum, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line
@@ -165,7 +165,7 @@ def split(working: Working) -> Picture:
     >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
     >>> from onewhole.working.work import work
     >>> picture = split(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))
-    >>> [type(tell).__name__ for tell in picture.scenes[-1].tells]
+    >>> [type(each).__name__ for each in picture.scenes[-1].descriptions]
     ['Shown', 'SplitInto', 'CutInto', 'Gathered']
     """
     trees = grown(working)
@@ -181,7 +181,7 @@ def split(working: Working) -> Picture:
         if each.tree not in known:
             known.append(each.tree)
         pieces = tuple(_pieces(each, f"tree{len(known)}"))
-        scenes.append(Scene(WIDTH, HEIGHT, pieces, tuple(_tells(each))))
+        scenes.append(Scene(WIDTH, HEIGHT, pieces, tuple(_descriptions(each))))
     return Picture(PictureKind.SPLIT, tuple(scenes))
 
 
@@ -236,7 +236,7 @@ def _branch(name: str, upper: tuple[Fraction, Fraction], lower: tuple[Fraction, 
     return Piece(name, Stroke(upper[0], upper[1] + CLEAR, lower[0], lower[1] - CLEAR))
 
 
-def _tells(each: Grown) -> Iterator[Tell]:
+def _descriptions(each: Grown) -> Iterator[Description]:
     tree = each.tree
     part = tree.parts[tree.at]
     yield Shown((tree.top,))

@@ -11,11 +11,11 @@ from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import MEASURES, ONE, Unit
 from onewhole.pictures.caption import Count
-from onewhole.pictures.scene import Scene
-from onewhole.pictures.tell import (
+from onewhole.pictures.description import (
     Compared,
     CrossedOut,
     CutInto,
+    Description,
     Gathered,
     JumpEnds,
     Makes,
@@ -23,16 +23,16 @@ from onewhole.pictures.tell import (
     Shown,
     SplitInto,
     StillThere,
-    Tell,
 )
+from onewhole.pictures.scene import Scene
 
 WORDS = ClassWords.for_whole("strip of kite paper")
 SIXTH, TEN = Unit(Fraction(1, 6)), Unit(Fraction(10))
 FOOT, INCH = MEASURES[1], MEASURES[2]
 
 
-def _told(*tells: Tell) -> str:
-    return text_of(pictured(Scene(Fraction(9), Fraction(9), (), tells), WORDS))
+def _told(*described: Description) -> str:
+    return text_of(pictured(Scene(Fraction(9), Fraction(9), (), described), WORDS))
 
 
 def _sixths(wholes: int | None, pieces: int) -> Quantity:
@@ -45,7 +45,7 @@ STRIPS = Quantity(decimal(1, 1), (5, 2))
 
 
 @pytest.mark.parametrize(
-    ("tell", "said"),
+    ("described", "said"),
     [
         (Shown((Count(7, ONE), Count(2, SIXTH))), "Shown: 7 strips and 2 sixths."),
         (Shown((_sixths(7, 2),)), "Shown: 7 strips and 2 sixths."),
@@ -84,9 +84,9 @@ STRIPS = Quantity(decimal(1, 1), (5, 2))
         (Compared(Count(1, SIXTH), Count(1, ONE)), "1 sixth is less than 1 strip."),
     ],
 )
-def test_sentences(tell: Tell, said: str) -> None:
+def test_sentences(described: Description, said: str) -> None:
     """Each has its short sentence, in the class's words without what the whole is made of."""
-    assert _told(tell) == said
+    assert _told(described) == said
 
 
 def test_a_scene_tells_its_sentences_in_order() -> None:

@@ -10,11 +10,11 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
 from onewhole.pictures.caption import Caption, Count
-from onewhole.pictures.scene import Scene, Words
-from onewhole.pictures.tell import (
+from onewhole.pictures.description import (
     Compared,
     CrossedOut,
     CutInto,
+    Description,
     Gathered,
     JumpEnds,
     Makes,
@@ -22,9 +22,9 @@ from onewhole.pictures.tell import (
     Shown,
     SplitInto,
     StillThere,
-    Tell,
     amounts,
 )
+from onewhole.pictures.scene import Scene, Words
 from onewhole.sentences.node import Counted, Node, Said
 from onewhole.sentences.sentence import Sentences
 
@@ -33,7 +33,7 @@ BARE = ClassWords("one", "ones")
 
 
 def pictured(scene: Scene, words: ClassWords) -> Sentences:
-    """Tell a scene in short sentences that hold every number of it.
+    """Describe a scene in short sentences that hold every number of it.
 
     >>> from fractions import Fraction
     >>> from onewhole.notations.sentences.text import text_of
@@ -43,7 +43,7 @@ def pictured(scene: Scene, words: ClassWords) -> Sentences:
     'One strip is cut into 6 sixths.'
     """
     naming = scene_words(scene, words)
-    found = tuple(sentence for tell in scene.tells for sentence in _told(tell, naming))
+    found = tuple(sentence for each in scene.descriptions for sentence in _told(each, naming))
     return found or told("room to draw")
 
 
@@ -57,7 +57,7 @@ def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
     'strips'
     """
     written = [piece.shape.caption for piece in scene.pieces if isinstance(piece.shape, Words)]
-    counted = [*written, *(caption for tell in scene.tells for caption in amounts(tell))]
+    counted = [*written, *(caption for each in scene.descriptions for caption in amounts(each))]
     units = [unit for caption in counted for unit in _units(caption)]
     numbers = all(unit.kind is Kind.NUMBER and unit.size >= 1 for unit in units)
     return BARE if numbers and any(unit.size > 1 for unit in units) else short(words)
@@ -67,8 +67,8 @@ def _units(caption: Caption) -> tuple[Unit, ...]:
     return (caption.unit,) if isinstance(caption, Count) else caption.ladder.units
 
 
-def _told(tell: Tell, words: ClassWords) -> Sentences:
-    match tell:
+def _told(each: Description, words: ClassWords) -> Sentences:
+    match each:
         case Shown(shown):
             return told("shown:", _all(shown, words))
         case StillThere(left):
@@ -90,7 +90,7 @@ def _told(tell: Tell, words: ClassWords) -> Sentences:
         case Compared(first, second):
             return told(_amount(first, words), _relation(first, second), _amount(second, words))
         case _:
-            assert_never(tell)
+            assert_never(each)
 
 
 def _all(captions: tuple[Caption, ...], words: ClassWords) -> Nodes:

@@ -1,4 +1,4 @@
-"""What a scene tells where it cannot be seen: a closed family, to be read with ``match``. No sentence."""
+"""What a scene shows, for those who cannot see it: a closed family, read with ``match``. No sentences."""
 
 from dataclasses import dataclass
 from typing import assert_never
@@ -81,19 +81,19 @@ class Compared:
     second: Caption
 
 
-Tell = (
+Description = (
     Shown | StillThere | CrossedOut | Gathered | Makes | CutInto | SplitInto | OneJump | JumpEnds | Compared
 )
 
 
-def amounts(tell: Tell) -> tuple[Caption, ...]:
-    """Return every amount that is told, in order.
+def amounts(described: Description) -> tuple[Caption, ...]:
+    """Return every amount of a description, in order.
 
     >>> from onewhole.number.quantity import whole
     >>> len(amounts(SplitInto(whole(52), (whole(40), whole(12)))))
     3
     """
-    match tell:
+    match described:
         case Shown(told) | StillThere(told) | CrossedOut(told) | Gathered(told):
             return told
         case SplitInto(number, parts):
@@ -103,4 +103,4 @@ def amounts(tell: Tell) -> tuple[Caption, ...]:
         case Makes(first, second) | CutInto(first, second) | Compared(first, second):
             return (first, second)
         case _:
-            assert_never(tell)
+            assert_never(described)

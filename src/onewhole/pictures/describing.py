@@ -1,11 +1,19 @@
-"""What a scene tells in words: what is on show, and what has changed since the scene before."""
+"""The descriptions of a scene: what is shown, and what has changed since the scene before."""
 
 from collections.abc import Iterator
 
 from onewhole.number.unit import MEASURES, Kind, Unit
 from onewhole.pictures.caption import Count
+from onewhole.pictures.description import (
+    Compared,
+    CrossedOut,
+    CutInto,
+    Description,
+    Gathered,
+    Shown,
+    StillThere,
+)
 from onewhole.pictures.quantity_state import Heap, QuantityState
-from onewhole.pictures.tell import Compared, CrossedOut, CutInto, Gathered, Shown, StillThere, Tell
 
 
 def unit_of(whole: Unit, per: int) -> Unit:
@@ -32,16 +40,16 @@ def counts(heap: Heap, whole: Unit) -> tuple[Count, ...]:
     return tuple(found)
 
 
-def tells(before: QuantityState | None, now: QuantityState, whole: Unit) -> tuple[Tell, ...]:
-    """Return what a scene tells; ``before`` is the state before it, None for the first.
+def descriptions(before: QuantityState | None, now: QuantityState, whole: Unit) -> tuple[Description, ...]:
+    """Return the descriptions of a scene; ``before`` is the state before it, None for the first.
 
-    First what is there, one Tell a number; then what was cut into how many parts, what is crossed out and
-    what is left when it is gone, and both numbers on the line that decides which is more.
+    First what is there, one description a number; then what was cut into how many parts, what is crossed
+    out and what is left when it is gone, and both numbers on the line that decides which is more.
     """
-    return tuple(_tells(before, now, whole))
+    return tuple(_descriptions(before, now, whole))
 
 
-def _tells(before: QuantityState | None, now: QuantityState, whole: Unit) -> Iterator[Tell]:
+def _descriptions(before: QuantityState | None, now: QuantityState, whole: Unit) -> Iterator[Description]:
     for heap in now.heaps:
         yield _came_about(before, now)(counts(heap, whole))
     if before is not None and before.amount == now.amount:
@@ -63,7 +71,7 @@ def _came_about(before: QuantityState | None, now: QuantityState) -> type[Shown 
     return Gathered if joined else Shown
 
 
-def _cuts(before: QuantityState, now: QuantityState, whole: Unit) -> Iterator[Tell]:
+def _cuts(before: QuantityState, now: QuantityState, whole: Unit) -> Iterator[Description]:
     if len(before.heaps) != len(now.heaps):
         return
     opened = sum(heap.wholes for heap in before.heaps) - sum(heap.wholes for heap in now.heaps)
