@@ -16,7 +16,7 @@ from onewhole.working.working import Working
 
 #: Squares, rods and cells.
 UNITS = 3
-#: Ways that keep the number in its places, so that blocks can follow them, and how many numbers they join.
+#: Strategies that work place by place, so that blocks can show them, and how many numbers they join.
 WAYS, PAIR = {"regroup_first", "wholes_first", "units_apart"}, 2
 
 

@@ -32,7 +32,7 @@ from onewhole.working.strategies.make_a_whole import lacking
 from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.working import Working
 
-#: Two numbers: what the strategies with jumps of their own are shown for.
+#: The strategies with jumps of their own join two numbers.
 PAIR = 2
 
 
@@ -63,7 +63,7 @@ class JumpPlan:
 def jump_plan(working: Working) -> JumpPlan | None:
     """Return the jumps of a sum, a difference or a comparison; None for any other working.
 
-    Jumps of the counting strategies are theirs; any other sum or difference is jumped number by number, the
+    The counting strategies give their own jumps; any other sum or difference is jumped number by number, the
     larger units first. Exact: every point is a count.
 
     >>> from onewhole.statements.reading import read_statement

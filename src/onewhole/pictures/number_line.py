@@ -220,7 +220,7 @@ def _unmeasured(working: Working, at: int) -> bool:
 
 
 def _rows(middles: list[Fraction], apart: int) -> tuple[int, ...]:
-    """Give every number the first row where it stands clear of those before it."""
+    """Give every number the first row in which it does not overlap an earlier one."""
     rows: list[int] = []
     for at, x in enumerate(middles):
         near = {row for row, other in zip(rows, middles, strict=False) if abs(other - x) < apart}

@@ -1,4 +1,4 @@
-"""Wholes and parts on paper: rows of equal places, so large that everything fits, and words beneath."""
+"""The page layout of wholes and parts: rows of equal places as large as fit, with labels beneath."""
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -24,10 +24,10 @@ DIGITS = Fraction(5)
 class Form:
     """How one kind of picture draws a whole and a part inside its place.
 
-    ``tall`` is the height of a place for a width of 1, or its height in millimetres where ``flat``.
-    ``part`` takes the place, the number of the part, parts to a whole and columns. ``narrow`` says how wide
-    the narrowest part of a place is, for so many parts, columns and a width. ``ruled`` draws what lies under
-    a place; without it every empty room for a part is dotted.
+    ``tall`` is the height of a place for a width of 1, or its height in millimetres where ``flat``. ``part``
+    takes the place, the number of the part, parts to a whole and columns. ``narrow`` says how wide the
+    narrowest part of a place is, for so many parts, columns and a width. ``ruled`` draws the lines of a
+    place; without it every place for a missing part is dotted.
     """
 
     kind: PictureKind
@@ -131,7 +131,7 @@ def _shape(bit: Bit, number: int, row: Row, grid: _Grid, form: Form) -> Shape:
 
 
 def _rooms(number: int, row: Row, grid: _Grid, form: Form) -> Iterator[Piece]:
-    """Dot the empty rooms of every whole that is cut."""
+    """Outline each missing part of a cut whole with dots."""
     seats = {(bit.slot, bit.cell) for bit in (*row.bits, *row.gone)}
     for slot in sorted({bit.slot for bit in row.parts}):
         for cell in range(row.per):

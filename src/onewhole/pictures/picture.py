@@ -33,7 +33,7 @@ class Picture:
 
     @property
     def telling(self) -> Scene:
-        """Return the one scene that tells most: all that is taken is crossed out, or else the last."""
+        """Return the scene for a still picture: the one with most pieces crossed out, or else the last."""
         most = max(self.scenes, key=_struck)
         return most if _struck(most) else self.scenes[-1]
 

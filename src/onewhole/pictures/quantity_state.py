@@ -21,16 +21,16 @@ from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne
 from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
 from onewhole.working.working import Working
 
-#: Lines that speak of stops or of bare counts; they change nothing on the table.
+#: Reasons that only announce something: the picture stays as it is.
 SAID_ONLY = CountedUp | OnlyCountsMatter
 
-#: Lines on which something is opened, cut or added; what is taken is struck on a line after them.
+#: Reasons that regroup, cut or add first: what is taken away is crossed out on a later line.
 NOT_YET = OpensOne | OneIsWorth | WholesInPieces | SameToBoth | CutAgain
 
 
 @dataclass(frozen=True, slots=True)
 class Heap:
-    """Closed wholes, and pieces of which ``per`` make a whole (1 while there are none).
+    """Uncut wholes, and pieces of which ``per`` make one whole (1 where there are no pieces).
 
     >>> Heap(6, 8, 6).amount
     Fraction(22, 3)
@@ -42,17 +42,17 @@ class Heap:
 
     @property
     def amount(self) -> Fraction:
-        """Return how many wholes it is all together."""
+        """Return the whole amount, counted in wholes."""
         return self.wholes + Fraction(self.pieces, self.per)
 
     def __add__(self, other: "Heap") -> "Heap":
-        """Put two heaps on one, its pieces all of the smaller size."""
+        """Add two heaps; the pieces get a common size."""
         per = lcm(self.per, other.per)
         pieces = self.pieces * per // self.per + other.pieces * per // other.per
         return Heap(self.wholes + other.wholes, pieces, per if pieces else 1)
 
     def holds(self, other: "Heap") -> bool:
-        """Say whether another heap can be taken from this one as it stands, nothing opened or cut."""
+        """Say whether another heap can be taken away without regrouping or cutting."""
         if not other.pieces:
             return other.wholes <= self.wholes
         pieces, uneven = divmod(other.pieces * self.per, other.per)
@@ -61,11 +61,11 @@ class Heap:
 
 @dataclass(frozen=True, slots=True)
 class QuantityState:
-    """What a line shows: one heap a number, what is struck out, and what cannot be taken yet.
+    """What a line shows: a heap for each number, what is crossed out, what is still to be taken away.
 
-    The amounts of ``heaps``, less ``struck``, less ``waiting``, make the value of the line. Only a single
-    heap has anything struck. ``spared`` pieces at its end are set aside and not struck first. ``compared``
-    are the two numbers of a comparison, on the line that says which is more.
+    The value of the line is ``heaps`` less ``struck`` less ``waiting``. Something is crossed out only where
+    there is a single heap; the ``spared`` pieces at its end are crossed out last. ``compared`` are the two
+    numbers of a comparison, on the line that says which is more.
     """
 
     heaps: tuple[Heap, ...]
@@ -76,7 +76,7 @@ class QuantityState:
 
     @property
     def amount(self) -> Fraction:
-        """Return how much is on show, struck or not."""
+        """Return the amount shown, crossed out or not."""
         return sum((heap.amount for heap in self.heaps), Fraction(0))
 
 
@@ -87,7 +87,7 @@ class _StatePart:
 
 
 def quantity_states(working: Working) -> tuple[QuantityState, ...]:
-    """Return what each line of a working shows; a line that cannot be shown shows what the one before did.
+    """Return what each line of a working shows; a line that cannot be drawn repeats the one before.
 
     Raises NotDrawnError when the first line has nothing to show, such as 3 x 2/5.
 
@@ -122,7 +122,7 @@ def quantity_states(working: Working) -> tuple[QuantityState, ...]:
 
 
 def _as_fine(state: QuantityState, before: QuantityState) -> QuantityState:
-    """Leave hundredths cut when a line writes 0.7 for 0.70."""
+    """Keep hundredths where a line writes 0.7 for 0.70."""
     per = max(heap.per for heap in before.heaps)
     fine = [
         Heap(heap.wholes, heap.pieces * per // heap.per, per) if heap.pieces and per % heap.per == 0 else heap
@@ -132,7 +132,7 @@ def _as_fine(state: QuantityState, before: QuantityState) -> QuantityState:
 
 
 def _unstruck(state: QuantityState) -> QuantityState:
-    """Show the same with nothing struck yet."""
+    """Return the same state with nothing crossed out yet."""
     return replace(state, struck=Heap(), waiting=state.struck + state.waiting)
 
 
@@ -146,7 +146,7 @@ def whole_unit(working: Working) -> Unit:
 
 
 def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityState | None:
-    """Return what one line shows when ``before`` is on the table, or None where it shows nothing new."""
+    """Return the state at one line, after the state ``before``; None where nothing changes."""
     if isinstance(line.because, SAID_ONLY):
         return None
     says = line.says
@@ -177,7 +177,7 @@ def _sides(says: LineContent) -> tuple[Expression, ...]:
 
 
 def _dealt(line: Line, amount: Expression, whole: Unit, before: QuantityState | None) -> QuantityState | None:
-    """Deal the terms to the numbers on the table, and strike what can be struck."""
+    """Assign the terms to the numbers shown before, and cross out what can be crossed out."""
     terms = _terms(amount, whole, taken=False)
     if terms is None:
         return None
@@ -191,7 +191,7 @@ def _dealt(line: Line, amount: Expression, whole: Unit, before: QuantityState | 
 
 
 def _numbers(parts: tuple[Term, ...], whole: Unit) -> QuantityState | None:
-    """Show a heap for each part that is added; what moves inside a part has moved already."""
+    """Show one heap for each part that is added."""
     heaps = [_heap(part.part, whole) for part in parts if not part.taken]
     taken = [_heap(part.part, whole) for part in parts if part.taken]
     shown, gone = [heap for heap in heaps if heap], [heap for heap in taken if heap]
@@ -211,7 +211,7 @@ def _parts(amount: Expression) -> tuple[Term, ...]:
 
 
 def _kept(terms: tuple[_StatePart, ...], before: QuantityState) -> tuple[Heap, ...]:
-    """Return the heaps when the added terms fall into runs worth as much as the numbers on the table."""
+    """Group the added terms, in order, into sums equal to the heaps before; empty where that fails."""
     found: list[Heap] = []
     rest = [term for term in terms if not term.taken]
     for heap in before.heaps:
@@ -229,7 +229,7 @@ def _together(terms: Iterable[_StatePart]) -> Heap:
 
 
 def _struck(state: QuantityState, terms: tuple[_StatePart, ...], *, hold: bool = False) -> QuantityState:
-    """Strike each term that is taken, as long as the table holds it; the rest must wait."""
+    """Cross out each taken term that is there as it stands; the others are still to be taken away."""
     struck, waiting = Heap(), Heap()
     for term in terms:
         if not term.taken:
@@ -245,7 +245,7 @@ def _struck(state: QuantityState, terms: tuple[_StatePart, ...], *, hold: bool =
 
 
 def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_StatePart, ...] | None:
-    """Return every term from left to right as a heap, or None where something is no heap."""
+    """Return every term from left to right as a heap; None where one cannot be drawn as a heap."""
     match amount:
         case Quantity():
             heap = _heap(amount, whole)
@@ -266,7 +266,7 @@ def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_StatePart,
 
 
 def _heap(amount: Expression, whole: Unit) -> Heap | None:
-    """Return one part of a line as a heap, or None where it is none."""
+    """Return one part of a line as a heap; None where it cannot be drawn as one."""
     match amount:
         case Quantity():
             return _counted(amount, whole)

@@ -1,4 +1,4 @@
-"""Split and join: a number parted into its wholes and one whole, the one cut up, the pieces put together."""
+"""Split and join, as a number bond: a whole is parted off, cut up, and its pieces put together."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass

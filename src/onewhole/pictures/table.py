@@ -1,4 +1,4 @@
-"""The table on which wholes and parts lie, and how the table of one line becomes that of the next."""
+"""The layout of wholes and parts at one line, and how it changes into the layout of the next."""
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -7,13 +7,13 @@ from itertools import count
 from onewhole.pictures.quantity_state import Heap, QuantityState
 from onewhole.pictures.scene import Look
 
-#: A row of parts longer than this is cut the other way too, where the picture can be.
+#: A whole with more parts than this is cut both ways, where the picture allows it.
 LONGEST_ROW = 6
 
 
 @dataclass(frozen=True, slots=True)
 class Bit:
-    """A closed whole (``cell`` None) or one part, on place ``slot`` of its row. Its name stays its own."""
+    """An uncut whole (``cell`` None) or one part, at place ``slot`` of its row; its name never changes."""
 
     name: str
     slot: int
@@ -23,9 +23,9 @@ class Bit:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """What lies there for one number: ``per`` parts to a whole, cut in ``across`` columns.
+    """The pieces of one number: ``per`` parts to a whole, drawn in ``across`` columns.
 
-    ``gone`` are places of what was taken away.
+    ``gone`` are the places of pieces that were taken away.
     """
 
     bits: tuple[Bit, ...]
@@ -35,7 +35,7 @@ class Row:
 
     @property
     def wholes(self) -> tuple[Bit, ...]:
-        """Return the closed wholes, in order."""
+        """Return the uncut wholes, in order."""
         return tuple(sorted((bit for bit in self.bits if bit.cell is None), key=lambda bit: bit.slot))
 
     @property
@@ -46,7 +46,7 @@ class Row:
 
     @property
     def amount(self) -> Fraction:
-        """Return how much lies there, struck or not."""
+        """Return the amount, crossed out or not."""
         return len(self.wholes) + Fraction(len(self.parts), self.per)
 
     @property
@@ -81,7 +81,7 @@ def laid(state: QuantityState) -> Table:
 
 
 def then(table: Table, state: QuantityState) -> Table:
-    """Return the table of the next state: what stays keeps its name, through cuts and moves.
+    """Return the table of the next state; pieces that stay keep their names when they are cut or moved.
 
     >>> table = then(
     ...     laid(QuantityState((Heap(2, 1, 3),))), QuantityState((Heap(1, 4, 3),), struck=Heap(0, 2, 3))
@@ -99,7 +99,7 @@ def then(table: Table, state: QuantityState) -> Table:
 
 
 def _moved(rows: Table, heaps: tuple[Heap, ...]) -> bool:
-    """Say whether something goes from one number to another: amounts, or wholes against parts."""
+    """Say whether pieces move from one number to another, or wholes are exchanged for parts."""
     if len(rows) != len(heaps):
         return True
     pairs = list(zip(rows, heaps, strict=True))
@@ -110,7 +110,7 @@ def _moved(rows: Table, heaps: tuple[Heap, ...]) -> bool:
 
 
 def _named_apart(rows: Table) -> Table:
-    """Give a bit another name where one before it has the same: a whole was closed and opened again."""
+    """Rename a bit whose name is in use, as after a whole was put together and cut again."""
     seen: set[str] = set()
 
     def apart(bit: Bit) -> Bit:
@@ -147,12 +147,12 @@ def _fresh(heap: Heap, number: int, tag: str = "") -> Row:
 
 
 def _anew(heap: Heap, number: int) -> Row:
-    """Lay out a heap whose parts come from none of the parts there were, under names of its own."""
+    """Lay out a heap with new pieces, where none of the old pieces can be used."""
     return _fresh(heap, number, f"in-{heap.per}-")
 
 
 def _struck(table: Table, state: QuantityState) -> Table:
-    """Cross out from the end, what is set aside last."""
+    """Cross out pieces from the end; those set aside come last."""
     if len(table) != 1:
         return table
     row, struck = table[0], state.struck
@@ -166,7 +166,7 @@ def _struck(table: Table, state: QuantityState) -> Table:
 
 
 def _cleared(row: Row, heap: Heap) -> Row:
-    """Take away what was struck, as far as there is now less on show."""
+    """Remove crossed-out pieces until the row is worth no more than the heap."""
     for bit in reversed((*row.parts, *row.wholes)):
         if bit.look is Look.STRUCK and row.amount - _size(bit, row) >= heap.amount:
             row = _without(row, bit)
@@ -183,7 +183,7 @@ def _without(row: Row, bit: Bit) -> Row:
 
 
 def _dealt(rows: Table, heaps: tuple[Heap, ...]) -> Table:
-    """Move bits between the numbers until each is worth what its heap is, as far as there are bits."""
+    """Move pieces between the numbers until each row equals its heap, as far as the pieces go."""
     per = max(heap.per for heap in (*heaps, *[Heap(per=row.per) for row in rows]))
     rows = tuple(_cut_again(row, per) for row in rows)
     if len({row.per for row in rows if row.parts} | {heap.per for heap in heaps if heap.pieces}) > 1:
@@ -209,7 +209,7 @@ def _dealt(rows: Table, heaps: tuple[Heap, ...]) -> Table:
 
 
 def _packed(row: Row) -> Row:
-    """Lay wholes first and parts after them without a gap; what was there before is forgotten."""
+    """Lay wholes first and parts after them without gaps, and drop the places of removed pieces."""
     wholes = [bit for bit in row.bits if bit.cell is None]
     parts = [bit for bit in row.bits if bit.cell is not None]
     bits = [replace(bit, slot=at) for at, bit in enumerate(wholes)]
@@ -237,7 +237,7 @@ def _cut_again(row: Row, per: int) -> Row:
 
 
 def _shaped(row: Row, heap: Heap, number: int) -> Row:
-    """Open, cut, put together, take away or add until the row is the heap."""
+    """Regroup, cut, put together, remove or add pieces until the row equals the heap."""
     if heap.pieces and heap.per != row.per:
         row = _cut_again(row, heap.per)
     if heap.pieces and heap.per != row.per:
@@ -265,7 +265,7 @@ def _opened(row: Row) -> Row:
 
 
 def _composed(row: Row, times: int) -> Row:
-    """Close so many places that are full of parts; parts move together first where it needs that."""
+    """Replace so many full groups of parts by wholes; parts are packed first where too few are full."""
     full = _full(row)
     if len(full) < times:
         row = _packed(row)
@@ -287,7 +287,7 @@ def _full(row: Row) -> list[int]:
 
 
 def _grown(row: Row, heap: Heap, number: int) -> Row:
-    """Lay down what there was not before, in the first free places."""
+    """Add the missing wholes and parts in the first free places."""
     taken = {bit.name for bit in (*row.bits, *row.gone)}
     names = (f"{_tag(number)}added-{at}" for at in count(1))
     for _ in range(heap.wholes - len(row.wholes)):

@@ -13,9 +13,9 @@ def tween(before: Scene, after: Scene, share: Fraction) -> Scene:
     """Return the scene that stands when a share of the change, from 0 to 1, is done.
 
     A piece of the same name and kind of shape moves and changes its size evenly, exactly; its look and what
-    is written in it change half way. A piece that comes grows: a box from its left edge, a wedge by its
-    sweep, a stroke and a hop from their start; what is written comes half way. A piece that goes stays until
-    half way. Share 0 is ``before`` and share 1 is ``after``, piece by piece.
+    is written in it change half way. A new piece grows: a box from its left edge, a wedge by its sweep, a
+    stroke and a hop from their start; new text appears half way. A removed piece disappears half way. Share 0
+    is ``before`` and share 1 is ``after``, piece by piece.
 
     Raises ValueError for a share below 0 or above 1, and for scenes of two sizes.
 
@@ -50,14 +50,14 @@ def tween(before: Scene, after: Scene, share: Fraction) -> Scene:
 
 
 def _on_the_way(piece: Piece, later: Piece | None, share: Fraction) -> Piece:
-    """A piece of the first half: moved where it has the same kind of shape later, and still otherwise."""
+    """A piece in the first half of the change: moved where its kind of shape stays, unchanged otherwise."""
     if later is None or type(later.shape) is not type(piece.shape):
         return piece
     return replace(piece, shape=_moved(piece.shape, later.shape, share, written=piece.shape))
 
 
 def _moved(before: Shape, after: Shape, share: Fraction, written: Shape | None = None) -> Shape:
-    """A shape on its way; ``written`` is the one whose words stand there, ``after`` where none is given."""
+    """A shape part of the way; ``written`` gives the text that is shown (``after`` where left out)."""
     if before == after:
         return after
     if type(before) is not type(after):
@@ -73,7 +73,7 @@ def _moved(before: Shape, after: Shape, share: Fraction, written: Shape | None =
 
 
 def _grown(piece: Piece, share: Fraction) -> tuple[Piece, ...]:
-    """A piece that comes, as much of it as is there; nothing of what is written before half way."""
+    """A new piece, partly drawn; its text only from half way on."""
     match piece.shape:
         case Box() as box:
             shape: Shape = replace(box, width=box.width * share)

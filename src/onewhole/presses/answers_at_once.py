@@ -1,8 +1,8 @@
 """What every pattern writes on very many problems at once: whole numbers in NumPy arrays, no float anywhere.
 
-The catalogue is the one place that says what a pattern does; it takes milliseconds a problem. This is the
-quick road for choosing among all the problems of a grade. `tests/agreement/test_answers_at_once.py` walks
-both roads and holds them together, so a pattern that is changed or added there is red here.
+The catalogue defines what a pattern does, at milliseconds a problem. This is a second, fast implementation
+for choosing among all the problems of a grade. `tests/agreement/test_answers_at_once.py` compares the two on
+every problem, so it fails when a pattern is changed or added in the catalogue alone.
 """
 
 from collections.abc import Iterator
@@ -86,7 +86,7 @@ def writes(table: Table) -> dict[str, Writes]:
 
 
 def _judged(table: Table, raw: Raw) -> Writes:
-    """Leave out what needs a count below zero, and part what is wrong from what is right."""
+    """Drop answers that need a count below zero, and part wrong answers from those right by luck."""
     key, where, wholes, top, bottom = raw
     applies = np.broadcast_to(where, table.d.shape) & np.greater_equal(wholes, 0) & np.greater_equal(top, 0)
     some = np.where(np.equal(top, 0), 1, bottom)

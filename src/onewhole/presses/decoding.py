@@ -21,7 +21,7 @@ QUIET: Final = 33
 #: A recording is not shorter than this, in seconds.
 SHORTEST: Final = Fraction(1, 2)
 
-#: What is opened: sound in these wrappings, from a file; never a list that points to other files.
+#: Container formats that are opened; never a playlist that points to other files.
 _ONLY: Final = {
     "format_whitelist": "wav,matroska,webm,mov,mp4,m4a,ogg,flac,mp3,aac",
     "protocol_whitelist": "file",
@@ -125,7 +125,7 @@ def said(seconds: Fraction) -> str:
 
 
 def _decoded(opened: InputContainer, name: str, at_most: Fraction, longest: Fraction) -> Samples:
-    """Read the first row of sound, counting as it comes."""
+    """Decode the first audio stream, counting the samples as they come."""
     if not opened.streams.audio:
         raise _no_sound(name)
     stream = opened.streams.audio[0]

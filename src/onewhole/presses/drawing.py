@@ -36,7 +36,7 @@ from onewhole.notations.pencil import (
 )
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Stroke, Wedge, Words
 
-#: Everything is drawn so many times as large and then made small, which smooths every edge.
+#: Supersampling: everything is drawn so many times as large and then scaled down (anti-aliasing).
 FINE: Final = 2
 FULL: Final = 255
 
@@ -73,7 +73,7 @@ def draw(scene: Scene, words: ClassWords, *, size: tuple[int, int], grid: bool =
 
 
 class _Pen:
-    """Two sheets at FINE times the size: where ink is, and where paper hides what is behind it."""
+    """Two masks at FINE times the size: one of ink, one of paper that hides what is behind it."""
 
     def __init__(self, scene: Scene, size: tuple[int, int]) -> None:
         fine = (size[0] * FINE, size[1] * FINE)
@@ -86,11 +86,11 @@ class _Pen:
         self.on_cover = ImageDraw.Draw(self.cover)
 
     def at(self, x: Fraction, y: Fraction) -> _Point:
-        """The place of a point of the scene on the sheets, in pixels."""
+        """The place of a point of the scene on the masks, in pixels."""
         return self.left + float(x) * self.scale, self.top + float(y) * self.scale
 
     def px(self, length: Fraction) -> float:
-        """A length of the scene in pixels of the sheets."""
+        """A length of the scene in pixels of the masks."""
         return float(length) * self.scale
 
     def thick(self, width: Fraction) -> int:

@@ -21,7 +21,7 @@ from onewhole.walkthroughs.timeline import FRAMES, Move, TimedChapter, Timeline
 
 #: While something moves, every second frame is drawn: 15 a second.
 STEP = 2
-#: A board that stands still is shown again after so many frames, so that a player can jump there.
+#: An unchanged board is drawn again after so many frames, so that a player can seek to it.
 HELD = 2 * FRAMES
 
 
@@ -154,7 +154,7 @@ class _FrameBoard:
 
 
 class _Nothing:
-    """A clean board wiped."""
+    """Clearing a board that is clean already."""
 
     def to(self, board: Pixels, share: Fraction) -> None:
         """Leave the board as it is."""
@@ -170,7 +170,7 @@ class _Changing:
         self._clean = clean
 
     def to(self, board: Pixels, share: Fraction) -> Area | None:
-        """Draw the scene so far changed; it starts and ends gently."""
+        """Draw the in-between scene; the motion eases in and out."""
         before, after = self._scenes
         if before == after:
             return None

@@ -1,4 +1,4 @@
-"""The solver: the one place that runs SciPy's HiGHS. It works with floats; its word is checked exactly."""
+"""The solver: the only module that runs SciPy's HiGHS, in floats; its results are checked exactly."""
 
 from dataclasses import dataclass
 from enum import IntEnum
@@ -15,12 +15,12 @@ from onewhole.number.program import Program
 
 #: Seconds after which the solver stops with the best that it has.
 SECONDS = 20
-#: Prices are rounded to this part of a unit, so that the bound is worked out in whole numbers.
+#: Dual prices are rounded to this part of a unit, so that the bound is worked out in whole numbers.
 GRAIN = 1 << 20
 
 
 class TooSlowError(OnewholeError, TimeoutError):
-    """The time was up before any choice was found that keeps the limits."""
+    """The time was up before any solution was found that keeps the limits."""
 
 
 class _Status(IntEnum):
@@ -46,7 +46,7 @@ class Solution:
 def solve(program: Program, *, seconds: int = SECONDS, slack: Fraction = Fraction(0)) -> Solution | None:
     """Return counts that gain the most, or None when no counts keep all the limits.
 
-    ``slack`` is the share of the gain that the solver need not look for any more. The counts are rounded and
+    ``slack`` is the relative gap to the optimum at which the solver may stop. The counts are rounded and
     checked in whole numbers: Fault when they do not keep a limit. Raises TooSlowError when nothing was found
     in ``seconds``. The same program gives the same counts with the same SciPy, unless the time is up.
 
@@ -77,11 +77,11 @@ def solve(program: Program, *, seconds: int = SECONDS, slack: Fraction = Fractio
 
 
 def bound(program: Program, *, seconds: int = SECONDS) -> int:
-    """Return what no whole counts can gain more than; a proof, not an estimate.
+    """Return a proven upper bound on the gain of any whole-number solution.
 
-    The solver's prices for the program without whole numbers are rounded and put through weak duality in
-    whole numbers (:meth:`Program.bound`). What whole counts gain is a whole number, so the bound is rounded
-    down. Where the solver finds no prices it is far off and still true.
+    The dual prices of the linear relaxation are rounded, and weak duality is applied in whole numbers
+    (:meth:`Program.bound`). The gain of whole counts is a whole number, so the bound is rounded down. Where
+    the solver finds no prices, the bound is weak but valid.
 
     >>> from onewhole.number.program import Limit
     >>> bound(Program((3, 2), (1, 9), (Limit("four in all", {0: 1, 1: 1}, most=4),), 2))
@@ -97,7 +97,7 @@ def bound(program: Program, *, seconds: int = SECONDS) -> int:
 
 
 def _marginals(program: Program, sides: list[tuple[int, int, int]], seconds: int) -> list[float]:
-    """Return what one more unit on each side of the limits would cost; zeros where that is not found."""
+    """Return the dual price of each side of the limits; zeros where the solver finds none."""
     if not sides:
         return []
     signs = diags_array([float(sign) for *_, sign in sides])

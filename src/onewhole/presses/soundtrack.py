@@ -1,4 +1,4 @@
-"""The sound of a whole film: voices put where the timeline wants them."""
+"""The sound of a whole film: each voice starts at its time on the timeline."""
 
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
@@ -67,7 +67,7 @@ def _whole(count: Fraction) -> int:
 
 
 def _put(place: Samples, samples: Samples) -> None:
-    """Add samples to what is there, second by second, held between the loudest that can be written."""
+    """Mix samples in, a second at a time, clipped to 16 bits."""
     for at in range(0, len(samples), RATE):
         part = slice(at, at + RATE)
         both = place[part].astype(np.int32) + samples[part]

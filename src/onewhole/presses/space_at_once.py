@@ -1,6 +1,6 @@
-"""Every problem of a grade at once, and the kinds that look alike to the model: NumPy, whole numbers only.
+"""All problems of a grade at once, in classes that the model cannot distinguish: NumPy, whole numbers.
 
-What each thing means is said in :mod:`onewhole.sheets.candidates` for one problem at a time.
+Each attribute is defined in :mod:`onewhole.sheets.candidates`, for one problem at a time.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
@@ -131,10 +131,10 @@ def settled(t: Table, wrote: Mapping[str, Writes], doubts: Sequence[Doubt]) -> N
 
 
 def hidden(wrote: Mapping[str, Writes]) -> Iterator[Mask]:
-    """Yield what may be hidden by a problem's numbers, of patterns at heart, one thing after another.
+    """Yield, for one way after another in which numbers can hide a pattern, the problems that do.
 
-    That is a pattern that is right by luck, and two patterns that write one answer
-    (:func:`onewhole.problems.traps.traps`).
+    A pattern is hidden where it is right by luck, and where two patterns write the same answer
+    (:func:`onewhole.problems.traps.traps`). Only patterns about regrouping and the pieces count.
     """
     heart = [one for key, one in wrote.items() if is_at_heart(key)]
     yield from (one.lucky for one in heart)
@@ -153,7 +153,7 @@ class _Field:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Everything:
-    """All the problems that keep to the wishes."""
+    """All the problems that meet the wishes, by class."""
 
     listed: int
     kinds: tuple[ProblemClass, ...]
@@ -174,11 +174,11 @@ def likes(t: Table) -> Iterator[LikePair]:
 
 
 def space(wishes: Wishes, doubts: Sequence[Doubt], *, crowd: int) -> Everything:
-    """Return every problem that keeps to the wishes, by kind.
+    """Return every problem that meets the wishes, by class.
 
-    Problems whose numbers hide more than others of the same sort and denominator are left out. So are kinds
-    without which nothing better is lost: others, alike in all that limits speak of, settle the same doubts
-    and more, and have together at least ``crowd`` problems no two of which are twins, so that one is free.
+    Problems whose numbers hide more than others of the same type and denominator are left out. So are
+    dominated classes: others with the same values in every limit settle the same doubts and more, and have
+    together at least ``crowd`` problems of which no two are twins, so that one of them is always free.
     """
     operations = {WishedSkill.SUBTRACT: (True,), WishedSkill.ADD: (False,), WishedSkill.BOTH: (True, False)}[
         wishes.skill
@@ -278,7 +278,7 @@ def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Fiel
 
 
 def _alike(looks: NDArray[np.uint8]) -> tuple[Counts, Counts]:
-    """Return the first place of each different row, and for each row which of those it is like."""
+    """Return the first place of each distinct row, and for each row the number of its class."""
     padded = np.pad(looks, ((0, 0), (0, -looks.shape[1] % 8)))
     words = np.ascontiguousarray(padded).view(np.uint64)
     order = np.lexsort(words.T[::-1])
@@ -292,9 +292,9 @@ def _alike(looks: NDArray[np.uint8]) -> tuple[Counts, Counts]:
 
 
 def _best(cells: Counts, told: NDArray[np.uint8], asked: Mask, crowd: int) -> Mask:
-    """Say which kinds stay: all but those that kinds of the same cell outdo with a crowd of problems.
+    """Say which classes stay: all that are not dominated by others of the same cell (see ``space``).
 
-    ``told`` has the doubts that a kind (row) settles, eight a byte, and ``asked`` its twins (columns).
+    ``told`` has the doubts that a class (row) settles, eight a byte, and ``asked`` its twins (columns).
     """
     stays = np.ones(len(cells), dtype=bool)
     for cell in np.unique(cells):

@@ -130,7 +130,7 @@ def _work(jobs: dict[Path, Callable[[Path], object]], made: Callable[[Path], Non
 
 
 def _beside(path: Path, make: Callable[[Path], object]) -> None:
-    """Make a file beside its place, then give it its name; take it away again when that fails."""
+    """Write a temporary file in the same folder, then rename it; delete it when that fails."""
     beside = path.with_name(f".{path.name[:40]}.{secrets.token_hex(6)}")
     try:
         make(beside)
@@ -142,13 +142,13 @@ def _beside(path: Path, make: Callable[[Path], object]) -> None:
 
 
 def _key(*shown: object) -> str:
-    """Return a name for what is shown, by the code that is here now."""
+    """Return a cache key: a hash of what is shown and of the code that draws."""
     return hashlib.sha256(repr((_code(), *shown)).encode()).hexdigest()
 
 
 @cache
 def _code() -> str:
-    """Return a name for the code that draws: any change of it makes every part new."""
+    """Return a hash of the code that draws: any change of it makes every cached part stale."""
     found = hashlib.sha256(repr([version(library) for library in _LIBRARIES]).encode())
     root = Path(str(files("onewhole")))
     for room in _ROOMS:

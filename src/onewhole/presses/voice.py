@@ -68,8 +68,8 @@ def spoken(sentence_words: str, *, words_a_minute: int, language: str = SPOKEN.t
 def _speak(words: bytes, words_a_minute: int, language: Language) -> Samples:
     """Speak with a library loaded afresh.
 
-    The voice trembles a little, and goes on trembling from where the last sentence ended; only a fresh
-    library starts from the same place. Loading takes about 8 ms.
+    The engine's pseudo-random jitter goes on from sentence to sentence; only a freshly loaded library starts
+    from the same state. Loading takes about 8 ms.
     """
     try:
         place = Path(import_module("espeakng_loader").get_library_path())

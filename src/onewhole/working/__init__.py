@@ -1,7 +1,7 @@
 """Reasons, line by line: how a problem is worked the way a class was taught.
 
 =======================  =========================================================
-:mod:`~.reason`          why a line follows: a key and its numbers
+:mod:`~.reason`          why a line follows: a closed family of reasons
 :mod:`~.fact`            a hard fact inside a line, worked beside it
 :mod:`~.line`            one line: what it says and why
 :mod:`~.pair_state`      a pair of numbers while it is being worked

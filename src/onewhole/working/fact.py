@@ -41,7 +41,7 @@ class Fact:
 
 
 def hard_difference(first: int, second: int) -> Fact | None:
-    """Return the aside for ``first - second``, or None when it needs none.
+    """Return the side calculation for ``first - second``; None where the difference is easy.
 
     A difference is hard when it crosses a ten. Up to 20 it goes down through ten; beyond, it counts up.
 
@@ -69,7 +69,7 @@ def hard_difference(first: int, second: int) -> Fact | None:
 
 
 def hard_sum(first: int, second: int) -> Fact | None:
-    """Return the aside for ``first + second`` when it crosses a ten, or None.
+    """Return the side calculation for ``first + second`` where it crosses a ten, or None.
 
     >>> hard_sum(8, 7).way.value
     'make_ten'

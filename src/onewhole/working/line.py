@@ -29,9 +29,10 @@ class Line:
 
 
 def followed(lines: tuple[Line, ...], line: Line) -> tuple[Line, ...]:
-    """Write a line under others. A line that only repeats the last one is not written again.
+    """Append a line, unless it only repeats the last one.
 
-    A repeated line that a pupil writes is no aside any more: 8/8 - 3/8 after "one whole is 8 eighths".
+    An aside that is repeated as a line for the pupil to write is an aside no longer: 8/8 - 3/8 after "one
+    whole is 8 eighths".
     """
     if not lines or lines[-1].says != line.says:
         return (*lines, line)
@@ -41,7 +42,7 @@ def followed(lines: tuple[Line, ...], line: Line) -> tuple[Line, ...]:
 
 
 def without_repeats(lines: Iterable[Line]) -> tuple[Line, ...]:
-    """Write lines one under another, each thing once."""
+    """Join lines, leaving out each that repeats the one before."""
     return reduce(followed, lines, ())
 
 

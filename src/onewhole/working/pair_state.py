@@ -14,7 +14,7 @@ from onewhole.working.reason import Reason
 class PairState:
     """Two quantities on one ladder, joined by + or -, the lines so far, and the result once it is found.
 
-    A step takes a state and gives the next one; a strategy is a row of steps.
+    A step takes a state and gives the next one; a strategy is a sequence of steps.
     """
 
     first: Quantity
@@ -26,14 +26,14 @@ class PairState:
     def say(
         self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
     ) -> "PairState":
-        """Write one more line, unless it would repeat the one before."""
+        """Return the state with one more line, unless that would repeat the last one."""
         line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
         return PairState(self.first, self.second, self.taken, followed(self.lines, line), self.result)
 
     def now(
         self, first: Quantity | None = None, second: Quantity | None = None, result: Quantity | None = None
     ) -> "PairState":
-        """Go on with other quantities."""
+        """Return the state with other quantities."""
         return PairState(
             first or self.first, second or self.second, self.taken, self.lines, result or self.result
         )

@@ -27,7 +27,7 @@ from onewhole.working.working import Working
 
 PAIR = 2
 
-#: Strategies that check another one, the most different road first; two of them suit every question.
+#: Strategies that check another one, the most different first; two of them suit every question.
 SECOND_ROADS = (COUNT_UP, JUMP_ON, REGROUP_FIRST, UNITS_APART)
 
 

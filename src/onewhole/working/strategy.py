@@ -40,7 +40,7 @@ class Strategy:
     unsuited: Callable[[PairState], Unsuited | None]
 
     def run(self, state: PairState) -> PairState:
-        """Take every step in turn."""
+        """Run the steps in order."""
         for step in self.steps:
             state = step.act(state)
         return state

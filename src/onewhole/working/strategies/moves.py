@@ -1,4 +1,4 @@
-"""Moves that several strategies share, in the language of rungs: they work on any ladder."""
+"""Steps that several strategies share. They count in rungs only, so they work on any ladder."""
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
@@ -25,7 +25,7 @@ def one_on(quantity: Quantity, rung: int, count: int = 1) -> Quantity:
 
 
 def something(*parts: Quantity) -> tuple[Quantity, ...]:
-    """Leave out parts that are worth nothing, unless nothing else is left."""
+    """Leave out parts equal to 0, unless all of them are."""
     return tuple([part for part in parts if part.parts]) or parts[-1:]
 
 

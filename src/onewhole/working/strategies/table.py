@@ -34,7 +34,7 @@ class UnknownStrategyError(InputError, KeyError):
 
 
 def strategy_named(name: str) -> Strategy:
-    """Return a strategy by its key or by its name in the trade's words, however spaced and capitalised.
+    """Return a strategy by its key or by its usual name, however spaced and capitalised.
 
     >>> strategy_named("Regroup first").key
     'regroup_first'
@@ -48,5 +48,5 @@ def strategy_named(name: str) -> Strategy:
 
 
 def _plain(name: str) -> str:
-    """Return a name as a key is written: small letters, single lines under, no other signs."""
+    """Return a name in the form of a key: lower case, single underscores, no other characters."""
     return "_".join("".join(sign if sign.isalnum() else " " for sign in name.lower()).split())
