@@ -3,7 +3,7 @@
 import pytest
 
 from onewhole.desk.walkthrough.board import on_offer
-from onewhole.desk.walkthrough.film_options import FilmChoice, choices_json, choices_of
+from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.desk.walkthrough.lesson import lesson, refused
 from onewhole.errors import InputError
@@ -99,22 +99,6 @@ def test_what_is_only_answered_has_no_choices() -> None:
     """3 x 2/5 is not worked line by line."""
     asked = on_offer(SHEET, FilmPlan())[3]
     assert (asked.title, asked.strategies, asked.pictures, asked.lengths) == ("3 x 2/5", (), (), ())
-
-
-def test_choices_are_kept_as_they_were() -> None:
-    """Written and read again they are the same; only what was chosen is written."""
-    choices = {"1": FilmChoice("count_up", "none", "short"), "2a": FilmChoice(picture="discs")}
-    assert choices_of(choices_json(choices)) == choices
-    assert choices_of(None) == {}
-
-
-@pytest.mark.parametrize(
-    "typed", ["[]", "{", '{"1": 3}', '{"1": {"colour": "red"}}', '{"1": {"length": "x"}}']
-)
-def test_choices_that_cannot_be_read(typed: str) -> None:
-    """What is no choice is refused and not guessed."""
-    with pytest.raises(InputError):
-        choices_of(typed)
 
 
 def test_a_choice_for_no_problem() -> None:

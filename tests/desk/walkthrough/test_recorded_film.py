@@ -30,6 +30,8 @@ from onewhole.desk.walkthrough.soundtrack_choice import MOST_BYTES, Recorded, re
 from onewhole.errors import InputError
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
+from onewhole.store.recordings import KeptRecording, keep_recording
+from onewhole.store.settings import set_setting
 from onewhole.walkthroughs.timeline import FRAMES, TimedChapter
 
 NOW = dt.datetime(2026, 9, 7, 16, 30, tzinfo=dt.UTC)
@@ -197,6 +199,24 @@ def test_a_recording_is_kept_and_heard_again(book: Store) -> None:
     with pytest.raises(NotThere):
         sound_of(book, 1, "1")
     assert page.labels == ("1", "2")
+
+
+def test_marks_that_an_earlier_release_kept_are_read_as_ever(book: Store) -> None:
+    """How long it is, and the board it was recorded at."""
+    shown = board(SHEET, FilmPlan())
+    stamp = next(part.stamp for part in shown.parts if part.label == "1")
+    keep_recording(book, KeptRecording(1, "1", "audio/webm", b"x", (), NOW))
+    keep_recording(book, KeptRecording(1, "2", "audio/webm", b"x", (), NOW))
+    kept = (
+        f'{{"1": {{"seconds": "12 s", "stamp": "{stamp}", "written": "2026-09-07T16:30:00+00:00"}}, '
+        '"2": {"seconds": "5 s", "stamp": "other", "written": "2026-09-07T16:30:00+00:00"}}'
+    )
+    set_setting(book, "recorded boards of night 1", kept)
+    found = heard(book, 1, shown)
+    assert [(one.label, one.seconds, one.fits) for one in found.values()] == [
+        ("1", "12 s", True),
+        ("2", "5 s", False),
+    ]
 
 
 def test_what_is_refused_leaves_the_one_before(book: Store) -> None:

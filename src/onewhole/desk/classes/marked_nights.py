@@ -53,7 +53,7 @@ __all__ = [
 ]
 
 #: Grows when what is kept of a night changes though the program's version does not.
-FORM = 1
+FORM = 2
 #: So many nights are held in memory as they were marked.
 HELD = 16
 

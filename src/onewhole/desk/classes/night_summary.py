@@ -1,16 +1,16 @@
 """What a marked night leaves behind: for each pupil how many were right, what the answers fitted."""
 
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
+
+import msgspec
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.marking.diagnosis.finding import CAUTION, Status
-from onewhole.marking.diagnosis.notebook import Notebook, NotebookNight, good_until
-from onewhole.marking.diagnosis.notebook_text import notebook_text, read_notebook
+from onewhole.marking.diagnosis.notebook import NotebookNight, good_until
 from onewhole.marking.grouping.night_of import night_of
 from onewhole.marking.reading.mark import PupilMarks, Verdict
 
@@ -107,54 +107,35 @@ def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozen
     day = page.night.day
     mine = night_of(day, page_name(marked.sheet), marked.weighed.counts, marked.findings, marked.groups)
     groups = {pupil: group.name for group in marked.groups for pupil in group.pupils}
-    pupils = [
-        [
+    pupils = {
+        pupil.pupil: PupilSummary(
             pupil.pupil,
             "".join(_LETTERS[mark.verdict] for mark in pupil.marks),
-            {mark.label: " ".join(mark.fits) for mark in pupil.marks if mark.fits},
-            found.status.value,
-            list(found.patterns),
-            list(found.evidence),
+            {mark.label: mark.fits for mark in pupil.marks if mark.fits},
+            found.status,
+            found.patterns,
+            found.evidence,
             groups[pupil.pupil],
-            int(pupil.pupil in aside),
-        ]
+            pupil.pupil in aside,
+        )
         for pupil, found in zip(marked.marks.pupils, marked.findings, strict=True)
         if _wrote(pupil)
-    ]
-    shown = [page.night.number, day.isoformat(), page.name, page.labels, pupils]
-    book = json.loads(notebook_text(Notebook((mine,))))
-    return f"{_compact(shown)}\n{_compact(book)}"
+    }
+    shown = NightSummary(page.night.number, day, page.name, page.labels, pupils)
+    return f"{msgspec.json.encode(shown).decode()}\n{msgspec.json.encode(mine).decode()}"
 
 
 @pupil_cache(maxsize=1024)
 def read_summary(text: str) -> NightSummary:
     """Read the first line of :func:`summary_text`; a text read before costs nothing."""
-    night, day, name, labels, pupils = json.loads(text.partition("\n")[0])
-    read = (
-        PupilSummary(
-            code,
-            verdicts,
-            {label: tuple(ids.split()) for label, ids in fits.items()},
-            Status(status),
-            tuple(patterns),
-            tuple(evidence),
-            group,
-            bool(aside),
-        )
-        for code, verdicts, fits, status, patterns, evidence, group, aside in pupils
-    )
-    return NightSummary(night, date.fromisoformat(day), name, tuple(labels), {one.code: one for one in read})
+    return msgspec.json.decode(text.partition("\n")[0], type=NightSummary)
 
 
 @pupil_cache(maxsize=1024)
 def notebook_night(text: str) -> NotebookNight:
     """Read the second line of :func:`summary_text`: the night as the class's notebook has it."""
-    return read_notebook(text.partition("\n")[2]).nights[0]
+    return msgspec.json.decode(text.partition("\n")[2], type=NotebookNight)
 
 
 def _wrote(pupil: PupilMarks) -> bool:
     return any(mark.verdict is not Verdict.BLANK for mark in pupil.marks)
-
-
-def _compact(found: object) -> str:
-    return json.dumps(found, ensure_ascii=False, separators=(",", ":"))

@@ -1,9 +1,10 @@
 """How the teacher reads what the program cannot, or reads wrongly: the cell stays as it was typed."""
 
-import json
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+
+import msgspec
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Unreadable, read_written
@@ -45,7 +46,7 @@ def keep_reading(
     read = read_written(reading.read).read
     if isinstance(read, Unreadable) and reading.read != reading.typed:
         raise InputError(read.why, remedy="Type a number such as 3 3/6, or - where nothing can be read.")
-    text = json.dumps([reading.typed, reading.read], ensure_ascii=False)
+    text = msgspec.json.encode((reading.typed, reading.read)).decode()
     keep_correction(book, Correction(night, code, label, CorrectionKind.READING, text, now, by))
 
 
@@ -64,7 +65,6 @@ def readings_in(corrections: Sequence[Correction]) -> Readings:
 def _reading(kept: str) -> Reading:
     """Read a kept reading back; one that was kept as plain words is of whatever stands in its cell."""
     try:
-        typed, read = json.loads(kept)
-    except (ValueError, TypeError):
+        return Reading(*msgspec.json.decode(kept, type=tuple[str | None, str]))
+    except (msgspec.DecodeError, RecursionError):
         return Reading(None, kept)
-    return Reading(str(typed), str(read))

@@ -21,6 +21,11 @@ def export_json(book: Store, room: int, code: str) -> str:
     return json.dumps(all_on_pupil(book, room, code), ensure_ascii=False, indent=2) + "\n"
 
 
+def export_record(book: Store, room: int, code: str) -> Mapping[str, object]:
+    """Return the same as plain texts and lists, to be shown. Raises NotThere."""
+    return all_on_pupil(book, room, code)
+
+
 def export_csv(book: Store, room: int, code: str) -> str:
     """Return the same as CSV for a spreadsheet, a row for each thing held. Raises NotThere.
 

@@ -1,13 +1,14 @@
 """A night is filmed as planned, with what the teacher recorded; then it counts as shown."""
 
 import hashlib
-import json
 import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import datetime
 from html import unescape
 from pathlib import Path
+
+import msgspec
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.page.print_pages import Ready, put
@@ -46,6 +47,18 @@ class FilmThere:
         return LANGUAGES[self.language].name
 
 
+@dataclass(frozen=True, slots=True)
+class _About:
+    """What is written beside a film."""
+
+    seconds: int
+    notes: tuple[str, ...]
+    reads: str
+    stamp: str
+    made: str
+    language: str = SPOKEN.tag
+
+
 def film_night(
     book: Store,
     page: NightPage,
@@ -64,15 +77,8 @@ def film_night(
     recorded, notes = usable(book, night, board(page.sheet, plan))
     shown = film_sheet(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
     shown = replace(shown, notes=(*notes, *shown.notes))
-    about = {
-        "seconds": int(shown.length),
-        "notes": shown.notes,
-        "reads": shown.reads,
-        "stamp": stamp,
-        "made": when.isoformat(),
-        "language": shown.language,
-    }
-    put([Ready(ABOUT, "json", json.dumps(about, ensure_ascii=False).encode())], to)
+    about = _About(int(shown.length), shown.notes, shown.reads, stamp, when.isoformat(), shown.language)
+    put([Ready(ABOUT, "json", msgspec.json.encode(about))], to)
     mark_shown(book, night, when)
     return shown
 
@@ -80,20 +86,20 @@ def film_night(
 def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
     """Return what is known of the film in a folder; None where there is none, or not a whole one."""
     try:
-        about = json.loads((folder / f"{ABOUT}.json").read_text(encoding="utf-8"))
+        about = msgspec.json.decode((folder / f"{ABOUT}.json").read_bytes(), type=_About)
         chapters = (folder / "chapters.vtt").read_text(encoding="utf-8")
         if not (folder / "walkthrough.mp4").is_file():
             return None
         return FilmThere(
-            about["seconds"],
+            about.seconds,
             tuple(_chapter(*found) for found in _CHAPTER.findall(chapters)),
-            tuple(about["notes"]),
-            about["reads"],
-            about["stamp"] != _fingerprint(book, page),
-            about["made"],
-            about.get("language", SPOKEN.tag),
+            about.notes,
+            about.reads,
+            about.stamp != _fingerprint(book, page),
+            about.made,
+            about.language,
         )
-    except (OSError, ValueError, KeyError, TypeError):
+    except (OSError, ValueError):
         return None
 
 

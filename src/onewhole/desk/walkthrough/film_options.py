@@ -1,9 +1,6 @@
 """What a teacher chose for a problem of a film: strategy, picture and length; and what there is to choose."""
 
-import json
-from collections.abc import Mapping
-from dataclasses import asdict, dataclass
-from typing import Any
+from dataclasses import dataclass
 
 from onewhole.errors import InputError
 from onewhole.languages.english.unpictured import unpictured
@@ -80,32 +77,6 @@ def kind_named(name: str) -> PictureKind:
         names = ", ".join(kind.value for kind in PictureKind)
         msg = f"there is no picture called “{name[:40]}”"
         raise InputError(msg, remedy=f"Choose one of: {names}.") from None
-
-
-def choices_json(choices: Mapping[str, FilmChoice]) -> str:
-    """Write choices as JSON: by label, only what was chosen.
-
-    >>> choices_json({"1": FilmChoice(length="short"), "2": FilmChoice()})
-    '{"1": {"length": "short"}}'
-    """
-    chosen = {label: {k: v for k, v in asdict(one).items() if v} for label, one in choices.items()}
-    return json.dumps({label: one for label, one in chosen.items() if one}, ensure_ascii=False)
-
-
-def choices_of(typed: str | None) -> dict[str, FilmChoice]:
-    """Read choices that were kept as JSON; none where there is no text. Raises InputError.
-
-    >>> choices_of('{"1": {"length": "short"}}')["1"].told.value
-    'short'
-    """
-    try:
-        read: dict[str, Any] = json.loads(typed or "{}")
-        return {str(label): FilmChoice(**{k: str(v) for k, v in one.items()}) for label, one in read.items()}
-    except (ValueError, TypeError, AttributeError) as error:
-        if isinstance(error, InputError):
-            raise
-        msg = "the choices for the film cannot be read"
-        raise InputError(msg, remedy="Choose again.") from error
 
 
 def by_choice(entry: WorkedProblem, choice: FilmChoice) -> Working | None:

@@ -1,12 +1,12 @@
 """How a night is to be filmed, as the teacher left it on the page: kept in the class's file by night."""
 
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any
+
+import msgspec
 
 from onewhole.desk.walkthrough.film import FilmWishes
-from onewhole.desk.walkthrough.film_options import FilmChoice, choices_json, choices_of
+from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.soundtrack_choice import Recorded
 from onewhole.errors import InputError
 from onewhole.store.opening import Store
@@ -45,6 +45,23 @@ class FilmPlan:
         )
 
 
+class _KeptChoice(msgspec.Struct, frozen=True, omit_defaults=True, forbid_unknown_fields=True):
+    """A choice as it is kept: only what was chosen."""
+
+    strategy: str = ""
+    picture: str = ""
+    length: str = ""
+
+
+class _KeptPlan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A plan as it is kept."""
+
+    choices: dict[str, _KeptChoice]
+    tried: tuple[str, ...]
+    minutes: int | None
+    mistake: bool
+
+
 def keep_plan(book: Store, night: int, plan: FilmPlan) -> None:
     """Keep how a night is to be filmed. Raises StoreRefused."""
     set_setting(book, _name(night), plan_text(plan))
@@ -62,28 +79,26 @@ def plan_text(plan: FilmPlan) -> str:
     >>> plan_text(FilmPlan({"1": FilmChoice(length="short")}, minutes=5))
     '{"choices": {"1": {"length": "short"}}, "tried": [], "minutes": 5, "mistake": false}'
     """
-    kept = {
-        "choices": json.loads(choices_json(plan.choices)),
-        "tried": list(plan.tried),
-        "minutes": plan.minutes,
-        "mistake": plan.mistake,
+    chosen = {
+        label: _KeptChoice(one.strategy, one.picture, one.length)
+        for label, one in plan.choices.items()
+        if one != FilmChoice()
     }
-    return json.dumps(kept, ensure_ascii=False)
+    kept = msgspec.json.encode(_KeptPlan(chosen, plan.tried, plan.minutes, plan.mistake))
+    return msgspec.json.format(kept, indent=0).decode()
 
 
 def plan_read(typed: str) -> FilmPlan:
     """Read a plan as it was written. Raises InputError."""
     try:
-        kept: dict[str, Any] = json.loads(typed)
-        return FilmPlan(
-            choices_of(json.dumps(kept["choices"])),
-            tuple(str(label) for label in kept["tried"]),
-            kept["minutes"],
-            bool(kept["mistake"]),
-        )
-    except (ValueError, TypeError, KeyError) as error:
+        kept = msgspec.json.decode(typed, type=_KeptPlan)
+    except (msgspec.DecodeError, UnicodeEncodeError, RecursionError) as error:
         msg = "the choices for this film cannot be read"
         raise InputError(msg, remedy="Choose again.") from error
+    choices = {
+        label: FilmChoice(one.strategy, one.picture, one.length) for label, one in kept.choices.items()
+    }
+    return FilmPlan(choices, kept.tried, kept.minutes, kept.mistake)
 
 
 def _name(night: int) -> str:

@@ -1,8 +1,9 @@
 """The teacher's recordings of a night: one is kept, heard again, recorded anew or taken away."""
 
-import json
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from datetime import datetime
+
+import msgspec
 
 from onewhole.desk.walkthrough.board import Board
 from onewhole.desk.walkthrough.soundtrack_choice import Recorded, called, check_recorded
@@ -69,7 +70,7 @@ def keep(
     with book.transaction() as within:
         keep_recording(within, KeptRecording(night, label, plain, recorded.sound, recorded.steps, now))
         marks = {**_marks(within, night), label: mark}
-        set_setting(within, _name(night), json.dumps({label: asdict(one) for label, one in marks.items()}))
+        set_setting(within, _name(night), msgspec.json.encode(marks).decode())
     return _heard(label, mark, board)
 
 
@@ -127,8 +128,7 @@ def _heard(label: str, mark: _Mark | None, board: Board) -> Heard:
 
 
 def _marks(book: Store, night: int) -> dict[str, _Mark]:
-    kept = json.loads(setting(book, _name(night)) or "{}")
-    return {label: _Mark(**one) for label, one in kept.items()}
+    return msgspec.json.decode(setting(book, _name(night)) or "{}", type=dict[str, _Mark])
 
 
 def _name(night: int) -> str:

@@ -1,19 +1,55 @@
 """The notebook as text (JSON) that is kept in a file, and read from it again."""
 
 import json
+import re
+from dataclasses import dataclass
 from datetime import date
+from typing import Annotated
+
+import msgspec
 
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat
 
+_Day = date  # a field of the file is called `date`
+
 #: More thousandths of a pupil than any class has.
 MOST = 10_000_000
 REMEDY = "See whether this is the notebook of the class, as it was written; a new one may be begun beside it."
+#: Where something is in a notebook, as the reader tells it: `$.nights[1].page`.
+_PLACE = re.compile(r"(?P<what>.*) - at `\$(?:\.nights\[(?P<night>\d+)\])?(?P<part>.*)`")
 
 
 class NotebookError(InputError):
     """The text is no notebook."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Seat:
+    pupil: str
+    group: str
+    talk: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Night:
+    """A night as it stands in the file."""
+
+    date: _Day
+    page: str
+    until: _Day | None = None
+    pupils: dict[str, Annotated[int, msgspec.Meta(ge=0, le=MOST)]]
+    groups: tuple[_Seat, ...]
+    findings: tuple[KeptFinding, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Book:
+    """A notebook as it stands in the file."""
+
+    caution: str = CAUTION
+    nights: tuple[_Night, ...]
 
 
 def notebook_text(book: Notebook) -> str:
@@ -22,21 +58,8 @@ def notebook_text(book: Notebook) -> str:
     >>> read_notebook(notebook_text(Notebook())) == Notebook()
     True
     """
-    nights = [
-        {
-            "date": night.on.isoformat(),
-            "page": night.page,
-            "until": night.until.isoformat(),
-            "pupils": dict(sorted(night.counts.items())),
-            "groups": [
-                {"pupil": pupil, "group": sat.name, "talk": sat.key}
-                for pupil, sat in sorted(night.seats.items())
-            ],
-            "findings": [{"pupil": one.pupil, "patterns": list(one.patterns)} for one in night.findings],
-        }
-        for night in book.nights
-    ]
-    return json.dumps({"caution": CAUTION, "nights": nights}, indent=1, ensure_ascii=False) + "\n"
+    kept = msgspec.json.encode(_Book(nights=tuple(map(_kept, book.nights))))
+    return msgspec.json.format(kept, indent=1).decode() + "\n"
 
 
 def read_notebook(text: str, file: str | None = None) -> Notebook:
@@ -53,10 +76,10 @@ def read_notebook(text: str, file: str | None = None) -> Notebook:
         line, column = getattr(error, "lineno", None), getattr(error, "colno", None)
         msg = "the notebook is no JSON text"
         raise NotebookError(msg, file=file, line=line, column=column, remedy=REMEDY) from error
-    reader = _Reader(file)
-    nights = [
-        reader.night(one, f"night {at}") for at, one in enumerate(reader.list(found, "nights"), start=1)
-    ]
+    try:
+        nights = map(_night, msgspec.convert(found, type=_Book).nights)
+    except msgspec.ValidationError as error:
+        raise _refused(str(error), file) from error
     return Notebook(tuple(sorted(nights, key=lambda night: (night.on, night.page))))
 
 
@@ -65,65 +88,27 @@ def _no_number(name: str) -> object:
     raise ValueError(msg)
 
 
-class _Reader:
-    """Takes the parts of a notebook out of what JSON gave, or says which one is not as it should be."""
+def _kept(night: NotebookNight) -> _Night:
+    return _Night(
+        date=night.on,
+        page=night.page,
+        until=night.until,
+        pupils=dict(sorted(night.counts.items())),
+        groups=tuple(_Seat(pupil, sat.name, sat.key) for pupil, sat in sorted(night.seats.items())),
+        findings=night.findings,
+    )
 
-    def __init__(self, file: str | None) -> None:
-        self._file = file
 
-    def refuse(self, what: str, where: str) -> NotebookError:
-        return NotebookError(what, where=where, file=self._file, remedy=REMEDY)
+def _night(kept: _Night) -> NotebookNight:
+    seats = {one.pupil: Sat(one.group, one.talk) for one in kept.groups}
+    return NotebookNight(kept.date, kept.page, kept.pupils, seats, kept.findings)
 
-    def get(self, found: object, name: str, where: str) -> object:
-        if not isinstance(found, dict) or name not in found:
-            raise self.refuse(f"“{name}” is missing in the notebook", where)
-        return found[name]
 
-    def list(self, found: object, name: str, where: str = "the notebook") -> list[object]:
-        value = self.get(found, name, where)
-        if not isinstance(value, list):
-            raise self.refuse(f"“{name}” is no list", where)
-        return value
-
-    def word(self, found: object, name: str, where: str) -> str:
-        value = self.get(found, name, where)
-        if not isinstance(value, str):
-            raise self.refuse(f"“{name}” is no text", where)
-        return value
-
-    def night(self, found: object, where: str) -> NotebookNight:
-        groups, findings = self.list(found, "groups", where), self.list(found, "findings", where)
-        seats = {
-            self.word(one, "pupil", where): Sat(self.word(one, "group", where), self.word(one, "talk", where))
-            for one in groups
-        }
-        kept = (KeptFinding(self.word(one, "pupil", where), self._patterns(one, where)) for one in findings)
-        return NotebookNight(
-            self._date(found, where),
-            self.word(found, "page", where),
-            self._counts(found, where),
-            seats,
-            tuple(kept),
-        )
-
-    def _date(self, found: object, where: str) -> date:
-        said = self.word(found, "date", where)
-        try:
-            return date.fromisoformat(said)
-        except ValueError as error:
-            raise self.refuse(f"“{said[:40]}” is no date such as 2026-11-24", where) from error
-
-    def _counts(self, found: object, where: str) -> dict[str, int]:
-        value = self.get(found, "pupils", where)
-        if not isinstance(value, dict):
-            raise self.refuse("“pupils” is no table", where)
-        for key, count in value.items():
-            if not isinstance(count, int) or isinstance(count, bool) or not 0 <= count <= MOST:
-                raise self.refuse(f"“{key[:40]}” counts no pupils in thousandths", where)
-        return value
-
-    def _patterns(self, found: object, where: str) -> tuple[str, ...]:
-        value = self.list(found, "patterns", where)
-        if not all(isinstance(one, str) for one in value):
-            raise self.refuse("“patterns” are no ids", where)
-        return tuple(str(one) for one in value)
+def _refused(told: str, file: str | None) -> NotebookError:
+    """Say what is not as it should be, in which night, and in which part of it."""
+    place = _PLACE.fullmatch(told)
+    what, night, part = (told, None, "") if place is None else place.group("what", "night", "part")
+    where = [f"night {int(night) + 1}"] if night else []
+    where += [part.strip(".")] if part else []
+    msg = f"this is not as a notebook is written: {what[:1].lower()}{what[1:]}"
+    return NotebookError(msg, where=", ".join(where) or None, file=file, remedy=REMEDY)

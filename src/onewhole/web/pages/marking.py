@@ -2,7 +2,9 @@
 
 import json
 from collections.abc import Sequence
+from typing import TypeVar
 
+import msgspec
 from markupsafe import Markup
 
 from onewhole.desk.marking.cells import Change, KeptCells, codes_typed, keep_cells, keep_column, read_cell_as
@@ -14,6 +16,8 @@ from onewhole.desk.marking.verdicts import Judged, judged
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage, Json
+
+_T = TypeVar("_T")
 
 #: Every writing says who wrote it; the door knows one teacher.
 BY = "teacher"
@@ -46,14 +50,18 @@ def judge(request: PageRequest) -> Json:
 def foretell(request: PageRequest) -> Json:
     """Tell what the likeliest patterns would write in a cell, beside what the row says as it is typed."""
     page = night_page(request.book, request.number("room"), request.number("night"))
-    row = {label: text for label, text in _lists(request.field("row"), 2) if label in page.labels}
+    row = {
+        label: text
+        for label, text in _sent(request.field("row"), list[tuple[str, str]])
+        if label in page.labels
+    }
     found = predicted(page, request.field("label"), row)
     return Json({"predicted": [[one.id, one.name, one.text] for one in found]})
 
 
 def keep(request: PageRequest) -> Json:
     """Keep cells; the answer is given when they are on the disk."""
-    changes = [Change(*parts) for parts in _lists(request.field("cells"), 4)]
+    changes = [Change(*parts) for parts in _sent(request.field("cells"), list[tuple[str, str, str, str]])]
     kept = keep_cells(
         request.book, request.number("room"), request.number("night"), changes, now=request.app.now(), by=BY
     )
@@ -168,16 +176,11 @@ def _judged(one: Judged) -> dict[str, object]:
     }
 
 
-def _lists(typed: str, parts: int) -> list[list[str]]:
-    """Return what a script sent: lists of so many texts, as code, label, text, and the text it saw there."""
+def _sent(typed: str, form: type[_T]) -> _T:
+    """Return what a script sent. It is read loosely first: half a character is refused by its cell alone."""
     try:
-        found = json.loads(typed)
-    except (ValueError, RecursionError):
-        found = None
-    if isinstance(found, list) and all(_are_texts(one, parts) for one in found):
-        return found
-    raise InputError("These cells cannot be read", remedy="Load the page again; what shows as kept is kept.")
-
-
-def _are_texts(one: object, parts: int) -> bool:
-    return isinstance(one, list) and len(one) == parts and all(isinstance(part, str) for part in one)
+        return msgspec.convert(json.loads(typed), type=form)
+    except (ValueError, RecursionError) as error:
+        raise InputError(
+            "These cells cannot be read", remedy="Load the page again; what shows as kept is kept."
+        ) from error

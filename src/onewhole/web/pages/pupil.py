@@ -1,12 +1,10 @@
 """Pupil: the story, findings that fade, all that is held, given out or erased."""
 
-import json
-
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Pupil
 from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
-from onewhole.desk.pupil.pupil_export import export_csv, export_json
+from onewhole.desk.pupil.pupil_export import export_csv, export_json, export_record
 from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
@@ -34,7 +32,7 @@ def look(request: PageRequest) -> HtmlPage:
 def held(request: PageRequest) -> HtmlPage:
     """Show everything that is held on this child."""
     pupil = _pupil(request)
-    all_held = json.loads(export_json(request.book, request.number("room"), pupil.code))
+    all_held = export_record(request.book, request.number("room"), pupil.code)
     return HtmlPage("held.html", {"pupil": pupil, "held": all_held, "privacy": PRIVACY})
 
 
