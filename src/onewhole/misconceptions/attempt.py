@@ -17,7 +17,7 @@ Outcome = Quantity | Impossible | Relation
 
 
 class BelowZeroError(OnewholeError, ValueError):
-    """The wrong step needs a count below zero, so no child writes this."""
+    """The wrong step needs a count below zero, so it gives no answer that a child could write."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,9 +33,9 @@ class Attempt:
 
     @property
     def breaks(self) -> tuple[int, ...]:
-        """Return the places (from 1) of the lines that do not keep what the line before says.
+        """Return the numbers of the false lines, from 1: those that contradict the line before.
 
-        An answer without a value counts as one more line, and a false one.
+        An answer without a value, such as 3 3/0, counts as one more false line.
         """
         said = [tells(line.says) for line in self.lines]
         false = [at for at in range(1, len(said)) if said[at] != said[at - 1]]
@@ -45,9 +45,9 @@ class Attempt:
 
 
 def tells(says: LineContent) -> Meaning:
-    """Return what a line says is so: an amount, the missing number, or the order.
+    """Return what a line claims: an amount, the missing number, or the order.
 
-    A comparison with its sign says that sign, true or not.
+    A comparison with its sign claims that sign, true or not.
     """
     if isinstance(says, Comparison) and says.sign is not None:
         return says.sign
@@ -55,7 +55,7 @@ def tells(says: LineContent) -> Meaning:
 
 
 def worth(outcome: Outcome) -> Fraction | Relation | None:
-    """Return what an answer says is so, or None when it has no value.
+    """Return what an answer claims, or None when it has no value.
 
     >>> worth(Impossible(3, 3)) is None
     True
@@ -83,14 +83,14 @@ def written(ladder: Ladder, counts: tuple[int, ...]) -> Quantity:
 
 
 def wrongly(state: PairState, says: Expression) -> PairState:
-    """Write a line that nothing makes follow: it carries no reason."""
+    """Append a line without a reason."""
     if state.lines and state.lines[-1].says == says:
         return state
     return PairState(state.first, state.second, state.taken, (*state.lines, Line(says)), state.result)
 
 
 def finished(problem: Expression, state: PairState, also: tuple[Outcome, ...] = ()) -> Attempt:
-    """Return the attempt that a state shows once its result is found and said."""
+    """Return the attempt of a state whose result is found and written."""
     lines = (Line(problem), *state.lines)
     kept_lines = tuple(line for at, line in enumerate(lines) if not at or line.says != lines[at - 1].says)
     return Attempt(kept_lines, trimmed(state.found()), also)

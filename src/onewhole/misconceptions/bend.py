@@ -1,4 +1,4 @@
-"""Which steps of a taught strategy a pattern bends: told by what runs, and never declared beside it."""
+"""Which steps of a taught strategy a pattern bends (replaces): derived from the code that runs."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -30,7 +30,7 @@ class BentTry:
         return self.attempt(statement)
 
     def also(self, other: Try) -> "BentTry":
-        """Return the same, and where it does not apply the other attempt, which bends no strategy."""
+        """Return this attempt, with another one that bends no strategy where this does not apply."""
 
         def attempt(statement: Statement) -> Attempt | None:
             tried = self.attempt(statement)

@@ -27,7 +27,7 @@ class Pair:
         return {self.first.ladder.style, self.second.ladder.style}
 
     def state(self, ladder: Ladder) -> PairState:
-        """Lay both numbers on one ladder, every rung written."""
+        """Return the state to work from: both numbers on one ladder, every rung written."""
         return PairState(self.first.on(ladder), self.second.on(ladder), self.taken)
 
 

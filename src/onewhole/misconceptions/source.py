@@ -27,7 +27,7 @@ class Source:
             raise ValueError(msg)
 
 
-#: What every classroom knows and nothing read here describes.
+#: Common knowledge of classrooms; no text that was read describes it.
 COMMON = Source("common practice, no source")
 
 #: How the sources with page numbers were reached.

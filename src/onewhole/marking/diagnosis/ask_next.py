@@ -1,4 +1,4 @@
-"""Which one or two problems to ask a pupil next: those whose answers are expected to tell most."""
+"""Which one or two problems to ask a pupil next: those expected to give the most information."""
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -47,9 +47,9 @@ TELLING = (
 )
 #: So many problems parallel to one of each kind on the page are looked at, and so many kinds.
 PARALLELS, KINDS = 2, 5
-#: An answer that is expected to tell less, in millionths of a bit, is not worth asking for; our own.
+#: The least expected information, in millionths of a bit, for which a problem is asked; our own.
 LEAST_TOLD = 50_000
-#: A second problem is asked while more than this is expected to stay unknown after the first; our own.
+#: A second problem is asked while the entropy expected after the first is above this; our own.
 LEFT_OPEN = 300_000
 
 
@@ -103,7 +103,7 @@ def _parallels(asked: Sequence[Expected]) -> Iterator[Statement]:
 
 
 def ask_next(weighed: Weighed, asked: Sequence[Expected]) -> tuple[tuple[Statement, ...], ...]:
-    """Return for each pupil of a class the one or two problems that are expected to tell most.
+    """Return for each pupil the one or two problems that are expected to give the most information.
 
     The measure is Shannon's: how much, on average over the answers that may come, the odds of the sets of
     patterns will change, in millionths of a bit and whole numbers throughout
@@ -171,7 +171,7 @@ def _chosen(
 
 
 def _mixed(rows: Sequence[Sequence[int]], weights: Sequence[int]) -> tuple[int, ...]:
-    """Return the chances of every reply when it is not known which of these rows holds."""
+    """Return the chances of every reply, averaged over the rows by their weights."""
     whole = sum(weights)
     return tuple(
         sum(weight * one for weight, one in zip(weights, column, strict=True)) // whole

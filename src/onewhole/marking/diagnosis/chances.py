@@ -1,4 +1,4 @@
-"""How likely each kind of reply is, for a pupil who means to answer rightly or as a pattern does.
+"""The probability of each kind of reply, for a pupil who works rightly or follows a pattern.
 
 Chances are whole numbers per million, so that everything after them is exact. What they rest on is our own
 assumption, where no source is named: no published count was found of how often slips of each kind occur in
@@ -20,7 +20,7 @@ from onewhole.statements.statement import Relation
 
 MILLION = 1_000_000
 
-#: Meant to be right, or as this pattern answers (its id).
+#: What a pupil intends: the right answer, or that of a pattern (its id).
 Intention = str
 MEANS_RIGHT: Intention = "right"
 
@@ -35,7 +35,7 @@ AS_ITS_LINE = 900_000
 
 @dataclass(frozen=True, slots=True)
 class Slips:
-    """How a slip falls out, per million: beside what was meant, an idea used once and dropped, anything else.
+    """What a slip gives, per million: an answer one unit off, a rule used only once, or anything else.
 
     That many wrong rules are used once and never again: Tatsuoka, ed. (1984), ED 257 665 (abstract). The
     figures are our own. Raises ValueError for shares that do not make a whole.
@@ -60,7 +60,7 @@ SCATTERED = Slips(beside=100_000, once=700_000, other=200_000)
 
 @dataclass(frozen=True, slots=True)
 class Chances:
-    """One problem: for every intention, where its answers fall when nothing slips and when something does.
+    """One problem: for every intention, the distribution of replies without and with a slip.
 
     ``meant`` and ``beside`` go from intention to chances by kind of reply; ``once`` is an idea used once.
     Each row adds up to a million but for rounding. ``shows`` are the patterns that can show here, ``ideas``
@@ -152,7 +152,7 @@ def _forms(slips: Sequence[Slip]) -> Mapping[object, tuple[Reply, ...]]:
 
 
 def _meant(asked: Expected, slip: Slip, forms: Mapping[object, tuple[Reply, ...]]) -> dict[Reply, int]:
-    """Share out a million among the ways to write what a pattern gives."""
+    """Distribute a million among the ways to write what a pattern gives."""
     first, *others = (reply(asked, outcome) for outcome in slip.outcomes)
     found: Counter[Reply] = Counter()
     worth = amount(slip.wrote)
@@ -173,7 +173,7 @@ def _share(found: Counter[Reply], share: int, ways: Sequence[Reply]) -> None:
 
 
 def _beside(asked: Expected, meant: Outcome) -> dict[Reply, int]:
-    """Share out a million among the answers one unit beside what was meant; a sign becomes another one."""
+    """Distribute a million among the answers one unit off what was meant; a sign becomes another one."""
     if isinstance(meant, Relation):
         return _evenly([reply(asked, sign) for sign in Relation if sign is not meant])
     if not isinstance(meant, Quantity):

@@ -31,12 +31,12 @@ class Supposed:
 class Diagnosis:
     """What the answers of one pupil may show.
 
-    ``odds`` are all sets of patterns with a share of at least 1 in 200, the likeliest first; the set
-    without patterns stands for "no steady pattern" and is always there. They add up to at most 1, exactly.
-    ``alike`` are the best sets, which these answers cannot tell apart
-    (:func:`~.likeliest_sets.likeliest_sets`); ``together`` is the share of all sets that hold one of them.
-    ``confident`` says whether that reaches the odds from which answers are said to fit. ``evidence`` lays
-    the best sets beside the answers, one a problem. Of a pupil of whom no answer was read nothing is said.
+    ``odds`` are all sets of patterns with a share of at least 1 in 200, the likeliest first; the set without
+    patterns stands for "no steady pattern" and is always there. They add up to at most 1, exactly. ``alike``
+    are the best sets, which these answers cannot tell apart (:func:`~.likeliest_sets.likeliest_sets`);
+    ``together`` is the share of all sets that hold one of them. ``confident`` says whether that reaches the
+    odds from which answers are said to fit. ``evidence`` compares the best sets with the answers, problem by
+    problem. Of a pupil of whom no answer was read nothing is said.
     """
 
     pupil: str

@@ -45,7 +45,7 @@ class Beside:
 def evidence(
     marks: ClassMarks, page: Tables, pupil: PupilMarks, given: Replies, sets: Sequence[Hypothesis]
 ) -> tuple[Beside, ...]:
-    """Lay sets of patterns, which the answers cannot tell apart, beside the answers of one pupil."""
+    """Compare sets of patterns that the answers cannot distinguish with the answers of one pupil."""
     found = []
     for at, (asked, mark) in enumerate(zip(marks.expected, pupil.marks, strict=True)):
         acting = [one.acting(asked.shows) for one in sets]
@@ -66,7 +66,7 @@ def evidence(
 
 
 def _speaks(table: Chances, here: Reply, patterns: Collection[str]) -> Speaks:
-    """Say what an answer says; one unit beside what a pattern writes it may be a slip, and says nothing."""
+    """Say what an answer shows; one unit off what a pattern writes may be a slip, and shows nothing."""
     if any(table.fits(here, key) for key in patterns):
         return Speaks.FOR
     if here != RIGHT and any(here in table.beside[key] for key in patterns):

@@ -1,4 +1,4 @@
-"""What may lie behind one pupil's answers: no steady error, one steady pattern, or two that live together."""
+"""The hypotheses about one pupil: no steady error pattern, one of them, or two at once."""
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -8,12 +8,12 @@ from itertools import combinations
 from onewhole.marking.reading.expected import Expected, is_fact_slip
 from onewhole.problems.needs import Needs, Operation
 
-#: More than two patterns at once are not supposed: a page is too short to tell.
+#: More than two patterns at once are not considered: a page is too short to identify them.
 MOST = 2
 
 
 class Reliability(StrEnum):
-    """How a pupil without a steady pattern stands; wrong answers are slips or ideas used once and dropped."""
+    """How reliably a pupil without a steady pattern works; errors are slips or rules used only once."""
 
     SOUND = "sound"
     SHAKY = "shaky"
@@ -22,10 +22,10 @@ class Reliability(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Hypothesis:
-    """A reliability alone, or one or two steady patterns on a sound reliability.
+    """A reliability alone, or one or two steady patterns with sound reliability.
 
-    On a problem that shows both of two patterns the first one acts: the one for a narrower kind of problem.
-    ``taking`` says that something is taken away where the patterns show: there more pupils have one.
+    If both patterns predict an answer, the first wins: the one for the narrower kind of problem. ``taking``
+    says that the patterns are about subtraction, where more pupils have one.
 
     >>> Hypothesis(Reliability.SOUND, ("A20", "A01")).acting({"A01", "A20"})
     'A20'
@@ -52,7 +52,7 @@ class Hypothesis:
         return tuple(sorted(self.patterns))
 
     def acting(self, shows: Collection[str]) -> str | None:
-        """Return the pattern that acts on a problem which shows these, or None when the pupil means right."""
+        """Return the pattern that predicts the answer where these show; None for the right answer."""
         return next((key for key in self.patterns if key in shows), None)
 
 
@@ -62,10 +62,11 @@ NO_PATTERN = tuple(Hypothesis(reliability) for reliability in Reliability)
 def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     """Return every hypothesis that the answers to these problems can tell anything about.
 
-    Patterns are those that can show on at least one problem, fact slips left out. Two of them live together
-    when it is plain which one acts: they show on different kinds of problem (a sum and a difference, with and
-    without regrouping, a whole number first), or the kinds of one lie within those of the other, which then
-    keeps the rest. Two that show on the same kinds cannot both act and make no pair. Source: our own rule.
+    Patterns are those that can show on at least one problem, fact slips left out. Two of them form a pair
+    when it is clear which one predicts: they show on different kinds of problem (a sum and a difference, with
+    and without regrouping, a whole number first), or the kinds of one lie within those of the other, which
+    then keeps the rest. Two that show on the same kinds cannot both predict and form no pair. Source: our own
+    rule.
 
     >>> from onewhole.marking.reading.expected import expect
     >>> from onewhole.problems.problem import Problem
@@ -101,7 +102,7 @@ def kind_of(needs: Needs) -> Needs:
 
 
 def _pairs(kinds: Mapping[str, frozenset[Needs]]) -> Iterator[tuple[str, str]]:
-    """Yield the pairs that live together, the one for the narrower kind first."""
+    """Yield the pairs of patterns, the one for the narrower kind of problem first."""
     for first, second in combinations(kinds, 2):
         if kinds[first] < kinds[second] or not kinds[first] & kinds[second]:
             yield first, second

@@ -1,4 +1,4 @@
-"""How much an answer is expected to tell: Shannon's measure in whole numbers, to a millionth of a bit."""
+"""Expected information: Shannon's entropy in whole numbers, to a millionth of a bit."""
 
 from collections.abc import Sequence
 from functools import cache
@@ -40,7 +40,7 @@ def _table() -> tuple[int, ...]:
 
 
 def doubt(weights: Sequence[int]) -> int:
-    """Return how much is not known: the entropy of shares in proportion to weights, in millionths of a bit.
+    """Return the entropy of shares in proportion to weights, in millionths of a bit.
 
     >>> doubt((1, 1, 2))
     1500000
@@ -50,7 +50,7 @@ def doubt(weights: Sequence[int]) -> int:
 
 
 def expected(weights: Sequence[int], rows: Sequence[Sequence[int]]) -> int:
-    """Return how many millionths of a bit one answer is expected to tell about which row holds.
+    """Return the information, in millionths of a bit, that one answer is expected to give about the rows.
 
     ``weights`` are the odds of the rows, each row the chances of every answer under it (all up to a factor of
     its own). Never below 0, and 0 where all rows are alike.

@@ -1,20 +1,20 @@
-"""How much so many right answers can say: a band round their share, wide where there are few."""
+"""The confidence interval of a share of right answers: wide where there are few answers."""
 
 from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt
 
-#: The square of 1.96: the band of a 95 % interval.
+#: The square of 1.96, for a 95 % interval.
 _SQUARE = Fraction(196, 100) ** 2
 _THOUSANDTH = 1000
 
 
 @dataclass(frozen=True, slots=True)
 class Interval:
-    """So many right of so many, and the shares between which a pupil's own share may well lie.
+    """So many right of so many answers, and the bounds of the interval for the true share.
 
-    ``low`` and ``high`` are thousandths, the band rounded outwards. Raises ValueError for no answers and for
-    more right ones than there are.
+    ``low`` and ``high`` are thousandths, rounded outwards. Raises ValueError for no answers and for more
+    right ones than there are.
     """
 
     right: int
@@ -39,8 +39,8 @@ def interval(right: int, of: int) -> Interval:
 
     With r right of n, z = 1.96: (r + z²/2 ± z √(r(n-r)/n + z²/4)) / (n + z²). Source: Wilson (1927), Probable
     inference, the law of succession, and statistical inference, Journal of the American Statistical
-    Association 22, 209-212 (from memory). It takes answers to be drawn one by one; those of one evening hang
-    together, so the true band is rather wider.
+    Association 22, 209-212 (from memory). It assumes independent answers; those of one evening are
+    correlated, so that the true interval is wider.
 
     >>> few, many = interval(2, 2), interval(20, 20)
     >>> few.low < Fraction(35, 100) < Fraction(8, 10) < many.low, many.high == 1

@@ -16,7 +16,7 @@ TOLD_APART = 10
 
 
 def holding(hypotheses: Sequence[Hypothesis], sets: Iterable[Hypothesis], weights: Sequence[int]) -> int:
-    """Return the weight of all hypotheses that hold one of these sets whole.
+    """Return the weight of all hypotheses that contain one of these sets.
 
     >>> from onewhole.marking.diagnosis.hypothesis import Reliability
     >>> one, two = (Hypothesis(Reliability.SOUND, ids) for ids in (("A01",), ("A10", "A01")))
@@ -39,8 +39,8 @@ def likeliest_sets(
     """Return the best sets of patterns that the answers cannot tell apart; none where all are unlikely.
 
     Sets are alike when the same answers speak for them and the same ones against, and none is ten times as
-    likely as another. Of each such bunch those are kept that hold no other one of it. Best are two patterns
-    that together reach the odds asked for, else one that does, else the bunch with the most weight.
+    likely as another. Of each such group only the minimal sets are kept. Best are two patterns that together
+    reach the odds asked for, else one that does, else the group with the most weight.
     """
     whole = sum(weights)
     enough = confident * whole
@@ -74,7 +74,7 @@ def _names(sets: Iterable[Hypothesis]) -> list[tuple[str, ...]]:
 
 
 def _sure(page: Tables, weights: Sequence[int], enough: Fraction) -> set[str]:
-    """Return the patterns that reach the odds asked for, alone or with whatever other."""
+    """Return the patterns that reach the odds asked for, summed over all sets that contain them."""
     held: Counter[str] = Counter()
     for one, weight in zip(page.hypotheses, weights, strict=True):
         for key in one.patterns:
@@ -83,7 +83,7 @@ def _sure(page: Tables, weights: Sequence[int], enough: Fraction) -> set[str]:
 
 
 def _bunches(page: Tables, given: Replies, places: Sequence[int]) -> Iterable[list[int]]:
-    """Return hypotheses in bunches: those together that the same answers speak for and against."""
+    """Group the hypotheses that the same answers speak for and against."""
     found: dict[tuple[bool | None, ...], list[int]] = {}
     answered = [(at, here) for at, here in enumerate(given) if here is not None]
     for place in places:

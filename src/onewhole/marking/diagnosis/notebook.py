@@ -1,4 +1,4 @@
-"""The notebook of a class: what each night showed, who sat where, and findings until they run out."""
+"""The notebook of a class: what each night showed, who sat where, and findings until they expire."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -6,7 +6,7 @@ from datetime import date
 
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 
-#: A finding is good for so many days; our own. Many patterns do not stay: VanLehn (1982), Tatsuoka, ed.
+#: A finding expires after so many days; our own. Many patterns do not stay: VanLehn (1982), Tatsuoka, ed.
 #: (1984).
 GOOD_FOR_DAYS = 14
 #: A night is taken out of the notebook after so many days, when next to nothing of it is left in the odds.
@@ -44,7 +44,7 @@ class NotebookNight:
 
     @property
     def until(self) -> date:
-        """Return the last day on which the findings of this night are good."""
+        """Return the last day on which the findings of this night are valid."""
         return good_until(self.on)
 
 
@@ -75,7 +75,7 @@ class Notebook:
         return found
 
     def standing(self, pupil: str, on: date) -> tuple[tuple[NotebookNight, KeptFinding], ...]:
-        """Return the earlier findings about a pupil that have not run out, the latest first."""
+        """Return the earlier findings about a pupil that have not expired, the latest first."""
         return tuple(
             (night, kept)
             for night in reversed(self.nights)
@@ -85,7 +85,7 @@ class Notebook:
         )
 
     def and_night(self, night: NotebookNight) -> "Notebook":
-        """Write a night in: it stands in for the same page of the same day, and nights long gone are dropped.
+        """Add a night: it replaces the same page of the same day, and nights of long ago are dropped.
 
         >>> book = Notebook().and_night(NotebookNight(date(2026, 11, 24), "Kites", {}, {}, ()))
         >>> len(book.and_night(NotebookNight(date(2026, 11, 24), "Kites", {"A01": 5}, {}, ())).nights)
@@ -105,7 +105,7 @@ class Tonight:
 
     @property
     def until(self) -> date:
-        """Return the last day on which tonight's findings are good.
+        """Return the last day on which tonight's findings are valid.
 
         >>> Tonight(Notebook(), date(2026, 11, 24)).until.isoformat()
         '2026-12-08'
@@ -118,5 +118,5 @@ class Tonight:
 
 
 def good_until(on: date) -> date:
-    """Return the last day on which the findings of a day are good."""
+    """Return the last day on which the findings of a day are valid."""
     return date.fromordinal(on.toordinal() + GOOD_FOR_DAYS)

@@ -1,4 +1,4 @@
-"""What is supposed of a class before its answers are read, what is learnt from them, how it is forgotten."""
+"""The prior of a class: what is assumed before its answers, what they add, how that decays."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
@@ -9,22 +9,22 @@ from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.weighing import weights
 from onewhole.problems.traps import is_at_heart
 
-#: Of a thousand pupils so many have one steady pattern where something is taken away, and where nothing is.
-#: That 13 in 100 pupils of grades 2 to 6 had a systematic error in subtracting, and 5 to 6 in adding,
-#: multiplying and dividing: Cox (1974), ED 092 407 (abstract), for columns of whole numbers. That it holds
-#: for mixed numbers is our own assumption, and so is how many have two.
+#: Prior: of a thousand pupils so many have one steady pattern in subtraction, and in other problems. That 13
+#: in 100 pupils of grades 2 to 6 had a systematic error in subtracting, and 5 to 6 in adding, multiplying and
+#: dividing: Cox (1974), ED 092 407 (abstract), for columns of whole numbers. That it holds for mixed numbers
+#: is our own assumption, and so is how many have two.
 STEADY_TAKING, STEADY_OTHER, STEADY_TWO = 130, 55, 20
-#: The others, by how they stand; our own assumption.
+#: The others, by their reliability; our own assumption.
 RELIABILITY = {Reliability.SOUND: 510, Reliability.SHAKY: 210, Reliability.SCATTERED: 130}
-#: A pattern about regrouping or the pieces, one unit after another, is supposed so many times as often as
-#: another one; our own. In columns those are the errors that were counted most (Raghubar et al. 2009, n =
-#: 291; Vermeulen et al. 2020, 264 pupils; both through a research note).
+#: A pattern about regrouping or the pieces, one unit after another, has so many times the prior of another
+#: one; our own. In columns those are the errors that were counted most (Raghubar et al. 2009, n = 291;
+#: Vermeulen et al. 2020, 264 pupils; both through a research note).
 AT_HEART = 3
 
-#: The supposed shares weigh as much as so many pupils whose answers were read; our own.
+#: The strength of the prior, in pupils whose answers were read; our own.
 AS_PUPILS = 12
-#: What was learnt from a class weighs half as much after so many days; our own. (Of pupils with a systematic
-#: error, 23 in 100 still had one a year later: Cox 1974.)
+#: The half-life, in days, of what was learnt from a class; our own. (Of pupils with a systematic error, 23 in
+#: 100 still had one a year later: Cox 1974.)
 HALF_LIFE_DAYS = 14
 BILLION = 1_000_000_000
 THOUSAND = 1000
@@ -42,7 +42,7 @@ class Learnt:
     on: date | None = None
 
     def by(self, day: date) -> "Learnt":
-        """Return what is left on a later day: half of it every 14 days. A day before ``on`` forgets nothing.
+        """Return what is left on a later day, with a half-life of 14 days; all of it on a day before ``on``.
 
         >>> Learnt({"A01": 2000}, date(2026, 11, 10)).by(date(2026, 11, 24)).counts
         {'A01': 1000}
@@ -81,9 +81,9 @@ def key_of(hypothesis: Hypothesis) -> str:
 
 
 def supposed(hypotheses: Sequence[Hypothesis], learnt: Learnt = NOTHING) -> tuple[int, ...]:
-    """Return how much is supposed of each hypothesis before tonight's answers, in billionths of a pupil.
+    """Return the prior of each hypothesis before tonight's answers, in billionths of a pupil.
 
-    The supposed shares count as 12 pupils, and what was learnt on earlier nights is added to them.
+    The assumed shares count as 12 pupils, and what was learnt on earlier nights is added to them.
     """
     raw = _raw(hypotheses)
     whole = sum(raw)
@@ -100,12 +100,11 @@ def supposed(hypotheses: Sequence[Hypothesis], learnt: Learnt = NOTHING) -> tupl
 def from_class(
     hypotheses: Sequence[Hypothesis], likelihoods: Sequence[Sequence[int]], learnt: Learnt = NOTHING
 ) -> tuple[tuple[int, ...], ...]:
-    """Return for each pupil how much is supposed of each hypothesis, learnt from the others of the class.
+    """Return for each pupil the prior of each hypothesis, learnt from the others of the class.
 
-    Empirical Bayes in one step: what is supposed, and to it the odds of every other pupil under what is
-    supposed. A pupil's own answers are left out, so that nobody's answers count twice. The order of the
-    pupils makes no difference, and neither does what is written by a pupil to what is supposed of that
-    pupil.
+    Empirical Bayes in one step: the prior, plus the posterior odds of every other pupil under it. A pupil's
+    own answers are left out, so that nobody's answers count twice. The order of the pupils makes no
+    difference, and a pupil's own answers do not change that pupil's prior.
     """
     base = supposed(hypotheses, learnt)
     own = [_shares(base, row) for row in likelihoods]
@@ -126,7 +125,7 @@ def counted(
 
 
 def _raw(hypotheses: Sequence[Hypothesis]) -> list[Fraction]:
-    """Return the supposed shares in thousandths; they need not add up to a thousand."""
+    """Return the assumed shares in thousandths; they need not add up to a thousand."""
     worth = [AT_HEART if any(map(is_at_heart, one.patterns)) else 1 for one in hypotheses]
     wholes: dict[tuple[int, bool], int] = {}
     for one, share in zip(hypotheses, worth, strict=True):

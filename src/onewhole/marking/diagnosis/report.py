@@ -33,7 +33,7 @@ class Report:
     ``sets`` are the sets of patterns found: one, or several that the answers cannot tell apart. ``odds`` is
     their share together, ``none`` that of no steady pattern; ``others`` are the sets beside them that stay
     possible, the likeliest first. ``ask`` are the problems to ask next, ``earlier`` findings of nights before
-    that have not run out.
+    that have not expired.
     """
 
     finding: Finding

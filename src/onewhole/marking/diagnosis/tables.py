@@ -22,8 +22,8 @@ class Tables:
     """The tables of a page.
 
     ``meaning`` has for each problem what every hypothesis means to answer (:func:`.weighing.acting`).
-    ``looks`` has for each hypothesis what the page can see of it: one number a problem, equal where two
-    patterns write the same, and 0 where the answer is meant to be right.
+    ``looks`` has for each hypothesis one number a problem: equal for patterns that write the same answer
+    there, and 0 where the answer is meant to be right.
     """
 
     hypotheses: tuple[Hypothesis, ...]
@@ -77,7 +77,7 @@ def _looks(table: Chances, meaning: Sequence[Intention | None], lines: bool) -> 
 def all_likelihoods(page: Tables, given: Sequence[Replies]) -> tuple[tuple[int, ...], ...]:
     """Return for each pupil how likely the replies are under every hypothesis, up to a factor.
 
-    Hypotheses that look alike on the whole page are weighed once, and a reply that several pupils gave too.
+    Hypotheses with equal ``looks`` are weighed once, and so is a reply that several pupils gave.
     """
     first: dict[Hashable, int] = {}
     keys = [(one.reliability, look) for one, look in zip(page.hypotheses, page.looks, strict=True)]

@@ -19,7 +19,7 @@ from onewhole.marking.diagnosis.reply import Reply
 
 @dataclass(frozen=True, slots=True)
 class Rates:
-    """How a pupil works, per million: answers that slip, and turns from a steady pattern back to right.
+    """How a pupil works, per million: the rate of slips, and of right answers despite a steady pattern.
 
     That bugs come and go within a child: VanLehn (1982), ED 245 880 (abstract). The figures are our own
     assumption; each pupil is weighed under all of them, equally likely.
@@ -44,7 +44,7 @@ WAYS = 4
 
 
 def acting(hypotheses: Sequence[Hypothesis], table: Chances) -> tuple[Intention | None, ...]:
-    """Return what each hypothesis means to answer here: as which pattern, or None for rightly."""
+    """Return which pattern each hypothesis follows here, or None for the right answer."""
     return tuple(one.acting(table.shows) for one in hypotheses)
 
 
@@ -78,7 +78,7 @@ def column(
 
 
 def _turning(table: Chances, given: Reply, key: Intention, rates: Rates, right: int) -> int:
-    """Return the chance for a pupil who mostly follows a pattern and at times turns back to the right way."""
+    """Return the chance for a pupil who mostly follows a pattern and sometimes works rightly."""
     meant = table.of(given, key, rates.slip, rates.slips)
     return max(1, (rates.back * right + (MILLION - rates.back) * meant) // MILLION)
 

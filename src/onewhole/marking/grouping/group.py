@@ -128,7 +128,7 @@ def _of(place: GroupKind, everyone: Sequence[Placement]) -> tuple[Placement, ...
 
 
 def _cut(placings: Sequence[Placement], parts: int, sat: Mapping[str, Sat]) -> list[tuple[Placement, ...]]:
-    """Cut into even parts, round those who sat together; pupils with the same families stay side by side."""
+    """Cut into even parts, keeping together those who sat together and those with the same families."""
     order = list(Family)
     row = sorted(placings, key=lambda one: ([order.index(family) for family in one.families], one.pupil))
     sizes = [len(row) // parts + (at < len(row) % parts) for at in range(parts)] if row else []

@@ -1,4 +1,4 @@
-"""Who sits with whom tomorrow, as a program in whole numbers: pupils, conversations, sizes, groups."""
+"""Tomorrow's groups as an integer program: pupils, conversations, sizes, groups."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -33,9 +33,8 @@ class Sizes:
 
 SIZES = Sizes()
 
-#: What a choice costs, in hundredths of a pupil who sits in the wrong conversation; our own. A pupil too
-#: few or too many in a group weighs more than all that can be gained by seating a class better: so much for
-#: each pupil.
+#: Penalties, in hundredths of a pupil who sits in the wrong conversation; our own. A pupil too few or too
+#: many in a group costs, for each pupil of the class, more than any seating can gain: sizes come first.
 ONE_MORE_GROUP, TWO_FAMILIES, ANOTHER_THAN_BEFORE, OUTSIDE_SIZES = 20, 5, 3, 200
 
 
@@ -102,15 +101,14 @@ def group_program(
     sizes: Sizes = SIZES,
     before: Mapping[str, str] | None = None,
 ) -> GroupProgram:
-    """Return the program that seats the pupils whom the teacher meets.
+    """Return the integer program that seats the pupils whom the teacher meets.
 
     Every pupil sits in one conversation, at the cost of what the odds say against needing it
-    (:func:`~.conversation.cost`). A conversation has one or more groups; there are no more
-    than the teacher meets, or than there are sorts. As few pupils as can be are beyond the largest size of
-    a group, or missing to the smallest; then the cost is least, where a group about two families costs 5
-    for each pupil, one more group 20, and to leave the conversation of ``before`` (by pupil, its key) 3.
-    Sorts are never mixed: slips, talks and families stay apart, so that groups may be small where a sort
-    is.
+    (:func:`~.conversation.cost`). A conversation has one or more groups; there are no more than the teacher
+    meets, or than there are sorts. As few pupils as can be are beyond the largest size of a group, or missing
+    to the smallest; then the cost is least, where a group about two families costs 5 for each pupil, one more
+    group 20, and a pupil moved from the conversation of the night ``before`` (by pupil, its key) 3. Sorts are
+    never mixed: slips, talks and families stay apart, so that groups may be small where a sort is.
 
     The order of the pupils makes no difference. Raises InputError when ``meets`` is below 1.
     """
@@ -141,7 +139,7 @@ def _cost(one: Placement, found: Finding, talk: Conversation, before: str | None
 def _program(
     costs: Mapping[tuple[int, int], int], size: tuple[int, int], meets: int, sizes: Sizes
 ) -> Program:
-    """Write the choices in a row: who sits where, then by conversation its groups, too few, too many."""
+    """Build the variables in order: who sits where, then by conversation its groups, too few, too many."""
     (pupils, talks), seats = size, len(costs)
     groups, few, many = (seats + talks * block for block in range(3))
     outside = OUTSIDE_SIZES * pupils

@@ -1,4 +1,4 @@
-"""What a marked night leaves in the notebook of the class."""
+"""What a marked night adds to the notebook of the class."""
 
 from collections.abc import Mapping, Sequence
 from datetime import date
@@ -11,7 +11,7 @@ from onewhole.marking.grouping.group import Group
 def night_of(
     on: date, page: str, counts: Mapping[str, int], findings: Sequence[Finding], groups: Sequence[Group]
 ) -> NotebookNight:
-    """Return what a night leaves in the notebook: of the findings only those that are likely."""
+    """Return the notebook entry of a night: of the findings only those that are likely."""
     seats = {pupil: Sat(group.name, group.key) for group in groups for pupil in group.pupils}
     kept = (KeptFinding(one.pupil, one.patterns) for one in findings if one.status is Status.LIKELY)
     return NotebookNight(on, page, counts, seats, tuple(kept))

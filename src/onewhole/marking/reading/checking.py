@@ -38,7 +38,7 @@ class FalseSign:
 
 @dataclass(frozen=True, slots=True)
 class Checked:
-    """A chain with its false equals signs in order; ``separate`` is the same work a line an act.
+    """A chain with its false equals signs in order; ``separate`` is the same work, one operation a line.
 
     ``separate`` is empty unless an equals sign runs on.
     """
@@ -144,7 +144,7 @@ def _by_answer(last: Expression, slips: tuple[Slip, ...]) -> tuple[str, ...]:
 
 
 def _separate(chain: Chain) -> tuple[tuple[Expression, ...], ...]:
-    """Write the work of a chain that runs on as one line an act; empty when nothing runs on."""
+    """Rewrite a chain that runs on with one line for each operation; empty when nothing runs on."""
     acts: list[list[Expression]] = [[chain.links[0].says]]
     for at, link in enumerate(chain.links[1:]):
         if not chain.true_at(at) and chain.runs_on(at):

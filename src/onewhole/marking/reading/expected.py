@@ -30,10 +30,10 @@ class Expected:
 
     ``filled`` is the whole number with its gap filled in, where that is another way to answer; ``steps`` are
     the units of which one more or one fewer may be a fact slip. ``exact`` goes from writing to patterns,
-    ``amounts`` from amount to patterns, ``near`` from the amounts one unit beside those to patterns;
-    ``forms`` from writing to the patterns that only leave the right amount in a form. ``slips`` are the
-    workings of the patterns that give a wrong answer here, ``shows`` their ids. ``built`` is the same for
-    problems that are built alike.
+    ``amounts`` from amount to patterns, ``near`` from the amounts one unit off those to patterns; ``forms``
+    from writing to the patterns that only leave the right amount in a form. ``slips`` are the workings of the
+    patterns that give a wrong answer here, ``shows`` their ids. ``built`` is a structural key, equal for
+    problems of the same structure.
     """
 
     problem: Problem
@@ -93,7 +93,7 @@ def expect(problem: Problem) -> Expected:
 
 
 def expect_worked(worked: WorkedProblem) -> Expected:
-    """Work out what the answers to a problem are compared with, from what is known of it already."""
+    """Work out what the answers to a problem are compared with, from the problem worked already."""
     problem, statement = worked.problem, worked.statement
     right, found = worked.answer, worked.slips
     wrong = tuple(slip for slip in found if not slip.form)

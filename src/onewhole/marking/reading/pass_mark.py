@@ -1,4 +1,4 @@
-"""Who reached the bar that a teacher set for a page."""
+"""Who reached the pass mark that a teacher set for a page."""
 
 from dataclasses import dataclass
 from enum import StrEnum
@@ -7,7 +7,7 @@ from fractions import Fraction
 from onewhole.errors import InputError
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 
-#: What is said beside every result: no source says where the bar should lie.
+#: What is said beside every result: no source says how high the pass mark should be.
 OWN_CHOICE = "The bar is the teacher's choice: no source says how many right answers are knowing it."
 HUNDRED = 100
 
@@ -16,8 +16,8 @@ HUNDRED = 100
 class PassMark:
     """The share of right answers that is enough, above 0 and up to 1.
 
-    Usual bars are 80 to 90 % (80 from memory, 90 in one page that was read); for "knows how to regroup" there
-    is no source, so it is a setting. Raises InputError for any other share.
+    Usual pass marks are 80 to 90 % (80 from memory, 90 in one page that was read); for "knows how to regroup"
+    there is no source, so it is a setting. Raises InputError for any other share.
 
     >>> PassMark.percent(80).share, PassMark.percent(80).shown
     (Fraction(4, 5), '80 %')
@@ -26,19 +26,19 @@ class PassMark:
     share: Fraction
 
     def __post_init__(self) -> None:
-        """Refuse a bar that all or nobody can reach."""
+        """Refuse a pass mark that all or nobody can reach."""
         if not 0 < self.share <= 1:
             msg = f"a bar at {self.share * HUNDRED} % is no bar"
             raise InputError(msg, remedy="Set it from 1 to 100; 80 is usual.")
 
     @classmethod
     def percent(cls, percent: int) -> "PassMark":
-        """Return the bar at so many percent."""
+        """Return the pass mark of so many percent."""
         return cls(Fraction(percent, HUNDRED))
 
     @property
     def shown(self) -> str:
-        """Write the bar in percent, whole ones without a fraction."""
+        """Write the pass mark in percent, whole ones without a fraction."""
         return f"{self.share * HUNDRED} %"
 
 
@@ -46,7 +46,7 @@ USUAL = PassMark.percent(80)
 
 
 class Reach(StrEnum):
-    """How a pupil stands to the bar. ``LOOK``: it hangs on answers that could not be read."""
+    """Whether a pupil reached the pass mark. ``LOOK``: that depends on answers that could not be read."""
 
     REACHED = "reached"
     NOT_YET = "not yet"
@@ -56,7 +56,7 @@ class Reach(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class PassStanding:
-    """One pupil beside the bar: how many right of how many asked, and how many could not be read.
+    """One pupil's result: how many right of how many asked, and how many could not be read.
 
     >>> PassStanding("K01", 4, 5, 0, Reach.REACHED).share
     Fraction(4, 5)
@@ -75,7 +75,7 @@ class PassStanding:
 
 
 def mastery(marks: ClassMarks, bar: PassMark = USUAL) -> tuple[PassStanding, ...]:
-    """Return how each pupil stands to the bar, in the order of the pupils.
+    """Return whether each pupil reached the pass mark, in the order of the pupils.
 
     A right amount counts in any form (K5; CCSSM 2010, 4.NF names none). Blanks count as not right; a pupil
     with nothing written stands apart. Where answers that cannot be read would make the difference, the paper

@@ -1,4 +1,4 @@
-"""The wrong steps, in the language of rungs, so that one step goes wrong alike on every ladder.
+"""The wrong steps. They use rungs and ratios only, so that one step serves every ladder of units.
 
 =======================  =========================================================
 :mod:`~.regrouping`      one unit is opened, and something is lost or invented
@@ -9,8 +9,8 @@
 :mod:`~.writing`         the answer is found and written in another way
 :mod:`~.unlike`          pieces of two sizes, never made the same size
 :mod:`~.columns`         column by column, as on paper
-:mod:`~.column_answers`  who answers a column wrongly, and who pays
-:mod:`~.pointed`         decimals: the point is a wall, or is put anywhere
+:mod:`~.column_answers`  a column answered wrongly, or the wrong digit reduced
+:mod:`~.pointed`         decimals: worked in two parts, or the point misplaced
 :mod:`~.multiplying`     a whole number times the wrong parts
 :mod:`~.renaming`        fractions said to be equal by a wrong rule
 :mod:`~.orders`          comparisons decided by something else

@@ -1,4 +1,4 @@
-"""A strategy with steps replaced, run on a problem: what many patterns are."""
+"""A strategy run with some steps replaced: most patterns are defined in this way."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
@@ -25,7 +25,7 @@ def no_other(_: PairState) -> tuple[Outcome, ...]:
     return ()
 
 
-#: Steps that a bent strategy takes as a child may: the answer is written as it comes.
+#: Steps that every bent strategy replaces: a child may write the answer without regrouping it.
 _AS_A_CHILD = {"unit_by_unit": unit_from_unit, "usual_form": as_it_comes}
 
 

@@ -1,4 +1,4 @@
-"""Columns that are answered wrongly, and payments that go wrong: whole-number subtraction."""
+"""Whole-number subtraction: a column is answered wrongly, or the wrong digit is reduced for a regrouping."""
 
 from onewhole.misconceptions.attempt import BelowZeroError
 from onewhole.misconceptions.wrong_steps.columns import TEN, Answer, Columns, opens, pays

@@ -1,4 +1,4 @@
-"""Column by column from the right, as on paper: who answers a column, and who pays for what is opened.
+"""Subtraction in columns from the right: how a column is answered, which digit "pays" to regroup.
 
 The columns are rungs of a ladder of places, so ten is the ratio throughout.
 """

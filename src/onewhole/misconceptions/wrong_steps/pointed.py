@@ -1,4 +1,4 @@
-"""Decimals whose point is a wall, is not lined up, or is put anywhere."""
+"""Decimals: worked in two parts at the point, not lined up by places, or with the point misplaced."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -17,7 +17,8 @@ from onewhole.working.pair_state import PairState
 
 TEN = 10
 
-#: Denominators of places after the point; every fraction with an end after three places divides the last.
+#: Denominators of decimal places; the denominator of every fraction with three places at most divides the
+#: last.
 _PLACES = (10, 100, 1000)
 _LONGEST = _PLACES[-1]
 

@@ -6,7 +6,7 @@ from onewhole.misconceptions.attempt import written, wrongly
 from onewhole.number.quantity import trimmed
 from onewhole.working.pair_state import PairState
 
-#: From what a rung holds and the ratio of the rung above: what that rung loses, what this one then holds.
+#: From a rung's count and the ratio to the rung above: how many that one loses, the new count of this one.
 Rule = Callable[[int, int], tuple[int, int]]
 Act = Callable[[PairState], PairState]
 
@@ -75,9 +75,9 @@ def regroups(rule: Rule, *, needed: bool = True) -> Act:
 
 
 def regroups_unsaid(rule: Rule) -> Act:
-    """Return the step that opens a unit by a rule in the head: the line comes with the next step.
+    """Return the step that regroups by a rule without writing a line; the next step writes one for both.
 
-    So two wrong acts stand in one false line.
+    So two wrong steps make one false line.
     """
 
     def act(state: PairState) -> PairState:
@@ -87,7 +87,7 @@ def regroups_unsaid(rule: Rule) -> Act:
 
 
 def regroups_if_that_helps(rule: Rule) -> Act:
-    """Return the step that writes what the rule gives if that is enough, and goes on in the head if not."""
+    """Return the step that regroups by a rule and writes the line only where the result is enough."""
 
     def act(state: PairState) -> PairState:
         after = changed(state, rule)
