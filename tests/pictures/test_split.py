@@ -3,12 +3,11 @@ from fractions import Fraction
 import pytest
 
 from onewhole.notations.text import text
-from onewhole.number.ladder import mixed
-from onewhole.number.quantity import Quantity, whole
+from onewhole.number.quantity import Quantity
 from onewhole.pictures.description import Gathered, Makes, Shown, SplitInto
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.scene import Scene, Stroke, Words
-from onewhole.pictures.split import Tree, grown, split
+from onewhole.pictures.split import grown, split
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
@@ -115,15 +114,12 @@ def test_parts_are_worth_the_number(working: Working) -> None:
             assert sum((part.value for part in tree.parts[tree.at :]), Fraction(0)) == tree.pieces.value
 
 
-def test_a_false_tree_cannot_be_made() -> None:
-    """Parts that are not worth the number, and a change that changes the amount, are refused."""
-    seven, six, one = whole(7), whole(6), whole(1)
-    sixths = Quantity(mixed(6), (None, 6))
-    with pytest.raises(ValueError, match="worth the same"):
-        Tree(seven, (six, six), 1, six, None, seven)
-    with pytest.raises(ValueError, match="worth the same"):
-        Tree(seven, (six, one), 0, sixths, None, seven)
-    assert Tree(seven, (six, one), 1, sixths, None, seven).pieces is None
+@pytest.mark.parametrize("problem", ["2 1/3 - 1 2/3", "7 2/6 - 3 5/6", "204 - 127"])
+def test_the_part_that_is_opened_is_the_one_that_changes(problem: str) -> None:
+    """Of two parts that are alike the second is opened, and the first stays."""
+    for each in filter(None, grown(work(read_statement(problem), strategy_named("regroup_first")))):
+        assert each.tree.parts[each.tree.at] != each.tree.changed
+        assert each.tree.at == 1
 
 
 @pytest.mark.parametrize("strategy", ["count_up", "equal_shift"])

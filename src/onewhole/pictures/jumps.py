@@ -26,14 +26,8 @@ from onewhole.working.reasons.taking import (
     TakenFromWhole,
     TakenUnitByUnit,
 )
-from onewhole.working.strategies.count_up import stops
-from onewhole.working.strategies.equal_shift import shift_of
-from onewhole.working.strategies.make_a_whole import lacking
 from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.working import Working
-
-#: The strategies with jumps of their own join two numbers.
-PAIR = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,44 +80,49 @@ def jump_plan(working: Working) -> JumpPlan | None:
     if isinstance(working.statement, Comparison):
         points = (first.parts, counted[1][0].parts)
         return JumpPlan(first.ladder, points, (), (0,) * len(working.lines), None)
-    given, jumps = _jumps(working.strategy, counted)
+    given, jumps, lands = _jumps(working, counted)
     drawn = _drawn(working, jumps)
-    if working.strategy in {"count_up", "equal_shift"} and len(counted) == PAIR:
-        return JumpPlan(first.ladder, given, jumps, drawn, None)
-    return JumpPlan(first.ladder, given, jumps, drawn, jumps[-1].end if jumps else first.parts)
+    answer = (jumps[-1].end if jumps else first.parts) if lands else None
+    return JumpPlan(first.ladder, given, jumps, drawn, answer)
 
 
-def _jumps(strategy: str, counted: Signed) -> tuple[tuple[int, ...], tuple[Jump, ...]]:
-    """Return the points given and the jumps."""
+def _jumps(working: Working, counted: Signed) -> tuple[tuple[int, ...], tuple[Jump, ...], bool]:
+    """Return the points given, the jumps that the reasons tell, and whether they land on the answer."""
     (first, _), *rest = counted
-    if len(rest) != 1:
-        return (first.parts,), tuple(_number_by_number(counted))
-    a, second = first.parts, rest[0][0]
-    b = second.parts
-    match strategy:
-        case "count_up":
-            return (a, b), tuple(Jump(fro, to) for fro, to in pairwise(stops(first, second)))
-        case "equal_shift":
-            by = shift_of(second)
-            found = (Jump(a, a + by), Jump(b, b + by), Jump(b + by, a + by))
-            return (a, b), found
-        case "from_whole":
-            wholes = first.only(0).on(first.ladder).parts
-            return (a,), (Jump(wholes, wholes - b), Jump(wholes - b, a - b))
-        case "jump_on":
-            return (a,), tuple(_on(first, second))
-        case _:
-            return (a,), tuple(_number_by_number(counted))
+    a = first.parts
+    if len(rest) == 1:
+        b, ladder = rest[0][0].parts, first.ladder
+        for line in working.lines:
+            match line.because:
+                case CountedUp(stops=stops):
+                    places = [stop.on(ladder).parts for stop in stops]
+                    return (a, b), tuple(Jump(fro, to) for fro, to in pairwise(places)), False
+                case SameToBoth(by):
+                    more = by.on(ladder).parts
+                    return (a, b), (Jump(a, a + more), Jump(b, b + more), Jump(b + more, a + more)), False
+                case TakenFromWhole(wholes, left):
+                    start, end = wholes.on(ladder).parts, left.on(ladder).parts
+                    return (a,), (Jump(start, end), Jump(end, a - b)), True
+                case JumpedWholes() | JumpedToWhole():
+                    return (a,), tuple(_on(working, ladder, a, a + b)), True
+                case _:
+                    pass
+    return (a,), tuple(_number_by_number(counted)), True
 
 
-def _on(first: Quantity, second: Quantity) -> Iterator[Jump]:
+def _on(working: Working, ladder: Ladder, start: int, end: int) -> Iterator[Jump]:
     """Jump on by the wholes, to the next whole, and by the rest."""
-    pieces = second.amounts[-1]
-    reached = first.parts + second.parts - pieces
-    to_next = lacking(first)
-    by = to_next if to_next < pieces else 0
-    points = (first.parts, reached, reached + by, reached + pieces)
-    yield from (Jump(fro, to) for fro, to in pairwise(points) if fro != to)
+    here = start
+    for line in working.lines:
+        match line.because:
+            case JumpedWholes(_, by) | JumpedToWhole(_, by):
+                there = here + by.on(ladder).parts
+                yield Jump(here, there)
+                here = there
+            case _:
+                pass
+    if here != end:
+        yield Jump(here, end)
 
 
 def _number_by_number(counted: Signed) -> Iterator[Jump]:

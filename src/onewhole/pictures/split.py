@@ -4,16 +4,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import IntEnum
 from fractions import Fraction
-from itertools import accumulate
 
+from onewhole.number.digits import in_digits, named_places
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, landmark
 from onewhole.pictures.description import CutInto, Description, Gathered, Makes, Shown, SplitInto
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
-from onewhole.statements.expression import Expression, Sum, quantities, value
+from onewhole.statements.expression import Expression, Sum
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line
+from onewhole.working.reasons.parting import Parting
 from onewhole.working.reasons.regrouping import (
     AreWorth,
     FullGroups,
@@ -30,8 +32,10 @@ WIDTH, HEIGHT = Fraction(180), Fraction(100)
 TOP, ROW, DIGITS = Fraction(10), Fraction(20), Fraction(6)
 #: A branch stops so far above and below the middle of a number.
 CLEAR = Fraction(6)
-#: Numbers that stand in one row at most.
-MOST_PARTS = 4
+#: How many places, such as 12 ones, a number may name in a row of so many numbers.
+MOST_NAMED = {1: 3, 2: 2, 3: 1}
+
+_PLACED = {Style.PLACES, Style.DECIMAL}
 
 
 class SplitRows(IntEnum):
@@ -43,33 +47,10 @@ class SplitRows(IntEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Tree:
-    """A number parted into ``parts``; the part at ``at`` is as much as ``changed``; ``joined`` is the end.
-
-    ``pieces`` is what ``changed`` makes with the parts after it, where it makes a number of its own: 6/6 and
-    2/6 are 8/6. All numbers of a row are worth the number on top: ValueError otherwise.
-    """
-
-    top: Quantity
-    parts: tuple[Quantity, ...]
-    at: int
-    changed: Quantity
-    pieces: Quantity | None
-    joined: Quantity
-
-    def __post_init__(self) -> None:
-        """Refuse parts that are not worth the whole, and a change that changes the amount."""
-        amounts = {self.top.value, sum(part.value for part in self.parts), self.joined.value}
-        if len(amounts) != 1 or self.parts[self.at].value != self.changed.value:
-            msg = "a number and its parts are worth the same"
-            raise ValueError(msg)
-
-
-@dataclass(frozen=True, slots=True)
 class Grown:
-    """A tree and how many of its rows stand at one line of the working."""
+    """How a number is parted, as a tree, and how many of its rows stand at one line of the working."""
 
-    tree: Tree
+    tree: Parting
     rows: SplitRows
 
 
@@ -84,11 +65,10 @@ def grown(working: Working) -> tuple[Grown | None, ...]:
     """
     found: list[Grown | None] = []
     now: Grown | None = None
-    for number, line in enumerate(working.lines):
+    for line in working.lines:
         match line.because:
-            case OpensOne() | OpensToMatch() | FullGroups():
-                tree = _tree(working.lines, number)
-                now = Grown(tree, SplitRows.PARTS) if tree else now
+            case OpensOne(parting=tree) | OpensToMatch(parting=tree) | FullGroups(parting=tree):
+                now = Grown(tree, SplitRows.PARTS) if _drawable(tree) else now
             case OneIsWorth() | AreWorth() if now:
                 now = Grown(now.tree, SplitRows.CHANGE)
             case PutTogether() | MakesLarger() if now:
@@ -99,50 +79,16 @@ def grown(working: Working) -> tuple[Grown | None, ...]:
     return tuple(found)
 
 
-def _tree(lines: tuple[Line, ...], number: int) -> Tree | None:
-    """Read the tree of an opening, or of full groups, from its line and the lines that follow."""
-    says = _side(lines[number])
-    before = quantities(_side(lines[number - 1]))[0]
-    made = PutTogether | MakesLarger
-    after = next((each for each in lines[number:] if isinstance(each.because, made)), None)
-    if after is None or not isinstance(says, Sum):
-        return None
-    joined = quantities(_side(after))[0]
-    terms = [term.part for term in says.terms if not term.taken]
-    sums = list(accumulate(value(term) for term in terms))
-    if before.value not in sums:
-        return None
-    parts = terms[: sums.index(before.value) + 1]
-    known = tuple(part for part in parts if isinstance(part, Quantity))
-    if len(known) != len(parts) or len(known) > MOST_PARTS or joined.value != before.value:
-        return None
-    if isinstance(lines[number].because, FullGroups):
-        return _full_groups(before, known, joined)
-    worth = _side(lines[number + 1])
-    terms = [term.part for term in worth.terms] if isinstance(worth, Sum) else [worth]
-    pairs = zip(known, terms, strict=False)
-    at, changed = next(((at, new) for at, (old, new) in enumerate(pairs) if old != new), (0, known[0]))
-    if not isinstance(changed, Quantity) or changed.value != known[at].value:
-        return None
-    return Tree(before, known, at, changed, _together(known, at, joined), joined)
+def _drawable(tree: Parting) -> bool:
+    """Say whether a tree shows something: the change is written in another way, and each number has room."""
+    unchanged = _only_digits(tree.parts[tree.at]) and _only_digits(tree.changed)
+    room = MOST_NAMED[len(tree.parts)]
+    named = (one for one in tree.parts if one.ladder.style in _PLACED and not in_digits(one))
+    return not unchanged and all(len(named_places(one)) <= room for one in named)
 
 
-def _together(parts: tuple[Quantity, ...], at: int, joined: Quantity) -> Quantity | None:
-    """Return the smaller units of a number where they are a part that was cut and loose ones beside it."""
-    amount = sum(part.value for part in parts[at:])
-    rungs = range(len(joined.counts))
-    lower = (joined.only(*rungs[rung:]) for rung in rungs[1:])
-    alone = at == 0 or at == len(parts) - 1
-    return None if alone else next((pieces for pieces in lower if pieces.value == amount), None)
-
-
-def _full_groups(top: Quantity, parts: tuple[Quantity, ...], joined: Quantity) -> Tree | None:
-    """Return the tree of pieces that make wholes: 7/5 parted into 5/5 and 2/5, and 5/5 is 1."""
-    for at, part in enumerate(parts):
-        plain = landmark(part.ladder, part.parts)
-        if plain != part:
-            return Tree(top, parts, at, plain, None, joined)
-    return None
+def _only_digits(quantity: Quantity) -> bool:
+    return quantity.ladder.style in _PLACED and in_digits(quantity)
 
 
 def _side(line: Line) -> Expression:
@@ -173,7 +119,7 @@ def split(working: Working) -> Picture:
         msg = "nothing is opened or made in this working"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
     scenes: list[Scene] = []
-    known: list[Tree] = []
+    known: list[Parting] = []
     for line, each in zip(working.lines, trees, strict=True):
         if each is None:
             scenes.append(_before(line, scenes))

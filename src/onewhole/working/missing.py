@@ -15,7 +15,7 @@ from onewhole.working.reasons.comparing import GapRead, PartTaken, TakenAndLeft,
 from onewhole.working.reasons.regrouping import AreWorth, MakesLarger, OpensToMatch, PutTogether
 from onewhole.working.reasons.renaming import CutAgain, RenamedSameAmount
 from onewhole.working.reasons.taking import Left
-from onewhole.working.strategies.moves import one_on, something
+from onewhole.working.strategies.moves import one_on, parted, something
 from onewhole.working.strategies.same_units import row
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
@@ -152,10 +152,12 @@ def _open(lines: list[Line], here: MissingNumber, spread: Quantity, times: int) 
     stay, lower = one_on(spread, 0, wholes - times), one_on(spread, 1, pieces)
     opened = one_on(spread, 0, times)
     large, small = units
-    _say(lines, here, plus(*something(stay, opened, lower)), OpensToMatch(large, small, times), aside=True)
+    after = spread.regroup(0, times)
+    parting = parted(trimmed(spread), (stay, opened, lower), loose, trimmed(after), after.only(1))
+    why = OpensToMatch(large, small, times, parting)
+    _say(lines, here, plus(*something(stay, opened, lower)), why, aside=True)
     worth = AreWorth(large, small, times, times * ratio)
     _say(lines, here, plus(*something(stay, loose, lower)), worth, aside=True)
-    after = spread.regroup(0, times)
     together = PutTogether(small, times * ratio, pieces, after.amounts[1])
     _say(lines, here, trimmed(after), together)
 

@@ -23,6 +23,7 @@ from onewhole.working.line import Line
 from onewhole.working.questions import unsuited
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import CountDecides
+from onewhole.working.reasons.parting import Parting
 from onewhole.working.reasons.regrouping import OpensOne, PutTogether
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.reasons.taking import AddedUnitByUnit, Left, TakenUnitByUnit
@@ -137,7 +138,9 @@ def test_sentences_are_short_and_full(words: ClassWords) -> None:
 
 
 def _opens(ladder: Ladder, have: int, need: int) -> Reason:
-    return OpensOne(ladder.units[0], ladder.units[1], have, need)
+    one = whole(1)
+    parting = Parting(one, (one,), 0, one, None, one)
+    return OpensOne(ladder.units[0], ladder.units[1], have, need, parting)
 
 
 @pytest.mark.parametrize(

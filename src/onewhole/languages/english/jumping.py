@@ -31,7 +31,7 @@ def jumping(reason: Jumping, words: ClassWords) -> Sentences:
 
     >>> from onewhole.notations.sentences.text import text_of
     >>> from onewhole.number.quantity import whole
-    >>> text_of(jumping(CountedUp(whole(3), whole(7)), ClassWords()))
+    >>> text_of(jumping(CountedUp(whole(3), whole(7), (whole(3), whole(7))), ClassWords()))
     'Count up from 3 to 7, with stops at easy numbers.'
     """
     match reason:

@@ -7,10 +7,11 @@ from onewhole.number.quantity import Quantity
 
 @dataclass(frozen=True, slots=True)
 class CountedUp:
-    """The way from ``start`` up to ``end`` goes by stops at easy numbers."""
+    """The way from ``start`` up to ``end`` goes by ``stops``, both of them among the stops."""
 
     start: Quantity
     end: Quantity
+    stops: tuple[Quantity, ...]
 
 
 @dataclass(frozen=True, slots=True)

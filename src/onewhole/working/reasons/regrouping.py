@@ -4,16 +4,21 @@ from dataclasses import dataclass
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
+from onewhole.working.reasons.parting import Parting
 
 
 @dataclass(frozen=True, slots=True)
 class OpensOne:
-    """There are ``have`` of the smaller unit and ``need`` are taken, so one larger unit is opened."""
+    """There are ``have`` of the smaller unit and ``need`` are taken, so one larger unit is opened.
+
+    ``parting`` is how the number is parted for it.
+    """
 
     large: Unit
     small: Unit
     have: int
     need: int
+    parting: Parting
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +28,7 @@ class OpensToMatch:
     large: Unit
     small: Unit
     times: int
+    parting: Parting
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +68,7 @@ class FullGroups:
     small: Unit
     ratio: int
     times: int
+    parting: Parting
 
 
 @dataclass(frozen=True, slots=True)

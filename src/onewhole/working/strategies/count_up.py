@@ -47,7 +47,7 @@ def jump(state: PairState) -> PairState:
     if len(places) == 1:
         return state.now(result=Quantity(ladder, (0,) * len(ladder.units)))
     marks = [landmark(ladder, place) for place in places]
-    reason = CountedUp(marks[0], marks[-1])
+    reason = CountedUp(marks[0], marks[-1], tuple(marks))
     state = state.say(plus(*(minus(to, fro) for fro, to in pairwise(marks))), reason, aside=True)
     lengths = [landmark(ladder, to - fro) for fro, to in pairwise(places)]
     state = state.say(plus(*lengths), JumpLengths(len(lengths)))

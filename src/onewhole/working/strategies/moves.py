@@ -5,6 +5,7 @@ from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
 from onewhole.statements.expression import Expression, Over, minus, plus
 from onewhole.working.fact import hard_difference, hard_sum
 from onewhole.working.pair_state import PairState
+from onewhole.working.reasons.parting import Parting
 from onewhole.working.reasons.regrouping import (
     AreWorth,
     FullGroups,
@@ -29,6 +30,24 @@ def something(*parts: Quantity) -> tuple[Quantity, ...]:
     return tuple([part for part in parts if part.parts]) or parts[-1:]
 
 
+def parted(
+    top: Quantity,
+    parts: tuple[Quantity, Quantity, Quantity],
+    changed: Quantity,
+    joined: Quantity,
+    pieces: Quantity | None = None,
+) -> Parting:
+    """Part a number into what stays above, the middle part that changes, and what stays below.
+
+    ``pieces`` is what the changed part makes with the part below it; it counts where there is a part on
+    either side.
+    """
+    upper, _, lower = parts
+    kept = something(*parts)
+    between = bool(upper.parts and lower.parts)
+    return Parting(top, kept, 1 if upper.parts else 0, changed, pieces if between else None, joined)
+
+
 def opened(state: PairState, rung: int, times: int = 1) -> PairState:
     """Regroup so many of a rung's unit of the first number and write the three lines that say so."""
     first, units = state.first, state.first.ladder.units
@@ -37,15 +56,17 @@ def opened(state: PairState, rung: int, times: int = 1) -> PairState:
     have, need = first.amounts[rung + 1], state.second.amounts[rung + 1]
     fewer = Quantity(first.ladder, tuple([n - times * (at == rung) for at, n in enumerate(first.amounts)]))
     upper, lower = fewer.only(*range(rung + 1)), fewer.only(*range(rung + 1, len(units)))
-    why, worth = (
-        (OpensOne(unit, small, have, need), OneIsWorth(unit, small, loose))
-        if times == 1
-        else (OpensToMatch(unit, small, times), AreWorth(unit, small, times, loose))
-    )
     whole_ones, pieces = one_on(first, rung, times), one_on(first, rung + 1, loose)
+    after = first.regroup(rung, times)
+    parts = (upper, whole_ones, lower)
+    parting = parted(trimmed(first), parts, pieces, trimmed(after), after.only(*range(rung + 1, len(units))))
+    why, worth = (
+        (OpensOne(unit, small, have, need, parting), OneIsWorth(unit, small, loose))
+        if times == 1
+        else (OpensToMatch(unit, small, times, parting), AreWorth(unit, small, times, loose))
+    )
     state = state.say(state.joined(*something(upper, whole_ones, lower)), why, aside=True)
     state = state.say(state.joined(*something(upper, pieces, lower)), worth, aside=True)
-    after = first.regroup(rung, times)
     reason = PutTogether(small, loose, have, after.amounts[rung + 1])
     state = state.now(first=after)
     return state.say(state.joined(trimmed(after)), reason)
@@ -127,9 +148,11 @@ def _composed(state: PairState, result: Quantity, rung: int, times: int) -> tupl
     )
     upper, lower = rest.only(*range(rung)), rest.only(*range(rung, len(units)))
     groups = one_on(result, rung, times * ratio)
-    full = FullGroups(units[rung - 1], units[rung], ratio, times)
-    state = state.say(plus(*something(upper, groups, lower)), full, aside=True)
     after = result.compose(rung - 1, times)
+    parts = (upper, groups, lower)
+    parting = parted(trimmed(result), parts, one_on(result, rung - 1, times), trimmed(after))
+    full = FullGroups(units[rung - 1], units[rung], ratio, times, parting)
+    state = state.say(plus(*something(*parts)), full, aside=True)
     made = MakesLarger(units[rung - 1], units[rung], times, times * ratio)
     return state.say(trimmed(after), made), after
 
