@@ -12,10 +12,10 @@ from onewhole.statements.writable import Writable
 
 #: A piece of a line, or one named place of a number in place words: "3 hundreds".
 Bit = Piece | str
-#: What stands together and is not broken, or one whole row.
+#: Parts that are not broken apart, or one whole row.
 Row = tuple[Bit, ...]
 
-#: More is not found in any line: brackets nest no deeper than they are read.
+#: No line nests brackets deeper: the reader refuses them.
 _DEEP = 99
 
 

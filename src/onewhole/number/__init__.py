@@ -6,6 +6,6 @@
 :mod:`~.quantity`       counts on a ladder: an amount as it is written
 :mod:`~.impossible`     what can be written but is no number, such as 3 3/0
 :mod:`~.factors`        common denominators
-:mod:`~.program`        how many to take of each, for the most gain within limits
+:mod:`~.program`        an integer linear program, checked exactly
 ======================  ==========================================================
 """

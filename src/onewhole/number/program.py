@@ -1,4 +1,4 @@
-"""How many to take of each thing, for the most gain within limits: a linear program, checked exactly."""
+"""An integer linear program in whole numbers: its limits, and exact checks of a solution and a bound."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -7,7 +7,7 @@ from fractions import Fraction
 
 @dataclass(frozen=True, slots=True)
 class Limit:
-    """What a weighted sum of the counts must keep to: ``least`` <= sum of ``terms`` <= ``most``.
+    """A linear constraint on the counts: ``least`` <= sum of ``terms`` <= ``most``.
 
     ``terms`` go from the place of a count to its weight; None is no limit on that side. ``name`` says which
     wish or habit this is.
@@ -19,7 +19,7 @@ class Limit:
     most: int | None = None
 
     def kept(self, counts: Sequence[int]) -> bool:
-        """Say whether counts keep to it, exactly.
+        """Say whether counts satisfy it, exactly.
 
         >>> Limit("two in all", {0: 1, 1: 1}, least=2, most=2).kept((1, 1))
         True
@@ -30,7 +30,7 @@ class Limit:
 
 @dataclass(frozen=True, slots=True)
 class Program:
-    """Counts to choose: each from 0 to its ``most``, the first ``whole`` of them whole numbers.
+    """A linear program: each count from 0 to its ``most``, the first ``whole`` of them whole numbers.
 
     What is gained is the sum of ``gains`` times counts, and every limit is to be kept. All figures are whole
     numbers, so that a choice and a bound can be checked exactly. Raises ValueError when the rows do not fit.
@@ -60,17 +60,17 @@ class Program:
         return sum(gain * count for gain, count in zip(self.gains, counts, strict=True))
 
     def broken(self, counts: Sequence[int]) -> tuple[str, ...]:
-        """Return the names of limits that counts do not keep; ``bounds`` for a count out of its bounds."""
+        """Return the names of violated limits; ``bounds`` for a count out of its bounds."""
         within = all(0 <= count <= most for count, most in zip(counts, self.most, strict=True))
         names = (limit.name for limit in self.limits if not limit.kept(counts))
         return (*(() if within else ("bounds",)), *dict.fromkeys(names))
 
     def bound(self, prices: Sequence[tuple[int, int]], grain: int = 1) -> Fraction:
-        """Return what no choice can gain more than, from prices of the limits (weak duality), exactly.
+        """Return an upper bound on the gain from dual prices of the limits (weak duality), exactly.
 
         ``prices`` has for each limit what one more unit of ``most`` and one fewer of ``least`` would be
         worth, counted in parts of which ``grain`` make one. Any prices of at least 0 give a true bound,
-        however they were found; good ones give a close one. A price below 0, or one for a side without a
+        however they were found; good ones give a tight bound. A price below 0, or one for a side without a
         limit, counts as 0. Source: the weak duality theorem of linear programming (any textbook).
 
         >>> program = Program((3, 2), (9, 9), (Limit("four in all", {0: 1, 1: 1}, most=4),), 2)

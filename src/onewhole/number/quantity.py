@@ -180,7 +180,7 @@ def counted_in_parts(ladder: Ladder, parts: int) -> Quantity:
 
 
 def _dealt(ladder: Ladder, parts: int) -> tuple[int, ...]:
-    """Deal so many of the smallest unit to the rungs, as many as possible to the largest."""
+    """Distribute so many of the smallest unit over the rungs, as many as possible to the largest."""
     counts = []
     for worth in ladder.worths:
         count, parts = divmod(parts, worth)
@@ -258,7 +258,7 @@ def trimmed(quantity: Quantity) -> Quantity:
 
 
 def _short(ladder: Ladder, amounts: tuple[int, ...]) -> Quantity:
-    """Write counts without what nobody writes."""
+    """Leave out the counts that nobody writes."""
     match ladder.style:
         case Style.MIXED:
             wholes, pieces = amounts

@@ -24,8 +24,8 @@ class Kind(StrEnum):
 class Unit:
     """A unit of counting: ``size`` says how many reference units it is worth, exactly.
 
-    The reference unit of a kind is one (number), inch (length), ounce (weight) or minute (time).
-    ``mark`` is the abbreviation of a measure as the trade writes it, and empty for numbers.
+    The reference unit of a kind is one (number), inch (length), ounce (weight) or minute (time). ``mark`` is
+    the usual abbreviation of a measure, and empty for numbers.
 
     >>> Unit(Fraction(1, 6)).size
     Fraction(1, 6)

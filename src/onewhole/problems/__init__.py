@@ -7,7 +7,7 @@
 :mod:`~.taught`       a problem worked the way a class was taught
 :mod:`~.about`        what a problem is about: its operation and its units
 :mod:`~.worked`       a problem and all that follows from it, each once
-:mod:`~.needs`        regrouping, renaming, and what stands there on entry
+:mod:`~.needs`        regrouping, renaming, and the forms of the numbers given
 :mod:`~.difficulty`   how hard, as a sum of parts that each say why
 :mod:`~.traps`        answers that patterns share, and answers right by luck
 :mod:`~.twins`        two problems that ask one thing

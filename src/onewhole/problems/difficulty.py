@@ -37,7 +37,7 @@ class Difficulty:
 
     @property
     def score(self) -> int:
-        """Return all the points together; 0 is as easy as it gets."""
+        """Return the sum of the points; 0 is the easiest."""
         return sum(part.points for part in self.parts)
 
 

@@ -1,4 +1,4 @@
-"""What a problem needs: regrouping, renaming, and what stands on the page when it is met."""
+"""What a problem needs: regrouping, renaming, and the forms that its numbers are given in."""
 
 from dataclasses import dataclass
 from enum import StrEnum
@@ -39,8 +39,8 @@ class Needs:
 
     ``regroupings`` counts how often one larger unit is opened, or put together, on the way; ``whole_first``
     says that the first number has nothing of the smaller units taken from it (4 - 1 3/8, 50 - 27);
-    ``over_one`` counts fraction parts of one or more that are there on entry (2 4/3, 11/8).
-    ``denominators`` are the different ones, rising; a whole number has none.
+    ``over_one`` counts fraction parts of one or more in the problem as given (2 4/3, 11/8). ``denominators``
+    are the different ones, rising; a whole number has none.
     """
 
     kind: Kind
@@ -181,7 +181,7 @@ def _carries(first: Quantity, second: Quantity, *, taken: bool) -> int:
 
 
 def _needs_of_gap(asked: MissingNumber) -> Needs:
-    """See the equation as the question that finds the number, then as opening it to look like the gap."""
+    """Return the needs of finding the missing number, and of renaming the known side to match the gap."""
     alone = alone_on_its_side(asked)
     count, whole_first = _regrouped(alone.rest)
     operations = _operations(alone.rest) | {Operation.FIND}
@@ -189,7 +189,7 @@ def _needs_of_gap(asked: MissingNumber) -> Needs:
 
 
 def _opened(asked: MissingNumber) -> bool:
-    """Say whether wholes are opened or put together so that a number looks like the one with the gap."""
+    """Say whether wholes are opened or put together to match the form of the number with the gap."""
     gap = asked.gap
     if gap.alone:
         return False

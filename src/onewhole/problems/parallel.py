@@ -20,9 +20,9 @@ from onewhole.statements.statement import MissingNumber, Relation, Statement, me
 TEN = 10
 #: Wholes of a parallel problem go up to here; the first problem's own wholes may lie higher.
 WHOLES = 9
-#: So many rows of numbers are looked at and no more: spaces of long numbers are too large to walk.
+#: At most so many sets of numbers are tried: spaces of long numbers are too large to search whole.
 LOOKED_AT = 20_000
-#: Nearly every other row of a model that can be of the other sort is: so few are looked at for one.
+#: Where a problem of the other sort is possible, about every second set of numbers gives one: few are tried.
 NEAR = 300
 
 _T = TypeVar("_T")
@@ -33,8 +33,8 @@ def parallel(statement: Statement) -> Iterator[Statement]:
 
     They have the same operations and denominators, the same needs (regroupings, renaming, a whole on top,
     fractions greater than one), the same places empty, an answer written with the same units, and no trap in
-    regrouping or in the pieces that the first one has not (:mod:`onewhole.problems.traps`). None is a
-    twin of the first one or of one yielded before. The space is walked in wide steps, so that the first few
+    regrouping or in the pieces that the first one has not (:mod:`onewhole.problems.traps`). None is a twin of
+    the first one or of one yielded before. The space is searched in wide steps, so that the first few results
     are already spread over it. There may be few or none: 1/2 + 1/2 has no other halves.
 
     >>> from itertools import islice

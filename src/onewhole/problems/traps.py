@@ -27,7 +27,7 @@ class Traps:
 
     @property
     def at_heart(self) -> "Traps":
-        """Return the same for patterns about regrouping and the pieces, one unit after another.
+        """Return the traps of the patterns about regrouping and the pieces only.
 
         They are what practice on regrouping is for; some of the others share an answer on every problem.
         """

@@ -16,7 +16,7 @@
 :mod:`~.wishes`         what a teacher wishes for when a page is composed
 :mod:`~.candidates`     the problems it may be composed of, by kind
 :mod:`~.learning`       what a page would teach about a class
-:mod:`~.page_program`   the page as a program in whole numbers
+:mod:`~.page_program`   the page as an integer program
 :mod:`~.numbers_for`    from kinds to problems, no two of them twins
 :mod:`~.review`         problems of earlier skills
 :mod:`~.faded_example`  a worked example with its last line left out

@@ -1,4 +1,4 @@
-"""The order of a page: it climbs, and kinds are mixed so that each problem has to be looked at first."""
+"""The order of a page: from easy to hard, with kinds mixed so that each problem needs a decision."""
 
 from collections import defaultdict
 from collections.abc import Sequence
@@ -12,8 +12,8 @@ from onewhole.sheets.page import FALL
 from onewhole.statements.statement import Statement
 from onewhole.working.strategy import Strategy
 
-#: So many of one kind may follow one another. That mixed practice lasts longer: Rohrer, Dedrick and Burgess
-#: (2014), grade 7; how many in a row is our own.
+#: So many of one kind may follow one another. That interleaved practice lasts longer: Rohrer, Dedrick and
+#: Burgess (2014), grade 7; how many in a row is our own.
 IN_A_ROW = 3
 
 Cost = tuple[int, int, int]
@@ -42,11 +42,11 @@ def hard(statement: Statement, taught: Strategy) -> Hard:
 
 
 def arranged(problems: Sequence[Hard]) -> tuple[Hard, ...]:
-    """Return problems in an order in which the work changes and the page climbs; the best there is, exactly.
+    """Return problems in the best order, exactly: from easy to hard, with kinds of work interleaved.
 
-    Within one sort each problem is at least as hard as the one before. First, as few as can be are a fourth
-    or later of their sort in a row (a first run may be as long as a quarter of the page); then there are as
-    few falls of three points as can be; then the falls together are as small as can be.
+    Within one sort each problem is at least as hard as the one before. Minimised in this order: problems that
+    are a fourth or later of their sort in a row (a first run may be as long as a quarter of the page); falls
+    of three points or more; the sum of all falls.
 
     >>> from onewhole.statements.reading import read_statement
     >>> def of(typed, score):

@@ -55,7 +55,7 @@ class Composed:
 
     @property
     def gap(self) -> Fraction:
-        """Return by how much at most a better page could teach more, as a share of the bound."""
+        """Return the optimality gap: what a better page could teach more at most, as a share of the bound."""
         return Fraction(self.bound - self.taught, self.bound) if self.bound else Fraction(0)
 
     @property
@@ -89,8 +89,9 @@ def sheet_of(
 def told_by(sheet: Sheet, doubts: Sequence[Doubt], kinds_told: Sequence[int]) -> tuple[tuple[Told, ...], int]:
     """Return what the problems of a page tell apart, from the catalogue itself, and what that is worth.
 
-    ``kinds_told`` is what the model saw in its problems, in any order; Fault when the catalogue sees
-    otherwise. Review problems tell things too: that is in what is told, and not in what it is worth.
+    ``kinds_told`` is what the model computed for its problems, in any order; Fault when the catalogue
+    disagrees. Review problems settle doubts too: they count in what is told apart, and not in what it is
+    worth.
     """
     seen = {problem.label: settles(problem.statement, doubts) for problem in sheet.problems}
     rest = sorted(kinds_told)

@@ -1,4 +1,4 @@
-"""One wrong worked example to mend: which of its equals signs is not true?"""
+"""One wrong worked example to correct: which of its equals signs is not true?"""
 
 from collections.abc import Container, Iterable, Iterator, Sequence
 from dataclasses import dataclass

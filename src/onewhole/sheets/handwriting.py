@@ -49,7 +49,7 @@ class Ink:
 
 @dataclass(frozen=True, slots=True)
 class Handwriting:
-    """Lines of writing as they are laid down: the widest in millimetres, and how many lines they fill."""
+    """The size of handwritten lines: the widest in millimetres, and how many lines they fill."""
 
     width: int
     lines: int

@@ -17,7 +17,7 @@ GAINS = (32, 16, 8, 4, 2, 1)
 #: How much it matters to tell a pattern from no pattern, two patterns about regrouping or the pieces from one
 #: another, and any other two. Our own.
 FROM_NONE, AT_HEART, ANY_TWO = 6, 2, 1
-#: What is asked of this class counts three times as much as all that may be watched for.
+#: What is asked about this class counts three times as much as everything else that is watched for.
 BASE, ASKED = 100, 300
 
 
@@ -39,7 +39,7 @@ class Doubt:
         return all(is_at_heart(key) for key in self.first + self.second)
 
     def settled(self, wrote: dict[str, object], right: object) -> bool:
-        """Say whether one problem settles it: what is written under one set is not written under the other.
+        """Say whether one problem settles it: the two sets give different answers.
 
         ``wrote`` has what each pattern that shows here writes. Where no pattern of a set shows, the right
         answer is written.
@@ -65,7 +65,7 @@ def watched(skill: WishedSkill) -> tuple[str, ...]:
 
 
 def doubts(wishes: Wishes, tellable: int | None = None) -> tuple[Doubt, ...]:
-    """Return all doubts with their weights: every two of the patterns watched for, and what is asked.
+    """Return all doubts with their weights: every pair of the patterns watched for, and what is asked.
 
     ``tellable`` has a bit for each doubt that some problem can settle, in the order of what is returned; what
     is asked and cannot be settled then takes no weight from the rest. The order is the same without it.

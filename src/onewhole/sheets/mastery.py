@@ -76,7 +76,7 @@ def _chosen(problems: Sequence[Problem], count: int, turn: int) -> dict[Statemen
 
 
 def _seats(problems: Sequence[Problem], count: int) -> list[tuple[list[Problem], int]]:
-    """Share a page among the structures: one each, the largest first, then where most are still waiting."""
+    """Allot the places of a page to structures: one each, the largest first, then in proportion."""
     groups: dict[Needs, list[Problem]] = defaultdict(list)
     for problem in problems:
         groups[replace(needs(problem.statement), denominators=())].append(problem)

@@ -1,4 +1,4 @@
-"""From kinds to problems: one for each place on the page, no two of them twins, the seed choosing."""
+"""From classes to problems: one for each place on the page, no two of them twins, chosen by the seed."""
 
 from collections import Counter, defaultdict
 from collections.abc import Hashable, Iterable, Sequence
@@ -21,9 +21,9 @@ class Wanted:
 def numbers_for(wanted: Sequence[Wanted], seed: int) -> tuple[LikePair, ...] | Crowded:
     """Return the problems, those of the first kind first, or the kinds that together have too few.
 
-    Whoever takes a place may be moved to another so that the next has one too (augmenting paths), so too few
-    is said only where it is true; the kinds named have fewer problems without twins than are wanted of them
-    (Hall's theorem). Among problems that are free, those come first whose numbers are not on the page yet.
+    This is a bipartite matching by augmenting paths, so that too few is reported only where no assignment
+    exists; the kinds named have fewer problems without twins than are wanted of them (Hall's theorem). Among
+    free problems, those whose numbers are not on the page yet come first.
 
     >>> members = (LikePair(5, 1, 2, 3, 4, taken=True), LikePair(6, 1, 3, 3, 4, taken=True))
     >>> numbers_for([Wanted(0, 2, members)], seed=1)

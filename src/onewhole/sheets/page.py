@@ -1,4 +1,4 @@
-"""A whole page as an audit sees it: what its problems do together."""
+"""A whole page for the audit: what its problems show together."""
 
 from collections import defaultdict
 from collections.abc import Hashable, Iterable, Sequence

@@ -1,4 +1,4 @@
-"""The page as a program in whole numbers: how many problems of each kind, for the most that they teach."""
+"""The page as an integer program: how many problems of each class, to teach the most."""
 
 from collections import defaultdict
 from collections.abc import Callable, Hashable, Iterable, Sequence
@@ -12,12 +12,12 @@ from onewhole.sheets.learning import GAINS, Doubt
 from onewhole.sheets.review import halves, regroups
 from onewhole.sheets.wishes import WishedSkill, Wishes
 
-#: Among pages that teach as much, the seed chooses: each problem of a kind is worth 0 to 7 of its parts more.
+#: Tie-breaking among pages that teach as much: the seed adds 0 to 7 parts to each problem of a class.
 TIES = 8
 
 
 class Habit(StrEnum):
-    """What a good page does without being asked, where the wishes leave room; the first matter most."""
+    """A soft constraint of a good page: each is kept where the wishes and those before it leave room."""
 
     APART = "every pattern about regrouping or the pieces shows, and every two of them are told apart"
     BOTH = "a third of the problems at least add, and a third take away"
@@ -56,7 +56,7 @@ def rest_of(wishes: Wishes) -> Rest:
 
 @dataclass(frozen=True, slots=True)
 class Crowded:
-    """Kinds (by their places in the row of kinds) that have only so many problems without twins."""
+    """Classes, by their index, that have only so many problems without twins."""
 
     places: tuple[int, ...]
     most: int
@@ -73,9 +73,10 @@ def page_program(
 ) -> Program:
     """Return the program of a page.
 
-    The first counts are how many problems of each kind are taken; after them come, for every group of doubts
-    that all kinds settle alike, one count for each further telling that is worth something. With ``ties`` all
-    gains are so large that the seed's choice among equals never outweighs one unit of what is taught.
+    The first variables are how many problems of each class are taken. After them come, for every group of
+    doubts that the same classes settle, one variable from 0 to 1 for each problem that settles it, as long as
+    one more is worth something. With ``ties`` the gains are scaled so that the tie-breaking terms of the seed
+    never outweigh one unit of what is taught.
 
     The model is written out in ``docs/decisions/0009-composing-is-optimised.md``.
     """
@@ -98,7 +99,7 @@ def page_program(
 
 
 def _tie(kind: ProblemClass, seed: int) -> int:
-    """Return what the seed adds for a kind, the same on every machine."""
+    """Return the tie-breaking term of a class, the same on every machine."""
     look = f"{seed} {kind.sort} {kind.denominator} {kind.level} {kind.tells}"
     return sha256(look.encode()).digest()[0] % TIES
 

@@ -1,4 +1,4 @@
-"""A practice page: problems parallel to those that were missed, one to come back to, one slip to find."""
+"""A practice page: problems parallel to those missed, one review problem, one mistake to find."""
 
 from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass, replace
@@ -22,7 +22,7 @@ from onewhole.statements.statement import Statement
 PRACTICE = 6
 #: With a slip to find below them there are fewer, so that one page of paper holds them.
 BESIDE_A_SLIP = 4
-#: So many parallels are looked at for the one that tells open patterns apart best.
+#: So many parallels are tried for the one that best distinguishes the open patterns.
 WINDOW = 4
 
 
@@ -30,8 +30,8 @@ WINDOW = 4
 class Practice:
     """A practice page.
 
-    ``review`` is the label of the problem that is come back to, or None. ``slip`` is a wrong worked example
-    to mend after the last problem, or None. Raises ValueError for labels that do not fit the page.
+    ``review`` is the label of the review problem, or None. ``slip`` is a wrong worked example to mend after
+    the last problem, or None. Raises ValueError for labels that do not fit the page.
     """
 
     sheet: Sheet
@@ -69,12 +69,12 @@ def practice(
 
     ``models`` come in order of importance: each gives one problem in turn, those first on which one of the
     open ``patterns`` shows and is told apart; of each model's parallels, too, those are taken. A parallel of
-    a word problem is told as a story. One of the ``count`` problems is come back to: from ``earlier``, or of
-    a skill before tonight's (:func:`onewhole.sheets.earlier_skill.review`). With ``find_slip`` a wrong worked
+    a word problem is told as a story. One of the ``count`` problems is a review: from ``earlier``, or of a
+    skill before tonight's (:func:`onewhole.sheets.earlier_skill.review`). With ``find_slip`` a wrong worked
     example of an open pattern stands last; it has no place on a first night. ``skip`` passes over so many
     parallels, so that two groups practise on different numbers. Without a ``count`` there are 6 problems, and
-    4 above a slip to find. ``words`` is the instruction at the top. The
-    page climbs from easy to hard, so that the review is mixed in.
+    4 above a slip to find. ``words`` is the instruction at the top. The page climbs from easy to hard, so
+    that the review is mixed in.
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> night = read_sheet("1. 9 5/8 - 4 6/8")
@@ -144,7 +144,7 @@ def _chosen(
 
 
 def _best_first(model: Statement, patterns: Sequence[str]) -> Iterator[Statement]:
-    """Yield parallels of a model, of a few at a time those first that settle most."""
+    """Yield parallels of a model in small batches, in each batch those first that settle most."""
     stream = parallel(model)
     while window := list(islice(stream, WINDOW if patterns else 1)):
         yield from sorted(window, key=lambda one: -settles(one, patterns))

@@ -139,7 +139,7 @@ def room(worked: WorkedProblem, header: Header) -> Room:
 
 
 def _head(problem: Problem, header: Header) -> int:
-    """Return what is kept for all that is printed round the frame."""
+    """Return the height kept for what is printed around the frame."""
     lines = ceil(Fraction(len(problem.story), STORY_LETTERS[header.print]))
     return HEAD_MM[header.print] + lines * STORY_MM[header.print]
 

@@ -124,7 +124,7 @@ class Wishes:
     seed: int = 1
 
     def __post_init__(self) -> None:
-        """Refuse what no page can be like, each wish by itself; put sets in order."""
+        """Refuse each wish that no page can meet; put sets in order."""
         _between("number of problems", self.number, 1, MOST_PROBLEMS)
         _between("largest whole", self.largest, 1, MOST_WHOLES)
         _between("seed", self.seed, 0, 999_999_999)
