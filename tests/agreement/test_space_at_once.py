@@ -130,7 +130,7 @@ def test_the_same_numbers_hide_nothing(denominator: int, largest: int) -> None:
     every = list(listed((denominator,), largest, taken=True))
     hides: dict[LikePair, set[object]] = {}
     for one in every:
-        found = traps(one.statement).at_heart
+        found = traps(one.statement).core
         pairs = {frozenset((a, b)) for group in found.alike for a in group for b in group if a < b}
         hides[one] = {*pairs, *found.lucky}
     kept = set()

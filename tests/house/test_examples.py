@@ -33,7 +33,7 @@ def test_no_trap_that_another_number_avoids() -> None:
     trapped = [
         seen.label
         for seen in audit(SHEET).page.problems
-        if (seen.traps.at_heart.alike or seen.traps.at_heart.lucky) and not seen.needs.whole_first
+        if (seen.traps.core.alike or seen.traps.core.lucky) and not seen.needs.whole_first
     ]
     assert trapped == []
 

@@ -42,7 +42,7 @@ def test_same_structure_new_numbers(typed: str) -> None:
     for one in found:
         assert read_statement(text(one)) == one
         assert needs(one) == needs(asked)
-        assert traps(one).at_heart.within(traps(asked).at_heart)
+        assert traps(one).core.within(traps(asked).core)
         other = answer(one)
         if isinstance(right, Quantity):
             assert isinstance(other, Quantity)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.problems.traps import Traps, is_at_heart, traps, traps_at_heart
+from onewhole.problems.traps import Traps, core_traps, is_core, traps
 from onewhole.statements.reading import read_statement
 
 
@@ -37,13 +37,13 @@ def test_ten_is_right_in_tenths() -> None:
     assert "A04" in traps(read_statement("4 1/8 - 2 6/8")).shown
 
 
-def test_the_heart() -> None:
+def test_the_core_patterns() -> None:
     """Regrouping and the pieces, worked unit by unit; not slips, forms and other strategies' patterns."""
-    assert is_at_heart("A02")
-    assert not any(is_at_heart(key) for key in ("A29", "A32", "A35", "A26"))
-    found = traps(read_statement("5 1/8 - 2 5/8")).at_heart
+    assert is_core("A02")
+    assert not any(is_core(key) for key in ("A29", "A32", "A35", "A26"))
+    found = traps(read_statement("5 1/8 - 2 5/8")).core
     assert ("A01", "A02") in found.alike
-    assert all(map(is_at_heart, (*found.shown, *found.lucky)))
+    assert all(map(is_core, (*found.shown, *found.lucky)))
 
 
 def test_within() -> None:
@@ -67,9 +67,9 @@ def test_within() -> None:
         "5/6 ? 7/8",
     ],
 )
-def test_at_heart_alone_is_the_same(typed: str) -> None:
+def test_core_traps_alone_is_the_same(typed: str) -> None:
     """Looking at the patterns about regrouping and the pieces only gives what looking at all and leaving the
     others out gives.
     """
     asked = read_statement(typed)
-    assert traps_at_heart(asked) == traps(asked).at_heart
+    assert core_traps(asked) == traps(asked).core

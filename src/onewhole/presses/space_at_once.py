@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from onewhole.presses.answers_at_once import Counts, Mask, Table, Writes, right_answers, writes
 from onewhole.problems.difficulty import LARGE_DENOMINATOR
-from onewhole.problems.traps import is_at_heart
+from onewhole.problems.traps import is_core
 from onewhole.sheets.candidates import LikePair, ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt
 from onewhole.sheets.wishes import WishedSkill, Wishes
@@ -136,9 +136,9 @@ def hidden(wrote: Mapping[str, Writes]) -> Iterator[Mask]:
     A pattern is hidden where it is right by luck, and where two patterns write the same answer
     (:func:`onewhole.problems.traps.traps`). Only patterns about regrouping and the pieces count.
     """
-    heart = [one for key, one in wrote.items() if is_at_heart(key)]
-    yield from (one.lucky for one in heart)
-    for a, b in combinations(heart, 2):
+    core = [one for key, one in wrote.items() if is_core(key)]
+    yield from (one.lucky for one in core)
+    for a, b in combinations(core, 2):
         yield a.shows & b.shows & (a.answer == b.answer)
 
 

@@ -12,7 +12,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.problems.needs import needs
 from onewhole.problems.numbers import numbers_of, with_numbers
-from onewhole.problems.traps import traps_at_heart
+from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.statement import MissingNumber, Relation, Statement, meaning
@@ -78,7 +78,7 @@ class _Model:
     def __init__(self, statement: Statement) -> None:
         self._needs = needs(statement)
         self._shape = _shape(statement)
-        self._traps = traps_at_heart(statement)
+        self._traps = core_traps(statement)
 
     def like(self, found: Statement) -> bool:
         """Say whether a problem has this structure; one below zero, or whose gap nothing fits, has not."""
@@ -92,7 +92,7 @@ class _Model:
 
     def no_new_trap(self, found: Statement) -> bool:
         """Say whether a problem shows and tells apart at least as much, in regrouping and in the pieces."""
-        return traps_at_heart(found).within(self._traps)
+        return core_traps(found).within(self._traps)
 
 
 def _shape(statement: Statement) -> object:

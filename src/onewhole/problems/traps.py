@@ -26,16 +26,16 @@ class Traps:
     lucky: tuple[str, ...]
 
     @property
-    def at_heart(self) -> "Traps":
-        """Return the traps of the patterns about regrouping and the pieces only.
+    def core(self) -> "Traps":
+        """Return the traps of the core patterns only.
 
         They are what practice on regrouping is for; some of the others share an answer on every problem.
         """
-        groups = (tuple(key for key in group if is_at_heart(key)) for group in self.alike)
+        groups = (tuple(key for key in group if is_core(key)) for group in self.alike)
         return Traps(
-            tuple(key for key in self.shown if is_at_heart(key)),
+            tuple(key for key in self.shown if is_core(key)),
             tuple(group for group in groups if len(group) > 1),
-            tuple(key for key in self.lucky if is_at_heart(key)),
+            tuple(key for key in self.lucky if is_core(key)),
         )
 
     def within(self, other: "Traps") -> bool:
@@ -51,8 +51,8 @@ class Traps:
         )
 
 
-def is_at_heart(key: str) -> bool:
-    """Say whether a pattern is about regrouping or the pieces, one unit after another."""
+def is_core(key: str) -> bool:
+    """Say whether a pattern is a core pattern: about regrouping or the pieces, one unit after another."""
     pattern = by_id(key)
     return pattern.family in {Family.REGROUPING, Family.NUMERATOR} and pattern.strategy in {
         REGROUP_FIRST.key,
@@ -60,19 +60,19 @@ def is_at_heart(key: str) -> bool:
     }
 
 
-_AT_HEART = tuple(pattern for pattern in patterns() if is_at_heart(pattern.id))
+_CORE = tuple(pattern for pattern in patterns() if is_core(pattern.id))
 
 
-def traps_at_heart(statement: Statement) -> Traps:
-    """Return ``traps(statement).at_heart`` without looking at any other pattern, which is much quicker.
+def core_traps(statement: Statement) -> Traps:
+    """Return ``traps(statement).core`` without looking at any other pattern, which is much quicker.
 
     >>> from onewhole.statements.reading import read_statement
     >>> asked = read_statement("5 1/8 - 2 5/8")
-    >>> traps_at_heart(asked) == traps(asked).at_heart
+    >>> core_traps(asked) == traps(asked).core
     True
     """
-    slips = [slip for pattern in _AT_HEART if (slip := pattern.slip(statement))]
-    return _traps(statement, slips, _AT_HEART)
+    slips = [slip for pattern in _CORE if (slip := pattern.slip(statement))]
+    return _traps(statement, slips, _CORE)
 
 
 def traps(statement: Statement, shown: Sequence[Slip] | None = None) -> Traps:

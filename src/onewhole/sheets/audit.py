@@ -25,7 +25,7 @@ from onewhole.findings.standard import StandardCode
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.slip import Slip
 from onewhole.problems.near import Space, near
-from onewhole.problems.traps import is_at_heart
+from onewhole.problems.traps import is_core
 from onewhole.sheets.header import MOST_MINUTES
 from onewhole.sheets.page import Page, page
 from onewhole.sheets.reading_level import AIM, reading_level
@@ -91,7 +91,7 @@ def _minutes(seen: Page) -> Iterator[OverBudget | OverEvening]:
 def _alike(seen: Page) -> Iterator[Alike]:
     """Yield what the page cannot tell apart of patterns about regrouping and the pieces."""
     for group in seen.alike:
-        keys = tuple(key for key in group if is_at_heart(key))
+        keys = tuple(key for key in group if is_core(key))
         if len(keys) < 2:
             continue
         labels = tuple(one.label for one in seen.problems if keys[0] in {slip.pattern for slip in one.slips})
@@ -137,7 +137,7 @@ def _apart(keys: tuple[str, ...], slips: tuple[Slip, ...]) -> bool:
 
 
 def _hidden(seen: Page) -> Iterator[RightByLuck]:
-    for key in filter(is_at_heart, seen.hidden):
+    for key in filter(is_core, seen.hidden):
         labels = tuple(one.label for one in seen.problems if key in one.traps.lucky)
         showing = (typed for typed in TELLING if key in {slip.pattern for slip in _slips(typed)})
         yield RightByLuck(key, labels, next(map(read_statement, showing), None))

@@ -6,7 +6,7 @@ from itertools import combinations
 
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import Family, Topic
-from onewhole.problems.traps import is_at_heart
+from onewhole.problems.traps import is_core
 from onewhole.sheets.wishes import WishedSkill, Wishes
 from onewhole.statements.statement import Statement
 
@@ -16,7 +16,7 @@ GAINS = (32, 16, 8, 4, 2, 1)
 
 #: How much it matters to tell a pattern from no pattern, two patterns about regrouping or the pieces from one
 #: another, and any other two. Our own.
-FROM_NONE, AT_HEART, ANY_TWO = 6, 2, 1
+FROM_NONE, CORE, ANY_TWO = 6, 2, 1
 #: What is asked about this class counts three times as much as everything else that is watched for.
 BASE, ASKED = 100, 300
 
@@ -34,9 +34,9 @@ class Doubt:
     weight: int
 
     @property
-    def at_heart(self) -> bool:
+    def core(self) -> bool:
         """Say whether all its patterns are about regrouping or the pieces."""
-        return all(is_at_heart(key) for key in self.first + self.second)
+        return all(is_core(key) for key in self.first + self.second)
 
     def settled(self, wrote: dict[str, object], right: object) -> bool:
         """Say whether one problem settles it: the two sets give different answers.
@@ -89,7 +89,7 @@ def doubts(wishes: Wishes, tellable: int | None = None) -> tuple[Doubt, ...]:
 def _matters(first: tuple[str, ...], second: tuple[str, ...]) -> int:
     if not first or not second:
         return FROM_NONE
-    return AT_HEART if all(is_at_heart(key) for key in first + second) else ANY_TWO
+    return CORE if all(is_core(key) for key in first + second) else ANY_TWO
 
 
 def settles(statement: Statement, open_doubts: Sequence[Doubt]) -> int:

@@ -86,9 +86,9 @@ def page_program(
     gains = [_tie(kind, wishes.seed) if ties else 0 for kind in kinds]
     limits = list(_limits(kinds, wishes, rest, habits))
     limits += [Limit("twins", dict.fromkeys(one.places, 1), most=one.most) for one in crowded]
-    for places, weight, at_heart in groups:
+    for places, weight, core in groups:
         terms = dict.fromkeys(places, 1)
-        if at_heart and Habit.APART in habits:
+        if core and Habit.APART in habits:
             limits.append(Limit("apart", dict(terms), least=1))
         for gain in GAINS:
             terms[len(gains)] = -1
@@ -105,18 +105,18 @@ def _tie(kind: ProblemClass, seed: int) -> int:
 
 
 def _alike(kinds: Sequence[ProblemClass], doubts: Sequence[Doubt]) -> list[tuple[tuple[int, ...], int, bool]]:
-    """Return groups of doubts that the same kinds settle: those, the weight, whether one is at heart."""
+    """Return groups of doubts that the same kinds settle: those, the weight, whether one is core."""
     if not doubts:
         return []
     rows = (f"{kind.tells:0{len(doubts)}b}"[::-1] for kind in kinds)
     weights: dict[str, int] = defaultdict(int)
-    at_heart: set[str] = set()
+    core: set[str] = set()
     for column, doubt in zip(map("".join, zip(*rows, strict=True)), doubts, strict=True):
         weights[column] += doubt.weight
-        if doubt.at_heart:
-            at_heart.add(column)
+        if doubt.core:
+            core.add(column)
     return [
-        (tuple(at for at, bit in enumerate(column) if bit == "1"), weight, column in at_heart)
+        (tuple(at for at, bit in enumerate(column) if bit == "1"), weight, column in core)
         for column, weight in weights.items()
         if "1" in column
     ]

@@ -8,7 +8,7 @@ from itertools import islice
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
-from onewhole.problems.traps import traps_at_heart
+from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.earlier_skill import review
@@ -113,7 +113,7 @@ def settles(statement: Statement, patterns: Sequence[str]) -> int:
     """
     if not patterns:
         return 0
-    near = dict.fromkeys((*patterns, *traps_at_heart(statement).shown))
+    near = dict.fromkeys((*patterns, *core_traps(statement).shown))
     slips = [slip for key in near if (slip := by_id(key).slip(statement))]
     wrote = [slip.wrote for slip in slips]
     return sum(slip.pattern in patterns and wrote.count(slip.wrote) == 1 for slip in slips)

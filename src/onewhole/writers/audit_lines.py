@@ -94,10 +94,10 @@ def _needs(needs: Needs) -> Iterator[str]:
 
 def _traps(seen: WorkedProblem) -> Iterator[str]:
     """Tell the traps that practice on regrouping is about; the others are counted in the JSON object."""
-    for group in seen.traps.at_heart.alike:
+    for group in seen.traps.core.alike:
         wrote = next(slip.wrote for slip in seen.slips if slip.pattern in group)
         yield f"trap: {names_listed(group)} write the same, {text(wrote)}"
-    for pattern in seen.traps.at_heart.lucky:
+    for pattern in seen.traps.core.lucky:
         yield f"trap: {pattern} comes out right by luck"
 
 

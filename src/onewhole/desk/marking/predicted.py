@@ -9,7 +9,7 @@ from onewhole.desk.marking.verdicts import asked, expected, judged
 from onewhole.marking.reading.expected import is_fact_slip
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
-from onewhole.problems.traps import is_at_heart
+from onewhole.problems.traps import is_core
 
 #: More than this nobody looks through.
 MOST = 9
@@ -38,7 +38,7 @@ def predicted(page: NightPage, label: str, beside: Mapping[str, str] | None = No
         for fit in judged(page, other, written).fits
     )
     slips = [slip for slip in expected(asked(page, label)).slips if not is_fact_slip(slip.pattern)]
-    slips.sort(key=lambda slip: (-fitting[slip.pattern], not is_at_heart(slip.pattern)))
+    slips.sort(key=lambda slip: (-fitting[slip.pattern], not is_core(slip.pattern)))
     found: dict[str, Predicted] = {}
     for slip in slips:
         answer = text(slip.wrote)

@@ -11,7 +11,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import PictureRefusedError, picture
 from onewhole.pictures.picture import PictureKind
-from onewhole.problems.traps import is_at_heart
+from onewhole.problems.traps import is_core
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.lesson import Item, Lesson
@@ -101,7 +101,7 @@ def _likely(entry: WorkedProblem) -> Slip | None:
         (
             slip
             for slip in entry.slips
-            if is_at_heart(slip.pattern) and isinstance(slip.wrote, Quantity) and slip.false_at is not None
+            if is_core(slip.pattern) and isinstance(slip.wrote, Quantity) and slip.false_at is not None
         ),
         None,
     )

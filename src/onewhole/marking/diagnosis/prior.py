@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.weighing import weights
-from onewhole.problems.traps import is_at_heart
+from onewhole.problems.traps import is_core
 
 #: Prior: of a thousand pupils so many have one steady pattern in subtraction, and in other problems. That 13
 #: in 100 pupils of grades 2 to 6 had a systematic error in subtracting, and 5 to 6 in adding, multiplying and
@@ -19,7 +19,7 @@ RELIABILITY = {Reliability.SOUND: 510, Reliability.SHAKY: 210, Reliability.SCATT
 #: A pattern about regrouping or the pieces, one unit after another, has so many times the prior of another
 #: one; our own. In columns those are the errors that were counted most (Raghubar et al. 2009, n = 291;
 #: Vermeulen et al. 2020, 264 pupils; both through a research note).
-AT_HEART = 3
+CORE = 3
 
 #: The strength of the prior, in pupils whose answers were read; our own.
 AS_PUPILS = 12
@@ -126,7 +126,7 @@ def counted(
 
 def _raw(hypotheses: Sequence[Hypothesis]) -> list[Fraction]:
     """Return the assumed shares in thousandths; they need not add up to a thousand."""
-    worth = [AT_HEART if any(map(is_at_heart, one.patterns)) else 1 for one in hypotheses]
+    worth = [CORE if any(map(is_core, one.patterns)) else 1 for one in hypotheses]
     wholes: dict[tuple[int, bool], int] = {}
     for one, share in zip(hypotheses, worth, strict=True):
         wholes[_sort(one)] = wholes.get(_sort(one), 0) + share
