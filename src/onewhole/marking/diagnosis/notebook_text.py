@@ -33,7 +33,7 @@ class _Seat:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class _Night:
+class _NightRecord:
     """A night as it stands in the file."""
 
     date: _Day
@@ -49,7 +49,7 @@ class _Book:
     """A notebook as it stands in the file."""
 
     caution: str = CAUTION
-    nights: tuple[_Night, ...]
+    nights: tuple[_NightRecord, ...]
 
 
 def notebook_text(book: Notebook) -> str:
@@ -88,8 +88,8 @@ def _no_number(name: str) -> object:
     raise ValueError(msg)
 
 
-def _kept(night: NotebookNight) -> _Night:
-    return _Night(
+def _kept(night: NotebookNight) -> _NightRecord:
+    return _NightRecord(
         date=night.on,
         page=night.page,
         until=night.until,
@@ -99,7 +99,7 @@ def _kept(night: NotebookNight) -> _Night:
     )
 
 
-def _night(kept: _Night) -> NotebookNight:
+def _night(kept: _NightRecord) -> NotebookNight:
     seats = {one.pupil: Sat(one.group, one.talk) for one in kept.groups}
     return NotebookNight(kept.date, kept.page, kept.pupils, seats, kept.findings)
 
