@@ -121,7 +121,7 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
 def erase_pupil(store: Store, class_number: int, code: str) -> None:
     """Take a pupil and all that is held on it out of the file, so that no byte of it stays there.
 
-    What was reckoned of the class goes with it. The code is not given again. Backups made earlier still hold
+    Cached results of the class are deleted too. The code is not given again. Backups made earlier still hold
     the pupil. Raises `NotThere`; raises `StoreRefused` when another window is reading or the disk is full: it
     says whether the pupil is gone, and then traces may stay until `clean` has run. A shared store raises
     `Fault`.
@@ -145,7 +145,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
 
 
 def clean(store: Store) -> None:
-    """Write the file anew without what was erased, and empty what stands beside it. Raises `StoreRefused`.
+    """Rewrite the file without what was erased (VACUUM), and truncate the log. Raises `StoreRefused`.
 
     A file cannot be written anew within a transaction: a shared store raises `Fault`.
     """
@@ -169,7 +169,7 @@ def _check_alone(store: Store) -> None:
 
 
 def settle(store: Store) -> None:
-    """Put all of a file that nobody else has open into one piece, as a backup is. Raises `StoreRefused`."""
+    """Merge the write-ahead log into a file that nobody else has open. Raises `StoreRefused`."""
     store.close()
     with translate_errors(store.path), closing(sqlite3.connect(store.path, isolation_level=None)) as file:
         file.execute("PRAGMA journal_mode = DELETE")

@@ -21,7 +21,7 @@ def cache_night(store: Store, night: int, stamp: str, text: str) -> None:
 
 
 def cached_nights(store: Store, class_number: int) -> dict[int, tuple[str, str]]:
-    """Stamp and text of every night of a class that has one."""
+    """Cache key and text of every night of a class that has an entry."""
     columns = tables.night_cache.c
     asked = (
         select(columns.night_number, columns.stamp, columns.text)

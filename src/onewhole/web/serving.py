@@ -93,7 +93,7 @@ def _config(served: ASGIApp, tls: ssl.SSLContext | None) -> uvicorn.Config:
 
 
 def _end_when_told(server: uvicorn.Server) -> None:
-    """Let Ctrl-C and an asked end (SIGTERM) be tidy from now on, whatever the program is just doing.
+    """Handle Ctrl-C and SIGTERM gracefully from now on, whatever the program is doing.
 
     The server listens to both while it runs; these are for the moments before and after.
     """

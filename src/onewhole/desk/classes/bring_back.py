@@ -48,7 +48,7 @@ class BringBack:
 def bring_back(pages: Sequence[NightPage], left: NightSummaries, today: date) -> tuple[BringBack, ...]:
     """Return the skills that are due, the longest ago first.
 
-    ``pages`` are the nights of a class by day, ``left`` what they left. A night still to come counts as
+    ``pages`` are the nights of a class by day, ``left`` their summaries. A night still to come counts as
     practised: what is planned already is not due.
     """
     last: dict[Skill, NightPage] = {}

@@ -1,4 +1,4 @@
-"""Reckon the nights of a class: each with what the earlier ones showed, and keep what it left as a cache."""
+"""Mark the nights of a class in order, each with what earlier ones showed, and cache their summaries."""
 
 from collections.abc import Callable, Mapping
 from contextlib import suppress
@@ -52,9 +52,9 @@ __all__ = [
     "night_summaries",
 ]
 
-#: Grows when what is kept of a night changes though the program's version does not.
+#: The version of the cache format, raised when that changes within one version of the program.
 FORM = 2
-#: So many nights are held in memory as they were marked.
+#: The most marked nights cached in memory.
 HELD = 16
 
 Progress = Callable[[int, int], None]
@@ -62,7 +62,7 @@ Progress = Callable[[int, int], None]
 
 @dataclass(frozen=True, slots=True)
 class NightInput:
-    """What a night is marked from: page and answers as typed, the day, what the nights before left."""
+    """The inputs of marking a night: page and answers as typed, the day, what earlier nights showed."""
 
     typed: str
     answers: tuple[PupilTexts, ...]
@@ -85,10 +85,9 @@ class MarkedNight:
 
 
 def night_summaries(book: Store, room_number: int) -> NightSummaries:
-    """Return what every marked night of a class left, as far as it is reckoned, and which nights are not.
+    """Return the cached summaries of a class's nights, and which nights are not marked yet.
 
-    Nights on which nothing was written leave nothing and are not missing. Two questions to the file, no
-    marking.
+    Nights without answers have no summary and are not missing. Two queries, no marking.
     """
     chain = _chain(book, room_number)
     fresh = (read_summary(chain.texts[night]) for night in chain.nights if night in chain.texts)
@@ -96,7 +95,7 @@ def night_summaries(book: Store, room_number: int) -> NightSummaries:
 
 
 def missing_before(book: Store, room_number: int, night_number: int) -> int:
-    """Return how many nights must be reckoned before this one can be. Raises NotThere."""
+    """Return how many earlier nights must be marked before this one can be. Raises NotThere."""
     with book.snapshot() as seen:
         chain = _chain(seen, room_number)
         earlier = chain.before(night_page(seen, room_number, night_number))
@@ -106,7 +105,7 @@ def missing_before(book: Store, room_number: int, night_number: int) -> int:
 def mark_night(book: Store, room_number: int, night_number: int) -> Marked:
     """Return a night marked, with what the class showed on earlier nights and the teacher's word.
 
-    Earlier nights that are not reckoned yet are reckoned first. Raises NotThere, and InputError for a class
+    Earlier nights that are not marked yet are marked first. Raises NotThere, and InputError for a class
     without pupils.
     """
     return marked_night(book, room_number, night_number).marked
@@ -126,7 +125,7 @@ def marked_night(book: Store, room_number: int, night_number: int) -> MarkedNigh
 
 
 def mark_missing(book: Store, room_number: int, progress: Progress) -> int:
-    """Reckon every night that is not reckoned yet, by day; return how many there were.
+    """Mark every night that is not marked yet, by day; return how many there were.
 
     ``progress`` is told how many are done and of how many, from 0 on. What is done stays done when the work
     stops half-way. Raises StoreRefused when the file takes nothing more.
@@ -139,9 +138,9 @@ def mark_missing(book: Store, room_number: int, progress: Progress) -> int:
 
 @dataclass(frozen=True, slots=True)
 class _Chain:
-    """The nights of a class on which something was written, by day: their stamps, and the texts kept.
+    """The nights of a class with answers, by day: their cache keys, and the cached texts.
 
-    ``texts`` has only what was kept under the stamp of today.
+    ``texts`` has only the entries whose key is still valid.
     """
 
     days: Mapping[int, str]
@@ -159,9 +158,9 @@ class _Chain:
 
 
 def _chain(book: Store, room_number: int) -> _Chain:
-    """Read the chain: two questions to the file.
+    """Read the chain: two queries.
 
-    A stamp has in it the program, the sheet, the last answer and the last correction, and the stamp of the
+    A cache key depends on the program, the sheet, the last answer, the last correction, and the key of the
     night before: a change in one night makes all later ones stale.
     """
     with book.snapshot() as seen:
@@ -175,7 +174,7 @@ def _chain(book: Store, room_number: int) -> _Chain:
 
 
 def _stamps(book: Store, room_number: int) -> tuple[dict[int, str], dict[int, str]]:
-    """Return day and stamp of every night on which something was written."""
+    """Return day and cache key of every night with answers."""
     days: dict[int, str] = {}
     stamps: dict[int, str] = {}
     last = f"{__version__} {FORM}"
@@ -189,9 +188,9 @@ def _stamps(book: Store, room_number: int) -> tuple[dict[int, str], dict[int, st
 def _work_through(
     book: Store, here: Classroom, chain: _Chain, nights: tuple[int, ...], progress: Progress | None
 ) -> dict[int, str]:
-    """Return what these nights left; those not kept are reckoned and kept, by day.
+    """Return the summaries of these nights; those not cached are marked and cached, by day.
 
-    Without a ``progress`` to tell, a file that takes nothing more stops nobody from reading on.
+    Without a ``progress`` to tell, a failed cache write is ignored.
     """
     of = sum(night not in chain.texts for night in nights)
     if not of:
@@ -214,10 +213,9 @@ def _work_through(
 
 
 def _keep(book: Store, here: Classroom, found: MarkedNight, stamp: str, *, quietly: bool) -> str:
-    """Keep what a night left; quietly: a file that takes nothing more stops nobody from reading on.
+    """Cache the summary of a night; a failed cache write is ignored.
 
-    Where something was written or a pupil was erased since, nothing is kept: it would be of answers that are
-    not there any more.
+    Nothing is cached where an answer was written or a pupil erased since: the summary would be stale.
     """
     text, night = summary_text(found.page, found.marked, found.overrides.aside), found.page.night.number
     with suppress(*(StoreRefused,) if quietly else ()), book.transaction() as now:

@@ -1,4 +1,4 @@
-"""What a marked night leaves behind: for each pupil how many were right, what the answers fitted."""
+"""The summary of a marked night: for each pupil how many were right, what the answers fitted."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -25,7 +25,7 @@ __all__ = [
     "summary_text",
 ]
 
-#: The letters that verdicts are kept by.
+#: The letters under which verdicts are stored.
 _LETTERS = {
     Verdict.RIGHT: "r",
     Verdict.FORM: "f",
@@ -77,7 +77,7 @@ class PupilSummary:
 
 @dataclass(frozen=True, slots=True)
 class NightSummary:
-    """What one night left: ``pupils`` by code, those who wrote something; ``labels`` are the page's."""
+    """The summary of one night: ``pupils`` by code, those who wrote something; ``labels`` are the page's."""
 
     night: int
     day: date
@@ -87,13 +87,13 @@ class NightSummary:
 
     @property
     def until(self) -> date:
-        """Return the last day on which the findings of this night are good."""
+        """Return the last day on which the findings of this night are valid."""
         return good_until(self.day)
 
 
 @dataclass(frozen=True, slots=True)
 class NightSummaries:
-    """What the nights of a class left, by day, and the numbers of the nights not reckoned yet, by day."""
+    """The summaries of a class's nights, and the numbers of the nights not marked yet, both by day."""
 
     nights: tuple[NightSummary, ...]
     missing: tuple[int, ...]

@@ -73,7 +73,7 @@ class Week:
 class Weeks:
     """The weeks that are shown, the latest first, every week of the class with its count, and what is due.
 
-    ``missing`` counts the nights of which it is not yet reckoned what the answers show.
+    ``missing`` counts the nights that are not marked yet.
     """
 
     shown: tuple[Week, ...]

@@ -123,8 +123,8 @@ def backup_bytes(book: Store) -> bytes:
 def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     """Make today's backup in a folder (made where there is none, mode 0700); None when there is one already.
 
-    The newest 7 daily backups are kept, today's always. What a kill left half made an hour ago or earlier is
-    swept away. Raises StoreRefused; the book is as it was.
+    The newest 7 daily backups are kept, today's always. Temporary files of killed processes, an hour old or
+    older, are deleted. Raises StoreRefused; the book is as it was.
     """
     remove_orphans(book, now)
     today = now.astimezone().date()

@@ -99,7 +99,7 @@ def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]
 
 
 def grid_fingerprint(book: Store, room_number: int, night: int) -> str:
-    """Return a word that changes whenever a cell of a night, or how one is read, was written.
+    """Return a fingerprint that changes whenever a cell of a night, or its reading, is written.
 
     Raises NotThere.
     """

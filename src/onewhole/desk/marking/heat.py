@@ -16,7 +16,7 @@ __all__ = ["DENSITIES", "Heat", "HeatRow", "heat", "heat_of"]
 DENSITIES = 5
 #: A pattern that fewer pupils' answers fit has no row, unless it is in a finding.
 FROM_PUPILS = 2
-#: So many nights are held in memory as they are mapped.
+#: The most heat maps cached in memory.
 HELD = 8
 
 

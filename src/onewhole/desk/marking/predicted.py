@@ -28,8 +28,9 @@ def predicted(page: NightPage, label: str, beside: Mapping[str, str] | None = No
     """Return what patterns would write on a problem, the likeliest first, no answer twice, nine at most.
 
     ``beside`` are the pupil's other answers of the night by label: patterns that more of them fit come first.
-    Then come those at the heart of regrouping, then the rest as in the catalogue; patterns that only leave a
-    form and slips with facts are left out. The order is our own. Raises InputError for an unknown label.
+    Then come the core patterns (regrouping and the pieces), then the rest as in the catalogue; patterns that
+    only leave a form and slips with facts are left out. The order is our own. Raises InputError for an
+    unknown label.
     """
     fitting = Counter(
         fit.id

@@ -1,4 +1,4 @@
-"""What the answers of a class's last night leave open, as a page may be composed to settle."""
+"""The open questions of a class's last night, for a page to be composed that settles them."""
 
 from onewhole.desk.classes.marked_nights import mark_night, missing_before
 from onewhole.desk.page.open_questions import left_open

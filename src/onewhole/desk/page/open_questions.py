@@ -1,4 +1,4 @@
-"""What a class's answers leave open: doubt between sets of patterns, as a page may be composed to settle."""
+"""The open questions of a class: doubt between sets of patterns that a composed page can settle."""
 
 from collections import defaultdict
 from collections.abc import Iterable

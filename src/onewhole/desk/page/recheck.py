@@ -1,4 +1,4 @@
-"""Check again: a short page parallel to a night's sheet, and who reached the bar on it."""
+"""Check again: a short page parallel to a night's sheet, and who reached the pass mark on it."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -35,7 +35,7 @@ USUAL_PERCENT = int(USUAL.share * 100)
 
 @dataclass(frozen=True, slots=True)
 class Passed:
-    """The bar of a page and how each pupil stands to it."""
+    """The pass mark of a page and each pupil's result."""
 
     bar: PassMark
     standings: tuple[PassStanding, ...]
@@ -67,7 +67,7 @@ def passed_files(sheet: Path, answers: Path, *, percent: int = USUAL_PERCENT) ->
 
 
 def told(found: Passed) -> tuple[str, ...]:
-    """Return a line a pupil, how many reached the bar, and what the bar is."""
+    """Return a line a pupil, how many reached the pass mark, and what it is."""
     width = max((len(one.pupil) for one in found.standings), default=0)
     enough = sum(one.reach is Reach.REACHED for one in found.standings)
     there = sum(one.reach is not Reach.ABSENT for one in found.standings)
@@ -79,7 +79,7 @@ def told(found: Passed) -> tuple[str, ...]:
 
 
 def as_object(found: Passed) -> Json:
-    """Return the bar and each pupil's share as a JSON object; shares are Fractions."""
+    """Return the pass mark and each pupil's share as a JSON object; shares are Fractions."""
     return {
         "bar": found.bar.share,
         "pupils": [

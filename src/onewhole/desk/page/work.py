@@ -34,9 +34,9 @@ class ToldUnsuitedError(DoesNotSuitError):
 def work(problem: str, *, strategy: str | None = None) -> Working:
     """Work a typed problem by a strategy, every line checked.
 
-    ``strategy`` is a key (``regroup_first``) or a name in the trade's words; None takes the way that is
-    taught first and suits. Raises ReadingError with line and column for text that is no problem,
-    UnknownStrategyError, DoesNotSuitError with the reason why a strategy does not suit.
+    ``strategy`` is a key (``regroup_first``) or its usual name; None takes the way that is taught first and
+    suits. Raises ReadingError with line and column for text that is no problem, UnknownStrategyError,
+    DoesNotSuitError with the reason why a strategy does not suit.
 
     >>> from onewhole.notations.text import text
     >>> text(work("7 2/6 - 3 5/6").answer)

@@ -1,4 +1,4 @@
-"""A pupil's story: nights over time, skills by weeks with their certainty, findings until they run out."""
+"""A pupil's story: nights over time, skills by weeks with their certainty, findings until they expire."""
 
 from collections import defaultdict
 from collections.abc import Mapping
@@ -53,10 +53,10 @@ class StoryNight:
 
 @dataclass(frozen=True, slots=True)
 class Hint:
-    """What the answers of one night may show, and the last day on which that is good.
+    """What the answers of one night may show, and the last day on which that is valid.
 
-    ``labels`` are the answers it rests on, as they are read out. ``days_left`` is below 0 where it has run
-    out.
+    ``labels`` are the answers it rests on, as they are read out. ``days_left`` is below 0 where it has
+    expired.
     """
 
     night: int
@@ -71,7 +71,7 @@ class Hint:
 
     @property
     def good(self) -> bool:
-        """Say whether it has not run out."""
+        """Say whether it has not expired."""
         return self.days_left >= 0
 
 
@@ -79,7 +79,7 @@ class Hint:
 class PupilStory:
     """All that is told of one pupil. ``hints`` have the latest first; ``picture`` is SVG, or nothing ("").
 
-    ``missing`` counts the nights not reckoned yet: they are not in the story.
+    ``missing`` counts the nights not marked yet: they are not in the story.
     """
 
     pupil: Pupil
@@ -96,7 +96,7 @@ class PupilStory:
 
     @property
     def good_hints(self) -> tuple[tuple[Hint, ...], ...]:
-        """Return the findings that have not run out, those of the same patterns together."""
+        """Return the findings that have not expired, those of the same patterns together."""
         found: dict[tuple[str, ...], list[Hint]] = defaultdict(list)
         for hint in self.hints:
             if hint.good:
@@ -105,7 +105,7 @@ class PupilStory:
 
     @property
     def old_hints(self) -> tuple[Hint, ...]:
-        """Return the findings that have run out."""
+        """Return the findings that have expired."""
         return tuple(hint for hint in self.hints if not hint.good)
 
 

@@ -89,7 +89,7 @@ class Morning:
 def morning(book: Store, room_number: int, night_number: int) -> Morning:
     """Return tomorrow's page of a night. Raises NotThere.
 
-    Earlier nights that are not reckoned yet are reckoned first: ask :func:`missing_before` how many.
+    Earlier nights that are not marked yet are marked first: ask :func:`missing_before` how many.
     """
     found = marked_night(book, room_number, night_number)
     marked = found.marked

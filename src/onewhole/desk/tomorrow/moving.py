@@ -1,4 +1,4 @@
-"""The teacher's word on a night: a pupil is moved to another group, a finding is set aside; both undone."""
+"""The teacher's overrides of a night: a pupil moved to another group, a finding set aside; both undone."""
 
 from dataclasses import dataclass
 from datetime import datetime

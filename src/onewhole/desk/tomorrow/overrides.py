@@ -1,4 +1,4 @@
-"""The teacher's word over the answers: findings set aside, pupils moved to another group."""
+"""The teacher's overrides: findings set aside, pupils moved to another group."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace

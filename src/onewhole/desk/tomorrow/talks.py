@@ -14,7 +14,7 @@ from onewhole.notations.mathml import mathml
 from onewhole.writers.labels import runs
 from onewhole.writers.report_words import asked_of, beside, found, says
 
-#: So many nights are held in memory as they are told.
+#: The most nights whose talks are cached in memory.
 HELD = 8
 
 
