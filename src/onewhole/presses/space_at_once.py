@@ -1,4 +1,4 @@
-"""All problems of a grade at once, in classes that the model cannot distinguish: NumPy, whole numbers.
+"""All problems of a grade at once, by problem class (what the model cannot distinguish), in NumPy.
 
 Each attribute is defined in :mod:`onewhole.sheets.candidates`, for one problem at a time.
 """
@@ -153,7 +153,7 @@ class _Field:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Everything:
-    """All the problems that meet the wishes, by class."""
+    """All the problems that meet the wishes, by problem class."""
 
     listed: int
     kinds: tuple[ProblemClass, ...]
@@ -174,11 +174,11 @@ def likes(t: Table) -> Iterator[LikePair]:
 
 
 def space(wishes: Wishes, doubts: Sequence[Doubt], *, crowd: int) -> Everything:
-    """Return every problem that meets the wishes, by class.
+    """Return every problem that meets the wishes, by problem class.
 
     Problems whose numbers hide more than others of the same type and denominator are left out. So are
-    dominated classes: others with the same values in every limit settle the same doubts and more, and have
-    together at least ``crowd`` problems of which no two are twins, so that one of them is always free.
+    dominated problem classes: others with the same values in every limit settle the same doubts and more, and
+    have together at least ``crowd`` problems of which no two are twins, so that one of them is always free.
     """
     operations = {WishedSkill.SUBTRACT: (True,), WishedSkill.ADD: (False,), WishedSkill.BOTH: (True, False)}[
         wishes.skill
@@ -292,9 +292,9 @@ def _alike(looks: NDArray[np.uint8]) -> tuple[Counts, Counts]:
 
 
 def _best(cells: Counts, told: NDArray[np.uint8], asked: Mask, crowd: int) -> Mask:
-    """Say which classes stay: all that are not dominated by others of the same cell (see ``space``).
+    """Say which problem classes stay: all not dominated by others of the same cell (see ``space``).
 
-    ``told`` has the doubts that a class (row) settles, eight a byte, and ``asked`` its twins (columns).
+    ``told`` has the doubts that a problem class (row) settles, eight a byte, ``asked`` its twins (columns).
     """
     stays = np.ones(len(cells), dtype=bool)
     for cell in np.unique(cells):

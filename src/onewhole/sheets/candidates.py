@@ -104,7 +104,7 @@ class LikePair(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class ProblemClass:
-    """A class of problems that the model cannot distinguish.
+    """Problems that the model cannot distinguish.
 
     ``tells`` has a bit for each doubt that such a problem settles. ``twins`` counts the problems no two of
     which are twins. ``hidden`` counts what the numbers hide beyond what every such problem hides; it is 0

@@ -1,4 +1,4 @@
-"""From classes to problems: one for each place on the page, no two of them twins, chosen by the seed."""
+"""From problem classes to problems: one for each place on the page, no twins, chosen by the seed."""
 
 from collections import Counter, defaultdict
 from collections.abc import Hashable, Iterable, Sequence

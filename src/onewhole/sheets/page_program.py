@@ -1,4 +1,4 @@
-"""The page as an integer program: how many problems of each class, to teach the most."""
+"""The page as an integer program: how many problems of each problem class, to teach the most."""
 
 from collections import defaultdict
 from collections.abc import Callable, Hashable, Iterable, Sequence
@@ -12,7 +12,7 @@ from onewhole.sheets.learning import GAINS, Doubt
 from onewhole.sheets.review import halves, regroups
 from onewhole.sheets.wishes import WishedSkill, Wishes
 
-#: Tie-breaking among pages that teach as much: the seed adds 0 to 7 parts to each problem of a class.
+#: Tie-breaking among pages that teach as much: the seed adds 0 to 7 parts to each problem of a problem class.
 TIES = 8
 
 
@@ -56,7 +56,7 @@ def rest_of(wishes: Wishes) -> Rest:
 
 @dataclass(frozen=True, slots=True)
 class Crowded:
-    """Classes, by their index, that have only so many problems without twins."""
+    """Problem classes, by index, that have only so many problems without twins."""
 
     places: tuple[int, ...]
     most: int
@@ -73,10 +73,10 @@ def page_program(
 ) -> Program:
     """Return the program of a page.
 
-    The first variables are how many problems of each class are taken. After them come, for every group of
-    doubts that the same classes settle, one variable from 0 to 1 for each problem that settles it, as long as
-    one more is worth something. With ``ties`` the gains are scaled so that the tie-breaking terms of the seed
-    never outweigh one unit of what is taught.
+    The first variables are how many problems of each problem class are taken. After them come, for every
+    group of doubts that the same problem classes settle, one variable from 0 to 1 for each problem that
+    settles it, as long as one more is worth something. With ``ties`` the gains are scaled so that the
+    tie-breaking terms of the seed never outweigh one unit of what is taught.
 
     The model is written out in ``docs/decisions/0009-composing-is-optimised.md``.
     """
@@ -99,7 +99,7 @@ def page_program(
 
 
 def _tie(kind: ProblemClass, seed: int) -> int:
-    """Return the tie-breaking term of a class, the same on every machine."""
+    """Return the tie-breaking term of a problem class, the same on every machine."""
     look = f"{seed} {kind.sort} {kind.denominator} {kind.level} {kind.tells}"
     return sha256(look.encode()).digest()[0] % TIES
 

@@ -189,7 +189,7 @@ def _choice(
     habits: tuple[Habit, ...],
     seconds: int,
 ) -> _Choice | None:
-    """Choose classes, then problems of them; where twins leave too few, add that limit and solve again."""
+    """Choose problem classes, then problems; where twins leave too few, add that limit and solve again."""
     crowded: tuple[Crowded, ...] = ()
     while True:
         program = page_program(every.kinds, open_doubts, wishes, habits=habits, crowded=crowded)
