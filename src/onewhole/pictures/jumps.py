@@ -87,7 +87,7 @@ def jump_plan(working: Working) -> JumpPlan | None:
 
 
 def _jumps(working: Working, counted: Signed) -> tuple[tuple[int, ...], tuple[Jump, ...], bool]:
-    """Return the points given, the jumps that the reasons tell, and whether they land on the answer."""
+    """Return the points given, the jumps that the reasons give, and whether they land on the answer."""
     (first, _), *rest = counted
     a = first.parts
     if len(rest) == 1:

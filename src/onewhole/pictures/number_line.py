@@ -215,7 +215,7 @@ def _taken(working: Working) -> bool:
 
 
 def _unmeasured(working: Working, at: int) -> bool:
-    """Say whether jumps stand there whose lengths are still to be found."""
+    """Say whether jumps are drawn whose lengths are still to be found."""
     return isinstance(working.lines[at].because, CountedUp)
 
 

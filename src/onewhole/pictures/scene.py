@@ -9,7 +9,7 @@ from onewhole.pictures.description import Description
 
 
 class Look(Enum):
-    """How a piece is drawn; each is told from the others without colour."""
+    """How a piece is drawn; the looks can be distinguished without colour."""
 
     PLAIN = "plain"  # a pencil line round empty paper
     FILLED = "filled"  # hatched: a part that is there

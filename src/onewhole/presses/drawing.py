@@ -283,7 +283,7 @@ def _font(quarters: int) -> ImageFont.FreeTypeFont:
 
 @lru_cache(maxsize=4)
 def _hatching(scale: float, reach: int) -> tuple[int, Image.Image]:
-    """Hatching on ink's sheet, and where its middle is: a line goes through (middle, middle)."""
+    """The hatching of the ink mask, and its middle: one line goes through (middle, middle)."""
     apart, width = float(APART) * scale, float(HATCH) * scale * math.sqrt(2)
     side = 2 * reach
     away = (np.arange(2 * side) - side) % apart  # across plus down, from the line before

@@ -31,7 +31,7 @@ _BT709 = 1
 def encode_part(part: FramePart, words: ClassWords, path: Path) -> None:
     """Draw and encode one chapter into an MP4 file without sound.
 
-    Frames stand at their own numbers of 1/30 second: where nothing moves, nothing is encoded.
+    Each frame is shown from its own time, a number of 1/30 seconds: where nothing moves, none is encoded.
     """
     with av.open(str(path), "w", format="mp4") as container:
         stream = container.add_stream("libx264", rate=FRAMES)

@@ -13,9 +13,9 @@ from onewhole.presses.sprites import sprites
 from onewhole.walkthroughs.cue import BOARD, Place, Write
 from onewhole.walkthroughs.timeline import Timeline
 
-#: How high the title stands, at the footer.
+#: The height of the band at the bottom that holds the title.
 BAND = 136
-#: Ink of every fourth pixel is counted.
+#: Only every fourth pixel is looked at when ink is counted.
 SPARSE = 4
 
 

@@ -26,7 +26,7 @@ OPTIONAL: Final = frozenset({"opening", "closing"})
 #: How the name of a recording ends.
 KINDS: Final = (".wav", ".webm", ".m4a")
 HEADER: Final = "problem,start"
-#: So many mistakes are told at once.
+#: The most mistakes that one refusal lists.
 MOST_TOLD: Final = 12
 
 _TIME: Final = re.compile(r"(?:(\d{1,3}):)?(\d{1,5}(?:\.\d{1,6})?)", re.ASCII)
@@ -193,7 +193,7 @@ def _missing(label: str, file: str, remedy: str) -> RecordingRefused:
 
 
 def _check(mistakes: Sequence[RecordingRefused]) -> None:
-    """Raise one refusal that tells all mistakes."""
+    """Raise one refusal that lists all mistakes."""
     if not mistakes:
         return
     if len(mistakes) == 1:

@@ -1,4 +1,4 @@
-"""Sprites: what is written on the board as pictures with nothing behind them."""
+"""Sprites: what is written on the board, as pictures on a transparent ground."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -62,7 +62,7 @@ def sprites(writes: Sequence[Write]) -> tuple[Sprite, ...]:
 
 
 def _still(write: Write) -> Write:
-    """Leave out what does not change how a line looks: its name and where it stands."""
+    """Return a line without its name and place, which do not change how it looks."""
     return replace(write, name="", place=write.place and replace(write.place, x=0, y=0))
 
 

@@ -91,7 +91,7 @@ class _Model:
             return False
 
     def no_new_trap(self, found: Statement) -> bool:
-        """Say whether a problem shows and tells apart at least as much, in regrouping and in the pieces."""
+        """Say whether a problem shows and distinguishes at least as many core patterns."""
         return core_traps(found).within(self._traps)
 
 
@@ -122,7 +122,7 @@ def _walk(statement: Statement) -> Iterator[Statement]:
 
 
 def _places(number: Quantity) -> list[Sequence[int | None]]:
-    """Return what may stand on each rung: the same kind of count as there is now."""
+    """Return the possible counts of each rung: the same kind of count as there is now."""
     first = WHOLES if number.ladder.style in {Style.MIXED, Style.MEASURE} else TEN - 1
     ratios = (first + 1, *number.ladder.ratios)
     return [_like(count, ratio) for count, ratio in zip(number.counts, ratios, strict=True)]
@@ -137,7 +137,7 @@ def _like(count: int | None, ratio: int) -> Sequence[int | None]:
 
 
 def _gap_places(gap: Gap) -> list[Sequence[int | type_hole | None]]:
-    """Return what may stand in each part of the number with the gap; its denominator stays."""
+    """Return the possible values of each part of the number with the gap; its denominator stays."""
     wholes: Sequence[int | type_hole | None] = (
         range(min(1, gap.wholes), max(WHOLES, gap.wholes) + 1)
         if isinstance(gap.wholes, int)

@@ -12,7 +12,7 @@ LABEL = re.compile(r"[0-9]{1,3}[A-Za-z]?|[A-Za-z][0-9]{0,2}")
 
 
 class ProblemError(InputError):
-    """A problem cannot stand on a page as it is."""
+    """A problem that cannot be put on a page as it is."""
 
 
 @dataclass(frozen=True, slots=True)

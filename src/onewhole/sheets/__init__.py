@@ -1,4 +1,4 @@
-"""A page as a tree: reading and writing it, what it needs on paper, and what can be told about it.
+"""A page as a tree: reading and writing it, the paper that it needs, and what an audit finds in it.
 
 ======================  ==========================================================
 :mod:`~.header`         the settings of a page

@@ -34,7 +34,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 
-#: Problems that tell many patterns apart: found by working every pattern on every problem of a denominator.
+#: Problems that distinguish many patterns: found by working every pattern on every problem of a denominator.
 TELLING = (
     "9 5/8 - 4 6/8",
     "9 7/12 - 4 9/12",
@@ -89,7 +89,7 @@ def _minutes(seen: Page) -> Iterator[OverBudget | OverEvening]:
 
 
 def _alike(seen: Page) -> Iterator[Alike]:
-    """Yield what the page cannot tell apart of patterns about regrouping and the pieces."""
+    """Yield the groups of core patterns that the page cannot distinguish."""
     for group in seen.alike:
         keys = tuple(key for key in group if is_core(key))
         if len(keys) < 2:
@@ -102,16 +102,16 @@ def _alike(seen: Page) -> Iterator[Alike]:
 
 @dataclass(frozen=True, slots=True)
 class _Told:
-    """A problem that tells patterns apart, or none, and the spaces that were searched for it."""
+    """A problem that distinguishes patterns, or none, and the spaces that were searched for it."""
 
     problem: Statement | None
     searched: tuple[Space, ...]
 
 
 def _telling(keys: tuple[str, ...], shown: tuple[Statement, ...]) -> _Told:
-    """Look for a problem on which the patterns write different answers: those that tell, then those near.
+    """Look for a problem on which the patterns write different answers: known ones first, then those near.
 
-    Nothing is claimed of problems that were not looked at.
+    Nothing is claimed about problems that were not tried.
     """
     spaces = tuple(dict.fromkeys(space for one in shown if (space := near(one)) is not None))
     tried = (read_statement(typed) for typed in TELLING if _apart(keys, _slips(typed)))
@@ -145,7 +145,7 @@ def _hidden(seen: Page) -> Iterator[RightByLuck]:
 
 @cache
 def _slips(typed: str) -> tuple[Slip, ...]:
-    """Work every pattern on one of the problems that tell; once, for there are few."""
+    """Work every pattern on one of the known distinguishing problems; cached, for there are few."""
     return shows(read_statement(typed))
 
 
@@ -156,7 +156,7 @@ def _falls(seen: Page) -> Iterator[FallsBack]:
 
 
 def _stories(seen: Page) -> Iterator[HardToRead | NumbersUntold]:
-    """Yield word problems that are hard to read, and those whose words tell other numbers than they ask."""
+    """Yield word problems that are hard to read, and those whose words and equation differ in numbers."""
     for one in seen.problems:
         level = reading_level(one.problem.story)
         if level is not None and level.hard:

@@ -60,7 +60,7 @@ class Composed:
 
     @property
     def doubt_left(self) -> Fraction:
-        """Return the share of all doubt that the page leaves (with each telling half of it)."""
+        """Return the share of all doubt that the page leaves: each problem that settles one halves it."""
         return Fraction(self.doubt - self.taught, self.doubt) if self.doubt else Fraction(0)
 
     @property

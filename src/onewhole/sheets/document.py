@@ -24,7 +24,7 @@ class Instruction:
     words: str
 
     def __post_init__(self) -> None:
-        """Refuse no words, and words that a line of a sheet cannot hold."""
+        """Refuse no words, and words that do not fit on one line of a sheet."""
         check_line(self.words)
         if not self.words or self.words.startswith("#"):
             msg = "an instruction needs words that do not begin with #"

@@ -1,4 +1,4 @@
-"""One problem of an earlier skill to come back to: from an earlier sheet, or easier than tonight's."""
+"""One review problem of an earlier skill: from an earlier sheet, or easier than tonight's."""
 
 from collections.abc import Collection, Iterable, Sequence
 from itertools import islice
@@ -66,7 +66,7 @@ def _fits(found: Statement | None) -> bool:
 def review(
     models: Sequence[Statement], earlier: Iterable[Statement], taken: Collection[Statement], *, skip: int = 0
 ) -> Statement | None:
-    """Return one problem to come back to, with new numbers, or None without any.
+    """Return one review problem with new numbers, or None without any.
 
     It is parallel to a problem of an ``earlier`` sheet, one without regrouping first, then an addition; with
     no earlier sheet it is parallel to the earlier skill of the first of the ``models`` that has one. None is

@@ -20,7 +20,7 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
 
-#: What stands over the wrong lines. They are called wrong before a child reads them.
+#: The heading over the wrong lines: they are called wrong before a child reads them.
 WRONG = "A wrong answer to mend"
 #: What a child is asked to do with them.
 FIND = "Somebody made a slip in this one. Which equals sign is not true? Mend it."
@@ -150,8 +150,8 @@ def _with_key(slip: Slip, taught: Strategy, label: str) -> FindTheSlip:
 def _true_line(lines: Sequence[Expression], sign: int, ways: Iterable[Strategy]) -> Expression:
     """Return what would be true after the false sign.
 
-    That is the line of a right working that looks like the false one, or else the line that follows there on
-    what stands before the sign, or else the answer.
+    That is the line of a right working that has the form of the false one, or else the line that follows
+    there on the side before the sign, or else the answer.
     """
     before, false = lines[sign - 1], lines[sign]
     problem = Question(lines[0])

@@ -94,7 +94,7 @@ class Header:
 
 
 def check_line(said: str, longest: int = LONGEST) -> None:
-    """Refuse words that do not stand on one line of a sheet as they are.
+    """Refuse words that cannot be written on one line of a sheet as they are.
 
     Raises SettingError for blanks at an end, signs that do not print, and more than 200 characters.
     """

@@ -18,7 +18,7 @@ from onewhole.statements.statement import Statement
 
 #: How many problems a check has; our own. At a bar of 80 % four of five are enough.
 PROBLEMS = 5
-#: What stands behind the title of the night.
+#: What is added to the title of the night.
 AGAIN = ", again"
 
 

@@ -17,7 +17,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.standards import StandardNote, notes
 from onewhole.sheets.worked import WorkedSheet
 
-#: A page falls back where a problem is this many points easier than the one before: one regrouping; our own.
+#: The least fall in points between neighbours that is reported: one regrouping; our own.
 FALL = 3
 #: Minutes of homework a grade, all subjects together: "ten minutes a grade", H. Cooper's commentary (read).
 MINUTES_A_GRADE = 10

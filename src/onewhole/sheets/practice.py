@@ -18,9 +18,9 @@ from onewhole.sheets.labelled import labelled
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 
-#: How many problems a practice page holds, the one to come back to among them; our own.
+#: How many problems a practice page has, the review among them; our own.
 PRACTICE = 6
-#: With a slip to find below them there are fewer, so that one page of paper holds them.
+#: With a mistake to find below them there are fewer, so that they fit on one page of paper.
 BESIDE_A_SLIP = 4
 #: So many parallels are tried for the one that best distinguishes the open patterns.
 WINDOW = 4
@@ -103,9 +103,9 @@ def practice(
 
 
 def settles(statement: Statement, patterns: Sequence[str]) -> int:
-    """Return how many of the patterns show on a statement and are told apart there.
+    """Return how many of the patterns show on a statement and can be distinguished there.
 
-    A pattern is told apart when no other of them, and none about regrouping and the pieces, writes the same.
+    A pattern is distinguished when no other of them, and no core pattern, writes the same.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [settles(read_statement(typed), ["A01"]) for typed in ("9 5/8 - 4 6/8", "5 1/8 - 2 5/8")]

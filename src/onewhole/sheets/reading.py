@@ -187,7 +187,7 @@ def _problem(label: str, rest: str, number: int, column: int, wanted: FormWanted
 
 
 def _nothing_to_do(statement: Statement, wanted: FormWanted) -> bool:
-    """Say whether a lone number is asked for as it stands: its answer would be the number itself."""
+    """Say whether a lone number is in its final form already: its answer would be the number itself."""
     found = answer(statement)
     return (
         isinstance(statement, Question)

@@ -1,4 +1,4 @@
-"""Problems of earlier skills that come back, one at a time."""
+"""Review problems: one problem of each earlier skill that is wished for."""
 
 from collections.abc import Container, Iterable, Iterator
 from hashlib import sha256

@@ -21,7 +21,8 @@ PAPERS = {
     Paper.A4: (Fraction(210), Fraction(297)),
 }
 #: Empty paper at each side, and at top and bottom together. Margins of an inch in large print: American
-#: Council of the Blind (2022); the others are our own. The look of the printed page holds the same figures.
+#: Council of the Blind (2022); the others are our own. The Typst files of the printed page contain the same
+#: figures.
 SIDES = {Print.ORDINARY: Fraction(18), Print.LARGE: Fraction("25.4")}
 ENDS = {Print.ORDINARY: Fraction(36), Print.LARGE: Fraction("51.4")}
 #: Empty paper between two columns.
@@ -29,7 +30,7 @@ GAPS = {Print.ORDINARY: Fraction(8), Print.LARGE: Fraction(10)}
 #: What a page keeps for the printed problem and an answer line under the room, and for each line of a story.
 HEAD_MM = {Print.ORDINARY: 42, Print.LARGE: 56}
 STORY_MM = {Print.ORDINARY: 8, Print.LARGE: 11}
-#: So many letters of a story surely stand on one line across the page.
+#: So many letters of a story surely fit on one line across the page.
 STORY_LETTERS = {Print.ORDINARY: 60, Print.LARGE: 40}
 #: How much larger a pupil who reads large print writes; our own.
 SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(4, 3)}

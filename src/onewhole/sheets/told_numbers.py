@@ -40,7 +40,7 @@ def untold(problem: Problem) -> tuple[Quantity, ...]:
 
 
 def _told(story: str) -> Iterator[tuple[Kind, Fraction]]:
-    """Yield every number and every measure that stands in words in digits."""
+    """Yield every number and every measure that is written in digits in the words."""
     before: Quantity | None = None
     end = 0
     for spot in typed(story).spots:

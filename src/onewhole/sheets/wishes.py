@@ -37,7 +37,7 @@ class WishedSkill(StrEnum):
 
 
 class Review(StrEnum):
-    """An earlier skill that comes back: one problem each."""
+    """An earlier skill to review: one problem each."""
 
     FRACTIONS = "fractions"
     TENS = "tens"

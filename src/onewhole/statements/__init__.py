@@ -1,4 +1,4 @@
-"""What stands on a line: expressions, the statements made of them, and reading them from typed text.
+"""What a line contains: expressions, the statements made of them, and reading them from typed text.
 
 ==========================  ======================================================
 :mod:`~.expression`         sums, differences, products and fractions being worked

@@ -39,8 +39,8 @@ class Comparison:
 class MissingNumber:
     """An equation with one number missing: 7 2/6 = 6 ?/6.
 
-    ``rest`` stands on the side without the gap. ``beside`` are the parts added to (or taken from) the side
-    with the gap, and ``before`` says how many of them stand in front of it.
+    ``rest`` is the side without the gap. ``beside`` are the parts added to (or taken from) the side with the
+    gap, and ``before`` says how many of them stand in front of it.
     """
 
     rest: Expression

@@ -10,13 +10,13 @@ from onewhole.statements.statement import Comparison, Meaning, MissingNumber, me
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
 
-#: What can stand on a line: an amount being worked, or a whole statement.
+#: What a line can contain: an amount being worked, or a whole statement.
 LineContent = Expression | Comparison | MissingNumber
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """What a line says, why it follows from the line before, and what stands beside it.
+    """What a line says, why it follows from the line before, and what is written beside it.
 
     ``aside`` marks a line that the teacher says and a pupil need not write. ``facts`` are hard facts inside
     the line, worked beside it. The first line of a working is the problem itself and has no reason.

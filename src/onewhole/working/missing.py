@@ -50,7 +50,7 @@ def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Workin
 
 
 def alone_on_its_side(asked: MissingNumber) -> MissingNumber:
-    """Undo what stands beside the gap: 9 - ? = 3 1/2 is found by 9 - 3 1/2.
+    """Undo what is added or taken beside the gap: 9 - ? = 3 1/2 is found by 9 - 3 1/2.
 
     >>> from onewhole.statements.reading import read_statement
     >>> alone_on_its_side(read_statement("? + 2 = 5")).rest == read_statement("5 - 2").asked

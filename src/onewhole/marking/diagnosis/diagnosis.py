@@ -56,7 +56,7 @@ class Diagnosis:
         return tuple(one.label for one in self.evidence if one.speaks is speaks)
 
     def odds_of(self, patterns: Patterns) -> Fraction:
-        """Return the share of all listed sets that hold these patterns."""
+        """Return the share of all listed sets that contain these patterns."""
         wanted = set(patterns)
         return sum((one.probability for one in self.odds if wanted <= set(one.patterns)), Fraction(0))
 

@@ -13,7 +13,7 @@ from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.reading.expected import Expected, is_fact_slip
 from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, Remark, Tier, Verdict
 
-#: What stands beside every finding that is shown.
+#: The caution shown with every finding.
 CAUTION = "A pattern found in a few answers is a hint for a talk with the child, never a label."
 
 #: So many exact fits on differently built problems make a pattern likely, where the odds say so too.

@@ -60,7 +60,7 @@ NO_PATTERN = tuple(Hypothesis(reliability) for reliability in Reliability)
 
 
 def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
-    """Return every hypothesis that the answers to these problems can tell anything about.
+    """Return every hypothesis about which the answers to these problems give information.
 
     Patterns are those that can show on at least one problem, fact slips left out. Two of them form a pair
     when it is clear which one predicts: they show on different kinds of problem (a sum and a difference, with

@@ -1,4 +1,4 @@
-"""Which sets of patterns fit best, and which of them one pupil's answers cannot tell apart."""
+"""Which sets of patterns fit best, and which of them one pupil's answers cannot distinguish."""
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
@@ -11,7 +11,7 @@ from onewhole.marking.diagnosis.tables import Replies, Tables
 LEAST = Fraction(1, 1000)
 #: One with less than a millionth is not even put with others like it.
 FAR_BELOW = 1_000_000
-#: A set with less than a tenth of the weight of one that the same answers speak for is told apart from it.
+#: A set with less than a tenth of the weight of another one with the same evidence counts as distinguished.
 TOLD_APART = 10
 
 

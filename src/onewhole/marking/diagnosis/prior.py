@@ -150,7 +150,7 @@ def _sort(hypothesis: Hypothesis) -> tuple[int, bool]:
 
 
 def _shares(priors: Sequence[int], likelihoods: Sequence[int]) -> list[int]:
-    """Return the odds in billionths of a pupil, rounded down; nothing where no answer tells anything."""
+    """Return the odds in billionths of a pupil, rounded down; empty where no answer gives information."""
     if len(set(likelihoods)) == 1:
         return [0] * len(likelihoods)
     weighed = weights(priors, likelihoods)

@@ -27,7 +27,7 @@ class ReplyKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Reply:
-    """A kind of reply to one problem; ``key`` tells replies of one sort apart (of a line: the ids it fits).
+    """A kind of reply to one problem; ``key`` distinguishes replies of one kind (of a line: the ids it fits).
 
     >>> Reply(ReplyKind.RIGHT) == RIGHT
     True

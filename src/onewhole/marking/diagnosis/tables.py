@@ -13,7 +13,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Relation
 
-#: What stands for a reply that is missing: it says nothing either way.
+#: The value for a missing reply, which is no evidence either way.
 Replies = tuple[Reply | None, ...]
 
 

@@ -62,7 +62,7 @@ def groups(
     largest: int = SIZES.largest,
     names: Sequence[str] = NAMES,
 ) -> tuple[Group, ...]:
-    """Return tomorrow's groups: ``counts`` are a choice that keeps the program of ``seats``.
+    """Return tomorrow's groups: ``counts`` are a solution of the program of ``seats``.
 
     ``everyone`` are the placings of the whole class. Those whom the teacher meets come first, families, slips
     and talks; then pupils with all right, who go further in groups of at most the largest size; then those of

@@ -51,7 +51,7 @@ class Held:
 class GroupProgram:
     """The program of a class: who is met, what each may need, the conversations, who may sit where.
 
-    ``places`` has, for each yes or no of the program's first choices, the pupil and the conversation by their
+    ``places`` has, for each of the program's first 0/1 variables, the pupil and the conversation by their
     numbers; after them come for every conversation its groups, the pupils too few and the pupils too many.
     """
 
@@ -62,7 +62,7 @@ class GroupProgram:
     program: Program
 
     def chosen(self, counts: Sequence[int]) -> tuple[Held, ...]:
-        """Return every conversation that is held, from counts that keep the program."""
+        """Return every conversation that is held, from a solution of the program."""
         found = []
         for at, talk in enumerate(self.talks):
             seats = zip(self.places, counts, strict=False)

@@ -10,7 +10,7 @@ from onewhole.statements.chain import Chain
 from onewhole.statements.reading import read_answer, read_chains
 from onewhole.statements.statement import Relation
 
-#: Dashes that stand for "nothing written" when they are all there is in a cell.
+#: Dashes that mean "nothing written" when they are all there is in a cell.
 _DASHES = "-\N{MINUS SIGN}\N{EN DASH}\N{EM DASH}\N{HYPHEN}\N{NON-BREAKING HYPHEN}"
 _MONTH = r"(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
 _DATE = re.compile(

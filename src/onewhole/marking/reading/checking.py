@@ -12,7 +12,7 @@ from onewhole.statements.expression import Expression, Over, Sum, Times, kind, v
 from onewhole.statements.reading import read_chains
 from onewhole.statements.statement import Question, Statement
 
-#: What is told about an equals sign that runs on.
+#: The note about an equals sign that runs on.
 RUN_ON = (
     "Each act makes sense, but the equals sign does not: what stands before it and after it is not the "
     "same amount. Write each act on a line of its own."
@@ -84,7 +84,7 @@ def _checked(chain: Chain, problem: Statement | None) -> Checked:
 
 
 def _asked(chain: Chain) -> Statement | None:
-    """Return what stands first as a problem; a number alone asks nothing."""
+    """Return the first side as a problem; a number alone asks nothing."""
     first = chain.links[0].says
     return None if isinstance(first, Quantity) or value(first) < 0 else Question(first)
 
@@ -125,7 +125,7 @@ def _fits(chain: Chain, at: int, slips: tuple[Slip, ...]) -> tuple[str, ...]:
 def false_lines(slip: Slip) -> set[object]:
     """Return the lines of a pattern from its false line on, the answer and its other writings included.
 
-    They are told as :func:`onewhole.marking.reading.writing.alike_line` tells lines.
+    They are keys in the form of :func:`onewhole.marking.reading.writing.alike_line`.
     """
     lines = slip.lines[slip.false_at :]
     says = [line.says for line in lines if isinstance(line.says, Quantity | Sum | Times | Over)]

@@ -78,8 +78,8 @@ def mastery(marks: ClassMarks, bar: PassMark = USUAL) -> tuple[PassStanding, ...
     """Return whether each pupil reached the pass mark, in the order of the pupils.
 
     A right amount counts in any form (K5; CCSSM 2010, 4.NF names none). Blanks count as not right; a pupil
-    with nothing written stands apart. Where answers that cannot be read would make the difference, the paper
-    is to be looked at. Source of the way: Bloom (1968), Guskey (2007), abstracts.
+    with nothing written is a case of its own. Where answers that cannot be read would make the difference,
+    the paper is to be looked at. Source of the way: Bloom (1968), Guskey (2007), abstracts.
     """
     return tuple(_standing(pupil, bar) for pupil in marks.pupils)
 

@@ -8,7 +8,7 @@ from onewhole.languages.table import LANGUAGES
 from onewhole.sentences.node import Node, Seam
 from onewhole.sentences.sentence import End, Sentence
 
-#: Words that begin with one of these stand close to what is before them.
+#: There is no space before words that begin with one of these.
 _CLOSE = (",", ":", ";")
 
 _Set = TypeVar("_Set")

@@ -47,7 +47,7 @@ class CountDecides:
 
 @dataclass(frozen=True, slots=True)
 class UndoneToFind:
-    """What stands beside the blank is undone, so that the blank is alone."""
+    """What is added or taken beside the blank is undone, so that the blank is alone."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -93,7 +93,7 @@ class TakenFromWhole:
     left: Quantity
 
 
-#: Every reason that takes, adds or tells what is there.
+#: Every reason that takes, adds or states the result.
 Taking = (
     TakenUnitByUnit
     | AddedUnitByUnit
