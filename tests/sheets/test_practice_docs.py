@@ -4,11 +4,12 @@ import re
 from pathlib import Path
 
 from onewhole.languages.english.story_frames import FRAMES
+from onewhole.languages.table import SPOKEN
 from onewhole.marking.reading.pass_mark import USUAL
 from onewhole.notations.text import text
 from onewhole.problems.story_structure import Structure
 from onewhole.sheets.earlier_skill import earlier_skill
-from onewhole.sheets.find_the_slip import FIND, WRONG, false_signs
+from onewhole.sheets.find_the_slip import false_signs
 from onewhole.sheets.mastery import PROBLEMS
 from onewhole.sheets.practice import BESIDE_A_SLIP, PRACTICE
 from onewhole.sheets.reading_level import AIM
@@ -39,8 +40,8 @@ def test_the_numbers_are_those_of_the_code() -> None:
 
 def test_the_wrong_answer_is_wrong_in_one_place() -> None:
     """The sample has the words of the page and exactly one false equals sign."""
-    assert f"**{WRONG}.** {FIND}" in PAGE
-    (typed,) = re.findall(rf"{re.escape(FIND)} ([0-9/ =-]+[0-9])", PAGE)
+    assert f"**{SPOKEN.page.wrong}.** {SPOKEN.page.find_the_slip}" in PAGE
+    (typed,) = re.findall(rf"{re.escape(SPOKEN.page.find_the_slip)} ([0-9/ =-]+[0-9])", PAGE)
     (chain,) = read_chains(typed)
     assert len(false_signs([link.says for link in chain.links])) == 1
 

@@ -10,7 +10,7 @@ from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.writers.family_page import BORROWING, CARRYING, WORDING, family_page
+from onewhole.writers.family_page import family_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, HOME, PAPERS, made, marked, plain, pressed, sheet
 from tests.kit.sheets import worked_sheet
@@ -51,7 +51,9 @@ def test_the_words_of_the_class() -> None:
     """The whole and the verb are the class's own, and the older word is named once."""
     data = data_of("whole: ribbon\nsay: trade\n\n1. 7 2/6 - 3 5/6")
     assert "Then we trade one ribbon" in data["opening"][1]
-    assert data["wording"] == f"{BORROWING} {WORDING.format(word='trading')}"
+    assert data["wording"] == (
+        "You may know this as borrowing. In class we say trading: the amount does not change."
+    )
     assert data["asks"]["items"][1] == "How many pieces are in one ribbon?"
 
 
@@ -159,6 +161,6 @@ def test_the_questions_are_about_what_is_asked(typed: str) -> None:
 
 def test_the_older_word_is_that_of_the_operation() -> None:
     """Who only adds carries; who takes away borrows; who looks for a number does neither."""
-    assert data_of("1. 2 4/5 + 1 3/5")["wording"].startswith(CARRYING)
-    assert data_of("1. 7 2/6 - 3 5/6")["wording"].startswith(BORROWING)
+    assert data_of("1. 2 4/5 + 1 3/5")["wording"].startswith("You may know this as carrying.")
+    assert data_of("1. 7 2/6 - 3 5/6")["wording"].startswith("You may know this as borrowing.")
     assert data_of("1. 7 1/3 = 6 ?/3")["wording"].startswith("In class")

@@ -28,7 +28,13 @@ def test_a_page_without_a_title_has_one() -> None:
 def test_paper_and_print_are_the_sheet_s() -> None:
     """Paper and size of print are those of the header."""
     data = frame(Header(paper=Paper.A4, print=Print.LARGE), title="Key", small="")
-    assert data == {"title": "Key", "paper": "a4", "print": "large", "lang": "en-US"}
+    assert data == {
+        "title": "Key",
+        "paper": "a4",
+        "print": "large",
+        "lang": "en-US",
+        "page_of": "page {at} of {of}",
+    }
 
 
 def test_a_page_of_a_sheet_is_named_by_it() -> None:

@@ -6,10 +6,11 @@ import pytest
 
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.speech import say
+from onewhole.languages.table import SPOKEN
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.writers.formula import set_words
-from onewhole.writers.workings_page import NOTE, workings_page
+from onewhole.writers.workings_page import workings_page
 from tests.kit import pdf
 from tests.kit.pages import COMBINED, PAPERS, plain, pressed, sheet
 from tests.kit.sheets import worked_sheet
@@ -77,4 +78,4 @@ def pdf_labels(text: str) -> list[str]:
 
 def test_the_lighter_lines_are_explained() -> None:
     """The note over the workings says what the lighter lines are for."""
-    assert NOTE in plain(pdf.words(pressed("room12/workings", "letter", "ordinary"))[0])
+    assert SPOKEN.page.lighter_lines in plain(pdf.words(pressed("room12/workings", "letter", "ordinary"))[0])

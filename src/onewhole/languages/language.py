@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from onewhole.languages.film_words import FilmWords
+from onewhole.languages.page_words import PageWords
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Thing
 from onewhole.statements.writable import Writable
@@ -15,7 +16,7 @@ class Language:
     that speaks it, a count in words, and what one or so many of a unit or thing are called.
 
     ``say`` reads a line aloud in words, ``equals`` an equals sign that begins or ends a line, and ``blank``
-    what is missing; ``film`` are the words round a film.
+    what is missing; ``film`` are the words round a film, and ``page`` those on printed pages.
     """
 
     tag: str
@@ -28,3 +29,4 @@ class Language:
     equals: str
     blank: str
     film: FilmWords
+    page: PageWords

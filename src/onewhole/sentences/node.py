@@ -54,7 +54,7 @@ class Naming:
 
 @dataclass(frozen=True, slots=True)
 class Label:
-    """A problem's number on its page: 3, 3b."""
+    """A problem's number on its page: 3, 3b; or the number of an equals sign in its working."""
 
     problem: str
 

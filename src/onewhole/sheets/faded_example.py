@@ -1,5 +1,6 @@
 """A worked example with its last line left out, as words to the pupil."""
 
+from onewhole.languages.table import SPOKEN
 from onewhole.notations.text import text
 from onewhole.problems.taught import as_taught
 from onewhole.statements.statement import Statement
@@ -23,4 +24,4 @@ def faded_example(statement: Statement, taught: Strategy, wanted: FormWanted = A
     if working is None:
         return None
     lines = [text(line.says) for line in working.brief()]
-    return f"Here is one to finish: {' = '.join((*lines[:-1], BLANK))}"
+    return f"{SPOKEN.page.to_finish} {' = '.join((*lines[:-1], BLANK))}"

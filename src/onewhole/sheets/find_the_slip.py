@@ -20,10 +20,6 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
 
-#: The heading over the wrong lines: they are called wrong before a child reads them.
-WRONG = "A wrong answer to mend"
-#: What a child is asked to do with them.
-FIND = "Somebody made a slip in this one. Which equals sign is not true? Mend it."
 #: With one equals sign there is nothing to look for.
 FEWEST_LINES = 3
 #: How many parallels of a problem are looked at for each pattern.

@@ -4,8 +4,11 @@ from collections.abc import Iterable
 from fractions import Fraction
 from itertools import islice
 
+from onewhole.languages.english.for_home import closing_told, opening_told, tonight_told, wording_told
+from onewhole.languages.english.home_questions import guess_asked
 from onewhole.languages.english.reasons import reason_told
-from onewhole.languages.english.words import ClassWords, count_words, piece_name
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import SPOKEN
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.limits import MOST_WHOLES
 from onewhole.problems.about import abouts
@@ -20,28 +23,14 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.working import Working
 from onewhole.writers.drawing import drawing
-from onewhole.writers.formula import formula, set_words
+from onewhole.writers.formula import Formula, formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
-from onewhole.writers.questions_to_ask import GUESS, questions_to_ask
+from onewhole.writers.questions_to_ask import questions_to_ask
 
-WORDING = "In class we say {word}: the amount does not change."
-BORROWING = "You may know this as borrowing."
-CARRYING = "You may know this as carrying."
-CLOSING = (
-    "You do not need to teach it. Listening helps. If it takes too long, stop there and write us a note."
-)
 #: So many parallel problems are looked at for a small one, of so many wholes.
 LOOKED_AT = 20
 SMALL = 5
-_ACTS = {
-    Operation.SUBTRACT: "we take one number from another",
-    Operation.ADD: "we put numbers together",
-    Operation.COMPARE: "we see which number is more",
-    Operation.FIND: "we look for a missing number",
-    Operation.MULTIPLY: "we multiply",
-}
-_SAYING = {"open": "regrouping", "regroup": "regrouping", "rename": "renaming", "trade": "trading"}
 
 
 def family_page(worked: WorkedSheet) -> Printed:
@@ -49,22 +38,14 @@ def family_page(worked: WorkedSheet) -> Printed:
     sheet = worked.sheet
     words = sheet.header.words
     shown = _shown(worked)
-    data = frame(sheet.header, title="A page for home", small=named(sheet.header))
-    data |= {"opening": _opening(worked, shown), "asks": _asks(worked), "closing": CLOSING}
-    if any(one.needs.regrouping for one in worked.problems):
-        data["wording"] = " ".join((*_known_as(worked), WORDING.format(word=_SAYING[words.regroup])))
+    data = frame(sheet.header, title=SPOKEN.page.for_home, small=named(sheet.header))
+    data |= {"opening": _opening(worked, shown), "asks": _asks(worked), "closing": set_words(closing_told())}
+    if regrouped := [one.needs.operations for one in worked.problems if one.needs.regrouping]:
+        taken, added = (any(done in one for one in regrouped) for done in (Operation.SUBTRACT, Operation.ADD))
+        data["wording"] = set_words(wording_told(words, taken=taken, added=added))
     if shown:
         data["example"] = _example(shown, words, large=sheet.header.print is Print.LARGE)
     return Printed("family", data)
-
-
-def _known_as(worked: WorkedSheet) -> Iterable[str]:
-    """Yield the older words for what is regrouped: one where something is taken, one where it is added."""
-    regrouped = [one.needs.operations for one in worked.problems if one.needs.regrouping]
-    if any(Operation.SUBTRACT in done for done in regrouped):
-        yield BORROWING
-    elif any(Operation.ADD in done for done in regrouped):
-        yield CARRYING
 
 
 def _shown(worked: WorkedSheet) -> Working | None:
@@ -98,27 +79,15 @@ def _telling(problem: WorkedProblem) -> bool:
     return found.regrouping and Operation.SUBTRACT in found.operations and not found.whole_first
 
 
-def _opening(worked: WorkedSheet, shown: Working | None) -> list[str]:
-    words = worked.header.words
+def _opening(worked: WorkedSheet, shown: Working | None) -> list[str | list[str | Formula]]:
     found = [one.needs for one in worked.problems]
-    acts = [act for operation, act in _ACTS.items() if any(operation in one.operations for one in found)]
-    told = [f"Tonight {acts[0]}." if acts else "Tonight we write numbers in other ways."]
-    told.extend(f"In some, {act}." for act in acts[1:])
+    told = [tonight_told({operation for one in found for operation in one.operations})]
     parts = _parts(shown)
     if parts and any(
         one.regrouping and one.denominators and Operation.SUBTRACT in one.operations for one in found
     ):
-        pieces = piece_name(parts)
-        opened = (
-            f"Sometimes there are too few pieces to take away. Then we {words.regroup} one {words.whole}: "
-            f"it is cut into equal pieces. One {words.whole} is {count_words(parts)} {pieces}."
-        )
-        told = [
-            " ".join(told),
-            opened,
-            "It is the same with tens. One ten is ten ones. We only write the number in another way.",
-        ]
-    return told
+        told += opening_told(parts, worked.header.words)
+    return [set_words(paragraph) for paragraph in told]
 
 
 def _parts(shown: Working | None) -> int | None:
@@ -138,7 +107,7 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
             steps.append({"words": set_words(said), "formula": formula(line.says, leads=lead)})
             said = ()
     found: Json = {
-        "heading": "How we do it in class",
+        "heading": SPOKEN.page.how_we_do_it,
         "formula": formula(shown.statement),
         "steps": steps,
     }
@@ -148,5 +117,5 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
 
 
 def _asks(worked: WorkedSheet) -> Json:
-    asked = questions_to_ask(abouts(worked.problems), worked.header.words)
-    return {"heading": "Good questions to ask", "items": list(asked or (GUESS,))}
+    asked = questions_to_ask(abouts(worked.problems), worked.header.words) or (guess_asked(),)
+    return {"heading": SPOKEN.page.good_questions, "items": [set_words(one) for one in asked]}

@@ -35,13 +35,13 @@ def chain(things: tuple[Writable, ...], language: Language = ENGLISH) -> Formula
     }
 
 
-def set_words(sentences: Sentences) -> str | list[str | Formula]:
+def set_words(sentences: Sentences, *, every: bool = False) -> str | list[str | Formula]:
     """Return sentences as a page takes them: words, or words and formulas in turn where a formula is said.
 
     >>> from onewhole.sentences.sentence import Sentence
     >>> set_words((Sentence("en-US", ("nothing is left",)),))
     'Nothing is left.'
     """
-    found = [run if isinstance(run, str) else formula(run) for run in runs(sentences)]
+    found = [run if isinstance(run, str) else formula(run) for run in runs(sentences, every=every)]
     words = [run for run in found if isinstance(run, str)]
     return "".join(words) if len(words) == len(found) else found

@@ -4,7 +4,7 @@ from onewhole.languages.table import SPOKEN
 from onewhole.sheets.header import Header
 from onewhole.writers.printed import Json
 
-UNTITLED = "Fractions"
+UNTITLED = SPOKEN.page.untitled
 
 
 def frame(header: Header, *, title: str | None = None, small: str | None = None) -> Json:
@@ -15,6 +15,7 @@ def frame(header: Header, *, title: str | None = None, small: str | None = None)
         "paper": header.paper.value,
         "print": header.print.value,
         "lang": SPOKEN.tag,
+        "page_of": SPOKEN.page.page_of,
     }
     over = small if small is not None else where
     if over:

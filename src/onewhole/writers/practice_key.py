@@ -2,23 +2,23 @@
 
 from collections.abc import Sequence
 
+from onewhole.languages.english.in_key import slip_told
+from onewhole.languages.table import SPOKEN
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.find_the_slip import FindTheSlip
 from onewhole.sheets.header import Header
 from onewhole.sheets.practice import Practice
-from onewhole.writers.formula import chain, formula
+from onewhole.writers.formula import set_words
 from onewhole.writers.frame import frame, named
-from onewhole.writers.key_page import answer_row
+from onewhole.writers.key_page import answer_row, heads
 from onewhole.writers.printed import Json, Printed
-
-BACK = "From an earlier skill."
 
 
 def practice_key(header: Header, pages: Sequence[tuple[str, Practice]]) -> Printed:
     """Return the key of practice pages, each under the name of the group or the code of the pupil."""
-    data = frame(header, title="Practice: answer key", small=named(header))
+    data = frame(header, title=SPOKEN.page.practice_key, small=named(header))
     parts = [_part(whose, practice) for whose, practice in pages]
-    return Printed("keys", data | {"footer": "For the teacher", "parts": parts})
+    return Printed("keys", data | {"footer": SPOKEN.page.for_the_teacher, "heads": heads(), "parts": parts})
 
 
 def _part(whose: str, practice: Practice) -> Json:
@@ -32,7 +32,7 @@ def _part(whose: str, practice: Practice) -> Json:
 def _row(entry: WorkedProblem, review: str | None) -> Json:
     row = answer_row(entry)
     if entry.label == review:
-        row["note"] = f"{row['note']} {BACK}"
+        row["note"] = f"{row['note']} {SPOKEN.page.earlier_skill}"
     return row
 
 
@@ -40,11 +40,13 @@ def _slip(slip: FindTheSlip, header: Header) -> Json:
     """Say which equals sign is not true, what would be true there, and the answer."""
     return {
         "label": f"{slip.label}.",
-        "says": [
-            f"Equals sign {slip.sign} of {len(slip.lines) - 1} is not true. True would be ",
-            chain((slip.lines[slip.sign - 1], slip.would_be)),
-            ". The answer is ",
-            formula(slip.mended(header).answer),
-            ".",
-        ],
+        "says": set_words(
+            slip_told(
+                slip.sign,
+                len(slip.lines) - 1,
+                (slip.lines[slip.sign - 1], slip.would_be),
+                slip.mended(header).answer,
+            ),
+            every=True,
+        ),
     }

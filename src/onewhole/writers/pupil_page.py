@@ -8,7 +8,7 @@ from onewhole.languages.table import SPOKEN
 from onewhole.problems.problem import Problem
 from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
-from onewhole.sheets.find_the_slip import FIND, WRONG, FindTheSlip
+from onewhole.sheets.find_the_slip import FindTheSlip
 from onewhole.sheets.header import Header, PictureSetting
 from onewhole.sheets.practice import Practice
 from onewhole.sheets.room import Room, WorkPlace, room
@@ -19,8 +19,8 @@ from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
 
 _DRAW = {
-    PictureSetting.STRIP: "Draw the strips.",
-    PictureSetting.LINE: "Draw your jumps.",
+    PictureSetting.STRIP: SPOKEN.page.draw_strips,
+    PictureSetting.LINE: SPOKEN.page.draw_jumps,
     PictureSetting.NONE: "",
 }
 
@@ -44,7 +44,14 @@ def practice_page(practice: Practice, whose: str, kite: str) -> Printed:
 def _body(worked: WorkedSheet, last: Sequence[Json] = ()) -> Json:
     items = [*(_item(item, worked) for item in worked.sheet.items), *last]
     pitch = worked.rooms[worked.problems[0].label].pitch_mm
-    return {"columns": worked.columns, "pitch_mm": ceil(pitch), "items": items}
+    return {
+        "columns": worked.columns,
+        "pitch_mm": ceil(pitch),
+        "items": items,
+        "name": SPOKEN.page.name,
+        "date": SPOKEN.page.date,
+        "answer": SPOKEN.page.answer,
+    }
 
 
 def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
@@ -71,8 +78,8 @@ def _slip(slip: FindTheSlip, header: Header) -> Json:
     return {
         "kind": "slip",
         "label": f"{slip.label}.",
-        "tag": WRONG,
-        "words": FIND,
+        "tag": SPOKEN.page.wrong,
+        "words": SPOKEN.page.find_the_slip,
         "lines": [formula(line, leads=at > 0) for at, line in enumerate(slip.lines)],
         "room": _size(room(slip.mended(header), header)),
     }

@@ -3,40 +3,39 @@
 from typing import assert_never
 
 from onewhole.languages.english.facts import fact_told
+from onewhole.languages.english.in_key import estimate_told
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import SPOKEN
 from onewhole.pictures.choosing import picture
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
 from onewhole.working.line import Line
-from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.working import Working
 from onewhole.writers.drawing import drawing
 from onewhole.writers.formula import chain, formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
 
-NOTE = "The lighter lines are for saying aloud. A pupil need not write them."
-_NAMES = {strategy.key: strategy.name for strategy in STRATEGIES} | {
-    "same_size_pieces": "Pieces of one size",
-    "find_the_missing_number": "Find the missing number",
-}
-
 
 def workings_page(worked: WorkedSheet) -> Printed:
     """Return every problem worked as the class was taught; what is not worked line by line is answered."""
-    data = frame(worked.header, title="Every line, with its reason", small=named(worked.header))
+    data = frame(worked.header, title=SPOKEN.page.every_line, small=named(worked.header))
     large = worked.header.print is Print.LARGE
     problems = [_problem(entry, worked.header.words, large=large) for entry in worked.problems]
-    return Printed("workings", data | {"footer": "For the teacher", "note": NOTE, "problems": problems})
+    return Printed(
+        "workings",
+        data
+        | {"footer": SPOKEN.page.for_the_teacher, "note": SPOKEN.page.lighter_lines, "problems": problems},
+    )
 
 
 def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
     asked = {"label": f"{entry.label}.", "formula": formula(entry.statement)}
     if entry.working is None:
-        line = {"formula": formula(entry.answer, leads=True), "because": "The answer."}
+        line = {"formula": formula(entry.answer, leads=True), "because": SPOKEN.page.the_answer}
         return asked | {"strategy": "", "lines": [line]}
     found = asked | lines_told(entry.working, words)
     drawn = picture(entry.working)
@@ -48,7 +47,7 @@ def lines_told(working: Working, words: ClassWords) -> Json:
     chained = not any(isinstance(line.says, type(working.statement)) for line in working.lines)
     lines = [_line(line, words, leads=chained) for line in working.lines[1:]]
     return {
-        "strategy": _NAMES[working.strategy],
+        "strategy": SPOKEN.page.way(working.strategy),
         "lines": lines,
         "checks": [_check(check) for check in working.checks],
     }
@@ -69,11 +68,11 @@ def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
 def _check(check: Check) -> Json:
     match check:
         case Estimate(low, high):
-            words = [formula(low), " or more, under ", formula(high)]
-            return {"name": "Estimate", "words": words, "holds": True}
+            words = set_words(estimate_told(low, high), every=True)
+            return {"name": SPOKEN.page.estimate, "words": words, "holds": True}
         case Undone(links):
-            return {"name": "Put it back", "formula": chain(links), "holds": True}
+            return {"name": SPOKEN.page.put_it_back, "formula": chain(links), "holds": True}
         case Agreed(strategy, reached):
-            return {"name": _NAMES[strategy], "formula": formula(reached), "holds": True}
+            return {"name": SPOKEN.page.way(strategy), "formula": formula(reached), "holds": True}
         case _:
             assert_never(check)

@@ -16,6 +16,10 @@
 :mod:`~.amounts`           an amount that counts something: 2 1/6 strips
 :mod:`~.stories`           the words of a word problem
 :mod:`~.story_frames`      the kite club's word problems, sentence by sentence
+:mod:`~.for_home`          what the page for home says
+:mod:`~.home_questions`    good questions for home
+:mod:`~.in_key`            what a key says beside an answer
+:mod:`~.round_page`        titles, headings and labels of printed pages
 :mod:`~.unpictured`        why a picture does not suit a working
 :mod:`~.in_page`           what an audit finds in a page, and what may be done
 :mod:`~.standards`         what the standards expect of a page

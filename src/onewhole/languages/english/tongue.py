@@ -1,6 +1,7 @@
 """English as a language of sentences: its tag, and the words that a notation asks for."""
 
 from onewhole.languages.english.round_film import ROUND_FILM
+from onewhole.languages.english.round_page import ROUND_PAGE
 from onewhole.languages.english.speech import BLANK, SIGNS, say
 from onewhole.languages.english.words import count_words, unit_name
 from onewhole.languages.language import Language
@@ -32,4 +33,5 @@ ENGLISH = Language(
     equals=SIGNS[Sign.EQUALS],
     blank=BLANK,
     film=ROUND_FILM,
+    page=ROUND_PAGE,
 )

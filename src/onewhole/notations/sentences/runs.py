@@ -13,8 +13,10 @@ from onewhole.sentences.sentence import Sentence
 from onewhole.statements.writable import Writable
 
 
-def runs(sentences: Iterable[Sentence]) -> tuple[str | Writable, ...]:
+def runs(sentences: Iterable[Sentence], *, every: bool = False) -> tuple[str | Writable, ...]:
     """Return sentences as words and formulas in turn; a number that is only digits stays among the words.
+
+    ``every`` number is a formula where it stands in a column of them.
 
     >>> from onewhole.statements.reading import read_expression
     >>> asked = read_expression("7 - 3")
@@ -28,7 +30,7 @@ def runs(sentences: Iterable[Sentence]) -> tuple[str | Writable, ...]:
     found: list[str | Writable] = []
     for sentence in sentences:
         between = (" ",) if found else ()
-        for piece in (*between, *pieces(sentence, _set)):
+        for piece in (*between, *pieces(sentence, _every if every else _set)):
             for run in (piece,) if isinstance(piece, str) else piece:
                 if isinstance(run, str) and found and isinstance(found[-1], str):
                     found[-1] += run
@@ -45,6 +47,10 @@ def _set(node: Node, language: Language) -> str | tuple[str | Writable, ...]:
             return tuple(_typed(node))
         case _:
             return node_text(node, language)
+
+
+def _every(node: Node, language: Language) -> str | tuple[str | Writable, ...]:
+    return (node.thing,) if isinstance(node, Said) else _set(node, language)
 
 
 def _typed(node: Typed) -> Iterator[str | Writable]:

@@ -1,0 +1,41 @@
+"""What a key says beside an answer: what a problem needs, how its answer is checked, where a slip is."""
+
+from onewhole.languages.english.making import Nodes, listed, told
+from onewhole.number.quantity import Quantity
+from onewhole.problems.needs import Needs
+from onewhole.sentences.node import Label, Said
+from onewhole.sentences.sentence import End, Sentences
+from onewhole.statements.expression import Expression
+from onewhole.statements.statement import Comparison, Relation
+from onewhole.statements.writable import Writable
+
+
+def needs_told(asked: Needs) -> Sentences:
+    """Say what a problem needs.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.problems.needs import needs
+    >>> from onewhole.statements.reading import read_statement
+    >>> text_of(needs_told(needs(read_statement("4 - 1 3/8"))))
+    'Regroup, a whole number first.'
+    """
+    notes: list[Nodes] = [("regroup" if asked.regrouping else "no regrouping",)]
+    if asked.whole_first:
+        notes.append(("a whole number first",))
+    if asked.renaming:
+        notes.append(("unlike denominators" if asked.denominators else "unlike units",))
+    return told(listed(notes, joiner=","))
+
+
+def estimate_told(low: Quantity, high: Quantity) -> Sentences:
+    """Say between which numbers an answer is; no whole sentence, because its name stands before it."""
+    return told(Said(low), "or more, under", Said(high), end=End.TYPED)
+
+
+def slip_told(sign: int, of: int, would_be: tuple[Expression, Expression], right: Writable) -> Sentences:
+    """Say which equals sign of a wrong working is not true, what would be true there, and the answer."""
+    return (
+        *told("equals sign", Label(str(sign)), "of", Label(str(of)), "is not true"),
+        *told("true would be", Said(Comparison(*would_be, Relation.EQUAL))),
+        *told("the answer is", Said(right)),
+    )

@@ -1,0 +1,44 @@
+"""The words that stand on printed pages whatever is worked on them: titles, headings, labels."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class PageWords:
+    """Titles, headings and labels of the pages for pupils and families, and of their keys.
+
+    ``page_of`` has {at} and {of} for the number of a page and of all pages; ``untitled`` names a page that
+    has no title; ``to_finish`` comes before a worked example with its last line left out.
+    """
+
+    untitled: str
+    name: str
+    date: str
+    page_of: str
+    answer: str
+    draw_strips: str
+    draw_jumps: str
+    wrong: str
+    find_the_slip: str
+    to_finish: str
+    for_home: str
+    how_we_do_it: str
+    good_questions: str
+    for_the_teacher: str
+    answer_key: str
+    practice_key: str
+    earlier_skill: str
+    number: str
+    problem: str
+    also_right: str
+    note: str
+    every_line: str
+    lighter_lines: str
+    the_answer: str
+    estimate: str
+    put_it_back: str
+    ways: tuple[tuple[str, str], ...]
+
+    def way(self, key: str) -> str:
+        """Return what a way to work is called, by its key. Raises KeyError."""
+        return dict(self.ways)[key]
