@@ -1,11 +1,12 @@
 """Every terminal session in the pages of this folder shows what it shows; one page a verb."""
 
 from pathlib import Path
+from shlex import quote
 
 import pytest
 
 from onewhole.cli.main import VERBS
-from tests.kit.sessions import BLOCK, Typed, page_as_it_runs, typed_in
+from tests.kit.sessions import BLOCK, Typed, page_as_it_runs, run, typed_in, verb_of
 
 PAGES = sorted(Path(__file__).parent.glob("*.md"))
 
@@ -59,3 +60,14 @@ def test_a_command_may_go_on() -> None:
     block = "$ cat <<END\n> 7 2/6\n> END\n7 2/6\n$ true\n"
     assert list(typed_in(block)) == [Typed("cat <<END\n7 2/6\nEND", ("7 2/6",)), Typed("true", ())]
     assert "\n".join([*(typed.page for typed in typed_in(block)), ""]) == block
+
+
+@pytest.mark.parametrize(
+    "command",
+    ['onewhole work "7 2/6 - 3 5/6"', 'onewhole work "7 2/"', "onewhole check '7 2/6 = 6 8/6' --jso"],
+)
+def test_a_verb_run_here_shows_what_the_command_shows(command: str, tmp_path: Path) -> None:
+    """The same lines and the same exit code as the installed command in a process of its own."""
+    assert verb_of(command) is not None
+    assert verb_of(f"{command} | cat") is None
+    assert run(command, tmp_path) == run(f"sh -c {quote(command)}", tmp_path)

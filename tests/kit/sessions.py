@@ -3,20 +3,33 @@
 A session is a fenced block of the kind `console`. A line that begins with `> ` goes on with the command above
 it. An exit code other than 0 stands last, as `[1]`. A line `...` stands for any lines. The sessions of one
 page share a folder, which holds a copy of `examples/` when they begin.
+
+What needs a shell (a pipe, another program, `onewhole` without a verb) goes to a shell. `onewhole VERB ...`
+by itself is run here, by the same function that the installed command runs: a process of its own would only
+load everything once more.
 """
 
 import os
 import re
+import shlex
 import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
+from contextlib import chdir, redirect_stderr, redirect_stdout
 from dataclasses import dataclass
+from io import BytesIO, TextIOWrapper
 from pathlib import Path
+from unittest.mock import patch
+
+from onewhole.cli.main import VERBS, main
 
 ROOT = Path(__file__).parents[2]
 BLOCK = re.compile(r"(?<=^```console\n).*?(?=^```$)", re.DOTALL | re.MULTILINE)
 MORE = "..."
+#: What a shell would do something with, outside of quotes or in them.
+_FOR_A_SHELL = re.compile(r"[|&;<>$`*?~\\\n!(){}]")
+_WIDTH = "80"
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,13 +69,50 @@ def typed_in(block: str) -> Iterator[Typed]:
         yield Typed("\n".join(command), tuple(shown))
 
 
+def verb_of(command: str) -> list[str] | None:
+    """Return the arguments of a command that is `onewhole VERB ...` and nothing else, or None.
+
+    >>> verb_of('onewhole work "3 - ? = 1" --brief'), verb_of("onewhole work '3 - 1' | head -1")
+    (['work', '3 - ? = 1', '--brief'], None)
+    """
+    outside = re.sub(r"\"[^\"$`\\]*\"|'[^']*'", "", command)
+    if _FOR_A_SHELL.search(outside) or '"' in outside or "'" in outside:
+        return None
+    program, *arguments = shlex.split(command)
+    return arguments if program == "onewhole" and arguments and arguments[0] in VERBS else None
+
+
 def run(command: str, folder: Path) -> tuple[str, ...]:
     """Type a command in a folder; the lines shown, and the exit code where it is not 0."""
+    arguments = verb_of(command)
+    shown, code = _typed(command, folder) if arguments is None else _called(arguments, folder)
+    lines = tuple(line.rstrip() for line in shown.splitlines())
+    return (*lines, f"[{code}]") if code else lines
+
+
+def _called(arguments: list[str], folder: Path) -> tuple[str, int]:
+    """Run a verb here, in a folder, with nothing to read: what it shows, and its exit code."""
+    shown = TextIOWrapper(BytesIO(), encoding="utf-8", write_through=True)
+    nothing = TextIOWrapper(BytesIO(), encoding="utf-8")
+    with (
+        chdir(folder),
+        redirect_stdout(shown),
+        redirect_stderr(shown),
+        patch.object(sys, "stdin", nothing),
+        patch.dict(os.environ, {"COLUMNS": _WIDTH}),
+    ):
+        code = main(arguments)
+    shown.seek(0)
+    return shown.read(), code
+
+
+def _typed(command: str, folder: Path) -> tuple[str, int]:
+    """Give a command to a shell: what it shows, and its exit code."""
     beside = Path(sys.executable).parent
     ran = subprocess.run(
         ["sh", "-c", command],  # noqa: S607 - sh is on PATH
         cwd=folder,
-        env={**os.environ, "PATH": f"{beside}{os.pathsep}{os.environ['PATH']}", "COLUMNS": "80"},
+        env={**os.environ, "PATH": f"{beside}{os.pathsep}{os.environ['PATH']}", "COLUMNS": _WIDTH},
         stdin=subprocess.DEVNULL,
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
@@ -70,8 +120,7 @@ def run(command: str, folder: Path) -> tuple[str, ...]:
         text=True,
         encoding="utf-8",
     )
-    lines = tuple(line.rstrip() for line in ran.stdout.splitlines())
-    return (*lines, f"[{ran.returncode}]") if ran.returncode else lines
+    return ran.stdout, ran.returncode
 
 
 @dataclass(frozen=True, slots=True)
