@@ -18,9 +18,9 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
+from onewhole.sheets.apply_remedy import apply_remedy
 from onewhole.sheets.audit import Audit, audit
 from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.remedied import remedied
 from onewhole.sheets.remedies import PLAIN, REGROUPS, remedies
 from onewhole.sheets.standards import STANDARDS
 from onewhole.statements.reading import read_statement
@@ -86,7 +86,7 @@ def test_one_click_takes_away_what_was_found(name: str) -> None:
         offered = remedies(found, looked)
         assert offered
         for click in offered:
-            now = remedied(typed, click)
+            now = apply_remedy(typed, click)
             assert text_of(clicked(now.done)).endswith(".")
             assert text_of(button(click))[-1] not in ".:,"
             after = audit(worked_sheet(now.typed))
@@ -125,7 +125,7 @@ def test_words_are_left_to_the_teacher() -> None:
     clicks = of("reading and story", "reading")
     assert [type(click) for click in clicks] == [GoTo, WithoutWords]
     assert text_of(button(clicks[0])) == "Go to 1: only you can write these words"
-    assert remedied(PAGES["reading and story"], clicks[1]).typed == "1. 5 1/3 - 2 2/3"
+    assert apply_remedy(PAGES["reading and story"], clicks[1]).typed == "1. 5 1/3 - 2 2/3"
 
 
 def test_a_story_keeps_its_numbers() -> None:
@@ -136,7 +136,7 @@ def test_a_story_keeps_its_numbers() -> None:
 def test_a_problem_that_tells_apart_stands_where_the_page_climbs() -> None:
     """And not behind a harder one only because it came last."""
     typed = "1. 5 4/6 - 2 1/6\n2. 11 1/12 - 2 5/12"
-    assert remedied(typed, AddProblem(read_statement("5 5/6 - 2 1/6"))).typed.startswith(
+    assert apply_remedy(typed, AddProblem(read_statement("5 5/6 - 2 1/6"))).typed.startswith(
         "1. 5 4/6 - 2 1/6\n2. 5 5/6 - 2 1/6\n3. "
     )
 
@@ -161,7 +161,7 @@ def test_the_other_sort_is_made_of_the_page() -> None:
 
 def test_where_no_numbers_are_left_it_is_said() -> None:
     """One half and one half are the only halves of their sort: the twin is left out."""
-    now = remedied("1. 1/2 + 1/2\n2. 1/2 + 1/2", NewNumbers(("2",)))
+    now = apply_remedy("1. 1/2 + 1/2\n2. 1/2 + 1/2", NewNumbers(("2",)))
     assert (now.typed, now.done) == ("1. 1/2 + 1/2", NoOtherNumbers(("2",)))
     assert text_of(clicked(now.done)) == "No other numbers are like these. Problem 2 left out."
 

@@ -11,7 +11,7 @@ from onewhole.desk.page.print_pages import pressed, sheet_pages
 from onewhole.errors import InputError
 from onewhole.sheets.reading import lines_of
 from onewhole.sheets.recipe import read_recipe
-from onewhole.sheets.rows import Rows
+from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.nights import add_night, change_version, nights_of
 from onewhole.store.opening import Store
@@ -178,5 +178,5 @@ def _title(typed: str) -> str:
 
 def _setting(typed: str, name: str) -> str:
     """Return what a setting of the header says, readable or not; nothing where it is not set."""
-    at = Rows.of(typed).settings.get(name)
+    at = SheetEditor.of(typed).settings.get(name)
     return "" if at is None else " ".join(lines_of(typed)[at].partition(":")[2].split())

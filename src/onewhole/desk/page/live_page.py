@@ -20,14 +20,14 @@ from onewhole.notations.text import text
 from onewhole.presses.pdf import PressError, press, press_drawings
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.apply_remedy import apply_remedy
 from onewhole.sheets.audit import Audit, audit
 from onewhole.sheets.document import Instruction, Sheet, SheetError
 from onewhole.sheets.page import halves
 from onewhole.sheets.reading import NO_LABEL, label_in, lines_of, read_sheet
-from onewhole.sheets.remedied import remedied as mended
 from onewhole.sheets.remedies import remedies
 from onewhole.sheets.room import Room
-from onewhole.sheets.rows import Rows
+from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.form import FormWanted
 from onewhole.working.strategy import Strategy
@@ -184,7 +184,7 @@ def remedied(typed: str, click: Click) -> Changed:
 
     Raises InputError, also for a click that would leave a sheet that cannot be read.
     """
-    changed = mended(typed, click)
+    changed = apply_remedy(typed, click)
     if not isinstance(click, NumberLines):
         _read(changed.typed)
     return Changed(changed.typed, text_of(clicked(changed.done)))
@@ -196,7 +196,7 @@ def moved_by(typed: str, label: str, by: int) -> Moved:
     >>> moved_by("a. 5 - 2\nb. 6 - 3", "b", -1).typed
     'b. 6 - 3\na. 5 - 2'
     """
-    return moved(typed, label, Rows.of(typed).place(label) + by)
+    return moved(typed, label, SheetEditor.of(typed).place(label) + by)
 
 
 def moved_on_line(typed: str, line: int, by: int) -> Moved:
@@ -221,7 +221,7 @@ def moved(typed: str, label: str, to: int) -> Moved:
     >>> moved("a. 5 - 2\n# Look first.\nb. 6 - 3", "b", 1)
     Moved(typed='b. 6 - 3\n# Look first.\na. 5 - 2', words='Problem b is number 1 of 2 now.', place=1, line=1)
     """
-    rows = Rows.of(typed)
+    rows = SheetEditor.of(typed)
     before, most = rows.place(label), len(rows.problems)
     to = max(1, min(to, most))
     words = f"Problem {label} is number {to} of {most} now." if to != before else f"Problem {label} stays."
@@ -303,7 +303,7 @@ def _note(found: PageFinding, looked: Audit, typed: str) -> Note:
     lines = tuple(one.line for one in looked.page.sheet.problems if one.label in found.labels)
     clicks = remedies(found, looked)
     if not found.labels:
-        header = Rows.of(typed).settings
+        header = SheetEditor.of(typed).settings
         sets = {line.name for one in clicks if isinstance(one, SetTo) for line in one.lines}
         lines = tuple(at + 1 for name, at in header.items() if name in sets)
     advice = severity(found) is Severity.ADVICE

@@ -10,8 +10,8 @@ from onewhole.errors import InputError
 from onewhole.problems.needs import needs
 from onewhole.sheets.header import Header
 from onewhole.sheets.reading import lines_of, read_sheet
-from onewhole.sheets.rows import Rows
 from onewhole.sheets.settings import header_of, setting_named
+from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.wishes import OpenQuestion, WishError, Wishes
 from onewhole.sheets.writing import write_sheet
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -125,7 +125,7 @@ def _number(name: str, said: str, usual: _N) -> int | _N:
 def _header(typed: str) -> Header:
     """Return the settings of a typed sheet as far as they can be read; it need have no problem yet."""
     lines, said = lines_of(typed), {}
-    for at in Rows.of(typed).settings.values():
+    for at in SheetEditor.of(typed).settings.values():
         name, _, value = lines[at].partition(":")
         try:
             said[setting_named(name).name] = " ".join(value.split())

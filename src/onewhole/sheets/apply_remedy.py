@@ -1,4 +1,4 @@
-"""A typed sheet after a click on a remedy."""
+"""Apply a remedy: a typed sheet after one click."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -27,7 +27,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.page import FALL
 from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.rows import Rows
+from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 
@@ -40,17 +40,17 @@ class ChangedSheet:
     done: Done
 
 
-def remedied(typed: str, click: Click) -> ChangedSheet:
+def apply_remedy(typed: str, click: Click) -> ChangedSheet:
     r"""Return a typed sheet after one click.
 
     Only the rows that the click is about change, and the numbers at the margin where they count down the
     page. The lines of a sheet that cannot be read can be numbered. Raises SheetError for any other click on
     such a sheet, and for one that is not about this sheet.
 
-    >>> remedied("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", EasyToHard())
+    >>> apply_remedy("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", EasyToHard())
     ChangedSheet(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', done=EasyToHard())
     """
-    rows = Rows.of(typed)
+    rows = SheetEditor.of(typed)
     if isinstance(click, NumberLines):
         return ChangedSheet(rows.numbered().typed, click)
     sheet = read_sheet(typed)
@@ -84,7 +84,7 @@ def remedied(typed: str, click: Click) -> ChangedSheet:
             assert_never(click)
 
 
-def _known(rows: Rows, labels: tuple[str, ...]) -> tuple[str, ...]:
+def _known(rows: SheetEditor, labels: tuple[str, ...]) -> tuple[str, ...]:
     """Return labels as they stand on the sheet. Raises SheetError for one that does not."""
     there = list(rows.problems)
     return tuple(there[rows.place(label) - 1] for label in labels)
@@ -103,7 +103,7 @@ def _after(sheet: Sheet, asked: Statement) -> int:
     return min(range(len(scores), -1, -1), key=falls)
 
 
-def _new_numbers(sheet: Sheet, rows: Rows, labels: tuple[str, ...]) -> ChangedSheet:
+def _new_numbers(sheet: Sheet, rows: SheetEditor, labels: tuple[str, ...]) -> ChangedSheet:
     """Give each problem numbers that make it no twin of any: of its own sort, or else of the other.
 
     Where none of them has such numbers they are left out instead.
@@ -129,5 +129,5 @@ def _new_numbers(sheet: Sheet, rows: Rows, labels: tuple[str, ...]) -> ChangedSh
     return ChangedSheet(_asking(rows, asked).typed, NewlyNumbered(tuple(asked.items()), left))
 
 
-def _asking(rows: Rows, asked: Mapping[str, Statement]) -> Rows:
+def _asking(rows: SheetEditor, asked: Mapping[str, Statement]) -> SheetEditor:
     return rows.asking({label: text(statement) for label, statement in asked.items()})

@@ -1,4 +1,4 @@
-"""Rows of a typed sheet: what changes, and that nothing else does."""
+"""SheetEditor of a typed sheet: what changes, and that nothing else does."""
 
 import pytest
 from hypothesis import given
@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from onewhole.findings.click import SettingLine
 from onewhole.sheets.document import SheetError
 from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.rows import Rows
+from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.writing import write_sheet
 from tests.kit.sheets import sheets
 
@@ -16,7 +16,7 @@ TYPED = "title: Kites\nminutes: 9\n\n# First these.\n 1) 5 - 2\n\n2) 52 - 27\n# 
 
 def test_a_problem_moves_and_every_other_row_stays() -> None:
     """Words to the pupil, blank rows and the header stand where they stood; labels count down the page."""
-    now = Rows.of(TYPED).moved("3", 1).typed
+    now = SheetEditor.of(TYPED).moved("3", 1).typed
     assert (
         now
         == "title: Kites\nminutes: 9\n\n# First these.\n1) 6 3/4 - 1/4\n\n 2) 5 - 2\n# Then this.\n3) 52 - 27"
@@ -25,7 +25,7 @@ def test_a_problem_moves_and_every_other_row_stays() -> None:
 
 def test_labels_that_do_not_count_stay_with_their_problems() -> None:
     """2a is 2a wherever it stands."""
-    assert Rows.of("2a. 5 - 2\n2b. 6 - 3").moved("2B", 1).typed == "2b. 6 - 3\n2a. 5 - 2"
+    assert SheetEditor.of("2a. 5 - 2\n2b. 6 - 3").moved("2B", 1).typed == "2b. 6 - 3\n2a. 5 - 2"
 
 
 @given(sheets(), st.data())
@@ -35,7 +35,7 @@ def test_moving_keeps_every_problem(sheet: object, data: st.DataObject) -> None:
     before = read_sheet(typed)
     at = data.draw(st.integers(1, len(before.problems)))
     to = data.draw(st.integers(1, len(before.problems)))
-    rows = Rows.of(typed)
+    rows = SheetEditor.of(typed)
     now = rows.moved(before.problems[at - 1].label, to)
     after = read_sheet(now.typed)
     order = [one.typed for one in before.problems]
@@ -48,27 +48,27 @@ def test_moving_keeps_every_problem(sheet: object, data: st.DataObject) -> None:
 
 def test_a_sheet_that_cannot_be_read_is_moved_too() -> None:
     """A label is enough."""
-    assert Rows.of("1. 5 -\n2. x").moved("2", 1).typed == "1. x\n2. 5 -"
+    assert SheetEditor.of("1. 5 -\n2. x").moved("2", 1).typed == "1. x\n2. 5 -"
 
 
 def test_leaving_out_counts_again() -> None:
     """No gap stays, and the last problem stays."""
-    assert Rows.of(TYPED).without(["1", "2"]).typed.endswith("# Then this.\n1) 6 3/4 - 1/4")
+    assert SheetEditor.of(TYPED).without(["1", "2"]).typed.endswith("# Then this.\n1) 6 3/4 - 1/4")
     with pytest.raises(SheetError, match="no problem would be left"):
-        Rows.of(TYPED).without(["1", "2", "3"])
+        SheetEditor.of(TYPED).without(["1", "2", "3"])
 
 
 def test_adding_in_the_middle_counts_on() -> None:
     """The new row looks like the others and stands after the problem that was named, or first."""
-    assert Rows.of(TYPED).added("7 - 1", 1).typed.splitlines()[4:7] == [" 1) 5 - 2", "2) 7 - 1", ""]
-    assert Rows.of(TYPED).added("7 - 1", 0).typed.splitlines()[4:6] == ["1) 7 - 1", " 2) 5 - 2"]
+    assert SheetEditor.of(TYPED).added("7 - 1", 1).typed.splitlines()[4:7] == [" 1) 5 - 2", "2) 7 - 1", ""]
+    assert SheetEditor.of(TYPED).added("7 - 1", 0).typed.splitlines()[4:6] == ["1) 7 - 1", " 2) 5 - 2"]
 
 
 def test_adding_under_other_labels_stands_last() -> None:
     """With a number that is free."""
-    assert Rows.of("a. 5 - 2\n7. 6 - 3").added("7 - 1", 0).typed == "a. 5 - 2\n7. 6 - 3\n8. 7 - 1"
+    assert SheetEditor.of("a. 5 - 2\n7. 6 - 3").added("7 - 1", 0).typed == "a. 5 - 2\n7. 6 - 3\n8. 7 - 1"
     with pytest.raises(SheetError, match="no label left"):
-        Rows.of("999. 5 - 2").added("7 - 1", 0)
+        SheetEditor.of("999. 5 - 2").added("7 - 1", 0)
 
 
 A4 = SettingLine("paper", "a4")
@@ -76,16 +76,16 @@ A4 = SettingLine("paper", "a4")
 
 def test_a_setting_takes_the_place_of_the_earlier_one() -> None:
     """Or stands under the others, or makes a header."""
-    assert Rows.of(TYPED).with_setting(SettingLine("minutes", "12")).typed.splitlines()[:3] == [
+    assert SheetEditor.of(TYPED).with_setting(SettingLine("minutes", "12")).typed.splitlines()[:3] == [
         "title: Kites",
         "minutes: 12",
         "",
     ]
-    assert Rows.of(TYPED).with_setting(A4).typed.splitlines()[1:4] == ["minutes: 9", "paper: a4", ""]
-    assert Rows.of("\n1. 5 - 2").with_setting(A4).typed == "paper: a4\n\n\n1. 5 - 2"
+    assert SheetEditor.of(TYPED).with_setting(A4).typed.splitlines()[1:4] == ["minutes: 9", "paper: a4", ""]
+    assert SheetEditor.of("\n1. 5 - 2").with_setting(A4).typed == "paper: a4\n\n\n1. 5 - 2"
 
 
 def test_other_problems_under_the_same_labels() -> None:
     """The words of a word problem go with its numbers; the label stays as it was set."""
-    now = Rows.of("(1) 5 - 2 | Five kites.\n(2) 6 - 3").asking({"1": "9 - 4"})
+    now = SheetEditor.of("(1) 5 - 2 | Five kites.\n(2) 6 - 3").asking({"1": "9 - 4"})
     assert now.typed == "(1) 9 - 4\n(2) 6 - 3"

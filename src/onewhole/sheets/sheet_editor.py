@@ -1,4 +1,4 @@
-"""A typed sheet as rows: problems reordered, added, taken out and changed, every other row left as it is."""
+"""Editing a typed sheet: problems reordered, added, taken out and changed, every other row unchanged."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -15,21 +15,21 @@ HIGHEST_LABEL = 999
 
 
 @dataclass(frozen=True)
-class Rows:
+class SheetEditor:
     r"""The lines of a sheet, readable as a whole or not.
 
     A row under the header that begins with a label is a problem's. Where the labels are 1, 2, 3 and so on
     down the page they stay so whatever is done; other labels stay with their problems.
 
-    >>> Rows(("1. 5 - 2", "# Look first.", "2. 6 - 4")).moved("2", 1).typed
+    >>> SheetEditor(("1. 5 - 2", "# Look first.", "2. 6 - 4")).moved("2", 1).typed
     '1. 6 - 4\n# Look first.\n2. 5 - 2'
     """
 
     lines: tuple[str, ...]
 
     @classmethod
-    def of(cls, typed: str) -> "Rows":
-        """Return the rows of a typed sheet."""
+    def of(cls, typed: str) -> "SheetEditor":
+        """Return the editor of a typed sheet."""
         return cls(tuple(lines_of(typed)))
 
     @property
@@ -72,14 +72,14 @@ class Rows:
         msg = f"there is no problem {label[:40]} on this sheet"
         raise SheetError(msg, remedy="Choose one that stands there.")
 
-    def moved(self, label: str, to: int) -> "Rows":
+    def moved(self, label: str, to: int) -> "SheetEditor":
         """Return the rows with a problem in the place ``to`` down the page (from 1; beyond an end: at it)."""
         order = list(self.problems)
         known = order.pop(self.place(label) - 1)
         order.insert(max(1, min(to, len(order) + 1)) - 1, known)
         return self.in_order(order)
 
-    def in_order(self, labels: Sequence[str]) -> "Rows":
+    def in_order(self, labels: Sequence[str]) -> "SheetEditor":
         """Return the rows with the problems in another order, each in the row of the one it stands for."""
         said = {label: self.lines[at] for label, at in self.problems.items()}
         lines = list(self.lines)
@@ -87,7 +87,7 @@ class Rows:
             lines[at] = said[label]
         return self._now(lines)
 
-    def without(self, labels: Sequence[str]) -> "Rows":
+    def without(self, labels: Sequence[str]) -> "SheetEditor":
         """Return the rows without some problems. Raises SheetError when none is left."""
         gone = {list(self.problems.values())[self.place(label) - 1] for label in labels}
         if len(gone) == len(self.problems):
@@ -95,7 +95,7 @@ class Rows:
             raise SheetError(msg, remedy="Add another one first.")
         return self._now([line for at, line in enumerate(self.lines) if at not in gone])
 
-    def added(self, asked: str, after: int) -> "Rows":
+    def added(self, asked: str, after: int) -> "SheetEditor":
         """Return the rows with one problem more, standing after so many others where labels are counted.
 
         Under other labels it stands last, with the next number.
@@ -110,12 +110,14 @@ class Rows:
         lines.insert(at, _row(beside, self._next_label(), asked))
         return self._now(lines)
 
-    def numbered(self) -> "Rows":
+    def numbered(self) -> "SheetEditor":
         r"""Return the rows with a label before each line of the page that has none and is not for the pupil.
 
         Lines that were pasted become problems. Where the labels counted before, they count on.
 
-        >>> Rows.of("title: Kites\n\n7 2/6 - 3 5/6\n# Look.\n52 - 27").numbered().typed.splitlines()[2:]
+        >>> SheetEditor.of("title: Kites\n\n7 2/6 - 3 5/6\n# Look.\n52 - 27").numbered().typed.splitlines()[
+        ...     2:
+        ... ]
         ['1. 7 2/6 - 3 5/6', '# Look.', '2. 52 - 27']
         """
         rows = self
@@ -123,18 +125,18 @@ class Rows:
             said = line.strip()
             if said and not said.startswith("#") and not label_in(line) and not setting_in(line):
                 label = rows._next_label()
-                rows = Rows((*rows.lines[:at], f"{label}. {said}", *rows.lines[at + 1 :]))
+                rows = SheetEditor((*rows.lines[:at], f"{label}. {said}", *rows.lines[at + 1 :]))
         return rows.counting() if self.counted else rows
 
-    def asking(self, asked: Mapping[str, str]) -> "Rows":
+    def asking(self, asked: Mapping[str, str]) -> "SheetEditor":
         """Return the rows with other problems under some labels; the words of a word problem are gone."""
         lines = list(self.lines)
         for label, instead in asked.items():
             at = list(self.problems.values())[self.place(label) - 1]
             lines[at] = _row(lines[at], label, instead)
-        return Rows(tuple(lines))
+        return SheetEditor(tuple(lines))
 
-    def with_setting(self, line: SettingLine) -> "Rows":
+    def with_setting(self, line: SettingLine) -> "SheetEditor":
         """Return the rows with a line of the header (``picture: strip``), in place of an earlier one."""
         name, lines = _setting_name(line.name), list(self.lines)
         if name in self.settings:
@@ -143,7 +145,7 @@ class Rows:
             lines.insert(max(self.settings.values()) + 1, line.typed)
         else:
             lines[:0] = [line.typed, ""]
-        return Rows(tuple(lines))
+        return SheetEditor(tuple(lines))
 
     def _next_label(self) -> str:
         numbers = [int(label) for label in self.problems if label.isdigit()]
@@ -155,12 +157,12 @@ class Rows:
             raise SheetError(msg, remedy="Use smaller numbers as labels.")
         return free
 
-    def _now(self, lines: Sequence[str]) -> "Rows":
+    def _now(self, lines: Sequence[str]) -> "SheetEditor":
         """Return other lines, their labels counted again where they were counted before."""
-        changed = Rows(tuple(lines))
+        changed = SheetEditor(tuple(lines))
         return changed.counting() if self.counted else changed
 
-    def counting(self) -> "Rows":
+    def counting(self) -> "SheetEditor":
         """Return the rows with the labels 1, 2, 3 and so on."""
         count, found = 0, []
         for line in self.lines:
@@ -170,7 +172,7 @@ class Rows:
                 continue
             count += 1
             found.append(line[: label.start("label")] + str(count) + line[label.end("label") :])
-        return Rows(tuple(found))
+        return SheetEditor(tuple(found))
 
 
 def _row(beside: str, label: str, asked: str) -> str:
