@@ -1,8 +1,9 @@
 """Regroup one whole first: open a larger unit where a smaller one is lacking, then take unit by unit.
 
 The steps use rungs and ratios only, so that one strategy works 52 - 27, 7 2/6 - 3 5/6, 5 ft 2 in - 2 ft 7 in
-and 5.2 - 2.7. Source: the algorithm by place value of 4.NBT.B.4, carried to mixed numbers (4.NF.B.3.c); CCSSM
-(2010).
+and 5.2 - 2.7.
+
+Source: the algorithm by place value of 4.NBT.B.4, carried to mixed numbers (4.NF.B.3.c); CCSSM (2010).
 """
 
 from onewhole.working.pair_state import PairState
