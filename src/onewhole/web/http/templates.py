@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from functools import cache
+from gettext import NullTranslations
 from hashlib import sha256
 from importlib.resources import files
 
@@ -12,10 +13,15 @@ from markupsafe import Markup
 FONTS = ("fontpkg_lexend", "fontpkg_atkinson_hyperlegible")
 
 
-@cache
-def _environment() -> Environment:
+def environment(translations: NullTranslations) -> Environment:
+    """Return what renders the templates, their words translated; `NullTranslations` leaves them as they are.
+
+    Words of a template stand in ``_("...")`` and ``ngettext("...", "...", count)``, the marks of the standard
+    gettext, so that they can be extracted.
+    """
     made = Environment(
         loader=PackageLoader("onewhole.web"),
+        extensions=["jinja2.ext.i18n"],
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,
@@ -23,7 +29,13 @@ def _environment() -> Environment:
     )
     made.filters["name"] = name
     made.globals["static"] = static
+    made.install_gettext_translations(translations, newstyle=True)  # type: ignore[attr-defined]
     return made
+
+
+@cache
+def _environment() -> Environment:
+    return environment(NullTranslations())
 
 
 def name(text: object) -> Markup:
