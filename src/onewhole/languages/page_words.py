@@ -7,8 +7,9 @@ from dataclasses import dataclass
 class PageWords:
     """Titles, headings and labels of the pages for pupils and families, and of their keys.
 
-    ``page_of`` has {at} and {of} for the number of a page and of all pages; ``untitled`` names a page that
-    has no title; ``to_finish`` comes before a worked example with its last line left out.
+    ``page_of`` has {at} and {of} for the number of a page and of all pages, and ``another_way`` has {name}
+    for a way to work; ``untitled`` names a page without a title; ``to_finish`` comes before a worked example
+    with its last line left out.
     """
 
     untitled: str
@@ -37,6 +38,9 @@ class PageWords:
     the_answer: str
     estimate: str
     put_it_back: str
+    the_problem: str
+    check: str
+    another_way: str
     ways: tuple[tuple[str, str], ...]
 
     def way(self, key: str) -> str:

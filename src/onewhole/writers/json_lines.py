@@ -7,6 +7,7 @@ from typing import assert_never
 from onewhole.languages.english.facts import fact_told
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import SPOKEN
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
@@ -33,7 +34,7 @@ def working_object(working: Working, words: ClassWords) -> Json:
 
 
 def _line_object(line: Line, words: ClassWords) -> Json:
-    said = [text_of(reason_told(line.because, words))] if line.because else ["This is the problem."]
+    said = [text_of(reason_told(line.because, words))] if line.because else [SPOKEN.page.the_problem]
     said.extend(text_of(fact_told(fact)) for fact in line.facts)
     return {
         "text": text(line.says),

@@ -4,8 +4,10 @@ from collections.abc import Iterator
 from typing import assert_never
 
 from onewhole.languages.english.facts import fact_told
+from onewhole.languages.english.in_key import missing_told, range_told
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import SPOKEN
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.statements.expression import Expression
@@ -37,7 +39,7 @@ def working_lines(
         found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
         found.extend(f"  {'':{width}}  {text_of(fact_told(fact))}" for fact in line.facts)
     if isinstance(working.statement, MissingNumber):
-        found.append(f"  The missing number is {text(working.answer)}.")
+        found.append(f"  {text_of(missing_told(working.answer))}")
     found.extend(f"  {said}" for said in check_lines(working))
     return tuple(found)
 
@@ -67,11 +69,11 @@ def _because(line: Line, words: ClassWords) -> str:
 def _check(check: Check) -> str:
     match check:
         case Estimate(low, high):
-            return f"Estimate: at least {text(low)} and less than {text(high)}."
+            return text_of(range_told(low, high))
         case Undone(links):
-            return f"Check: {chain_text(links)}"
+            return f"{SPOKEN.page.check} {chain_text(links)}"
         case Agreed(strategy, answer):
-            return f"Another way ({strategy_named(strategy).name}): {text(answer)}"
+            return f"{SPOKEN.page.another_way.format(name=SPOKEN.page.way(strategy))} {text(answer)}"
         case _:
             assert_never(check)
 

@@ -32,6 +32,16 @@ def estimate_told(low: Quantity, high: Quantity) -> Sentences:
     return told(Said(low), "or more, under", Said(high), end=End.TYPED)
 
 
+def range_told(low: Quantity, high: Quantity) -> Sentences:
+    """Say between which numbers an answer is, as a sentence of its own."""
+    return told("estimate: at least", Said(low), "and less than", Said(high))
+
+
+def missing_told(missing: Writable) -> Sentences:
+    """Say what the missing number is."""
+    return told("the missing number is", Said(missing))
+
+
 def slip_told(sign: int, of: int, would_be: tuple[Expression, Expression], right: Writable) -> Sentences:
     """Say which equals sign of a wrong working is not true, what would be true there, and the answer."""
     return (

@@ -30,6 +30,9 @@ ROUND_PAGE = PageWords(
     the_answer="The answer.",
     estimate="Estimate",
     put_it_back="Put it back",
+    the_problem="This is the problem.",
+    check="Check:",
+    another_way="Another way ({name}):",
     # A teacher chooses these by the same names in a sheet.
     ways=(
         *((strategy.key, strategy.name) for strategy in STRATEGIES),

@@ -1,0 +1,221 @@
+"""One floor knows language: words for a child or a family stand there, all of them, and none is idle."""
+
+import ast
+import re
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import fields
+from enum import Enum
+from pathlib import Path
+from types import UnionType
+from typing import get_args
+
+import pytest
+
+from onewhole.findings.click import Click, Done
+from onewhole.findings.in_page import PageFinding
+from onewhole.findings.placing import WhyFirst, WhyPlaced
+from onewhole.languages.film_words import FilmWords
+from onewhole.languages.page_words import PageWords
+from onewhole.languages.table import LANGUAGES
+from onewhole.pictures.description import Description
+from onewhole.pictures.unpictured import Unpictured
+from onewhole.problems.about import Units
+from onewhole.problems.needs import Operation
+from onewhole.problems.story_asks import Asks
+from onewhole.problems.story_structure import Structure
+from onewhole.sentences.node import check_words
+from onewhole.working.fact import Way
+from onewhole.working.reason import Reason
+from onewhole.working.reasons.unsuited import Unsuited
+from tests.house.plan import PACKAGE, nodes
+
+#: Rooms and files that make what a child or a family reads, sees or hears.
+FOR_FAMILIES = (
+    *("walkthroughs", "pictures", "notations", "sentences", "working"),
+    *(f"sheets/{name}.py" for name in ("faded_example", "find_the_slip", "handwriting", "stories")),
+    *(f"sheets/{name}.py" for name in ("composed", "labelled", "practice", "told_numbers", "worked")),
+    *(f"writers/{name}.py" for name in ("board", "captions", "drawing", "formula", "frame", "plain")),
+    *(f"writers/{name}.py" for name in ("family_page", "pupil_page", "questions_to_ask", "printed")),
+    *(f"writers/{name}.py" for name in ("key_page", "practice_key", "workings_page", "json_lines")),
+    *(f"writers/{name}.py" for name in ("transcript", "walkthrough_html")),
+)
+#: How the Typst files of their pages are called.
+LOOKS = ("board", "drawing", "family", "frame", "key", "pupil", "room", "workings")
+#: More than one word of letters in a row.
+SENTENCE = re.compile(r"[A-Za-z]{2,} [A-Za-z]")
+#: What stands in those files and is no sentence, and how often: names of ways that a teacher types in a
+#: sheet, markup, the head of a file, a font.
+NO_SENTENCES = {
+    **{f"working/strategies/{name}.py": 1 for name in ("count_up", "equal_shift", "from_whole", "jump_on")},
+    **{f"working/strategies/{name}.py": 1 for name in ("make_a_whole", "regroup_first", "to_fractions")},
+    **{f"working/strategies/{name}.py": 1 for name in ("units_apart", "wholes_first")},
+    "writers/captions.py": 1,
+    "writers/walkthrough_html.py": 4,
+}
+#: Every closed family of meanings that a language says.
+FAMILIES: tuple[UnionType | type[Enum], ...] = (
+    *(Reason, Unsuited, Unpictured, Description, PageFinding, Click, Done, WhyPlaced, WhyFirst),
+    *(Asks, Structure, Operation, Units, Way),
+)
+
+
+def test_no_sentence_for_a_family_stands_outside_languages() -> None:
+    """No literal of several English words is in what makes their pages, pictures, stories and films."""
+    found: Counter[str] = Counter()
+    for name in FOR_FAMILIES:
+        place = PACKAGE / name
+        assert place.exists(), name
+        for path in sorted(place.rglob("*.py")) if place.is_dir() else [place]:
+            count = sum(1 for literal in _literals(ast.parse(path.read_text())) if SENTENCE.search(literal))
+            if count:
+                found[path.relative_to(PACKAGE).as_posix()] = count
+    assert found == NO_SENTENCES
+
+
+@pytest.mark.parametrize("look", LOOKS)
+def test_no_word_for_a_family_stands_in_a_look(look: str) -> None:
+    """A Typst file of their pages holds no quoted word with a capital but what is told when it refuses."""
+    typst = (PACKAGE / "writers" / "look" / f"{look}.typ").read_text()
+    typst = re.sub(r"//.*|message: \((?:[^()]|\([^()]*\))*\)", "", typst)
+    assert re.findall(r'"[A-Z][a-z]+[^"]*"', typst) == []
+
+
+def test_the_search_finds_sentences() -> None:
+    """A sentence in a list, a call or a joined string is found; docstrings, refusals and enums are not."""
+    source = '''
+"""Words that tell of a file."""
+class Kind(Enum):
+    TENS = "tens and ones"
+def shown(count):
+    """Words that tell of a function."""
+    if count < 0:
+        msg = "there are too few"
+        raise InputError(msg, remedy="Give some more.")
+    return [f"You have {count} strips", told("there are", "some left")]
+'''
+    assert [one for one in _literals(ast.parse(source)) if SENTENCE.search(one)] == [
+        "You have ",
+        "there are",
+        "some left",
+    ]
+
+
+def _literals(tree: ast.Module) -> Iterator[str]:
+    """Give every text in a file but docstrings, refusals, keys of an Enum, patterns and assertions."""
+    left_out = {id(node) for part in ast.walk(tree) if _left_out(part) for node in ast.walk(part)}
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in left_out:
+            yield node.value
+
+
+def _left_out(node: ast.AST) -> bool:
+    match node:
+        case ast.Expr(value=ast.Constant()) | ast.Raise() | ast.Assert() | ast.keyword(arg="remedy"):
+            return True
+        case ast.Assign(targets=[ast.Name("msg" | "remedy")]):
+            return True
+        case ast.ClassDef(bases=[*_, ast.Name("Enum" | "StrEnum")]):
+            return True
+        case ast.Call(func=ast.Name(name)):
+            return name.endswith(("Error", "Fault", "Refused"))
+        case ast.Call(func=ast.Attribute(attr="compile")):
+            return True
+        case ast.Call(func=ast.Attribute(ast.Call(ast.Name("super")), "__init__")):
+            return True
+        case _:
+            return False
+
+
+def packages() -> list[Path]:
+    """The folder of every language."""
+    return sorted(path.parent for path in (PACKAGE / "languages").glob("*/__init__.py"))
+
+
+def members(family: UnionType | type[Enum]) -> set[str]:
+    """The names of all meanings of a family; a family of families has theirs."""
+    if isinstance(family, UnionType):
+        return {one.__name__ for one in get_args(family)}
+    return {f"{family.__name__}.{one.name}" for one in family}
+
+
+def said(package: Path) -> set[str]:
+    """Every class and every member of an Enum that the files of a language name, imports left out."""
+    found: set[str] = set()
+    for path in package.rglob("*.py"):
+        for node in nodes(path):
+            match node:
+                case ast.Name(name):
+                    found.add(name)
+                case ast.Attribute(ast.Name(name), member):
+                    found.add(f"{name}.{member}")
+                case _:
+                    pass
+    return found
+
+
+def lacking(package: Path) -> set[str]:
+    """The meanings that a language has no words for."""
+    return {name for family in FAMILIES for name in members(family)} - said(package)
+
+
+def test_every_language_is_in_the_table() -> None:
+    """A folder of words that is in no table is no language, and the other way round."""
+    assert len(packages()) == len(LANGUAGES)
+    assert all(tag == language.tag for tag, language in LANGUAGES.items())
+
+
+@pytest.mark.parametrize("package", packages(), ids=lambda path: path.name)
+def test_no_language_lacks_a_meaning(package: Path) -> None:
+    """Every reason, finding, picture, question and story has its words."""
+    assert lacking(package) == set()
+
+
+def test_a_language_without_words_lacks_every_meaning(tmp_path: Path) -> None:
+    """The list names what is lacking: all of it, and all but one when one is there."""
+    every = lacking(tmp_path)
+    assert len(every) > 100
+    (tmp_path / "comparing.py").write_text("match reason:\n    case CountDecides(small):\n        pass\n")
+    assert every - lacking(tmp_path) == {"CountDecides"}
+
+
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_no_word_round_a_page_or_a_film_is_lacking(tag: str) -> None:
+    """None is empty, and holes are those that the English words have."""
+    language, english = LANGUAGES[tag], LANGUAGES["en-US"]
+    for own, first in ((language.page, english.page), (language.film, english.film)):
+        for one in fields(own):
+            written, known = getattr(own, one.name), getattr(first, one.name)
+            assert written, one.name
+            assert re.findall(r"\{\w+\}", str(written)) == re.findall(r"\{\w+\}", str(known))
+    assert [key for key, _ in language.page.ways] == [key for key, _ in english.page.ways]
+
+
+def test_no_words_are_idle() -> None:
+    """Every function and every table of a language, and every word round a page or a film, is used."""
+    used = Counter(name for path in PACKAGE.rglob("*.py") for name in _named(path))
+    pages = "".join(path.read_text() for path in (PACKAGE / "writers" / "walkthrough").iterdir())
+    idle = {
+        f"{path.stem}.{node.name}"
+        for package in packages()
+        for path in sorted(package.rglob("*.py"))
+        for node in ast.parse(path.read_text()).body
+        if isinstance(node, ast.FunctionDef | ast.ClassDef) and not used[node.name]
+    }
+    words = {one.name for family in (PageWords, FilmWords) for one in fields(family)}
+    assert idle | {word for word in words if not used[word] and f"${word}" not in pages} == set()
+
+
+def _named(path: Path) -> Iterator[str]:
+    for node in nodes(path):
+        match node:
+            case ast.Name(name, ast.Load()) | ast.Attribute(attr=name):
+                yield name
+            case _:
+                pass
+
+
+def test_words_in_a_sentence_hold_no_number() -> None:
+    """What the nodes of a sentence refuse is what this file counts on: digits are never words."""
+    with pytest.raises(ValueError, match="give it a node of its own"):
+        check_words("take 5 sixths")
