@@ -2,10 +2,12 @@
 
 from collections.abc import Iterator
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern, Topic
 from onewhole.misconceptions.source import Source
 from onewhole.working.strategies.table import strategy_named
+from onewhole.writers.pattern_words import question_on, thought_on
 
 HEAD = """\
 # Error patterns
@@ -15,7 +17,8 @@ child may be following, worked so that it predicts the very answer that would be
 "9 5/8 - 4 6/8"` shows what each would write on a problem.
 
 **A pattern that fits is a hint for a talk with the child, never a label.** What a child may be thinking is
-our own guess at it in a child's words; the question is one to ask, with the pieces on the table. Different
+our own guess at it in a child's words; the question is one to ask, with the pieces on the table. Both are
+filled from the problem: here from the example, on a marked page from one that the child answered. Different
 ideas write the same answer, and the same child may do another thing tomorrow.
 
 The source of a pattern says whether a text that describes it was *read* or is *remembered*. The rules are
@@ -23,6 +26,7 @@ worked on exact numbers; [a decision](decisions/0003-patterns-that-are-not-one-s
 are no strategy with one step left out or done wrongly.
 
 """
+WORDS = ClassWords()
 PROVENANCE = {"read": "read", "memory": "remembered"}
 
 
@@ -48,14 +52,15 @@ def _anchor(topic: Topic) -> str:
 
 def _pattern(pattern: Pattern) -> Iterator[str]:
     example = pattern.example
+    case = pattern.example_case
     fate = "kept at" if pattern.of_form else "becomes"
     yield from (f"### {pattern.id} {pattern.name}", "")
     yield f"{pattern.rule}"
     yield ""
     yield f"- For example, `{example.problem}` is {example.right} and {fate} **{example.wrong}**."
     yield f"- It shows when {pattern.shows_when}."
-    yield f"- The child may be thinking: “{pattern.thinking}”"
-    yield f"- Ask: {pattern.ask}"
+    yield f"- The child may be thinking: “{thought_on(pattern, case, WORDS)}”"
+    yield f"- Ask: {question_on(pattern, case, WORDS)}"
     yield f"- Kind: {pattern.family.value}. {_bends(pattern)}"
     yield f"- Source: {_source(pattern.source)}"
     yield ""

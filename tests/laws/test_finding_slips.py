@@ -2,6 +2,7 @@
 
 import pytest
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern
 from onewhole.notations.text import text
@@ -13,6 +14,7 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.statements.reading import read_chains, read_statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES
+from onewhole.writers.pattern_words import question_on, thought_on
 from onewhole.writers.pupil_page import practice_page
 
 
@@ -35,8 +37,8 @@ def test_one_sign_is_false_and_the_page_does_not_say_which(pattern: Pattern) -> 
     for kept in (
         pattern.name,
         pattern.rule,
-        pattern.thinking,
-        pattern.ask,
+        thought_on(pattern, pattern.example_case, ClassWords()),
+        question_on(pattern, pattern.example_case, ClassWords()),
         f'"{pattern.id}"',
         pattern.family.value,
     ):

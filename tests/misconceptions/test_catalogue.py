@@ -3,6 +3,7 @@ import re
 import pytest
 from hypothesis import given
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.attempt import worth
 from onewhole.misconceptions.catalogue import UnknownPatternError, by_id, indexed, patterns, shows
 from onewhole.misconceptions.pattern import Pattern, Topic
@@ -10,12 +11,15 @@ from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement, meaning
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import fits
+from onewhole.writers.pattern_words import question_on, thought_on
 from tests.kit.statements import statements
 
 
 def said(pattern: Pattern) -> tuple[str, ...]:
     """Return every sentence of a pattern that a teacher reads."""
-    return pattern.name, pattern.rule, pattern.shows_when, pattern.thinking, pattern.ask
+    case, words = pattern.example_case, ClassWords()
+    filled = thought_on(pattern, case, words), question_on(pattern, case, words)
+    return pattern.name, pattern.rule, pattern.shows_when, *filled
 
 
 def test_every_id_is_there_in_order() -> None:
@@ -55,7 +59,7 @@ class TestWords:
     def test_every_field_says_something(self, pattern: Pattern) -> None:
         """No pattern is without words for the teacher and a question to the child."""
         assert all(words.strip() for words in said(pattern))
-        assert "?" in pattern.ask
+        assert "?" in said(pattern)[-1]
 
     def test_plain_words(self, pattern: Pattern) -> None:
         """No word labels a child, and no trade word is left that this grade does without."""
@@ -80,19 +84,3 @@ def test_any_statement_may_be_asked(statement: Statement) -> None:
     right = meaning(statement)
     for slip in shows(statement):
         assert (worth(slip.wrote) == right) == slip.form
-
-
-#: Units that a question may name, for its pattern shows on problems in these units only.
-OWN_UNITS = {"G01": {"minutes", "hour", "clock"}, "F10": {"tenths"}}
-UNITS = re.compile(
-    r"\b(\d+|hal(f|ves)|thirds?|fourths?|\w+fths?|sixths?|sevenths?|\w*eighths?|ninths?|tenths?|sixteenths?|"
-    r"hundredths?|thousandths?|tens|hundreds?|inch(es)?|foot|feet|ruler|pounds?|ounces?|clock|hours?|minutes?|"
-    r"dollars?|cents?)\b"
-)
-
-
-@pytest.mark.parametrize("pattern", patterns(), ids=lambda pattern: pattern.id)
-def test_a_question_holds_no_number_or_unit_of_another_problem(pattern: Pattern) -> None:
-    """It is asked on problems of every ladder that its pattern shows on, so it names none of them."""
-    named = {found.group() for found in UNITS.finditer(pattern.ask)}
-    assert named <= OWN_UNITS.get(pattern.id, set())

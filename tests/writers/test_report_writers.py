@@ -131,7 +131,7 @@ def test_a_question_for_each_pattern_found() -> None:
     """Two that cannot be told apart have a question each."""
     traps = mark("1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4", "pupil,1,2\nK01,3 4/8,4 2/4")
     asked = [line for line in report_lines(report(traps, "K01")) if line.startswith("What to ask about")]
-    assert [line.split()[4] for line in asked] == ["A01:", "A02:"]
+    assert [line.split()[4] for line in asked] == ["A01,", "A02,"]
 
 
 def test_earlier_findings_and_the_last_good_day_are_told() -> None:

@@ -47,7 +47,7 @@ def _parts(marked: Marked, signs: Mapping[str, str]) -> Iterator[RenderableType]
             yield Text(f"Problem {item.label}: look at the key; pupils who do well elsewhere miss it.")
     if named := fitting(marked):
         yield "\nThese may show, each with what to ask the child:"
-        yield _pairs((pattern.id, f"{pattern.name}. {pattern.ask}") for pattern in named)
+        yield _pairs((key, f"{name}. Ask, {ask}") for key, name, ask in named)
     if asked := asked_of(marked):
         yield "\nWhat would settle what is still open:"
         yield _pairs((pupil, f"ask {problems}") for pupil, problems in asked)

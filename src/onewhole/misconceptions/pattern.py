@@ -1,12 +1,17 @@
 """One error pattern: its rule, the words a teacher needs, and how it answers a problem."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
 
+from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, tells, worth
 from onewhole.misconceptions.bend import Bend, BentTry, Try
+from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.slip import Slip
 from onewhole.misconceptions.source import Source
+from onewhole.misconceptions.thought import Thought
+from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 
 
@@ -52,9 +57,10 @@ class Example:
 class Pattern:
     """One error pattern.
 
-    ``thinking`` is what the child may be thinking and ``ask`` what to ask the child; a pattern is a hint for
-    that talk and never a label. ``attempt`` works a problem wrongly, or returns None where the pattern does
-    not apply. ``beside`` is the key of the taught strategy to set beside it where its attempt runs none.
+    ``thinking`` makes of a case what the child may be thinking, and ``ask`` what to ask the child, both about
+    the child's own problem; a pattern is a hint for that talk and never a label. ``attempt`` works a problem
+    wrongly, or returns None where the pattern does not apply. ``beside`` is the key of the taught strategy to
+    set beside it where its attempt runs none.
     ``of_form`` marks the few that keep the amount and only leave it in a form.
     """
 
@@ -64,8 +70,8 @@ class Pattern:
     family: Family
     rule: str
     shows_when: str
-    thinking: str
-    ask: str
+    thinking: Callable[[Case], Thought]
+    ask: Callable[[Case], Ask]
     source: Source
     example: Example
     attempt: Try
@@ -97,6 +103,26 @@ class Pattern:
         if tried is None or _right(tried) != self.of_form:
             return None
         return Slip(self.id, tried.lines, tried.wrote, tried.also, self.of_form)
+
+    def case(self, statement: Statement) -> Case | None:
+        """Return a problem with what the pattern writes on it, or None when it cannot show the pattern.
+
+        >>> from onewhole.misconceptions.catalogue import by_id
+        >>> from onewhole.statements.reading import read_statement
+        >>> by_id("A02").case(read_statement("3/8 - 1/8")) is None
+        True
+        """
+        slip = self.slip(statement)
+        return None if slip is None else Case(statement, slip)
+
+    @property
+    def example_case(self) -> Case:
+        """Return the example as a case. Raises LookupError where it does not show the pattern."""
+        case = self.case(read_statement(self.example.problem))
+        if case is None:
+            msg = f"the example of {self.id} does not show it"
+            raise LookupError(msg)
+        return case
 
 
 def luck(pattern: Pattern, statement: Statement) -> bool:

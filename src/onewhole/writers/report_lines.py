@@ -3,23 +3,26 @@
 from collections.abc import Iterator
 from datetime import date
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import text
 from onewhole.writers.report_words import asked_of, beside, found, says
 
+ANY_WORDS = ClassWords()
 HEADS = ("", "problem", "written", "this idea writes", "what it says")
 
 
-def report_lines(report: Report, until: date | None = None) -> tuple[str, ...]:
+def report_lines(report: Report, until: date | None = None, words: ClassWords = ANY_WORDS) -> tuple[str, ...]:
     """Return the report of a pupil: what answers may show, the evidence problem by problem, what to ask next.
 
-    ``until`` is the last day on which a finding is good. The caution stands at the end.
+    ``until`` is the last day on which a finding is good, ``words`` are the class's own. The caution
+    stands at the end.
     """
-    return tuple(_lines(report, until))
+    return tuple(_lines(report, until, words))
 
 
-def _lines(report: Report, until: date | None) -> Iterator[str]:
+def _lines(report: Report, until: date | None, words: ClassWords) -> Iterator[str]:
     yield report.pupil
     yield from found(report)
     if report.answered:
@@ -33,7 +36,7 @@ def _lines(report: Report, until: date | None) -> Iterator[str]:
         yield f"Ask next: {' and '.join(map(text, report.ask))}. The answers would tell most."
     elif len(report.sets) > 1:
         yield "No problem that we know tells these apart: ask how it was done."
-    for question in asked_of(report):
+    for question in asked_of(report, words):
         yield f"What to ask about {question}"
     yield CAUTION
 

@@ -4,13 +4,14 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.words import names_listed
+from onewhole.languages.english.words import ClassWords, names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.mark import Remark, Tier, Verdict
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.writers.pattern_words import question
 
 HUNDRED = 100
 _UNSAID = {
@@ -106,10 +107,12 @@ def _beside(report: Report) -> Iterator[str]:
         )
 
 
-def asked_of(report: Report) -> tuple[str, ...]:
-    """Return what to ask the child about each pattern found, each once."""
+def asked_of(report: Report, words: ClassWords) -> tuple[str, ...]:
+    """Return what to ask about each pattern found, each once, on a problem that the child answered."""
     keys = dict.fromkeys(key for patterns in report.sets for key in patterns)
-    return tuple(f"{key}: {by_id(key).ask}" for key in keys)
+    problems = [row.problem for row in report.rows]
+    fits = {one.pattern: one.evidence for one in report.finding.fittings}
+    return tuple(f"{key}, {question(by_id(key), problems, words, fits.get(key, ()))}" for key in keys)
 
 
 def says(row: ReportRow, report: Report) -> str:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import date
 
+from onewhole.languages.english.words import ClassWords
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
@@ -24,11 +25,11 @@ def talks_page(header: Header, reports: Sequence[Report], until: date | None = N
     It is for the teacher's eyes. Answers that can show nothing are named in a line and have no row.
     """
     data = frame(header, title="Talks this morning", small=named(header))
-    talks = [_talk(report, until) for report in reports]
+    talks = [_talk(report, until, header.words) for report in reports]
     return Printed("talks", data | {"caution": CAUTION, "footer": FOOTER, "talks": talks})
 
 
-def _talk(report: Report, until: date | None) -> Json:
+def _talk(report: Report, until: date | None, words: ClassWords) -> Json:
     shown = [row for row in report.rows if _tells(row, report)]
     others = [
         row.mark.label for row in report.rows if row not in shown and row.mark.verdict is not Verdict.BLANK
@@ -38,7 +39,7 @@ def _talk(report: Report, until: date | None) -> Json:
         "found": list(found(report)),
         "rows": [_row(row, report) for row in shown],
         "beside": list(beside(report)),
-        "questions": list(asked_of(report)),
+        "questions": list(asked_of(report, words)),
         "ask": [formula(statement) for statement in report.ask],
     }
     if others and shown:

@@ -11,7 +11,7 @@ def test_the_shared_idea_then_talks_then_the_problem() -> None:
     answers = "pupil,1,2,3\nK01,3 5/8,5 1/8,4 1/6\nK02,3 5/8,5 1/8,4 1/6\nK03,9,8,7\nK04,3 5/8,4 7/8,3 5/6\n"
     first, second, third = most_useful(mark(SHEET, answers))
     assert first.startswith("The answers of K01 and K02 fit one idea: takes the smaller number of pieces")
-    assert "Ask: " in first
+    assert " Ask, on 2: " in first
     assert second == "Talk first with K03: no steady pattern, so only a talk can tell."
     assert third == "Problem 2 was the hardest: 1 of 4 right."
 

@@ -6,6 +6,7 @@ import pytest
 
 from onewhole.desk.marking.mark import fitting, mark, mark_files, shown_finding, shown_place
 from onewhole.marking.reading.answers_table import AnswersError
+from onewhole.misconceptions.catalogue import by_id
 
 SHEET = "1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n3. 8 3/6 - 4 4/6"
 ANSWERS = "pupil,3,1,2\nK01,3 5/6,3 5/8,4 7/8\nK02,4 1/6,3 5/8,5 1/8\nK03,,5 3/8,1\nK04,,,\n"
@@ -29,8 +30,10 @@ def test_findings_in_a_few_words() -> None:
 
 
 def test_the_patterns_that_fit_are_named_once() -> None:
-    """Of all pupils together, in the order of the ids."""
-    assert [pattern.id for pattern in fitting(mark(SHEET, ANSWERS))] == ["A01"]
+    """Of all pupils together, in the order of the ids; each is asked about on a problem whose answer fits."""
+    ((key, name, ask),) = fitting(mark(SHEET, ANSWERS))
+    assert (key, name) == ("A01", by_id("A01").name)
+    assert ask.startswith("on 2: Show ")
 
 
 def test_a_group_says_why_it_works_together() -> None:

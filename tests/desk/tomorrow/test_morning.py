@@ -58,7 +58,7 @@ def test_a_talk_has_the_evidence_line_by_line(book: Store) -> None:
     assert "in 100" in talk.found[1]
     assert [(line.label, line.says) for line in talk.lines] == [("1", "fits"), ("2", "fits"), ("3", "fits")]
     assert all(line.wrote in line.would for line in talk.lines)
-    assert talk.questions[0].startswith("A01: ")
+    assert talk.questions[0].startswith("A01, on 1: ")
     assert any("fitted A01" in said for said in talk.beside)
 
 

@@ -8,6 +8,7 @@ from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.finding import Status
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.writers.pattern_words import question
 
 MOST = 3
 
@@ -29,7 +30,15 @@ def _found(marked: Marked) -> Iterator[str]:
     shared = sorted(pupils, key=lambda pattern: (-len(pupils[pattern]), pattern))
     if shared:
         top = by_id(shared[0])
-        yield f"The answers of {names_listed(pupils[top.id])} fit one idea: {top.name}. Ask: {top.ask}"
+        fits = {
+            label
+            for found in marked.findings
+            for one in found.fittings
+            if found.status is Status.LIKELY and one.pattern == top.id
+            for label in one.evidence
+        }
+        ask = question(top, marked.sheet.problems, marked.sheet.header.words, fits)
+        yield f"The answers of {names_listed(pupils[top.id])} fit one idea: {top.name}. Ask, {ask}"
     steady = {found.pupil for found in marked.findings if found.status is Status.LIKELY}
     talks = [
         one

@@ -9,6 +9,7 @@ from onewhole.desk.marking.mark import Marked
 from onewhole.marking.reading.expected import is_fact_slip
 from onewhole.marking.reading.mark import Mark, Verdict
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.writers.pattern_words import thought
 
 __all__ = ["DENSITIES", "Heat", "HeatRow", "heat", "heat_of"]
 
@@ -87,7 +88,12 @@ def heat(marked: Marked) -> Heat:
         HeatRow(
             key,
             by_id(key).name,
-            by_id(key).thinking,
+            thought(
+                by_id(key),
+                marked.sheet.problems,
+                marked.sheet.header.words,
+                [mark.label for column in columns for _, mark in column if key in fits(mark)],
+            ),
             tuple(tuple(code for code, mark in column if key in fits(mark)) for column in columns),
         )
         for key in keys

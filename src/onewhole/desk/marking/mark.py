@@ -1,5 +1,6 @@
 """Mark the answers of a class and say what they may show."""
 
+from collections import defaultdict
 from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
@@ -20,7 +21,6 @@ from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
 from onewhole.misconceptions.catalogue import patterns
-from onewhole.misconceptions.pattern import Pattern
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.presses.texts import read_text
@@ -31,6 +31,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 from onewhole.writers.frame import UNTITLED
 from onewhole.writers.marks_json import Json, marks_object
+from onewhole.writers.pattern_words import question
 
 __all__ = [
     "CAUTION",
@@ -186,7 +187,18 @@ def shown_reasons(group: Group) -> tuple[tuple[str, str], ...]:
     )
 
 
-def fitting(marked: Marked) -> tuple[Pattern, ...]:
-    """Return the patterns that some pupil's answers fit, in the order of their ids."""
-    found = {key for one in marked.findings for key in one.patterns}
-    return tuple(pattern for pattern in patterns() if pattern.id in found)
+def fitting(marked: Marked) -> tuple[tuple[str, str, str], ...]:
+    """Return the patterns that some pupil's answers fit, in the order of their ids.
+
+    Each is its id, its name, and what to ask the child, on a problem whose answer fits.
+    """
+    fits: dict[str, set[str]] = defaultdict(set)
+    for found in marked.findings:
+        for one in found.fittings:
+            fits[one.pattern] |= set(one.evidence)
+    problems, words = marked.sheet.problems, marked.sheet.header.words
+    return tuple(
+        (pattern.id, pattern.name, question(pattern, problems, words, fits[pattern.id]))
+        for pattern in patterns()
+        if pattern.id in fits
+    )

@@ -16,8 +16,10 @@ from onewhole.marking.diagnosis.interval import Interval, interval
 from onewhole.marking.diagnosis.notebook import GOOD_FOR_DAYS
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.skill import Skill
+from onewhole.sheets.document import Sheet
 from onewhole.store.classes import Pupil
 from onewhole.store.opening import Store
+from onewhole.writers.pattern_words import question
 from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, skill_weeks_picture
 
 __all__ = ["CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "MOST_WEEKS", "Hint", "PupilStory", "StoryNight", "story"]
@@ -114,15 +116,16 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
     with book.snapshot() as seen:
         pupil = room(seen, room_number).pupil(code)
         left = night_summaries(seen, room_number)
-        typed = {page.night.number: page.kept.typed for page in night_pages(seen, room_number)}
-    rows = _skills(typed, code, left.nights)
+        pages = {page.night.number: page for page in night_pages(seen, room_number)}
+    sheets = {number: page.sheet for number, page in pages.items()}
+    rows = _skills({number: page.kept.typed for number, page in pages.items()}, code, left.nights)
     return PupilStory(
         pupil,
         tuple(_night(leave, leave.pupils.get(code)) for leave in left.nights),
         rows,
         skill_weeks_picture(rows),
         tuple(
-            _hint(leave, mine, today)
+            _hint(leave, mine, sheets[leave.night], today)
             for leave in reversed(left.nights)
             if (mine := leave.pupils.get(code)) is not None and _says_something(mine)
         ),
@@ -157,9 +160,9 @@ def _says_something(mine: PupilSummary) -> bool:
     return mine.status in {Status.LIKELY, Status.POSSIBLE} and bool(mine.patterns) and not mine.set_aside
 
 
-def _hint(leave: NightSummary, mine: PupilSummary, today: date) -> Hint:
+def _hint(leave: NightSummary, mine: PupilSummary, sheet: Sheet, today: date) -> Hint:
     """Say which answers fit which patterns; a possible one only may."""
-    several = len(mine.evidence) > 1
+    several, words = len(mine.evidence) > 1, sheet.header.words
     fit = ("fit" if several else "fits") if mine.status is Status.LIKELY else "may fit"
     named = "; ".join(f"{key} ({by_id(key).name})" for key in mine.patterns)
     return Hint(
@@ -171,5 +174,7 @@ def _hint(leave: NightSummary, mine: PupilSummary, today: date) -> Hint:
         mine.patterns,
         names_listed(mine.evidence),
         f"{'Answers' if several else 'The answer'} to {names_listed(mine.evidence)} {fit} {named}.",
-        tuple(dict.fromkeys(by_id(key).ask for key in mine.patterns)),
+        tuple(
+            dict.fromkeys(question(by_id(key), sheet.problems, words, mine.evidence) for key in mine.patterns)
+        ),
     )

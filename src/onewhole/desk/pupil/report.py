@@ -42,7 +42,7 @@ def reports(marked: Marked, pupils: tuple[str, ...]) -> tuple[Report, ...]:
 
 def told(marked: Marked, found: Report) -> tuple[str, ...]:
     """Return a report as plain lines, the caution at their end."""
-    return report_lines(found, marked.tonight.until if marked.tonight else None)
+    return report_lines(found, marked.tonight.until if marked.tonight else None, marked.sheet.header.words)
 
 
 def as_object(marked: Marked, found: Report) -> Json:

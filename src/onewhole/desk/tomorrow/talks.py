@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from onewhole.desk.classes.marked_nights import NightInput, marked_of
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.pupil.report import reports
+from onewhole.languages.english.words import ClassWords
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
@@ -55,11 +56,11 @@ def talks(given: NightInput) -> Mapping[str, Talk]:
     """Return by code what each pupil's answers of a night may show; the same once more costs nothing."""
     marked = marked_of(given)
     told = reports(marked, tuple(one.pupil for one in marked.findings))
-    return {one.pupil: talk(one) for one in told}
+    return {one.pupil: talk(one, marked.sheet.header.words) for one in told}
 
 
-def talk(report: Report) -> Talk:
-    """Return a report in words and formulas."""
+def talk(report: Report, words: ClassWords) -> Talk:
+    """Return a report in words and formulas; ``words`` are the class's own."""
     shown = tuple(row for row in report.rows if _tells(row, report))
     rest = [
         row.mark.label for row in report.rows if row not in shown and row.mark.verdict is not Verdict.BLANK
@@ -73,7 +74,7 @@ def talk(report: Report) -> Talk:
         f"Right, and saying nothing more: {runs(rest, [row.mark.label for row in report.rows])}."
         if rest and shown
         else "",
-        asked_of(report),
+        asked_of(report, words),
         tuple(map(mathml, report.ask)),
     )
 

@@ -26,5 +26,7 @@
 :mod:`~.clicks`            what one click does to a page, and what it did
 :mod:`~.placing`           why pupils work together, and whom to see first
 :mod:`~.families`          what the families of error patterns are called
+:mod:`~.asks`              what to ask a child about a pattern, by what it is about
+:mod:`~.thoughts`          what a child may be thinking, by what it is about
 =========================  =======================================================
 """

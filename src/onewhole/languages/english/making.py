@@ -13,6 +13,8 @@ from onewhole.sentences.sentence import End, Sentence, Sentences
 
 Nodes = tuple[Node, ...]
 
+PIECE = Thing("piece", "pieces", None)
+
 
 def told(*nodes: Node | Nodes, end: End = End.STOP) -> Sentences:
     """Make one English sentence of nodes and runs of nodes.
@@ -22,6 +24,15 @@ def told(*nodes: Node | Nodes, end: End = End.STOP) -> Sentences:
     """
     flat = [part for node in nodes for part in (node if isinstance(node, tuple) else (node,))]
     return (Sentence(ENGLISH.tag, tuple(flat), end),)
+
+
+def asked(*nodes: Node | Nodes) -> Sentences:
+    """Make one English question.
+
+    >>> asked("where did it go")[0].end
+    <End.ASKS: '?'>
+    """
+    return told(*nodes, end=End.ASKS)
 
 
 def thing(unit: Unit, words: ClassWords | None) -> Unit | Thing:
@@ -46,6 +57,11 @@ def a_single(unit: Unit, words: ClassWords | None = None) -> Counted:
 def bare(count: int) -> Said:
     """Write a number that counts nothing named."""
     return Said(whole(count))
+
+
+def one_of(unit: Unit, words: ClassWords | None = None) -> Naming:
+    """Name a unit in the singular: sixth, ten, whole."""
+    return Naming(thing(unit, words), many=False)
 
 
 def units(unit: Unit, words: ClassWords | None = None) -> Naming:

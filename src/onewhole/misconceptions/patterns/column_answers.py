@@ -2,11 +2,45 @@
 
 from functools import partial
 
+from onewhole.misconceptions.asks.amounts import MoreOrLess
+from onewhole.misconceptions.asks.columns import (
+    AnyToTake,
+    FrontDigit,
+    InThisColumn,
+    NothingBelow,
+    WhereDidItGo,
+    WhichColumnIsShort,
+    ZeroToTrade,
+)
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
+from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.parts import asked, typed_first, typed_second, wrote
+from onewhole.misconceptions.holes.places import (
+    digit_above,
+    digit_below,
+    digit_over_zero,
+    equal_digits,
+    front_place,
+    next_place,
+    over_a_blank,
+    place,
+    short,
+    short_beside_zero,
+    zero_over_digit,
+)
 from onewhole.misconceptions.pair import pair_of
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.patterns.column_payments import BROWN_BURTON, GLOSSARY, RESTATED
 from onewhole.misconceptions.source import Source, coded
+from onewhole.misconceptions.thoughts.columns import (
+    DigitComesDown,
+    SameDigits,
+    SmallOnesStay,
+    StillTooFew,
+    TopDigitStays,
+)
+from onewhole.misconceptions.thoughts.opening import CrossedThenTurned, TurnedAround
+from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.misconceptions.wrong_steps.apart import adds_instead
 from onewhole.misconceptions.wrong_steps.column_answers import (
     bottom_digit,
@@ -29,11 +63,6 @@ from onewhole.number.quantity import whole
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
-_TOO_FEW = (
-    "Build the top number with blocks. In which column are there too few to take away? What could you trade?"
-)
-_NOTHING = "Show me this column with blocks. What is there, what goes, and what is left?"
-
 
 def adds(statement: Statement) -> Attempt | None:
     """Add where the sign says to take away."""
@@ -54,8 +83,8 @@ COLUMN_ANSWERS = (
         family=Family.REGROUPING,
         rule="In every column the smaller digit is taken from the larger, whichever is on top.",
         shows_when="some digit on top is smaller than the one below",
-        thinking="I can't take 5 from 3, so I take 3 from 5.",
-        ask=_TOO_FEW,
+        thinking=filled(TurnedAround, digit_above(short), digit_below(short)),
+        ask=filled(WhichColumnIsShort, typed_first),
         example=Example("703 - 245", "458", "542"),
         attempt=in_columns(larger_less_smaller),
         source=coded(
@@ -71,8 +100,8 @@ COLUMN_ANSWERS = (
         family=Family.NUMERATOR,
         rule="In a column with 0 on top the bottom digit is written.",
         shows_when="0 over a digit",
-        thinking="There is nothing on top, so the other number comes down.",
-        ask=_NOTHING,
+        thinking=filled(DigitComesDown, digit_below(zero_over_digit)),
+        ask=filled(InThisColumn, asked, place(zero_over_digit)),
         example=Example("140 - 21", "119", "121"),
         attempt=in_columns(zero_top(bottom_digit)),
         source=Source(BROWN_BURTON, provenance="read", note=RESTATED),
@@ -83,8 +112,8 @@ COLUMN_ANSWERS = (
         family=Family.NUMERATOR,
         rule="In a column with 0 on top a 0 is written.",
         shows_when="0 over a digit",
-        thinking="You can't take anything from nothing, so it stays nothing.",
-        ask=_NOTHING,
+        thinking=plain(RuleThought.NOTHING_STAYS_NOTHING),
+        ask=filled(InThisColumn, asked, place(zero_over_digit)),
         example=Example("140 - 21", "119", "120"),
         attempt=in_columns(zero_top(zero)),
         source=Source(BROWN_BURTON),
@@ -95,8 +124,8 @@ COLUMN_ANSWERS = (
         family=Family.NUMERATOR,
         rule="In a column with a 0 written below a 0 is written.",
         shows_when="a digit over 0",
-        thinking="With a 0 the answer is 0.",
-        ask=_NOTHING,
+        thinking=plain(RuleThought.ZERO_GIVES_ZERO),
+        ask=filled(InThisColumn, asked, place(digit_over_zero)),
         example=Example("57 - 20", "37", "30"),
         attempt=in_columns(zero_over_zero_below),
     ),
@@ -106,8 +135,8 @@ COLUMN_ANSWERS = (
         family=Family.FACT,
         rule="In a column with equal digits that digit is written.",
         shows_when="equal digits",
-        thinking="They are the same, so I write it.",
-        ask=_NOTHING,
+        thinking=filled(SameDigits, digit_above(equal_digits)),
+        ask=filled(InThisColumn, asked, place(equal_digits)),
         example=Example("83 - 23", "60", "63"),
         attempt=in_columns(equal_digits_stay),
     ),
@@ -117,8 +146,8 @@ COLUMN_ANSWERS = (
         family=Family.REGROUPING,
         rule="A column that must be regrouped is answered 0, and nothing is paid.",
         shows_when="a column must be regrouped",
-        thinking="They are all used up, so none is left.",
-        ask=_TOO_FEW,
+        thinking=plain(RuleThought.ALL_USED_UP),
+        ask=filled(WhichColumnIsShort, typed_first),
         example=Example("42 - 16", "26", "30"),
         attempt=in_columns(if_short(zero)),
     ),
@@ -128,8 +157,8 @@ COLUMN_ANSWERS = (
         family=Family.REGROUPING,
         rule="A column that must be regrouped is answered with its top digit, and nothing is paid.",
         shows_when="a column must be regrouped",
-        thinking="I can't take 6 from 2, so the 2 stays.",
-        ask=_TOO_FEW,
+        thinking=filled(TopDigitStays, digit_above(short), digit_below(short)),
+        ask=filled(WhichColumnIsShort, typed_first),
         example=Example("42 - 16", "26", "32"),
         attempt=in_columns(if_short(top_digit)),
         source=Source("repair family of Brown & VanLehn (1980), Cognitive Science 4"),
@@ -140,8 +169,8 @@ COLUMN_ANSWERS = (
         family=Family.REGROUPING,
         rule="The digit to trade from is made one less, but the column is answered larger less smaller.",
         shows_when="a column must be regrouped",
-        thinking="I cross off a ten because that is what we do. Then I take the smaller from the larger.",
-        ask="You crossed off one in the next column. Where did it go? Show me with blocks.",
+        thinking=filled(CrossedThenTurned, next_place(short), digit_above(short), digit_below(short)),
+        ask=filled(WhereDidItGo, next_place(short)),
         example=Example("73 - 24", "49", "41"),
         attempt=in_columns(if_short(larger_less_smaller, paid=True)),
     ),
@@ -151,8 +180,8 @@ COLUMN_ANSWERS = (
         family=Family.REGROUPING,
         rule="The digit to trade from is made one less, and the column is answered 0.",
         shows_when="a column must be regrouped",
-        thinking="I crossed off a ten, and still I can't take them all.",
-        ask="You crossed off one in the next column. Where did it go? Show me with blocks.",
+        thinking=filled(StillTooFew, next_place(short), digit_above(short), digit_below(short)),
+        ask=filled(WhereDidItGo, next_place(short)),
         example=Example("65 - 48", "17", "10"),
         attempt=in_columns(if_short(zero, paid=True)),
     ),
@@ -162,8 +191,8 @@ COLUMN_ANSWERS = (
         family=Family.REGROUPING,
         rule="The digit to trade from is made one less, and the column is answered with its top digit.",
         shows_when="a column must be regrouped",
-        thinking="I crossed off a ten. The ones may look to me as if they stay.",
-        ask="You crossed off one in the next column. Where did it go? Show me with blocks.",
+        thinking=filled(SmallOnesStay, next_place(short), place(short)),
+        ask=filled(WhereDidItGo, next_place(short)),
         example=Example("65 - 48", "17", "15"),
         attempt=in_columns(if_short(top_digit, paid=True)),
     ),
@@ -173,8 +202,8 @@ COLUMN_ANSWERS = (
         family=Family.WHOLES,
         rule="Every top digit with nothing below it is made one less, needed or not.",
         shows_when="the bottom number is shorter",
-        thinking="Nothing stands there, so I take one away each time.",
-        ask="Point to a column with nothing below it. What does the problem tell you to take there?",
+        thinking=plain(RuleThought.ONE_AWAY_EACH_TIME),
+        ask=filled(NothingBelow, typed_first, place(over_a_blank)),
         example=Example("548 - 2", "546", "436"),
         attempt=in_columns(opens(not_over_a_blank), one_less_over_each_blank),
     ),
@@ -184,8 +213,8 @@ COLUMN_ANSWERS = (
         family=Family.WHOLES,
         rule="The left-most digit below is taken again from every digit with nothing below it.",
         shows_when="the bottom number is shorter",
-        thinking="There must be something to take in every column.",
-        ask="How much do you take away in all? Write it beside the place names.",
+        thinking=plain(RuleThought.SOMETHING_EVERYWHERE),
+        ask=filled(AnyToTake, typed_second, place(over_a_blank)),
         example=Example("4369 - 22", "4347", "2147"),
         attempt=in_columns(opens(), stutters),
     ),
@@ -195,8 +224,8 @@ COLUMN_ANSWERS = (
         family=Family.WHOLES,
         rule="A 1 at the far left with nothing below it is not copied down.",
         shows_when="a leading 1 with nothing below it",
-        thinking="Nothing is taken there, so I am finished.",
-        ask="Read your answer aloud. What happened to the one at the front?",
+        thinking=plain(RuleThought.FINISHED_ALREADY),
+        ask=filled(FrontDigit, typed_first, front_place, wrote),
         example=Example("143 - 22", "121", "21"),
         attempt=in_columns(leading_one_left_out),
     ),
@@ -207,8 +236,8 @@ COLUMN_ANSWERS = (
         rule="Only where the digit to trade from is 0, the smaller digit is taken from the larger and "
         "nothing is paid.",
         shows_when="regrouping meets a 0",
-        thinking="I can't trade with a 0, so I turn the numbers round.",
-        ask="There is a zero where you want to trade. Where can you get one? Build it and show each trade.",
+        thinking=plain(RuleThought.TURNS_AROUND_AT_ZERO),
+        ask=filled(ZeroToTrade, typed_first, next_place(short_beside_zero)),
         example=Example("306 - 8", "298", "302"),
         attempt=in_columns(larger_less_smaller_at_a_zero),
     ),
@@ -218,8 +247,8 @@ COLUMN_ANSWERS = (
         family=Family.OPERATION,
         rule="The two numbers are added.",
         shows_when="always",
-        thinking="We were adding before, so I may have gone on adding.",
-        ask="Read me the problem with its sign. Will the answer be more or less than the first number?",
+        thinking=plain(RuleThought.STILL_ADDING),
+        ask=filled(MoreOrLess, asked, typed_first),
         example=Example("32 - 15", "17", "47"),
         attempt=adds,
     ),

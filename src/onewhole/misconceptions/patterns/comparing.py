@@ -2,8 +2,33 @@
 
 from functools import partial
 
+from onewhole.misconceptions.asks.sizes import (
+    EnoughOfThem,
+    HowMuchMissing,
+    OneSize,
+    WhichIsLonger,
+    WhichPieces,
+)
+from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.fractions import (
+    bigger_piece,
+    bottom_called_less,
+    bottom_called_more,
+    called_less,
+    called_more,
+    left,
+    left_piece,
+    right,
+    right_piece,
+    smaller_piece,
+    top_called_less,
+    top_called_more,
+)
+from onewhole.misconceptions.holes.thoughts import gaps
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, coded
+from onewhole.misconceptions.thoughts.rules import RuleThought
+from onewhole.misconceptions.thoughts.sizes import BiggerDigits, BiggerNumber, BiggerPiecesWin, MorePieces
 from onewhole.misconceptions.wrong_steps.orders import (
     larger_bottom,
     larger_digits,
@@ -15,7 +40,6 @@ from onewhole.misconceptions.wrong_steps.orders import (
 )
 
 _DIFFER = "the denominators differ"
-_STRIPS = "Fold two strips of one length, one for each fraction. Which shaded part is longer?"
 
 _compared = partial(Pattern, topic=Topic.EQUAL_AND_COMPARE, family=Family.COMPARISON)
 
@@ -25,8 +49,8 @@ COMPARING = (
         name="bigger denominator, bigger fraction",
         rule="The fraction with the larger denominator is called larger.",
         shows_when=_DIFFER,
-        thinking="8 is more than 4.",
-        ask="Cut two strips, each into as many parts as a bottom number says. Which pieces are bigger?",
+        thinking=filled(BiggerNumber, bottom_called_more, bottom_called_less),
+        ask=filled(WhichPieces, left_piece, right_piece),
         source=coded(
             "Hunting (1983), JRME; Mack (1990), JRME; Post et al. (1985), JRME",
             "194; 21-22; 23-24",
@@ -39,8 +63,8 @@ COMPARING = (
         name="looks at the numerators only",
         rule="The fraction with the larger numerator is called larger.",
         shows_when=_DIFFER,
-        thinking="3 pieces are more than 2 pieces.",
-        ask="Are your pieces all of one size? Show me with strips.",
+        thinking=filled(MorePieces, top_called_more, top_called_less),
+        ask=filled(OneSize, left_piece, right_piece),
         source=COMMON,
         example=Example("3/8 ? 2/3", "<", ">"),
         attempt=on_fractions_compared(larger_top),
@@ -50,8 +74,8 @@ COMPARING = (
         name="smaller denominator, always bigger",
         rule="The fraction with the smaller denominator is called larger, whatever the numerators are.",
         shows_when=_DIFFER,
-        thinking="Fifths are bigger than sevenths, so the fifths win.",
-        ask="The pieces are bigger. Are there enough of them? Show both with strips.",
+        thinking=filled(BiggerPiecesWin, bigger_piece, smaller_piece),
+        ask=filled(EnoughOfThem, bigger_piece, left, right),
         source=coded("Peck & Jencks (1981), JRME", "343"),
         example=Example("2/5 ? 3/7", "<", ">"),
         attempt=on_fractions_compared(smaller_bottom),
@@ -62,8 +86,8 @@ COMPARING = (
         rule="The fraction with fewer pieces missing to a whole is called larger; equal gaps are called "
         "equal.",
         shows_when="neither fraction is more than a whole",
-        thinking="Each is one piece short, so they may look the same.",
-        ask="How big is the piece that is missing in each? Which is closer to the whole strip?",
+        thinking=gaps,
+        ask=filled(HowMuchMissing, left, right),
         source=coded(
             "Cramer, Post & delMas (2002), JRME; Zazkis & Chernoff (2008), ESM",
             "130-133; 202-204",
@@ -76,8 +100,8 @@ COMPARING = (
         name="more pieces must be smaller",
         rule="With the same denominator, the fraction with the larger numerator is called smaller.",
         shows_when="the denominators are the same",
-        thinking="With fractions the bigger number is the smaller one.",
-        ask=_STRIPS,
+        thinking=plain(RuleThought.BIGGER_IS_SMALLER),
+        ask=filled(WhichIsLonger, left, right),
         source=coded("Behr, Wachsmuth, Post & Lesh (1984), JRME", "330"),
         example=Example("9/13 ? 4/13", ">", "<"),
         attempt=on_fractions_compared(smaller_top),
@@ -87,8 +111,8 @@ COMPARING = (
         name="bigger digits, bigger fraction",
         rule="The fraction whose numerator and denominator are more together is called larger.",
         shows_when="always",
-        thinking="8 and 19 are bigger numbers than 5 and 6.",
-        ask=_STRIPS,
+        thinking=filled(BiggerDigits, called_more, called_less),
+        ask=filled(WhichIsLonger, left, right),
         source=coded("Gomez et al. (2015), ZDM", "803-804"),
         example=Example("5/6 ? 8/19", ">", "<"),
         attempt=on_fractions_compared(larger_digits),

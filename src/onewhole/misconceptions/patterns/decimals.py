@@ -2,8 +2,44 @@
 
 from functools import partial
 
+from onewhole.misconceptions.asks.columns import TradeToGetMore
+from onewhole.misconceptions.asks.opening import NoneThere, OnesAfterTrading
+from onewhole.misconceptions.asks.pieces import TenthsInAll
+from onewhole.misconceptions.asks.sizes import BelowOneWhole, FirstPlace, LastDigits, WhichIsFurther
+from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.fractions import one_fraction, top_of_one_fraction
+from onewhole.misconceptions.holes.parts import typed_first, typed_second, wrote
+from onewhole.misconceptions.holes.places import (
+    digit_above,
+    digit_below,
+    first_after_point,
+    first_decimal,
+    first_digits,
+    first_ones,
+    largest_to_take,
+    longer,
+    longer_place,
+    place,
+    second_after_point,
+    second_decimal,
+    second_digits,
+    second_ones,
+    short,
+    shorter,
+    shorter_place,
+    tenth,
+)
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.thoughts.opening import NothingAfterPoint, OneUsed, TurnedAround
+from onewhole.misconceptions.thoughts.rules import RuleThought
+from onewhole.misconceptions.thoughts.sizes import (
+    MoreDigits,
+    SmallerPlaces,
+    TopAfterPoint,
+    TwoAdditions,
+    TwoSubtractions,
+)
 from onewhole.misconceptions.wrong_steps.orders import by_more_digits, on_decimals_compared
 from onewhole.misconceptions.wrong_steps.pointed import (
     around_the_point,
@@ -21,7 +57,6 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.units_apart import UNITS_APART
 
 _NOTE = "second-hand"
-_LINE_UP = "What is each digit worth? Write its place beside it. Which digits belong under one another?"
 
 _taken = partial(Pattern, topic=Topic.DECIMALS, family=Family.REGROUPING)
 _written = partial(Pattern, topic=Topic.DECIMALS, family=Family.EQUIVALENCE)
@@ -34,8 +69,8 @@ DECIMALS = (
         rule="The numbers before the point and the digits after it are subtracted as two separate whole "
         "numbers.",
         shows_when="the numbers of decimal places differ",
-        thinking="7 less 6 is 1, and 31 less 4 is 27.",
-        ask="Show what stands after the point in both numbers on one strip. Which is more?",
+        thinking=filled(TwoSubtractions, first_ones, second_ones, first_digits, second_digits),
+        ask=filled(WhichIsFurther, first_after_point, second_after_point),
         source=coded("Thompson (1992), JRME", "135, 139"),
         example=Example("7.31 - 6.4", "0.91", "1.27"),
         beside=REGROUP_FIRST.key,
@@ -47,8 +82,8 @@ DECIMALS = (
         family=Family.PLACE_VALUE,
         rule="The digits are subtracted as whole numbers, right under right, and the point is put back.",
         shows_when="the numbers of decimal places differ",
-        thinking="I write the numbers under one another as I always do.",
-        ask=_LINE_UP,
+        thinking=plain(RuleThought.RIGHT_UNDER_RIGHT),
+        ask=filled(LastDigits, typed_first, typed_second),
         source=Source(
             "Hiebert & Wearne (1985), as cited in an item-design note", provenance="read", note=_NOTE
         ),
@@ -61,8 +96,8 @@ DECIMALS = (
         name="copies the digits after the point",
         rule="The wholes are subtracted, and the decimal digits of the second number are written down.",
         shows_when="the first number is a whole number",
-        thinking="There is nothing above the 70, so the 70 comes down.",
-        ask="You have only wholes. What must you change before you can take a part of one?",
+        thinking=filled(NothingAfterPoint, typed_first, typed_second),
+        ask=filled(NoneThere, typed_first, largest_to_take),
         source=COMMON,
         example=Example("20 - 7.70", "12.30", "13.70"),
         beside=REGROUP_FIRST.key,
@@ -73,8 +108,8 @@ DECIMALS = (
         name="takes the smaller digit from the larger in each column",
         rule="With zeros filled in, the smaller digit is taken from the larger in every column.",
         shows_when="a column must be regrouped",
-        thinking="I can't take 5 from 0, so I take 0 from 5.",
-        ask="In which place are there too few to take away? What could you trade to get some?",
+        thinking=filled(TurnedAround, digit_above(short), digit_below(short)),
+        ask=filled(TradeToGetMore, typed_first, place(short), digit_below(short)),
         source=Source(
             "Brown & VanLehn (1980); Resnick et al. (1989), as cited in an item-design note",
             provenance="read",
@@ -89,8 +124,8 @@ DECIMALS = (
         name="opens a whole and still counts it",
         rule="The part after the point is right; the wholes are not made one less.",
         shows_when="a whole must be regrouped",
-        thinking="I made 70 into a hundred with 30. I may forget that this used a whole.",
-        ask="Where did the parts after the point come from? How many wholes are left after that?",
+        thinking=filled(OneUsed, place(short)),
+        ask=filled(OnesAfterTrading, first_ones, place(short)),
         source=coded("Broza & Ben-David Kolikant (2015), ZDM", "1101-1102"),
         example=Example("20 - 7.70", "12.30", "13.30"),
         beside=REGROUP_FIRST.key,
@@ -101,8 +136,8 @@ DECIMALS = (
         name="longer is larger",
         rule="The number with more decimal digits is called larger.",
         shows_when="the numbers of decimal places differ",
-        thinking="134 is more than 2.",
-        ask="Show both numbers on one number line. Which is further along?",
+        thinking=filled(MoreDigits, longer, shorter),
+        ask=filled(WhichIsFurther, first_decimal, second_decimal),
         source=coded(
             "Lachance & Confrey (2002), J. Mathematical Behavior; Irwin (2001), JRME", "517-518; 401-406"
         ),
@@ -114,8 +149,8 @@ DECIMALS = (
         name="shorter is larger",
         rule="The number with fewer decimal digits is called larger.",
         shows_when="the numbers of decimal places differ",
-        thinking="Hundredths are smaller than tenths, so the one with hundredths is smaller.",
-        ask="Show both numbers on one number line. Which is further along?",
+        thinking=filled(SmallerPlaces, longer_place, shorter_place, longer),
+        ask=filled(WhichIsFurther, first_decimal, second_decimal),
         source=coded("Resnick et al. (1989), JRME", "9, 13, 21, 25"),
         example=Example("1.35 ? 1.2", ">", "<"),
         attempt=on_decimals_compared(lambda digits: -by_more_digits(digits)),
@@ -125,8 +160,8 @@ DECIMALS = (
         name="numerator and denominator around the point",
         rule="n/d is written n.d.",
         shows_when="a fraction below one whole is written as a decimal",
-        thinking="Both are two numbers with something between them.",
-        ask="Is the fraction more or less than one whole? And the number that you wrote?",
+        thinking=plain(RuleThought.TWO_NUMBERS_AND_A_SIGN),
+        ask=filled(BelowOneWhole, one_fraction, wrote),
         source=coded("Resnick et al. (1989), JRME", "23"),
         example=Example("3/4 = ?", "0.75", "3.4"),
         attempt=fraction_as_decimal(around_the_point),
@@ -137,8 +172,8 @@ DECIMALS = (
         rule="n/d is written 0.n.",
         shows_when="a fraction below one whole is written as a decimal, and the pieces are not tenths "
         "(d <> 10)",
-        thinking="It is less than one, so 0 point and then the number on top.",
-        ask="What is the first place after the point worth? Are those the pieces of the fraction?",
+        thinking=filled(TopAfterPoint, top_of_one_fraction),
+        ask=filled(FirstPlace, one_fraction, wrote),
         source=coded("Resnick et al. (1989), JRME", "23"),
         example=Example("3/100 = ?", "0.03", "0.3"),
         attempt=fraction_as_decimal(top_after_the_point),
@@ -148,8 +183,8 @@ DECIMALS = (
         name="no regrouping over the point",
         rule="Before and after the point the digits are added as two separate whole numbers.",
         shows_when="there are ten tenths or more in all",
-        thinking="8 and 4 are 12, so it is point 12.",
-        ask="How many tenths are there in all? How many tenths make one whole?",
+        thinking=filled(TwoAdditions, first_digits, second_digits),
+        ask=filled(TenthsInAll, tenth),
         source=COMMON,
         example=Example("0.8 + 0.4", "1.2", "0.12"),
         beside=UNITS_APART.key,
@@ -161,8 +196,8 @@ DECIMALS = (
         family=Family.PLACE_VALUE,
         rule="The digits are added as whole numbers, right under right, and the point is put back.",
         shows_when="the numbers of decimal places differ",
-        thinking="I write the numbers under one another as I always do.",
-        ask=_LINE_UP,
+        thinking=plain(RuleThought.RIGHT_UNDER_RIGHT),
+        ask=filled(LastDigits, typed_first, typed_second),
         source=coded(
             "Wearne & Hiebert (1988), JRME",
             "378, 380",

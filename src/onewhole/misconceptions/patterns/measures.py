@@ -2,11 +2,22 @@
 
 from functools import partial
 
+from onewhole.misconceptions.asks.opening import EnoughToTake, HadBefore, HowManyMake, NoneThere, NotOpened
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.filling import filled
+from onewhole.misconceptions.holes.parts import bottom, first, have, large, need, piece, small, typed_first
 from onewhole.misconceptions.pair import pair_of
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.thoughts.opening import (
+    AlwaysTenMore,
+    HundredMore,
+    InPlaceOf,
+    LooksUnused,
+    NothingAbove,
+    TurnedAround,
+)
 from onewhole.misconceptions.wrong_steps.apart import apart, less, second_if_none, smaller_from_larger
 from onewhole.misconceptions.wrong_steps.bent import When, bent
 from onewhole.misconceptions.wrong_steps.regrouping import (
@@ -58,8 +69,8 @@ MEASURES = (
         name="an hour is regrouped as 100 minutes",
         rule="The hours are made one less, and 100 is added to the minutes.",
         shows_when="hours and minutes, and too few minutes to take from",
-        thinking="It works like dollars and cents.",
-        ask="Look at a clock. How many minutes are in one hour?",
+        thinking=filled(HundredMore, large, small),
+        ask=filled(HowManyMake, large, small),
         source=coded("Thanheiser (2012), J. Mathematical Behavior", "231-232"),
         example=Example("7 h 8 min - 2 h 53 min", "4 h 15 min", "4 h 55 min"),
         attempt=_bent(_hours, regroup=regroups(as_hundred)),
@@ -69,8 +80,8 @@ MEASURES = (
         name="a larger unit always gives ten",
         rule="The larger unit is made one less, and 10 is added to the smaller one.",
         shows_when=_TOO_FEW,
-        thinking="When I regroup I get ten more, as with tens and ones.",
-        ask="How many of the smaller unit make one of the larger? How can you find out?",
+        thinking=filled(AlwaysTenMore, large),
+        ask=filled(HowManyMake, large, small),
         source=Source(COMMON.text, note="the same answer as reading 5 ft 3 in as 5.3"),
         example=Example(*_FEET, "2 ft 5 in"),
         attempt=_bent(too_few_pieces, regroup=regroups(as_ten)),
@@ -81,8 +92,8 @@ MEASURES = (
         rule="The larger unit is taken rightly; of the smaller unit the smaller count is taken from the "
         "larger.",
         shows_when=_TOO_FEW,
-        thinking="I can't take 8 from 3, so I take 3 from 8.",
-        ask="Show the first measure. Are there enough of the smaller unit to take away?",
+        thinking=filled(TurnedAround, have, need),
+        ask=filled(EnoughToTake, first, small, need),
         source=COMMON,
         example=Example(*_FEET, "3 ft 5 in"),
         attempt=_bent(too_few_pieces, regroup=nothing, unit_by_unit=apart(less, smaller_from_larger)),
@@ -92,8 +103,8 @@ MEASURES = (
         name="opens a larger unit and still counts it",
         rule="The smaller unit is right; the larger one is not made one less.",
         shows_when=_TOO_FEW,
-        thinking="I turned a foot into inches. The feet may look to me as if nothing was used.",
-        ask="You opened one. How many whole ones are left after that?",
+        thinking=filled(LooksUnused, large, small),
+        ask=filled(NotOpened, typed_first, large, small),
         source=COMMON,
         example=Example(*_FEET, "3 ft 7 in"),
         attempt=_bent(too_few_pieces, regroup=regroups(keeps_the_unit)),
@@ -103,8 +114,8 @@ MEASURES = (
         name="drops the smaller units already there",
         rule="The larger unit is opened, and what was there of the smaller one is not joined to it.",
         shows_when=_TOO_FEW,
-        thinking="I make the foot into 12 inches and write that in place of the 3.",
-        ask="Before you opened one you had some small ones. Where are they now?",
+        thinking=filled(InPlaceOf, large, small, bottom, have),
+        ask=filled(HadBefore, large, small, have),
         source=COMMON,
         example=Example(*_FEET, "2 ft 4 in"),
         attempt=_bent(too_few_pieces, regroup=regroups(drops_what_was_there)),
@@ -114,8 +125,8 @@ MEASURES = (
         name="copies the smaller unit when there is none to take it from",
         rule="The larger unit is taken; of the smaller one the second number's count is written down.",
         shows_when="none of the smaller unit in the first number",
-        thinking="There is nothing above the 8, so the 8 comes down.",
-        ask="Show the first measure. Is there any of the smaller unit to take away? What must you do first?",
+        thinking=filled(NothingAbove, piece),
+        ask=filled(NoneThere, typed_first, small),
         source=COMMON,
         example=Example("5 ft - 2 ft 8 in", "2 ft 4 in", "3 ft 8 in"),
         attempt=_bent(no_pieces_on_top, regroup=nothing, unit_by_unit=apart(less, second_if_none)),

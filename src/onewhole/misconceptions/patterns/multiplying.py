@@ -2,8 +2,30 @@
 
 from functools import partial
 
+from onewhole.misconceptions.asks.amounts import AllOfThem, WriteAsAdding
+from onewhole.misconceptions.asks.pieces import CouldMakeOne
+from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.fractions import (
+    multiplied,
+    multiplied_bottom,
+    multiplied_fraction,
+    multiplied_large,
+    multiplied_piece,
+    multiplied_top,
+    multiplied_wholes,
+    times,
+)
+from onewhole.misconceptions.holes.parts import asked, written_pieces, wrote
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.thoughts.pieces import (
+    AddedTimes,
+    MultipliedFraction,
+    MultipliedWholes,
+    ThatIsTheAnswer,
+    WhichIsMultiplied,
+)
+from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.misconceptions.wrong_steps.multiplying import (
     added_to_top,
     both_parts,
@@ -16,8 +38,6 @@ from onewhole.misconceptions.wrong_steps.multiplying import (
 )
 
 _MIXED = "3 x 2 1/4", "6 3/4"
-_ADD_IT = "Write it as adding: the same number again and again. What do you get?"
-_PIECES = "Lay out one of them with strips, then all of them. Did the pieces change their size?"
 
 _times = partial(Pattern, topic=Topic.TIMES)
 
@@ -28,8 +48,8 @@ MULTIPLYING = (
         family=Family.DENOMINATOR,
         rule="k x n over k x d.",
         shows_when="k > 1",
-        thinking="I do times with every number I see.",
-        ask=_PIECES,
+        thinking=plain(RuleThought.TIMES_EVERYWHERE),
+        ask=filled(AllOfThem, times, multiplied, multiplied_piece),
         source=coded("Cai (1995), JRME Monograph", "58"),
         example=Example("6 x 4/7", "24/7", "24/42"),
         attempt=multiplies(both_parts),
@@ -40,8 +60,8 @@ MULTIPLYING = (
         family=Family.DENOMINATOR,
         rule="n over k x d.",
         shows_when="k > 1",
-        thinking="I may not be sure which of the two numbers is multiplied.",
-        ask=_PIECES,
+        thinking=filled(WhichIsMultiplied, times, multiplied_top, multiplied_bottom),
+        ask=filled(AllOfThem, times, multiplied, multiplied_piece),
         source=COMMON,
         example=Example("3 x 2/5", "6/5", "2/15"),
         attempt=multiplies(bottom_only),
@@ -52,8 +72,8 @@ MULTIPLYING = (
         family=Family.OPERATION,
         rule="k + n over d.",
         shows_when="k + n and k x n differ",
-        thinking="3 and 2 more are 5.",
-        ask=_ADD_IT,
+        thinking=filled(AddedTimes, times, multiplied_top),
+        ask=filled(WriteAsAdding, asked, multiplied),
         source=coded("Sahin, Gokkurt & Soylu (2016), IJMEST", "545-546"),
         example=Example("3 x 2/7", "6/7", "5/7"),
         attempt=multiplies(added_to_top),
@@ -64,8 +84,8 @@ MULTIPLYING = (
         family=Family.NUMERATOR,
         rule="k x w wholes; n/d is kept.",
         shows_when="k > 1 and there are pieces (n > 0)",
-        thinking="I multiplied the whole number and may have thought that was all.",
-        ask=_ADD_IT,
+        thinking=filled(MultipliedWholes, times, multiplied_wholes),
+        ask=filled(WriteAsAdding, asked, multiplied),
         source=COMMON,
         example=Example(*_MIXED, "6 1/4"),
         attempt=multiplies(wholes_only),
@@ -76,8 +96,8 @@ MULTIPLYING = (
         family=Family.DENOMINATOR,
         rule="k x w wholes, k x n over k x d.",
         shows_when="k > 1 and there are wholes",
-        thinking="I do times with every number I see.",
-        ask=_PIECES,
+        thinking=plain(RuleThought.TIMES_EVERYWHERE),
+        ask=filled(AllOfThem, times, multiplied, multiplied_piece),
         source=COMMON,
         example=Example(*_MIXED, "6 3/12"),
         attempt=multiplies(every_number),
@@ -88,8 +108,8 @@ MULTIPLYING = (
         family=Family.WHOLES,
         rule="w wholes are kept, k x n over d.",
         shows_when="k > 1 and there are wholes (w > 0)",
-        thinking="I multiplied the fraction and may have left the wholes alone.",
-        ask=_ADD_IT,
+        thinking=filled(MultipliedFraction, times, multiplied_fraction, multiplied_wholes),
+        ask=filled(WriteAsAdding, asked, multiplied),
         source=COMMON,
         example=Example(*_MIXED, "2 3/4"),
         attempt=multiplies(fraction_only),
@@ -100,8 +120,8 @@ MULTIPLYING = (
         family=Family.FORM,
         rule="The amount is right; k x n >= d pieces are left as they are.",
         shows_when="the pieces fill a whole (k x n >= d)",
-        thinking="6 wholes and 6 fourths is the answer.",
-        ask="Right. Could some of these pieces make a whole?",
+        thinking=filled(ThatIsTheAnswer, wrote),
+        ask=filled(CouldMakeOne, multiplied_large, multiplied_piece, written_pieces),
         source=Source(COMMON.text, note="mark as right"),
         example=Example("3 x 2 2/4", "7 2/4", "6 6/4"),
         attempt=multiplies(pieces_left),

@@ -1,9 +1,33 @@
 """Subtracting, like denominators: by way of one fraction, at the start or at the end."""
 
+from onewhole.misconceptions.asks.pieces import HowManyWholes, PiecesIn, WhichCountsWholes
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.filling import filled
+from onewhole.misconceptions.holes.parts import (
+    its_digits,
+    its_sum,
+    its_top,
+    its_wholes,
+    large,
+    number_with_wholes,
+    result_in_pieces,
+    result_over,
+    result_wholes,
+    small,
+    written_pieces,
+    wrote,
+)
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source
+from onewhole.misconceptions.thoughts.pieces import (
+    AddedToOne,
+    MultipliedTwo,
+    SideBySideDigits,
+    ThatIsTheAnswer,
+    TurnedAndDone,
+    WhichGoesWhere,
+)
 from onewhole.misconceptions.wrong_steps.another_way import (
     added_together,
     as_one_fraction,
@@ -30,9 +54,8 @@ from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.moves import usual_form
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 
-_ONE = "or one mixed number is turned into a fraction (2 3/4 = ?/4)"
+_ONE = "or one mixed number is turned into a fraction (w n/d = ?/d)"
 _EXAMPLE = "9 5/8 - 4 6/8", "4 7/8"
-_ASK = "Cut one strip into these pieces. How many pieces are in all of the wholes? And with the loose ones?"
 
 
 def _bent(when: When, also: Also = no_other, **steps: Act) -> BentTry:
@@ -77,8 +100,8 @@ ONE_FRACTION = (
         rule="w n/d is turned into (w + n)/d; in a difference the smaller numerator is "
         "taken from the larger.",
         shows_when=f"there are wholes in the first number (w1 >= 1), {_ONE}",
-        thinking="9 and 5 are 14, so it is 14 eighths.",
-        ask=_ASK,
+        thinking=filled(AddedToOne, its_wholes, its_top, its_sum, small),
+        ask=filled(PiecesIn, number_with_wholes, large, small),
         source=COMMON,
         example=Example(*_EXAMPLE, "4/8"),
         attempt=_bent(wholes_in_the_first, change=converts(whole_and_top_added)).also(
@@ -93,8 +116,8 @@ ONE_FRACTION = (
         rule="w n/d is turned into (w x n)/d; in a difference the smaller numerator is "
         "taken from the larger.",
         shows_when=f"there are wholes in the first number (w1 >= 1), {_ONE}",
-        thinking="I remember that something is multiplied. I may have taken the wrong two numbers.",
-        ask=_ASK,
+        thinking=filled(MultipliedTwo, its_wholes, its_top),
+        ask=filled(PiecesIn, number_with_wholes, large, small),
         source=Source(COMMON.text, note="the difference is the same if d is added in the place of n"),
         example=Example(*_EXAMPLE, "21/8"),
         attempt=_bent(
@@ -110,8 +133,8 @@ ONE_FRACTION = (
         family=Family.CONVERSION,
         rule="w n/d is turned into (w x d)/d; the n pieces are not added.",
         shows_when=f"the fractions differ (n1 <> n2), {_ONE}",
-        thinking="I turned the wholes into pieces and may have thought that was all.",
-        ask=_ASK,
+        thinking=filled(TurnedAndDone, large, small),
+        ask=filled(PiecesIn, number_with_wholes, large, small),
         source=COMMON,
         example=Example(*_EXAMPLE, "5"),
         attempt=_bent(
@@ -126,10 +149,10 @@ ONE_FRACTION = (
         name="writes wholes and numerator side by side",
         topic=Topic.SUBTRACT_LIKE,
         family=Family.CONVERSION,
-        rule="w n/d is turned into the digits wn over d (9 5/8 into 95/8).",
+        rule="w n/d is turned into the digits wn over d.",
         shows_when=f"both numbers have pieces, {_ONE}, and the pieces are not tenths (d <> 10)",
-        thinking="9 wholes and 5 pieces look like ninety-five.",
-        ask=_ASK,
+        thinking=filled(SideBySideDigits, its_wholes, its_top, its_digits),
+        ask=filled(PiecesIn, number_with_wholes, large, small),
         source=COMMON,
         example=Example(*_EXAMPLE, "6 1/8"),
         attempt=_bent(_can_stand_side_by_side, change=converts(side_by_side), usual_form=usual_form).also(
@@ -144,8 +167,8 @@ ONE_FRACTION = (
         rule="The difference N/d is right, or N/d is given. N is q groups of d and r more, and it "
         "is written r q/d.",
         shows_when="q and r differ, also where one fraction is turned into a mixed number (11/4 = ?)",
-        thinking="39 in eighths goes 4 times with 7 over. I may not be sure which number goes where.",
-        ask="How many of your pieces make one whole? Make wholes of them. Which number counts the wholes?",
+        thinking=filled(WhichGoesWhere, large, small, result_wholes, result_over),
+        ask=filled(WhichCountsWholes, large, small, result_in_pieces),
         source=COMMON,
         example=Example(*_EXAMPLE, "7 4/8"),
         attempt=_bent(always, usual_form=swapped).also(swapped_about),
@@ -157,8 +180,8 @@ ONE_FRACTION = (
         family=Family.FORM,
         rule="The amount is right and stays one fraction N/d with N >= d.",
         shows_when="the answer is more than 1",
-        thinking="39 eighths is the answer.",
-        ask="Right. How many whole strips could you make of these pieces?",
+        thinking=filled(ThatIsTheAnswer, wrote),
+        ask=filled(HowManyWholes, large, small, written_pieces),
         source=Source("4.NF.B.3.c asks for no particular form", provenance="read", note="mark as right"),
         example=Example(*_EXAMPLE, "39/8"),
         attempt=_bent(_answer_above_one, usual_form=as_it_comes),

@@ -1,8 +1,49 @@
 """Subtracting, like denominators: what goes wrong where one whole is regrouped."""
 
+from onewhole.misconceptions.asks.amounts import HowMuchTaken
+from onewhole.misconceptions.asks.opening import (
+    CrossedOff,
+    EnoughAlready,
+    EnoughToTake,
+    HadBefore,
+    HowManyMake,
+    HowManyMore,
+    HowManyOpened,
+    NotOpened,
+    OneBesideOne,
+    WhichIsShown,
+)
+from onewhole.misconceptions.asks.pieces import GotSmaller
 from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.filling import filled
+from onewhole.misconceptions.holes.parts import (
+    bottom,
+    first,
+    have,
+    large,
+    need,
+    small,
+    total_in_first,
+    total_unit,
+    typed_first,
+    typed_second,
+)
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import CLASS_PAGE, COMMON, Source, coded
+from onewhole.misconceptions.thoughts.opening import (
+    AllGone,
+    AlwaysCrosses,
+    AlwaysTenMore,
+    CrossedThenTurned,
+    CrossedTwice,
+    InPlaceOf,
+    LooksUnused,
+    OneMovesOver,
+    OneMustGo,
+    PiecesDone,
+    TurnedAround,
+)
+from onewhole.misconceptions.thoughts.pieces import NamedByCount
 from onewhole.misconceptions.wrong_steps.apart import (
     apart,
     first_only,
@@ -68,8 +109,8 @@ OPENING_A_WHOLE = (
         rule="The wholes are taken rightly. In the fractions the smaller numerator is taken from the larger, "
         "whichever of the two numbers it stands in.",
         shows_when=_SHORT,
-        thinking="I can't take 6 from 5, so I take 5 from 6.",
-        ask="Lay out the first number in strips. Which pieces do you hand over, and from which pile?",
+        thinking=filled(TurnedAround, have, need),
+        ask=filled(EnoughToTake, first, small, need),
         source=Source(
             "same rule as smaller-from-larger of Brown & Burton (1978), carried to the fraction; fraction "
             "error studies of Tatsuoka (1984)"
@@ -84,8 +125,8 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="One whole is cut into d pieces and joined to the pieces, and the wholes are not made one less.",
         shows_when=_SHORT,
-        thinking="I cut a whole into eighths. The wholes may look to me as if nothing was used.",
-        ask="Cut one strip into pieces. How many whole strips are still whole?",
+        thinking=filled(LooksUnused, large, small),
+        ask=filled(NotOpened, first, large, small),
         source=Source("same rule as borrow-no-decrement of Brown & Burton (1978)"),
         example=Example(*_EXAMPLE, "5 7/8"),
         attempt=_bent(too_few_pieces, regroup=regroups(keeps_the_unit)),
@@ -98,9 +139,8 @@ OPENING_A_WHOLE = (
         rule="One whole is crossed off, its d pieces are joined to nothing, and the smaller numerator is "
         "taken from the larger.",
         shows_when=_SHORT,
-        thinking="I cross off a whole because that is what we do. Then I take the smaller number from the "
-        "larger.",
-        ask="You crossed off one whole. Where did it go? Show me with a strip.",
+        thinking=filled(CrossedThenTurned, large, have, need),
+        ask=filled(CrossedOff, large, small),
         source=Source("same rule as smaller-from-larger-with-borrow (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "4 1/8"),
         attempt=_bent(
@@ -117,8 +157,8 @@ OPENING_A_WHOLE = (
         rule="One whole is regrouped as ten pieces, whatever the denominator. For a numerator of one digit "
         "this is also what comes of writing a 1 in front of it.",
         shows_when=f"{_SHORT}, and the pieces are not tenths (d <> 10)",
-        thinking="When I regroup I get ten more, as with tens and ones.",
-        ask="Fold one strip into these pieces and count them. How many make one whole?",
+        thinking=filled(AlwaysTenMore, large),
+        ask=filled(HowManyMake, large, small),
         source=Source(
             CLASS_PAGE.text,
             provenance="read",
@@ -135,9 +175,8 @@ OPENING_A_WHOLE = (
         rule="The wholes are made one less and the numerator one more. If that is still too small, the "
         "smaller is taken from the larger.",
         shows_when=_SHORT,
-        thinking="I move one over from the wholes to the pieces.",
-        ask="Put one whole strip beside one piece. Are they the same amount? How many pieces fit on the "
-        "strip?",
+        thinking=filled(OneMovesOver, large, small),
+        ask=filled(OneBesideOne, large, small),
         source=coded(
             "Gutstein & Mack (1999), J. Mathematical Behavior (a child reads 1 as one fifth)",
             "445-446",
@@ -157,8 +196,8 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="The fraction becomes d/d; the n1 pieces that were there are not joined to it.",
         shows_when=_SHORT,
-        thinking="I make the whole into 8/8 and write that in place of the 5/8.",
-        ask="Before you cut the strip you had some pieces. Where are they now?",
+        thinking=filled(InPlaceOf, large, small, bottom, have),
+        ask=filled(HadBefore, large, small, have),
         source=CLASS_PAGE,
         example=Example(*_EXAMPLE, "4 2/8"),
         attempt=_bent(_too_few, regroup=regroups(drops_what_was_there)),
@@ -170,8 +209,8 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="The wholes are made two less, and d pieces are joined to n1.",
         shows_when=_SHORT,
-        thinking="I cross off a whole when I open it, and once more when I subtract.",
-        ask="How many strips did you cut? How many whole strips are left on the table?",
+        thinking=filled(CrossedTwice, large, small),
+        ask=filled(HowManyOpened, first, large),
         source=COMMON,
         example=Example(*_EXAMPLE, "3 7/8"),
         attempt=_bent(too_few_pieces, regroup=regroups(two_for_one)),
@@ -183,8 +222,8 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="d pieces are joined to n1, and the whole for them is crossed off in the second number.",
         shows_when=f"{_SHORT}, and there are wholes in the second number (w2 >= 1)",
-        thinking="A whole must go. I may not be sure from which number.",
-        ask="Which number do you have in strips on the table, and which one only tells how much to take?",
+        thinking=filled(OneMustGo, large, typed_first, typed_second),
+        ask=filled(WhichIsShown, typed_first, typed_second),
         source=Source("same idea as the borrow-from-the-bottom family (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "6 7/8"),
         attempt=_bent(_pays_from_the_second, regroup=takes_from_the_second),
@@ -196,8 +235,8 @@ OPENING_A_WHOLE = (
         family=Family.WHOLES,
         rule="The fraction part is right; the wholes of the second number are never taken.",
         shows_when="there are wholes in the second number (w2 >= 1)",
-        thinking="The hard part with the pieces is done. I may think that is all.",
-        ask="You took the pieces. What else does the second number tell you to take?",
+        thinking=filled(PiecesDone, small),
+        ask=filled(HowMuchTaken, typed_second),
         source=COMMON,
         example=Example(*_EXAMPLE, "8 7/8"),
         attempt=_bent(_wholes_taken_at_most_one_opened, unit_by_unit=apart(first_only, less)),
@@ -210,8 +249,8 @@ OPENING_A_WHOLE = (
         rule="The wholes are made one less although there are pieces enough, and nothing is joined to the "
         "pieces.",
         shows_when=f"there are pieces enough (n1 >= n2), {_RENAMED}",
-        thinking="In these problems I always cross off a whole first.",
-        ask="Do you have enough pieces here already? How can you tell before you start?",
+        thinking=filled(AlwaysCrosses, large),
+        ask=filled(EnoughAlready, small, have, need),
         source=Source("same idea as borrowing whether or not it is needed (Brown & Burton 1978)"),
         example=Example("5 4/6 - 2 1/6", "3 3/6", "2 3/6"),
         attempt=_bent(enough_pieces, regroup=regroups(loses_the_pieces, needed=False)),
@@ -223,8 +262,8 @@ OPENING_A_WHOLE = (
         family=Family.NUMERATOR,
         rule="The wholes are taken; where there are too few pieces the fraction part is written as nothing.",
         shows_when=_SHORT,
-        thinking="I have 5 and must take 6. They are all gone, so there is none left.",
-        ask="You took the pieces you had. Did you take as many as the problem asks? How many more must go?",
+        thinking=filled(AllGone, have, need),
+        ask=filled(HowManyMore, small, have),
         source=Source("same rule as zero-instead-of-borrow (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "5"),
         attempt=_bent(_too_few, regroup=nothing, unit_by_unit=apart(less, none_if_short)),
@@ -236,8 +275,8 @@ OPENING_A_WHOLE = (
         family=Family.DENOMINATOR,
         rule="One whole is regrouped rightly; then the n1 + d pieces are written as the denominator too.",
         shows_when=_SHORT,
-        thinking="I have 13 pieces now, so I write thirteenths.",
-        ask="Did the pieces get any smaller when you cut the strip? What are they called?",
+        thinking=filled(NamedByCount, total_in_first, total_unit),
+        ask=filled(GotSmaller, small, total_unit),
         source=COMMON,
         example=Example(*_EXAMPLE, "4 7/13"),
         attempt=_bent(too_few_pieces, unit_by_unit=total_as_denominator),

@@ -1,10 +1,35 @@
 """Subtracting, like denominators: wholes and pieces are worked apart and one side goes wrong."""
 
+from onewhole.misconceptions.asks.amounts import (
+    AboutHowBig,
+    MoreOrLess,
+    SignTells,
+    WhichPartMissing,
+    WholesToo,
+)
+from onewhole.misconceptions.asks.pieces import BottomTells, GotSmaller
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished, written, wrongly
 from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.parts import (
+    added_bottoms,
+    asked,
+    bottom,
+    large,
+    small,
+    twice_bottom,
+    typed_first,
+    typed_second,
+    units_there,
+    wholes,
+    wrote,
+)
+from onewhole.misconceptions.holes.thoughts import put_together_or_changed
 from onewhole.misconceptions.pair import Pair, like_parts, unlike_parts
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.thoughts.pieces import BottomsLookLike, WholesComeDown, WholesForgotten
+from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.misconceptions.wrong_steps.apart import (
     adds_instead,
     apart,
@@ -97,8 +122,8 @@ PARTS_APART = (
         family=Family.NUMERATOR,
         rule="The wholes are taken and the fractions are left out.",
         shows_when="the fractions differ (n1 <> n2), also with unlike denominators",
-        thinking="I know how to subtract whole numbers, so I did that part.",
-        ask="Read the whole problem aloud. Which part of each number is not in your answer yet?",
+        thinking=plain(RuleThought.SUBTRACTED_WHOLES),
+        ask=filled(WhichPartMissing, asked),
         source=Source(
             "Siegler et al. (2010), IES practice guide NCEE 2010-4039, recommendation 3 (misconceptions)",
             "rec. 3",
@@ -115,8 +140,8 @@ PARTS_APART = (
         family=Family.WHOLES,
         rule="The smaller numerator is taken from the larger; the wholes are left out.",
         shows_when="there are more wholes in the first number (w1 > w2)",
-        thinking="I finished the fractions and may have forgotten that wholes were left.",
-        ask="About how big should the answer be? Is yours near that?",
+        thinking=filled(WholesForgotten, large),
+        ask=filled(AboutHowBig, asked, wrote),
         source=COMMON,
         example=Example(*_EXAMPLE, "3/6"),
         attempt=_bent(_first_has_more_wholes, apart(left_out, smaller_from_larger)),
@@ -128,8 +153,8 @@ PARTS_APART = (
         family=Family.WHOLES,
         rule="The second number's wholes are not taken; the smaller numerator is taken from the larger.",
         shows_when="there are wholes in the second number (w2 >= 1)",
-        thinking="I subtract the fractions and bring the whole number down.",
-        ask="Take the second number away in strips. Do whole strips go too?",
+        thinking=filled(WholesComeDown, wholes),
+        ask=filled(WholesToo, typed_first, typed_second, large),
         source=COMMON,
         example=Example(*_EXAMPLE, "5 3/6"),
         attempt=_bent(wholes_are_taken, apart(first_only, smaller_from_larger)),
@@ -141,8 +166,8 @@ PARTS_APART = (
         family=Family.OPERATION,
         rule="w1 + w2 wholes, and the smaller numerator is taken from the larger.",
         shows_when="there are wholes in the second number (w2 >= 1)",
-        thinking="I may have changed the sign half way without seeing it.",
-        ask="Point to the sign. What does it tell you to do with the wholes? And with the pieces?",
+        thinking=plain(RuleThought.SIGN_CHANGED),
+        ask=filled(SignTells, asked, units_there),
         source=COMMON,
         example=Example(*_EXAMPLE, "7 3/6"),
         attempt=_bent(wholes_are_taken, apart(together, smaller_from_larger)),
@@ -154,8 +179,8 @@ PARTS_APART = (
         family=Family.OPERATION,
         rule="w1 - w2 wholes, and the numerators are added.",
         shows_when="there are pieces in the second number (n2 >= 1)",
-        thinking="I can't take that many pieces, so I may put them together.",
-        ask="Point to the sign. After taking pieces away, can you have more pieces than before?",
+        thinking=put_together_or_changed,
+        ask=filled(SignTells, asked, units_there),
         source=COMMON,
         example=Example("5 1/6 - 2 4/6", "2 3/6", "3 5/6"),
         attempt=_bent(_second_has_pieces, apart(less, together)),
@@ -167,8 +192,8 @@ PARTS_APART = (
         family=Family.OPERATION,
         rule="Wholes and numerators are both added.",
         shows_when="always",
-        thinking="We were adding before, so I may have gone on adding.",
-        ask="Read me the problem with its sign. Will the answer be more or less than the first number?",
+        thinking=plain(RuleThought.STILL_ADDING),
+        ask=filled(MoreOrLess, asked, typed_first),
         source=Source("add-instead-of-subtract (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "7 5/6"),
         attempt=_bent(always, apart(together, together), regroup=adds_instead),
@@ -181,8 +206,8 @@ PARTS_APART = (
         rule="w1 - w2 wholes, the smaller numerator from the larger, and d - d = 0 as the denominator. Some "
         "children write /0, some leave the fraction bar out.",
         shows_when="always",
-        thinking="It says minus, so I do minus with every number I see.",
-        ask="What does the bottom number tell us about the pieces? Does that change when some are taken?",
+        thinking=plain(RuleThought.MINUS_EVERYWHERE),
+        ask=filled(BottomTells, bottom),
         source=coded("Gutstein & Mack (1999), J. Mathematical Behavior", "453-454"),
         example=Example(*_EXAMPLE, "3 3/0"),
         beside=REGROUP_FIRST.key,
@@ -195,8 +220,8 @@ PARTS_APART = (
         family=Family.DENOMINATOR,
         rule="w1 - w2 wholes, the smaller numerator from the larger, over 2d.",
         shows_when="the fractions differ (n1 <> n2)",
-        thinking="There are two sixes, so it may look like twelve.",
-        ask="Did the pieces on the table get any smaller? What would you have to do to get smaller ones?",
+        thinking=filled(BottomsLookLike, bottom, twice_bottom),
+        ask=filled(GotSmaller, small, added_bottoms),
         source=coded(
             "Cramer, Post & delMas (2002), JRME: subtracts numerators and adds denominators (11/12 - 4/6 = "
             "7/18)",

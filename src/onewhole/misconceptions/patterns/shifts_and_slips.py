@@ -1,9 +1,24 @@
 """Subtracting, like denominators: equal shift and adding back gone wrong, slips, and an unfinished form."""
 
+from onewhole.misconceptions.asks.amounts import MoveBoth, TookTooMuch
+from onewhole.misconceptions.asks.pieces import CouldMakeOne, CountAgain, SetAsideBefore
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.parts import (
+    have,
+    large,
+    next_whole,
+    small,
+    typed_first,
+    typed_second,
+    written_pieces,
+)
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source
+from onewhole.misconceptions.thoughts.opening import AlwaysOpens
+from onewhole.misconceptions.thoughts.pieces import EasierWhole, Miscounted, TakesTheseToo
+from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.misconceptions.wrong_steps.bent import Also, When, bent, no_other, on_like_parts
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.shifting import (
@@ -69,8 +84,8 @@ SHIFTS_AND_SLIPS = (
         family=Family.REGROUPING,
         rule="The second number is moved up to the next whole, w2 + 1; the first is left as it was.",
         shows_when="there are pieces in the second number (n2 > 0)",
-        thinking="Taking 5 is easier than taking 4 6/8, so I take 5.",
-        ask="If you take more than the problem says, how can you make it fair?",
+        thinking=filled(EasierWhole, next_whole, typed_second),
+        ask=filled(TookTooMuch, typed_second, next_whole),
         source=Source(COMMON.text, note="belongs to equal shift"),
         example=Example(*_OPENED, "4 5/8"),
         attempt=_bent(EQUAL_SHIFT, _second_below_a_whole, shift=shifts_only_the_second, take=takes),
@@ -82,9 +97,8 @@ SHIFTS_AND_SLIPS = (
         family=Family.REGROUPING,
         rule="The second number is moved up by the missing pieces and the first is moved down by as many.",
         shows_when="there are pieces in the second number (n2 > 0)",
-        thinking="When I add I may give pieces from one number to the other. I did the same here.",
-        ask="Mark both numbers on a number line. Move both. When does the distance between them stay the "
-        "same?",
+        thinking=plain(RuleThought.GAVE_AND_TOOK),
+        ask=filled(MoveBoth, typed_first, typed_second),
         source=Source(COMMON.text, note="belongs to equal shift; keeping the total works for a sum only"),
         example=Example(*_OPENED, "4 3/8"),
         attempt=_bent(EQUAL_SHIFT, _second_below_a_whole, shift=shifts_apart, take=takes),
@@ -97,8 +111,8 @@ SHIFTS_AND_SLIPS = (
         rule="The second number is taken from the wholes rightly; then the n1 pieces are taken off, not put "
         "back.",
         shows_when="there are pieces in the first number (n1 > 0)",
-        thinking="It is a minus problem, so I take the pieces away as well.",
-        ask="You set some pieces aside at the start. Do they still belong to you?",
+        thinking=filled(TakesTheseToo, small, have),
+        ask=filled(SetAsideBefore, small, have),
         source=Source(COMMON.text, note="belongs to taking it all from the whole, then adding back"),
         example=Example(*_OPENED, "3 5/8"),
         attempt=_bent(FROM_WHOLE, _first_has_pieces, take_from_whole=takes_again),
@@ -110,8 +124,8 @@ SHIFTS_AND_SLIPS = (
         family=Family.FACT,
         rule="The right answer less 1/d, or 1/d more.",
         shows_when="always",
-        thinking="I may have counted one too few or one too many.",
-        ask="Count the pieces that are left once more, aloud. How many?",
+        thinking=filled(Miscounted, small),
+        ask=filled(CountAgain, small),
         source=_SLIP,
         example=Example(*_PLAIN, "3 2/6"),
         attempt=_bent(REGROUP_FIRST, always, _the_other_way(0, 1), unit_by_unit=off_by(0, -1)),
@@ -123,8 +137,8 @@ SHIFTS_AND_SLIPS = (
         family=Family.FACT,
         rule="The right answer and 1 more, or 1 less.",
         shows_when="always",
-        thinking="I may have counted one whole too many or too few.",
-        ask="Count the whole strips that are left once more, aloud. How many?",
+        thinking=filled(Miscounted, large),
+        ask=filled(CountAgain, large),
         source=_SLIP,
         example=Example(*_PLAIN, "4 3/6"),
         attempt=_bent(REGROUP_FIRST, always, _the_other_way(-1, 0), unit_by_unit=off_by(1, 0)),
@@ -137,8 +151,8 @@ SHIFTS_AND_SLIPS = (
         rule="The amount is right. A whole was opened without need and never put together again: "
         "(w1 - 1 - w2) (n1 + d - n2)/d.",
         shows_when="pieces enough, and more wholes in the first number (n1 >= n2, w1 > w2)",
-        thinking="I always open a whole first.",
-        ask="Right. Could some of these pieces make a whole?",
+        thinking=filled(AlwaysOpens, large),
+        ask=filled(CouldMakeOne, large, small, written_pieces),
         source=Source(COMMON.text, note="mark as right, with a remark"),
         example=Example(*_PLAIN, "2 9/6"),
         attempt=_bent(REGROUP_FIRST, _pieces_enough_and_a_whole_to_open, regroup=_open_one),

@@ -4,8 +4,29 @@ The rules are described for fractions without wholes. Where there are wholes, th
 and the rule is used on the fractions: that part is ours.
 """
 
+from onewhole.misconceptions.asks.amounts import CanBeLeft, MoreThanEach
+from onewhole.misconceptions.asks.pieces import CutInto
+from onewhole.misconceptions.asks.sizes import CountTogether, SameAmount
+from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.fractions import (
+    after_renaming,
+    before_renaming,
+    common_piece,
+    first_fraction,
+    larger_of_bottoms,
+    left,
+    left_piece,
+    product_piece,
+    right,
+    right_piece,
+    to_be_cut,
+)
+from onewhole.misconceptions.holes.parts import wrote
+from onewhole.misconceptions.holes.thoughts import same_step_renaming
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.thoughts.rules import RuleThought
+from onewhole.misconceptions.thoughts.sizes import BiggerBottom, StartedWith
 from onewhole.misconceptions.wrong_steps.cutting import (
     bottom_kept,
     bottoms_added,
@@ -38,8 +59,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.DENOMINATOR,
         rule="The numerators are added and the denominators are added.",
         shows_when="always",
-        thinking="It says plus, so I do plus on top and plus on the bottom.",
-        ask="Is your answer more than each of the two numbers? Should it be?",
+        thinking=plain(RuleThought.PLUS_TOP_AND_BOTTOM),
+        ask=filled(MoreThanEach, left, right, wrote),
         source=coded(_VINNER, "71-72", "also Depaepe et al. (2018), p. 197 (2/3 + 3/5 = 5/8)"),
         example=Example(*_HALF_AND_TWO_THIRDS, "3/5"),
         beside=UNITS_APART.key,
@@ -52,8 +73,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.DENOMINATOR,
         rule="The smaller numerator is taken from the larger, and the smaller denominator from the larger.",
         shows_when="always",
-        thinking="It says minus, so I do minus on top and minus on the bottom.",
-        ask="Your answer is made of pieces. How big is one of them, and where did such pieces come from?",
+        thinking=plain(RuleThought.MINUS_TOP_AND_BOTTOM),
+        ask=filled(CanBeLeft, left, right, wrote),
         source=coded("Cai (1995), JRME Monograph", "58"),
         example=Example("3/4 - 1/6", "7/12", "2/2"),
         beside=REGROUP_FIRST.key,
@@ -66,8 +87,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.NUMERATOR,
         rule="A common denominator is found, and the numerators are added as they were.",
         shows_when="always",
-        thinking="I changed the bottoms to be the same. I may not have seen that the tops change too.",
-        ask="Cut the pieces of the first number into the new, smaller ones. How many of those is it now?",
+        thinking=plain(RuleThought.ONLY_THE_BOTTOMS),
+        ask=filled(CutInto, to_be_cut, common_piece),
         source=Source(
             "reported in fraction error studies (Idris & Narayanan 2011 count errors of this step)"
         ),
@@ -82,8 +103,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.NUMERATOR,
         rule="The numerators are added over the larger denominator.",
         shows_when="the denominators differ",
-        thinking="Both need the same bottom, so I take the bigger one.",
-        ask="Lay one piece of each number side by side. Can we count them as the same kind of piece?",
+        thinking=filled(BiggerBottom, larger_of_bottoms),
+        ask=filled(CountTogether, left_piece, right_piece),
         source=Source(
             "Siegler et al. (2010), IES practice guide NCEE 2010-4039, recommendation 3 (misconceptions)",
             "rec. 3",
@@ -100,8 +121,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.OPERATION,
         rule="n1 x n2 over d1 + d2.",
         shows_when="always",
-        thinking="I know some rules for fractions and may have mixed them.",
-        ask="Is your answer more than each of the two numbers? Should it be?",
+        thinking=plain(RuleThought.RULES_MIXED),
+        ask=filled(MoreThanEach, left, right, wrote),
         source=coded(_VINNER, "71-72"),
         example=Example(*_HALF_AND_TWO_THIRDS, "2/5"),
         beside=UNITS_APART.key,
@@ -114,9 +135,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.DENOMINATOR,
         rule="The smaller numerator is taken from the larger, over d1 + d2.",
         shows_when="always",
-        thinking="The tops go with minus. I may not be sure what the bottoms do.",
-        ask="What does the bottom number tell us about the pieces? Can pieces of two sizes be counted "
-        "together?",
+        thinking=plain(RuleThought.UNSURE_OF_THE_BOTTOMS),
+        ask=filled(CountTogether, left_piece, right_piece),
         source=coded("Cramer, Post & delMas (2002), JRME", "134-137"),
         example=Example("11/12 - 4/6", "1/4", "7/18"),
         beside=REGROUP_FIRST.key,
@@ -130,8 +150,8 @@ UNLIKE_DENOMINATORS = (
         rule="Each fraction is moved to the larger denominator by adding the same to top and bottom; then "
         "both are added.",
         shows_when="the denominators differ",
-        thinking="4 and 4 more is 8, so I do the same on top: 3 and 4 more is 7.",
-        ask="Show the fraction that you renamed, and cut each of its pieces alike. How many do you see now?",
+        thinking=same_step_renaming,
+        ask=filled(SameAmount, before_renaming, after_renaming),
         source=coded(
             "Behr, Wachsmuth, Post & Lesh (1984), JRME (3/4 said to equal 7/8)",
             "331, 336",
@@ -149,8 +169,8 @@ UNLIKE_DENOMINATORS = (
         rule="n1 x d1 + n2 x d2 over d1 x d2: the numerator's own denominator is used in place of the other "
         "one.",
         shows_when="the numerators differ (n1 <> n2)",
-        thinking="I know I must multiply the top. I may have taken the wrong number.",
-        ask="Cut one piece of the first number into the new, smaller ones. How many does it make?",
+        thinking=plain(RuleThought.WRONG_FACTOR),
+        ask=filled(CutInto, first_fraction, product_piece),
         source=COMMON,
         example=Example(*_THIRDS_AND_QUARTERS, "10/12"),
         beside=UNITS_APART.key,
@@ -163,8 +183,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.DENOMINATOR,
         rule="The numerators are added over the denominator of the first number.",
         shows_when="the denominators differ",
-        thinking="We started with thirds, so the answer is in thirds.",
-        ask="Lay one piece of each number side by side. Can we count them as the same kind of piece?",
+        thinking=filled(StartedWith, left_piece),
+        ask=filled(CountTogether, left_piece, right_piece),
         source=COMMON,
         example=Example(*_THIRDS_AND_QUARTERS, "3/3"),
         beside=UNITS_APART.key,
@@ -177,8 +197,8 @@ UNLIKE_DENOMINATORS = (
         family=Family.NUMERATOR,
         rule="The denominators are multiplied, and the numerators are added as they were.",
         shows_when="always",
-        thinking="I changed the bottoms to be the same. I may not have seen that the tops change too.",
-        ask="Cut the pieces of the first number into smaller ones, all the same. How many is it now?",
+        thinking=plain(RuleThought.ONLY_THE_BOTTOMS),
+        ask=filled(CutInto, first_fraction, product_piece),
         source=COMMON,
         example=Example(*_QUARTERS_AND_SIXTHS, "4/24"),
         beside=UNITS_APART.key,

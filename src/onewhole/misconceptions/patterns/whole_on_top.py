@@ -1,8 +1,25 @@
 """Subtracting, like denominators: a fraction or a mixed number is taken from a whole number."""
 
+from onewhole.misconceptions.asks.amounts import CanBeLeft
+from onewhole.misconceptions.asks.opening import NoneThere, NotOpened
+from onewhole.misconceptions.asks.sizes import SameAmount
 from onewhole.misconceptions.bend import BentTry
+from onewhole.misconceptions.filling import filled
+from onewhole.misconceptions.holes.parts import (
+    as_many_pieces,
+    first,
+    large,
+    piece,
+    rest_of_one,
+    small,
+    typed_first,
+    typed_second,
+    wrote,
+)
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
+from onewhole.misconceptions.thoughts.opening import CompletesOne, NothingAbove, WholesStay
+from onewhole.misconceptions.thoughts.pieces import SameKind
 from onewhole.misconceptions.wrong_steps.apart import apart, less, second_if_none
 from onewhole.misconceptions.wrong_steps.bent import When, bent, on_like_parts
 from onewhole.misconceptions.wrong_steps.converting import converts, whole_as_pieces
@@ -25,8 +42,8 @@ WHOLE_ON_TOP = (
         rule="The wholes are taken; there are no pieces in the first number, so the second fraction is "
         "written down.",
         shows_when="the first number is a whole number (n1 = 0)",
-        thinking="There is nothing above 3/8, so 3/8 comes down.",
-        ask="Lay out the first number in strips. Can you hand over these pieces? What must you do first?",
+        thinking=filled(NothingAbove, piece),
+        ask=filled(NoneThere, typed_first, small),
         source=Source("same rule as 0 - N = N (Brown & Burton 1978)"),
         example=Example("4 - 1 3/8", "2 5/8", "3 3/8"),
         attempt=_bent(no_pieces_on_top, regroup=nothing, unit_by_unit=apart(less, second_if_none)),
@@ -38,8 +55,8 @@ WHOLE_ON_TOP = (
         family=Family.REGROUPING,
         rule="d pieces are made to take from, and no whole is given up for them.",
         shows_when="the first number is a whole number (n1 = 0)",
-        thinking="3/8 and 5/8 make a whole, so 5/8 is left. I may forget that this used one of the wholes.",
-        ask="Where did the pieces come from? How many strips are still whole?",
+        thinking=filled(CompletesOne, piece, rest_of_one, large),
+        ask=filled(NotOpened, first, large, small),
         source=coded(
             "same rule as the decimal error 20 - 7.70 = 13.30 in Broza & Ben-David Kolikant (2015), ZDM",
             "1101-1102",
@@ -54,8 +71,8 @@ WHOLE_ON_TOP = (
         family=Family.WHOLES,
         rule="The whole number w1 is read as w1/d, and the smaller numerator is taken from the larger.",
         shows_when="a fraction is taken from a whole number (n1 = 0, w2 = 0)",
-        thinking="To subtract they must be the same kind, so I write the 4 as 4/8.",
-        ask="Show the whole number with strips, then show as many pieces. Are they the same amount?",
+        thinking=filled(SameKind, typed_first, as_many_pieces),
+        ask=filled(SameAmount, typed_first, as_many_pieces),
         source=coded(
             "Gutstein & Mack (1999), J. Mathematical Behavior (1 - 4/5 answered 3/5)",
             "445-446",
@@ -73,9 +90,8 @@ WHOLE_ON_TOP = (
         family=Family.REGROUPING,
         rule="The pieces left of one opened whole are written beside all w1 wholes.",
         shows_when="a fraction is taken from a whole number (n1 = 0, w2 = 0)",
-        thinking="Only a fraction is taken, so the wholes may seem to stay as they are.",
-        ask="Is your answer more or less than what you started with? What should it be after taking some "
-        "away?",
+        thinking=filled(WholesStay, typed_second, typed_first),
+        ask=filled(CanBeLeft, typed_first, typed_second, wrote),
         source=COMMON,
         example=Example("4 - 3/8", "3 5/8", "4 5/8"),
         attempt=_bent(fraction_from_whole, regroup=regroups(keeps_the_unit)),

@@ -97,7 +97,7 @@ def in_columns(answer: Answer, start: Start = untouched) -> Try:
             return None
         ladder = joined(pair.first.ladder, pair.second.ladder)
         state = pair.state(ladder)
-        columns = _laid_out(state, len(pair.second.counts))
+        columns = laid_out(state, len(pair.second.counts))
         start(columns)
         digits = [answer(columns, at) for at in range(len(columns.tops))]
         state = _told(state, columns, digits)
@@ -107,7 +107,8 @@ def in_columns(answer: Answer, start: Start = untouched) -> Try:
     return attempt
 
 
-def _laid_out(state: PairState, below: int) -> Columns:
+def laid_out(state: PairState, below: int) -> Columns:
+    """Lay two numbers out in columns, the bottom one with so many digits."""
     tops = state.first.amounts[::-1]
     bottoms = state.second.amounts[::-1]
     return Columns(list(tops), [digit if at < below else None for at, digit in enumerate(bottoms)], tops)

@@ -41,7 +41,7 @@ def fills(fill: Fill) -> Try:
     """Return the attempt at one fraction renamed, with its numerator or denominator missing."""
 
     def attempt(statement: Statement) -> Attempt | None:
-        asked = _asked(statement)
+        asked = asked_of(statement)
         says = None if asked is None else fill(asked)
         if says is None:
             return None
@@ -60,7 +60,8 @@ def _as_missing(statement: Statement) -> MissingNumber:
     return statement
 
 
-def _asked(statement: Statement) -> Asked | None:
+def asked_of(statement: Statement) -> Asked | None:
+    """Return what a renaming with one number missing asks, or None for anything else."""
     match statement:
         case MissingNumber(Quantity() as known, gap, beside=()) if not statement.gap_taken:
             pass
@@ -114,13 +115,24 @@ def divides_one_multiplies_other(asked: Asked) -> Expression | None:
 
 def crosses_out_a_digit(asked: Asked) -> Expression | None:
     """Cross out a digit that stands in both, where that leaves the given number."""
+    digit = crossed_out(asked)
+    return None if digit is None else whole(_without(digit, asked)[asked.top_given])
+
+
+def crossed_out(asked: Asked) -> str | None:
+    """Return the digit that is crossed out of both, or None where that does not leave the given number."""
     top, bottom = str(asked.top), str(asked.bottom)
     for digit in dict.fromkeys(top):
-        if len(top) > 1 and len(bottom) > 1 and digit in bottom:
-            left = int(top.replace(digit, "", 1)), int(bottom.replace(digit, "", 1))
-            if left[not asked.top_given] == asked.given:
-                return whole(left[asked.top_given])
+        shared = len(top) > 1 and len(bottom) > 1 and digit in bottom
+        if shared and _without(digit, asked)[not asked.top_given] == asked.given:
+            return digit
     return None
+
+
+def _without(digit: str, asked: Asked) -> tuple[int, int]:
+    """Return numerator and denominator without a digit."""
+    top, bottom = (int(str(part).replace(digit, "", 1)) for part in (asked.top, asked.bottom))
+    return top, bottom
 
 
 def _times(small: int, large: int) -> int:

@@ -55,13 +55,14 @@ def renames_by_adding(statement: Statement) -> Attempt | None:
     if pair is None:
         return None
     bottom = max(pair.first.ladder.denominator, pair.second.ladder.denominator)
-    first, second = (_moved(number, bottom) for number in (pair.first, pair.second))
+    first, second = (moved(number, bottom) for number in (pair.first, pair.second))
     state = PairState(first, second, taken=False)
     state = wrongly(state, state.joined(trimmed(first)))
     counts = tuple(a + b for a, b in zip(first.amounts, second.amounts, strict=True))
     return finished(pair.asked, as_it_comes(state.now(result=written(mixed(bottom), counts))))
 
 
-def _moved(number: Quantity, bottom: int) -> Quantity:
+def moved(number: Quantity, bottom: int) -> Quantity:
+    """Add to the numerator what is added to the denominator: 3/4 on eighths is said to be 7/8."""
     wholes, top = number.amounts
     return Quantity(mixed(bottom), (wholes, top + bottom - number.ladder.denominator))

@@ -1,0 +1,39 @@
+"""What to ask a child about a pattern, in a fourth-grade teacher's words and on the child's own problem."""
+
+from typing import assert_never
+
+from onewhole.languages.english.asks_of_amounts import ask_of_amounts
+from onewhole.languages.english.asks_of_columns import ask_of_columns
+from onewhole.languages.english.asks_of_opening import ask_of_opening
+from onewhole.languages.english.asks_of_pieces import ask_of_pieces
+from onewhole.languages.english.asks_of_sizes import ask_of_sizes
+from onewhole.languages.english.words import ClassWords
+from onewhole.misconceptions.ask import Ask
+from onewhole.misconceptions.asks.amounts import AmountAsk
+from onewhole.misconceptions.asks.columns import ColumnAsk
+from onewhole.misconceptions.asks.opening import OpeningAsk
+from onewhole.misconceptions.asks.pieces import PieceAsk
+from onewhole.misconceptions.asks.sizes import SizeAsk
+from onewhole.sentences.sentence import Sentences
+
+
+def ask_told(ask: Ask, words: ClassWords) -> Sentences:
+    """Say what to ask a child.
+
+    >>> from onewhole.misconceptions.asks.opening import HadBefore
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.ladder import mixed
+    >>> text_of(ask_told(HadBefore(*mixed(6).units, 2), ClassWords("strip", "strips")))
+    'Before you cut one strip you had 2 sixths. Where are they now?'
+    """
+    if isinstance(ask, OpeningAsk):
+        return ask_of_opening(ask, words)
+    if isinstance(ask, PieceAsk):
+        return ask_of_pieces(ask, words)
+    if isinstance(ask, AmountAsk):
+        return ask_of_amounts(ask, words)
+    if isinstance(ask, SizeAsk):
+        return ask_of_sizes(ask)
+    if isinstance(ask, ColumnAsk):
+        return ask_of_columns(ask)
+    assert_never(ask)

@@ -1,0 +1,84 @@
+"""Thoughts that are the same on every problem."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from onewhole.languages.english.making import told
+from onewhole.misconceptions.thoughts.rules import RuleThought
+from onewhole.sentences.sentence import Sentences
+
+#: Each thought as one or more sentences.
+RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
+    {
+        RuleThought.SUBTRACTED_WHOLES: ("I know how to subtract whole numbers, so I did that part",),
+        RuleThought.ADDED_WHOLES: ("I know how to add whole numbers, so I did that part",),
+        RuleThought.SIGN_CHANGED: ("I may have changed the sign halfway without seeing it",),
+        RuleThought.STILL_ADDING: ("we were adding before, so I may have gone on adding",),
+        RuleThought.MINUS_EVERYWHERE: ("it says minus, so I do minus with every number I see",),
+        RuleThought.PLUS_EVERYWHERE: ("it says plus, so I do plus with every number I see",),
+        RuleThought.TIMES_EVERYWHERE: ("I do times with every number I see",),
+        RuleThought.PLUS_TOP_AND_BOTTOM: ("it says plus, so I do plus on top and plus on the bottom",),
+        RuleThought.MINUS_TOP_AND_BOTTOM: ("it says minus, so I do minus on top and minus on the bottom",),
+        RuleThought.GAVE_AND_TOOK: (
+            "when I add, I may give some from one number to the other",
+            "I did the same here",
+        ),
+        RuleThought.RULES_MIXED: ("I know some rules for fractions and may have mixed them up",),
+        RuleThought.RULE_FOR_TIMES: ("I used the rule for times",),
+        RuleThought.ALL_BUT_THE_BOTTOM: ("I added all the numbers that are not on the bottom",),
+        RuleThought.ONLY_THE_BOTTOMS: (
+            "I changed the bottoms to be the same",
+            "I may not have seen that the tops change too",
+        ),
+        RuleThought.UNSURE_OF_THE_BOTTOMS: (
+            "the tops go with minus",
+            "I may not be sure what the bottoms do",
+        ),
+        RuleThought.WRONG_FACTOR: (
+            "I know I must multiply the top",
+            "I may have taken the wrong number",
+        ),
+        RuleThought.BIGGER_IS_SMALLER: ("with fractions the bigger number is the smaller one",),
+        RuleThought.RIGHT_UNDER_RIGHT: ("I write the numbers under one another as I always do",),
+        RuleThought.TWO_NUMBERS_AND_A_SIGN: ("both are two numbers with something between them",),
+        RuleThought.ZERO_TURNS_INTO_NINE: ("when I trade from a zero, it turns into a nine",),
+        RuleThought.SKIPS_THE_ZERO: ("I can't take from a zero, so I take from the next digit",),
+        RuleThought.NOTHING_TO_TAKE_FROM_ZERO: (
+            "there is nothing to take from a zero, so nothing changes there",
+        ),
+        RuleThought.FORGOT_WHERE_IT_BEGAN: (
+            "zeros turn into nines",
+            "I may have forgotten where the trade began",
+        ),
+        RuleThought.ZERO_IS_TEN: (
+            "the zero turned into ten",
+            "I may not see that it gave one away again",
+        ),
+        RuleThought.NOTHING_STAYS_NOTHING: ("you can't take anything from nothing, so it stays nothing",),
+        RuleThought.ZERO_GIVES_ZERO: ("with a zero the answer is zero",),
+        RuleThought.ONE_IN_FRONT: (
+            "I write a one in front",
+            "there is a one already, so it may look like ten",
+        ),
+        RuleThought.ALL_USED_UP: ("they are all used up, so none are left",),
+        RuleThought.STARTS_AT_THE_FRONT: ("I start at the front of the number when I need more",),
+        RuleThought.CROSSED_ONE_OUT: ("I crossed one out already",),
+        RuleThought.COPIES_THE_DIGIT: ("nothing is taken there, so I just copy the digit",),
+        RuleThought.ONE_AWAY_EACH_TIME: ("nothing stands there, so I take one away each time",),
+        RuleThought.SOMETHING_EVERYWHERE: ("there must be something to take in every column",),
+        RuleThought.FINISHED_ALREADY: ("nothing is taken there, so I am finished",),
+        RuleThought.ADDS_TO_THE_NEIGHBOR: ("that column needs more too, so I add to it",),
+        RuleThought.ZERO_MUST_CHANGE: ("I must change the zero, and it can't go down",),
+        RuleThought.TURNS_AROUND_AT_ZERO: ("I can't trade with a zero, so I turn the numbers around",),
+        RuleThought.ZERO_FROM_ZERO: ("zero take away zero is zero, so I leave that column alone",),
+    }
+)
+
+
+def thought_of_rules(thought: RuleThought) -> Sentences:
+    """Say a thought that is the same on every problem.
+
+    >>> thought_of_rules(RuleThought.RULE_FOR_TIMES)[0].nodes
+    ('I used the rule for times',)
+    """
+    return tuple(sentence for words in RULES[thought] for sentence in told(words))

@@ -1,0 +1,110 @@
+"""Questions about subtraction in columns: where there are too few, and who pays for what is traded."""
+
+from dataclasses import dataclass
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
+from onewhole.statements.expression import Expression
+
+
+@dataclass(frozen=True, slots=True)
+class WhichColumnIsShort:
+    """In which column of the top number are there too few, and what could be traded?"""
+
+    top: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class TradeToGetMore:
+    """There are too few of a place to take ``need``: what could be traded?"""
+
+    top: Quantity
+    place: Unit
+    need: int
+
+
+@dataclass(frozen=True, slots=True)
+class TenMoreFrom:
+    """Ten more of a place are needed: where do they come from?"""
+
+    top: Quantity
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class ZeroToTrade:
+    """A zero stands in the place to trade from: where can one be got?"""
+
+    top: Quantity
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class InThisColumn:
+    """One column with blocks: what is there, what goes, and what is left?"""
+
+    problem: Expression
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class OneAndTenMore:
+    """One of a place was there and ten more came: how many are there?"""
+
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class WhereDidItGo:
+    """One of a place was crossed off: where did it go?"""
+
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class NothingBelow:
+    """Nothing stands below a place of the top number: how many are to be taken there?"""
+
+    top: Quantity
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AnyToTake:
+    """What is each digit of the bottom number worth, and is there any of a place to take?"""
+
+    second: Quantity
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class FrontDigit:
+    """Where is the one at the front of the top number, in what was written?"""
+
+    top: Quantity
+    place: Unit
+    wrote: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class TradedFor:
+    """One of the large place is traded: how many of the small one are got?"""
+
+    large: Unit
+    small: Unit
+
+
+#: Every question about columns.
+ColumnAsk = (
+    WhichColumnIsShort
+    | TradeToGetMore
+    | TenMoreFrom
+    | ZeroToTrade
+    | InThisColumn
+    | OneAndTenMore
+    | WhereDidItGo
+    | NothingBelow
+    | AnyToTake
+    | FrontDigit
+    | TradedFor
+)

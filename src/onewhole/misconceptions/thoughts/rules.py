@@ -1,0 +1,46 @@
+"""Thoughts that name no number and no unit: a rule that is followed, or a sign that is not seen."""
+
+from enum import Enum, auto
+
+
+class RuleThought(Enum):
+    """A thought that is the same on every problem."""
+
+    SUBTRACTED_WHOLES = auto()
+    ADDED_WHOLES = auto()
+    SIGN_CHANGED = auto()
+    STILL_ADDING = auto()
+    MINUS_EVERYWHERE = auto()
+    PLUS_EVERYWHERE = auto()
+    TIMES_EVERYWHERE = auto()
+    PLUS_TOP_AND_BOTTOM = auto()
+    MINUS_TOP_AND_BOTTOM = auto()
+    GAVE_AND_TOOK = auto()
+    RULES_MIXED = auto()
+    RULE_FOR_TIMES = auto()
+    ALL_BUT_THE_BOTTOM = auto()
+    ONLY_THE_BOTTOMS = auto()
+    UNSURE_OF_THE_BOTTOMS = auto()
+    WRONG_FACTOR = auto()
+    BIGGER_IS_SMALLER = auto()
+    RIGHT_UNDER_RIGHT = auto()
+    TWO_NUMBERS_AND_A_SIGN = auto()
+    ZERO_TURNS_INTO_NINE = auto()
+    SKIPS_THE_ZERO = auto()
+    NOTHING_TO_TAKE_FROM_ZERO = auto()
+    FORGOT_WHERE_IT_BEGAN = auto()
+    ZERO_IS_TEN = auto()
+    NOTHING_STAYS_NOTHING = auto()
+    ZERO_GIVES_ZERO = auto()
+    ONE_IN_FRONT = auto()
+    ALL_USED_UP = auto()
+    STARTS_AT_THE_FRONT = auto()
+    CROSSED_ONE_OUT = auto()
+    COPIES_THE_DIGIT = auto()
+    ONE_AWAY_EACH_TIME = auto()
+    SOMETHING_EVERYWHERE = auto()
+    FINISHED_ALREADY = auto()
+    ADDS_TO_THE_NEIGHBOR = auto()
+    ZERO_MUST_CHANGE = auto()
+    TURNS_AROUND_AT_ZERO = auto()
+    ZERO_FROM_ZERO = auto()

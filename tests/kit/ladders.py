@@ -1,0 +1,181 @@
+"""Problems on every ladder that a pattern may show on, and what numbers and units belong to a problem."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from onewhole.misconceptions.case import Case
+from onewhole.number.impossible import Impossible
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, whole
+from onewhole.number.unit import ONE, Unit
+from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
+from onewhole.statements.expression import Expression, quantities
+from onewhole.statements.gap import Gap
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+from onewhole.working.line import LineContent
+
+_LIKE = (
+    "9 {a} - 4 {b}; 9 {b} - 4 {a}; 1 {a} - {b}; 6 - 2 {b}; 1 - {b}; 4 - {a}; 5 {a} - 2; "
+    "12 {a} - 7 {a}; {b} - {a}; 2 {a} + 1 {b}; {a} + {b}; {b} + {b}; 3 {b} + 4; "
+    "1 {b} + 2 {b}; 5 {b} - 5 {a}; 7 {b} - {a}; 3 {a} - 1 {b}"
+)
+_UNLIKE = "{a} + {b}; 1 {b} - {a}; 5 {a} - 2 {b}; 3 {b} + 1 {a}; {b} + 4 {a}; 9 {b} - 3 {a}"
+_DENOMINATORS = (2, 3, 6, 8, 10, 100)
+_PAIRS = ((2, 3), (3, 4), (4, 8), (6, 4), (5, 10), (12, 6), (10, 100), (8, 12))
+
+#: Problems that need no filling, by the ladder that they stand on.
+TYPED = {
+    "whole numbers": (
+        "42 - 16; 71 - 38; 143 - 28; 703 - 245; 904 - 7; 1300 - 522; 3006 - 1807; 506 - 318; "
+        "207 - 169; 140 - 21; 57 - 20; 83 - 23; 73 - 24; 65 - 48; 733 - 216; 535 - 278; "
+        "347 - 9; 548 - 2; 4369 - 22; 143 - 22; 833 - 277; 402 - 6; 86 - 29; 306 - 8; "
+        "32 - 15; 802 - 304; 40 - 27; 8000 - 2345; 12005 - 3978; 1204 - 387; 5006 - 1308; "
+        "1111 - 999; 110 - 15; 200 - 101; 1010 - 202; 54321 - 12345; 100 - 1; 61 - 9; "
+        "555 - 455; 53 - 44"
+    ),
+    "decimals": (
+        "7.31 - 6.4; 4.7 - 0.24; 20 - 7.70; 3.00 - 0.45; 58.0 - 1.8; 5.2 - 2.7; 12.05 - 3.8; "
+        "0.8 + 0.4; 5 + 0.3; 0.45 + 0.3; 2.75 + 1.5; 6 - 0.05; 40.06 - 8.7; 9.1 - 0.35; "
+        "100 - 0.1; 7.5 - 2.5; 3.85 + 0.4; 1.25 - 0.5; 0.134 ? 0.2; 1.35 ? 1.2; 3.05 ? 3.4; "
+        "2 ? 1.95; 0.7 ? 0.65; 4.5 ? 4.25; 1 - 0.5; 2 - 0.25; 10.2 - 9.75"
+    ),
+    "one fraction": (
+        "3/4 = ?; 3/100 = ?; 7/10 = ?; 1/2 = ?; 2/5 = ?; 45/100 = ?; 2 3/4 = ?/4; 11/4 = ?; "
+        "1 5/6 = ?/6; 7 1/2 = ?; 23/8 = ?; 3 9/10 = ?/10"
+    ),
+    "equal fractions": (
+        "3/4 = ?/8; 2/3 = 4/?; 2/3 = ?/6; 4/8 = 1/?; 18/20 = 9/?; 6/8 = ?/4; 12/24 = 1/?; "
+        "1/2 = ?/4; 9/12 = ?/4; 1/5 = 2/?; 16/64 = 1/?; 6/9 = ?/3; 3/5 = ?/100; 4/4 = 2/?; "
+        "1/3 = ?/12; 10/100 = ?/10"
+    ),
+    "comparing": (
+        "1/8 ? 1/4; 3/8 ? 2/3; 2/5 ? 3/7; 4/5 ? 11/12; 9/13 ? 4/13; 5/6 ? 8/19; 2/5 ? 1/2; "
+        "3/4 ? 6/8; 7/8 ? 1/2; 1/100 ? 1/10; 1/2 ? 1/3; 5/6 ? 3/4; 2/2 ? 3/4; 5/8 ? 3/8; "
+        "7/10 ? 1/10; 3/2 ? 5/4; 1/12 ? 11/12"
+    ),
+    "times": (
+        "6 x 4/7; 3 x 2/5; 3 x 2/7; 3 x 2 1/4; 3 x 2 2/4; 2/3 x 4; 1 3/8 x 5; 10 x 3/100; "
+        "2 x 1/2; 4 x 5/6; 2 x 1 1/2; 12 x 2/3; 3 x 1/3"
+    ),
+    "feet and inches": (
+        "5 ft 3 in - 2 ft 8 in; 5 ft - 2 ft 8 in; 1 ft 1 in - 2 in; 12 ft 7 in - 4 ft 11 in; "
+        "6 ft 1 in - 1 ft 9 in"
+    ),
+    "yards and feet": "6 yd 1 ft - 2 yd 2 ft; 4 yd - 1 yd 1 ft; 2 yd 1 ft - 2 ft",
+    "pounds and ounces": "7 lb 3 oz - 2 lb 9 oz; 4 lb - 1 lb 6 oz; 20 lb 12 oz - 6 lb 13 oz",
+    "hours and minutes": "7 h 8 min - 2 h 53 min; 3 h - 45 min; 1 h 1 min - 2 min; 5 h 30 min - 1 h 45 min",
+}
+
+
+def ladders() -> Iterator[tuple[str, str]]:
+    """Give problems as typed, each with the ladder it stands on."""
+    for bottom in _DENOMINATORS:
+        few, many = f"{max(1, bottom // 3)}/{bottom}", f"{bottom - 1}/{bottom}"
+        yield from _split(f"1/{bottom}", _LIKE.format(a=few, b=many))
+    for one, another in _PAIRS:
+        yield from _split(
+            "unlike denominators", _UNLIKE.format(a=f"{one - 1}/{one}", b=f"{another // 2}/{another}")
+        )
+    for ladder, typed in TYPED.items():
+        yield from _split(ladder, typed)
+
+
+def _split(ladder: str, typed: str) -> Iterator[tuple[str, str]]:
+    for problem in typed.split(";"):
+        yield ladder, problem.strip()
+
+
+class Belongings:
+    """The numbers and units of a problem, of a working with its false line, and of the answer written."""
+
+    def __init__(self, case: Case) -> None:
+        """Gather them."""
+        self.asked = case.statement
+        self.found: set[Quantity] = set()
+        self.numbers: set[int] = {0}
+        for said in (case.statement, *(line.says for line in case.slip.lines)):
+            self._says(said)
+        for outcome in case.slip.outcomes:
+            if isinstance(outcome, Quantity):
+                self._quantity(outcome)
+            if isinstance(outcome, Impossible):
+                self.numbers |= {outcome.top, outcome.wholes or 0}
+        self.units = {unit for one in self.found for unit in one.ladder.units}
+        if any(one.ladder.style is Style.MIXED for one in self.found):
+            self.units.add(ONE)
+        self._renamed(case)
+        self.numbers |= {part for number in self.numbers for part in divmod(number, 10)}
+
+    def _says(self, says: LineContent | Statement) -> None:
+        match says:
+            case Comparison(left, right):
+                self._expression(left)
+                self._expression(right)
+            case Question(asked):
+                self._expression(asked)
+            case MissingNumber(rest, gap):
+                self._expression(rest)
+                self._gap(gap)
+            case _:
+                self._expression(says)
+
+    def _gap(self, gap: Gap) -> None:
+        self.numbers |= {part for part in (gap.wholes, gap.top, gap.bottom) if isinstance(part, int)}
+
+    def _expression(self, expression: Expression) -> None:
+        for quantity in quantities(expression):
+            self._quantity(quantity)
+
+    def _quantity(self, quantity: Quantity) -> None:
+        self.found.add(quantity)
+        self.numbers |= {*quantity.amounts, quantity.parts, int(quantity.value)}
+        if quantity.ladder.style is Style.MIXED:
+            self.numbers.add(quantity.ladder.denominator)
+        after = quantity.ladder.after
+        if quantity.ladder.style is Style.DECIMAL:
+            self.numbers.add(int("".join(map(str, quantity.amounts[-after:]))))
+
+    def _renamed(self, case: Case) -> None:
+        """A fraction that a child says to be equal: its pieces are what was given and what was written."""
+        if isinstance(case.statement, MissingNumber):
+            self.units |= {Unit(Fraction(1, number)) for number in self.numbers if number}
+
+    def holds(self, node: Node) -> bool:
+        """Say whether a node names nothing but what is the problem's own."""
+        match node:
+            case Counted(count, unit, spelt):
+                return self._unit(unit) and count > 0 and (count in self.numbers or (spelt and count == 1))
+            case Naming(unit):
+                return self._unit(unit)
+            case Said(Quantity() as quantity):
+                return self._is_part(quantity)
+            case Said(Impossible(_, top)):
+                return top in self.numbers
+            case Said(thing):
+                return Question(thing) == self.asked if not isinstance(thing, Gap) else False  # type: ignore[arg-type]
+            case _:
+                return isinstance(node, str) or not isinstance(node, Counted | Naming | Said)
+
+    def _unit(self, unit: Unit | Thing) -> bool:
+        if isinstance(unit, Thing):
+            return unit.worth is None or unit.worth in self.units
+        return unit in self.units
+
+    def _is_part(self, quantity: Quantity) -> bool:
+        """A number that stands there, a part of one, or a fraction made of two numbers that stand there."""
+        if quantity in self.found or any(_part(quantity, one) for one in self.found):
+            return True
+        if quantity == whole(quantity.parts):
+            return quantity.parts in self.numbers
+        if quantity.ladder.style is Style.MIXED and isinstance(self.asked, MissingNumber):
+            return {quantity.parts, quantity.ladder.denominator} <= self.numbers
+        return False
+
+
+def _part(quantity: Quantity, of: Quantity) -> bool:
+    """Say whether an amount is what some of another's units count: 5/8 of 9 5/8, 0.31 of 7.31."""
+    if quantity.ladder.finest != of.ladder.finest or quantity.kind is not of.kind:
+        return False
+    wholes = len(of.ladder.units) - max(of.ladder.after, 1)
+    kept = Quantity(of.ladder, (*(0 for _ in of.amounts[:wholes]), *of.amounts[wholes:]))
+    return kept.value == quantity.value
