@@ -206,6 +206,21 @@ def test_a_story_is_told_and_a_problem_without_working_is_only_answered() -> Non
     assert roles(script(lesson(item("3 x 2/5"))).chapters[1]) == [Role.PROBLEM, Role.ANSWER]
 
 
+@pytest.mark.parametrize(
+    ("typed", "story", "heard"),
+    [
+        ("24 - 6", "Today 6 in the back row are away.", "Today six in the back row are away."),
+        ("12 - 4", "She cuts 4 in half.", "She cuts four in half."),
+        ("6 in - 2 in", "A tail is 6 in long.", "A tail is six inches long."),
+    ],
+)
+def test_a_small_word_after_a_number_is_no_unit(typed: str, story: str, heard: str) -> None:
+    """What a teacher typed is said as it was meant: "in" is inches only where a length stands."""
+    first = script(lesson(replace(item(typed), story=story))).chapters[1].cues[0]
+    assert heard in [spoken(said) for said in first.says]
+    assert story in told(first)
+
+
 def scene(name: str) -> Scene:
     """A scene with one box and a caption."""
     unit = Unit(Fraction(1, 6))
