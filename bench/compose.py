@@ -22,9 +22,10 @@ from time import perf_counter
 
 from measuring import process_megabytes
 
-from onewhole.desk.page.compose import Composed, compose
+from onewhole.desk.page.compose import compose
 from onewhole.presses.space_at_once import likes, table
 from onewhole.sheets.candidates import LikePair
+from onewhole.sheets.composed import Composed
 from onewhole.sheets.learning import doubts, learnt, most, settles
 from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, WishedSkill, Wishes
 

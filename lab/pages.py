@@ -7,13 +7,14 @@ from random import Random
 
 from lab.pupils import COLUMNS
 from lab.spaces import subtractions
-from onewhole.desk.page.compose import Wishes, compose
+from onewhole.desk.page.compose import compose
 from onewhole.marking.reading.writing import alike
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 

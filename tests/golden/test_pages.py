@@ -8,7 +8,8 @@ import pytest
 
 from onewhole.desk.marking.mark import mark
 from onewhole.desk.page.print_pages import sheet_pages
-from onewhole.desk.tomorrow.plan import Tomorrow, plan_pages
+from onewhole.desk.tomorrow.plan import plan_pages
+from onewhole.desk.tomorrow.practice_pages import Tomorrow
 from onewhole.writers.printed import Printed
 from tests.kit.sheets import worked_sheet
 

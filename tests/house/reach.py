@@ -93,6 +93,28 @@ def owner(module: str, name: str) -> tuple[str, str] | None:
     return None
 
 
+def taken() -> set[tuple[str, str]]:
+    """Every name that a module of the source takes from another: imported, or read through the module."""
+    found = {one for module in modules().values() for one in module.taken}
+    for module in modules().values():
+        for node in ast.walk(module.tree):
+            if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
+                source = module.imported.get(node.value.id)
+                if source:
+                    found.add((".".join(source), node.attr))
+    return found
+
+
+def passed_on(module: SourceModule) -> tuple[str, ...]:
+    """The names in a module's ``__all__`` that it does not define itself."""
+    lists = (
+        ast.literal_eval(node.value)
+        for node in module.defined.get("__all__", ())
+        if isinstance(node, ast.Assign)
+    )
+    return tuple(name for names in lists for name in names if name not in module.defined)
+
+
 def _mentioned(module: str, node: ast.AST) -> Iterator[tuple[str, str]]:
     """What of ours a node mentions: by its name, through its module, or in an annotation that is a string."""
     for one in ast.walk(node):

@@ -9,8 +9,9 @@ from itertools import product
 
 from onewhole.desk.marking.mark import Marked, mark
 from onewhole.desk.page.print_pages import sheet_pages
-from onewhole.desk.pupil.report import Report, reports
+from onewhole.desk.pupil.report import reports
 from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
+from onewhole.marking.diagnosis.report import Report
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet

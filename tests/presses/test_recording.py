@@ -11,7 +11,8 @@ import pytest
 from numpy.typing import NDArray
 
 from onewhole.errors import InputError
-from onewhole.presses.recording import RecordingRefused, recording, voice_files
+from onewhole.presses.decoding import RecordingRefused, recording
+from onewhole.presses.recording import voice_files
 
 RATE = 48_000
 

@@ -8,9 +8,10 @@ from typing import Any
 import pytest
 
 from onewhole.desk.marking.mark import mark
-from onewhole.desk.pupil.report import Report, report
+from onewhole.desk.pupil.report import report
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
+from onewhole.marking.diagnosis.report import Report
 from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.sheets.header import Header

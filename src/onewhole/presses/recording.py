@@ -19,8 +19,6 @@ from onewhole.presses.decoding import (
 )
 from onewhole.presses.sound import Sound
 
-__all__ = ["RecordingRefused", "recording", "voice_files"]
-
 #: Chapters that need no recording: they stay silent.
 OPTIONAL: Final = frozenset({"opening", "closing"})
 #: How the name of a recording ends.

@@ -25,12 +25,13 @@ from onewhole.desk.classes.marked_nights import (
     night_summaries,
 )
 from onewhole.desk.classes.night_summary import summary_text
-from onewhole.desk.classes.notebooks import Notebook, Tonight, and_tonight
+from onewhole.desk.classes.notebooks import and_tonight
 from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.tomorrow.overrides import group_key
 from onewhole.errors import InputError
 from onewhole.findings.placing import FitsFamilies, MovedHere
 from onewhole.marking.diagnosis.finding import Status
+from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer

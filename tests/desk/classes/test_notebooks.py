@@ -6,8 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classes.notebooks import Notebook, Tonight, and_tonight, keep, tonight_in
+from onewhole.desk.classes.notebooks import and_tonight, keep, tonight_in
 from onewhole.desk.marking.mark import as_object, mark
+from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.marking.diagnosis.notebook_text import NotebookError
 
 SHEET = "title: Kites\n\n1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4\n"

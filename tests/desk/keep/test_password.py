@@ -4,16 +4,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.keep.password import (
-    LEAST,
-    MOST,
-    FileRefused,
-    PasswordRefused,
-    has_password,
-    is_password,
-    set_password,
-)
+from onewhole.desk.keep.password import LEAST, MOST, PasswordRefused, has_password, is_password, set_password
 from onewhole.errors import InputError
+from onewhole.presses.files import FileRefused
 
 RIGHT = "six kites over the hill"
 

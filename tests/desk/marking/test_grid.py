@@ -11,9 +11,10 @@ from onewhole.desk.marking.cells import MOST_CELLS, Change, KeptCells, keep_cell
 from onewhole.desk.marking.grid import cell_history, grid
 from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.marking.readings import Reading
-from onewhole.desk.marking.verdicts import Verdict, judged
+from onewhole.desk.marking.verdicts import judged
 from onewhole.errors import InputError
 from onewhole.marking.reading.class_answers import read_texts
+from onewhole.marking.reading.mark import Verdict
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.classes import name_pupil
 from onewhole.store.corrections import Correction, CorrectionKind, keep_correction

@@ -6,11 +6,11 @@ import pytest
 
 from onewhole.desk.classes.class_records import sheet_typed
 from onewhole.desk.marking.predicted import MOST, predicted
-from onewhole.desk.marking.verdicts import SIGNS, Verdict, judged, usual_right
+from onewhole.desk.marking.verdicts import SIGNS, judged, usual_right
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect
-from onewhole.marking.reading.mark import mark
+from onewhole.marking.reading.mark import Verdict, mark
 from tests.kit.marking_book import SHEET, book_with_night
 
 TEXTS = (

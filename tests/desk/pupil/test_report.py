@@ -4,10 +4,11 @@ from datetime import date
 
 import pytest
 
-from onewhole.desk.classes.notebooks import Notebook, Tonight, and_tonight
+from onewhole.desk.classes.notebooks import and_tonight
 from onewhole.desk.marking.mark import mark
 from onewhole.desk.pupil.report import as_object, report, reports, told
 from onewhole.desk.tomorrow.practice_pages import UnknownPupilError
+from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 
 SHEET = "title: Kites\n\n1. 9 5/8 - 4 6/8\n2. 7 1/6 - 3 5/6\n3. 6 1/4 - 3 2/4\n"
 ANSWERS = "pupil,1,2,3\nK01,5 1/8,4 4/6,3 1/4\nK02,4 7/8,3 2/6,2 3/4\n"

@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.marking.mark import Marked, mark
-from onewhole.desk.tomorrow.plan import Tomorrow, plan, plan_pages, tomorrow
-from onewhole.desk.tomorrow.practice_pages import UnknownPupilError
+from onewhole.desk.tomorrow.plan import plan, plan_pages, tomorrow
+from onewhole.desk.tomorrow.practice_pages import Tomorrow, UnknownPupilError
 from onewhole.errors import InputError
 
 WHEN = datetime(2025, 3, 6, 7, 30, tzinfo=UTC)

@@ -11,8 +11,6 @@ from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
 from onewhole.problems.skill import Skill, skill
 
-__all__ = ["DUE_AFTER_DAYS", "WHY", "BringBack", "bring_back", "skills_of"]
-
 #: A skill is due when it was on no page for so many days; our own: "weeks" at their shortest.
 DUE_AFTER_DAYS = 14
 #: What stands beside the hints. Source: Pashler and others (2007), as quoted in their official summary; that

@@ -11,7 +11,7 @@ from onewhole.marking.reading.class_answers import PupilTexts
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
-from onewhole.store.classes import Pupil, SchoolClass, add_class, add_pupil, classes_with_pupils
+from onewhole.store.classes import Pupil, add_class, add_pupil, classes_with_pupils
 from onewhole.store.nights import KeptNight, add_night
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotThere, StoreRefused
@@ -21,12 +21,9 @@ from onewhole.writers.frame import UNTITLED
 
 __all__ = [
     "Classroom",
-    "KeptNight",
-    "KeptSheet",
     "NightPage",
     "NotThere",
     "Pupil",
-    "SchoolClass",
     "Store",
     "StoreRefused",
     "night_page",

@@ -14,8 +14,6 @@ from onewhole.store.refusals import StoreRefused
 from onewhole.store.sheets import newest_sheets
 from onewhole.store.steps import NightStep, keep_step
 
-__all__ = ["NAME", "fill_demo", "is_whole", "open_demo"]
-
 #: What the class is called, and who is said to have written its answers.
 NAME = "Room 12, the kite club"
 BY = "demo"

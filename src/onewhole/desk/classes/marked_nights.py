@@ -18,8 +18,6 @@ from onewhole.desk.classes.class_records import (
 )
 from onewhole.desk.classes.night_summary import (
     NightSummaries,
-    NightSummary,
-    PupilSummary,
     notebook_night,
     read_summary,
     summary_text,
@@ -37,20 +35,6 @@ from onewhole.store.corrections import corrections_of
 from onewhole.store.night_cache import cache_night, cached_nights
 from onewhole.store.opening import Store
 from onewhole.store.refusals import StoreRefused
-
-__all__ = [
-    "MarkedNight",
-    "NightInput",
-    "NightSummaries",
-    "NightSummary",
-    "PupilSummary",
-    "mark_missing",
-    "mark_night",
-    "marked_night",
-    "marked_of",
-    "missing_before",
-    "night_summaries",
-]
 
 #: The version of the cache format, raised when that changes within one version of the program.
 FORM = 2

@@ -10,8 +10,6 @@ from onewhole.marking.grouping.night_of import night_of
 from onewhole.presses.files import write
 from onewhole.presses.texts import read_text
 
-__all__ = ["Notebook", "Tonight", "and_tonight", "keep", "tonight_in"]
-
 
 def tonight_in(path: Path, on: date) -> Tonight:
     """Return the notebook in a file, for a night of that day; one that is not there yet is empty.

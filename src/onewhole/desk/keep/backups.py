@@ -12,7 +12,6 @@ from shutil import rmtree
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.errors import InputError
 from onewhole.store.backups import (
-    Backup,
     backups_folder,
     backups_of,
     daily_name,
@@ -35,7 +34,6 @@ from onewhole.store.refusals import Damaged, NotThere, StoreRefused
 
 __all__ = [
     "PRIVACY",
-    "Backup",
     "Damaged",
     "Erased",
     "Restored",

@@ -9,8 +9,6 @@ from argon2.exceptions import InvalidHashError, VerificationError, VerifyMismatc
 from onewhole.errors import InputError, OnewholeError
 from onewhole.presses.files import FileRefused, write
 
-__all__ = ["LEAST", "MOST", "FileRefused", "PasswordRefused", "has_password", "is_password", "set_password"]
-
 #: A password has so many characters at least, so many at most. Common practice, from memory.
 LEAST, MOST = 12, 200
 #: Argon2id with the library's own costs (RFC 9106, the choice for little memory).

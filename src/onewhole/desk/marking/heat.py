@@ -11,8 +11,6 @@ from onewhole.marking.reading.mark import Mark, Verdict
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.writers.pattern_words import thought
 
-__all__ = ["DENSITIES", "Heat", "HeatRow", "heat", "heat_of"]
-
 #: The map is hatched in so many densities, from 1; 0 is blank paper.
 DENSITIES = 5
 #: A pattern that fewer pupils' answers fit has no row, unless it is in a finding.

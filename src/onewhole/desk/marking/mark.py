@@ -35,7 +35,6 @@ from onewhole.writers.pattern_words import question
 
 __all__ = [
     "CAUTION",
-    "CONFIDENT",
     "MEETS",
     "Marked",
     "as_object",

@@ -23,8 +23,6 @@ from onewhole.statements.statement import Relation
 from onewhole.statements.writable import Writable
 from onewhole.working.form import FormWanted
 
-__all__ = ["SIGNS", "Fit", "Judged", "Verdict", "asked", "judged", "usual_right"]
-
 #: Sign and word of each verdict; the signs differ in shape, so a copier in black keeps them apart.
 SIGNS = {
     Verdict.RIGHT: ("✓", "right"),

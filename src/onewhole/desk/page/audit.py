@@ -10,8 +10,6 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.audit_json import Json, audit_object
 from onewhole.writers.audit_lines import audit_lines
 
-__all__ = ["Audit", "as_object", "audit", "audit_file", "audit_sheet", "told"]
-
 
 def audit(sheet: str) -> Audit:
     r"""Look over a typed sheet: what each problem needs and can show, and what may be changed.

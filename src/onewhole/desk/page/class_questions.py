@@ -9,8 +9,6 @@ from onewhole.store.marked import answered
 from onewhole.store.nights import nights_of
 from onewhole.store.opening import Store
 
-__all__ = ["last_answered", "questions_left"]
-
 #: So many earlier nights are read while one waits; more are read elsewhere first.
 MOST_MISSING = 3
 #: So many nights back answers are looked for.

@@ -28,18 +28,7 @@ from onewhole.sheets.writing import write_sheet
 from onewhole.statements.statement import Statement
 from onewhole.writers.compose_json import Json, composed_object
 
-__all__ = [
-    "SECONDS",
-    "Composed",
-    "Wishes",
-    "as_object",
-    "compose",
-    "compose_again",
-    "compose_file_again",
-    "keep",
-    "told",
-    "typed",
-]
+__all__ = ["SECONDS", "as_object", "compose", "compose_again", "compose_file_again", "keep", "told", "typed"]
 
 
 #: So many pairs that stay open are named on the terminal; JSON has them all.

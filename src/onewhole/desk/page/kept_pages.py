@@ -20,18 +20,6 @@ from onewhole.store.sheets import KeptSheet, add_sheet, change_sheet, newest_she
 from onewhole.store.steps import NightStep, keep_step
 from onewhole.writers.frame import UNTITLED
 
-__all__ = [
-    "KINDS",
-    "KeptPage",
-    "PagePaper",
-    "keep_page",
-    "kept_pages",
-    "kept_versions",
-    "last_typed",
-    "printed",
-    "set_page",
-]
-
 #: What can be printed, in the order in which it is used.
 KINDS = {
     "pupil": "the pupils' page",

@@ -33,22 +33,6 @@ from onewhole.working.form import FormWanted
 from onewhole.working.strategy import Strategy
 from onewhole.writers.pupil_page import pupil_page
 
-__all__ = [
-    "LONGEST_TYPED",
-    "Changed",
-    "Drawn",
-    "Laid",
-    "Mistake",
-    "Moved",
-    "Note",
-    "Stands",
-    "laid",
-    "moved",
-    "moved_by",
-    "moved_on_line",
-    "remedied",
-]
-
 #: More than this is no page for one night: it is not laid out while it is typed.
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
 

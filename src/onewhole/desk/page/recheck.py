@@ -19,16 +19,7 @@ from onewhole.writers.pupil_page import pupil_page
 
 Json = dict[str, object]
 
-__all__ = [
-    "PROBLEMS",
-    "USUAL_PERCENT",
-    "PassMark",
-    "Passed",
-    "as_object",
-    "passed_files",
-    "print_recheck",
-    "told",
-]
+__all__ = ["PROBLEMS", "USUAL_PERCENT", "Passed", "as_object", "passed_files", "print_recheck", "told"]
 
 USUAL_PERCENT = int(USUAL.share * 100)
 

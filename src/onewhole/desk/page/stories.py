@@ -8,8 +8,6 @@ from onewhole.statements.reading import read_statement
 
 Json = dict[str, object]
 
-__all__ = ["Story", "as_object", "tell", "told"]
-
 
 def tell(problem: str, *, kind: str | None = None, seed: int = 0, whole: str | None = None) -> Story:
     """Tell a typed problem as a word problem; the same problem, kind and seed give the same words.

@@ -21,8 +21,6 @@ _N = TypeVar("_N", bound=int | None)
 #: So many letters of a recipe may tell what does not come again.
 ROOM_TO_AVOID = 2000
 
-__all__ = ["Composition", "WishForm", "composed", "read_wishes"]
-
 
 @dataclass(frozen=True, slots=True)
 class WishForm:

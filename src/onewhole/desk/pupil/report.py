@@ -9,8 +9,6 @@ from onewhole.writers.marks_json import Json
 from onewhole.writers.report_json import report_object
 from onewhole.writers.report_lines import report_lines
 
-__all__ = ["Report", "as_object", "report", "reports", "told"]
-
 
 def report(marked: Marked, pupil: str) -> Report:
     r"""Return what is told about one pupil. Raises UnknownPupilError for a code that is not in the answers.

@@ -6,7 +6,7 @@ from datetime import date
 from hashlib import sha256
 
 from onewhole.desk.classes.class_records import NightPage
-from onewhole.desk.classes.marked_nights import MarkedNight, marked_night, missing_before
+from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.marking.heat import Heat, heat_of
 from onewhole.desk.marking.mark import Marked, shown_place
 from onewhole.desk.tomorrow.overrides import Overrides, group_key
@@ -23,17 +23,7 @@ from onewhole.notations.mathml import mathml
 from onewhole.notations.sentences.text import text_of
 from onewhole.store.opening import Store
 
-__all__ = [
-    "CAUTION",
-    "Card",
-    "First",
-    "Morning",
-    "Seat",
-    "fingerprint",
-    "missing_before",
-    "morning",
-    "target",
-]
+__all__ = ["CAUTION", "Card", "First", "Morning", "Seat", "fingerprint", "morning", "target"]
 
 
 @dataclass(frozen=True, slots=True)

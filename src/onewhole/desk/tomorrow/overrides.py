@@ -14,8 +14,6 @@ from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.store.corrections import Correction, CorrectionKind
 
-__all__ = ["Overrides", "group_key", "overrides_of", "place_of", "with_overrides"]
-
 #: Between the name of a group and the key of its conversation, where the teacher's choice is kept.
 BETWEEN = ": "
 

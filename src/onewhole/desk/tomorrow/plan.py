@@ -16,8 +16,6 @@ from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import practice_page
 from onewhole.writers.talks_page import talks_page
 
-__all__ = ["Tomorrow", "plan", "plan_pages", "tomorrow"]
-
 NOTHING_MORE = Tomorrow()
 
 
