@@ -20,7 +20,7 @@ from onewhole.web.http.handling import PageRoute
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.http.response import HtmlPage
-from onewhole.web.routes import ROUTES
+from onewhole.web.routes import ROUTES, TABLE
 from tests.kit.doors import NOW, Opened, opened
 from tests.kit.invented import lay_invented_class
 from tests.kit.rounds import address
@@ -151,7 +151,7 @@ def test_a_page_that_refuses_keeps_nothing(door: Opened, status: int, kept: str 
         set_setting(request.book, "kite", "red")
         return HtmlPage("demo_away.html", status=status)
 
-    routes = (PageRoute("POST", "/half", half, use=FileUse.TRANSACTION),)
+    routes = (*TABLE, PageRoute("POST", "/half", half, use=FileUse.TRANSACTION))
     client = TestClient(asgi_app(door.door, door.access, routes), base_url="http://127.0.0.1:8000")
     client.cookies.update(door.client.cookies)
     came = client.post("/half", data={"csrf_token": door.csrf_token}, headers=door.origin)

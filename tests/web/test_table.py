@@ -1,10 +1,14 @@
 """The table of contents as a whole: every row that changes something wants the session's CSRF token."""
 
+import re
 from collections.abc import Iterator
+from importlib.resources import files
+from pathlib import Path
 
 import pytest
 
-from onewhole.web.routes import ROUTES
+from onewhole.web.http.handling import whole_routes
+from onewhole.web.routes import ROUTES, TABLE
 from tests.kit.doors import Opened
 from tests.kit.rounds import address, lived_in
 
@@ -80,3 +84,30 @@ def _file(door: Opened) -> tuple[object, ...]:
         tables = connection.exec_driver_sql("SELECT name FROM sqlite_master WHERE type = 'table'").scalars()
         kept = sorted(set(tables) - {"reckonings"})
         return tuple((name, *connection.exec_driver_sql(f'SELECT * FROM "{name}"')) for name in kept)  # noqa: S608
+
+
+def test_no_address_is_glued_by_hand() -> None:
+    """Pages and templates name a page function; only the way in, which is no row of the table, is spelled.
+
+    Work on the demo is known by how its addresses begin.
+    """
+    web = Path(str(files("onewhole.web")))
+    spells = {"pages/*.py": r"""["'](/[a-z{][^"' ]*)""", "templates/*.html": r'="(/[a-z{][^"]*)"'}
+    spelled = {
+        (path.name, address)
+        for where, pattern in spells.items()
+        for path in web.glob(where)
+        for address in re.findall(pattern, path.read_text(encoding="utf-8"))
+    }
+    assert spelled == {
+        ("sign_in.html", "/sign-in"),
+        ("base.html", "/sign-out"),
+        ("welcome.py", "/{DEMO}/"),
+    }
+
+
+def test_a_prefix_is_spelled_once() -> None:
+    """The table is nested: the rows of a night stand under it, those of a class under that."""
+    table = Path(str(files("onewhole.web"))).joinpath("routes.py").read_text(encoding="utf-8")
+    assert (table.count("{room:int}"), table.count("{night:int}")) == (1, 1)
+    assert len(whole_routes(TABLE)) == len(ROUTES) > 50

@@ -1,8 +1,10 @@
 """The ASGI application: the guard around the routes and the static files."""
 
-from collections.abc import Awaitable, Callable, Sequence
+from collections.abc import Awaitable, Callable, Iterator, Sequence
+from dataclasses import replace
 from importlib.resources import files
 from pathlib import Path
+from typing import assert_never
 
 from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
@@ -15,16 +17,17 @@ from starlette.types import ASGIApp
 from onewhole.web.access.guard import Access, Guard
 from onewhole.web.access.login_link import login_link_routes
 from onewhole.web.app import App
+from onewhole.web.http.addresses import Addresses
 from onewhole.web.http.error_location import error_location
-from onewhole.web.http.handling import PageRoute, respond
+from onewhole.web.http.handling import PageMount, PageRoute, respond, whole_routes
 from onewhole.web.http.templates import FONTS
-from onewhole.web.routes import ROUTES
+from onewhole.web.routes import TABLE
 
 
 def asgi_app(
     app: App,
     access: Access,
-    routes: Sequence[PageRoute] = ROUTES,
+    routes: Sequence[PageRoute | PageMount] = TABLE,
     *,
     entry: Sequence[BaseRoute] | None = None,
 ) -> ASGIApp:
@@ -32,13 +35,13 @@ def asgi_app(
 
     ``entry`` are the routes that open a session; left out, the one-time login link.
     """
-    page_routes = [Route(route.path, _endpoint(route, app), methods=[route.method]) for route in routes]
+    addresses = Addresses.of((one.page, one.path) for one in whole_routes(routes))
     static = Path(str(files("onewhole.web") / "static"))
     letters = StaticFiles(packages=[(font, "files") for font in FONTS])
     inner = Starlette(
         routes=[
             *(login_link_routes(access) if entry is None else entry),
-            *page_routes,
+            *_routes(routes, app, addresses),
             Mount("/static", StaticFiles(directory=static)),
             Mount("/letters", letters),
         ],
@@ -47,9 +50,23 @@ def asgi_app(
     return Guard(inner, access)
 
 
-def _endpoint(route: PageRoute, app: App) -> Callable[[Request], Awaitable[Response]]:
+def _routes(
+    rows: Sequence[PageRoute | PageMount], app: App, addresses: Addresses, prefix: str = ""
+) -> Iterator[BaseRoute]:
+    for row in rows:
+        match row:
+            case PageRoute(method, path):
+                whole = replace(row, path=prefix + path)
+                yield Route(path, _endpoint(whole, app, addresses), methods=[method], name=row.page)
+            case PageMount(more, routes):
+                yield Mount(more, routes=list(_routes(routes, app, addresses, prefix + more)))
+            case _:
+                assert_never(row)
+
+
+def _endpoint(route: PageRoute, app: App, addresses: Addresses) -> Callable[[Request], Awaitable[Response]]:
     async def endpoint(request: Request) -> Response:
-        return await respond(route, app, request)
+        return await respond(route, app, addresses, request)
 
     return endpoint
 

@@ -1,6 +1,6 @@
 """The routes, written by hand: method, address, page function, what its form has, how it uses the file."""
 
-from onewhole.web.http.handling import PageRoute
+from onewhole.web.http.handling import PageMount, PageRoute, whole_routes
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
     class_page,
@@ -18,180 +18,113 @@ from onewhole.web.pages import (
     welcome,
 )
 
-ROUTES: tuple[PageRoute, ...] = (
+#: The pages of one night of a class.
+_NIGHT: tuple[PageRoute | PageMount, ...] = (
+    PageRoute("POST", "/step", week.done, fields=("step",), use=FileUse.TRANSACTION),
+    PageRoute("GET", "/tomorrow", tomorrow.look),
+    PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script")),
+    PageRoute("POST", "/tomorrow/aside", tomorrow.aside, fields=("code", "aside")),
+    PageRoute("POST", "/tomorrow/paper", tomorrow.paper, fields=("every",)),
+    PageRoute("GET", "/tomorrow/paper/{sheet}", tomorrow.sheet),
+    PageRoute("GET", "/marking", marking.look),
+    PageRoute("GET", "/marking/now", marking.now),
+    PageRoute("GET", "/marking/written", marking.history),
+    PageRoute("POST", "/marking/judge", marking.judge, fields=("label", "text")),
+    PageRoute("POST", "/marking/foretell", marking.foretell, fields=("label", "row")),
+    PageRoute(
+        "POST",
+        "/marking/keep",
+        marking.keep,
+        fields=("cells",),
+        max_bytes=marking.MOST,
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute("POST", "/marking/column", marking.column, fields=("label", "wrong"), use=FileUse.TRANSACTION),
+    PageRoute(
+        "POST", "/marking/paste", marking.paste, fields=("text", "code", "label"), max_bytes=marking.MOST
+    ),
+    PageRoute(
+        "POST",
+        "/marking/read-as",
+        marking.read_as,
+        fields=("code", "label", "typed", "read"),
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute("GET", "/walkthrough", walkthrough.look),
+    PageRoute("GET", "/walkthrough/board", walkthrough.show_board),
+    PageRoute("POST", "/walkthrough/choices", walkthrough.choose, fields=walkthrough.TAKES),
+    PageRoute("POST", "/walkthrough/shown", walkthrough.show, use=FileUse.TRANSACTION),
+    PageRoute("POST", "/walkthrough/film", walkthrough.make),
+    PageRoute("GET", "/walkthrough/film/{file}", walkthrough.lend),
+    PageRoute(
+        "POST",
+        "/walkthrough/recording",
+        recording.take,
+        fields=("label", "steps"),
+        files=("sound",),
+        max_bytes=recording.MOST,
+    ),
+    PageRoute("GET", "/walkthrough/recording/{label}", recording.hear),
+    PageRoute("POST", "/walkthrough/forget", recording.take_away, fields=("label",), use=FileUse.TRANSACTION),
+)
+
+#: The pages of one class.
+_CLASS: tuple[PageRoute | PageMount, ...] = (
+    PageRoute("GET", "/week", week.look),
+    PageRoute("POST", "/read", reading.read, fields=("pupil",)),
+    PageRoute("GET", "/class", class_page.look),
+    PageRoute("POST", "/class/add", class_page.add, fields=("more", "names"), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/class/name", class_page.call, fields=("name",), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/class/names", class_page.name, fields=("code", "name"), use=FileUse.TRANSACTION),
+    PageRoute("GET", "/pupil/{code}", pupil.look),
+    PageRoute("GET", "/pupil/{code}/held", pupil.held),
+    PageRoute("GET", "/pupil/{code}/held.json", pupil.as_json),
+    PageRoute("GET", "/pupil/{code}/held.csv", pupil.as_csv),
+    PageRoute("GET", "/pupil/{code}/erase", pupil.ask_erase),
+    PageRoute("POST", "/pupil/{code}/erase", pupil.erase, fields=("sure", "backups"), use=FileUse.ITSELF),
+    PageRoute("POST", "/clean", pupil.clean_file, use=FileUse.ITSELF),
+    PageRoute("GET", "/page", page_desk.new),
+    PageRoute("GET", "/page/{sheet:int}", page_desk.look),
+    PageRoute("GET", "/page/{sheet:int}/version/{version:int}", page_desk.version),
+    PageRoute("POST", "/page/live", page_desk.live, fields=page_desk.TYPED),
+    PageRoute("POST", "/page/mended", page_desk.mended, fields=page_desk.REMEDY),
+    PageRoute("POST", "/page/moved", page_desk.moved, fields=page_desk.MOVE),
+    PageRoute("POST", "/page/composed", page_desk.wished, fields=page_desk.WISHES),
+    PageRoute("POST", "/page/saved", page_desk.saved, fields=page_desk.SAVE, use=FileUse.TRANSACTION),
+    PageRoute("POST", "/page/set", page_desk.night, fields=page_desk.SET, use=FileUse.TRANSACTION),
+    PageRoute("POST", "/page/printed", page_desk.printed, fields=page_desk.PRINT, use=FileUse.TRANSACTION),
+    PageMount("/night/{night:int}", _NIGHT),
+)
+
+TABLE: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/", start.start),
     PageRoute("GET", "/welcome", welcome.look),
     PageRoute("POST", "/welcome", welcome.make, fields=("name", "pupils", "names"), use=FileUse.TRANSACTION),
     PageRoute("POST", "/demo", welcome.demo, use=FileUse.ITSELF),
     PageRoute("GET", "/demo/away", welcome.ask_away),
     PageRoute("POST", "/demo/away", welcome.away, use=FileUse.ITSELF),
-    PageRoute("GET", "/{book}/{room:int}/week", week.look),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/step",
-        week.done,
-        fields=("step",),
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute("POST", "/{book}/{room:int}/read", reading.read, fields=("pupil",)),
-    PageRoute("GET", "/{book}/{room:int}/class", class_page.look),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/class/add",
-        class_page.add,
-        fields=("more", "names"),
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute(
-        "POST", "/{book}/{room:int}/class/name", class_page.call, fields=("name",), use=FileUse.TRANSACTION
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/class/names",
-        class_page.name,
-        fields=("code", "name"),
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute("GET", "/{book}/{room:int}/pupil/{code}", pupil.look),
-    PageRoute("GET", "/{book}/{room:int}/pupil/{code}/held", pupil.held),
-    PageRoute("GET", "/{book}/{room:int}/pupil/{code}/held.json", pupil.as_json),
-    PageRoute("GET", "/{book}/{room:int}/pupil/{code}/held.csv", pupil.as_csv),
-    PageRoute("GET", "/{book}/{room:int}/pupil/{code}/erase", pupil.ask_erase),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/pupil/{code}/erase",
-        pupil.erase,
-        fields=("sure", "backups"),
-        use=FileUse.ITSELF,
-    ),
-    PageRoute("POST", "/{book}/{room:int}/clean", pupil.clean_file, use=FileUse.ITSELF),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/tomorrow", tomorrow.look),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/tomorrow/move",
-        tomorrow.moved,
-        fields=("code", "key", "script"),
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/tomorrow/aside",
-        tomorrow.aside,
-        fields=("code", "aside"),
-    ),
-    PageRoute(
-        "POST", "/{book}/{room:int}/night/{night:int}/tomorrow/paper", tomorrow.paper, fields=("every",)
-    ),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/tomorrow/paper/{sheet}", tomorrow.sheet),
     PageRoute("GET", "/under-way/{job}", job.look),
     PageRoute("GET", "/under-way/{job}/now", job.now),
-    PageRoute("GET", "/{book}/{room:int}/page", page_desk.new),
-    PageRoute("GET", "/{book}/{room:int}/page/{sheet:int}", page_desk.look),
-    PageRoute("GET", "/{book}/{room:int}/page/{sheet:int}/version/{version:int}", page_desk.version),
-    PageRoute("POST", "/{book}/{room:int}/page/live", page_desk.live, fields=page_desk.TYPED),
-    PageRoute("POST", "/{book}/{room:int}/page/mended", page_desk.mended, fields=page_desk.REMEDY),
-    PageRoute("POST", "/{book}/{room:int}/page/moved", page_desk.moved, fields=page_desk.MOVE),
-    PageRoute("POST", "/{book}/{room:int}/page/composed", page_desk.wished, fields=page_desk.WISHES),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/page/saved",
-        page_desk.saved,
-        fields=page_desk.SAVE,
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute(
-        "POST", "/{book}/{room:int}/page/set", page_desk.night, fields=page_desk.SET, use=FileUse.TRANSACTION
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/page/printed",
-        page_desk.printed,
-        fields=page_desk.PRINT,
-        use=FileUse.TRANSACTION,
-    ),
     PageRoute("GET", "/{book}/keep", keep.look),
-    PageRoute("GET", "/{book}/keep/backup", keep.download),
-    PageRoute("POST", "/{book}/keep/back", keep.restore_own, fields=("file",), use=FileUse.ITSELF),
-    PageRoute(
-        "POST",
-        "/{book}/keep/restore",
-        keep.restore_file,
-        files=("backup",),
-        max_bytes=keep.MOST,
-        use=FileUse.ITSELF,
+    PageMount(
+        "/{book}/keep",
+        (
+            PageRoute("GET", "/backup", keep.download),
+            PageRoute("POST", "/back", keep.restore_own, fields=("file",), use=FileUse.ITSELF),
+            PageRoute(
+                "POST",
+                "/restore",
+                keep.restore_file,
+                files=("backup",),
+                max_bytes=keep.MOST,
+                use=FileUse.ITSELF,
+            ),
+            PageRoute("POST", "/until", keep.until, fields=("day",), use=FileUse.TRANSACTION),
+            PageRoute("POST", "/remove", keep.remove, fields=("file",), use=FileUse.ITSELF),
+        ),
     ),
-    PageRoute("POST", "/{book}/keep/until", keep.until, fields=("day",), use=FileUse.TRANSACTION),
-    PageRoute("POST", "/{book}/keep/remove", keep.remove, fields=("file",), use=FileUse.ITSELF),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/marking", marking.look),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/marking/now", marking.now),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/marking/written", marking.history),
-    PageRoute(
-        "POST", "/{book}/{room:int}/night/{night:int}/marking/judge", marking.judge, fields=("label", "text")
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/marking/foretell",
-        marking.foretell,
-        fields=("label", "row"),
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/marking/keep",
-        marking.keep,
-        fields=("cells",),
-        max_bytes=marking.MOST,
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/marking/column",
-        marking.column,
-        fields=("label", "wrong"),
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/marking/paste",
-        marking.paste,
-        fields=("text", "code", "label"),
-        max_bytes=marking.MOST,
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/marking/read-as",
-        marking.read_as,
-        fields=("code", "label", "typed", "read"),
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/walkthrough", walkthrough.look),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/board", walkthrough.show_board),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/walkthrough/choices",
-        walkthrough.choose,
-        fields=walkthrough.TAKES,
-    ),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/walkthrough/shown",
-        walkthrough.show,
-        use=FileUse.TRANSACTION,
-    ),
-    PageRoute("POST", "/{book}/{room:int}/night/{night:int}/walkthrough/film", walkthrough.make),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/film/{file}", walkthrough.lend),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/walkthrough/recording",
-        recording.take,
-        fields=("label", "steps"),
-        files=("sound",),
-        max_bytes=recording.MOST,
-    ),
-    PageRoute("GET", "/{book}/{room:int}/night/{night:int}/walkthrough/recording/{label}", recording.hear),
-    PageRoute(
-        "POST",
-        "/{book}/{room:int}/night/{night:int}/walkthrough/forget",
-        recording.take_away,
-        fields=("label",),
-        use=FileUse.TRANSACTION,
-    ),
+    PageMount("/{book}/{room:int}", _CLASS),
 )
+
+#: Every row with its whole address.
+ROUTES: tuple[PageRoute, ...] = whole_routes(TABLE)

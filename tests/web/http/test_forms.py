@@ -32,10 +32,18 @@ def _look(request: PageRequest) -> PageResponse:
     )
 
 
+def _take(request: PageRequest) -> PageResponse:
+    return _look(request)
+
+
+def _hold(request: PageRequest) -> PageResponse:
+    return _look(request)
+
+
 ROWS = (
     PageRoute("POST", "/form", _look, fields=("kite",), max_bytes=MOST),
-    PageRoute("POST", "/file", _look, fields=("kite",), files=("page",), max_bytes=MOST),
-    PageRoute("POST", "/large", _look, max_bytes=200_000),
+    PageRoute("POST", "/file", _take, fields=("kite",), files=("page",), max_bytes=MOST),
+    PageRoute("POST", "/large", _hold, max_bytes=200_000),
 )
 
 

@@ -3,8 +3,8 @@
 import json
 import logging
 import time
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, replace
 from hmac import compare_digest
 from pathlib import Path
 from typing import assert_never
@@ -17,7 +17,8 @@ from starlette.responses import FileResponse, HTMLResponse, JSONResponse, Redire
 
 from onewhole.desk.classes.class_records import NotThere, StoreRefused
 from onewhole.errors import InputError, OnewholeError
-from onewhole.web.app import App
+from onewhole.web.app import MINE, App
+from onewhole.web.http.addresses import Addresses
 from onewhole.web.http.forms import SubmittedForm, read_form
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.request_store import FileUse, RequestStore
@@ -57,6 +58,33 @@ class PageRoute:
         """Return its name in the log: method and address pattern, without the values in the address."""
         return f"{self.method} {self.path}"
 
+    @property
+    def page(self) -> str:
+        """Return the name of its page function: ``marking.look``."""
+        return f"{self.handler.__module__.rpartition('.')[2]}.{self.handler.__name__}"
+
+
+@dataclass(frozen=True, slots=True)
+class PageMount:
+    """Rows of the route table under one prefix."""
+
+    prefix: str
+    routes: tuple["PageRoute | PageMount", ...]
+
+
+def whole_routes(rows: Iterable[PageRoute | PageMount], prefix: str = "") -> tuple[PageRoute, ...]:
+    """Return the rows of a table one by one, each with its whole address pattern."""
+    found: list[PageRoute] = []
+    for row in rows:
+        match row:
+            case PageRoute():
+                found.append(replace(row, path=prefix + row.path))
+            case PageMount(more, routes):
+                found += whole_routes(routes, prefix + more)
+            case _:
+                assert_never(row)
+    return tuple(found)
+
 
 def has_csrf_token(http_request: Request, form: SubmittedForm) -> bool:
     """Say whether a form or its header carries the CSRF token of its session."""
@@ -65,12 +93,12 @@ def has_csrf_token(http_request: Request, form: SubmittedForm) -> bool:
     return bool(csrf_token) and compare_digest(sent.encode(), csrf_token.encode())
 
 
-async def respond(route: PageRoute, app: App, http_request: Request) -> Response:
+async def respond(route: PageRoute, app: App, addresses: Addresses, http_request: Request) -> Response:
     """Answer a request by its page function. A refusal is shown with what to do next; a fault is logged."""
     began = time.perf_counter()
     try:
-        request = await _asked(route, app, http_request)
-        response = await run_sync(_paged, route, app, http_request, request)
+        request = await _asked(route, app, addresses, http_request)
+        response = await run_sync(_paged, route, http_request, request)
     except HTTPException as no:
         response = refused_form(http_request, no)
     milliseconds = round((time.perf_counter() - began) * 1000)
@@ -78,7 +106,7 @@ async def respond(route: PageRoute, app: App, http_request: Request) -> Response
     return response
 
 
-def _paged(route: PageRoute, app: App, http_request: Request, request: PageRequest) -> Response:
+def _paged(route: PageRoute, http_request: Request, request: PageRequest) -> Response:
     try:
         with request.store:
             response = _response(request, route.handler(request))
@@ -87,7 +115,7 @@ def _paged(route: PageRoute, app: App, http_request: Request, request: PageReque
     except _NothingKept as told:
         return told.response
     except OnewholeError as refused:
-        return refusal(http_request, app, refused)
+        return refusal(http_request, request, refused)
     return response
 
 
@@ -99,7 +127,7 @@ class _NothingKept(Exception):
         self.response = response
 
 
-async def _asked(route: PageRoute, app: App, http_request: Request) -> PageRequest:
+async def _asked(route: PageRoute, app: App, addresses: Addresses, http_request: Request) -> PageRequest:
     if any(isinstance(part, int) and part > _LARGEST for part in http_request.path_params.values()):
         raise HTTPException(404, "There is no such page. Go back to the Week.")
     form = SubmittedForm((), {})
@@ -113,6 +141,7 @@ async def _asked(route: PageRoute, app: App, http_request: Request) -> PageReque
         app,
         dict(http_request.path_params),
         RequestStore(app.books, route.use),
+        addresses,
         dict(http_request.query_params),
         form.fields,
         form.files,
@@ -158,6 +187,7 @@ def _everywhere(request: PageRequest) -> dict[str, object]:
     room = request.room if "room" in request.path_params else None
     return {
         "request": request,
+        "at": request.at,
         "room": room,
         "csrf_token": request.csrf_token,
         "demo": request.is_demo,
@@ -172,7 +202,7 @@ def wants_json(http_request: Request) -> bool:
     return "application/json" in http_request.headers.get("accept", "")
 
 
-def refusal(http_request: Request, app: App, refused: OnewholeError) -> Response:
+def refusal(http_request: Request, request: PageRequest, refused: OnewholeError) -> Response:
     """Tell what was refused, where, and what to do next."""
     status = 404 if isinstance(refused, NotThere) else 503 if isinstance(refused, StoreRefused) else 422
     if wants_json(http_request):
@@ -184,8 +214,9 @@ def refusal(http_request: Request, app: App, refused: OnewholeError) -> Response
         "remedy": refused.remedy or "",
         "damaged": isinstance(refused, StoreRefused),
         "demo": http_request.path_params.get("book") == "demo",
-        "backups_at": "/mine/keep",
-        "today": app.today(),
+        "backups_at": request.at("keep.look", book=MINE),
+        "at": request.at,
+        "today": request.app.today(),
     }
     return HTMLResponse(rendered("refused.html", words), status)
 

@@ -7,6 +7,7 @@ from datetime import date
 from onewhole.desk.classes.class_records import Classroom, Store, room
 from onewhole.errors import InputError
 from onewhole.web.app import DEMO, App
+from onewhole.web.http.addresses import Addresses
 from onewhole.web.http.request_store import RequestStore
 
 _YEARS = range(1900, 2200)
@@ -31,6 +32,7 @@ class PageRequest:
     app: App
     path_params: Mapping[str, str | int]
     store: RequestStore
+    addresses: Addresses
     query: Mapping[str, str] = field(default_factory=dict)
     form_items: tuple[tuple[str, str], ...] = ()
     files: Mapping[str, Upload] = field(default_factory=dict)
@@ -85,9 +87,13 @@ class PageRequest:
             return int(typed)
         raise InputError(f"The {name} is a whole number from {least} to {most}", remedy="Type one.")
 
-    def at(self, *parts: object) -> str:
-        """Return an address under this class: ``request.at("night", 3, "marking")``."""
-        return "/".join(("", self.book_name, str(self.path_params.get("room", 1)), *map(str, parts)))
+    def at(self, page: str, **places: object) -> str:
+        """Return the address of a page function: ``request.at("marking.look", night=3)``.
+
+        What is not given is as in the address of this request; the file is the teacher's own where that names
+        none.
+        """
+        return self.addresses.at(page, {"book": self.book_name, **self.path_params, **places})
 
 
 def day_typed(typed: str) -> date:

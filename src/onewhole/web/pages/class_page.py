@@ -26,7 +26,7 @@ def call(request: PageRequest) -> HtmlPage | Redirect:
         rename(request.book, request.number("room"), request.field("name", ""))
     except InputError as refused:
         return _shown(request, refused, "call")
-    return Redirect(request.at("class"))
+    return Redirect(request.at("class_page.look"))
 
 
 def add(request: PageRequest) -> HtmlPage | Redirect:
@@ -37,7 +37,7 @@ def add(request: PageRequest) -> HtmlPage | Redirect:
         enrol(request.book, request.number("room"), more, names)
     except InputError as refused:
         return _shown(request, refused, "add")
-    return Redirect(request.at("class"))
+    return Redirect(request.at("class_page.look"))
 
 
 def name(request: PageRequest) -> HtmlPage | Redirect:
@@ -46,7 +46,7 @@ def name(request: PageRequest) -> HtmlPage | Redirect:
         name_pupils(request.book, request.number("room"), _beside(request))
     except InputError as refused:
         return _shown(request, refused, "name")
-    return Redirect(request.at("class"))
+    return Redirect(request.at("class_page.look"))
 
 
 def _beside(request: PageRequest) -> dict[str, str]:

@@ -111,4 +111,4 @@ def _put_back(request: PageRequest, restore: Callable[[Path], backups.Restored])
 
 
 def _done(request: PageRequest, what: str) -> Redirect:
-    return Redirect(f"/{request.book_name}/keep?did={what}")
+    return Redirect(f"{request.at('keep.look')}?did={what}")

@@ -117,7 +117,7 @@ def wished(request: PageRequest) -> Json | Redirect:
     if sheet is not None:
         kept_pages.kept_versions(request.book, sheet)
     again, left = request.field("again", ""), request.field("left", "")
-    home = request.at("page") if sheet is None else request.at("page", sheet)
+    home = request.at("page_desk.new") if sheet is None else request.at("page_desk.look", sheet=sheet)
 
     def run(_progress: Progress) -> Outcome:
         before = kept_pages.last_typed(file, room) if again else ()
@@ -126,8 +126,9 @@ def wished(request: PageRequest) -> Json | Redirect:
         return Outcome(home, "The page is composed.", Draft(made.typed, made.told, made.recipe))
 
     job = request.app.jobs.start("A page is composed", home, run, again=True)
-    shown = f"/under-way/{job.name}"
-    return Json({"work": job.name, "now": f"{shown}/now"}) if request.field("script", "") else Redirect(shown)
+    if request.field("script", ""):
+        return Json({"work": job.name, "now": request.at("job.now", job=job.name)})
+    return Redirect(request.at("job.look", job=job.name))
 
 
 def saved(request: PageRequest) -> Json:
@@ -151,7 +152,7 @@ def night(request: PageRequest) -> Json:
         now=request.app.now(),
         recipe=request.field("recipe", ""),
     )
-    return Json({"goes": f"{request.at('week')}?of={day.isoformat()}#night-{made.night.number}"})
+    return Json({"goes": f"{request.at('week.look')}?of={day.isoformat()}#night-{made.night.number}"})
 
 
 def printed(request: PageRequest) -> Content:
@@ -220,9 +221,9 @@ def _kept(request: PageRequest, kept: kept_pages.KeptPage) -> dict[str, object]:
         "version": kept.version,
         "which": which(kept),
         "row": rendered(
-            "_version.html", {"one": kept, "request": request, "when": lambda moment: _when(request, moment)}
+            "_version.html", {"one": kept, "at": request.at, "when": lambda moment: _when(request, moment)}
         ),
-        "goes": request.at("page", kept.sheet),
+        "goes": request.at("page_desk.look", sheet=kept.sheet),
     }
 
 

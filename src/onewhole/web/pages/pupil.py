@@ -79,7 +79,7 @@ def erase(request: PageRequest) -> HtmlPage:
 def clean_file(request: PageRequest) -> Redirect:
     """Write the file anew without what was erased."""
     clean(request.open_file)
-    return Redirect(request.at("class"))
+    return Redirect(request.at("class_page.look"))
 
 
 def _asked(request: PageRequest, refused: InputError | None = None) -> HtmlPage:

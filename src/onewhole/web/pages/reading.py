@@ -14,8 +14,9 @@ def read(request: PageRequest) -> Redirect:
     """Start the reading and go to it; afterwards back to the page that was asked from."""
     code = request.field("pupil", "")
     known = {pupil.code for pupil in request.room.pupils}
-    back = request.at("pupil", code) if code in known else request.at("week")
-    return Redirect(f"/under-way/{started(request, request.open_file, request.room.number, back).name}")
+    back = request.at("pupil.look", code=code) if code in known else request.at("week.look")
+    job = started(request, request.open_file, request.room.number, back)
+    return Redirect(request.at("job.look", job=job.name))
 
 
 def started(request: PageRequest, book: Store, room: int, back: str) -> Job:

@@ -28,7 +28,7 @@ def take(request: PageRequest) -> Json:
         "label": kept.label,
         "kept": kept,
         "called": called,
-        "home": request.at("night", night, "walkthrough"),
+        "at": request.at,
         "csrf_token": request.csrf_token,
     }
     return Json({"words": f"Kept: {kept.seconds}.", "row": rendered("_recorded.html", words)})
@@ -45,7 +45,7 @@ def take_away(request: PageRequest) -> Redirect:
     """Take a recording away."""
     night, _ = _board(request)
     forget(request.book, night, request.field("label"))
-    return Redirect(request.at("night", night, "walkthrough") + "#voice")
+    return Redirect(request.at("walkthrough.look") + "#voice")
 
 
 def _board(request: PageRequest) -> tuple[int, Board]:

@@ -8,4 +8,4 @@ from onewhole.web.http.response import Redirect
 def start(request: PageRequest) -> Redirect:
     """Go to the week of the first class; where there is none, to the welcome."""
     found = rooms(request.book)
-    return Redirect(f"/mine/{found[0].number}/week" if found else "/welcome")
+    return Redirect(request.at("week.look", room=found[0].number) if found else request.at("welcome.look"))

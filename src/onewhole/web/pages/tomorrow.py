@@ -72,7 +72,7 @@ def paper(request: PageRequest) -> Redirect:
 
     night_page(book, room, night)
     job = request.app.jobs.start("Tomorrow's pages are made", back, run)
-    return Redirect(f"/under-way/{job.name}")
+    return Redirect(request.at("job.look", job=job.name))
 
 
 def sheet(request: PageRequest) -> FileContent:
@@ -100,7 +100,7 @@ def _where(request: PageRequest) -> tuple[Store, int, int]:
 
 
 def _back(request: PageRequest) -> str:
-    return request.at("night", request.number("night"), "tomorrow")
+    return request.at("tomorrow.look")
 
 
 def _folder(request: PageRequest) -> Path:

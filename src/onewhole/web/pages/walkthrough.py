@@ -106,7 +106,7 @@ def make(request: PageRequest) -> Redirect:
         return Outcome(f"{home}#film", said)
 
     job = request.app.jobs.start(f"The film of {page.name}", home, run)
-    return Redirect(f"/under-way/{job.name}")
+    return Redirect(request.at("job.look", job=job.name))
 
 
 def lend(request: PageRequest) -> FileContent:
@@ -126,7 +126,7 @@ def _page(request: PageRequest) -> NightPage:
 
 
 def _home(request: PageRequest) -> str:
-    return request.at("night", request.number("night"), "walkthrough")
+    return request.at("walkthrough.look")
 
 
 def _folder(request: PageRequest) -> Path:

@@ -66,17 +66,17 @@ def done(request: PageRequest) -> Redirect:
     if said not in set(NightStep):
         raise InputError("There is no such step", remedy="Load the Week again.")
     keep_step(request.book, page.night.number, NightStep(said), request.app.now())
-    return Redirect(f"{request.at('week')}?of={page.night.day.isoformat()}#night-{page.night.number}")
+    return Redirect(f"{request.at('week.look')}?of={page.night.day.isoformat()}#night-{page.night.number}")
 
 
 def _goes(request: PageRequest, night: WeekNight) -> str:
     """Return the page on which the next thing is done."""
     match night.next:
         case Next.PRINT:
-            return request.at("page", night.sheet)
+            return request.at("page_desk.look", sheet=night.sheet)
         case Next.SHOW:
-            return request.at("night", night.number, "walkthrough")
+            return request.at("walkthrough.look", night=night.number)
         case Next.MARK:
-            return request.at("night", night.number, "marking")
+            return request.at("marking.look", night=night.number)
         case Next.REGROUP | Next.DONE:
-            return request.at("night", night.number, "tomorrow")
+            return request.at("tomorrow.look", night=night.number)

@@ -30,7 +30,7 @@ def make(request: PageRequest) -> HtmlPage | Redirect:
         made = new_class(request.book, typed["name"], pupils, names, request.app.now())
     except InputError as refused:
         return _shown(request, typed, refused)
-    return Redirect(f"/mine/{made.number}/week")
+    return Redirect(request.at("week.look", room=made.number))
 
 
 def _shown(request: PageRequest, typed: dict[str, str], refused: InputError | None = None) -> HtmlPage:
@@ -50,7 +50,7 @@ def demo(request: PageRequest) -> Redirect:
     if not (books.there(DEMO) and is_whole(books[DEMO])):
         books.put_in(DEMO, lambda path: open_demo(path, now))
     club = rooms(books[DEMO])[0]
-    week = f"/demo/{club.number}/week"
+    week = request.at("week.look", book=DEMO, room=club.number)
     started(request, books[DEMO], club.number, week)
     return Redirect(week)
 
