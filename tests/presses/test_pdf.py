@@ -7,7 +7,7 @@ import pikepdf
 import pytest
 
 from onewhole.errors import OnewholeError
-from onewhole.presses.pdf import PressError, press
+from onewhole.presses.pdf import MissingSignError, PressError, press
 
 WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
 KITES = "#set document(title: [Kites])\n"
@@ -82,9 +82,12 @@ def test_no_fonts_of_the_machine() -> None:
             "Make sure your images and equations have alt text.",
         ),
         (
-            '#assert(false, message: "the kite is red; paint it blue")',
+            (
+                '#import "/look/ink.typ": refused\n'
+                '#assert(false, message: refused("the kite is red", "Paint it blue."))'
+            ),
             "The page cannot be printed: the kite is red",
-            "the source, line 1",
+            "the source, line 2",
             "Paint it blue.",
         ),
         (
@@ -107,6 +110,15 @@ def test_refusals(source: str, what: str, where: str, remedy: str) -> None:
         press(source, when=WHEN)
     refused = caught.value
     assert (refused.what, refused.where, refused.remedy) == (what, where, remedy)
+
+
+def test_signs_that_no_font_has_are_told_by_themselves() -> None:
+    """Nobody has to read them out of the words; the refusal survives being copied."""
+    with pytest.raises(MissingSignError) as caught:
+        press(KITES + "A 🪁, a 🪁 and 漢", when=WHEN)
+    assert caught.value.signs == ("🪁", "漢")
+    again = pickle.loads(pickle.dumps(caught.value))  # noqa: S301  # our own bytes
+    assert (again.signs, str(again)) == (caught.value.signs, str(caught.value))
 
 
 def test_a_refusal_spoils_nothing() -> None:

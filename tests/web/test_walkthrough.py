@@ -182,7 +182,15 @@ def test_the_page_and_the_tracks_of_the_film_carry_their_language(door: Opened) 
     """A BCP 47 tag stands at the page and at both tracks of the video; captions bear the language's name."""
     folder = door.door.folder / "mine" / "night-1"
     folder.mkdir(parents=True)
-    about = {"seconds": 3, "notes": [], "reads": "", "stamp": "", "made": "", "language": "en-US"}
+    about = {
+        "seconds": 3,
+        "notes": [],
+        "reads": "",
+        "stamp": "",
+        "made": "",
+        "language": "en-US",
+        "chapters": [],
+    }
     (folder / "about-film.json").write_text(json.dumps(about))
     (folder / "chapters.vtt").write_text("WEBVTT\n")
     (folder / "walkthrough.mp4").write_bytes(b"film")

@@ -47,15 +47,25 @@ def _quantity(quantity: Quantity) -> str:
         case Style.MIXED:
             wholes, top = quantity.counts
             return _mixed(wholes, top, quantity.ladder.denominator)
-        case Style.MEASURE:
-            pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
-            return " ".join(f"{count} {unit.mark}" for count, unit in pairs)
-        case Style.PLACES | Style.DECIMAL:
-            if in_digits(quantity):
-                return digits(quantity)
-            return " ".join(f"{count} {place_name(unit, count)}" for count, unit in named_places(quantity))
+        case Style.MEASURE | Style.PLACES | Style.DECIMAL:
+            return " ".join(unit_by_unit(quantity))
         case _:
             assert_never(quantity.ladder.style)
+
+
+def unit_by_unit(quantity: Quantity) -> tuple[str, ...]:
+    """Write a measure, a whole number or a decimal count by count; what stands in digits is one piece.
+
+    >>> from onewhole.number.ladder import measure
+    >>> unit_by_unit(Quantity(measure("ft", "in"), (5, 2)))
+    ('5 ft', '2 in')
+    """
+    if quantity.ladder.style is Style.MEASURE:
+        pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
+        return tuple(f"{count} {unit.mark}" for count, unit in pairs)
+    if in_digits(quantity):
+        return (digits(quantity),)
+    return tuple(f"{count} {place_name(unit, count)}" for count, unit in named_places(quantity))
 
 
 def digits(quantity: Quantity) -> str:

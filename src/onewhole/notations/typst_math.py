@@ -5,6 +5,7 @@ The page library (``look/formula.typ`` in the room of the writers) takes ``{"mat
 empty square for a missing number, ``ring`` an empty circle for a missing sign.
 """
 
+from itertools import chain, pairwise, zip_longest
 from typing import assert_never
 
 from onewhole.notations.folding import Bit, Row
@@ -43,10 +44,11 @@ def typst_row(bits: Row) -> str:
     >>> typst_row((Sign.PLUS, "3 hundreds"))
     '+ med "3 hundreds"'
     """
-    spelt = " ".join(_piece(bit) for bit in bits)
-    if isinstance(bits[0], Sign) and bits[0] in {Sign.PLUS, Sign.MINUS}:
-        spelt = f"{spelt[0]} med{spelt[1:]}"
-    return spelt.replace("( ", "(").replace(" )", ")")
+    pieces = [_piece(bit) for bit in bits]
+    if bits[0] in {Sign.PLUS, Sign.MINUS}:
+        pieces[0] += " med"
+    blanks = ["" if one is Sign.OPEN or other is Sign.CLOSE else " " for one, other in pairwise(bits)]
+    return "".join(chain.from_iterable(zip_longest(pieces, blanks, fillvalue="")))
 
 
 def _piece(piece: Bit) -> str:

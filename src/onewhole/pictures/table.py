@@ -13,12 +13,21 @@ LONGEST_ROW = 6
 
 @dataclass(frozen=True, slots=True)
 class Bit:
-    """An uncut whole (``cell`` None) or one part, at place ``slot`` of its row; its name never changes."""
+    """An uncut whole (``cell`` None) or one part, at place ``slot`` of its row; its name never changes.
+
+    ``cut`` is the name of the whole that a part was cut from.
+    """
 
     name: str
     slot: int
     cell: int | None = None
     look: Look = Look.FILLED
+    cut: str = ""
+
+    @property
+    def stem(self) -> str:
+        """Return the name of the whole it was cut from, or its own."""
+        return self.cut or self.name
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,6 +140,11 @@ def _seat(bit: Bit) -> tuple[int, int]:
     return bit.slot, bit.cell or 0
 
 
+def _part(whole: str, slot: int, cell: int) -> Bit:
+    """Cut one part of a whole."""
+    return Bit(f"{whole}-part-{cell + 1}", slot, cell, cut=whole)
+
+
 def _tag(number: int) -> str:
     return f"number-{number + 1}-" if number else ""
 
@@ -142,7 +156,7 @@ def _fresh(heap: Heap, number: int, tag: str = "") -> Row:
     for piece in range(heap.pieces):
         full, cell = divmod(piece, heap.per)
         slot = heap.wholes + full
-        parts.append(Bit(f"{tag}whole-{slot + 1}-part-{cell + 1}", slot, cell))
+        parts.append(_part(f"{tag}whole-{slot + 1}", slot, cell))
     return Row((*wholes, *parts), heap.per, columns(heap.per))
 
 
@@ -259,7 +273,7 @@ def _shaped(row: Row, heap: Heap, number: int) -> Row:
 def _opened(row: Row) -> Row:
     """Cut the last whole into parts where it lies."""
     last = row.wholes[-1]
-    parts = [Bit(f"{last.name}-part-{cell + 1}", last.slot, cell) for cell in range(row.per)]
+    parts = [_part(last.name, last.slot, cell) for cell in range(row.per)]
     kept = tuple(bit for bit in row.bits if bit != last)
     return replace(row, bits=(*kept, *parts))
 
@@ -273,8 +287,8 @@ def _composed(row: Row, times: int) -> Row:
     for slot in full[:times]:
         inside = [bit for bit in row.bits if bit.slot == slot and bit.cell is not None]
         kept = tuple(bit for bit in row.bits if bit not in inside)
-        taken = {part for bit in kept for part in (bit.name, bit.name.split("-part-")[0])}
-        stem = min(inside, key=_seat).name.split("-part-")[0]
+        taken = {part for bit in kept for part in (bit.name, bit.stem)}
+        stem = min(inside, key=_seat).stem
         names = (stem if at == 0 else f"{stem}-again-{at}" for at in count())
         name = next(name for name in names if name not in taken)
         row = replace(row, bits=(*kept, Bit(name, slot)))

@@ -1,7 +1,9 @@
 """The page press: Typst source and data go in, the bytes of a PDF come out."""
 
 import datetime as dt
+import json
 import re
+from collections.abc import Sequence
 from functools import cache
 from importlib.resources import files
 from threading import Lock
@@ -16,11 +18,31 @@ Standard = Literal["ua-1", "1.7"]
 _FONTS: Final = ("fontpkg_lexend", "fontpkg_atkinson_hyperlegible")
 _PLACE: Final = re.compile(r"([\w.-]+\.typ):(\d+):\d+")
 _NO_SIGN: Final = re.compile(r'the text `"(.*?)"` could not be displayed')
+#: What a look file refuses (``refused`` in ``writers/look/ink.typ``), as the compiler tells it.
+_REFUSED: Final = re.compile(r"assertion failed: (\{.*\})", re.DOTALL)
 _FAULT: Final = "This is a fault in how the page is made, not in what you typed: please report it."
 
 
 class PressError(OnewholeError, RuntimeError):
     """A page that the press cannot print: what is wrong, in which part of the page, what to do next."""
+
+
+class MissingSignError(PressError):
+    """No font here has some of the page's signs."""
+
+    signs: tuple[str, ...]
+
+    def __init__(self, signs: tuple[str, ...]) -> None:
+        super().__init__(
+            f"No font here has the sign {' '.join(signs)}",
+            where="the words of the page",
+            remedy="Take it out, or write it in letters.",
+        )
+        self.signs = signs
+
+    def __reduce__(self) -> tuple[type["MissingSignError"], tuple[tuple[str, ...]]]:
+        """Be copied by the signs alone."""
+        return MissingSignError, (self.signs,)
 
 
 def press(source: str, *, data: bytes | None = None, when: dt.datetime, standard: Standard = "ua-1") -> bytes:
@@ -111,23 +133,19 @@ def _machine() -> tuple[typst.Compiler, Lock]:
 
 
 def _refusal(error: typst.TypstError) -> PressError:
-    """Put the compiler's words into a teacher's. A look file refuses with "what; what to do next"."""
-    if signs := dict.fromkeys(_NO_SIGN.findall(error.diagnostic)):
-        return PressError(
-            f"No font here has the sign {' '.join(signs)}",
-            where="the words of the page",
-            remedy="Take it out, or write it in letters.",
-        )
-    what = error.message.removeprefix("assertion failed: ")
-    remedy = "; ".join(error.hints)
-    if what != error.message:
-        what, _, remedy = what.partition("; ")
-    remedy = f"{remedy[:1].upper()}{remedy[1:]}." if remedy else _FAULT
-    return PressError(
-        f"The page cannot be printed: {what}",
-        where=_where(error),
-        remedy=remedy,
-    )
+    """Put the compiler's words into a teacher's; what a look file refuses comes with its own."""
+    if signs := tuple(dict.fromkeys(_NO_SIGN.findall(error.diagnostic))):
+        return MissingSignError(signs)
+    what, remedy = error.message, _hinted(error.hints)
+    if ours := _REFUSED.fullmatch(error.message):
+        told = json.loads(ours[1])
+        what, remedy = told["what"], told["next"]
+    return PressError(f"The page cannot be printed: {what}", where=_where(error), remedy=remedy)
+
+
+def _hinted(hints: Sequence[str]) -> str:
+    hint = "; ".join(hints)
+    return f"{hint[:1].upper()}{hint[1:]}." if hint else _FAULT
 
 
 def _where(error: typst.TypstError) -> str:

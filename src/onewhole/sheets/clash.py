@@ -85,7 +85,7 @@ def _say(name: str, wishes: Wishes) -> str:
                 "none of the last nights' problems" if wishes.avoid else "problems of the last nights again"
             )
         case "strategy":
-            return f"the strategy {wishes.strategy.key.replace('_', ' ')}"
+            return f"the strategy {wishes.strategy.typed}"
         case "denominators":
             many = "s" * (len(wishes.denominators) > 1)
             return f"the denominator{many} {', '.join(map(str, wishes.denominators))}"

@@ -4,13 +4,12 @@ Every size here is our own judgement: no source was found for the size of digits
 writing is 9 mm high; a stacked fraction takes two.
 """
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.notations.text import text
+from onewhole.notations.text import unit_by_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -33,9 +32,6 @@ HOLE_MM = 8
 BAR_MM = 2
 
 STACKED = 2
-
-#: A count with the words of its unit, and the blank before them.
-_UNITS = re.compile(r" ?[0-9][^ ]*(?: [^0-9 ]+)*")
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +94,7 @@ def _inks(piece: Piece) -> Sequence[Ink]:
             if piece.ladder.style is Style.MIXED:
                 wholes, top = piece.counts
                 return (_mixed(wholes, top, piece.ladder.denominator),)
-            return _unit_by_unit(text(piece))
+            return _counts(piece)
         case Gap(wholes, top, bottom):
             return (_mixed(wholes, top, bottom),)
         case Impossible(wholes, top):
@@ -110,10 +106,12 @@ def _inks(piece: Piece) -> Sequence[Ink]:
             assert_never(piece)
 
 
-def _unit_by_unit(plain: str) -> Sequence[Ink]:
+def _counts(number: Quantity) -> Sequence[Ink]:
     """Part 2 hundreds 9 tens before each later count; digits alone are one piece."""
-    parts = _UNITS.findall(plain)
-    return [Ink(sum(map(_letter, part)), 1, breaks=at > 0) for at, part in enumerate(parts)]
+    return [
+        Ink(sum(map(_letter, f" {said}" if at else said)), 1, breaks=at > 0)
+        for at, said in enumerate(unit_by_unit(number))
+    ]
 
 
 def _sign(sign: Sign) -> Ink:

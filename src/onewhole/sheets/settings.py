@@ -135,7 +135,7 @@ SETTINGS = (
         "strategy",
         "the strategy that the class was taught",
         lambda h, said: replace(h, strategy=strategy_named(said)),
-        lambda h: h.strategy.key.replace("_", " "),
+        lambda h: h.strategy.typed,
     ),
     Setting(
         "whole", "what one whole is called", lambda h, said: _words(h, whole=said), lambda h: h.words.whole

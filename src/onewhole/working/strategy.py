@@ -39,6 +39,11 @@ class Strategy:
     steps: tuple[Step, ...]
     unsuited: Callable[[PairState], Unsuited | None]
 
+    @property
+    def typed(self) -> str:
+        """Return the key as a person types it: regroup first."""
+        return self.key.replace("_", " ")
+
     def run(self, state: PairState) -> PairState:
         """Run the steps in order."""
         for step in self.steps:

@@ -15,7 +15,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from onewhole.notations.sentences.text import sentence_text
-from onewhole.walkthroughs.timeline import FRAMES, Timeline
+from onewhole.walkthroughs.timeline import FRAMES, TimedChapter, Timeline
 
 #: The file's first line. The standard keeps no place for the language of a whole file and leaves free what
 #: follows the blank after the first word; these words there are common practice, no source.
@@ -65,11 +65,17 @@ def srt(timeline: Timeline) -> str:
 
 def chapters_vtt(timeline: Timeline) -> str:
     """Return the chapters as WebVTT: one cue a chapter, the text its number and title."""
-    blocks = []
-    for chapter in timeline.chapters:
-        title = f"{chapter.label}. {chapter.title}" if chapter.label else chapter.title
-        blocks.append(f"{_span(chapter.start, chapter.end, '.')}\n{_safe(' '.join(title.split()))}\n")
+    blocks = [
+        f"{_span(chapter.start, chapter.end, '.')}\n{_safe(chapter_name(chapter))}\n"
+        for chapter in timeline.chapters
+    ]
     return "\n".join([_head("chapters", timeline), *blocks])
+
+
+def chapter_name(chapter: TimedChapter) -> str:
+    """Return what a chapter is called in a list: its number and title, on one line."""
+    title = f"{chapter.label}. {chapter.title}" if chapter.label else chapter.title
+    return " ".join(title.split())
 
 
 def _head(kind: str, timeline: Timeline) -> str:

@@ -14,7 +14,6 @@ from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
 from onewhole.working.line import Line
-from onewhole.working.strategies.table import strategy_named
 from onewhole.working.working import Working
 
 WIDEST = 44
@@ -33,7 +32,7 @@ def working_lines(
         return tuple(_plain(line, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown))
     rows = [(_plain(line, first=at == 0), line) for at, line in enumerate(working.lines)]
     width = min(WIDEST, max(len(said) for said, _ in rows) + 2)
-    found = [_title(working)]
+    found = [SPOKEN.page.way(working.strategy)]
     for said, line in rows:
         marked = f"({said})" if line.aside else f" {said} "
         found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
@@ -48,13 +47,6 @@ def check_lines(working: Working) -> Iterator[str]:
     """Give each check of a working as one plain line."""
     for check in working.checks:
         yield _check(check)
-
-
-def _title(working: Working) -> str:
-    try:
-        return strategy_named(working.strategy).name
-    except KeyError:
-        return working.strategy.replace("_", " ").capitalize()
 
 
 def _plain(line: Line, *, first: bool) -> str:

@@ -55,7 +55,7 @@ def test_what_cannot_be_read_is_kept_with_the_reason(cell: str) -> None:
     written = read_written(cell)
     assert written.text == cell
     assert isinstance(written.read, Unreadable)
-    assert written.read.why.endswith("Look at the paper; an answer is one number such as 3 3/6.")
+    assert written.read.why.endswith("Look at the paper; an answer is one number such as 3 3/6")
     assert not written.blank
 
 

@@ -139,7 +139,7 @@ def _thing(written: Written) -> Writable | None:
 
 def _remarks(marked: Mark) -> Iterator[str]:
     if isinstance(marked.written.read, Unreadable):
-        yield marked.written.read.why.rstrip(".")
+        yield marked.written.read.why
     if marked.written.chain is not None:
         yield "a working: the last side is taken as the answer"
     if marked.tier is not None and marked.tier in _CLOSE:

@@ -17,7 +17,7 @@ from onewhole.languages.english.in_page import also_true, found_in_page, page_me
 from onewhole.languages.english.speech import say
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
-from onewhole.presses.pdf import PressError, press, press_drawings
+from onewhole.presses.pdf import MissingSignError, press, press_drawings
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.apply_remedy import apply_remedy
@@ -37,7 +37,6 @@ from onewhole.writers.pupil_page import pupil_page
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
 
 _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
-_NO_SIGN = re.compile(r"No font here has the sign (.+)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -236,8 +235,7 @@ def _mistakes(error: OnewholeError, typed: str) -> Iterator[Mistake]:
 
 def _line_of_signs(error: OnewholeError, typed: str) -> int | None:
     """Return the first line with a sign that no font has."""
-    found = _NO_SIGN.match(error.what) if isinstance(error, PressError) else None
-    signs = set(found[1].replace(" ", "")) if found else set()
+    signs = set("".join(error.signs)) if isinstance(error, MissingSignError) else set()
     return next((at for at, line in enumerate(lines_of(typed), 1) if signs & set(line)), None)
 
 
@@ -270,8 +268,7 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
 
 
 def _said(problem: Problem) -> str:
-    asks = problem.story or say(problem.statement)
-    return f"Problem {problem.label}: {asks.rstrip('.')}."
+    return f"Problem {problem.label}: {problem.story or f'{say(problem.statement)}.'}"
 
 
 def _stands(problem: Problem, needed: Room) -> Stands:

@@ -8,8 +8,12 @@ from onewhole.desk.classes.class_records import night_pages
 from onewhole.desk.classes.marked_nights import marked_night
 from onewhole.desk.page.print_pages import Made, Ready, pressed, put
 from onewhole.desk.tomorrow.morning import fingerprint
+from onewhole.desk.tomorrow.papers import papers_text, read_papers
 from onewhole.desk.tomorrow.plan import plan_pages
 from onewhole.desk.tomorrow.practice_pages import Tomorrow
+from onewhole.languages.english.papers import paper_called
+from onewhole.notations.sentences.text import text_of
+from onewhole.presses.files import write
 from onewhole.presses.folders import made as made_folder
 from onewhole.sheets.document import Sheet
 from onewhole.store.opening import Store
@@ -18,7 +22,8 @@ from onewhole.store.steps import NightStep, keep_step
 
 #: A problem comes back from so many nights before; our own.
 COME_BACK_FROM = 5
-_NAMES = {"morning": "Morning page", "talks": "Talks", "practice-key": "Key of the practice pages"}
+#: The list of the pages, beside them.
+_LIST = "pages.json"
 
 Progress = Callable[[int, int], None]
 
@@ -43,20 +48,27 @@ def print_morning(
     progress(0, 0)
     pages = plan_pages(found.marked, Tomorrow(codes, _earlier(book, room_number, night_number)))
     ready: list[Ready] = []
-    for at, page in enumerate(pages):
+    for at, (paper, page) in enumerate(pages):
         progress(at, len(pages))
-        ready += pressed((page,), when=when)
+        ready += pressed(((paper.file, page),), when=when)
     made_folder(folder).chmod(0o700)
     _put_away(folder)
-    printed = put(ready, folder / fingerprint(found))
+    there = folder / fingerprint(found)
+    printed = put(ready, there)
+    write(there / _LIST, papers_text(paper for paper, _ in pages).encode())
     keep_step(book, night_number, NightStep.REGROUPED, when)
     return printed
 
 
 def printed_pages(folder: Path, named: str) -> tuple[tuple[str, str], ...]:
     """Return the pages printed under a stamp: the name of each file and what the page is called."""
-    there = sorted((folder / named).glob("*.pdf"), key=lambda path: (_order(path.stem), path.stem))
-    return tuple((path.stem, _called(path.stem)) for path in there)
+    listed = folder / named / _LIST
+    papers = read_papers(listed.read_text(encoding="utf-8")) if listed.exists() else ()
+    return tuple(
+        (one.file, text_of(paper_called(one.which)))
+        for one in papers
+        if (folder / named / f"{one.file}.pdf").exists()
+    )
 
 
 def printed_page(folder: Path, named: str, page: str) -> Path:
@@ -74,17 +86,7 @@ def _earlier(book: Store, room_number: int, night_number: int) -> tuple[Sheet, .
 
 
 def _put_away(folder: Path) -> None:
-    """Take away the pages that were printed under other stamps: they are out of date."""
-    for page in folder.glob("*/*.pdf"):
-        page.unlink(missing_ok=True)
-
-
-def _order(stem: str) -> int:
-    return [*_NAMES, stem].index(stem) if stem in _NAMES else len(_NAMES) + stem.startswith("pupil-")
-
-
-def _called(stem: str) -> str:
-    if stem in _NAMES:
-        return _NAMES[stem]
-    sort, _, whose = stem.partition("-")
-    return f"Practice for {whose.upper() if sort == 'pupil' else whose.replace('-', ' ').title()}"
+    """Take away the pages that were printed under other stamps, and their list: they are out of date."""
+    for pattern in ("*/*.pdf", f"*/{_LIST}"):
+        for page in folder.glob(pattern):
+            page.unlink(missing_ok=True)

@@ -10,7 +10,7 @@ from onewhole.desk.marking.mark import Marked, as_object, mark_sheet
 from onewhole.desk.page import audit as audits
 from onewhole.desk.page.print_pages import Made, Ready, pressed, put, sheet_pages
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.desk.tomorrow.plan import plan_pages
+from onewhole.desk.tomorrow.plan import by_file, plan_pages
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.presses.texts import read_text
@@ -43,7 +43,7 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     marked = mark_sheet(
         sheet, read_answers(read_text(answers), sheet.sheet.problems, str(answers)), meets=meets
     )
-    files += [_marks(marked), *pressed(plan_pages(marked), when=when)]
+    files += [_marks(marked), *pressed(by_file(plan_pages(marked)), when=when)]
     return NightFiles(put(files, to), most_useful(marked))
 
 

@@ -8,7 +8,9 @@ from onewhole.desk.marking.mark import Marked
 from onewhole.desk.page.print_pages import Made, pressed, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.pupil.report import reports
+from onewhole.desk.tomorrow.papers import TomorrowPage
 from onewhole.desk.tomorrow.practice_pages import Tomorrow, practice_pages
+from onewhole.findings.paper import MorningPaper, PracticeKey, TalksPaper
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.writers.morning_page import morning_page
 from onewhole.writers.practice_key import practice_key
@@ -39,11 +41,16 @@ def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTH
     to, and after the first night a wrong answer to mend; it carries a group's name or a pupil's code and
     never a pattern's. Raises UnknownPupilError for a code that is not in the class.
     """
-    return put(pressed(plan_pages(marked, asked), when=when), folder)
+    return put(pressed(by_file(plan_pages(marked, asked)), when=when), folder)
 
 
-def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[str, Printed], ...]:
-    """Return the morning page, the talks, the practice pages and their key by their names, not pressed."""
+def by_file(pages: Iterable[tuple[TomorrowPage, Printed]]) -> tuple[tuple[str, Printed], ...]:
+    """Return pages by the names of their files."""
+    return tuple((paper.file, page) for paper, page in pages)
+
+
+def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[TomorrowPage, Printed], ...]:
+    """Return the morning page, the talks, the practice pages and their key, not pressed."""
     first = see_first(marked.marks.pupils, marked.findings, marked.groups)
     morning = morning_page(
         marked.worked, marked.marks, marked.findings, marked.groups, items=marked.items, first=first
@@ -53,8 +60,15 @@ def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[st
     pages = practice_pages(marked, asked)
     key = practice_key(marked.sheet.header, [(page.whose, page.practice) for page in pages])
     return (
-        ("morning", morning),
-        *((("talks", talks_page(marked.sheet.header, told, until)),) if told else ()),
-        *((page.file, practice_page(page.practice, page.whose, page.kite)) for page in pages),
-        *((("practice-key", key),) if pages else ()),
+        (TomorrowPage("morning", MorningPaper()), morning),
+        *(
+            ((TomorrowPage("talks", TalksPaper()), talks_page(marked.sheet.header, told, until)),)
+            if told
+            else ()
+        ),
+        *(
+            (TomorrowPage(page.file, page.which), practice_page(page.practice, page.whose, page.kite))
+            for page in pages
+        ),
+        *(((TomorrowPage("practice-key", PracticeKey()), key),) if pages else ()),
     )

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from onewhole.desk.marking.mark import Marked
 from onewhole.errors import InputError
+from onewhole.findings.paper import GroupPractice, PupilPractice
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.missed import missed
 from onewhole.marking.reading.mark import PupilMarks, Verdict
@@ -47,12 +48,17 @@ class Tomorrow:
 
 @dataclass(frozen=True, slots=True)
 class PracticePage:
-    """A practice page and whose it is: a group's name or a pupil's code, its kite, and its file's name."""
+    """A practice page: of which group or pupil, its kite, and its file's name."""
 
-    whose: str
+    which: GroupPractice | PupilPractice
     kite: str
     file: str
     practice: Practice
+
+    @property
+    def whose(self) -> str:
+        """Return the group's name or the pupil's code."""
+        return self.which.group if isinstance(self.which, GroupPractice) else self.which.code
 
 
 def practice_pages(marked: Marked, asked: Tomorrow) -> tuple[PracticePage, ...]:
@@ -72,7 +78,7 @@ def _of_groups(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
         findings = [found for found in marked.findings if found.pupil in group.pupils]
         made = _practice(marked, asked, missed(group, marked.marks), findings, skip=at)
         if made is not None:
-            yield PracticePage(group.name, kite_of(at), f"practice-{_plain(group.name)}", made)
+            yield PracticePage(GroupPractice(group.name), kite_of(at), f"practice-{_plain(group.name)}", made)
 
 
 def _of_pupils(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
@@ -84,7 +90,7 @@ def _of_pupils(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
         made = _practice(marked, asked, _missed(pupil), [found], skip=len(marked.groups) + seat)
         if made is not None:
             file = _unused(f"pupil-{_plain(pupil.pupil)}".rstrip("-"), files)
-            yield PracticePage(pupil.pupil, kite_of(group), file, made)
+            yield PracticePage(PupilPractice(pupil.pupil), kite_of(group), file, made)
 
 
 def _practice(

@@ -32,7 +32,7 @@ from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.layout import BoardError
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.walkthroughs.timeline import Timeline
-from onewhole.writers.captions import chapters_vtt, srt, vtt
+from onewhole.writers.captions import chapter_name, chapters_vtt, srt, vtt
 from onewhole.writers.script_page import script_page
 from onewhole.writers.transcript import transcript
 from onewhole.writers.walkthrough_html import walkthrough_html
@@ -69,7 +69,10 @@ class FilmWishes:
 
 @dataclass(frozen=True, slots=True)
 class FilmFiles:
-    """What a filming made, how long the film is, how its words read, and what was not as wished."""
+    """What a filming made, how long the film is, how its words read, and what was not as wished.
+
+    ``chapters`` are where each begins, in milliseconds, and its name.
+    """
 
     made: tuple[Made, ...]
     filmed: Filmed
@@ -78,6 +81,7 @@ class FilmFiles:
     longest: int
     notes: tuple[str, ...]
     language: str
+    chapters: tuple[tuple[int, str], ...]
 
     @property
     def reads(self) -> str:
@@ -140,6 +144,7 @@ def film_sheet(
         max(map(words_spoken, said)),
         _notes(worked, timeline, wishes),
         timeline.language,
+        tuple((int(1000 * chapter.start), chapter_name(chapter)) for chapter in timeline.chapters),
     )
 
 

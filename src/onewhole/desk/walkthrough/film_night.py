@@ -1,11 +1,9 @@
 """A night is filmed as planned, with what the teacher recorded; then it counts as shown."""
 
 import hashlib
-import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import datetime
-from html import unescape
 from pathlib import Path
 
 import msgspec
@@ -22,7 +20,6 @@ from onewhole.store.steps import NightStep, keep_step, steps_of
 
 #: What is known of a film stands beside it under this name.
 ABOUT = "about-film"
-_CHAPTER = re.compile(r"^(\d+):(\d\d):(\d\d)\.(\d{3}) --> .*\n(.+)$", re.MULTILINE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +54,7 @@ class _About:
     stamp: str
     made: str
     language: str = SPOKEN.tag
+    chapters: tuple[tuple[int, str], ...] = ()
 
 
 def film_night(
@@ -77,7 +75,9 @@ def film_night(
     recorded, notes = usable(book, night, board(page.sheet, plan))
     shown = film_sheet(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
     shown = replace(shown, notes=(*notes, *shown.notes))
-    about = _About(int(shown.length), shown.notes, shown.reads, stamp, when.isoformat(), shown.language)
+    about = _About(
+        int(shown.length), shown.notes, shown.reads, stamp, when.isoformat(), shown.language, shown.chapters
+    )
     put([Ready(ABOUT, "json", msgspec.json.encode(about))], to)
     mark_shown(book, night, when)
     return shown
@@ -87,12 +87,11 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
     """Return what is known of the film in a folder; None where there is none, or not a whole one."""
     try:
         about = msgspec.json.decode((folder / f"{ABOUT}.json").read_bytes(), type=_About)
-        chapters = (folder / "chapters.vtt").read_text(encoding="utf-8")
         if not (folder / "walkthrough.mp4").is_file():
             return None
         return FilmThere(
             about.seconds,
-            tuple(_chapter(*found) for found in _CHAPTER.findall(chapters)),
+            about.chapters,
             about.notes,
             about.reads,
             about.stamp != _fingerprint(book, page),
@@ -111,11 +110,6 @@ def mark_shown(book: Store, night: int, now: datetime) -> None:
 def shown_at(book: Store, page: NightPage, room_number: int) -> datetime | None:
     """Return when a night was first shown, or None."""
     return steps_of(book, room_number).get(page.night.number, {}).get(NightStep.SHOWN)
-
-
-def _chapter(hours: str, minutes: str, seconds: str, thousandths: str, name: str) -> tuple[int, str]:
-    at = int(thousandths) + 1000 * (int(seconds) + 60 * int(minutes) + 3600 * int(hours))
-    return at, unescape(name)
 
 
 def _fingerprint(book: Store, page: NightPage) -> str:

@@ -28,5 +28,6 @@
 :mod:`~.families`          what the families of error patterns are called
 :mod:`~.asks`              what to ask a child about a pattern, by what it is about
 :mod:`~.thoughts`          what a child may be thinking, by what it is about
+:mod:`~.papers`            what tomorrow's printed pages are called
 =========================  =======================================================
 """

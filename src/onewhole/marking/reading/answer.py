@@ -25,9 +25,10 @@ class Blank:
 
 @dataclass(frozen=True, slots=True)
 class Unreadable:
-    """Something was written that is no answer the program can read; ``why`` says so in sentences.
+    """Something was written that is no answer the program can read.
 
-    It is legal, is kept, and is never guessed at: a teacher looks at it.
+    It is legal, is kept, and is never guessed at: a teacher looks at it. ``why`` says so in sentences; the
+    last has no full stop yet.
     """
 
     why: str
@@ -66,14 +67,14 @@ def read_written(text: str) -> Written:
     (4, 7)
 
     >>> read_written("three").read.why
-    'A number is missing: here there is “three”. Look at the paper; an answer is one number such as 3 3/6.'
+    'A number is missing: here there is “three”. Look at the paper; an answer is one number such as 3 3/6'
     """
     if not text.strip().strip(_DASHES).strip():
         return Written(text, Blank())
     if _DATE.fullmatch(text.strip()):
         why = (
             "This looks like a date, and a spreadsheet may have made it from a fraction such as 3/6. "
-            "Set the column to text, then type the answer again."
+            "Set the column to text, then type the answer again"
         )
         return Written(text, Unreadable(why))
     try:
@@ -97,4 +98,4 @@ def _with_lines(text: str) -> Written | None:
 
 
 def _sentences(what: str) -> str:
-    return f"{what[:1].upper()}{what[1:]}. Look at the paper; an answer is one number such as 3 3/6."
+    return f"{what[:1].upper()}{what[1:]}. Look at the paper; an answer is one number such as 3 3/6"

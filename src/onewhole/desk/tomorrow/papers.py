@@ -1,0 +1,82 @@
+"""The list of the pages printed for tomorrow, kept beside them: which file holds which page."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Literal, assert_never
+
+import msgspec
+
+from onewhole.errors import Fault
+from onewhole.findings.paper import (
+    GroupPractice,
+    MorningPaper,
+    PracticeKey,
+    PupilPractice,
+    TalksPaper,
+    TomorrowPaper,
+)
+
+Key = Literal["morning", "talks", "group", "pupil", "key"]
+
+
+@dataclass(frozen=True, slots=True)
+class TomorrowPage:
+    """A page that lies printed: the name of its file without its ending, and which page it is."""
+
+    file: str
+    which: TomorrowPaper
+
+
+def papers_text(papers: Iterable[TomorrowPage]) -> str:
+    """Write the list as JSON.
+
+    >>> papers_text([TomorrowPage("practice-larks", GroupPractice("Larks"))])
+    '[["practice-larks","group","Larks"]]'
+    """
+    return msgspec.json.encode([(one.file, *_key(one.which)) for one in papers]).decode()
+
+
+def read_papers(text: str) -> tuple[TomorrowPage, ...]:
+    """Read the list back. Raises Fault for a text that is no such list.
+
+    >>> read_papers('[["practice-larks","group","Larks"]]')
+    (TomorrowPage(file='practice-larks', which=GroupPractice(group='Larks')),)
+    """
+    try:
+        rows = msgspec.json.decode(text, type=list[tuple[str, Key, str]])
+    except msgspec.DecodeError as error:
+        msg = "the list of tomorrow's printed pages cannot be read"
+        raise Fault(msg) from error
+    return tuple(TomorrowPage(file, _paper(key, whose)) for file, key, whose in rows)
+
+
+def _key(paper: TomorrowPaper) -> tuple[Key, str]:
+    match paper:
+        case MorningPaper():
+            return "morning", ""
+        case TalksPaper():
+            return "talks", ""
+        case GroupPractice(name):
+            return "group", name
+        case PupilPractice(code):
+            return "pupil", code
+        case PracticeKey():
+            return "key", ""
+        case _:
+            assert_never(paper)
+
+
+def _paper(key: Key, whose: str) -> TomorrowPaper:
+    match key:
+        case "morning":
+            return MorningPaper()
+        case "talks":
+            return TalksPaper()
+        case "group":
+            return GroupPractice(whose)
+        case "pupil":
+            return PupilPractice(whose)
+        case "key":
+            return PracticeKey()
+        case _:
+            assert_never(key)

@@ -1,0 +1,156 @@
+"""Who may look into a text, and why: what a person typed or a foreign file says, and never our own sentences.
+
+A sentence of this program is a tree until a notation writes it. Whoever needs to know what it says takes the
+meaning, not the words. A module that looks into text stands in this list with its reason; a new one has to be
+argued for.
+"""
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from tests.house.plan import PACKAGE, nodes
+
+READS = {
+    "partition",
+    "rpartition",
+    "startswith",
+    "endswith",
+    "replace",
+    "removeprefix",
+    "removesuffix",
+    "split",
+    "rsplit",
+}
+
+SHEET = "a typed sheet"
+CELL = "a typed cell"
+FILE = "a file that somebody made"
+KEPT = "a record of our own, kept or sent"
+ASKED = "a request of the browser"
+WORD = "words are formed: plurals, ordinals, a letter sound"
+SIZE = "written words are counted, broken or measured"
+NAME = "the name of a file or an address"
+
+#: Every module that looks into text: what it reads there.
+READERS = {
+    "cli/clock.py": "a moment: its microseconds are replaced",
+    "cli/odds.py": "odds typed at the terminal",
+    "cli/verbs/film.py": "labels typed at the terminal",
+    "desk/classes/class_list.py": "a typed list of pupils",
+    "desk/classes/night_summary.py": KEPT,
+    "desk/classes/pupil_codes.py": "typed codes and names of pupils",
+    "desk/keep/backups.py": NAME,
+    "desk/marking/pasted.py": "a pasted block of cells",
+    "desk/page/clicks.py": ASKED,
+    "desk/page/kept_pages.py": SHEET,
+    "desk/page/live_page.py": "a drawing of the typesetter: which problem stands on which page",
+    "desk/page/parse_wishes.py": "typed wishes",
+    "desk/page/wished_page.py": SHEET,
+    "desk/pupil/csv_cells.py": CELL,
+    "desk/tomorrow/overrides.py": KEPT,
+    "desk/tomorrow/practice_pages.py": NAME,
+    "desk/tomorrow/talks.py": CELL,
+    "desk/walkthrough/recordings.py": ASKED,
+    "errors.py": "the end of a refusal gets a full stop where it has none",
+    "languages/english/speech.py": WORD,
+    "languages/english/words.py": WORD,
+    "marking/diagnosis/notebook_text.py": "where the reader of records says a fault is",
+    "marking/reading/answer.py": CELL,
+    "marking/reading/answers_table.py": FILE,
+    "misconceptions/wrong_steps/renaming.py": "digits that a child strikes out",
+    "notations/sentences/layout.py": "whether a node begins with a sign that stands close",
+    "notations/sentences/speech.py": SIZE,
+    "notations/syllables.py": WORD,
+    "presses/files.py": "a file takes another's name",
+    "presses/pdf.py": "what the typesetter says is wrong",
+    "presses/recording.py": FILE,
+    "presses/video.py": "a file takes another's name",
+    "problems/problem.py": SHEET,
+    "sentences/node.py": "words that are to become a node are checked",
+    "sentences/typed.py": "a text that a person typed: its numbers, once",
+    "sheets/document.py": SHEET,
+    "sheets/reading.py": SHEET,
+    "sheets/reading_level.py": SIZE,
+    "sheets/recipe.py": KEPT,
+    "sheets/sheet_editor.py": SHEET,
+    "sheets/settings.py": SHEET,
+    "sheets/stories.py": "typed wishes",
+    "statements/numerals.py": SHEET,
+    "statements/tokens.py": SHEET,
+    "store/backups.py": NAME,
+    "store/keeping.py": KEPT,
+    "store/opening.py": "a file takes another's name",
+    "store/orphan_cleanup.py": NAME,
+    "store/recordings.py": KEPT,
+    "walkthroughs/layout.py": SIZE,
+    "walkthroughs/opening.py": "a date that a teacher typed",
+    "walkthroughs/timing.py": SIZE,
+    "web/access/bind_policy.py": "an address typed at the terminal",
+    "web/access/guard.py": ASKED,
+    "web/access/rate_limit.py": ASKED,
+    "web/http/forms.py": ASKED,
+    "web/http/handling.py": ASKED,
+    "web/pages/page_desk.py": ASKED,
+    "web/pages/recording.py": ASKED,
+    "web/pages/welcome.py": NAME,
+    "working/strategy.py": "a key as a person types it",
+    "working/strategies/table.py": "the typed name of a strategy",
+    "writers/captions.py": SIZE,
+    "writers/report_lines.py": CELL,
+    "writers/talks_page.py": CELL,
+    "writers/transcript.py": "signs of Markdown are escaped",
+}
+
+
+def test_only_these_modules_look_into_text() -> None:
+    """Each has its reason; none stands in the list that does not do it."""
+    found = {
+        path.relative_to(PACKAGE).as_posix()
+        for path in sorted(PACKAGE.rglob("*.py"))
+        if next(_reads(path), None)
+    }
+    assert found - READERS.keys() == set(), "take the meaning, or say why text is read"
+    assert READERS.keys() - found == set(), "strike these out"
+
+
+@pytest.mark.parametrize("name", ["walkthroughs", "languages/english", "findings", "sentences", "pictures"])
+def test_where_sentences_are_made_hardly_any_text_is_read(name: str) -> None:
+    """Rooms of meanings and of sentences form words, check them and measure them, and nothing else."""
+    allowed = {WORD, SIZE, "words that are to become a node are checked"}
+    allowed |= {READERS["sentences/typed.py"], READERS["walkthroughs/opening.py"]}
+    assert {why for module, why in READERS.items() if module.startswith(f"{name}/")} <= allowed
+
+
+@pytest.mark.parametrize(
+    "code",
+    ["import re", "from re import sub", "said.partition(' because ')", "said.startswith('moved')"],
+)
+def test_the_rule_sees(code: str, tmp_path: Path) -> None:
+    """Each way of reading text is found."""
+    path = tmp_path / "some.py"
+    path.write_text(code)
+    assert list(_reads(path))
+
+
+def test_the_rule_lets_pass(tmp_path: Path) -> None:
+    """Records with another field, joined words and trimmed blanks are no reading."""
+    path = tmp_path / "some.py"
+    path.write_text("replace(line, says=other)\nwords = ' '.join(parts).strip()\n")
+    assert not list(_reads(path))
+
+
+def _reads(path: Path) -> Iterator[ast.AST]:
+    """Yield what reads text: the module of regular expressions, or a method of text that looks inside."""
+    for node in nodes(path):
+        match node:
+            case ast.Import(names=[*names]) if any(one.name == "re" for one in names):
+                yield node
+            case ast.ImportFrom(module="re"):
+                yield node
+            case ast.Call(func=ast.Attribute(attr=name)) if name in READS:
+                yield node
+            case _:
+                pass
