@@ -8,7 +8,7 @@ from onewhole.misconceptions.asks.pieces import (
     BottomTells,
     CouldMakeOne,
     CountAgain,
-    CutInto,
+    CutIntoSmaller,
     GotSmaller,
     HowManyWholes,
     PieceAsk,
@@ -84,7 +84,7 @@ def ask_of_pieces(ask: PieceAsk, words: ClassWords) -> Sentences:
                 asked("does it still belong to you") if have == 1 else asked("do they still belong to you")
             )
             return told("you set", some(have, small), "aside at the start") + still
-        case CutInto(number, small):
+        case CutIntoSmaller(number, small):
             return told("cut", Said(number), "into", units(small)) + asked(
                 "how many", units(small), "is it now"
             )

@@ -108,7 +108,7 @@ class SetAsideBefore:
 
 
 @dataclass(frozen=True, slots=True)
-class CutInto:
+class CutIntoSmaller:
     """A number is cut into smaller pieces: how many of them is it?"""
 
     number: Quantity
@@ -136,6 +136,6 @@ PieceAsk = (
     | StillLoose
     | PushedTogether
     | SetAsideBefore
-    | CutInto
+    | CutIntoSmaller
     | TenthsInAll
 )

@@ -254,16 +254,6 @@ def top_called_less(case: Case) -> int:
     return called_less(case).amounts[-1]
 
 
-def piece_called_more(case: Case) -> Unit:
-    """Return the smallest unit of the number that was called more."""
-    return called_more(case).ladder.units[-1]
-
-
-def piece_called_less(case: Case) -> Unit:
-    """Return the smallest unit of the number that was called less."""
-    return called_less(case).ladder.units[-1]
-
-
 # ---- a whole number times a fraction ----
 
 

@@ -14,47 +14,47 @@ from onewhole.working.pair_state import PairState
 
 
 @dataclass(frozen=True, slots=True)
-class Parts:
-    """Both numbers on one ladder: ``first`` and ``second`` as they are shown, ``bench`` with every rung.
+class CaseParts:
+    """Both numbers on one ladder: ``first`` and ``second`` as they are shown, ``state`` with every rung.
 
     Unlike denominators are renamed. Where one number is asked about, it is both.
     """
 
     first: Quantity
     second: Quantity
-    bench: PairState
+    state: PairState
 
     @property
     def counts(self) -> Counts:
         """Return the counts of both, and how many of the small unit make one of the large one."""
-        return counts(self.bench)
+        return counts(self.state)
 
     @property
     def units(self) -> tuple[Unit, Unit]:
         """Return the large and the small unit."""
-        large, small = self.bench.first.ladder.units
+        large, small = self.state.first.ladder.units
         return large, small
 
 
-def parts(case: Case) -> Parts:
+def parts(case: Case) -> CaseParts:
     """Return the two numbers of a case. Raises LookupError where there are none."""
     pair = pair_of(case.statement)
     if pair is None:
         number = _one_number(case.statement)
-        return Parts(number, number, PairState(number, number, taken=True))
+        return CaseParts(number, number, PairState(number, number, taken=True))
     if pair.styles == {Style.MEASURE}:
         return _shown(pair, pair.state(joined(pair.first.ladder, pair.second.ladder)))
     if (like := like_parts(case.statement, taken=pair.taken)) is not None:
         return _shown(*like)
     if (renamed := renamed_parts(case.statement, taken=pair.taken)) is not None:
-        bench = renamed[1]
-        return Parts(trimmed(bench.first), trimmed(bench.second), bench)
+        state = renamed[1]
+        return CaseParts(trimmed(state.first), trimmed(state.second), state)
     msg = "this problem has no two numbers of wholes and pieces"
     raise LookupError(msg)
 
 
-def _shown(pair: Pair, bench: PairState) -> Parts:
-    return Parts(pair.first, pair.second, bench)
+def _shown(pair: Pair, state: PairState) -> CaseParts:
+    return CaseParts(pair.first, pair.second, state)
 
 
 def _one_number(statement: Statement) -> Quantity:
@@ -118,7 +118,7 @@ def small(case: Case) -> Unit:
 
 def units_there(case: Case) -> tuple[Unit, ...]:
     """Return the units of which one of both numbers has some, the larger first."""
-    two = parts(case).bench
+    two = parts(case).state
     rungs = zip(two.first.ladder.units, two.first.amounts, two.second.amounts, strict=True)
     return tuple(unit for unit, one, other in rungs if one or other)
 
@@ -151,19 +151,19 @@ def wholes(case: Case) -> int:
 def piece(case: Case) -> Quantity:
     """Return the second number's part in the smaller unit by itself: 3/8, 8 in."""
     two = parts(case)
-    return trimmed(Quantity(two.bench.second.ladder, (0, two.counts.n2)))
+    return trimmed(Quantity(two.state.second.ladder, (0, two.counts.n2)))
 
 
 def rest_of_one(case: Case) -> Quantity:
     """Return what is missing to one of the larger unit: 5/8 beside 3/8."""
     two = parts(case)
-    return trimmed(Quantity(two.bench.second.ladder, (0, two.counts.d - two.counts.n2)))
+    return trimmed(Quantity(two.state.second.ladder, (0, two.counts.d - two.counts.n2)))
 
 
 def as_many_pieces(case: Case) -> Quantity:
     """Return the first number's count of wholes read as pieces: 4/8 for 4."""
     two = parts(case)
-    return Quantity(two.bench.first.ladder, (None, two.counts.w1))
+    return Quantity(two.state.first.ladder, (None, two.counts.w1))
 
 
 def next_whole(case: Case) -> Quantity:
@@ -224,8 +224,8 @@ def result_in_pieces(case: Case) -> int:
     two = parts(case)
     if pair_of(case.statement) is None:
         return two.first.parts
-    first_, second_ = two.bench.first.parts, two.bench.second.parts
-    return first_ - second_ if two.bench.taken else first_ + second_
+    first_, second_ = two.state.first.parts, two.state.second.parts
+    return first_ - second_ if two.state.taken else first_ + second_
 
 
 def result_wholes(case: Case) -> int:
@@ -251,8 +251,3 @@ def wrote(case: Case) -> Quantity:
 def written_pieces(case: Case) -> int:
     """Return the pieces that were written beside the wholes."""
     return wrote(case).amounts[-1]
-
-
-def written_piece(case: Case) -> Unit:
-    """Return the smallest unit that was written."""
-    return wrote(case).ladder.units[-1]

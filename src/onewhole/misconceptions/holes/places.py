@@ -110,12 +110,6 @@ def digit_below(which: Which) -> Callable[[Case], int]:
     return of
 
 
-def ones(case: Case) -> Unit:
-    """Return the smallest place."""
-    pair = typed_pair(case)
-    return joined(pair.first.ladder, pair.second.ladder).units[-1]
-
-
 def front_place(case: Case) -> Unit:
     """Return the largest place of the first number."""
     return typed_pair(case).first.ladder.units[0]

@@ -5,7 +5,7 @@ and the rule is used on the fractions: that part is ours.
 """
 
 from onewhole.misconceptions.asks.amounts import CanBeLeft, MoreThanEach
-from onewhole.misconceptions.asks.pieces import CutInto
+from onewhole.misconceptions.asks.pieces import CutIntoSmaller
 from onewhole.misconceptions.asks.sizes import CountTogether, SameAmount
 from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.fractions import (
@@ -88,7 +88,7 @@ UNLIKE_DENOMINATORS = (
         rule="A common denominator is found, and the numerators are added as they were.",
         shows_when="always",
         thinking=plain(RuleThought.ONLY_THE_BOTTOMS),
-        ask=filled(CutInto, to_be_cut, common_piece),
+        ask=filled(CutIntoSmaller, to_be_cut, common_piece),
         source=Source(
             "reported in fraction error studies (Idris & Narayanan 2011 count errors of this step)"
         ),
@@ -170,7 +170,7 @@ UNLIKE_DENOMINATORS = (
         "one.",
         shows_when="the numerators differ (n1 <> n2)",
         thinking=plain(RuleThought.WRONG_FACTOR),
-        ask=filled(CutInto, first_fraction, product_piece),
+        ask=filled(CutIntoSmaller, first_fraction, product_piece),
         source=COMMON,
         example=Example(*_THIRDS_AND_QUARTERS, "10/12"),
         beside=UNITS_APART.key,
@@ -198,7 +198,7 @@ UNLIKE_DENOMINATORS = (
         rule="The denominators are multiplied, and the numerators are added as they were.",
         shows_when="always",
         thinking=plain(RuleThought.ONLY_THE_BOTTOMS),
-        ask=filled(CutInto, first_fraction, product_piece),
+        ask=filled(CutIntoSmaller, first_fraction, product_piece),
         source=COMMON,
         example=Example(*_QUARTERS_AND_SIXTHS, "4/24"),
         beside=UNITS_APART.key,
