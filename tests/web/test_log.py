@@ -10,10 +10,10 @@ from onewhole.web.asgi import asgi_app
 from onewhole.web.http.handling import PageRoute
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage
-from onewhole.web.routes import ROUTES
 from tests.kit.doors import Opened
 from tests.kit.raw_asks import ask_raw
 from tests.kit.rounds import address, lived_in
+from tests.kit.routes import ROUTES
 
 MARKED = "Zanzibarkite"
 

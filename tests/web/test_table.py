@@ -8,9 +8,10 @@ from pathlib import Path
 import pytest
 
 from onewhole.web.http.handling import whole_routes
-from onewhole.web.routes import ROUTES, TABLE
+from onewhole.web.routes import TABLE
 from tests.kit.doors import Opened
 from tests.kit.rounds import address, lived_in
+from tests.kit.routes import ROUTES
 
 POSTS = [route for route in ROUTES if route.method == "POST"]
 

@@ -1,6 +1,6 @@
 """The routes, written by hand: method, address, page function, what its form has, how it uses the file."""
 
-from onewhole.web.http.handling import PageMount, PageRoute, whole_routes
+from onewhole.web.http.handling import PageMount, PageRoute
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
     class_page,
@@ -125,6 +125,3 @@ TABLE: tuple[PageRoute | PageMount, ...] = (
     ),
     PageMount("/{book}/{room:int}", _CLASS),
 )
-
-#: Every row with its whole address.
-ROUTES: tuple[PageRoute, ...] = whole_routes(TABLE)
