@@ -10,6 +10,7 @@ from onewhole.pictures.choosing import (
 )
 from onewhole.pictures.picture import PictureKind
 from onewhole.pictures.unpictured import (
+    NoPartsOfWhole,
     NoPlaceOnLine,
     NothingToSplit,
     NotHundredths,
@@ -17,6 +18,7 @@ from onewhole.pictures.unpictured import (
     TooManyJumps,
     TooManyParts,
     TooManyWholes,
+    TooSmallBeside,
     Unpictured,
 )
 from onewhole.statements.reading import read_statement
@@ -118,6 +120,10 @@ def test_a_kind_is_drawn_or_refused(working: Working) -> None:
         ("7 5/30 - 2 9/30", "regroup_first", PictureKind.LINE),
         ("40 1/6 - 2 5/6", "regroup_first", PictureKind.LINE),
         ("40 1/6 = 39 ?/6", "regroup_first", PictureKind.SPLIT),
+        ("9 - ? = 3 1/2", "regroup_first", PictureKind.BAR),
+        ("9 - ? = 3 1/2", "count_up", PictureKind.BAR),
+        ("? - 27 = 52", "regroup_first", PictureKind.BAR),
+        ("100 - ? = 99 7/8", "regroup_first", PictureKind.SPLIT),
     ],
 )
 def test_chosen(problem: str, strategy: str, kind: PictureKind) -> None:
@@ -169,6 +175,20 @@ def test_chosen(problem: str, strategy: str, kind: PictureKind) -> None:
             PictureKind.BLOCKS,
             NotPlaceByPlace(),
             "“number line”",
+        ),
+        (
+            "9 - 3 1/2",
+            "regroup_first",
+            PictureKind.BAR,
+            NoPartsOfWhole(),
+            "“strips”",
+        ),
+        (
+            "100 - ? = 99 7/8",
+            "regroup_first",
+            PictureKind.BAR,
+            TooSmallBeside(),
+            "“split and join”",
         ),
     ],
 )

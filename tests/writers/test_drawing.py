@@ -1,5 +1,7 @@
 """A picture on a page."""
 
+import re
+
 from onewhole.languages.english.words import ClassWords
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.picture import PictureKind
@@ -29,3 +31,15 @@ def test_numbers_too_small_for_large_print_are_left_out() -> None:
     assert found is not None
     assert drawing(found, WORDS, large=False)["wide"]
     assert set(drawing(found, WORDS, large=True)) == {"alt"}
+
+
+def test_the_numbers_of_a_bar_can_be_read_in_any_print() -> None:
+    """A bar is in large print too: at its own width its smallest digits are 18 points."""
+    found = picture(work(read_statement("9 - ? = 3 1/2"), REGROUP_FIRST))
+    assert found is not None
+    small, large = (drawing(found, WORDS, large=size) for size in (False, True))
+    assert small == large
+    assert ">?</text>" in str(large["svg"])
+    sizes = [float(one) for one in re.findall(r'font-size="([\d.]+)"', str(large["svg"]))]
+    assert large["across"] == found.telling.width
+    assert min(sizes) * 72 / 25.4 >= 18

@@ -12,7 +12,7 @@ from onewhole.statements.statement import Question
 from onewhole.writers.formula import set_words
 from onewhole.writers.workings_page import workings_page
 from tests.kit import pdf
-from tests.kit.pages import COMBINED, PAPERS, plain, pressed, sheet
+from tests.kit.pages import COMBINED, PAPERS, made, plain, pressed, sheet
 from tests.kit.sheets import worked_sheet
 
 
@@ -79,3 +79,23 @@ def pdf_labels(text: str) -> list[str]:
 def test_the_lighter_lines_are_explained() -> None:
     """The note over the workings says what the lighter lines are for."""
     assert SPOKEN.page.lighter_lines in plain(pdf.words(pressed("room12/workings", "letter", "ordinary"))[0])
+
+
+@pytest.mark.parametrize(
+    ("typed", "told"),
+    [
+        ("strategy: count up\n\n1. 7 2/6 - 3 5/6", "The jump ends at 4 wholes."),
+        ("1. 9 - ? = 3 1/2", "In all: 9 wholes. One part: not known yet. One part: 3 wholes and 1 half."),
+    ],
+)
+def test_a_drawing_with_numbers_stands_under_its_working(typed: str, told: str) -> None:
+    """A number line and a bar are printed, each with its words for those who do not see it."""
+    figures = pdf.tags(made(workings_page(worked_sheet(typed))))
+    assert [told in alt for tag, alt in figures if tag == "/Figure"] == [True]
+
+
+def test_words_stand_for_a_drawing_that_large_print_leaves_out() -> None:
+    """The numbers of a number line are too small for large print: what it shows is said."""
+    typed = "print: large\nstrategy: count up\n\n1. 7 2/6 - 3 5/6"
+    page = plain(" ".join(pdf.words(made(workings_page(worked_sheet(typed))))))
+    assert "The jump ends at 4 wholes." in page

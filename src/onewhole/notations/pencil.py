@@ -4,13 +4,15 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from math import isqrt
+from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords, unit_name
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.caption import Count
+from onewhole.pictures.caption import Caption, Count
 from onewhole.pictures.scene import Box, Hop, Look, Shape, Stroke, Wedge, Words
+from onewhole.statements.gap import Hole, type_hole
 
 #: Colours: dark pencil (14:1 on white), white paper, and squares that are there to look at and mean nothing.
 INK, PAPER, GRID = "#2b2b33", "#ffffff", "#dbe6ee"
@@ -106,7 +108,7 @@ def cross(shape: Shape) -> tuple[Line, ...]:
         case Hop(x, y, to_x, height):
             return _crossed_at((x + to_x) / 2, y - height, Fraction(2))
         case Words(x, y, caption, size):
-            letters = 10 if isinstance(caption, Count) else max(len(text(caption)), 4)
+            letters = max(len(text(caption)), 4) if isinstance(caption, Quantity) else 10
             reach = size * letters / 5
             return ((x - reach, y + size * 3 / 4, x + reach, y - size * 3 / 4),)
 
@@ -157,11 +159,19 @@ def lettered(written: Words, words: ClassWords) -> tuple[Letters | Bar, ...]:
     if isinstance(caption, Quantity) and caption.ladder.style is Style.MIXED:
         wholes, top = caption.counts
         return _mixed(wholes, str(top), str(caption.ladder.denominator), written)
-    if isinstance(caption, Count):
-        line = f"{caption.count} {unit_name(caption.unit, caption.count, words)}"
-    else:
-        line = text(caption)
-    return (Letters(x, y + written.size / 2, size, line),)
+    return (Letters(x, y + written.size / 2, size, _line(caption, words)),)
+
+
+def _line(caption: Caption | type_hole, words: ClassWords) -> str:
+    match caption:
+        case Count(count, unit):
+            return f"{count} {unit_name(unit, count, words)}"
+        case Quantity():
+            return text(caption)
+        case Hole():
+            return "?"
+        case _:
+            assert_never(caption)
 
 
 def _mixed(wholes: int | None, top: str, bottom: str, written: Words) -> tuple[Letters | Bar, ...]:

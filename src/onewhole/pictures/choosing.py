@@ -9,6 +9,7 @@ from typing import assert_never
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
 from onewhole.pictures.discs import discs
@@ -22,12 +23,14 @@ from onewhole.pictures.limits import (
     NotDrawnError,
 )
 from onewhole.pictures.number_line import number_line
+from onewhole.pictures.parts import part_whole
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.quantity_state import QuantityState, quantity_states
 from onewhole.pictures.rectangles import rectangles
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.strips import strips
 from onewhole.pictures.unpictured import (
+    NoPartsOfWhole,
     NoPlaceOnLine,
     NoRoom,
     NoTensAndOnes,
@@ -38,6 +41,7 @@ from onewhole.pictures.unpictured import (
     TooManyParts,
     TooManyWholes,
     TooMuchForBlocks,
+    TooSmallBeside,
     Unpictured,
 )
 from onewhole.statements.expression import quantities
@@ -55,6 +59,7 @@ KINDS: Mapping[PictureKind, Callable[[Working], Picture]] = MappingProxyType(
         PictureKind.LINE: number_line,
         PictureKind.SPLIT: split,
         PictureKind.BLOCKS: blocks,
+        PictureKind.BAR: bar,
     }
 )
 
@@ -106,9 +111,9 @@ def refusal(working: Working, kind: PictureKind) -> Refusal | None:
 def chosen(working: Working) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
-    Jumping strategies go on a line, whole numbers into blocks, hundredths on a grid; anything else is cut
-    in strips, in rectangles when there are too many parts, and stands on a line when there are too many
-    wholes.
+    A whole with a part missing is a bar, jumping strategies go on a line, whole numbers into blocks,
+    hundredths on a grid; anything else is cut in strips, in rectangles when there are too many parts, and
+    stands on a line when there are too many wholes.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.count_up import COUNT_UP
@@ -134,7 +139,7 @@ def picture(working: Working, kind: PictureKind | None = None) -> Picture | None
 
 def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
-    first: list[PictureKind] = []
+    first = [PictureKind.BAR]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
         first.append(PictureKind.LINE)
@@ -159,7 +164,7 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
 
 def _why(working: Working, kind: PictureKind) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
-    working = _as_counted(working)
+    working = working if kind is PictureKind.BAR else _as_counted(working)
     match kind:
         case PictureKind.STRIPS | PictureKind.DISCS:
             why = _uncounted(working, MOST_PARTS)
@@ -173,6 +178,8 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
             why = None if any(grown(working)) else NothingToSplit()
         case PictureKind.BLOCKS:
             why = _no_blocks(working)
+        case PictureKind.BAR:
+            why = _no_bar(working)
         case _:
             assert_never(kind)
     if why is not None:
@@ -191,10 +198,11 @@ def _as_counted(working: Working) -> Working:
 def _drawn(working: Working, kind: PictureKind) -> Picture | None:
     """Draw a picture once; None where there is no room for it.
 
-    Writing the answer with fewer pieces changes its name and no amount: the picture of the line before stays.
+    Writing the answer with fewer pieces changes its name and no amount: what is counted is that of the line
+    before.
     """
     try:
-        if isinstance(working.lines[-1].because, FewestPieces):
+        if kind is not PictureKind.BAR and isinstance(working.lines[-1].because, FewestPieces):
             drawn = KINDS[kind](_as_counted(working))
             return replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
         return KINDS[kind](working)
@@ -247,3 +255,10 @@ def _no_blocks(working: Working) -> Unpictured | None:
     if working.strategy not in WAYS:
         return NotPlaceByPlace()
     return TooMuchForBlocks(MOST_IN_BLOCKS)
+
+
+def _no_bar(working: Working) -> Unpictured | None:
+    told = part_whole(working.statement)
+    if told is None:
+        return NoPartsOfWhole()
+    return TooSmallBeside() if told.smallest < LEAST_SHARE else None

@@ -81,8 +81,33 @@ class Compared:
     second: Caption
 
 
+@dataclass(frozen=True, slots=True)
+class WholeAmount:
+    """How much a whole is that has parts; None where that is the blank."""
+
+    amount: Quantity | None
+
+
+@dataclass(frozen=True, slots=True)
+class PartAmount:
+    """How much a part of a whole is; None where that is the blank."""
+
+    amount: Quantity | None
+
+
 Description = (
-    Shown | StillThere | CrossedOut | Gathered | Makes | CutInto | SplitInto | OneJump | JumpEnds | Compared
+    Shown
+    | StillThere
+    | CrossedOut
+    | Gathered
+    | Makes
+    | CutInto
+    | SplitInto
+    | OneJump
+    | JumpEnds
+    | Compared
+    | WholeAmount
+    | PartAmount
 )
 
 
@@ -100,6 +125,8 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return (number, *parts)
         case OneJump(one) | JumpEnds(one):
             return (one,)
+        case WholeAmount(known) | PartAmount(known):
+            return () if known is None else (known,)
         case Makes(first, second) | CutInto(first, second) | Compared(first, second):
             return (first, second)
         case _:

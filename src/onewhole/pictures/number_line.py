@@ -10,6 +10,7 @@ from onewhole.pictures.description import Compared, Description, JumpEnds, OneJu
 from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
+from onewhole.pictures.rows import rows
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
@@ -131,9 +132,9 @@ class _LineDrawing:
         line = axis(plan.ladder, points)
         apart = APART_MEASURES if plan.ladder.style is Style.MEASURE else APART
         named = [point for point in points if point % line.step]
-        below = dict(zip(named, _rows([line.x(point) for point in named], apart), strict=True))
+        below = dict(zip(named, rows([line.x(point) for point in named], apart), strict=True))
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
-        above = _rows(middles, apart)
+        above = rows(middles, apart)
         y = Fraction(LOW + HIGHER + (max(above, default=0) + 2) * ROW)
         return cls(plan, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above)
 
@@ -217,12 +218,3 @@ def _taken(working: Working) -> bool:
 def _unmeasured(working: Working, at: int) -> bool:
     """Say whether jumps are drawn whose lengths are still to be found."""
     return isinstance(working.lines[at].because, CountedUp)
-
-
-def _rows(middles: list[Fraction], apart: int) -> tuple[int, ...]:
-    """Give every number the first row in which it does not overlap an earlier one."""
-    rows: list[int] = []
-    for at, x in enumerate(middles):
-        near = {row for row, other in zip(rows, middles, strict=False) if abs(other - x) < apart}
-        rows.append(next(row for row in range(at + 1) if row not in near))
-    return tuple(rows)

@@ -16,6 +16,7 @@ class PictureKind(Enum):
     LINE = "number line"
     SPLIT = "split and join"
     BLOCKS = "tens and ones"
+    BAR = "part-whole bar"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +34,12 @@ class Picture:
 
     @property
     def telling(self) -> Scene:
-        """Return the scene for a still picture: the one with most pieces crossed out, or else the last."""
+        """Return the scene for a still picture.
+
+        It is the one with most pieces crossed out, or the one with the blank still open, or else the last.
+        """
+        if self.kind is PictureKind.BAR:
+            return self.scenes[0]
         most = max(self.scenes, key=_struck)
         return most if _struck(most) else self.scenes[-1]
 

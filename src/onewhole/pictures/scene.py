@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from onewhole.pictures.caption import Caption
 from onewhole.pictures.description import Description
+from onewhole.statements.gap import type_hole
 
 
 class Look(Enum):
@@ -63,11 +64,11 @@ class Hop:
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """Something written, centred on a point; ``size`` is the height of its digits in millimetres."""
+    """Something written, or a blank, centred on a point; ``size`` is the height of digits in millimetres."""
 
     x: Fraction
     y: Fraction
-    caption: Caption
+    caption: Caption | type_hole
     size: Fraction
 
 

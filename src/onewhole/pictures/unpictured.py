@@ -62,6 +62,16 @@ class TooMuchForBlocks:
 
 
 @dataclass(frozen=True, slots=True)
+class NoPartsOfWhole:
+    """The problem does not tell a whole and its parts with one of them missing."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooSmallBeside:
+    """One part cannot be seen beside the others."""
+
+
+@dataclass(frozen=True, slots=True)
 class NoRoom:
     """Wholes and parts do not fit on one picture."""
 
@@ -77,5 +87,7 @@ Unpictured = (
     | NoTensAndOnes
     | NotPlaceByPlace
     | TooMuchForBlocks
+    | NoPartsOfWhole
+    | TooSmallBeside
     | NoRoom
 )

@@ -21,12 +21,15 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     """Return the scene that tells most as SVG without squares, and its text alternative.
 
     A drawing with numbers in it is ``wide``, so that they can be read. In large print it is left out, because
-    its numbers would be under 18 points, and its words stand alone.
+    its numbers would be under 18 points, and its words stand alone. The numbers of a bar can
+    be read in large print at its own width, ``across`` millimetres.
     """
     scene = picture.telling
     found: Json = {"alt": text_of(pictured(scene, words))}
     if picture.kind in COUNTED:
         return found | {"svg": svg(_counted(scene), words, grid=False), "wide": False}
+    if picture.kind is PictureKind.BAR:
+        return found | {"svg": svg(scene, words, grid=False), "wide": False, "across": int(scene.width)}
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
 
 

@@ -20,9 +20,11 @@ from onewhole.pictures.description import (
     JumpEnds,
     Makes,
     OneJump,
+    PartAmount,
     Shown,
     SplitInto,
     StillThere,
+    WholeAmount,
 )
 from onewhole.pictures.scene import Scene
 
@@ -82,6 +84,8 @@ STRIPS = Quantity(decimal(1, 1), (5, 2))
         (Compared(_sixths(None, 5), _sixths(None, 4)), "5 sixths is more than 4 sixths."),
         (Compared(_sixths(None, 6), whole(1)), "6 sixths is the same as 1 strip."),
         (Compared(Count(1, SIXTH), Count(1, ONE)), "1 sixth is less than 1 strip."),
+        (WholeAmount(_sixths(7, 2)), "In all: 7 strips and 2 sixths."),
+        (PartAmount(None), "One part: not known yet."),
     ],
 )
 def test_sentences(described: Description, said: str) -> None:

@@ -101,6 +101,7 @@ def _refused(problem: str) -> Iterator[Unpictured]:
 UNDRAWN = [
     "7 2/6 - 3 5/6",
     "7 2/6 = 6 ?/6",
+    "100 - ? = 99 7/8",
     "52 - 27",
     "12.35 - 4.7",
     "12 5/23 ? 12 7/23",

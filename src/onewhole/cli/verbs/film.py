@@ -37,7 +37,10 @@ Drawing = Annotated[
     typer.Option(
         "--picture",
         metavar="PICTURE",
-        help="strips, discs, rectangles, hundred grid, number line, split and join, or tens and ones.",
+        help=(
+            "strips, discs, rectangles, hundred grid, number line, split and join, tens and ones, "
+            "or part-whole bar."
+        ),
     ),
 ]
 Tried = Annotated[

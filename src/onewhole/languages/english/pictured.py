@@ -19,14 +19,17 @@ from onewhole.pictures.description import (
     JumpEnds,
     Makes,
     OneJump,
+    PartAmount,
     Shown,
     SplitInto,
     StillThere,
+    WholeAmount,
     amounts,
 )
 from onewhole.pictures.scene import Scene, Words
 from onewhole.sentences.node import Counted, Node, Said
 from onewhole.sentences.sentence import Sentences
+from onewhole.statements.gap import HOLE
 
 #: Numbers that count no things: digits stand alone, and a one is called a one.
 BARE = ClassWords("one", "ones")
@@ -57,7 +60,10 @@ def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
     'strips'
     """
     written = [piece.shape.caption for piece in scene.pieces if isinstance(piece.shape, Words)]
-    counted = [*written, *(caption for each in scene.descriptions for caption in amounts(each))]
+    counted = [
+        *(caption for caption in written if caption is not HOLE),
+        *(caption for each in scene.descriptions for caption in amounts(each)),
+    ]
     units = [unit for caption in counted for unit in _units(caption)]
     numbers = all(unit.kind is Kind.NUMBER and unit.size >= 1 for unit in units)
     return BARE if numbers and any(unit.size > 1 for unit in units) else short(words)
@@ -89,8 +95,16 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("the jump ends at", _amount(place, words))
         case Compared(first, second):
             return told(_amount(first, words), _relation(first, second), _amount(second, words))
+        case WholeAmount(whole):
+            return told("in all:", _known(whole, words))
+        case PartAmount(part):
+            return told("one part:", _known(part, words))
         case _:
             assert_never(each)
+
+
+def _known(amount: Quantity | None, words: ClassWords) -> Nodes:
+    return ("not known yet",) if amount is None else _amount(amount, words)
 
 
 def _all(captions: tuple[Caption, ...], words: ClassWords) -> Nodes:

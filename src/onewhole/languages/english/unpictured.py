@@ -9,6 +9,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.unpictured import (
+    NoPartsOfWhole,
     NoPlaceOnLine,
     NoRoom,
     NoTensAndOnes,
@@ -19,6 +20,7 @@ from onewhole.pictures.unpictured import (
     TooManyParts,
     TooManyWholes,
     TooMuchForBlocks,
+    TooSmallBeside,
     Unpictured,
 )
 from onewhole.sentences.node import Counted, Naming, Thing
@@ -60,6 +62,10 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
         case TooMuchForBlocks(most):
             shown = ("blocks show two numbers, with", bare(most), "of the smallest place at most")
             return told(shown)
+        case NoPartsOfWhole():
+            return told("the bar shows a sum or a difference with one number missing")
+        case TooSmallBeside():
+            return told("one part would be too small to be seen beside the others")
         case NoRoom():
             return told("so many wholes and parts do not fit on one picture")
         case _:

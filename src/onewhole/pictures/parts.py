@@ -1,0 +1,77 @@
+"""A whole and its parts, one of them missing: what a problem with a blank says about them."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.number.quantity import Quantity
+from onewhole.statements.gap import HOLE, type_hole
+from onewhole.statements.statement import MissingNumber, Statement, gap_amount
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """The whole or one of its parts: as the problem writes it, a blank as a hole, and its amount."""
+
+    written: Quantity | type_hole
+    amount: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class PartWhole:
+    """A whole and its parts in the order of the problem; exactly one of all these is the blank.
+
+    Raises ValueError when the parts together are not the whole.
+    """
+
+    whole: Share
+    parts: tuple[Share, ...]
+
+    def __post_init__(self) -> None:
+        """Refuse parts that do not make the whole."""
+        if sum(part.amount for part in self.parts) != self.whole.amount:
+            msg = "the parts together are the whole"
+            raise ValueError(msg)
+
+    @property
+    def smallest(self) -> Fraction:
+        """Return how much of the whole the smallest part is; 0 where the whole is nothing."""
+        least = min(part.amount for part in self.parts)
+        return least / self.whole.amount if least else least
+
+
+def part_whole(statement: Statement) -> PartWhole | None:
+    """Return the whole and the parts of a problem with a number missing; None where it does not say both.
+
+    What something is taken from is the whole: 9 - ? = 3 1/2 and ? - 2 = 3. Where numbers are added, their sum
+    is: 3 + ? = 5 1/4.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> found = part_whole(read_statement("9 - ? = 3 1/2"))
+    >>> found.whole.amount, [part.amount for part in found.parts]
+    (Fraction(9, 1), [Fraction(11, 2), Fraction(7, 2)])
+    """
+    if not isinstance(statement, MissingNumber) or not statement.gap.alone:
+        return None
+    rest, terms = _share(statement.rest), _terms(statement)
+    if rest is None or terms is None or len(terms) == 1:
+        return None
+    added, taken = ([share for share, gone in terms if gone is wanted] for wanted in (False, True))
+    if not taken:
+        return PartWhole(rest, tuple(added))
+    return PartWhole(added[0], (*taken, rest)) if len(added) == 1 else None
+
+
+def _share(written: object) -> Share | None:
+    return Share(written, written.value) if isinstance(written, Quantity) else None
+
+
+def _terms(asked: MissingNumber) -> list[tuple[Share, bool]] | None:
+    """Return what is added or taken on the side of the blank, in order; None where a term is no number."""
+    found: list[tuple[Share, bool]] = []
+    for part, taken in asked.beside:
+        share = _share(part)
+        if share is None:
+            return None
+        found.append((share, taken))
+    found.insert(asked.before, (Share(HOLE, gap_amount(asked)), asked.gap_taken))
+    return found
