@@ -12,11 +12,11 @@ from pypdfium2 import PdfDocument  # type: ignore[import-untyped]
 
 from onewhole.desk.classes.class_records import room
 from onewhole.web.access.guard import POLICY
-from onewhole.web.routes import ROUTES
 from tests.kit.browsers import CHROMIUM, chromium, window
 from tests.kit.doors import Opened, served
 from tests.kit.hostile import BREAKS, hostile
 from tests.kit.rounds import address, lived_in
+from tests.kit.routes import ROUTES
 from tests.kit.untried import NO_CHROMIUM
 
 PAGES = [route for route in ROUTES if route.method == "GET"]

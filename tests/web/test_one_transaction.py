@@ -20,10 +20,11 @@ from onewhole.web.http.handling import PageRoute
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.http.response import HtmlPage
-from onewhole.web.routes import ROUTES, TABLE
+from onewhole.web.routes import TABLE
 from tests.kit.doors import NOW, Opened, opened
 from tests.kit.invented import lay_invented_class
 from tests.kit.rounds import address
+from tests.kit.routes import ROUTES
 from tests.kit.statements_counted import counted
 
 #: Of a night that was handed in.

@@ -8,9 +8,9 @@ import pytest
 
 from onewhole.web.access.guard import POLICY
 from onewhole.web.http.handling import PageRoute
-from onewhole.web.routes import ROUTES
 from tests.kit.doors import Opened
 from tests.kit.rounds import address, lived_in
+from tests.kit.routes import ROUTES
 
 PAGES = [route for route in ROUTES if route.method == "GET"]
 #: Attributes that load or lead, and those of them that may hold a picture in themselves.
