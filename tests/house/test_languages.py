@@ -18,6 +18,7 @@ from onewhole.findings.placing import WhyFirst, WhyPlaced
 from onewhole.languages.film_words import FilmWords
 from onewhole.languages.page_words import PageWords
 from onewhole.languages.table import LANGUAGES
+from onewhole.languages.told import HomeTold, KeyTold, StoriesTold, WorkingTold
 from onewhole.pictures.description import Description
 from onewhole.pictures.unpictured import Unpictured
 from onewhole.problems.about import Units
@@ -77,7 +78,7 @@ def test_no_sentence_for_a_family_stands_outside_languages() -> None:
 def test_no_word_for_a_family_stands_in_a_look(look: str) -> None:
     """A Typst file of their pages holds no quoted word with a capital but what is told when it refuses."""
     typst = (PACKAGE / "writers" / "look" / f"{look}.typ").read_text()
-    typst = re.sub(r"//.*|message: \((?:[^()]|\([^()]*\))*\)", "", typst)
+    typst = re.sub(r"//.*|refused\((?:[^()]|\((?:[^()]|\([^()]*\))*\))*\)", "", typst)
     assert re.findall(r'"[A-Z][a-z]+[^"]*"', typst) == []
 
 
@@ -202,7 +203,8 @@ def test_no_words_are_idle() -> None:
         for node in ast.parse(path.read_text()).body
         if isinstance(node, ast.FunctionDef | ast.ClassDef) and not used[node.name]
     }
-    words = {one.name for family in (PageWords, FilmWords) for one in fields(family)}
+    families = (PageWords, FilmWords, HomeTold, KeyTold, StoriesTold, WorkingTold)
+    words = {one.name for family in families for one in fields(family)}
     assert idle | {word for word in words if not used[word] and f"${word}" not in pages} == set()
 
 

@@ -24,13 +24,13 @@ def test_a_whole_working() -> None:
     assert any(
         line.strip() == "For 12 - 7, go by way of the ten: 12 - 2 = 10, then 10 - 5 = 5." for line in lines
     )
-    assert lines[-3:] == [f"  {line}" for line in check_lines(working)]
+    assert lines[-3:] == [f"  {line}" for line in check_lines(working, ClassWords())]
 
 
 def test_the_three_checks() -> None:
     """The estimate, adding back, and another way that agrees, each a line."""
     working = work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)
-    assert list(check_lines(working)) == [
+    assert list(check_lines(working, ClassWords())) == [
         "Estimate: at least 3 and less than 4.",
         "Check: 3 3/6 + 3 5/6 = 7 2/6",
         "Another way (Count up from the smaller number): 3 3/6",

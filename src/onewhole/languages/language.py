@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from onewhole.languages.film_words import FilmWords
 from onewhole.languages.page_words import PageWords
+from onewhole.languages.told import HomeTold, KeyTold, StoriesTold, WorkingTold
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Thing
 from onewhole.statements.writable import Writable
@@ -16,7 +17,8 @@ class Language:
     that speaks it, a count in words, and what one or so many of a unit or thing are called.
 
     ``say`` reads a line aloud in words, ``equals`` an equals sign that begins or ends a line, and ``blank``
-    what is missing; ``film`` are the words round a film, and ``page`` those on printed pages.
+    what is missing; ``film`` are the words round a film, and ``page`` those on printed pages;
+    ``working``, ``home``, ``key`` and ``stories`` say what depends on the problems.
     """
 
     tag: str
@@ -30,3 +32,7 @@ class Language:
     blank: str
     film: FilmWords
     page: PageWords
+    working: WorkingTold
+    home: HomeTold
+    key: KeyTold
+    stories: StoriesTold

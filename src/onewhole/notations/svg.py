@@ -5,8 +5,8 @@ from fractions import Fraction
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
-from onewhole.languages.english.pictured import pictured, scene_words
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import spoken_by
 from onewhole.notations.pencil import (
     APART,
     CROSS,
@@ -43,7 +43,7 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
 
     Coordinates are rounded by :func:`mm` and nowhere else, and a box is written by its own width and height,
     so equal parts are written equal. The element is an image whose title and label are the scene's words
-    (:func:`onewhole.languages.english.pictured.pictured`). It refers to nothing, in the page or outside it,
+    (in the language of ``words``). It refers to nothing, in the page or outside it,
     so any number of drawings may stand in one page. ``grid`` draws the squares of the paper.
 
     >>> strip = Piece("strip", Box(Fraction(5), Fraction(5), Fraction(100, 3), Fraction(10)))
@@ -51,7 +51,8 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
     >>> 'viewBox="0 0 180 20"' in drawn, 'width="33.333"' in drawn
     (True, True)
     """
-    width, height, label = mm(scene.width), mm(scene.height), text_of(pictured(scene, words))
+    width, height = mm(scene.width), mm(scene.height)
+    label = text_of(spoken_by(words).working.picture(scene, words))
     page = Element(
         "svg",
         {
@@ -67,7 +68,7 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
     if grid:
         SubElement(page, "rect", {"width": width, "height": height, "fill": PAPER})
         _path(page, _squares(scene), FAINT, color=GRID)
-    naming = scene_words(scene, words)
+    naming = spoken_by(words).working.scene_words(scene, words)
     for piece in scene.pieces:
         _draw(page, piece, naming)
     return tostring(page, encoding="unicode")

@@ -11,8 +11,8 @@ from typing import Final, assert_never
 import numpy as np
 from PIL import Image, ImageChops, ImageDraw, ImageFont
 
-from onewhole.languages.english.pictured import scene_words
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import spoken_by
 from onewhole.notations.pencil import (
     APART,
     CROSS,
@@ -57,7 +57,7 @@ def draw(scene: Scene, words: ClassWords, *, size: tuple[int, int], grid: bool =
     ('RGBA', (80, 60), (43, 43, 51, 0))
     """
     pen = _Pen(scene, size)
-    naming = scene_words(scene, words)
+    naming = spoken_by(words).working.scene_words(scene, words)
     for piece in scene.pieces:
         _piece(pen, piece, naming)
     ink, cover = pen.ink.reduce(FINE), pen.cover.reduce(FINE)

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
-from onewhole.languages.english.stories import told_whole
+from onewhole.languages.table import spoken_by
 from onewhole.notations.text import text
 from onewhole.problems.difficulty import difficulty
 from onewhole.problems.problem import Problem
@@ -27,7 +27,11 @@ def labelled(
     [('1', '5 1/3 - 2 2/3')]
     """
     order = sorted(told, key=lambda one: (difficulty(one, header.strategy).score, text(one)))
-    own = replace(header, words=told_whole(header.words)) if any(told.values()) else header
+    own = (
+        replace(header, words=spoken_by(header.words).stories.whole(header.words))
+        if any(told.values())
+        else header
+    )
     return own, tuple(
         _problem(str(at), one, own, seed=seed + at if told[one] else None) for at, one in enumerate(order, 1)
     )

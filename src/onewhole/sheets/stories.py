@@ -3,13 +3,13 @@
 from dataclasses import dataclass
 
 from onewhole.errors import InputError
-from onewhole.languages.english.stories import story_told, told_whole
-from onewhole.languages.english.story_frames import FRAMES, StoryFrame
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import NoStoryError, asked
+from onewhole.problems.story_frame import StoryFrame
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.sentence import Sentences
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
@@ -80,15 +80,16 @@ def story(
     """
     parts = asked(statement)
     kind = parts.first.kind
-    fitting = [frame for frame in FRAMES if frame.asks is parts.asks and frame.kind is kind]
+    stories = (spoken_by(words) if words else SPOKEN).stories
+    fitting = [frame for frame in stories.frames if frame.asks is parts.asks and frame.kind is kind]
     chosen = [frame for frame in fitting if structure in {None, frame.structure}]
     if not chosen:
         have = dict.fromkeys(frame.structure.value for frame in fitting)
         msg = f"this problem cannot be told as “{structure}”"
         remedy = f"It can be told as: {', '.join(have)}." if have else "Leave the kind out."
         raise NoStoryError(msg, remedy=remedy)
-    frame, whole = _in_turn(chosen)[seed % len(chosen)], told_whole(words)
-    return Story(statement, frame.structure, story_told(frame, parts, whole), whole)
+    frame, whole = _in_turn(chosen)[seed % len(chosen)], stories.whole(words)
+    return Story(statement, frame.structure, stories.filled(frame, parts, whole), whole)
 
 
 def structure_named(said: str) -> Structure:

@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
-from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.picture import Picture, PictureKind
@@ -25,7 +25,7 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     be read in large print at its own width, ``across`` millimetres.
     """
     scene = picture.telling
-    found: Json = {"alt": text_of(pictured(scene, words))}
+    found: Json = {"alt": text_of(spoken_by(words).working.picture(scene, words))}
     if picture.kind in COUNTED:
         return found | {"svg": svg(_counted(scene), words, grid=False), "wide": False}
     if picture.kind is PictureKind.BAR:

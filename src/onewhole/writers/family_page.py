@@ -4,11 +4,8 @@ from collections.abc import Iterable
 from fractions import Fraction
 from itertools import islice
 
-from onewhole.languages.english.for_home import closing_told, opening_told, tonight_told, wording_told
-from onewhole.languages.english.home_questions import guess_asked
-from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.limits import MOST_WHOLES
 from onewhole.problems.about import abouts
@@ -38,11 +35,16 @@ def family_page(worked: WorkedSheet) -> Printed:
     sheet = worked.sheet
     words = sheet.header.words
     shown = _shown(worked)
-    data = frame(sheet.header, title=SPOKEN.page.for_home, small=named(sheet.header))
-    data |= {"opening": _opening(worked, shown), "asks": _asks(worked), "closing": set_words(closing_told())}
+    language = spoken_by(words)
+    data = frame(sheet.header, title=language.page.for_home, small=named(sheet.header))
+    data |= {
+        "opening": _opening(worked, shown),
+        "asks": _asks(worked),
+        "closing": set_words(language.home.closing()),
+    }
     if regrouped := [one.needs.operations for one in worked.problems if one.needs.regrouping]:
         taken, added = (any(done in one for one in regrouped) for done in (Operation.SUBTRACT, Operation.ADD))
-        data["wording"] = set_words(wording_told(words, taken=taken, added=added))
+        data["wording"] = set_words(language.home.wording(words, taken=taken, added=added))
     if shown:
         data["example"] = _example(shown, words, large=sheet.header.print is Print.LARGE)
     return Printed("family", data)
@@ -81,12 +83,13 @@ def _telling(problem: WorkedProblem) -> bool:
 
 def _opening(worked: WorkedSheet, shown: Working | None) -> list[str | list[str | Formula]]:
     found = [one.needs for one in worked.problems]
-    told = [tonight_told({operation for one in found for operation in one.operations})]
+    home = spoken_by(worked.header.words).home
+    told = [home.tonight({operation for one in found for operation in one.operations})]
     parts = _parts(shown)
     if parts and any(
         one.regrouping and one.denominators and Operation.SUBTRACT in one.operations for one in found
     ):
-        told += opening_told(parts, worked.header.words)
+        told += home.opening(parts, worked.header.words)
     return [set_words(paragraph) for paragraph in told]
 
 
@@ -102,12 +105,12 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
     said: tuple[Sentence, ...] = ()
     for at, line in enumerate(shown.lines):
         if line.because:
-            said += reason_told(line.because, words)
+            said += spoken_by(words).working.reason(line.because, words)
         if not line.aside and at:
             steps.append({"words": set_words(said), "formula": formula(line.says, leads=lead)})
             said = ()
     found: Json = {
-        "heading": SPOKEN.page.how_we_do_it,
+        "heading": spoken_by(words).page.how_we_do_it,
         "formula": formula(shown.statement),
         "steps": steps,
     }
@@ -117,5 +120,7 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
 
 
 def _asks(worked: WorkedSheet) -> Json:
-    asked = questions_to_ask(abouts(worked.problems), worked.header.words) or (guess_asked(),)
-    return {"heading": SPOKEN.page.good_questions, "items": [set_words(one) for one in asked]}
+    words = worked.header.words
+    language = spoken_by(words)
+    asked = questions_to_ask(abouts(worked.problems), words) or (language.home.guess_asked(),)
+    return {"heading": language.page.good_questions, "items": [set_words(one) for one in asked]}

@@ -2,6 +2,7 @@
 
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.language import Language
+from onewhole.languages.table import LANGUAGES
 from onewhole.notations.sentences.runs import runs
 from onewhole.notations.typst_math import typst_math
 from onewhole.sentences.sentence import Sentences
@@ -42,6 +43,10 @@ def set_words(sentences: Sentences, *, every: bool = False) -> str | list[str | 
     >>> set_words((Sentence("en-US", ("nothing is left",)),))
     'Nothing is left.'
     """
-    found = [run if isinstance(run, str) else formula(run) for run in runs(sentences, every=every)]
+    language = LANGUAGES[sentences[0].language] if sentences else ENGLISH
+    found = [
+        run if isinstance(run, str) else formula(run, language=language)
+        for run in runs(sentences, every=every)
+    ]
     words = [run for run in found if isinstance(run, str)]
     return "".join(words) if len(words) == len(found) else found

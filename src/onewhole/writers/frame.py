@@ -1,6 +1,6 @@
 """What every page of a sheet has round it: paper, size of print, title."""
 
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.sheets.header import Header
 from onewhole.writers.printed import Json
 
@@ -9,13 +9,14 @@ UNTITLED = SPOKEN.page.untitled
 
 def frame(header: Header, *, title: str | None = None, small: str | None = None) -> Json:
     """Return the data that every page takes; ``title`` and ``small`` stand over the page's own."""
+    language = spoken_by(header.words)
     where = ", ".join(part for part in (header.class_name, header.date) if part)
     found: Json = {
-        "title": title or header.title or UNTITLED,
+        "title": title or header.title or language.page.untitled,
         "paper": header.paper.value,
         "print": header.print.value,
-        "lang": SPOKEN.tag,
-        "page_of": SPOKEN.page.page_of,
+        "lang": language.tag,
+        "page_of": language.page.page_of,
     }
     over = small if small is not None else where
     if over:
@@ -25,4 +26,6 @@ def frame(header: Header, *, title: str | None = None, small: str | None = None)
 
 def named(header: Header) -> str:
     """Return the page's name and day, to stand over a page that belongs to it."""
-    return ", ".join(part for part in (header.title or UNTITLED, header.date) if part)
+    return ", ".join(
+        part for part in (header.title or spoken_by(header.words).page.untitled, header.date) if part
+    )

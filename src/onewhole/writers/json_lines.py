@@ -4,10 +4,8 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.facts import fact_told
-from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.table import spoken_by
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
@@ -34,8 +32,11 @@ def working_object(working: Working, words: ClassWords) -> Json:
 
 
 def _line_object(line: Line, words: ClassWords) -> Json:
-    said = [text_of(reason_told(line.because, words))] if line.because else [SPOKEN.page.the_problem]
-    said.extend(text_of(fact_told(fact)) for fact in line.facts)
+    language = spoken_by(words)
+    said = [
+        text_of(language.working.reason(line.because, words)) if line.because else language.page.the_problem
+    ]
+    said.extend(text_of(language.working.fact(fact)) for fact in line.facts)
     return {
         "text": text(line.says),
         "value": str(kept(line.says)),

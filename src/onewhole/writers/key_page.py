@@ -1,7 +1,8 @@
 """The answer key: every answer, and the equal forms that are right too."""
 
-from onewhole.languages.english.in_key import needs_told
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.language import Language
+from onewhole.languages.page_words import PageWords
+from onewhole.languages.table import spoken_by
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.formula import formula, set_words
@@ -11,29 +12,28 @@ from onewhole.writers.printed import Json, Printed
 
 def key_page(worked: WorkedSheet) -> Printed:
     """Return the answer key; equal forms are named and none is demanded (4.NF asks for no form)."""
-    data = frame(worked.header, title=SPOKEN.page.answer_key, small=named(worked.header))
-    answers = [answer_row(entry) for entry in worked.problems]
-    return Printed(
-        "key", data | {"footer": SPOKEN.page.for_the_teacher, "heads": heads(), "answers": answers}
-    )
+    language = spoken_by(worked.header.words)
+    page = language.page
+    data = frame(worked.header, title=page.answer_key, small=named(worked.header))
+    answers = [answer_row(entry, language) for entry in worked.problems]
+    return Printed("key", data | {"footer": page.for_the_teacher, "heads": heads(page), "answers": answers})
 
 
-def answer_row(entry: WorkedProblem) -> Json:
+def answer_row(entry: WorkedProblem, language: Language) -> Json:
     """Return one problem's row of the key."""
     row: Json = {
         "label": f"{entry.label}.",
         "formula": formula(entry.statement),
         "answer": formula(entry.answer),
-        "note": set_words(needs_told(entry.needs)),
+        "note": set_words(language.key.needs(entry.needs)),
     }
     if entry.forms:
         row["also"] = [formula(form) for form in entry.forms]
     return row
 
 
-def heads() -> Json:
+def heads(page: PageWords) -> Json:
     """Return the words over the columns of a key."""
-    page = SPOKEN.page
     return {
         "label": page.number,
         "problem": page.problem,

@@ -3,11 +3,9 @@
 from collections.abc import Iterator
 from typing import assert_never
 
-from onewhole.languages.english.facts import fact_told
-from onewhole.languages.english.in_key import missing_told, range_told
-from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.language import Language
+from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.statements.expression import Expression
@@ -32,21 +30,21 @@ def working_lines(
         return tuple(_plain(line, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown))
     rows = [(_plain(line, first=at == 0), line) for at, line in enumerate(working.lines)]
     width = min(WIDEST, max(len(said) for said, _ in rows) + 2)
-    found = [SPOKEN.page.way(working.strategy)]
+    found = [spoken_by(words).page.way(working.strategy)]
     for said, line in rows:
         marked = f"({said})" if line.aside else f" {said} "
         found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
-        found.extend(f"  {'':{width}}  {text_of(fact_told(fact))}" for fact in line.facts)
+        found.extend(f"  {'':{width}}  {text_of(spoken_by(words).working.fact(fact))}" for fact in line.facts)
     if isinstance(working.statement, MissingNumber):
-        found.append(f"  {text_of(missing_told(working.answer))}")
-    found.extend(f"  {said}" for said in check_lines(working))
+        found.append(f"  {text_of(spoken_by(words).key.missing(working.answer))}")
+    found.extend(f"  {said}" for said in check_lines(working, words))
     return tuple(found)
 
 
-def check_lines(working: Working) -> Iterator[str]:
+def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
     """Give each check of a working as one plain line."""
     for check in working.checks:
-        yield _check(check)
+        yield _check(check, spoken_by(words))
 
 
 def _plain(line: Line, *, first: bool) -> str:
@@ -55,17 +53,17 @@ def _plain(line: Line, *, first: bool) -> str:
 
 
 def _because(line: Line, words: ClassWords) -> str:
-    return text_of(reason_told(line.because, words)) if line.because else ""
+    return text_of(spoken_by(words).working.reason(line.because, words)) if line.because else ""
 
 
-def _check(check: Check) -> str:
+def _check(check: Check, language: Language) -> str:
     match check:
         case Estimate(low, high):
-            return text_of(range_told(low, high))
+            return text_of(language.key.range(low, high))
         case Undone(links):
-            return f"{SPOKEN.page.check} {chain_text(links)}"
+            return f"{language.page.check} {chain_text(links)}"
         case Agreed(strategy, answer):
-            return f"{SPOKEN.page.another_way.format(name=SPOKEN.page.way(strategy))} {text(answer)}"
+            return f"{language.page.another_way.format(name=language.page.way(strategy))} {text(answer)}"
         case _:
             assert_never(check)
 

@@ -2,8 +2,7 @@
 
 from collections.abc import Sequence
 
-from onewhole.languages.english.in_key import slip_told
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.table import spoken_by
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.find_the_slip import FindTheSlip
 from onewhole.sheets.header import Header
@@ -16,23 +15,25 @@ from onewhole.writers.printed import Json, Printed
 
 def practice_key(header: Header, pages: Sequence[tuple[str, Practice]]) -> Printed:
     """Return the key of practice pages, each under the name of the group or the code of the pupil."""
-    data = frame(header, title=SPOKEN.page.practice_key, small=named(header))
+    page = spoken_by(header.words).page
+    data = frame(header, title=page.practice_key, small=named(header))
     parts = [_part(whose, practice) for whose, practice in pages]
-    return Printed("keys", data | {"footer": SPOKEN.page.for_the_teacher, "heads": heads(), "parts": parts})
+    return Printed("keys", data | {"footer": page.for_the_teacher, "heads": heads(page), "parts": parts})
 
 
 def _part(whose: str, practice: Practice) -> Json:
     part: Json = {
         "name": whose,
-        "answers": [_row(entry, practice.review) for entry in practice.worked.problems],
+        "answers": [_row(entry, practice) for entry in practice.worked.problems],
     }
     return part | ({"slip": _slip(practice.slip, practice.sheet.header)} if practice.slip else {})
 
 
-def _row(entry: WorkedProblem, review: str | None) -> Json:
-    row = answer_row(entry)
-    if entry.label == review:
-        row["note"] = f"{row['note']} {SPOKEN.page.earlier_skill}"
+def _row(entry: WorkedProblem, practice: Practice) -> Json:
+    language = spoken_by(practice.sheet.header.words)
+    row = answer_row(entry, language)
+    if entry.label == practice.review:
+        row["note"] = f"{row['note']} {language.page.earlier_skill}"
     return row
 
 
@@ -41,7 +42,7 @@ def _slip(slip: FindTheSlip, header: Header) -> Json:
     return {
         "label": f"{slip.label}.",
         "says": set_words(
-            slip_told(
+            spoken_by(header.words).key.slip(
                 slip.sign,
                 len(slip.lines) - 1,
                 (slip.lines[slip.sign - 1], slip.would_be),

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from math import ceil
 from typing import assert_never
 
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.table import spoken_by
 from onewhole.problems.problem import Problem
 from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
@@ -17,12 +17,6 @@ from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
-
-_DRAW = {
-    PictureSetting.STRIP: SPOKEN.page.draw_strips,
-    PictureSetting.LINE: SPOKEN.page.draw_jumps,
-    PictureSetting.NONE: "",
-}
 
 
 def pupil_page(worked: WorkedSheet) -> Printed:
@@ -44,13 +38,14 @@ def practice_page(practice: Practice, whose: str, kite: str) -> Printed:
 def _body(worked: WorkedSheet, last: Sequence[Json] = ()) -> Json:
     items = [*(_item(item, worked) for item in worked.sheet.items), *last]
     pitch = worked.rooms[worked.problems[0].label].pitch_mm
+    page = spoken_by(worked.header.words).page
     return {
         "columns": worked.columns,
         "pitch_mm": ceil(pitch),
         "items": items,
-        "name": SPOKEN.page.name,
-        "date": SPOKEN.page.date,
-        "answer": SPOKEN.page.answer,
+        "name": page.name,
+        "date": page.date,
+        "answer": page.answer,
     }
 
 
@@ -64,22 +59,37 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
         "room": _size(needed),
     }
     if item.story:
-        found["words"] = set_words(typed_sentences(item.story, SPOKEN.tag))
+        found["words"] = set_words(typed_sentences(item.story, worked.header.words.language))
     else:
         found["formula"] = formula(item.statement, asks=_asks(item))
     found |= _answer(item, needed)
     if needed.picture:
-        found["picture"] = _size(needed.picture) | {"words": _DRAW[worked.header.picture]}
+        found["picture"] = _size(needed.picture) | {"words": _draw(worked.header)}
     return found
+
+
+def _draw(header: Header) -> str:
+    """Say what is drawn in the place for a picture."""
+    page = spoken_by(header.words).page
+    match header.picture:
+        case PictureSetting.STRIP:
+            return page.draw_strips
+        case PictureSetting.LINE:
+            return page.draw_jumps
+        case PictureSetting.NONE:
+            return ""
+        case _:
+            assert_never(header.picture)
 
 
 def _slip(slip: FindTheSlip, header: Header) -> Json:
     """Return the wrong lines, called wrong over them, and the room to mend them in."""
+    page = spoken_by(header.words).page
     return {
         "kind": "slip",
         "label": f"{slip.label}.",
-        "tag": SPOKEN.page.wrong,
-        "words": SPOKEN.page.find_the_slip,
+        "tag": page.wrong,
+        "words": page.find_the_slip,
         "lines": [formula(line, leads=at > 0) for at, line in enumerate(slip.lines)],
         "room": _size(room(slip.mended(header), header)),
     }

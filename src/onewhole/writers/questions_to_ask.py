@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from onewhole.languages.english.home_questions import guess_asked, operation_asked, unit_asked
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import spoken_by
 from onewhole.problems.about import About
 from onewhole.problems.needs import Operation
 from onewhole.sentences.sentence import Sentences
@@ -14,7 +14,8 @@ MOST = 2
 
 def questions_to_ask(found: Sequence[About], words: ClassWords) -> tuple[Sentences, ...]:
     """Return questions about what most of a page is about, then one about its units, then the guess."""
-    asked = [operation_asked(one, words) for one in found[:MOST]]
+    home = spoken_by(words).home
+    asked = [home.operation_asked(one, words) for one in found[:MOST]]
     if any(one.operation is not Operation.COMPARE for one in found):
-        asked += [*(unit_asked(one, words) for one in found[:1]), guess_asked()]
+        asked += [*(home.unit_asked(one, words) for one in found[:1]), home.guess_asked()]
     return tuple(dict.fromkeys(filter(None, asked)))

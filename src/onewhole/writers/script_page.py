@@ -2,8 +2,8 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import sentence_text, text_of
 from onewhole.sheets.header import Header
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
@@ -50,7 +50,7 @@ def _act(act: Act, words: ClassWords) -> str | Json | None:
         case Strike():
             return "Strike it out."
         case Draw(scene):
-            return f"Picture. {text_of(pictured(scene, words))}"
+            return f"Picture. {text_of(spoken_by(words).working.picture(scene, words))}"
         case Fresh():
             return None
         case _:

@@ -3,10 +3,9 @@
 import re
 from collections.abc import Iterator
 
-from onewhole.languages.english.pictured import pictured
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.film_words import FilmWords
-from onewhole.languages.table import LANGUAGES
+from onewhole.languages.table import LANGUAGES, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.walkthroughs.cue import Draw, Fresh, Strike, Write
@@ -63,7 +62,7 @@ def _chapter(chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Itera
         for move in cue.moves:
             if not isinstance(move.act, Draw):
                 continue
-            if (now := text_of(pictured(move.act.scene, words))) != shown:
+            if (now := text_of(spoken_by(words).working.picture(move.act.scene, words))) != shown:
                 shown = now
                 yield f"{film.picture} {_plain(now)}"
 

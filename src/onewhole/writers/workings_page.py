@@ -2,11 +2,9 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.facts import fact_told
-from onewhole.languages.english.in_key import estimate_told
-from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.language import Language
+from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Print
@@ -22,20 +20,20 @@ from onewhole.writers.printed import Json, Printed
 
 def workings_page(worked: WorkedSheet) -> Printed:
     """Return every problem worked as the class was taught; what is not worked line by line is answered."""
-    data = frame(worked.header, title=SPOKEN.page.every_line, small=named(worked.header))
+    page = spoken_by(worked.header.words).page
+    data = frame(worked.header, title=page.every_line, small=named(worked.header))
     large = worked.header.print is Print.LARGE
     problems = [_problem(entry, worked.header.words, large=large) for entry in worked.problems]
     return Printed(
         "workings",
-        data
-        | {"footer": SPOKEN.page.for_the_teacher, "note": SPOKEN.page.lighter_lines, "problems": problems},
+        data | {"footer": page.for_the_teacher, "note": page.lighter_lines, "problems": problems},
     )
 
 
 def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
     asked = {"label": f"{entry.label}.", "formula": formula(entry.statement)}
     if entry.working is None:
-        line = {"formula": formula(entry.answer, leads=True), "because": SPOKEN.page.the_answer}
+        line = {"formula": formula(entry.answer, leads=True), "because": spoken_by(words).page.the_answer}
         return asked | {"strategy": "", "lines": [line]}
     found = asked | lines_told(entry.working, words)
     drawn = picture(entry.working)
@@ -47,32 +45,32 @@ def lines_told(working: Working, words: ClassWords) -> Json:
     chained = not any(isinstance(line.says, type(working.statement)) for line in working.lines)
     lines = [_line(line, words, leads=chained) for line in working.lines[1:]]
     return {
-        "strategy": SPOKEN.page.way(working.strategy),
+        "strategy": spoken_by(words).page.way(working.strategy),
         "lines": lines,
-        "checks": [_check(check) for check in working.checks],
+        "checks": [_check(check, spoken_by(words)) for check in working.checks],
     }
 
 
 def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
     found: Json = {
         "formula": formula(line.says, leads=leads),
-        "because": set_words(reason_told(line.because, words)) if line.because else "",
+        "because": set_words(spoken_by(words).working.reason(line.because, words)) if line.because else "",
     }
     if line.aside:
         found["aside"] = True
     if line.facts:
-        found["facts"] = [set_words(fact_told(fact)) for fact in line.facts]
+        found["facts"] = [set_words(spoken_by(words).working.fact(fact)) for fact in line.facts]
     return found
 
 
-def _check(check: Check) -> Json:
+def _check(check: Check, language: Language) -> Json:
     match check:
         case Estimate(low, high):
-            words = set_words(estimate_told(low, high), every=True)
-            return {"name": SPOKEN.page.estimate, "words": words, "holds": True}
+            words = set_words(language.key.estimate(low, high), every=True)
+            return {"name": language.page.estimate, "words": words, "holds": True}
         case Undone(links):
-            return {"name": SPOKEN.page.put_it_back, "formula": chain(links), "holds": True}
+            return {"name": language.page.put_it_back, "formula": chain(links), "holds": True}
         case Agreed(strategy, reached):
-            return {"name": SPOKEN.page.way(strategy), "formula": formula(reached), "holds": True}
+            return {"name": language.page.way(strategy), "formula": formula(reached), "holds": True}
         case _:
             assert_never(check)

@@ -2,8 +2,7 @@
 
 from collections.abc import Sequence
 
-from onewhole.languages.english.tongue import ENGLISH
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import TAG, ClassWords
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
@@ -23,7 +22,7 @@ def told(*nodes: Node | Nodes, end: End = End.STOP) -> Sentences:
     ('nothing is left',)
     """
     flat = [part for node in nodes for part in (node if isinstance(node, tuple) else (node,))]
-    return (Sentence(ENGLISH.tag, tuple(flat), end),)
+    return (Sentence(TAG, tuple(flat), end),)
 
 
 def asked(*nodes: Node | Nodes) -> Sentences:

@@ -3,7 +3,7 @@
 from typing import assert_never
 
 from onewhole.languages.english.making import Nodes, told
-from onewhole.languages.english.tongue import ENGLISH
+from onewhole.languages.english.words import TAG
 from onewhole.number.quantity import Quantity
 from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
@@ -28,7 +28,7 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
     number: Nodes = ("number", Label(label))
     if isinstance(statement, Question) and not story:
         return told(number, Seam(":") if at % 2 else Seam("is"), Said(statement))
-    begun = told(number) + typed_sentences(story, ENGLISH.tag)
+    begun = told(number) + typed_sentences(story, TAG)
     match statement:
         case Question():
             return begun + told("we work out", Said(statement))

@@ -5,12 +5,12 @@ from string import Formatter
 
 from onewhole.languages.english.amounts import a_whole, measured, of_one
 from onewhole.languages.english.making import Nodes, told, units
-from onewhole.languages.english.story_frames import StoryFrame
 from onewhole.languages.english.words import ClassWords, short
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
 from onewhole.problems.story_asks import StoryQuestion
+from onewhole.problems.story_frame import StoryFrame
 from onewhole.sentences.node import Counted, Naming, Node, Thing
 from onewhole.sentences.sentence import End, Sentence, Sentences
 from onewhole.statements.gap import Gap

@@ -7,22 +7,11 @@ them. No other verb depends on whether an amount is one or many. The last senten
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from onewhole.number.unit import Kind
 from onewhole.problems.story_asks import Asks
+from onewhole.problems.story_frame import StoryFrame
 from onewhole.problems.story_structure import Structure
-
-
-@dataclass(frozen=True, slots=True)
-class StoryFrame:
-    """One way to tell a story: for what it asks, with which structure, about what kind of amounts."""
-
-    asks: Asks
-    structure: Structure
-    kind: Kind
-    sentences: tuple[str, ...]
-
 
 _Table = Mapping[tuple[Asks, Structure], tuple[tuple[str, ...], ...]]
 

@@ -20,12 +20,17 @@ _MEASURES = {
 }
 
 
+#: The BCP 47 tag of American English.
+TAG = "en-US"
+
+
 @dataclass(frozen=True, slots=True)
 class ClassWords:
     """The words a class uses: what one whole is called, and what is done to open one.
 
     ``whole`` and ``wholes`` name the whole of a mixed number, and ``regroup`` is the verb before it: open,
-    regroup, rename or trade one whole. Raises InputError for a word that is empty or runs over a line.
+    regroup, rename or trade one whole. ``language`` is the BCP 47 tag of the words. Raises InputError for a
+    word that is empty or runs over a line.
 
     >>> kites = ClassWords.for_whole("strip of kite paper")
     >>> kites.wholes
@@ -35,6 +40,7 @@ class ClassWords:
     whole: str = "whole"
     wholes: str = "wholes"
     regroup: str = "open"
+    language: str = TAG
 
     def __post_init__(self) -> None:
         """Refuse words that cannot stand in a sentence."""
@@ -100,7 +106,8 @@ def short(words: ClassWords) -> ClassWords:
     >>> short(ClassWords.for_whole("strip of kite paper")).wholes
     'strips'
     """
-    return ClassWords(words.whole.partition(" of ")[0], words.wholes.partition(" of ")[0], words.regroup)
+    brief = words.whole.partition(" of ")[0], words.wholes.partition(" of ")[0]
+    return ClassWords(*brief, words.regroup, words.language)
 
 
 @cache

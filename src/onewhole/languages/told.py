@@ -1,0 +1,69 @@
+"""What a language says on pages for pupils and families: one function a meaning."""
+
+from collections.abc import Callable, Collection, Sequence
+from dataclasses import dataclass
+from typing import Protocol
+
+from onewhole.languages.english.words import ClassWords
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.scene import Scene
+from onewhole.problems.about import About
+from onewhole.problems.needs import Needs, Operation
+from onewhole.problems.story_asks import StoryQuestion
+from onewhole.problems.story_frame import StoryFrame
+from onewhole.sentences.sentence import Sentences
+from onewhole.statements.expression import Expression
+from onewhole.statements.writable import Writable
+from onewhole.working.fact import Fact
+from onewhole.working.reason import Reason
+
+
+class WordingTold(Protocol):
+    """Say what regrouping is called in class; ``taken`` and ``added`` say what it is used for tonight."""
+
+    def __call__(self, words: ClassWords, *, taken: bool, added: bool) -> Sentences:
+        """Say it."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class HomeTold:
+    """What the page for home says and asks."""
+
+    tonight: Callable[[Collection[Operation]], Sentences]
+    opening: Callable[[int, ClassWords], Sequence[Sentences]]
+    wording: WordingTold
+    closing: Callable[[], Sentences]
+    operation_asked: Callable[[About, ClassWords], Sentences]
+    unit_asked: Callable[[About, ClassWords], Sentences]
+    guess_asked: Callable[[], Sentences]
+
+
+@dataclass(frozen=True, slots=True)
+class KeyTold:
+    """What a key says beside an answer, and how a working is checked."""
+
+    needs: Callable[[Needs], Sentences]
+    estimate: Callable[[Quantity, Quantity], Sentences]
+    range: Callable[[Quantity, Quantity], Sentences]
+    missing: Callable[[Writable], Sentences]
+    slip: Callable[[int, int, tuple[Expression, Expression], Writable], Sentences]
+
+
+@dataclass(frozen=True, slots=True)
+class StoriesTold:
+    """The word problems of a language: every frame there is, how one is filled, and what is counted."""
+
+    frames: tuple[StoryFrame, ...]
+    filled: Callable[[StoryFrame, StoryQuestion, ClassWords], Sentences]
+    whole: Callable[[ClassWords | None], ClassWords]
+
+
+@dataclass(frozen=True, slots=True)
+class WorkingTold:
+    """What is said of a working: why a line follows, how a hard fact is found, what a picture shows."""
+
+    reason: Callable[[Reason, ClassWords], Sentences]
+    fact: Callable[[Fact], Sentences]
+    picture: Callable[[Scene, ClassWords], Sentences]
+    scene_words: Callable[[Scene, ClassWords], ClassWords]
