@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import pytest
 
-from onewhole.misconceptions.attempt import tells
+from onewhole.misconceptions.attempt import line_claim
 from onewhole.misconceptions.catalogue import shows
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import minus
@@ -43,7 +43,7 @@ def test_columns_agree_and_break_once(largest: int, shown: int) -> None:
         wanted = {key: whole(n) for key, n in answers(first, second).items() if n != first - second}
         assert wrote == wanted, (first, second)
         for slip in slips:
-            said = [tells(line.says) for line in slip.lines]
+            said = [line_claim(line.says) for line in slip.lines]
             assert sum(a != b for a, b in pairwise(said)) == 1
             assert isinstance(slip.wrote, Quantity)
         done.update(wrote.keys())

@@ -12,7 +12,7 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.misconceptions.attempt import worth
+from onewhole.misconceptions.attempt import answer_claim
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import luck
 from onewhole.statements.reading import read_statement
@@ -59,8 +59,8 @@ def test_as_many_patterns_are_told_apart(problem: str, own: int, lucky: int) -> 
     statement = read_statement(problem)
     kept = [pattern for pattern in patterns() if pattern.id not in LEFT_OUT]
     slips = [slip for pattern in kept if (slip := pattern.slip(statement))]
-    times = Counter(worth(slip.wrote) for slip in slips)
-    assert sum(times[worth(slip.wrote)] == 1 for slip in slips) == own
+    times = Counter(answer_claim(slip.wrote) for slip in slips)
+    assert sum(times[answer_claim(slip.wrote)] == 1 for slip in slips) == own
     assert sum(luck(pattern, statement) for pattern in kept) == lucky
 
 

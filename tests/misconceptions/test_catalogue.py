@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.misconceptions.attempt import worth
+from onewhole.misconceptions.attempt import answer_claim
 from onewhole.misconceptions.catalogue import UnknownPatternError, by_id, indexed, patterns, shows
 from onewhole.misconceptions.pattern import Pattern, Topic
 from onewhole.statements.reading import read_statement
@@ -83,4 +83,4 @@ def test_any_statement_may_be_asked(statement: Statement) -> None:
     """No statement that can be read makes a pattern stumble, and what it writes is never the right answer."""
     right = meaning(statement)
     for slip in shows(statement):
-        assert (worth(slip.wrote) == right) == slip.form
+        assert (answer_claim(slip.wrote) == right) == slip.form

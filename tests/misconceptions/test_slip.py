@@ -2,7 +2,7 @@ import re
 
 import pytest
 
-from onewhole.misconceptions.attempt import BelowZeroError, tells, worth, written
+from onewhole.misconceptions.attempt import BelowZeroError, answer_claim, line_claim, written
 from onewhole.misconceptions.slip import Slip, SlipError
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import mixed
@@ -72,16 +72,16 @@ def test_a_sign_is_what_a_comparison_says() -> None:
     asked = read_statement("1/8 ? 1/4")
     assert isinstance(asked, Comparison)
     signed = Comparison(asked.left, asked.right, Relation.GREATER)
-    assert tells(asked) is Relation.LESS
-    assert tells(signed) is Relation.GREATER
+    assert line_claim(asked) is Relation.LESS
+    assert line_claim(signed) is Relation.GREATER
     assert Slip("X", (Line(asked), Line(signed)), Relation.GREATER).false_at == 1
 
 
 def test_what_answers_are_worth() -> None:
     """An amount, an order, or nothing."""
-    assert worth(read_quantity("2 1/2")) == read_quantity("5/2").value
-    assert worth(Relation.EQUAL) is Relation.EQUAL
-    assert worth(Impossible(None, 3)) is None
+    assert answer_claim(read_quantity("2 1/2")) == read_quantity("5/2").value
+    assert answer_claim(Relation.EQUAL) is Relation.EQUAL
+    assert answer_claim(Impossible(None, 3)) is None
 
 
 def test_no_count_is_below_zero() -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.misconceptions.attempt import worth
+from onewhole.misconceptions.attempt import answer_claim
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import Quantity
@@ -117,4 +117,6 @@ def fitting(slips: tuple[Slip, ...], wrote: str, *, raw: bool) -> list[str]:
     assert isinstance(answer, Quantity)
     if raw:
         return [slip.pattern for slip in slips if answer in slip.outcomes]
-    return [slip.pattern for slip in slips if answer.value in {worth(other) for other in slip.outcomes}]
+    return [
+        slip.pattern for slip in slips if answer.value in {answer_claim(other) for other in slip.outcomes}
+    ]

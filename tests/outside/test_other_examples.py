@@ -7,7 +7,7 @@ they are typed in units.
 
 import pytest
 
-from onewhole.misconceptions.attempt import Outcome, worth
+from onewhole.misconceptions.attempt import Outcome, answer_claim
 from onewhole.misconceptions.catalogue import by_id, patterns
 from onewhole.misconceptions.source import CODED
 from onewhole.notations.text import text
@@ -100,7 +100,7 @@ def test_a_pattern_writes_its_example(key: str, problem: str, right: str, wrote:
     slip = pattern.slip(statement)
     assert slip is not None
     assert said(slip.wrote) == wrote
-    assert worth(read_answer(right)) == meaning(statement)
+    assert answer_claim(read_answer(right)) == meaning(statement)
     assert (pattern.example.problem, pattern.example.right, pattern.example.wrong) == (problem, right, wrote)
 
 

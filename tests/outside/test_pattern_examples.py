@@ -8,7 +8,7 @@ collection.
 
 import pytest
 
-from onewhole.misconceptions.attempt import tells, worth
+from onewhole.misconceptions.attempt import answer_claim, line_claim
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import luck
 from onewhole.notations.text import text
@@ -90,17 +90,17 @@ def test_a_pattern_writes_its_example(key: str, problem: str, right: str, wrote:
     assert isinstance(slip.wrote, Quantity | Impossible)
     assert text(slip.wrote) == wrote
     assert read_answer(wrote) == slip.wrote
-    assert tells(slip.lines[0].says) == worth(read_answer(right))
+    assert line_claim(slip.lines[0].says) == answer_claim(read_answer(right))
     assert (pattern.example.problem, pattern.example.right, pattern.example.wrong) == (problem, right, wrote)
 
 
 @pytest.mark.parametrize(("key", "problem", "_", "wrote", "alike"), EXAMPLES)
 def test_the_same_patterns_answer_alike(key: str, problem: str, _: str, wrote: str, alike: str) -> None:
     """Exactly the patterns that the collection names give the same amount on the same problem."""
-    amount = worth(read_answer(wrote))
+    amount = answer_claim(read_answer(wrote))
     if key[0] not in SAID_ALIKE or key in FORMS or amount is None:
         return
-    same = {slip.pattern for slip in shows(read_statement(problem)) if worth(slip.wrote) == amount}
+    same = {slip.pattern for slip in shows(read_statement(problem)) if answer_claim(slip.wrote) == amount}
     assert same - {key} == set(alike.split())
 
 
@@ -143,7 +143,7 @@ def test_tenths_hide_ten() -> None:
     assert luck(by_id("A04"), read_statement("4 1/10 - 2 8/10"))
     assert by_id("A04").slip(read_statement("4 1/10 - 2 8/10")) is None
     fifths = {slip.pattern: slip.wrote for slip in shows(read_statement("9 3/5 - 5 4/5"))}
-    assert worth(fifths["A04"]) == worth(fifths["A02"])
+    assert answer_claim(fifths["A04"]) == answer_claim(fifths["A02"])
     assert fifths["A04"] != fifths["A02"]
 
 

@@ -37,14 +37,14 @@ class Attempt:
 
         An answer without a value, such as 3 3/0, counts as one more false line.
         """
-        said = [tells(line.says) for line in self.lines]
+        said = [line_claim(line.says) for line in self.lines]
         false = [at for at in range(1, len(said)) if said[at] != said[at - 1]]
         if isinstance(self.wrote, Impossible):
             false.append(len(said))
         return tuple(false)
 
 
-def tells(says: LineContent) -> Meaning:
+def line_claim(says: LineContent) -> Meaning:
     """Return what a line claims: an amount, the missing number, or the order.
 
     A comparison with its sign claims that sign, true or not.
@@ -54,10 +54,10 @@ def tells(says: LineContent) -> Meaning:
     return kept(says)
 
 
-def worth(outcome: Outcome) -> Fraction | Relation | None:
+def answer_claim(outcome: Outcome) -> Fraction | Relation | None:
     """Return what an answer claims, or None when it has no value.
 
-    >>> worth(Impossible(3, 3)) is None
+    >>> answer_claim(Impossible(3, 3)) is None
     True
     """
     match outcome:

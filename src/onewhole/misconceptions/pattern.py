@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from onewhole.misconceptions.ask import Ask
-from onewhole.misconceptions.attempt import Attempt, BelowZeroError, tells, worth
+from onewhole.misconceptions.attempt import Attempt, BelowZeroError, answer_claim, line_claim
 from onewhole.misconceptions.bend import Bend, BentTry, Try
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.slip import Slip
@@ -145,4 +145,4 @@ def _tried(pattern: Pattern, statement: Statement) -> Attempt | None:
 
 
 def _right(tried: Attempt) -> bool:
-    return worth(tried.wrote) == tells(tried.lines[0].says)
+    return answer_claim(tried.wrote) == line_claim(tried.lines[0].says)

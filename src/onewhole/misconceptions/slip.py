@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from onewhole.errors import OnewholeError
-from onewhole.misconceptions.attempt import Attempt, Outcome, tells, worth
+from onewhole.misconceptions.attempt import Attempt, Outcome, answer_claim, line_claim
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.working.line import Line
@@ -41,10 +41,12 @@ class Slip:
         if len(breaks) != (not self.form):
             msg = f"{self.pattern} breaks {len(breaks)} lines, at {breaks}"
             raise SlipError(msg, remedy="Fold what is wrong into one line.")
-        if not isinstance(self.wrote, Impossible) and worth(self.wrote) != tells(self.lines[-1].says):
+        if not isinstance(self.wrote, Impossible) and answer_claim(self.wrote) != line_claim(
+            self.lines[-1].says
+        ):
             msg = f"the last line of {self.pattern} does not say the answer"
             raise SlipError(msg, remedy="End with the answer.")
-        right = tells(self.lines[0].says)
+        right = line_claim(self.lines[0].says)
         for other in self.also:
             if other == self.wrote or (isinstance(other, Quantity) and other.value == right):
                 msg = f"{self.pattern} gives the right answer, or the same twice, as another way to write it"

@@ -3,7 +3,7 @@
 from onewhole.marking.reading.checking import false_lines
 from onewhole.marking.reading.expected import Expected, Ids
 from onewhole.marking.reading.writing import alike_line
-from onewhole.misconceptions.attempt import worth
+from onewhole.misconceptions.attempt import answer_claim
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.expression import value
 from onewhole.statements.statement import Question
@@ -38,5 +38,7 @@ def line_patterns(asked: Expected, chain: Chain) -> Ids:
     fitting = [slip for slip in asked.ideas if step in false_lines(slip)]
     if links != chain.links and at == 0:
         last = value(links[-1].says)
-        fitting = [slip for slip in fitting if any(worth(outcome) == last for outcome in slip.outcomes)]
+        fitting = [
+            slip for slip in fitting if any(answer_claim(outcome) == last for outcome in slip.outcomes)
+        ]
     return tuple(slip.pattern for slip in fitting)
