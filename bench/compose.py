@@ -105,11 +105,15 @@ def _drawn(members: list[LikePair], wishes: Wishes, chance: random.Random) -> It
     for one in chance.sample(members, len(members)):
         if len(twins) == wishes.number:
             return
-        if one.twin not in twins and left.get(one.sort.regroups, 1):
+        if one.twin not in twins and left.get(_regroups(one), 1):
             twins.add(one.twin)
             if left:
-                left[one.sort.regroups] -= 1
+                left[_regroups(one)] -= 1
             yield one
+
+
+def _regroups(one: LikePair) -> bool:
+    return one.n1 < one.n2 if one.taken else one.n1 + one.n2 >= one.d
 
 
 if __name__ == "__main__":

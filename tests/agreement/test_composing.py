@@ -10,7 +10,7 @@ from onewhole.presses.space_at_once import space
 from onewhole.sheets.learning import doubts, learnt, settles
 from onewhole.sheets.page_program import page_program
 from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
-from tests.kit.candidates import listed
+from tests.kit.candidates import listed, type_of
 
 ASKED = (OpenQuestion(("A01",), ("A02",), 600), OpenQuestion(("A10",), (), 400))
 
@@ -32,8 +32,8 @@ def test_the_best_page_is_that_of_trying_all(wishes: Wishes) -> None:
     tells = {one: settles(one.statement, open_doubts) for one in free}
     best = -1
     for page in combinations(free, wishes.number):
-        regrouped = sum(one.sort.regroups for one in page)
-        halves = sum(one.sort.halves for one in page)
+        regrouped = sum(type_of(one).regroups for one in page)
+        halves = sum(type_of(one).halves for one in page)
         if wishes.kept_regrouping not in {None, regrouped} or len({one.twin for one in page}) < len(page):
             continue
         if wishes.minutes is None or halves <= 2 * wishes.minutes:

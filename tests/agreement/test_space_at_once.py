@@ -31,7 +31,7 @@ from onewhole.working.questions import unsuited
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategy import fits
-from tests.kit.candidates import listed
+from tests.kit.candidates import level_of, listed, type_of
 from tests.kit.sheets import worked_sheet
 
 FIELDS = [
@@ -58,10 +58,10 @@ def test_the_same_sort_and_level(denominator: int, largest: int, taken: bool) ->
     """Sort and level are those of the single problem; the level is the difficulty's share of the numbers."""
     t = table(denominator, largest, taken=taken)
     for one, sort, level in zip(likes(t), sorts(t).tolist(), levels(t).tolist(), strict=True):
-        assert (SORTS[sort], level) == (one.sort, one.level)
+        assert (SORTS[sort], level) == (type_of(one), level_of(one))
         wanted = needs(one.statement)
-        assert one.sort.regroups == wanted.regrouping
-        assert one.sort.whole_on_top == wanted.whole_first
+        assert type_of(one).regroups == wanted.regrouping
+        assert type_of(one).whole_on_top == wanted.whole_first
         of_working = {"a line for the pupil to write", "a fact that crosses a ten"}
         parts = difficulty(one.statement, REGROUP_FIRST).parts
         assert level == sum(part.points for part in parts if part.because not in of_working)
@@ -75,7 +75,7 @@ def test_minutes_are_those_of_an_audit() -> None:
         LikePair(1, 1, 1, 1, 4, taken=False),
     ):
         (entry,) = worked_sheet(f"1. {one.typed}").problems
-        assert one.sort.halves == 2 * entry.minutes
+        assert type_of(one).halves == 2 * entry.minutes
 
 
 @pytest.mark.parametrize(("denominator", "largest", "taken"), FIELDS)
@@ -134,8 +134,8 @@ def test_the_same_numbers_hide_nothing(denominator: int, largest: int) -> None:
         pairs = {frozenset((a, b)) for group in found.alike for a in group for b in group if a < b}
         hides[one] = {*pairs, *found.lucky}
     kept = set()
-    for sort in {one.sort for one in every}:
-        of_sort = [one for one in every if one.sort is sort]
+    for sort in {type_of(one) for one in every}:
+        of_sort = [one for one in every if type_of(one) is sort]
         shared = set.intersection(*(hides[one] for one in of_sort))
         best = min(len(hides[one] - shared) for one in of_sort)
         kept |= {one for one in of_sort if len(hides[one] - shared) == best}
@@ -148,7 +148,9 @@ def test_the_same_numbers_hide_nothing(denominator: int, largest: int) -> None:
     for kind in found_space.kinds:
         these = found_space.members(kind)
         assert {settles(one.statement, bits) for one in these[:1]} == {kind.tells}
-        assert {(one.sort, one.d, one.level) for one in these} == {(kind.sort, kind.denominator, kind.level)}
+        assert {(type_of(one), one.d, level_of(one)) for one in these} == {
+            (kind.sort, kind.denominator, kind.level)
+        }
         assert kind.twins == len({one.twin for one in these})
 
 

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from itertools import product
 
-from onewhole.sheets.candidates import LikePair
+from onewhole.problems.difficulty import LARGE_DENOMINATOR
+from onewhole.sheets.candidates import LikePair, ProblemType
 
 
 def belongs(one: LikePair) -> bool:
@@ -26,3 +27,21 @@ def listed(denominators: tuple[int, ...], largest: int, *, taken: bool) -> Itera
             one = LikePair(*counts, d, taken)
             if belongs(one):
                 yield one
+
+
+def type_of(one: LikePair) -> ProblemType:
+    """What a problem asks for."""
+    if not one.taken:
+        return ProblemType.FILLED if one.n1 + one.n2 >= one.d else ProblemType.APART
+    if one.n1 >= one.n2:
+        return ProblemType.ENOUGH
+    if one.n1:
+        return ProblemType.OPENED
+    return ProblemType.FROM_WHOLE if one.w2 else ProblemType.PART_FROM_WHOLE
+
+
+def level_of(one: LikePair) -> int:
+    """The points of a problem's difficulty that come from the numbers, whatever strategy is taught."""
+    mixed_number = bool(one.w1 and one.n1) or bool(one.w2 and one.n2)
+    kind = type_of(one)
+    return 3 * kind.regroups + kind.whole_on_top + mixed_number + (one.d > LARGE_DENOMINATOR)

@@ -2,6 +2,7 @@ import pytest
 
 from onewhole.sheets.candidates import LikePair, ProblemType
 from onewhole.statements.reading import read_statement
+from tests.kit.candidates import level_of, type_of
 
 
 @pytest.mark.parametrize(
@@ -17,5 +18,5 @@ from onewhole.statements.reading import read_statement
 )
 def test_what_the_numbers_say(like: LikePair, typed: str, sort: ProblemType, level: int) -> None:
     """Sort and level follow from the numbers, and the problem reads back from its text."""
-    assert (like.typed, like.sort, like.level) == (typed, sort, level)
+    assert (like.typed, type_of(like), level_of(like)) == (typed, sort, level)
     assert read_statement(typed) == like.statement

@@ -1,6 +1,6 @@
 """All problems of a grade at once, by problem class (what the model cannot distinguish), in NumPy.
 
-Each attribute is defined in :mod:`onewhole.sheets.candidates`, for one problem at a time.
+`tests/agreement/test_space_at_once.py` compares each attribute with one found for one problem at a time.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence

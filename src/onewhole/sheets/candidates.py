@@ -1,7 +1,8 @@
-"""The problems that a page may be composed of, and their attributes in the optimisation model.
+"""The problems that a page may be composed of, and the problem classes of the optimisation model.
 
-This module defines each attribute for one problem. `presses.space_at_once` computes the same attributes for
-a whole space; `tests/agreement/test_space_at_once.py` checks that the two agree.
+`presses.space_at_once` computes type and level of every problem of a space;
+`tests/agreement/test_space_at_once.py` compares them with those found for one problem at a time
+(`tests/kit/candidates.py`).
 """
 
 from collections.abc import Hashable
@@ -12,7 +13,6 @@ from typing import NamedTuple
 from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity, trimmed
-from onewhole.problems.difficulty import LARGE_DENOMINATOR
 from onewhole.statements.expression import minus, plus
 from onewhole.statements.statement import Question
 
@@ -77,23 +77,6 @@ class LikePair(NamedTuple):
     def typed(self) -> str:
         """Return the problem as it is typed."""
         return text(self.statement)
-
-    @property
-    def sort(self) -> ProblemType:
-        """Return what it asks for."""
-        if not self.taken:
-            return ProblemType.FILLED if self.n1 + self.n2 >= self.d else ProblemType.APART
-        if self.n1 >= self.n2:
-            return ProblemType.ENOUGH
-        if self.n1:
-            return ProblemType.OPENED
-        return ProblemType.FROM_WHOLE if self.w2 else ProblemType.PART_FROM_WHOLE
-
-    @property
-    def level(self) -> int:
-        """Return the points of its difficulty that come from the numbers, whatever strategy is taught."""
-        mixed_number = bool(self.w1 and self.n1) or bool(self.w2 and self.n2)
-        return 3 * self.sort.regroups + self.sort.whole_on_top + mixed_number + (self.d > LARGE_DENOMINATOR)
 
     @property
     def twin(self) -> Hashable:
