@@ -12,9 +12,10 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from lab.measures import Share
+from onewhole.findings.in_answer import Remark, Tier
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect, is_fact_slip
-from onewhole.marking.reading.mark import Mark, Remark, Tier, Verdict, mark
+from onewhole.marking.reading.mark import Mark, Verdict, mark
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
 

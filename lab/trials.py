@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from lab.pupils import Kind, Pupil
 from lab.steps import page_of
-from onewhole.marking.diagnosis.finding import Finding, Status, findings
+from onewhole.findings.status import Status
+from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.reading.class_answers import PupilTexts, read_texts
 from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.catalogue import by_id

@@ -5,7 +5,7 @@ import runpy
 from onewhole.desk.marking.mark import mark
 from onewhole.desk.page.audit import audit, audit_sheet
 from onewhole.desk.tomorrow.practice_pages import Tomorrow, practice_pages
-from onewhole.marking.diagnosis.finding import Status
+from onewhole.findings.status import Status
 from onewhole.sheets.worked import WorkedSheet
 from tests.house.plan import ROOT
 

@@ -12,7 +12,8 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.marking.reading.mark import Mark, Remark, Tier, Verdict
+from onewhole.findings.in_answer import Remark, Tier
+from onewhole.marking.reading.mark import Mark, Verdict
 from tests.kit.answers import one_mark
 
 #: What was observed (id, problem, answer, pattern, source). Two answers to one problem are two rows.

@@ -2,7 +2,8 @@
 
 import pytest
 
-from onewhole.problems.skill import Skill, skill
+from onewhole.findings.skill import Skill
+from onewhole.problems.skill import skill
 from onewhole.statements.reading import read_statement
 
 NAMED = [

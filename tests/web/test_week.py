@@ -23,7 +23,7 @@ def club(tmp_path: Path) -> Iterator[Opened]:
 def test_each_night_leads_on_to_the_page_where_the_next_thing_is_done(club: Opened) -> None:
     """Last night to its groups, tonight's page to the walkthrough; all four pages of a night are there."""
     page = club.get("/mine/1/week").text
-    assert '"/mine/1/night/9/tomorrow">Make tomorrow&#39;s groups' in page
+    assert """"/mine/1/night/9/tomorrow">Make tomorrow's groups""" in page
     assert '"/mine/1/night/10/walkthrough">Show the walkthrough' in page
     for place in ("walkthrough", "marking", "tomorrow"):
         assert f'"/mine/1/night/8/{place}"' in page

@@ -1,34 +1,11 @@
 """The skill that a problem practises, named from what it needs, in a teacher's words."""
 
-from enum import StrEnum
-
+from onewhole.findings.skill import Skill
 from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.statement import Statement
-
-
-class Skill(StrEnum):
-    """What a problem practises; every problem has one, the first that fits of those below.
-
-    The cut is our own. That taking away splits where something is regrouped, and where only wholes are on
-    top, follows :func:`onewhole.problems.needs.needs`.
-    """
-
-    ADD = "adding, nothing to regroup"
-    ADD_REGROUPED = "adding, the pieces fill a whole"
-    TAKE = "taking away, nothing to regroup"
-    TAKE_REGROUPED = "taking away with regrouping"
-    TAKE_FROM_WHOLES = "taking pieces from wholes only"
-    WHOLE_NUMBERS = "whole numbers, nothing to regroup"
-    WHOLE_NUMBERS_REGROUPED = "whole numbers with regrouping"
-    UNLIKE = "two kinds of pieces"
-    DECIMALS = "decimals"
-    TIMES = "multiplying"
-    COMPARE = "comparing"
-    FIND = "finding the missing number"
-    MEASURES = "measures in two units"
 
 
 def skill(statement: Statement) -> Skill:

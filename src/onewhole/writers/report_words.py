@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.findings.in_answer import Remark, Tier
+from onewhole.findings.status import Status
 from onewhole.languages.english.words import ClassWords, names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
-from onewhole.marking.diagnosis.finding import Status
 from onewhole.marking.diagnosis.report import Report, ReportRow
-from onewhole.marking.reading.mark import Remark, Tier, Verdict
+from onewhole.marking.reading.mark import Verdict
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.writers.pattern_words import question
 

@@ -18,7 +18,7 @@ from onewhole.desk.classes.class_records import (
 from onewhole.desk.classes.demo import NAME, fill_demo, is_whole, open_demo
 from onewhole.desk.marking.mark import mark_sheet
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.marking.diagnosis.finding import Status
+from onewhole.findings.status import Status
 from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.steps import NightStep, steps_of

@@ -30,7 +30,7 @@ from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.tomorrow.overrides import group_key
 from onewhole.errors import InputError
 from onewhole.findings.placing import FitsFamilies, MovedHere
-from onewhole.marking.diagnosis.finding import Status
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet

@@ -8,6 +8,7 @@ import pytest
 
 from onewhole.desk.page.recheck import Passed, as_object, passed_files, print_recheck, told
 from onewhole.errors import InputError
+from onewhole.findings.reach import Reach
 from onewhole.marking.reading.pass_mark import OWN_CHOICE
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
@@ -37,7 +38,7 @@ def test_what_is_printed_is_what_is_marked(tmp_path: Path) -> None:
     answers = tmp_path / "answers.csv"
     answers.write_text("\n".join(",".join(row) for row in rows))
     (found,) = passed_files(made[0].path, answers, percent=100).standings
-    assert (found.right, found.asked, found.reach) == (5, 5, "reached")
+    assert (found.right, found.asked, found.reach) == (5, 5, Reach.REACHED)
 
 
 def test_a_page_that_cannot_be_made_leaves_nothing(tmp_path: Path) -> None:

@@ -2,7 +2,8 @@
 
 import pytest
 
-from onewhole.marking.diagnosis.finding import CAUTION, Status
+from onewhole.findings.status import Status
+from onewhole.marking.diagnosis.finding import CAUTION
 from tests.kit.answers import TWELVE, all_right, by_pattern, found, page, right
 
 PAGE = page()

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from datetime import date
 from fractions import Fraction
 
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.evidence import Speaks
-from onewhole.marking.diagnosis.finding import Status, findings
+from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
 from onewhole.marking.diagnosis.report import NAMED_FROM, Report, report
 from onewhole.statements.reading import read_statement

@@ -2,9 +2,10 @@
 
 import pytest
 
+from onewhole.findings.in_answer import Tier
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.marking.reading.lines import line_patterns
-from onewhole.marking.reading.mark import Tier, Verdict, mark
+from onewhole.marking.reading.mark import Verdict, mark
 from onewhole.misconceptions.catalogue import shows
 from onewhole.notations.text import text
 from onewhole.statements.reading import read_chains, read_statement

@@ -2,7 +2,8 @@
 
 import pytest
 
-from onewhole.marking.reading.mark import Remark, Tier, Verdict
+from onewhole.findings.in_answer import Remark, Tier
+from onewhole.marking.reading.mark import Verdict
 from onewhole.notations.text import text
 from onewhole.working.form import FormWanted
 from tests.kit.answers import marked, one_mark, page

@@ -5,9 +5,10 @@ from fractions import Fraction
 import pytest
 
 from onewhole.errors import InputError
+from onewhole.findings.reach import Reach
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.mark import mark_class
-from onewhole.marking.reading.pass_mark import USUAL, PassMark, PassStanding, Reach, mastery
+from onewhole.marking.reading.pass_mark import USUAL, PassMark, PassStanding, mastery
 from onewhole.sheets.reading import read_sheet
 from onewhole.working.form import FormWanted
 

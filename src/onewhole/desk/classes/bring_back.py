@@ -7,9 +7,11 @@ from functools import lru_cache
 
 from onewhole.desk.classes.class_records import NightPage, sheet_typed
 from onewhole.desk.classes.night_summary import NightSummaries
+from onewhole.findings.skill import Skill
+from onewhole.languages.english.skills import skill_called
 from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
-from onewhole.problems.skill import Skill, skill
+from onewhole.problems.skill import skill
 
 #: A skill is due when it was on no page for so many days; our own: "weeks" at their shortest.
 DUE_AFTER_DAYS = 14
@@ -35,6 +37,11 @@ class BringBack:
     right: int
     read: int
     problem: str
+
+    @property
+    def called(self) -> str:
+        """Return what the skill is called."""
+        return skill_called(self.skill)
 
     @property
     def reason(self) -> str:
@@ -65,15 +72,15 @@ def bring_back(pages: Sequence[NightPage], left: NightSummaries, today: date) ->
         model = page.sheet.problems[places[0]].statement
         new = next((one for one in parallel(model) if one not in taken), model)
         found.append(BringBack(named, page.night.day, days, page.name, right, read, text(new)))
-    return tuple(sorted(found, key=lambda one: (one.last, one.skill)))
+    return tuple(sorted(found, key=lambda one: (one.last, one.skill.value)))
 
 
 @lru_cache(maxsize=512)
 def skills_of(typed: str) -> tuple[Skill, ...]:
     r"""Return the skill of each problem of a typed sheet; a text read before costs nothing.
 
-    >>> [one.value for one in skills_of("1. 2/8 + 3/8\n2. 52 - 27")]
-    ['adding, nothing to regroup', 'whole numbers with regrouping']
+    >>> [one.name for one in skills_of("1. 2/8 + 3/8\n2. 52 - 27")]
+    ['ADD', 'WHOLE_NUMBERS_REGROUPED']
     """
     return tuple(skill(problem.statement) for problem in sheet_typed(typed).problems)
 

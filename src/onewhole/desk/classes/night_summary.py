@@ -9,7 +9,7 @@ import msgspec
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, page_name
-from onewhole.marking.diagnosis.finding import Status
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.notebook import NotebookNight, good_until
 from onewhole.marking.grouping.night_of import night_of
 from onewhole.marking.reading.mark import PupilMarks, Verdict

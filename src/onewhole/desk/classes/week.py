@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
-from enum import StrEnum
+from enum import Enum, auto
 
 from onewhole.desk.classes.bring_back import WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import NightPage, night_pages, room
@@ -18,14 +18,14 @@ __all__ = ["WHY", "Next", "NightStep", "Week", "WeekNight", "Weeks", "keep_step"
 SHOWN = 3
 
 
-class Next(StrEnum):
+class Next(Enum):
     """What is to be done next with a night; the door knows the page for each."""
 
-    PRINT = "print the page"
-    SHOW = "show the walkthrough"
-    MARK = "mark the answers"
-    REGROUP = "make tomorrow's groups"
-    DONE = "look at the groups"
+    PRINT = auto()
+    SHOW = auto()
+    MARK = auto()
+    REGROUP = auto()
+    DONE = auto()
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,8 +4,8 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from onewhole.desk.marking.mark import Marked
+from onewhole.findings.status import Status
 from onewhole.languages.english.words import names_listed
-from onewhole.marking.diagnosis.finding import Status
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.writers.pattern_words import question

@@ -8,10 +8,11 @@ from pathlib import Path
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.seats import seats
 from onewhole.errors import InputError
+from onewhole.languages.english.in_answer import status_called
 from onewhole.languages.english.placing import group_about, placed_because
 from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
-from onewhole.marking.diagnosis.finding import CAUTION, Finding, Status, findings
+from onewhole.marking.diagnosis.finding import CAUTION, Finding, findings
 from onewhole.marking.diagnosis.notebook import Tonight
 from onewhole.marking.diagnosis.prior import NOTHING
 from onewhole.marking.grouping.group import Group
@@ -170,8 +171,8 @@ def as_object(marked: Marked) -> Json:
 def shown_finding(found: Finding) -> str:
     """Return a finding in a few words: how much it says, which patterns fit, and in which problems."""
     if not found.patterns:
-        return "" if found.status is Status.NONE else found.status.value
-    return f"{found.status.value}: {', '.join(found.patterns)} in {', '.join(found.evidence)}"
+        return status_called(found.status)
+    return f"{status_called(found.status)}: {', '.join(found.patterns)} in {', '.join(found.evidence)}"
 
 
 def shown_place(group: Group) -> str:

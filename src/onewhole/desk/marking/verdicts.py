@@ -8,12 +8,15 @@ from typing import assert_never
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
+from onewhole.findings.in_answer import Remark
+from onewhole.languages.english.in_answer import remark_told, tier_told
 from onewhole.languages.english.speech import say
 from onewhole.marking.reading.answer import Blank, Unreadable, Written, read_written
 from onewhole.marking.reading.expected import Expected, expect
-from onewhole.marking.reading.mark import Mark, Remark, Tier, Verdict, mark
+from onewhole.marking.reading.mark import Mark, Verdict, mark
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text as typed
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
@@ -33,11 +36,6 @@ SIGNS = {
 }
 #: Texts up to this length are judged once and remembered.
 REMEMBERED = 200
-_CLOSE = {
-    Tier.LINE: "its first false line is one of theirs",
-    Tier.AMOUNT: "the same amount, written in another way",
-    Tier.WITH_SLIP: "one piece or one whole beside it, perhaps a slip",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,11 +140,11 @@ def _remarks(marked: Mark) -> Iterator[str]:
         yield marked.written.read.why
     if marked.written.chain is not None:
         yield "a working: the last side is taken as the answer"
-    if marked.tier is not None and marked.tier in _CLOSE:
-        yield _CLOSE[marked.tier]
+    if marked.tier is not None and (close := tier_told(marked.tier)):
+        yield text_of(close)
     for remark in marked.remarks:
         if remark is not Remark.MAY_BE_RENAMED:
-            yield remark.value
+            yield text_of(remark_told(remark))
         elif marked.verdict is Verdict.RIGHT:
             yield f"{typed(marked.renamed[0])} is the same amount"
         else:

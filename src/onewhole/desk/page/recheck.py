@@ -6,9 +6,11 @@ from pathlib import Path
 
 from onewhole.desk.page.print_pages import Made, Ready, pressed, put
 from onewhole.desk.page.sheets import sheet_in
+from onewhole.findings.reach import Reach
+from onewhole.languages.english.in_answer import reach_called
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.mark import mark_class
-from onewhole.marking.reading.pass_mark import OWN_CHOICE, USUAL, PassMark, PassStanding, Reach, mastery
+from onewhole.marking.reading.pass_mark import OWN_CHOICE, USUAL, PassMark, PassStanding, mastery
 from onewhole.presses.texts import read_text
 from onewhole.sheets.mastery import PROBLEMS
 from onewhole.sheets.mastery import again as parallel_page
@@ -63,7 +65,10 @@ def told(found: Passed) -> tuple[str, ...]:
     enough = sum(one.reach is Reach.REACHED for one in found.standings)
     there = sum(one.reach is not Reach.ABSENT for one in found.standings)
     return (
-        *(f"{one.pupil:{width}}  {one.right} of {one.asked}  {one.reach}" for one in found.standings),
+        *(
+            f"{one.pupil:{width}}  {one.right} of {one.asked}  {reach_called(one.reach)}"
+            for one in found.standings
+        ),
         "",
         f"{enough} of {there} reached {found.bar.shown}. {OWN_CHOICE}",
     )

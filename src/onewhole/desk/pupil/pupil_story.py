@@ -10,12 +10,14 @@ from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.night_summary import NightSummary, PupilSummary
 from onewhole.desk.classes.week import monday
+from onewhole.findings.skill import Skill
+from onewhole.findings.status import Status
+from onewhole.languages.english.skills import skill_called
 from onewhole.languages.english.words import names_listed
-from onewhole.marking.diagnosis.finding import CAUTION, Status
+from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.interval import Interval, interval
 from onewhole.marking.diagnosis.notebook import GOOD_FOR_DAYS
 from onewhole.misconceptions.catalogue import by_id
-from onewhole.problems.skill import Skill
 from onewhole.sheets.document import Sheet
 from onewhole.store.classes import Pupil
 from onewhole.store.opening import Store
@@ -153,7 +155,7 @@ def _skills(typed: Mapping[int, str], code: str, nights: tuple[NightSummary, ...
     for (one, week), count in sorted(read.items(), key=lambda item: item[0][1]):
         if count:
             bands[one][week] = interval(right[one, week], count)
-    return tuple(SkillRow(one.value, bands[one]) for one in Skill if one in bands)
+    return tuple(SkillRow(skill_called(one), bands[one]) for one in Skill if one in bands)
 
 
 def _says_something(mine: PupilSummary) -> bool:

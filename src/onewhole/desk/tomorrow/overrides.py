@@ -8,8 +8,9 @@ from types import MappingProxyType
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.desk.tomorrow.seats import seats
 from onewhole.findings.placing import MovedHere
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.diagnosis import Diagnosis, Supposed
-from onewhole.marking.diagnosis.finding import Finding, Status
+from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.store.corrections import Correction, CorrectionKind

@@ -5,13 +5,14 @@ A right answer on a problem that cannot show a pattern is no evidence about it.
 
 from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass
-from enum import StrEnum
 from fractions import Fraction
 
+from onewhole.findings.in_answer import Remark, Tier
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.diagnosis import Diagnosis, diagnose
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.reading.expected import Expected, is_fact_slip
-from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, Remark, Tier, Verdict
+from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, Verdict
 
 #: The caution shown with every finding.
 CAUTION = "A pattern found in a few answers is a hint for a talk with the child, never a label."
@@ -20,15 +21,6 @@ CAUTION = "A pattern found in a few answers is a hint for a talk with the child,
 LIKELY_FROM = 2
 #: From these odds on a set of patterns that some answer fits is possible.
 POSSIBLE_FROM = Fraction(1, 2)
-
-
-class Status(StrEnum):
-    """How much a finding says."""
-
-    NONE = "none"
-    POSSIBLE = "possible"
-    LIKELY = "likely"
-    UNSTEADY = "no steady pattern"
 
 
 @dataclass(frozen=True, slots=True)

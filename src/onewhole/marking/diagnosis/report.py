@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.diagnosis import Patterns, Supposed, Weighed
 from onewhole.marking.diagnosis.evidence import Beside, evidence
-from onewhole.marking.diagnosis.finding import Finding, Status
+from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
 from onewhole.marking.reading.mark import ClassMarks, Mark

@@ -3,12 +3,13 @@
 from collections.abc import Collection, Hashable, Sequence
 from dataclasses import dataclass
 
+from onewhole.findings.in_answer import Tier
 from onewhole.marking.diagnosis.chances import Chances, Intention, as_line, chances
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, hypotheses
 from onewhole.marking.diagnosis.reply import Reply, reply
 from onewhole.marking.diagnosis.weighing import acting, column, likelihoods
 from onewhole.marking.reading.expected import Expected
-from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks, Tier
+from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Relation

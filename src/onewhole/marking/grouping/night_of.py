@@ -3,7 +3,8 @@
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from onewhole.marking.diagnosis.finding import Finding, Status
+from onewhole.findings.status import Status
+from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight, Sat
 from onewhole.marking.grouping.group import Group
 

@@ -17,7 +17,8 @@ from onewhole.findings.placing import (
     WhyPlaced,
     Wrong,
 )
-from onewhole.marking.diagnosis.finding import Finding, Status
+from onewhole.findings.status import Status
+from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.reading.mark import PupilMarks, Verdict
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import MaybeOneIdea, WhyFirst, WrongEachItsWay
-from onewhole.marking.diagnosis.finding import Finding, Status
+from onewhole.findings.status import Status
+from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.reading.answer import Written
 from onewhole.marking.reading.mark import PupilMarks

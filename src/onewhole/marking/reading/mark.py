@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import assert_never
 
+from onewhole.findings.in_answer import Remark, Tier
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.expected import Expected, Ids, expect_worked
@@ -29,28 +30,6 @@ class Verdict(StrEnum):
     WRONG = "wrong"
     BLANK = "blank"
     UNREADABLE = "unreadable"
-
-
-class Tier(StrEnum):
-    """How closely a wrong answer fits its patterns, the closest first."""
-
-    LINE = "the first false line is one of the pattern's"
-    EXACT = "exactly what the pattern writes"
-    AMOUNT = "the same amount, written in another way"
-    WITH_SLIP = "one piece or one whole beside what the pattern writes"
-
-
-class Remark(StrEnum):
-    """What else can be said about an answer; none of it changes the verdict."""
-
-    ONE_FRACTION = "left as one fraction of one or more"
-    OVERFULL = "fraction part, or smaller unit, of one or more left"
-    MAY_BE_RENAMED = "may be written in another form, not demanded"
-    MAY_BE_SLIP = "one unit more or fewer than right"
-    UNIT_MISSING = "a plain number where a measure is asked for"
-    OTHER_UNIT = "a unit that does not measure what is asked for"
-    SIGN_ASKED = "a number where one of < = > is asked for"
-    NUMBER_ASKED = "one of < = > where a number is asked for"
 
 
 @dataclass(frozen=True, slots=True)

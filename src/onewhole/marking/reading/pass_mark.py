@@ -1,10 +1,10 @@
 """Who reached the pass mark that a teacher set for a page."""
 
 from dataclasses import dataclass
-from enum import StrEnum
 from fractions import Fraction
 
 from onewhole.errors import InputError
+from onewhole.findings.reach import Reach
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 
 #: What is said beside every result: no source says how high the pass mark should be.
@@ -43,15 +43,6 @@ class PassMark:
 
 
 USUAL = PassMark.percent(80)
-
-
-class Reach(StrEnum):
-    """Whether a pupil reached the pass mark. ``LOOK``: that depends on answers that could not be read."""
-
-    REACHED = "reached"
-    NOT_YET = "not yet"
-    LOOK = "look at the paper"
-    ABSENT = "nothing written"
 
 
 @dataclass(frozen=True, slots=True)

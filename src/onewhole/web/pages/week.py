@@ -38,6 +38,7 @@ def look(request: PageRequest) -> HtmlPage:
             "goes": lambda night: _goes(request, night),
             "says": _SAYS,
             "Step": NightStep,
+            "Next": Next,
             "why": WHY,
         },
     )
@@ -48,7 +49,7 @@ def _prefetch(request: PageRequest, nights: Sequence[WeekNight]) -> None:
     for night in {night.next: night for night in sorted(nights, key=lambda one: one.day)}.values():
         ready = {Next.SHOW: _board, Next.REGROUP: morning}.get(night.next)
         if ready is not None:
-            what = f"{request.book_name} {night.number} {night.next}"
+            what = f"{request.book_name} {night.number} {night.next.name}"
             request.app.jobs.prefetch(
                 what, partial(ready, request.open_file, request.number("room"), night.number)
             )
