@@ -1,10 +1,13 @@
 """Two roads to what patterns write: the catalogue, one problem at a time, and the arrays, all at once.
 
 Walked whole for halves and thirds with up to two wholes; a seeded sample of every other denominator of the
-grade, with up to nine wholes (two for hundredths).
+grade, with up to nine wholes (two for hundredths). ONEWHOLE_WHOLE_WALK=1 (`make walk`) walks every
+denominator of the grade whole with up to nine wholes, and hundredths with up to one.
 """
 
+import os
 import random
+from collections.abc import Iterator
 
 import numpy as np
 import pytest
@@ -20,7 +23,10 @@ from onewhole.presses.space_at_once import likes, table
 from onewhole.problems.traps import traps
 
 SAMPLE = 120
-WALKS = [(2, 2, True), (3, 2, True), (2, 2, False), (3, 2, False)]
+EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
+#: Denominator and largest whole of the spaces that are walked whole, and so many problems in one test.
+WALKED = [*((d, 9) for d in (2, 3, 4, 5, 6, 8, 10, 12)), (100, 1)] if EVERYTHING else [(2, 2), (3, 2)]
+AT_ONCE = 1500
 SAMPLES = [(d, 2 if d == 100 else 9, taken) for d in (4, 5, 6, 8, 10, 12, 100) for taken in (True, False)]
 
 
@@ -45,10 +51,19 @@ def agree(t: Table) -> None:
         assert lucky == set(traps(one.statement).lucky) & set(wrote), one.typed
 
 
-@pytest.mark.parametrize(("denominator", "largest", "taken"), WALKS)
-def test_a_small_space_whole(denominator: int, largest: int, taken: bool) -> None:
+def _walks() -> Iterator[tuple[int, int, bool, int]]:
+    """Every space, and where in it a test begins."""
+    for denominator, largest in WALKED:
+        for taken in (True, False):
+            for begin in range(0, len(table(denominator, largest, taken=taken)), AT_ONCE):
+                yield denominator, largest, taken, begin
+
+
+@pytest.mark.parametrize(("denominator", "largest", "taken", "begin"), list(_walks()))
+def test_a_space_whole(denominator: int, largest: int, taken: bool, begin: int) -> None:
     """Every problem of it."""
-    agree(table(denominator, largest, taken=taken))
+    every = table(denominator, largest, taken=taken)
+    agree(every.at(np.arange(begin, min(begin + AT_ONCE, len(every)))))
 
 
 @pytest.mark.parametrize(("denominator", "largest", "taken"), SAMPLES)

@@ -1,8 +1,9 @@
 """What every pattern writes on very many problems at once: whole numbers in NumPy arrays, no float anywhere.
 
 The catalogue defines what a pattern does, at milliseconds a problem. This is a second, fast implementation
-for choosing among all the problems of a grade. `tests/agreement/test_answers_at_once.py` compares the two on
-every problem, so it fails when a pattern is changed or added in the catalogue alone.
+for choosing among all the problems of a grade. `tests/agreement/test_answers_at_once.py` compares the two, on
+small spaces and samples each time and on every problem in `make walk`, so it fails when a pattern is changed
+or added in the catalogue alone.
 """
 
 from collections.abc import Iterator

@@ -29,6 +29,14 @@ def test_only_what_was_chosen_is_written() -> None:
     assert plan_text(FilmPlan()) == '{"choices": {}, "tried": [], "minutes": null, "mistake": false}'
 
 
+def test_equal_plans_are_one_key() -> None:
+    """In whatever order the problems were chosen for: a board is told once for both."""
+    other = FilmPlan(dict(list(PLAN.choices.items())[::-1]), PLAN.tried, PLAN.minutes, mistake=True)
+    assert list(other.choices) != list(PLAN.choices)
+    assert (other, hash(other)) == (PLAN, hash(PLAN))
+    assert len({PLAN, other, FilmPlan()}) == 2
+
+
 @pytest.mark.parametrize(
     "typed",
     [

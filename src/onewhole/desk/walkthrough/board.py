@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from onewhole.desk.walkthrough.film import BROWSER, told, unfilmed
 from onewhole.desk.walkthrough.film_options import FilmChoice, FilmOptions, film_options
-from onewhole.desk.walkthrough.film_plan import FilmPlan, plan_read, plan_text
+from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.desk.walkthrough.lesson import refused
 from onewhole.desk.walkthrough.soundtrack_choice import named_parts
 from onewhole.notations.sentences.text import sentence_text
@@ -82,12 +82,12 @@ def board(sheet: Sheet, plan: FilmPlan) -> Board:
     >>> [part.label for part in shown.parts], shown.parts[1].steps[0].role
     (['opening', '1', 'closing'], 'Read the problem')
     """
-    return _board(sheet, plan_text(plan))
+    return _board(sheet, plan)
 
 
 def board_html(sheet: Sheet, plan: FilmPlan) -> str:
     """Return the walkthrough of a night as one page that plays by itself. Raises InputError."""
-    return _html(sheet, plan_text(plan))
+    return _html(sheet, plan)
 
 
 def board_policy() -> str:
@@ -107,18 +107,17 @@ def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[FilmOptions, ...]:
 
 
 @lru_cache(maxsize=32)
-def _board(sheet: Sheet, plan: str) -> Board:
-    read = plan_read(plan)
+def _board(sheet: Sheet, plan: FilmPlan) -> Board:
     worked = WorkedSheet(sheet)
-    _, timeline = told(worked, read.wishes())
+    _, timeline = told(worked, plan.wishes())
     parts = tuple(_part(chapter) for chapter in named_parts(timeline).chapters)
-    notes = (*unfilmed(sheet, timeline), *refused(worked, choices=read.choices))
+    notes = (*unfilmed(sheet, timeline), *refused(worked, choices=plan.choices))
     return Board(parts, timeline.length, notes)
 
 
 @lru_cache(maxsize=8)
-def _html(sheet: Sheet, plan: str) -> str:
-    _, timeline = told(WorkedSheet(sheet), plan_read(plan).wishes())
+def _html(sheet: Sheet, plan: FilmPlan) -> str:
+    _, timeline = told(WorkedSheet(sheet), plan.wishes())
     return walkthrough_html(timeline, sheet.header.words, voice_note=BROWSER)
 
 

@@ -34,6 +34,10 @@ class FilmPlan:
             msg = f"a film takes from 1 to {MOST_MINUTES} minutes"
             raise InputError(msg, remedy="Give another number, or leave it empty.")
 
+    def __hash__(self) -> int:
+        """Hash the choices whatever their order, as they are compared."""
+        return hash((frozenset(self.choices.items()), self.tried, self.minutes, self.mistake))
+
     def wishes(self, recorded: Mapping[str, Recorded] | None = None) -> FilmWishes:
         """Return the plan as wishes for a film, with what was recorded."""
         return FilmWishes(
