@@ -177,6 +177,15 @@ def test_equal_forms_are_named_and_not_demanded() -> None:
     assert told(cue)[-1] == "You may leave it as 3 3/6."
 
 
+def test_the_form_that_was_asked_about_is_not_told_of_the_answer() -> None:
+    """11/4 was given and 2 3/4 found: nobody says that, as one fraction, 2 3/4 is 11/4."""
+    for problem, forms in (("11/4 = ?", 0), ("14/4 = ?", 1)):
+        (chapter,) = script(lesson(item(problem))).chapters[1:-1]
+        cues = [cue for cue in chapter.cues if cue.role is Role.FORMS]
+        assert len(cues) == forms
+        assert not any("one fraction" in sentence for cue in cues for sentence in told(cue))
+
+
 def test_a_mistake_is_written_struck_out_and_mended() -> None:
     """The false line first, then the stroke and the truth."""
     problem = item("9 5/8 - 4 6/8")

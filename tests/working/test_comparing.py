@@ -5,7 +5,7 @@ from onewhole.statements.statement import Comparison
 from onewhole.working.comparing import work_comparison
 from onewhole.working.questions import NotWorkedError
 from onewhole.working.reason import Reason
-from onewhole.working.reasons.comparing import CountDecides, WholesDecide
+from onewhole.working.reasons.comparing import CountDecides, PlaceDecides, WholesDecide
 from onewhole.working.working import Working
 
 
@@ -22,7 +22,7 @@ def worked(typed: str) -> Working:
         ("5/6 ? 7/8", ("20/24 ? 21/24", "20 ? 21", "5/6 < 7/8"), CountDecides),
         ("3 1/2 ? 2 7/8", ("3 1/2 > 2 7/8",), WholesDecide),
         ("3 9/8 ? 4 1/8", ("33/8 ? 33/8", "33 ? 33", "3 9/8 = 4 1/8"), CountDecides),
-        ("52 ? 27", ("52 > 27",), WholesDecide),
+        ("52 ? 27", ("52 > 27",), PlaceDecides),
         (
             "5.2 ? 5.25",
             ("5.20 ? 5.25", "520 hundredths ? 525 hundredths", "520 ? 525", "5.2 < 5.25"),

@@ -23,6 +23,7 @@ from onewhole.working.reasons.taking import (
     OpenedToTake,
     PiecesAdded,
     PiecesTaken,
+    SoFar,
     TakenFromWhole,
     TakenUnitByUnit,
 )
@@ -153,7 +154,7 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
                 drawn = min(drawn + 1, ends)
             case TakenUnitByUnit() | AddedUnitByUnit() | PiecesTaken() | PiecesAdded() | WholeAndRest():
                 drawn = ends
-            case Left() | InAll():
+            case Left() | InAll() | SoFar():
                 drawn, term = ends, term + 1  # the next number's turn
             case _:
                 pass

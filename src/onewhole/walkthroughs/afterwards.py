@@ -20,13 +20,14 @@ from onewhole.working.working import equal_forms
 def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     """Name the form with the fewest pieces where it is another one, and one fraction once in a film.
 
-    Only forms that the page takes are named.
+    Only forms that the page takes are named, and not the one that the problem gave.
     """
     if item.working is None or not isinstance(item.answer, Quantity):
         return []
     if not isinstance(item.statement, Question):
         return []
-    found = [form for form in equal_forms(item.answer) if item.wanted.meets(form)]
+    given = item.statement.asked
+    found = [form for form in equal_forms(item.answer) if item.wanted.meets(form) and form != given]
     fewest = [form for form in found if form.ladder != item.answer.ladder]
     others = [form for form in found if form.ladder == item.answer.ladder and not manner.at]
     wanted = (*fewest[:1], *others[:1]) if manner.merge < MOST_MERGED else fewest[:1]

@@ -21,7 +21,7 @@ from onewhole.walkthroughs.mistakes import mistake_cues
 from onewhole.walkthroughs.phrases import answers, in_parts, reason_said, stands
 from onewhole.walkthroughs.tens import tens_cues
 from onewhole.working.line import Line
-from onewhole.working.reasons.comparing import WholesDecide
+from onewhole.working.reasons.comparing import PlaceDecides, WholesDecide
 from onewhole.working.reasons.taking import InAll, Left
 from onewhole.working.working import Working
 
@@ -29,7 +29,7 @@ from onewhole.working.working import Working
 THINK = Fraction(2)
 
 #: Reasons of a last line that tell the whole answer.
-_TELL_ALL = Left | InAll | WholesDecide
+_TELL_ALL = Left | InAll | WholesDecide | PlaceDecides
 
 
 def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:

@@ -11,6 +11,7 @@ from onewhole.working.reasons.comparing import (
     AllInPiecesToCompare,
     CountDecides,
     OnlyCountsMatter,
+    PlaceDecides,
     SameSizeToCompare,
     WholesDecide,
 )
@@ -39,9 +40,10 @@ def work_comparison(asked: Comparison) -> Working:
     lines = [Line(Comparison(left, right))]
     signed, _ = same_units(((left, False), (right, False)))
     (first, _), (second, _) = signed
-    wholes = value(first.only(0)), value(second.only(0))
-    if wholes[0] != wholes[1] and _usual(first) and _usual(second):
-        reason: Reason = WholesDecide(first.only(0), second.only(0))
+    if first.amounts[0] != second.amounts[0] and _usual(first) and _usual(second):
+        places = first.ladder.style in {Style.PLACES, Style.DECIMAL}
+        decides = PlaceDecides if places else WholesDecide
+        reason: Reason = decides(first.ladder.units[0], first.amounts[0], second.amounts[0])
     else:
         small = first.ladder.units[-1]
         _say(lines, trimmed(first), trimmed(second), SameSizeToCompare(small))

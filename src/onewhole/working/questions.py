@@ -13,6 +13,7 @@ from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import WrittenTogether
+from onewhole.working.reasons.taking import InAll, SoFar
 from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
@@ -176,7 +177,8 @@ def _carrying(line: Line, waiting: tuple[Term, ...]) -> Line:
     if not waiting or not isinstance(line.says, Quantity | Sum | Times | Over):
         return line
     terms = line.says.terms if isinstance(line.says, Sum) else (Term(line.says),)
-    return Line(Sum((*terms, *waiting)), line.because, line.aside, line.facts)
+    because = SoFar(line.because.result) if isinstance(line.because, InAll) else line.because
+    return Line(Sum((*terms, *waiting)), because, line.aside, line.facts)
 
 
 def _checks(signed: Signed, counted: Counted, strategy: Strategy, answer: Quantity) -> Iterable[Check]:

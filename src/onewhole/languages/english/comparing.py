@@ -2,8 +2,9 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.making import amount, single, some, told, units
+from onewhole.languages.english.making import Nodes, amount, single, some, told, units
 from onewhole.languages.english.words import ClassWords
+from onewhole.number.unit import Unit
 from onewhole.sentences.node import Said, Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.comparing import (
@@ -13,6 +14,7 @@ from onewhole.working.reasons.comparing import (
     GapRead,
     OnlyCountsMatter,
     PartTaken,
+    PlaceDecides,
     SameSizeToCompare,
     TakenAndLeft,
     UndoneToFind,
@@ -29,9 +31,10 @@ def comparing(reason: Comparing, words: ClassWords) -> Sentences:
     '1 fourth is fewer than 3 fourths.'
     """
     match reason:
-        case WholesDecide(first, second):
-            more = "is more than" if first.value > second.value else "is less than"
-            return told(Said(first), more, Said(second), Seam(", and"), "that decides")
+        case WholesDecide(unit, first, second):
+            return told(_more(unit, first, second, words), Seam(", and"), "that decides")
+        case PlaceDecides(place, first, second):
+            return told(_more(place, first, second), Seam(", and"), "that decides")
         case SameSizeToCompare(small):
             return told("write both numbers with pieces of the same size", Seam(":"), units(small))
         case AllInPiecesToCompare(small):
@@ -41,8 +44,7 @@ def comparing(reason: Comparing, words: ClassWords) -> Sentences:
         case CountDecides(small, first, second):
             if first == second:
                 return told("both are", some(first, small))
-            more = "more than" if first > second else "fewer than"
-            return told(some(first, small), "is" if first == 1 else "are", more, some(second, small))
+            return told(_more(small, first, second))
         case UndoneToFind():
             return told("undo what stands beside the blank", ", so that the blank is alone")
         case TakenAndLeft(whole, left):
@@ -56,3 +58,12 @@ def comparing(reason: Comparing, words: ClassWords) -> Sentences:
             return told("both sides look alike now", Seam(", so", "so"), "you can read the missing number")
         case _:
             assert_never(reason)
+
+
+def _more(unit: Unit, first: int, second: int, words: ClassWords | None = None) -> Nodes:
+    """Say which of two counts is more; where there is none of one, the other stands first."""
+    if not first:
+        first, second = second, first
+    than = some(second, unit, words) if second else units(unit, words)
+    more = "more than" if first > second else "fewer than"
+    return some(first, unit, words), "is" if first == 1 else "are", more, *(() if second else ("no",)), than

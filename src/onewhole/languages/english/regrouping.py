@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.english.making import a_single, some, told, units
 from onewhole.languages.english.words import ClassWords
+from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Said, Seam, Thing, Typed
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.regrouping import (
@@ -37,8 +38,7 @@ def regrouping(reason: Regrouping, words: ClassWords) -> Sentences:
             lacking = ("there are not enough", units(small), "to take", some(need, small))
             return told(lacking, Seam(", so", "so"), act)
         case OpensToMatch(large, small, times):
-            many = a_single(large, words) if times == 1 else some(times, large, words)
-            return told(Typed(words.regroup), many, "to get more", units(small))
+            return told(Typed(words.regroup), _made(times, large, words), "to get more", units(small))
         case OneIsWorth(large, small, ratio):
             return told(a_single(large, words), "is", some(ratio, small))
         case AreWorth(large, small, times, worth):
@@ -54,8 +54,13 @@ def regrouping(reason: Regrouping, words: ClassWords) -> Sentences:
             made = (some(ratio, small), "make", a_single(large, words))
             return told(made, Seam(", and"), there, Counted(times, FULL_GROUP))
         case MakesLarger(large, small, times, had):
-            return told(some(had, small), "make", some(times, large, words))
+            return told(some(had, small), "make", _made(times, large, words))
         case WrittenTogether(result):
             return told("written the usual way, this is", Said(result))
         case _:
             assert_never(reason)
+
+
+def _made(times: int, large: Unit, words: ClassWords) -> Counted:
+    """Count what is opened or made; one of it in a word."""
+    return a_single(large, words) if times == 1 else some(times, large, words)

@@ -29,7 +29,7 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
     match reason:
         case WholesInPieces(large, small, ratio):
             worth = (a_single(large, words), "is", some(ratio, small))
-            return told(worth, Seam(", so", "so"), "count the", units(large, words), "in", units(small))
+            return told(worth, Seam(", so", "so"), "count everything in", units(small))
         case AllInPieces(small, first, second):
             return told("that", "is", some(first, small), "and", some(second, small))
         case CutAgain(small):

@@ -16,6 +16,7 @@ from onewhole.working.reasons.taking import (
     PiecesAdded,
     PiecesTaken,
     SetAside,
+    SoFar,
     TakenFromWhole,
     TakenUnitByUnit,
     Taking,
@@ -50,6 +51,8 @@ def taking(reason: Taking, words: ClassWords) -> Sentences:
             return told(amount(result, words), "is left" if single(result) else "are left")
         case InAll(result):
             return told("that", "makes", amount(result, words), "in all")
+        case SoFar(result):
+            return told("that", "makes", amount(result, words), "so far")
         case SetAside(wholes, pieces):
             return told("set", Said(pieces), "aside", Seam(", and"), "take from", Said(wholes))
         case OpenedToTake(wholes, opened):

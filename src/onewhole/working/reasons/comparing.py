@@ -9,10 +9,20 @@ from onewhole.statements.expression import Expression
 
 @dataclass(frozen=True, slots=True)
 class WholesDecide:
-    """The larger units differ, and that decides."""
+    """The counts of the larger unit differ, and that decides: wholes, feet."""
 
-    first: Quantity
-    second: Quantity
+    unit: Unit
+    first: int
+    second: int
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceDecides:
+    """The digits in the largest place differ, and that decides: thousands, tens, ones of a decimal."""
+
+    place: Unit
+    first: int
+    second: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +86,7 @@ class GapRead:
 #: Every reason that compares or finds a missing number.
 Comparing = (
     WholesDecide
+    | PlaceDecides
     | SameSizeToCompare
     | AllInPiecesToCompare
     | OnlyCountsMatter

@@ -70,6 +70,13 @@ class InAll:
 
 
 @dataclass(frozen=True, slots=True)
+class SoFar:
+    """This is there when some is added, and a number is still to come."""
+
+    result: Quantity
+
+
+@dataclass(frozen=True, slots=True)
 class SetAside:
     """The pieces are set aside, and all is taken from the wholes."""
 
@@ -103,6 +110,7 @@ Taking = (
     | UnitsTaken
     | Left
     | InAll
+    | SoFar
     | SetAside
     | OpenedToTake
     | TakenFromWhole
