@@ -107,11 +107,16 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
         if line.because:
             said += spoken_by(words).working.reason(line.because, words)
         if not line.aside and at:
-            steps.append({"words": set_words(said), "formula": formula(line.says, leads=lead)})
+            steps.append(
+                {
+                    "words": set_words(said),
+                    "formula": formula(line.says, leads=lead, language=spoken_by(words)),
+                }
+            )
             said = ()
     found: Json = {
         "heading": spoken_by(words).page.how_we_do_it,
-        "formula": formula(shown.statement),
+        "formula": formula(shown.statement, language=spoken_by(words)),
         "steps": steps,
     }
     if drawn := picture(shown):

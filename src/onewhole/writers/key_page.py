@@ -23,12 +23,12 @@ def answer_row(entry: WorkedProblem, language: Language) -> Json:
     """Return one problem's row of the key."""
     row: Json = {
         "label": f"{entry.label}.",
-        "formula": formula(entry.statement),
-        "answer": formula(entry.answer),
+        "formula": formula(entry.statement, language=language),
+        "answer": formula(entry.answer, language=language),
         "note": set_words(language.key.needs(entry.needs)),
     }
     if entry.forms:
-        row["also"] = [formula(form) for form in entry.forms]
+        row["also"] = [formula(form, language=language) for form in entry.forms]
     return row
 
 

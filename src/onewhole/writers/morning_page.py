@@ -6,7 +6,8 @@ from typing import assert_never
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.languages.english.families import families_listed
-from onewhole.languages.english.words import names_listed
+from onewhole.languages.english.morning_told import evidence_told
+from onewhole.languages.english.reteaching import reteaching
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.missed import missed
@@ -14,6 +15,7 @@ from onewhole.marking.grouping.see_first import SeeFirst
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.marking.reading.problem_stats import ProblemStats
+from onewhole.notations.sentences.text import text_of
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.problems.about import About, Units, about, abouts
@@ -25,7 +27,6 @@ from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.labels import runs
 from onewhole.writers.printed import Json, Printed
-from onewhole.writers.reteaching import reteaching
 
 #: The shapes of kites, for groups in their order.
 KITES = ("diamond", "delta", "box", "sled", "hexagon", "house")
@@ -90,9 +91,8 @@ class _Night:
 
 def _evidence(marks: ClassMarks, items: Sequence[ProblemStats]) -> str:
     tried, right = sum(item.tried for item in items), sum(item.right for item in items)
-    papers = f"{len(marks.pupils)} papers, {len(items)} problems: {right} of {tried} answers are right."
     look = [item.label for item in items if item.check_key]
-    return f"{papers} Look at the key of {names_listed(look)}." if look else papers
+    return text_of(evidence_told(len(marks.pupils), len(items), right, tried, look))
 
 
 def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
@@ -126,12 +126,13 @@ def _wrote(written: Written) -> Formula | str:
 
 def _group(group: Group, at: int, night: _Night) -> Json:
     labels = missed(group, night.marks)[:EXAMPLES]
+    idea = reteaching(group.place, group.families, night.worked.header.words, _about(labels, night))
     found: Json = {
         "name": group.name,
         "kite": kite_of(at),
         "because": _WHY.get(group.place) or f"answers fit: {families_listed(group.families)}",
         "pupils": _placed(group, night),
-        "reteach": reteaching(group, night.worked.header.words, _about(labels, night)),
+        "reteach": text_of(idea),
     }
     if examples := [_example(night.worked.labelled[label]) for label in labels]:
         found["examples"] = examples

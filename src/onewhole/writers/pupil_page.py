@@ -61,7 +61,7 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
     if item.story:
         found["words"] = set_words(typed_sentences(item.story, worked.header.words.language))
     else:
-        found["formula"] = formula(item.statement, asks=_asks(item))
+        found["formula"] = formula(item.statement, asks=_asks(item), language=spoken_by(worked.header.words))
     found |= _answer(item, needed)
     if needed.picture:
         found["picture"] = _size(needed.picture) | {"words": _draw(worked.header)}
@@ -84,13 +84,14 @@ def _draw(header: Header) -> str:
 
 def _slip(slip: FindTheSlip, header: Header) -> Json:
     """Return the wrong lines, called wrong over them, and the room to mend them in."""
-    page = spoken_by(header.words).page
+    language = spoken_by(header.words)
+    page = language.page
     return {
         "kind": "slip",
         "label": f"{slip.label}.",
         "tag": page.wrong,
         "words": page.find_the_slip,
-        "lines": [formula(line, leads=at > 0) for at, line in enumerate(slip.lines)],
+        "lines": [formula(line, leads=at > 0, language=language) for at, line in enumerate(slip.lines)],
         "room": _size(room(slip.mended(header), header)),
     }
 

@@ -31,9 +31,12 @@ def workings_page(worked: WorkedSheet) -> Printed:
 
 
 def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
-    asked = {"label": f"{entry.label}.", "formula": formula(entry.statement)}
+    asked = {"label": f"{entry.label}.", "formula": formula(entry.statement, language=spoken_by(words))}
     if entry.working is None:
-        line = {"formula": formula(entry.answer, leads=True), "because": spoken_by(words).page.the_answer}
+        line = {
+            "formula": formula(entry.answer, leads=True, language=spoken_by(words)),
+            "because": spoken_by(words).page.the_answer,
+        }
         return asked | {"strategy": "", "lines": [line]}
     found = asked | lines_told(entry.working, words)
     drawn = picture(entry.working)
@@ -53,7 +56,7 @@ def lines_told(working: Working, words: ClassWords) -> Json:
 
 def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
     found: Json = {
-        "formula": formula(line.says, leads=leads),
+        "formula": formula(line.says, leads=leads, language=spoken_by(words)),
         "because": set_words(spoken_by(words).working.reason(line.because, words)) if line.because else "",
     }
     if line.aside:
@@ -69,8 +72,12 @@ def _check(check: Check, language: Language) -> Json:
             words = set_words(language.key.estimate(low, high), every=True)
             return {"name": language.page.estimate, "words": words, "holds": True}
         case Undone(links):
-            return {"name": language.page.put_it_back, "formula": chain(links), "holds": True}
+            return {"name": language.page.put_it_back, "formula": chain(links, language), "holds": True}
         case Agreed(strategy, reached):
-            return {"name": language.page.way(strategy), "formula": formula(reached), "holds": True}
+            return {
+                "name": language.page.way(strategy),
+                "formula": formula(reached, language=language),
+                "holds": True,
+            }
         case _:
             assert_never(check)

@@ -19,6 +19,8 @@
 :mod:`~.for_home`          what the page for home says
 :mod:`~.home_questions`    good questions for home
 :mod:`~.in_key`            what a key says beside an answer
+:mod:`~.reteaching`        what to do with a group tomorrow
+:mod:`~.morning_told`      what the morning page rests on
 :mod:`~.round_page`        titles, headings and labels of printed pages
 :mod:`~.unpictured`        why a picture does not suit a working
 :mod:`~.in_page`           what an audit finds in a page, and what may be done

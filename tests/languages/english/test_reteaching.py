@@ -3,13 +3,13 @@
 import pytest
 
 from onewhole.findings.group_kind import GroupKind
+from onewhole.languages.english.reteaching import MOST
+from onewhole.languages.english.reteaching import reteaching as sentences
 from onewhole.languages.english.words import ClassWords
-from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.placement import Placement
 from onewhole.misconceptions.pattern import Family
+from onewhole.notations.sentences.text import text_of
 from onewhole.problems.about import About, Units
 from onewhole.problems.needs import Operation
-from onewhole.writers.reteaching import MOST, reteaching
 
 KITES = ClassWords("strip", "strips", "regroup")
 ALL = ClassWords("ribbon", "ribbons", "open")
@@ -18,9 +18,17 @@ ALL = ClassWords("ribbon", "ribbons", "open")
 PIECES = About(Operation.SUBTRACT, Units.PIECES)
 
 
-def group(place: GroupKind, *families: Family) -> Group:
-    """A group of one pupil."""
-    return Group("Swifts", place, (Placement("K01", place, (), families),), families)
+Placed = tuple[GroupKind, tuple[Family, ...]]
+
+
+def group(place: GroupKind, *families: Family) -> Placed:
+    """A group's place and families."""
+    return place, families
+
+
+def reteaching(placed: Placed, words: ClassWords, of: About) -> str:
+    """The text for a group."""
+    return text_of(sentences(*placed, words, of))
 
 
 @pytest.mark.parametrize("family", Family)
