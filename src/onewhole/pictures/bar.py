@@ -33,9 +33,9 @@ ROOM_DIGIT, ROOM_UNIT = 5, 23
 def bar(working: Working) -> Picture:
     """Draw a whole and its parts, a scene for every line; the blank is a question mark until it is found.
 
-    The blank is hatched in every scene, so that it is told from the known parts without colour. Raises
-    NotDrawnError for a problem that does not say what the whole and its parts are, and for a part that is
-    too small to be seen beside the others.
+    The blank is hatched in every scene, to distinguish it from the known parts without colour. Raises
+    NotDrawnError for a problem that does not say what the whole and its parts are, and for a part that is too
+    small to be seen beside the others.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.work import work

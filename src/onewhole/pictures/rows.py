@@ -1,4 +1,4 @@
-"""Numbers beside a drawing in rows, so that none runs into another."""
+"""Rows for the numbers beside a drawing, so that they do not overlap."""
 
 from collections.abc import Sequence
 from fractions import Fraction
@@ -8,7 +8,7 @@ from itertools import count
 def rows(
     places: Sequence[Fraction], apart: Fraction | int, least: Sequence[int] | None = None
 ) -> tuple[int, ...]:
-    """Give every number the first row where it stands clear of those before it, ``apart`` millimetres.
+    """Give every number the first row in which it is ``apart`` millimetres from those before it.
 
     ``least`` is the first row that each may have; 0 where it is not given.
 

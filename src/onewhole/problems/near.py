@@ -1,7 +1,7 @@
 """Problems near one: the same operation and sort of numbers, with zeros, other lengths and other sizes.
 
-A space is listed whole, so that what is not found in it is known not to be there. Which numbers span it is
-our own choice: small, and holding the zeros and unequal lengths on which mistakes part.
+A space is searched exhaustively, so that what is not found in it does not exist in it. Which numbers span it
+is our own choice: small ones, with the zeros and unequal lengths that distinguish patterns.
 """
 
 from collections.abc import Iterator
@@ -29,7 +29,7 @@ _FIRST, _SECOND = (9, 6, 0), (4, 1, 0)
 
 @dataclass(frozen=True, slots=True)
 class Space:
-    """Sums or differences of one sort, typed, in the order in which they are looked at."""
+    """Sums or differences of one sort, typed, in the order in which they are tried."""
 
     sort: NumberSort
     taken: bool

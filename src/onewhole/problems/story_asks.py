@@ -67,7 +67,7 @@ class StoryQuestion:
 def asked(statement: Statement) -> StoryQuestion:
     """Return what a statement asks for.
 
-    Raises NoStoryError for more than two numbers, products, a sign that stands already, an amount of 0, a
+    Raises NoStoryError for more than two numbers, products, a sign that is given already, an amount of 0, a
     result below zero, a count that overfills its place (4 tens 12 ones), and gaps in a denominator or before
     a fraction.
 

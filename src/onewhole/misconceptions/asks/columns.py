@@ -1,4 +1,4 @@
-"""Questions about subtraction in columns: where there are too few, and who pays for what is traded."""
+"""Questions about subtraction in columns: where there are too few, and which place is traded from."""
 
 from dataclasses import dataclass
 

@@ -1,4 +1,4 @@
-"""What stands in the holes of a question or a thought, found in the problem and in what a pattern writes.
+"""What fills the holes of a question or a thought, found in the problem and in what a pattern writes.
 
 ===========================  =====================================================
 :mod:`~.parts`               two numbers of wholes and pieces, or of two units
