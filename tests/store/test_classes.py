@@ -12,7 +12,13 @@ from onewhole.store.classes import (
     pupils_of,
     rename_class,
 )
-from onewhole.store.corrections import Correction, CorrectionKind, corrections_of, keep_correction
+from onewhole.store.correction_rows import (
+    CellReadAs,
+    FindingAside,
+    GroupKey,
+    PlaceChosen,
+)
+from onewhole.store.corrections import Correction, corrections_of, keep_correction
 from onewhole.store.nights import add_night, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
@@ -81,10 +87,10 @@ def test_corrections_are_kept_in_order(store: Store) -> None:
     """Of a reading, a finding and a place in a group, with who and when."""
     kept = first_round(store).night
     said = (
-        Correction(kept, "K01", "1", CorrectionKind.READING, "2 4/8", NOW, "teacher"),
-        Correction(kept, "K02", "", CorrectionKind.FINDING, "copied wrongly", NOW, "aide"),
-        Correction(kept, "K01", "1", CorrectionKind.READING, "2 4/9", NOW, "teacher"),
-        Correction(kept, "K01", "", CorrectionKind.PLACE, "talk", NOW, "teacher"),
+        Correction(kept, "K01", CellReadAs("1", None, "2 4/8"), NOW, "teacher"),
+        Correction(kept, "K02", FindingAside(aside=True), NOW, "aide"),
+        Correction(kept, "K01", CellReadAs("1", "2 4/", "2 4/9"), NOW, "teacher"),
+        Correction(kept, "K01", PlaceChosen(GroupKey("Larks", "numerator")), NOW, "teacher"),
     )
     assert tuple(keep_correction(store, one) for one in said) == said == corrections_of(store, kept)
 

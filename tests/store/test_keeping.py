@@ -8,7 +8,10 @@ import pytest
 
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import add_pupil, name_pupil, pupils_of
-from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.correction_rows import (
+    CellReadAs,
+)
+from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.keeping import (
     all_on_pupil,
     backup,
@@ -99,15 +102,13 @@ def test_all_on_a_pupil_is_given_out(store: Store) -> None:
     for text in ("2 4/8", "2 1/2"):
         write(store, kept.night, text)
     write(store, kept.night, "not hers", code="K02")
-    keep_correction(
-        store, Correction(kept.night, "K01", "1", CorrectionKind.READING, "3 1/2", NOW, "teacher")
-    )
+    keep_correction(store, Correction(kept.night, "K01", CellReadAs("1", "smudge", "3 1/2"), NOW, "teacher"))
     found = all_on_pupil(store, kept.class_number, "K01")
     said = json.loads(json.dumps(found))
     assert (said["class"], said["code"], said["name"]) == ("Room 12", "K01", "Wren")
     assert [row["text"] for row in said["answers"]] == ["2 4/8", "2 1/2"]
     assert [(row["of"], row["text"], row["day"]) for row in said["corrections"]] == [
-        ("reading", "3 1/2", DAY.isoformat())
+        ("reading", '["smudge","3 1/2"]', DAY.isoformat())
     ]
     assert "not hers" not in json.dumps(found)
 

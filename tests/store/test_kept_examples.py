@@ -10,7 +10,10 @@ import pytest
 
 from onewhole.store.answers import answers_of, history_of
 from onewhole.store.classes import pupils_of
-from onewhole.store.corrections import CorrectionKind, corrections_of
+from onewhole.store.correction_rows import (
+    CellReadAs,
+)
+from onewhole.store.corrections import corrections_of
 from onewhole.store.keeping import keep_until
 from onewhole.store.migrations.env import VERSION_TABLE
 from onewhole.store.opening import open_store
@@ -56,7 +59,7 @@ def test_the_first_release_s_file_reads_as_it_was_written(tmp_path: Path) -> Non
     assert [(one.code, one.text, one.by) for one in answers_of(store, 4)] == [("K02", "5/8", "aide")]
     assert [one.text for one in history_of(store, 1, "K02", "2")] == ["3 4/8", "a\0b", "3 4/8"]
     assert [one.text for one in answers_of(store, 1)] == ["2 1/2", "3 4/8", "\u202e2", " 2  4/8 "]
-    assert [one.of for one in corrections_of(store, 1)] == [CorrectionKind.READING]
+    assert [type(one.word) for one in corrections_of(store, 1)] == [CellReadAs]
     assert keep_until(store) == date(2027, 6, 30)
     keep_step(store, 1, NightStep.MARKED, NOW)
     assert steps_of(store, 1) == {1: {NightStep.MARKED: NOW}}

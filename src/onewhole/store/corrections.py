@@ -2,32 +2,22 @@
 
 from dataclasses import dataclass
 from datetime import datetime
-from enum import StrEnum
 
 from sqlalchemy import insert, select
 
 from onewhole.store import tables
+from onewhole.store.correction_rows import TeacherWord, row_of, word_of
 from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 
 
-class CorrectionKind(StrEnum):
-    """What a correction is of; of a place, its text is the key of the group the teacher chose."""
-
-    READING = "reading"
-    FINDING = "finding"
-    PLACE = "place"
-
-
 @dataclass(frozen=True, slots=True)
 class Correction:
-    """What the teacher says instead; `problem` is empty for a correction of the whole night."""
+    """What the teacher says instead of a pupil's night, when, and who wrote it."""
 
     night: int
     code: str
-    problem: str
-    of: CorrectionKind
-    text: str
+    word: TeacherWord
     written: datetime
     by: str
 
@@ -36,13 +26,14 @@ def keep_correction(store: Store, correction: Correction) -> Correction:
     """Keep a correction in a transaction. Raises as `answers.keep_answers`."""
     with store.writing() as connection:
         pupils = pupil_numbers(connection, correction.night, {correction.code})
+        problem, of, text = row_of(correction.word)
         connection.execute(
             insert(tables.corrections).values(
                 night_number=correction.night,
                 pupil_number=pupils[correction.code],
-                problem=correction.problem,
-                of=correction.of.value,
-                text=correction.text,
+                problem=problem,
+                of=of,
+                text=text,
                 written=correction.written,
                 by=correction.by,
             )
@@ -69,6 +60,6 @@ def corrections_of(store: Store, night: int) -> tuple[Correction, ...]:
     )
     with store.reading() as connection:
         return tuple(
-            Correction(night, code, problem, CorrectionKind(of), text, written, by)
+            Correction(night, code, word_of(problem, of, text), written, by)
             for night, code, problem, of, text, written, by in connection.execute(asked)
         )

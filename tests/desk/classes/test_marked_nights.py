@@ -35,7 +35,14 @@ from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.marking.reading.class_answers import read_texts
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer
-from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.correction_rows import (
+    CellReadAs,
+    FindingAside,
+    GroupKey,
+    PlaceChosen,
+    TeacherWord,
+)
+from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.keeping import erase_pupil
 from onewhole.store.night_cache import cache_night, cached_nights
 from tests.kit.club import DAY, NOW, ROWS, TYPED, small_club
@@ -47,9 +54,9 @@ def write(book: Store, night: int, code: str, label: str, text: str) -> None:
     keep_answer(book, KeptAnswer(night, code, label, text, NOW, "teacher"))
 
 
-def say(book: Store, night: int, code: str, of: CorrectionKind, text: str) -> None:
+def say(book: Store, night: int, code: str, word: TeacherWord) -> None:
     """Let the teacher say something of a pupil's night."""
-    keep_correction(book, Correction(night, code, "", of, text, NOW, "teacher"))
+    keep_correction(book, Correction(night, code, word, NOW, "teacher"))
 
 
 @pytest.fixture
@@ -111,7 +118,7 @@ def test_a_change_in_an_early_night_makes_the_later_ones_stale(book: Store) -> N
         0,
     )
     assert reckon_all(book) == [(0, 2), (1, 2), (2, 2)]
-    read = Correction(3, "K04", "2", CorrectionKind.READING, '["x", "4 2/6"]', NOW, "teacher")
+    read = Correction(3, "K04", CellReadAs("2", "x", "4 2/6"), NOW, "teacher")
     keep_correction(book, read)
     assert night_summaries(book, 1).missing == (3,)
     mark_night(book, 1, 3)
@@ -159,14 +166,14 @@ def test_a_pupil_erased_while_a_night_is_read_is_not_brought_back(
 
 def test_a_finding_set_aside_says_nothing_and_can_be_taken_up_again(book: Store) -> None:
     """The pupil is met for a talk, tells the class nothing of a pattern, and comes back by an empty word."""
-    say(book, 3, "K01", CorrectionKind.FINDING, "set aside")
+    say(book, 3, "K01", FindingAside(aside=True))
     found = marked_night(book, 1, 3)
     mine = next(one for one in found.marked.findings if one.pupil == "K01")
     assert (mine.status, mine.patterns, mine.wrong) == (Status.UNSTEADY, (), ("1", "2", "3"))
     assert next(group for group in found.marked.groups if "K01" in group.pupils).families == ()
     assert next(one for one in found.said.findings if one.pupil == "K01").status is Status.LIKELY
     assert night_summaries(book, 1).nights[2].pupils["K01"].set_aside
-    say(book, 3, "K01", CorrectionKind.FINDING, "")
+    say(book, 3, "K01", FindingAside(aside=False))
     assert marked_night(book, 1, 3).marked == found.said
 
 
@@ -174,7 +181,7 @@ def test_a_moved_pupil_sits_there_and_the_reason_says_so(book: Store) -> None:
     """The others stay; the reason tells of the teacher and of the answers; an empty word moves back."""
     before = mark_night(book, 1, 3)
     to = next(group for group in before.groups if "K02" in group.pupils)
-    say(book, 3, "K01", CorrectionKind.PLACE, group_key(to))
+    say(book, 3, "K01", PlaceChosen(group_key(to)))
     after = mark_night(book, 1, 3)
     there = next(group for group in after.groups if group.name == to.name)
     assert there.pupils == tuple(sorted((*to.pupils, "K01")))
@@ -185,14 +192,14 @@ def test_a_moved_pupil_sits_there_and_the_reason_says_so(book: Store) -> None:
     assert FitsFamilies(("1", "2", "3"), before_it.families) in moved.because
     assert sorted(code for group in after.groups for code in group.pupils) == [*sorted(ROWS), "K05"]
     assert night_summaries(book, 1).nights[2].pupils["K01"].group == to.name
-    say(book, 3, "K01", CorrectionKind.PLACE, "")
+    say(book, 3, "K01", PlaceChosen(None))
     assert mark_night(book, 1, 3) == before
 
 
 def test_a_move_to_a_group_that_is_no_more_is_not_made(book: Store) -> None:
     """The pupil stays where the answers say."""
     before = mark_night(book, 1, 3)
-    say(book, 3, "K01", CorrectionKind.PLACE, "Owls: long gone")
+    say(book, 3, "K01", PlaceChosen(GroupKey("Owls", "long gone")))
     assert mark_night(book, 1, 3) == before
 
 

@@ -17,7 +17,10 @@ from onewhole.marking.reading.class_answers import read_texts
 from onewhole.marking.reading.mark import Verdict
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.classes import name_pupil
-from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.correction_rows import (
+    word_of,
+)
+from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.refusals import NotStorable
 from tests.kit.marking_book import NOW, book_with_night
 
@@ -159,7 +162,7 @@ def test_a_reading_kept_as_plain_words_is_of_any_text(tmp_path: Path, plain: str
     """As files of the first release may hold it."""
     with book_with_night(tmp_path) as (book, _, page):
         keep(book, Change("K01", "1", "smudge"))
-        keep_correction(book, Correction(1, "K01", "1", CorrectionKind.READING, plain, NOW, "teacher"))
+        keep_correction(book, Correction(1, "K01", word_of("1", "reading", plain), NOW, "teacher"))
         assert grid(book, 1, 1).rows[0].cells[0].judged == judged(page, "1", plain)
 
 

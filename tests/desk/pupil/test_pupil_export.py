@@ -10,7 +10,10 @@ import pytest
 from onewhole.desk.pupil.csv_cells import csv_text, guarded
 from onewhole.desk.pupil.pupil_export import export_csv, export_json, put_export
 from onewhole.store.classes import name_pupil
-from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.correction_rows import (
+    CellReadAs,
+)
+from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.opening import open_store
 from onewhole.store.refusals import NotThere
 from tests.kit.kept import NOW, first_round, write
@@ -44,7 +47,7 @@ def test_both_forms_hold_every_writing_and_nothing_of_another_child(tmp_path: Pa
     for text in ("2 4/8", "=1+1"):
         write(book, kept.night, text)
     write(book, kept.night, "not hers", code="K02")
-    keep_correction(book, Correction(kept.night, "K01", "1", CorrectionKind.READING, "2", NOW, "teacher"))
+    keep_correction(book, Correction(kept.night, "K01", CellReadAs("1", None, "2"), NOW, "teacher"))
     held = json.loads(export_json(book, 1, "K01"))
     assert (held["name"], [row["text"] for row in held["answers"]]) == ("=Wren", ["2 4/8", "=1+1"])
     rows = list(csv.DictReader(StringIO(export_csv(book, 1, "K01"), newline="")))
@@ -54,7 +57,7 @@ def test_both_forms_hold_every_writing_and_nothing_of_another_child(tmp_path: Pa
         ("name", "'=Wren"),
         ("answers", "2 4/8"),
         ("answers", "'=1+1"),
-        ("corrections: reading", "2"),
+        ("corrections: reading", '[null,"2"]'),
     ]
     assert {row["day"] for row in rows[3:]} == {"2026-09-01"}
     paths = put_export(book, 1, "K01", tmp_path / "out")

@@ -10,7 +10,10 @@ from onewhole.desk.classes.class_records import NotThere, Store, open_book
 from onewhole.desk.classes.demo import fill_demo
 from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.pupil.pupil_story import GOOD_FOR_DAYS, story
-from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.correction_rows import (
+    FindingAside,
+)
+from onewhole.store.corrections import Correction, keep_correction
 
 TODAY = date(2026, 11, 25)
 NOW = datetime(2026, 11, 25, 16, tzinfo=UTC)
@@ -59,7 +62,7 @@ def test_what_the_teacher_set_aside_is_not_told(book: Store) -> None:
     """A finding set aside is out of the story; the marks stay."""
     before = story(book, 1, "K02", TODAY)
     night = before.hints[0].night
-    keep_correction(book, Correction(night, "K02", "", CorrectionKind.FINDING, "aside", NOW, "teacher"))
+    keep_correction(book, Correction(night, "K02", FindingAside(aside=True), NOW, "teacher"))
     mark_missing(book, 1, lambda _done, _of: None)
     after = story(book, 1, "K02", TODAY)
     assert after.nights == before.nights

@@ -4,11 +4,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-import msgspec
-
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Unreadable, read_written
-from onewhole.store.corrections import Correction, CorrectionKind, corrections_of, keep_correction
+from onewhole.store.correction_rows import CellReadAs
+from onewhole.store.corrections import Correction, corrections_of, keep_correction
 from onewhole.store.opening import Store
 
 LONGEST = 200
@@ -46,8 +45,8 @@ def keep_reading(
     read = read_written(reading.read).read
     if isinstance(read, Unreadable) and reading.read != reading.typed:
         raise InputError(read.why, remedy="Type a number such as 3 3/6, or - where nothing can be read.")
-    text = msgspec.json.encode((reading.typed, reading.read)).decode()
-    keep_correction(book, Correction(night, code, label, CorrectionKind.READING, text, now, by))
+    word = CellReadAs(label, reading.typed, reading.read)
+    keep_correction(book, Correction(night, code, word, now, by))
 
 
 def readings(book: Store, night: int) -> Readings:
@@ -58,13 +57,7 @@ def readings(book: Store, night: int) -> Readings:
 def readings_in(corrections: Sequence[Correction]) -> Readings:
     """Return the readings among a night's corrections, these in the order they were written."""
     return {
-        (one.code, one.problem): _reading(one.text) for one in corrections if one.of is CorrectionKind.READING
+        (one.code, one.word.problem): Reading(one.word.typed, one.word.read)
+        for one in corrections
+        if isinstance(one.word, CellReadAs)
     }
-
-
-def _reading(kept: str) -> Reading:
-    """Read a kept reading back; one that was kept as plain words is of whatever stands in its cell."""
-    try:
-        return Reading(*msgspec.json.decode(kept, type=tuple[str | None, str]))
-    except (msgspec.DecodeError, RecursionError):
-        return Reading(None, kept)

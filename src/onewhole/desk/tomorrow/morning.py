@@ -98,7 +98,7 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
 def fingerprint(found: MarkedNight) -> str:
     """Return a short name of all that tomorrow's printed pages rest on."""
     given, word = found.given, found.overrides
-    said = repr((given.typed, given.answers, given.day, sorted(word.aside), sorted(word.places.items())))
+    said = repr((given.typed, given.answers, given.day, sorted(word.aside), _places(word)))
     digest = sha256(said.encode(errors="replace"))
     for text in given.before:
         digest.update(text.encode())
@@ -108,7 +108,7 @@ def fingerprint(found: MarkedNight) -> str:
 def target(found: MarkedNight, key: str) -> Group:
     """Return the group of a key, to which a pupil may be moved. Raises InputError where it is not there."""
     for group in found.marked.groups:
-        if group_key(group) == key and group.place is not GroupKind.ABSENT:
+        if group_key(group).text == key and group.place is not GroupKind.ABSENT:
             return group
     raise InputError("There is no such group any more", remedy="Load the page again and choose another.")
 
@@ -126,7 +126,13 @@ def _first(marked: Marked) -> tuple[First, ...]:
 
 def _card(group: Group, word: Overrides) -> Card:
     seats = tuple(_seat(placed, aside=placed.pupil in word.aside) for placed in group.placings)
-    return Card(group.name, group_key(group), shown_place(group), group.place is not GroupKind.ABSENT, seats)
+    return Card(
+        group.name, group_key(group).text, shown_place(group), group.place is not GroupKind.ABSENT, seats
+    )
+
+
+def _places(word: Overrides) -> list[tuple[str, str]]:
+    return sorted((code, group.text) for code, group in word.places.items())
 
 
 def _seat(placed: Placement, *, aside: bool) -> Seat:

@@ -5,13 +5,13 @@ from datetime import datetime
 
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.tomorrow.morning import target
-from onewhole.desk.tomorrow.overrides import Overrides, with_overrides
+from onewhole.desk.tomorrow.overrides import Overrides, group_key, with_overrides
 from onewhole.errors import InputError
-from onewhole.store.corrections import Correction, CorrectionKind, keep_correction
+from onewhole.store.correction_rows import FindingAside, PlaceChosen
+from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.opening import Store
 
 BY = "teacher"
-ASIDE = "set aside"
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,15 +32,14 @@ def move(
     """
     found = marked_night(book, room_number, night_number)
     _known(found, code)
-    undo = found.overrides.places.get(code, "")
-    if key:
-        target(found, key)
-    keep_correction(book, Correction(night_number, code, "", CorrectionKind.PLACE, key, now, BY))
-    places = {**found.overrides.places, code: key}
+    before = found.overrides.places.get(code)
+    chosen = group_key(target(found, key)) if key else None
+    keep_correction(book, Correction(night_number, code, PlaceChosen(chosen), now, BY))
+    places = {**found.overrides.places, code: chosen}
     word = Overrides(found.overrides.aside, {one: said for one, said in places.items() if said})
     after = with_overrides(found.said, word)
     group = next(group.name for group in after.groups if code in group.pupils)
-    return MovedPupil(code, group, undo)
+    return MovedPupil(code, group, before.text if before else "")
 
 
 def set_aside(
@@ -48,8 +47,7 @@ def set_aside(
 ) -> None:
     """Set a pupil's finding of a night aside, or take it up again. Raises InputError."""
     _known(marked_night(book, room_number, night_number), code)
-    text = ASIDE if aside else ""
-    keep_correction(book, Correction(night_number, code, "", CorrectionKind.FINDING, text, now, BY))
+    keep_correction(book, Correction(night_number, code, FindingAside(aside), now, BY))
 
 
 def _known(found: MarkedNight, code: str) -> None:

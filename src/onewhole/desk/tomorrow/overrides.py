@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from types import MappingProxyType
+from typing import assert_never
 
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.desk.tomorrow.seats import seats
@@ -13,10 +14,8 @@ from onewhole.marking.diagnosis.diagnosis import Diagnosis, Supposed
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
-from onewhole.store.corrections import Correction, CorrectionKind
-
-#: Between the name of a group and the key of its conversation, where the teacher's choice is kept.
-BETWEEN = ": "
+from onewhole.store.correction_rows import CellReadAs, FindingAside, GroupKey, PlaceChosen
+from onewhole.store.corrections import Correction
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,29 +27,38 @@ class Overrides:
     """
 
     aside: frozenset[str]
-    places: Mapping[str, str]
+    places: Mapping[str, GroupKey]
 
 
 def overrides_of(corrections: Sequence[Correction]) -> Overrides:
-    """Return the last word on each thing; an empty text takes an earlier word back."""
-    last = {(one.of, one.code): one for one in corrections if not one.problem}
-    said = [one for one in last.values() if one.text]
+    """Return the last word on each thing; a later one takes an earlier one back."""
+    aside: dict[str, bool] = {}
+    places: dict[str, GroupKey | None] = {}
+    for one in corrections:
+        match one.word:
+            case FindingAside(said):
+                aside[one.code] = said
+            case PlaceChosen(group):
+                places[one.code] = group
+            case CellReadAs():
+                pass
+            case _:
+                assert_never(one.word)
     return Overrides(
-        frozenset(one.code for one in said if one.of is CorrectionKind.FINDING),
-        MappingProxyType({one.code: one.text for one in said if one.of is CorrectionKind.PLACE}),
+        frozenset(code for code, said in aside.items() if said),
+        MappingProxyType({code: group for code, group in places.items() if group}),
     )
 
 
-def group_key(group: Group) -> str:
-    """Return what a group is known by when a pupil is moved to it: its name and its conversation."""
-    return f"{group.name}{BETWEEN}{group.key}"
+def group_key(group: Group) -> GroupKey:
+    """Return what a group is known by when a pupil is moved to it."""
+    return GroupKey(group.name, group.key)
 
 
-def place_of(key: str, groups: Sequence[Group]) -> int | None:
+def place_of(key: GroupKey, groups: Sequence[Group]) -> int | None:
     """Return which group a key means: the same, else one of the same conversation, else None."""
-    _, _, talk = key.partition(BETWEEN)
     same = [at for at, group in enumerate(groups) if group_key(group) == key]
-    return next(iter((*same, *(at for at, group in enumerate(groups) if group.key == talk))), None)
+    return next(iter((*same, *(at for at, group in enumerate(groups) if group.key == key.talk))), None)
 
 
 def with_overrides(marked: Marked, word: Overrides) -> Marked:
@@ -65,7 +73,7 @@ def with_overrides(marked: Marked, word: Overrides) -> Marked:
     return replace(marked, groups=moved(marked.groups, word.places))
 
 
-def moved(groups: Sequence[Group], places: Mapping[str, str]) -> tuple[Group, ...]:
+def moved(groups: Sequence[Group], places: Mapping[str, GroupKey]) -> tuple[Group, ...]:
     """Return groups with some pupils moved; one that nobody is left in is gone.
 
     The reason of a pupil who was moved says so, and what the answers said.
