@@ -265,7 +265,7 @@ CLAIMS: dict[str, Reads] = {
     r"(.+ equals .+)": lambda heard, groups: _steps(heard, groups[0]) or _undone(heard, groups),
     r"that is (.+ [a-z-]+) and (.+)": _both_in_pieces,
     r"one ten is ten ones, and (.+) is (.+)": _is,
-    r"(one .+) is (.+), so count the .+": _is,
+    r"(one .+) is (.+), so count everything in .+": _is,
     r"(one .+) is (.+)": _is,
     r"(.+) are (.+)": _is,
     r"(.+) and (.+) make (.+)": _together,
@@ -326,8 +326,10 @@ CLAIMS: dict[str, Reads] = {
     r"for (.+), (?:go by way of the ten|think of adding)": _hard,
     r"for (.+), (?:go by way of the ten|think of adding): (.+)": _hard,
     r"then (.+)": lambda heard, groups: _steps(heard, groups[0]),
-    r"(.+) is more than (.+), and that decides": _orders(lambda one, other: one > other),
-    r"(.+) is less than (.+), and that decides": _orders(lambda one, other: one < other),
+    r"(.+) (?:is|are) more than (.+), and that decides": _orders(lambda one, other: one > other),
+    r"(.+) (?:(?:is|are) less|is fewer|are fewer) than (.+), and that decides": _orders(
+        lambda one, other: one < other
+    ),
     r"(.+) (?:is|are) more than (.+)": _orders(lambda one, other: one > other),
     r"(.+) (?:is|are) fewer than (.+)": _orders(lambda one, other: one < other),
     r"both are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
