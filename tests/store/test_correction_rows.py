@@ -11,6 +11,7 @@ from onewhole.store.correction_rows import (
     row_of,
     word_of,
 )
+from onewhole.store.refusals import NotStorable
 
 
 @pytest.mark.parametrize(
@@ -45,3 +46,9 @@ def test_a_kind_that_is_none() -> None:
     """It is refused and not guessed at."""
     with pytest.raises(ValueError, match="kite"):
         word_of("", "kite", "")
+
+
+def test_half_a_character_is_no_reading() -> None:
+    """It is refused as any text of the file is: it is no fault of the program."""
+    with pytest.raises(NotStorable):
+        row_of(CellReadAs("1", "\ud83d", "3 3/6"))

@@ -6,6 +6,8 @@ from typing import assert_never
 
 import msgspec
 
+from onewhole.store.refusals import NotStorable
+
 #: Between the name of a group and the key of its conversation.
 BETWEEN = ": "
 #: What is kept where a finding is set aside; an empty text takes it up again.
@@ -77,12 +79,17 @@ class CorrectionKind(Enum):
 def row_of(word: TeacherWord) -> tuple[str, str, str]:
     """Return the columns of a word: its problem (none: the whole night), what it is of, and its text.
 
+    Raises `NotStorable` for a reading with half a character.
+
     >>> row_of(PlaceChosen(GroupKey("Larks", "numerator")))
     ('', 'place', 'Larks: numerator')
     """
     match word:
         case CellReadAs(problem, typed, read):
-            return problem, CorrectionKind.READING.value, msgspec.json.encode((typed, read)).decode()
+            try:
+                return problem, CorrectionKind.READING.value, msgspec.json.encode((typed, read)).decode()
+            except UnicodeEncodeError as error:
+                raise NotStorable("A character is cut in half", remedy="Type it again.") from error
         case FindingAside(aside):
             return "", CorrectionKind.FINDING.value, ASIDE if aside else ""
         case PlaceChosen(group):
