@@ -8,6 +8,7 @@ holds is enough, so "that is" may claim a line or two amounts, but never nothing
 import re
 from collections.abc import Callable, Iterable
 from fractions import Fraction
+from itertools import accumulate
 
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
@@ -135,6 +136,17 @@ def _taken_away(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 def _orders(sign: Callable[[Fraction, Fraction], bool]) -> Reads:
     return lambda heard, groups: sign(heard.amount(groups[0]), heard.amount(groups[1]))
+
+
+def _decides(sign: Callable[[Fraction, Fraction], bool]) -> Reads:
+    """Both counts stand on a line, or one is "no" of the unit; and they are in this order."""
+
+    def reads(heard: Heard, groups: tuple[str, ...]) -> bool:
+        counts = [None if said.startswith("no ") else heard.amount(said) for said in groups]
+        known = [count for count in counts if count is not None]
+        return all(map(heard.stands, known)) and sign(*(count or Fraction(0) for count in counts))
+
+    return reads
 
 
 def _statement(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -299,6 +311,9 @@ CLAIMS: dict[str, Reads] = {
     ),
     r"nothing is left of (.+)": lambda heard, groups: heard.amount(groups[0]) == heard.given[1],
     r"that makes (.+) in all": lambda heard, groups: heard.amount(groups[0]) == meaning(heard.item.statement),
+    r"that makes (.+) so far": lambda heard, groups: (
+        heard.amount(groups[0]) in list(accumulate(heard.given))[1:-1]
+    ),
     r"written the usual way, this is (.+)": lambda heard, groups: _keeps(heard, groups[0]),
     r"(.+) is the same amount as (.+), and now there is enough of each unit": _is,
     r"(.+) is the same amount as (.+)": _is,
@@ -326,10 +341,8 @@ CLAIMS: dict[str, Reads] = {
     r"for (.+), (?:go by way of the ten|think of adding)": _hard,
     r"for (.+), (?:go by way of the ten|think of adding): (.+)": _hard,
     r"then (.+)": lambda heard, groups: _steps(heard, groups[0]),
-    r"(.+) (?:is|are) more than (.+), and that decides": _orders(lambda one, other: one > other),
-    r"(.+) (?:(?:is|are) less|is fewer|are fewer) than (.+), and that decides": _orders(
-        lambda one, other: one < other
-    ),
+    r"(.+) (?:is|are) more than (.+), and that decides": _decides(lambda one, other: one > other),
+    r"(.+) (?:is|are) fewer than (.+), and that decides": _decides(lambda one, other: one < other),
     r"(.+) (?:is|are) more than (.+)": _orders(lambda one, other: one > other),
     r"(.+) (?:is|are) fewer than (.+)": _orders(lambda one, other: one < other),
     r"both are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),

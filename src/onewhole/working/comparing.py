@@ -40,10 +40,14 @@ def work_comparison(asked: Comparison) -> Working:
     lines = [Line(Comparison(left, right))]
     signed, _ = same_units(((left, False), (right, False)))
     (first, _), (second, _) = signed
-    if first.amounts[0] != second.amounts[0] and _usual(first) and _usual(second):
-        places = first.ladder.style in {Style.PLACES, Style.DECIMAL}
-        decides = PlaceDecides if places else WholesDecide
-        reason: Reason = decides(first.ladder.units[0], first.amounts[0], second.amounts[0])
+    pairs = tuple(zip(first.amounts, second.amounts, strict=True))
+    differs = next((at for at, (one, other) in enumerate(pairs) if one != other), None)
+    reason: Reason
+    if differs is not None and _by_place(first, differs):
+        units = first.ladder.units
+        reason = PlaceDecides(units[differs], *pairs[differs], units[:differs])
+    elif differs == 0 and _usual(first) and _usual(second):
+        reason = WholesDecide(first.ladder.units[0], *pairs[0])
     else:
         small = first.ladder.units[-1]
         _say(lines, trimmed(first), trimmed(second), SameSizeToCompare(small))
@@ -61,8 +65,19 @@ def _say(lines: list[Line], left: Expression, right: Expression, reason: Reason)
         lines.append(Line(says, reason))
 
 
+def _by_place(quantity: Quantity, differs: int) -> bool:
+    """Say whether the place that differs first decides by itself.
+
+    In whole numbers it always does (4.NBT.A.2); in decimals below the point all is counted in one unit
+    (4.NF.C.7). Source: CCSSM (2010).
+    """
+    if quantity.ladder.style is Style.PLACES:
+        return len(quantity.counts) > 1
+    return quantity.ladder.style is Style.DECIMAL and not differs
+
+
 def _usual(quantity: Quantity) -> bool:
     """Say whether the pieces make less than a whole, so that the wholes alone can decide."""
-    if len(quantity.counts) == 1 or quantity.ladder.style is Style.PLACES:
-        return len(quantity.counts) > 1
+    if len(quantity.counts) == 1:
+        return False
     return value(quantity) < value(quantity.only(0)) + quantity.ladder.units[0].size

@@ -33,8 +33,8 @@ def comparing(reason: Comparing, words: ClassWords) -> Sentences:
     match reason:
         case WholesDecide(unit, first, second):
             return told(_more(unit, first, second, words), Seam(", and"), "that decides")
-        case PlaceDecides(place, first, second):
-            return told(_more(place, first, second), Seam(", and"), "that decides")
+        case PlaceDecides(place, first, second, above):
+            return _same_above(above) + told(_more(place, first, second), Seam(", and"), "that decides")
         case SameSizeToCompare(small):
             return told("write both numbers with pieces of the same size", Seam(":"), units(small))
         case AllInPiecesToCompare(small):
@@ -58,6 +58,13 @@ def comparing(reason: Comparing, words: ClassWords) -> Sentences:
             return told("both sides look alike now", Seam(", so", "so"), "you can read the missing number")
         case _:
             assert_never(reason)
+
+
+def _same_above(above: tuple[Unit, ...]) -> Sentences:
+    """Say which larger places are the same in both numbers."""
+    if not above:
+        return ()
+    return told("the", *((units(above[0]),) if len(above) == 1 else ("larger places",)), "are the same")
 
 
 def _more(unit: Unit, first: int, second: int, words: ClassWords | None = None) -> Nodes:

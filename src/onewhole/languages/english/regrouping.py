@@ -34,7 +34,9 @@ def regrouping(reason: Regrouping, words: ClassWords) -> Sentences:
         case OpensOne(large, small, have, need):
             act = (Typed(words.regroup), a_single(large, words))
             if have >= need:
-                return told("there are no", units(small), "to open", Seam(", so", "so"), act, "first")
+                return told(
+                    "there are no", units(small), "to", Typed(words.regroup), Seam(", so", "so"), act, "first"
+                )
             lacking = ("there are not enough", units(small), "to take", some(need, small))
             return told(lacking, Seam(", so", "so"), act)
         case OpensToMatch(large, small, times):

@@ -18,11 +18,12 @@ class WholesDecide:
 
 @dataclass(frozen=True, slots=True)
 class PlaceDecides:
-    """The digits in the largest place differ, and that decides: thousands, tens, ones of a decimal."""
+    """The digits in a place differ, and that decides; the places ``above`` are the same in both."""
 
     place: Unit
     first: int
     second: int
+    above: tuple[Unit, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
