@@ -164,3 +164,11 @@ def test_the_older_word_is_that_of_the_operation() -> None:
     assert data_of("1. 2 4/5 + 1 3/5")["wording"].startswith("You may know this as carrying.")
     assert data_of("1. 7 2/6 - 3 5/6")["wording"].startswith("You may know this as borrowing.")
     assert data_of("1. 7 1/3 = 6 ?/3")["wording"].startswith("In class")
+
+
+def test_the_numbers_of_a_bar_can_be_read_at_home() -> None:
+    """The bar of a missing number is large enough: no sign under 12 points (see test_look)."""
+    page = family_page(worked_sheet("1. 9 - ? = 3 1/2"))
+    data: Any = page.data
+    assert "across" in data["example"]["drawing"]
+    assert min(box.points for box in pdf.signs(made(page))) >= 11.95
