@@ -5,6 +5,7 @@ from functools import _lru_cache_wrapper
 from pathlib import Path
 
 import onewhole.desk.classes.bring_back
+import onewhole.desk.page.live_page
 import onewhole.desk.tomorrow.morning
 import onewhole.desk.walkthrough.board
 from onewhole.desk.classes.class_records import open_book
@@ -15,7 +16,7 @@ from tests.kit.doors import NOW
 from tests.kit.invented import lay_invented_class
 
 #: Caches of typed pages and their problems: no pupil's answer is given to them.
-_OF_PAGES = {"_board", "_html", "_offered", "expected", "sheet_typed", "skills_of"}
+_OF_PAGES = {"_board", "_html", "_offered", "_worked_on", "expected", "sheet_typed", "skills_of"}
 
 
 def _desk_caches() -> "dict[str, _lru_cache_wrapper[object]]":
