@@ -10,6 +10,7 @@ from onewhole.sentences.sentence import Sentence
 from onewhole.statements.reading import read_expression
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Draw, Fresh, Role, Script, Strike, Write
 from onewhole.walkthroughs.lesson import Pace
+from onewhole.walkthroughs.stretching import stretched
 from onewhole.walkthroughs.timeline import FRAMES, Timed, Timeline
 from onewhole.walkthroughs.timing import BREATH, QUIET, on_frame, timed
 from tests.kit.saying import says
@@ -141,3 +142,11 @@ def test_quiet_at_the_end_of_a_chapter() -> None:
     film = timed(Script("", (Chapter("", "", (cue, cue)),)), Pace())
     first, last = film.chapters[0].cues
     assert last.end - last.start == first.end - first.start + QUIET
+
+
+def test_a_film_keeps_the_language_of_its_script() -> None:
+    """What is timed, laid out or stretched is in the language in which it was told."""
+    told = Script("Kites", (Chapter("1", "", (Cue(Role.LINE, ()),)),), "es-US")
+    timeline = timed(told, Pace())
+    assert timeline.language == "es-US"
+    assert stretched(timeline, {"1": Fraction(30)}).language == "es-US"

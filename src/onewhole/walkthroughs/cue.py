@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
+from onewhole.languages.table import SPOKEN
 from onewhole.notations.folding import Row
 from onewhole.pictures.scene import Scene
 from onewhole.sentences.sentence import Sentences
@@ -106,7 +107,8 @@ class Chapter:
 
 @dataclass(frozen=True, slots=True)
 class Script:
-    """The whole film before it has times."""
+    """The whole film before it has times; ``language`` is the BCP 47 tag of what is said in it."""
 
     title: str
     chapters: tuple[Chapter, ...]
+    language: str = SPOKEN.tag

@@ -55,7 +55,7 @@ def timed(
             cues.append(_cue(cue, at, says, on_frame(quiet)))
             at = cues[-1].end
         chapters.append(TimedChapter(chapter.label, chapter.title, start, at, tuple(cues)))
-    return Timeline(script.title, tuple(chapters))
+    return Timeline(script.title, tuple(chapters), script.language)
 
 
 def on_frame(seconds: Fraction) -> Fraction:
