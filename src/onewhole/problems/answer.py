@@ -5,11 +5,12 @@ from fractions import Fraction
 from functools import reduce
 from typing import assert_never
 
+from onewhole.number.another_name import another_name
 from onewhole.number.ladder import Ladder, Style, decimal, joined, measure, mixed
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.number.unit import MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
-from onewhole.statements.expression import kind, quantities, value
+from onewhole.statements.expression import Expression, kind, quantities, value
 from onewhole.statements.statement import (
     Comparison,
     MissingNumber,
@@ -27,6 +28,7 @@ def answer(statement: Statement) -> Quantity | Relation:
     A number is counted in the pieces of the problem, nothing overfull: 7 2/6 - 3 5/6 is 3 3/6. It is what a
     working reaches (`tests/agreement` holds the two together), and is there too for what is not worked line
     by line, such as 3 x 2/5. Raises NotOnLadderError for a measure that does not come out even (1/5 x 2 in).
+    A number that stands alone is answered by its other name (:mod:`onewhole.number.another_name`).
     A comparison already written with its sign is answered by the sign that is true.
 
     >>> from onewhole.statements.reading import read_statement
@@ -36,8 +38,10 @@ def answer(statement: Statement) -> Quantity | Relation:
     (None, 1)
     """
     match statement:
+        case Question(Quantity() as alone):
+            return another_name(alone) or alone
         case Question(asked):
-            return _written(value(asked), kind(asked), quantities(asked))
+            return written_usually(asked)
         case Comparison(left, right):
             return relation(left, right)
         case MissingNumber():
@@ -50,6 +54,14 @@ def answer(statement: Statement) -> Quantity | Relation:
             )
         case _:
             assert_never(statement)
+
+
+def written_usually(asked: Expression) -> Quantity:
+    """Return the amount of an expression in the pieces of its numbers, nothing overfull.
+
+    Raises NotOnLadderError as :func:`answer` does.
+    """
+    return _written(value(asked), kind(asked), quantities(asked))
 
 
 def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) -> Quantity:

@@ -13,7 +13,7 @@ from onewhole.problems.needs import Needs, needs
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.problems.traps import Traps, traps
-from onewhole.statements.statement import Relation, Statement
+from onewhole.statements.statement import Question, Relation, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, formed
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
@@ -66,7 +66,8 @@ class WorkedProblem:
         """Return other usual ways to write the answer that are right too: all, or those that are wanted."""
         if not isinstance(self.answer, Quantity):
             return ()
-        return tuple(form for form in equal_forms(self.answer) if self.wanted.meets(form))
+        given = self.statement.asked if isinstance(self.statement, Question) else None
+        return tuple(form for form in equal_forms(self.answer) if self.wanted.meets(form) and form != given)
 
     @cached_property
     def working(self) -> Working | None:

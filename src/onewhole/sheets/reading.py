@@ -24,8 +24,8 @@ _SETTING = re.compile(r"\s*(?P<name>[^\W\d_][\w \t-]*[^\W\d_])\s*:(?P<value>.*)"
 _LABELLED = re.compile(rf"\s*\(?(?P<label>{LABEL.pattern})\s*(?:[.:]?\)[.:]?|:|\.)(?:(?<!\.)|(?=\s|$))\s*")
 _ALONE = "this number stands alone, and nothing is asked about it"
 _ALONE_REMEDY = (
-    "Ask for another name with a blank: 6/8 = ?/4, or 0.75 = ?/100. "
-    "To have fractions written with fewer pieces, set simplest form: yes."
+    "Ask for another name with a blank, such as 3/4 = ?/8, or write a sum or a difference. "
+    "A number is worked by itself where one other name is meant: 6/8, 1 1/2, 0.75, 26 in."
 )
 _LABEL_REMEDY = (
     "Begin a problem with its label and a blank: 3. 7 2/6 - 3 5/6. Begin words to the pupil with #. "

@@ -9,6 +9,7 @@ from onewhole.number.ladder import joined
 from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_in_parts
 from onewhole.statements.expression import Over, Sum, Term, Times
 from onewhole.statements.statement import Question, asked_quantities
+from onewhole.working.alone import work_alone
 from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
@@ -17,7 +18,7 @@ from onewhole.working.reasons.taking import InAll, SoFar
 from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
-from onewhole.working.strategies.moves import as_found, usual_form
+from onewhole.working.strategies.moves import as_found
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.same_units import Counted, Signed, same_units
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
@@ -75,6 +76,8 @@ def for_question(question: Question, taught: Strategy) -> Strategy:
 
     A class taught to regroup first adds wholes and fractions apart.
     """
+    if len(_signed(question)) == 1:
+        return taught
     return strategy_named(work_as_taught(question, taught, checked=False).strategy)
 
 
@@ -88,6 +91,8 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     'units_apart'
     """
     signed = _signed(question)
+    if len(signed) == 1:
+        return work_alone(question, signed[0][0])
     counted = same_units(signed)
     for strategy in (taught, strategy_named(taught.partner), *STRATEGIES):
         try:
@@ -109,6 +114,8 @@ def work_question(question: Question, strategy: Strategy, *, checked: bool = Tru
     ((3, 3), 3)
     """
     signed = _signed(question)
+    if len(signed) == 1:
+        return work_alone(question, signed[0][0])
     return _working(question, signed, same_units(signed), strategy, checked=checked)
 
 
@@ -116,7 +123,7 @@ def _working(
     question: Question, signed: Signed, counted: Counted, strategy: Strategy, *, checked: bool
 ) -> Working:
     lines, answer = _work(counted, strategy)
-    checks = tuple(_checks(signed, counted, strategy, answer)) if checked and len(signed) > 1 else ()
+    checks = tuple(_checks(signed, counted, strategy, answer)) if checked else ()
     return Working(strategy.key, question, without_repeats((Line(question.asked), *lines)), answer, checks)
 
 
@@ -137,9 +144,6 @@ def _work(counted: Counted, strategy: Strategy) -> tuple[tuple[Line, ...], Quant
     if len(moved) > 1 and not any(fits(strategy, taken=taken) for _, taken in moved[1:]):
         raise DoesNotSuitError(strategy, OtherOperation())
     first = found = moved[0][0]
-    if len(moved) == 1:
-        state = usual_form(PairState(first, first, taken=False, result=first))
-        return state.lines, state.found()
     for at, (second, taken) in enumerate(moved[1:], start=1):
         waiting = tuple(Term(trimmed(quantity), later) for quantity, later in moved[at + 1 :])
         pair = _enough_wholes(PairState(first, second.on(first.ladder), taken))

@@ -38,5 +38,6 @@ ROUND_PAGE = PageWords(
         *((strategy.key, strategy.name) for strategy in STRATEGIES),
         ("same_size_pieces", "Pieces of one size"),
         ("find_the_missing_number", "Find the missing number"),
+        ("write_another_way", "Write it another way"),
     ),
 )

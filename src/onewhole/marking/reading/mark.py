@@ -17,7 +17,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
 from onewhole.problems.worked import WorkedProblem
-from onewhole.statements.statement import Relation
+from onewhole.statements.statement import Question, Relation
 from onewhole.working.form import ANY_FORM, FormWanted, overfull
 from onewhole.working.working import equal_forms
 
@@ -136,11 +136,22 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
     if not isinstance(read, Quantity) or read == asked.filled:
         return Mark(label, written, Verdict.RIGHT, forms)
     full = _overfull(read)
-    others = (form for form in _forms(read) if alike(form) != alike(read) and wanted.meets(form))
+    again = _as_given(asked, read)
+    found = (*((asked.right,) if again and isinstance(asked.right, Quantity) else ()), *_forms(read))
+    others = (form for form in found if alike(form) != alike(read) and wanted.meets(form))
     renamed = tuple(dict.fromkeys(others))
-    missed = not wanted.meets(read)
+    missed = again or not wanted.meets(read)
     remarks = (*([full] if full else []), *([Remark.MAY_BE_RENAMED] if renamed else []))
     return Mark(label, written, Verdict.FORM if missed else Verdict.RIGHT, forms, None, remarks, renamed)
+
+
+def _as_given(asked: Expected, read: Quantity) -> bool:
+    """Say whether a number that stands alone is written once more as it was given: 6/8 for 6/8."""
+    match asked.problem.statement:
+        case Question(Quantity() as given):
+            return alike(read) == alike(given)
+        case _:
+            return False
 
 
 def _overfull(read: Quantity) -> Remark | None:

@@ -7,9 +7,8 @@ from onewhole.errors import OnewholeError
 from onewhole.marking.reading.writing import alike_line
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, usual
-from onewhole.problems.answer import answer
+from onewhole.problems.answer import written_usually
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, value
-from onewhole.statements.statement import Question
 
 TEN = 10
 
@@ -32,10 +31,9 @@ def mended(left: Expression, right: Expression) -> Expression | None:
         if alike_line(found) != alike_line(left):
             return found
     try:
-        usually = answer(Question(left))
+        return written_usually(left)
     except OnewholeError:
         return None
-    return usually if isinstance(usually, Quantity) else None
 
 
 def _offers(left: Expression, right: Expression) -> Iterator[Expression]:

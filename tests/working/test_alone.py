@@ -1,0 +1,47 @@
+import pytest
+
+from onewhole.languages.english.reasons import reason_told
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.sentences.text import text_of
+from onewhole.notations.text import text
+from onewhole.statements.reading import read_statement
+from onewhole.working.alone import KEY
+from onewhole.working.strategies.table import STRATEGIES
+from onewhole.working.work import work
+
+
+@pytest.mark.parametrize(
+    ("problem", "lines", "reasons"),
+    [
+        ("6/8", ["3/4"], ["Every 2 eighths make 1 fourth. That is the simplest form."]),
+        (
+            "1 1/2 = ?",
+            ["2/2 + 1/2", "3/2"],
+            ["One whole is 2 halves.", "2 halves and 1 half make 3 halves."],
+        ),
+        (
+            "3 2/5",
+            ["15/5 + 2/5", "17/5"],
+            ["3 wholes are 15 fifths.", "15 fifths and 2 fifths make 17 fifths."],
+        ),
+        ("0.75 = ?", ["75/100"], ["It is the same amount, counted in hundredths."]),
+        (
+            "26 in",
+            ["24 in + 2 in", "2 ft 2 in"],
+            ["12 inches make one foot, and there are 2 full groups.", "24 inches make 2 feet."],
+        ),
+        ("2 ft", ["24 in"], ["2 feet are 24 inches."]),
+        ("8/4", ["2"], ["8 fourths make 2 wholes."]),
+        ("3/4", [], []),
+    ],
+)
+def test_lines_and_reasons(problem: str, lines: list[str], reasons: list[str]) -> None:
+    """From the number to its other name by any strategy, each line with its reason."""
+    for strategy in STRATEGIES:
+        working = work(read_statement(problem), strategy)
+        assert working.strategy == KEY
+        assert [text(line.says) for line in working.lines[1:]] == lines
+        told = [
+            text_of(reason_told(line.because, ClassWords())) for line in working.lines[1:] if line.because
+        ]
+        assert told == reasons
