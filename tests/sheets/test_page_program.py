@@ -2,9 +2,10 @@ from itertools import product
 
 import pytest
 
+from onewhole.findings.habit import Habit
 from onewhole.sheets.candidates import ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt, learnt
-from onewhole.sheets.page_program import Crowded, Habit, page_program
+from onewhole.sheets.page_program import Crowded, page_program
 from onewhole.sheets.wishes import Review, WishedSkill, Wishes
 
 DOUBTS = (Doubt(("A01",), ("A02",), 2), Doubt((), ("A13",), 6), Doubt(("A13",), ("A14",), 1))

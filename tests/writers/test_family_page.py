@@ -18,7 +18,7 @@ from tests.kit.sheets import worked_sheet
 #: Longer sentences are hard to read aloud to a tired child; our own.
 MOST_WORDS = 16
 #: A word of the class's own mathematics is no pattern's family, wherever it stands.
-SAID_IN_CLASS = {"regrouping"}
+SAID_IN_CLASS = {Family.REGROUPING}
 
 
 def data_of(typed: str) -> Any:  # noqa: ANN401  # JSON may be anything

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 
 from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, answer_claim, line_claim
@@ -15,7 +15,7 @@ from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 
 
-class Topic(StrEnum):
+class Topic(Enum):
     """What the problems are about on which a pattern can show."""
 
     SUBTRACT_LIKE = "subtracting, like denominators"
@@ -28,7 +28,7 @@ class Topic(StrEnum):
     MEASURES = "measures in two units"
 
 
-class Family(StrEnum):
+class Family(Enum):
     """What kind of idea goes wrong; groups for tomorrow are made of one family."""
 
     REGROUPING = "regrouping"

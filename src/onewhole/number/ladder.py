@@ -1,7 +1,7 @@
 """Units in order, each worth a whole number of the next: tens and ones, wholes and sixths, feet, inches."""
 
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 from fractions import Fraction
 from functools import cache, cached_property
 from math import lcm
@@ -11,7 +11,7 @@ from onewhole.number.unit import MEASURES, ONE, Kind, KindError, Unit
 TEN = 10
 
 
-class Style(StrEnum):
+class Style(Enum):
     """How counts on a ladder are written. Units do not decide it: 3.5 and 3 5/10 count the same units."""
 
     PLACES = "places"  # 304, or 2 hundreds 9 tens 14 ones
@@ -84,7 +84,7 @@ class Ladder:
 
     def __repr__(self) -> str:
         """Say it as short as it is made: Ladder(mixed: 1, 1/6)."""
-        return f"Ladder({self.style}: {', '.join(unit.mark or str(unit.size) for unit in self.units)})"
+        return f"Ladder({self.style.value}: {', '.join(unit.mark or str(unit.size) for unit in self.units)})"
 
     def __hash__(self) -> int:
         """Hash once: ladders are shared by every quantity."""
@@ -94,7 +94,7 @@ class Ladder:
     def denominator(self) -> int:
         """Parts in a whole on a mixed-number ladder. Raises ValueError on any other."""
         if self.style is not Style.MIXED:
-            msg = f"a ladder of {self.style} has no denominator"
+            msg = f"a ladder of {self.style.value} has no denominator"
             raise ValueError(msg)
         return self.ratios[0]
 

@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 
 from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
@@ -12,7 +12,7 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.worked import WorkedProblem
 
 
-class Units(StrEnum):
+class Units(Enum):
     """Which units a problem's numbers are counted in."""
 
     PLACES = "whole numbers"

@@ -1,7 +1,7 @@
 """What a problem needs: regrouping, renaming, and the forms that its numbers are given in."""
 
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 from itertools import accumulate
 from operator import mul
 from typing import assert_never
@@ -23,7 +23,7 @@ from onewhole.working.missing import alone_on_its_side
 from onewhole.working.strategies.same_units import Signed, common_ladder
 
 
-class Operation(StrEnum):
+class Operation(Enum):
     """What is to be done with the numbers."""
 
     ADD = "add"

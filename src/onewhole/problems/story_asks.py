@@ -1,7 +1,7 @@
 """What a statement asks for, seen as a story: which number is unknown, and what is known."""
 
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 from typing import assert_never
 
 from onewhole.errors import InputError
@@ -20,7 +20,7 @@ class NoStoryError(InputError):
     """No story is told about this statement."""
 
 
-class Asks(StrEnum):
+class Asks(Enum):
     """The unknown of a story; *a* is told before *b*."""
 
     DIFFERENCE = "a - b = ?"

@@ -1,9 +1,9 @@
 """How a story is built."""
 
-from enum import StrEnum
+from enum import Enum
 
 
-class Structure(StrEnum):
+class Structure(Enum):
     """How a story is built.
 
     Source: the kinds of addition and subtraction problems of Carpenter and Moser (1984), which table 1 in the

@@ -37,7 +37,9 @@ def hard(statement: Statement, taught: Strategy) -> Hard:
     'subtract, regrouping'
     """
     wanted = needs(statement)
-    sort = ", ".join((*wanted.operations, *(("regrouping",) if wanted.regrouping else ())))
+    sort = ", ".join(
+        (*(one.value for one in wanted.operations), *(("regrouping",) if wanted.regrouping else ()))
+    )
     return Hard(statement, sort, difficulty(statement, taught).score)
 
 

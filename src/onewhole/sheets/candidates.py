@@ -7,7 +7,7 @@
 
 from collections.abc import Hashable
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 from typing import NamedTuple
 
 from onewhole.notations.text import text
@@ -21,7 +21,7 @@ HALVES_PLAIN = 2
 HALVES_REGROUPING = 3
 
 
-class ProblemType(StrEnum):
+class ProblemType(Enum):
     """What a problem of the grade asks for, seen from its numbers."""
 
     ENOUGH = "pieces enough to take from"

@@ -3,9 +3,9 @@
 from collections import defaultdict
 from collections.abc import Callable, Hashable, Iterable, Sequence
 from dataclasses import dataclass
-from enum import StrEnum
 from hashlib import sha256
 
+from onewhole.findings.habit import Habit
 from onewhole.number.program import Limit, Program
 from onewhole.sheets.candidates import ProblemClass
 from onewhole.sheets.learning import GAINS, Doubt
@@ -14,16 +14,6 @@ from onewhole.sheets.wishes import WishedSkill, Wishes
 
 #: Tie-breaking among pages that teach as much: the seed adds 0 to 7 parts to each problem of a problem class.
 TIES = 8
-
-
-class Habit(StrEnum):
-    """A soft constraint of a good page: each is kept where the wishes and those before it leave room."""
-
-    APART = "every pattern about regrouping or the pieces shows, and every two of them are told apart"
-    BOTH = "a third of the problems at least add, and a third take away"
-    CLIMB = "a sixth of the problems are as easy as they come, and no more than half are equally hard"
-    VARIETY = "no denominator has more than twice its share, and no more than a sixth of the page looks alike"
-    WHOLES = "in no more than a third of what is regrouped the first number is a whole number"
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +90,7 @@ def page_program(
 
 def _tie(kind: ProblemClass, seed: int) -> int:
     """Return the tie-breaking term of a problem class, the same on every machine."""
-    look = f"{seed} {kind.sort} {kind.denominator} {kind.level} {kind.tells}"
+    look = f"{seed} {kind.sort.value} {kind.denominator} {kind.level} {kind.tells}"
     return sha256(look.encode()).digest()[0] % TIES
 
 

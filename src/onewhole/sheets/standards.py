@@ -7,7 +7,7 @@ is our own judgement.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 from typing import assert_never
 
 from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_WHOLE, StandardCode
@@ -23,7 +23,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.expression import Expression, Over, Sum, Times, value
 
 
-class Provenance(StrEnum):
+class Provenance(Enum):
     """How a rule reached us."""
 
     READ = "read"

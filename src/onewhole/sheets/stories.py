@@ -85,7 +85,8 @@ def story(
     chosen = [frame for frame in fitting if structure in {None, frame.structure}]
     if not chosen:
         have = dict.fromkeys(frame.structure.value for frame in fitting)
-        msg = f"this problem cannot be told as “{structure}”"
+        name = structure.value if structure else "a story"
+        msg = f"this problem cannot be told as “{name}”"
         remedy = f"It can be told as: {', '.join(have)}." if have else "Leave the kind out."
         raise NoStoryError(msg, remedy=remedy)
     frame, whole = _in_turn(chosen)[seed % len(chosen)], stories.whole(words)
@@ -105,7 +106,7 @@ def structure_named(said: str) -> Structure:
         if structure.value == plain:
             return structure
     msg = f"no story is called “{said[:40]}”"
-    raise UnknownStructureError(msg, remedy=f"Use one of: {', '.join(Structure)}.")
+    raise UnknownStructureError(msg, remedy=f"Use one of: {', '.join(one.value for one in Structure)}.")
 
 
 def _in_turn(frames: list[StoryFrame]) -> list[StoryFrame]:

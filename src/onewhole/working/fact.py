@@ -4,7 +4,7 @@ Thinking of the addition for a difference, and making a ten, are common practice
 """
 
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 
 from onewhole.number.quantity import whole
 from onewhole.statements.expression import Expression, minus, plus, value
@@ -13,7 +13,7 @@ TEN = 10
 EASY = 10
 
 
-class Way(StrEnum):
+class Way(Enum):
     """How a hard fact is found."""
 
     THINK_ADDITION = "think_addition"

@@ -2,13 +2,13 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from enum import StrEnum
+from enum import Enum
 
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.unsuited import Unsuited
 
 
-class Act(StrEnum):
+class Act(Enum):
     """What a strategy does with two numbers."""
 
     ADD = "add"

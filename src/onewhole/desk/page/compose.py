@@ -10,6 +10,9 @@ from pathlib import Path
 
 from onewhole import __version__
 from onewhole.desk.page.sheets import sheet_in
+from onewhole.findings.habit import Habit
+from onewhole.languages.english.habits import no_room_for
+from onewhole.notations.sentences.text import text_of
 from onewhole.presses.files import write
 from onewhole.presses.solver import SECONDS, bound, solve
 from onewhole.presses.space_at_once import Everything, space
@@ -20,7 +23,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, doubts, most, name_of
 from onewhole.sheets.numbers_for import Wanted, numbers_for
-from onewhole.sheets.page_program import Crowded, Habit, page_program
+from onewhole.sheets.page_program import Crowded, page_program
 from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
 from onewhole.sheets.review import reviewed
 from onewhole.sheets.wishes import Wishes
@@ -220,7 +223,7 @@ def _example(every: Everything, wishes: Wishes, chosen: _Choice) -> LikePair | N
 def _notes(wishes: Wishes, chosen: _Choice, open_doubts: Sequence[Doubt], tellable: int) -> Iterator[str]:
     for habit in Habit:
         if habit not in chosen.habits:
-            yield f"These wishes leave no room for a habit of good pages: {habit}."
+            yield text_of(no_room_for(habit))
     if any(kind.hidden for kind in chosen.kinds):
         yield "Some numbers hide what a pupil thinks: with these wishes none do better. See the audit."
     if wishes.regrouping in {0, 1} and wishes.number > 1:

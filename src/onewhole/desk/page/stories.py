@@ -33,7 +33,7 @@ def told(story: Story) -> tuple[str, ...]:
     whole = f" with “whole: {story.whole.whole}”" if counted else ""
     return (
         story.words,
-        f"  {story.structure}; reads {_grade(story.level)}",
+        f"  {story.structure.value}; reads {_grade(story.level)}",
         f"  for a sheet{whole}:",
         f"  1. {_line(story)}",
     )

@@ -31,5 +31,8 @@
 :mod:`~.asks`              what to ask a child about a pattern, by what it is about
 :mod:`~.thoughts`          what a child may be thinking, by what it is about
 :mod:`~.papers`            what tomorrow's printed pages are called
+:mod:`~.in_answer`         what can be said about an answer, a finding, a pass mark
+:mod:`~.skills`            what the skills are called that problems practise
+:mod:`~.habits`            which habit of good pages a composed page leaves out
 =========================  =======================================================
 """

@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 
 from onewhole.marking.diagnosis.chances import Chances
 from onewhole.marking.diagnosis.hypothesis import Hypothesis
@@ -15,7 +15,7 @@ from onewhole.misconceptions.pattern import luck
 from onewhole.statements.statement import Statement
 
 
-class Speaks(StrEnum):
+class Speaks(Enum):
     """What an answer says about a set of patterns."""
 
     FOR = "for"

@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from enum import StrEnum
+from enum import Enum
 from itertools import combinations
 
 from onewhole.marking.reading.expected import Expected, is_fact_slip
@@ -12,7 +12,7 @@ from onewhole.problems.needs import Needs, Operation
 MOST = 2
 
 
-class Reliability(StrEnum):
+class Reliability(Enum):
     """How reliably a pupil without a steady pattern works; errors are slips or rules used only once."""
 
     SOUND = "sound"

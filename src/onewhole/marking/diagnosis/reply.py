@@ -2,14 +2,14 @@
 
 from collections.abc import Hashable
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 
 from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 
 
-class ReplyKind(StrEnum):
+class ReplyKind(Enum):
     """What an answer is beside the right one and those of the patterns.
 
     The right amount in any form; a false line just as some patterns write it; an answer just as some pattern

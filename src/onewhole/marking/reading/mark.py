@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum
 from typing import assert_never
 
 from onewhole.findings.in_answer import Remark, Tier
@@ -22,7 +22,7 @@ from onewhole.working.form import ANY_FORM, FormWanted, overfull
 from onewhole.working.working import equal_forms
 
 
-class Verdict(StrEnum):
+class Verdict(Enum):
     """What an answer is. ``FORM`` is the right amount in another form than the teacher asks for."""
 
     RIGHT = "right"
