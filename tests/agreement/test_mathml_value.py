@@ -45,7 +45,7 @@ def _one(element: ET.Element) -> Fraction:
     children = list(element)
     match _tag(element):
         case "mn":
-            return Fraction(element.text or "")
+            return Fraction((element.text or "").replace(",", ""))
         case "mfrac":
             return _one(children[0]) / _one(children[1])
         case "mrow" if any(_tag(child) == "mtext" for child in children):

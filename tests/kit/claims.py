@@ -124,7 +124,7 @@ def _full_groups(heard: Heard, groups: tuple[str, ...]) -> bool:
 def _next_one(heard: Heard, groups: tuple[str, ...]) -> bool:
     """A step from an amount on a line fills up a larger unit."""
     start, by, unit = groups
-    size = heard.amount(f"one {unit}")
+    size = Fraction(1) if unit == "whole number" else heard.amount(f"one {unit}")
     return unsay_expression(start) in heard.numbers and (heard.amount(start) + heard.amount(by)) % size == 0
 
 

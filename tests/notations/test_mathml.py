@@ -5,7 +5,7 @@ from hypothesis import given
 
 from onewhole.languages.english.speech import say
 from onewhole.notations.mathml import INVISIBLE_PLUS, NAMESPACE, mathml
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -51,7 +51,7 @@ def test_what_is_no_number_can_be_shown() -> None:
 def test_it_is_core_with_text_and_speech(statement: Statement) -> None:
     """It parses as XML, has only elements of MathML Core, and carries plain text and spoken words."""
     root = ET.fromstring(mathml(statement))  # noqa: S314 - our own markup
-    assert root.get("alttext") == text(statement)
+    assert root.get("alttext") == printed(statement)
     assert root.get("aria-label") == say(statement)
     for element in root.iter():
         children = CORE[element.tag.removeprefix(f"{{{NAMESPACE}}}")]

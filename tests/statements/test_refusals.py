@@ -12,6 +12,7 @@ from onewhole.statements.tokens import LONGEST_TEXT, ReadingError
 
 AS_IN = "Write the problem as in 7 2/6 - 3 5/6."
 BETWEEN = "Put a sign between the numbers: 7 2/6 - 3 5/6."
+COMMA = "In a number a comma stands before every three digits: 4,006."
 TYPE = "Type numbers such as 7 2/6, 5.2 or 5 ft 2 in, and the signs + - x = < > ?"
 DELETE = "Delete it, or type the line again by hand."
 
@@ -64,7 +65,7 @@ REFUSED = (
     ("7 \N{PARTY POPPER} 2", 3, "this sign has no place in a problem: party popper", TYPE),
     ("7 2/6;", 6, "this sign has no place in a problem: semicolon", TYPE),
     ("5.", 2, "this sign has no place in a problem: full stop", TYPE),
-    ("1,2", 2, "this sign has no place in a problem: comma", TYPE),
+    ("1,2", 2, "this sign has no place in a problem: comma", COMMA),
     ("7\N{SUPERSCRIPT TWO}", 2, "this sign has no place in a problem: superscript two", TYPE),
     ("7 \N{ZERO WIDTH SPACE}- 3", 3, "a hidden sign stands here: zero width space", DELETE),
     ("7 \N{LEFT-TO-RIGHT MARK}- 3", 3, "a hidden sign stands here: left-to-right mark", DELETE),

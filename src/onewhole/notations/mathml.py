@@ -7,7 +7,7 @@ from xml.etree.ElementTree import Element, SubElement, tostring
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.english.words import place_name
 from onewhole.languages.language import Language
-from onewhole.notations.text import digits, part, text
+from onewhole.notations.text import grouped, part, printed
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -51,7 +51,7 @@ def mathml(thing: Writable, *, leads: bool = False, language: Language = ENGLISH
     >>> written.count(INVISIBLE_PLUS), 'aria-label="seven and two sixths minus three"' in written
     (1, True)
     """
-    written, said = text(thing), language.say(thing)
+    written, said = printed(thing), language.say(thing)
     if leads:
         written, said = f"= {written}", f"{language.equals} {said}"
     root = Element("math", {"xmlns": NAMESPACE, "alttext": written, "aria-label": said})
@@ -104,7 +104,7 @@ def _quantity(quantity: Quantity, blank: str) -> Element:
             return _named((count, unit.mark) for count, unit in pairs)
         case Style.PLACES | Style.DECIMAL:
             if in_digits(quantity):
-                return _leaf("mn", digits(quantity))
+                return _leaf("mn", printed(quantity))
             return _named((count, place_name(unit, count)) for count, unit in named_places(quantity))
         case _:
             assert_never(quantity.ladder.style)
@@ -128,7 +128,7 @@ def _named(pairs: Iterable[tuple[int, str]]) -> Element:
     for count, name in pairs:
         if len(group):
             SubElement(group, "mspace", {"width": "0.35em"})
-        group.extend((_leaf("mn", str(count)), _leaf("mtext", f"\N{NO-BREAK SPACE}{name}")))
+        group.extend((_leaf("mn", grouped(str(count))), _leaf("mtext", f"\N{NO-BREAK SPACE}{name}")))
     return group
 
 
@@ -137,7 +137,7 @@ def _part(count: Part, blank: str) -> Element:
         box = _leaf("mtext", BOX)
         box.set("aria-label", blank)
         return box
-    return _leaf("mn", part(count))
+    return _leaf("mn", grouped(part(count)))
 
 
 def _leaf(tag: str, content: str) -> Element:

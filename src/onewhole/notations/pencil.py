@@ -7,7 +7,7 @@ from math import isqrt
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords, unit_name
-from onewhole.notations.text import text
+from onewhole.notations.text import grouped, printed
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.caption import Caption, Count
@@ -108,7 +108,7 @@ def cross(shape: Shape) -> tuple[Line, ...]:
         case Hop(x, y, to_x, height):
             return _crossed_at((x + to_x) / 2, y - height, Fraction(2))
         case Words(x, y, caption, size):
-            letters = max(len(text(caption)), 4) if isinstance(caption, Quantity) else 10
+            letters = max(len(printed(caption)), 4) if isinstance(caption, Quantity) else 10
             reach = size * letters / 5
             return ((x - reach, y + size * 3 / 4, x + reach, y - size * 3 / 4),)
 
@@ -165,9 +165,9 @@ def lettered(written: Words, words: ClassWords) -> tuple[Letters | Bar, ...]:
 def _line(caption: Caption | type_hole, words: ClassWords) -> str:
     match caption:
         case Count(count, unit):
-            return f"{count} {unit_name(unit, count, words)}"
+            return f"{grouped(str(count))} {unit_name(unit, count, words)}"
         case Quantity():
-            return text(caption)
+            return printed(caption)
         case Hole():
             return "?"
         case _:

@@ -1,5 +1,6 @@
-"""Plain text as a person types it: ASCII, and read back to the same thing."""
+"""Plain text as a person types it, and as it is printed: ASCII, and read back to the same thing."""
 
+from collections.abc import Callable
 from typing import assert_never
 
 from onewhole.languages.english.words import place_name
@@ -10,6 +11,10 @@ from onewhole.number.quantity import Quantity
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Number, Part, Sign, flat
 from onewhole.statements.writable import Writable
+
+_THREE = 3
+#: How the digits of a whole number are written.
+Spell = Callable[[str], str]
 
 _CLOSE_UP = {Sign.OPEN: "(", Sign.CLOSE: ")", Sign.OVER: "/"}
 
@@ -25,35 +30,63 @@ def text(thing: Writable) -> str:
     >>> text(read_statement("7\N{VULGAR FRACTION TWO THIRDS} \N{MINUS SIGN} (3 and 5/6 - 1)"))
     '7 2/3 - (3 5/6 - 1)'
     """
-    return "".join(_spelt(piece) for piece in flat(thing)).strip()
+    return _line(thing, _plain)
 
 
-def _spelt(piece: Number | Sign) -> str:
+def printed(thing: Writable) -> str:
+    """Write it as it is printed in the United States: a comma before every three digits of a whole number.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> printed(read_statement("4006 - 1278"))
+    '4,006 - 1,278'
+    """
+    return _line(thing, grouped)
+
+
+def grouped(digits: str) -> str:
+    """Put a comma before every three digits, from the right; fewer than four digits stay as they are.
+
+    >>> grouped("1234567"), grouped("999"), grouped("?")
+    ('1,234,567', '999', '?')
+    """
+    head = len(digits) % _THREE or _THREE
+    return ",".join((digits[:head], *(digits[at : at + _THREE] for at in range(head, len(digits), _THREE))))
+
+
+def _plain(digits: str) -> str:
+    return digits
+
+
+def _line(thing: Writable, spell: Spell) -> str:
+    return "".join(_spelt(piece, spell) for piece in flat(thing)).strip()
+
+
+def _spelt(piece: Number | Sign, spell: Spell) -> str:
     match piece:
         case Sign():
             return _CLOSE_UP.get(piece, f" {piece.value} ")
         case Quantity():
-            return _quantity(piece)
+            return _quantity(piece, spell)
         case Gap(wholes, top, bottom):
-            return _mixed(wholes, top, bottom)
+            return _mixed(wholes, top, bottom, spell)
         case Impossible(wholes, top):
-            return _mixed(wholes, top, 0)
+            return _mixed(wholes, top, 0, spell)
         case _:
             assert_never(piece)
 
 
-def _quantity(quantity: Quantity) -> str:
+def _quantity(quantity: Quantity, spell: Spell) -> str:
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
-            return _mixed(wholes, top, quantity.ladder.denominator)
+            return _mixed(wholes, top, quantity.ladder.denominator, spell)
         case Style.MEASURE | Style.PLACES | Style.DECIMAL:
-            return " ".join(unit_by_unit(quantity))
+            return " ".join(unit_by_unit(quantity, spell))
         case _:
             assert_never(quantity.ladder.style)
 
 
-def unit_by_unit(quantity: Quantity) -> tuple[str, ...]:
+def unit_by_unit(quantity: Quantity, spell: Spell = _plain) -> tuple[str, ...]:
     """Write a measure, a whole number or a decimal count by count; what stands in digits is one piece.
 
     >>> from onewhole.number.ladder import measure
@@ -62,27 +95,23 @@ def unit_by_unit(quantity: Quantity) -> tuple[str, ...]:
     """
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
-        return tuple(f"{count} {unit.mark}" for count, unit in pairs)
+        return tuple(f"{spell(str(count))} {unit.mark}" for count, unit in pairs)
     if in_digits(quantity):
-        return (digits(quantity),)
-    return tuple(f"{count} {place_name(unit, count)}" for count, unit in named_places(quantity))
+        return (_digits(quantity, spell),)
+    named = named_places(quantity)
+    return tuple(f"{spell(str(count))} {place_name(unit, count)}" for count, unit in named)
 
 
-def digits(quantity: Quantity) -> str:
-    """Write a whole number or decimal in digits.
-
-    >>> from onewhole.number.ladder import decimal
-    >>> digits(Quantity(decimal(1, 2), (5, 0, 2)))
-    '5.02'
-    """
+def _digits(quantity: Quantity, spell: Spell) -> str:
+    """Write a whole number or decimal in digits."""
     spelt = "".join(str(count) for count in quantity.amounts)
     after = quantity.ladder.after
-    return f"{spelt[:-after] or '0'}.{spelt[-after:]}" if after else spelt
+    return f"{spell(spelt[:-after] or '0')}.{spelt[-after:]}" if after else spell(spelt)
 
 
-def _mixed(wholes: Part, top: Part, bottom: Part) -> str:
-    fraction = "" if top is None else f"{part(top)}/{part(bottom)}"
-    return fraction if wholes is None else f"{part(wholes)} {fraction}".rstrip()
+def _mixed(wholes: Part, top: Part, bottom: Part, spell: Spell) -> str:
+    fraction = "" if top is None else f"{spell(part(top))}/{spell(part(bottom))}"
+    return fraction if wholes is None else f"{spell(part(wholes))} {fraction}".rstrip()
 
 
 def part(count: Part) -> str:

@@ -9,7 +9,7 @@ from itertools import chain, pairwise, zip_longest
 from typing import assert_never
 
 from onewhole.notations.folding import Bit, Row
-from onewhole.notations.text import digits, text
+from onewhole.notations.text import grouped, printed
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -74,8 +74,8 @@ def _number(number: Number) -> str:
                 wholes, top = counts
                 return _mixed(wholes, top, ladder.denominator)
             if ladder.style is not Style.MEASURE and in_digits(number):
-                return digits(number)
-            return f'"{text(number)}"'
+                return _digits(printed(number))
+            return f'"{printed(number)}"'
         case _:
             assert_never(number)
 
@@ -88,4 +88,9 @@ def _mixed(wholes: Part, top: Part, bottom: Part) -> str:
 
 
 def _part(count: Part) -> str:
-    return "hole" if count is HOLE else str(count)
+    return "hole" if count is HOLE else _digits(grouped(str(count)))
+
+
+def _digits(number: str) -> str:
+    """Set a number; a comma inside it would part two arguments in math, so such a number is set as words."""
+    return f'"{number}"' if "," in number else number

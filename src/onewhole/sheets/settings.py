@@ -10,7 +10,7 @@ from onewhole.sheets.header import Header, Paper, PictureSetting, Print, Setting
 from onewhole.working.strategies.table import strategy_named
 
 _YES = {"yes": True, "on": True, "no": False, "off": False}
-_SAY = ("open", "regroup", "rename", "trade")
+_SAY = ("regroup", "open", "rename", "trade")
 
 
 @dataclass(frozen=True, slots=True)

@@ -68,7 +68,7 @@ _SIGNS = {
 }
 _PIECE = re.compile(
     r"""(?P<space>\s+)
-    |(?P<number>(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?:\.[0-9]+)?|\.[0-9]+)
+    |(?P<number>(?:[1-9][0-9]{0,2}(?:,[0-9]{3})+(?![0-9])|[0-9]+)(?:\.[0-9]+)?|\.[0-9]+)
     |(?P<word>[A-Za-z]+\.?|['"′″’”])
     |(?P<blank>_+)
     |(?P<sign>.)""",
@@ -148,4 +148,6 @@ def _refused(character: str, line: int, column: int) -> ReadingError:
     else:
         msg = f"this sign has no place in a problem: {name}"
         remedy = "Type numbers such as 7 2/6, 5.2 or 5 ft 2 in, and the signs + - x = < > ?"
+        if character == ",":
+            remedy = "In a number a comma stands before every three digits: 4,006."
     return ReadingError(msg, line=line, column=column, remedy=remedy)

@@ -5,7 +5,7 @@ from fractions import Fraction
 from typing import assert_never
 
 from onewhole.notations.folding import Bit
-from onewhole.notations.text import digits, text
+from onewhole.notations.text import grouped, printed
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -101,8 +101,8 @@ def bit_width(piece: Bit) -> int:
             if ladder.style is Style.MIXED:
                 return _mixed(counts[0], counts[1], ladder.denominator)
             if ladder.style is not Style.MEASURE and in_digits(piece):
-                return word_width(digits(piece))
-            return word_width(text(piece))
+                return word_width(printed(piece))
+            return word_width(printed(piece))
         case _:
             assert_never(piece)
 
@@ -115,4 +115,4 @@ def _mixed(wholes: Part, top: Part, bottom: Part) -> int:
 def _part(count: Part) -> int:
     if count is None:
         return 0
-    return _HOLE if count is HOLE else _DIGIT * len(str(count))
+    return _HOLE if count is HOLE else word_width(grouped(str(count)))

@@ -9,7 +9,7 @@ from onewhole.languages.english.film_told import try_told
 from onewhole.languages.english.line_told import deed_told, done_as_before, then_done
 from onewhole.languages.english.making import Nodes, told
 from onewhole.languages.english.problem_told import asked_told
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, MissingNumber, Relation
 from onewhole.walkthroughs.afterwards import check_cues, form_cues
@@ -44,7 +44,7 @@ def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
     cues += form_cues(item, manner, memory)
     cues += check_cues(item, memory)
     cues += mistake_cues(item, manner, memory)
-    return Chapter(item.label, text(item.statement), tuple(cues))
+    return Chapter(item.label, printed(item.statement), tuple(cues))
 
 
 def _problem(item: Item, manner: Manner, memory: Memory) -> Cue:

@@ -13,7 +13,7 @@ from onewhole.findings.in_page import (
 from onewhole.languages.english.in_page import found_in_page, page_mended
 from onewhole.languages.english.words import names_listed
 from onewhole.notations.sentences.text import text_of
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.problems.needs import Needs
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.audit import Audit
@@ -73,8 +73,8 @@ def _cell(head: str, said: str, width: int) -> str:
 def _row(seen: WorkedProblem) -> tuple[str, ...]:
     return (
         f"{seen.label}.",
-        text(seen.problem.statement),
-        text(seen.answer),
+        printed(seen.problem.statement),
+        printed(seen.answer),
         str(seen.difficulty.score),
         halves(seen.minutes),
         str(len(seen.slips)),
@@ -96,7 +96,7 @@ def _traps(seen: WorkedProblem) -> Iterator[str]:
     """Tell the traps that practice on regrouping is about; the others are counted in the JSON object."""
     for group in seen.traps.core.alike:
         wrote = next(slip.wrote for slip in seen.slips if slip.pattern in group)
-        yield f"trap: {names_listed(group)} write the same, {text(wrote)}"
+        yield f"trap: {names_listed(group)} write the same, {printed(wrote)}"
     for pattern in seen.traps.core.lucky:
         yield f"trap: {pattern} comes out right by luck"
 

@@ -8,7 +8,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.pattern import Pattern
 from onewhole.notations.sentences.text import text_of
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.problems.problem import Problem
 
 ANYWHERE: tuple[str, ...] = ()
@@ -56,4 +56,4 @@ def _chosen(pattern: Pattern, problems: Sequence[Problem], fits: Collection[str]
         if (case := pattern.case(problem.statement)) is not None:
             return problem.label, case
     case = pattern.example_case
-    return text(case.statement), case
+    return printed(case.statement), case

@@ -7,7 +7,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
@@ -49,7 +49,7 @@ def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
 
 def _plain(line: Line, *, first: bool) -> str:
     whole_line = isinstance(line.says, Comparison | MissingNumber)
-    return text(line.says) if first or whole_line else f"= {text(line.says)}"
+    return printed(line.says) if first or whole_line else f"= {printed(line.says)}"
 
 
 def _because(line: Line, words: ClassWords) -> str:
@@ -63,11 +63,11 @@ def _check(check: Check, language: Language) -> str:
         case Undone(links):
             return f"{language.page.check} {chain_text(links)}"
         case Agreed(strategy, answer):
-            return f"{language.page.another_way.format(name=language.page.way(strategy))} {text(answer)}"
+            return f"{language.page.another_way.format(name=language.page.way(strategy))} {printed(answer)}"
         case _:
             assert_never(check)
 
 
 def chain_text(links: tuple[Expression, ...]) -> str:
     """Write a chain of equal expressions."""
-    return " = ".join(text(link) for link in links)
+    return " = ".join(printed(link) for link in links)

@@ -6,7 +6,7 @@ from datetime import date
 from onewhole.languages.english.words import ClassWords
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.writers.report_words import asked_of, beside, found, says
 
 ANY_WORDS = ClassWords()
@@ -33,7 +33,7 @@ def _lines(report: Report, until: date | None, words: ClassWords) -> Iterator[st
     if until and report.sets:
         yield f"Good until {until}; look again then."
     if report.ask:
-        yield f"Ask next: {' and '.join(map(text, report.ask))}. The answers would tell most."
+        yield f"Ask next: {' and '.join(map(printed, report.ask))}. The answers would tell most."
     elif len(report.sets) > 1:
         yield "No problem that we know tells these apart: ask how it was done."
     for question in asked_of(report, words):
@@ -52,5 +52,5 @@ def _table(report: Report) -> Iterator[str]:
 
 def _cells(row: ReportRow, report: Report) -> tuple[str, ...]:
     written = " ".join(row.mark.written.text.split())
-    would = " or ".join(map(text, row.beside.would_write)) or "-"
-    return (f"{row.mark.label}.", text(row.problem.statement), written or "-", would, says(row, report))
+    would = " or ".join(map(printed, row.beside.would_write)) or "-"
+    return (f"{row.mark.label}.", printed(row.problem.statement), written or "-", would, says(row, report))

@@ -7,7 +7,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.languages.film_words import FilmWords
 from onewhole.languages.table import LANGUAGES, spoken_by
 from onewhole.notations.sentences.text import text_of
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.walkthroughs.cue import Draw, Fresh, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
 from onewhole.writers.moments import clock
@@ -72,7 +72,7 @@ def _done(cue: Timed, lines: dict[str, str], film: FilmWords) -> Iterator[str]:
     for move in cue.moves:
         match move.act:
             case Write(name, content, label, leads):
-                line = content if isinstance(content, str) else text(content)
+                line = content if isinstance(content, str) else printed(content)
                 said = (f"{label}. " if label else "") + ("= " if leads else "") + line
                 lines[name] = said
                 yield said

@@ -87,7 +87,7 @@ def test_told_in_three_lengths() -> None:
 def test_the_class_has_its_own_word() -> None:
     """The word for a whole stands in the sentences, in the singular and the plural."""
     said = " ".join(told(work("7 2/6 - 3 5/6"), "strip"))
-    assert "open one strip" in said
+    assert "regroup one strip" in said
     assert "3 strips and 3 sixths" in said
     assert "whole" not in said.replace("Regroup one whole first", "")
 

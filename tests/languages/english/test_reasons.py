@@ -150,13 +150,13 @@ def _opens(ladder: Ladder, have: int, need: int) -> Reason:
     [
         (
             _opens(mixed(6), 2, 5),
-            "There are not enough sixths to take 5 sixths, so open one whole.",
+            "There are not enough sixths to take 5 sixths, so regroup one whole.",
         ),
         (
             _opens(measure("ft", "in"), 0, 1),
-            "There are not enough inches to take 1 inch, so open one foot.",
+            "There are not enough inches to take 1 inch, so regroup one foot.",
         ),
-        (_opens(places(3), 0, 0), "There are no tens to open, so open one hundred first."),
+        (_opens(places(3), 0, 0), "There are no tens to regroup, so regroup one hundred first."),
         (
             PutTogether(mixed(6).units[1], 6, 2, 8),
             "6 sixths and 2 sixths make 8 sixths.",

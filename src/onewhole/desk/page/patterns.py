@@ -2,7 +2,7 @@
 
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.text import text
+from onewhole.notations.text import printed
 from onewhole.problems.answer import answer
 from onewhole.statements.reading import read_statement
 from onewhole.writers.json_lines import Json, patterns_object
@@ -14,7 +14,7 @@ def patterns(problem: str) -> tuple[Slip, ...]:
     A pattern that does not apply here, or comes out right by luck, is left out. Raises ReadingError with line
     and column for text that is no problem.
 
-    >>> {slip.pattern: text(slip.wrote) for slip in patterns("9 5/8 - 4 6/8")}["A01"]
+    >>> {slip.pattern: printed(slip.wrote) for slip in patterns("9 5/8 - 4 6/8")}["A01"]
     '5 1/8'
     """
     return shows(read_statement(problem))
@@ -30,9 +30,9 @@ def told(problem: str) -> tuple[str, ...]:
     """Return what each pattern would write as plain lines: id, raw answer, plain name."""
     statement = read_statement(problem)
     slips = shows(statement)
-    width = max((len(text(slip.wrote)) for slip in slips), default=0)
-    head = f"{text(statement)}    right: {text(answer(statement))}"
+    width = max((len(printed(slip.wrote)) for slip in slips), default=0)
+    head = f"{printed(statement)}    right: {printed(answer(statement))}"
     return (
         head,
-        *(f"  {slip.pattern}  {text(slip.wrote):>{width}}  {by_id(slip.pattern).name}" for slip in slips),
+        *(f"  {slip.pattern}  {printed(slip.wrote):>{width}}  {by_id(slip.pattern).name}" for slip in slips),
     )

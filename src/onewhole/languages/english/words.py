@@ -39,7 +39,7 @@ class ClassWords:
 
     whole: str = "whole"
     wholes: str = "wholes"
-    regroup: str = "open"
+    regroup: str = "regroup"
     language: str = TAG
 
     def __post_init__(self) -> None:
@@ -50,7 +50,7 @@ class ClassWords:
                 raise InputError(msg, remedy="Use a word such as whole, strip of paper or regroup.")
 
     @classmethod
-    def for_whole(cls, whole: str, regroup: str = "open") -> "ClassWords":
+    def for_whole(cls, whole: str, regroup: str = "regroup") -> "ClassWords":
         """Make the words from the singular alone."""
         return cls(whole, plural(whole), regroup)
 

@@ -5,7 +5,7 @@ from typing import assert_never
 
 from onewhole.languages.language import Language
 from onewhole.notations.sentences.layout import joined, laid_out
-from onewhole.notations.text import text
+from onewhole.notations.text import grouped, printed
 from onewhole.sentences.node import Counted, Label, Naming, Node, Said, Seam, Typed
 from onewhole.sentences.sentence import Sentence
 
@@ -36,9 +36,9 @@ def node_text(node: Node, language: Language) -> str:
         case str():
             return node
         case Said(thing):
-            return text(thing)
+            return printed(thing)
         case Counted(count, unit, spelt):
-            number = language.count_words(count) if spelt else str(count)
+            number = language.count_words(count) if spelt else grouped(str(count))
             return f"{number} {language.called(unit, count)}"
         case Naming(unit, many):
             return language.called(unit, 2 if many else 1)
