@@ -166,7 +166,13 @@ def every_page(paper: str, size: str) -> dict[str, Printed]:
     return pages | {f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped")}
 
 
-EVERY = tuple(every_page("letter", "ordinary"))
+#: The names of those pages, told without making one: `tests/writers/test_look.py` holds them together.
+EVERY = (
+    *(f"room12/{name}" for name in (*NIGHT, "morning", "talks", "practice", "mend", "keys")),
+    *(f"sorts/{name}" for name in NIGHT),
+    "drawn/pupil",
+    "jumped/pupil",
+)
 
 
 @cache

@@ -122,7 +122,8 @@ def test_fraction_digits_are_nearly_as_large(size: str) -> None:
     """Digits of a fraction are at least 80% of the whole number beside them (our rule, no source)."""
     line = {"math": "7 frac(2, 6)", "alt": "seven and two sixths"}
     row = {"label": "a", "formula": line, "answer": line}
-    page = made(Printed("key", {"title": "K", "answers": [row], "print": size}))
+    over = {"label": "No.", "problem": "Problem", "answer": "Answer"}
+    page = made(Printed("key", {"title": "K", "heads": over, "answers": [row], "print": size}))
     sizes = {box.sign: box.points for box in pdf.signs(page) if box.sign in "726"}
     assert sizes["2"] == sizes["6"] >= 0.8 * sizes["7"]
 
@@ -132,6 +133,11 @@ def test_only_the_fonts_of_the_package(name: str, paper: str, size: str) -> None
     """Words and digits are set in Lexend and Atkinson Hyperlegible, and in nothing else."""
     found = {font.partition("-")[0] for font in pdf.fonts(pressed(name, paper, size))}
     assert found == {"Lexend", "AtkinsonHyperlegible"}
+
+
+def test_every_kind_of_page_is_looked_at() -> None:
+    """What is made and what is looked at have the same names."""
+    assert tuple(every_page("letter", "ordinary")) == EVERY
 
 
 @pytest.mark.parametrize("name", EVERY)

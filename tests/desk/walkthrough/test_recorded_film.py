@@ -1,8 +1,9 @@
 """A film with what the teacher recorded at the board: heard where it should be, in step with the key."""
 
 import datetime as dt
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from fractions import Fraction
+from functools import cache
 from io import BytesIO
 from pathlib import Path
 
@@ -134,34 +135,37 @@ def refusal(recorded: dict[str, Recorded]) -> str:
     return str(no.value)
 
 
-GOOD = recorded("1")
+@cache
+def good() -> Recorded:
+    """A recording of problem 1 that can be used."""
+    return recorded("1")
 
 
 @pytest.mark.parametrize(
     ("spoiled", "said"),
     [
-        (Recorded(b"no sound at all", GOOD.steps), "not sound"),
-        (Recorded(b"", GOOD.steps), "not sound"),
-        (Recorded(GOOD.sound[: len(GOOD.sound) // 50], GOOD.steps), "recording of problem 1"),
-        (Recorded(webm(beeps(length=20)), GOOD.steps), "silent"),
-        (Recorded(GOOD.sound, GOOD.steps[:-1]), "steps here now"),
-        (Recorded(GOOD.sound, (*GOOD.steps[:-1], 10**9)), "before the last step"),
-        (Recorded(GOOD.sound, tuple(reversed(GOOD.steps))), "one after another"),
-        (Recorded(webm(np.tile(beeps(0.1, length=1), 601)), GOOD.steps), "longer than 10 min 0 s"),
-        (Recorded(bytes(MOST_BYTES + 1), GOOD.steps), "larger than 16 MB"),
+        (lambda: Recorded(b"no sound at all", good().steps), "not sound"),
+        (lambda: Recorded(b"", good().steps), "not sound"),
+        (lambda: Recorded(good().sound[: len(good().sound) // 50], good().steps), "recording of problem 1"),
+        (lambda: Recorded(webm(beeps(length=20)), good().steps), "silent"),
+        (lambda: Recorded(good().sound, good().steps[:-1]), "steps here now"),
+        (lambda: Recorded(good().sound, (*good().steps[:-1], 10**9)), "before the last step"),
+        (lambda: Recorded(good().sound, tuple(reversed(good().steps))), "one after another"),
+        (lambda: Recorded(webm(np.tile(beeps(0.1, length=1), 601)), good().steps), "longer than 10 min 0 s"),
+        (lambda: Recorded(bytes(MOST_BYTES + 1), good().steps), "larger than 16 MB"),
     ],
     ids=["no sound", "empty", "cut", "silent", "other steps", "late steps", "back", "too long", "too large"],
 )
-def test_a_recording_that_cannot_be_used(spoiled: Recorded, said: str) -> None:
+def test_a_recording_that_cannot_be_used(spoiled: Callable[[], Recorded], said: str) -> None:
     """It is refused, by the problem's name."""
-    told = refusal({"1": spoiled})
+    told = refusal({"1": spoiled()})
     assert said in told
     assert "problem 1" in told
 
 
 def test_all_that_is_wrong_is_said() -> None:
     """Two bad recordings are told together; so is one for a problem that is not there."""
-    told = refusal({"1": Recorded(b"", GOOD.steps), "9": GOOD})
+    told = refusal({"1": Recorded(b"", good().steps), "9": good()})
     assert told.startswith("2 recordings")
     assert "problem 1" in told
     assert "problem 9" in told
@@ -186,10 +190,10 @@ def seen(book: Store) -> tuple[NightPage, Board]:
 def test_a_recording_is_kept_and_heard_again(book: Store) -> None:
     """What is kept comes back byte for byte; recorded anew, the new one counts; taken away, it is gone."""
     page, shown = seen(book)
-    kept = keep(book, 1, shown, "1", GOOD, kind="audio/webm;codecs=opus", now=NOW)
+    kept = keep(book, 1, shown, "1", good(), kind="audio/webm;codecs=opus", now=NOW)
     assert (kept.label, kept.fits) == ("1", True)
     assert kept.seconds.endswith(" seconds")
-    assert sound_of(book, 1, "1").sound == GOOD.sound
+    assert sound_of(book, 1, "1").sound == good().sound
     assert heard(book, 1, shown) == {"1": kept}
     again = Recorded(webm(beeps(1, length=60)), stepped("1"))
     keep(book, 1, shown, "1", again, kind="audio/webm", now=NOW)
@@ -222,7 +226,7 @@ def test_marks_that_an_earlier_release_kept_are_read_as_ever(book: Store) -> Non
 def test_what_is_refused_leaves_the_one_before(book: Store) -> None:
     """A bad recording, another kind and an unknown part are refused; the recording before stays."""
     _, shown = seen(book)
-    keep(book, 1, shown, "1", GOOD, kind="audio/webm", now=NOW)
+    keep(book, 1, shown, "1", good(), kind="audio/webm", now=NOW)
     for label, one, kind in (
         ("1", Recorded(b"nothing", stepped("1")), "audio/webm"),
         ("1", recorded("1"), "text/html"),
@@ -230,7 +234,7 @@ def test_what_is_refused_leaves_the_one_before(book: Store) -> None:
     ):
         with pytest.raises(InputError):
             keep(book, 1, shown, label, one, kind=kind, now=NOW)
-    assert sound_of(book, 1, "1").sound == GOOD.sound
+    assert sound_of(book, 1, "1").sound == good().sound
     assert list(heard(book, 1, shown)) == ["1"]
 
 
@@ -250,7 +254,7 @@ def test_a_recording_for_another_board_is_not_heard_and_said(book: Store, tmp_pa
     making the film marks the night as shown.
     """
     page, shown = seen(book)
-    keep(book, 1, shown, "1", GOOD, kind="audio/webm", now=NOW)
+    keep(book, 1, shown, "1", good(), kind="audio/webm", now=NOW)
     keep(book, 1, shown, "2", recorded("2"), kind="audio/webm", now=NOW)
     keep_plan(book, 1, FilmPlan({"2": FilmChoice("count_up", length="in full")}))
     _, after = seen(book)
