@@ -2,7 +2,9 @@
 
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
+from enum import Enum, auto
 from fractions import Fraction
+from typing import assert_never
 
 from onewhole.sheets.header import MOST_MINUTES
 from onewhole.sheets.wishes import MOST_WHOLES, USUAL_DENOMINATORS, WishError, Wishes
@@ -13,17 +15,30 @@ Fits = Callable[[Wishes], bool]
 PAIR = 2
 
 
+class Wish(Enum):
+    """What a teacher may wish of a page; those that are dropped first are the least likely to be named."""
+
+    AVOID = auto()
+    STRATEGY = auto()
+    DENOMINATORS = auto()
+    LARGEST = auto()
+    REVIEW = auto()
+    REGROUPING = auto()
+    MINUTES = auto()
+    NUMBER = auto()
+
+
 class ClashError(WishError):
     """Wishes clash: ``names`` are those of a set that cannot be met together, and can when one is dropped.
 
     ``nearest`` are wishes that can be met, each with one of those changed as little as can be.
     """
 
-    names: tuple[str, ...]
+    names: tuple[Wish, ...]
     nearest: tuple[Wishes, ...]
 
     def __init__(
-        self, names: Iterable[str], said: Iterable[str], nearest: Iterable[tuple[str, Wishes]]
+        self, names: Iterable[Wish], said: Iterable[str], nearest: Iterable[tuple[str, Wishes]]
     ) -> None:
         found, words = tuple(nearest), tuple(said)
         how = {1: "", PAIR: " both"}.get(len(words), " all")
@@ -44,61 +59,67 @@ def clash(wishes: Wishes, fits: Fits) -> ClashError:
     that stays, the nearest change that fits is looked for with all other wishes kept.
     """
     kept = wishes
-    clashing: list[str] = []
-    for name, dropped in _FREE.items():
-        without = dropped(kept)
+    clashing: list[Wish] = []
+    for name in Wish:
+        without = _dropped(name, kept)
         if without != kept and not fits(without):
             kept = without
         elif without != kept:
             clashing.append(name)
     nearest = (
-        next(((_say(name, near), near) for near in _NEARER[name](wishes) if fits(near)), None)
+        next(((_say(name, near), near) for near in _nearer(name, wishes) if fits(near)), None)
         for name in clashing
     )
     found = [one for one in nearest if one is not None]
     return ClashError(clashing, [_say(name, wishes) for name in clashing], found)
 
 
-def _fewest(wishes: Wishes) -> Wishes:
-    return replace(wishes, number=len(wishes.review) + 1)
-
-
-#: How each wish is dropped; those that are dropped first are the least likely to be named.
-_FREE: dict[str, Callable[[Wishes], Wishes]] = {
-    "avoid": lambda wishes: replace(wishes, avoid=()),
-    "strategy": lambda wishes: replace(wishes, strategy=REGROUP_FIRST),
-    "denominators": lambda wishes: replace(
-        wishes, denominators=tuple({*wishes.denominators, *USUAL_DENOMINATORS})
-    ),
-    "largest": lambda wishes: replace(wishes, largest=max(wishes.largest, MOST_WHOLES)),
-    "review": lambda wishes: replace(wishes, review=()),
-    "regrouping": lambda wishes: replace(wishes, regrouping=None),
-    "minutes": lambda wishes: replace(wishes, minutes=None),
-    "number": _fewest,
-}
-
-
-def _say(name: str, wishes: Wishes) -> str:
+def _dropped(name: Wish, wishes: Wishes) -> Wishes:
+    """Return wishes without one of them."""
     match name:
-        case "avoid":
+        case Wish.AVOID:
+            return replace(wishes, avoid=())
+        case Wish.STRATEGY:
+            return replace(wishes, strategy=REGROUP_FIRST)
+        case Wish.DENOMINATORS:
+            return replace(wishes, denominators=tuple({*wishes.denominators, *USUAL_DENOMINATORS}))
+        case Wish.LARGEST:
+            return replace(wishes, largest=max(wishes.largest, MOST_WHOLES))
+        case Wish.REVIEW:
+            return replace(wishes, review=())
+        case Wish.REGROUPING:
+            return replace(wishes, regrouping=None)
+        case Wish.MINUTES:
+            return replace(wishes, minutes=None)
+        case Wish.NUMBER:
+            return replace(wishes, number=len(wishes.review) + 1)
+        case _:
+            assert_never(name)
+
+
+def _say(name: Wish, wishes: Wishes) -> str:
+    match name:
+        case Wish.AVOID:
             return (
                 "none of the last nights' problems" if wishes.avoid else "problems of the last nights again"
             )
-        case "strategy":
+        case Wish.STRATEGY:
             return f"the strategy {wishes.strategy.typed}"
-        case "denominators":
+        case Wish.DENOMINATORS:
             many = "s" * (len(wishes.denominators) > 1)
             return f"the denominator{many} {', '.join(map(str, wishes.denominators))}"
-        case "largest":
+        case Wish.LARGEST:
             return f"wholes up to {wishes.largest}"
-        case "review":
+        case Wish.REVIEW:
             return f"review of {' and '.join(wishes.review)}" if wishes.review else "no review"
-        case "regrouping":
+        case Wish.REGROUPING:
             return f"{wishes.kept_regrouping} problem{'s' * (wishes.kept_regrouping != 1)} with regrouping"
-        case "minutes":
+        case Wish.MINUTES:
             return f"{wishes.minutes} minute{'s' * (wishes.minutes != 1)}"
-        case _:
+        case Wish.NUMBER:
             return f"{wishes.number} problem{'s' * (wishes.number != 1)}"
+        case _:
+            assert_never(name)
 
 
 def _fewer(wishes: Wishes) -> Iterator[Wishes]:
@@ -137,13 +158,22 @@ def _less_review(wishes: Wishes) -> Iterator[Wishes]:
     yield from (replace(wishes, review=wishes.review[:n]) for n in reversed(range(len(wishes.review))))
 
 
-_NEARER: dict[str, Callable[[Wishes], Iterable[Wishes]]] = {
-    "avoid": lambda wishes: [replace(wishes, avoid=())],
-    "strategy": lambda wishes: [replace(wishes, strategy=REGROUP_FIRST)],
-    "denominators": _more_denominators,
-    "largest": _larger,
-    "review": _less_review,
-    "regrouping": _other_shares,
-    "minutes": _longer,
-    "number": _fewer,
-}
+def _nearer(name: Wish, wishes: Wishes) -> Iterable[Wishes]:
+    """Return wishes with one of them changed, the smallest change first."""
+    match name:
+        case Wish.AVOID | Wish.STRATEGY:
+            return [_dropped(name, wishes)]
+        case Wish.DENOMINATORS:
+            return _more_denominators(wishes)
+        case Wish.LARGEST:
+            return _larger(wishes)
+        case Wish.REVIEW:
+            return _less_review(wishes)
+        case Wish.REGROUPING:
+            return _other_shares(wishes)
+        case Wish.MINUTES:
+            return _longer(wishes)
+        case Wish.NUMBER:
+            return _fewer(wishes)
+        case _:
+            assert_never(name)
