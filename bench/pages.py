@@ -37,7 +37,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         cold(folder)
     acts: dict[str, Callable[[], Pages]] = {
-        "night's four pages": lambda: sheet_pages(sheet_in(SHEET)),
+        "night's pages": lambda: sheet_pages(sheet_in(SHEET)),
         "plan's pages": lambda: plan_pages(mark_files(SHEET, ANSWERS)),
     }
     warm(acts)

@@ -34,7 +34,7 @@ Pages = list[Printed]
 
 def main() -> None:
     print(f"{'':34} {'once ms':>8} {'apart ms':>9} {'ratio':>6}")
-    row("print, data of the four pages", print_once, print_apart)
+    row("print, data of the pages", print_once, print_apart)
     row("print, whole", lambda: pressed(print_once()), lambda: pressed(print_apart()))
     row("night without answers, data", night_once, night_apart)
     row("browser's page, data", browser_once, browser_apart)

@@ -43,6 +43,11 @@ def pages() -> tuple[Printed, ...]:
     return tuple(page for _, page in (*sheet_pages(worked_sheet(NIGHT)), *plan))
 
 
+def test_every_page_has_a_kept_file() -> None:
+    """A new page is kept like the others."""
+    assert {page.kind for page in pages()} == set(KINDS)
+
+
 @pytest.mark.parametrize("kind", KINDS)
 def test_the_data_of_a_page_is_as_kept(kind: str, accept: bool) -> None:
     """Each page's data is that of its kept file; ONEWHOLE_ACCEPT=1 writes the file anew."""

@@ -67,7 +67,6 @@ OPEN = "1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4\n"
 PAPERS = ("letter", "a4")
 PRINTS = ("ordinary", "large")
 COMBINED = tuple(product(PAPERS, PRINTS))
-NIGHT = ("pupil", "key", "workings", "family")
 HOME = ("pupil", "family")
 
 
@@ -91,7 +90,7 @@ def sheet(name: str, paper: str = "letter", size: str = "ordinary") -> Sheet:
 
 @cache
 def night(name: str, paper: str, size: str) -> dict[str, Printed]:
-    """The four pages of a sheet by their names."""
+    """The pages of a sheet by their names."""
     return dict(sheet_pages(WorkedSheet(sheet(name, paper, size))))
 
 

@@ -1,7 +1,6 @@
 import pytest
 
 from onewhole.pictures.choosing import (
-    KINDS,
     MOST_JUMPS,
     PictureRefusedError,
     chosen,
@@ -64,8 +63,7 @@ def _worked(problem: str, strategy: str = "regroup_first") -> Working:
 
 
 def test_every_kind_can_be_drawn() -> None:
-    """The table knows every kind of picture, and each is drawn for some working here."""
-    assert set(KINDS) == set(PictureKind)
+    """Each kind of picture is drawn for some working here."""
     drawn = {kind for working in WORKINGS for kind in PictureKind if refusal(working, kind) is None}
     assert drawn == set(PictureKind)
 

@@ -11,13 +11,16 @@ from onewhole.working.line import Line
 from onewhole.working.reasons.regrouping import OneIsWorth
 from onewhole.working.reasons.renaming import SamePlaces
 from onewhole.working.reasons.taking import LargerUnitFirst, Left, PiecesTaken, TakenUnitByUnit
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.same_units import Signed, same_units
+from onewhole.working.strategies.units_apart import UNITS_APART
+from onewhole.working.strategies.wholes_first import WHOLES_FIRST
 from onewhole.working.working import Working
 
 #: Squares, rods and cells.
 UNITS = 3
 #: Strategies that work place by place, so that blocks can show them, and how many numbers they join.
-WAYS, PAIR = {"regroup_first", "wholes_first", "units_apart"}, 2
+WAYS, PAIR = {REGROUP_FIRST.key, WHOLES_FIRST.key, UNITS_APART.key}, 2
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,9 +1,7 @@
 """Which picture suits which working, and why another does not."""
 
-from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from types import MappingProxyType
 from typing import assert_never
 
 from onewhole.errors import InputError
@@ -47,24 +45,14 @@ from onewhole.pictures.unpictured import (
 from onewhole.statements.expression import quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.working.reasons.renaming import FewestPieces
+from onewhole.working.strategies.count_up import COUNT_UP
+from onewhole.working.strategies.equal_shift import EQUAL_SHIFT
+from onewhole.working.strategies.from_whole import FROM_WHOLE
+from onewhole.working.strategies.jump_on import JUMP_ON
 from onewhole.working.working import Working
 
-#: Every kind of picture and the function that draws it.
-KINDS: Mapping[PictureKind, Callable[[Working], Picture]] = MappingProxyType(
-    {
-        PictureKind.STRIPS: strips,
-        PictureKind.DISCS: discs,
-        PictureKind.RECTANGLES: rectangles,
-        PictureKind.GRID: grid,
-        PictureKind.LINE: number_line,
-        PictureKind.SPLIT: split,
-        PictureKind.BLOCKS: blocks,
-        PictureKind.BAR: bar,
-    }
-)
-
 #: Strategies that are jumps along a line.
-JUMPING = {"count_up", "jump_on", "equal_shift", "from_whole"}
+JUMPING = {COUNT_UP.key, JUMP_ON.key, EQUAL_SHIFT.key, FROM_WHOLE.key}
 #: More jumps than this run into one another. Common practice, no source.
 MOST_JUMPS = 8
 MOST_IN_BLOCKS = 999
@@ -194,6 +182,29 @@ def _as_counted(working: Working) -> Working:
     return replace(working, lines=working.lines[:-1])
 
 
+def _draw(working: Working, kind: PictureKind) -> Picture:
+    """Draw a picture of a kind. Raises NotDrawnError where there is no room for it."""
+    match kind:
+        case PictureKind.STRIPS:
+            return strips(working)
+        case PictureKind.DISCS:
+            return discs(working)
+        case PictureKind.RECTANGLES:
+            return rectangles(working)
+        case PictureKind.GRID:
+            return grid(working)
+        case PictureKind.LINE:
+            return number_line(working)
+        case PictureKind.SPLIT:
+            return split(working)
+        case PictureKind.BLOCKS:
+            return blocks(working)
+        case PictureKind.BAR:
+            return bar(working)
+        case _:
+            assert_never(kind)
+
+
 @lru_cache(maxsize=64)
 def _drawn(working: Working, kind: PictureKind) -> Picture | None:
     """Draw a picture once; None where there is no room for it.
@@ -203,9 +214,9 @@ def _drawn(working: Working, kind: PictureKind) -> Picture | None:
     """
     try:
         if kind is not PictureKind.BAR and isinstance(working.lines[-1].because, FewestPieces):
-            drawn = KINDS[kind](_as_counted(working))
+            drawn = _draw(_as_counted(working), kind)
             return replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
-        return KINDS[kind](working)
+        return _draw(working, kind)
     except NotDrawnError:
         return None
 

@@ -3,18 +3,26 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import assert_never
 
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Comparison, Question, asked_quantities
+from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import (
     CountedUp,
+    EasierToTake,
+    GivenToMakeOne,
+    JumpedTo,
     JumpedToWhole,
     JumpedWholes,
+    Jumping,
     JumpLengths,
     SameToBoth,
     WholeAndRest,
 )
+from onewhole.working.reasons.regrouping import Regrouping
+from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.taking import (
     AddedUnitByUnit,
     InAll,
@@ -23,9 +31,11 @@ from onewhole.working.reasons.taking import (
     OpenedToTake,
     PiecesAdded,
     PiecesTaken,
+    SetAside,
     SoFar,
     TakenFromWhole,
     TakenUnitByUnit,
+    UnitsTaken,
 )
 from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.working import Working
@@ -93,8 +103,8 @@ def _jumps(working: Working, counted: Signed) -> tuple[tuple[int, ...], tuple[Ju
     a = first.parts
     if len(rest) == 1:
         b, ladder = rest[0][0].parts, first.ladder
-        for line in working.lines:
-            match line.because:
+        for reason in _jumping(working):
+            match reason:
                 case CountedUp(stops=stops):
                     places = [stop.on(ladder).parts for stop in stops]
                     return (a, b), tuple(Jump(fro, to) for fro, to in pairwise(places)), False
@@ -106,9 +116,18 @@ def _jumps(working: Working, counted: Signed) -> tuple[tuple[int, ...], tuple[Ju
                     return (a,), (Jump(start, end), Jump(end, a - b)), True
                 case JumpedWholes() | JumpedToWhole():
                     return (a,), tuple(_on(working, ladder, a, a + b)), True
-                case _:
+                case JumpLengths() | JumpedTo() | GivenToMakeOne() | WholeAndRest() | EasierToTake():
                     pass
+                case _:
+                    assert_never(reason)
     return (a,), tuple(_number_by_number(counted)), True
+
+
+def _jumping(working: Working) -> Iterator[Jumping | TakenFromWhole]:
+    """Yield the reasons that may have jumps of their own."""
+    for line in working.lines:
+        if isinstance(line.because, Jumping | TakenFromWhole):
+            yield line.because
 
 
 def _on(working: Working, ladder: Ladder, start: int, end: int) -> Iterator[Jump]:
@@ -143,7 +162,11 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
     found: list[int] = []
     for line in working.lines:
         ends = sum(jump.term <= term for jump in jumps)
-        match line.because:
+        reason = line.because
+        if reason is None or isinstance(reason, Regrouping | Renaming | Comparing):
+            found.append(max(drawn, found[-1] if found else 0))
+            continue
+        match reason:
             case CountedUp() | JumpLengths():
                 drawn = len(jumps)
             case OpenedToTake() | TakenFromWhole():
@@ -156,7 +179,9 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
                 drawn = ends
             case Left() | InAll() | SoFar():
                 drawn, term = ends, term + 1  # the next number's turn
-            case _:
+            case UnitsTaken() | SetAside() | JumpedTo() | GivenToMakeOne() | EasierToTake():
                 pass
+            case _:
+                assert_never(reason)
         found.append(max(drawn, found[-1] if found else 0))
     return (*found[:-1], len(jumps))

@@ -3,11 +3,12 @@
 import io
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import assert_never
 from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
 from onewhole.desk.classes.class_records import NightPage, night_page, room, sheet_typed
 from onewhole.desk.page.live_page import LONGEST_TYPED, laid
-from onewhole.desk.page.print_pages import pressed, sheet_pages
+from onewhole.desk.page.print_pages import SheetPage, pressed, sheet_pages
 from onewhole.errors import InputError
 from onewhole.sheets.reading import lines_of
 from onewhole.sheets.recipe import read_recipe
@@ -20,13 +21,6 @@ from onewhole.store.sheets import KeptSheet, add_sheet, change_sheet, newest_she
 from onewhole.store.steps import NightStep, keep_step
 from onewhole.writers.frame import UNTITLED
 
-#: What can be printed, in the order in which it is used.
-KINDS = {
-    "pupil": "the pupils' page",
-    "key": "the answers",
-    "workings": "the workings",
-    "family": "the page for home",
-}
 #: So many nights back problems are not asked again by a page that is composed.
 NIGHTS_BACK = 10
 
@@ -128,15 +122,36 @@ def last_typed(book: Store, room_number: int) -> tuple[str, ...]:
     return tuple(kept.typed for _, kept in set_pages(book, room_number)[-NIGHTS_BACK:])
 
 
-def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> PagePaper:
-    """Press a page as PDF, or all four of them in one file that is unpacked.
+def printable() -> dict[str, str]:
+    """Return what can be printed, in the order in which it is used, and what each page is called."""
+    return {page.value: _called(page) for page in SheetPage}
 
-    Nights of the class that have just this page are printed then. ``kind`` is one of :data:`KINDS`, or all.
+
+def _called(page: SheetPage) -> str:
+    match page:
+        case SheetPage.PUPIL:
+            return "the pupils' page"
+        case SheetPage.KEY:
+            return "the answers"
+        case SheetPage.WORKINGS:
+            return "the workings"
+        case SheetPage.FAMILY:
+            return "the page for home"
+        case _:
+            assert_never(page)
+
+
+def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> PagePaper:
+    """Press a page as PDF, or all of them in one file that is unpacked.
+
+    Nights of the class that have just this page are printed then. ``kind`` is the value of a SheetPage, or
+    all.
     Raises InputError, SheetError, RoomError, PressError and NotThere.
     """
-    if kind not in KINDS and kind != "all":
+    names = printable()
+    if kind not in names and kind != "all":
         msg = "there is no such page to print"
-        raise InputError(msg, remedy=f"Print one of: {', '.join(KINDS)}, all.")
+        raise InputError(msg, remedy=f"Print one of: {', '.join(names)}, all.")
     sheet = sheet_typed(typed)
     ready = pressed([one for one in sheet_pages(WorkedSheet(sheet)) if kind in {one[0], "all"}], when=now)
     with book.transaction() as within:
@@ -147,7 +162,7 @@ def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime)
                 keep_step(within, night.number, NightStep.PRINTED, now)
     name = (sheet.header.title or UNTITLED).replace("/", "-")
     if kind != "all":
-        return PagePaper(f"{name}, {KINDS[kind]}.pdf", "application/pdf", ready[0].content)
+        return PagePaper(f"{name}, {names[kind]}.pdf", "application/pdf", ready[0].content)
     packed = io.BytesIO()
     with ZipFile(packed, "w", ZIP_DEFLATED) as file:
         for one in ready:

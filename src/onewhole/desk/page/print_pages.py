@@ -3,7 +3,9 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
+from enum import Enum
 from pathlib import Path
+from typing import assert_never
 
 from onewhole.presses.files import write
 from onewhole.presses.folders import made
@@ -15,6 +17,15 @@ from onewhole.writers.key_page import key_page
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import pupil_page
 from onewhole.writers.workings_page import workings_page
+
+
+class SheetPage(Enum):
+    """What is printed of a sheet, in the order in which it is used; its value names its file."""
+
+    PUPIL = "pupil"
+    KEY = "key"
+    WORKINGS = "workings"
+    FAMILY = "family"
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +46,7 @@ class Ready:
 
 
 def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ...]:
-    """Print the four pages of a sheet into a folder, which is made if it is not there.
+    """Print the pages of a sheet into a folder, which is made if it is not there.
 
     All pages are pressed before the first is written, so that a page that cannot be printed leaves nothing
     behind. ``when`` is the date written into the PDFs, with its time zone. Raises RoomError when a working
@@ -45,13 +56,23 @@ def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ..
 
 
 def sheet_pages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:
-    """Return the four pages of a sheet by their names, not pressed yet."""
-    return (
-        ("pupil", pupil_page(worked)),
-        ("key", key_page(worked)),
-        ("workings", workings_page(worked)),
-        ("family", family_page(worked)),
-    )
+    """Return every page of a sheet by its name, not pressed yet."""
+    return tuple((page.value, sheet_page(page, worked)) for page in SheetPage)
+
+
+def sheet_page(page: SheetPage, worked: WorkedSheet) -> Printed:
+    """Return one page of a sheet, not pressed yet."""
+    match page:
+        case SheetPage.PUPIL:
+            return pupil_page(worked)
+        case SheetPage.KEY:
+            return key_page(worked)
+        case SheetPage.WORKINGS:
+            return workings_page(worked)
+        case SheetPage.FAMILY:
+            return family_page(worked)
+        case _:
+            assert_never(page)
 
 
 def pressed(pages: Iterable[tuple[str, Printed]], *, when: datetime) -> tuple[Ready, ...]:

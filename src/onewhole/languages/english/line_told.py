@@ -1,5 +1,7 @@
 """What stands on a line, and what is done at it where its reason was given before."""
 
+from typing import assert_never
+
 from onewhole.languages.english.making import Nodes, a_single, some, told, units
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
@@ -9,23 +11,50 @@ from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
+from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import (
     CountedUp,
+    EasierToTake,
     GivenToMakeOne,
+    JumpedTo,
     JumpedToWhole,
     JumpedWholes,
+    JumpLengths,
     SameToBoth,
+    WholeAndRest,
 )
-from onewhole.working.reasons.regrouping import FullGroups, OpensOne
-from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
+from onewhole.working.reasons.regrouping import (
+    AreWorth,
+    FullGroups,
+    MakesLarger,
+    OneIsWorth,
+    OpensOne,
+    OpensToMatch,
+    PutTogether,
+    WrittenTogether,
+)
+from onewhole.working.reasons.renaming import (
+    AllInPieces,
+    CutAgain,
+    FewestPieces,
+    RenamedSameAmount,
+    SamePlaces,
+    SameSizePieces,
+    WholesInPieces,
+)
 from onewhole.working.reasons.taking import (
     AddedUnitByUnit,
+    InAll,
     LargerUnitFirst,
+    Left,
     OpenedToTake,
     PiecesAdded,
     PiecesTaken,
     SetAside,
+    SoFar,
+    TakenFromWhole,
     TakenUnitByUnit,
+    UnitsTaken,
 )
 
 
@@ -65,15 +94,17 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
 
     It is said when a problem points back to one like it: no reason, which was given before.
     """
+    if reason is None or isinstance(reason, Comparing):
+        return None
     match reason:
         case OpensOne(large=large):
             return (Typed(words.regroup), a_single(large, words))
         case OpenedToTake(opened=opened):
             return (Typed(words.regroup), a_single(opened.ladder.units[-2], words))
-        case TakenUnitByUnit(taken) if taken:
-            return ("take the", *_names(taken, words))
-        case AddedUnitByUnit(added) if added:
-            return ("add the", *_names(added, words))
+        case TakenUnitByUnit(taken):
+            return ("take the", *_names(taken, words)) if taken else None
+        case AddedUnitByUnit(added):
+            return ("add the", *_names(added, words)) if added else None
         case PiecesTaken(small, _, count):
             return ("take", some(count, small))
         case PiecesAdded(small, _, count):
@@ -98,8 +129,16 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("count everything in", units(small))
         case CutAgain(small):
             return ("cut the pieces again into", units(small))
-        case _:
+        case OpensToMatch() | OneIsWorth() | AreWorth() | PutTogether() | MakesLarger() | WrittenTogether():
             return None
+        case UnitsTaken() | Left() | InAll() | SoFar() | TakenFromWhole():
+            return None
+        case JumpLengths() | JumpedTo() | WholeAndRest() | EasierToTake():
+            return None
+        case AllInPieces() | SameSizePieces() | SamePlaces() | RenamedSameAmount() | FewestPieces():
+            return None
+        case _:
+            assert_never(reason)
 
 
 def done_as_before(deed: Nodes, label: str) -> tuple[Sentences, ...]:

@@ -181,7 +181,7 @@ def _shown(
             "which": which,
             "versions": versions,
             "pages": kept_pages.kept_pages(request.book),
-            "kinds": kept_pages.KINDS,
+            "kinds": kept_pages.printable(),
             "when": lambda moment: _when(request, moment),
             "answered": last_answered(request.book, request.room.number) is not None,
             "longest": live_page.LONGEST_TYPED,
