@@ -205,10 +205,11 @@ def test_a_single_number_is_written_the_usual_way() -> None:
 
 
 def test_a_form_in_fewest_parts_is_not_asked_for() -> None:
-    """4 14/16 stays: nothing in it is overfull."""
-    found = all_workings("4 14/16")["units_apart"]
+    """A sum of 4 14/16 stays: nothing in it is overfull. Alone it asks for another name, and gets it."""
+    found = all_workings("2 7/16 + 2 7/16")["units_apart"]
     assert found.answer == read_expression("4 14/16")
-    assert len(found.lines) == 1
+    alone = all_workings("4 14/16")["units_apart"]
+    assert alone.answer == read_expression("4 7/8")
 
 
 def test_unchecked_work_has_no_checks() -> None:

@@ -72,7 +72,8 @@ def test_a_translation_is_shown(monkeypatch: pytest.MonkeyPatch) -> None:
     """A language that is installed is what the page is written in; what is filled in stays escaped."""
     made = templates.environment(Marked())
     monkeypatch.setattr(templates, "_environment", lambda: made)
-    page = templates.rendered("demo_away.html", {"demo": True, "csrf_token": "7"})
+    words = {"demo": True, "csrf_token": "7", "at": lambda page, **_: f"/{page}"}
+    page = templates.rendered("demo_away.html", words)
     assert {"<h1>[Put the demo away?]</h1>", '<button class="first">[Put the demo away]</button>'} <= set(
         page.splitlines()
     )
