@@ -8,7 +8,7 @@ from functools import cache
 from itertools import product
 
 from onewhole.desk.marking.mark import Marked, mark
-from onewhole.desk.page.print_pages import sheet_pages
+from onewhole.desk.page.print_pages import SheetPage, sheet_pages
 from onewhole.desk.pupil.report import reports
 from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
 from onewhole.marking.diagnosis.report import Report
@@ -165,6 +165,8 @@ def every_page(paper: str, size: str) -> dict[str, Printed]:
     return pages | {f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped")}
 
 
+#: The pages of a night's sheet.
+NIGHT = tuple(page.value for page in SheetPage)
 #: The names of those pages, told without making one: `tests/writers/test_look.py` holds them together.
 EVERY = (
     *(f"room12/{name}" for name in (*NIGHT, "morning", "talks", "practice", "mend", "keys")),
