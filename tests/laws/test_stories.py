@@ -25,7 +25,8 @@ from onewhole.statements.statement import Statement, meaning
 from tests.kit.stories import TOLD, WORDS, tellable
 
 UNIT = r"(?:yards?|feet|foot|inch(?:es)?|pounds?|ounces?|hours?|minutes?)"
-AMOUNT = re.compile(rf"(?:\d+ {UNIT}\b ?)+|\d+(?:\.\d+)?(?: \d+/\d+|/\d+)?")
+FIGURE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
+AMOUNT = re.compile(rf"(?:{FIGURE} {UNIT}\b ?)+|{FIGURE}(?:\.\d+)?(?: \d+/\d+|/\d+)?")
 MOST = max(sum(one.asks is frame.asks and one.kind is frame.kind for one in FRAMES) for frame in FRAMES)
 
 #: The statement that stands behind each unknown, written from the two amounts in the order of the words.

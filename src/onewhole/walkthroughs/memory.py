@@ -76,9 +76,10 @@ def cut(sentences: Sentences) -> Sentences:
     >>> from onewhole.sentences.node import Said
     >>> from onewhole.statements.reading import read_expression
     >>> asked = Said(read_expression("143 - 57"))
-    >>> long = Sentence("en-US", ("for", asked, ", think of adding", Seam(":"), asked, Seam(", then"), asked))
+    >>> steps = (Seam(":"), asked, Seam(", then", "then"), asked, Seam(", then", "then"), asked)
+    >>> long = Sentence("en-US", ("for", asked, ", think of adding", *steps))
     >>> [len(part.nodes) for part in cut((long,))]
-    [5, 1]
+    [7, 2]
     """
     return tuple(part for sentence in sentences for part in _parts(sentence))
 
