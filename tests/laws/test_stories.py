@@ -26,7 +26,7 @@ from tests.kit.stories import TOLD, WORDS, tellable
 
 UNIT = r"(?:yards?|feet|foot|inch(?:es)?|pounds?|ounces?|hours?|minutes?)"
 FIGURE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
-AMOUNT = re.compile(rf"(?:{FIGURE} {UNIT}\b ?)+|{FIGURE}(?:\.\d+)?(?: \d+/\d+|/\d+)?")
+AMOUNT = re.compile(rf"(?:{FIGURE} {UNIT}\b ?)+|{FIGURE}(?:\.\d+)?(?: {FIGURE}/{FIGURE}|/{FIGURE})?")
 MOST = max(sum(one.asks is frame.asks and one.kind is frame.kind for one in FRAMES) for frame in FRAMES)
 
 #: The statement that stands behind each unknown, written from the two amounts in the order of the words.

@@ -26,6 +26,7 @@ SAID = {
     "Work out 7 2/6 - 3 5/6.": "Work out seven and two sixths minus three and five sixths.",
     "On 11/25/2026 or 2026-11-25 at 4:30.": "On 11/25/2026 or 2026-11-25 at 4:30.",
     "Page 3b (and 4).": "Page 3b (and four).",
+    "It has 1,000/2 of them.": "It has one thousand halves of them.",
     "1/0 is no number.": "1/0 is no number.",
     "take five": "take five",
 }

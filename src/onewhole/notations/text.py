@@ -46,9 +46,13 @@ def printed(thing: Writable) -> str:
 def grouped(digits: str) -> str:
     """Put a comma before every three digits, from the right; fewer than four digits stay as they are.
 
-    >>> grouped("1234567"), grouped("999"), grouped("?")
-    ('1,234,567', '999', '?')
+    So do digits that begin with a zero.
+
+    >>> grouped("1234567"), grouped("999"), grouped("0001"), grouped("?")
+    ('1,234,567', '999', '0001', '?')
     """
+    if digits[:1] == "0":
+        return digits
     head = len(digits) % _THREE or _THREE
     return ",".join((digits[:head], *(digits[at : at + _THREE] for at in range(head, len(digits), _THREE))))
 

@@ -11,9 +11,10 @@ from onewhole.statements.writable import Writable
 #: A full stop, question or exclamation mark that ends a sentence, and not one that ends "5/?".
 _END = re.compile(r"(?<=[^\s/][.?!])\s+")
 #: One number as it is typed: 1,200 or 4 or 5.2, with a fraction after it, or a fraction alone, or 2⅔.
-_FIGURE = r"(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?"
+_WHOLE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
+_FIGURE = rf"{_WHOLE}(?:\.\d+)?"
 _VULGAR = "[¼-¾⅐-⅞]"
-_MIXED = rf"(?:(?:{_FIGURE}\s(?:and\s)?)?\d+/\d+|(?:{_FIGURE}\s?)?{_VULGAR})"
+_MIXED = rf"(?:(?:{_FIGURE}\s(?:and\s)?)?{_WHOLE}/{_WHOLE}|(?:{_FIGURE}\s?)?{_VULGAR})"
 #: Marks and names of measures that are no other word.
 _NAME = "yards?|feet|foot|inch(?:es)?|pounds?|lbs|ounces?|hours?|hrs?|minutes?|mins"
 _MARK = rf"(?:yd|ft|lb|oz|h|min|{_NAME})"
