@@ -152,22 +152,22 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
 
 def _why(working: Working, kind: PictureKind) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
-    working = working if kind is PictureKind.BAR else _as_counted(working)
+    counted = _as_counted(working, kind)
     match kind:
         case PictureKind.STRIPS | PictureKind.DISCS:
-            why = _uncounted(working, MOST_PARTS)
+            why = _uncounted(counted, MOST_PARTS)
         case PictureKind.RECTANGLES:
-            why = _uncounted(working, MOST_PARTS_RECTANGLE)
+            why = _uncounted(counted, MOST_PARTS_RECTANGLE)
         case PictureKind.GRID:
-            why = _off_grid(working)
+            why = _off_grid(counted)
         case PictureKind.LINE:
-            why = _off_line(working)
+            why = _off_line(counted)
         case PictureKind.SPLIT:
-            why = None if any(grown(working)) else NothingToSplit()
+            why = None if any(grown(counted)) else NothingToSplit()
         case PictureKind.BLOCKS:
-            why = _no_blocks(working)
+            why = _no_blocks(counted)
         case PictureKind.BAR:
-            why = _no_bar(working)
+            why = _no_bar(counted)
         case _:
             assert_never(kind)
     if why is not None:
@@ -175,9 +175,9 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
     return None if _drawn(working, kind) else NoRoom()
 
 
-def _as_counted(working: Working) -> Working:
-    """Return a working without the line that only writes its answer with fewer pieces."""
-    if not isinstance(working.lines[-1].because, FewestPieces):
+def _as_counted(working: Working, kind: PictureKind) -> Working:
+    """Return a working without the line that only writes its answer with fewer pieces; a bar shows it too."""
+    if kind is PictureKind.BAR or not isinstance(working.lines[-1].because, FewestPieces):
         return working
     return replace(working, lines=working.lines[:-1])
 
@@ -213,12 +213,11 @@ def _drawn(working: Working, kind: PictureKind) -> Picture | None:
     before.
     """
     try:
-        if kind is not PictureKind.BAR and isinstance(working.lines[-1].because, FewestPieces):
-            drawn = _draw(_as_counted(working), kind)
-            return replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
-        return _draw(working, kind)
+        counted = _as_counted(working, kind)
+        drawn = _draw(counted, kind)
     except NotDrawnError:
         return None
+    return drawn if counted is working else replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
 
 
 def _states(working: Working) -> tuple[QuantityState, ...]:

@@ -9,7 +9,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
 from onewhole.problems.needs import Needs, Operation
 from onewhole.problems.numbers import numbers_of
-from onewhole.problems.worked import WorkedProblem
+from onewhole.statements.statement import Statement
 
 
 class Units(Enum):
@@ -39,29 +39,28 @@ class About:
 _FIRST = (Operation.FIND, Operation.COMPARE, Operation.MULTIPLY, Operation.SUBTRACT, Operation.ADD)
 
 
-def about(problem: WorkedProblem) -> About | None:
-    """Return what a problem is about; None where nothing is done with its numbers.
+def about(statement: Statement, asked: Needs) -> About | None:
+    """Return what a problem is about that needs this; None where nothing is done with its numbers.
 
-    >>> from onewhole.problems.problem import Problem
+    >>> from onewhole.problems.needs import needs
     >>> from onewhole.statements.reading import read_statement
-    >>> about(WorkedProblem(Problem("1", read_statement("304 - 128"), "304 - 128"))).units.value
+    >>> asked = read_statement("304 - 128")
+    >>> about(asked, needs(asked)).units.value
     'whole numbers'
     """
-    asked = problem.needs
     done = next((operation for operation in _FIRST if operation in asked.operations), None)
-    return About(done, _units(problem, asked)) if done else None
+    return About(done, _units(statement, asked)) if done else None
 
 
-def abouts(problems: Iterable[WorkedProblem]) -> tuple[About, ...]:
+def most_first(found: Iterable[About | None]) -> tuple[About, ...]:
     """Return what problems are about, each once, what most are about first."""
-    found = Counter(one for problem in problems if (one := about(problem)))
-    return tuple(one for one, _ in found.most_common())
+    return tuple(one for one, _ in Counter(filter(None, found)).most_common())
 
 
-def _units(problem: WorkedProblem, asked: Needs) -> Units:
+def _units(statement: Statement, asked: Needs) -> Units:
     if asked.kind is not Kind.NUMBER:
         return Units.MEASURES
-    if any(number.ladder.style is Style.DECIMAL for number in numbers_of(problem.statement)):
+    if any(number.ladder.style is Style.DECIMAL for number in numbers_of(statement)):
         return Units.DECIMALS
     if not asked.denominators:
         return Units.PLACES

@@ -7,6 +7,7 @@ from functools import cached_property
 from onewhole.misconceptions.catalogue import shows
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import Quantity
+from onewhole.problems.about import About, about
 from onewhole.problems.answer import answer
 from onewhole.problems.difficulty import Difficulty, difficulty_of
 from onewhole.problems.needs import Needs, needs
@@ -82,6 +83,11 @@ class WorkedProblem:
     def needs(self) -> Needs:
         """Return what the problem needs."""
         return needs(self.statement)
+
+    @property
+    def about(self) -> About | None:
+        """Return what is done in it, and with which units; None where nothing is done."""
+        return about(self.statement, self.needs)
 
     @cached_property
     def difficulty(self) -> Difficulty:

@@ -8,7 +8,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.limits import MOST_WHOLES
-from onewhole.problems.about import abouts
+from onewhole.problems.about import most_first
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.parallel import parallel
@@ -127,5 +127,6 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
 def _asks(worked: WorkedSheet) -> Json:
     words = worked.header.words
     language = spoken_by(words)
-    asked = questions_to_ask(abouts(worked.problems), words) or (language.home.guess_asked(),)
+    abouts = most_first(one.about for one in worked.problems)
+    asked = questions_to_ask(abouts, words) or (language.home.guess_asked(),)
     return {"heading": language.page.good_questions, "items": [set_words(one) for one in asked]}

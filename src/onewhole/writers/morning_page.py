@@ -18,7 +18,7 @@ from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
-from onewhole.problems.about import About, Units, about, abouts
+from onewhole.problems.about import About, Units, most_first
 from onewhole.problems.needs import Operation
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
@@ -141,8 +141,8 @@ def _group(group: Group, at: int, night: _Night) -> Json:
 
 def _about(labels: Sequence[str], night: _Night) -> About:
     """Return what the problems missed most are about, or what most of the page is."""
-    missed_most = (night.worked.labelled[label] for label in labels)
-    found = [*filter(None, map(about, missed_most)), *abouts(night.worked.problems)]
+    missed_most = (night.worked.labelled[label].about for label in labels)
+    found = [*filter(None, missed_most), *most_first(one.about for one in night.worked.problems)]
     return found[0] if found else About(Operation.FIND, Units.PIECES)
 
 
