@@ -32,6 +32,7 @@ from onewhole.presses.frames import FramePart, numbers
 from onewhole.presses.video import Filmed, film
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import BOARD, Draw
 from onewhole.walkthroughs.layout import laid_out, picture_place
 from onewhole.walkthroughs.lesson import Pace
@@ -84,7 +85,7 @@ def changed(text: str) -> str:
 
 
 def filmed(sheet: Sheet, folder: Path, cache: Path) -> Filmed:
-    timeline: Timeline = timed(laid_out(script(lesson(sheet))), Pace())
+    timeline: Timeline = timed(laid_out(script(lesson(WorkedSheet(sheet)))), Pace())
     sound = np.zeros(int(timeline.length * RATE), dtype=np.int16)
     return film(
         timeline,

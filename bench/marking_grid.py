@@ -15,7 +15,7 @@ import re
 import sqlite3
 import tempfile
 import threading
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import closing, contextmanager
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -172,7 +172,7 @@ def talk(port: int, cookie: str) -> Iterator[Callable[..., bytes]]:
         yield ask
 
 
-def timed(act: Callable[..., object], items: object) -> list[float]:
+def timed(act: Callable[..., object], items: Iterable[object]) -> list[float]:
     """Return the milliseconds of each item, sorted."""
     taken = []
     for item in items:

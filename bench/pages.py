@@ -22,6 +22,7 @@ from onewhole.desk.page.print_pages import sheet_pages
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.plan import plan_pages
 from onewhole.presses.pdf import press
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.printed import Printed
 
 COMMAND = str(Path(sys.executable).with_name("onewhole"))
@@ -37,8 +38,10 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         cold(folder)
     acts: dict[str, Callable[[], Pages]] = {
-        "night's pages": lambda: sheet_pages(sheet_in(SHEET)),
-        "plan's pages": lambda: plan_pages(mark_files(SHEET, ANSWERS)),
+        "night's pages": lambda: sheet_pages(WorkedSheet(sheet_in(SHEET))),
+        "plan's pages": lambda: tuple(
+            (page.kind, page) for _, page in plan_pages(mark_files(SHEET, ANSWERS))
+        ),
     }
     warm(acts)
     each([page for act in acts.values() for page in act()])

@@ -18,6 +18,7 @@ from onewhole.desk.tomorrow.plan import plan_pages
 from onewhole.desk.walkthrough.lesson import lesson
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.lesson import Pace
 
@@ -37,7 +38,8 @@ WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
 def main() -> None:
     """Write the pictures."""
     PICTURES.mkdir(parents=True, exist_ok=True)
-    pages = dict((*sheet_pages(sheet_in(SHEET)), *plan_pages(mark_files(SHEET, ANSWERS))))
+    made = (*sheet_pages(WorkedSheet(sheet_in(SHEET))), *plan_pages(mark_files(SHEET, ANSWERS)))
+    pages = {page.kind: page for _, page in made}
     for name in SHOWN:
         picture = first_page(press(pages[name].source, data=pages[name].content, when=WHEN))
         picture.save(PICTURES / f"{name}.png", optimize=True)
@@ -50,7 +52,7 @@ def board() -> Image.Image:
     """Return a board of the film, on which strips are crossed out."""
     sheet = sheet_in(SHEET)
     kept = replace(sheet, items=tuple(one for one in sheet.problems if one.label == FILMED))
-    _, timeline = fitted(lesson(kept), Pace(), None)
+    _, timeline = fitted(lesson(WorkedSheet(kept)), Pace(), None)
     drawn = Image.open(BytesIO(poster(timeline, sheet.header.words))).convert("RGB")
     return drawn.resize((960, 540), Image.Resampling.LANCZOS).quantize(COLOURS, Image.Quantize.MAXCOVERAGE)
 

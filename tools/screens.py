@@ -35,7 +35,7 @@ def main() -> None:
         mark_missing(door.door.books["demo"], 1, lambda _done, _of: None)
         with chromium() as browser:
             for size in (WIDE, PHONE) if to else (TALL,):
-                opened = door.gate.sessions.new_key()
+                opened = door.access.sessions.new_key()
                 with window(browser, f"{door.base}/open?key={opened}", size) as page:
                     for name, address in addresses(door).items():
                         take(page, door.base + address, name, size, to)
