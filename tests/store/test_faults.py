@@ -3,11 +3,12 @@
 import json
 import os
 import shutil
+import signal
 import subprocess
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
-from datetime import UTC, datetime, timedelta
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -17,8 +18,8 @@ from onewhole.store.backups import backups_folder, backups_of, daily_name
 from onewhole.store.classes import pupils_of
 from onewhole.store.keeping import backup, clean, erase_pupil
 from onewhole.store.migrations.env import VERSION_TABLE
-from onewhole.store.opening import MAKING, Store, open_store
-from onewhole.store.orphan_cleanup import remove_orphans
+from onewhole.store.opening import Store, make_beside, open_store
+from onewhole.store.orphan_cleanup import MAKING, hold, orphans_of, remove_orphans
 from onewhole.store.refusals import Damaged, StoreRefused
 from tests.kit.kept import DAY, first_round, write
 
@@ -231,9 +232,8 @@ def test_a_newer_file_offers_no_backup(store: Store) -> None:
     assert not isinstance(refused.value, Damaged)
 
 
-def test_what_a_kill_left_half_made_is_swept_later(store: Store) -> None:
-    """Only a plain file called as ours in the making, of the same owner, an hour old; nothing else."""
-    now = datetime.now(UTC)
+def test_what_a_kill_left_half_made_is_swept_at_once(store: Store) -> None:
+    """Only a plain file called as ours in the making, of the same owner; nothing else."""
     folders = store.path.parent, backups_folder(store.path)
     folders[1].mkdir()
     ours = [f".room12.class.ab_1x9zq{MAKING}", f".a.class.abcdefgh{MAKING}-journal"]
@@ -247,27 +247,61 @@ def test_what_a_kill_left_half_made_is_swept_later(store: Store) -> None:
     for folder in folders:
         for name in (*ours, *others):
             (folder / name).write_bytes(b"x")
-            os.utime(folder / name, (0, 0))
         (folder / f".room12.class.dddddddd{MAKING}").mkdir()
         (folder / f".room12.class.llllllll{MAKING}").symlink_to(store.path)
-        (folder / f".room12.class.yyyyyyyy{MAKING}").write_bytes(b"young")
     if os.geteuid() == 0:
         others.append(f".room12.class.ssssssss{MAKING}")
         (folders[0] / others[-1]).write_bytes(b"somebody else's")
-        os.utime(folders[0] / others[-1], (0, 0))
         os.chown(folders[0] / others[-1], 65534, 65534)
     before = {path for folder in folders for path in folder.iterdir()}
-    gone = remove_orphans(store, now)
+    gone = remove_orphans(store.path)
     assert set(gone) == {folder / name for folder in folders for name in ours}
     assert {path for folder in folders for path in folder.iterdir()} == before - set(gone)
-    assert len(remove_orphans(store, now + timedelta(hours=2))) == len(folders), (
-        "the young ones have become old"
-    )
 
 
-def test_a_clock_set_back_sweeps_nothing(store: Store) -> None:
-    """A file that seems to be of the future is nobody's leftover."""
-    left = store.path.parent / f".room12.class.abcdefgh{MAKING}"
-    left.write_bytes(b"x")
-    assert remove_orphans(store, datetime.now(UTC) - timedelta(days=400)) == ()
-    assert left.exists()
+def test_what_a_living_process_makes_is_never_swept(store: Store) -> None:
+    """Its file and the log of that are held until it ends, however it ends; they are named till then."""
+    told, tells = os.pipe()
+    child = os.fork()
+    if child == 0:
+        _, beside = make_beside(store.path)
+        beside.with_name(beside.name + "-journal").write_bytes(b"log")
+        os.write(tells, beside.name.encode())
+        signal.pause()
+    made = store.path.with_name(os.read(told, 4096).decode())
+    log = made.with_name(f"{made.name}-journal")
+    try:
+        assert remove_orphans(store.path) == ()
+        assert orphans_of(store.path) == (made, log)
+    finally:
+        os.kill(child, signal.SIGKILL)
+        os.waitpid(child, 0)
+        os.close(told)
+        os.close(tells)
+    assert set(remove_orphans(store.path)) == {made, log}
+
+
+def test_a_file_that_a_sweep_took_first_is_made_again(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Between its making and its holding another process may take it for an orphan: then there is another."""
+    taken: list[str] = []
+
+    def swept_first(handle: int) -> bool:
+        if not taken:
+            taken.extend(path.name for path in remove_orphans(store.path))
+        return hold(handle)
+
+    monkeypatch.setattr("onewhole.store.opening.hold", swept_first)
+    handle, beside = make_beside(store.path)
+    assert (len(taken), beside.exists(), beside.name in taken) == (1, True, False)
+    os.close(handle)
+
+
+def test_a_file_is_swept_when_it_is_opened(tmp_path: Path) -> None:
+    """A copy that a killed backup left is gone at the next start, from the folder of the backups too."""
+    open_store(tmp_path / "a.class").close()
+    (tmp_path / "backups").mkdir()
+    left = [folder / f".a.class.abcdefgh{MAKING}" for folder in (tmp_path, tmp_path / "backups")]
+    for file in left:
+        file.write_bytes(b"Wrenalinda")
+    open_store(tmp_path / "a.class").close()
+    assert [file for file in left if file.exists()] == []

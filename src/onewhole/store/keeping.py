@@ -44,6 +44,22 @@ def backup(store: Store, path: Path) -> None:
         _copy_beside(source, goal)
 
 
+def backup_bytes(store: Store) -> bytes:
+    """Return a backup as the bytes of its file; nothing of it stays on the disk. Raises `StoreRefused`."""
+    handle, beside = make_beside(store.path)
+    try:
+        with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
+            source = raw.driver_connection
+            assert isinstance(source, sqlite3.Connection)
+            _copy_into(source, beside)
+        return beside.read_bytes()
+    except OSError as error:
+        raise error if isinstance(error, StoreRefused) else refused(store.path, error) from error
+    finally:
+        beside.unlink(missing_ok=True)
+        os.close(handle)
+
+
 def restore(saved: Path, path: Path) -> Store:
     """Bring a backup back under a name and open it: what was kept there is replaced, all of it or nothing.
 
@@ -73,17 +89,23 @@ def _copy_beside(source: sqlite3.Connection, goal: Path) -> None:
         )
     handle, beside = make_beside(goal)
     try:
-        with translate_errors(goal), closing(sqlite3.connect(beside, isolation_level=None)) as target:
-            source.backup(target, progress=_give_up_when_busy())
-            target.execute("PRAGMA journal_mode = DELETE")
+        with translate_errors(goal):
+            _copy_into(source, beside)
         os.fsync(handle)
         beside.replace(goal)
     except OSError as error:
         raise error if isinstance(error, StoreRefused) else refused(goal, error) from error
     finally:
-        os.close(handle)
         beside.unlink(missing_ok=True)
+        os.close(handle)
     sync_folder(goal.parent)
+
+
+def _copy_into(source: sqlite3.Connection, file: Path) -> None:
+    """Copy into an empty file, which wants no log beside it."""
+    with closing(sqlite3.connect(file, isolation_level=None)) as target:
+        source.backup(target, progress=_give_up_when_busy())
+        target.execute("PRAGMA journal_mode = DELETE")
 
 
 def _give_up_when_busy() -> Callable[[int, int, int], None]:

@@ -17,6 +17,7 @@ from sqlalchemy import URL, Connection, Engine, create_engine, event
 from onewhole.errors import Fault
 from onewhole.store.backups import backups_of
 from onewhole.store.migrations.env import VERSION_TABLE
+from onewhole.store.orphan_cleanup import MAKING, hold, remove_orphans
 from onewhole.store.refusals import Damaged, StoreRefused, translate_error
 from onewhole.store.transaction import OneTransaction, translate_errors
 
@@ -24,9 +25,6 @@ from onewhole.store.transaction import OneTransaction, translate_errors
 MARK = b"1who"
 #: How long a writer waits for another one.
 BUSY_TIMEOUT_MS = 5000
-
-#: How the name of a file in the making ends.
-MAKING = ".making"
 
 _MAGIC = b"SQLite format 3\0"
 _EACH_CONNECTION = (
@@ -116,6 +114,7 @@ def open_store(path: Path) -> Store:
     A file of an earlier release is brought forward, all steps or none. A new file is made whole beside and
     then takes its name. Raises `StoreRefused` for a newer, damaged or foreign file (which stays as it is)
     and for a folder that takes no file; for a damaged file it names the newest automatic backup.
+    What a killed process left half made beside it is taken away.
 
     >>> from tempfile import TemporaryDirectory
     >>> with TemporaryDirectory() as folder:
@@ -144,6 +143,7 @@ def open_store(path: Path) -> Store:
     except BaseException:
         store.close()
         raise
+    remove_orphans(path)
     return store
 
 
@@ -202,7 +202,6 @@ def _make(path: Path) -> None:
             remedy="Bring the file back to its place, or restore a backup.",
         )
     handle, beside = make_beside(path)
-    os.close(handle)
     engine = _engine(beside)
     try:
         with translate_errors(path):
@@ -217,6 +216,7 @@ def _make(path: Path) -> None:
     finally:
         engine.dispose()
         beside.unlink(missing_ok=True)
+        os.close(handle)
     sync_folder(path.parent)
 
 
@@ -226,12 +226,18 @@ def logs_of(path: Path) -> tuple[Path, ...]:
 
 
 def make_beside(path: Path) -> tuple[int, Path]:
-    """Make an empty hidden file beside a name, mode 0600, and give its handle and path."""
-    try:
-        handle, name = mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.", suffix=MAKING)
-    except OSError as error:
-        raise refused(path, error) from error
-    return handle, Path(name)
+    """Make an empty hidden file beside a name, mode 0600, and give its handle and path.
+
+    Until the handle is closed no sweep takes the file for one that a killed process left.
+    """
+    while True:
+        try:
+            handle, name = mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.", suffix=MAKING)
+        except OSError as error:
+            raise refused(path, error) from error
+        if hold(handle):
+            return handle, Path(name)
+        os.close(handle)
 
 
 def sync_folder(folder: Path) -> None:

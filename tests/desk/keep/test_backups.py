@@ -1,5 +1,6 @@
 """The file of a class kept safe: daily backups, a restore that loses nothing, a child erased everywhere."""
 
+import os
 from collections.abc import Iterator
 from datetime import timedelta
 from pathlib import Path
@@ -24,7 +25,7 @@ from onewhole.desk.keep.backups import (
 from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil, pupils_of
-from onewhole.store.opening import Store, open_store
+from onewhole.store.opening import Store, make_beside, open_store
 from onewhole.store.refusals import Damaged, NotThere, StoreRefused
 from tests.kit.kept import NOW, first_round, write
 
@@ -243,3 +244,15 @@ def test_a_file_that_is_not_there_is_not_made(tmp_path: Path) -> None:
     with pytest.raises(NotThere, match="no such file"):
         open_kept(tmp_path / "a.class")
     assert list(tmp_path.iterdir()) == []
+
+
+def test_a_copy_that_a_killed_backup_left_goes_with_the_child(book: Store) -> None:
+    """What a living process is just making stays, and is named as what may still hold the child."""
+    folder = backups_folder(book.path)
+    back_up_daily(book, folder, NOW)
+    left = folder / ".room12.class.2026-09-01.backup.abcdefgh.making"
+    left.write_bytes(b"Wrenalinda")
+    handle, making = make_beside(book.path)
+    done = erase_everywhere(book, 1, "K01")
+    os.close(handle)
+    assert (left.exists(), done.left) == (False, (making,))

@@ -20,6 +20,7 @@ from onewhole.store.backups import (
 from onewhole.store.classes import pupils_of
 from onewhole.store.keeping import (
     backup,
+    backup_bytes,
     clean,
     erase_pupil,
     is_over,
@@ -29,7 +30,7 @@ from onewhole.store.keeping import (
     settle,
 )
 from onewhole.store.opening import Store, check_file, logs_of, make_beside, open_store, refused
-from onewhole.store.orphan_cleanup import remove_orphans
+from onewhole.store.orphan_cleanup import orphans_of, remove_orphans
 from onewhole.store.refusals import Damaged, NotThere, StoreRefused
 
 __all__ = [
@@ -105,26 +106,13 @@ def back_up(book: Store, path: Path) -> None:
     backup(book, path)
 
 
-def backup_bytes(book: Store) -> bytes:
-    """Return a backup as the bytes of its file; nothing of it stays on the disk. Raises StoreRefused."""
-    handle, beside = make_beside(book.path)
-    os.close(handle)
-    try:
-        backup(book, beside)
-        return beside.read_bytes()
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(book.path, error) from error
-    finally:
-        beside.unlink(missing_ok=True)
-
-
 def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     """Make today's backup in a folder (made where there is none, mode 0700); None when there is one already.
 
-    The newest 7 daily backups are kept, today's always. Temporary files of killed processes, an hour old or
-    older, are deleted. Raises StoreRefused; the book is as it was.
+    The newest 7 daily backups are kept, today's always. What killed processes left half made is taken away.
+    Raises StoreRefused; the book is as it was.
     """
-    remove_orphans(book, now)
+    remove_orphans(book.path)
     today = now.astimezone().date()
     _make_folder(folder)
     goal = folder / daily_name(book.path, today)
@@ -178,7 +166,7 @@ def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
     """Bring back a backup that was handed in, as `restore_backup` does; InputError for what is none."""
     handle, beside = make_beside(path)
     try:
-        with os.fdopen(handle, "wb") as file:
+        with open(handle, "wb", closefd=False) as file:
             file.write(content)
         return restore_backup(beside, path, now)
     except StoreRefused as refusal:
@@ -189,6 +177,7 @@ def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
         raise refused(path, error) from error
     finally:
         beside.unlink(missing_ok=True)
+        os.close(handle)
 
 
 def moved_aside(path: Path, now: datetime) -> Path:
@@ -237,6 +226,7 @@ def erase_everywhere(
             raise
         traces = refusal.what
     clear_pupil_caches()
+    remove_orphans(book.path)
     for pages in () if made is None else made.glob("night-*/tomorrow"):
         rmtree(pages, ignore_errors=True)
     cleaned, left = [], []
@@ -245,7 +235,7 @@ def erase_everywhere(
             cleaned.append(one.path)
         else:
             left.append(one.path)
-    return Erased(code, tuple(cleaned), (*left, *damaged_of(book.path)), traces)
+    return Erased(code, tuple(cleaned), (*left, *damaged_of(book.path), *orphans_of(book.path)), traces)
 
 
 def _erased_in(path: Path, room: int, code: str) -> bool:
