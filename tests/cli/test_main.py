@@ -1,5 +1,7 @@
 """The command answers for itself, loads one verb, and ends with a code that a script can trust."""
 
+import os
+import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -21,6 +23,8 @@ def run(kite: str, strips: Annotated[int, typer.Option("--strips")] = 1) -> int:
     """A verb made for these tests: prints, and says no to a kite of no strips."""
     if kite == "torn":
         raise InputError("This kite is torn", line=1, remedy="Cut a new strip.")
+    if kite == "caught":
+        signal.raise_signal(signal.SIGINT)
     if kite == "lost":
         raise RuntimeError("nobody thought of this")
     print(f"{kite}: {strips} strips of {kite}⅔")
@@ -112,6 +116,42 @@ def test_the_command_answers_without_loading_typer() -> None:
     )
     said = subprocess.run([sys.executable, "-c", code], check=True, capture_output=True, text=True).stdout
     assert said == f"onewhole {__version__}\n{['onewhole', 'onewhole.cli', 'onewhole.cli.main']}\n"
+
+
+def test_help_into_a_pipe_that_is_closed() -> None:
+    """`head` that has what it wants gives no trace and no other code."""
+    read, write = os.pipe()
+    os.close(read)
+    command = Path(sys.executable).with_name("onewhole")
+    ran = subprocess.run([command, "--help"], check=False, stdout=write, stderr=subprocess.PIPE)
+    os.close(write)
+    assert (ran.returncode, ran.stderr) == (0, b"")
+
+
+def test_ctrl_c_while_a_verb_is_at_work(fly: None, capsys: pytest.CaptureFixture[str]) -> None:
+    """It ends with the code that a shell expects, and without a trace."""
+    assert main.main(["fly", "caught"]) == 130
+    assert capsys.readouterr() == ("", "Stopped.\n")
+
+
+@pytest.mark.parametrize(
+    "loaded", ["onewhole.cli.door", "typer", "onewhole.cli.verbs.audit", "onewhole.errors"]
+)
+def test_ctrl_c_while_the_command_starts(loaded: str) -> None:
+    """Whatever is being loaded, the process ends at once, by the signal and without a trace."""
+    code = f"""
+import signal, sys
+class Meets:
+    def find_spec(self, name, *_):
+        if name == {loaded!r}:
+            signal.raise_signal(signal.SIGINT)
+sys.meta_path.insert(0, Meets())
+sys.argv = ["onewhole", "audit", "none.txt"]
+from onewhole.cli.main import main
+sys.exit(main())
+"""
+    ran = subprocess.run([sys.executable, "-c", code], check=False, capture_output=True, text=True)
+    assert (ran.returncode, ran.stdout, ran.stderr) == (-signal.SIGINT, "", "")
 
 
 def test_the_installed_command_runs() -> None:

@@ -4,9 +4,11 @@ This file imports next to nothing, so that the command answers quickly (`bench/`
 rooms are loaded with the verb.
 
 The command ends with 0: fine; 1: the maths says no; 2: the input cannot be used; 3: a fault in onewhole
-itself, told with its whole trace.
+itself, told with its whole trace; 130: Ctrl-C.
 """
 
+import os
+import signal
 import sys
 
 from onewhole import __version__
@@ -35,17 +37,28 @@ VERBS: dict[str, str] = {
 def main(arguments: list[str] | None = None) -> int:
     """Run the command and return its exit code; `arguments` are those of the process when None.
 
+    Ctrl-C ends the process at once and without a word, except while a verb is at work: then what was begun
+    is cleared away first.
+
     >>> main(["--version"])
     onewhole 0.1.0
     0
     """
-    verb, *rest = (sys.argv[1:] if arguments is None else arguments) or ["--help"]
+    if arguments is not None:
+        return _answered(arguments)
+    if signal.getsignal(signal.SIGINT) is signal.default_int_handler:
+        signal.signal(signal.SIGINT, signal.SIG_DFL)
+    return _answered(sys.argv[1:])
+
+
+def _answered(arguments: list[str]) -> int:
+    verb, *rest = arguments or ["--help"]
     match verb:
         case "--version":
             print(f"onewhole {__version__}")
             return 0
         case "--help" | "-h":
-            print(_help())
+            _print_help()
             return 0
         case _ if verb in VERBS:
             from onewhole.cli.door import enter
@@ -54,6 +67,14 @@ def main(arguments: list[str] | None = None) -> int:
         case _:
             print(f"There is no verb {verb!r}.\n\n{_help()}", file=sys.stderr)
             return 2
+
+
+def _print_help() -> None:
+    """Print the help; a reader that closes the pipe early (`head`) has what it wants."""
+    try:
+        print(_help(), flush=True)
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _help() -> str:

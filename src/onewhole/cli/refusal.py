@@ -1,5 +1,6 @@
 """A refusal as the terminal shows it."""
 
+from onewhole.cli.screen import plain, plain_line
 from onewhole.errors import OnewholeError
 
 
@@ -12,9 +13,10 @@ def told(refused: OnewholeError) -> str:
       where: line 3, column 6
       next:  Write 1 or more.
     """
-    lines = [refused.what[:1].upper() + refused.what[1:]]
+    what = plain(refused.what)
+    lines = [what[:1].upper() + what[1:]]
     if refused.where is not None:
-        lines.append(f"  where: {refused.where}")
+        lines.append(f"  where: {plain_line(refused.where)}")
     if refused.remedy is not None:
-        lines.append(f"  next:  {refused.remedy}")
+        lines.append(f"  next:  {plain(refused.remedy)}")
     return "\n".join(lines)

@@ -1,11 +1,11 @@
 """`onewhole audit`: a sheet looked over before it is printed."""
 
-import json
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.say_json import say_json
 from onewhole.desk.page import audit as desk
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
@@ -17,7 +17,7 @@ def run(sheet: SheetFile, strict: Strict = False, as_json: AsJson = False) -> in
     """Print what the page is like and what is found in it."""
     audit = desk.audit_file(sheet)
     if as_json:
-        print(json.dumps(desk.as_object(audit), indent=2, ensure_ascii=False))
+        say_json(desk.as_object(audit))
     else:
         print("\n".join(desk.told(audit)))
     return 1 if strict and not audit.clean else 0

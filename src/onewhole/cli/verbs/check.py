@@ -1,10 +1,10 @@
 """`onewhole check`: is every equals sign true?"""
 
-import json
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.say_json import say_json
 from onewhole.cli.typed import standard_input
 from onewhole.desk.page import check as desk
 
@@ -21,7 +21,7 @@ def run(chain: Chain, problem: Of = None, as_json: AsJson = False) -> int:
     """Say that all is true, or which equals sign is false; then the exit code is 1."""
     checked = desk.check(standard_input() if chain == "-" else chain, problem=problem)
     if as_json:
-        print(json.dumps(desk.as_object(checked), indent=2, ensure_ascii=False))
+        say_json(desk.as_object(checked))
     else:
         print("\n".join(desk.told(checked)))
     return 0 if all(one.true for one in checked) else 1

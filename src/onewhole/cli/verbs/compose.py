@@ -1,12 +1,12 @@
 """`onewhole compose`: a page from wishes, or a composed page made again."""
 
-import json
 import sys
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.say_json import say_json
 from onewhole.desk.page import compose as desk
 from onewhole.desk.page.parse_wishes import USUAL, TypedWishes, parse_wishes
 
@@ -100,7 +100,7 @@ def run(
     if to:
         desk.keep(composed, to)
     if as_json:
-        print(json.dumps(desk.as_object(composed), indent=2, ensure_ascii=False, default=float))
+        say_json(desk.as_object(composed))
         return 0
     if not to:
         print(desk.typed(composed), end="")

@@ -1,6 +1,5 @@
 """`onewhole film`: a sheet worked aloud, as a film and all that goes with it."""
 
-import json
 import sys
 from dataclasses import replace
 from pathlib import Path
@@ -11,6 +10,8 @@ from rich.console import Console
 from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 
 from onewhole.cli.clock import now
+from onewhole.cli.say_json import say_json
+from onewhole.cli.screen import beneath
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.walkthrough.film import FilmFiles, FilmWishes, film_sheet
 from onewhole.desk.walkthrough.film_options import kind_named
@@ -74,7 +75,7 @@ def run(
         TextColumn("Filming"),
         BarColumn(),
         TimeRemainingColumn(),
-        console=Console(file=sys.stderr),
+        console=Console(file=beneath(sys.stderr)),
         disable=not sys.stderr.isatty(),
     )
     with bar:
@@ -87,7 +88,7 @@ def run(
             progress=lambda done, of: bar.update(task, completed=done, total=of),
         )
     if as_json:
-        print(json.dumps(_object(shown), indent=2, ensure_ascii=False))
+        say_json(_object(shown))
         return 0
     for one in shown.made:
         print(f"{one.page:12} {one.path}")

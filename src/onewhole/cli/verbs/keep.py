@@ -10,6 +10,7 @@ from typing import Annotated, assert_never
 import typer
 
 from onewhole.cli.clock import now
+from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
 from onewhole.desk.pupil.pupil_export import put_export
@@ -107,9 +108,9 @@ def _done(
 
 def _shown(book: Store) -> Iterator[str]:
     for room in rooms(book):
-        yield f"{room.number}  {_plain(room.name)}"
+        yield f"{room.number}  {plain_line(room.name)}"
         for pupil in room.pupils:
-            yield f"   {_plain(room.shown(pupil.code))}"
+            yield f"   {plain_line(room.shown(pupil.code))}"
     yield _until(book)
     saved = desk.backups_of(book.path)
     yield f"Automatic backups: {len(saved) or 'none'}"
@@ -147,11 +148,6 @@ def _erased(book: Store, room: int, code: str, *, yes: bool, backups: bool) -> I
 def _near(book: Store, path: Path) -> str:
     """A path as seen from the folder of the class's file."""
     return path.relative_to(book.path.parent).as_posix()
-
-
-def _plain(name: str) -> str:
-    """A name as a terminal may show it: what is no plain sign is a ?."""
-    return "".join(sign if sign.isprintable() else "?" for sign in name)
 
 
 def _until(book: Store) -> str:

@@ -1,6 +1,6 @@
 """`onewhole mark`: the answers of a class marked, and what they may show."""
 
-import json
+import sys
 from datetime import datetime
 from pathlib import Path
 from typing import Annotated
@@ -9,6 +9,8 @@ import typer
 
 from onewhole.cli.clock import now
 from onewhole.cli.odds import odds_typed
+from onewhole.cli.say_json import say_json
+from onewhole.cli.screen import beneath
 from onewhole.cli.tables import marked_tables
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as desk
@@ -66,9 +68,9 @@ def run(
         notebooks.keep(marked, notebook)
     if as_json:
         found = report.as_object(marked, one) if one else desk.as_object(marked)
-        print(json.dumps(found, indent=2, ensure_ascii=False, default=float))
+        say_json(found)
     elif one:
         print("\n".join(report.told(marked, one)))
     else:
-        print(marked_tables(marked), end="")
+        print(marked_tables(marked), end="", file=beneath(sys.stdout))
     return 0

@@ -1,10 +1,10 @@
 """`onewhole patterns`: what each error pattern would write on a problem."""
 
-import json
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.say_json import say_json
 from onewhole.desk.page import patterns as desk
 
 Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '9 5/8 - 4 6/8'.")]
@@ -14,7 +14,7 @@ AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other progr
 def run(problem: Problem, as_json: AsJson = False) -> int:
     """Print the id, the raw answer and the plain name of every pattern that shows here."""
     if as_json:
-        print(json.dumps(desk.as_object(problem), indent=2, ensure_ascii=False))
+        say_json(desk.as_object(problem))
     else:
         print("\n".join(desk.told(problem)))
     return 0

@@ -1,12 +1,12 @@
 """`onewhole print`: the pages of a sheet as PDFs."""
 
-import json
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from onewhole.cli.clock import now
+from onewhole.cli.say_json import say_json
 from onewhole.desk.page.print_pages import print_pages
 from onewhole.desk.page.sheets import sheet_in
 
@@ -32,7 +32,7 @@ def run(
     made = print_pages(sheet_in(sheet, paper=paper, size=size), to, when=now())
     if as_json:
         files = [{"page": one.page, "path": str(one.path)} for one in made]
-        print(json.dumps({"files": files}, indent=2, ensure_ascii=False))
+        say_json({"files": files})
         return 0
     for one in made:
         print(f"{one.page:9} {one.path}")

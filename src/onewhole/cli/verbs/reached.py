@@ -1,11 +1,11 @@
 """`onewhole reached`: who reached the bar on a page."""
 
-import json
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.say_json import say_json
 from onewhole.desk.page import recheck as desk
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
@@ -24,7 +24,7 @@ def run(
     """Print how many each pupil has right, and who reached the bar."""
     found = desk.passed_files(sheet, answers, percent=bar)
     if as_json:
-        print(json.dumps(desk.as_object(found), indent=2, ensure_ascii=False, default=float))
+        say_json(desk.as_object(found))
     else:
         print("\n".join(desk.told(found)))
     return 0

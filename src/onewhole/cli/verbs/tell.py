@@ -1,10 +1,10 @@
 """`onewhole tell`: a problem as a word problem of the kite club."""
 
-import json
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.say_json import say_json
 from onewhole.desk.page import stories as desk
 
 Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '5 1/3 - 2 2/3'.")]
@@ -31,7 +31,7 @@ def run(
     """Print the story, how it is built, how hard it is to read, and its line for a sheet."""
     story = desk.tell(problem, kind=kind, seed=seed, whole=whole)
     if as_json:
-        print(json.dumps(desk.as_object(story), indent=2, ensure_ascii=False, default=float))
+        say_json(desk.as_object(story))
     else:
         print("\n".join(desk.told(story)))
     return 0

@@ -1,10 +1,10 @@
 """`onewhole work`: a problem worked line by line."""
 
-import json
 from typing import Annotated
 
 import typer
 
+from onewhole.cli.say_json import say_json
 from onewhole.desk.page import work as desk
 
 Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '7 2/6 - 3 5/6'.")]
@@ -32,7 +32,7 @@ def run(
     workings = desk.work_every_way(problem) if every else (desk.work(problem, strategy=strategy),)
     if as_json:
         objects = [desk.as_object(working, whole) for working in workings]
-        print(json.dumps(objects if every else objects[0], indent=2, ensure_ascii=False))
+        say_json(objects if every else objects[0])
         return 0
     shown = ("\n".join(desk.told(working, whole, brief=brief, blank=blank)) for working in workings)
     print("\n\n".join(shown))
