@@ -7,7 +7,7 @@ READY := $(VENV)/ready
 NODE := node_modules/ready
 CODE := $(wildcard src tests bench lab tools examples)
 
-.PHONY: run serve test walk lint format docs bench lab lock clean
+.PHONY: run serve test walk lint format docs sbom audit-dependencies bench lab lock clean
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
@@ -42,9 +42,18 @@ format: $(READY)
 	$(BIN)/ruff format $(CODE)
 
 # The pages that are made from the code, and the sessions and drawings in the others. Read the difference.
-docs: $(READY)
+docs: sbom
 	$(BIN)/python -m tools.docs
 	ONEWHOLE_ACCEPT=1 $(BIN)/pytest -q tests/commands tests/house/test_docs.py tests/house/test_architecture.py
+
+# What a release brings along of others, as data (CycloneDX) and as a page with the licences.
+sbom: $(READY)
+	$(BIN)/python -m tools.sbom
+	$(BIN)/python -m tools.notices
+
+# Asks the index of packages for known faults of what is locked; ends with an error where it does not tell.
+audit-dependencies: $(READY)
+	$(BIN)/python -m tools.audit_dependencies
 
 bench: $(READY)
 	$(BIN)/python bench/all.py
@@ -53,14 +62,18 @@ bench: $(READY)
 lab: $(READY)
 	$(BIN)/python -m lab --write
 
-$(READY): requirements.lock requirements-dev.lock pyproject.toml
+# Every file that pip fetches must have a checksum of the locks. What builds comes first: a package that has no wheel is
+# built with it, and so is the project itself, which is a folder and has no checksum.
+$(READY): requirements-build.lock requirements.lock requirements-dev.lock pyproject.toml
 	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || { \
 		echo 'onewhole needs Python 3.11 or newer. Name one with: make PYTHON=python3.11'; exit 1; }
 	@$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || { \
 		echo 'onewhole needs the "venv" part of Python. On Debian: apt-get install python3-venv'; exit 1; }
 	$(PYTHON) -m venv $(VENV)
-	$(BIN)/python -m pip install --quiet --requirement requirements.lock --requirement requirements-dev.lock
-	$(BIN)/python -m pip install --quiet --no-deps --no-build-isolation --editable .
+	$(BIN)/python -m pip install --quiet --require-hashes --requirement requirements-build.lock
+	$(BIN)/python -m pip install --quiet --require-hashes --no-build-isolation \
+		--requirement requirements.lock --requirement requirements-dev.lock
+	$(BIN)/python -m pip install --quiet --no-deps --no-build-isolation --no-index --editable .
 	@touch $@
 
 # What reads the browser code; nothing is built with it, and nobody who only uses the program needs it.
@@ -71,10 +84,11 @@ $(NODE): package.json package-lock.json
 	@touch $@
 
 # Pins again what pyproject.toml and package.json ask for: `make lock`, or `make lock UPGRADE=--upgrade` for newer releases.
-# The locks hold names and versions only: no host, no path.
-COMPILE = $(BIN)/pip-compile --quiet --strip-extras --allow-unsafe --no-header --no-annotate \
+# The locks hold names, versions and the checksums of every file of a release, for all machines: no host, no path.
+COMPILE = $(BIN)/pip-compile --quiet --strip-extras --allow-unsafe --no-header --no-annotate --generate-hashes \
 	--no-emit-index-url --no-emit-find-links --no-emit-trusted-host $(UPGRADE)
 lock: $(READY)
+	$(COMPILE) --only-build-deps --build-deps-for editable --output-file requirements-build.lock pyproject.toml
 	$(COMPILE) --output-file requirements.lock pyproject.toml
 	$(COMPILE) --extra dev --constraint requirements.lock --output-file requirements-dev.lock pyproject.toml
 	npm install --silent --package-lock-only

@@ -34,7 +34,6 @@ FORBIDDEN = {
     "its makers": re.compile(rf"\b({'|'.join(MAKERS)})\b"),
     "its making": re.compile(rf"\b({'|'.join(MAKING)})\b", re.IGNORECASE),
 }
-LOCKED = re.compile(r"[a-z0-9][a-z0-9-]*==[0-9][0-9A-Za-z.!+]*")
 
 
 def _text(path: Path) -> str:
@@ -77,19 +76,3 @@ def test_the_rule_sees(what: str, line: str) -> None:
 def test_the_rule_lets_pass(line: str) -> None:
     """Relative paths and plain words are no findings."""
     assert [what for what, rule in FORBIDDEN.items() if rule.search(line)] == []
-
-
-@pytest.mark.parametrize("lock", ["requirements.lock", "requirements-dev.lock"])
-def test_a_lock_names_packages_and_versions_only(lock: str) -> None:
-    """No address, path or option stands in a lock: each line is `name==version` or a remark."""
-    lines = [line for line in (ROOT / lock).read_text().splitlines() if line and not line.startswith("#")]
-    assert lines
-    assert [line for line in lines if not LOCKED.fullmatch(line)] == []
-
-
-def test_both_locks_agree() -> None:
-    """What runs is what is tested: every line of the runtime lock stands in the other one."""
-    runtime, dev = (
-        set((ROOT / f"requirements{part}.lock").read_text().splitlines()) for part in ("", "-dev")
-    )
-    assert runtime <= dev

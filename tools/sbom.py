@@ -1,0 +1,100 @@
+"""sbom.cdx.json: what onewhole runs with, in the CycloneDX format: `python -m tools.sbom`.
+
+Made anew it is the same to the byte: it has no time, no serial number, no path and no address.
+"""
+
+import json
+import tomllib
+from collections.abc import Iterable
+
+from cyclonedx.contrib.license.factories import LicenseFactory
+from cyclonedx.model.bom import Bom
+from cyclonedx.model.component import Component, ComponentType
+from cyclonedx.output.json import JsonV1Dot6
+from packageurl import PackageURL
+
+from tools.locked import ROOT
+from tools.third_party import Bundled, Crate, Package, packages
+
+SBOM = ROOT / "sbom.cdx.json"
+
+
+def sbom() -> str:
+    """Return the file's text."""
+    bom = Bom()
+    bom.metadata.component = _onewhole()
+    components = {one.name: _package(one) for one in packages()}
+    bom.components.update(components.values())
+    bom.register_dependency(bom.metadata.component, [components[name] for name in _wanted()])
+    for one in packages():
+        bom.register_dependency(components[one.name], [components[name] for name in one.needs])
+    made = json.loads(JsonV1Dot6(bom).output_as_string())
+    # Neither is asked for by the format, and both would differ each time.
+    del made["serialNumber"], made["metadata"]["timestamp"]
+    return json.dumps(made, indent=1, sort_keys=True, ensure_ascii=False) + "\n"
+
+
+def _onewhole() -> Component:
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    return _component(
+        "onewhole", project["version"], project["license"], "onewhole", ComponentType.APPLICATION
+    )
+
+
+def _wanted() -> list[str]:
+    """Return what onewhole itself asks for, as pyproject.toml names it."""
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    return [line.partition("<")[0] for line in project["dependencies"]]
+
+
+def _package(one: Package) -> Component:
+    purl = PackageURL("pypi", name=one.name, version=one.version)
+    inside = [*(_bundled(one, library) for library in one.bundled), *map(_crate, one.crates)]
+    return _component(
+        one.name, one.version, one.licence, str(purl), purl=purl, inside=inside, told=one.summary
+    )
+
+
+def _bundled(package: Package, one: Bundled) -> Component:
+    """A library inside a wheel; the version is that of its file."""
+    told = f"{one.project}; its licence as told by {one.source}"
+    return _component(
+        one.file, one.version, one.licence, f"{package.name}/{one.file}@{one.version}", told=told
+    )
+
+
+def _crate(one: Crate) -> Component:
+    return _component(one.name, one.version, one.licence, one.purl, purl=PackageURL.from_string(one.purl))
+
+
+def _component(
+    name: str,
+    version: str,
+    licence: str,
+    ref: str,
+    kind: ComponentType = ComponentType.LIBRARY,
+    *,
+    purl: PackageURL | None = None,
+    inside: Iterable[Component] = (),
+    told: str = "",
+) -> Component:
+    return Component(
+        name=name,
+        version=version or None,
+        type=kind,
+        bom_ref=ref or None,
+        purl=purl,
+        licenses=[LicenseFactory().make_from_string(licence)],
+        components=inside,
+        description=told or None,
+    )
+
+
+def main() -> None:
+    """Write it."""
+    SBOM.write_text(sbom(), encoding="utf-8")
+    print(SBOM.name)
+
+
+if __name__ == "__main__":
+    main()
