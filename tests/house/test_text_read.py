@@ -50,6 +50,7 @@ READERS = {
     "desk/page/parse_wishes.py": "typed wishes",
     "desk/page/wished_page.py": SHEET,
     "desk/pupil/csv_cells.py": CELL,
+    "desk/pupil/given_out.py": "a typed line: idle spaces are taken off",
     "desk/tomorrow/practice_pages.py": NAME,
     "desk/tomorrow/talks.py": CELL,
     "desk/walkthrough/recordings.py": ASKED,

@@ -46,7 +46,7 @@ def test_an_earlier_file_loses_nothing(path: Path, tmp_path: Path) -> None:
     opened.close()
     after = _rows(mine)
     assert {name: after[name] for name in before} == before
-    assert step == "0002"
+    assert step == "0003"
     assert set(after) > set(before)
 
 

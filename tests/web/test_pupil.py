@@ -66,8 +66,41 @@ def test_all_that_is_held_is_given_out_three_ways(club: Opened) -> None:
     assert len(texts) == len(held["answers"]) > 60
     assert "'=1+2" in texts
     page = club.get(f"{PLACE}/held").text
-    assert page.count("<tr>") == len(held["answers"]) + 1
+    assert page.count("<tr>") == len(held["answers"]) + 1 + len(held["findings"]["nights"]) + 1
     assert "<bdi>=1+2</bdi>" in page
+
+
+def test_what_was_given_out_is_noted_shown_and_taken_back(tmp_path: Path) -> None:
+    """On the child's page, among all that is held, on Keep, and before the child is erased; as text."""
+    with lived_in(tmp_path) as door:
+        line = {"what": "<b>the table", "to": "Ms Lark", "why": "next year", "day": "2026-08-31"}
+        assert door.post(f"{PLACE}/given", **line).goes == f"{PLACE}#given"
+        for place in (PLACE, f"{PLACE}/held", "/mine/keep", f"{PLACE}/erase"):
+            assert "<td><bdi>&lt;b&gt;the table</bdi></td><td><bdi>Ms Lark</bdi></td>" in door.get(place).text
+        assert json.loads(door.get(f"{PLACE}/held.json").content)["given_out"][0]["to"] == "Ms Lark"
+        assert "Ms Lark" not in door.get("/mine/1/pupil/K06").text
+        assert door.post("/mine/1/pupil/K06/given/back", line="1").status == 404
+        assert door.post(f"{PLACE}/given/back", line="1").goes == f"{PLACE}#given"
+        assert "Nothing is noted." in door.get("/mine/keep").text
+
+
+@pytest.mark.parametrize(
+    ("field", "typed", "said"),
+    [
+        ("what", " ", "What was given out is missing"),
+        ("to", "", "To whom it was given is missing"),
+        ("day", "soon", "This is not a day"),
+        ("day", "2026-09-02", "still to come"),
+    ],
+)
+def test_a_line_that_cannot_be_noted_stays_typed(tmp_path: Path, field: str, typed: str, said: str) -> None:
+    """The page comes back with what is wrong and with all that was typed; nothing is noted."""
+    with lived_in(tmp_path) as door:
+        line = {"what": "a kite page", "to": "Ms Lark", "why": "next year", "day": "2026-08-31"}
+        page = door.post(f"{PLACE}/given", **{**line, field: typed})
+        assert (page.status, said in page.text) == (422, True)
+        assert f'name="why" value="{line["why"]}"' in page.text
+        assert "Nothing is noted." in page.text
 
 
 def test_erasing_wants_the_code_and_takes_everything(tmp_path: Path) -> None:

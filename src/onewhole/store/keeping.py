@@ -120,7 +120,11 @@ def _give_up_when_busy() -> Callable[[int, int, int], None]:
 
 
 def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object]:
-    """All that is held on one pupil, as plain text and lists; every writing is in it. Raises `NotThere`."""
+    """A pupil's name, answers and corrections, as plain text and lists; every writing is in it.
+
+    What was given out is in `given_out`; what was found in a night is in `night_cache`, and what that text
+    means is the caller's business. Raises `NotThere`.
+    """
     with store.reading() as connection:
         pupil = find_pupil(connection, class_number, code)
         of_class = tables.classes.c
@@ -151,7 +155,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
     _check_alone(store)
     with store.writing() as connection:
         number = find_pupil(connection, class_number, code).number
-        for table in (tables.answers, tables.corrections):
+        for table in (tables.answers, tables.corrections, tables.given_out):
             connection.execute(delete(table).where(table.c.pupil_number == number))
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
         connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number.in_(nights)))

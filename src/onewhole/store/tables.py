@@ -192,6 +192,23 @@ night_cache = Table(
     Column("text", ExactText, nullable=False),
 )
 
+#: What was given out on a pupil, to whom and when. A record of disclosures is kept as long as the pupil's own
+#: (FERPA, 34 CFR 99.32(a)(2), from memory): it goes with the pupil.
+given_out = Table(
+    "given_out",
+    METADATA,
+    Column("number", Integer, primary_key=True),
+    Column("pupil_number", Integer, ForeignKey("pupils.number"), nullable=False),
+    Column("what", ExactText, nullable=False),
+    Column("to", ExactText, nullable=False),
+    Column("why", ExactText, nullable=False),
+    Column("day", Day, nullable=False),
+    Column("written", Moment, nullable=False),
+    Column("by", ExactText, nullable=False),
+    Index("given_out_of_a_pupil", "pupil_number"),
+    sqlite_autoincrement=True,
+)
+
 settings = Table(
     "settings",
     METADATA,

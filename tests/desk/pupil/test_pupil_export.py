@@ -7,8 +7,12 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.pupil.csv_cells import csv_text, guarded
+from onewhole.desk.pupil.given_out import note_given_out
+from onewhole.desk.pupil.held_findings import HOW_KNOWN
 from onewhole.desk.pupil.pupil_export import export_csv, export_json, put_export
+from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.store.classes import name_pupil
 from onewhole.store.correction_rows import (
     CellReadAs,
@@ -16,7 +20,9 @@ from onewhole.store.correction_rows import (
 from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.opening import open_store
 from onewhole.store.refusals import NotThere
-from tests.kit.kept import NOW, first_round, write
+from tests.kit.club import NOW as CLUB
+from tests.kit.club import small_club
+from tests.kit.kept import DAY, NOW, first_round, write
 
 FORMULAS = ('=HYPERLINK("x")', "+1", "-1", "@now", "\t=1", "\r=1", "\n=1", "＝1", "＋1", "－1", "＠1")
 
@@ -67,4 +73,32 @@ def test_both_forms_hold_every_writing_and_nothing_of_another_child(tmp_path: Pa
     with pytest.raises(NotThere):
         put_export(book, 1, "K09", tmp_path / "none")
     assert not (tmp_path / "none").exists()
+    book.close()
+
+
+def test_both_forms_hold_findings_with_the_caution_and_what_was_given_out(tmp_path: Path) -> None:
+    """How a finding is known stands beside it; no other child's finding is in it."""
+    book = open_store(tmp_path / "a.class")
+    small_club(book, 1)
+    mark_missing(book, 1, lambda _done, _of: None)
+    note_given_out(book, 1, "K03", what="=the page", to="her family", why="a talk", day=DAY, now=CLUB)
+    held = json.loads(export_json(book, 1, "K03"))
+    assert held["findings"]["caution"] == CAUTION
+    assert held["findings"]["how_known"] == HOW_KNOWN
+    (night,) = held["findings"]["nights"]
+    assert night["says"].startswith("Answers to 1 and 2")
+    assert [(one["what"], one["to"], one["why"]) for one in held["given_out"]] == [
+        ("=the page", "her family", "a talk")
+    ]
+    rows = [
+        (row["what"], row["text"]) for row in csv.DictReader(StringIO(export_csv(book, 1, "K03"), newline=""))
+    ][6:]
+    assert rows == [
+        ("findings: a caution", CAUTION),
+        ("findings: how they are known", HOW_KNOWN),
+        ("finding", night["says"]),
+        ("finding: each answer", night["answers"]),
+        ("finding: sat with", night["group"]),
+        ("given out", "'=the page, to her family (a talk)"),
+    ]
     book.close()

@@ -2,6 +2,7 @@
 
 import sys
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from pathlib import Path
@@ -13,6 +14,7 @@ from onewhole.cli.clock import now
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
+from onewhole.desk.pupil.given_out import given_out_of, note_given_out
 from onewhole.desk.pupil.pupil_export import put_export
 from onewhole.errors import InputError
 
@@ -24,6 +26,7 @@ class KeepAct(StrEnum):
     BACKUP = "backup"
     RESTORE = "restore"
     EXPORT = "export"
+    GIVEN = "given"
     ERASE = "erase"
     UNTIL = "until"
     CLEAN = "clean"
@@ -33,8 +36,8 @@ Do = Annotated[
     KeepAct,
     typer.Argument(
         metavar="DO",
-        help="show: what is kept; backup, restore: one file; export, erase: a child; until: the last day; "
-        "clean: take away traces of what was erased.",
+        help="show: what is kept; backup, restore: one file; export, erase: a child; given: note or show "
+        "what was given out on a child; until: the last day; clean: take away traces of what was erased.",
     ),
 ]
 ClassFile = Annotated[Path, typer.Argument(metavar="FILE", help="The file of the class.")]
@@ -44,10 +47,20 @@ To = Annotated[
 ]
 From = Annotated[Path | None, typer.Option("--from", metavar="BACKUP", help="restore: the backup.")]
 Room = Annotated[int, typer.Option("--room", metavar="NUMBER", help="The class in the file.")]
-Pupil = Annotated[str, typer.Option("--pupil", metavar="CODE", help="export, erase: the child.")]
+Pupil = Annotated[str, typer.Option("--pupil", metavar="CODE", help="export, erase, given: the child.")]
 Day = Annotated[
-    str, typer.Option("--day", metavar="DAY", help="until: the last day, as 2027-06-30, or never.")
+    str,
+    typer.Option(
+        "--day",
+        metavar="DAY",
+        help="until: the last day, as 2027-06-30, or never; given: if not today.",
+    ),
 ]
+GivenTo = Annotated[
+    str, typer.Option("--given-to", metavar="WHOM", help="export, given: note that WHOM it was given to.")
+]
+What = Annotated[str, typer.Option("--what", metavar="WORDS", help="given: what was given out.")]
+Why = Annotated[str, typer.Option("--why", metavar="WORDS", help="export, given: what for.")]
 Yes = Annotated[bool, typer.Option("--yes", help="erase: do not ask.")]
 Backups = Annotated[
     bool, typer.Option("--backups/--no-backups", help="erase: from the automatic backups too.")
@@ -62,6 +75,9 @@ def run(
     room: Room = 1,
     pupil: Pupil = "",
     day: Day = "",
+    given_to: GivenTo = "",
+    what: What = "",
+    why: Why = "",
     yes: Yes = False,
     backups: Backups = True,
 ) -> int:
@@ -71,14 +87,32 @@ def run(
         return 0
     book = desk.open_kept(file)
     try:
-        _say(_done(do, book, to, room, pupil, day, yes=yes, backups=backups))
+        _say(_done(do, book, to, room, pupil, day, _Given(what, given_to, why), yes=yes, backups=backups))
     finally:
         book.close()
     return 0
 
 
+@dataclass(frozen=True, slots=True)
+class _Given:
+    """What was given out, to whom and what for, as typed."""
+
+    what: str
+    to: str
+    why: str
+
+
 def _done(
-    do: KeepAct, book: Store, to: Path | None, room: int, pupil: str, day: str, *, yes: bool, backups: bool
+    do: KeepAct,
+    book: Store,
+    to: Path | None,
+    room: int,
+    pupil: str,
+    day: str,
+    given: _Given,
+    *,
+    yes: bool,
+    backups: bool,
 ) -> Iterator[str]:
     match do:
         case KeepAct.SHOW:
@@ -90,6 +124,14 @@ def _done(
         case KeepAct.EXPORT:
             for path in put_export(book, room, _child(pupil), to or Path("out")):
                 yield f"{path}"
+            if given.to:
+                all_of_it = _Given("all that is held, as JSON and as a table", given.to, given.why)
+                yield _noted(book, room, pupil, all_of_it, "")
+        case KeepAct.GIVEN:
+            if given.what or given.to:
+                yield _noted(book, room, _child(pupil), given, day)
+            else:
+                yield from _given_out(book, room, pupil)
         case KeepAct.ERASE:
             code = _child(pupil)
             yield from _erased(book, room, code, yes=yes, backups=backups)
@@ -104,6 +146,22 @@ def _done(
             raise AssertionError(do)
         case _:
             assert_never(do)
+
+
+def _noted(book: Store, room: int, code: str, given: _Given, day: str) -> str:
+    when = now().astimezone()
+    on = _day(day) if day else when.date()
+    note_given_out(book, room, code, what=given.what, to=given.to, why=given.why, day=on, now=when)
+    return "It is noted."
+
+
+def _given_out(book: Store, room: int, code: str) -> Iterator[str]:
+    lines = given_out_of(book, room, code or None)
+    for one in lines:
+        why = f", for: {one.why}" if one.why else ""
+        yield _plain(f"{one.day}  {one.code}  {one.what}, to {one.to}{why}")
+    if not lines:
+        yield "Nothing is noted."
 
 
 def _shown(book: Store) -> Iterator[str]:

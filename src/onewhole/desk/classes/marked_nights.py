@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from datetime import date
 from hashlib import sha256
 
+from msgspec import DecodeError
+
 from onewhole import __version__
 from onewhole.desk.classes.class_records import (
     Classroom,
@@ -18,6 +20,7 @@ from onewhole.desk.classes.class_records import (
 )
 from onewhole.desk.classes.night_summary import (
     NightSummaries,
+    NightSummary,
     notebook_night,
     read_summary,
     summary_text,
@@ -76,6 +79,21 @@ def night_summaries(book: Store, room_number: int) -> NightSummaries:
     chain = _chain(book, room_number)
     fresh = (read_summary(chain.texts[night]) for night in chain.nights if night in chain.texts)
     return NightSummaries(tuple(fresh), tuple(night for night in chain.nights if night not in chain.texts))
+
+
+def cached_summaries(book: Store, room_number: int) -> dict[int, tuple[NightSummary | None, bool]]:
+    """Return the summary of every night that the file has one of, and whether it is out of date.
+
+    None stands for one that an earlier release wrote in a form that is not read any more. Never marks.
+    """
+    with book.snapshot() as seen:
+        kept, fresh = cached_nights(seen, room_number), _chain(seen, room_number).texts
+    found: dict[int, tuple[NightSummary | None, bool]] = {}
+    for night, (_, text) in kept.items():
+        found[night] = None, night not in fresh
+        with suppress(DecodeError):
+            found[night] = read_summary(text), night not in fresh
+    return found
 
 
 def missing_before(book: Store, room_number: int, night_number: int) -> int:

@@ -1,29 +1,60 @@
-"""All that is held on one child, for the child's family: as JSON, and as a table."""
+"""All that is held on one child, for the child's family: on a page, as JSON, and as a table."""
 
 import json
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
 from pathlib import Path
 
 from onewhole.desk.pupil.csv_cells import csv_text
+from onewhole.desk.pupil.held_findings import HOW_KNOWN, HeldFinding, held_findings
+from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.presses.files import write
 from onewhole.presses.folders import made
+from onewhole.store.given_out import GivenOut, given_out_of
 from onewhole.store.keeping import all_on_pupil
 from onewhole.store.opening import Store
 
 _COLUMNS = ("what", "day", "night", "problem", "text", "written", "by")
+_GIVEN = ("what", "to", "why", "day", "written", "by")
+_PROGRAM = "found by the program"
+
+
+@dataclass(frozen=True, slots=True)
+class AllHeld:
+    """All that the file holds on a child: the rows that were typed, and what the program found in them."""
+
+    rows: dict[str, object]
+    findings: tuple[HeldFinding, ...]
+    given_out: tuple[GivenOut, ...]
+
+    @property
+    def answers(self) -> object:
+        """Return every writing of every answer."""
+        return self.rows["answers"]
+
+    @property
+    def corrections(self) -> object:
+        """Return the teacher's word."""
+        return self.rows["corrections"]
+
+
+def all_held(book: Store, room: int, code: str) -> AllHeld:
+    """Return all that is held on a child, of one moment. Raises NotThere."""
+    with book.snapshot() as seen:
+        rows = all_on_pupil(seen, room, code)
+        return AllHeld(rows, held_findings(seen, room, code), given_out_of(seen, room, code))
 
 
 def export_json(book: Store, room: int, code: str) -> str:
     """Return all that is held on a child as JSON, every earlier writing in it. Raises NotThere.
 
-    Findings are not in it: they are not kept but computed anew from the answers.
+    The findings that are kept stand in it in plain words, with how they are known and the caution.
     """
-    return json.dumps(all_on_pupil(book, room, code), ensure_ascii=False, indent=2) + "\n"
-
-
-def export_record(book: Store, room: int, code: str) -> Mapping[str, object]:
-    """Return the same as plain texts and lists, to be shown. Raises NotThere."""
-    return all_on_pupil(book, room, code)
+    held = all_held(book, room, code)
+    findings = {"caution": CAUTION, "how_known": HOW_KNOWN, "nights": [asdict(one) for one in held.findings]}
+    given = [{key: asdict(one)[key] for key in _GIVEN} for one in held.given_out]
+    told = {**held.rows, "findings": findings, "given_out": given}
+    return json.dumps(told, ensure_ascii=False, indent=2, default=str) + "\n"
 
 
 def export_csv(book: Store, room: int, code: str) -> str:
@@ -32,7 +63,7 @@ def export_csv(book: Store, room: int, code: str) -> str:
     Cells are guarded against being taken for formulas (see :func:`~.csv_cells.guarded`): such a
     cell has an apostrophe more than what is held.
     """
-    return csv_text((_COLUMNS, *_rows(all_on_pupil(book, room, code))))
+    return csv_text((_COLUMNS, *_rows(all_held(book, room, code))))
 
 
 def put_export(book: Store, room: int, code: str, folder: Path) -> tuple[Path, ...]:
@@ -48,10 +79,24 @@ def put_export(book: Store, room: int, code: str, folder: Path) -> tuple[Path, .
     return tuple(paths)
 
 
-def _rows(held: Mapping[str, object]) -> Iterator[tuple[str, ...]]:
+def _rows(held: AllHeld) -> Iterator[tuple[str, ...]]:
     for what in ("class", "code", "name"):
-        yield (what, "", "", "", str(held[what] or ""), "", "")
-    for what, rows in held.items():
-        for row in rows if isinstance(rows, list) else ():
+        yield (what, "", "", "", str(held.rows[what] or ""), "", "")
+    for what in ("answers", "corrections"):
+        rows = held.rows[what]
+        assert isinstance(rows, list)
+        for row in rows:
             kind = f"{what}: {row['of']}" if "of" in row else what
             yield (kind, *(row[key] for key in ("day", "night_number", "problem", "text", "written", "by")))
+    if held.findings:
+        yield ("findings: a caution", "", "", "", CAUTION, "", "")
+        yield ("findings: how they are known", "", "", "", HOW_KNOWN, "", "")
+    for one in held.findings:
+        said = {"finding": one.says, "finding: each answer": one.answers, "finding: sat with": one.group}
+        for what, text in said.items():
+            if text:
+                yield (what, one.day.isoformat(), str(one.night), "", text, "", _PROGRAM)
+    for given in held.given_out:
+        why = f" ({given.why})" if given.why else ""
+        told = f"{given.what}, to {given.to}{why}"
+        yield ("given out", given.day.isoformat(), "", "", told, str(given.written), given.by)

@@ -10,6 +10,7 @@ from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.night_summary import NightSummary, PupilSummary
 from onewhole.desk.classes.week import monday
+from onewhole.desk.pupil.finding_told import finding_told
 from onewhole.findings.skill import Skill
 from onewhole.findings.status import Status
 from onewhole.languages.english.skills import skill_called
@@ -163,10 +164,7 @@ def _says_something(mine: PupilSummary) -> bool:
 
 
 def _hint(leave: NightSummary, mine: PupilSummary, sheet: Sheet, today: date) -> Hint:
-    """Say which answers fit which patterns; a possible one only may."""
-    several, words = len(mine.evidence) > 1, sheet.header.words
-    fit = ("fit" if several else "fits") if mine.status is Status.LIKELY else "may fit"
-    named = "; ".join(f"{key} ({by_id(key).name})" for key in mine.patterns)
+    words = sheet.header.words
     return Hint(
         leave.night,
         leave.day,
@@ -175,7 +173,7 @@ def _hint(leave: NightSummary, mine: PupilSummary, sheet: Sheet, today: date) ->
         (leave.until - today).days,
         mine.patterns,
         names_listed(mine.evidence),
-        f"{'Answers' if several else 'The answer'} to {names_listed(mine.evidence)} {fit} {named}.",
+        finding_told(mine.status, mine.evidence, mine.patterns),
         tuple(
             dict.fromkeys(question(by_id(key), sheet.problems, words, mine.evidence) for key in mine.patterns)
         ),

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
 from onewhole.desk.keep import backups
+from onewhole.desk.pupil.given_out import given_out_of
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage, Redirect
@@ -39,7 +40,8 @@ def look(request: PageRequest) -> HtmlPage:
     except StoreRefused as refused:
         damaged = isinstance(refused, backups.Damaged)
         return HtmlPage("damaged.html", {**words, "refused": refused, "damaged": damaged}, 503)
-    here = {"room": found[0] if found else None, "rooms": found, "until": last, "over": over}
+    given = {room.number: given_out_of(request.book, room.number) for room in found}
+    here = {"room": found[0] if found else None, "rooms": found, "until": last, "over": over, "given": given}
     return HtmlPage("keep.html", {**words, **here})
 
 

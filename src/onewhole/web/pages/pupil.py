@@ -4,15 +4,23 @@ from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Pupil
 from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
-from onewhole.desk.pupil.pupil_export import export_csv, export_json, export_record
+from onewhole.desk.pupil.given_out import LONGEST as LONGEST_PART
+from onewhole.desk.pupil.given_out import forget_given_out, given_out_of, note_given_out
+from onewhole.desk.pupil.held_findings import HOW_KNOWN
+from onewhole.desk.pupil.pupil_export import all_held, export_csv, export_json
 from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
 from onewhole.errors import InputError
-from onewhole.web.http.request import PageRequest
+from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage, Redirect
 
 
 def look(request: PageRequest) -> HtmlPage:
     """Show the story."""
+    return _shown(request)
+
+
+def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
+    typed = {key: request.field(key, "") for key in ("what", "to", "why", "day")}
     told = story(request.book, request.number("room"), str(request.path_params["code"]), request.app.today())
     return HtmlPage(
         "pupil.html",
@@ -25,15 +33,51 @@ def look(request: PageRequest) -> HtmlPage:
             "good_for": GOOD_FOR_DAYS,
             "most_weeks": MOST_WEEKS,
             "privacy": PRIVACY,
+            "given": given_out_of(request.book, request.number("room"), told.pupil.code),
+            "typed": typed,
+            "longest": LONGEST_PART,
+            "refused": refused,
         },
+        422 if refused else 200,
     )
+
+
+def give(request: PageRequest) -> HtmlPage | Redirect:
+    """Note what was given out on this child, to whom, what for and when."""
+    try:
+        note_given_out(
+            request.book,
+            request.number("room"),
+            _pupil(request).code,
+            what=request.field("what"),
+            to=request.field("to"),
+            why=request.field("why", ""),
+            day=day_typed(request.field("day").strip()),
+            now=request.app.now(),
+        )
+    except InputError as refused:
+        return _shown(request, refused)
+    return Redirect(f"{request.at('pupil.look')}#given")
+
+
+def take_back(request: PageRequest) -> Redirect:
+    """Take away a line of what was given out that was typed wrongly."""
+    line = request.count("line", 1, 2**31)
+    forget_given_out(request.book, request.number("room"), _pupil(request).code, line)
+    return Redirect(f"{request.at('pupil.look')}#given")
 
 
 def held(request: PageRequest) -> HtmlPage:
     """Show everything that is held on this child."""
     pupil = _pupil(request)
-    all_held = export_record(request.book, request.number("room"), pupil.code)
-    return HtmlPage("held.html", {"pupil": pupil, "held": all_held, "privacy": PRIVACY})
+    words = {
+        "pupil": pupil,
+        "held": all_held(request.book, request.number("room"), pupil.code),
+        "caution": CAUTION,
+        "how_known": HOW_KNOWN,
+        "privacy": PRIVACY,
+    }
+    return HtmlPage("held.html", words)
 
 
 def as_json(request: PageRequest) -> Content:
@@ -83,7 +127,9 @@ def clean_file(request: PageRequest) -> Redirect:
 
 
 def _asked(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
-    words = {"pupil": _pupil(request), "refused": refused, "privacy": PRIVACY}
+    pupil = _pupil(request)
+    given = given_out_of(request.book, request.number("room"), pupil.code)
+    words = {"pupil": pupil, "refused": refused, "privacy": PRIVACY, "given": given}
     return HtmlPage("erase.html", words, 422 if refused else 200)
 
 
