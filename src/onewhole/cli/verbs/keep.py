@@ -159,7 +159,7 @@ def _given_out(book: Store, room: int, code: str) -> Iterator[str]:
     lines = given_out_of(book, room, code or None)
     for one in lines:
         why = f", for: {one.why}" if one.why else ""
-        yield _plain(f"{one.day}  {one.code}  {one.what}, to {one.to}{why}")
+        yield plain_line(f"{one.day}  {one.code}  {one.what}, to {one.to}{why}")
     if not lines:
         yield "Nothing is noted."
 
