@@ -92,9 +92,17 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     assert told == found
 
 
+def test_every_key_of_the_list_is_in_the_page_on_the_folder(tmp_path: Path) -> None:
+    """The keys of its table and those of a night's manifest.json are the same."""
+    told = {key for row in (DOCS / "folder.md").read_text().splitlines() for key in _keys_in(row)}
+    (tmp_path / "sheet.txt").write_text("1. 5 1/8 - 2 5/8\n")
+    run("onewhole print sheet.txt", tmp_path)
+    assert told == set(_keys(json.loads((tmp_path / "out" / "manifest.json").read_text())))
+
+
 def _keys_in(row: str) -> list[str]:
     """The keys in the first cell of a row of a table."""
-    return re.findall(r"`([a-z_.\[\]]+)`", row.split("|")[1]) if row.startswith("| `") else []
+    return re.findall(r"`([a-z0-9_.\[\]]+)`", row.split("|")[1]) if row.startswith("| `") else []
 
 
 def _keys(found: object, path: str = "") -> Iterator[str]:

@@ -42,15 +42,40 @@ def test_permissions_stay(tmp_path: Path) -> None:
     assert stat.S_IMODE(path.stat().st_mode) == 0o600
 
 
-def test_a_link_stays_a_link(tmp_path: Path) -> None:
-    """Writing to a link writes the file that it points to."""
-    goal = tmp_path / "page.pdf"
-    goal.write_bytes(b"old")
-    link = tmp_path / "link.pdf"
+@pytest.mark.parametrize("points_to", ["a file", "a folder", "nothing"])
+def test_a_link_is_replaced_and_never_followed(tmp_path: Path, points_to: str) -> None:
+    """What it points to stays as it is; the folder itself may be found through a link."""
+    elsewhere = tmp_path / "elsewhere"
+    elsewhere.mkdir()
+    goal = elsewhere / "page.pdf"
+    if points_to == "a file":
+        goal.write_bytes(b"old")
+    elif points_to == "a folder":
+        goal.mkdir()
+    (tmp_path / "here").mkdir()
+    (tmp_path / "folder").symlink_to(tmp_path / "here")
+    link = tmp_path / "folder" / "link.pdf"
     link.symlink_to(goal)
     write(link, b"new")
-    assert link.is_symlink()
-    assert goal.read_bytes() == b"new"
+    assert not link.is_symlink()
+    assert (tmp_path / "here" / "link.pdf").read_bytes() == b"new"
+    assert [path.name for path in elsewhere.iterdir()] == ([] if points_to == "nothing" else ["page.pdf"])
+    assert points_to != "a file" or goal.read_bytes() == b"old"
+
+
+@pytest.mark.parametrize("before", [None, 0o644, 0o666])
+def test_a_private_file_is_its_owners_alone(tmp_path: Path, before: int | None) -> None:
+    """Whatever is usual, and whatever stood there."""
+    path = tmp_path / "marks.json"
+    if before is not None:
+        path.write_bytes(b"old")
+        path.chmod(before)
+    usual = os.umask(0)
+    try:
+        write(path, b"new", private=True)
+    finally:
+        os.umask(usual)
+    assert stat.S_IMODE(path.stat().st_mode) == 0o600
 
 
 @pytest.mark.parametrize("moment", ["fsync", "replace"])

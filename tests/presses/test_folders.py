@@ -1,5 +1,6 @@
 """Folders to print into are made, or refused with what to do next."""
 
+import stat
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,14 @@ def test_a_folder_and_those_above_it_are_made(tmp_path: Path) -> None:
     (goal / "page.pdf").write_bytes(b"six kites")
     assert made(goal) == goal
     assert (goal / "page.pdf").read_bytes() == b"six kites"
+
+
+def test_private_folders_are_their_owners_alone(tmp_path: Path) -> None:
+    """Those that are made now; one that is there keeps its permissions."""
+    (tmp_path / "out").mkdir(0o755)
+    goal = made(tmp_path / "out" / "monday" / "morning", private=True)
+    modes = [stat.S_IMODE(path.stat().st_mode) for path in (goal, goal.parent, tmp_path / "out")]
+    assert modes == [0o700, 0o700, 0o755]
 
 
 def test_a_file_in_the_way_is_refused(tmp_path: Path) -> None:

@@ -31,5 +31,5 @@ def and_tonight(marked: Marked) -> Notebook:
 
 
 def keep(marked: Marked, path: Path) -> None:
-    """Write the notebook with tonight in it to a file; the old file stays whole until the new one is."""
-    write(path, notebook_text(and_tonight(marked)).encode())
+    """Write the notebook with tonight in it to a file (mode 0600); the old one stays whole until it is."""
+    write(path, notebook_text(and_tonight(marked)).encode(), private=True)

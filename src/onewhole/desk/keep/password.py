@@ -7,7 +7,7 @@ from argon2 import PasswordHasher
 from argon2.exceptions import InvalidHashError, VerificationError, VerifyMismatchError
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.presses.files import FileRefused, write
+from onewhole.presses.files import write
 
 #: A password has so many characters at least, so many at most. Common practice, from memory.
 LEAST, MOST = 12, 200
@@ -43,17 +43,7 @@ def set_password(path: Path, typed: str) -> None:
             f"A password has from {LEAST} to {MOST} characters",
             remedy="Take a few words that nobody would guess; spaces count.",
         )
-    file = password_file(path)
-    try:
-        file.touch(mode=0o600)
-        file.chmod(0o600)
-    except OSError as error:
-        raise FileRefused(
-            f"The password cannot be kept: {error.strerror}",
-            where=str(file),
-            remedy="See that the folder is there and that you may write in it.",
-        ) from error
-    write(file, f"{_HASHER.hash(normalize('NFC', typed))}\n".encode())
+    write(password_file(path), f"{_HASHER.hash(normalize('NFC', typed))}\n".encode(), private=True)
 
 
 def has_password(path: Path) -> bool:

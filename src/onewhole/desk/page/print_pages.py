@@ -1,14 +1,12 @@
 """Print a sheet: pupil page, answer key, workings and the page for home, each a PDF."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import datetime
 from enum import Enum
 from pathlib import Path
 from typing import assert_never
 
-from onewhole.presses.files import write
-from onewhole.presses.folders import made
+from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -28,31 +26,15 @@ class SheetPage(Enum):
     FAMILY = "family"
 
 
-@dataclass(frozen=True, slots=True)
-class Made:
-    """A file that was made: which page it is, and where it lies."""
-
-    page: str
-    path: Path
-
-
-@dataclass(frozen=True, slots=True)
-class Ready:
-    """A file that is ready to be put on the disk: which page it is, its ending, its bytes."""
-
-    page: str
-    ending: str
-    content: bytes
-
-
 def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ...]:
     """Print the pages of a sheet into a folder, which is made if it is not there.
 
-    All pages are pressed before the first is written, so that a page that cannot be printed leaves nothing
-    behind. ``when`` is the date written into the PDFs, with its time zone. Raises RoomError when a working
-    does not fit the paper, PressError and FileRefused.
+    All pages are pressed before anything is written, and they come into the folder together, with their list
+    (:func:`~.put_pages.put`). ``when`` is the date written into the PDFs, with its time zone. Raises
+    RoomError when a working does not fit the paper, PressError and FileRefused.
     """
-    return put(pressed(sheet_pages(WorkedSheet(sheet)), when=when), folder)
+    ready = pressed(sheet_pages(WorkedSheet(sheet)), when=when)
+    return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 
 def sheet_pages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:
@@ -78,15 +60,3 @@ def sheet_page(page: SheetPage, worked: WorkedSheet) -> Printed:
 def pressed(pages: Iterable[tuple[str, Printed]], *, when: datetime) -> tuple[Ready, ...]:
     """Press every page; nothing is written."""
     return tuple(Ready(name, "pdf", press(page.source, data=page.content, when=when)) for name, page in pages)
-
-
-def put(files: Iterable[Ready], folder: Path) -> tuple[Made, ...]:
-    """Write files that are all ready into a folder, which is made if it is not there."""
-    made(folder)
-    return tuple(_put(file, folder) for file in files)
-
-
-def _put(file: Ready, folder: Path) -> Made:
-    path = folder / f"{file.page}.{file.ending}"
-    write(path, file.content)
-    return Made(file.page, path)

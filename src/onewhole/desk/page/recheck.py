@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from onewhole.desk.page.print_pages import Made, Ready, pressed, put
+from onewhole.desk.page.print_pages import pressed
+from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.findings.reach import Reach
 from onewhole.languages.english.in_answer import reach_called
@@ -43,10 +44,12 @@ def print_recheck(
     with every mistake of the sheet, NoParallelError when there are no other numbers, and otherwise as
     :func:`onewhole.desk.page.print_pages.print_pages` does.
     """
-    page = parallel_page(sheet_in(sheet), count=count, turn=turn)
+    night = sheet_in(sheet)
+    page = parallel_page(night, count=count, turn=turn)
     worked = WorkedSheet(page)
     pages = pressed((("again", pupil_page(worked)), ("again-key", key_page(worked))), when=when)
-    return put((Ready("again", "txt", write_sheet(page).encode()), *pages), folder)
+    ready = (Ready("again", "txt", write_sheet(page).encode()), *pages)
+    return put({NightPart.AGAIN: ready}, folder, MadeFrom(night, when))
 
 
 def passed_files(sheet: Path, answers: Path, *, percent: int = USUAL_PERCENT) -> Passed:

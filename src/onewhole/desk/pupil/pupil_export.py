@@ -69,12 +69,11 @@ def export_csv(book: Store, room: int, code: str) -> str:
 def put_export(book: Store, room: int, code: str, folder: Path) -> tuple[Path, ...]:
     """Write both into a folder (made if it is not there), mode 0600. Raises NotThere, FileRefused."""
     texts = ((".json", export_json(book, room, code)), (".csv", "\ufeff" + export_csv(book, room, code)))
-    made(folder)
+    made(folder, private=True)
     paths = []
     for ending, text in texts:
         path = folder / f"held-on-{code.lower()}{ending}"
-        write(path, text.encode())
-        path.chmod(0o600)
+        write(path, text.encode(), private=True)
         paths.append(path)
     return tuple(paths)
 

@@ -3,17 +3,18 @@
 from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
+from shutil import rmtree
 
 from onewhole.desk.classes.class_records import night_pages
 from onewhole.desk.classes.marked_nights import marked_night
-from onewhole.desk.page.print_pages import Made, Ready, pressed, put
+from onewhole.desk.page.print_pages import pressed
+from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.tomorrow.morning import fingerprint
 from onewhole.desk.tomorrow.papers import papers_text, read_papers
 from onewhole.desk.tomorrow.plan import plan_pages
 from onewhole.desk.tomorrow.practice_pages import Tomorrow
 from onewhole.languages.english.papers import paper_called
 from onewhole.notations.sentences.text import text_of
-from onewhole.presses.files import write
 from onewhole.presses.folders import made as made_folder
 from onewhole.sheets.document import Sheet
 from onewhole.store.opening import Store
@@ -23,7 +24,7 @@ from onewhole.store.steps import NightStep, keep_step
 #: A problem comes back from so many nights before; our own.
 COME_BACK_FROM = 5
 #: The list of the pages, beside them.
-_LIST = "pages.json"
+_LIST = "pages"
 
 Progress = Callable[[int, int], None]
 
@@ -40,8 +41,9 @@ def print_morning(
 ) -> tuple[Made, ...]:
     """Print tomorrow's pages, the teacher's moves in them, into a folder of their own under ``folder``.
 
-    The folder's name is the night's :func:`~.morning.fingerprint`. The night is then kept as
-    regrouped. ``progress`` is told the pages done, of how many. Raises PressError, FileRefused, NotThere.
+    The folder's name is the night's :func:`~.morning.fingerprint`; it is written whole. The night is then
+    kept as regrouped. ``progress`` is told the pages done, of how many. Raises PressError, FileRefused,
+    NotThere.
     """
     found = marked_night(book, room_number, night_number)
     codes = tuple(one.pupil for one in found.marked.findings) if every_pupil else ()
@@ -51,18 +53,19 @@ def print_morning(
     for at, (paper, page) in enumerate(pages):
         progress(at, len(pages))
         ready += pressed(((paper.file, page),), when=when)
-    made_folder(folder).chmod(0o700)
-    _put_away(folder)
+    made_folder(folder, private=True)
     there = folder / fingerprint(found)
-    printed = put(ready, there)
-    write(there / _LIST, papers_text(paper for paper, _ in pages).encode())
+    listed = Ready(_LIST, "json", papers_text(paper for paper, _ in pages).encode())
+    made_from = MadeFrom(found.page.sheet, when, found.marked.marks)
+    *printed, _ = put({NightPart.MORNING: (*ready, listed)}, there, made_from, own=True)
+    _put_away(folder, there)
     keep_step(book, night_number, NightStep.REGROUPED, when)
-    return printed
+    return tuple(printed)
 
 
 def printed_pages(folder: Path, named: str) -> tuple[tuple[str, str], ...]:
     """Return the pages printed under a stamp: the name of each file and what the page is called."""
-    listed = folder / named / _LIST
+    listed = folder / named / f"{_LIST}.json"
     papers = read_papers(listed.read_text(encoding="utf-8")) if listed.exists() else ()
     return tuple(
         (one.file, text_of(paper_called(one.which)))
@@ -85,8 +88,8 @@ def _earlier(book: Store, room_number: int, night_number: int) -> tuple[Sheet, .
     return tuple(page.sheet for page in reversed(pages[max(0, at - COME_BACK_FROM) : at]))
 
 
-def _put_away(folder: Path) -> None:
-    """Take away the pages that were printed under other stamps, and their list: they are out of date."""
-    for pattern in ("*/*.pdf", f"*/{_LIST}"):
-        for page in folder.glob(pattern):
-            page.unlink(missing_ok=True)
+def _put_away(folder: Path, there: Path) -> None:
+    """Take away the pages that were printed under other stamps: they are out of date."""
+    for other in folder.iterdir():
+        if other != there:
+            rmtree(other, ignore_errors=True)

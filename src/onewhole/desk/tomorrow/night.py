@@ -8,7 +8,8 @@ from pathlib import Path
 from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked, as_object, mark_sheet
 from onewhole.desk.page import audit as audits
-from onewhole.desk.page.print_pages import Made, Ready, pressed, put, sheet_pages
+from onewhole.desk.page.print_pages import pressed, sheet_pages
+from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.plan import by_file, plan_pages
 from onewhole.marking.grouping.group_program import MEETS
@@ -32,19 +33,26 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     """Do one night of a folder that holds ``sheet.txt`` and, once they are back, ``answers.csv``.
 
     Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. Everything
-    is read, marked and pressed before anything is written. Raises as :func:`print_pages` and
-    :func:`mark_sheet` do.
+    is read, marked and pressed before anything is written, and comes into the folder together: it then holds
+    this night and no other. Raises as :func:`print_pages` and :func:`mark_sheet` do.
     """
     sheet = WorkedSheet(sheet_in(folder / SHEET))
     answers = folder / ANSWERS
-    files = [*pressed(sheet_pages(sheet), when=when), _audit(sheet)]
+    pages, audit = pressed(sheet_pages(sheet), when=when), (_audit(sheet),)
     if not answers.exists():
-        return NightFiles(put(files, to), ())
+        files = {NightPart.PAGES: pages, NightPart.AUDIT: audit, NightPart.MARKS: (), NightPart.MORNING: ()}
+        return NightFiles(put(files, to, MadeFrom(sheet.sheet, when)), ())
     marked = mark_sheet(
         sheet, read_answers(read_text(answers), sheet.sheet.problems, str(answers)), meets=meets
     )
-    files += [_marks(marked), *pressed(by_file(plan_pages(marked)), when=when)]
-    return NightFiles(put(files, to), most_useful(marked))
+    morning = pressed(by_file(plan_pages(marked)), when=when)
+    files = {
+        NightPart.PAGES: pages,
+        NightPart.AUDIT: audit,
+        NightPart.MARKS: (_marks(marked),),
+        NightPart.MORNING: morning,
+    }
+    return NightFiles(put(files, to, MadeFrom(sheet.sheet, when, marked.marks)), most_useful(marked))
 
 
 def _audit(sheet: WorkedSheet) -> Ready:

@@ -5,7 +5,8 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.marking.mark import Marked
-from onewhole.desk.page.print_pages import Made, pressed, put
+from onewhole.desk.page.print_pages import pressed
+from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.pupil.report import reports
 from onewhole.desk.tomorrow.papers import TomorrowPage
@@ -41,7 +42,8 @@ def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTH
     to, and after the first night a wrong answer to mend; it carries a group's name or a pupil's code and
     never a pattern's. Raises UnknownPupilError for a code that is not in the class.
     """
-    return put(pressed(by_file(plan_pages(marked, asked)), when=when), folder)
+    ready = pressed(by_file(plan_pages(marked, asked)), when=when)
+    return put({NightPart.MORNING: ready}, folder, MadeFrom(marked.sheet, when, marked.marks))
 
 
 def by_file(pages: Iterable[tuple[TomorrowPage, Printed]]) -> tuple[tuple[str, Printed], ...]:

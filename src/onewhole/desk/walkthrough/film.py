@@ -6,7 +6,7 @@ from datetime import datetime
 from fractions import Fraction
 from pathlib import Path
 
-from onewhole.desk.page.print_pages import Made, Ready, put
+from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, ReadyFile, put
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.lesson import lesson, refused
 from onewhole.desk.walkthrough.soundtrack_choice import (
@@ -21,6 +21,7 @@ from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
 from onewhole.presses.folders import made
+from onewhole.presses.page_folder import check_folder
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
 from onewhole.presses.video import Filmed, film
@@ -100,10 +101,24 @@ def film_sheet(
     """Film a sheet into a folder, which is made if it is not there.
 
     Everything else is made before the film is, and until the film is whole only its parts are written, in a
-    folder of their own; files of the night before stay as they were. ``progress`` is told how many frames
-    are done of how many. Raises InputError for wishes and recordings that cannot be used, PressError and
+    folder of their own; then all comes into the folder together. ``progress`` is told how many frames are
+    done of how many. Raises InputError for wishes and recordings that cannot be used, PressError and
     FileRefused.
     """
+    check_folder(to)
+    ready, shown = make_film(sheet, to, when=when, wishes=wishes, progress=progress)
+    return replace(shown, made=put({NightPart.FILM: ready}, to, MadeFrom(sheet, when)))
+
+
+def make_film(
+    sheet: Sheet,
+    to: Path,
+    *,
+    when: datetime,
+    wishes: FilmWishes | None = None,
+    progress: Callable[[int, int], None] = lambda _done, _of: None,
+) -> tuple[tuple[Ready | ReadyFile, ...], FilmFiles]:
+    """Make what :func:`film_sheet` puts into a folder, and tell of it; only parts of the film are written."""
     wishes = wishes or FilmWishes()
     worked = WorkedSheet(sheet)
     script, timeline = told(worked, wishes)
@@ -126,18 +141,19 @@ def film_sheet(
         Ready("transcript", "md", transcript(timeline, words).encode()),
         Ready("poster", "png", poster(timeline, words)),
     )
-    path = made(to) / "walkthrough.mp4"
+    parts = made(to / PARTS)
+    whole = ReadyFile("walkthrough", "mp4", parts / "walkthrough.mp4")
     filmed = film(
         timeline,
         words,
-        path,
+        whole.content,
         sound=(track.samples, track.rate),
         note=note,
-        cache=made(to / PARTS),
+        cache=parts,
         progress=progress,
     )
-    return FilmFiles(
-        (*put(ready, to), Made("walkthrough", path)),
+    return (*ready, whole), FilmFiles(
+        (),
         filmed,
         timeline.length,
         level,

@@ -9,12 +9,13 @@ from pathlib import Path
 import msgspec
 
 from onewhole.desk.classes.class_records import NightPage
-from onewhole.desk.page.print_pages import Ready, put
+from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, put
 from onewhole.desk.walkthrough.board import board
-from onewhole.desk.walkthrough.film import FilmFiles, film_sheet
+from onewhole.desk.walkthrough.film import FilmFiles, make_film
 from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
 from onewhole.desk.walkthrough.recordings import recorded_fingerprint, usable
 from onewhole.languages.table import LANGUAGES, SPOKEN
+from onewhole.presses.folders import made
 from onewhole.store.opening import Store
 from onewhole.store.steps import NightStep, keep_step, steps_of
 
@@ -73,14 +74,16 @@ def film_night(
     night = page.night.number
     plan, stamp = plan_of(book, night), _fingerprint(book, page)
     recorded, notes = usable(book, night, board(page.sheet, plan))
-    shown = film_sheet(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
+    made(to, private=True)
+    ready, shown = make_film(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
     shown = replace(shown, notes=(*notes, *shown.notes))
     about = _About(
         int(shown.length), shown.notes, shown.reads, stamp, when.isoformat(), shown.language, shown.chapters
     )
-    put([Ready(ABOUT, "json", msgspec.json.encode(about))], to)
+    known = Ready(ABOUT, "json", msgspec.json.encode(about))
+    *files, _ = put({NightPart.FILM: (*ready, known)}, to, MadeFrom(page.sheet, when), own=True)
     mark_shown(book, night, when)
-    return shown
+    return replace(shown, made=tuple(files))
 
 
 def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
