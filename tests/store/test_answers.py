@@ -18,10 +18,10 @@ from onewhole.store.answers import (
     last_writing,
 )
 from onewhole.store.classes import add_class, add_pupil
+from onewhole.store.column_types import ZonelessError
 from onewhole.store.nights import add_night
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotStorable, NotThere
-from onewhole.store.tables import ZonelessError
 from tests.kit.kept import DAY, NOW, first_round, keep_answer, write
 
 HOSTILE = (

@@ -17,8 +17,9 @@ from sqlalchemy import event
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import add_class, classes_with_pupils
 from onewhole.store.migrations.env import VERSION_TABLE
-from onewhole.store.opening import MARK, Store, open_store
+from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import StoreRefused
+from onewhole.store.standing import MARK
 from onewhole.store.tables import METADATA
 from tests.kit.kept import NOW, first_round, write
 

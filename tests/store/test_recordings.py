@@ -21,7 +21,7 @@ SOUND = bytes(range(256)) * 40
 def test_a_part_is_kept_replaced_and_forgotten(store: Store) -> None:
     """Sound and cues as they were; one part recorded again leaves the others alone."""
     night = first_round(store).night
-    first = KeptRecording(night, "1", "audio/webm;codecs=opus", SOUND, (0, 1200, 1200, 5300), NOW)
+    first = KeptRecording(night, "1", "audio/mp4", SOUND, (0, 1200, 1200, 5300), NOW)
     opening = KeptRecording(night, "opening", "audio/webm", b"", (), NOW)
     again = replace(first, sound=SOUND[:100], cues=(40,))
     keep_recording(store, first)

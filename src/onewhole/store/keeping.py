@@ -13,6 +13,7 @@ from sqlalchemy import delete, select
 from onewhole.errors import Fault
 from onewhole.store import tables
 from onewhole.store.classes import find_pupil
+from onewhole.store.column_types import day_kept
 from onewhole.store.opening import (
     Store,
     check_file,
@@ -209,7 +210,8 @@ def set_keep_until(store: Store, day: date | None) -> None:
 def keep_until(store: Store) -> date | None:
     """The last day on which this file may be held; None where none was set."""
     text = setting(store, _KEEP_UNTIL)
-    return None if text is None else date.fromisoformat(text)
+    with translate_errors(store.path):
+        return None if text is None else day_kept(text)
 
 
 def is_over(store: Store, today: date) -> bool:

@@ -9,24 +9,20 @@ from pathlib import Path
 from tempfile import mkstemp
 from urllib.parse import quote
 
-from alembic import command
-from alembic.config import Config
-from alembic.script import ScriptDirectory
 from sqlalchemy import URL, Connection, Engine, create_engine, event
 
 from onewhole.errors import Fault
 from onewhole.store.backups import backups_of
-from onewhole.store.migrations.env import VERSION_TABLE
+from onewhole.store.migrating import bring_forward, known_steps
 from onewhole.store.orphan_cleanup import MAKING, hold, remove_orphans
-from onewhole.store.refusals import Damaged, StoreRefused, translate_error
+from onewhole.store.refusals import Damaged, Newer, StoreRefused, translate_error
+from onewhole.store.schema import step_of
+from onewhole.store.standing import MARK, Standing, check_head, check_kind, standing
 from onewhole.store.transaction import OneTransaction, translate_errors
 
-#: Stands in bytes 68 to 71 of every file of ours: "1who" (SQLite's `application_id`).
-MARK = b"1who"
 #: How long a writer waits for another one.
 BUSY_TIMEOUT_MS = 5000
 
-_MAGIC = b"SQLite format 3\0"
 _EACH_CONNECTION = (
     f"PRAGMA busy_timeout = {BUSY_TIMEOUT_MS}",
     "PRAGMA synchronous = FULL",
@@ -123,21 +119,22 @@ def open_store(path: Path) -> Store:
     ...     oct(store.path.stat().st_mode & 0o777)
     '0o600'
     """
-    path = Path(os.path.realpath(path))
     try:
-        if not path.exists():
+        check_kind(path)
+        path = Path(os.path.realpath(path))
+        if standing(path) is Standing.NOTHING:
             _make(path)
-        check_file(path)
+        step = check_file(path)
+        path.chmod(0o600)
     except Damaged as damaged:
         raise _offering(damaged, path) from damaged
-    try:
-        path.chmod(0o600)
     except OSError as error:
-        raise refused(path, error) from error
-    store = Store(path, _engine(path))
+        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
+    store = Store(path, engine_for(path))
     try:
-        with store.writing() as connection:
-            _forward(connection)
+        if step != known_steps()[-1]:
+            with store.writing() as connection:
+                bring_forward(connection)
         with translate_errors(path), closing(store.engine.raw_connection()) as raw:
             raw.cursor().execute("PRAGMA journal_mode = WAL")
     except BaseException:
@@ -147,49 +144,49 @@ def open_store(path: Path) -> Store:
     return store
 
 
-def check_file(path: Path) -> None:
-    """Refuse a file that is not ours, is damaged or is newer; nothing is written."""
-    check_mark(path)
+def check_file(path: Path) -> str:
+    """Refuse what is not ours, is damaged or is newer, before anything is written; return the step it is at.
+
+    Raises `Damaged`, `StoreRefused` and `OSError`.
+    """
+    log, journal = logs_of(path)
+    if journal.exists():  # SQLite would mend the file by it: only one that bears our mark
+        check_head(path)
     with translate_errors(path):
-        check_whole(path)
+        # A log stays as it is while the file is only looked at: it goes aside with it when that is damaged.
+        return _step_when_whole(path, "mode=ro" if log.exists() else "mode=rw")
+
+
+def _step_when_whole(path: Path, how: str) -> str:
+    place = f"file:{quote(os.fsencode(path))}?{how}"
+    with closing(
+        sqlite3.connect(place, uri=True, isolation_level=None, timeout=BUSY_TIMEOUT_MS / 1000)
+    ) as connection:
+        for line in ("PRAGMA trusted_schema = OFF", "PRAGMA cell_size_check = ON"):
+            connection.execute(line)
+        connection.execute("BEGIN")
+        (mark,), (encoding,) = (
+            connection.execute(f"PRAGMA {name}").fetchone() for name in ("application_id", "encoding")
+        )
+        if (mark, encoding) != (int.from_bytes(MARK), "UTF-8"):
+            raise translate_error("not a database", str(path))
+        step = step_of(connection.execute, str(path))
+        ((found, *_), *_) = connection.execute("PRAGMA quick_check(1)").fetchall()
+    if found != "ok":
+        raise translate_error("malformed", str(path))
+    return step
 
 
 def _offering(damaged: Damaged, path: Path) -> Damaged:
     """The same refusal, with the newest backup by name where there is one."""
     newest = next(iter(backups_of(path)), None)
-    if newest is None:
+    if newest is None or isinstance(damaged, Newer):
         return damaged
     return Damaged(
         damaged.what,
         where=damaged.where,
         remedy=f"Restore the newest backup, {newest.path.name}; the file is then kept aside.",
     )
-
-
-def check_mark(path: Path) -> None:
-    """Look at the first bytes of a file; `StoreRefused` when it is not the file of a class."""
-    try:
-        with path.open("rb") as file:
-            head = file.read(100)
-    except OSError as error:
-        raise refused(path, error) from error
-    if head[:16] != _MAGIC or head[68:72] != MARK:
-        raise translate_error("not a database", str(path))
-
-
-def check_whole(path: Path) -> None:
-    """Refuse a damaged file and a newer one, before anything is written."""
-    with closing(sqlite3.connect(path, isolation_level=None, timeout=BUSY_TIMEOUT_MS / 1000)) as connection:
-        ((found, *_), *_) = connection.execute("PRAGMA quick_check(1)").fetchall()
-        if found != "ok":
-            raise translate_error("malformed", str(path))
-        steps = [step for (step,) in connection.execute(f"SELECT version_num FROM {VERSION_TABLE}")]  # noqa: S608 - our own name
-    if not set(steps) <= _known_steps():
-        raise StoreRefused(
-            "This file was written by a newer release",
-            where=str(path),
-            remedy="Open it with that release; it was not changed.",
-        )
 
 
 def _make(path: Path) -> None:
@@ -202,12 +199,12 @@ def _make(path: Path) -> None:
             remedy="Bring the file back to its place, or restore a backup.",
         )
     handle, beside = make_beside(path)
-    engine = _engine(beside)
+    engine = engine_for(beside)
     try:
         with translate_errors(path):
             with engine.begin() as connection:
                 connection.exec_driver_sql(f"PRAGMA application_id = {int.from_bytes(MARK)}")
-                _forward(connection)
+                bring_forward(connection)
             engine.dispose()
             with suppress(FileExistsError):
                 path.hardlink_to(beside)
@@ -250,9 +247,11 @@ def sync_folder(folder: Path) -> None:
             os.close(handle)
 
 
-def _engine(path: Path) -> Engine:
+def engine_for(path: Path) -> Engine:
     """Return what opens connections to a file that is there; one taken away is not made anew, empty."""
-    place = URL.create("sqlite", database=f"file:{quote(str(path))}", query={"mode": "rw", "uri": "true"})
+    place = URL.create(
+        "sqlite", database=f"file:{quote(os.fsencode(path))}", query={"mode": "rw", "uri": "true"}
+    )
     # A page may hold a snapshot and write beside it: no page waits for the connection of another.
     engine = create_engine(place, connect_args={"isolation_level": None}, max_overflow=-1)
 
@@ -267,23 +266,6 @@ def _engine(path: Path) -> Engine:
         connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
 
     return engine
-
-
-def _config() -> Config:
-    config = Config()
-    config.set_main_option("script_location", str(Path(__file__).parent / "migrations").replace("%", "%%"))
-    config.set_main_option("path_separator", "os")
-    return config
-
-
-def _known_steps() -> set[str]:
-    return {step.revision for step in ScriptDirectory.from_config(_config()).walk_revisions()}
-
-
-def _forward(connection: Connection) -> None:
-    config = _config()
-    config.attributes["connection"] = connection
-    command.upgrade(config, "head")
 
 
 def refused(path: Path, error: OSError) -> StoreRefused:

@@ -1,5 +1,8 @@
 """What the store refuses, and what SQLite says put into a teacher's words."""
 
+import sqlite3
+from dataclasses import dataclass
+
 from sqlalchemy.exc import DontWrapMixin
 
 from onewhole.errors import InputError, OnewholeError
@@ -10,7 +13,21 @@ class StoreRefused(OnewholeError, OSError):
 
 
 class Damaged(StoreRefused):
-    """The file is torn, or is not the file of a class: a backup may take its place."""
+    """What stands under the name is not a class that can be opened: it may be moved aside, and a backup may
+    take its place.
+    """
+
+
+class Newer(Damaged):
+    """The file of a newer release: that one opens it."""
+
+
+class NotAFile(Damaged):
+    """A folder, a pipe, a device, or a link that leads to no file."""
+
+
+class UnreadableValue(ValueError, DontWrapMixin):
+    """A value in a file is not what its column holds; `translate_errors` makes `Damaged` of it."""
 
 
 class NotStorable(InputError, DontWrapMixin):
@@ -21,37 +38,80 @@ class NotThere(OnewholeError, LookupError):
     """A class, pupil, sheet or night that is not in the file."""
 
 
-#: What SQLite says (a part of it), what that means, what to do next.
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """What SQLite says: its result code, a part of its words, what that means, what to do next."""
+
+    code: int
+    part: str
+    what: str
+    remedy: str
+    kind: type[StoreRefused] = StoreRefused
+
+
+_ASIDE = "Keep it aside under another name, then restore a backup."
+#: Damage comes first: the name of a table that is quoted in it may hold any words.
 _SAID = (
-    ("is full", "The disk is full", "Make room on the disk, then do it again."),
-    (
+    _Said(
+        sqlite3.SQLITE_NOTADB,
+        "not a database",
+        "This is not the file of a class",
+        "Choose the right file, or restore a backup.",
+        Damaged,
+    ),
+    _Said(sqlite3.SQLITE_CORRUPT, "malformed", "The file is damaged", _ASIDE, Damaged),
+    _Said(sqlite3.SQLITE_FULL, "is full", "The disk is full", "Make room on the disk, then do it again."),
+    _Said(
+        sqlite3.SQLITE_IOERR,
         "I/O error",
         "The disk did not take or give it",
         "See that the disk has room and is there; do it again.",
     ),
-    ("locked", "Another window is writing for too long", "Wait a moment, then do it again."),
-    ("readonly", "The file may not be written", "See that you may write the file and its folder."),
-    ("unable to open", "The file cannot be opened", "See that the folder is there and you may write in it."),
-    ("not a database", "This is not the file of a class", "Choose the right file, or restore a backup."),
-    ("malformed", "The file is damaged", "Keep it aside under another name, then restore a backup."),
+    *(
+        _Said(code, part, "Another window is writing for too long", "Wait a moment, then do it again.")
+        for code, part in ((sqlite3.SQLITE_BUSY, "is locked"), (sqlite3.SQLITE_LOCKED, "is locked"))
+    ),
+    _Said(
+        sqlite3.SQLITE_READONLY,
+        "readonly",
+        "The file may not be written",
+        "See that you may write the file and its folder.",
+    ),
+    _Said(
+        sqlite3.SQLITE_CANTOPEN,
+        "unable to open",
+        "The file cannot be opened",
+        "See that the folder is there and you may write in it.",
+    ),
 )
-_DAMAGED = frozenset({"not a database", "malformed"})
 
 
 def translate_error(said: object, where: str) -> StoreRefused:
-    """Translate SQLite's message so that a teacher knows what to do next.
+    """Translate what SQLite says, its error or its words, so that a teacher knows what to do next.
 
-    `Damaged` where a backup may replace the file.
+    `Damaged` where a backup may replace the file: for everything that is not the disk's or another window's.
 
     >>> print(translate_error("database or disk is full", "room12.class"))
     The disk is full (room12.class). Make room on the disk, then do it again.
+    >>> type(translate_error("malformed database schema (disk is full)", "room12.class")).__name__
+    'Damaged'
     """
-    for part, what, remedy in _SAID:
-        if part in str(said):
-            kind = Damaged if part in _DAMAGED else StoreRefused
-            return kind(what, where=where, remedy=remedy)
-    return StoreRefused(
-        f"The file cannot be used: {str(said).splitlines()[0]}",
-        where=where,
-        remedy="Try again; if it stays so, restore a backup.",
-    )
+    code = getattr(said, "sqlite_errorcode", None)
+    for one in _SAID:
+        if one.part in str(said) if code is None else one.code == code & 0xFF:
+            return one.kind(one.what, where=where, remedy=one.remedy)
+    first = next(iter(str(said).splitlines()), "")
+    if isinstance(said, sqlite3.ProgrammingError | sqlite3.InterfaceError):
+        return StoreRefused(
+            f"The file cannot be used: {plain(first)[:200]}", where=where, remedy="Try again."
+        )
+    return Damaged(f"The file is damaged: {plain(first)[:200]}", where=where, remedy=_ASIDE)
+
+
+def plain(text: str) -> str:
+    """Text of a file as a message may show it: what is no plain sign is a ?.
+
+    >>> plain("no such table: " + chr(27) + "[2J")
+    'no such table: ?[2J'
+    """
+    return "".join(sign if sign.isprintable() else "?" for sign in text)

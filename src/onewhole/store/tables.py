@@ -3,99 +3,40 @@
 Findings and groups are computed from answers; `reckonings` is a cache of them and never their truth.
 """
 
-from datetime import UTC, date, datetime
-
 from sqlalchemy import (
     Column,
-    Dialect,
     ForeignKey,
     ForeignKeyConstraint,
     Index,
-    Integer,
-    LargeBinary,
     MetaData,
     Table,
-    Text,
     UniqueConstraint,
 )
-from sqlalchemy.exc import DontWrapMixin
-from sqlalchemy.types import TypeDecorator
 
-from onewhole.store.refusals import NotStorable
+from onewhole.store.column_types import Cues, Day, ExactText, Moment, Number, OneOf, PupilCode, Sound
+from onewhole.store.correction_rows import CorrectionKind
 
-
-class ExactText(TypeDecorator[str]):
-    """Text exactly as it was typed; a half of a character (a lone surrogate) raises `NotStorable`."""
-
-    impl = Text
-    cache_ok = True
-
-    def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:  # noqa: ARG002
-        """Refuse what UTF-8 cannot hold."""
-        try:
-            (value or "").encode()
-        except UnicodeEncodeError as error:
-            raise NotStorable(
-                "A character is cut in half", column=error.start + 1, remedy="Type it again."
-            ) from error
-        return value
-
-
-class ZonelessError(ValueError, DontWrapMixin):
-    """A moment without a time zone: a fault of the caller."""
-
-
-class Moment(TypeDecorator[datetime]):
-    """A moment, kept in UTC; one without a time zone raises `ZonelessError`."""
-
-    impl = Text
-    cache_ok = True
-
-    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:  # noqa: ARG002
-        """Write it as ISO 8601."""
-        if value is None:
-            return None
-        if value.tzinfo is None:
-            raise ZonelessError(f"a moment needs its time zone, and {value} has none")
-        return value.astimezone(UTC).isoformat(timespec="microseconds")
-
-    def process_result_value(self, value: str | None, dialect: Dialect) -> datetime | None:  # noqa: ARG002
-        """Read it back."""
-        return None if value is None else datetime.fromisoformat(value)
-
-
-class Day(TypeDecorator[date]):
-    """A day, kept as ISO 8601, so that days sort as text."""
-
-    impl = Text
-    cache_ok = True
-
-    def process_bind_param(self, value: date | None, dialect: Dialect) -> str | None:  # noqa: ARG002
-        """Write it."""
-        return None if value is None else value.isoformat()
-
-    def process_result_value(self, value: str | None, dialect: Dialect) -> date | None:  # noqa: ARG002
-        """Read it back."""
-        return None if value is None else date.fromisoformat(value)
-
+#: The steps of a night, as :mod:`onewhole.store.steps` names them, and the media types of recordings.
+STEPS = ("printed", "shown", "marked", "regrouped")
+SOUND_KINDS = ("audio/webm", "audio/mp4", "audio/wav")
 
 METADATA = MetaData()
 
 classes = Table(
     "classes",
     METADATA,
-    Column("number", Integer, primary_key=True),
+    Column("number", Number, primary_key=True),
     Column("name", ExactText, nullable=False),
-    Column("codes_given", Integer, nullable=False),
+    Column("codes_given", Number, nullable=False),
     Column("made", Moment, nullable=False),
 )
 
 pupils = Table(
     "pupils",
     METADATA,
-    Column("number", Integer, primary_key=True),
-    Column("class_number", Integer, ForeignKey("classes.number"), nullable=False),
-    Column("code", ExactText, nullable=False),
+    Column("number", Number, primary_key=True),
+    Column("class_number", Number, ForeignKey("classes.number"), nullable=False),
+    Column("code", PupilCode, nullable=False),
     Column("name", ExactText),
     UniqueConstraint("class_number", "code"),
     sqlite_autoincrement=True,
@@ -104,15 +45,15 @@ pupils = Table(
 sheets = Table(
     "sheets",
     METADATA,
-    Column("number", Integer, primary_key=True),
+    Column("number", Number, primary_key=True),
     Column("name", ExactText, nullable=False),
 )
 
 sheet_versions = Table(
     "sheet_versions",
     METADATA,
-    Column("sheet_number", Integer, ForeignKey("sheets.number"), primary_key=True),
-    Column("version", Integer, primary_key=True),
+    Column("sheet_number", Number, ForeignKey("sheets.number"), primary_key=True),
+    Column("version", Number, primary_key=True),
     Column("typed", ExactText, nullable=False),
     Column("recipe", ExactText),
     Column("written", Moment, nullable=False),
@@ -121,10 +62,10 @@ sheet_versions = Table(
 nights = Table(
     "nights",
     METADATA,
-    Column("number", Integer, primary_key=True),
-    Column("class_number", Integer, ForeignKey("classes.number"), nullable=False),
-    Column("sheet_number", Integer, nullable=False),
-    Column("version", Integer, nullable=False),
+    Column("number", Number, primary_key=True),
+    Column("class_number", Number, ForeignKey("classes.number"), nullable=False),
+    Column("sheet_number", Number, nullable=False),
+    Column("version", Number, nullable=False),
     Column("day", Day, nullable=False),
     ForeignKeyConstraint(
         ["sheet_number", "version"], ["sheet_versions.sheet_number", "sheet_versions.version"]
@@ -136,9 +77,9 @@ nights = Table(
 answers = Table(
     "answers",
     METADATA,
-    Column("number", Integer, primary_key=True),
-    Column("night_number", Integer, ForeignKey("nights.number"), nullable=False),
-    Column("pupil_number", Integer, ForeignKey("pupils.number"), nullable=False),
+    Column("number", Number, primary_key=True),
+    Column("night_number", Number, ForeignKey("nights.number"), nullable=False),
+    Column("pupil_number", Number, ForeignKey("pupils.number"), nullable=False),
     Column("problem", ExactText, nullable=False),
     Column("text", ExactText, nullable=False),
     Column("written", Moment, nullable=False),
@@ -151,11 +92,11 @@ answers = Table(
 corrections = Table(
     "corrections",
     METADATA,
-    Column("number", Integer, primary_key=True),
-    Column("night_number", Integer, ForeignKey("nights.number"), nullable=False),
-    Column("pupil_number", Integer, ForeignKey("pupils.number"), nullable=False),
+    Column("number", Number, primary_key=True),
+    Column("night_number", Number, ForeignKey("nights.number"), nullable=False),
+    Column("pupil_number", Number, ForeignKey("pupils.number"), nullable=False),
     Column("problem", ExactText, nullable=False),
-    Column("of", ExactText, nullable=False),
+    Column("of", OneOf(*(kind.value for kind in CorrectionKind)), nullable=False),
     Column("text", ExactText, nullable=False),
     Column("written", Moment, nullable=False),
     Column("by", ExactText, nullable=False),
@@ -167,27 +108,27 @@ corrections = Table(
 steps = Table(
     "steps",
     METADATA,
-    Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
-    Column("step", ExactText, primary_key=True),
+    Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
+    Column("step", OneOf(*STEPS), primary_key=True),
     Column("written", Moment, nullable=False),
 )
 
 recordings = Table(
     "recordings",
     METADATA,
-    Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
+    Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
     Column("label", ExactText, primary_key=True),
-    Column("kind", ExactText, nullable=False),
-    Column("cues", ExactText, nullable=False),
+    Column("kind", OneOf(*SOUND_KINDS), nullable=False),
+    Column("cues", Cues, nullable=False),
     Column("written", Moment, nullable=False),
-    Column("sound", LargeBinary, nullable=False),
+    Column("sound", Sound, nullable=False),
 )
 
 #: A cache of what was computed of a night: it may be emptied at any moment.
 night_cache = Table(
     "reckonings",
     METADATA,
-    Column("night_number", Integer, ForeignKey("nights.number"), primary_key=True),
+    Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
     Column("stamp", ExactText, nullable=False),
     Column("text", ExactText, nullable=False),
 )

@@ -1,5 +1,6 @@
 """One transaction that several functions of the store share: a snapshot to read, or changes kept together."""
 
+import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -9,7 +10,7 @@ from pathlib import Path
 from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import DBAPIError
 
-from onewhole.store.refusals import NotThere, StoreRefused, translate_error
+from onewhole.store.refusals import NotThere, StoreRefused, UnreadableValue, translate_error
 
 
 @dataclass(slots=True)
@@ -65,6 +66,13 @@ def translate_errors(path: Path) -> Iterator[None]:
     try:
         yield
     except (DBAPIError, sqlite3.Error) as error:
-        raise translate_error(error.orig if isinstance(error, DBAPIError) else error, str(path)) from error
+        said = error.orig if isinstance(error, DBAPIError) else error
+        if getattr(said, "sqlite_errorcode", 0) == sqlite3.SQLITE_READONLY and os.access(path, os.W_OK):
+            said = "malformed"  # one may write it: so its own first bytes say that one may not
+        raise translate_error(said, str(path)) from error
+    except UnreadableValue as error:
+        raise translate_error(error, str(path)) from error
+    except UnicodeDecodeError as error:  # SQLite's own words quote the file, and are no text then
+        raise translate_error("malformed", str(path)) from error
     except OverflowError as error:
         raise NotThere("A number is too large to be one of ours", where=str(path)) from error

@@ -18,9 +18,7 @@ from onewhole.store.recordings import (
 )
 from onewhole.store.refusals import NotThere
 from onewhole.store.settings import set_setting, setting
-
-#: The kinds of sound that are taken.
-KINDS = ("audio/webm", "audio/mp4", "audio/wav")
+from onewhole.store.tables import SOUND_KINDS
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +58,7 @@ def keep(
     do not fit. Raises NotThere and StoreRefused.
     """
     plain = kind.split(";", maxsplit=1)[0].strip().lower()
-    if plain not in KINDS:
+    if plain not in SOUND_KINDS:
         msg = f"this is not a recording that can be read: “{kind[:40]}”"
         raise InputError(msg, where=f"the recording of {called(label)}", remedy="Record it on this page.")
     part = board.part(label)
@@ -128,7 +126,11 @@ def _heard(label: str, mark: _Mark | None, board: Board) -> Heard:
 
 
 def _marks(book: Store, night: int) -> dict[str, _Mark]:
-    return msgspec.json.decode(setting(book, _name(night)) or "{}", type=dict[str, _Mark])
+    """What is known of each recording; nothing where it cannot be read, for the sound is what counts."""
+    try:
+        return msgspec.json.decode(setting(book, _name(night)) or "{}", type=dict[str, _Mark])
+    except (msgspec.DecodeError, RecursionError):
+        return {}
 
 
 def _name(night: int) -> str:

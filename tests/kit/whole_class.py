@@ -1,0 +1,24 @@
+"""A class with a row in every table, for tests of what is read back."""
+
+from onewhole.store.correction_rows import CellReadAs
+from onewhole.store.corrections import Correction, keep_correction
+from onewhole.store.keeping import set_keep_until
+from onewhole.store.night_cache import cache_night
+from onewhole.store.opening import Store
+from onewhole.store.recordings import KeptRecording, keep_recording
+from onewhole.store.steps import NightStep, keep_step
+from tests.kit.kept import DAY, NOW, Round, first_round, write
+
+
+def whole_class(store: Store) -> Round:
+    """Keep a round with answers, a correction, a step, a recording, a cached night and a last day."""
+    kept = first_round(store)
+    for text in ("2 1/2", "2 4/8"):
+        write(store, kept.night, text)
+    write(store, kept.night, "3", code="K02")
+    keep_correction(store, Correction(kept.night, "K01", CellReadAs("1", "2 4/8", "2 4/8"), NOW, "teacher"))
+    keep_step(store, kept.night, NightStep.PRINTED, NOW)
+    keep_recording(store, KeptRecording(kept.night, "1", "audio/wav", b"RIFF" * 40, (0, 1200), NOW))
+    cache_night(store, kept.night, "stamp", "cached")
+    set_keep_until(store, DAY)
+    return kept
