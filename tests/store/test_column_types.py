@@ -10,7 +10,7 @@ from sqlalchemy import Column, select
 from onewhole.store import tables
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import classes_with_pupils
-from onewhole.store.column_types import Cues, Day, ExactText, Moment, Number, OneOf, PupilCode, Sound
+from onewhole.store.column_types import Cues, Day, ExactText, Moment, Number, OneOf, PupilCode, SoundBytes
 from onewhole.store.corrections import corrections_of
 from onewhole.store.keeping import keep_until, set_keep_until
 from onewhole.store.nights import nights_of
@@ -32,7 +32,7 @@ WRONG: dict[type, tuple[object, ...]] = {
     Cues: ("1 x", "1  2", b"1"),
     Moment: ("soon", "2026-09-01", "2026-09-01T18:30:00", 7, "2026-13-01T00:00:00+00:00"),
     Day: ("soon", "2026-02-30", 20260901),
-    Sound: ("kites",),
+    SoundBytes: ("kites",),
 }
 WRONGS = [
     pytest.param(column, wrong, id=f"{column}-{wrong!r}")
@@ -47,9 +47,9 @@ def _put(store: Store, column: "Column[object]", value: object) -> None:
     store.close()
     with closing(sqlite3.connect(store.path)) as raw:
         raw.execute("PRAGMA writable_schema = ON")
-        first = f'SELECT min(rowid) FROM "{column.table.name}"'  # noqa: S608 - our own names
+        last = f'SELECT max(rowid) FROM "{column.table.name}"'  # noqa: S608 - our own names
         raw.execute(
-            f'UPDATE "{column.table.name}" SET "{column.name}" = ? WHERE rowid = ({first})',  # noqa: S608 - our own names
+            f'UPDATE "{column.table.name}" SET "{column.name}" = ? WHERE rowid = ({last})',  # noqa: S608 - our own names
             (value,),
         )
         raw.commit()

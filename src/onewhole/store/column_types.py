@@ -102,7 +102,9 @@ class Cues(ExactText):
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Read it back."""
-        if value is not None and not (isinstance(value, str) and re.fullmatch(_CUES, value)):
+        if value is not None:
+            _read(value, str, "the steps of a board")
+        if value is not None and not re.fullmatch(_CUES, value):
             raise UnreadableValue("the steps of a board are not numbers")
         return value
 
@@ -143,7 +145,7 @@ class Day(TypeDecorator[date]):
         return None if value is None else day_kept(value)
 
 
-class Sound(TypeDecorator[bytes]):
+class SoundBytes(TypeDecorator[bytes]):
     """The bytes of a sound."""
 
     impl = LargeBinary

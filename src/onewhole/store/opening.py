@@ -17,12 +17,14 @@ from onewhole.store.migrating import bring_forward, known_steps
 from onewhole.store.orphan_cleanup import MAKING, hold, remove_orphans
 from onewhole.store.refusals import Damaged, Newer, StoreRefused, translate_error
 from onewhole.store.schema import step_of
-from onewhole.store.standing import MARK, Standing, check_head, check_kind, standing
+from onewhole.store.standing import LEAST, MARK, Standing, check_head, check_kind, standing
 from onewhole.store.transaction import OneTransaction, translate_errors
 
 #: How long a writer waits for another one.
 BUSY_TIMEOUT_MS = 5000
 
+#: When a file is opened, it is written to and taken back: whether it can be written is known then.
+_FIRST_LINES = ("PRAGMA journal_mode = WAL", "BEGIN IMMEDIATE", "PRAGMA user_version = 0", "ROLLBACK")
 _EACH_CONNECTION = (
     f"PRAGMA busy_timeout = {BUSY_TIMEOUT_MS}",
     "PRAGMA synchronous = FULL",
@@ -136,7 +138,8 @@ def open_store(path: Path) -> Store:
             with store.writing() as connection:
                 bring_forward(connection)
         with translate_errors(path), closing(store.engine.raw_connection()) as raw:
-            raw.cursor().execute("PRAGMA journal_mode = WAL")
+            for line in _FIRST_LINES:
+                raw.cursor().execute(line)
     except BaseException:
         store.close()
         raise
@@ -147,14 +150,19 @@ def open_store(path: Path) -> Store:
 def check_file(path: Path) -> str:
     """Refuse what is not ours, is damaged or is newer, before anything is written; return the step it is at.
 
-    Raises `Damaged`, `StoreRefused` and `OSError`.
+    Raises `Damaged` and `StoreRefused`.
     """
     log, journal = logs_of(path)
-    if journal.exists():  # SQLite would mend the file by it: only one that bears our mark
-        check_head(path)
-    with translate_errors(path):
-        # A log stays as it is while the file is only looked at: it goes aside with it when that is damaged.
-        return _step_when_whole(path, "mode=ro" if log.exists() else "mode=rw")
+    try:
+        if path.stat().st_size < LEAST:  # beside an empty file SQLite takes a log away
+            raise translate_error("not a database", str(path))
+        if journal.exists():  # SQLite would mend the file by it: only one that bears our mark
+            check_head(path)
+        with translate_errors(path):
+            # A log stays as it is while the file is only looked at: a damaged file takes it aside.
+            return _step_when_whole(path, "mode=ro" if log.exists() else "mode=rw")
+    except OSError as error:
+        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
 
 
 def _step_when_whole(path: Path, how: str) -> str:

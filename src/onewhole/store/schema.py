@@ -18,7 +18,7 @@ _BLANKS = re.compile(r"[ \t\n\f\r]+")
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class SchemaPart:
     """A row of SQLite's list of what is in a file: a table, an index, a trigger or a view."""
 
     kind: str
@@ -27,7 +27,7 @@ class Part:
     sql: str
 
 
-Schema = frozenset[Part]
+Schema = frozenset[SchemaPart]
 
 
 #: Answers a query with rows.
@@ -36,12 +36,13 @@ Ask = Callable[[str], Iterable[Sequence[object]]]
 
 def schema_of(ask: Ask, where: str) -> Schema:
     """Read what a file says that it holds; blanks and line ends count as one blank. Raises `Damaged`."""
-    found: list[Part] = []
+    found: list[SchemaPart] = []
     for kind, name, table, sql in ask(_ASKED):
-        texts = [text for text in (kind, name, table, sql or "") if isinstance(text, str)]
-        if len(texts) != 4:
+        if not (isinstance(kind, str) and isinstance(name, str)):
             raise _foreign(where, "the list of its tables cannot be read")
-        found.append(Part(*texts[:3], _BLANKS.sub(" ", texts[3])))
+        if not (isinstance(table, str) and isinstance(sql, str | None)):
+            raise _foreign(where, "the list of its tables cannot be read")
+        found.append(SchemaPart(kind, name, table, _BLANKS.sub(" ", sql or "")))
     if len(set(found)) != len(found):
         raise _foreign(where, "the list of its tables has one twice")
     return frozenset(found)

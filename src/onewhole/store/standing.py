@@ -12,6 +12,8 @@ MARK = b"1who"
 #: How every file of SQLite begins.
 MAGIC = b"SQLite format 3\0"
 
+#: SQLite's smallest page, and so its smallest file.
+LEAST = 512
 _HEAD = 100
 _REMEDY = "Move it aside, or restore a backup: it is then kept aside."
 

@@ -13,7 +13,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
-from onewhole.store.column_types import Cues, Day, ExactText, Moment, Number, OneOf, PupilCode, Sound
+from onewhole.store.column_types import Cues, Day, ExactText, Moment, Number, OneOf, PupilCode, SoundBytes
 from onewhole.store.correction_rows import CorrectionKind
 
 #: The steps of a night, as :mod:`onewhole.store.steps` names them, and the media types of recordings.
@@ -121,7 +121,7 @@ recordings = Table(
     Column("kind", OneOf(*SOUND_KINDS), nullable=False),
     Column("cues", Cues, nullable=False),
     Column("written", Moment, nullable=False),
-    Column("sound", Sound, nullable=False),
+    Column("sound", SoundBytes, nullable=False),
 )
 
 #: A cache of what was computed of a night: it may be emptied at any moment.

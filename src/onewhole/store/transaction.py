@@ -66,7 +66,7 @@ def translate_errors(path: Path) -> Iterator[None]:
     try:
         yield
     except (DBAPIError, sqlite3.Error) as error:
-        said = error.orig if isinstance(error, DBAPIError) else error
+        said: object = error.orig if isinstance(error, DBAPIError) else error
         if getattr(said, "sqlite_errorcode", 0) == sqlite3.SQLITE_READONLY and os.access(path, os.W_OK):
             said = "malformed"  # one may write it: so its own first bytes say that one may not
         raise translate_error(said, str(path)) from error
