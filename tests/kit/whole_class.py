@@ -2,6 +2,7 @@
 
 from onewhole.store.correction_rows import CellReadAs
 from onewhole.store.corrections import Correction, keep_correction
+from onewhole.store.given_out import GivenOut, keep_given_out
 from onewhole.store.keeping import set_keep_until
 from onewhole.store.night_cache import cache_night
 from onewhole.store.opening import Store
@@ -20,5 +21,6 @@ def whole_class(store: Store) -> Round:
     keep_step(store, kept.night, NightStep.PRINTED, NOW)
     keep_recording(store, KeptRecording(kept.night, "1", "audio/wav", b"RIFF" * 40, (0, 1200), NOW))
     cache_night(store, kept.night, "stamp", "cached")
+    keep_given_out(store, 1, GivenOut("K01", "all that is held", "the family", "asked", DAY, NOW, "teacher"))
     set_keep_until(store, DAY)
     return kept

@@ -138,8 +138,8 @@ night_cache = Table(
 given_out = Table(
     "given_out",
     METADATA,
-    Column("number", Integer, primary_key=True),
-    Column("pupil_number", Integer, ForeignKey("pupils.number"), nullable=False),
+    Column("number", Number, primary_key=True),
+    Column("pupil_number", Number, ForeignKey("pupils.number"), nullable=False),
     Column("what", ExactText, nullable=False),
     Column("to", ExactText, nullable=False),
     Column("why", ExactText, nullable=False),
