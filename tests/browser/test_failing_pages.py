@@ -36,6 +36,13 @@ SENT = """(grown) => {
     HTMLFormElement.prototype.submit.call(form);
 }"""
 
+#: Scroll so far that the second button of the clash lies where something is said.
+TAKE_UNDER_SAID = """() => {
+    const middle = (one) => { const box = one.getBoundingClientRect(); return (box.top + box.bottom) / 2; };
+    const take = document.querySelectorAll('#clashes li button')[1];
+    window.scrollBy(0, middle(take) - middle(document.querySelector('#said')));
+}"""
+
 
 @pytest.fixture(scope="module")
 def door(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Served]:
@@ -161,6 +168,8 @@ def test_a_clash_of_two_windows_is_settled_by_keyboard(page: Page, door: Served)
     expect(page.locator("#clashes li")).to_contain_text("here “mine”, in the other window “other”")
     _keeps_the_rules(page)
     page.locator("#main").focus()
+    _reached(page, "Keep “mine”")
+    page.evaluate(TAKE_UNDER_SAID)
     _reached(page, "Take “other”")
     assert not _lies_under(page, "#said")
     page.keyboard.press("Enter")
