@@ -49,7 +49,10 @@ def _wanted() -> list[str]:
 
 def _package(one: Package) -> Component:
     purl = PackageURL("pypi", name=one.name, version=one.version)
-    inside = [*(_bundled(one, library) for library in one.bundled), *map(_crate, one.crates)]
+    inside = [
+        *(_bundled(one, library) for library in one.bundled),
+        *(_crate(one, crate) for crate in one.crates),
+    ]
     return _component(
         one.name, one.version, one.licence, str(purl), purl=purl, inside=inside, told=one.summary
     )
@@ -63,8 +66,10 @@ def _bundled(package: Package, one: Bundled) -> Component:
     )
 
 
-def _crate(one: Crate) -> Component:
-    return _component(one.name, one.version, one.licence, one.purl, purl=PackageURL.from_string(one.purl))
+def _crate(package: Package, one: Crate) -> Component:
+    """A crate inside a wheel; another wheel may hold the same, and each has a name of its own in the bill."""
+    purl, ref = PackageURL.from_string(one.purl), f"{package.name}/{one.purl}"
+    return _component(one.name, one.version, one.licence, ref, purl=purl)
 
 
 def _component(

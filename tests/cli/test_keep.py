@@ -1,9 +1,14 @@
 """What `onewhole keep` says where a session in markdown cannot bring it about."""
 
+from io import StringIO
 from pathlib import Path
 
+import pytest
+
+from onewhole.cli.verbs import keep as verb
 from onewhole.store.classes import name_pupil
 from onewhole.store.opening import open_store
+from tests.kit.age_format import lock_quickly
 from tests.kit.kept import first_round
 from tests.kit.terminal import Terminal
 
@@ -32,3 +37,51 @@ def test_a_name_that_would_command_the_terminal_is_shown_as_text(onewhole: Termi
     name_pupil(store, 1, "K01", "\x1b[2J\u202eWren")
     store.close()
     assert "K01 ?[2J?Wren" in onewhole("keep", "show", path).out
+
+
+PHRASE = "six kites over the hill"
+
+
+def test_a_locked_backup_is_typed_twice_and_comes_back_by_its_passphrase(
+    onewhole: Terminal, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Nothing of the passphrase is shown or kept; a wrong one leaves the class as it is."""
+    lock_quickly(monkeypatch)
+    path, locked = tmp_path / "room12.class", tmp_path / "room12.age"
+    store = open_store(path)
+    first_round(store)
+    store.close()
+    asked: list[str] = []
+    typed = [PHRASE, PHRASE.upper(), PHRASE, PHRASE, "seven kites", PHRASE]
+
+    def ask(said: str) -> str:
+        asked.append(said)
+        return typed.pop(0)
+
+    monkeypatch.setattr(verb, "getpass", ask)
+    shown = onewhole("keep", "backup", path, "--to", locked, "--passphrase")
+    assert (shown.code, "not the same" in shown.err, locked.exists()) == (2, True, False)
+    shown = onewhole("keep", "backup", path, "--to", locked, "--passphrase")
+    assert shown.code == 0
+    assert shown.out.index("kept nowhere") < shown.out.index("locked.")
+    assert PHRASE not in shown.out + shown.err
+    before = path.read_bytes()
+    shown = onewhole("keep", "restore", path, "--from", locked)
+    assert (shown.code, "does not open" in shown.err, path.read_bytes() == before) == (2, True, True)
+    assert onewhole("keep", "restore", path, "--from", locked).code == 0
+    assert asked[-1] == "The passphrase of this backup: "
+
+
+def test_a_passphrase_comes_from_a_file_or_a_pipe(
+    onewhole: Terminal, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The first line of it, without its end."""
+    lock_quickly(monkeypatch)
+    path, locked, phrase = tmp_path / "room12.class", tmp_path / "room12.age", tmp_path / "phrase"
+    store = open_store(path)
+    first_round(store)
+    store.close()
+    phrase.write_bytes(f"{PHRASE}\r\nmore".encode())
+    assert onewhole("keep", "backup", path, "--to", locked, "--passphrase-from", phrase).code == 0
+    monkeypatch.setattr("sys.stdin", StringIO(f"{PHRASE}\n"))
+    assert onewhole("keep", "restore", path, "--from", locked, "--passphrase-from", "-").code == 0

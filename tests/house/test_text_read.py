@@ -43,6 +43,7 @@ READERS = {
     "desk/classes/night_summary.py": KEPT,
     "desk/classes/pupil_codes.py": "typed codes and names of pupils",
     "desk/keep/backups.py": NAME,
+    "desk/keep/locked_backup.py": "the first bytes of a file, and what a library says is wrong",
     "desk/marking/pasted.py": "a pasted block of cells",
     "desk/page/clicks.py": ASKED,
     "desk/page/kept_pages.py": SHEET,

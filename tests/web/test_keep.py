@@ -10,8 +10,11 @@ from onewhole.desk.keep.backups import back_up_daily, backups_folder, backups_of
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil, pupils_of
 from onewhole.web.pages import keep
+from tests.kit.age_format import lock_quickly
 from tests.kit.doors import NOW, Clock, Opened, opened
 from tests.kit.kept import first_round, write
+
+PHRASE = "six kites over the hill"
 
 
 @pytest.fixture
@@ -42,11 +45,10 @@ def _daily(door: Opened, days: int = 0) -> Path:
     return made
 
 
-def _hand_in(door: Opened, content: bytes) -> int:
+def _hand_in(door: Opened, content: bytes, passphrase: str = "") -> int:
     files = {"backup": ("../../a.backup", content, "application/octet-stream")}
-    sent = door.client.post(
-        "/mine/keep/restore", data={"csrf_token": door.csrf_token}, files=files, headers=door.origin
-    )
+    data = {"csrf_token": door.csrf_token, "passphrase": passphrase}
+    sent = door.client.post("/mine/keep/restore", data=data, files=files, headers=door.origin)
     return sent.status_code
 
 
@@ -73,6 +75,25 @@ def test_a_file_that_is_no_backup_changes_nothing(door: Opened, content: bytes) 
     assert _texts(door) == ["early"]
     after = sorted(path.name for path in _path(door).parent.iterdir())
     assert set(after) <= {*before, "room12.class-wal", "room12.class-shm"}
+
+
+def test_a_locked_backup_is_saved_and_comes_back_by_its_passphrase_only(
+    door: Opened, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Without it, and with another, the class stays as it was; two that differ lock nothing."""
+    lock_quickly(monkeypatch)
+    page = door.get("/mine/keep").text
+    assert page.index("kept nowhere") < page.index('name="passphrase"')
+    for typed, again in (("six kites", "six kites"), (PHRASE, PHRASE.upper())):
+        assert door.post("/mine/keep/locked", passphrase=typed, again=again).status == 422
+    locked = door.post("/mine/keep/locked", passphrase=PHRASE, again=PHRASE).content
+    assert locked.startswith(b"age-encryption.org/v1\n")
+    write(door.door.books["mine"], 1, "late")
+    for typed in ("", PHRASE.upper()):
+        assert _hand_in(door, locked, typed) == 422
+        assert _texts(door) == ["late"]
+    assert _hand_in(door, locked, PHRASE) == 303
+    assert _texts(door) == ["early"]
 
 
 def test_a_file_that_is_too_large_is_refused_before_it_is_read(door: Opened) -> None:

@@ -118,11 +118,13 @@ TABLE: tuple[PageRoute | PageMount, ...] = (
         "/{book}/keep",
         (
             PageRoute("GET", "/backup", keep.download),
+            PageRoute("POST", "/locked", keep.lock, fields=("passphrase", "again")),
             PageRoute("POST", "/back", keep.restore_own, fields=("file",), use=FileUse.ITSELF),
             PageRoute(
                 "POST",
                 "/restore",
                 keep.restore_file,
+                fields=("passphrase",),
                 files=("backup",),
                 max_bytes=keep.MOST,
                 use=FileUse.ITSELF,

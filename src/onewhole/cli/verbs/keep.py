@@ -5,6 +5,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from getpass import getpass
 from pathlib import Path
 from typing import Annotated, assert_never
 
@@ -14,6 +15,8 @@ from onewhole.cli.clock import now
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
+from onewhole.desk.keep import locked_backup
+from onewhole.desk.keep.password import LEAST
 from onewhole.desk.pupil.given_out import given_out_of, note_given_out
 from onewhole.desk.pupil.pupil_export import put_export
 from onewhole.errors import InputError
@@ -61,6 +64,17 @@ GivenTo = Annotated[
 ]
 What = Annotated[str, typer.Option("--what", metavar="WORDS", help="given: what was given out.")]
 Why = Annotated[str, typer.Option("--why", metavar="WORDS", help="export, given: what for.")]
+Locked = Annotated[
+    bool, typer.Option("--passphrase", help="backup: lock it with a passphrase, which is asked for twice.")
+]
+PassphraseFrom = Annotated[
+    str,
+    typer.Option(
+        "--passphrase-from",
+        metavar="FILE",
+        help="backup, restore: the passphrase is the first line of FILE; - is what is piped in.",
+    ),
+]
 Yes = Annotated[bool, typer.Option("--yes", help="erase: do not ask.")]
 Backups = Annotated[
     bool, typer.Option("--backups/--no-backups", help="erase: from the automatic backups too.")
@@ -78,12 +92,17 @@ def run(
     given_to: GivenTo = "",
     what: What = "",
     why: Why = "",
+    passphrase: Locked = False,
+    passphrase_from: PassphraseFrom = "",
     yes: Yes = False,
     backups: Backups = True,
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
     if do is KeepAct.RESTORE:
-        _say(_restored(desk.restore_backup(_needed(saved, "--from", "the backup"), file, now())))
+        _say(_restored(_put_back(_needed(saved, "--from", "the backup"), file, passphrase_from)))
+        return 0
+    if do is KeepAct.BACKUP and (passphrase or passphrase_from):
+        _back_up_locked(file, _needed(to, "--to", "the new file"), passphrase_from)
         return 0
     book = desk.open_kept(file)
     try:
@@ -91,6 +110,33 @@ def run(
     finally:
         book.close()
     return 0
+
+
+def _put_back(saved: Path, file: Path, source: str) -> desk.Restored:
+    if not locked_backup.is_locked_file(saved):
+        return desk.restore_backup(saved, file, now())
+    typed = _read(source) if source else getpass("The passphrase of this backup: ")
+    return desk.restore_bytes(locked_backup.unlocked_file(saved, typed), file, now())
+
+
+def _back_up_locked(file: Path, goal: Path, source: str) -> None:
+    """Lock a backup; what happens when the passphrase is forgotten is told before it is typed."""
+    book = desk.open_kept(file)
+    try:
+        print(locked_backup.FORGOTTEN, flush=True)
+        first = _read(source) if source else getpass(f"A passphrase of {LEAST} characters or more: ")
+        again = first if source else getpass("The same once more: ")
+        locked_backup.back_up_locked(book, goal, locked_backup.check_passphrase(first, again))
+    finally:
+        book.close()
+    print(f"All that is kept is in {goal}, locked.")
+
+
+def _read(source: str) -> str:
+    """A passphrase from a file, or from what is typed or piped in."""
+    if source == "-":
+        return sys.stdin.readline().rstrip("\r\n")
+    return locked_backup.passphrase_in(Path(source))
 
 
 @dataclass(frozen=True, slots=True)

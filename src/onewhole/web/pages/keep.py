@@ -4,14 +4,14 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
-from onewhole.desk.keep import backups
+from onewhole.desk.keep import backups, locked_backup, password
 from onewhole.desk.pupil.given_out import given_out_of
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage, Redirect
 
 #: A backup that is handed in has so many bytes at most.
-MOST = 256 * 1024 * 1024
+MOST = locked_backup.LARGEST
 
 #: What was just done, by the word that the address carries.
 _DID = {
@@ -33,6 +33,9 @@ def look(request: PageRequest) -> HtmlPage:
         "privacy": backups.PRIVACY,
         "did": _DID.get(request.query.get("did", ""), ""),
         "most": MOST // (1024 * 1024),
+        "forgotten": locked_backup.FORGOTTEN,
+        "least": password.LEAST,
+        "longest": password.MOST,
     }
     try:
         found = rooms(request.book)
@@ -51,6 +54,13 @@ def download(request: PageRequest) -> Content:
     return Content(backups.backup_bytes(request.book), "application/octet-stream", name)
 
 
+def lock(request: PageRequest) -> Content:
+    """Give a backup to be saved that is locked with a passphrase."""
+    typed = locked_backup.check_passphrase(request.field("passphrase"), request.field("again"))
+    name = f"{_file(request).stem}-{request.app.today()}.backup{locked_backup.ENDING}"
+    return Content(locked_backup.locked_bytes(request.book, typed), "application/octet-stream", name)
+
+
 def restore_own(request: PageRequest) -> Redirect:
     """Bring an automatic backup back."""
     saved = _listed(request, (one.path for one in backups.backups_of(_file(request))))
@@ -58,11 +68,14 @@ def restore_own(request: PageRequest) -> Redirect:
 
 
 def restore_file(request: PageRequest) -> Redirect:
-    """Bring a backup back that is handed in."""
+    """Bring a backup back that is handed in; a locked one with its passphrase."""
     upload = request.files.get("backup")
     if upload is None or not upload.content:
         raise InputError("No file was handed in", remedy="Choose a backup first.")
-    return _put_back(request, lambda path: backups.restore_bytes(upload.content, path, request.app.now()))
+    content = upload.content
+    if locked_backup.is_locked(content):
+        content = locked_backup.unlocked(content, request.field("passphrase", ""))
+    return _put_back(request, lambda path: backups.restore_bytes(content, path, request.app.now()))
 
 
 def until(request: PageRequest) -> Redirect:
