@@ -9,7 +9,7 @@ from typing import assert_never
 from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
-from starlette.responses import PlainTextResponse, Response
+from starlette.responses import Response
 from starlette.routing import BaseRoute, Mount, Route
 from starlette.staticfiles import StaticFiles
 from starlette.types import ASGIApp
@@ -20,6 +20,7 @@ from onewhole.web.app import App
 from onewhole.web.http.addresses import Addresses
 from onewhole.web.http.error_location import error_location
 from onewhole.web.http.handling import PageMount, PageRoute, respond, whole_routes
+from onewhole.web.http.refusal_page import refusal_page
 from onewhole.web.http.templates import FONTS
 from onewhole.web.routes import TABLE
 
@@ -71,12 +72,16 @@ def _endpoint(route: PageRoute, app: App, addresses: Addresses) -> Callable[[Req
     return endpoint
 
 
-async def _not_there(_request: Request, error: Exception) -> Response:
+async def _not_there(request: Request, error: Exception) -> Response:
     assert isinstance(error, HTTPException)
-    words = "There is no such page. Go back to the Week." if error.status_code == 404 else error.detail
-    return PlainTextResponse(words, error.status_code, error.headers)
+    what, remedy = error.detail, ""
+    if error.status_code == 404:
+        what, remedy = "There is no such page.", "Go back to the Week."
+    elif error.status_code == 405:
+        what, remedy = "This is not done here.", "Nothing was changed."
+    return refusal_page(request.headers, error.status_code, what, remedy, headers=error.headers)
 
 
-async def _fault(_request: Request, error: Exception) -> Response:
-    words = "This is a fault of the program; what was kept before is kept. Go back and try again."
-    return PlainTextResponse(f"{words} ({error_location(error)})", 500)
+async def _fault(request: Request, error: Exception) -> Response:
+    what = "This is a fault of the program; what was kept before is kept."
+    return refusal_page(request.headers, 500, what, f"Go back and try again. ({error_location(error)})")

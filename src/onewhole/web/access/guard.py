@@ -6,11 +6,12 @@ from dataclasses import dataclass
 from http.cookies import CookieError, SimpleCookie
 
 from starlette.datastructures import Headers, MutableHeaders
-from starlette.responses import PlainTextResponse
+from starlette.responses import PlainTextResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from onewhole.web.access.sessions import Sessions
 from onewhole.web.http.error_location import error_location
+from onewhole.web.http.refusal_page import refusal_page
 
 #: What a page of ours may load: its own scripts, styles, pictures and sounds, and nothing from elsewhere.
 POLICY = (
@@ -105,31 +106,32 @@ class Guard:
         except Exception as fault:  # noqa: BLE001 - the server would print it, and what was typed with it
             _log.error("fault %s", error_location(fault))
 
-    def _refusal(self, scope: Scope, headers: Headers) -> PlainTextResponse | None:
+    def _refusal(self, scope: Scope, headers: Headers) -> Response | None:
         if scope["method"] not in _KNOWN:
-            return PlainTextResponse("This is not done here.", 405, {"Allow": ", ".join(sorted(_KNOWN))})
+            allowed = {"Allow": ", ".join(sorted(_KNOWN))}
+            return refusal_page(headers, 405, "This is not done here.", "", headers=allowed)
         if _host(headers.getlist("host")) not in self.access.hosts:
             return PlainTextResponse("This address is not ours. Open the one that was printed.", 421)
         if len(scope["path"]) > LONGEST_PATH or len(scope["query_string"]) > LONGEST_QUERY:
-            return PlainTextResponse("This address is too long.", 414)
+            return refusal_page(headers, 414, "This address is too long.", "Nothing was changed.")
         ours = headers.get("sec-fetch-site", "same-origin") in {"same-origin", "none"}
         if scope["method"] in _SAFE:
             # Other sites may link here, but they may not embed or fetch our pages.
             navigation = (headers.get("sec-fetch-mode"), headers.get("sec-fetch-dest"))
             if ours or navigation == ("navigate", "document"):
                 return None
-            return PlainTextResponse("Another page asks for this. Open it here.", 403)
+            return refusal_page(headers, 403, "Another page asks for this.", "Open it here.")
         foreign = any(origin not in self.access.origins for origin in headers.getlist("origin"))
         if foreign or not ours:
-            return PlainTextResponse("This form comes from another page. Nothing was changed.", 403)
+            return refusal_page(headers, 403, "This form comes from another page.", "Nothing was changed.")
         return None
 
     async def _no_session(self, scope: Scope, receive: Receive, send: Send) -> None:
-        if self.access.password:
-            answer = PlainTextResponse("Sign in first.", 303, {"Location": "/sign-in"})
-        else:
-            words = "This window is not open yet. Open the address that the program printed; it is good once."
-            answer = PlainTextResponse(words, 401)
+        answer: Response = PlainTextResponse("Sign in first.", 303, {"Location": "/sign-in"})
+        if not self.access.password:
+            remedy = "Open the address that the program printed; it is good once."
+            asked = Headers(scope=scope)
+            answer = refusal_page(asked, 401, "This window is not open yet.", remedy, leads=False)
         await answer(scope, receive, send)
 
 

@@ -3,11 +3,12 @@
 from collections.abc import Awaitable, Callable
 
 from starlette.requests import Request
-from starlette.responses import PlainTextResponse, RedirectResponse, Response
+from starlette.responses import RedirectResponse, Response
 from starlette.routing import BaseRoute, Route
 
 from onewhole.web.access.guard import Access
 from onewhole.web.access.sign_in import set_session
+from onewhole.web.http.refusal_page import refusal_page
 
 
 def login_link_routes(access: Access) -> list[BaseRoute]:
@@ -24,8 +25,11 @@ def _opener(access: Access) -> Callable[[Request], Awaitable[Response]]:
         if cookie is None:
             if request.scope["csrf_token"]:
                 return RedirectResponse("/", 303)
-            words = "This address was opened already. Stop the program and start it again for a new one."
-            return PlainTextResponse(words, 403)
+            what, remedy = (
+                "This address was opened already.",
+                "Stop the program and start it again for a new one.",
+            )
+            return refusal_page(request.headers, 403, what, remedy, leads=False)
         answer = RedirectResponse("/", 303)
         set_session(answer, access, cookie)
         return answer

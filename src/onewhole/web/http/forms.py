@@ -33,7 +33,9 @@ async def read_form(request: Request, *, most: int, files: Sequence[str], second
     411, 413, 415, 422).
     """
     _check_head(request, most)
-    counted = Request(request.scope, _counted(request.receive, most))
+    # Without "app" it tells why it cannot read a form by an exception of its own, which is worded below.
+    scope = {name: value for name, value in request.scope.items() if name != "app"}
+    counted = Request(scope, _counted(request.receive, most))
     try:
         with anyio.fail_after(seconds):
             form = await counted.form(max_files=len(files), max_fields=MAX_FIELDS, max_part_size=most)
@@ -41,7 +43,14 @@ async def read_form(request: Request, *, most: int, files: Sequence[str], second
     except TimeoutError:
         raise HTTPException(408, "The form came in too slowly. Send it once more.") from None
     except (MultiPartException, FormParserError, UnicodeError, ClientDisconnect) as error:
-        raise HTTPException(400, "The form cannot be read. Load the page again.") from error
+        raise HTTPException(400, _unread(error)) from error
+
+
+def _unread(error: Exception) -> str:
+    """Say why a form cannot be read, and what to do."""
+    if isinstance(error, MultiPartException) and error.message.startswith("Too many fields"):
+        return f"The form has more than {MAX_FIELDS} fields. Send less at once; nothing was changed."
+    return "The form cannot be read. Load the page again."
 
 
 def _check_head(request: Request, most: int) -> None:
@@ -49,11 +58,15 @@ def _check_head(request: Request, most: int) -> None:
     if "transfer-encoding" in request.headers or not (length.isascii() and length.isdecimal()):
         raise HTTPException(411, "A form says how long it is.")
     if len(length) > 12 or int(length) > most:
-        raise HTTPException(413, f"At most {size(most)} may be sent.")
+        raise HTTPException(413, _too_large(most))
     kind, _, more = request.headers.get("content-type", "").lower().partition(";")
     charset = more.partition("charset=")[2].partition(";")[0].strip(' "')
     if charset not in {"", "utf-8"} or (int(length) and kind.strip() not in _KINDS):
         raise HTTPException(415, "A form of this kind is not read here.")
+
+
+def _too_large(most: int) -> str:
+    return f"At most {size(most)} may be sent. Send less, or choose a smaller file; nothing was changed."
 
 
 def _counted(receive: Receive, most: int) -> Receive:
@@ -64,7 +77,7 @@ def _counted(receive: Receive, most: int) -> Receive:
         message = await receive()
         seen += len(message.get("body", b""))
         if seen > most:
-            raise HTTPException(413, f"At most {size(most)} may be sent.")
+            raise HTTPException(413, _too_large(most))
         return message
 
     return receiving

@@ -213,6 +213,7 @@ def refusal(http_request: Request, request: PageRequest, refused: OnewholeError)
         "where": refused.where or "",
         "remedy": refused.remedy or "",
         "damaged": isinstance(refused, StoreRefused),
+        "missing": isinstance(refused, NotThere),
         "demo": http_request.path_params.get("book") == "demo",
         "backups_at": request.at("keep.look", book=MINE),
         "at": request.at,
@@ -225,5 +226,14 @@ def refused_form(http_request: Request, no: HTTPException) -> Response:
     """Tell why a request was not read."""
     if wants_json(http_request):
         return JSONResponse({"refused": no.detail, "where": "", "remedy": ""}, no.status_code)
-    words = {"what": no.detail, "where": "", "remedy": "", "damaged": False, "demo": False, "backups_at": ""}
+    what, _, remedy = no.detail.partition(". ")
+    words = {
+        "what": what.rstrip("."),
+        "where": "",
+        "remedy": remedy,
+        "damaged": False,
+        "missing": no.status_code == 404,
+        "demo": False,
+        "backups_at": "",
+    }
     return HTMLResponse(rendered("refused.html", words), no.status_code)

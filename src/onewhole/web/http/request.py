@@ -85,7 +85,7 @@ class PageRequest:
         typed = self.field(name, None if default is None else str(default)).strip()
         if typed.isascii() and typed.isdecimal() and len(typed) < 10 and least <= int(typed) <= most:
             return int(typed)
-        raise InputError(f"The {name} is a whole number from {least} to {most}", remedy="Type one.")
+        raise InputError(f"“{name}” is a whole number from {least} to {most}", remedy="Type one.")
 
     def at(self, page: str, **places: object) -> str:
         """Return the address of a page function: ``request.at("marking.look", night=3)``.
