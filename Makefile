@@ -23,11 +23,11 @@ test: lint
 	$(BIN)/pytest -n 2 --dist worksteal
 
 # Every problem of the small space by every strategy, twenty thousand workings spoken and read back, every pattern's
-# answer by both roads, and a million texts through the reader: a quarter of an hour.
+# answer by both roads, a million texts through the reader, and every system call of keeping failed: half an hour.
 walk: $(READY)
 	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 $(BIN)/pytest -n 2 -rP \
 		tests/agreement/test_walk.py tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
-		tests/statements/test_fuzz.py
+		tests/statements/test_fuzz.py tests/faults
 
 lint: $(READY) $(NODE)
 	$(BIN)/ruff check $(CODE)

@@ -22,6 +22,7 @@ from onewhole.store.opening import (
     open_store,
     refused,
     sync_folder,
+    take_beside_away,
 )
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
@@ -57,8 +58,7 @@ def backup_bytes(store: Store) -> bytes:
     except OSError as error:
         raise error if isinstance(error, StoreRefused) else refused(store.path, error) from error
     finally:
-        beside.unlink(missing_ok=True)
-        os.close(handle)
+        take_beside_away(handle, beside)
 
 
 def restore(saved: Path, path: Path) -> Store:
@@ -97,8 +97,7 @@ def _copy_beside(source: sqlite3.Connection, goal: Path) -> None:
     except OSError as error:
         raise error if isinstance(error, StoreRefused) else refused(goal, error) from error
     finally:
-        beside.unlink(missing_ok=True)
-        os.close(handle)
+        take_beside_away(handle, beside)
     sync_folder(goal.parent)
 
 

@@ -220,8 +220,7 @@ def _make(path: Path) -> None:
         raise error if isinstance(error, StoreRefused) else refused(path, error) from error
     finally:
         engine.dispose()
-        beside.unlink(missing_ok=True)
-        os.close(handle)
+        take_beside_away(handle, beside)
     sync_folder(path.parent)
 
 
@@ -242,6 +241,17 @@ def make_beside(path: Path) -> tuple[int, Path]:
             raise refused(path, error) from error
         if hold(handle):
             return handle, Path(name)
+        os.close(handle)
+
+
+def take_beside_away(handle: int, beside: Path) -> None:
+    """Take a file made beside away, where it still has that name, and let go of it.
+
+    It has done its work or has failed already: where the disk does not let it go, it is swept later.
+    """
+    with suppress(OSError):
+        beside.unlink(missing_ok=True)
+    with suppress(OSError):
         os.close(handle)
 
 

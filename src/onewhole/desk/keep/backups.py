@@ -29,7 +29,15 @@ from onewhole.store.keeping import (
     set_keep_until,
     settle,
 )
-from onewhole.store.opening import Store, check_file, logs_of, make_beside, open_store, refused
+from onewhole.store.opening import (
+    Store,
+    check_file,
+    logs_of,
+    make_beside,
+    open_store,
+    refused,
+    take_beside_away,
+)
 from onewhole.store.orphan_cleanup import orphans_of, remove_orphans
 from onewhole.store.refusals import Damaged, NotThere, StoreRefused
 
@@ -176,8 +184,7 @@ def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
     except OSError as error:
         raise refused(path, error) from error
     finally:
-        beside.unlink(missing_ok=True)
-        os.close(handle)
+        take_beside_away(handle, beside)
 
 
 def moved_aside(path: Path, now: datetime) -> Path:
