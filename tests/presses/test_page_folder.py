@@ -11,9 +11,10 @@ import pytest
 from onewhole.presses import page_folder, settling
 from onewhole.presses.files import FileRefused
 from onewhole.presses.manifest import MANIFEST, read_manifest
-from onewhole.presses.page_folder import check_folder
+from onewhole.presses.page_folder import check_folder, folder_within
 from onewhole.presses.settling import BEFORE, MAKING, READY, hidden_name
 from onewhole.presses.swap import swapped
+from tests.kit.disks import small_disk
 from tests.kit.page_folders import found_in, hidden_beside, put_night
 
 MONDAY = {"pupil.pdf": b"monday", "talks.pdf": b"talks of monday", "practice-larks.pdf": b"larks"}
@@ -180,6 +181,75 @@ def test_a_folder_with_a_pages_name_is_refused(out: Path) -> None:
         put_night(out, "tuesday", TUESDAY)
     assert found_in(out) == {name: content for name, content in MONDAY.items() if name != "talks.pdf"}
     assert hidden_beside(out) == []
+
+
+def test_a_nearly_full_disk_keeps_the_old_night(tmp_path: Path) -> None:
+    """The whole folder is named, nothing lies hidden; with room again the new night comes."""
+    with small_disk(tmp_path, 600) as disk:
+        out = disk / "out"
+        put_night(out, "monday", {f"page-{at}.pdf": b"monday" * 5000 for at in range(10)})
+        before = found_in(out)
+        tuesday = {f"page-{at}.pdf": b"tuesday" * 6000 for at in range(10)}
+        with pytest.raises(FileRefused, match="still there, whole") as refused:
+            put_night(out, "tuesday", tuesday)
+        assert refused.value.where == str(out)
+        assert found_in(out) == before
+        assert hidden_beside(out) == []
+        (out / "page-9.pdf").unlink()
+        put_night(out, "tuesday", {"page-0.pdf": b"tuesday"})
+        assert found_in(out) == {"page-0.pdf": b"tuesday"}
+
+
+def test_a_folder_within_is_never_a_link(out: Path, tmp_path: Path) -> None:
+    """A link under its name is taken away; one that a killed run left leads back to the folder itself."""
+    elsewhere = tmp_path / "elsewhere"
+    elsewhere.mkdir()
+    (out / "parts").symlink_to(elsewhere)
+    assert folder_within(out, "parts") == out / "parts"
+    assert not (out / "parts").is_symlink()
+    assert elsewhere.is_dir()
+    (out / "parts" / "one.mp4").write_bytes(b"one")
+    hidden = out.with_name(hidden_name(out, "ab12", READY))
+    hidden.mkdir()
+    (out / "parts").rename(hidden / "parts")
+    (out / "parts").symlink_to(f"../{hidden.name}/parts")
+    assert [path.name for path in folder_within(out, "parts").iterdir()] == ["one.mp4"]
+    assert not (out / "parts").is_symlink()
+    assert hidden_beside(out) == []
+
+
+def test_a_folder_that_was_made_anew_meanwhile_hides_nothing(out: Path) -> None:
+    """What a killed run left under its name comes beside it, and the next run goes on."""
+    hidden = out.with_name(hidden_name(out, "ab12", READY))
+    (hidden / "kites").mkdir(parents=True)
+    (hidden / "kites" / "red.txt").write_bytes(b"first")
+    (out / "kites").mkdir()
+    (out / "kites" / "red.txt").write_bytes(b"second")
+    put_night(out, "tuesday", TUESDAY)
+    assert found_in(out) == TUESDAY | {"kites/red.txt": b"second", "kites (before)/red.txt": b"first"}
+    assert hidden_beside(out) == []
+
+
+def test_what_lies_hidden_is_told(out: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where names cannot be traded and nothing goes any more, it is not said that the folder is there."""
+    renamed: list[Path] = []
+    plain = Path.rename
+
+    def rename(path: Path, to: Path) -> Path:
+        if renamed:
+            raise OSError(errno.EIO, "Input/output error")
+        if path == out:
+            renamed.append(path)
+        return plain(path, to)
+
+    monkeypatch.setattr(page_folder, "swapped", lambda *_: False)
+    monkeypatch.setattr(Path, "rename", rename)
+    with pytest.raises(FileRefused, match="hidden beside it, and the next run brings it back"):
+        put_night(out, "tuesday", TUESDAY)
+    monkeypatch.undo()
+    assert not out.exists()
+    put_night(out, "tuesday", TUESDAY)
+    assert found_in(out) == TUESDAY
 
 
 def test_runs_at_once_leave_one_night_whole(out: Path) -> None:

@@ -6,8 +6,6 @@ import shutil
 import signal
 import subprocess
 import sys
-from collections.abc import Iterator
-from contextlib import contextmanager
 from datetime import timedelta
 from pathlib import Path
 
@@ -21,6 +19,7 @@ from onewhole.store.migrations.env import VERSION_TABLE
 from onewhole.store.opening import Store, make_beside, open_store
 from onewhole.store.orphan_cleanup import MAKING, hold, orphans_of, remove_orphans
 from onewhole.store.refusals import Damaged, Newer, StoreRefused
+from tests.kit.disks import small_disk
 from tests.kit.kept import DAY, first_round, write
 
 #: Writes until the system takes no more, tells what was kept, then what was refused.
@@ -29,6 +28,7 @@ import json, resource, sys
 from pathlib import Path
 from onewhole.store.opening import open_store
 from onewhole.store.refusals import StoreRefused
+from tests.kit.disks import small_disk
 from tests.kit.kept import first_round, write
 store, told = open_store(Path(sys.argv[1])), []
 night = first_round(store).night
@@ -40,21 +40,6 @@ try:
 except StoreRefused as refused:
     print(json.dumps([told, refused.what, refused.remedy]))
 """
-
-
-@contextmanager
-def _small_disk(folder: Path, kib: int) -> Iterator[Path]:
-    """A disk of its own, so many KiB large; skipped where one may not mount."""
-    mount, umount = shutil.which("mount"), shutil.which("umount")
-    disk = folder / "disk"
-    disk.mkdir()
-    command = [mount or "mount", "-t", "tmpfs", "-o", f"size={kib}k,mode=700", "tmpfs", str(disk)]
-    if not (mount and umount) or subprocess.run(command, capture_output=True, check=False).returncode:
-        pytest.skip("a small disk of its own cannot be mounted by this user")
-    try:
-        yield disk
-    finally:
-        subprocess.run([umount or "umount", "--lazy", str(disk)], check=True)
 
 
 def _fill(disk: Path) -> Path:
@@ -73,7 +58,7 @@ def test_a_really_full_disk_loses_nothing(tmp_path: Path) -> None:
     """Writing goes on until there is no room: what was told as kept is there, also after opening again; no
     half of a backup stays; with room again writing goes on.
     """
-    with _small_disk(tmp_path, 1200) as disk:
+    with small_disk(tmp_path, 1200) as disk:
         filler = disk / "filler"
         filler.write_bytes(bytes(400 * 1024))
         store = open_store(disk / "a.class")
@@ -106,7 +91,7 @@ def test_a_really_full_disk_loses_nothing(tmp_path: Path) -> None:
 
 def test_erasing_on_a_full_disk_says_how_far_it_came(tmp_path: Path) -> None:
     """Nobody is told that a child is gone who is not; with room again no trace stays."""
-    with _small_disk(tmp_path, 3000) as disk:
+    with small_disk(tmp_path, 3000) as disk:
         store = open_store(disk / "a.class")
         kept = first_round(store)
         for number in range(100):
@@ -149,7 +134,7 @@ def test_a_system_that_takes_no_more_loses_nothing(tmp_path: Path) -> None:
 
 def test_a_disk_that_may_only_be_read_is_told(tmp_path: Path) -> None:
     """For root too: the file is refused with what to do, and is as it was."""
-    with _small_disk(tmp_path, 1200) as disk:
+    with small_disk(tmp_path, 1200) as disk:
         store = open_store(disk / "a.class")
         first_round(store)
         store.close()

@@ -7,7 +7,6 @@ import stat
 import sys
 from collections.abc import Collection, Iterator, Mapping
 from contextlib import contextmanager, suppress
-from itertools import chain, count
 from pathlib import Path
 
 from onewhole.presses.files import FileRefused, sync_folder, write_new
@@ -30,6 +29,7 @@ from onewhole.presses.settling import (
     mend,
     settle,
     take_away,
+    unused,
 )
 from onewhole.presses.swap import swapped
 
@@ -71,14 +71,40 @@ def put_whole(
     except OSError as error:
         if isinstance(error, FileRefused):
             raise
+        there = (
+            "still there" if os.path.lexists(goal) else "hidden beside it, and the next run brings it back"
+        )
         raise FileRefused(
             f"The pages cannot be put into the folder: {error.strerror or error}",
             where=str(folder),
             remedy=(
-                "What was there is still there, whole. "
+                f"What was there is {there}, whole. "
                 "See that you may write beside the folder and that the disk has room."
             ),
         ) from error
+
+
+def folder_within(folder: Path, name: str) -> Path:
+    """Return a folder of the program's own in a folder of pages; both are made where they are not there.
+
+    A link under its name is not followed but taken away, once what a killed run left is put right. Raises
+    FileRefused.
+    """
+    goal = Path(os.path.realpath(folder))
+    place = folder / name
+    if place.is_symlink():
+        try:
+            with _alone(goal.parent):
+                mend(goal)
+                if place.is_symlink():
+                    place.unlink()
+        except OSError as error:
+            raise FileRefused(
+                f"The folder cannot be used: {error.strerror or error}",
+                where=str(place),
+                remedy="Take the link away, or choose another folder.",
+            ) from error
+    return made(place)
 
 
 def check_folder(folder: Path, *, own: bool = False) -> None:
@@ -199,7 +225,6 @@ def _carry(
     """Give the new folder what stays of the old one, under both names at once: it is never nowhere."""
     with os.scandir(goal) as entries:
         there = sorted(entries, key=lambda entry: entry.name)
-    taken = {entry.name for entry in there} | names | {MANIFEST}
     for entry in there:
         name, path = entry.name, Path(entry.path)
         listed = former.file(name)
@@ -213,8 +238,7 @@ def _carry(
                     remedy="Call the folder something else, or print into another one.",
                 )
             if entry.is_file(follow_symlinks=False) and not made_by_us:
-                name = _unused(name, taken)
-                _give(path, making / name)
+                _give(path, unused(making / name, goal))
         elif is_folder:
             leave_pointer(making, ready, name)
         elif name in names or not made_by_us:
@@ -233,16 +257,6 @@ def _give(path: Path, place: Path) -> None:
         shutil.copy2(path, place)
         with place.open("rb") as file:
             os.fsync(file.fileno())
-
-
-def _unused(name: str, taken: set[str]) -> str:
-    """Return "key (before).pdf" for "key.pdf", or with a number, and note it."""
-    path = Path(name)
-    ends = chain(("",), (f" {number}" for number in count(2)))
-    names = (f"{path.stem} (before{end}){path.suffix}" for end in ends)
-    found = next(one for one in names if one not in taken)
-    taken.add(found)
-    return found
 
 
 def _mode(goal: Path, making: Path, *, private: bool) -> int:

@@ -4,6 +4,7 @@ import os
 from collections.abc import Iterator
 from contextlib import suppress
 from hashlib import sha256
+from itertools import chain, count
 from pathlib import Path
 
 from onewhole.presses.manifest import MANIFEST, is_unchanged, read_manifest
@@ -98,8 +99,19 @@ def _move_folder(path: Path, place: Path, goal: Path) -> None:
             path.unlink()
             return
         place.unlink()
-    if not os.path.lexists(place):
-        path.rename(place)
+    path.rename(unused(place) if os.path.lexists(place) else place)
+
+
+def unused(path: Path, *folders: Path) -> Path:
+    """Return "key (before).pdf" for "key.pdf", or with a number: a name that nothing has there or in folders.
+
+    >>> unused(Path("nowhere") / "key.pdf").name
+    'key (before).pdf'
+    """
+    ends = chain(("",), (f" {number}" for number in count(2)))
+    names = (path.with_name(f"{path.stem} (before{end}){path.suffix}") for end in ends)
+    where = (path.parent, *folders)
+    return next(one for one in names if not any(os.path.lexists(folder / one.name) for folder in where))
 
 
 def _is_pointer(path: Path, goal: Path) -> bool:

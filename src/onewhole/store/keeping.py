@@ -35,10 +35,11 @@ def backup(store: Store, path: Path) -> None:
     """Write all that is kept to one file (mode 0600), beside first, then under its name.
 
     The store may be in use: the copy is of one moment. A pupil erased later stays in a backup made earlier.
-    Raises `StoreRefused`; a file that stood under the name is then as it was.
+    A link under the name is replaced, and what it leads to stays as it is. Raises `StoreRefused`; a file that
+    stood under the name is then as it was.
     """
-    goal = Path(os.path.realpath(path))
-    if goal == store.path:
+    goal = Path(os.path.realpath(path.parent)) / path.name
+    if store.path in {goal, Path(os.path.realpath(path))}:
         raise StoreRefused("A backup needs a name of its own", where=str(path), remedy="Choose another name.")
     with closing(store.engine.raw_connection()) as raw:
         source = raw.driver_connection

@@ -223,6 +223,40 @@ def test_tomorrow_s_pages_go_with_the_child(book: Store, tmp_path: Path) -> None
     assert [path.name for path in (tmp_path / "made").rglob("*") if path.is_file()] == ["film.mp4"]
 
 
+def test_tomorrow_s_pages_that_a_killed_run_hid_go_too(book: Store, tmp_path: Path) -> None:
+    """A link that is left where they were is taken away; what does not go is told."""
+    made = tmp_path / "made"
+    hidden = made / ".night-1.ab12cd.ef.pages-ready"
+    (hidden / "tomorrow").mkdir(parents=True)
+    (hidden / "tomorrow" / "pupil-k01.pdf").write_bytes(b"x")
+    (made / "night-1").mkdir()
+    (made / "night-1" / "tomorrow").symlink_to(f"../{hidden.name}/tomorrow")
+    (made / "night-2").mkdir()
+    (made / "night-2" / "tomorrow").write_bytes(b"a file that is no folder of ours")
+    done = erase_everywhere(book, 1, "K01", made=made)
+    assert [path.name for path in made.rglob("*") if not path.is_dir()] == ["tomorrow"]
+    assert done.left == (made / "night-2" / "tomorrow",)
+
+
+def test_a_backup_never_goes_through_a_link(book: Store, tmp_path: Path) -> None:
+    """Under a name of the teacher's a link is refused as taken; today's backup takes a link's place."""
+    elsewhere = tmp_path / "elsewhere"
+    (tmp_path / "mine.backup").symlink_to(elsewhere)
+    with pytest.raises(StoreRefused, match="a file of this name"):
+        back_up(book, tmp_path / "mine.backup")
+    folder = backups_folder(book.path)
+    folder.mkdir()
+    today = folder / f"{book.path.name}.{LOCAL.date()}.backup"
+    for led_to in (None, b"what is there"):
+        if led_to is not None:
+            elsewhere.write_bytes(led_to)
+        today.symlink_to(elsewhere)
+        assert back_up_daily(book, folder, NOW) == today
+        assert not today.is_symlink()
+        assert (elsewhere.read_bytes() if elsewhere.exists() else None) == led_to
+        today.unlink()
+
+
 def test_what_may_still_hold_a_child_is_told(book: Store) -> None:
     """A backup that cannot be opened, a damaged file kept aside, and, unasked, every backup."""
     folder = backups_folder(book.path)

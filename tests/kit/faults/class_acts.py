@@ -261,7 +261,8 @@ class Erase(ClassAct):
         """Erase K01."""
         done = erase_everywhere(self.book, 1, "K01", made=self.folder / "made")
         self.book.close()
-        return f"{'traces' if done.traces else ''}|{','.join(one.name for one in done.cleaned)}"
+        cleaned, left = (",".join(one.name for one in names) for names in (done.cleaned, done.left))
+        return f"{'traces' if done.traces else ''}|{cleaned}|{left}"
 
     def judge(self) -> Judged:
         """The child is whole or gone, in the file and in the backup; told as gone, no byte of it is left."""
@@ -277,7 +278,10 @@ class Erase(ClassAct):
 
     def _told_gone(self) -> str:
         """Return where a trace is that was told as gone."""
-        traces, _, cleaned = self.said.removeprefix(DONE).strip().partition("|")
+        traces, cleaned, left = self.said.removeprefix(DONE).strip().split("|")
+        pages = self.folder / "made" / "night-1" / "tomorrow"
+        if pages.exists() and pages.name not in left.split(","):
+            return "pages that are not named"
         gone = [backups_folder(self.path) / name for name in cleaned.split(",") if name]
         for one in (*gone, *(() if traces else (self.path,))):
             for end in ("", "-wal", "-journal"):

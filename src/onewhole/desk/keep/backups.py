@@ -1,6 +1,7 @@
 """Keep the file of a class safe: back it up and restore it, erase a child, know the last day."""
 
 import os
+from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -109,7 +110,7 @@ def open_kept(path: Path) -> Store:
 
 def back_up(book: Store, path: Path) -> None:
     """Write all that is kept into one new file. Raises StoreRefused, also where the name is taken."""
-    if path.exists():
+    if os.path.lexists(path):
         raise StoreRefused("There is a file of this name", where=str(path), remedy="Choose another name.")
     backup(book, path)
 
@@ -124,7 +125,7 @@ def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     today = now.astimezone().date()
     _make_folder(folder)
     goal = folder / daily_name(book.path, today)
-    if goal.exists():
+    if goal.exists() and not goal.is_symlink():
         return None
     backup(book, goal)
     daily = [one for one in backups_of(book.path) if one.at is None and one.path != goal]
@@ -234,15 +235,24 @@ def erase_everywhere(
         traces = refusal.what
     clear_pupil_caches()
     remove_orphans(book.path)
-    for pages in () if made is None else made.glob("night-*/tomorrow"):
-        rmtree(pages, ignore_errors=True)
-    cleaned, left = [], []
+    cleaned, left = [], list(_pages_left(made)) if made else []
     for one in backups_of(book.path):
         if backups and _erased_in(one.path, room, code):
             cleaned.append(one.path)
         else:
             left.append(one.path)
     return Erased(code, tuple(cleaned), (*left, *damaged_of(book.path), *orphans_of(book.path)), traces)
+
+
+def _pages_left(made: Path) -> Iterator[Path]:
+    """Take tomorrow's pages of every night away, also where a killed run hid them; yield what did not go."""
+    for night in sorted(made.glob("*night-*")):
+        pages = night / "tomorrow"
+        if pages.is_symlink():  # it leads to hidden ones
+            pages.unlink(missing_ok=True)
+        rmtree(pages, ignore_errors=True)
+        if pages.exists():
+            yield pages
 
 
 def _erased_in(path: Path, room: int, code: str) -> bool:

@@ -20,8 +20,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
-from onewhole.presses.folders import made
-from onewhole.presses.page_folder import check_folder
+from onewhole.presses.page_folder import check_folder, folder_within
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
 from onewhole.presses.video import Filmed, film
@@ -141,7 +140,7 @@ def make_film(
         Ready("transcript", "md", transcript(timeline, words).encode()),
         Ready("poster", "png", poster(timeline, words)),
     )
-    parts = made(to / PARTS)
+    parts = folder_within(to, PARTS)
     whole = ReadyFile("walkthrough", "mp4", parts / "walkthrough.mp4")
     filmed = film(
         timeline,
