@@ -28,6 +28,10 @@ from onewhole.store.refusals import NotThere, StoreRefused
 from tests.kit.kept import DAY, NOW, first_round, write
 
 
+def _restore(saved: Path, path: Path) -> Path | None:
+    return restore(saved, path, lambda: path.with_name("before.backup"))
+
+
 def _texts(store: Store, night: int) -> list[str]:
     return [answer.text for answer in answers_of(store, night)]
 
@@ -44,10 +48,12 @@ def test_a_backup_is_one_file_and_comes_back(store: Store, tmp_path: Path) -> No
     assert saved.stat().st_mode & 0o777 == 0o600
     assert saved.read_bytes()[18:20] == b"\1\1", "a backup wants no log beside it"
     write(store, night, "changed later")
-    fresh = restore(saved, tmp_path / "new.class")
+    _restore(saved, tmp_path / "new.class")
+    fresh = open_store(tmp_path / "new.class")
     assert _texts(fresh, night) == ["2 4/8"]
     fresh.close()
-    again = restore(saved, store.path)
+    _restore(saved, store.path)
+    again = open_store(store.path)
     assert _texts(again, night) == _texts(store, night) == ["2 4/8"]
     write(again, night, "5")
     assert _texts(store, night) == ["5"]
@@ -80,7 +86,7 @@ def test_a_wrong_backup_changes_nothing(store: Store, tmp_path: Path, fault: str
             connection.exec_driver_sql(f"UPDATE {VERSION_TABLE} SET version_num = '9999'")  # noqa: S608 - our own name
         other.close()
     with pytest.raises(StoreRefused):
-        restore(saved, store.path)
+        _restore(saved, store.path)
     assert _texts(store, night) == ["2 4/8"]
 
 
@@ -91,7 +97,7 @@ def test_a_damaged_store_is_not_written_over(store: Store, tmp_path: Path) -> No
     store.close()
     store.path.write_bytes(b"torn" * 1000)
     with pytest.raises(StoreRefused):
-        restore(tmp_path / "a.backup", store.path)
+        _restore(tmp_path / "a.backup", store.path)
     assert store.path.read_bytes() == b"torn" * 1000
 
 

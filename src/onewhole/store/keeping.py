@@ -2,10 +2,9 @@
 
 import os
 import sqlite3
-from collections.abc import Callable
-from contextlib import closing
+from collections.abc import Callable, Iterator
+from contextlib import closing, contextmanager, suppress
 from datetime import date
-from itertools import count
 from pathlib import Path
 
 from sqlalchemy import delete, select
@@ -14,37 +13,58 @@ from onewhole.errors import Fault
 from onewhole.store import tables
 from onewhole.store.classes import find_pupil
 from onewhole.store.column_types import day_kept
+from onewhole.store.copying import copy_beside, copy_into
 from onewhole.store.opening import (
     Store,
     check_file,
-    logs_of,
     make_beside,
     open_store,
     refused,
-    sync_folder,
     take_beside_away,
 )
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
+from onewhole.store.swapping import swap_in
 from onewhole.store.transaction import translate_errors
 
 _KEEP_UNTIL = "keep until"
+#: So often a backup is begun again because pupils were erased meanwhile.
+_TRIES = 20
 
 
 def backup(store: Store, path: Path) -> None:
     """Write all that is kept to one file (mode 0600), beside first, then under its name.
 
-    The store may be in use: the copy is of one moment. A pupil erased later stays in a backup made earlier.
-    A link under the name is replaced, and what it leads to stays as it is. Raises `StoreRefused`; a file that
-    stood under the name is then as it was.
+    The store may be in use: the copy is of one moment. A pupil erased later stays in a backup made earlier;
+    one that is erased while the copy is made is not in it. A link under the name is replaced, and what it
+    leads to stays as it is. Raises `StoreRefused`; a file that stood under the name is then as it was.
     """
     goal = Path(os.path.realpath(path.parent)) / path.name
     if store.path in {goal, Path(os.path.realpath(path))}:
         raise StoreRefused("A backup needs a name of its own", where=str(path), remedy="Choose another name.")
-    with closing(store.engine.raw_connection()) as raw:
-        source = raw.driver_connection
-        assert isinstance(source, sqlite3.Connection)
-        _copy_beside(source, goal)
+    store.place.check()
+    for _ in range(_TRIES):
+        with suppress(_Outdated), closing(store.engine.raw_connection()) as raw:
+            source = raw.driver_connection
+            assert isinstance(source, sqlite3.Connection)
+            return copy_beside(source, goal, lambda copy: _none_erased(store, copy))
+    raise StoreRefused("Children are being erased", where=str(store.path), remedy="Do it again afterwards.")
+
+
+class _Outdated(Exception):
+    """A pupil is in a copy and no longer in the file."""
+
+
+@contextmanager
+def _none_erased(store: Store, copy: Path) -> Iterator[None]:
+    """Let nobody write, and so nobody erase, while a copy takes its name; `_Outdated` for an old copy."""
+    asked = select(tables.pupils.c.number)
+    with translate_errors(store.path), closing(sqlite3.connect(copy)) as copied:
+        then = {number for (number,) in copied.execute(str(asked))}
+    with store.writing() as connection:
+        if not then <= set(connection.scalars(asked)):
+            raise _Outdated
+        yield
 
 
 def backup_bytes(store: Store) -> bytes:
@@ -54,7 +74,7 @@ def backup_bytes(store: Store) -> bytes:
         with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
             source = raw.driver_connection
             assert isinstance(source, sqlite3.Connection)
-            _copy_into(source, beside)
+            copy_into(source, beside)
         return beside.read_bytes()
     except OSError as error:
         raise error if isinstance(error, StoreRefused) else refused(store.path, error) from error
@@ -62,62 +82,25 @@ def backup_bytes(store: Store) -> bytes:
         take_beside_away(handle, beside)
 
 
-def restore(saved: Path, path: Path) -> Store:
-    """Bring a backup back under a name and open it: what was kept there is replaced, all of it or nothing.
+def restore(saved: Path, path: Path, before: Callable[[], Path]) -> Path | None:
+    """Bring a backup back under a name: what was kept there is replaced, all of it or nothing.
 
-    A damaged or foreign file under the name is refused, never written over: keep it aside first. Raises
-    `StoreRefused`.
+    Returns the backup that was made of what stood there under the name that ``before`` gives; None where
+    nothing stood. A damaged or foreign file under the name is refused, never written over: keep it aside
+    first. Raises `StoreRefused`.
     """
     check_file(saved)
     goal = Path(os.path.realpath(path))
-    with translate_errors(goal), closing(sqlite3.connect(saved)) as source:
-        if not goal.exists():
-            _copy_beside(source, goal)
-            return open_store(goal)
-        open_store(goal).close()
-        with closing(sqlite3.connect(goal, timeout=5)) as target:
-            target.execute("PRAGMA synchronous = FULL")
-            source.backup(target, progress=_give_up_when_busy())
-    return open_store(goal)
-
-
-def _copy_beside(source: sqlite3.Connection, goal: Path) -> None:
-    """Copy to a new file beside a name, put it on the disk, give it the name; or leave nothing."""
-    if any(log.exists() for log in logs_of(goal)):
-        raise StoreRefused(
-            "Beside this name lies the log of another file",
-            where=str(goal),
-            remedy="Choose another name, or take the log away first.",
-        )
-    handle, beside = make_beside(goal)
+    handle, fresh = make_beside(goal)
     try:
-        with translate_errors(goal):
-            _copy_into(source, beside)
+        with translate_errors(goal), closing(sqlite3.connect(saved)) as source:
+            copy_into(source, fresh)
         os.fsync(handle)
-        beside.replace(goal)
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(goal, error) from error
+        made = swap_in(fresh, goal, before)
     finally:
-        take_beside_away(handle, beside)
-    sync_folder(goal.parent)
-
-
-def _copy_into(source: sqlite3.Connection, file: Path) -> None:
-    """Copy into an empty file, which wants no log beside it."""
-    with closing(sqlite3.connect(file, isolation_level=None)) as target:
-        source.backup(target, progress=_give_up_when_busy())
-        target.execute("PRAGMA journal_mode = DELETE")
-
-
-def _give_up_when_busy() -> Callable[[int, int, int], None]:
-    """The progress callback of a copy: it gives up after 20 busy tries, a quarter of a second apart."""
-    tries = count(1)
-
-    def ask(status: int, _left: int, _all: int) -> None:
-        if status in {sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED} and next(tries) >= 20:
-            raise sqlite3.OperationalError("database is locked")
-
-    return ask
+        take_beside_away(handle, fresh)
+    open_store(goal).close()
+    return made
 
 
 def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object]:
@@ -177,10 +160,12 @@ def clean(store: Store) -> None:
     A file cannot be written anew within a transaction: a shared store raises `Fault`.
     """
     _check_alone(store)
+    store.place.check()
     with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
         cursor = raw.cursor()
         cursor.execute("VACUUM")
         busy, *_ = cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
+    store.place.check()
     if busy:
         raise StoreRefused(
             "Another window is reading the file",

@@ -9,12 +9,13 @@ from pathlib import Path
 from tempfile import mkstemp
 from urllib.parse import quote
 
-from sqlalchemy import URL, Connection, Engine, create_engine, event
+from sqlalchemy import URL, Connection, Engine, PoolProxiedConnection, create_engine, event
 
 from onewhole.errors import Fault
 from onewhole.store.backups import backups_of
 from onewhole.store.migrating import bring_forward, known_steps
 from onewhole.store.orphan_cleanup import MAKING, hold, remove_orphans
+from onewhole.store.place import FilePlace
 from onewhole.store.refusals import Damaged, Newer, StoreRefused, translate_error
 from onewhole.store.schema import step_of
 from onewhole.store.standing import LEAST, MARK, Standing, check_head, check_kind, standing
@@ -38,12 +39,19 @@ class Store:
     """An open file. Read and write it by the functions that take a store; close it at last.
 
     One that is `shared` is the same file within one transaction: all functions that are given it read and
-    write in that, and nothing of it is on the disk before it ends.
+    write in that, and nothing of it is on the disk before it ends. The `anchor` is a connection that nobody
+    uses: as long as it is open the log beside the file stays the same one.
     """
 
-    path: Path
+    place: FilePlace
     engine: Engine
     shared: OneTransaction | None = field(default=None, repr=False, compare=False)
+    anchor: PoolProxiedConnection | None = field(default=None, repr=False, compare=False)
+
+    @property
+    def path(self) -> Path:
+        """Return the name under which the file was opened."""
+        return self.place.path
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -55,8 +63,9 @@ class Store:
     def writing(self) -> Iterator[Connection]:
         """Give a connection whose changes are kept all together when the block ends, or none of them.
 
-        They are on the disk when the block has ended, or, in a shared transaction, when that has. A second
-        writer waits. Raises `StoreRefused`.
+        They are on the disk, in the file under its name, when the block has ended, or, in a shared
+        transaction, when that has. A second writer waits. Raises `StoreRefused`; `FileMoved` where the
+        name does not lead to this file any more.
         """
         with self.transaction() as store, translate_errors(self.path):
             yield store.connection()
@@ -85,7 +94,7 @@ class Store:
         if already is not None:
             yield self
             return
-        one = OneTransaction(self.path, self.engine, writes)
+        one = OneTransaction(self.place, self.engine, writes)
         try:
             yield replace(self, shared=one)
         except BaseException:
@@ -102,6 +111,8 @@ class Store:
 
     def close(self) -> None:
         """Close the file; what was kept stays."""
+        if self.anchor is not None:
+            self.anchor.close()
         self.engine.dispose()
 
 
@@ -131,19 +142,29 @@ def open_store(path: Path) -> Store:
         raise _offering(damaged, path) from damaged
     except OSError as error:
         raise error if isinstance(error, StoreRefused) else refused(path, error) from error
-    store = Store(path, engine_for(path))
+    place = FilePlace.of(path)
+    store = Store(place, engine_for(place))
     try:
         if step != known_steps()[-1]:
             with store.writing() as connection:
                 bring_forward(connection)
-        with translate_errors(path), closing(store.engine.raw_connection()) as raw:
-            for line in _FIRST_LINES:
-                raw.cursor().execute(line)
+        with translate_errors(path):
+            store = replace(store, anchor=_anchored(store.engine))
+        store = replace(store, place=place.with_log())
+        store.place.check()
     except BaseException:
         store.close()
         raise
     remove_orphans(path)
     return store
+
+
+def _anchored(engine: Engine) -> PoolProxiedConnection:
+    """Return a connection to a file that may be written and has its write-ahead log beside it."""
+    anchor = engine.raw_connection()
+    for line in _FIRST_LINES:
+        anchor.cursor().execute(line).fetchall()
+    return anchor
 
 
 def check_file(path: Path) -> str:
@@ -206,7 +227,7 @@ def _make(path: Path) -> None:
             remedy="Bring the file back to its place, or restore a backup.",
         )
     handle, beside = make_beside(path)
-    engine = engine_for(beside)
+    engine = engine_for(FilePlace.of(beside))
     try:
         with translate_errors(path):
             with engine.begin() as connection:
@@ -264,16 +285,19 @@ def sync_folder(folder: Path) -> None:
             os.close(handle)
 
 
-def engine_for(path: Path) -> Engine:
-    """Return what opens connections to a file that is there; one taken away is not made anew, empty."""
-    place = URL.create(
-        "sqlite", database=f"file:{quote(os.fsencode(path))}", query={"mode": "rw", "uri": "true"}
-    )
+def engine_for(place: FilePlace) -> Engine:
+    """Return what opens connections to a file that is there; one taken away is not made anew, empty.
+
+    No connection is opened to another file that has taken the name: `FileMoved`.
+    """
+    file = f"file:{quote(os.fsencode(place.path))}"
+    address = URL.create("sqlite", database=file, query={"mode": "rw", "uri": "true"})
     # A page may hold a snapshot and write beside it: no page waits for the connection of another.
-    engine = create_engine(place, connect_args={"isolation_level": None}, max_overflow=-1)
+    engine = create_engine(address, connect_args={"isolation_level": None}, max_overflow=-1)
 
     @event.listens_for(engine, "connect")
     def _prepare(raw: sqlite3.Connection, _: object) -> None:
+        place.check()  # SQLite opened the file a moment ago, by its name
         for line in (f"PRAGMA busy_timeout = {BUSY_TIMEOUT_MS}", *_EACH_CONNECTION):
             raw.execute(line)
 

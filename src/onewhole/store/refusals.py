@@ -30,6 +30,10 @@ class UnreadableValue(ValueError, DontWrapMixin):
     """A value in a file is not what its column holds; `translate_errors` makes `Damaged` of it."""
 
 
+class FileMoved(StoreRefused):
+    """The name does not lead to the open file any more: nothing is told as kept in a file moved away."""
+
+
 class NotStorable(InputError, DontWrapMixin):
     """A text that cannot be kept exactly as it is."""
 

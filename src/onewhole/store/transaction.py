@@ -10,6 +10,7 @@ from pathlib import Path
 from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import DBAPIError
 
+from onewhole.store.place import FilePlace
 from onewhole.store.refusals import NotThere, StoreRefused, UnreadableValue, translate_error
 
 
@@ -17,7 +18,7 @@ from onewhole.store.refusals import NotThere, StoreRefused, UnreadableValue, tra
 class OneTransaction:
     """A transaction that begins when it is first asked for its connection; one thread uses it."""
 
-    path: Path
+    place: FilePlace
     engine: Engine
     writes: bool
     _connection: Connection | None = None
@@ -25,15 +26,20 @@ class OneTransaction:
     def connection(self) -> Connection:
         """Return the connection that all share. Raises `StoreRefused`."""
         if self._connection is None:
-            with translate_errors(self.path):
+            with translate_errors(self.place.path):
                 self._connection = begun(self.engine, writes=self.writes)
         return self._connection
 
     def end(self, *, keep: bool) -> None:
-        """Put the changes on the disk, all together, or none of them. Raises `StoreRefused`: then none is."""
+        """Put the changes on the disk, all together, or none of them.
+
+        Raises `StoreRefused`: then none is. Raises `FileMoved` where the file was moved, replaced or taken
+        away before the changes were on the disk under its name; as long as this transaction writes, nobody of
+        ours replaces it.
+        """
         if self._connection is None:
             return
-        with translate_errors(self.path), self._connection as connection:
+        with translate_errors(self.place.path), self._connection as connection:
             if not keep:
                 connection.rollback()
                 return
@@ -41,12 +47,16 @@ class OneTransaction:
             raw = connection.connection.driver_connection
             assert isinstance(raw, sqlite3.Connection)
             if not raw.in_transaction:
-                raise StoreRefused("Nothing could be kept", where=str(self.path), remedy="Do it again.")
+                raise StoreRefused("Nothing could be kept", where=str(self.place.path), remedy="Do it again.")
+            if self.writes:
+                self.place.check()
             try:
                 connection.commit()
             except BaseException:
                 connection.invalidate()  # its transaction may still be open: nobody gets it again
                 raise
+            if self.writes:
+                self.place.check()  # somebody else may have moved it meanwhile, and not asked us
 
 
 def begun(engine: Engine, *, writes: bool) -> Connection:

@@ -7,7 +7,7 @@ from pathlib import Path
 from threading import Lock
 
 from onewhole.desk.classes.class_records import NotThere, Store, open_book
-from onewhole.desk.keep.backups import remove_kept
+from onewhole.desk.keep.backups import Damaged, remove_kept
 from onewhole.web.jobs import Jobs
 
 #: The class's own file, and the demo's, which is never mixed with it.
@@ -16,7 +16,10 @@ MINE, DEMO = "mine", "demo"
 
 @dataclass(slots=True)
 class Books:
-    """The open files by name. A file is opened when it is first asked for, and once."""
+    """The open files by name. A file is opened when it is first asked for, and once.
+
+    Where another file has taken its name meanwhile, that one is opened; where none has, it is gone.
+    """
 
     paths: dict[str, Path]
     _open: dict[str, Store] = field(default_factory=dict)
@@ -25,12 +28,21 @@ class Books:
     def __getitem__(self, name: str) -> Store:
         """Return an open file. Raises NotThere for one that is not there, StoreRefused for a damaged one."""
         with self._turn:
-            if name in self._open:
+            if name in self._open and self._open[name].place.is_there():
                 return self._open[name]
             path = self._path(name)
             if name == DEMO and not path.exists():
                 raise _no_file(name)
-            return self._open.setdefault(name, open_book(path))
+            if name in self._open and not path.exists():
+                raise Damaged(
+                    "The file of the class is gone from its place",
+                    where=str(path),
+                    remedy="Bring it back to its place, or bring a backup back.",
+                )
+            if name in self._open:
+                self._open[name].close()  # first: what stood only in a log that was taken away is saved so
+            self._open[name] = open_book(path)
+            return self._open[name]
 
     def there(self, name: str) -> bool:
         """Say whether a file stands under a name."""

@@ -144,31 +144,24 @@ def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
     """
     check_file(saved)
     path = Path(os.path.realpath(path))
-    try:
-        if not path.exists() and not any(log.exists() for log in logs_of(path)):
-            restore(saved, path).close()
-            return Restored(path, None, None)
-        book = open_store(path)
-    except Damaged:
-        aside = moved_aside(path, now)
-        try:
-            restore(saved, path).close()
-        except StoreRefused as refusal:
-            raise StoreRefused(
-                refusal.what,
-                where=refusal.where,
-                remedy=f"The damaged file is {aside.name}. {refusal.remedy}",
-            ) from refusal
-        return Restored(path, aside, None)
-    try:
+
+    def before() -> Path:
         folder = backups_folder(path)
         _make_folder(folder)
-        before = _free(folder, path, now, "backup")
-        backup(book, before)
-    finally:
-        book.close()
-    restore(saved, path).close()
-    return Restored(path, None, before)
+        return _free(folder, path, now, "backup")
+
+    try:
+        return Restored(path, None, restore(saved, path, before))
+    except Damaged:
+        aside = moved_aside(path, now)
+    try:
+        return Restored(path, aside, restore(saved, path, before))
+    except StoreRefused as refusal:
+        raise StoreRefused(
+            refusal.what,
+            where=refusal.where,
+            remedy=f"The damaged file is {aside.name}. {refusal.remedy}",
+        ) from refusal
 
 
 def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
