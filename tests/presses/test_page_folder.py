@@ -230,6 +230,18 @@ def test_a_folder_that_was_made_anew_meanwhile_hides_nothing(out: Path) -> None:
     assert hidden_beside(out) == []
 
 
+@pytest.mark.skipif(os.geteuid() != 0, reason="only the machine's owner may give a folder away")
+def test_a_hidden_folder_of_somebody_else_is_left_alone(out: Path) -> None:
+    """Nothing of it comes among the pages."""
+    hidden = out.with_name(hidden_name(out, "ab12", READY))
+    hidden.mkdir()
+    (hidden / "planted.pdf").write_bytes(b"not ours")
+    os.chown(hidden, 65534, 65534)
+    put_night(out, "tuesday", TUESDAY)
+    assert found_in(out) == TUESDAY
+    assert found_in(hidden) == {"planted.pdf": b"not ours"}
+
+
 def test_what_lies_hidden_is_told(out: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Where names cannot be traded and nothing goes any more, it is not said that the folder is there."""
     renamed: list[Path] = []

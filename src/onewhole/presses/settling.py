@@ -1,6 +1,7 @@
 """What lies hidden beside a folder of pages while it is traded for a new one, and after a run was killed."""
 
 import os
+import sys
 from collections.abc import Iterator
 from contextlib import suppress
 from hashlib import sha256
@@ -43,6 +44,7 @@ def mend(goal: Path) -> None:
 
 
 def _hidden(goal: Path, end: str) -> Iterator[Path]:
+    """Yield the hidden folders of a kind; one that belongs to somebody else was not left by a run of ours."""
     start = _start(goal)
     with os.scandir(goal.parent) as entries:
         names = sorted(
@@ -51,6 +53,7 @@ def _hidden(goal: Path, end: str) -> Iterator[Path]:
             if entry.name.startswith(start)
             and entry.name.endswith(end)
             and entry.is_dir(follow_symlinks=False)
+            and (sys.platform == "win32" or entry.stat(follow_symlinks=False).st_uid == os.geteuid())
         )
     yield from (goal.with_name(name) for name in names)
 
