@@ -243,7 +243,8 @@ def _pages_left(made: Path) -> Iterator[Path]:
         pages = night / "tomorrow"
         if pages.is_symlink():  # it leads to hidden ones
             pages.unlink(missing_ok=True)
-        rmtree(pages, ignore_errors=True)
+        with suppress(OSError):  # it passes over most errors by itself, and not over all
+            rmtree(pages, ignore_errors=True)
         if pages.exists():
             yield pages
 

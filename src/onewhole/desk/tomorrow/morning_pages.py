@@ -1,6 +1,7 @@
 """Tomorrow's pages on paper: the morning page, the talks, practice pages with their key."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
 from shutil import rmtree
@@ -92,4 +93,5 @@ def _put_away(folder: Path, there: Path) -> None:
     """Take away the pages that were printed under other stamps: they are out of date."""
     for other in folder.iterdir():
         if other != there:
-            rmtree(other, ignore_errors=True)
+            with suppress(OSError):  # the next time takes it away
+                rmtree(other, ignore_errors=True)
