@@ -87,8 +87,8 @@ def settled(page: Page) -> None:
 
 
 #: Run every rule; bring back how many hold, and what breaks the others. Of those that hold, axe need not list
-#: each place: that is most of its work. By itself it leaves out the one rule of WCAG 2.2 AA that it knows: how
-#: large a target is.
+#: each place: that is most of its work. By itself it leaves out the one rule of WCAG 2.2 AA
+#: that it knows: how large a target is.
 _AXE = """axe.run({
   resultTypes: ["violations"],
   rules: { "target-size": { enabled: true } },
