@@ -7,10 +7,7 @@ READY := $(VENV)/ready
 NODE := node_modules/ready
 CODE := $(wildcard src tests bench lab tools examples)
 
-# Python keeps what it compiles, whatever the machine says: the tests start the program many times.
-export PYTHONDONTWRITEBYTECODE :=
-
-.PHONY: run serve test walk lint lint-types lint-rest format docs sbom audit-dependencies bench lab lock clean
+.PHONY: run serve test walk lint format docs sbom audit-dependencies bench lab lock clean
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
@@ -32,16 +29,10 @@ walk: $(READY)
 		tests/agreement/test_walk.py tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
 		tests/statements/test_fuzz.py tests/faults
 
-# The two halves side by side: the types of the Python code, and everything else.
 lint: $(READY) $(NODE)
-	@$(MAKE) --jobs=2 --output-sync=target --no-print-directory lint-types lint-rest
-
-lint-types:
-	$(BIN)/mypy --num-workers 2
-
-lint-rest:
 	$(BIN)/ruff check $(CODE)
 	$(BIN)/ruff format --check $(CODE)
+	$(BIN)/mypy
 	$(BIN)/lint-imports
 	npm run --silent lint
 	npm run --silent types

@@ -4,10 +4,17 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
 from onewhole.store.answers import KeptAnswer, keep_answers
-from onewhole.store.classes import add_class, add_pupil
-from onewhole.store.nights import add_night
+from onewhole.store.classes import add_class, add_pupil, name_pupil, rename_class
+from onewhole.store.correction_rows import FindingAside
+from onewhole.store.corrections import Correction, keep_correction
+from onewhole.store.given_out import GivenOut, keep_given_out
+from onewhole.store.keeping import set_keep_until
+from onewhole.store.night_cache import cache_night
+from onewhole.store.nights import add_night, change_version
 from onewhole.store.opening import Store
-from onewhole.store.sheets import add_sheet
+from onewhole.store.recordings import KeptRecording, keep_recording
+from onewhole.store.sheets import add_sheet, change_sheet
+from onewhole.store.steps import NightStep, keep_step
 
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
 DAY = date(2026, 9, 1)
@@ -43,3 +50,24 @@ def write(
 ) -> None:
     """Keep one writing, so many minutes after the first moment."""
     keep_answer(store, KeptAnswer(night, code, problem, text, NOW + timedelta(minutes=after), "teacher"))
+
+
+def every_kind_of_row(store: Store) -> Round:
+    """Write every table of a file by the functions that write it, and change what may be changed."""
+    first = first_round(store)
+    for text in ("4 7/8", "4 8/8", "4 7/8"):
+        write(store, first.night, text)
+    write(store, first.night, "5", code="K02", problem="2")
+    change_sheet(store, first.sheet, "1. 5 1/8 - 3 5/8", NOW)
+    other = add_night(store, first.class_number, first.sheet, 1, DAY + timedelta(days=1))
+    change_version(store, other.number, 2)
+    for _ in range(2):
+        keep_correction(store, Correction(first.night, "K01", FindingAside(aside=True), NOW, "teacher"))
+        cache_night(store, first.night, "stamp", "what was computed")
+        keep_recording(store, KeptRecording(first.night, "1", "audio/webm", b"\x1a\x45", (0, 5), NOW))
+        keep_step(store, first.night, NightStep.PRINTED, NOW)
+        set_keep_until(store, DAY + timedelta(days=300))
+    keep_given_out(store, first.class_number, GivenOut("K01", "the page", "Ada", "", DAY, NOW, "teacher"))
+    name_pupil(store, first.class_number, "K01", "Wren")
+    rename_class(store, first.class_number, "Room 13")
+    return first

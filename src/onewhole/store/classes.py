@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import Connection, insert, select, update
+from sqlalchemy import Connection, Select, insert, select, update
 
 from onewhole.store import tables
 from onewhole.store.opening import Store
@@ -101,7 +101,7 @@ def add_pupil(store: Store, class_number: int, name: str | None = None) -> Pupil
 def pupils_of(store: Store, class_number: int) -> tuple[Pupil, ...]:
     """The pupils of a class, in the order they were added; none for a class that is not there."""
     columns = tables.pupils.c
-    asked = select(tables.pupils).where(columns.class_number == class_number).order_by(columns.number)
+    asked = _pupils().where(columns.class_number == class_number).order_by(columns.number)
     with store.reading() as connection:
         return tuple(Pupil(*row) for row in connection.execute(asked))
 
@@ -119,11 +119,16 @@ def name_pupil(store: Store, class_number: int, code: str, name: str | None) -> 
 def find_pupil(connection: Connection, class_number: int, code: str) -> Pupil:
     """Find a pupil by code. Raises `NotThere`."""
     columns = tables.pupils.c
-    asked = select(tables.pupils).where(columns.class_number == class_number, columns.code == code)
+    asked = _pupils().where(columns.class_number == class_number, columns.code == code)
     row = connection.execute(asked).one_or_none()
     if row is None:
         raise no_pupil(class_number, code)
     return Pupil(*row)
+
+
+def _pupils() -> Select[int, int, str, str | None]:
+    columns = tables.pupils.c
+    return select(columns.number, columns.class_number, columns.code, columns.name)
 
 
 def no_pupil(class_number: int, code: str) -> NotThere:

@@ -46,6 +46,14 @@ class Number(TypeDecorator[int]):
         return value
 
 
+class Digest(TypeDecorator[int]):
+    """A whole number of 64 bits, below 0 too; it is compared and never read as anything else."""
+
+    impl = Integer
+    cache_ok = True
+    stored: object = Annotated[int, Meta(ge=-(2**63), le=2**63 - 1)]
+
+
 class ExactText(TypeDecorator[str]):
     """Text exactly as it was typed; a half of a character (a lone surrogate) raises `NotStorable`."""
 

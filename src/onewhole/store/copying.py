@@ -8,6 +8,7 @@ from itertools import count
 from pathlib import Path
 
 from onewhole.store.opening import logs_of, make_beside, refused, sync_folder, take_beside_away
+from onewhole.store.reading_back import digest_of, read_back
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.transaction import translate_errors
 
@@ -19,7 +20,8 @@ def copy_beside(
 ) -> None:
     """Copy to a new file beside a name, put it on the disk, give it the name; or leave nothing.
 
-    The copy takes its name within ``turn``, which is given the copy and may refuse it. Raises `StoreRefused`.
+    The copy is read back from the disk and compared. It takes its name within ``turn``, which is given the
+    copy and may refuse it. Raises `StoreRefused`.
     """
     if any(log.exists() for log in logs_of(goal)):
         raise StoreRefused(
@@ -31,7 +33,14 @@ def copy_beside(
     try:
         with translate_errors(goal):
             copy_into(source, beside)
+        written = digest_of(handle)
         os.fsync(handle)
+        if read_back(handle) != written:
+            raise StoreRefused(
+                "The disk does not give back what was written",
+                where=str(goal),
+                remedy="Put the backup on another disk.",
+            )
         with turn(beside):
             beside.replace(goal)
     except OSError as error:
@@ -42,8 +51,10 @@ def copy_beside(
 
 
 def copy_into(source: sqlite3.Connection, file: Path) -> None:
-    """Copy into an empty file, which wants no log beside it."""
+    """Copy into an empty file, which wants no log beside it: a half of it is thrown away."""
     with closing(sqlite3.connect(file, isolation_level=None)) as target:
+        target.execute("PRAGMA journal_mode = OFF")
+        target.execute("PRAGMA synchronous = OFF")
         source.backup(target, progress=give_up_when_busy())
         target.execute("PRAGMA journal_mode = DELETE")
 

@@ -35,9 +35,10 @@ _TRIES = 20
 def backup(store: Store, path: Path) -> None:
     """Write all that is kept to one file (mode 0600), beside first, then under its name.
 
-    The store may be in use: the copy is of one moment. A pupil erased later stays in a backup made earlier;
-    one that is erased while the copy is made is not in it. A link under the name is replaced, and what it
-    leads to stays as it is. Raises `StoreRefused`; a file that stood under the name is then as it was.
+    The store may be in use: the copy is of one moment. It is read back from the disk and compared before it
+    takes its name. A pupil erased later stays in a backup made earlier; one that is erased while the copy is
+    made is not in it. A link under the name is replaced, and what it leads to stays as it is. Raises
+    `StoreRefused`; a file that stood under the name is then as it was.
     """
     goal = Path(os.path.realpath(path.parent)) / path.name
     if store.path in {goal, Path(os.path.realpath(path))}:
@@ -97,6 +98,8 @@ def restore(saved: Path, path: Path, before: Callable[[], Path]) -> Path | None:
             copy_into(source, fresh)
         os.fsync(handle)
         made = swap_in(fresh, goal, before)
+    except OSError as error:
+        raise error if isinstance(error, StoreRefused) else refused(goal, error) from error
     finally:
         take_beside_away(handle, fresh)
     open_store(goal).close()
@@ -115,7 +118,11 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
         name = connection.scalar(select(of_class.name).where(of_class.number == class_number))
         rows = {
             table.name: [
-                {key: str(value) for key, value in row.items() if key not in {"pupil_number", "number"}}
+                {
+                    key: str(value)
+                    for key, value in row.items()
+                    if key not in {"pupil_number", "number", "digest"}
+                }
                 for row in connection.execute(
                     select(table, tables.nights.c.day)
                     .join(tables.nights, tables.nights.c.number == table.c.night_number)

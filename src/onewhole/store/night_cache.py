@@ -1,7 +1,6 @@
 """A cache of what was computed of a night, so that a page need not compute it again. Never the truth."""
 
-from sqlalchemy import select
-from sqlalchemy.dialects.sqlite import insert
+from sqlalchemy import delete, insert, select
 
 from onewhole.store import tables
 from onewhole.store.nights import find_night
@@ -13,11 +12,10 @@ def cache_night(store: Store, night: int, stamp: str, text: str) -> None:
 
     Erasing a pupil empties the cache of the class. Raises `NotThere`, `StoreRefused`.
     """
-    values = {"stamp": stamp, "text": text}
     with store.writing() as connection:
         find_night(connection, night)
-        kept = insert(tables.night_cache).values(night_number=night, **values)
-        connection.execute(kept.on_conflict_do_update(index_elements=["night_number"], set_=values))
+        connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number == night))
+        connection.execute(insert(tables.night_cache).values(night_number=night, stamp=stamp, text=text))
 
 
 def cached_nights(store: Store, class_number: int) -> dict[int, tuple[str, str]]:

@@ -1,7 +1,7 @@
 """Nights: which version of which sheet a class took home, and on which day."""
 
 from collections.abc import Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from datetime import date
 
 from sqlalchemy import Connection, insert, select, update
@@ -21,6 +21,10 @@ class KeptNight:
     sheet_number: int
     version: int
     day: date
+
+
+#: The columns of a night, as `KeptNight` takes them.
+NIGHT = tuple(tables.nights.c[field.name] for field in fields(KeptNight))
 
 
 def add_night(store: Store, class_number: int, sheet_number: int, version: int, day: date) -> KeptNight:
@@ -49,7 +53,7 @@ def add_night(store: Store, class_number: int, sheet_number: int, version: int, 
 def nights_of(store: Store, class_number: int) -> tuple[KeptNight, ...]:
     """The nights of a class by day; none for a class that is not there."""
     columns = tables.nights.c
-    asked = select(tables.nights).where(columns.class_number == class_number)
+    asked = select(*NIGHT).where(columns.class_number == class_number)
     with store.reading() as connection:
         return tuple(
             KeptNight(*row) for row in connection.execute(asked.order_by(columns.day, columns.number))
@@ -101,7 +105,7 @@ def pupil_numbers(connection: Connection, number: int, codes: Collection[str]) -
 
 def find_night(connection: Connection, number: int) -> KeptNight:
     """Find a night by number. Raises `NotThere`."""
-    row = connection.execute(select(tables.nights).where(tables.nights.c.number == number)).one_or_none()
+    row = connection.execute(select(*NIGHT).where(tables.nights.c.number == number)).one_or_none()
     if row is None:
         raise _no_night(number)
     return KeptNight(*row)

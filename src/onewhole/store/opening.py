@@ -13,6 +13,7 @@ from sqlalchemy import URL, Connection, Engine, PoolProxiedConnection, create_en
 
 from onewhole.errors import Fault
 from onewhole.store.backups import backups_of
+from onewhole.store.digest_triggers import keep_digests
 from onewhole.store.migrating import bring_forward, known_steps
 from onewhole.store.orphan_cleanup import MAKING, hold, remove_orphans
 from onewhole.store.place import FilePlace
@@ -27,6 +28,7 @@ BUSY_TIMEOUT_MS = 5000
 #: When a file is opened, it is written to and taken back: whether it can be written is known then.
 _FIRST_LINES = ("PRAGMA journal_mode = WAL", "BEGIN IMMEDIATE", "PRAGMA user_version = 0", "ROLLBACK")
 _EACH_CONNECTION = (
+    f"PRAGMA busy_timeout = {BUSY_TIMEOUT_MS}",
     "PRAGMA synchronous = FULL",
     "PRAGMA foreign_keys = ON",
     "PRAGMA secure_delete = ON",
@@ -148,8 +150,10 @@ def open_store(path: Path) -> Store:
         if step != known_steps()[-1]:
             with store.writing() as connection:
                 bring_forward(connection)
+            store.engine.dispose()
         with translate_errors(path):
             store = replace(store, anchor=_anchored(store.engine))
+        event.listen(store.engine, "connect", _keep_digests)
         store = replace(store, place=place.with_log())
         store.place.check()
     except BaseException:
@@ -307,6 +311,10 @@ def engine_for(place: FilePlace) -> Engine:
         connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
 
     return engine
+
+
+def _keep_digests(raw: sqlite3.Connection, _: object) -> None:
+    keep_digests(raw)
 
 
 def refused(path: Path, error: OSError) -> StoreRefused:

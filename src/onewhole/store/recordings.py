@@ -4,8 +4,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from itertools import pairwise
 
-from sqlalchemy import delete, func, select
-from sqlalchemy.dialects.sqlite import insert
+from sqlalchemy import Delete, delete, func, insert, select
 
 from onewhole.store import tables
 from onewhole.store.nights import find_night
@@ -45,8 +44,8 @@ def keep_recording(store: Store, recording: KeptRecording) -> None:
     }
     with store.writing() as connection:
         find_night(connection, recording.night)
-        kept = insert(tables.recordings).values(**part, **rest)
-        connection.execute(kept.on_conflict_do_update(index_elements=list(part), set_=rest))
+        connection.execute(_part(recording.night, recording.label))
+        connection.execute(insert(tables.recordings).values(**part, **rest))
 
 
 def recordings_of(store: Store, night: int) -> tuple[KeptRecording, ...]:
@@ -72,14 +71,17 @@ def recorded_labels(store: Store, night: int) -> dict[str, int]:
 
 def forget_recording(store: Store, night: int, label: str) -> None:
     """Take a part away. Raises `NotThere` where none was recorded, and `StoreRefused`."""
-    columns = tables.recordings.c
     with store.writing() as connection:
-        gone = connection.execute(
-            delete(tables.recordings).where(columns.night_number == night, columns.label == label)
-        )
+        gone = connection.execute(_part(night, label))
         if gone.rowcount != 1:
             raise NotThere(
                 "There is no such recording",
                 where=f"night {night}, part {label[:20]!r}",
                 remedy="Choose one that was recorded.",
             )
+
+
+def _part(night: int, label: str) -> Delete:
+    """Take a part away, if it is there."""
+    columns = tables.recordings.c
+    return delete(tables.recordings).where(columns.night_number == night, columns.label == label)

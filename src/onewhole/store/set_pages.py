@@ -3,7 +3,7 @@
 from sqlalchemy import select
 
 from onewhole.store import tables
-from onewhole.store.nights import KeptNight
+from onewhole.store.nights import NIGHT, KeptNight
 from onewhole.store.opening import Store
 from onewhole.store.sheets import KeptSheet
 
@@ -14,7 +14,7 @@ def set_pages(
     """Every night of a class by day with its sheet, or only the one asked for; none where there is none."""
     nights, versions = tables.nights.c, tables.sheet_versions.c
     asked = (
-        select(tables.nights, tables.sheets.c.name, versions.typed, versions.recipe, versions.written)
+        select(*NIGHT, tables.sheets.c.name, versions.typed, versions.recipe, versions.written)
         .join(
             tables.sheet_versions,
             (versions.sheet_number == nights.sheet_number) & (versions.version == nights.version),

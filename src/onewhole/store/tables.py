@@ -13,7 +13,17 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
-from onewhole.store.column_types import Cues, Day, ExactText, Moment, Number, OneOf, PupilCode, SoundBytes
+from onewhole.store.column_types import (
+    Cues,
+    Day,
+    Digest,
+    ExactText,
+    Moment,
+    Number,
+    OneOf,
+    PupilCode,
+    SoundBytes,
+)
 from onewhole.store.correction_rows import CorrectionKind
 
 #: The steps of a night, as :mod:`onewhole.store.steps` names them, and the media types of recordings.
@@ -22,6 +32,12 @@ SOUND_KINDS = ("audio/webm", "audio/mp4", "audio/wav")
 
 METADATA = MetaData()
 
+
+def _digest() -> Column[int]:
+    """The digest of a row's other values (:mod:`onewhole.store.digests`). No function that writes sets it."""
+    return Column("digest", Digest)
+
+
 classes = Table(
     "classes",
     METADATA,
@@ -29,6 +45,7 @@ classes = Table(
     Column("name", ExactText, nullable=False),
     Column("codes_given", Number, nullable=False),
     Column("made", Moment, nullable=False),
+    _digest(),
 )
 
 pupils = Table(
@@ -38,6 +55,7 @@ pupils = Table(
     Column("class_number", Number, ForeignKey("classes.number"), nullable=False),
     Column("code", PupilCode, nullable=False),
     Column("name", ExactText),
+    _digest(),
     UniqueConstraint("class_number", "code"),
     sqlite_autoincrement=True,
 )
@@ -47,6 +65,7 @@ sheets = Table(
     METADATA,
     Column("number", Number, primary_key=True),
     Column("name", ExactText, nullable=False),
+    _digest(),
 )
 
 sheet_versions = Table(
@@ -57,6 +76,7 @@ sheet_versions = Table(
     Column("typed", ExactText, nullable=False),
     Column("recipe", ExactText),
     Column("written", Moment, nullable=False),
+    _digest(),
 )
 
 nights = Table(
@@ -67,6 +87,7 @@ nights = Table(
     Column("sheet_number", Number, nullable=False),
     Column("version", Number, nullable=False),
     Column("day", Day, nullable=False),
+    _digest(),
     ForeignKeyConstraint(
         ["sheet_number", "version"], ["sheet_versions.sheet_number", "sheet_versions.version"]
     ),
@@ -84,6 +105,7 @@ answers = Table(
     Column("text", ExactText, nullable=False),
     Column("written", Moment, nullable=False),
     Column("by", ExactText, nullable=False),
+    _digest(),
     Index("answers_of_a_night", "night_number", "pupil_number", "problem", "number"),
     Index("answers_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
@@ -100,6 +122,7 @@ corrections = Table(
     Column("text", ExactText, nullable=False),
     Column("written", Moment, nullable=False),
     Column("by", ExactText, nullable=False),
+    _digest(),
     Index("corrections_of_a_night", "night_number"),
     Index("corrections_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
@@ -111,6 +134,7 @@ steps = Table(
     Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
     Column("step", OneOf(*STEPS), primary_key=True),
     Column("written", Moment, nullable=False),
+    _digest(),
 )
 
 recordings = Table(
@@ -122,6 +146,7 @@ recordings = Table(
     Column("cues", Cues, nullable=False),
     Column("written", Moment, nullable=False),
     Column("sound", SoundBytes, nullable=False),
+    _digest(),
 )
 
 #: A cache of what was computed of a night: it may be emptied at any moment.
@@ -131,6 +156,7 @@ night_cache = Table(
     Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
     Column("stamp", ExactText, nullable=False),
     Column("text", ExactText, nullable=False),
+    _digest(),
 )
 
 #: What was given out on a pupil, to whom and when. A record of disclosures is kept as long as the pupil's own
@@ -146,6 +172,7 @@ given_out = Table(
     Column("day", Day, nullable=False),
     Column("written", Moment, nullable=False),
     Column("by", ExactText, nullable=False),
+    _digest(),
     Index("given_out_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
 )
@@ -155,4 +182,17 @@ settings = Table(
     METADATA,
     Column("name", ExactText, primary_key=True),
     Column("text", ExactText, nullable=False),
+    _digest(),
+)
+
+#: What each of the other tables holds: how many rows, the exclusive or of their digests, the highest number
+#: ever given in it (0 where SQLite does not remember that), and the digest of these.
+table_heads = Table(
+    "table_heads",
+    METADATA,
+    Column("name", ExactText, primary_key=True),
+    Column("rows", Number, nullable=False),
+    Column("mark", Digest, nullable=False),
+    Column("last", Number, nullable=False),
+    _digest(),
 )

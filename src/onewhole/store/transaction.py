@@ -44,8 +44,7 @@ class OneTransaction:
                 connection.rollback()
                 return
             # After some errors SQLite ends a transaction by itself, and then a commit would keep nothing.
-            raw = connection.connection.driver_connection
-            assert isinstance(raw, sqlite3.Connection)
+            raw = driver_of(connection)
             if not raw.in_transaction:
                 raise StoreRefused("Nothing could be kept", where=str(self.place.path), remedy="Do it again.")
             if self.writes:
@@ -68,6 +67,13 @@ def begun(engine: Engine, *, writes: bool) -> Connection:
         connection.close()
         raise
     return connection
+
+
+def driver_of(connection: Connection) -> sqlite3.Connection:
+    """Return SQLite's own connection within one of SQLAlchemy."""
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    return raw
 
 
 @contextmanager

@@ -11,6 +11,7 @@ from typing import Annotated, assert_never
 
 import typer
 
+from onewhole.cli.checked import checked, checked_copy, mended
 from onewhole.cli.clock import now
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
@@ -20,6 +21,9 @@ from onewhole.desk.keep.password import LEAST
 from onewhole.desk.pupil.given_out import given_out_of, note_given_out
 from onewhole.desk.pupil.pupil_export import put_export
 from onewhole.errors import InputError
+
+#: How the name of a backup ends.
+BACKUP = ".backup"
 
 
 class KeepAct(StrEnum):
@@ -33,6 +37,8 @@ class KeepAct(StrEnum):
     ERASE = "erase"
     UNTIL = "until"
     CLEAN = "clean"
+    CHECK = "check"
+    MEND = "mend"
 
 
 Do = Annotated[
@@ -40,7 +46,8 @@ Do = Annotated[
     typer.Argument(
         metavar="DO",
         help="show: what is kept; backup, restore: one file; export, erase: a child; given: note or show "
-        "what was given out on a child; until: the last day; clean: take away traces of what was erased.",
+        "what was given out on a child; until: the last day; clean: take away traces of what was erased; "
+        "check: is all as it was written; mend: take back what was damaged.",
     ),
 ]
 ClassFile = Annotated[Path, typer.Argument(metavar="FILE", help="The file of the class.")]
@@ -76,6 +83,9 @@ PassphraseFrom = Annotated[
     ),
 ]
 Yes = Annotated[bool, typer.Option("--yes", help="erase: do not ask.")]
+Stands = Annotated[
+    bool, typer.Option("--as-it-stands", help="mend: let the rest stand, and tell it as damaged no more.")
+]
 Backups = Annotated[
     bool, typer.Option("--backups/--no-backups", help="erase: from the automatic backups too.")
 ]
@@ -96,6 +106,7 @@ def run(
     passphrase_from: PassphraseFrom = "",
     yes: Yes = False,
     backups: Backups = True,
+    as_it_stands: Stands = False,
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
     if do is KeepAct.RESTORE:
@@ -104,8 +115,14 @@ def run(
     if do is KeepAct.BACKUP and (passphrase or passphrase_from):
         _back_up_locked(file, _needed(to, "--to", "the new file"), passphrase_from)
         return 0
+    if do is KeepAct.CHECK and file.suffix == BACKUP:
+        return _told(checked_copy(file))
     book = desk.open_kept(file)
     try:
+        if do is KeepAct.CHECK:
+            return _told(checked(book))
+        if do is KeepAct.MEND:
+            return _told(mended(book, now(), as_it_stands=as_it_stands))
         _say(_done(do, book, to, room, pupil, day, _Given(what, given_to, why), yes=yes, backups=backups))
     finally:
         book.close()
@@ -188,7 +205,7 @@ def _done(
         case KeepAct.CLEAN:
             desk.clean(book)
             yield "No trace of what was erased is in the file."
-        case KeepAct.RESTORE:
+        case KeepAct.RESTORE | KeepAct.CHECK | KeepAct.MEND:
             raise AssertionError(do)
         case _:
             assert_never(do)
@@ -282,6 +299,13 @@ def _day(text: str) -> date:
         raise InputError(
             f"“{text[:40]}” is not a day", remedy="Write it as 2027-06-30, or write never."
         ) from error
+
+
+def _told(found: tuple[int, tuple[str, ...]]) -> int:
+    """Say what was found, in plain signs; return what a script is told."""
+    status, lines = found
+    _say(plain_line(line) for line in lines)
+    return status
 
 
 def _say(lines: Iterable[str]) -> None:

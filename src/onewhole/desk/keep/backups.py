@@ -48,6 +48,7 @@ __all__ = [
     "Erased",
     "Restored",
     "back_up",
+    "back_up_before",
     "back_up_daily",
     "backup_bytes",
     "backups_folder",
@@ -146,9 +147,7 @@ def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
     path = Path(os.path.realpath(path))
 
     def before() -> Path:
-        folder = backups_folder(path)
-        _make_folder(folder)
-        return _free(folder, path, now, "backup")
+        return _name_before(path, now)
 
     try:
         return Restored(path, None, restore(saved, path, before))
@@ -162,6 +161,22 @@ def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
             where=refusal.where,
             remedy=f"The damaged file is {aside.name}. {refusal.remedy}",
         ) from refusal
+
+
+def back_up_before(book: Store, now: datetime) -> Path:
+    """Make a backup of what stands before it is changed as a whole, under a name with day and time.
+
+    Raises StoreRefused; the book is as it was.
+    """
+    before = _name_before(book.path, now)
+    backup(book, before)
+    return before
+
+
+def _name_before(path: Path, now: datetime) -> Path:
+    folder = backups_folder(path)
+    _make_folder(folder)
+    return _free(folder, path, now, "backup")
 
 
 def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
