@@ -24,8 +24,6 @@ from tests.kit.faults.maker import ACTS
 from tests.kit.faults.plan import Call, FaultPlan, plans
 
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
-#: So many faults of each kind of call are tried in each act, where not all are.
-SAMPLE = 3
 ROOT = Path(__file__).parents[2]
 #: Memory that behaves as a disk, where there is one: putting bytes on it costs nothing.
 QUICK = Path("/dev/shm")  # noqa: S108 - what is made there has a name of chance
@@ -88,9 +86,9 @@ def orders(shim: Path) -> Iterator[Orders]:
 def chosen(act: str, call: Call, count: int) -> list[FaultPlan]:
     """Every fault of a kind of call, or a seeded sample."""
     every = list(plans(call, count))
-    if EVERYTHING or len(every) <= SAMPLE:
+    if EVERYTHING or len(every) <= ACTS[act].sample:
         return every
-    return random.Random(f"{act} {call.name}").sample(every, SAMPLE)
+    return random.Random(f"{act} {call.name}").sample(every, ACTS[act].sample)
 
 
 @pytest.mark.slow

@@ -28,6 +28,8 @@ class Act(ABC):
     """
 
     name: ClassVar[str]
+    #: So many faults of each kind of call are tried where not all are.
+    sample: ClassVar[int] = 3
 
     def __init__(self, folder: Path) -> None:
         """Do it in a folder."""

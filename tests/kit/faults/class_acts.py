@@ -182,6 +182,7 @@ class Restore(ClassAct):
     """A backup is brought back where a class stands."""
 
     name = "restore over a class"
+    sample = 1  # a process of its own reads the backup
 
     def prepare(self) -> None:
         """Make the class and a backup of another evening."""
@@ -201,12 +202,23 @@ class Restore(ClassAct):
         return f"{done.before.relative_to(self.folder)}" if done.before else ""
 
     def judge(self) -> Judged:
-        """What stood there is there, or the backup; told as done, the old is in the backup that is named."""
-        found = super().judge()
+        """What stood there is there, or the backup; told as done, the old is in the backup that is named.
+
+        Where it is not done, doing it again brings the backup back.
+        """
+        found = self.found()
         before = self.said.removeprefix(DONE).strip() if self.said.startswith(DONE) else ""
         if before and rows_of(self.folder / before) != self.old:
             return Found.MIXTURE, "what stood there is lost"
+        if found[0] in {Found.OLD, Found.ASIDE}:
+            restore_backup(self.folder / "saved.backup", self.path, NOW)
+            again = super().judge()
+            return found if again[0] is Found.NEW else (Found.MIXTURE, f"done again: {again[1]}")
         return found
+
+    def found(self) -> Judged:
+        """What is there."""
+        return super().judge()
 
 
 class RestoreNew(Restore):
@@ -220,9 +232,9 @@ class RestoreNew(Restore):
         self.path.unlink()
         self.old = {}
 
-    def judge(self) -> Judged:
+    def found(self) -> Judged:
         """Nothing is there, or the backup."""
-        return super().judge() if self.path.exists() else (Found.OLD, "")
+        return super().found() if self.path.exists() else (Found.OLD, "")
 
 
 class RestoreDamaged(Restore):
@@ -235,15 +247,16 @@ class RestoreDamaged(Restore):
         """Damage the class."""
         super().prepare()
         self.path.write_bytes(self.damaged)
+        self.path.with_name("room.class-wal").write_bytes(self.damaged)
         self.old = {}
 
-    def judge(self) -> Judged:
+    def found(self) -> Judged:
         """The damaged file is there or lies aside, and then the backup or nothing stands under the name."""
         if self.path.exists() and self.path.read_bytes() == self.damaged:
             return Found.OLD, ""
         if self.damaged not in [one.read_bytes() for one in damaged_of(self.path)]:
             return Found.MIXTURE, "the damaged file is lost"
-        return super().judge() if self.path.exists() else (Found.ASIDE, "")
+        return super().found() if self.path.exists() else (Found.ASIDE, "")
 
 
 class Erase(ClassAct):
