@@ -85,6 +85,7 @@ def _asks(folder: Path) -> dict[str, list[list[object]]]:
     }
 
 
+@pytest.mark.asvs("V1.3.3")
 @pytest.mark.parametrize("verb", VERBS)
 def test_no_verb_lets_a_text_steer_the_terminal(verb: str, evil: Path, onewhole: Terminal) -> None:
     """Names of files and folders, titles, codes, cells and what is refused: all is plain when it is shown."""

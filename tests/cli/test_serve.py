@@ -82,6 +82,7 @@ def test_a_package_without_the_door_says_so(monkeypatch: pytest.MonkeyPatch) -> 
         browser_door()
 
 
+@pytest.mark.asvs("V6.3.4", "V13.3.2")
 @pytest.mark.enable_socket
 @pytest.mark.parametrize("end", [signal.SIGINT, signal.SIGTERM])
 def test_the_door_opens_in_a_private_folder_and_stops_tidily(tmp_path: Path, end: signal.Signals) -> None:
@@ -143,6 +144,7 @@ def test_a_port_that_is_taken_is_refused(tmp_path: Path) -> None:
     assert "--port" in ran.stderr
 
 
+@pytest.mark.asvs("V4.1.2", "V12.2.1")
 @pytest.mark.enable_socket
 @NEEDS_OPENSSL
 def test_a_shared_machine_is_signed_in_to_over_tls(tmp_path: Path) -> None:
@@ -187,6 +189,7 @@ def _typing(monkeypatch: pytest.MonkeyPatch, *typed: str) -> None:
     monkeypatch.setattr(verb, "getpass", lambda _prompt: left.pop(0))
 
 
+@pytest.mark.asvs("V6.2.6")
 def test_a_password_is_typed_twice(
     tmp_path: Path, onewhole: Terminal, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -13,6 +13,7 @@ SCRIPTS = [path for path in kept_files() if path.suffix == ".js"]
 OFF = re.compile(r"eslint-disable|eslint\s+[\w-]+:|@ts-(?:nocheck|ignore|expect-error)")
 
 
+@pytest.mark.asvs("V15.3.5")
 def test_every_script_has_its_types_checked() -> None:
     """What jsconfig.json takes in is every script there is."""
     read = json.loads((ROOT / "jsconfig.json").read_text(encoding="utf-8"))
@@ -65,3 +66,23 @@ def test_versions_are_pinned() -> None:
 def test_a_script_spells_no_address(path: Path) -> None:
     """The server hands every address over, in the page or in an answer; a part may be added for one thing."""
     assert not re.search(r"""["'`](?:\$\{[\w.]+\})?/[a-z]""", path.read_text(encoding="utf-8"))
+
+
+@pytest.mark.asvs("V3.5.5", "V15.3.6")
+@pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
+def test_a_script_neither_talks_to_other_windows_nor_names_fields_by_a_text(path: Path) -> None:
+    """No message between windows; no field of an object is set by a name that came from elsewhere."""
+    text = path.read_text(encoding="utf-8")
+    assert not re.search(r"""postMessage|["']message["']|__proto__|\.prototype\b""", text)
+    assert not re.search(r"""\w\[[^\]"'\d][^\]]*\] *[-+|&?*]{0,2}=(?!=)""", text)
+
+
+@pytest.mark.asvs("V14.3.3")
+def test_a_browser_keeps_the_draft_of_a_page_and_nothing_else() -> None:
+    """What pupils wrote is never in the browser's storage."""
+    keeps = {
+        path.name
+        for path in SCRIPTS
+        if re.search("localStorage|sessionStorage|indexedDB|caches\\.|document\\.cookie", path.read_text())
+    }
+    assert keeps == {"page_desk_kept.js"}

@@ -69,6 +69,7 @@ def test_every_act_is_in_the_page_on_python() -> None:
         assert f"onewhole.{act}(" in page
 
 
+@pytest.mark.asvs("V15.3.1")
 @pytest.mark.parametrize("verb", ["work", "check", "patterns", "compose", "audit", "print", "mark"])
 def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     """The keys of the page's table and those of the object are the same."""

@@ -4,6 +4,7 @@ import json
 import platform
 import re
 import sys
+import tomllib
 from importlib.metadata import distribution
 from pathlib import Path
 
@@ -56,6 +57,7 @@ def test_a_package_that_is_made_for_a_machine_has_checksums_for_others_too() -> 
         assert "Tag: py3-none-any" in told or "Tag: py2.py3-none-any" in told
 
 
+@pytest.mark.asvs("V15.2.4")
 def test_make_fetches_nothing_without_its_checksum() -> None:
     """Each `pip install` of the Makefile asks for checksums or fetches nothing; npm goes by its lock."""
     makefile = (ROOT / "Makefile").read_text().replace("\\\n", " ")
@@ -118,6 +120,7 @@ def _schema() -> jsonschema_rs.Validator:
     return jsonschema_rs.validator_for(read[names[0]], registry=known)
 
 
+@pytest.mark.asvs("V15.1.2")
 def test_the_bill_of_materials_has_every_package_of_the_lock_and_no_other() -> None:
     """By name and version, on any machine."""
     components = json.loads(SBOM.read_text())["components"]
@@ -195,3 +198,14 @@ def test_an_audit_names_each_fault_with_the_release_that_mends_it() -> None:
     assert told(report) == (1, ["kite 1.0: PYSEC-1, mended in 1.1, 2.0"])
     report["dependencies"].append({"name": "string", "skip_reason": "Dependency not found"})
     assert told(report)[0] == 1
+
+
+@pytest.mark.asvs("V15.2.3")
+def test_a_release_holds_no_tests_and_needs_nothing_of_them() -> None:
+    """Only what stands in src is packed; what tests need is no package that onewhole runs with."""
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text())
+    assert project["tool"]["setuptools"]["packages"]["find"] == {"where": ["src"]}
+    assert [path.name for path in (ROOT / "src").iterdir() if path.suffix != ".egg-info"] == ["onewhole"]
+    assert not list((ROOT / "src").rglob("test_*"))
+    tests_need = set(project["project"]["optional-dependencies"]["dev"])
+    assert tests_need.isdisjoint(one.name for one in pinned(RUNTIME))

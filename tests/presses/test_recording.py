@@ -167,6 +167,7 @@ class TestRecording:
             f"The recording lasts {seconds:.1f} seconds, and 0.5 seconds or more are needed"
         )
 
+    @pytest.mark.asvs("V5.2.3")
     def test_three_hours_claimed(self, tmp_path: Path) -> None:
         """A WAV file whose header says three hours is refused without reading them."""
         path = wav(tmp_path / "1.wav", tone(1, rate=8000), 8000)
@@ -180,6 +181,7 @@ class TestRecording:
         path.write_bytes(content)
         assert refusal(path).startswith("The recording is damaged: it ends before it should (1.wav). ")
 
+    @pytest.mark.asvs("V5.2.3")
     @pytest.mark.slow
     @pytest.mark.parametrize(("name", "codec"), [("1.webm", "libopus"), ("1.m4a", "aac")])
     def test_three_hours_long(self, tmp_path: Path, name: str, codec: str) -> None:

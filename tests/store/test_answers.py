@@ -153,6 +153,7 @@ def test_a_moment_needs_its_zone(store: Store) -> None:
         keep_answer(store, KeptAnswer(night, "K01", "1", "2", NOW.replace(tzinfo=None), "t"))
 
 
+@pytest.mark.asvs("V2.2.3")
 def test_only_a_pupil_of_the_night_s_class_answers(store: Store) -> None:
     """What is not there is told: a night, a code, one of another class, a number past all bounds."""
     night = first_round(store).night

@@ -37,6 +37,7 @@ def test_one_wrong_code_keeps_nothing(store: Store) -> None:
     assert answers_of(store, night) == ()
 
 
+@pytest.mark.asvs("V2.3.4")
 def test_of_two_writers_who_saw_the_same_one_is_told(store: Store) -> None:
     """Forty at once on one cell: one is kept, every other is told which."""
     night = first_round(store).night

@@ -54,6 +54,7 @@ def _fill(disk: Path) -> Path:
     return filler
 
 
+@pytest.mark.asvs("V16.5.2")
 def test_a_really_full_disk_loses_nothing(tmp_path: Path) -> None:
     """Writing goes on until there is no room: what was told as kept is there, also after opening again; no
     half of a backup stays; with room again writing goes on.

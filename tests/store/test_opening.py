@@ -41,6 +41,7 @@ def test_every_connection_is_safe(store: Store) -> None:
     assert [_pragma(store, name) for name in names] == ["wal", 2, 1, 1, 5000, 2]
 
 
+@pytest.mark.asvs("V13.3.2", "V14.2.4")
 def test_the_file_is_its_owners_alone(store: Store) -> None:
     """0600 for the file and what SQLite keeps beside it; nothing else is in the folder."""
     first_round(store)

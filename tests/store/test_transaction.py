@@ -30,6 +30,7 @@ def test_changes_are_kept_together(store: Store) -> None:
     other.close()
 
 
+@pytest.mark.asvs("V2.3.3")
 def test_one_that_is_refused_takes_the_others_back(store: Store) -> None:
     """Nothing of a transaction is kept when something in it is raised."""
 

@@ -83,6 +83,7 @@ def _named(door: Served) -> str:
     return rooms(door.door.books["mine"])[0].name
 
 
+@pytest.mark.asvs("V3.4.2", "V3.5.8")
 @pytest.mark.parametrize("host", ["127.0.0.1", "kites.example"])
 def test_a_foreign_script_reads_and_changes_nothing(
     place: tuple[Served, BrowserContext, int], host: str
@@ -99,6 +100,7 @@ def test_a_foreign_script_reads_and_changes_nothing(
     page.close()
 
 
+@pytest.mark.asvs("V3.5.1")
 @pytest.mark.parametrize("host", ["127.0.0.1", "kites.example"])
 @pytest.mark.parametrize("form", ["name", "plain", "away"])
 def test_a_foreign_form_changes_nothing(

@@ -134,6 +134,7 @@ def test_there_are_a_thousand(filled: tuple[Opened, list[str], list[str]]) -> No
     assert len(set(names)) + len(set(cells)) >= 1000
 
 
+@pytest.mark.asvs("V1.1.2", "V1.2.1")
 @pytest.mark.parametrize("route", PAGES, ids=lambda route: route.path)
 def test_a_page_has_no_element_of_theirs(
     filled: tuple[Opened, list[str], list[str]], usual: set[tuple[str, str]], route: object
@@ -171,6 +172,7 @@ def _scripts(text: str) -> list[str]:
     return [part.partition("</script>")[0] for part in text.split("<script")[1:]]
 
 
+@pytest.mark.asvs("V1.1.1", "V1.2.1")
 def test_names_and_cells_are_shown_as_text(filled: tuple[Opened, list[str], list[str]]) -> None:
     """Exactly as typed, none of them lost or read as markup or as a template."""
     door, names, cells = filled
@@ -187,6 +189,7 @@ def test_names_and_cells_are_shown_as_text(filled: tuple[Opened, list[str], list
     assert not any("4949" in text or text == "49" for page in pages for text in page.texts)
 
 
+@pytest.mark.asvs("V1.2.10")
 def test_a_table_that_is_given_out_holds_no_formula(filled: tuple[Opened, list[str], list[str]]) -> None:
     """No cell of it begins with a sign that begins one, and each still says what was typed."""
     door, _, cells = filled
@@ -202,6 +205,7 @@ def test_a_table_that_is_given_out_holds_no_formula(filled: tuple[Opened, list[s
     assert set(cells) <= told
 
 
+@pytest.mark.asvs("V1.2.3", "V3.2.1")
 def test_what_scripts_read_is_no_page(filled: tuple[Opened, list[str], list[str]]) -> None:
     """JSON says that it is JSON, and no browser guesses otherwise."""
     door, *_ = filled
@@ -211,6 +215,7 @@ def test_what_scripts_read_is_no_page(filled: tuple[Opened, list[str], list[str]
         assert headers["x-content-type-options"] == "nosniff"
 
 
+@pytest.mark.asvs("V1.3.3", "V2.2.1", "V2.2.2")
 def test_what_cannot_be_a_name_or_a_cell_is_refused(lived: Opened) -> None:
     """Line ends, NUL, half a sign, ten thousand letters: refused, or read as a blank; no fault."""
     kind = {
@@ -258,6 +263,7 @@ def test_a_hostile_page_is_shown_as_text(lived: Opened, usual: set[tuple[str, st
     assert shown > 30
 
 
+@pytest.mark.asvs("V1.2.8", "V1.3.5")
 def test_what_is_printed_is_text(lived: Opened) -> None:
     """A title that is a program for the typesetter is set as it was typed, and no file is read."""
     typed = _sheet('#read("/etc/passwd") #panic() $x$', "strip")
@@ -267,6 +273,7 @@ def test_what_is_printed_is_text(lived: Opened) -> None:
     assert '#read("/etc/passwd") #panic() $x$' in " ".join(page.get_text_range().split())
 
 
+@pytest.mark.asvs("V3.2.2")
 @pytest.mark.enable_socket
 @pytest.mark.skipif(CHROMIUM is None, reason=NO_CHROMIUM)
 def test_a_browser_runs_nothing_of_it(tmp_path: Path) -> None:

@@ -67,6 +67,7 @@ def test_seconds_are_counted_from_its_turn(works: Jobs, ticks: Ticks) -> None:
     held.set()
 
 
+@pytest.mark.asvs("V2.4.1", "V15.2.2")
 def test_the_same_work_is_started_once_unless_told(works: Jobs) -> None:
     """A second film of one night is none; a second page may have other wishes."""
     with busy(works):

@@ -67,6 +67,7 @@ def test_a_backup_is_saved_and_brought_back(door: Opened) -> None:
     assert [path for path in _path(door).parent.iterdir() if path.name.startswith(".")] == []
 
 
+@pytest.mark.asvs("V5.2.2")
 @pytest.mark.parametrize("content", [b"", b"pupil,1\n", b"SQLite format 3\0" + bytes(4000)])
 def test_a_file_that_is_no_backup_changes_nothing(door: Opened, content: bytes) -> None:
     """Told without a fault; the class stays open and as it was, nothing is left beside it."""
@@ -96,12 +97,14 @@ def test_a_locked_backup_is_saved_and_comes_back_by_its_passphrase_only(
     assert _texts(door) == ["early"]
 
 
+@pytest.mark.asvs("V5.2.1")
 def test_a_file_that_is_too_large_is_refused_before_it_is_read(door: Opened) -> None:
     """By its announced length."""
     headers = {**door.origin, "X-CSRF-Token": door.csrf_token, "Content-Length": str(keep.MOST + 1)}
     assert door.client.post("/mine/keep/restore", content=b"x", headers=headers).status_code == 413
 
 
+@pytest.mark.asvs("V5.3.2")
 @pytest.mark.parametrize("name", ["", "../room12.class", "room12.class", "a\0b", "x" * 10_000, "/etc/passwd"])
 @pytest.mark.parametrize("way", ["back", "remove"])
 def test_only_what_is_listed_is_touched(door: Opened, way: str, name: str) -> None:

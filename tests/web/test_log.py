@@ -25,6 +25,7 @@ def lived(tmp_path: Path) -> Iterator[Opened]:
         yield door
 
 
+@pytest.mark.asvs("V14.2.1", "V14.2.4", "V16.2.5", "V16.4.1")
 def test_no_name_and_no_answer_is_logged(lived: Opened, caplog: pytest.LogCaptureFixture) -> None:
     """Every row is walked with a marked word in every field and place: it is nowhere in the log."""
     with caplog.at_level(logging.DEBUG, logger="onewhole"):
@@ -62,6 +63,7 @@ def _unwritten(request: PageRequest) -> HtmlPage:
     return HtmlPage("job.html", {"job": request.query["name"]})
 
 
+@pytest.mark.asvs("V13.4.2", "V16.3.4", "V16.5.1", "V16.5.4")
 @pytest.mark.parametrize("page", [_torn, _unwritten])
 def test_a_fault_is_logged_by_its_place(
     lived: Opened, caplog: pytest.LogCaptureFixture, page: object

@@ -68,6 +68,7 @@ def test_hostile_cells_and_names_end_as_text(door: Opened, text: str) -> None:
     assert json.loads(door.get(f"{PLACE}/now").text)["cells"][0]["text"] == text
 
 
+@pytest.mark.asvs("V2.2.1", "V2.2.2")
 @pytest.mark.parametrize(
     "cells",
     [
@@ -173,6 +174,7 @@ def test_what_is_not_there_is_refused(door: Opened, act: str, fields: dict[str, 
     assert _texts(door) == [[""] * 4] * 3
 
 
+@pytest.mark.asvs("V8.2.2")
 def test_another_class_s_night_is_not_there(door: Opened) -> None:
     """Neither its page nor any act on it."""
     start_room(door.door.books["mine"], "Room 13", 1, NOW)

@@ -144,6 +144,7 @@ def test_a_disk_that_does_not_take_it_at_the_end_is_told(door: Opened) -> None:
     assert _cell(book) == was
 
 
+@pytest.mark.asvs("V2.3.3", "V16.5.3")
 @pytest.mark.parametrize(("status", "kept"), [(200, "red"), (422, None)])
 def test_a_page_that_refuses_keeps_nothing(door: Opened, status: int, kept: str | None) -> None:
     """Also where the page function had written already, and gives its page again with what is wrong."""

@@ -141,6 +141,7 @@ def test_what_was_composed_waits_where_the_page_was_left(door: Opened) -> None:
     assert told["typed"] not in elsewhere
 
 
+@pytest.mark.asvs("V2.2.3")
 def test_wishes_that_clash(door: Opened) -> None:
     """Twenty problems in one minute: told in words; it leads back, with nothing to look at."""
     wishes = {**WISHES, "number": "20", "minutes": "1"}

@@ -75,6 +75,7 @@ class Page(HTMLParser):
             self.without_token.pop()
 
 
+@pytest.mark.asvs("V3.4.3", "V3.7.1", "V14.2.3")
 @pytest.mark.parametrize("route", PAGES, ids=lambda route: route.path)
 def test_a_page_has_nothing_inline_and_nothing_from_elsewhere(lived: Opened, route: object) -> None:
     """No script, style or handler in the text; every address is our own; every form has the CSRF token.
@@ -93,6 +94,7 @@ def test_a_page_has_nothing_inline_and_nothing_from_elsewhere(lived: Opened, rou
         assert Page(came.text, lived.csrf_token).wrong == []
 
 
+@pytest.mark.asvs("V1.2.2")
 @pytest.mark.parametrize("route", PAGES, ids=lambda route: route.path)
 def test_every_address_on_a_page_is_in_the_table(lived: Opened, route: object) -> None:
     """A link leads to a page, a form to a row that takes it; what a page loads is there."""

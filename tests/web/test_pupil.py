@@ -105,6 +105,7 @@ def test_a_line_that_cannot_be_noted_stays_typed(tmp_path: Path, field: str, typ
         assert "Nothing is noted." in page.text
 
 
+@pytest.mark.asvs("V2.3.1")
 def test_erasing_wants_the_code_and_takes_everything(tmp_path: Path) -> None:
     """Another code, or none, erases nothing; the right one leaves no trace of the name in the file."""
     with lived_in(tmp_path) as door:

@@ -29,6 +29,7 @@ def test_a_row_stands_once() -> None:
     assert {route.method for route in ROUTES} == {"GET", "POST"}
 
 
+@pytest.mark.asvs("V3.5.1")
 @pytest.mark.parametrize("route", POSTS, ids=lambda route: route.path)
 def test_a_form_without_the_seal_changes_nothing(lived: Opened, route: object) -> None:
     """None, an empty one, one of another session: refused before the page is asked, with the cookie too."""
@@ -49,6 +50,7 @@ def test_a_form_without_the_seal_changes_nothing(lived: Opened, route: object) -
     assert _file(lived) == before
 
 
+@pytest.mark.asvs("V3.5.3")
 @pytest.mark.parametrize("route", POSTS, ids=lambda route: route.path)
 def test_what_changes_something_is_no_link(lived: Opened, route: object) -> None:
     """The same address by GET shows a page, or is not there; nothing is changed."""
@@ -60,6 +62,7 @@ def test_what_changes_something_is_no_link(lived: Opened, route: object) -> None
     assert _file(lived) == before
 
 
+@pytest.mark.asvs("V5.2.2")
 @pytest.mark.parametrize("route", [route for route in POSTS if route.files], ids=lambda route: route.path)
 @pytest.mark.parametrize("kind", ["text/html", "image/svg+xml", "application/x-msdownload", ""])
 def test_a_file_of_another_kind_is_not_taken(lived: Opened, route: object, kind: str) -> None:
@@ -87,6 +90,7 @@ def _file(door: Opened) -> tuple[object, ...]:
         return tuple((name, *connection.exec_driver_sql(f'SELECT * FROM "{name}"')) for name in kept)  # noqa: S608
 
 
+@pytest.mark.asvs("V1.2.2")
 def test_no_address_is_glued_by_hand() -> None:
     """Pages and templates name a page function; only the way in, which is no row of the table, is spelled.
 

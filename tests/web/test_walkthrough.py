@@ -65,6 +65,7 @@ def test_the_page_has_its_parts(door: Opened) -> None:
     assert door.get("/mine/1/night/9/walkthrough").status == 404
 
 
+@pytest.mark.asvs("V3.4.3")
 def test_the_board_has_a_policy_of_its_own(door: Opened) -> None:
     """Only the script and the style of the board itself run in it, and only our pages frame it."""
     answer = door.client.get(f"{HOME}/board")
@@ -91,6 +92,7 @@ def test_a_recording_is_kept(door: Opened, sound: bytes) -> None:
     assert door.post(f"{HOME}/forget", label="1").status == 404
 
 
+@pytest.mark.asvs("V5.2.2")
 @pytest.mark.parametrize(
     ("fields", "kind", "spoil", "said"),
     [
@@ -118,6 +120,7 @@ def test_a_recording_that_cannot_be_used(
     assert (kept.label, kept.sound) == ("1", sound)
 
 
+@pytest.mark.asvs("V5.2.1")
 def test_what_is_too_large_is_not_read(door: Opened) -> None:
     """More bytes than a recording may have are refused before they are read; so is a form without sound."""
     assert sent(door, bytes(17 * 1024 * 1024), label="1", steps="").status == 413
@@ -164,6 +167,7 @@ def test_shown_is_one_press(door: Opened) -> None:
     assert "Shown since" in door.get(HOME).text
 
 
+@pytest.mark.asvs("V5.3.2")
 def test_only_files_of_the_film_are_lent(door: Opened) -> None:
     """A name that is not in the table, and a film that is not made, are not there."""
     folder = door.door.folder / "mine" / "night-1"

@@ -68,6 +68,7 @@ def test_nul_is_refused(door: Opened) -> None:
     assert rooms(door.door.books["mine"]) == ()
 
 
+@pytest.mark.asvs("V8.4.1")
 def test_the_demo_is_never_mixed_with_the_class(door: Opened) -> None:
     """It opens in a file of its own, twice is once, and its pages say what it is and lead back and away."""
     door.post("/welcome", name="Room 7", pupils="2", names="")

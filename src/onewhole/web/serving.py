@@ -20,6 +20,7 @@ from onewhole.web.access.bind_policy import HERE, check_binding
 from onewhole.web.access.guard import Access
 from onewhole.web.access.login_link import login_link_routes
 from onewhole.web.access.rate_limit import RateLimit
+from onewhole.web.access.security_log import log_to_stderr
 from onewhole.web.access.sessions import IDLE, SHARED_IDLE, Sessions
 from onewhole.web.access.sign_in import sign_in_routes
 from onewhole.web.app import app_for
@@ -46,6 +47,8 @@ def serve(
     taken = listening(str(stands.address), port)
     port = taken.getsockname()[1]
     shared = not stands.is_here
+    if shared:
+        log_to_stderr()
     sessions = Sessions(time.monotonic, SHARED_IDLE if shared else IDLE)
     access = Access(stands.hosts(port), sessions, port, secure=stands.tls is not None, password=shared)
     app = app_for(path, now, signs_in=shared)

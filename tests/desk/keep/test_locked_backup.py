@@ -49,6 +49,7 @@ def _whole() -> bytes:
     return _lock(bytes(CHUNK + 1))
 
 
+@pytest.mark.asvs("V11.3.1", "V11.3.2")
 def test_the_second_road_is_chacha20_poly1305() -> None:
     """The example of RFC 8439, section 2.8.2, from memory: its tag and the first bytes that are hidden."""
     sunscreen = (
@@ -72,6 +73,7 @@ def test_what_is_locked_elsewhere_opens(size: int) -> None:
     assert unlocked(_lock(plain, "six kîtes over the hill"), "six kîtes over the hill") == plain
 
 
+@pytest.mark.asvs("V11.3.2")
 def test_a_locked_backup_opens_elsewhere_and_comes_back(book: Store, tmp_path: Path) -> None:
     """One new file, its owner's alone, that begins as the format says and holds no word of the class.
 
@@ -100,6 +102,7 @@ def test_another_passphrase_opens_nothing(book: Store, typed: str) -> None:
         unlocked(_lock(backup_bytes(book)), typed)
 
 
+@pytest.mark.asvs("V11.3.3")
 @pytest.mark.parametrize("fault", ["head", "cut", "body", "more", "empty", "work", "kind", "armour"])
 def test_a_torn_or_foreign_one_is_refused(fault: str) -> None:
     """In words for a teacher; nothing comes out of it, not even a part."""
@@ -120,6 +123,7 @@ def test_a_torn_or_foreign_one_is_refused(fault: str) -> None:
     assert not isinstance(refused.value, WrongPassphrase)
 
 
+@pytest.mark.asvs("V11.4.4")
 @pytest.mark.parametrize(
     ("works", "made"), [((17,), 17), ((21, 9, 18), 18), ((9,) * 9, 9)], ids=["at once", "busy", "slow"]
 )

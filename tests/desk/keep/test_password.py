@@ -11,6 +11,7 @@ from onewhole.presses.files import FileRefused
 RIGHT = "six kites over the hill"
 
 
+@pytest.mark.asvs("V11.4.2", "V13.3.1", "V13.3.2")
 def test_a_password_is_kept_as_its_argon2id_hash(tmp_path: Path) -> None:
     """In a file that only its owner reads; the password itself is nowhere."""
     book = tmp_path / "room12.class"
@@ -23,6 +24,7 @@ def test_a_password_is_kept_as_its_argon2id_hash(tmp_path: Path) -> None:
     assert RIGHT not in file.read_text()
 
 
+@pytest.mark.asvs("V6.2.8")
 def test_only_the_password_is_right(tmp_path: Path) -> None:
     """However its accents are typed; a very long one costs nothing and is wrong."""
     book = tmp_path / "room12.class"
@@ -33,6 +35,7 @@ def test_only_the_password_is_right(tmp_path: Path) -> None:
     assert not is_password(book, "x" * (MOST + 1))
 
 
+@pytest.mark.asvs("V6.2.2")
 def test_a_new_password_takes_the_place_of_the_old(tmp_path: Path) -> None:
     """The file stays the owner's, also where it was open to others."""
     book = tmp_path / "room12.class"
@@ -44,6 +47,7 @@ def test_a_new_password_takes_the_place_of_the_old(tmp_path: Path) -> None:
     assert is_password(book, "seven kites, no wind")
 
 
+@pytest.mark.asvs("V6.2.1")
 @pytest.mark.parametrize("typed", ["", "x" * (LEAST - 1), "x" * (MOST + 1)])
 def test_a_password_has_a_length(tmp_path: Path, typed: str) -> None:
     """Too short and too long ones are refused, and none is set."""
@@ -52,6 +56,7 @@ def test_a_password_has_a_length(tmp_path: Path, typed: str) -> None:
     assert not has_password(tmp_path / "room12.class")
 
 
+@pytest.mark.asvs("V16.5.3")
 def test_a_damaged_hash_lets_nobody_in(tmp_path: Path) -> None:
     """It is said, with what to do."""
     book = tmp_path / "room12.class"
@@ -65,3 +70,15 @@ def test_a_folder_that_is_not_there_is_refused(tmp_path: Path) -> None:
     """With its name."""
     with pytest.raises(FileRefused, match="nowhere"):
         set_password(tmp_path / "nowhere" / "room12.class", RIGHT)
+
+
+@pytest.mark.asvs("V6.2.5", "V6.2.9")
+@pytest.mark.parametrize(
+    "typed", ["twelve signs", "зmeи над холмом", "凧" * 12, "🪁" * 12, "a" * 64, " " * 8 + "kite" * 45]
+)
+def test_any_signs_make_a_password(tmp_path: Path, typed: str) -> None:
+    """Of one alphabet or several, with and without spaces, and long ones."""
+    book = tmp_path / "room12.class"
+    set_password(book, typed)
+    assert is_password(book, typed)
+    assert not is_password(book, typed[:-1])

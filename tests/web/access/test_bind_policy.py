@@ -1,5 +1,6 @@
 """Where a door may stand is checked before anything listens."""
 
+import re
 import ssl
 from pathlib import Path
 
@@ -36,6 +37,7 @@ def test_on_this_machine_nothing_more_is_wanted(tmp_path: Path, address: str, ho
     assert stands.hosts(8000) == hosts
 
 
+@pytest.mark.asvs("V6.3.2")
 @pytest.mark.parametrize(
     "address", ["192.168.1.20", EVERYWHERE, "::", "2001:db8::7", "::ffff:127.0.0.1", "10.0.0.1"]
 )
@@ -45,12 +47,14 @@ def test_elsewhere_a_password_comes_first(tmp_path: Path, address: str) -> None:
         check_binding(tmp_path / "room12.class", address, ("desk.school",))
 
 
+@pytest.mark.asvs("V12.2.1")
 def test_elsewhere_tls_comes_next(book: Path) -> None:
     """A password alone would go over the network for all to read."""
     with pytest.raises(InputError, match="read along"):
         check_binding(book, "192.168.1.20")
 
 
+@pytest.mark.asvs("V12.1.1", "V12.1.2")
 @NEEDS_OPENSSL
 def test_elsewhere_with_both(book: Path, tmp_path: Path) -> None:
     """It answers to its names and its address, and speaks TLS 1.2 or newer."""
@@ -61,6 +65,10 @@ def test_elsewhere_with_both(book: Path, tmp_path: Path) -> None:
     assert stands.base(8443) == "https://desk.school:8443"
     assert stands.tls
     assert stands.tls.minimum_version == ssl.TLSVersion.TLSv1_2
+    ciphers = [one["name"] for one in stands.tls.get_ciphers()]
+    assert ciphers[0].startswith("TLS_"), "TLS 1.3 first"
+    assert [one for one in ciphers if not one.startswith(("TLS_", "ECDHE-", "DHE-"))] == []
+    assert [one for one in ciphers if re.search("RC4|3DES|NULL|MD5|EXP|anon|CBC3", one)] == []
 
 
 @NEEDS_OPENSSL

@@ -26,6 +26,7 @@ def test_a_host_that_is_not_ours_is_refused(door: Opened, host: str) -> None:
         assert came.headers["content-security-policy"] == POLICY
 
 
+@pytest.mark.asvs("V15.3.7")
 def test_two_hosts_are_none(door: Opened) -> None:
     """Neither of two Host headers is believed, nor is one that is missing."""
     served = asgi_app(door.door, door.access)
@@ -42,6 +43,7 @@ def test_a_host_is_ours_however_it_is_capitalised(door: Opened) -> None:
         assert ask_raw(asgi_app(door.door, access), "GET", "/", [("host", host)]).status == 401
 
 
+@pytest.mark.asvs("V3.5.1")
 @pytest.mark.parametrize(
     "origin",
     ["http://kites.example", "null", "http://127.0.0.1:8001", "https://127.0.0.1:8000", "http://127.0.0.1"],
@@ -53,6 +55,7 @@ def test_a_form_of_another_page_is_refused(door: Opened, origin: str) -> None:
     assert "another page" in came.text
 
 
+@pytest.mark.asvs("V3.2.1", "V3.5.8")
 @pytest.mark.parametrize("site", ["cross-site", "same-site", "else"])
 def test_a_browser_that_tells_of_another_site_is_believed(door: Opened, site: str) -> None:
     """No form from there, and no picture, script or frame of ours in a page of theirs."""
@@ -69,6 +72,7 @@ def test_a_link_elsewhere_may_lead_here(door: Opened) -> None:
     assert door.client.get("/", headers=led).status_code == 303
 
 
+@pytest.mark.asvs("V3.4.2", "V4.1.4", "V13.4.4")
 @pytest.mark.parametrize("method", ["PUT", "DELETE", "OPTIONS", "TRACE", "PATCH", "CONNECT", "PROPFIND"])
 def test_only_what_pages_do_is_done(door: Opened, method: str) -> None:
     """GET, HEAD and POST; no preflight of another origin is ever granted."""
@@ -84,6 +88,7 @@ def test_an_address_has_an_end(door: Opened) -> None:
     assert door.client.get(f"/?a={'9' * 9000}").status_code == 414
 
 
+@pytest.mark.asvs("V7.2.1", "V8.2.1", "V8.3.1")
 def test_without_a_session_nothing_is_shown(door: Opened) -> None:
     """Only the way in and what it looks like; a cookie of another door is none."""
     door.client.cookies.clear()
@@ -101,9 +106,11 @@ def test_without_a_session_nothing_is_shown(door: Opened) -> None:
         assert door.client.get("/", headers={"Cookie": cookie}).status_code == 401
 
 
+@pytest.mark.asvs("V5.3.2", "V13.4.1", "V13.4.3")
 @pytest.mark.parametrize("path", ["/static/../app.py", "/static/%2e%2e/app.py", "/static/..%2fapp.py",
                                   "/static//etc/passwd", "/static/%00", "/static/" + "a" * 400,
-                                  "/letters/../__init__.py", "/static/..\\app.py", "/static/."])  # fmt: skip
+                                  "/letters/../__init__.py", "/static/..\\app.py", "/static/.",
+                                  "/static/", "/letters/", "/static/.git/config"])  # fmt: skip
 def test_a_static_address_stays_in_its_folder(door: Opened, path: str) -> None:
     """However it is written, it is not there."""
     served = asgi_app(door.door, door.access)
@@ -111,6 +118,7 @@ def test_a_static_address_stays_in_its_folder(door: Opened, path: str) -> None:
     assert ask_raw(served, "GET", unquote(path), [HOST]).status == 404
 
 
+@pytest.mark.asvs("V3.2.1", "V3.4.3", "V3.4.4", "V3.4.5", "V3.4.6", "V14.3.2")
 def test_every_answer_carries_what_protects_it(door: Opened) -> None:
     """Pages, refusals and what is not there: the policy, no guessing of kinds, nothing put by."""
     for path in ("/", "/nowhere", "/under-way/none", static("look.css")):

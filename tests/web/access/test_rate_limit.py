@@ -1,5 +1,7 @@
 """A password may be tried a few times, then after a wait that grows."""
 
+import pytest
+
 from onewhole.web.access.rate_limit import (
     FORGOTTEN,
     FREE,
@@ -12,6 +14,7 @@ from onewhole.web.access.rate_limit import (
 from tests.kit.doors import Ticks
 
 
+@pytest.mark.asvs("V2.4.1", "V6.3.1")
 def test_the_wait_grows_and_has_an_end() -> None:
     """Five tries at once, then after 1, 2, 4 ... seconds, never more than a quarter of an hour."""
     ticks = Ticks()
@@ -36,6 +39,7 @@ def test_asking_while_one_waits_costs_nothing_more() -> None:
     assert [tries.wait("192.0.2.7") for _ in range(9)] == [0.25] * 9
 
 
+@pytest.mark.asvs("V6.3.1")
 def test_another_address_is_not_made_to_wait() -> None:
     """Not before very many were wrong together."""
     tries = RateLimit(lambda: 0)
@@ -84,6 +88,7 @@ def test_wrong_tries_are_forgotten_after_an_hour() -> None:
     assert [tries.wait("192.0.2.7") for _ in range(FREE)] == [0] * FREE
 
 
+@pytest.mark.asvs("V6.3.1")
 def test_the_many_addresses_of_one_machine_are_one() -> None:
     """In the sixth version a machine has a whole network of addresses."""
     tries = RateLimit(lambda: 0)

@@ -1,5 +1,6 @@
 """A key opens one session, a session ends when nobody uses it, secrets are compared in constant time."""
 
+from secrets import token_urlsafe
 from threading import Thread
 
 import pytest
@@ -10,6 +11,7 @@ from onewhole.web.http import handling
 from tests.kit.doors import Opened, Ticks
 
 
+@pytest.mark.asvs("V6.4.1")
 def test_a_key_is_good_once(door: Opened) -> None:
     """The second time it opens nothing, and says what to do."""
     key = door.access.sessions.new_key()
@@ -21,6 +23,7 @@ def test_a_key_is_good_once(door: Opened) -> None:
     assert "set-cookie" not in again.headers
 
 
+@pytest.mark.asvs("V6.4.1")
 def test_a_key_is_good_once_also_for_many_at_once() -> None:
     """Sixteen threads with one key: one session."""
     made = Sessions(lambda: 0)
@@ -42,6 +45,7 @@ def test_looking_at_the_address_first_does_not_use_the_key_up(door: Opened) -> N
     assert door.client.get(f"/open?key={key}").status_code == 303
 
 
+@pytest.mark.asvs("V7.2.1")
 @pytest.mark.parametrize("key", ["", "guessed", "x" * 5000, "%00", "%ed%a0%80"])
 def test_a_guessed_key_opens_nothing(door: Opened, key: str) -> None:
     """Whatever it is made of, and the good key stays good."""
@@ -51,6 +55,7 @@ def test_a_guessed_key_opens_nothing(door: Opened, key: str) -> None:
     assert door.client.get(f"/open?key={good}").status_code == 303
 
 
+@pytest.mark.asvs("V3.3.2", "V3.3.4")
 def test_the_cookie_is_for_the_browser_alone(door: Opened) -> None:
     """No script reads it, no other site sends it, and the page's text does not hold it."""
     key = door.access.sessions.new_key()
@@ -62,6 +67,7 @@ def test_the_cookie_is_for_the_browser_alone(door: Opened) -> None:
     assert "Max-Age" not in cookie
 
 
+@pytest.mark.asvs("V7.3.1")
 def test_a_session_ends_when_nobody_uses_it() -> None:
     """Each use begins the time anew; the clock of the machine has no say in it."""
     ticks = Ticks()
@@ -88,6 +94,7 @@ def test_sessions_are_few() -> None:
     assert len({made.csrf_token(cookie) for cookie in cookies[1:]}) == MAX_SESSIONS
 
 
+@pytest.mark.asvs("V7.4.1")
 def test_an_ended_session_is_over() -> None:
     """Its cookie is worth nothing."""
     made = Sessions(lambda: 0)
@@ -118,3 +125,22 @@ def test_a_secret_is_not_kept_as_it_is() -> None:
     key, cookie = made.new_key(), made.begun()
     assert key not in repr(made)
     assert cookie not in repr(made)
+
+
+@pytest.mark.asvs("V7.2.3", "V11.5.1")
+def test_every_secret_has_more_chance_than_can_be_guessed(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Keys, cookies and CSRF tokens: 24 bytes of the system's chance each, no two alike."""
+    asked: list[int] = []
+
+    def spied(count: int) -> str:
+        asked.append(count)
+        return token_urlsafe(count)
+
+    monkeypatch.setattr(sessions, "token_urlsafe", spied)
+    made = Sessions(lambda: 0)
+    key = made.new_key()
+    cookie, other = made.begun(), made.opened(key)
+    secrets = {key, cookie, other, made.csrf_token(cookie), made.csrf_token(other or "")}
+    assert len(secrets) == 5
+    assert len(asked) == 5
+    assert min(asked) * 8 >= 128

@@ -1,5 +1,7 @@
 """Where other machines reach the door, one signs in: with the password, not too often, and out again."""
 
+import logging
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -50,6 +52,7 @@ def desk(tmp_path: Path) -> Iterator[Desk]:
     made.door.close()
 
 
+@pytest.mark.asvs("V6.3.4", "V8.2.1")
 def test_every_page_leads_to_the_sign_in(desk: Desk) -> None:
     """And shows nothing; there is no key that opens."""
     for path in ("/", "/mine/keep", "/under-way/none"):
@@ -60,6 +63,7 @@ def test_every_page_leads_to_the_sign_in(desk: Desk) -> None:
     assert (page.status_code, 'type="password"' in page.text) == (200, True)
 
 
+@pytest.mark.asvs("V3.3.1", "V3.3.2", "V3.3.3", "V3.3.4")
 def test_the_password_opens_a_session(desk: Desk) -> None:
     """Its cookie goes over TLS only, to this host and port only, and to no script."""
     came = desk.signs_in(RIGHT)
@@ -72,6 +76,7 @@ def test_the_password_opens_a_session(desk: Desk) -> None:
     assert desk.client.get("/sign-in").headers["location"] == "/"
 
 
+@pytest.mark.asvs("V7.2.2", "V7.2.4")
 def test_a_session_is_new_at_every_sign_in(desk: Desk) -> None:
     """One that was there before, perhaps planted, is over."""
     desk.signs_in(RIGHT)
@@ -90,6 +95,7 @@ def test_a_wrong_password_opens_nothing(desk: Desk, password: str) -> None:
     assert not password or password not in came.text
 
 
+@pytest.mark.asvs("V6.3.1")
 def test_guessing_is_slowed(desk: Desk) -> None:
     """After a few tries the right one waits too; the page says how long; then it opens."""
     for _ in range(FREE):
@@ -101,6 +107,7 @@ def test_guessing_is_slowed(desk: Desk) -> None:
     assert desk.signs_in(RIGHT).status_code == 303
 
 
+@pytest.mark.asvs("V3.5.1")
 @pytest.mark.parametrize("origin", ["https://kites.example", "null", "http://desk.school:8443", ""])
 def test_another_page_signs_nobody_in(desk: Desk, origin: str) -> None:
     """Not even with the right password; a browser tells where every form comes from."""
@@ -124,6 +131,7 @@ def test_a_form_that_is_none_opens_nothing(desk: Desk, sent: bytes, status: int)
     assert desk.client.post("/sign-in", content=sent, headers=kind).status_code == status
 
 
+@pytest.mark.asvs("V7.4.1", "V14.3.1")
 def test_signing_out_ends_the_session(desk: Desk) -> None:
     """For whoever holds the cookie; only the page's own form does it."""
     desk.signs_in(RIGHT)
@@ -133,9 +141,11 @@ def test_signing_out_ends_the_session(desk: Desk) -> None:
     csrf_token = desk.access.sessions.csrf_token(cookie) or ""
     came = desk.client.post("/sign-out", data={"csrf_token": csrf_token}, headers={"Origin": BASE})
     assert (came.status_code, came.headers["location"]) == (303, "/sign-in")
+    assert came.headers["clear-site-data"] == '"cache", "storage"'
     assert desk.access.sessions.csrf_token(cookie) is None
 
 
+@pytest.mark.asvs("V7.3.1")
 def test_a_session_here_ends_after_half_an_hour(desk: Desk) -> None:
     """On a machine that others use too."""
     desk.signs_in(RIGHT)
@@ -143,6 +153,7 @@ def test_a_session_here_ends_after_half_an_hour(desk: Desk) -> None:
     assert desk.client.get("/").headers["location"] == "/sign-in"
 
 
+@pytest.mark.asvs("V16.5.3")
 def test_a_damaged_password_lets_nobody_in(desk: Desk) -> None:
     """It says what to do."""
     Path(f"{desk.door.books.paths['mine']}.password").write_text("torn")
@@ -150,9 +161,47 @@ def test_a_damaged_password_lets_nobody_in(desk: Desk) -> None:
     assert (came.status_code, "--set-password" in came.text) == (503, True)
 
 
+@pytest.mark.asvs("V7.4.4")
 def test_every_page_has_the_way_out(desk: Desk) -> None:
     """The form to sign out carries the session's CSRF token."""
     desk.signs_in(RIGHT)
     work = desk.door.jobs.start("Six kites", "/", lambda _progress: Outcome("/"))
     page = desk.client.get(f"/under-way/{work.name}").text
     assert f'action="/sign-out"><input type="hidden" name="csrf_token" value="{csrf_token_in(page)}">' in page
+
+
+@pytest.mark.asvs("V6.2.6", "V6.2.7", "V6.4.2")
+def test_the_page_asks_for_one_password_and_gives_no_hint(desk: Desk) -> None:
+    """One field, not shown as it is typed, which a browser may fill in; no question, no hint, no script."""
+    page = desk.client.get("/sign-in").text
+    (field,) = re.findall("<input[^>]*>", page)
+    assert {'type="password"', 'autocomplete="current-password"'} <= set(field.rstrip(">").split())
+    for word in ("<script", "onpaste", "readonly", "hint", "question", "forgot"):
+        assert word not in page.lower()
+
+
+@pytest.mark.asvs("V4.1.3", "V15.3.4")
+def test_a_header_of_a_proxy_is_not_believed(desk: Desk) -> None:
+    """Whoever claims another address with each try waits all the same."""
+    for tried in range(FREE):
+        claimed = {"X-Forwarded-For": f"192.0.2.{tried}", "Forwarded": f"for=192.0.2.{tried}"}
+        assert desk.signs_in("guess", Origin=BASE, **claimed).status_code == 403
+    again = {"X-Forwarded-For": "198.51.100.1", "X-Real-IP": "198.51.100.1"}
+    assert desk.signs_in(RIGHT, Origin=BASE, **again).status_code == 429
+
+
+@pytest.mark.asvs("V16.3.1")
+def test_signing_in_is_logged(desk: Desk, caplog: pytest.LogCaptureFixture) -> None:
+    """Wrong, right, too soon and out: with the address, without the password."""
+    with caplog.at_level(logging.INFO, logger="onewhole"):
+        desk.signs_in(RIGHT)
+        cookie = desk.client.cookies[desk.access.cookie]
+        sent = {"csrf_token": desk.access.sessions.csrf_token(cookie) or ""}
+        desk.client.post("/sign-out", data=sent, headers={"Origin": BASE})
+        for _ in range(FREE + 1):
+            desk.signs_in("guessed kites")
+    said = [one.getMessage() for one in caplog.records if one.getMessage().startswith("sign")]
+    wrong = ["sign-in wrong from testclient"] * FREE
+    soon = "sign-in too soon from testclient"
+    assert said == ["sign-in right from testclient", "sign-out from testclient", *wrong, soon]
+    assert "kites" not in caplog.text

@@ -83,6 +83,7 @@ def test_a_form_within_its_limits_is_read(send: Asking) -> None:
     assert json.loads(came.text)["fields"] == [["kite", "red"], ["kite", "blue"], ["tail", "⅔"]]
 
 
+@pytest.mark.asvs("V2.3.2")
 def test_a_form_is_not_longer_than_it_may_be(send: Asking) -> None:
     """Told before it is read; one byte less is taken."""
     assert send("/form", [b"kite=" + b"x" * (MOST - 5)]).status == 200
@@ -90,6 +91,7 @@ def test_a_form_is_not_longer_than_it_may_be(send: Asking) -> None:
     assert (came.status, "At most 1 KiB" in came.text) == (413, True)
 
 
+@pytest.mark.asvs("V4.2.1")
 @pytest.mark.parametrize("length", ["5", "0", "1024"])
 def test_a_length_that_lies_is_not_believed(send: Asking, length: str) -> None:
     """The bytes are counted as they come."""
@@ -103,6 +105,7 @@ def test_a_length_that_is_none_is_refused(send: Asking, length: str) -> None:
     assert send("/form", [b"kite=red"], head).status in {411, 413}
 
 
+@pytest.mark.asvs("V4.2.1")
 def test_a_form_without_a_length_is_refused(send: Asking) -> None:
     """In chunks, or in chunks with a length beside it."""
     assert send("/form", [b"kite=red"], ("transfer-encoding", "chunked")).status == 411
@@ -111,6 +114,7 @@ def test_a_form_without_a_length_is_refused(send: Asking) -> None:
     )
 
 
+@pytest.mark.asvs("V2.4.1")
 @pytest.mark.parametrize(("path", "limit"), [("/form", "FORM_SECONDS"), ("/file", "FILE_SECONDS")])
 def test_a_slow_form_is_not_waited_for(
     send: Asking, path: str, limit: str, monkeypatch: pytest.MonkeyPatch
@@ -122,6 +126,7 @@ def test_a_slow_form_is_not_waited_for(
     assert handling.FORM_SECONDS < handling.FILE_SECONDS or limit == "FILE_SECONDS"
 
 
+@pytest.mark.asvs("V3.5.2")
 @pytest.mark.parametrize(
     "kind", ["application/json", "text/plain", "", "application/xml", "multipart/mixed; boundary=kite"]
 )
@@ -138,6 +143,7 @@ def test_a_form_is_written_in_one_way_only(send: Asking, charset: str) -> None:
     assert send("/form", body, kind=f"{PARTS}; charset=UTF-8").status == 200
 
 
+@pytest.mark.asvs("V2.3.2")
 def test_fields_are_counted(send: Asking) -> None:
     """As many as a grid of sixty pupils by thirty problems; not one more than the limit."""
     assert send("/large", [b"&".join([b"a=1"] * MAX_FIELDS)]).status == 200
@@ -164,6 +170,7 @@ def _part(name: str, content: bytes, file: str | None = None) -> bytes:
     return head.encode() + content + b"\r\n"
 
 
+@pytest.mark.asvs("V15.3.3")
 def test_a_file_is_taken_where_one_is_asked_for(send: Asking) -> None:
     """Under its field's name, and only there; one, not two; not longer than may be."""
     end = b"--kite--\r\n"

@@ -9,6 +9,7 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from onewhole.web.access.security_log import log_refusal
 from onewhole.web.access.sessions import Sessions
 from onewhole.web.http.error_location import error_location
 from onewhole.web.http.refusal_page import refusal_page
@@ -94,6 +95,7 @@ class Guard:
         headers = Headers(scope=scope)
         refused = self._refusal(scope, headers)
         if refused is not None:
+            log_refusal(refused.status_code, _method(scope), _address(scope))
             await refused(scope, receive, _with_headers(send))
             return
         csrf_token = self.access.sessions.csrf_token(self.access.cookie_of(headers))
@@ -127,12 +129,23 @@ class Guard:
         return None
 
     async def _no_session(self, scope: Scope, receive: Receive, send: Send) -> None:
+        log_refusal(303 if self.access.password else 401, _method(scope), _address(scope))
         answer: Response = PlainTextResponse("Sign in first.", 303, {"Location": "/sign-in"})
         if not self.access.password:
             remedy = "Open the address that the program printed; it is good once."
             asked = Headers(scope=scope)
             answer = refusal_page(asked, 401, "This window is not open yet.", remedy, leads=False)
         await answer(scope, receive, send)
+
+
+def _method(scope: Scope) -> str:
+    """Return the method as the log tells it: one that is not done here may be any word."""
+    return scope["method"] if scope["method"] in _KNOWN else "other"
+
+
+def _address(scope: Scope) -> str:
+    """Return the address that a request came from, as the connection has it; no header is believed."""
+    return scope["client"][0] if scope.get("client") else ""
 
 
 def _host(sent: Iterable[str]) -> str:

@@ -14,6 +14,7 @@ from starlette.routing import BaseRoute, Route
 from onewhole.desk.keep.password import PasswordRefused, is_password
 from onewhole.web.access.guard import Access
 from onewhole.web.access.rate_limit import RateLimit
+from onewhole.web.access.security_log import log_sign_in, log_sign_out
 from onewhole.web.http.forms import read_form
 from onewhole.web.http.handling import has_csrf_token, refused_form
 from onewhole.web.http.templates import rendered
@@ -61,12 +62,14 @@ def _signer(access: Access, path: Path, tries: RateLimit) -> Callable[[Request],
         address = request.client.host if request.client else ""
         wait = ceil(tries.wait(address))
         if wait:
+            log_sign_in("too soon", address)
             return _page(f"That was tried too often. Wait {_long(wait)}, then try again.", 429, wait)
         try:
             async with one_at_a_time:
                 right = await run_sync(is_password, path, dict(form.fields).get("password", ""))
         except PasswordRefused as refused:
             return _page(str(refused), 503)
+        log_sign_in("right" if right else "wrong", address)
         if not right:
             return _page("This is not the password. Try again.", 403)
         tries.right(address)
@@ -87,6 +90,7 @@ def _leaver(access: Access) -> Callable[[Request], Awaitable[Response]]:
         if not has_csrf_token(request, form):
             return refused_form(request, HTTPException(403, "This form is too old."))
         access.sessions.ended(access.cookie_of(request.headers))
+        log_sign_out(request.client.host if request.client else "")
         answer = RedirectResponse("/sign-in", 303)
         answer.delete_cookie(access.cookie, path="/", secure=access.secure, httponly=True, samesite="strict")
         answer.headers["Clear-Site-Data"] = '"cache", "storage"'
