@@ -1,6 +1,5 @@
 """What is remembered of pupils' answers is bounded, and goes with an erased pupil."""
 
-import gc
 from functools import _lru_cache_wrapper
 from pathlib import Path
 
@@ -16,6 +15,7 @@ from onewhole.desk.keep.pupil_cache import clear_pupil_caches, pupil_cache
 from onewhole.desk.marking.grid import grid
 from tests.kit.doors import NOW
 from tests.kit.invented import lay_invented_class
+from tests.kit.memory import every_object
 
 #: Caches of typed pages and their problems: no pupil's answer is given to them.
 _OF_PAGES = {"_board", "_html", "_offered", "_worked_on", "expected", "sheet_typed", "skills_of"}
@@ -23,7 +23,7 @@ _OF_PAGES = {"_board", "_html", "_offered", "_worked_on", "expected", "sheet_typ
 
 def _desk_caches() -> "dict[str, _lru_cache_wrapper[object]]":
     """Return every cache of the desk by the name of its function."""
-    found = (one for one in gc.get_objects() if isinstance(one, _lru_cache_wrapper))
+    found = (one for one in every_object() if isinstance(one, _lru_cache_wrapper))
     return {one.__name__: one for one in found if str(one.__module__).startswith("onewhole.desk.")}
 
 
