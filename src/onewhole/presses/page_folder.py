@@ -175,7 +175,8 @@ def _alone(parent: Path) -> Iterator[None]:
             fcntl.flock(handle, fcntl.LOCK_EX)
         yield
     finally:
-        os.close(handle)
+        with suppress(OSError):  # nothing was written through it
+            os.close(handle)
 
 
 def _put(

@@ -52,9 +52,10 @@ class PutNight(Act):
         return self.named(found, hidden)
 
     def named(self, found: dict[str, bytes] | None, hidden: list[str]) -> Judged:
-        """Say which night was found, with all that is the teacher's."""
+        """Say which night was found, with all that is the teacher's; what is refused tells where it is."""
         if found == {**TUESDAY, **self.mine}:
-            return Found.NEW, ""
+            honest = not self.said.startswith("refused") or "The new pages are in their place" in self.said
+            return (Found.NEW, "") if honest else (Found.MIXTURE, "the new stands and is told as not there")
         if found == (None if self.old is None else {**self.old, **self.mine}):
             return Found.OLD, ""
         return Found.MIXTURE, f"{None if found is None else sorted(found)} {hidden}"
