@@ -151,6 +151,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
         connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number.in_(nights)))
         connection.execute(delete(tables.pupils).where(tables.pupils.c.number == number))
+    store.engine.clear_compiled_cache()  # a statement remembers the values of its first use
     try:
         clean(store)
     except StoreRefused as refusal:

@@ -17,6 +17,7 @@ from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
 from onewhole.desk.keep import locked_backup
+from onewhole.desk.keep.lying import what_lies
 from onewhole.desk.keep.password import LEAST
 from onewhole.desk.pupil.given_out import given_out_of, note_given_out
 from onewhole.desk.pupil.pupil_export import put_export
@@ -275,9 +276,10 @@ def _until(book: Store) -> str:
     last = desk.keep_until(book)
     if last is None:
         return "No last day is set."
-    if desk.is_over(book, now().astimezone().date()):
-        return f"The last day was {last}: it is over. Nothing is erased by itself."
-    return f"The last day is {last}."
+    if not desk.is_over(book, now().astimezone().date()):
+        return f"The last day is {last}."
+    there = (f"\n   {one.place.value.what}: {len(one.files)}" for one in what_lies(book.path))
+    return f"The last day was {last}: it is over. Nothing is erased by itself. Still there:{''.join(there)}"
 
 
 def _needed(path: Path | None, option: str, what: str) -> Path:
