@@ -45,7 +45,11 @@ def backup(store: Store, path: Path) -> None:
         raise StoreRefused("A backup needs a name of its own", where=str(path), remedy="Choose another name.")
     store.place.check()
     for _ in range(_TRIES):
-        with suppress(_Outdated), closing(store.engine.raw_connection()) as raw:
+        with (
+            suppress(_Outdated),
+            translate_errors(store.path),
+            closing(store.engine.raw_connection()) as raw,
+        ):
             source = raw.driver_connection
             assert isinstance(source, sqlite3.Connection)
             return copy_beside(source, goal, lambda copy: _none_erased(store, copy))
