@@ -1,9 +1,9 @@
 """What the digests cost: an answer kept, a class of 180 nights opened, backed up and checked.
 
 Run: `python bench/digests.py`. 180 nights x 25 pupils x 12 answers in a file. What is compared takes turns
-in one process, so that a busy moment hits both: an answer kept, and kept by a store that keeps no digests; the
-file opened and its classes read, by both; the backup, which is read back, and SQLite's own copy with a synced
-journal, as backups were made before. Told are medians. Goal: at most 1.3 times each.
+in one process, so that a busy moment hits both: an answer kept, and kept by a store that keeps no digests;
+the file opened and its classes read, by both; the backup, which is read back, and SQLite's own copy with a
+synced journal, as backups were made before. Told are medians. Goal: at most 1.3 times each.
 """
 
 import os

@@ -11,7 +11,7 @@ from typing import Annotated, assert_never
 
 import typer
 
-from onewhole.cli.checked import checked, checked_copy, mended
+from onewhole.cli.checked import checked, checked_after_restoring, checked_copy, mended
 from onewhole.cli.clock import now
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
@@ -111,7 +111,9 @@ def run(
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
     if do is KeepAct.RESTORE:
-        _say(_restored(_put_back(_needed(saved, "--from", "the backup"), file, passphrase_from)))
+        done = _put_back(_needed(saved, "--from", "the backup"), file, passphrase_from)
+        _say(_restored(done))
+        _say(checked_after_restoring(done.path))
         return 0
     if do is KeepAct.BACKUP and (passphrase or passphrase_from):
         _back_up_locked(file, _needed(to, "--to", "the new file"), passphrase_from)
