@@ -149,6 +149,7 @@ def test_a_passphrase_is_long_and_typed_twice_alike() -> None:
         ("six kites", "six kites", "from 12"),
         ("x" * 201, "x" * 201, "to 200"),
         (PHRASE, PHRASE.upper(), "not the same"),
+        ("password1234", "password1234", "guessed too easily"),
     ):
         with pytest.raises(InputError, match=said):
             check_passphrase(typed, again)
