@@ -22,7 +22,6 @@ BENCHES = (
     "marking_grid",
     "start",
     "year",
-    "digests",
 )
 
 

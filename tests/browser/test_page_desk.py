@@ -34,7 +34,7 @@ def door(tmp_path: Path) -> Iterator[Served]:
 @pytest.fixture
 def page(door: Served, browser: Browser) -> Iterator[Page]:
     """A window with the page open. A refusal is an answer of the server, and no fault of the script."""
-    with window(browser, door.address, forgives=("422",)) as opened:
+    with window(browser, door.address, forgives=("422", "409")) as opened:
         opened.goto(f"{door.base}{AT}/1")
         expect(opened.locator("#pages img")).to_have_count(1)
         yield opened
@@ -176,6 +176,20 @@ def test_versions_and_drafts(page: Page, door: Served) -> None:
     page.get_by_text("Kept versions").click()
     page.get_by_role("button", name="Bring back version 1").click()
     expect(page.locator("#typed")).to_have_value(TWINS)
+
+
+def test_what_another_window_saved_is_told(page: Page, door: Served) -> None:
+    """It is listed, what is typed here stays; saved once more, both are kept, one after the other."""
+    keep_page(door.door.books["mine"], 1, "1. 5 - 2", NOW)
+    page.fill("#typed", "1. 6 - 2")
+    page.click("#save")
+    expect(page.locator("#refused")).to_contain_text("Another window saved version 2")
+    expect(page.locator("#versions li")).to_have_count(2)
+    assert typed(page) == "1. 6 - 2"
+    page.click("#save")
+    expect(page.locator("#said")).to_contain_text("Saved as version 3")
+    kept = kept_versions(door.door.books["mine"], 1)
+    assert [one.typed for one in kept[:2]] == ["1. 6 - 2", "1. 5 - 2"]
 
 
 def test_composed_and_undone(page: Page) -> None:

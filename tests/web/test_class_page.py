@@ -26,29 +26,39 @@ def test_pupils_are_added_by_number_or_by_names(kites: Opened) -> None:
 
 def test_names_are_kept_beside_their_codes(kites: Opened) -> None:
     """They come in turn with their codes; an empty one takes a name away."""
-    rows = {"csrf_token": kites.csrf_token, "code": ["K01", "K02"], "name": ["", "Moth"]}
+    rows = {
+        "csrf_token": kites.csrf_token,
+        "code": ["K01", "K02"],
+        "name": ["", "Moth"],
+        "saw": ["Delta", ""],
+    }
     came = kites.client.post("/mine/1/class/names", data=rows, headers=kites.origin)
     assert (came.status_code, _names(kites)) == (303, [None, "Moth"])
 
 
 def test_a_name_that_cannot_be_loses_no_other(kites: Opened) -> None:
     """What was typed stands in the form again, nothing was changed."""
-    rows = {"csrf_token": kites.csrf_token, "code": ["K01", "K02"], "name": ["Sled", "x" * 81]}
+    rows = {
+        "csrf_token": kites.csrf_token,
+        "code": ["K01", "K02"],
+        "name": ["Sled", "x" * 81],
+        "saw": ["Delta", ""],
+    }
     came = kites.client.post("/mine/1/class/names", data=rows, headers=kites.origin)
     assert came.status_code == 422
     assert 'value="Sled"' in came.text
     assert "Pupil K02" in came.text
     assert _names(kites) == ["Delta", None]
-    torn = {"csrf_token": kites.csrf_token, "code": ["K01"], "name": ["a", "b"]}
+    torn = {"csrf_token": kites.csrf_token, "code": ["K01"], "name": ["a", "b"], "saw": [""]}
     assert kites.client.post("/mine/1/class/names", data=torn, headers=kites.origin).status_code == 422
-    other = {"csrf_token": kites.csrf_token, "code": ["K09"], "name": ["a"]}
+    other = {"csrf_token": kites.csrf_token, "code": ["K09"], "name": ["a"], "saw": [""]}
     assert kites.client.post("/mine/1/class/names", data=other, headers=kites.origin).status_code == 404
 
 
 def test_the_class_is_renamed(kites: Opened) -> None:
     """And not to nothing."""
-    assert kites.post("/mine/1/class/name", name="Kite club").goes == "/mine/1/class"
-    refused = kites.post("/mine/1/class/name", name="y" * 90)
+    assert kites.post("/mine/1/class/name", name="Kite club", saw="Room 12").goes == "/mine/1/class"
+    refused = kites.post("/mine/1/class/name", name="y" * 90, saw="Kite club")
     assert (refused.status, "y" * 90 in refused.text) == (422, True)
     assert room(kites.door.books["mine"], 1).name == "Kite club"
 

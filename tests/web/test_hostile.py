@@ -62,14 +62,19 @@ def fill(door: Opened) -> tuple[list[str], list[str]]:
         some = names[first : first + 24]
         if room_number > 1:
             assert door.post("/welcome", name=names[first], pupils="24", names="").status == 303
-        codes = [pupil.code for pupil in room(door.door.books["mine"], room_number).pupils]
-        sent = [("csrf_token", door.csrf_token), *((k, v) for code, one in zip(codes, some, strict=True)
-                                       for k, v in (("code", code), ("name", one)))]  # fmt: skip
+        pupils = room(door.door.books["mine"], room_number).pupils
+        codes, was = [pupil.code for pupil in pupils], {pupil.code: pupil.name or "" for pupil in pupils}
+        sent = [("csrf_token", door.csrf_token)]
+        for code, one in zip(codes, some, strict=True):
+            sent += [("code", code), ("name", one), ("saw", was[code])]
         body = "&".join(f"{key}={_percent(value)}" for key, value in sent)
         kind = {**door.origin, "Content-Type": "application/x-www-form-urlencoded"}
         came = door.client.post(f"/mine/{room_number}/class/names", content=body, headers=kind)
         assert came.status_code == 303, came.text
-    assert door.post("/mine/1/class/name", name=names[0]).status == 303
+    assert (
+        door.post("/mine/1/class/name", name=names[0], saw=room(door.door.books["mine"], 1).name).status
+        == 303
+    )
     return names, _cells(door)
 
 
@@ -226,7 +231,7 @@ def test_what_cannot_be_a_name_or_a_cell_is_refused(lived: Opened) -> None:
     for text in BREAKS:
         quoted = "".join(f"%{byte:02X}" for byte in text.encode("utf-8", "surrogatepass"))
         for path, field in (
-            ("/mine/1/class/name", "name"),
+            ("/mine/1/class/name", "saw=&name"),
             ("/mine/1/class/add", "more=1&names"),
             ("/welcome", "pupils=1&name"),
             ("/mine/1/night/3/marking/judge", "label=1&text"),

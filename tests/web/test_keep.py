@@ -125,14 +125,14 @@ def test_a_backup_is_taken_away(door: Opened) -> None:
 def test_the_last_day(door: Opened, clock: Clock) -> None:
     """Set, told, over and told as over, taken back; what is no day is refused."""
     assert "No last day is set" in door.get("/mine/keep").text
-    assert door.post("/mine/keep/until", day="2026-09-02").goes == "/mine/keep?did=until"
+    assert door.post("/mine/keep/until", day="2026-09-02", saw="").goes == "/mine/keep?did=until"
     page = door.get("/mine/keep").text
     assert "2 September 2026" in page
     assert ": it is over" not in page
     clock.now = NOW + timedelta(days=2)
     assert ": it is over" in door.get("/mine/keep").text
-    assert door.post("/mine/keep/until", day="soon").status == 422
-    assert door.post("/mine/keep/until", day="").goes == "/mine/keep?did=never"
+    assert door.post("/mine/keep/until", day="soon", saw="2026-09-02").status == 422
+    assert door.post("/mine/keep/until", day="", saw="2026-09-02").goes == "/mine/keep?did=never"
     assert "No last day is set" in door.get("/mine/keep").text
 
 
@@ -172,7 +172,7 @@ def test_names_stay_text(door: Opened) -> None:
 def test_only_a_class_that_is_there_is_kept(door: Opened, book: str) -> None:
     """A demo that was not begun, and any other name, are not there; nothing is made."""
     assert door.get(f"/{book}/keep").status == 404
-    assert door.post(f"/{book}/keep/until", day="").status == 404
+    assert door.post(f"/{book}/keep/until", day="", saw="").status == 404
     assert not door.door.books.there("demo")
 
 
@@ -195,6 +195,6 @@ def test_a_child_erased_on_its_page_is_gone_from_backups_and_pages(door: Opened)
     pages = door.door.folder / "mine" / "night-1" / "tomorrow"
     pages.mkdir(parents=True)
     (pages / "morning.pdf").write_bytes(b"Wrenalinda")
-    assert door.post("/mine/1/pupil/K01/erase", sure="K01", backups="yes").status == 200
+    assert door.post("/mine/1/pupil/K01/erase", sure="K01", backups="yes", saw="Wrenalinda").status == 200
     files = [path for path in _path(door).parent.rglob("*") if path.is_file()]
     assert b"Wrenalinda" not in b"".join(path.read_bytes() for path in files)

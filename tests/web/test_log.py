@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes.class_records import room
 from onewhole.web.asgi import asgi_app
 from onewhole.web.http.handling import PageRoute
 from onewhole.web.http.request import PageRequest
@@ -29,7 +30,8 @@ def lived(tmp_path: Path) -> Iterator[Opened]:
 def test_no_name_and_no_answer_is_logged(lived: Opened, caplog: pytest.LogCaptureFixture) -> None:
     """Every row is walked with a marked word in every field and place: it is nowhere in the log."""
     with caplog.at_level(logging.DEBUG, logger="onewhole"):
-        named = lived.post("/mine/1/class/names", code="K05", name=MARKED)
+        saw = room(lived.door.books["mine"], 1).pupil("K05").name or ""
+        named = lived.post("/mine/1/class/names", code="K05", name=MARKED, saw=saw)
         written = lived.post("/mine/1/night/3/marking/keep", cells=f'[["K05", "1", "{MARKED}", ""]]')
         assert (named.status, written.status) == (303, 200)
         for route in ROUTES:

@@ -119,7 +119,7 @@ def test_nothing_new_is_told_in_a_word(door: Opened) -> None:
     for act, fields in (
         ("", {}),
         ("keep", {"cells": '[["K01", "1", "smudge", ""]]'}),
-        ("read-as", {"code": "K01", "label": "1", "typed": "smudge", "read": "4 7/8"}),
+        ("read-as", {"code": "K01", "label": "1", "typed": "smudge", "read": "4 7/8", "saw": "smudge"}),
     ):
         if act:
             assert _post(door, act, **fields).status == 200
@@ -163,8 +163,8 @@ def test_the_acts_beside_the_grid(door: Opened) -> None:
         ("column", {"label": "1", "wrong": "99"}, 422),
         ("paste", {"text": "4", "code": "K77", "label": "1"}, 422),
         ("paste", {"text": "4\t" * 150_000, "code": "K01", "label": "1"}, 422),
-        ("read-as", {"code": "K77", "label": "1", "typed": "a", "read": "4"}, 404),
-        ("read-as", {"code": "K01", "label": "1", "typed": "a", "read": "b"}, 422),
+        ("read-as", {"code": "K77", "label": "1", "typed": "a", "read": "4", "saw": "a"}, 404),
+        ("read-as", {"code": "K01", "label": "1", "typed": "a", "read": "b", "saw": "a"}, 422),
     ],
     ids=str,
 )

@@ -75,7 +75,7 @@ def test_a_label_is_what_the_reader_takes_for_one(door: Opened) -> None:
 def test_versions_stay(door: Opened) -> None:
     """An earlier one can be read again."""
     door.post(f"{AT}/saved", typed=TWINS, sheet="")
-    door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="1")
+    door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="1", saw="1")
     assert json.loads(door.get(f"{AT}/1/version/1").text)["typed"] == TWINS
     assert door.get(f"{AT}/1/version/3").status == 422
     assert len(kept_versions(door.door.books["mine"], 1)) == 2
@@ -86,7 +86,7 @@ def test_set_for_a_night(door: Opened) -> None:
     told = json.loads(door.post(f"{AT}/set", typed=TWINS, sheet="", day="2026-09-01").text)
     assert told["goes"] == "/mine/1/week?of=2026-09-01#night-1"
     assert [one.kept.typed for one in night_pages(door.door.books["mine"], 1)] == [TWINS]
-    assert door.post(f"{AT}/set", typed="1. 5 -", sheet="1", day="2026-09-02").status == 422
+    assert door.post(f"{AT}/set", typed="1. 5 -", sheet="1", saw="1", day="2026-09-02").status == 422
     assert door.post(f"{AT}/set", typed=TWINS, sheet="1", day="soon").status == 422
 
 
@@ -205,7 +205,7 @@ def test_what_is_refused(door: Opened, act: str, fields: dict[str, str]) -> None
 
 def test_a_page_that_is_not_there(door: Opened) -> None:
     """It cannot be saved, and nothing is kept for it."""
-    assert door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="7").status == 404
+    assert door.post(f"{AT}/saved", typed="1. 5 - 2", sheet="7", saw="1").status == 404
     assert door.post(f"{AT}/composed", typed="1. 5 - 2", sheet="7", kind="subtract").status == 404
 
 

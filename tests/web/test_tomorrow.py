@@ -52,7 +52,7 @@ def test_a_move_by_the_plain_form_goes_back_to_the_pupil(door: Opened) -> None:
         card for card in morning(door.door.books["mine"], 1, 2).cards if "K02" in {s.code for s in card.seats}
     )
     assert "Moved here by the teacher" not in door.get(PLACE).text
-    answer = door.post(f"{PLACE}/move", code="K01", key=to.key)
+    answer = door.post(f"{PLACE}/move", code="K01", key=to.key, saw="")
     assert (answer.status, answer.goes) == (303, f"{PLACE}#seat-K01")
     assert "Moved here by the teacher; the answers said" in door.get(PLACE).text
 
@@ -67,8 +67,8 @@ def test_a_finding_is_set_aside_and_taken_up(door: Opened) -> None:
 
 def test_what_cannot_be_is_refused_kindly(door: Opened) -> None:
     """A group or pupil that is not there, a night that is not there, a page that was not printed."""
-    assert door.post(f"{PLACE}/move", code="K01", key="Owls: talk").status == 422
-    assert door.post(f"{PLACE}/move", code="\0<b>", key="").status == 422
+    assert door.post(f"{PLACE}/move", code="K01", key="Owls: talk", saw="").status == 422
+    assert door.post(f"{PLACE}/move", code="\0<b>", key="", saw="").status == 422
     assert door.post(f"{PLACE}/aside", code="K77", aside="yes").status == 422
     assert door.get("/mine/1/night/77/tomorrow").status == 404
     assert door.post("/mine/1/night/77/tomorrow/paper").status == 404
@@ -105,6 +105,6 @@ def test_the_pages_are_made_as_long_work_and_given_as_pdf(door: Opened) -> None:
     assert f'href="{PLACE}/paper/morning"' in door.get(PLACE).text
     assert door.get(f"{PLACE}/paper/morning").content.startswith(b"%PDF")
     key = morning(door.door.books["mine"], 1, 2).cards[-2].key
-    door.post(f"{PLACE}/move", code="K05", key=key)
+    door.post(f"{PLACE}/move", code="K05", key=key, saw="")
     assert door.get(f"{PLACE}/paper/morning").status == 404
     assert "Make the pages to print" in door.get(PLACE).text

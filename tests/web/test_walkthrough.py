@@ -15,6 +15,7 @@ from onewhole.store.steps import NightStep, steps_of
 from onewhole.web.pages.walkthrough import FILES
 from tests.desk.walkthrough.test_recorded_film import beeps, webm
 from tests.kit.doors import Answer, Opened, opened
+from tests.kit.forms import form_to
 
 HOME = "/mine/1/night/1/walkthrough"
 TYPED = "title: Kites <b>\n1. 3 1/4 - 1 3/4\n2. 3 x 2/5\n"
@@ -34,7 +35,7 @@ def sent(door: Opened, sound: bytes, kind: str = "audio/webm", **fields: str) ->
     """Send a recording as the page does."""
     response = door.client.post(
         f"{HOME}/recording",
-        data=fields,
+        data={"saw": "", **fields},
         files={"sound": ("recording", sound, kind)},
         headers={**door.origin, "X-CSRF-Token": door.csrf_token, "Accept": "application/json"},
     )
@@ -87,9 +88,14 @@ def test_a_recording_is_kept(door: Opened, sound: bytes) -> None:
     assert heard.content == sound
     assert heard.headers["content-type"] == "audio/webm"
     assert "✓ Kept: 12.0 seconds" in door.get(HOME).text
-    assert door.post(f"{HOME}/forget", label="1").goes == f"{HOME}#voice"
+    assert (
+        door.post(
+            f"{HOME}/forget", label="1", saw=form_to(door.get(HOME).text, f"{HOME}/forget").value("saw")
+        ).goes
+        == f"{HOME}#voice"
+    )
     assert door.get(f"{HOME}/recording/1").status == 404
-    assert door.post(f"{HOME}/forget", label="1").status == 404
+    assert door.post(f"{HOME}/forget", label="1", saw="").status == 404
 
 
 @pytest.mark.asvs("V5.2.2")
@@ -130,7 +136,7 @@ def test_what_is_too_large_is_not_read(door: Opened) -> None:
 def test_choices_are_kept_or_refused_whole(door: Opened) -> None:
     """What can be told is kept; a choice that there is not, other rows and other minutes change nothing."""
     row = {"label": "1", "strategy": "count_up", "picture": "number line", "length": "short"}
-    assert door.post(f"{HOME}/choices", **row, minutes="9", mistake="yes").goes == f"{HOME}#choices"
+    assert door.post(f"{HOME}/choices", **row, minutes="9", mistake="yes", saw="").goes == f"{HOME}#choices"
     book = door.door.books["mine"]
     plan = plan_of(book, 1)
     assert (plan.choices["1"].strategy, plan.minutes, plan.mistake) == ("count_up", 9, True)
@@ -143,8 +149,8 @@ def test_choices_are_kept_or_refused_whole(door: Opened) -> None:
         {"minutes": "nine"},
         {"tried": "7"},
     ):
-        assert door.post(f"{HOME}/choices", **(row | wrong)).status == 422
-    assert door.post(f"{HOME}/choices", label="1").status == 422
+        assert door.post(f"{HOME}/choices", **(row | wrong), saw="").status == 422
+    assert door.post(f"{HOME}/choices", label="1", saw="").status == 422
     assert plan_of(book, 1) == plan
 
 
@@ -155,7 +161,7 @@ def test_choices_that_cannot_be_read_can_be_made_again(door: Opened) -> None:
     page = door.get(HOME)
     assert page.status == 200
     assert "cannot be used" in page.text
-    assert door.post(f"{HOME}/choices", label="1", strategy="", picture="", length="").status == 303
+    assert door.post(f"{HOME}/choices", label="1", strategy="", picture="", length="", saw="").status == 303
     assert "cannot be used" not in door.get(HOME).text
 
 

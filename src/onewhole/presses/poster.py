@@ -42,14 +42,10 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
 
 def _fullest(part: FramePart, words: ClassWords) -> Image.Image:
     """Return how much darker than paper a chapter's board is where it has most ink; of several the latest."""
-    clean = paper_with_footer(part.footer)
-    sparse = clean[::SPARSE, ::SPARSE]
-    most, best = -1, clean.copy()
+    clean = paper_with_footer(part.footer).astype(np.int16)
+    most, best = -1, np.zeros_like(clean)
     for frame in part_frames(part, words):
-        if frame.changed is None:
-            continue
-        ink = int(np.count_nonzero(frame.board[::SPARSE, ::SPARSE] != sparse))
+        ink = int((frame.board[::SPARSE, ::SPARSE] != clean[::SPARSE, ::SPARSE]).sum())
         if ink >= most:
-            most = ink
-            np.copyto(best, frame.board)
-    return Image.fromarray(clean - np.minimum(clean, best))
+            most, best = ink, clean - frame.board
+    return Image.fromarray(best.clip(0, 255).astype(np.uint8))

@@ -3,7 +3,6 @@
 from onewhole.web.http.handling import PageMount, PageRoute
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
-    checking,
     class_page,
     job,
     keep,
@@ -23,7 +22,7 @@ from onewhole.web.pages import (
 _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/step", week.done, fields=("step",), use=FileUse.TRANSACTION),
     PageRoute("GET", "/tomorrow", tomorrow.look),
-    PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script")),
+    PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script", "saw")),
     PageRoute("POST", "/tomorrow/aside", tomorrow.aside, fields=("code", "aside")),
     PageRoute("POST", "/tomorrow/paper", tomorrow.paper, fields=("every",)),
     PageRoute("GET", "/tomorrow/paper/{sheet}", tomorrow.sheet),
@@ -48,7 +47,7 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
         "POST",
         "/marking/read-as",
         marking.read_as,
-        fields=("code", "label", "typed", "read"),
+        fields=("code", "label", "typed", "read", "saw"),
         use=FileUse.TRANSACTION,
     ),
     PageRoute("GET", "/walkthrough", walkthrough.look),
@@ -61,12 +60,14 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
         "POST",
         "/walkthrough/recording",
         recording.take,
-        fields=("label", "steps"),
+        fields=("label", "steps", "saw"),
         files=("sound",),
         max_bytes=recording.MOST,
     ),
     PageRoute("GET", "/walkthrough/recording/{label}", recording.hear),
-    PageRoute("POST", "/walkthrough/forget", recording.take_away, fields=("label",), use=FileUse.TRANSACTION),
+    PageRoute(
+        "POST", "/walkthrough/forget", recording.take_away, fields=("label", "saw"), use=FileUse.TRANSACTION
+    ),
 )
 
 #: The pages of one class.
@@ -75,8 +76,10 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/read", reading.read, fields=("pupil",)),
     PageRoute("GET", "/class", class_page.look),
     PageRoute("POST", "/class/add", class_page.add, fields=("more", "names"), use=FileUse.TRANSACTION),
-    PageRoute("POST", "/class/name", class_page.call, fields=("name",), use=FileUse.TRANSACTION),
-    PageRoute("POST", "/class/names", class_page.name, fields=("code", "name"), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/class/name", class_page.call, fields=("name", "saw"), use=FileUse.TRANSACTION),
+    PageRoute(
+        "POST", "/class/names", class_page.name, fields=("code", "name", "saw"), use=FileUse.TRANSACTION
+    ),
     PageRoute("GET", "/pupil/{code}", pupil.look),
     PageRoute("GET", "/pupil/{code}/held", pupil.held),
     PageRoute("GET", "/pupil/{code}/held.json", pupil.as_json),
@@ -90,7 +93,9 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     ),
     PageRoute("POST", "/pupil/{code}/given/back", pupil.take_back, fields=("line",), use=FileUse.TRANSACTION),
     PageRoute("GET", "/pupil/{code}/erase", pupil.ask_erase),
-    PageRoute("POST", "/pupil/{code}/erase", pupil.erase, fields=("sure", "backups"), use=FileUse.ITSELF),
+    PageRoute(
+        "POST", "/pupil/{code}/erase", pupil.erase, fields=("sure", "backups", "saw"), use=FileUse.ITSELF
+    ),
     PageRoute("POST", "/clean", pupil.clean_file, use=FileUse.ITSELF),
     PageRoute("GET", "/page", page_desk.new),
     PageRoute("GET", "/page/{sheet:int}", page_desk.look),
@@ -130,10 +135,7 @@ TABLE: tuple[PageRoute | PageMount, ...] = (
                 max_bytes=keep.MOST,
                 use=FileUse.ITSELF,
             ),
-            PageRoute("GET", "/check", checking.look),
-            PageRoute("POST", "/mend", checking.mend, use=FileUse.ITSELF),
-            PageRoute("POST", "/stand", checking.let_stand, use=FileUse.ITSELF),
-            PageRoute("POST", "/until", keep.until, fields=("day",), use=FileUse.TRANSACTION),
+            PageRoute("POST", "/until", keep.until, fields=("day", "saw"), use=FileUse.TRANSACTION),
             PageRoute("POST", "/remove", keep.remove, fields=("file",), use=FileUse.ITSELF),
         ),
     ),

@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 
 from onewhole.desk.classes.class_records import LONGEST_NAME, MOST_PUPILS, Classroom, named, room, start_room
+from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
 from onewhole.store.classes import Pupil, add_pupil, name_pupil, rename_class
 from onewhole.store.opening import Store
@@ -54,23 +55,37 @@ def enrol(book: Store, room_number: int, more: int, names: Sequence[str] = ()) -
         return tuple(add_pupil(within, room_number, name) for name in asked)
 
 
-def name_pupils(book: Store, room_number: int, names: Mapping[str, str]) -> int:
+def name_pupils(
+    book: Store, room_number: int, names: Mapping[str, str], saw: Mapping[str, str] | None = None
+) -> int:
     """Give pupils the names typed beside their codes, none where nothing is typed; return how many changed.
 
-    All are changed, or none. Raises InputError that tells the code, NotThere.
+    All are changed, or none. ``saw`` are the names that stood there when the window was loaded: one that was
+    not changed in it stays as it stands now. Raises InputError that tells the code, ChangedMeanwhile and
+    NotThere.
     """
     with book.transaction() as within:
-        here = {pupil.code: pupil for pupil in room(within, room_number).pupils}
+        here = {pupil.code: pupil.name or "" for pupil in room(within, room_number).pupils}
         wanted = {code: _of_pupil(code, typed) for code, typed in names.items()}
-        changed = [code for code, name in wanted.items() if code not in here or here[code].name != name]
+        changed = [
+            code
+            for code, name in wanted.items()
+            if code not in here
+            or is_to_be_written(
+                f"The name of {code}", name or "", None if saw is None else saw.get(code), here[code]
+            )
+        ]
         for code in changed:
             name_pupil(within, room_number, code, wanted[code])
     return len(changed)
 
 
-def rename(book: Store, room_number: int, name: str) -> None:
-    """Give the class another name. Raises InputError, NotThere."""
-    rename_class(book, room_number, _seen(name, "The class"))
+def rename(book: Store, room_number: int, name: str, saw: str | None = None) -> None:
+    """Give the class another name than the window saw. Raises InputError, ChangedMeanwhile, NotThere."""
+    wanted = _seen(name, "The class")
+    with book.transaction() as within:
+        if is_to_be_written("The name of the class", wanted, saw, room(within, room_number).name):
+            rename_class(within, room_number, wanted)
 
 
 def _of_pupil(code: str, typed: str) -> str | None:

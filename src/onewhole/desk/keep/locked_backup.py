@@ -10,7 +10,6 @@ from unicodedata import normalize
 
 from pyrage import DecryptError, passphrase
 
-from onewhole.desk.keep.guessing import check_hard_to_guess
 from onewhole.desk.keep.password import LEAST, MOST
 from onewhole.errors import Fault, InputError
 from onewhole.presses.files import write
@@ -59,7 +58,6 @@ def check_passphrase(typed: str, again: str) -> str:
         )
     if typed != again:
         raise InputError("The two were not the same", remedy="Type the passphrase twice, once more.")
-    check_hard_to_guess(typed)
     return typed
 
 

@@ -104,12 +104,13 @@ def read_cell_as(
     label: str,
     now: datetime,
     by: str,
+    saw: str | None = None,
 ) -> Judged:
     """Keep how the teacher reads a cell and return it judged so. Raises as readings.keep_reading."""
     with book.transaction() as within:
         page = night_page(within, room_number, night)
         asked(page, label)
-        keep_reading(within, night, reading, code=code, label=label, now=now, by=by)
+        keep_reading(within, night, reading, code=code, label=label, now=now, by=by, saw=saw)
     return judged(page, label, reading.read)
 
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.store.correction_rows import CellReadAs
@@ -34,11 +35,20 @@ Readings = Mapping[tuple[str, str], Reading]
 
 
 def keep_reading(
-    book: Store, night: int, reading: Reading, *, code: str, label: str, now: datetime, by: str
+    book: Store,
+    night: int,
+    reading: Reading,
+    *,
+    code: str,
+    label: str,
+    now: datetime,
+    by: str,
+    saw: str | None = None,
 ) -> None:
     """Keep how a cell is read; a reading that is the text itself takes an earlier one back.
 
-    Raises InputError for a reading that cannot be read either or is too long, NotThere and StoreRefused.
+    ``saw`` is how the window that asks saw the cell read. Raises InputError for a reading that cannot be read
+    either or is too long, ChangedMeanwhile, NotThere and StoreRefused.
     """
     if len(reading.read) > LONGEST or len(reading.typed or "") > LONGEST:
         raise InputError(f"A reading has {LONGEST} characters at most", remedy="Type the answer alone.")
@@ -46,7 +56,11 @@ def keep_reading(
     if isinstance(read, Unreadable) and reading.read != reading.typed:
         raise InputError(read.why, remedy="Type a number such as 3 3/6, or - where nothing can be read.")
     word = CellReadAs(label, reading.typed, reading.read)
-    keep_correction(book, Correction(night, code, word, now, by))
+    with book.transaction() as within:
+        was = readings(within, night).get((code, label))
+        stands = (reading.typed or "") if was is None else was.of(reading.typed or "")
+        if is_to_be_written("The reading of this cell", reading.read, saw, stands):
+            keep_correction(within, Correction(night, code, word, now, by))
 
 
 def readings(book: Store, night: int) -> Readings:

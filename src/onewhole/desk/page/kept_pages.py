@@ -7,6 +7,7 @@ from typing import assert_never
 from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
 from onewhole.desk.classes.class_records import NightPage, night_page, room, sheet_typed
+from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page.live_page import LONGEST_TYPED, laid
 from onewhole.desk.page.print_pages import SheetPage, pressed, sheet_pages
 from onewhole.errors import InputError
@@ -55,12 +56,21 @@ def kept_versions(book: Store, sheet: int) -> tuple[KeptPage, ...]:
     return tuple(map(_page, reversed(versions_of(book, sheet))))
 
 
-def keep_page(book: Store, sheet: int | None, typed: str, now: datetime, *, recipe: str = "") -> KeptPage:
+def keep_page(
+    book: Store,
+    sheet: int | None,
+    typed: str,
+    now: datetime,
+    *,
+    recipe: str = "",
+    saw: int | None = None,
+) -> KeptPage:
     r"""Keep what is typed as a new page, or as the next version of a page; every earlier version stays.
 
     It need not be readable. What is kept already is not kept twice. ``recipe`` is what a page was composed
-    by that stands there as it was composed. Raises NotThere, and InputError for more than a page can hold and
-    for what is no recipe.
+    by that stands there as it was composed. ``saw`` is the version that the window began with. Raises
+    NotThere, ChangedMeanwhile where another window kept a later one, and InputError for more than a page can
+    hold and for what is no recipe.
 
     >>> from datetime import UTC
     >>> from pathlib import Path
@@ -85,6 +95,13 @@ def keep_page(book: Store, sheet: int | None, typed: str, now: datetime, *, reci
         return _page(add_sheet(book, _title(typed), typed, now, made))
     with book.transaction() as within:
         newest = versions_of(within, sheet)[-1]
+        if saw not in {None, newest.version} and newest.typed != typed:
+            raise ChangedMeanwhile(
+                f"Another window saved version {newest.version} of this page since this one was loaded",
+                stands=f"{newest.version}",
+                remedy="Yours is not saved yet. The other one stands in the list of versions: look at it, "
+                "and save yours again to keep it as the next one.",
+            )
         return _page(newest if newest.typed == typed else change_sheet(within, sheet, typed, now, made))
 
 
@@ -97,17 +114,19 @@ def set_page(
     day: date,
     now: datetime,
     recipe: str = "",
+    saw: int | None = None,
 ) -> NightPage:
     """Keep a page and that a class takes it home on a day.
 
     Set again for the same day, that night gets the newest version, as long as no answer is written. Both are
-    kept, or none. Raises InputError for a page that cannot be printed, NotThere and StoreRefused.
+    kept, or none. Raises InputError for a page that cannot be printed, ChangedMeanwhile as :func:`keep_page`,
+    NotThere and StoreRefused.
     """
     for mistake in laid(typed, now).mistakes:
         raise InputError(mistake.what, line=mistake.line, column=mistake.column, remedy=mistake.remedy)
     with book.transaction() as within:
         room(within, room_number)
-        kept = keep_page(within, sheet, typed, now, recipe=recipe)
+        kept = keep_page(within, sheet, typed, now, recipe=recipe, saw=saw)
         nights = nights_of(within, room_number)
         there = next((one for one in nights if (one.sheet_number, one.day) == (kept.sheet, day)), None)
         if there is None:

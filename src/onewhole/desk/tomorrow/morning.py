@@ -40,12 +40,16 @@ class First:
 
 @dataclass(frozen=True, slots=True)
 class Seat:
-    """A pupil in a group: why, whether the teacher moved the pupil there or set the finding aside."""
+    """A pupil in a group: why, whether the teacher moved the pupil there or set the finding aside.
+
+    ``chosen`` is the key of the group that the teacher chose, empty for none.
+    """
 
     code: str
     because: str
     moved: bool
     aside: bool
+    chosen: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,7 +129,7 @@ def _first(marked: Marked) -> tuple[First, ...]:
 
 
 def _card(group: Group, word: Overrides) -> Card:
-    seats = tuple(_seat(placed, aside=placed.pupil in word.aside) for placed in group.placings)
+    seats = tuple(_seat(placed, word) for placed in group.placings)
     return Card(
         group.name, group_key(group).text, shown_place(group), group.place is not GroupKind.ABSENT, seats
     )
@@ -135,7 +139,8 @@ def _places(word: Overrides) -> list[tuple[str, str]]:
     return sorted((code, group.text) for code, group in word.places.items())
 
 
-def _seat(placed: Placement, *, aside: bool) -> Seat:
+def _seat(placed: Placement, word: Overrides) -> Seat:
+    aside, chosen = placed.pupil in word.aside, word.places.get(placed.pupil)
     because = (*placed.because, FindingSetAside()) if aside else placed.because
     moved = any(isinstance(why, MovedHere) for why in placed.because)
-    return Seat(placed.pupil, text_of(placed_because(because)), moved, aside)
+    return Seat(placed.pupil, text_of(placed_because(because)), moved, aside, chosen.text if chosen else "")

@@ -2,15 +2,19 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import TypeVar
 
 import msgspec
 
+from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.walkthrough.film import FilmWishes
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.soundtrack_choice import Recorded
 from onewhole.errors import InputError
 from onewhole.store.opening import Store
 from onewhole.store.settings import set_setting, setting
+
+_T = TypeVar("_T")
 
 #: A film is fitted into so many minutes at most.
 MOST_MINUTES = 120
@@ -66,9 +70,61 @@ class _KeptPlan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     mistake: bool
 
 
-def keep_plan(book: Store, night: int, plan: FilmPlan) -> None:
-    """Keep how a night is to be filmed. Raises StoreRefused."""
-    set_setting(book, _name(night), plan_text(plan))
+def keep_plan(book: Store, night: int, plan: FilmPlan, saw: FilmPlan | None = None) -> None:
+    """Keep how a night is to be filmed.
+
+    ``saw`` is the plan that the window began with: what it left as it was stays as it stands now. Raises
+    ChangedMeanwhile where another window chose otherwise for the same problem, and StoreRefused.
+    """
+    with book.transaction() as within:
+        kept = plan if saw is None else _merged(plan, saw, _plan_shown(within, night))
+        set_setting(within, _name(night), plan_text(kept))
+
+
+def _plan_shown(book: Store, night: int) -> FilmPlan:
+    """Return the plan that the page shows: none of the choices where they cannot be read."""
+    try:
+        return plan_of(book, night)
+    except InputError:
+        return FilmPlan()
+
+
+def _merged(plan: FilmPlan, saw: FilmPlan, stands: FilmPlan) -> FilmPlan:
+    """Return what stands with what one window changed in it. Raises ChangedMeanwhile."""
+    labels = dict.fromkeys((*stands.choices, *saw.choices, *plan.choices))
+    choices = {
+        label: _one(
+            f"The choice for problem {label}", *(one.choices.get(label) for one in (plan, saw, stands))
+        )
+        for label in labels
+    }
+    tried = dict.fromkeys((*plan.tried, *stands.tried, *saw.tried))
+    return FilmPlan(
+        {label: choice for label, choice in choices.items() if choice is not None},
+        tuple(
+            label
+            for label in tried
+            if _one(
+                f"Whether problem {label} is tried first",
+                *(label in one.tried for one in (plan, saw, stands)),
+            )
+        ),
+        _one("How long the film may be", plan.minutes, saw.minutes, stands.minutes),
+        _one("Whether a mistake is shown", plan.mistake, saw.mistake, stands.mistake),
+    )
+
+
+def _one(what: str, mine: _T, saw: _T, stands: _T) -> _T:
+    """Return what is chosen by whoever changed it. Raises ChangedMeanwhile where two did, each otherwise."""
+    if mine == saw:
+        return stands
+    if stands in {saw, mine}:
+        return mine
+    raise ChangedMeanwhile(
+        f"{what} was changed in another window",
+        stands="",
+        remedy="Nothing of this form was kept. Load the page again, and choose once more.",
+    )
 
 
 def plan_of(book: Store, night: int) -> FilmPlan:

@@ -1,10 +1,12 @@
 """The teacher's recordings of a night: one is kept, heard again, recorded anew or taken away."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 import msgspec
 
+from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.walkthrough.board import Board
 from onewhole.desk.walkthrough.soundtrack_choice import Recorded, called, check_recorded
 from onewhole.errors import InputError
@@ -24,12 +26,13 @@ from onewhole.store.tables import SOUND_KINDS
 @dataclass(frozen=True, slots=True)
 class Heard:
     """What is known of a kept recording without reading its sound: how long it is in words ("" where that is
-    not known), and whether the board is written as it was when it was recorded.
+    not known), whether the board is written as it was when it was recorded, and which recording it is.
     """
 
     label: str
     seconds: str
     fits: bool
+    which: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,12 +53,14 @@ def keep(
     *,
     kind: str,
     now: datetime,
+    saw: str | None = None,
 ) -> Heard:
     """Keep a recording of a part of a night in place of the one before; it is on the disk on return.
 
-    ``kind`` is the sound's media type. Raises InputError by name, and the one before stays: for a part that
-    is not there, another kind, sound that is damaged, empty, silent, too long or too large, and steps that
-    do not fit. Raises NotThere and StoreRefused.
+    ``kind`` is the sound's media type; ``saw`` is which recording stood there when the window was loaded,
+    empty for none: ChangedMeanwhile where another one stands now. Raises InputError by name, and the one
+    before stays: for a part that is not there, another kind, sound that is damaged, empty, silent, too long
+    or too large, and steps that do not fit. Raises NotThere and StoreRefused.
     """
     plain = kind.split(";", maxsplit=1)[0].strip().lower()
     if plain not in SOUND_KINDS:
@@ -66,16 +71,21 @@ def keep(
     assert part is not None, "a part that is not there was refused"
     mark = _Mark(length, part.stamp, now.isoformat())
     with book.transaction() as within:
+        _check_seen(within, night, label, saw)
         keep_recording(within, KeptRecording(night, label, plain, recorded.sound, recorded.steps, now))
         marks = {**_marks(within, night), label: mark}
         set_setting(within, _name(night), msgspec.json.encode(marks).decode())
-    return _heard(label, mark, board)
+        which = _which(recorded_labels(within, night), marks, label)
+    return replace(_heard(label, mark, board), which=which)
 
 
 def heard(book: Store, night: int, board: Board) -> dict[str, Heard]:
     """Return what is recorded of a night, by label; sound is not read."""
-    marks = _marks(book, night)
-    return {label: _heard(label, marks.get(label), board) for label in recorded_labels(book, night)}
+    marks, sizes = _marks(book, night), recorded_labels(book, night)
+    return {
+        label: replace(_heard(label, marks.get(label), board), which=_which(sizes, marks, label))
+        for label in sizes
+    }
 
 
 def sound_of(book: Store, night: int, label: str) -> KeptRecording:
@@ -88,9 +98,29 @@ def sound_of(book: Store, night: int, label: str) -> KeptRecording:
     )
 
 
-def forget(book: Store, night: int, label: str) -> None:
-    """Take a recording away. Raises NotThere and StoreRefused."""
-    forget_recording(book, night, label)
+def forget(book: Store, night: int, label: str, saw: str | None = None) -> None:
+    """Take the recording away that the window saw. Raises ChangedMeanwhile, NotThere and StoreRefused."""
+    with book.transaction() as within:
+        _check_seen(within, night, label, saw)
+        forget_recording(within, night, label)
+
+
+def _check_seen(book: Store, night: int, label: str, saw: str | None) -> None:
+    """Refuse to replace another recording than the one that was seen: ChangedMeanwhile."""
+    stands = _which(recorded_labels(book, night), _marks(book, night), label)
+    if saw not in {None, stands} and stands:
+        raise ChangedMeanwhile(
+            f"Another window recorded {called(label)} since this one was loaded",
+            stands=stands,
+            remedy="Load the page in another window and hear it. Send yours again to put it in that place.",
+        )
+
+
+def _which(sizes: Mapping[str, int], marks: Mapping[str, "_Mark"], label: str) -> str:
+    """Return which recording of a part this is; nothing where there is none."""
+    if label not in sizes:
+        return ""
+    return f"{sizes[label]} bytes of {marks[label].written if label in marks else 'some day'}"
 
 
 def recorded_fingerprint(book: Store, night: int) -> str:

@@ -16,13 +16,22 @@ from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
 
 from onewhole.desk.classes.class_records import NotThere, StoreRefused
+from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.errors import InputError, OnewholeError
 from onewhole.web.app import MINE, App
 from onewhole.web.http.addresses import Addresses
 from onewhole.web.http.forms import SubmittedForm, read_form
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.request_store import FileUse, RequestStore
-from onewhole.web.http.response import Content, FileContent, HtmlPage, Json, PageResponse, Redirect
+from onewhole.web.http.response import (
+    Content,
+    FileContent,
+    HtmlPage,
+    Json,
+    PageResponse,
+    Redirect,
+    refused_status,
+)
 from onewhole.web.http.templates import rendered
 
 #: The most bytes of a form; a route that takes files has its own limit.
@@ -185,13 +194,10 @@ def _saved(name: str) -> dict[str, str]:
 def _everywhere(request: PageRequest) -> dict[str, object]:
     """Return the values that every template has."""
     room = request.room if "room" in request.path_params else None
-    app, name = request.app, request.book_name
-    damages = app.checks.damages(name, app.books[name], app.jobs) if room else 0
     return {
         "request": request,
         "at": request.at,
         "room": room,
-        "damages": damages,
         "csrf_token": request.csrf_token,
         "demo": request.is_demo,
         "signs_in": request.app.signs_in,
@@ -207,9 +213,11 @@ def wants_json(http_request: Request) -> bool:
 
 def refusal(http_request: Request, request: PageRequest, refused: OnewholeError) -> Response:
     """Tell what was refused, where, and what to do next."""
-    status = 404 if isinstance(refused, NotThere) else 503 if isinstance(refused, StoreRefused) else 422
+    status = refused_status(refused)
     if wants_json(http_request):
         content = {"refused": refused.what, "where": refused.where or "", "remedy": refused.remedy or ""}
+        if isinstance(refused, ChangedMeanwhile):
+            content["stands"] = refused.stands
         return JSONResponse(content, status)
     words: Mapping[str, object] = {
         "what": refused.what,

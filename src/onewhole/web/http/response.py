@@ -4,6 +4,27 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from onewhole.desk.classes.class_records import NotThere, StoreRefused
+from onewhole.desk.classes.seen import ChangedMeanwhile
+from onewhole.errors import OnewholeError
+
+
+def refused_status(refused: OnewholeError) -> int:
+    """Return the status of a page that tells a refusal.
+
+    >>> refused_status(OnewholeError("No page here"))
+    422
+    """
+    match refused:
+        case NotThere():
+            return 404
+        case StoreRefused():
+            return 503
+        case ChangedMeanwhile():
+            return 409
+        case _:
+            return 422
+
 
 @dataclass(frozen=True, slots=True)
 class HtmlPage:

@@ -12,7 +12,7 @@ from onewhole.desk.classes.class_records import rooms
 from onewhole.desk.keep.backups import PRIVACY
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
-from onewhole.web.http.response import HtmlPage, Redirect
+from onewhole.web.http.response import HtmlPage, Redirect, refused_status
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -23,7 +23,7 @@ def look(request: PageRequest) -> HtmlPage:
 def call(request: PageRequest) -> HtmlPage | Redirect:
     """Give the class another name."""
     try:
-        rename(request.book, request.number("room"), request.field("name", ""))
+        rename(request.book, request.number("room"), request.field("name", ""), request.field("saw"))
     except InputError as refused:
         return _shown(request, refused, "call")
     return Redirect(request.at("class_page.look"))
@@ -43,16 +43,16 @@ def add(request: PageRequest) -> HtmlPage | Redirect:
 def name(request: PageRequest) -> HtmlPage | Redirect:
     """Keep the names beside the codes."""
     try:
-        name_pupils(request.book, request.number("room"), _beside(request))
+        name_pupils(request.book, request.number("room"), _beside(request, "name"), _beside(request, "saw"))
     except InputError as refused:
         return _shown(request, refused, "name")
     return Redirect(request.at("class_page.look"))
 
 
-def _beside(request: PageRequest) -> dict[str, str]:
-    """Return the names of the form by their codes: they come in turn."""
+def _beside(request: PageRequest, what: str) -> dict[str, str]:
+    """Return the names of the form by their codes, as typed or as seen: they come in turn."""
     codes = [value for key, value in request.form_items if key == "code"]
-    names = [value for key, value in request.form_items if key == "name"]
+    names = [value for key, value in request.form_items if key == what]
     if len(codes) != len(names):
         raise InputError("The form is not whole", remedy="Load the page again; nothing was changed.")
     return dict(zip(codes, names, strict=True))
@@ -62,7 +62,9 @@ def _shown(request: PageRequest, refused: InputError | None = None, part: str = 
     here = request.room
     names = {pupil.code: pupil.name or "" for pupil in here.pupils}
     if part == "name" and refused and "whole" not in refused.what:
-        names |= {code: said for code, said in _beside(request).items() if code in names}
+        saw = _beside(request, "saw")
+        typed = {code: said for code, said in _beside(request, "name").items() if said != saw[code]}
+        names |= {code: said for code, said in typed.items() if code in names}
     words: dict[str, object] = {
         "names": names,
         "called": request.field("name", "") if part == "call" else here.name,
@@ -74,4 +76,4 @@ def _shown(request: PageRequest, refused: InputError | None = None, part: str = 
         "longest": LONGEST_NAME,
         "privacy": PRIVACY,
     }
-    return HtmlPage("class.html", words, 422 if refused else 200)
+    return HtmlPage("class.html", words, refused_status(refused) if refused else 200)

@@ -4,8 +4,8 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
+from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.keep import backups, locked_backup, password
-from onewhole.desk.keep.lying import what_lies
 from onewhole.desk.pupil.given_out import given_out_of
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
@@ -31,7 +31,6 @@ def look(request: PageRequest) -> HtmlPage:
         "file": path,
         "backups": backups.backups_of(path),
         "aside": backups.damaged_of(path),
-        "lying": what_lies(path),
         "privacy": backups.PRIVACY,
         "did": _DID.get(request.query.get("did", ""), ""),
         "most": MOST // (1024 * 1024),
@@ -84,7 +83,14 @@ def until(request: PageRequest) -> Redirect:
     """Set the last day, or with an empty field that there is none."""
     typed = request.field("day").strip()
     day = day_typed(typed) if typed else None
-    backups.set_keep_until(request.book, day)
+    stands = backups.keep_until(request.book)
+    if is_to_be_written(
+        "The last day",
+        day.isoformat() if day else "",
+        request.field("saw"),
+        stands.isoformat() if stands else "",
+    ):
+        backups.set_keep_until(request.book, day)
     return _done(request, "until" if day else "never")
 
 

@@ -104,6 +104,7 @@ def read_as(request: PageRequest) -> Json:
         label=request.field("label"),
         now=request.app.now(),
         by=BY,
+        saw=request.field("saw"),
     )
     read_as = request.field("read") if request.field("read") != request.field("typed") else None
     return Json({"judged": _judged(found), "readAs": read_as, "read": read_words(read_as)})

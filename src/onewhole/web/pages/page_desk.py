@@ -5,6 +5,7 @@ from datetime import datetime
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import sheet_typed
+from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
@@ -21,7 +22,7 @@ REMEDY = (*TYPED, "act", "label", "value")
 MOVE = (*TYPED, "label", "line", "to", "by")
 FORM = ("kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
 WISHES = (*TYPED, *FORM, "sheet", "script")
-SAVE = (*TYPED, "sheet", "recipe")
+SAVE = (*TYPED, "sheet", "recipe", "saw")
 SET = (*SAVE, "day")
 PRINT = (*TYPED, "print")
 
@@ -134,24 +135,36 @@ def wished(request: PageRequest) -> Json | Redirect:
 def saved(request: PageRequest) -> Json:
     """Keep what is typed; every earlier version stays."""
     recipe = request.field("recipe", "")
-    kept = kept_pages.keep_page(
-        request.book, _sheet(request), _typed(request), request.app.now(), recipe=recipe
-    )
+    try:
+        kept = kept_pages.keep_page(
+            request.book,
+            _sheet(request),
+            _typed(request),
+            request.app.now(),
+            recipe=recipe,
+            saw=_saw(request),
+        )
+    except ChangedMeanwhile as changed:
+        return _later(request, changed)
     return Json({"words": f"Saved as version {kept.version}.", **_kept(request, kept)})
 
 
 def night(request: PageRequest) -> Json:
     """Keep what is typed, and that the class takes it home on a day."""
     day = day_typed(request.field("day"))
-    made = kept_pages.set_page(
-        request.book,
-        request.number("room"),
-        _sheet(request),
-        _typed(request),
-        day=day,
-        now=request.app.now(),
-        recipe=request.field("recipe", ""),
-    )
+    try:
+        made = kept_pages.set_page(
+            request.book,
+            request.number("room"),
+            _sheet(request),
+            _typed(request),
+            day=day,
+            now=request.app.now(),
+            recipe=request.field("recipe", ""),
+            saw=_saw(request),
+        )
+    except ChangedMeanwhile as changed:
+        return _later(request, changed)
     return Json({"goes": f"{request.at('week.look')}?of={day.isoformat()}#night-{made.night.number}"})
 
 
@@ -213,6 +226,18 @@ def _typed(request: PageRequest) -> str:
 def _sheet(request: PageRequest) -> int | None:
     """Return which page it is saved as; none means a new one."""
     return request.count("sheet", 1, 2**31 - 1) if request.field("sheet", "") else None
+
+
+def _saw(request: PageRequest) -> int | None:
+    """Return the version that the desk began with; none for a new page."""
+    return request.count("saw", 1, 2**31 - 1) if request.field("sheet", "") else None
+
+
+def _later(request: PageRequest, changed: ChangedMeanwhile) -> Json:
+    """Tell that a later version was saved, with its row for the list of versions. Nothing is kept."""
+    newest = kept_pages.kept_versions(request.book, request.count("sheet", 1, 2**31 - 1))[0]
+    told = {"refused": changed.what, "where": "", "remedy": changed.remedy, "stands": changed.stands}
+    return Json({**told, "row": _kept(request, newest)["row"]}, 409)
 
 
 def _kept(request: PageRequest, kept: kept_pages.KeptPage) -> dict[str, object]:

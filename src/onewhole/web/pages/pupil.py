@@ -3,6 +3,7 @@
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Pupil
+from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
 from onewhole.desk.pupil.given_out import LONGEST as LONGEST_PART
 from onewhole.desk.pupil.given_out import forget_given_out, given_out_of, note_given_out
@@ -11,7 +12,7 @@ from onewhole.desk.pupil.pupil_export import all_held, export_csv, export_json
 from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, MOST_WEEKS, story
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
-from onewhole.web.http.response import Content, HtmlPage, Redirect
+from onewhole.web.http.response import Content, HtmlPage, Redirect, refused_status
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -110,25 +111,23 @@ def erase(request: PageRequest) -> HtmlPage:
                 remedy=f"Type {pupil.code} if you mean this child.",
             ),
         )
-    jobs, file = request.app.jobs, request.open_file
-    if jobs.goes_on(f"/{request.book_name}/"):
+    if request.field("saw") != (pupil.name or ""):
         return _asked(
             request,
-            InputError(
-                "Nothing was erased: work with this class is under way, which may write of the child",
-                remedy="Wait until it is done, then erase the child.",
+            ChangedMeanwhile(
+                f"Nothing was erased: the name of {pupil.code} was changed in another window",
+                stands=pupil.name or "",
+                remedy="See above who this is now, and type the code again if you mean this child.",
             ),
         )
     erased = erase_everywhere(
-        file,
+        request.open_file,
         request.number("room"),
         pupil.code,
         backups=request.field("backups", "") == "yes",
         made=request.app.folder / request.book_name,
     )
-    jobs.forget(f"/{request.book_name}/")
-    left = [path.relative_to(file.path.parent).as_posix() for path in erased.left]
-    return HtmlPage("erased.html", {"erased": erased, "left": left})
+    return HtmlPage("erased.html", {"erased": erased})
 
 
 def clean_file(request: PageRequest) -> Redirect:
@@ -141,7 +140,7 @@ def _asked(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     pupil = _pupil(request)
     given = given_out_of(request.book, request.number("room"), pupil.code)
     words = {"pupil": pupil, "refused": refused, "privacy": PRIVACY, "given": given}
-    return HtmlPage("erase.html", words, 422 if refused else 200)
+    return HtmlPage("erase.html", words, refused_status(refused) if refused else 200)
 
 
 def _pupil(request: PageRequest) -> Pupil:

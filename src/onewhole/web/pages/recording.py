@@ -22,7 +22,14 @@ def take(request: PageRequest) -> Json:
         raise InputError("No sound came with the form", remedy="Record it again.")
     recorded = Recorded(sent.content, _steps(request.field("steps")))
     kept = keep(
-        request.book, night, shown, request.field("label"), recorded, kind=sent.kind, now=request.app.now()
+        request.book,
+        night,
+        shown,
+        request.field("label"),
+        recorded,
+        kind=sent.kind,
+        now=request.app.now(),
+        saw=request.field("saw"),
     )
     words = {
         "label": kept.label,
@@ -44,7 +51,7 @@ def hear(request: PageRequest) -> Content:
 def take_away(request: PageRequest) -> Redirect:
     """Take a recording away."""
     night, _ = _board(request)
-    forget(request.book, night, request.field("label"))
+    forget(request.book, night, request.field("label"), request.field("saw"))
     return Redirect(request.at("walkthrough.look") + "#voice")
 
 

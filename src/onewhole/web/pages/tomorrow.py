@@ -43,7 +43,15 @@ def moved(request: PageRequest) -> Json | Redirect:
     """Move a pupil to a group, or back to where the answers say."""
     book, room, night = _where(request)
     code = request.field("code")
-    done = move(book, room, night, code=code, key=request.field("key"), now=request.app.now())
+    done = move(
+        book,
+        room,
+        night,
+        code=code,
+        key=request.field("key"),
+        now=request.app.now(),
+        saw=request.field("saw"),
+    )
     if request.field("script", ""):
         said = f"{request.room.shown(code)} is in the group {done.group} now."
         return Json({"said": said, "group": done.group, "undo": done.undo})

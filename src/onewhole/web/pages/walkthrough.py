@@ -6,7 +6,14 @@ from onewhole.desk.classes.class_records import NightPage, NotThere, night_page
 from onewhole.desk.walkthrough.board import board, board_html, board_policy, on_offer
 from onewhole.desk.walkthrough.film_night import film_night, film_there, mark_shown, shown_at
 from onewhole.desk.walkthrough.film_options import FilmChoice
-from onewhole.desk.walkthrough.film_plan import MOST_MINUTES, FilmPlan, keep_plan, plan_of
+from onewhole.desk.walkthrough.film_plan import (
+    MOST_MINUTES,
+    FilmPlan,
+    keep_plan,
+    plan_of,
+    plan_read,
+    plan_text,
+)
 from onewhole.desk.walkthrough.recordings import heard
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_SECONDS, called
 from onewhole.errors import InputError
@@ -27,7 +34,7 @@ FILES = {
 }
 #: What the form of choices has: a row for each problem, then the rest.
 _COLUMNS = ("label", "strategy", "picture", "length")
-TAKES = (*_COLUMNS, "tried", "minutes", "mistake")
+TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "saw")
 #: Of the files, what a page of ours plays or shows; the others are saved.
 _PLAYED = frozenset({"walkthrough.mp4", "walkthrough.vtt", "chapters.vtt", "poster.png"})
 
@@ -46,6 +53,7 @@ def look(request: PageRequest) -> HtmlPage:
         "refused": refused,
         "page": page,
         "plan": plan,
+        "saw": plan_text(plan),
         "board": shown,
         "minutes": _length(int(shown.seconds)),
         "offered": on_offer(page.sheet, plan),
@@ -85,7 +93,8 @@ def choose(request: PageRequest) -> Redirect:
         request.field("mistake", "") == "yes",
     )
     board(page.sheet, plan)
-    keep_plan(request.book, page.night.number, plan)
+    saw = request.field("saw")
+    keep_plan(request.book, page.night.number, plan, plan_read(saw) if saw else FilmPlan())
     return Redirect(f"{_home(request)}#choices")
 
 

@@ -1,6 +1,9 @@
 // What every page of ours needs: find a place, send a form with the session's CSRF token, say something, write on a page.
 
-/** What the server tells of something it refused. @typedef {{ refused: string, remedy?: string, where?: string }} Told */
+/**
+ * What the server tells of something it refused. `stands` is what another window kept meanwhile; `row` is its markup.
+ * @typedef {{ refused: string, remedy?: string, where?: string, stands?: string, row?: string }} Told
+ */
 /** Fields of a form. @typedef {Record<string, string> | FormData} Fields */
 
 /**

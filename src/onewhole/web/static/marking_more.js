@@ -49,13 +49,15 @@ async function readAs(desk) {
   await desk.saving.rest();
   try {
     /** @type {{ judged: Judged, readAs: string | null, read: string }} */
-    const found = await ask(desk.to("readAs"), { code: cell.code, label: cell.label, typed: cell.text, read: read.value });
+    const found = await ask(desk.to("readAs"), { code: cell.code, label: cell.label, typed: cell.text, read: read.value, saw: cell.readAs ?? cell.text });
     cell.show(found.judged, cell.text, found);
     read.value = "";
     cell.input.focus();
     desk.tell();
   } catch (error) {
-    desk.announce(refusal(error).message);
+    const { message, told } = refusal(error);
+    if (told.stands !== undefined) cell.readAs = told.stands; // sent once more, it is kept
+    desk.announce(message);
   }
 }
 

@@ -1,6 +1,6 @@
 // What is kept: the draft on this machine, the versions, the night that the page is set for, the printed page.
 
-import { ask, around, calmly, fragment, get, make, say, send } from "./kit.js";
+import { ask, around, calmly, fragment, get, make, refusal, say, send } from "./kit.js";
 import { trying } from "./page_desk_refused.js";
 import { put, standBefore, typed } from "./page_desk_text.js";
 import { recipeOf } from "./page_desk_wishes.js";
@@ -33,15 +33,36 @@ if (desk.dataset.saved !== undefined) {
 
 // Saving, versions, the night ---------------------------------------------------------------------------------------
 
+/**
+ * Send what is typed with the version that this desk began with. Where another window saved a later one, that is told and
+ * listed; sent once more, what is typed becomes the next one.
+ * @param {string} address
+ * @param {Record<string, string>} fields
+ */
+async function sent(address, fields) {
+  try {
+    return await ask(address, { ...fields, saw: desk.dataset.saw ?? "" });
+  } catch (error) {
+    const { stands, row } = refusal(error).told;
+    if (stands && row) {
+      desk.dataset.saw = stands;
+      drawVersion({ version: Number(stands), row });
+      versions.closest("details")?.setAttribute("open", "");
+    }
+    throw error;
+  }
+}
+
 async function save(as = desk.dataset.sheet ?? "") {
   const text = typed.value;
   await trying(async () => {
     /** @type {Kept} */
-    const now = await ask(desk.dataset.toSaved ?? "", { typed: text, sheet: as, recipe: recipeOf(text) });
+    const now = await sent(desk.dataset.toSaved ?? "", { typed: text, sheet: as, recipe: recipeOf(text) });
     localStorage.removeItem(draftName());
     if (as !== String(now.sheet)) history.replaceState(null, "", now.goes);
     const isNew = String(now.sheet) !== desk.dataset.sheet;
     desk.dataset.sheet = String(now.sheet);
+    desk.dataset.saw = String(now.version);
     savedText = text;
     get("which").replaceChildren(fragment(now.which));
     if (isNew) versions.replaceChildren();
@@ -50,7 +71,7 @@ async function save(as = desk.dataset.sheet ?? "") {
   });
 }
 
-/** @param {Kept} now */
+/** @param {{ version: number, row: string }} now */
 function drawVersion(now) {
   const last = versions.querySelector("li");
   if (last?.value === now.version) return;
@@ -85,7 +106,7 @@ get("tonight").addEventListener("submit", (event) => {
   const text = typed.value;
   trying(async () => {
     const fields = { typed: text, sheet: desk.dataset.sheet ?? "", day: day.value, recipe: recipeOf(text) };
-    const now = await ask(desk.dataset.toSet ?? "", fields);
+    const now = await sent(desk.dataset.toSet ?? "", fields);
     localStorage.removeItem(draftName());
     savedText = text;
     location.assign(now.goes);

@@ -42,6 +42,11 @@ export class Part {
     else this.item.removeAttribute("aria-current");
   }
 
+  /** Which recording is kept of it, as this window knows; nothing for none. */
+  get saw() { return find(this.item, "[data-recorded]").dataset.saw ?? ""; }
+
+  set saw(which) { find(this.item, "[data-recorded]").dataset.saw = which; }
+
   /** Show what is recorded of it now. @param {string} markup the server's */
   put(markup) {
     this.item.querySelector("audio")?.remove();

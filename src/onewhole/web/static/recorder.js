@@ -170,6 +170,7 @@ export class Recorder {
   async send(taken) {
     const form = new FormData();
     form.set("label", taken.part.label);
+    form.set("saw", taken.part.saw);
     form.set("steps", taken.marks.join(" "));
     form.set("sound", taken.sound, "recording");
     this.state("Sending ...");
@@ -183,6 +184,7 @@ export class Recorder {
       taken.part.put(kept.row);
     } catch (error) {
       const refused = refusal(error);
+      if (refused.told.stands) taken.part.saw = refused.told.stands; // sent once more, it takes that place
       this.unsent = FINAL.includes(refused.status) ? null : taken;
       this.state(`Not kept. ${refused.message}`);
     } finally {

@@ -1,7 +1,7 @@
 // Tomorrow: a pupil is moved by drag, by the form under "Move", or by the arrow keys on it; what the page tells
 // always comes from the server.
 
-import { all, around, ask, find, get, loaded, say } from "./kit.js";
+import { Refused, all, around, ask, find, get, loaded, say } from "./kit.js";
 
 const place = get("tomorrow");
 /** @type {{ code: string, key: string, shown: string }[]} */
@@ -45,7 +45,8 @@ async function move(code, key, undoing = false) {
   busy = true;
   const shown = seatOf(code).dataset.shown ?? code;
   try {
-    const told = await ask(place.dataset.move ?? "", { code, key, script: "yes" });
+    const saw = seatOf(code).dataset.saw ?? "";
+    const told = await ask(place.dataset.move ?? "", { code, key, saw, script: "yes" });
     if (!undoing) moves.push({ code, key: told.undo, shown });
     await renew();
     const seat = seatOf(code);
@@ -54,6 +55,7 @@ async function move(code, key, undoing = false) {
     seat.scrollIntoView({ block: "nearest" });
     say(told.said);
   } catch (error) {
+    if (error instanceof Refused && error.told.stands !== undefined) await renew();
     say(error instanceof Error ? error.message : String(error));
   } finally {
     busy = false;

@@ -1,0 +1,296 @@
+"""Every form carries what its window saw: of two windows, the second is told, and no work is lost in silence.
+
+Forms are taken from the pages as a browser without scripts would send them; what only a script sends is sent
+as the script does.
+"""
+
+import json
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+
+from onewhole.desk.classes.class_records import room
+from onewhole.desk.page.kept_pages import kept_versions
+from onewhole.desk.tomorrow.morning import morning
+from onewhole.desk.walkthrough.film_plan import plan_of
+from onewhole.store.recordings import recordings_of
+from tests.desk.walkthrough.test_recorded_film import beeps, webm
+from tests.kit.doors import Answer, Opened
+from tests.kit.forms import Form, form_to
+from tests.kit.rounds import lived_in
+from tests.kit.routes import ROUTES
+
+CLASS, FIRST, NIGHT = "/mine/1/class", "/mine/1/night/1", "/mine/1/night/9"
+
+#: Forms that need not carry what they saw, each with its reason.
+NEEDS_NONE = {
+    "week.done": "says that a step is done: said twice, the first moment stays",
+    "tomorrow.aside": "says which of two states it wants; what it saw is the other one",
+    "tomorrow.paper": "makes pages anew from what is kept; nothing is kept",
+    "marking.judge": "keeps nothing",
+    "marking.foretell": "keeps nothing",
+    "marking.paste": "keeps nothing; what is laid is sent as cells",
+    "marking.column": "writes only where nothing stands, each cell by compare-and-set",
+    "walkthrough.show": "says that it was shown: said twice, the first moment stays",
+    "walkthrough.make": "makes a film of what is kept; nothing is kept",
+    "reading.read": "reads what is kept",
+    "class_page.add": "adds pupils, each under a code of its own",
+    "pupil.give": "adds a line",
+    "pupil.take_back": "names a line by a number that is never given twice and never changes",
+    "pupil.clean_file": "takes away traces of what is erased already",
+    "page_desk.live": "keeps nothing",
+    "page_desk.mended": "keeps nothing",
+    "page_desk.moved": "keeps nothing",
+    "page_desk.wished": "makes a draft; it is kept by Save",
+    "page_desk.printed": "prints what it sends; the first moment of printing stays",
+    "welcome.make": "adds a class",
+    "welcome.demo": "opens the invented class",
+    "welcome.away": "takes the invented class away, and asks before",
+    "keep.lock": "makes a copy",
+    "keep.restore_own": "what stands is backed up first, and that backup is told",
+    "keep.restore_file": "what stands is backed up first, and that backup is told",
+    "keep.remove": "names a file by a name with its date",
+}
+
+
+@pytest.fixture
+def door(tmp_path: Path) -> Iterator[Opened]:
+    """A door on the invented class."""
+    with lived_in(tmp_path) as made:
+        yield made
+
+
+def _send(door: Opened, form: Form, **typed: str) -> Answer:
+    """Send a form as it stood when the page was loaded, with something typed."""
+    body: dict[str, list[str]] = {}
+    for name, value in form.filled(**typed):
+        body.setdefault(name, []).append(value)
+    came = door.client.post(form.action, data=body, headers=door.origin)
+    return Answer(came.status_code, came.text, came.headers.get("location", ""), came.content)
+
+
+def _names(door: Opened, form: Form, names: dict[str, str]) -> Answer:
+    """Send the form of names with some typed."""
+    codes = [value for name, value in form.fields if name == "code"]
+    stood = [value for name, value in form.fields if name == "name"]
+    typed = [names.get(code, name) for code, name in zip(codes, stood, strict=True)]
+    saw = [value for name, value in form.fields if name == "saw"]
+    body = {"csrf_token": door.csrf_token, "code": codes, "name": typed, "saw": saw}
+    came = door.client.post(form.action, data=body, headers=door.origin)
+    return Answer(came.status_code, came.text, "", came.content)
+
+
+def _named(door: Opened, *codes: str) -> list[str | None]:
+    here = room(door.door.books["mine"], 1)
+    return [here.pupil(code).name for code in codes]
+
+
+def names(door: Opened) -> None:
+    """Two windows name two children: both names stand. Two name one: the second is told and asked."""
+    old = form_to(door.get(CLASS).text, f"{CLASS}/names")
+    assert _names(door, old, {"K01": "Ada"}).status == 303
+    assert _names(door, old, {"K02": "Bo"}).status == 303
+    assert _named(door, "K01", "K02") == ["Ada", "Bo"]
+    told = _names(door, old, {"K01": "Ann", "K03": "Cy"})
+    assert (told.status, "K01" in told.text, "“Ada”" in told.text) == (409, True, True)
+    assert _named(door, "K01", "K03")[0] == "Ada"
+    again = form_to(told.text, f"{CLASS}/names")
+    assert {"Ann", "Cy"} <= {value for name, value in again.fields if name == "name"}, "nothing typed is lost"
+    assert _names(door, again, {}).status == 303
+    assert _named(door, "K01", "K02", "K03") == ["Ann", "Bo", "Cy"]
+
+
+def class_name(door: Opened) -> None:
+    """The second is told, and its name stands in the field, to be sent once more."""
+    old = form_to(door.get(CLASS).text, f"{CLASS}/name")
+    assert _send(door, old, name="Larks").status == 303
+    told = _send(door, old, name="Owls")
+    assert (told.status, "“Larks”" in told.text) == (409, True)
+    assert room(door.door.books["mine"], 1).name == "Larks"
+    again = form_to(told.text, f"{CLASS}/name")
+    assert again.value("name") == "Owls"
+    assert _send(door, again).status == 303
+    assert room(door.door.books["mine"], 1).name == "Owls"
+
+
+def last_day(door: Opened) -> None:
+    """The second is told which day stands."""
+    old = form_to(door.get("/mine/keep").text, "/mine/keep/until")
+    assert _send(door, old, day="2027-06-30").status == 303
+    told = _send(door, old, day="2026-12-24")
+    assert (told.status, "2027-06-30" in told.text) == (409, True)
+    assert form_to(door.get("/mine/keep").text, "/mine/keep/until").value("day") == "2027-06-30"
+
+
+def erased_child(door: Opened) -> None:
+    """Of a child that is called otherwise since, it is asked once more."""
+    address = "/mine/1/pupil/K05/erase"
+    old = form_to(door.get(address).text, address)
+    assert _names(door, form_to(door.get(CLASS).text, f"{CLASS}/names"), {"K05": "Renamed"}).status == 303
+    told = _send(door, old, sure="K05")
+    assert (told.status, "Renamed" in told.text) == (409, True)
+    assert _named(door, "K05") == ["Renamed"]
+    assert _send(door, form_to(told.text, address), sure="K05").status == 200
+    assert "K05" not in [pupil.code for pupil in room(door.door.books["mine"], 1).pupils]
+
+
+def group(door: Opened) -> None:
+    """The second window's move is told with the group that the pupil is in."""
+    page = door.get(f"{FIRST}/tomorrow").text
+    cards = [card for card in morning(door.door.books["mine"], 1, 1).cards if card.takes]
+    code = cards[0].seats[0].code
+    old = form_to(page, f"{FIRST}/tomorrow/move", code=code)
+    assert _send(door, old, key=cards[1].key).status == 303
+    told = _send(door, old, key=cards[2].key)
+    assert (told.status, f"“{cards[1].name}”" in told.text) == (409, True)
+    again = form_to(door.get(f"{FIRST}/tomorrow").text, f"{FIRST}/tomorrow/move", code=code)
+    assert again.value("saw") == cards[1].key
+    assert _send(door, again, key=cards[2].key).status == 303
+
+
+def reading(door: Opened) -> None:
+    """Of two readings of one cell the second is told the first."""
+    sent = {"code": "K05", "label": "1", "typed": "smudge"}
+    cells = json.dumps([["K05", "1", "smudge", json.loads(_now(door))]])
+    assert json.loads(door.post(f"{NIGHT}/marking/keep", cells=cells).text)["kept"]
+    assert door.post(f"{NIGHT}/marking/read-as", **sent, read="4 7/8", saw="smudge").status == 200
+    told = door.client.post(
+        f"{NIGHT}/marking/read-as",
+        data={**sent, "read": "4 1/8", "saw": "smudge", "csrf_token": door.csrf_token},
+        headers={**door.origin, "Accept": "application/json"},
+    )
+    assert (told.status_code, told.json()["stands"]) == (409, "4 7/8")
+    assert door.post(f"{NIGHT}/marking/read-as", **sent, read="4 1/8", saw="4 7/8").status == 200
+
+
+def _now(door: Opened) -> str:
+    """Return the text of K05's first cell, as JSON."""
+    cells = json.loads(door.get(f"{NIGHT}/marking/now").text)["cells"]
+    return json.dumps(next(one["text"] for one in cells if (one["code"], one["label"]) == ("K05", "1")))
+
+
+def cells(door: Opened) -> None:
+    """Of two writings over one text the second is told what stands."""
+    was = json.loads(_now(door))
+    for text, key in (("77 7/9", "kept"), ("88 8/9", "clashes")):
+        sent = json.dumps([["K05", "1", text, was]])
+        (found,) = json.loads(door.post(f"{NIGHT}/marking/keep", cells=sent).text)[key]
+        assert found["text"] == "77 7/9"
+
+
+def saved_page(door: Opened) -> None:
+    """A later version is told and listed; sent once more, what was typed is the next one. Nothing is lost."""
+    _page(door, "/mine/1/page/saved", {})
+
+
+def set_page(door: Opened) -> None:
+    """As when it is saved; the class takes home what is sent the second time."""
+    _page(door, "/mine/1/page/set", {"day": "2026-09-30"})
+
+
+def _page(door: Opened, address: str, more: dict[str, str]) -> None:
+    page = door.get("/mine/1/page/1").text
+    newest = kept_versions(door.door.books["mine"], 1)[0].version
+    assert f'data-sheet="1" data-saw="{newest}"' in page
+    sent = {"sheet": "1", "saw": f"{newest}", **more}
+    assert door.post("/mine/1/page/saved", typed="1. 5 - 2\n", sheet="1", saw=f"{newest}").status == 200
+    told = door.post(address, typed="1. 6 - 2\n", **sent)
+    found = json.loads(told.text)
+    assert (told.status, found["stands"]) == (409, f"{newest + 1}")
+    assert f"Bring back version {newest + 1}" in found["row"]
+    assert kept_versions(door.door.books["mine"], 1)[0].typed == "1. 5 - 2\n"
+    assert door.post(address, typed="1. 6 - 2\n", **(sent | {"saw": found["stands"]})).status == 200
+    assert [one.typed for one in kept_versions(door.door.books["mine"], 1)[:2]] == [
+        "1. 6 - 2\n",
+        "1. 5 - 2\n",
+    ]
+    assert door.post(address, typed="1. 6 - 2\n", **sent).status == 200, "the same text is no clash"
+
+
+def film(door: Opened) -> None:
+    """Choices for two problems are both kept; two for one are told."""
+    home = f"{NIGHT}/walkthrough"
+    old = form_to(door.get(home).text, f"{home}/choices")
+    assert _send(door, old, minutes="9").status == 303
+    assert _send(door, old, mistake="yes").status == 303
+    plan = plan_of(door.door.books["mine"], 9)
+    assert (plan.minutes, plan.mistake) == (9, True)
+    told = _send(door, old, minutes="12")
+    assert (told.status, "How long the film may be" in told.text) == (409, True)
+    assert plan_of(door.door.books["mine"], 9) == plan
+
+
+def _recorded(door: Opened, sound: bytes, saw: str) -> dict[str, str]:
+    came = door.client.post(
+        f"{NIGHT}/walkthrough/recording",
+        data={"csrf_token": door.csrf_token, "label": "closing", "steps": "", "saw": saw},
+        files={"sound": ("recording", sound, "audio/webm")},
+        headers={**door.origin, "Accept": "application/json"},
+    )
+    found: dict[str, str] = came.json()
+    return {**found, "status": f"{came.status_code}"}
+
+
+def recording(door: Opened) -> None:
+    """A part that another window recorded is not replaced in silence."""
+    first, second = webm(beeps(1, length=3)), webm(beeps(1, 2, length=4))
+    assert _recorded(door, first, "")["status"] == "200"
+    told = _recorded(door, second, "")
+    assert told["status"] == "409"
+    assert [one.sound for one in recordings_of(door.door.books["mine"], 9)] == [first]
+    assert _recorded(door, second, told["stands"])["status"] == "200"
+    assert [one.sound for one in recordings_of(door.door.books["mine"], 9)] == [second]
+
+
+def forgotten(door: Opened) -> None:
+    """The recording that is deleted is the one that was seen."""
+    home = f"{NIGHT}/walkthrough"
+    assert _recorded(door, webm(beeps(1, length=3)), "")["status"] == "200"
+    old = form_to(door.get(home).text, f"{home}/forget")
+    assert _recorded(door, webm(beeps(1, 2, length=4)), old.value("saw"))["status"] == "200"
+    assert _send(door, old).status == 409
+    assert len(recordings_of(door.door.books["mine"], 9)) == 1
+    assert _send(door, form_to(door.get(home).text, f"{home}/forget")).status == 303
+
+
+#: Forms that carry what they saw: the field that does, and a case of two windows.
+CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
+    "class_page.name": ("saw", names),
+    "class_page.call": ("saw", class_name),
+    "keep.until": ("saw", last_day),
+    "pupil.erase": ("saw", erased_child),
+    "tomorrow.moved": ("saw", group),
+    "marking.read_as": ("saw", reading),
+    "marking.keep": ("cells", cells),
+    "page_desk.saved": ("saw", saved_page),
+    "page_desk.night": ("saw", set_page),
+    "walkthrough.choose": ("saw", film),
+    "recording.take": ("saw", recording),
+    "recording.take_away": ("saw", forgotten),
+}
+
+
+def test_every_form_stands_in_one_of_the_two_tables() -> None:
+    """A new form says what it saw, or why it needs not; none stands there that is gone."""
+    posts = {route.page: route for route in ROUTES if route.method == "POST"}
+    assert posts.keys() == CARRIES.keys() | NEEDS_NONE.keys()
+    assert CARRIES.keys() & NEEDS_NONE.keys() == set()
+    assert [page for page, (field, _) in CARRIES.items() if field not in posts[page].fields] == []
+    assert [page for page in NEEDS_NONE if "saw" in posts[page].fields] == []
+
+
+@pytest.mark.parametrize("page", CARRIES)
+def test_of_two_windows_the_second_is_told(door: Opened, page: str) -> None:
+    """What the first one kept stands; what the second typed is not lost; sent once more it is kept."""
+    CARRIES[page][1](door)
+
+
+@pytest.mark.parametrize("page", [page for page, (field, _) in CARRIES.items() if field == "saw"])
+def test_a_form_that_does_not_say_what_it_saw_is_refused(door: Opened, page: str) -> None:
+    """It changes nothing, whatever else it holds."""
+    (route,) = (one for one in ROUTES if one.page == page and one.method == "POST")
+    address = route.path.replace("{book}", "mine").replace("{room:int}", "1").replace("{night:int}", "9")
+    fields = dict.fromkeys(route.fields, "1") | {"sure": "K05", "day": "2026-09-02"}
+    del fields["saw"]
+    assert door.post(address.replace("{code}", "K05"), **fields).status == 422
