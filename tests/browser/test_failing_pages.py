@@ -1,6 +1,8 @@
 """Pages that say no, in a real browser: the rules of axe (WCAG 2.2 AA) and the keyboard, wide and narrow."""
 
+import sqlite3
 from collections.abc import Iterator
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -142,6 +144,26 @@ def test_a_form_that_is_refused_keeps_what_was_typed(page: Page, door: Served) -
     expect(page.get_by_role("alert")).to_contain_text("“pupils” is a whole number from 0 to 60")
     _keeps_the_rules(page)
     assert page.get_by_label("How many pupils?").input_value() == "many"
+
+
+def test_what_a_disk_has_changed_is_taken_back_by_the_keyboard(page: Page, door: Served) -> None:
+    """Every page of the class says it; the page that names it has one button first."""
+    book = door.door.books["mine"]
+    back_up_daily(book, backups_folder(book.path), NOW)
+    with closing(sqlite3.connect(book.path)) as file, file:
+        file.execute("UPDATE pupils SET code = 'K09' WHERE code = 'K02'")
+    door.door.checks.look_again("mine", book)
+    page.goto(f"{door.base}/mine/1/class")
+    expect(page.get_by_role("alert")).to_contain_text("Something in this file is not as it was written.")
+    _keeps_the_rules(page)
+    _reached(page, "See what, and take it back")
+    page.keyboard.press("Enter")
+    expect(page.get_by_text("the code stands as “K09”")).to_be_visible()
+    _keeps_the_rules(page)
+    _reached(page, "Take it back")
+    page.keyboard.press("Enter")
+    expect(page.get_by_text("all are as they were written")).to_be_visible()
+    _keeps_the_rules(page)
 
 
 def test_a_fault_of_the_program_is_a_page(page: Page, door: Served, monkeypatch: pytest.MonkeyPatch) -> None:
