@@ -1,7 +1,10 @@
 """The teacher's recording is read whatever phone made it; what cannot be used is refused with its place."""
 
+import os
+import socket
 import tracemalloc
 import wave
+from contextlib import closing
 from fractions import Fraction
 from pathlib import Path
 
@@ -11,7 +14,8 @@ import pytest
 from numpy.typing import NDArray
 
 from onewhole.errors import InputError
-from onewhole.presses.decoding import RecordingRefused, recording
+from onewhole.presses import decoding
+from onewhole.presses.decoding import RecordingRefused, recording, recording_in
 from onewhole.presses.recording import voice_files
 
 RATE = 48_000
@@ -210,6 +214,84 @@ class TestRecording:
         assert 19 < recording(path).seconds < 21
         with pytest.raises(RecordingRefused, match="recordings together are longer than 60 min"):
             recording(path, at_most=Fraction(5))
+
+
+def raw(path: Path, codec: str, rate: int, seconds: int, channels: str = "mono") -> Path:
+    """Write a file that does not say how long it is, as one frame of so many seconds a packet."""
+    with av.open(str(path), "w", format="matroska", options={"live": "1"}) as file:
+        stream = file.add_stream(codec, rate=rate, layout=channels)
+        assert isinstance(stream, av.AudioStream)
+        samples = np.tile(tone(seconds, rate=rate), stream.codec_context.channels).reshape(1, -1)
+        frame = av.AudioFrame.from_ndarray(samples, format="s16", layout=channels)
+        frame.sample_rate = rate
+        file.mux(stream.encode(frame))
+        file.mux(stream.encode(None))
+    return path
+
+
+class TestLimits:
+    """What would take memory or time beyond that of a voice is refused before it does."""
+
+    @pytest.mark.parametrize(
+        ("rate", "said"),
+        [
+            (1, "The recording has 1 samples a second, and 8,000 to 192,000 can be read"),
+            (7_999, "The recording has 7,999 samples a second, and 8,000 to 192,000 can be read"),
+            (192_001, "The recording has 192,001 samples a second, and 8,000 to 192,000 can be read"),
+        ],
+    )
+    def test_samples_a_second(self, tmp_path: Path, rate: int, said: str) -> None:
+        """One sample a second would become 48,000: a file of a thousand bytes filled 4 GB of memory."""
+        assert said in refusal(raw(tmp_path / "1.webm", "flac" if rate == 1 else "pcm_s16le", rate, 99))
+
+    @pytest.mark.parametrize("rate", [8_000, 192_000])
+    def test_the_least_and_the_most_samples(self, tmp_path: Path, rate: int) -> None:
+        """The ends of the range are read."""
+        assert recording(raw(tmp_path / "1.webm", "pcm_s16le", rate, 2)).seconds == 2
+
+    def test_channels(self, tmp_path: Path) -> None:
+        """Sixteen channels are no voice; eight are still read."""
+        said = refusal(raw(tmp_path / "1.webm", "pcm_s16le", RATE, 1, "hexadecagonal"))
+        assert said.startswith("The recording has 16 channels, and 1 to 8 can be read (1.webm). ")
+        assert recording(raw(tmp_path / "2.webm", "pcm_s16le", RATE, 1, "7.1")).seconds == 1
+
+    def test_a_frame(self, tmp_path: Path) -> None:
+        """A frame is held whole; one of eleven seconds is refused, one of nine is read."""
+        said = refusal(raw(tmp_path / "1.webm", "pcm_s16le", 8_000, 11))
+        assert said.startswith("A part of the recording that is read at once is longer than 10 seconds")
+        assert recording(raw(tmp_path / "2.webm", "pcm_s16le", 8_000, 9)).seconds == 9
+
+    @pytest.mark.parametrize(("limit", "most"), [("MEMORY", 20_000_000), ("SECONDS", 0)])
+    def test_a_process_that_was_ended(
+        self, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, limit: str, most: int
+    ) -> None:
+        """A file on which the process runs out of memory or time is refused, from the disk and in memory."""
+        path = wav(tmp_path / "1.wav", tone(2))
+        monkeypatch.setattr(decoding, limit, most)
+        monkeypatch.setattr(decoding, "SOUND_A_SECOND", 10_000)
+        assert refusal(path).startswith(
+            "This recording cannot be read: it would take too much memory or time"
+        )
+        with pytest.raises(RecordingRefused, match="too much memory or time"):
+            recording_in(path.read_bytes(), "the recording of problem 1")
+
+    def test_more_than_a_pipe_holds(self) -> None:
+        """A process that ends before it has read what it was handed is told as any other."""
+        with pytest.raises(RecordingRefused, match="it is not sound"):
+            recording_in(b"seven wholes" * 1_000_000, "the recording of problem 1")
+
+    def test_what_is_no_file(self, tmp_path: Path) -> None:
+        """A pipe, a socket and a device are refused at once: nobody ever writes into them."""
+        os.mkfifo(tmp_path / "1.wav")
+        with closing(socket.socket(socket.AF_UNIX)) as there:
+            there.bind(str(tmp_path / "2.wav"))
+        (tmp_path / "3.wav").symlink_to("/dev/zero")
+        (tmp_path / "4.wav").mkdir()
+        said = [refusal(tmp_path / f"{name}.wav") for name in range(1, 5)]
+        assert [one.partition(" (")[0] for one in said] == [
+            *["This is not a file, and no recording"] * 3,
+            "This is a folder, not a recording",
+        ]
 
 
 class TestFolder:

@@ -1,31 +1,28 @@
 """A sound file decoded: a recording goes in, 48000 samples a second of one channel come out."""
 
-from contextlib import closing
 from fractions import Fraction
-from io import SEEK_END, BytesIO
 from pathlib import Path
-from typing import IO, Final
+from typing import Final, assert_never
 
-import av
 import numpy as np
-from av.container import InputContainer
-from av.error import FFmpegError
 
 from onewhole.errors import InputError
-from onewhole.presses.sound import Samples, Sound
+from onewhole.presses.decoder import CHANNELS, LONGEST_FRAME, RATE, RATES, Ending
+from onewhole.presses.limited import limited
+from onewhole.presses.named_file import NotAFile, opened
+from onewhole.presses.sound import Sound
 
-#: Samples a second of every recording once it is read, and the most seconds that are read.
-RATE, LONGEST = 48_000, 3600
+#: The most seconds that are read.
+LONGEST: Final = 3600
 #: A recording whose loudness (root of the mean square, of 32767) stays below this is silent: 60 dB down.
 QUIET: Final = 33
 #: A recording is not shorter than this, in seconds.
 SHORTEST: Final = Fraction(1, 2)
 
-#: Container formats that are opened; never a playlist that points to other files.
-_ONLY: Final = {
-    "format_whitelist": "wav,matroska,webm,mov,mp4,m4a,ogg,flac,mp3,aac",
-    "protocol_whitelist": "file",
-}
+#: Bytes that decoding may take beyond those of a recording that is held in memory, and seconds of the
+#: processor: so many, and one for every so many of sound. Whatever the file is, more is never taken.
+MEMORY: Final = 768 * 1024 * 1024
+SECONDS, SOUND_A_SECOND = 10, 30
 _AGAIN: Final = "Record it again, or save it again as WAV, WebM or M4A."
 
 
@@ -45,15 +42,19 @@ def recording(path: Path, *, at_least: Fraction = SHORTEST, at_most: Fraction = 
     shorter than ``at_least`` seconds or longer than ``at_most``: what is left of an hour for it.
     """
     name = str(path)
-    if not path.is_file():
-        what = "This is a folder, not a recording" if path.is_dir() else "There is no such recording"
-        raise RecordingRefused(what, file=name, remedy="Check the name of the file.")
     try:
-        file = path.open("rb")
+        opened(path).close()
+    except NotAFile as error:
+        what = (
+            "This is a folder, not a recording" if path.is_dir() else "This is not a file, and no recording"
+        )
+        raise RecordingRefused(what, file=name, remedy="Check the name of the file.") from error
+    except FileNotFoundError as error:
+        what = "There is no such recording"
+        raise RecordingRefused(what, file=name, remedy="Check the name of the file.") from error
     except OSError as error:
         raise _no_sound(name) from error
-    with file:
-        return _read(file, name, at_least, at_most)
+    return _heard(path, name, at_least, at_most)
 
 
 def recording_in(
@@ -63,21 +64,39 @@ def recording_in(
 
     Nothing is written to the disk. ``at_most`` is what one recording may last.
     """
-    return _read(BytesIO(content), name, at_least, at_most, at_most)
+    return _heard(content, name, at_least, at_most, at_most)
 
 
-def _read(
-    file: IO[bytes], name: str, at_least: Fraction, at_most: Fraction, longest: Fraction = Fraction(LONGEST)
+def _heard(
+    source: Path | bytes,
+    name: str,
+    at_least: Fraction,
+    at_most: Fraction,
+    longest: Fraction = Fraction(LONGEST),
 ) -> Sound:
-    if _cut(file):
-        what = "The recording is damaged: it ends before it should"
+    """Decode in a process of its own, and refuse what is no recording that can be used."""
+    most = int(at_most * RATE)
+    kept = bytearray()
+    found = _decoded(source, most, kept)
+    if found is None:
+        what = "This recording cannot be read: it would take too much memory or time"
         raise RecordingRefused(what, file=name, remedy=_AGAIN)
-    try:
-        opened = av.open(file, "r", options=_ONLY)
-    except (FFmpegError, OSError, ValueError) as error:
-        raise _no_sound(name) from error
-    with closing(opened):
-        samples = _decoded(opened, name, at_most, longest)
+    ending, number = found
+    there = Fraction(len(kept), 2 * RATE)
+    match ending:
+        case Ending.WHOLE:
+            pass
+        case Ending.NO_SOUND:
+            raise _no_sound(name)
+        case Ending.TOO_LONG:
+            raise _too_long(name, at_most, longest)
+        case Ending.CUT | Ending.DAMAGED | Ending.SHORTER:
+            raise RecordingRefused(_damage(ending, number, there), file=name, remedy=_AGAIN)
+        case Ending.RATE | Ending.CHANNELS | Ending.FRAME:
+            raise RecordingRefused(_odd(ending, number), file=name, remedy=_AGAIN)
+        case _:
+            assert_never(ending)
+    samples = np.frombuffer(kept, np.int16)
     sound = Sound(samples, RATE)
     if sound.seconds < at_least:
         raise too_short(name, sound.seconds, at_least)
@@ -124,52 +143,44 @@ def said(seconds: Fraction) -> str:
     return f"{whole // 60} min {whole % 60} s"
 
 
-def _decoded(opened: InputContainer, name: str, at_most: Fraction, longest: Fraction) -> Samples:
-    """Decode the first audio stream, counting the samples as they come."""
-    if not opened.streams.audio:
-        raise _no_sound(name)
-    stream = opened.streams.audio[0]
-    claimed = _claimed(opened)
-    if claimed > at_most + 1:
-        raise _too_long(name, at_most, longest)
-    most = int(at_most * RATE)
-    kept = bytearray()
-    turn = av.AudioResampler(format="s16", layout="mono", rate=RATE)
-    try:
-        for frame in opened.decode(stream):
-            for part in turn.resample(frame):
-                kept += part.to_ndarray().tobytes()
+def _decoded(source: Path | bytes, most: int, kept: bytearray) -> tuple[Ending, int] | None:
+    """Put the samples into `kept` and return how decoding ended; None for a process that was ended."""
+    path, content = ([str(source)], b"") if isinstance(source, Path) else ([], source)
+    seconds = SECONDS + most // RATE // SOUND_A_SECOND
+    with limited(
+        "onewhole.presses.decoder", most, *path, memory=MEMORY + 2 * len(content), seconds=seconds
+    ) as process:
+        assert process.stdin is not None
+        assert process.stdout is not None
+        if not path:
+            process.stdin.write(len(content).to_bytes(8, "little"))
+            process.stdin.write(content)
+            process.stdin.flush()
+        while (length := process.stdout.read(4)) and (size := int.from_bytes(length, "little")):
+            kept += process.stdout.read(size)
             if len(kept) > 2 * most:
-                raise _too_long(name, at_most, longest)
-        for part in turn.resample(None):
-            kept += part.to_ndarray().tobytes()
-    except (FFmpegError, OSError, ValueError) as error:
-        if isinstance(error, RecordingRefused):
-            raise
-        raise RecordingRefused(
-            f"The recording is damaged after {said(Fraction(len(kept), 2 * RATE))}", file=name, remedy=_AGAIN
-        ) from error
-    there = Fraction(len(kept), 2 * RATE)
-    if there < claimed - 1:
-        raise RecordingRefused(
-            f"The recording is damaged: it should last {said(claimed)} and ends after {said(there)}",
-            file=name,
-            remedy=_AGAIN,
-        )
-    return np.frombuffer(kept, np.int16)
+                return Ending.TOO_LONG, 0
+        ending, _, number = process.stdout.read().decode("ascii").partition(" ")
+        if ending:
+            return Ending(ending), int(number)
+    return None
 
 
-def _cut(file: IO[bytes]) -> bool:
-    """Whether a WAV file says that it is longer than it is; one that was not told its size says -1."""
-    head, length = file.read(8), file.seek(0, SEEK_END)
-    file.seek(0)
-    size = int.from_bytes(head[4:8], "little")
-    return head[:4] == b"RIFF" and size != 0xFFFF_FFFF and size + 7 > length
+def _damage(ending: Ending, number: int, there: Fraction) -> str:
+    if ending is Ending.CUT:
+        return "The recording is damaged: it ends before it should"
+    if ending is Ending.DAMAGED:
+        return f"The recording is damaged after {said(there)}"
+    claimed = said(Fraction(number, 1_000_000))
+    return f"The recording is damaged: it should last {claimed} and ends after {said(there)}"
 
 
-def _claimed(opened: InputContainer) -> Fraction:
-    """Return the seconds that the file says it lasts; 0 where it does not say."""
-    return Fraction(opened.duration or 0, av.time_base)
+def _odd(ending: Ending, number: int) -> str:
+    if ending is Ending.RATE:
+        return f"The recording has {number:,} samples a second, and {RATES[0]:,} to {RATES[-1]:,} can be read"
+    if ending is Ending.CHANNELS:
+        return f"The recording has {number} channels, and {CHANNELS[0]} to {CHANNELS[-1]} can be read"
+    return f"A part of the recording that is read at once is longer than {LONGEST_FRAME} seconds"
 
 
 def _no_sound(name: str) -> RecordingRefused:

@@ -3,14 +3,13 @@
 import hashlib
 import secrets
 from collections.abc import Callable
-from concurrent.futures import Future, ProcessPoolExecutor, as_completed
+from concurrent.futures import Future, as_completed
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
 from dataclasses import dataclass
 from functools import cache, partial
 from importlib.metadata import version
 from importlib.resources import files
-from multiprocessing import get_context
 from pathlib import Path
 from re import compile as pattern
 
@@ -23,6 +22,7 @@ from onewhole.presses.encoding import encode_part, encode_sound
 from onewhole.presses.files import FileRefused
 from onewhole.presses.frames import numbers, parts
 from onewhole.presses.joining import join
+from onewhole.presses.workers import workers
 from onewhole.walkthroughs.timeline import Timeline
 
 #: Chapters are drawn by so many processes.
@@ -115,8 +115,7 @@ def _work(jobs: dict[Path, Callable[[Path], object]], made: Callable[[Path], Non
             _beside(place, job)
             made(place)
         return
-    # A process that starts afresh does not inherit threads or locks of this one.
-    with ProcessPoolExecutor(WORKERS, mp_context=get_context("spawn")) as pool:
+    with workers(WORKERS) as pool:
         waiting: dict[Future[None], Path] = {
             pool.submit(_beside, place, job): place for place, job in jobs.items()
         }

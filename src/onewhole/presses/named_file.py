@@ -1,0 +1,72 @@
+"""A file that a person named: opened to be read, if it is a file and nothing else."""
+
+import os
+import stat
+from pathlib import Path
+from typing import BinaryIO, Final
+
+from onewhole.errors import InputError
+
+_REMEDY: Final = "See that the name is that of a file."
+
+
+class NotAFile(InputError):
+    """What is named is no file: a folder, a pipe, a socket or a device."""
+
+
+class TooLarge(InputError):
+    """The file has more bytes than what it should be ever has."""
+
+
+def opened(path: Path) -> BinaryIO:
+    """Open a file to read its bytes; it never waits for a pipe, and asks what it opened, not the name.
+
+    Raises NotAFile, and OSError as `open` does.
+
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     opened(Path(folder))
+    Traceback (most recent call last):
+    ...
+    onewhole.presses.named_file.NotAFile: This is a folder, and a file is wanted (...). See that ...
+    """
+    _check(path.stat().st_mode, path)  # a device may do something when it is opened
+    handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
+    file = os.fdopen(handle, "rb")
+    try:
+        _check(os.fstat(file.fileno()).st_mode, path)
+    except BaseException:
+        file.close()
+        raise
+    return file
+
+
+def content(path: Path, most: int) -> bytes:
+    """Return the bytes of a file, at most so many. Raises NotAFile, TooLarge and OSError.
+
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     _ = (Path(folder) / "kites.txt").write_bytes(b"six kites")
+    ...     content(Path(folder) / "kites.txt", 9)
+    b'six kites'
+    """
+    with opened(path) as file:
+        found = file.read(most + 1)
+    if len(found) > most:
+        raise TooLarge(
+            f"The file is larger than {most:,} bytes",
+            file=str(path),
+            remedy="See whether this is the right file.",
+        )
+    return found
+
+
+def _check(mode: int, path: Path) -> None:
+    """Raise NotAFile for anything but a file."""
+    if stat.S_ISREG(mode):
+        return
+    if stat.S_ISDIR(mode):
+        raise NotAFile("This is a folder, and a file is wanted", file=str(path), remedy=_REMEDY)
+    raise NotAFile(
+        "This is a pipe, a socket or a device, and a file is wanted", file=str(path), remedy=_REMEDY
+    )

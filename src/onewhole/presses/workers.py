@@ -1,0 +1,27 @@
+"""Processes that share work, and end when the process that started them does, however it ends."""
+
+import os
+from concurrent.futures import ProcessPoolExecutor
+from multiprocessing import get_context, parent_process
+from multiprocessing.connection import wait
+from threading import Thread
+
+
+def workers(count: int) -> ProcessPoolExecutor:
+    """Return so many processes; they start afresh, so they inherit no threads and no locks of this one."""
+    return ProcessPoolExecutor(count, mp_context=get_context("spawn"), initializer=_end_with_parent)
+
+
+def _end_with_parent() -> None:
+    """From now on, end this process when its parent is there no more: a pipe between the two then ends.
+
+    Without it a process that waits for work waits forever, since it holds both ends of the pipe for work.
+    """
+    parent = parent_process()
+    assert parent is not None, "a process of the pool has a parent"
+
+    def watch() -> None:
+        wait([parent.sentinel])
+        os._exit(1)
+
+    Thread(target=watch, daemon=True).start()
