@@ -48,7 +48,7 @@ def test_a_file_that_is_not_there(tmp_path: Path) -> None:
 
 def test_a_folder_is_no_file(tmp_path: Path) -> None:
     """A folder cannot be read."""
-    with pytest.raises(InputError, match="cannot be read"):
+    with pytest.raises(InputError, match="This is a folder, and a file is wanted"):
         read_text(tmp_path)
 
 

@@ -33,8 +33,9 @@ if __name__ == "__main__":
 """
 DECODER = """
 import os
+from onewhole.presses.decoder import decode_for_parent
 from onewhole.presses.limited import limited
-with limited("onewhole.presses.decoder", 1, memory=1 << 30, seconds=9_999) as process:
+with limited(decode_for_parent, 1, memory=1 << 30, seconds=9_999) as process:
     print(process.pid, flush=True)
     os.read(0, 1)
 """

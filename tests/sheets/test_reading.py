@@ -4,7 +4,7 @@ import pytest
 
 from onewhole.sheets.document import Instruction, SheetError
 from onewhole.sheets.header import Header
-from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.reading import MOST_LINES, MOST_PROBLEMS, read_sheet
 
 
 def mistakes(text: str) -> list[tuple[int | None, int | None, str]]:
@@ -33,6 +33,19 @@ def test_labels(line: str, label: str, typed: str) -> None:
     """With a dot, a bracket or a colon, and blanks of any sort."""
     (problem,) = read_sheet(line).problems
     assert (problem.label, problem.typed, problem.story) == (label, typed, "")
+
+
+def test_a_page_has_so_many_problems_and_lines() -> None:
+    """Two hundred problems are read; the next is told with its line, and nothing after it is read."""
+    rows = [f"{number}. {number + 5} - 2" for number in range(1, MOST_PROBLEMS + 1)]
+    assert len(read_sheet("\n".join(["title: Kites", "", *rows, "", "# The end."])).problems) == 200
+    beyond = [*rows, "", "201. 5 - 2", "202. 5 -", "1."]
+    assert mistakes("\n".join(beyond)) == [(202, 1, "here is one more problem, and a page has at most 200")]
+    assert len(read_sheet("\n" * (MOST_LINES - 1) + "1. 5 - 2").problems) == 1
+    assert mistakes("1. 5 - 2\n" + "\n" * MOST_LINES + "title: 2") == [
+        (2001, 1, "here is one more line, and a page has at most 2,000")
+    ]
+    assert {line for line, _, _ in mistakes("a: b\n" * 5000)} == set(range(1, MOST_LINES + 2))
 
 
 def test_everything_in_its_place() -> None:

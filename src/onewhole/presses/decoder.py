@@ -1,14 +1,14 @@
 """The process that decodes a recording for `decoding`.
 
 On standard output come pieces of sound (four bytes that say how many follow, then 16-bit samples of one
-channel), and after a piece of no length how it ended: one line, an `Ending` and a number.
+channel), and after a piece of no length how it ended: one line, the name of an `Ending` and a number.
 """
 
 import os
 import sys
 from collections.abc import Callable
 from contextlib import closing
-from enum import StrEnum
+from enum import Enum, auto
 from io import SEEK_END, BytesIO
 from pathlib import Path
 from typing import IO, Final
@@ -37,21 +37,21 @@ ONLY: Final = {
 _PIECE: Final = RATE
 
 
-class Ending(StrEnum):
+class Ending(Enum):
     """How decoding ended; beside it stands a number."""
 
-    WHOLE = "whole"
-    CUT = "cut"
-    NO_SOUND = "no-sound"
-    TOO_LONG = "too-long"
-    DAMAGED = "damaged"
+    WHOLE = auto()
+    CUT = auto()
+    NO_SOUND = auto()
+    TOO_LONG = auto()
+    DAMAGED = auto()
     #: The number: the millionths of a second that the file says it lasts.
-    SHORTER = "shorter"
+    SHORTER = auto()
     #: The number: samples a second.
-    RATE = "rate"
+    RATE = auto()
     #: The number: channels.
-    CHANNELS = "channels"
-    FRAME = "frame"
+    CHANNELS = auto()
+    FRAME = auto()
 
 
 class _Ended(Exception):
@@ -126,7 +126,7 @@ def _cut(file: IO[bytes]) -> bool:
     return head[:4] == b"RIFF" and size != 0xFFFF_FFFF and size + 7 > length
 
 
-def main() -> None:
+def decode_for_parent() -> None:
     """Decode for `decoding`: `most` samples, and a path; without one, bytes come in, how many first."""
     most, *path = sys.argv[1:]
     file: IO[bytes] = opened(Path(path[0])) if path else BytesIO(read(int.from_bytes(read(8), "little")))
@@ -134,7 +134,7 @@ def main() -> None:
     with file:
         ending, number = decode(file, int(most), _send)
     _send(b"")
-    sys.stdout.buffer.write(f"{ending} {number}\n".encode())
+    sys.stdout.buffer.write(f"{ending.name} {number}\n".encode())
     sys.stdout.buffer.flush()
     os._exit(0)  # nothing is left to clear away, and a thread still waits
 

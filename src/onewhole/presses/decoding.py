@@ -7,9 +7,9 @@ from typing import Final, assert_never
 import numpy as np
 
 from onewhole.errors import InputError
-from onewhole.presses.decoder import CHANNELS, LONGEST_FRAME, RATE, RATES, Ending
+from onewhole.presses.decoder import CHANNELS, LONGEST_FRAME, RATE, RATES, Ending, decode_for_parent
 from onewhole.presses.limited import limited
-from onewhole.presses.named_file import NotAFile, opened
+from onewhole.presses.named_file import NoFile, opened
 from onewhole.presses.sound import Sound
 
 #: The most seconds that are read.
@@ -44,7 +44,7 @@ def recording(path: Path, *, at_least: Fraction = SHORTEST, at_most: Fraction = 
     name = str(path)
     try:
         opened(path).close()
-    except NotAFile as error:
+    except NoFile as error:
         what = (
             "This is a folder, not a recording" if path.is_dir() else "This is not a file, and no recording"
         )
@@ -148,7 +148,7 @@ def _decoded(source: Path | bytes, most: int, kept: bytearray) -> tuple[Ending, 
     path, content = ([str(source)], b"") if isinstance(source, Path) else ([], source)
     seconds = SECONDS + most // RATE // SOUND_A_SECOND
     with limited(
-        "onewhole.presses.decoder", most, *path, memory=MEMORY + 2 * len(content), seconds=seconds
+        decode_for_parent, most, *path, memory=MEMORY + 2 * len(content), seconds=seconds
     ) as process:
         assert process.stdin is not None
         assert process.stdout is not None
@@ -162,7 +162,7 @@ def _decoded(source: Path | bytes, most: int, kept: bytearray) -> tuple[Ending, 
                 return Ending.TOO_LONG, 0
         ending, _, number = process.stdout.read().decode("ascii").partition(" ")
         if ending:
-            return Ending(ending), int(number)
+            return Ending[ending], int(number)
     return None
 
 

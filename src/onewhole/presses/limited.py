@@ -6,7 +6,7 @@ It imports next to nothing, so that the limits stand before a library is loaded.
 import os
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from threading import Thread, Timer
 from typing import Final
@@ -19,8 +19,10 @@ PATIENCE: Final = 3
 
 
 @contextmanager
-def limited(module: str, *arguments: object, memory: int, seconds: int) -> Iterator[subprocess.Popen[bytes]]:
-    """Run `main` of one of our modules in a process with so many bytes and seconds of the processor.
+def limited(
+    work: Callable[[], None], *arguments: object, memory: int, seconds: int
+) -> Iterator[subprocess.Popen[bytes]]:
+    """Run a function of a module in a process with so many bytes and seconds of the processor.
 
     The process has pipes for standard input and output; it is ended at the end of the `with`, after
     `PATIENCE` times the seconds, and when this process ends in any way: its standard input stays open for as
@@ -28,8 +30,8 @@ def limited(module: str, *arguments: object, memory: int, seconds: int) -> Itera
     """
     code = (
         f"import sys; sys.path[:] = {sys.path!r}\n"
-        f"from onewhole.presses.limited import limit; limit({memory}, {seconds})\n"
-        f"from {module} import main; main()"
+        f"from {limit.__module__} import {limit.__name__} as limit; limit({memory}, {seconds})\n"
+        f"from {work.__module__} import {work.__name__} as work; work()"
     )
     process = subprocess.Popen(  # noqa: S603 - Python itself, with a module of ours
         [sys.executable, "-c", code, *map(str, arguments)],
@@ -40,7 +42,7 @@ def limited(module: str, *arguments: object, memory: int, seconds: int) -> Itera
     late = Timer(PATIENCE * seconds, process.kill)
     late.start()
     try:
-        with process, suppress(BrokenPipeError):  # a process that was ended reads no more
+        with suppress(BrokenPipeError), process:  # a process that was ended reads no more
             try:
                 yield process
             finally:

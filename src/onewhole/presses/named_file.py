@@ -10,7 +10,7 @@ from onewhole.errors import InputError
 _REMEDY: Final = "See that the name is that of a file."
 
 
-class NotAFile(InputError):
+class NoFile(InputError):
     """What is named is no file: a folder, a pipe, a socket or a device."""
 
 
@@ -21,14 +21,15 @@ class TooLarge(InputError):
 def opened(path: Path) -> BinaryIO:
     """Open a file to read its bytes; it never waits for a pipe, and asks what it opened, not the name.
 
-    Raises NotAFile, and OSError as `open` does.
+    Raises NoFile, and OSError as `open` does.
 
     >>> from tempfile import TemporaryDirectory
     >>> with TemporaryDirectory() as folder:
-    ...     opened(Path(folder))
-    Traceback (most recent call last):
-    ...
-    onewhole.presses.named_file.NotAFile: This is a folder, and a file is wanted (...). See that ...
+    ...     try:
+    ...         opened(Path(folder))
+    ...     except NoFile as refused:
+    ...         print(refused.what)
+    This is a folder, and a file is wanted
     """
     _check(path.stat().st_mode, path)  # a device may do something when it is opened
     handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
@@ -42,7 +43,7 @@ def opened(path: Path) -> BinaryIO:
 
 
 def content(path: Path, most: int) -> bytes:
-    """Return the bytes of a file, at most so many. Raises NotAFile, TooLarge and OSError.
+    """Return the bytes of a file, at most so many. Raises NoFile, TooLarge and OSError.
 
     >>> from tempfile import TemporaryDirectory
     >>> with TemporaryDirectory() as folder:
@@ -62,11 +63,9 @@ def content(path: Path, most: int) -> bytes:
 
 
 def _check(mode: int, path: Path) -> None:
-    """Raise NotAFile for anything but a file."""
+    """Raise NoFile for anything but a file."""
     if stat.S_ISREG(mode):
         return
     if stat.S_ISDIR(mode):
-        raise NotAFile("This is a folder, and a file is wanted", file=str(path), remedy=_REMEDY)
-    raise NotAFile(
-        "This is a pipe, a socket or a device, and a file is wanted", file=str(path), remedy=_REMEDY
-    )
+        raise NoFile("This is a folder, and a file is wanted", file=str(path), remedy=_REMEDY)
+    raise NoFile("This is a pipe, a socket or a device, and a file is wanted", file=str(path), remedy=_REMEDY)

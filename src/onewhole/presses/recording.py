@@ -7,9 +7,9 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Final
 
+from onewhole.presses.decoder import RATE
 from onewhole.presses.decoding import (
     LONGEST,
-    RATE,
     SHORTEST,
     RecordingRefused,
     recording,
@@ -17,6 +17,7 @@ from onewhole.presses.decoding import (
     silent,
     too_short,
 )
+from onewhole.presses.named_file import NoFile, TooLarge, content
 from onewhole.presses.sound import Sound
 
 #: Chapters that need no recording: they stay silent.
@@ -24,6 +25,8 @@ OPTIONAL: Final = frozenset({"opening", "closing"})
 #: How the name of a recording ends.
 KINDS: Final = (".wav", ".webm", ".m4a")
 HEADER: Final = "problem,start"
+#: The most bytes of a file of times.
+MOST_TIMES: Final = 100_000
 #: The most mistakes that one refusal lists.
 MOST_TOLD: Final = 12
 
@@ -120,13 +123,13 @@ def _starts(times: Path, labels: Sequence[str]) -> tuple[list[_Start], list[Reco
     """Read the file of times: the rows that can be used, and what is wrong."""
     name = str(times)
     try:
-        lines = times.read_text(encoding="utf-8-sig").splitlines()
+        lines = content(times, MOST_TIMES).decode("utf-8-sig").splitlines()
     except FileNotFoundError as error:
         remedy = (
             f"Put this file beside it, with the line {HEADER} and a line for each problem, such as 1,12.5"
         )
         raise RecordingRefused("There are no times for the recording", file=name, remedy=remedy) from error
-    except (OSError, UnicodeDecodeError) as error:
+    except (OSError, NoFile, TooLarge, UnicodeDecodeError) as error:
         remedy = "Save it again as plain text (UTF-8)."
         raise RecordingRefused("The times cannot be read", file=name, remedy=remedy) from error
     if not lines or lines[0].replace(" ", "") != HEADER:

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from onewhole.errors import InputError
+from onewhole.presses.named_file import TooLarge, content
 
 #: A sheet or the answers of a class are far smaller.
 LARGEST = 5_000_000
@@ -11,8 +12,8 @@ LARGEST = 5_000_000
 def read_text(path: Path) -> str:
     """Return the text of a UTF-8 file, without a byte-order mark.
 
-    Raises InputError when the file is not there, is too large, or holds bytes that are no UTF-8, with line
-    and column of the first.
+    Raises InputError when the file is not there, is no file, is too large, or holds bytes that are no UTF-8,
+    with line and column of the first.
 
     >>> from tempfile import TemporaryDirectory
     >>> with TemporaryDirectory() as folder:
@@ -21,10 +22,10 @@ def read_text(path: Path) -> str:
     '1. 7 2/6 - 3 5/6'
     """
     try:
-        if path.stat().st_size > LARGEST:
-            msg = "the file is too large to be a sheet or the answers of a class"
-            raise InputError(msg, file=str(path), remedy="See whether this is the right file.")
-        content = path.read_bytes()
+        found = content(path, LARGEST)
+    except TooLarge:
+        msg = "the file is too large to be a sheet or the answers of a class"
+        raise InputError(msg, file=str(path), remedy="See whether this is the right file.") from None
     except FileNotFoundError:
         msg = "there is no such file"
         raise InputError(
@@ -36,9 +37,9 @@ def read_text(path: Path) -> str:
             msg, file=str(path), remedy="See that it is a file and that you may read it."
         ) from error
     try:
-        return content.decode("utf-8-sig")
+        return found.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        before = content[: error.start].decode("utf-8-sig", errors="replace")
+        before = found[: error.start].decode("utf-8-sig", errors="replace")
         line, column = before.count("\n") + 1, len(before) - before.rfind("\n")
         msg = "the file is not plain text in UTF-8"
         remedy = "Save it again as plain text (UTF-8)."

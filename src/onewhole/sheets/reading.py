@@ -15,6 +15,8 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.form import FormWanted, formed
 
 MOST_TOLD = 20
+#: The most problems and lines of a page: what the press, the audit and a class can take in at once.
+MOST_PROBLEMS, MOST_LINES = 200, 2000
 #: What is said of a line that begins with no label.
 NO_LABEL = "this line has no label"
 
@@ -49,23 +51,30 @@ def read_sheet(text: str, file: str | None = None) -> Sheet:
 
     ``file`` is the name the teacher knows the text by. Header and blank lines may be left out; line ends of
     any computer, a mark at the very start (BOM) and tabs are fine. A bar after a problem begins the words of
-    a word problem. Raises one SheetError that tells every mistake of the sheet, each with its line, column
-    and what to do; its ``mistakes`` hold them one by one.
+    a word problem. A page has at most 200 problems and 2,000 lines; nothing beyond is read. Raises one
+    SheetError that tells every mistake of the sheet, each with its line, column and what to do;
+    its ``mistakes`` hold them one by one.
 
     >>> sheet = read_sheet("title: Kites\n\n# Show each step.\n1. 7 2/6 - 3 5/6\n2a) 52 - 27\n")
     >>> sheet.header.title, [problem.label for problem in sheet.problems]
     ('Kites', ['1', '2a'])
     """
-    lines = lines_of(text)
+    whole = lines_of(text)
+    lines = whole[:MOST_LINES]
     draft = _Draft()
     start = _read_header(lines, draft)
     header, wrong = header_of(draft.said)
     draft.mistakes.extend(_at(error, *draft.places[name]) for name, error in wrong.items())
     for number, line in enumerate(lines[start:], start=start + 1):
+        if len(draft.labels) == MOST_PROBLEMS and _LABELLED.match(line):
+            draft.mistakes.append(_too_many(f"problem, and a page has at most {MOST_PROBLEMS}", number))
+            break
         try:
             draft.items.extend(_item(line, number, draft, header.form))
         except InputError as error:
             draft.mistakes.append(error)
+    if len(whole) > MOST_LINES:
+        draft.mistakes.append(_too_many(f"line, and a page has at most {MOST_LINES:,}", MOST_LINES + 1))
     if not draft.mistakes and not draft.labels:
         msg = "there is no problem on this sheet"
         remedy = "Write one problem a line with its label: 1. 7 2/6 - 3 5/6"
@@ -193,6 +202,13 @@ def _nothing_to_do(statement: Statement, wanted: FormWanted) -> bool:
         isinstance(statement, Question)
         and isinstance(found, Quantity)
         and formed(found, wanted) == statement.asked
+    )
+
+
+def _too_many(of: str, line: int) -> SheetError:
+    """Refuse what goes on too long, with the line where it does."""
+    return SheetError(
+        f"here is one more {of}", line=line, column=1, remedy="Make two or more pages of this one."
     )
 
 

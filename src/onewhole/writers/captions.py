@@ -2,17 +2,19 @@
 
 Source: W3C, WebVTT: The Web Video Text Tracks Format, 4 April 2019: the file's parts, words behind its first,
 time stamps of hours, minutes, seconds and milliseconds, cue text in which & < and > are written as character
-references. SubRip is common practice, no source. Lines of at most 42 characters, two at a time: common
-practice, no source.
+references. SubRip, its tags in angle and curly brackets, and its arrow: common practice, no source. Lines of
+at most 42 characters, two at a time: common practice, no source.
 """
 
 import html
 import math
+import re
 import textwrap
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
+from typing import Final
 
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.walkthroughs.timeline import FRAMES, TimedChapter, Timeline
@@ -21,6 +23,8 @@ from onewhole.walkthroughs.timeline import FRAMES, TimedChapter, Timeline
 #: follows the blank after the first word; these words there are common practice, no source.
 HEAD = "WEBVTT Kind: {kind}; Language: {language}"
 LINE, LINES = 42, 2
+#: What is followed by the rest of a tag, or of the arrow between two times.
+_TAG: Final = re.compile(r"<(?=[^\s\d])|\{(?=\S)|--(?=>)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,9 +60,12 @@ def vtt(timeline: Timeline) -> str:
 
 
 def srt(timeline: Timeline) -> str:
-    """Return the same captions as SubRip: numbered, with a comma in the times."""
+    """Return the same captions as SubRip: numbered, with a comma in the times.
+
+    SubRip has tags and no character references: a blank keeps what looks like a tag from being one.
+    """
     return "\n".join(
-        f"{number}\n{_span(caption.start, caption.end, ',')}\n{chr(10).join(caption.lines)}\n"
+        f"{number}\n{_span(caption.start, caption.end, ',')}\n{_no_tags(chr(10).join(caption.lines))}\n"
         for number, caption in enumerate(_captions(timeline), start=1)
     )
 
@@ -116,6 +123,15 @@ def stamp(seconds: Fraction, point: str = ".") -> str:
     whole, thousandths = divmod(math.floor(seconds * 1000 + Fraction(1, 2)), 1000)
     minutes, rest = divmod(whole, 60)
     return f"{minutes // 60:02}:{minutes % 60:02}:{rest:02}{point}{thousandths:03}"
+
+
+def _no_tags(words: str) -> str:
+    r"""Part the first sign of a tag from the rest; a comparison stays as it is.
+
+    >>> print(_no_tags(r"<b>6 < 7</b> {\an8} -->"))
+    < b>6 < 7< /b> { \an8} -- >
+    """
+    return _TAG.sub(r"\g<0> ", words)
 
 
 def _safe(words: str) -> str:

@@ -109,6 +109,20 @@ def test_a_night_of_another_class_is_refused(tmp_path: Path) -> None:
         assert texts(book) == {}
 
 
+@pytest.mark.parametrize("sign", ["\0", "\x1b", "\x07", "\x7f", "\x9b"])
+def test_a_sign_that_nobody_sees_is_refused_by_its_cell(tmp_path: Path, sign: str) -> None:
+    """What a script sends is held to the rule that forms have; a tab and lines stay as typed."""
+    with book_with_night(tmp_path) as (book, _, _):
+        found = keep(book, Change("K01", "1", f"4{sign}"), Change("K02", "1", "4\t7/8\n= 3"))
+        assert [change.code for change in found.kept] == ["K02"]
+        ((change, words),) = found.refused
+        assert (change.code, words) == (
+            "K01",
+            "A sign stands here that nobody can see. Type the answer again by hand.",
+        )
+        assert texts(book) == {("K02", "1"): "4\t7/8\n= 3"}
+
+
 def test_a_column_is_right_for_everyone_except(tmp_path: Path) -> None:
     """Empty cells of the others are filled; what is typed stays, unless the teacher says over it."""
     with book_with_night(tmp_path, 4) as (book, _, _):

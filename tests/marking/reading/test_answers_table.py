@@ -5,7 +5,7 @@ import pickle
 import pytest
 
 from onewhole.marking.reading.answer import Unreadable
-from onewhole.marking.reading.answers_table import AnswersError, read_answers
+from onewhole.marking.reading.answers_table import MOST_PUPILS, AnswersError, read_answers
 from onewhole.marking.reading.class_answers import ClassAnswers, PupilAnswers
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
@@ -66,6 +66,26 @@ def test_cells_are_kept_as_written_and_never_worked() -> None:
     assert row.pupil == "=K01"
     assert [one.text for one in row.written] == ['=HYPERLINK("x")', '5 ft 2"', " 3\N{LINE SEPARATOR}3/6 "]
     assert isinstance(row.written[0].read, Unreadable)
+
+
+def test_a_file_has_so_many_pupils() -> None:
+    """Two hundred are read; one more is told with its line, and nothing beyond is read."""
+    rows = [f"K{number},1,1,1" for number in range(MOST_PUPILS)]
+    assert len(_cells("\n".join(["pupil,1,2,3", *rows, "", ""]))) == 200
+    with pytest.raises(AnswersError) as refused:
+        read_answers("\n".join(["pupil,1,2,3", *rows, "", "K200,1", 'K201,"', "K0"]), PAGE, "a.csv")
+    assert str(refused.value).startswith(
+        "These are the answers of more than 200 pupils (a.csv, line 203, column 1). Mark one class at a time"
+    )
+
+
+def test_a_long_list_of_mistakes_ends() -> None:
+    """All are kept one by one, and the first twenty are told."""
+    with pytest.raises(AnswersError) as refused:
+        read_answers("pupil,1,2,3\n" + "K01,1\n" * 100, PAGE)
+    assert len(refused.value.refusals) == 99
+    assert refused.value.what.count("a second time") == 20
+    assert "\n- and 79 more\n" in refused.value.what
 
 
 def test_everything_that_is_wrong_is_told_at_once() -> None:

@@ -1,5 +1,6 @@
 """Where a door may stand is checked before anything listens."""
 
+import os
 import re
 import ssl
 from pathlib import Path
@@ -89,6 +90,13 @@ def test_a_certificate_and_a_key_that_do_not_belong_together(book: Path, tmp_pat
     for pair in ((other, key), (key, first), (first, first), (first, tmp_path / "none.key"), (torn, key)):
         with pytest.raises(InputError, match="cannot be used"):
             check_binding(book, "192.168.1.20", (), *pair)
+
+
+def test_a_certificate_is_a_file(book: Path, tmp_path: Path) -> None:
+    """A pipe, into which nobody writes, is refused and not waited for."""
+    os.mkfifo(tmp_path / "pipe.pem")
+    with pytest.raises(InputError, match="cannot be used"):
+        check_binding(book, "192.168.1.20", (), tmp_path / "pipe.pem", tmp_path / "pipe.pem")
 
 
 @pytest.mark.parametrize(

@@ -151,8 +151,13 @@ def test_fields_are_counted(send: Asking) -> None:
 
 
 def test_a_sign_that_cannot_be_written_is_refused(send: Asking) -> None:
-    """NUL, in a name of a field too; bytes that are no text become a sign that says so."""
-    assert send("/form", [b"kite=a%00b"]).status == 422
+    """NUL and escapes, in a name of a field too; bytes that are no text become a sign that says so.
+
+    Blanks and the ends of lines of any program, and what Word puts between lines, are none of these.
+    """
+    for sign in ("%00", "%1b", "%07", "%7f", "%c2%9b"):
+        assert send("/form", [f"kite=a{sign}b".encode()]).status == 422
+    assert send("/form", [b"kite=%09%0a%0b%0c%0d%c2%85"]).status == 200
     assert send("/form", [b"ki%00te=a"]).status == 422
     assert "\\ufffd" in send("/form", [b"kite=%ed%a0%80"]).text
 

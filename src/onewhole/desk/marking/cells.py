@@ -1,5 +1,6 @@
 """Cells of a night are kept: some at once, a column, and how the teacher reads one."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -15,6 +16,8 @@ from onewhole.store.opening import Store
 
 __all__ = ["Change", "KeptCells", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
 
+#: Control signs (general category Cc of the Unicode Standard) but for a tab and the ends of lines.
+_UNSEEN = re.compile(r"[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]")
 #: Cells that one request may change; a class of 60 with 40 problems is whole.
 MOST_CELLS = 2400
 
@@ -37,9 +40,9 @@ def keep_cells(
     """Keep cells exactly as typed, all of them in one transaction; once that has ended they are on the disk.
 
     A cell that another window changed since ``was`` was read is left as it is and told. A text that is too
-    long or has half a character, and a pupil or problem that is not there, is refused by itself; the others
-    are kept. Raises NotThere for a night that is not of the class, InputError for more than 2400 cells,
-    StoreRefused when nothing could be written.
+    long, has half a character or a control sign, and a pupil or problem that is not there, is refused by
+    itself; the others are kept. Raises NotThere for a night that is not of the class, InputError for more
+    than 2400 cells, StoreRefused when nothing could be written.
     """
     if len(changes) > MOST_CELLS:
         raise InputError(f"{len(changes)} cells at once are too many", remedy=f"Send {MOST_CELLS} at most.")
@@ -129,4 +132,6 @@ def _refusal(of: Classroom, page: NightPage, change: Change) -> str:
         change.text.encode()
     except UnicodeEncodeError:
         return "A character is cut in half. Type it again."
+    if _UNSEEN.search(change.text):
+        return "A sign stands here that nobody can see. Type the answer again by hand."
     return ""

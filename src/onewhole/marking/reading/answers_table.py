@@ -14,6 +14,10 @@ from onewhole.marking.reading.class_answers import ClassAnswers, PupilTexts, rea
 from onewhole.problems.problem import Problem
 
 PUPIL = "pupil"
+#: More than a whole grade of a school, and as many as are seated within seconds.
+MOST_PUPILS = 200
+#: The most mistakes that one refusal lists.
+MOST_TOLD = 20
 DELIMITERS = (",", ";", "\t")
 _MARK = "\N{ZERO WIDTH NO-BREAK SPACE}"  # the byte-order mark that some spreadsheets write first
 
@@ -54,7 +58,7 @@ def read_answers(text: str, problems: Sequence[Problem], file: str | None = None
     divided by commas, semicolons or tabs, whichever the first line uses. A row that ends early leaves the
     rest blank; an empty row, and an empty column without a label, is left out. Raises AnswersError with every
     reason at once: a column that is missing, unknown or there twice, a row that is too long, a pupil that is
-    missing or there twice, text that is no table.
+    missing or there twice, text that is no table, more than 200 pupils.
 
     >>> from onewhole.statements.reading import read_statement
     >>> asked = Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6")
@@ -62,6 +66,10 @@ def read_answers(text: str, problems: Sequence[Problem], file: str | None = None
     ['3 3/6', '']
     """
     rows = _rows(text, file)
+    if len(rows) > MOST_PUPILS + 1:
+        msg = f"these are the answers of more than {MOST_PUPILS} pupils"
+        remedy = "Mark one class at a time: put the others into files of their own, each with the first line."
+        raise AnswersError([InputError(msg, file=file, line=rows[-1].line, column=1, remedy=remedy)])
     if not rows:
         msg = "there are no answers here"
         remedy = "Start with the line: pupil,1,2,3 and so on, then one line a pupil."
@@ -85,7 +93,10 @@ class _Row:
 
 
 def _rows(text: str, file: str | None) -> list[_Row]:
-    """Cut the text into rows with something in them, each with the line it begins on."""
+    """Cut the text into rows with something in them, each with the line it begins on.
+
+    Cutting ends with the first row beyond those that a file may have.
+    """
     text = text.removeprefix(_MARK)
     reader = csv.reader(StringIO(text, newline=""), delimiter=_delimiter(text), strict=True)
     rows: list[_Row] = []
@@ -94,6 +105,8 @@ def _rows(text: str, file: str | None) -> list[_Row]:
         for cells in reader:
             if any(cell.strip() for cell in cells):
                 rows.append(_Row(line, cells))
+            if len(rows) > MOST_PUPILS + 1:
+                break
             line = reader.line_num + 1
     except csv.Error as error:
         msg = f"from here on this is no table: {error}"
@@ -174,5 +187,7 @@ def _row_refusals(rows: list[_Row], file: str | None) -> Iterator[InputError]:
 def _told(refusals: Sequence[InputError]) -> str:
     if len(refusals) == 1:
         return refusals[0].what[:1].upper() + refusals[0].what[1:]
-    told = "\n".join(f"- {refused}" for refused in refusals)
+    told = "\n".join(f"- {refused}" for refused in refusals[:MOST_TOLD])
+    if len(refusals) > MOST_TOLD:
+        told += f"\n- and {len(refusals) - MOST_TOLD} more"
     return f"{len(refusals)} things in the answers need a change:\n{told}\nThe first is here"

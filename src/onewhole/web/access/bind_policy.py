@@ -96,6 +96,8 @@ def _tls(certificate: Path | None, key: Path | None) -> ssl.SSLContext | None:
     context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
     context.minimum_version = ssl.TLSVersion.TLSv1_2
     try:
+        if not all(file.is_file() for file in (certificate, key)):
+            raise FileNotFoundError  # a pipe would be waited for
         context.load_cert_chain(certificate, key, password=lambda: b"")
     except (OSError, ValueError) as error:
         raise InputError(

@@ -1,5 +1,6 @@
 """A form is read within its limits: bytes, fields, files, time, and what a text may hold."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -15,6 +16,8 @@ from onewhole.web.http.request import Upload
 
 #: The most fields of a form.
 MAX_FIELDS = 2000
+#: Control signs but for blanks and the ends of lines of any program, and lone surrogates.
+_UNWRITTEN = re.compile("[\0-\x08\x0e-\x1f\x7f-\x84\x86-\x9f\ud800-\udfff]")
 _KINDS = ("application/x-www-form-urlencoded", "multipart/form-data")
 
 
@@ -101,8 +104,8 @@ async def _read(form: FormData, files: Sequence[str]) -> SubmittedForm:
 
 
 def _plain(text: str) -> str:
-    """Return a text that can be kept and written; refuse NUL and half a sign (a lone surrogate)."""
-    if "\0" in text or any("\ud800" <= sign <= "\udfff" for sign in text):
+    """Return a text that can be kept and written; refuse NUL, escapes and their like, and half a sign."""
+    if _UNWRITTEN.search(text):
         raise HTTPException(422, "The form holds a sign that cannot be written. Type it again without it.")
     return text
 
