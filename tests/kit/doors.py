@@ -8,9 +8,11 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
+from socket import socket as Socket  # noqa: N812 - a variable is called socket
 
 import uvicorn
 from starlette.testclient import TestClient
+from starlette.types import ASGIApp
 
 from onewhole.web.access.guard import Access
 from onewhole.web.access.rate_limit import RateLimit
@@ -18,7 +20,7 @@ from onewhole.web.access.sessions import Sessions
 from onewhole.web.access.sign_in import sign_in_routes
 from onewhole.web.app import App, app_for
 from onewhole.web.asgi import asgi_app
-from onewhole.web.serving import listening
+from onewhole.web.serving import listening, server_config
 
 #: A Tuesday evening in school.
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
@@ -126,17 +128,26 @@ def served(folder: Path, clock: Clock | None = None, *, signs_in: bool = False) 
     door = app_for(path, clock or Clock(), signs_in=signs_in)
     entry = sign_in_routes(access, path, RateLimit(lambda: 0)) if signs_in else None
     made = asgi_app(door, access, entry=entry)
-    server = uvicorn.Server(uvicorn.Config(made, log_config=None, access_log=False, ws="none"))
-    thread = threading.Thread(target=lambda: asyncio.run(server.serve(sockets=[socket])))
-    thread.start()
     base = f"http://127.0.0.1:{port}"
     try:
-        way = "/sign-in" if signs_in else f"/open?key={access.sessions.new_key()}"
-        yield Served(door, access, f"{base}{way}", base)
+        with running(made, socket):
+            way = "/sign-in" if signs_in else f"/open?key={access.sessions.new_key()}"
+            yield Served(door, access, f"{base}{way}", base)
+    finally:
+        door.close()
+
+
+@contextmanager
+def running(app: ASGIApp, socket: Socket) -> Iterator[None]:
+    """Serve an application on a socket that listens, in a thread of its own, and close the socket."""
+    server = uvicorn.Server(server_config(app))
+    thread = threading.Thread(target=lambda: asyncio.run(server.serve(sockets=[socket])))
+    thread.start()
+    try:
+        yield
     finally:
         server.should_exit = True
         thread.join()
-        door.close()
         socket.close()
 
 

@@ -17,14 +17,18 @@ from starlette.types import ASGIApp
 
 from onewhole.errors import InputError
 from onewhole.web.access.bind_policy import HERE, check_binding
+from onewhole.web.access.connections import Connection
 from onewhole.web.access.guard import Access
 from onewhole.web.access.login_link import login_link_routes
 from onewhole.web.access.rate_limit import RateLimit
 from onewhole.web.access.security_log import log_to_stderr
-from onewhole.web.access.sessions import IDLE, SHARED_IDLE, Sessions
+from onewhole.web.access.sessions import IDLE, LIFE, SHARED_IDLE, SHARED_LIFE, Sessions
 from onewhole.web.access.sign_in import sign_in_routes
 from onewhole.web.app import app_for
 from onewhole.web.asgi import asgi_app
+
+#: Seconds that an idle connection stays open after an answer, and bytes of the head of a request.
+KEEP_ALIVE, LONGEST_HEAD = 5, 32 * 1024
 
 
 def serve(
@@ -49,11 +53,12 @@ def serve(
     shared = not stands.is_here
     if shared:
         log_to_stderr()
-    sessions = Sessions(time.monotonic, SHARED_IDLE if shared else IDLE)
+    idle, life = (SHARED_IDLE, SHARED_LIFE) if shared else (IDLE, LIFE)
+    sessions = Sessions(time.monotonic, idle, life)
     access = Access(stands.hosts(port), sessions, port, secure=stands.tls is not None, password=shared)
     app = app_for(path, now, signs_in=shared)
     entry = sign_in_routes(access, path, RateLimit(time.monotonic)) if shared else login_link_routes(access)
-    server = uvicorn.Server(_config(asgi_app(app, access, entry=entry), stands.tls))
+    server = uvicorn.Server(server_config(asgi_app(app, access, entry=entry), stands.tls))
     _end_when_told(server)
     told(f"{stands.base(port)}{'/sign-in' if shared else f'/open?key={sessions.new_key()}'}")
     try:
@@ -80,7 +85,8 @@ def listening(host: str, port: int) -> socket.socket:
     return made
 
 
-def _config(served: ASGIApp, tls: ssl.SSLContext | None) -> uvicorn.Config:
+def server_config(served: ASGIApp, tls: ssl.SSLContext | None = None) -> uvicorn.Config:
+    """Return how the server speaks: its times, its limits, and nothing in its log."""
     return uvicorn.Config(
         served,
         log_config=None,
@@ -89,6 +95,9 @@ def _config(served: ASGIApp, tls: ssl.SSLContext | None) -> uvicorn.Config:
         server_header=False,
         timeout_graceful_shutdown=3,
         limit_concurrency=200,
+        timeout_keep_alive=KEEP_ALIVE,
+        h11_max_incomplete_event_size=LONGEST_HEAD,
+        http=Connection,
         ws="none",
         lifespan="off",
         ssl_context_factory=None if tls is None else lambda _config, _usual: tls,

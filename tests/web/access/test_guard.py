@@ -4,12 +4,13 @@ from urllib.parse import unquote
 
 import pytest
 
-from onewhole.web.access.guard import POLICY, Access
+from onewhole.web.access.guard import POLICY, POLLED, Access
 from onewhole.web.access.sessions import Sessions
 from onewhole.web.asgi import asgi_app
 from onewhole.web.http.templates import static
 from tests.kit.doors import Opened
 from tests.kit.raw_asks import ask_raw
+from tests.kit.routes import ROUTES
 
 HOST = ("host", "127.0.0.1:8000")
 
@@ -24,6 +25,12 @@ def test_a_host_that_is_not_ours_is_refused(door: Opened, host: str) -> None:
         came = door.client.get(path, headers={"Host": host})
         assert came.status_code == 421
         assert came.headers["content-security-policy"] == POLICY
+
+
+def test_only_what_scripts_ask_by_themselves_is_no_use() -> None:
+    """The addresses that are asked again and again, and no others, end so that the guard knows them."""
+    polled = {route.page for route in ROUTES if route.method == "GET" and route.path.endswith(POLLED)}
+    assert polled == {"marking.now", "job.now"}
 
 
 @pytest.mark.asvs("V15.3.7")

@@ -82,6 +82,29 @@ def test_a_session_ends_when_nobody_uses_it() -> None:
     assert made.csrf_token(cookie) is None
 
 
+def test_a_session_ends_however_much_it_is_used() -> None:
+    """After its life another has to be opened."""
+    ticks = Ticks()
+    made = Sessions(ticks, idle=10, life=100)
+    cookie = made.begun()
+    for now in range(0, 101, 10):
+        ticks.now = now
+        assert made.csrf_token(cookie)
+    ticks.now = 101
+    assert made.csrf_token(cookie) is None
+
+
+def test_asking_without_use_keeps_nothing_open() -> None:
+    """The session answers, and ends as if nobody had asked."""
+    ticks = Ticks()
+    made = Sessions(ticks, idle=10)
+    cookie = made.begun()
+    ticks.now = 10
+    assert made.csrf_token(cookie, is_use=False)
+    ticks.now = 11
+    assert made.csrf_token(cookie, is_use=False) is None
+
+
 def test_sessions_are_few() -> None:
     """The one used longest ago gives way; each has a CSRF token of its own."""
     ticks = Ticks()

@@ -12,7 +12,7 @@ from starlette.testclient import TestClient
 from onewhole.desk.keep.password import set_password
 from onewhole.web.access.guard import Access
 from onewhole.web.access.rate_limit import FREE, RateLimit
-from onewhole.web.access.sessions import SHARED_IDLE, Sessions
+from onewhole.web.access.sessions import SHARED_IDLE, SHARED_LIFE, Sessions
 from onewhole.web.access.sign_in import sign_in_routes
 from onewhole.web.app import app_for
 from onewhole.web.asgi import asgi_app
@@ -30,7 +30,7 @@ class Desk:
         path = folder / "room12.class"
         set_password(path, RIGHT)
         self.ticks = Ticks()
-        sessions = Sessions(self.ticks, SHARED_IDLE)
+        sessions = Sessions(self.ticks, SHARED_IDLE, SHARED_LIFE)
         self.access = Access(frozenset({"desk.school:8443"}), sessions, 8443, secure=True, password=True)
         self.door = app_for(path, Clock(), signs_in=True)
         entry = sign_in_routes(self.access, path, RateLimit(self.ticks))
@@ -151,6 +151,41 @@ def test_a_session_here_ends_after_half_an_hour(desk: Desk) -> None:
     desk.signs_in(RIGHT)
     desk.ticks.now = SHARED_IDLE + 1
     assert desk.client.get("/").headers["location"] == "/sign-in"
+
+
+def test_what_a_page_asks_by_itself_is_no_use(desk: Desk) -> None:
+    """A page left alone asks every three seconds what other windows wrote, and is signed out in its time."""
+    desk.signs_in(RIGHT)
+    for path in ("/mine/1/night/1/marking/now", "/under-way/none/now"):
+        desk.ticks.now += SHARED_IDLE / 2
+        assert desk.client.get(path).status_code == 404
+    desk.ticks.now += 1
+    assert desk.client.get("/mine/1/night/1/marking/now").headers["location"] == "/sign-in"
+
+
+def test_a_page_that_is_looked_at_is_use(desk: Desk) -> None:
+    """And so is a form, whatever it is called."""
+    desk.signs_in(RIGHT)
+    for asked in (lambda: desk.client.get("/mine/keep"), lambda: desk.client.post("/kites/now")):
+        desk.ticks.now += SHARED_IDLE
+        assert asked().headers.get("location") != "/sign-in"
+
+
+def test_a_session_ends_with_the_day(desk: Desk) -> None:
+    """However much it is used."""
+    desk.signs_in(RIGHT)
+    while desk.ticks.now < SHARED_LIFE:
+        assert desk.client.get("/mine/keep").status_code == 200
+        desk.ticks.now += SHARED_IDLE
+    desk.ticks.now = SHARED_LIFE + 1
+    assert desk.client.get("/mine/keep").headers["location"] == "/sign-in"
+
+
+def test_a_browser_comes_back_by_tls_only(desk: Desk) -> None:
+    """Every page says so, also one that is refused; without a password and TLS nothing does."""
+    for path in ("/sign-in", "/", "/none", "/static/none"):
+        assert desk.client.get(path).headers["strict-transport-security"] == "max-age=31536000"
+    assert desk.client.get("/", headers={"Host": "kites"}).headers["strict-transport-security"]
 
 
 @pytest.mark.asvs("V16.5.3")

@@ -27,11 +27,15 @@ _HEADERS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Permissions-Policy": "microphone=(self), camera=(), geolocation=(), display-capture=()",
 }
+#: With TLS and a password a browser is told to come back by TLS only, for a year (RFC 6797, 6.1).
+HSTS = "max-age=31536000"
 _SAFE = frozenset({"GET", "HEAD"})
 _KNOWN = _SAFE | {"POST"}
 #: What may be loaded without a session: signing in, and the styles and fonts of that page.
 OPEN = ("/open", "/sign-in")
 OPEN_FOLDERS = ("/static/", "/letters/")
+#: How the addresses end that our scripts ask again and again by themselves: that is no use of a session.
+POLLED = "/now"
 #: An address is this long at most, and what follows its question mark.
 LONGEST_PATH, LONGEST_QUERY = 1000, 8000
 
@@ -96,19 +100,24 @@ class Guard:
         refused = self._refusal(scope, headers)
         if refused is not None:
             log_refusal(refused.status_code, _method(scope), _address(scope))
-            await refused(scope, receive, _with_headers(send))
+            await refused(scope, receive, self._with_headers(send))
             return
-        csrf_token = self.access.sessions.csrf_token(self.access.cookie_of(headers))
+        is_use = scope["method"] not in _SAFE or not scope["path"].endswith(POLLED)
+        csrf_token = self.access.sessions.csrf_token(self.access.cookie_of(headers), is_use=is_use)
         scope["csrf_token"] = csrf_token or ""
         if csrf_token is None and scope["path"] not in OPEN and not scope["path"].startswith(OPEN_FOLDERS):
-            await self._no_session(scope, receive, _with_headers(send))
+            await self._no_session(scope, receive, self._with_headers(send))
             return
         try:
-            await self.app(scope, receive, _with_headers(send))
+            await self.app(scope, receive, self._with_headers(send))
         except Exception as fault:  # noqa: BLE001 - the server would print it, and what was typed with it
             _log.error("fault %s", error_location(fault))
 
     def _refusal(self, scope: Scope, headers: Headers) -> Response | None:
+        if "transfer-encoding" in headers and "content-length" in headers:
+            # Two that read it otherwise would find different requests in it (RFC 9112, 6.1).
+            closes = {"Connection": "close"}
+            return refusal_page(headers, 400, "This form says twice how long it is.", "", headers=closes)
         if scope["method"] not in _KNOWN:
             allowed = {"Allow": ", ".join(sorted(_KNOWN))}
             return refusal_page(headers, 405, "This is not done here.", "", headers=allowed)
@@ -137,6 +146,20 @@ class Guard:
             answer = refusal_page(asked, 401, "This window is not open yet.", remedy, leads=False)
         await answer(scope, receive, send)
 
+    def _with_headers(self, send: Send) -> Send:
+        async def sending(message: Message) -> None:
+            if message["type"] == "http.response.start":
+                headers = MutableHeaders(scope=message)
+                for name, value in _HEADERS.items():
+                    headers.setdefault(name, value)
+                headers.setdefault("Content-Security-Policy", POLICY)
+                headers.setdefault("Cache-Control", "no-store")
+                if self.access.secure and self.access.password:
+                    headers.setdefault("Strict-Transport-Security", HSTS)
+            await send(message)
+
+        return sending
+
 
 def _method(scope: Scope) -> str:
     """Return the method as the log tells it: one that is not done here may be any word."""
@@ -152,16 +175,3 @@ def _host(sent: Iterable[str]) -> str:
     """Return the one Host that was sent; two are none."""
     hosts = list(sent)
     return hosts[0].lower() if len(hosts) == 1 else ""
-
-
-def _with_headers(send: Send) -> Send:
-    async def sending(message: Message) -> None:
-        if message["type"] == "http.response.start":
-            headers = MutableHeaders(scope=message)
-            for name, value in _HEADERS.items():
-                headers.setdefault(name, value)
-            headers.setdefault("Content-Security-Policy", POLICY)
-            headers.setdefault("Cache-Control", "no-store")
-        await send(message)
-
-    return sending

@@ -9,6 +9,9 @@ from threading import Lock
 
 #: A session ends when unused for this many seconds: 12 hours; where one signs in, half an hour.
 IDLE, SHARED_IDLE = 12 * 60 * 60, 30 * 60
+#: However much it is used, a session ends after so many seconds: 30 days; where one signs in, 12 hours.
+#: Source: NIST SP 800-63B, 4.1.3 and 4.2.3 (30 days at its first level, 12 hours at its second), from memory.
+LIFE, SHARED_LIFE = 30 * 24 * 60 * 60, 12 * 60 * 60
 #: The most open sessions; a new one then closes the one that was used longest ago.
 MAX_SESSIONS = 32
 
@@ -18,6 +21,7 @@ class Session:
     """An open session."""
 
     csrf_token: str
+    begun: float
     used: float
 
 
@@ -26,11 +30,12 @@ class Sessions:
     """The keys that are good once, and the open sessions by the hash of their cookie.
 
     ``ticks`` counts seconds and never goes back, whatever is done to the clock; a session ends ``idle``
-    seconds after it was last used.
+    seconds after it was last used, and ``life`` seconds after it began.
     """
 
     ticks: Callable[[], float]
     idle: float = IDLE
+    life: float = LIFE
     _keys: set[str] = field(default_factory=set)
     _open: dict[str, Session] = field(default_factory=dict)
     _turn: Lock = field(default_factory=Lock)
@@ -55,22 +60,24 @@ class Sessions:
         """Return the cookie of a new session. The caller must have authenticated the user."""
         cookie = token_urlsafe(24)
         with self._turn:
+            now = self.ticks()
             while len(self._open) >= MAX_SESSIONS:
                 del self._open[min(self._open, key=lambda name: self._open[name].used)]
-            self._open[_hashed(cookie)] = Session(token_urlsafe(24), self.ticks())
+            self._open[_hashed(cookie)] = Session(token_urlsafe(24), now, now)
         return cookie
 
-    def csrf_token(self, cookie: str) -> str | None:
-        """Return the CSRF token of an open session, or None; the session counts as used."""
+    def csrf_token(self, cookie: str, *, is_use: bool = True) -> str | None:
+        """Return the CSRF token of an open session, or None; where it ``is_use``, it counts as used now."""
         with self._turn:
             session = self._open.get(_hashed(cookie))
             if session is None:
                 return None
             now = self.ticks()
-            if now - session.used > self.idle:
+            if now - session.used > self.idle or now - session.begun > self.life:
                 del self._open[_hashed(cookie)]
                 return None
-            session.used = now
+            if is_use:
+                session.used = now
             return session.csrf_token
 
     def ended(self, cookie: str) -> None:

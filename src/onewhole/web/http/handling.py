@@ -6,6 +6,7 @@ import time
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from hmac import compare_digest
+from http import HTTPStatus
 from pathlib import Path
 from typing import assert_never
 from urllib.parse import quote
@@ -234,9 +235,10 @@ def refusal(http_request: Request, request: PageRequest, refused: OnewholeError)
 
 
 def refused_form(http_request: Request, no: HTTPException) -> Response:
-    """Tell why a request was not read."""
+    """Tell why a request was not read; one that does not say how long it is ends its connection."""
+    closes = {"Connection": "close"} if no.status_code == HTTPStatus.LENGTH_REQUIRED else None
     if wants_json(http_request):
-        return JSONResponse({"refused": no.detail, "where": "", "remedy": ""}, no.status_code)
+        return JSONResponse({"refused": no.detail, "where": "", "remedy": ""}, no.status_code, closes)
     what, _, remedy = no.detail.partition(". ")
     words = {
         "what": what.rstrip("."),
@@ -247,4 +249,4 @@ def refused_form(http_request: Request, no: HTTPException) -> Response:
         "demo": False,
         "backups_at": "",
     }
-    return HTMLResponse(rendered("refused.html", words), no.status_code)
+    return HTMLResponse(rendered("refused.html", words), no.status_code, closes)
