@@ -8,7 +8,7 @@ import asyncio
 from typing import ClassVar, Final
 
 import h11
-from uvicorn.protocols.http.h11_impl import H11Protocol
+from uvicorn.protocols.http.h11_impl import H11Protocol, RequestResponseCycle
 
 #: Seconds from the first byte of a request, or from the connection on, to the end of its head.
 HEAD_SECONDS: Final = 10
@@ -54,15 +54,16 @@ class Connection(H11Protocol):
     def data_received(self, data: bytes) -> None:
         """Take bytes in; the first of a request begin its time."""
         self._heard = self.loop.time()
-        if self._late is None and (self.cycle is None or self.cycle.response_complete):
+        request = self._request()
+        if self._late is None and (request is None or request.response_complete):
             self._end_in(self.head_seconds)
         super().data_received(data)
 
     def handle_events(self) -> None:
         """Handle what came in; a request whose head is whole has no more to hurry."""
-        before = self.cycle
+        before = self._request()
         super().handle_events()
-        if self.cycle is not before:
+        if self._request() is not before:
             self._wait_no_longer()
 
     def on_response_complete(self) -> None:
@@ -74,7 +75,7 @@ class Connection(H11Protocol):
     @property
     def is_at_work(self) -> bool:
         """Say whether an answer is being made, so that nothing is waited for from the other side."""
-        cycle = self.cycle
+        cycle = self._request()
         return not (cycle is None or cycle.response_complete or cycle.more_body or self.flow.write_paused)
 
     def end(self) -> None:
@@ -82,6 +83,10 @@ class Connection(H11Protocol):
         self.connections.discard(self)
         if not self.transport.is_closing():
             self.transport.abort()
+
+    def _request(self) -> RequestResponseCycle | None:
+        """Return the request that came last; None before the first, which the type of uvicorn leaves out."""
+        return self.cycle
 
     def _end_if_unread(self) -> None:
         if self.cycle.response_complete and self.conn.their_state is h11.SEND_BODY and self._late is None:
