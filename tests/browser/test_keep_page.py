@@ -43,7 +43,7 @@ def _to(page: Page, name: str) -> None:
 @pytest.mark.parametrize("size", [WIDE, PHONE], ids=["wide", "phone"])
 def test_the_page_breaks_no_rule(browser: Browser, door: Served, size: tuple[int, int]) -> None:
     """Whole and damaged: axe finds nothing, nothing runs off the page."""
-    with window(browser, door.address, size, forgives=("404", "503")) as page:
+    with window(browser, door.address, size, forgives=("404", "503"), blank=True) as page:
         page.goto(f"{door.base}/mine/keep")
         page.locator("summary").first.click()
         assert (broken_rules(page), runs_off(page)) == ([], False)
@@ -58,7 +58,7 @@ def test_the_page_breaks_no_rule(browser: Browser, door: Served, size: tuple[int
 def test_a_backup_is_brought_back_with_the_keyboard(browser: Browser, door: Served) -> None:
     """The answer written after it is gone from the class and kept in the new backup, which is taken away."""
     path = door.door.books.paths["mine"]
-    with window(browser, door.address, forgives=("404",)) as page:
+    with window(browser, door.address, forgives=("404",), blank=True) as page:
         page.goto(f"{door.base}/mine/keep")
         _to(page, "Bring back room12.class")
         page.keyboard.press("Enter")
@@ -75,7 +75,7 @@ def test_a_backup_is_brought_back_with_the_keyboard(browser: Browser, door: Serv
 
 def test_a_saved_backup_is_handed_in_again(browser: Browser, door: Served, tmp_path: Path) -> None:
     """Saved by the browser as a file, chosen again, and the class is as it was."""
-    with window(browser, door.address, forgives=("404",)) as page:
+    with window(browser, door.address, forgives=("404",), blank=True) as page:
         page.goto(f"{door.base}/mine/keep")
         with page.expect_download() as saving:
             page.get_by_role("link", name="Save a backup").click()
@@ -91,7 +91,7 @@ def test_a_saved_backup_is_handed_in_again(browser: Browser, door: Served, tmp_p
 
 def test_the_last_day_is_set_with_the_keyboard(browser: Browser, door: Served) -> None:
     """Typed into the day's field and told on the page."""
-    with window(browser, door.address, forgives=("404",)) as page:
+    with window(browser, door.address, forgives=("404",), blank=True) as page:
         page.goto(f"{door.base}/mine/keep")
         page.get_by_label("Hold this class until").focus()
         page.keyboard.type("06302027")

@@ -42,7 +42,7 @@ def door(tmp_path: Path) -> Iterator[Served]:
 @pytest.fixture
 def page(door: Served, browser: Browser) -> Iterator[Page]:
     """A window with the grid open, the first cell ready."""
-    with window(browser, door.address, forgives=("422",)) as opened:
+    with window(browser, door.address, forgives=("422",), blank=True) as opened:
         open_grid(opened, door.base)
         yield opened
 
@@ -227,7 +227,7 @@ def test_no_rule_of_axe_is_broken(browser: Browser, tmp_path: Path, size: tuple[
 
     Every row has the same cells: four pupils show what thirty would.
     """
-    with served(tmp_path) as door, window(browser, door.address, size) as page:
+    with served(tmp_path) as door, window(browser, door.address, size, blank=True) as page:
         class_with_night(door.door.books["mine"], 4)
         page.clock.install(time=NOW)
         open_grid(page, door.base)

@@ -51,7 +51,7 @@ def door(tmp_path: Path) -> Iterator[Served]:
 @pytest.fixture
 def page(door: Served, browser: Browser) -> Iterator[Page]:
     """A window with the grid open, the first cell ready."""
-    with window(browser, door.address, forgives=("422",)) as opened:
+    with window(browser, door.address, forgives=("422",), blank=True) as opened:
         open_grid(opened, door.base)
         yield opened
 
@@ -102,7 +102,7 @@ def test_what_shows_as_kept_outlives_a_killed_program(tmp_path: Path, browser: B
     forgives = ("ERR_CONNECTION", "Failed to load resource")
     with _serving(tmp_path, port) as (running, address):
         base = re.sub("/open.*", "", address)
-        with window(browser, address, forgives=forgives) as page:
+        with window(browser, address, forgives=forgives, blank=True) as page:
             open_grid(page, base)
             for at in range(30):
                 page.keyboard.type(f"{at}\n")
@@ -149,7 +149,7 @@ def test_the_next_page_waits_for_the_last_cell(door: Served, page: Page) -> None
 
 def test_a_full_disk_is_told_and_tried_again(door: Served, browser: Browser) -> None:
     """Nothing shows as kept meanwhile, the text stays, and leaving the page is asked about."""
-    with window(browser, door.address, forgives=("503",)) as page:
+    with window(browser, door.address, forgives=("503",), blank=True) as page:
         open_grid(page, door.base)
         told = '{"refused": "The disk is full", "where": "", "remedy": "Make room on the disk."}'
         page.route(

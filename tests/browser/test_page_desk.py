@@ -34,7 +34,7 @@ def door(tmp_path: Path) -> Iterator[Served]:
 @pytest.fixture
 def page(door: Served, browser: Browser) -> Iterator[Page]:
     """A window with the page open. A refusal is an answer of the server, and no fault of the script."""
-    with window(browser, door.address, forgives=("422", "409")) as opened:
+    with window(browser, door.address, forgives=("422", "409"), blank=True) as opened:
         opened.goto(f"{door.base}{AT}/1")
         expect(opened.locator("#pages img")).to_have_count(1)
         yield opened
@@ -58,7 +58,7 @@ def labelled(page: Page) -> list[str]:
 @pytest.mark.parametrize("size", [WIDE, PHONE])
 def test_no_rule_is_broken(door: Served, browser: Browser, size: tuple[int, int]) -> None:
     """On a wide screen and on a phone, with everything folded out; nothing runs off sideways."""
-    with window(browser, door.address, size) as page:
+    with window(browser, door.address, size, blank=True) as page:
         page.goto(f"{door.base}{AT}/1")
         expect(page.locator("#pages img")).to_have_count(1)
         page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })")

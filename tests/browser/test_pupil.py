@@ -24,7 +24,7 @@ def story(browser: Browser, tmp_path: Path) -> Iterator[Page]:
     lay_invented_class(tmp_path, WEDNESDAY, read=True)
     with (
         served(tmp_path, Clock(WEDNESDAY)) as door,
-        window(browser, door.address, forgives=("422",)) as page,
+        window(browser, door.address, forgives=("422",), blank=True) as page,
     ):
         page.goto(f"{door.base}/mine/1/pupil/K15")
         yield page

@@ -177,7 +177,7 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
     key put it, each cue at its press, and silence in all other parts. Each tone stands in the film within
     four frames of its place in what was recorded. The night then counts as shown.
     """
-    with window(browser, door.address) as page:
+    with window(browser, door.address, blank=True) as page:
         page.add_init_script(EAR)
         page.goto(door.base + HOME)
         record(page, "2")
@@ -234,7 +234,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
     """When the program does not answer, nothing is called kept; sent again it is. Thrown away, the one
     before stays.
     """
-    with window(browser, door.address, PHONE, forgives=("Failed to load resource",)) as page:
+    with window(browser, door.address, PHONE, forgives=("Failed to load resource",), blank=True) as page:
         page.goto(door.base + HOME)
         page.route("**/recording", lambda route: route.abort())
         page.locator("[data-part='3'] [data-record]").click()
@@ -267,7 +267,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
 
 def test_without_a_microphone_it_is_said(door: Served, browser: Browser) -> None:
     """A microphone that is not given is told in words, and nothing is recorded."""
-    with window(browser, door.address) as page:
+    with window(browser, door.address, blank=True) as page:
         page.add_init_script(
             "navigator.mediaDevices.getUserMedia = async () => {"
             "  throw new DOMException('', 'NotAllowedError'); };"
@@ -281,7 +281,7 @@ def test_without_a_microphone_it_is_said(door: Served, browser: Browser) -> None
 
 def test_the_board_is_stepped_only_with_the_recording(door: Served, browser: Browser) -> None:
     """While a part is recorded, the board's own button steps both; its other buttons wait."""
-    with window(browser, door.address) as page:
+    with window(browser, door.address, blank=True) as page:
         page.goto(door.base + HOME)
         page.locator("[data-part='2'] [data-record]").click()
         page.keyboard.press("Space")
@@ -299,7 +299,7 @@ def test_the_board_is_stepped_only_with_the_recording(door: Served, browser: Bro
 
 def test_choices_are_kept(door: Served, browser: Browser) -> None:
     """What is chosen for a problem is still chosen when the page comes back, and the board is told so."""
-    with window(browser, door.address) as page:
+    with window(browser, door.address, blank=True) as page:
         page.goto(door.base + HOME)
         assert not runs_off(page)
         assert broken_rules(page) == []
@@ -320,7 +320,7 @@ def test_choices_are_kept(door: Served, browser: Browser) -> None:
 
 def test_a_microphone_that_goes_away_is_told(door: Served, browser: Browser) -> None:
     """A part whose microphone goes away in the midst is stopped and told, and can be recorded again."""
-    with window(browser, door.address) as page:
+    with window(browser, door.address, blank=True) as page:
         page.add_init_script(
             "const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);"
             "navigator.mediaDevices.getUserMedia = async (wanted) => window.given = await ask(wanted);"

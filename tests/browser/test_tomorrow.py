@@ -28,7 +28,7 @@ def door(tmp_path: Path) -> Iterator[Served]:
 @pytest.fixture
 def page(door: Served, browser: Browser) -> Iterator[Page]:
     """A window with the page open."""
-    with window(browser, door.address) as opened:
+    with window(browser, door.address, blank=True) as opened:
         opened.goto(door.base + PLACE)
         yield opened
 

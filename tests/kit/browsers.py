@@ -4,6 +4,7 @@ import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import cache
+from http import HTTPStatus
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -51,12 +52,17 @@ def chromium(*more: str) -> Iterator[Browser]:
 
 @contextmanager
 def window(
-    browser: Browser, address: str, size: tuple[int, int] = WIDE, *, forgives: tuple[str, ...] = ()
+    browser: Browser,
+    address: str,
+    size: tuple[int, int] = WIDE,
+    *,
+    forgives: tuple[str, ...] = (),
+    blank: bool = False,
 ) -> Iterator[Page]:
     """Open a window; whatever goes wrong in its scripts, and whatever asks another machine, fails the test.
 
     A message of the console that holds a text of ``forgives`` is let pass: a browser also tells there of
-    every answer that refuses.
+    every answer that refuses. A ``blank`` window has the session of the address and shows no page yet.
     """
     width, height = size
     context = browser.new_context(viewport={"width": width, "height": height}, reduced_motion="reduce")
@@ -69,7 +75,10 @@ def window(
         "request",
         lambda asked: None if asked.url.startswith((base, "data:", "blob:")) else wrong.append(asked.url),
     )
-    page.goto(address)
+    if blank:
+        assert context.request.get(address, max_redirects=0).status == HTTPStatus.SEE_OTHER
+    else:
+        page.goto(address)
     yield page
     context.close()
     assert [one for one in wrong if not any(text in one for text in forgives)] == []
