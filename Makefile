@@ -27,7 +27,7 @@ test: lint
 walk: $(READY)
 	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 $(BIN)/pytest -n 2 -rP \
 		tests/agreement/test_walk.py tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
-		tests/statements/test_fuzz.py tests/faults
+		tests/statements/test_fuzz.py tests/faults tests/desk/keep/test_locked_backup.py
 
 lint: $(READY) $(NODE)
 	$(BIN)/ruff check $(CODE)

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from tools.page_of_commands import commands_page
 from tools.page_of_patterns import patterns_page
+from tools.page_of_places import places_page
 from tools.page_of_security import security_page
 from tools.page_of_strategies import strategies_page
 
@@ -14,6 +15,7 @@ DOCS = Path(__file__).parents[1] / "docs"
 PAGES: dict[str, Callable[[], str]] = {
     "commands.md": commands_page,
     "patterns.md": patterns_page,
+    "privacy.md": places_page,
     "security-checklist.md": security_page,
     "strategies.md": strategies_page,
 }

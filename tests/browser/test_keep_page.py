@@ -9,6 +9,7 @@ from playwright.sync_api import Browser, Page, expect
 from onewhole.desk.keep.backups import back_up_daily, backups_folder, backups_of
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil
+from tests.kit.age_format import lock_quickly
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import NOW, Served, served
 from tests.kit.kept import first_round, write
@@ -86,6 +87,37 @@ def test_a_saved_backup_is_handed_in_again(browser: Browser, door: Served, tmp_p
         page.get_by_label("A backup you saved").set_input_files(saved)
         page.get_by_role("button", name="Bring this file back").press("Enter")
         expect(page.get_by_text("The backup is back.")).to_be_visible()
+        assert [one.text for one in answers_of(door.door.books["mine"], 1)] == ["late"]
+
+
+def test_a_locked_backup_is_saved_and_handed_in_with_the_keyboard(
+    browser: Browser, door: Served, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What happens when the passphrase is forgotten stands before its field; a wrong one changes nothing."""
+    lock_quickly(monkeypatch)
+    phrase = "six kites over the hill"
+    with window(browser, door.address, forgives=("404", "422")) as page:
+        page.goto(f"{door.base}/mine/keep")
+        _to(page, "Lock it with a passphrase")
+        page.keyboard.press("Enter")
+        expect(page.get_by_text("The passphrase is kept nowhere.")).to_be_visible()
+        assert broken_rules(page) == []
+        page.keyboard.press("Tab")
+        page.keyboard.type(phrase)
+        page.keyboard.press("Tab")
+        page.keyboard.type(phrase)
+        with page.expect_download() as saving:
+            page.keyboard.press("Enter")
+        saved = tmp_path / saving.value.suggested_filename
+        saving.value.save_as(saved)
+        assert saved.name == "room12-2026-09-01.backup.age"
+        write(door.door.books["mine"], 1, "later still")
+        for typed, told in (("seven kites", "does not open this backup"), (phrase, "The backup is back.")):
+            page.goto(f"{door.base}/mine/keep")
+            page.get_by_label("A backup you saved").set_input_files(saved)
+            page.get_by_label("Its passphrase, if it is locked").fill(typed)
+            page.keyboard.press("Enter")
+            expect(page.get_by_text(told)).to_be_visible()
         assert [one.text for one in answers_of(door.door.books["mine"], 1)] == ["late"]
 
 

@@ -73,6 +73,22 @@ def test_all_that_is_held_is_saved_by_keyboard(story: Page) -> None:
     assert len(json.loads(Path(saved.path()).read_text(encoding="utf-8"))["answers"]) > 60
 
 
+def test_what_was_given_out_is_noted_and_taken_away_by_keyboard(story: Page) -> None:
+    """A field after the other, the day of today in its own; the line stands there and goes again."""
+    go_to(story, "What was given out")
+    for words in ("The table", "The family", "They asked"):
+        story.keyboard.type(words)
+        story.keyboard.press("Tab")
+    go_to(story, "Note it")
+    enter(story)
+    line = story.get_by_text("25 November 2026: The table, to The family")
+    expect(line).to_be_visible()
+    assert broken_rules(story) == []
+    go_to(story, "Take the line of 2026-11-25 away: The table")
+    enter(story)
+    expect(line).to_have_count(0)
+
+
 def test_a_child_is_erased_by_keyboard_and_only_by_its_code(story: Page) -> None:
     """Another code is told and erases nothing; the right one leads back to a class without the child."""
     go_to(story, "Erase this child")

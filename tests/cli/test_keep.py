@@ -1,5 +1,7 @@
 """What `onewhole keep` says where a session in markdown cannot bring it about."""
 
+import sqlite3
+from contextlib import closing
 from io import StringIO
 from pathlib import Path
 
@@ -85,3 +87,40 @@ def test_a_passphrase_comes_from_a_file_or_a_pipe(
     assert onewhole("keep", "backup", path, "--to", locked, "--passphrase-from", phrase).code == 0
     monkeypatch.setattr("sys.stdin", StringIO(f"{PHRASE}\n"))
     assert onewhole("keep", "restore", path, "--from", locked, "--passphrase-from", "-").code == 0
+
+
+def test_a_damaged_backup_comes_back_and_is_told(onewhole: Terminal, tmp_path: Path) -> None:
+    """It may be the best there is: it is restored, and what is not as it was written is named on asking."""
+    path, saved = tmp_path / "room12.class", tmp_path / "monday.backup"
+    store = open_store(path)
+    first_round(store)
+    name_pupil(store, 1, "K01", "Wren")
+    store.close()
+    assert onewhole("keep", "backup", path, "--to", saved).code == 0
+    assert "not as written" not in onewhole("keep", "restore", path, "--from", saved).out
+    with closing(sqlite3.connect(saved)) as file, file:
+        file.execute("UPDATE pupils SET name = 'Wrem' WHERE number = 1")
+    assert onewhole("keep", "check", saved).code == 2
+    restored = onewhole("keep", "restore", path, "--from", saved)
+    assert restored.code == 0
+    assert "One place in it is not as written. See what: onewhole keep check room12.class" in restored.out
+    checked = onewhole("keep", "check", path)
+    assert (checked.code, "the name stands as “Wrem”; the backup of" in checked.out) == (2, True)
+    assert onewhole("keep", "mend", path).code == 0
+    assert "K01 Wren" in onewhole("keep", "show", path).out
+
+
+def test_what_no_backup_has_is_let_stand(onewhole: Terminal, tmp_path: Path) -> None:
+    """And is told no more."""
+    path = tmp_path / "room12.class"
+    store = open_store(path)
+    first_round(store)
+    store.close()
+    with closing(sqlite3.connect(path)) as file, file:
+        file.execute("UPDATE classes SET name = 'Rook 12'")
+    told = onewhole("keep", "mend", path)
+    assert told.code == 2
+    assert "no backup has it" in told.out
+    assert "--as-it-stands" in told.out
+    assert onewhole("keep", "mend", path, "--as-it-stands").code == 0
+    assert onewhole("keep", "check", path).code == 0

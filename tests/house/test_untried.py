@@ -28,6 +28,6 @@ def test_without_a_browser_the_last_line_says_so(tmp_path: Path, more: tuple[str
     ran = subprocess.run(command, cwd=ROOT, env=environment, capture_output=True, text=True, check=False)
     assert ran.returncode == 0, ran.stdout + ran.stderr
     assert ran.stdout.splitlines()[-1] == (
-        "Not tried: 1 test that opens our pages in a browser."
-        " To try it: apt-get install chromium fonts-dejavu-core"
+        "Not tried: 2 tests that open our pages in a browser."
+        " To try them: apt-get install chromium fonts-dejavu-core"
     )

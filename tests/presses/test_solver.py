@@ -4,6 +4,7 @@ from itertools import product
 import numpy as np
 import pytest
 from hypothesis import given
+from scipy import optimize
 from scipy.optimize import OptimizeResult
 
 from onewhole.errors import Fault
@@ -68,14 +69,14 @@ def test_a_word_that_is_not_true_is_not_taken(
     monkeypatch: pytest.MonkeyPatch, said: dict[str, object], error: type[Exception], words: str
 ) -> None:
     """What the solver says is checked, and what it cannot do is told."""
-    monkeypatch.setattr(solver, "milp", lambda *_, **__: OptimizeResult(message="odd", **said))
+    monkeypatch.setattr(optimize, "milp", lambda *_, **__: OptimizeResult(message="odd", **said))
     with pytest.raises(error, match=words):
         solve(FOUR)
 
 
 def test_a_choice_at_the_end_of_time_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
     """It keeps the limits, and may not be the best."""
-    monkeypatch.setattr(solver, "milp", lambda *_, **__: OptimizeResult(status=1, x=np.array([0.0, 4.0])))
+    monkeypatch.setattr(optimize, "milp", lambda *_, **__: OptimizeResult(status=1, x=np.array([0.0, 4.0])))
     found = solve(FOUR)
     assert found is not None
     assert (found.counts, found.gained, found.stopped) == ((0, 4), 8, True)
@@ -83,5 +84,5 @@ def test_a_choice_at_the_end_of_time_says_so(monkeypatch: pytest.MonkeyPatch) ->
 
 def test_without_prices_the_bound_is_far_off_and_true(monkeypatch: pytest.MonkeyPatch) -> None:
     """A solver that gives up costs closeness, never truth."""
-    monkeypatch.setattr(solver, "linprog", lambda *_, **__: OptimizeResult(status=1))
+    monkeypatch.setattr(optimize, "linprog", lambda *_, **__: OptimizeResult(status=1))
     assert bound(FOUR) == 3 + 2 * 9

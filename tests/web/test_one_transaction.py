@@ -33,9 +33,10 @@ KEEP, LABEL = "/mine/1/night/9/marking/keep", "3"
 
 @pytest.fixture
 def door(tmp_path: Path) -> Iterator[Opened]:
-    """A door on the invented class, the answers of every night read."""
+    """A door on the invented class, the answers of every night read, the file checked."""
     lay_invented_class(tmp_path, NOW, read=True)
     with opened(tmp_path) as made:
+        made.door.checks.look_again("mine", made.door.books["mine"])
         yield made
 
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from io import StringIO
 from pathlib import Path
+from threading import Event
 
 import pytest
 from markupsafe import escape
@@ -14,9 +15,11 @@ from onewhole.desk.classes.class_records import room
 from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.keep.backups import Erased
 from onewhole.store.answers import KeptAnswer
+from onewhole.web.jobs import Outcome
 from tests.kit.doors import Opened
 from tests.kit.kept import keep_answer
 from tests.kit.rounds import lived_in
+from tests.kit.waiting import until
 
 PLACE = "/mine/1/pupil/K05"
 
@@ -124,6 +127,23 @@ def test_erasing_wants_the_code_and_takes_everything(tmp_path: Path) -> None:
         assert door.get(PLACE).status == 404
         assert len(room(door.door.books["mine"], 1).pupils) == 23
         assert b"Box Kite" not in _bytes(tmp_path)
+
+
+def test_nothing_is_erased_while_work_with_the_class_is_under_way(tmp_path: Path) -> None:
+    """It might write of the child afterwards; what ended before is forgotten with the child."""
+    over = Event()
+    with lived_in(tmp_path) as door:
+        jobs = door.door.jobs
+        ended = jobs.start("Kite", PLACE, lambda _progress: Outcome("/"))
+        until(lambda: jobs[ended.name].ended, "the work")
+        jobs.start("Kites", "/mine/1/night/3/tomorrow", lambda _progress: Outcome(str(over.wait(60))))
+        page = door.post(f"{PLACE}/erase", sure="K05", backups="yes")
+        assert (page.status, "under way" in page.text) == (422, True)
+        over.set()
+        until(lambda: not jobs.under_way(), "the work")
+        assert door.post(f"{PLACE}/erase", sure="K05", backups="yes").status == 200
+        with pytest.raises(KeyError):
+            jobs[ended.name]
 
 
 def test_traces_that_may_be_left_are_told_with_a_button(

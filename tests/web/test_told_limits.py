@@ -4,6 +4,7 @@ import re
 
 import pytest
 
+from onewhole.desk.keep.guessing import WORDS
 from onewhole.desk.keep.locked_backup import LARGEST
 from onewhole.desk.keep.password import LEAST
 from onewhole.web.access.guard import LONGEST_PATH, LONGEST_QUERY
@@ -48,3 +49,4 @@ def test_when_a_session_ends() -> None:
     assert "signed out after half an hour without use" in PAGE
     assert f"At most {MAX_SESSIONS} windows are signed in at once" in PAGE
     assert f"The password has {LEAST} characters or more" in PAGE
+    assert all(f"*{word}*" in PAGE for word in WORDS)

@@ -5,12 +5,14 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import Store
+from onewhole.desk.keep.backups import open_kept
 from onewhole.desk.keep.checking import (
     CheckedBackup,
     CheckedBook,
     check_backups,
     check_book,
     check_copy,
+    damages_in,
     let_stand,
     mend_book,
 )
@@ -20,17 +22,31 @@ DAMAGED = 2
 
 
 def checked(book: Store) -> tuple[int, tuple[str, ...]]:
-    """Check a file and its automatic backups; return what a script is told, and what is said."""
+    """Check a file and its automatic backups; return what a script is told, and what is said.
+
+    A script is told of the file alone: a backup made before something was taken back has the damage still.
+    """
     found, backups = check_book(book), check_backups(book.path)
     lines = (*_book(found, book.path), *(f"   {_backup(one, book.path)}" for one in backups))
-    wrong = found.damages or any(one.damages or one.refused for one in backups)
-    return DAMAGED if wrong else 0, lines
+    return DAMAGED if found.damages else 0, lines
 
 
 def checked_copy(file: Path) -> tuple[int, tuple[str, ...]]:
     """Check a backup wherever it lies; nothing in it or beside it is changed. Raises StoreRefused."""
     copy = check_copy(file)
     return DAMAGED if copy.damages else 0, (f"{file.name}: {_found(copy)}", *_checksum(copy.checksum))
+
+
+def checked_after_restoring(path: Path) -> Iterator[str]:
+    """Say where what was brought back is not as it was written."""
+    book = open_kept(path)
+    try:
+        count = damages_in(book)
+    finally:
+        book.close()
+    if count:
+        places = "One place in it is" if count == 1 else f"{count} places in it are"
+        yield f"{places} not as written. See what: onewhole keep check {path.name}"
 
 
 def mended(book: Store, now: datetime, *, as_it_stands: bool) -> tuple[int, tuple[str, ...]]:

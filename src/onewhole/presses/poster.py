@@ -42,10 +42,14 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
 
 def _fullest(part: FramePart, words: ClassWords) -> Image.Image:
     """Return how much darker than paper a chapter's board is where it has most ink; of several the latest."""
-    clean = paper_with_footer(part.footer).astype(np.int16)
-    most, best = -1, np.zeros_like(clean)
+    clean = paper_with_footer(part.footer)
+    sparse = clean[::SPARSE, ::SPARSE]
+    most, best = -1, clean.copy()
     for frame in part_frames(part, words):
-        ink = int((frame.board[::SPARSE, ::SPARSE] != clean[::SPARSE, ::SPARSE]).sum())
+        if frame.changed is None:
+            continue
+        ink = int(np.count_nonzero(frame.board[::SPARSE, ::SPARSE] != sparse))
         if ink >= most:
-            most, best = ink, clean - frame.board
-    return Image.fromarray(best.clip(0, 255).astype(np.uint8))
+            most = ink
+            np.copyto(best, frame.board)
+    return Image.fromarray(clean - np.minimum(clean, best))

@@ -7,8 +7,7 @@ from math import floor
 from typing import NoReturn
 
 import numpy as np
-from scipy.optimize import Bounds, LinearConstraint, linprog, milp
-from scipy.sparse import csr_array, diags_array
+import scipy  # its parts are loaded when they are first used: half a second that most days do without
 
 from onewhole.errors import Fault, OnewholeError
 from onewhole.number.program import Program
@@ -58,10 +57,10 @@ def solve(program: Program, *, seconds: int = SECONDS, slack: Fraction = Fractio
     size = len(program.gains)
     if not size:
         return None if program.broken(()) else Solution((), 0, stopped=False)
-    found = milp(
+    found = scipy.optimize.milp(
         -np.array(program.gains, dtype=float),
         integrality=(np.arange(size) < program.whole).astype(int),
-        bounds=Bounds(0, np.array(program.most, dtype=float)),
+        bounds=scipy.optimize.Bounds(0, np.array(program.most, dtype=float)),
         constraints=_constraints(program),
         options={"time_limit": float(seconds), "mip_rel_gap": float(slack)},
     )
@@ -100,8 +99,8 @@ def _marginals(program: Program, sides: list[tuple[int, int, int]], seconds: int
     """Return the dual price of each side of the limits; zeros where the solver finds none."""
     if not sides:
         return []
-    signs = diags_array([float(sign) for *_, sign in sides])
-    found = linprog(
+    signs = scipy.sparse.diags_array([float(sign) for *_, sign in sides])
+    found = scipy.optimize.linprog(
         -np.array(program.gains, dtype=float),
         A_ub=signs @ _rows(program)[[at for at, *_ in sides]],
         b_ub=[float(most) for _, most, _ in sides],
@@ -114,20 +113,20 @@ def _marginals(program: Program, sides: list[tuple[int, int, int]], seconds: int
     return [float(marginal) for marginal in found.ineqlin.marginals]
 
 
-def _rows(program: Program) -> csr_array:
+def _rows(program: Program) -> "scipy.sparse.csr_array":
     """Return the weights of all limits, one row a limit."""
     starts = np.cumsum([0, *(len(limit.terms) for limit in program.limits)])
     places = np.fromiter((at for limit in program.limits for at in limit.terms), dtype=np.int32)
     weights = np.fromiter((w for limit in program.limits for w in limit.terms.values()), dtype=float)
-    return csr_array((weights, places, starts), shape=(len(program.limits), len(program.gains)))
+    return scipy.sparse.csr_array((weights, places, starts), shape=(len(program.limits), len(program.gains)))
 
 
-def _constraints(program: Program) -> list[LinearConstraint]:
+def _constraints(program: Program) -> "list[scipy.optimize.LinearConstraint]":
     if not program.limits:
         return []
     least = [-np.inf if limit.least is None else limit.least for limit in program.limits]
     most = [np.inf if limit.most is None else limit.most for limit in program.limits]
-    return [LinearConstraint(_rows(program), least, most)]
+    return [scipy.optimize.LinearConstraint(_rows(program), least, most)]
 
 
 def _give_up(status: int, message: str, seconds: int) -> NoReturn:

@@ -7,7 +7,7 @@ from types import MappingProxyType
 from typing import Final
 
 import numpy as np
-from scipy.signal import resample_poly
+import scipy  # its parts are loaded when they are first used: a second that most days do without
 
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.presses.sound import Samples, Sound
@@ -79,6 +79,6 @@ def _at_rate(sound: Sound) -> Samples:
     if sound.rate == RATE:
         return sound.samples
     common = gcd(RATE, sound.rate)
-    wave = resample_poly(sound.samples.astype(np.float64), RATE // common, sound.rate // common)
+    wave = scipy.signal.resample_poly(sound.samples.astype(np.float64), RATE // common, sound.rate // common)
     resampled: Samples = np.rint(wave).clip(-32_768, 32_767).astype(np.int16)
     return resampled

@@ -45,7 +45,11 @@ def backup(store: Store, path: Path) -> None:
         raise StoreRefused("A backup needs a name of its own", where=str(path), remedy="Choose another name.")
     store.place.check()
     for _ in range(_TRIES):
-        with suppress(_Outdated), closing(store.engine.raw_connection()) as raw:
+        with (
+            suppress(_Outdated),
+            translate_errors(store.path),
+            closing(store.engine.raw_connection()) as raw,
+        ):
             source = raw.driver_connection
             assert isinstance(source, sqlite3.Connection)
             return copy_beside(source, goal, lambda copy: _none_erased(store, copy))
@@ -151,6 +155,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
         connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number.in_(nights)))
         connection.execute(delete(tables.pupils).where(tables.pupils.c.number == number))
+    store.engine.clear_compiled_cache()  # a statement remembers the values of its first use
     try:
         clean(store)
     except StoreRefused as refusal:

@@ -8,6 +8,7 @@ from threading import Lock
 
 from onewhole.desk.classes.class_records import NotThere, Store, open_book
 from onewhole.desk.keep.backups import Damaged, remove_kept
+from onewhole.web.checks import Checks
 from onewhole.web.jobs import Jobs
 
 #: The class's own file, and the demo's, which is never mixed with it.
@@ -100,6 +101,7 @@ class App:
     jobs: Jobs
     now: Callable[[], datetime]
     signs_in: bool = False
+    checks: Checks = field(default_factory=Checks)
 
     def today(self) -> date:
         """Return the day it is where the teacher is."""

@@ -129,6 +129,16 @@ class Jobs:
             one for one in tuple(self._jobs.values()) if not one.ended and (not back or one.back == back)
         )
 
+    def goes_on(self, back: str) -> bool:
+        """Say whether a job is under way for a page whose address begins so."""
+        return any(one.back.startswith(back) for one in self.under_way())
+
+    def forget(self, back: str) -> None:
+        """Forget the ended jobs of the pages whose addresses begin so."""
+        with self._turn:
+            for name in [one.name for one in self._jobs.values() if one.ended and one.back.startswith(back)]:
+                del self._jobs[name]
+
     def close(self) -> None:
         """Let every job end at its next step, and wait for it."""
         self._closing.set()

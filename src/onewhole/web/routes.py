@@ -3,6 +3,7 @@
 from onewhole.web.http.handling import PageMount, PageRoute
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
+    checking,
     class_page,
     job,
     keep,
@@ -135,6 +136,9 @@ TABLE: tuple[PageRoute | PageMount, ...] = (
                 max_bytes=keep.MOST,
                 use=FileUse.ITSELF,
             ),
+            PageRoute("GET", "/check", checking.look),
+            PageRoute("POST", "/mend", checking.mend, use=FileUse.ITSELF),
+            PageRoute("POST", "/stand", checking.let_stand, use=FileUse.ITSELF),
             PageRoute("POST", "/until", keep.until, fields=("day", "saw"), use=FileUse.TRANSACTION),
             PageRoute("POST", "/remove", keep.remove, fields=("file",), use=FileUse.ITSELF),
         ),

@@ -6,6 +6,7 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from pyrage import passphrase
 
 from onewhole.desk.keep.backups import restore_bytes
 from onewhole.desk.keep.locked_backup import (
@@ -23,7 +24,7 @@ from onewhole.store.answers import answers_of
 from onewhole.store.keeping import backup_bytes
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import StoreRefused
-from tests.kit.age_format import BEGINS, CHUNK, age_lock, age_open, seal
+from tests.kit.age_format import BEGINS, CHUNK, age_lock, age_open, lock_quickly, seal
 from tests.kit.kept import NOW, first_round, write
 
 WHOLE = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
@@ -74,11 +75,25 @@ def test_what_is_locked_elsewhere_opens(size: int) -> None:
 
 
 @pytest.mark.asvs("V11.3.2")
-def test_a_locked_backup_opens_elsewhere_and_comes_back(book: Store, tmp_path: Path) -> None:
+def test_the_library_writes_the_format() -> None:
+    """Its first line, a passphrase as the only way in, and work that is opened here; no word can be read."""
+    locked: bytes = passphrase.encrypt(b"kites", PHRASE)
+    first, stanza, *_ = locked.split(b"\n")
+    assert first + b"\n" == BEGINS
+    assert stanza.startswith(b"-> scrypt ")
+    assert locked.count(b"\n-> ") == 1
+    assert b"kites" not in locked
+
+
+def test_a_locked_backup_opens_elsewhere_and_comes_back(
+    book: Store, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """One new file, its owner's alone, that begins as the format says and holds no word of the class.
 
-    `make walk` opens it by the second road too: that takes its time.
+    `make walk` lets the library lock it, with all the work that this takes.
     """
+    if not WHOLE:
+        lock_quickly(monkeypatch)
     goal = tmp_path / "monday.backup.age"
     back_up_locked(book, goal, PHRASE)
     assert goal.stat().st_mode & 0o777 == 0o600
@@ -86,7 +101,7 @@ def test_a_locked_backup_opens_elsewhere_and_comes_back(book: Store, tmp_path: P
     assert content.startswith(BEGINS)
     assert (is_locked(content), is_locked_file(goal)) == (True, True)
     assert not any(word in content for word in (b"SQLite", b"early", b"Room 12"))
-    assert not WHOLE or age_open(content, PHRASE).startswith(b"SQLite format 3\0")
+    assert age_open(content, PHRASE).startswith(b"SQLite format 3\0")
     with pytest.raises(StoreRefused, match="file of this name"):
         back_up_locked(book, goal, PHRASE)
     write(book, 1, "late")
@@ -149,6 +164,7 @@ def test_a_passphrase_is_long_and_typed_twice_alike() -> None:
         ("six kites", "six kites", "from 12"),
         ("x" * 201, "x" * 201, "to 200"),
         (PHRASE, PHRASE.upper(), "not the same"),
+        ("password1234", "password1234", "guessed too easily"),
     ):
         with pytest.raises(InputError, match=said):
             check_passphrase(typed, again)

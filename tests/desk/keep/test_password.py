@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+from zxcvbn.frequency_lists import FREQUENCY_LISTS
 
 from onewhole.desk.keep.password import LEAST, MOST, PasswordRefused, has_password, is_password, set_password
 from onewhole.errors import InputError
@@ -74,11 +75,43 @@ def test_a_folder_that_is_not_there_is_refused(tmp_path: Path) -> None:
 
 @pytest.mark.asvs("V6.2.5", "V6.2.9")
 @pytest.mark.parametrize(
-    "typed", ["twelve signs", "зmeи над холмом", "凧" * 12, "🪁" * 12, "a" * 64, " " * 8 + "kite" * 45]
+    "typed",
+    [
+        "зmeи над холмом",
+        "凧が六つ丘の上を飛んでいく",
+        "🪁 over 🏔 and 🌊 again",
+        "nobody would ever think of sixty-four characters about kites here",
+    ],
 )
 def test_any_signs_make_a_password(tmp_path: Path, typed: str) -> None:
-    """Of one alphabet or several, with and without spaces, and long ones."""
+    """Of one alphabet or several, with and without spaces, digits alone, and long ones."""
     book = tmp_path / "room12.class"
     set_password(book, typed)
     assert is_password(book, typed)
     assert not is_password(book, typed[:-1])
+
+
+@pytest.mark.asvs("V6.2.4", "V6.2.11")
+@pytest.mark.parametrize(
+    "typed",
+    [
+        *("password1234", "123456789012", "qwertyuiop12", "iloveyouforever", "passwordpassword"),
+        *("onewhole1234", "homework2026", "room12room12", "teacherteacher", "a" * 200),
+    ],
+)
+def test_what_is_guessed_easily_is_refused(tmp_path: Path, typed: str) -> None:
+    """What many take, keys in a row, and words of this trade and of this file; none is set."""
+    with pytest.raises(InputError, match="guessed too easily"):
+        set_password(tmp_path / "room12.class", typed)
+    assert not has_password(tmp_path / "room12.class")
+
+
+@pytest.mark.asvs("V6.2.4")
+def test_no_common_password_of_this_length_is_taken(tmp_path: Path) -> None:
+    """Of the 30,000 that the library knows, every one that is long enough is refused."""
+    long = [word for word in FREQUENCY_LISTS["passwords"] if LEAST <= len(word) <= MOST]
+    print(f"{len(long)} common passwords have {LEAST} characters or more")
+    assert len(long) > 50
+    for typed in long:
+        with pytest.raises(InputError, match="guessed too easily"):
+            set_password(tmp_path / "room12.class", typed)

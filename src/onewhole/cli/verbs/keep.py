@@ -11,12 +11,13 @@ from typing import Annotated, assert_never
 
 import typer
 
-from onewhole.cli.checked import checked, checked_copy, mended
+from onewhole.cli.checked import checked, checked_after_restoring, checked_copy, mended
 from onewhole.cli.clock import now
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
 from onewhole.desk.keep import locked_backup
+from onewhole.desk.keep.lying import what_lies
 from onewhole.desk.keep.password import LEAST
 from onewhole.desk.pupil.given_out import given_out_of, note_given_out
 from onewhole.desk.pupil.pupil_export import put_export
@@ -110,7 +111,9 @@ def run(
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
     if do is KeepAct.RESTORE:
-        _say(_restored(_put_back(_needed(saved, "--from", "the backup"), file, passphrase_from)))
+        done = _put_back(_needed(saved, "--from", "the backup"), file, passphrase_from)
+        _say(_restored(done))
+        _say(checked_after_restoring(done.path))
         return 0
     if do is KeepAct.BACKUP and (passphrase or passphrase_from):
         _back_up_locked(file, _needed(to, "--to", "the new file"), passphrase_from)
@@ -275,9 +278,10 @@ def _until(book: Store) -> str:
     last = desk.keep_until(book)
     if last is None:
         return "No last day is set."
-    if desk.is_over(book, now().astimezone().date()):
-        return f"The last day was {last}: it is over. Nothing is erased by itself."
-    return f"The last day is {last}."
+    if not desk.is_over(book, now().astimezone().date()):
+        return f"The last day is {last}."
+    there = (f"\n   {one.place.value.what}: {len(one.files)}" for one in what_lies(book.path))
+    return f"The last day was {last}: it is over. Nothing is erased by itself. Still there:{''.join(there)}"
 
 
 def _needed(path: Path | None, option: str, what: str) -> Path:

@@ -48,6 +48,11 @@ def check_book(book: Store) -> CheckedBook:
     return _told(book, checked, _found(book, checked))
 
 
+def damages_in(book: Store) -> int:
+    """Return how many damages a check of every row finds. Raises StoreRefused."""
+    return len(check_store(book).damages)
+
+
 def check_backups(path: Path) -> tuple[CheckedBackup, ...]:
     """Check every automatic backup of a file, the newest first; nothing is written."""
     return tuple(_checked(one.path) for one in backups_of(path))

@@ -10,6 +10,7 @@ from unicodedata import normalize
 
 from pyrage import DecryptError, passphrase
 
+from onewhole.desk.keep.guessing import check_hard_to_guess
 from onewhole.desk.keep.password import LEAST, MOST
 from onewhole.errors import Fault, InputError
 from onewhole.presses.files import write
@@ -58,6 +59,7 @@ def check_passphrase(typed: str, again: str) -> str:
         )
     if typed != again:
         raise InputError("The two were not the same", remedy="Type the passphrase twice, once more.")
+    check_hard_to_guess(typed)
     return typed
 
 

@@ -6,6 +6,7 @@ from unicodedata import normalize
 from argon2 import PasswordHasher
 from argon2.exceptions import InvalidHashError, VerificationError, VerifyMismatchError
 
+from onewhole.desk.keep.guessing import check_hard_to_guess
 from onewhole.errors import InputError, OnewholeError
 from onewhole.presses.files import write
 
@@ -43,6 +44,7 @@ def set_password(path: Path, typed: str) -> None:
             f"A password has from {LEAST} to {MOST} characters",
             remedy="Take a few words that nobody would guess; spaces count.",
         )
+    check_hard_to_guess(typed, (path.stem,))
     write(password_file(path), f"{_HASHER.hash(normalize('NFC', typed))}\n".encode(), private=True)
 
 

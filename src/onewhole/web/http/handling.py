@@ -195,10 +195,13 @@ def _saved(name: str) -> dict[str, str]:
 def _everywhere(request: PageRequest) -> dict[str, object]:
     """Return the values that every template has."""
     room = request.room if "room" in request.path_params else None
+    app, name = request.app, request.book_name
+    damages = app.checks.damages(name, app.books[name], app.jobs) if room else 0
     return {
         "request": request,
         "at": request.at,
         "room": room,
+        "damages": damages,
         "csrf_token": request.csrf_token,
         "demo": request.is_demo,
         "signs_in": request.app.signs_in,

@@ -6,6 +6,7 @@ from pathlib import Path
 from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.keep import backups, locked_backup, password
+from onewhole.desk.keep.lying import what_lies
 from onewhole.desk.pupil.given_out import given_out_of
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
@@ -31,6 +32,7 @@ def look(request: PageRequest) -> HtmlPage:
         "file": path,
         "backups": backups.backups_of(path),
         "aside": backups.damaged_of(path),
+        "lying": what_lies(path),
         "privacy": backups.PRIVACY,
         "did": _DID.get(request.query.get("did", ""), ""),
         "most": MOST // (1024 * 1024),

@@ -120,14 +120,25 @@ def erase(request: PageRequest) -> HtmlPage:
                 remedy="See above who this is now, and type the code again if you mean this child.",
             ),
         )
+    jobs, file = request.app.jobs, request.open_file
+    if jobs.goes_on(f"/{request.book_name}/"):
+        return _asked(
+            request,
+            InputError(
+                "Nothing was erased: work with this class is under way, which may write of the child",
+                remedy="Wait until it is done, then erase the child.",
+            ),
+        )
     erased = erase_everywhere(
-        request.open_file,
+        file,
         request.number("room"),
         pupil.code,
         backups=request.field("backups", "") == "yes",
         made=request.app.folder / request.book_name,
     )
-    return HtmlPage("erased.html", {"erased": erased})
+    jobs.forget(f"/{request.book_name}/")
+    left = [path.relative_to(file.path.parent).as_posix() for path in erased.left]
+    return HtmlPage("erased.html", {"erased": erased, "left": left})
 
 
 def clean_file(request: PageRequest) -> Redirect:
