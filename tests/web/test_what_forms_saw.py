@@ -48,6 +48,8 @@ NEEDS_NONE = {
     "welcome.demo": "opens the invented class",
     "welcome.away": "takes the invented class away, and asks before",
     "keep.lock": "makes a copy",
+    "checking.mend": "what stands is backed up first, and only what the digests prove is taken back",
+    "checking.let_stand": "what stands is backed up first, and that backup is told",
     "keep.restore_own": "what stands is backed up first, and that backup is told",
     "keep.restore_file": "what stands is backed up first, and that backup is told",
     "keep.remove": "names a file by a name with its date",
