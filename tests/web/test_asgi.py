@@ -43,3 +43,22 @@ def test_a_number_that_no_file_holds_is_not_there(door: Opened) -> None:
         assert door.get(f"/mine/{number}/week").status == 404
         assert door.post("/welcome", name="Room 12", pupils=str(number), names="").status == 422
     assert door.get("/").goes == "/welcome"
+
+
+@pytest.mark.asvs("V13.4.1", "V13.4.5")
+@pytest.mark.parametrize(
+    "path",
+    [
+        "/docs",
+        "/openapi.json",
+        "/metrics",
+        "/status",
+        "/debug",
+        "/.git/config",
+        "/pyproject.toml",
+        "/static/.git",
+    ],
+)
+def test_nothing_is_served_that_is_not_in_the_table(door: Opened, path: str) -> None:
+    """No page for developers and no folder of the code, not even for whoever is in."""
+    assert door.get(path).status == 404
