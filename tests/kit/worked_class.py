@@ -49,7 +49,12 @@ def work_through(door: Opened, folder: Path) -> None:
     _ok(door.post(f"{NIGHT}/marking/judge", label="1", text=child_answer()))
     _ok(
         door.post(
-            f"{NIGHT}/marking/read-as", code="K01", label="1", typed=child_answer(), read=child_answer()
+            f"{NIGHT}/marking/read-as",
+            code="K01",
+            label="1",
+            typed=child_answer(),
+            read=child_answer(),
+            saw=child_answer(),
         )
     )
     _ok(door.post(f"{NIGHT}/tomorrow/aside", code="K01", aside="yes"))

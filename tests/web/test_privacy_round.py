@@ -85,7 +85,7 @@ def walked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Walked]:
             for table in _seen(book, folder).rows:
                 found = connection.exec_driver_sql(f'PRAGMA table_info("{table}")').all()
                 columns[table] = tuple(row[1] for row in found)
-        assert door.post("/mine/keep/until", day="2026-09-01").status == 303
+        assert door.post("/mine/keep/until", day="2026-09-01", saw="").status == 303
         before = _seen(book, folder)
         held = json.loads(_hidden(door.get(f"{CHILD}/held.json").text))
         held_page = _hidden(door.get(f"{CHILD}/held").text)
@@ -93,7 +93,7 @@ def walked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Walked]:
         over, erase_page = (_hidden(door.get(page).text) for page in ("/mine/keep", f"{CHILD}/erase"))
         pages = (CHILD, f"{CHILD}/held", f"{CHILD}/held.csv", f"{NIGHT}/marking", f"{NIGHT}/tomorrow")
         no_store = {door.client.get(page).headers["cache-control"] for page in pages}
-        erased = door.post(f"{CHILD}/erase", sure="K01", backups="yes").text
+        erased = door.post(f"{CHILD}/erase", sure="K01", backups="yes", saw=child_name()).text
         planted = [child_name()]
         objects = objects_that_tell()
         planted.clear()

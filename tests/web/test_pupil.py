@@ -24,6 +24,10 @@ from tests.kit.waiting import until
 PLACE = "/mine/1/pupil/K05"
 
 
+def _name(door: Opened) -> str:
+    return room(door.door.books["mine"], 1).pupil("K05").name or ""
+
+
 @pytest.fixture(scope="module")
 def club(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Opened]:
     """A door on the invented class, every night read."""
@@ -121,7 +125,7 @@ def test_erasing_wants_the_code_and_takes_everything(tmp_path: Path) -> None:
             f"{PLACE}/erase",
             sure=" k05 ",
             backups="yes",
-            saw=room(door.door.books["mine"], 1).pupil("K05").name or "",
+            saw=_name(door),
         )
         assert (page.status, "K05 is erased" in page.text) == (200, True)
         assert door.get(PLACE).status == 404
@@ -137,11 +141,11 @@ def test_nothing_is_erased_while_work_with_the_class_is_under_way(tmp_path: Path
         ended = jobs.start("Kite", PLACE, lambda _progress: Outcome("/"))
         until(lambda: jobs[ended.name].ended, "the work")
         jobs.start("Kites", "/mine/1/night/3/tomorrow", lambda _progress: Outcome(str(over.wait(60))))
-        page = door.post(f"{PLACE}/erase", sure="K05", backups="yes")
+        page = door.post(f"{PLACE}/erase", sure="K05", backups="yes", saw=_name(door))
         assert (page.status, "under way" in page.text) == (422, True)
         over.set()
         until(lambda: not jobs.under_way(), "the work")
-        assert door.post(f"{PLACE}/erase", sure="K05", backups="yes").status == 200
+        assert door.post(f"{PLACE}/erase", sure="K05", backups="yes", saw=_name(door)).status == 200
         with pytest.raises(KeyError):
             jobs[ended.name]
 
@@ -153,9 +157,7 @@ def test_traces_that_may_be_left_are_told_with_a_button(
     traced = Erased("K05", (), (tmp_path / "<b>.damaged",), "Another window is reading the file")
     monkeypatch.setattr("onewhole.web.pages.pupil.erase_everywhere", lambda *_, **__: traced)
     with lived_in(tmp_path) as door:
-        page = door.post(
-            f"{PLACE}/erase", sure="K05", saw=room(door.door.books["mine"], 1).pupil("K05").name or ""
-        ).text
+        page = door.post(f"{PLACE}/erase", sure="K05", saw=_name(door)).text
         assert "Traces may still be in the file" in page
         assert "<bdi>&lt;b&gt;.damaged</bdi>" in page
         assert door.post("/mine/1/clean").goes == "/mine/1/class"

@@ -59,7 +59,8 @@ def keep_reading(
     with book.transaction() as within:
         was = readings(within, night).get((code, label))
         stands = (reading.typed or "") if was is None else was.of(reading.typed or "")
-        if is_to_be_written("The reading of this cell", reading.read, saw, stands):
+        changes = is_to_be_written("The reading of this cell", reading.read, saw, stands)
+        if changes or reading.read == stands:
             keep_correction(within, Correction(night, code, word, now, by))
 
 
