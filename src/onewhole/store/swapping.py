@@ -3,7 +3,7 @@
 import os
 import sqlite3
 from collections.abc import Callable
-from contextlib import closing
+from contextlib import closing, suppress
 from pathlib import Path
 from urllib.parse import quote
 
@@ -70,7 +70,8 @@ def _write_over(fresh: Path, goal: Path, before: Callable[[], Path]) -> Path:
         (pages,) = source.execute("PRAGMA page_count").fetchone()
         assert pages > 1, "the first step copies one page: the backup is made before the last one"
         source.backup(target, pages=1, progress=give_up_when_busy(held))
-        target.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        with suppress(sqlite3.Error):  # what was brought back is kept already; the log is merged another time
+            target.execute("PRAGMA wal_checkpoint(TRUNCATE)")
     place.check()
     return made[0]
 
