@@ -23,11 +23,13 @@ test: lint
 	$(BIN)/pytest -n 2 --dist worksteal
 
 # Every problem of the small space by every strategy, twenty thousand workings spoken and read back, every pattern's
-# answer by both roads, a million texts through the reader, and every system call of keeping failed: half an hour.
+# answer by both roads, a million texts through the reader, every system call of keeping failed, and a million damaged
+# files of a class read: two hours.
 walk: $(READY)
-	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 $(BIN)/pytest -n 2 -rP \
+	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 ONEWHOLE_DAMAGED=1000000 $(BIN)/pytest -n 2 -rP \
 		tests/agreement/test_walk.py tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
-		tests/statements/test_fuzz.py tests/faults tests/desk/keep/test_locked_backup.py
+		tests/statements/test_fuzz.py tests/faults tests/desk/keep/test_locked_backup.py \
+		tests/store/test_damaged.py
 
 lint: $(READY) $(NODE)
 	$(BIN)/ruff check $(CODE)

@@ -7,7 +7,8 @@ from pathlib import Path
 from types import FrameType
 
 from onewhole.desk.classes.class_records import set_night
-from onewhole.desk.keep.backups import back_up_daily, backups_folder, moved_aside
+from onewhole.desk.keep.backups import back_up_daily, backups_folder
+from onewhole.desk.keep.way_back import moved_aside
 from onewhole.desk.pupil.pupil_export import put_export
 from tests.kit.doors import NOW, Opened
 from tests.kit.memory import every_object

@@ -12,6 +12,7 @@ from onewhole.store.correction_rows import (
     CellReadAs,
 )
 from onewhole.store.corrections import Correction, keep_correction
+from onewhole.store.handed_in.fresh import fresh_file
 from onewhole.store.keeping import (
     all_on_pupil,
     backup,
@@ -19,17 +20,18 @@ from onewhole.store.keeping import (
     erase_pupil,
     is_over,
     keep_until,
-    restore,
     set_keep_until,
 )
 from onewhole.store.migrations.env import VERSION_TABLE
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotThere, StoreRefused
+from onewhole.store.swapping import swap_in
 from tests.kit.kept import DAY, NOW, first_round, write
 
 
 def _restore(saved: Path, path: Path) -> Path | None:
-    return restore(saved, path, lambda: path.with_name("before.backup"))
+    with fresh_file(saved, path) as fresh:
+        return swap_in(fresh, path, lambda: path.with_name("before.backup"))
 
 
 def _texts(store: Store, night: int) -> list[str]:

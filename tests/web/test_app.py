@@ -8,7 +8,8 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.classes.class_records import set_night, start_room
-from onewhole.desk.keep.backups import back_up_daily, backups_folder, damaged_of
+from onewhole.desk.keep.backups import back_up_daily, backups_folder
+from onewhole.desk.keep.way_back import damaged_of
 from onewhole.desk.marking import cells
 from onewhole.store.answers import answers_of
 from onewhole.store.cells import change_answers

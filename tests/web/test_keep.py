@@ -159,6 +159,43 @@ def test_a_damaged_file_is_told_and_moved_aside(door: Opened, fault: bytes) -> N
     assert not aside.exists()
 
 
+def test_what_cannot_be_opened_is_only_moved_aside(door: Opened) -> None:
+    """By one button, a newer file as well; a new class may be started, and a backup brought back later."""
+    made = _daily(door)
+    with door.door.books["mine"].writing() as connection:
+        connection.exec_driver_sql("UPDATE schema_version SET version_num = '9999'")
+    door.door.books.close()
+    page = door.get("/mine/keep")
+    assert "newer release" in page.text
+    assert f"<code>{made.name}</code>" in page.text
+    assert 'action="/mine/keep/aside"' in page.text
+    assert door.post("/mine/keep/aside").goes == "/mine/keep?did=moved"
+    (aside,) = _path(door).parent.glob("*.damaged")
+    page = door.get("/mine/keep?did=moved")
+    assert page.status == 200
+    assert aside.name in page.text
+    assert door.post("/mine/keep/back", file=made.name).goes == "/mine/keep?did=restored"
+    assert _texts(door) == ["early"]
+
+
+def test_a_whole_class_is_not_moved_aside(door: Opened) -> None:
+    """It stays, and it is said."""
+    assert door.post("/mine/keep/aside").status == 503
+    assert _texts(door) == ["early"]
+
+
+def test_a_bad_newest_backup_is_passed_over(door: Opened) -> None:
+    """The one before it is offered by the first button; what is wrong with the newest is said."""
+    made, torn = _daily(door), _daily(door, 1)
+    torn.write_bytes(b"torn")
+    door.door.books.close()
+    _path(door).write_bytes(b"torn")
+    page = door.get("/mine/keep").text
+    first = page.index("Bring back the newest good backup")
+    assert made.name in page[first - 300 : first]
+    assert f"<code>{torn.name}</code>: This backup cannot be used" in page
+
+
 def test_names_stay_text(door: Opened) -> None:
     """A child's name and a word in the address are never markup."""
     name_pupil(door.door.books["mine"], 1, "K01", "<script>alert(1)</script>\u202e")

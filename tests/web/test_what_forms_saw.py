@@ -52,6 +52,7 @@ NEEDS_NONE = {
     "checking.let_stand": "what stands is backed up first, and that backup is told",
     "keep.restore_own": "what stands is backed up first, and that backup is told",
     "keep.restore_file": "what stands is backed up first, and that backup is told",
+    "keep.put_aside": "moves only what cannot be opened, and a class that opens stays",
     "keep.remove": "names a file by a name with its date",
 }
 

@@ -5,7 +5,6 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import Store
-from onewhole.desk.keep.backups import open_kept
 from onewhole.desk.keep.checking import (
     CheckedBackup,
     CheckedBook,
@@ -16,6 +15,7 @@ from onewhole.desk.keep.checking import (
     let_stand,
     mend_book,
 )
+from onewhole.desk.keep.way_back import open_kept
 
 #: What a script is told where something is damaged.
 DAMAGED = 2

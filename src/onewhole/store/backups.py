@@ -1,10 +1,11 @@
 """Automatic backups: where they lie, how they are called, which there are."""
 
-import os
 import re
 from dataclasses import dataclass
 from datetime import date, datetime, time
 from pathlib import Path
+
+from onewhole.store.standing import own_place, real_place
 
 #: The folder beside the file of a class.
 FOLDER = "backups"
@@ -27,7 +28,7 @@ def backups_folder(path: Path) -> Path:
     >>> backups_folder(Path("school/room12.class")).parts[-2:]
     ('school', 'backups')
     """
-    return Path(os.path.realpath(path)).parent / FOLDER
+    return real_place(path).parent / FOLDER
 
 
 def daily_name(path: Path, day: date) -> str:
@@ -46,13 +47,20 @@ def dated_name(path: Path, now: datetime, kind: str) -> str:
 
 def backups_of(path: Path) -> tuple[Backup, ...]:
     """The automatic backups of the file of a class, the newest first; other files are no backups."""
-    path = Path(os.path.realpath(path))
-    try:
-        files = [file for file in backups_folder(path).iterdir() if file.is_file() and not file.is_symlink()]
-    except OSError:
-        return ()
-    found = [one for file in files if (one := _read(path, file))]
+    places = {real_place(path)}
+    if path.is_symlink() and not path.exists():
+        places.add(own_place(path))
+    found = [one for place in places for one in _of(place)]
     return tuple(sorted(found, key=lambda one: (one.day, one.at or time.min), reverse=True))
+
+
+def _of(path: Path) -> list[Backup]:
+    try:
+        folder = (path.parent / FOLDER).iterdir()
+        files = [file for file in folder if file.is_file() and not file.is_symlink()]
+    except OSError:
+        return []
+    return [one for file in files if (one := _read(path, file))]
 
 
 def _read(path: Path, file: Path) -> Backup | None:

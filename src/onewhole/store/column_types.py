@@ -6,13 +6,14 @@ raises `UnreadableValue` when it is read, and never gets further.
 
 import re
 from datetime import UTC, date, datetime
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 from msgspec import Meta
 from sqlalchemy import Dialect, Integer, LargeBinary, Text
 from sqlalchemy.exc import DontWrapMixin
 from sqlalchemy.types import TypeDecorator
 
+from onewhole.errors import Fault
 from onewhole.store.refusals import NotStorable, UnreadableValue
 
 #: A number of ours is never larger; a text has so many characters at most, a sound so many bytes.
@@ -37,7 +38,8 @@ class Number(TypeDecorator[int]):
 
     impl = Integer
     cache_ok = True
-    stored: object = Annotated[int, Meta(ge=0, le=MOST_NUMBER)]
+    noun = "a number of 0 or more"
+    stored: Any = Annotated[int, Meta(ge=0, le=MOST_NUMBER)]
 
     def process_result_value(self, value: int | None, dialect: Dialect) -> int | None:  # noqa: ARG002
         """Read it back."""
@@ -51,7 +53,8 @@ class Digest(TypeDecorator[int]):
 
     impl = Integer
     cache_ok = True
-    stored: object = Annotated[int, Meta(ge=-(2**63), le=2**63 - 1)]
+    noun = "a whole number of 64 bits"
+    stored: Any = Annotated[int, Meta(ge=-(2**63), le=2**63 - 1)]
 
 
 class ExactText(TypeDecorator[str]):
@@ -59,7 +62,8 @@ class ExactText(TypeDecorator[str]):
 
     impl = Text
     cache_ok = True
-    stored: object = Annotated[str, Meta(max_length=MOST_TEXT)]
+    noun = "a text of at most a million characters"
+    stored: Any = Annotated[str, Meta(max_length=MOST_TEXT)]
 
     def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Refuse what UTF-8 cannot hold."""
@@ -82,7 +86,8 @@ class PupilCode(ExactText):
     """The code of a pupil: K and its number, of two figures or more."""
 
     cache_ok = True
-    stored: object = Annotated[str, Meta(pattern=r"^K[0-9]{2,9}$")]
+    noun = "a code such as K01"
+    stored: Any = Annotated[str, Meta(pattern=r"^K[0-9]{2,9}$")]
 
 
 class OneOf(ExactText):
@@ -93,6 +98,7 @@ class OneOf(ExactText):
     def __init__(self, *texts: str) -> None:
         super().__init__()
         self.texts = texts
+        self.noun = f"one of: {', '.join(texts)}"
         self.stored = Literal[texts]
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> str | None:  # noqa: ARG002
@@ -106,7 +112,8 @@ class Cues(ExactText):
     """Milliseconds at which the board stepped, in order."""
 
     cache_ok = True
-    stored: object = Annotated[str, Meta(pattern=_CUES, max_length=MOST_TEXT)]
+    noun = "milliseconds in order"
+    stored: Any = Annotated[str, Meta(pattern=_CUES, max_length=MOST_TEXT)]
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Read it back."""
@@ -122,7 +129,8 @@ class Moment(TypeDecorator[datetime]):
 
     impl = Text
     cache_ok = True
-    stored: object = Annotated[datetime, Meta(tz=True)]
+    noun = "a moment such as 2026-09-01T18:30:00.000000+00:00"
+    stored: Any = Annotated[datetime, Meta(tz=True)]
 
     def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Write it as ISO 8601."""
@@ -142,7 +150,8 @@ class Day(TypeDecorator[date]):
 
     impl = Text
     cache_ok = True
-    stored: object = date
+    noun = "a day such as 2026-09-01"
+    stored: Any = date
 
     def process_bind_param(self, value: date | None, dialect: Dialect) -> str | None:  # noqa: ARG002
         """Write it."""
@@ -158,13 +167,26 @@ class SoundBytes(TypeDecorator[bytes]):
 
     impl = LargeBinary
     cache_ok = True
-    stored: object = Annotated[bytes, Meta(max_length=MOST_SOUND)]
+    noun = "a sound"
+    stored: Any = Annotated[bytes, Meta(max_length=MOST_SOUND)]
 
     def process_result_value(self, value: bytes | None, dialect: Dialect) -> bytes | None:  # noqa: ARG002
         """Read it back."""
         if value is not None:
             _read(value, bytes, "a sound")
         return value
+
+
+def held(of: object) -> tuple[Any, str]:
+    """Return what a column of a type may hold, as a type of msgspec, and that in words.
+
+    >>> held(OneOf("shown", "marked"))[1]
+    'one of: shown, marked'
+    """
+    if not isinstance(of, Number | Digest | ExactText | Moment | Day | SoundBytes):
+        msg = f"a column has a type that says not what it holds: {of!r}"
+        raise Fault(msg)
+    return of.stored, of.noun
 
 
 def moment_kept(text: str) -> datetime:

@@ -2,7 +2,7 @@
 
 import os
 import sqlite3
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import closing, contextmanager, suppress
 from datetime import date
 from pathlib import Path
@@ -16,15 +16,12 @@ from onewhole.store.column_types import day_kept
 from onewhole.store.copying import copy_beside, copy_into
 from onewhole.store.opening import (
     Store,
-    check_file,
     make_beside,
-    open_store,
     refused,
     take_beside_away,
 )
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
-from onewhole.store.swapping import swap_in
 from onewhole.store.transaction import translate_errors
 
 _KEEP_UNTIL = "keep until"
@@ -85,29 +82,6 @@ def backup_bytes(store: Store) -> bytes:
         raise error if isinstance(error, StoreRefused) else refused(store.path, error) from error
     finally:
         take_beside_away(handle, beside)
-
-
-def restore(saved: Path, path: Path, before: Callable[[], Path]) -> Path | None:
-    """Bring a backup back under a name: what was kept there is replaced, all of it or nothing.
-
-    Returns the backup that was made of what stood there under the name that ``before`` gives; None where
-    nothing stood. A damaged or foreign file under the name is refused, never written over: keep it aside
-    first. Raises `StoreRefused`.
-    """
-    check_file(saved)
-    goal = Path(os.path.realpath(path))
-    handle, fresh = make_beside(goal)
-    try:
-        with translate_errors(goal), closing(sqlite3.connect(saved)) as source:
-            copy_into(source, fresh)
-        os.fsync(handle)
-        made = swap_in(fresh, goal, before)
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(goal, error) from error
-    finally:
-        take_beside_away(handle, fresh)
-    open_store(goal).close()
-    return made
 
 
 def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object]:

@@ -26,6 +26,10 @@ class NotAFile(Damaged):
     """A folder, a pipe, a device, or a link that leads to no file."""
 
 
+class BackupRefused(StoreRefused):
+    """A backup, or a file that was handed in as one, that cannot be used: nothing was changed."""
+
+
 class UnreadableValue(ValueError, DontWrapMixin):
     """A value in a file is not what its column holds; `translate_errors` makes `Damaged` of it."""
 

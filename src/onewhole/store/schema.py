@@ -55,13 +55,34 @@ def schema_at(step: str) -> Schema:
     >>> sorted(part.name for part in schema_at("0001") if part.kind == "index" and part.sql)[0]
     'answers_of_a_night'
     """
+    return _made(step)[0]
+
+
+@cache
+def columns_at(step: str) -> dict[str, tuple[str, ...]]:
+    """The columns of every table of ours at a step, in their order.
+
+    >>> columns_at("0001")["settings"]
+    ('name', 'text')
+    """
+    return _made(step)[1]
+
+
+@cache
+def _made(step: str) -> tuple[Schema, dict[str, tuple[str, ...]]]:
     engine = create_engine("sqlite://")
     try:
         with engine.begin() as connection:
             bring_forward(connection, step)
             raw = connection.connection.driver_connection
             assert isinstance(raw, sqlite3.Connection)
-            return schema_of(raw.execute, "a file in memory")
+            schema = schema_of(raw.execute, "a file in memory")
+            asked = "SELECT name FROM pragma_table_info(?) ORDER BY cid"
+            return schema, {
+                part.name: tuple(name for (name,) in raw.execute(asked, (part.name,)))
+                for part in schema
+                if part.kind == "table"
+            }
     finally:
         engine.dispose()
 

@@ -55,6 +55,26 @@ def standing(path: Path) -> Standing:
     return next((what for is_kind, what in _KINDS if is_kind(mode)), Standing.DEVICE)
 
 
+def own_place(path: Path) -> Path:
+    """The name itself, in its real folder: a link that stands there is not followed."""
+    return Path(os.path.realpath(path.parent)) / path.name
+
+
+def real_place(path: Path) -> Path:
+    """Where the class stands, or is to stand, under a name.
+
+    A link is followed when it leads to a file, or to a free name in a folder that is there; one that leads to
+    a device, a pipe or a folder, or turns in a circle, is itself what stands there.
+    """
+    real = Path(os.path.realpath(path))
+    try:
+        what = standing(path)
+    except OSError:
+        return real
+    free = what is Standing.LINK and not real.is_symlink() and real.parent.is_dir()
+    return real if free or what in {Standing.FILE, Standing.NOTHING} else own_place(path)
+
+
 def check_kind(path: Path) -> None:
     """Refuse what is no file, and a link that leads to none. Raises `NotAFile` and `OSError`."""
     what = standing(path)

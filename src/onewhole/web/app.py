@@ -7,7 +7,8 @@ from pathlib import Path
 from threading import Lock
 
 from onewhole.desk.classes.class_records import NotThere, Store, open_book
-from onewhole.desk.keep.backups import Damaged, remove_kept
+from onewhole.desk.keep.backups import remove_kept
+from onewhole.desk.keep.way_back import Damaged
 from onewhole.web.checks import Checks
 from onewhole.web.jobs import Jobs
 

@@ -136,6 +136,7 @@ TABLE: tuple[PageRoute | PageMount, ...] = (
                 max_bytes=keep.MOST,
                 use=FileUse.ITSELF,
             ),
+            PageRoute("POST", "/aside", keep.put_aside, use=FileUse.ITSELF),
             PageRoute("GET", "/check", checking.look),
             PageRoute("POST", "/mend", checking.mend, use=FileUse.ITSELF),
             PageRoute("POST", "/stand", checking.let_stand, use=FileUse.ITSELF),

@@ -14,14 +14,11 @@ from onewhole.desk.keep.backups import (
     backup_bytes,
     backups_folder,
     backups_of,
-    damaged_of,
     erase_everywhere,
-    moved_aside,
-    open_kept,
     remove_kept,
-    restore_backup,
-    restore_bytes,
 )
+from onewhole.desk.keep.restoring import restore_backup, restore_bytes
+from onewhole.desk.keep.way_back import damaged_of, moved_aside, open_kept
 from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil, pupils_of

@@ -8,7 +8,6 @@ from pathlib import Path
 import pytest
 from pyrage import passphrase
 
-from onewhole.desk.keep.backups import restore_bytes
 from onewhole.desk.keep.locked_backup import (
     WrongPassphrase,
     back_up_locked,
@@ -19,6 +18,7 @@ from onewhole.desk.keep.locked_backup import (
     unlocked,
     unlocked_file,
 )
+from onewhole.desk.keep.restoring import restore_bytes
 from onewhole.errors import Fault, InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.keeping import backup_bytes

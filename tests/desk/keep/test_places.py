@@ -21,6 +21,7 @@ BESIDE = {"schema_version", "sqlite_sequence"}
 REMEMBER = {
     "desk/classes/bring_back.py: skills_of": "a page",
     "desk/classes/class_records.py: sheet_typed": "a page",
+    "desk/keep/way_back.py: _read_whole": "why a backup cannot be brought back",
     "desk/marking/verdicts.py: expected": "a problem",
     "desk/page/live_page.py: _worked_on": "a problem",
     "desk/walkthrough/board.py: _board": "a page",
@@ -28,7 +29,10 @@ REMEMBER = {
     "desk/walkthrough/board.py: _offered": "a page",
     "marking/diagnosis/information.py: _table": "numbers",
     "store/digest_triggers.py: _triggers": "tables",
+    "store/handed_in/records.py: record_types": "tables",
     "store/migrating.py: known_steps": "releases",
+    "store/schema.py: _made": "a release",
+    "store/schema.py: columns_at": "a release",
     "store/schema.py: schema_at": "a release",
 }
 

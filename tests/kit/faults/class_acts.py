@@ -10,10 +10,10 @@ from onewhole.desk.keep.backups import (
     back_up,
     back_up_daily,
     backups_folder,
-    damaged_of,
     erase_everywhere,
-    restore_backup,
 )
+from onewhole.desk.keep.restoring import restore_backup
+from onewhole.desk.keep.way_back import damaged_of
 from onewhole.errors import OnewholeError
 from onewhole.store.backups import daily_name
 from onewhole.store.keeping import backup

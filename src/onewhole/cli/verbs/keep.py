@@ -16,7 +16,7 @@ from onewhole.cli.clock import now
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
-from onewhole.desk.keep import locked_backup
+from onewhole.desk.keep import locked_backup, restoring, way_back
 from onewhole.desk.keep.lying import what_lies
 from onewhole.desk.keep.password import LEAST
 from onewhole.desk.pupil.given_out import given_out_of, note_given_out
@@ -33,6 +33,7 @@ class KeepAct(StrEnum):
     SHOW = "show"
     BACKUP = "backup"
     RESTORE = "restore"
+    ASIDE = "aside"
     EXPORT = "export"
     GIVEN = "given"
     ERASE = "erase"
@@ -46,7 +47,8 @@ Do = Annotated[
     KeepAct,
     typer.Argument(
         metavar="DO",
-        help="show: what is kept; backup, restore: one file; export, erase: a child; given: note or show "
+        help="show: what is kept; backup, restore: one file; aside: move away what cannot be "
+        "opened; export, erase: a child; given: note or show "
         "what was given out on a child; until: the last day; clean: take away traces of what was erased; "
         "check: is all as it was written; mend: take back what was damaged.",
     ),
@@ -111,16 +113,19 @@ def run(
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
     if do is KeepAct.RESTORE:
-        done = _put_back(_needed(saved, "--from", "the backup"), file, passphrase_from)
+        done = _put_back(_backup_named(saved, file), file, passphrase_from)
         _say(_restored(done))
         _say(checked_after_restoring(done.path))
+        return 0
+    if do is KeepAct.ASIDE:
+        _say(_aside(file, way_back.put_aside(file, now())))
         return 0
     if do is KeepAct.BACKUP and (passphrase or passphrase_from):
         _back_up_locked(file, _needed(to, "--to", "the new file"), passphrase_from)
         return 0
     if do is KeepAct.CHECK and file.suffix == BACKUP:
         return _told(checked_copy(file))
-    book = desk.open_kept(file)
+    book = way_back.open_kept(file)
     try:
         if do is KeepAct.CHECK:
             return _told(checked(book))
@@ -132,16 +137,16 @@ def run(
     return 0
 
 
-def _put_back(saved: Path, file: Path, source: str) -> desk.Restored:
+def _put_back(saved: Path, file: Path, source: str) -> restoring.Restored:
     if not locked_backup.is_locked_file(saved):
-        return desk.restore_backup(saved, file, now())
+        return restoring.restore_backup(saved, file, now())
     typed = _read(source) if source else getpass("The passphrase of this backup: ")
-    return desk.restore_bytes(locked_backup.unlocked_file(saved, typed), file, now())
+    return restoring.restore_bytes(locked_backup.unlocked_file(saved, typed), file, now())
 
 
 def _back_up_locked(file: Path, goal: Path, source: str) -> None:
     """Lock a backup; what happens when the passphrase is forgotten is told before it is typed."""
-    book = desk.open_kept(file)
+    book = way_back.open_kept(file)
     try:
         print(locked_backup.FORGOTTEN, flush=True)
         first = _read(source) if source else getpass(f"A passphrase of {LEAST} characters or more: ")
@@ -208,7 +213,7 @@ def _done(
         case KeepAct.CLEAN:
             desk.clean(book)
             yield "No trace of what was erased is in the file."
-        case KeepAct.RESTORE | KeepAct.CHECK | KeepAct.MEND:
+        case KeepAct.RESTORE | KeepAct.ASIDE | KeepAct.CHECK | KeepAct.MEND:
             raise AssertionError(do)
         case _:
             assert_never(do)
@@ -242,7 +247,7 @@ def _shown(book: Store) -> Iterator[str]:
         yield f"   {_near(book, one.path)}"
 
 
-def _restored(done: desk.Restored) -> Iterator[str]:
+def _restored(done: restoring.Restored) -> Iterator[str]:
     if done.aside:
         yield f"What stood there was damaged, or not the file of a class. It is kept as {done.aside.name}."
     if done.before:
@@ -282,6 +287,28 @@ def _until(book: Store) -> str:
         return f"The last day is {last}."
     there = (f"\n   {one.place.value.what}: {len(one.files)}" for one in what_lies(book.path))
     return f"The last day was {last}: it is over. Nothing is erased by itself. Still there:{''.join(there)}"
+
+
+def _backup_named(saved: Path | None, file: Path) -> Path:
+    """The backup that was named; where none was, the newest good one is told."""
+    if saved is not None:
+        return saved
+    good = way_back.way_back(file).good
+    best = f" The newest good one is {good.path.parent.name}/{good.path.name}." if good else ""
+    raise InputError("--from is missing", remedy=f"Name the backup after --from.{best}")
+
+
+def _aside(file: Path, moved: Path) -> Iterator[str]:
+    """What was moved, and what may take its place."""
+    yield f"What stood there is kept as {moved.name}."
+    found = way_back.way_back(file)
+    for one, why in found.bad:
+        yield f"{one.path.name} is passed over. {why}."
+    if found.good:
+        where = f"{found.good.path.parent.name}/{found.good.path.name}"
+        yield f"The newest good backup is {where}: bring it back with keep restore and --from."
+    else:
+        yield "There is no good backup here. A new class may be started under this name."
 
 
 def _needed(path: Path | None, option: str, what: str) -> Path:

@@ -5,6 +5,7 @@ from datetime import date, datetime
 from functools import lru_cache
 from pathlib import Path
 
+from onewhole.desk.keep.way_back import open_or_tell
 from onewhole.desk.marking.readings import Readings, readings
 from onewhole.errors import InputError
 from onewhole.marking.reading.class_answers import PupilTexts
@@ -13,7 +14,7 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import Pupil, add_class, add_pupil, classes_with_pupils
 from onewhole.store.nights import KeptNight, add_night
-from onewhole.store.opening import Store, open_store
+from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere, StoreRefused
 from onewhole.store.set_pages import set_pages
 from onewhole.store.sheets import KeptSheet, add_sheet
@@ -87,7 +88,7 @@ class NightPage:
 
 def open_book(path: Path) -> Store:
     """Open the file of a class, or make it. Raises StoreRefused."""
-    return open_store(path)
+    return open_or_tell(path)
 
 
 def rooms(book: Store) -> tuple[Classroom, ...]:

@@ -1,23 +1,16 @@
-"""Keep the file of a class safe: back it up and restore it, erase a child, know the last day."""
+"""Keep the file of a class safe: back it up, erase a child, know the last day."""
 
 import os
 from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import dataclass
-from datetime import datetime, timedelta
-from glob import escape
-from itertools import count
+from datetime import datetime
 from pathlib import Path
 from shutil import rmtree
 
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
-from onewhole.errors import InputError
-from onewhole.store.backups import (
-    backups_folder,
-    backups_of,
-    daily_name,
-    dated_name,
-)
+from onewhole.desk.keep.way_back import damaged_of, make_folder, name_before
+from onewhole.store.backups import backups_folder, backups_of, daily_name
 from onewhole.store.classes import pupils_of
 from onewhole.store.keeping import (
     backup,
@@ -26,27 +19,16 @@ from onewhole.store.keeping import (
     erase_pupil,
     is_over,
     keep_until,
-    restore,
     set_keep_until,
     settle,
 )
-from onewhole.store.opening import (
-    Store,
-    check_file,
-    logs_of,
-    make_beside,
-    open_store,
-    refused,
-    take_beside_away,
-)
+from onewhole.store.opening import Store, logs_of, open_store, refused
 from onewhole.store.orphan_cleanup import orphans_of, remove_orphans
-from onewhole.store.refusals import Damaged, NotThere, StoreRefused
+from onewhole.store.refusals import NotThere, StoreRefused
 
 __all__ = [
     "PRIVACY",
-    "Damaged",
     "Erased",
-    "Restored",
     "back_up",
     "back_up_before",
     "back_up_daily",
@@ -54,15 +36,10 @@ __all__ = [
     "backups_folder",
     "backups_of",
     "clean",
-    "damaged_of",
     "erase_everywhere",
     "is_over",
     "keep_until",
-    "moved_aside",
-    "open_kept",
     "remove_kept",
-    "restore_backup",
-    "restore_bytes",
     "set_keep_until",
 ]
 
@@ -77,15 +54,6 @@ PRIVACY = (
 
 
 @dataclass(frozen=True, slots=True)
-class Restored:
-    """What became of what stood under the name: `aside` was damaged, `before` is a backup of a whole one."""
-
-    path: Path
-    aside: Path | None
-    before: Path | None
-
-
-@dataclass(frozen=True, slots=True)
 class Erased:
     """Where else a child was erased from: `cleaned` are backups; what is `left` may still hold the child.
 
@@ -96,17 +64,6 @@ class Erased:
     cleaned: tuple[Path, ...]
     left: tuple[Path, ...]
     traces: str = ""
-
-
-def open_kept(path: Path) -> Store:
-    """Open the file of a class that is there already. Raises NotThere, StoreRefused."""
-    if not path.exists() and not any(log.exists() for log in logs_of(path)):
-        raise NotThere(
-            "There is no such file",
-            where=str(path),
-            remedy="See how the name is spelt and in which folder it is.",
-        )
-    return open_store(path)
 
 
 def back_up(book: Store, path: Path) -> None:
@@ -124,7 +81,7 @@ def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     """
     remove_orphans(book.path)
     today = now.astimezone().date()
-    _make_folder(folder)
+    make_folder(folder)
     goal = folder / daily_name(book.path, today)
     if goal.exists() and not goal.is_symlink():
         return None
@@ -136,83 +93,14 @@ def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     return goal
 
 
-def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
-    """Bring a backup back under a name; nothing that stood there is lost.
-
-    A damaged file, or one that is not ours, is moved aside to a name with the date, with its logs; of a whole
-    one a backup is made first. A child erased since the backup was made is in the file again. Raises
-    StoreRefused: then what stood under the name stands there still, or lies aside as the refusal says.
-    """
-    check_file(saved)
-    path = Path(os.path.realpath(path))
-
-    def before() -> Path:
-        return _name_before(path, now)
-
-    try:
-        return Restored(path, None, restore(saved, path, before))
-    except Damaged:
-        aside = moved_aside(path, now)
-    try:
-        return Restored(path, aside, restore(saved, path, before))
-    except StoreRefused as refusal:
-        raise StoreRefused(
-            refusal.what,
-            where=refusal.where,
-            remedy=f"The damaged file is {aside.name}. {refusal.remedy}",
-        ) from refusal
-
-
 def back_up_before(book: Store, now: datetime) -> Path:
     """Make a backup of what stands before it is changed as a whole, under a name with day and time.
 
     Raises StoreRefused; the book is as it was.
     """
-    before = _name_before(book.path, now)
+    before = name_before(book.path, now)
     backup(book, before)
     return before
-
-
-def _name_before(path: Path, now: datetime) -> Path:
-    folder = backups_folder(path)
-    _make_folder(folder)
-    return _free(folder, path, now, "backup")
-
-
-def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
-    """Bring back a backup that was handed in, as `restore_backup` does; InputError for what is none."""
-    handle, beside = make_beside(path)
-    try:
-        with open(handle, "wb", closefd=False) as file:
-            file.write(content)
-        return restore_backup(beside, path, now)
-    except StoreRefused as refusal:
-        if refusal.where != str(beside):
-            raise
-        raise InputError(refusal.what, where="the file handed in", remedy=refusal.remedy) from refusal
-    except OSError as error:
-        raise refused(path, error) from error
-    finally:
-        take_beside_away(handle, beside)
-
-
-def moved_aside(path: Path, now: datetime) -> Path:
-    """Move a file and its logs to a free name with the date, and return that. Raises StoreRefused."""
-    aside = _free(path.parent, path, now, "damaged")
-    ends = ("", *(log.name.removeprefix(path.name) for log in logs_of(path)), "-shm")
-    try:
-        for end in ends:
-            file = path.with_name(path.name + end)
-            if file.exists():
-                file.rename(aside.with_name(aside.name + end))
-    except OSError as error:
-        raise refused(path, error) from error
-    return aside
-
-
-def damaged_of(path: Path) -> tuple[Path, ...]:
-    """Return the damaged files that were moved aside from this name, the newest last."""
-    return tuple(sorted(path.parent.glob(f"{escape(path.name)}.*.damaged")))
 
 
 def remove_kept(file: Path) -> None:
@@ -277,17 +165,3 @@ def _erased_in(path: Path, room: int, code: str) -> bool:
     except StoreRefused:
         return False
     return True
-
-
-def _make_folder(folder: Path) -> None:
-    try:
-        folder.mkdir(mode=0o700, exist_ok=True)
-        folder.chmod(0o700)
-    except OSError as error:
-        raise refused(folder, error) from error
-
-
-def _free(folder: Path, path: Path, now: datetime, kind: str) -> Path:
-    """Find a name with the date that no file has yet."""
-    names = (folder / dated_name(path, now + timedelta(seconds=later), kind) for later in count())
-    return next(name for name in names if not name.exists())

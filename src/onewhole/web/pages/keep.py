@@ -1,11 +1,12 @@
 """Keep: the file of the class backed up, restored, its last day; also where the file is damaged."""
 
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
 from onewhole.desk.classes.seen import is_to_be_written
-from onewhole.desk.keep import backups, locked_backup, password
+from onewhole.desk.keep import backups, locked_backup, password, restoring, way_back
 from onewhole.desk.keep.lying import what_lies
 from onewhole.desk.pupil.given_out import given_out_of
 from onewhole.errors import InputError
@@ -18,7 +19,8 @@ MOST = locked_backup.LARGEST
 #: What was just done, by the word that the address carries.
 _DID = {
     "restored": "The backup is back. What stood there before is kept: it is in the list of backups.",
-    "aside": "The backup is back. The damaged file was moved aside and is kept.",
+    "aside": "The backup is back. What stood there was moved aside and is kept.",
+    "moved": "What stood there was moved aside and is kept. Bring a backup back, or start anew.",
     "until": "The last day is set.",
     "never": "There is no last day now.",
     "removed": "The file was taken away.",
@@ -31,7 +33,7 @@ def look(request: PageRequest) -> HtmlPage:
     words: dict[str, object] = {
         "file": path,
         "backups": backups.backups_of(path),
-        "aside": backups.damaged_of(path),
+        "aside": way_back.damaged_of(path),
         "lying": what_lies(path),
         "privacy": backups.PRIVACY,
         "did": _DID.get(request.query.get("did", ""), ""),
@@ -44,8 +46,10 @@ def look(request: PageRequest) -> HtmlPage:
         found = rooms(request.book)
         last, over = backups.keep_until(request.book), backups.is_over(request.book, request.app.today())
     except StoreRefused as refused:
-        damaged = isinstance(refused, backups.Damaged)
-        return HtmlPage("damaged.html", {**words, "refused": refused, "damaged": damaged}, 503)
+        damaged = isinstance(refused, way_back.Damaged)
+        found_back = way_back.way_back(path) if damaged else None
+        told = {"refused": refused, "damaged": damaged, "way_back": found_back}
+        return HtmlPage("damaged.html", {**words, **told}, 503)
     given = {room.number: given_out_of(request.book, room.number) for room in found}
     here = {"room": found[0] if found else None, "rooms": found, "until": last, "over": over, "given": given}
     return HtmlPage("keep.html", {**words, **here})
@@ -67,7 +71,7 @@ def lock(request: PageRequest) -> Content:
 def restore_own(request: PageRequest) -> Redirect:
     """Bring an automatic backup back."""
     saved = _listed(request, (one.path for one in backups.backups_of(_file(request))))
-    return _put_back(request, lambda path: backups.restore_backup(saved, path, request.app.now()))
+    return _put_back(request, lambda path: restoring.restore_backup(saved, path, request.app.now()))
 
 
 def restore_file(request: PageRequest) -> Redirect:
@@ -78,7 +82,21 @@ def restore_file(request: PageRequest) -> Redirect:
     content = upload.content
     if locked_backup.is_locked(content):
         content = locked_backup.unlocked(content, request.field("passphrase", ""))
-    return _put_back(request, lambda path: backups.restore_bytes(content, path, request.app.now()))
+    return _put_back(request, lambda path: restoring.restore_bytes(content, path, request.app.now()))
+
+
+def put_aside(request: PageRequest) -> Redirect:
+    """Move aside what cannot be opened; a new class may be started, or a backup brought back."""
+    if request.is_demo:
+        raise InputError("The demo is put away on its own page", remedy="Go to your own class.")
+
+    def make(path: Path) -> Store:
+        with suppress(NotThere):  # it is gone already
+            way_back.put_aside(path, request.app.now())
+        return open_book(path)
+
+    request.app.books.put_in(request.book_name, make)
+    return _done(request, "moved")
 
 
 def until(request: PageRequest) -> Redirect:
@@ -100,7 +118,7 @@ def remove(request: PageRequest) -> Redirect:
     """Take a backup, or a damaged file that was kept aside, off the disk."""
     path = _file(request)
     backups.remove_kept(
-        _listed(request, (*(one.path for one in backups.backups_of(path)), *backups.damaged_of(path)))
+        _listed(request, (*(one.path for one in backups.backups_of(path)), *way_back.damaged_of(path)))
     )
     return _done(request, "removed")
 
@@ -121,11 +139,11 @@ def _listed(request: PageRequest, files: Iterable[Path]) -> Path:
     raise NotThere("This file is not there any more", remedy="Load the page again and choose another.")
 
 
-def _put_back(request: PageRequest, restore: Callable[[Path], backups.Restored]) -> Redirect:
+def _put_back(request: PageRequest, restore: Callable[[Path], restoring.Restored]) -> Redirect:
     """Close the file, restore, open it again. An invented class takes no backup, so that nothing is mixed."""
     if request.is_demo:
         raise InputError("The demo takes no backup", remedy="Go to your own class and restore there.")
-    done: list[backups.Restored] = []
+    done: list[restoring.Restored] = []
 
     def make(path: Path) -> Store:
         done.append(restore(path))
