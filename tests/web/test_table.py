@@ -94,7 +94,7 @@ def _file(door: Opened) -> tuple[object, ...]:
 def test_no_address_is_glued_by_hand() -> None:
     """Pages and templates name a page function; only the way in, which is no row of the table, is spelled.
 
-    Work on the demo is known by how its addresses begin.
+    Work on a file is known by how its addresses begin.
     """
     web = Path(str(files("onewhole.web")))
     spells = {"pages/*.py": r"""["'](/[a-z{][^"' ]*)""", "templates/*.html": r'="(/[a-z{][^"]*)"'}
@@ -108,6 +108,7 @@ def test_no_address_is_glued_by_hand() -> None:
         ("sign_in.html", "/sign-in"),
         ("base.html", "/sign-out"),
         ("welcome.py", "/{DEMO}/"),
+        ("pupil.py", "/{request.book_name}/"),
     }
 
 

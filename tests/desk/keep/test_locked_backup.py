@@ -85,6 +85,7 @@ def test_the_library_writes_the_format() -> None:
     assert b"kites" not in locked
 
 
+@pytest.mark.asvs("V11.3.2")
 def test_a_locked_backup_opens_elsewhere_and_comes_back(
     book: Store, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
