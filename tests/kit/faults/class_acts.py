@@ -210,6 +210,8 @@ class Restore(ClassAct):
         before = self.said.removeprefix(DONE).strip() if self.said.startswith(DONE) else ""
         if before and rows_of(self.folder / before) != self.old:
             return Found.MIXTURE, "what stood there is lost"
+        if found[0] is Found.NEW and self.said.startswith("refused"):
+            return Found.MIXTURE, "it is told as refused and stands"
         if found[0] in {Found.OLD, Found.ASIDE}:
             restore_backup(self.folder / "saved.backup", self.path, NOW)
             again = super().judge()
