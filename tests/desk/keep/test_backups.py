@@ -8,8 +8,10 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.keep.backups import (
+    BEFORE_A_RESTORE,
     DAILY,
     back_up,
+    back_up_before,
     back_up_daily,
     backup_bytes,
     backups_folder,
@@ -111,6 +113,26 @@ def test_a_clock_set_back_still_backs_up(book: Store) -> None:
     assert early.exists()
     assert other.exists()
     assert len([one for one in backups_of(book.path) if one.at is None]) == DAILY
+
+
+def test_a_clock_that_was_ahead_for_a_week_takes_no_place(book: Store) -> None:
+    """Backups dated after today count as the oldest: a week later seven of the right days are there."""
+    folder = backups_folder(book.path)
+    ahead = [back_up_daily(book, folder, NOW + timedelta(days=3650 + day)) for day in range(DAILY)]
+    right = [back_up_daily(book, folder, NOW + timedelta(days=day)) for day in range(3)]
+    assert [one.path for one in backups_of(book.path)] == [*ahead[: -DAILY + 2 : -1], *right[::-1]]
+    right += [back_up_daily(book, folder, NOW + timedelta(days=day)) for day in range(3, DAILY)]
+    assert [one.path for one in backups_of(book.path)] == right[::-1]
+
+
+def test_what_stood_before_a_restore_stays_for_eight_weeks(book: Store) -> None:
+    """Ten restores in one evening lose none of them; later the newest seven stay, and the others go."""
+    folder = backups_folder(book.path)
+    made = [back_up_before(book, NOW + timedelta(minutes=at)) for at in range(10)]
+    back_up_daily(book, folder, NOW + BEFORE_A_RESTORE)
+    assert [one.path for one in backups_of(book.path) if one.at] == made[::-1]
+    back_up_daily(book, folder, NOW + BEFORE_A_RESTORE + timedelta(days=1))
+    assert [one.path for one in backups_of(book.path) if one.at] == made[:2:-1]
 
 
 def test_a_backup_never_writes_over_a_file(book: Store, tmp_path: Path) -> None:

@@ -1,16 +1,16 @@
 """Keep the file of a class safe: back it up, erase a child, know the last day."""
 
 import os
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import suppress
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime, timedelta
 from pathlib import Path
 from shutil import rmtree
 
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.desk.keep.way_back import damaged_of, make_folder, name_before
-from onewhole.store.backups import backups_folder, backups_of, daily_name
+from onewhole.store.backups import Backup, backups_folder, backups_of, daily_name
 from onewhole.store.classes import pupils_of
 from onewhole.store.keeping import (
     backup,
@@ -45,6 +45,8 @@ __all__ = [
 
 #: So many daily backups are kept.
 DAILY = 7
+#: So long a backup stays that was made before another was brought back.
+BEFORE_A_RESTORE = timedelta(weeks=8)
 
 PRIVACY = (
     "Follow your school's and your state's or country's rules on what may be held on a child, for how long, "
@@ -76,8 +78,8 @@ def back_up(book: Store, path: Path) -> None:
 def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     """Make today's backup in a folder (made where there is none, mode 0700); None when there is one already.
 
-    The newest 7 daily backups are kept, today's always. What killed processes left half made is taken away.
-    Raises StoreRefused; the book is as it was.
+    The newest 7 daily backups are kept, today's always, and those made before a restore for 8 weeks. What
+    killed processes left half made is taken away. Raises StoreRefused; the book is as it was.
     """
     remove_orphans(book.path)
     today = now.astimezone().date()
@@ -86,11 +88,25 @@ def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
     if goal.exists() and not goal.is_symlink():
         return None
     backup(book, goal)
-    daily = [one for one in backups_of(book.path) if one.at is None and one.path != goal]
-    for old in daily[DAILY - 1 :]:
+    for old in _expired(backups_of(book.path), today):
         with suppress(OSError):
             old.path.unlink()
     return goal
+
+
+def _expired(there: Iterable[Backup], today: date) -> Iterator[Backup]:
+    """Give the backups that have served their time, of those there are, the newest first.
+
+    Of the daily ones the newest 7 stay. One that is dated after today was made by a wrong clock, before
+    today's: it counts as older than all others. One that was made before a restore stays for 8 weeks, and
+    the newest 7 of these stay in any case, whatever the clock says.
+    """
+    daily: list[Backup] = []
+    before: list[Backup] = []
+    for one in sorted(there, key=lambda one: one.day > today):
+        (daily if one.at is None else before).append(one)
+    yield from daily[DAILY:]
+    yield from (one for one in before[DAILY:] if one.day < today - BEFORE_A_RESTORE)
 
 
 def back_up_before(book: Store, now: datetime) -> Path:
