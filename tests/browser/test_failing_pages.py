@@ -10,6 +10,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.keep.backups import back_up_daily, backups_folder
 from onewhole.desk.keep.password import set_password
+from onewhole.web.access import sign_in
 from onewhole.web.access.rate_limit import FREE
 from onewhole.web.http import handling
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
@@ -230,8 +231,11 @@ def test_a_damaged_file_is_mended_by_keyboard(door: Served, browser: Browser, tm
         expect(opened.get_by_text("The backup is back.")).to_be_visible()
 
 
-def test_one_who_tried_too_often_is_told_how_long_to_wait(browser: Browser, tmp_path: Path) -> None:
+def test_one_who_tried_too_often_is_told_how_long_to_wait(
+    browser: Browser, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """The page to sign in says it in an alert; the field has the focus and the page is whole."""
+    monkeypatch.setattr(sign_in, "is_password", lambda _path, _typed: False)  # the hash is slow on purpose
     set_password(tmp_path / "room12.class", "six kites over the hill")
     with (
         served(tmp_path, signs_in=True) as desk,
