@@ -29,7 +29,7 @@ walk: $(READY)
 	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 ONEWHOLE_DAMAGED=1000000 $(BIN)/pytest -n 2 -rP \
 		tests/agreement/test_walk.py tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
 		tests/statements/test_fuzz.py tests/faults tests/desk/keep/test_locked_backup.py \
-		tests/store/test_damaged.py
+		tests/laws/test_told_kept.py tests/web/test_restore_while_marking.py tests/store/test_damaged.py
 
 lint: $(READY) $(NODE)
 	$(BIN)/ruff check $(CODE)

@@ -43,15 +43,18 @@ def restore_backup(saved: Path, path: Path, now: datetime) -> Restored:
             made = swap_in(fresh, goal, before)
             aside = None
         except Damaged:
-            made, aside = None, moved_aside(goal, now)
-            _put_in_freed(fresh, goal, aside, before)
+            aside = moved_aside(goal, now)
+            made = _put_in_freed(fresh, goal, aside, before)
     return Restored(goal, aside, made)
 
 
-def _put_in_freed(fresh: Path, goal: Path, aside: Path, before: Callable[[], Path]) -> None:
-    """Put a backup where something was moved away from; what is refused then says where that lies."""
+def _put_in_freed(fresh: Path, goal: Path, aside: Path, before: Callable[[], Path]) -> Path | None:
+    """Put a backup where something was moved away from; what is refused then says where that lies.
+
+    Returns the backup of what another window made there meanwhile, None for nothing.
+    """
     try:
-        swap_in(fresh, goal, before)
+        return swap_in(fresh, goal, before)
     except StoreRefused as refusal:
         raise StoreRefused(
             refusal.what,
