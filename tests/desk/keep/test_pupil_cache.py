@@ -18,7 +18,9 @@ from tests.kit.invented import lay_invented_class
 from tests.kit.memory import every_object
 
 #: Caches of typed pages and their problems: no pupil's answer is given to them.
-_OF_PAGES = {"_board", "_html", "_offered", "_worked_on", "expected", "sheet_typed", "skills_of"}
+_OF_PAGES = {
+    "_board", "_html", "_offered", "_read_whole", "_worked_on", "expected", "sheet_typed", "skills_of",
+}  # fmt: skip
 
 
 def _desk_caches() -> "dict[str, _lru_cache_wrapper[object]]":
