@@ -21,7 +21,6 @@ BESIDE = {"schema_version", "sqlite_sequence"}
 REMEMBER = {
     "desk/classes/bring_back.py: skills_of": "a page",
     "desk/classes/class_records.py: sheet_typed": "a page",
-    "desk/keep/way_back.py: _read_whole": "why a backup cannot be brought back",
     "desk/marking/verdicts.py: expected": "a problem",
     "desk/page/live_page.py: _worked_on": "a problem",
     "desk/walkthrough/board.py: _board": "a page",

@@ -3,11 +3,11 @@
 import os
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from functools import lru_cache
 from glob import escape
 from itertools import count
 from pathlib import Path
 
+from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.store.backups import Backup, backups_folder, backups_of, dated_name
 from onewhole.store.handed_in.fresh import fresh_file
 from onewhole.store.opening import Store, logs_of, open_store, refused
@@ -65,7 +65,7 @@ def _why_not(saved: Path) -> str:
         return getattr(error, "what", str(error))
 
 
-@lru_cache(maxsize=64)
+@pupil_cache(maxsize=64)
 def _read_whole(saved: Path, _number: int, _size: int, _written: int) -> str:
     """Read a backup as a restore would; what was read before and is the same file is not read again."""
     try:
