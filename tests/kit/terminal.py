@@ -1,6 +1,7 @@
 """What a user types, and what the terminal shows."""
 
 import json
+import os
 from typing import NamedTuple
 
 import pytest
@@ -31,5 +32,9 @@ class Terminal:
 
     def __call__(self, *arguments: object) -> Shown:
         """Type what is given after the command."""
-        code = main([str(argument) for argument in arguments])
+        before = os.umask(0o022)  # a command that changes it may, and ends with it
+        try:
+            code = main([str(argument) for argument in arguments])
+        finally:
+            os.umask(before)
         return Shown(code, *self._capsys.readouterr())

@@ -12,6 +12,7 @@ import pytest
 from onewhole.desk.keep.backups import back_up, back_up_daily, backups_folder
 from onewhole.desk.keep.restoring import restore_backup
 from onewhole.desk.keep.way_back import damaged_of, open_kept, open_or_tell, put_aside, way_back
+from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.handed_in import fresh
 from onewhole.store.opening import Store, open_store
@@ -176,7 +177,7 @@ def test_where_no_backup_is_good_a_new_class_may_be_started(book: Store) -> None
 
 def test_a_whole_class_stays_where_it_is(book: Store) -> None:
     """Nobody means to move it away."""
-    with pytest.raises(StoreRefused, match="whole class"):
+    with pytest.raises(InputError, match="whole class"):
         put_aside(book.path, NOW)
     assert _texts(book.path) == ["early"]
 

@@ -27,7 +27,8 @@ def is_to_be_written(
     >>> is_to_be_written("The name", "Ada", "", "Bo")
     Traceback (most recent call last):
     ...
-    onewhole.desk.classes.seen.ChangedMeanwhile: The name is “Bo” since another window changed it...
+    onewhole.desk.classes.seen.ChangedMeanwhile: The name is “Bo” since another window changed it.
+    Nothing was kept yet. Send yours again to put it in that place, or leave what stands there.
     """
     if typed in {stands, saw}:
         return False

@@ -8,6 +8,7 @@ from itertools import count
 from pathlib import Path
 
 from onewhole.desk.keep.pupil_cache import pupil_cache
+from onewhole.errors import InputError
 from onewhole.store.backups import Backup, backups_folder, backups_of, dated_name
 from onewhole.store.handed_in.fresh import fresh_file
 from onewhole.store.opening import Store, logs_of, open_store, refused
@@ -98,14 +99,14 @@ def open_kept(path: Path) -> Store:
 def put_aside(path: Path, now: datetime) -> Path:
     """Move aside what stands where the class should be and cannot be opened as one; return its new name.
 
-    Raises NotThere where nothing stands, and StoreRefused for a class that opens, and for what cannot be
-    moved: then it offers another name for the class.
+    Raises NotThere where nothing stands, InputError for a class that opens, and StoreRefused for what cannot
+    be moved: then it offers another name for the class.
     """
     try:
         open_kept(path).close()
     except Damaged:
         return moved_aside(path, now)
-    raise StoreRefused(
+    raise InputError(
         "This is a whole class: it stays where it is",
         where=str(path),
         remedy="To have an earlier state again, restore a backup.",

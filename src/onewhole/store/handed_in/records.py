@@ -54,7 +54,7 @@ def record_types(step: str) -> tuple[RecordType, ...]:
     """The records of a file at a step: every table that is still there today, without what is computed.
 
     >>> [one.table for one in record_types("0001")][:2]
-    ['classes', 'sheets']
+    ['classes', 'settings']
     """
     there = columns_at(step)
     return tuple(
