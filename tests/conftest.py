@@ -1,5 +1,6 @@
 """What every test gets: the Hypothesis profiles, the switch that accepts new output; a run's last line."""
 
+import gc
 import os
 
 import pytest
@@ -21,6 +22,17 @@ settings.load_profile("ci")
 def accept() -> bool:
     """True when ONEWHOLE_ACCEPT=1: a test that compares with a kept file writes the file anew instead."""
     return os.environ.get("ONEWHOLE_ACCEPT") == "1"
+
+
+def pytest_collection() -> None:
+    """Let the collector of garbage rest while thousands of tests are collected, which all stay."""
+    gc.disable()
+
+
+def pytest_collection_finish() -> None:
+    """Let it pass over what was there when the first test began."""
+    gc.freeze()
+    gc.enable()
 
 
 def pytest_unconfigure(config: pytest.Config) -> None:

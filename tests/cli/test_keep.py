@@ -15,8 +15,11 @@ from tests.kit.kept import first_round
 from tests.kit.terminal import Terminal
 
 
-def test_traces_are_told_and_cleaned_away(onewhole: Terminal, tmp_path: Path) -> None:
+def test_traces_are_told_and_cleaned_away(
+    onewhole: Terminal, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """While another window reads, the child is erased and the rest is told; cleaning afterwards ends it."""
+    monkeypatch.setattr("onewhole.store.opening.BUSY_TIMEOUT_MS", 50)
     path = tmp_path / "room12.class"
     other = open_store(path)
     first_round(other)

@@ -20,7 +20,6 @@ def test_without_a_browser_the_last_line_says_so(tmp_path: Path, more: tuple[str
         "-m",
         "pytest",
         *("-p", "no:cacheprovider"),
-        *("-p", "no:schemathesis"),  # it is slow to load, and no test here needs it
         *more,
         ONE,
     ]

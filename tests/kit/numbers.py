@@ -1,6 +1,7 @@
 """Numbers as the reader can make them, for Hypothesis and for walking a small space whole."""
 
 from collections.abc import Iterator
+from functools import cache
 from itertools import product
 
 from hypothesis import strategies as st
@@ -67,6 +68,7 @@ def quantities() -> st.SearchStrategy[Quantity]:
     return st.one_of(plain_numbers(), measures())
 
 
+@cache
 def amounts_of(kind: Kind) -> st.SearchStrategy[Quantity]:
     """Any quantity of one kind."""
     return plain_numbers() if kind is Kind.NUMBER else measures((kind,))

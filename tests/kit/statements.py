@@ -1,6 +1,7 @@
 """Expressions and statements as the reader can make them, for Hypothesis and for walking a space whole."""
 
 from collections.abc import Iterator
+from functools import cache
 
 from hypothesis import assume, reject
 from hypothesis import strategies as st
@@ -16,6 +17,7 @@ from tests.kit.numbers import DENOMINATORS, SMALL_COUNTS, amounts_of, every_mixe
 KINDS = tuple(Kind)
 
 
+@cache  # a strategy is looked through once, not at each draw
 def expressions(kind: Kind = Kind.NUMBER, depth: int = 3) -> st.SearchStrategy[Expression]:
     """Sums, differences, products and worked fractions of one kind, up to some depth, with a value."""
     return _expressions(kind, depth).filter(_has_value)
@@ -26,6 +28,7 @@ def any_expressions() -> st.SearchStrategy[Expression]:
     return st.sampled_from(KINDS).flatmap(expressions)
 
 
+@cache
 def _expressions(kind: Kind, depth: int) -> st.SearchStrategy[Expression]:
     leaf: st.SearchStrategy[Expression] = amounts_of(kind)
     if not depth:
@@ -61,8 +64,13 @@ def questions() -> st.SearchStrategy[Question]:
 @st.composite
 def comparisons(draw: st.DrawFn) -> Comparison:
     """Comparisons of two amounts of one kind, with a sign (true or not) or without."""
-    side = expressions(draw(st.sampled_from(KINDS)), depth=2).filter(lambda found: value(found) >= 0)
+    side = _sides(draw(st.sampled_from(KINDS)))
     return Comparison(draw(side), draw(side), draw(st.one_of(st.none(), st.sampled_from(Relation))))
+
+
+@cache
+def _sides(kind: Kind) -> st.SearchStrategy[Expression]:
+    return expressions(kind, depth=2).filter(lambda found: value(found) >= 0)
 
 
 @st.composite

@@ -1,8 +1,11 @@
 from itertools import product
 
+import numpy as np
 import pytest
+from numpy.typing import NDArray
 
 from onewhole.findings.habit import Habit
+from onewhole.number.program import Limit
 from onewhole.sheets.candidates import ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt, learnt
 from onewhole.sheets.page_program import Crowded, page_program
@@ -81,19 +84,31 @@ def test_a_crowd_is_a_limit() -> None:
     assert broken((2, 1, 1), wishes, crowded=(Crowded((0, 1), 2),)) == {"twins"}
 
 
+def _kept(limit: Limit, rows: NDArray[np.int64]) -> NDArray[np.bool_]:
+    """Say for each row of counts whether it keeps a limit."""
+    totals = rows[:, list(limit.terms)] @ np.array(list(limit.terms.values()))
+    kept = np.ones(len(rows), bool)
+    if limit.least is not None:
+        kept &= totals >= limit.least
+    if limit.most is not None:
+        kept &= totals <= limit.most
+    return kept
+
+
 def test_the_gains_are_what_is_learnt() -> None:
     """With as many tellings as there are, the program gains what the page teaches, no more and no less."""
     wishes = Wishes(number=4, regrouping=None)
     program = page_program(KINDS, DOUBTS, wishes, habits=(), ties=False)
-    free = range(len(KINDS), len(program.gains))
+    places = np.arange(len(program.gains) - len(KINDS))
+    tellings = np.arange(2 ** len(places))[:, np.newaxis] >> places & 1
     for counts in product(range(4), repeat=3):
         if sum(counts) != 4:
             continue
-        best = 0
-        for tellings in product((0, 1), repeat=len(free)):
-            row = (*counts, *tellings)
-            if not program.broken(row):
-                best = max(best, program.gained(row))
+        rows = np.hstack([np.tile(counts, (len(tellings), 1)), tellings])
+        rows = rows[np.all([_kept(limit, rows) for limit in program.limits], axis=0)]
+        row = rows[np.argmax(rows @ program.gains)].tolist()
+        assert not program.broken(row)
+        best = program.gained(row)
         assert best == learnt(
             DOUBTS, [one.tells for one, n in zip(KINDS, counts, strict=True) for _ in range(n)]
         )

@@ -142,8 +142,10 @@ def test_an_erased_pupil_leaves_no_byte(store: Store) -> None:
         erase_pupil(store, kept.class_number, "K01")
 
 
-def test_traces_while_another_window_reads_are_told(store: Store) -> None:
+def test_traces_while_another_window_reads_are_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """The pupil is gone, the refusal says what may stay, and cleaning afterwards takes it away."""
+    monkeypatch.setattr("onewhole.store.opening.BUSY_TIMEOUT_MS", 50)
+    store = open_store(tmp_path / "room12.class")
     kept = first_round(store)
     name_pupil(store, kept.class_number, "K01", "Wrenalinda")
     other = open_store(store.path)
@@ -155,6 +157,7 @@ def test_traces_while_another_window_reads_are_told(store: Store) -> None:
     clean(store)
     assert b"Wrenalinda" not in b"".join(path.read_bytes() for path in store.path.parent.iterdir())
     other.close()
+    store.close()
 
 
 def test_a_last_day_passes(store: Store) -> None:

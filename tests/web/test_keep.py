@@ -180,7 +180,7 @@ def test_what_cannot_be_opened_is_only_moved_aside(door: Opened) -> None:
 
 def test_a_whole_class_is_not_moved_aside(door: Opened) -> None:
     """It stays, and it is said."""
-    assert door.post("/mine/keep/aside").status == 503
+    assert door.post("/mine/keep/aside").status == 422
     assert _texts(door) == ["early"]
 
 

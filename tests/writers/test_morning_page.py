@@ -1,5 +1,6 @@
 """The morning page is one page for the teacher, with the reason for every placing."""
 
+from collections.abc import Callable
 from functools import cache
 from typing import Any
 
@@ -63,9 +64,10 @@ def test_a_class_of_24_in_six_groups_is_one_page(paper: str) -> None:
     assert pdf.pages(pressed("room12/morning", paper, "ordinary")) == 1
 
 
-@pytest.mark.parametrize("found", [marked(), full_class("letter")], ids=["room12", "full"])
-def test_every_pupil_is_placed_with_the_labels_that_say_why(found: Marked) -> None:
+@pytest.mark.parametrize("of_class", [marked, lambda: full_class("letter")], ids=["room12", "full"])
+def test_every_pupil_is_placed_with_the_labels_that_say_why(of_class: Callable[[], Marked]) -> None:
     """Each pupil stands once, in one group, beside the labels of the answers that it comes from."""
+    found = of_class()
     data: Any = page_of(found).data
     labels = [problem.label for problem in found.sheet.problems]
     because = {finding.pupil: finding for finding in found.findings}

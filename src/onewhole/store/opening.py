@@ -28,7 +28,6 @@ BUSY_TIMEOUT_MS = 5000
 #: When a file is opened, it is written to and taken back: whether it can be written is known then.
 _FIRST_LINES = ("PRAGMA journal_mode = WAL", "BEGIN IMMEDIATE", "PRAGMA user_version = 0", "ROLLBACK")
 _EACH_CONNECTION = (
-    f"PRAGMA busy_timeout = {BUSY_TIMEOUT_MS}",
     "PRAGMA synchronous = FULL",
     "PRAGMA foreign_keys = ON",
     "PRAGMA secure_delete = ON",
