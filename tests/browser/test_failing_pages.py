@@ -202,6 +202,7 @@ def test_a_clash_of_two_windows_is_settled_by_keyboard(page: Page, door: Served)
     expect(cell_of(page, 1, 1)).to_have_value("other")
 
 
+@pytest.mark.usefixtures("page")  # which has used the key
 def test_a_window_that_is_not_open_says_how_it_is_opened(door: Served, browser: Browser) -> None:
     """Without a session, and with a key that was used: no button leads in a circle."""
     with window(browser, door.base, forgives=REFUSALS) as closed:
