@@ -20,7 +20,8 @@ def test_a_folder_and_those_above_it_are_made(tmp_path: Path) -> None:
 
 def test_private_folders_are_their_owners_alone(tmp_path: Path) -> None:
     """Those that are made now; one that is there keeps its permissions."""
-    (tmp_path / "out").mkdir(0o755)
+    (tmp_path / "out").mkdir()
+    (tmp_path / "out").chmod(0o755)
     goal = made(tmp_path / "out" / "monday" / "morning", private=True)
     modes = [stat.S_IMODE(path.stat().st_mode) for path in (goal, goal.parent, tmp_path / "out")]
     assert modes == [0o700, 0o700, 0o755]
