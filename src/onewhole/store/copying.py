@@ -7,7 +7,7 @@ from contextlib import AbstractContextManager, closing, nullcontext
 from itertools import count
 from pathlib import Path
 
-from onewhole.store.opening import logs_of, make_beside, refused, sync_folder, take_beside_away
+from onewhole.store.opening import disk_refusals, logs_of, make_beside, sync_folder, take_beside_away
 from onewhole.store.reading_back import digest_of, read_back
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.transaction import translate_errors
@@ -31,20 +31,19 @@ def copy_beside(
         )
     handle, beside = make_beside(goal)
     try:
-        with translate_errors(goal):
-            copy_into(source, beside)
-        written = digest_of(handle)
-        os.fsync(handle)
-        if read_back(handle) != written:
-            raise StoreRefused(
-                "The disk does not give back what was written",
-                where=str(goal),
-                remedy="Put the backup on another disk.",
-            )
-        with turn(beside):
-            beside.replace(goal)
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(goal, error) from error
+        with disk_refusals(goal):
+            with translate_errors(goal):
+                copy_into(source, beside)
+            written = digest_of(handle)
+            os.fsync(handle)
+            if read_back(handle) != written:
+                raise StoreRefused(
+                    "The disk does not give back what was written",
+                    where=str(goal),
+                    remedy="Put the backup on another disk.",
+                )
+            with turn(beside):
+                beside.replace(goal)
     finally:
         take_beside_away(handle, beside)
     sync_folder(goal.parent)

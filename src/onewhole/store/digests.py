@@ -99,6 +99,11 @@ def keys_of(table: str) -> tuple[str, ...]:
     return tuple(str(column.name) for column in tables.METADATA.tables[table].primary_key)
 
 
+def where_key(table: str) -> str:
+    """The condition for the one row whose key is given, as `keys_of` names it."""
+    return " AND ".join(f'"{name}" IS ?' for name in keys_of(table))
+
+
 def number_of(value: Value) -> int:
     """A value where a number should be: 0 for what is none."""
     return value if type(value) is int else 0
@@ -165,8 +170,7 @@ def fill_digests(raw: sqlite3.Connection, doubts: Doubts) -> None:
             marks.append(digest)
             if digest != stands:
                 changed.append((digest, *key))
-        where = " AND ".join(f'"{name}" IS ?' for name in keys)
-        raw.executemany(f"UPDATE {table} SET digest = ? WHERE {where}", changed)  # noqa: S608 - our own names
+        raw.executemany(f"UPDATE {table} SET digest = ? WHERE {where_key(table)}", changed)  # noqa: S608 - our own names
         rows, mark = doubts.lost.get(table, (0, 0))
         head = table, rows + len(marks), reduce(xor, marks, mark), last_number(raw, table)
         raw.execute(f"INSERT INTO {HEADS} VALUES (?, ?, ?, ?, ?)", (*head, row_digest(*head)))  # noqa: S608 - our own name

@@ -16,13 +16,13 @@ from onewhole.store.column_types import day_kept
 from onewhole.store.copying import copy_beside, copy_into
 from onewhole.store.opening import (
     Store,
+    disk_refusals,
     make_beside,
-    refused,
     take_beside_away,
 )
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
-from onewhole.store.transaction import translate_errors
+from onewhole.store.transaction import driver_of, translate_errors
 
 _KEEP_UNTIL = "keep until"
 #: So often a backup is begun again because pupils were erased meanwhile.
@@ -47,9 +47,7 @@ def backup(store: Store, path: Path) -> None:
             translate_errors(store.path),
             closing(store.engine.raw_connection()) as raw,
         ):
-            source = raw.driver_connection
-            assert isinstance(source, sqlite3.Connection)
-            return copy_beside(source, goal, lambda copy: _none_erased(store, copy))
+            return copy_beside(driver_of(raw), goal, lambda copy: _none_erased(store, copy))
     raise StoreRefused("Children are being erased", where=str(store.path), remedy="Do it again afterwards.")
 
 
@@ -73,13 +71,10 @@ def backup_bytes(store: Store) -> bytes:
     """Return a backup as the bytes of its file; nothing of it stays on the disk. Raises `StoreRefused`."""
     handle, beside = make_beside(store.path)
     try:
-        with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
-            source = raw.driver_connection
-            assert isinstance(source, sqlite3.Connection)
-            copy_into(source, beside)
-        return beside.read_bytes()
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(store.path, error) from error
+        with disk_refusals(store.path):
+            with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
+                copy_into(driver_of(raw), beside)
+            return beside.read_bytes()
     finally:
         take_beside_away(handle, beside)
 

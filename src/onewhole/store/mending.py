@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 from functools import reduce
 from operator import xor
 from pathlib import Path
-from urllib.parse import quote
 
 from onewhole.store.digest_check import CheckedFile, Damage, DamageKind, check_rows
 from onewhole.store.digests import (
@@ -21,8 +20,9 @@ from onewhole.store.digests import (
     fill_digests,
     keys_of,
     number_of,
+    where_key,
 )
-from onewhole.store.opening import Store
+from onewhole.store.opening import Store, connected
 from onewhole.store.transaction import driver_of, translate_errors
 
 Row = dict[str, Value]
@@ -54,7 +54,7 @@ def check_store(store: Store) -> CheckedFile:
 
 def check_backup(path: Path) -> CheckedFile:
     """Check a backup; nothing is written. Raises `StoreRefused` where it cannot be read whole."""
-    with translate_errors(path), closing(_opened(path)) as raw:
+    with translate_errors(path), closing(connected(path, "ro")) as raw:
         return check_rows(raw)
 
 
@@ -68,7 +68,7 @@ def find_right(store: Store, damages: Iterable[Damage], backups: Sequence[Path])
         with (
             store.reading() as connection,
             suppress(sqlite3.Error, UnicodeDecodeError),
-            closing(_opened(path)) as saved,
+            closing(connected(path, "ro")) as saved,
         ):
             raw = driver_of(connection)
             with any_text(raw), any_text(saved):
@@ -115,9 +115,7 @@ def _put_right(raw: sqlite3.Connection, found: Found) -> None:
     if not found.mends or damage.kind not in {DamageKind.CHANGED, DamageKind.LOST}:
         return
     if damage.row:
-        keys = keys_of(table)
-        where = " AND ".join(f'"{name}" IS ?' for name in keys)
-        raw.execute(f"DELETE FROM {table} WHERE {where}", [damage.row[name] for name in keys])  # noqa: S608 - our own names
+        raw.execute(f"DELETE FROM {table} WHERE {where_key(table)}", damage.key)  # noqa: S608 - our own names
     for row in found.right:
         names, places = ", ".join(f'"{name}"' for name in row), ", ".join("?" * len(row))
         raw.execute(f"INSERT INTO {table} ({names}) VALUES ({places})", tuple(row.values()))  # noqa: S608 - our own names
@@ -176,8 +174,3 @@ def _lost(
     else:
         fits = reduce(xor, map(number_of, gone), 0) == damage.mark
     return list(gone.values()) if fits and len(gone) == damage.count else []
-
-
-def _opened(path: Path) -> sqlite3.Connection:
-    """Open a backup to be read only."""
-    return sqlite3.connect(f"file:{quote(str(path))}?mode=ro", uri=True, isolation_level=None)

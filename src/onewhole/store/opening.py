@@ -133,16 +133,15 @@ def open_store(path: Path) -> Store:
     '0o600'
     """
     try:
-        check_kind(path)
-        path = Path(os.path.realpath(path))
-        if standing(path) is Standing.NOTHING:
-            _make(path)
-        step = check_file(path)
-        path.chmod(0o600)
+        with disk_refusals(path):
+            check_kind(path)
+            path = Path(os.path.realpath(path))
+            if standing(path) is Standing.NOTHING:
+                _make(path)
+            step = check_file(path)
+            path.chmod(0o600)
     except Damaged as damaged:
         raise _offering(damaged, path) from damaged
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
     place = FilePlace.of(path)
     store = Store(place, engine_for(place))
     try:
@@ -176,23 +175,17 @@ def check_file(path: Path) -> str:
     Raises `Damaged` and `StoreRefused`.
     """
     log, journal = logs_of(path)
-    try:
+    with disk_refusals(path), translate_errors(path):
         if path.stat().st_size < LEAST:  # beside an empty file SQLite takes a log away
             raise translate_error("not a database", str(path))
         if journal.exists():  # SQLite would mend the file by it: only one that bears our mark
             check_head(path)
-        with translate_errors(path):
-            # A log stays as it is while the file is only looked at: a damaged file takes it aside.
-            return _step_when_whole(path, "mode=ro" if log.exists() else "mode=rw")
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
+        # A log stays as it is while the file is only looked at: a damaged file takes it aside.
+        return _step_when_whole(path, "ro" if log.exists() else "rw")
 
 
-def _step_when_whole(path: Path, how: str) -> str:
-    place = f"file:{quote(os.fsencode(path))}?{how}"
-    with closing(
-        sqlite3.connect(place, uri=True, isolation_level=None, timeout=BUSY_TIMEOUT_MS / 1000)
-    ) as connection:
+def _step_when_whole(path: Path, mode: str) -> str:
+    with closing(connected(path, mode)) as connection:
         for line in ("PRAGMA trusted_schema = OFF", "PRAGMA cell_size_check = ON"):
             connection.execute(line)
         connection.execute("BEGIN")
@@ -232,15 +225,13 @@ def _make(path: Path) -> None:
     handle, beside = make_beside(path)
     engine = engine_for(FilePlace.of(beside))
     try:
-        with translate_errors(path):
+        with disk_refusals(path), translate_errors(path):
             with engine.begin() as connection:
                 connection.exec_driver_sql(f"PRAGMA application_id = {int.from_bytes(MARK)}")
                 bring_forward(connection)
             engine.dispose()
             with suppress(FileExistsError):
                 path.hardlink_to(beside)
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
     finally:
         engine.dispose()
         take_beside_away(handle, beside)
@@ -252,16 +243,19 @@ def logs_of(path: Path) -> tuple[Path, ...]:
     return tuple(path.with_name(path.name + end) for end in ("-wal", "-journal"))
 
 
+def all_beside(path: Path) -> tuple[Path, ...]:
+    """What goes where a file goes: its logs, and the index of a log, which SQLite makes anew."""
+    return (*logs_of(path), path.with_name(f"{path.name}-shm"))
+
+
 def make_beside(path: Path) -> tuple[int, Path]:
     """Make an empty hidden file beside a name, mode 0600, and give its handle and path.
 
     Until the handle is closed no sweep takes the file for one that a killed process left.
     """
     while True:
-        try:
+        with disk_refusals(path):
             handle, name = mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.", suffix=MAKING)
-        except OSError as error:
-            raise refused(path, error) from error
         if hold(handle):
             return handle, Path(name)
         os.close(handle)
@@ -293,8 +287,7 @@ def engine_for(place: FilePlace) -> Engine:
 
     No connection is opened to another file that has taken the name: `FileMoved`.
     """
-    file = f"file:{quote(os.fsencode(place.path))}"
-    address = URL.create("sqlite", database=file, query={"mode": "rw", "uri": "true"})
+    address = URL.create("sqlite", database=_address(place.path), query={"mode": "rw", "uri": "true"})
     # A page may hold a snapshot and write beside it: no page waits for the connection of another.
     engine = create_engine(address, connect_args={"isolation_level": None}, max_overflow=-1)
 
@@ -314,6 +307,28 @@ def engine_for(place: FilePlace) -> Engine:
 
 def _keep_digests(raw: sqlite3.Connection, _: object) -> None:
     keep_digests(raw)
+
+
+def connected(path: Path, mode: str) -> sqlite3.Connection:
+    """Open a file that is there by SQLite alone, ``ro`` or ``rw``; one taken away is not made anew, empty."""
+    address = f"{_address(path)}?mode={mode}"
+    return sqlite3.connect(address, uri=True, isolation_level=None, timeout=BUSY_TIMEOUT_MS / 1000)
+
+
+def _address(path: Path) -> str:
+    """The address of a file as SQLite takes it, whatever the bytes of its name are."""
+    return f"file:{quote(os.fsencode(path))}"
+
+
+@contextmanager
+def disk_refusals(path: Path) -> Iterator[None]:
+    """Turn what the system refuses into `StoreRefused`; a refusal of ours stays as it is."""
+    try:
+        yield
+    except StoreRefused:
+        raise
+    except OSError as error:
+        raise refused(path, error) from error
 
 
 def refused(path: Path, error: OSError) -> StoreRefused:

@@ -1,7 +1,6 @@
 """The schema of a file, compared exactly with that which our own steps make: nothing less, nothing more."""
 
 import re
-import sqlite3
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -11,6 +10,7 @@ from sqlalchemy import create_engine
 from onewhole.store.migrating import bring_forward, known_steps
 from onewhole.store.migrations.env import VERSION_TABLE
 from onewhole.store.refusals import Damaged, Newer, plain
+from onewhole.store.transaction import driver_of
 
 _ASKED = "SELECT type, name, tbl_name, sql FROM sqlite_schema"
 #: What parts two words in SQLite's language.
@@ -74,8 +74,7 @@ def _made(step: str) -> tuple[Schema, dict[str, tuple[str, ...]]]:
     try:
         with engine.begin() as connection:
             bring_forward(connection, step)
-            raw = connection.connection.driver_connection
-            assert isinstance(raw, sqlite3.Connection)
+            raw = driver_of(connection)
             schema = schema_of(raw.execute, "a file in memory")
             asked = "SELECT name FROM pragma_table_info(?) ORDER BY cid"
             return schema, {
@@ -94,7 +93,7 @@ def step_of(ask: Ask, where: str) -> str:
     and `Damaged`.
     """
     found = schema_of(ask, where)
-    release = {part for part in schema_at(known_steps()[0]) if part.table == VERSION_TABLE}
+    release = {part for part in schema_at(known_steps()[-1]) if part.table == VERSION_TABLE}
     if {part for part in found if VERSION_TABLE in {part.table, part.name}} != release:
         raise _foreign(where, "the table of its release is not ours")
     steps = [step for (step,) in ask(f"SELECT version_num FROM {VERSION_TABLE} NOT INDEXED LIMIT 2")]  # noqa: S608 - our own name

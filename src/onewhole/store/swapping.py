@@ -1,16 +1,14 @@
 """What stands under a name is replaced by a checked file; no answer falls between its backup and that."""
 
-import os
 import sqlite3
 from collections.abc import Callable
 from contextlib import closing, suppress
 from pathlib import Path
-from urllib.parse import quote
 
 from onewhole.store.copying import copy_beside, give_up_when_busy
-from onewhole.store.opening import BUSY_TIMEOUT_MS, logs_of, open_store, refused, sync_folder
+from onewhole.store.opening import connected, disk_refusals, logs_of, open_store, sync_folder
 from onewhole.store.place import FilePlace
-from onewhole.store.refusals import FileMoved, StoreRefused
+from onewhole.store.refusals import FileMoved
 from onewhole.store.transaction import translate_errors
 
 #: So often it is begun again where another window was faster.
@@ -28,18 +26,12 @@ def swap_in(fresh: Path, goal: Path, before: Callable[[], Path]) -> Path | None:
     Raises `StoreRefused`, `Damaged` for what does not open: move that aside first.
     """
     for _ in range(_TRIES):
-        try:
+        with disk_refusals(goal), suppress(FileExistsError, FileMoved):
             if not _is_free(goal):
                 return _write_over(fresh, goal, before)
             goal.hardlink_to(fresh)
             sync_folder(goal.parent)
-        except (FileExistsError, FileMoved):
-            continue
-        except StoreRefused:
-            raise
-        except OSError as error:
-            raise refused(goal, error) from error
-        return None
+            return None
     raise FileMoved(
         "Other windows go on replacing this file", where=str(goal), remedy="Close them, then do it again."
     )
@@ -57,11 +49,15 @@ def _write_over(fresh: Path, goal: Path, before: Callable[[], Path]) -> Path:
     def held() -> None:
         """Nobody else writes now: copy what stands, and only then go on."""
         place.check()
-        with closing(_connected(goal)) as standing:
+        with closing(connected(goal, "rw")) as standing:
             copy_beside(standing, one := before())
         made.append(one)
 
-    with translate_errors(goal), closing(_connected(goal)) as target, closing(_connected(fresh)) as source:
+    with (
+        translate_errors(goal),
+        closing(connected(goal, "rw")) as target,
+        closing(connected(fresh, "rw")) as source,
+    ):
         target.execute("PRAGMA synchronous = FULL")
         (size,) = target.execute("PRAGMA page_size").fetchone()
         source.execute(f"PRAGMA page_size = {size}")
@@ -74,8 +70,3 @@ def _write_over(fresh: Path, goal: Path, before: Callable[[], Path]) -> Path:
             target.execute("PRAGMA wal_checkpoint(TRUNCATE)")
     place.check()
     return made[0]
-
-
-def _connected(path: Path) -> sqlite3.Connection:
-    address = f"file:{quote(os.fsencode(path))}?mode=rw"
-    return sqlite3.connect(address, uri=True, isolation_level=None, timeout=BUSY_TIMEOUT_MS / 1000)

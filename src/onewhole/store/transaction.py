@@ -7,7 +7,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine
+from sqlalchemy import Connection, Engine, PoolProxiedConnection
 from sqlalchemy.exc import DBAPIError
 
 from onewhole.store.place import FilePlace
@@ -69,9 +69,10 @@ def begun(engine: Engine, *, writes: bool) -> Connection:
     return connection
 
 
-def driver_of(connection: Connection) -> sqlite3.Connection:
-    """Return SQLite's own connection within one of SQLAlchemy."""
-    raw = connection.connection.driver_connection
+def driver_of(connection: Connection | PoolProxiedConnection) -> sqlite3.Connection:
+    """Return SQLite's own connection within one of SQLAlchemy, or of its pool."""
+    pooled = connection.connection if isinstance(connection, Connection) else connection
+    raw = pooled.driver_connection
     assert isinstance(raw, sqlite3.Connection)
     return raw
 

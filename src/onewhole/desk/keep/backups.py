@@ -22,7 +22,7 @@ from onewhole.store.keeping import (
     set_keep_until,
     settle,
 )
-from onewhole.store.opening import Store, logs_of, open_store, refused
+from onewhole.store.opening import Store, all_beside, disk_refusals, open_store
 from onewhole.store.orphan_cleanup import orphans_of, remove_orphans
 from onewhole.store.refusals import NotThere, StoreRefused
 
@@ -70,9 +70,14 @@ class Erased:
 
 def back_up(book: Store, path: Path) -> None:
     """Write all that is kept into one new file. Raises StoreRefused, also where the name is taken."""
+    check_free(path)
+    backup(book, path)
+
+
+def check_free(path: Path) -> None:
+    """Refuse a name that is taken, by a link too: a backup replaces nothing. Raises StoreRefused."""
     if os.path.lexists(path):
         raise StoreRefused("There is a file of this name", where=str(path), remedy="Choose another name.")
-    backup(book, path)
 
 
 def back_up_daily(book: Store, folder: Path, now: datetime) -> Path | None:
@@ -121,11 +126,9 @@ def back_up_before(book: Store, now: datetime) -> Path:
 
 def remove_kept(file: Path) -> None:
     """Take a backup or a damaged file off the disk, with its logs. Raises StoreRefused."""
-    try:
-        for one in (*logs_of(file), file.with_name(f"{file.name}-shm"), file):
+    with disk_refusals(file):
+        for one in (*all_beside(file), file):
             one.unlink(missing_ok=True)
-    except OSError as error:
-        raise refused(file, error) from error
 
 
 def erase_everywhere(

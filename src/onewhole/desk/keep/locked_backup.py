@@ -10,6 +10,7 @@ from unicodedata import normalize
 
 from pyrage import DecryptError, passphrase
 
+from onewhole.desk.keep.backups import check_free
 from onewhole.desk.keep.guessing import check_hard_to_guess
 from onewhole.desk.keep.password import LEAST, MOST
 from onewhole.errors import Fault, InputError
@@ -17,7 +18,6 @@ from onewhole.presses.files import write
 from onewhole.presses.texts import read_text
 from onewhole.store.keeping import backup_bytes
 from onewhole.store.opening import Store
-from onewhole.store.refusals import StoreRefused
 
 #: How a locked backup begins. One written as text is told as locked, and refused.
 _BEGINS, _ARMOUR = b"age-encryption.org/v1\n", b"-----BEGIN AGE ENCRYPTED FILE-----"
@@ -85,10 +85,8 @@ def _work(content: bytes) -> int:
 
 def back_up_locked(book: Store, path: Path, typed: str) -> None:
     """Write a locked backup into one new file. Raises StoreRefused, also where the name is taken."""
-    if path.exists():
-        raise StoreRefused("There is a file of this name", where=str(path), remedy="Choose another name.")
-    write(path, locked_bytes(book, typed))
-    path.chmod(0o600)
+    check_free(path)
+    write(path, locked_bytes(book, typed), private=True)
 
 
 def passphrase_in(path: Path) -> str:

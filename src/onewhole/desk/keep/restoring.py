@@ -8,7 +8,7 @@ from pathlib import Path
 from onewhole.desk.keep.way_back import moved_aside, name_before
 from onewhole.errors import InputError
 from onewhole.store.handed_in.fresh import fresh_file
-from onewhole.store.opening import make_beside, refused, take_beside_away
+from onewhole.store.opening import disk_refusals, make_beside, take_beside_away
 from onewhole.store.refusals import BackupRefused, Damaged, StoreRefused
 from onewhole.store.standing import check_kind, real_place
 from onewhole.store.swapping import swap_in
@@ -67,12 +67,11 @@ def restore_bytes(content: bytes, path: Path, now: datetime) -> Restored:
     """Bring back a backup that was handed in, as `restore_backup` does; InputError for what is none."""
     handle, beside = make_beside(real_place(path))
     try:
-        with open(handle, "wb", closefd=False) as file:
-            file.write(content)
-        return restore_backup(beside, path, now)
+        with disk_refusals(path):
+            with open(handle, "wb", closefd=False) as file:
+                file.write(content)
+            return restore_backup(beside, path, now)
     except BackupRefused as refusal:
         raise InputError(refusal.what, where="the file handed in", remedy=refusal.remedy) from refusal
-    except OSError as error:
-        raise error if isinstance(error, StoreRefused) else refused(path, error) from error
     finally:
         take_beside_away(handle, beside)

@@ -11,7 +11,7 @@ from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
 from onewhole.store.backups import Backup, backups_folder, backups_of, dated_name
 from onewhole.store.handed_in.fresh import fresh_file
-from onewhole.store.opening import Store, logs_of, open_store, refused
+from onewhole.store.opening import Store, all_beside, disk_refusals, logs_of, open_store
 from onewhole.store.refusals import BackupRefused, Damaged, NotThere, StoreRefused
 from onewhole.store.standing import Standing, own_place, real_place, standing
 
@@ -127,12 +127,10 @@ def moved_aside(path: Path, now: datetime) -> Path:
             remedy="Name the file of the class.",
         )
     aside = free_name(path.parent, path, now, "damaged")
-    ends = ("", *(log.name.removeprefix(path.name) for log in logs_of(path)), "-shm")
     try:
-        for end in ends:
-            one = path.with_name(path.name + end)
+        for one in (path, *all_beside(path)):
             if os.path.lexists(one):
-                one.rename(aside.with_name(aside.name + end))
+                one.rename(aside.with_name(aside.name + one.name.removeprefix(path.name)))
     except OSError as error:
         raise StoreRefused(
             f"What stands here cannot be moved aside: {error.strerror or error}",
@@ -155,11 +153,9 @@ def free_name(folder: Path, path: Path, now: datetime, kind: str) -> Path:
 
 def make_folder(folder: Path) -> None:
     """Make the folder for backups, mode 0700. Raises StoreRefused."""
-    try:
+    with disk_refusals(folder):
         folder.mkdir(mode=0o700, exist_ok=True)
         folder.chmod(0o700)
-    except OSError as error:
-        raise refused(folder, error) from error
 
 
 def name_before(path: Path, now: datetime) -> Path:

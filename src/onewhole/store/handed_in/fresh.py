@@ -11,10 +11,9 @@ import msgspec
 from onewhole.store.handed_in.asking import Frames, asked, refused
 from onewhole.store.handed_in.records import RecordType, Row, given_of, record_types, rows_of
 from onewhole.store.migrating import bring_forward, known_steps
-from onewhole.store.opening import Store, engine_for, make_beside, take_beside_away
-from onewhole.store.opening import refused as unusable
+from onewhole.store.opening import Store, disk_refusals, engine_for, make_beside, take_beside_away
 from onewhole.store.place import FilePlace
-from onewhole.store.refusals import Damaged, NotStorable, StoreRefused
+from onewhole.store.refusals import Damaged, NotStorable
 from onewhole.store.schema import step_of
 from onewhole.store.standing import MARK
 from onewhole.store.transaction import translate_errors
@@ -39,14 +38,12 @@ def fresh_file(saved: Path, goal: Path) -> Iterator[Path]:
     """
     handle, beside = make_beside(goal)
     try:
-        try:
+        with disk_refusals(goal):
             with translate_errors(goal):
                 with asked(saved) as frames:
                     step = fill(frames, saved, beside)
                 _finish(step, saved, beside)
             os.fsync(handle)
-        except OSError as error:
-            raise error if isinstance(error, StoreRefused) else unusable(goal, error) from error
         yield beside
     finally:
         take_beside_away(handle, beside)
