@@ -6,7 +6,6 @@ from pathlib import Path
 
 from anyio import Lock
 from anyio.to_thread import run_sync
-from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, RedirectResponse, Response
 from starlette.routing import BaseRoute, Route
@@ -15,7 +14,7 @@ from onewhole.desk.keep.password import PasswordRefused, is_password
 from onewhole.web.access.guard import Access
 from onewhole.web.access.rate_limit import RateLimit
 from onewhole.web.access.security_log import log_sign_in, log_sign_out
-from onewhole.web.http.forms import read_form
+from onewhole.web.http.forms import NotRead, read_form
 from onewhole.web.http.handling import has_csrf_token, refused_form
 from onewhole.web.http.templates import rendered
 
@@ -57,7 +56,7 @@ def _signer(access: Access, path: Path, tries: RateLimit) -> Callable[[Request],
             return _page("This form comes from another page. Sign in here.", 403)
         try:
             form = await read_form(request, most=_MOST, files=(), seconds=_SECONDS)
-        except HTTPException as no:
+        except NotRead as no:
             return refused_form(request, no)
         address = request.client.host if request.client else ""
         wait = ceil(tries.wait(address))
@@ -85,10 +84,10 @@ def _leaver(access: Access) -> Callable[[Request], Awaitable[Response]]:
     async def leaver(request: Request) -> Response:
         try:
             form = await read_form(request, most=_MOST, files=(), seconds=_SECONDS)
-        except HTTPException as no:
+        except NotRead as no:
             return refused_form(request, no)
         if not has_csrf_token(request, form):
-            return refused_form(request, HTTPException(403, "This form is too old."))
+            return refused_form(request, NotRead(403, "This form is too old"))
         access.sessions.ended(access.cookie_of(request.headers))
         log_sign_out(request.client.host if request.client else "")
         answer = RedirectResponse("/sign-in", 303)

@@ -21,6 +21,14 @@ _UNWRITTEN = re.compile("[\0-\x08\x0e-\x1f\x7f-\x84\x86-\x9f\ud800-\udfff]")
 _KINDS = ("application/x-www-form-urlencoded", "multipart/form-data")
 
 
+class NotRead(HTTPException):
+    """A request that no page function gets: `what` is wrong with it, and what to do next."""
+
+    def __init__(self, status: int, what: str, remedy: str = "") -> None:
+        super().__init__(status, f"{what}. {remedy}".rstrip())
+        self.what, self.remedy = what, remedy
+
+
 @dataclass(frozen=True, slots=True)
 class SubmittedForm:
     """What was sent: every field in its order, and the files by field."""
@@ -32,7 +40,7 @@ class SubmittedForm:
 async def read_form(request: Request, *, most: int, files: Sequence[str], seconds: float) -> SubmittedForm:
     """Read a form of at most ``most`` bytes that comes in within so many seconds, with these files only.
 
-    What was said about the length is not believed: the bytes are counted too. Raises HTTPException (400, 408,
+    What was said about the length is not believed: the bytes are counted too. Raises NotRead (400, 408,
     411, 413, 415, 422).
     """
     _check_head(request, most)
@@ -44,32 +52,36 @@ async def read_form(request: Request, *, most: int, files: Sequence[str], second
             form = await counted.form(max_files=len(files), max_fields=MAX_FIELDS, max_part_size=most)
             return await _read(form, files)
     except TimeoutError:
-        raise HTTPException(408, "The form came in too slowly. Send it once more.") from None
+        raise NotRead(408, "The form came in too slowly", "Send it once more.") from None
     except (MultiPartException, FormParserError, UnicodeError, ClientDisconnect) as error:
-        raise HTTPException(400, _unread(error)) from error
+        raise _unread(error) from error
 
 
-def _unread(error: Exception) -> str:
+def _unread(error: Exception) -> NotRead:
     """Say why a form cannot be read, and what to do."""
     if isinstance(error, MultiPartException) and error.message.startswith("Too many fields"):
-        return f"The form has more than {MAX_FIELDS} fields. Send less at once; nothing was changed."
-    return "The form cannot be read. Load the page again."
+        return NotRead(
+            400, f"The form has more than {MAX_FIELDS} fields", "Send less at once; nothing was changed."
+        )
+    return NotRead(400, "The form cannot be read", "Load the page again.")
 
 
 def _check_head(request: Request, most: int) -> None:
     length = request.headers.get("content-length", "")
     if "transfer-encoding" in request.headers or not (length.isascii() and length.isdecimal()):
-        raise HTTPException(411, "A form says how long it is.")
+        raise NotRead(411, "A form says how long it is")
     if len(length) > 12 or int(length) > most:
-        raise HTTPException(413, _too_large(most))
+        raise _too_large(most)
     kind, _, more = request.headers.get("content-type", "").lower().partition(";")
     charset = more.partition("charset=")[2].partition(";")[0].strip(' "')
     if charset not in {"", "utf-8"} or (int(length) and kind.strip() not in _KINDS):
-        raise HTTPException(415, "A form of this kind is not read here.")
+        raise NotRead(415, "A form of this kind is not read here")
 
 
-def _too_large(most: int) -> str:
-    return f"At most {size(most)} may be sent. Send less, or choose a smaller file; nothing was changed."
+def _too_large(most: int) -> NotRead:
+    return NotRead(
+        413, f"At most {size(most)} may be sent", "Send less, or choose a smaller file; nothing was changed."
+    )
 
 
 def _counted(receive: Receive, most: int) -> Receive:
@@ -80,7 +92,7 @@ def _counted(receive: Receive, most: int) -> Receive:
         message = await receive()
         seen += len(message.get("body", b""))
         if seen > most:
-            raise HTTPException(413, _too_large(most))
+            raise _too_large(most)
         return message
 
     return receiving
@@ -97,7 +109,7 @@ async def _read(form: FormData, files: Sequence[str]) -> SubmittedForm:
                 kind = value.content_type or ""
                 uploads[name] = Upload(_plain(value.filename or ""), kind, await value.read())
             else:
-                raise HTTPException(422, "A file was sent that is not asked for. Nothing was changed.")
+                raise NotRead(422, "A file was sent that is not asked for", "Nothing was changed.")
     finally:
         await form.close()
     return SubmittedForm(tuple(fields), uploads)
@@ -106,7 +118,7 @@ async def _read(form: FormData, files: Sequence[str]) -> SubmittedForm:
 def _plain(text: str) -> str:
     """Return a text that can be kept and written; refuse NUL, escapes and their like, and half a sign."""
     if _UNWRITTEN.search(text):
-        raise HTTPException(422, "The form holds a sign that cannot be written. Type it again without it.")
+        raise NotRead(422, "The form holds a sign that cannot be written", "Type it again without it.")
     return text
 
 

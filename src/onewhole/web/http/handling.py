@@ -12,7 +12,6 @@ from typing import assert_never
 from urllib.parse import quote
 
 from anyio.to_thread import run_sync
-from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
 
@@ -21,7 +20,7 @@ from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.errors import InputError, OnewholeError
 from onewhole.web.app import MINE, App
 from onewhole.web.http.addresses import Addresses
-from onewhole.web.http.forms import SubmittedForm, read_form
+from onewhole.web.http.forms import NotRead, SubmittedForm, read_form
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.request_store import FileUse, RequestStore
 from onewhole.web.http.response import (
@@ -109,7 +108,7 @@ async def respond(route: PageRoute, app: App, addresses: Addresses, http_request
     try:
         request = await _asked(route, app, addresses, http_request)
         response = await run_sync(_paged, route, http_request, request)
-    except HTTPException as no:
+    except NotRead as no:
         response = refused_form(http_request, no)
     milliseconds = round((time.perf_counter() - began) * 1000)
     _log.info("%s %s %d ms", route.name, response.status_code, milliseconds)
@@ -139,14 +138,13 @@ class _NothingKept(Exception):
 
 async def _asked(route: PageRoute, app: App, addresses: Addresses, http_request: Request) -> PageRequest:
     if any(isinstance(part, int) and part > _LARGEST for part in http_request.path_params.values()):
-        raise HTTPException(404, "There is no such page. Go back to the Week.")
+        raise NotRead(404, "There is no such page", "Go back to the Week.")
     form = SubmittedForm((), {})
     if route.method == "POST":
         seconds = FILE_SECONDS if route.files else FORM_SECONDS
         form = await read_form(http_request, most=route.max_bytes, files=route.files, seconds=seconds)
         if not has_csrf_token(http_request, form):
-            words = "This form is too old. Load the page again; nothing was changed."
-            raise HTTPException(403, words)
+            raise NotRead(403, "This form is too old", "Load the page again; nothing was changed.")
     return PageRequest(
         app,
         dict(http_request.path_params),
@@ -237,16 +235,15 @@ def refusal(http_request: Request, request: PageRequest, refused: OnewholeError)
     return HTMLResponse(rendered("refused.html", words), status)
 
 
-def refused_form(http_request: Request, no: HTTPException) -> Response:
+def refused_form(http_request: Request, no: NotRead) -> Response:
     """Tell why a request was not read; one that does not say how long it is ends its connection."""
     closes = {"Connection": "close"} if no.status_code == HTTPStatus.LENGTH_REQUIRED else None
     if wants_json(http_request):
         return JSONResponse({"refused": no.detail, "where": "", "remedy": ""}, no.status_code, closes)
-    what, _, remedy = no.detail.partition(". ")
     words = {
-        "what": what.rstrip("."),
+        "what": no.what,
         "where": "",
-        "remedy": remedy,
+        "remedy": no.remedy,
         "damaged": False,
         "missing": no.status_code == 404,
         "demo": False,
