@@ -15,7 +15,7 @@ from onewhole.desk.keep.checking import (
     let_stand,
     mend_book,
 )
-from onewhole.desk.keep.way_back import open_kept
+from onewhole.desk.keep.way_back import not_as_written, open_kept
 
 #: What a script is told where something is damaged.
 DAMAGED = 2
@@ -44,9 +44,8 @@ def checked_after_restoring(path: Path) -> Iterator[str]:
         count = damages_in(book)
     finally:
         book.close()
-    if count:
-        places = "One place in it is" if count == 1 else f"{count} places in it are"
-        yield f"{places} not as written. See what: onewhole keep check {path.name}"
+    if told := not_as_written(count):
+        yield f"{told}. See what: onewhole keep check {path.name}"
 
 
 def mended(book: Store, now: datetime, *, as_it_stands: bool) -> tuple[int, tuple[str, ...]]:

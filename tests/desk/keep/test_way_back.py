@@ -2,7 +2,9 @@
 
 import os
 import socket
+import sqlite3
 from collections.abc import Iterator
+from contextlib import closing
 from datetime import timedelta
 from pathlib import Path
 from stat import S_IFCHR
@@ -10,6 +12,7 @@ from stat import S_IFCHR
 import pytest
 
 from onewhole.desk.keep.backups import back_up, back_up_daily, backups_folder
+from onewhole.desk.keep.checking import mend_book
 from onewhole.desk.keep.restoring import restore_backup
 from onewhole.desk.keep.way_back import damaged_of, open_kept, open_or_tell, put_aside, way_back
 from onewhole.errors import InputError
@@ -159,6 +162,26 @@ def test_a_bad_newest_backup_is_passed_over_and_told(book: Store) -> None:
     mended = way_back(book.path).good
     assert mended is not None
     assert mended.path == torn
+
+
+def test_a_damaged_newest_backup_is_passed_over_for_a_whole_one(book: Store) -> None:
+    """That made before a damage was taken back has it still: an older one without it is named."""
+    folder, path = backups_folder(book.path), book.path
+    whole = back_up_daily(book, folder, NOW - timedelta(days=1))
+    with closing(sqlite3.connect(path)) as file, file:
+        file.execute("UPDATE answers SET text = 'late'")
+    _, before = mend_book(book, NOW)
+    assert before is not None
+    book.close()
+    found = way_back(path)
+    assert found.good is not None
+    assert found.good.path == whole
+    assert [(one.path, why) for one, why in found.bad] == [(before, "One place in it is not as written")]
+    assert whole is not None
+    whole.unlink()
+    alone = way_back(path)
+    assert alone.good is not None
+    assert (alone.good.path, alone.bad) == (before, ())
 
 
 def test_where_no_backup_is_good_a_new_class_may_be_started(book: Store) -> None:

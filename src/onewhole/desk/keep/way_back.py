@@ -11,6 +11,7 @@ from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
 from onewhole.store.backups import Backup, backups_folder, backups_of, dated_name
 from onewhole.store.handed_in.fresh import fresh_file
+from onewhole.store.mending import check_backup
 from onewhole.store.opening import Store, all_beside, disk_refusals, logs_of, open_store
 from onewhole.store.refusals import BackupRefused, Damaged, NotThere, StoreRefused
 from onewhole.store.standing import Standing, own_place, real_place, standing
@@ -31,7 +32,7 @@ _DEVICES = Path("/dev")
 
 @dataclass(frozen=True, slots=True)
 class WayBack:
-    """The newest backup that can be brought back, or None; newer ones that cannot, and why."""
+    """The newest good backup, or None; newer ones that are passed over, and why."""
 
     good: Backup | None
     bad: tuple[tuple[Backup, str], ...]
@@ -47,33 +48,59 @@ class WayBack:
 
 
 def way_back(path: Path) -> WayBack:
-    """Find the newest automatic backup that can be brought back; each is read whole until one is good."""
+    """Find the newest automatic backup that can be brought back; each is read whole until one is good.
+
+    One whose rows are not as they were written, such as that made before a damage was taken back, is passed
+    over for an older one that is whole; it is offered where there is none.
+    """
     bad: list[tuple[Backup, str]] = []
+    doubted: Backup | None = None
     for one in backups_of(path):
-        why = _why_not(one.path)
-        if not why:
+        read = _read(one.path)
+        if read.comes_back and not read.why:
             return WayBack(one, tuple(bad))
-        bad.append((one, why))
-    return WayBack(None, tuple(bad))
+        if read.comes_back and doubted is None:
+            doubted = one
+        bad.append((one, read.why))
+    return WayBack(doubted, tuple((one, why) for one, why in bad if one != doubted))
 
 
-def _why_not(saved: Path) -> str:
-    """Say why a backup cannot be brought back; an empty text where it can."""
+@dataclass(frozen=True, slots=True)
+class _Read:
+    """Whether a backup can be brought back, and why it is not good; an empty text for a good one."""
+
+    comes_back: bool
+    why: str = ""
+
+
+def _read(saved: Path) -> _Read:
     try:
         seen = saved.stat()
         return _read_whole(saved, seen.st_ino, seen.st_size, seen.st_mtime_ns)
     except OSError as error:
-        return getattr(error, "what", str(error))
+        return _Read(comes_back=False, why=getattr(error, "what", str(error)))
 
 
 @pupil_cache(maxsize=64)
-def _read_whole(saved: Path, _number: int, _size: int, _written: int) -> str:
+def _read_whole(saved: Path, _number: int, _size: int, _written: int) -> _Read:
     """Read a backup as a restore would; what was read before and is the same file is not read again."""
     try:
-        with fresh_file(saved, saved):
-            return ""
+        with fresh_file(saved, saved) as fresh:
+            count = len(check_backup(fresh).damages)
     except BackupRefused as no:
-        return no.what
+        return _Read(comes_back=False, why=no.what)
+    return _Read(comes_back=True, why=not_as_written(count))
+
+
+def not_as_written(count: int) -> str:
+    """Say how many places of a file are damaged; an empty text for none.
+
+    >>> not_as_written(1), not_as_written(3)
+    ('One place in it is not as written', '3 places in it are not as written')
+    """
+    if not count:
+        return ""
+    return f"{'One place in it is' if count == 1 else f'{count} places in it are'} not as written"
 
 
 def open_or_tell(path: Path) -> Store:
