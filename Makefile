@@ -27,7 +27,7 @@ test: lint
 
 # Every problem of the small space by every strategy, twenty thousand workings spoken and read back, every pattern's
 # answer by both roads, a million texts through the reader, every system call of keeping failed, and a million damaged
-# files of a class read: two hours.
+# files of a class read. It takes long.
 walk: $(READY)
 	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 ONEWHOLE_DAMAGED=1000000 $(BIN)/pytest -n 2 -rP \
 		tests/agreement/test_walk.py tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
