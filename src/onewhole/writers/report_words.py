@@ -69,6 +69,8 @@ def _found(report: Report) -> Iterator[str]:
             yield "That is too little to tell: talk with the child."
         case Status.UNSTEADY:
             yield "No steady pattern: talk with the child."
+        case Status.UNLISTED:
+            yield "Steady, and not one of ours: ask the child to show it."
         case Status.NONE:
             yield "What is wrong may be slips." if report.finding.wrong else "No wrong answer was read."
         case _:

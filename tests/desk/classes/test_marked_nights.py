@@ -26,7 +26,7 @@ from onewhole.desk.classes.marked_nights import (
 )
 from onewhole.desk.classes.night_summary import summary_text
 from onewhole.desk.classes.notebooks import and_tonight
-from onewhole.desk.marking.mark import Marked, mark_sheet
+from onewhole.desk.marking.mark import Marked, mark_sheet, shown_reasons
 from onewhole.desk.tomorrow.overrides import group_key
 from onewhole.errors import InputError
 from onewhole.findings.placing import FitsFamilies, MovedHere
@@ -106,6 +106,22 @@ def test_nights_are_read_as_with_a_notebook_kept_by_hand(book: Store) -> None:
         )
         notebook = and_tonight(marked)
     assert reckon_all(book) == []
+
+
+def test_no_answer_stops_a_night_and_those_after_it(tmp_path: Path) -> None:
+    """2/2 and 4 5/6 on a page of two: that night, and the one after it, are reckoned and told."""
+    book = open_book(tmp_path / "two.class")
+    start_room(book, "Room 12", 1, NOW)
+    for days in (0, 1):
+        typed = "title: Two\n\n1. 4 1/2 - 2 1/2\n2. 9 1/6 - 4 4/6\n"
+        page = set_night(book, 1, typed, DAY + timedelta(days=days), NOW)
+        write(book, page.night.number, "K01", "1", "2/2")
+        write(book, page.night.number, "K01", "2", "4 5/6")
+    reckon_all(book)
+    assert [left.night for left in night_summaries(book, 1).nights] == [1, 2]
+    for marked in (mark_night(book, 1, 1), mark_night(book, 1, 2)):
+        assert marked.findings[0].evidence
+        assert [shown_reasons(group)[0][0] for group in marked.groups] == ["K01"]
 
 
 def test_a_change_in_an_early_night_makes_the_later_ones_stale(book: Store) -> None:

@@ -53,6 +53,16 @@ def test_the_settings_of_the_sheet_are_asked_for() -> None:
     assert verdicts == [{"right"}, {"form"}, {"right"}]
 
 
+def test_an_answer_that_two_patterns_write_in_different_forms_is_marked_and_seated() -> None:
+    """2/2 for 4 1/2 - 2 1/2: what a pupil's answers may show always names the answers it comes from."""
+    sheet = "1. 4 1/2 - 2 1/2\n2. 9 1/6 - 4 4/6"
+    for others in ("", "K02,2,4 3/6\nK03,2,5 3/6\n"):
+        marked = mark(sheet, f"pupil,1,2\nK01,2/2,4 5/6\n{others}")
+        found = marked.findings[0]
+        assert (shown_finding(found), found.evidence) == ("possible: A30 in 1", ("1",))
+        assert "K01" in {pupil for group in marked.groups for pupil in group.pupils}
+
+
 def test_files_are_marked_as_texts_are(tmp_path: Path) -> None:
     """And a mistake names the file."""
     sheet, answers = tmp_path / "sheet.txt", tmp_path / "answers.csv"

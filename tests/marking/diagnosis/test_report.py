@@ -6,9 +6,9 @@ from fractions import Fraction
 
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.evidence import Speaks
-from onewhole.marking.diagnosis.finding import findings
+from onewhole.marking.diagnosis.finding import POSSIBLE_FROM, findings
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
-from onewhole.marking.diagnosis.report import NAMED_FROM, Report, report
+from onewhole.marking.diagnosis.report import Report, report
 from onewhole.statements.reading import read_statement
 from tests.kit.answers import TWELVE, all_right, by_pattern, marked_against, right
 from tests.kit.odds import PAGE, known, weighed
@@ -35,18 +35,16 @@ def test_what_else_stays_possible_is_named() -> None:
     few = by_pattern("A01", PAGE)
     found = _report([*few[:4], by_pattern("A20", PAGE)[4], *few[5:8], by_pattern("A21", PAGE)[8], *few[9:]])
     assert found.sets == (("A01",),)
-    assert all(one.probability >= NAMED_FROM and "A01" not in one.patterns for one in found.others)
+    assert all(one.probability >= POSSIBLE_FROM and "A01" not in one.patterns for one in found.others)
 
 
-def test_a_pattern_that_is_possible_by_one_fit_has_rows_of_its_own() -> None:
-    """The odds are small, and the rows are about that pattern all the same."""
+def test_one_fit_among_right_answers_names_nothing() -> None:
+    """The odds are small: no pattern is named, neither as found nor as what else may be."""
     found = _report([*all_right(PAGE)[:6], "5 1/8", *all_right(PAGE)[7:]])
-    assert (found.finding.status, found.sets) == (Status.POSSIBLE, (("A01",),))
-    assert found.odds < Fraction(1, 2) < found.none
-    assert found.rows[6].beside.speaks is Speaks.FOR
-    assert [row.mark.label for row in found.rows if row.beside.speaks is Speaks.AGAINST] == [
-        *("3", "4", "5", "6", "8", "9", "11", "12")
-    ]
+    assert (found.finding.status, found.sets, found.others) == (Status.UNSTEADY, (), ())
+    assert found.odds == 0
+    assert found.rows[6].mark.fits == ("A01",)
+    assert {row.beside.speaks for row in found.rows} == {Speaks.NEITHER}
 
 
 def test_no_pattern_has_no_sets() -> None:

@@ -72,6 +72,8 @@ def status_called(status: Status) -> str:
             return "likely"
         case Status.UNSTEADY:
             return "no steady pattern"
+        case Status.UNLISTED:
+            return "steady, and not one of ours"
         case _:
             assert_never(status)
 

@@ -55,11 +55,6 @@ class Diagnosis:
         """Return the labels of the problems that speak for the best sets, against them, or neither way."""
         return tuple(one.label for one in self.evidence if one.speaks is speaks)
 
-    def odds_of(self, patterns: Patterns) -> Fraction:
-        """Return the share of all listed sets that contain these patterns."""
-        wanted = set(patterns)
-        return sum((one.probability for one in self.odds if wanted <= set(one.patterns)), Fraction(0))
-
 
 @dataclass(frozen=True, slots=True)
 class Weighed:

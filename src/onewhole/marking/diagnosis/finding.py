@@ -3,11 +3,11 @@
 A right answer on a problem that cannot show a pattern is no evidence about it.
 """
 
-from collections.abc import Hashable, Iterator, Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.findings.in_answer import Remark, Tier
+from onewhole.findings.in_answer import Remark
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.diagnosis import Diagnosis, diagnose
 from onewhole.marking.diagnosis.evidence import Speaks
@@ -19,8 +19,9 @@ CAUTION = "A pattern found in a few answers is a hint for a talk with the child,
 
 #: So many exact fits on differently built problems make a pattern likely, where the odds say so too.
 LIKELY_FROM = 2
-#: From these odds on a set of patterns that some answer fits is possible.
-POSSIBLE_FROM = Fraction(1, 2)
+#: From these odds on a set of patterns that some answer fits is possible; below, nothing is named. Set on
+#: invented classes (docs/lab.md).
+POSSIBLE_FROM = Fraction(1, 4)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,25 +71,6 @@ class Finding:
         return tuple(label for label in self.wrong if label in chosen)
 
 
-@dataclass(frozen=True, slots=True)
-class _Case:
-    """One pattern beside one pupil's answers, with what is needed to weigh it."""
-
-    fitting: Fitting
-    exact: int
-    builds: int
-    wrong_against: int
-
-    @property
-    def possible(self) -> bool:
-        """Say whether more answers fit than other wrong answers speak against it."""
-        return self.wrong_against < len(self.fitting.evidence)
-
-    @property
-    def weight(self) -> tuple[int, int, int]:
-        return len(self.fitting.evidence) - len(self.fitting.against), self.exact, self.builds
-
-
 def findings(marked: ClassMarks, diagnoses: Sequence[Diagnosis] | None = None) -> tuple[Finding, ...]:
     """Return what the answers of each pupil may show, in the order of the pupils.
 
@@ -105,29 +87,24 @@ def finding(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosi
 
     *Likely*: the odds of one or two patterns reach the confidence asked for, and two or more answers are
     exactly what they write, on differently built problems (no twins), and fewer speak against them than for.
-    *Possible*: some answer fits, and the odds are at least 1 in 2, or more answers fit than other wrong
-    answers speak against. *No steady pattern*: something is wrong, it is more than slips with facts, and no
-    pattern is possible. *None* otherwise. A pattern with a fact slip beside it counts neither for nor
-    against.
+    *Possible*: an answer fits, and the odds are at least 1 in 4. *No steady pattern*: something is wrong, it
+    is more than slips with facts, and no pattern is possible. *None* otherwise. Which answers fit, and which
+    speak against, is asked of the tables that the odds come from; a pattern with a fact slip beside it counts
+    neither for nor against.
 
     Source: the rule is ours. Looking for the same kind of answer more than once, slips set apart: VanLehn
     (1982); many wrong rules are used once and dropped: Tatsuoka, ed. (1984), ED 257 665 (both abstracts).
     """
-    rows = tuple(zip(expected, pupil.marks, strict=True))
-    wrong = tuple(mark.label for _, mark in rows if mark.verdict is Verdict.WRONG)
-    slips = tuple(mark.label for _, mark in rows if _may_be_slip(mark))
-    by_odds = tuple(_case(pattern, rows).fitting for pattern in diagnosis.patterns)
-    by_fits = _best_cases([_case(pattern, rows) for pattern in sorted(_named(pupil))])
-    fits = diagnosis.labels(Speaks.FOR)
-    fittings: tuple[Fitting, ...] = ()
+    wrong = tuple(mark.label for mark in pupil.marks if mark.verdict is Verdict.WRONG)
+    slips = tuple(mark.label for mark in pupil.marks if _may_be_slip(mark))
     if diagnosis.confident and _twice(expected, diagnosis):
-        status, fittings = Status.LIKELY, by_odds
-    elif fits and diagnosis.together >= POSSIBLE_FROM:
-        status, fittings = Status.POSSIBLE, by_odds
-    elif by_fits:
-        status, fittings = Status.POSSIBLE, by_fits
+        status = Status.LIKELY
+    elif diagnosis.labels(Speaks.FOR) and diagnosis.together >= POSSIBLE_FROM:
+        status = Status.POSSIBLE
     else:
         status = Status.UNSTEADY if set(wrong) - set(slips) else Status.NONE
+    named = diagnosis.patterns if status in {Status.LIKELY, Status.POSSIBLE} else ()
+    fittings = tuple(_fitting(pattern, diagnosis) for pattern in named)
     return Finding(pupil.pupil, status, fittings, wrong, slips, diagnosis)
 
 
@@ -138,42 +115,18 @@ def _twice(expected: Sequence[Expected], diagnosis: Diagnosis) -> bool:
     return _differently_built(exact) >= LIKELY_FROM and len(against) < len(fits)
 
 
-def _best_cases(cases: Sequence[_Case]) -> tuple[Fitting, ...]:
-    """Return the patterns that are possible by their fits, those that fit best."""
-    possible = [case for case in cases if case.possible]
-    best = max((case.weight for case in possible), default=None)
-    return tuple(case.fitting for case in possible if case.weight == best)
-
-
-def _named(pupil: PupilMarks) -> set[str]:
-    """Return every pattern that some wrong answer fits in writing or in amount, fact slips left out."""
-    return {pattern for mark in pupil.marks for pattern in mark.fits if not is_fact_slip(pattern)}
+def _fitting(pattern: str, diagnosis: Diagnosis) -> Fitting:
+    return Fitting(
+        pattern,
+        tuple(one.label for one in diagnosis.evidence if pattern in one.fits),
+        tuple(one.label for one in diagnosis.evidence if pattern in one.against),
+    )
 
 
 def _may_be_slip(mark: Mark) -> bool:
     return mark.verdict is Verdict.WRONG and (
         Remark.MAY_BE_SLIP in mark.remarks or any(is_fact_slip(pattern) for pattern in mark.fits)
     )
-
-
-def _case(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> _Case:
-    fits = [(asked, mark) for asked, mark in rows if pattern in mark.fits]
-    exact = [(asked, mark) for asked, mark in fits if mark.tier in {Tier.LINE, Tier.EXACT}]
-    against = tuple(_against(pattern, rows))
-    return _Case(
-        Fitting(pattern, tuple(mark.label for _, mark in fits), tuple(mark.label for mark in against)),
-        len(exact),
-        _differently_built([asked for asked, _ in exact]),
-        sum(mark.verdict is Verdict.WRONG for mark in against),
-    )
-
-
-def _against(pattern: str, rows: Sequence[tuple[Expected, Mark]]) -> Iterator[Mark]:
-    for asked, mark in rows:
-        answered = mark.verdict in {Verdict.RIGHT, Verdict.FORM, Verdict.WRONG}
-        named = mark.verdict is Verdict.WRONG and pattern in mark.patterns
-        if answered and pattern in asked.shows and not named:
-            yield mark
 
 
 def _differently_built(problems: Sequence[Expected]) -> int:

@@ -4,18 +4,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.diagnosis import Patterns, Supposed, Weighed
 from onewhole.marking.diagnosis.evidence import Beside, evidence
-from onewhole.marking.diagnosis.finding import Finding
-from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
+from onewhole.marking.diagnosis.finding import POSSIBLE_FROM, Finding
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
 from onewhole.marking.reading.mark import ClassMarks, Mark
 from onewhole.problems.problem import Problem
 from onewhole.statements.statement import Statement
-
-#: Sets of patterns with smaller odds are not named among what else stays possible; our own.
-NAMED_FROM = Fraction(1, 100)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +28,8 @@ class Report:
 
     ``sets`` are the sets of patterns found: one, or several that the answers cannot tell apart. ``odds`` is
     their share together, ``none`` that of no steady pattern; ``others`` are the sets beside them that stay
-    possible, the likeliest first. ``ask`` are the problems to ask next, ``earlier`` findings of nights before
-    that have not expired.
+    possible, the likeliest first; none where nothing is found, so that no page says both. ``ask`` are the
+    problems to ask next, ``earlier`` findings of nights before that have not expired.
     """
 
     finding: Finding
@@ -67,24 +62,20 @@ def report(
     """Put together what is told about the pupil of a finding."""
     at = [pupil.pupil for pupil in marks.pupils].index(finding.pupil)
     pupil, found = marks.pupils[at], finding.diagnosis
-    sets = _sets(finding)
-    supposed = [Hypothesis(Reliability.SOUND, ids) for ids in sets]
-    rows = (
-        found.evidence
-        if sets == found.alike
-        else evidence(marks, weighed.page, pupil, weighed.replies[at], supposed)
-    )
+    sets = found.alike if finding.fittings else ()
+    rows = found.evidence if sets else evidence(marks, weighed.page, pupil, weighed.replies[at], ())
     others = (
         one
         for one in found.odds
-        if one.patterns
-        and one.probability >= NAMED_FROM
+        if sets
+        and one.patterns
+        and one.probability >= POSSIBLE_FROM
         and not any(set(ids) <= set(one.patterns) for ids in sets)
     )
     return Report(
         finding,
         sets,
-        found.together if sets == found.alike else sum(map(found.odds_of, sets), Fraction(0)),
+        found.together if sets else Fraction(0),
         next((one.probability for one in found.odds if not one.patterns), Fraction(0)),
         tuple(others),
         tuple(
@@ -94,11 +85,3 @@ def report(
         tuple(ask),
         tuple(earlier),
     )
-
-
-def _sets(finding: Finding) -> tuple[Patterns, ...]:
-    """Return the sets of a finding: those of the odds, or single patterns that fit equally well."""
-    if finding.status not in {Status.LIKELY, Status.POSSIBLE}:
-        return ()
-    found = finding.diagnosis
-    return found.alike if finding.patterns == found.patterns else tuple((key,) for key in finding.patterns)
