@@ -17,7 +17,7 @@ from onewhole.misconceptions.catalogue import patterns
 from onewhole.sheets.header import Header
 from onewhole.writers.report_json import report_object
 from onewhole.writers.report_lines import report_lines
-from onewhole.writers.report_words import beside, found, idea, in_words
+from onewhole.writers.report_words import beside, found, idea, in_words, talked
 from onewhole.writers.talks_page import talks_page
 from tests.kit.answers import by_pattern, page
 
@@ -219,3 +219,27 @@ def _talks(*pupils: str) -> list[dict[str, Any]]:
     talks = talks_page(Header(), [_of(pupil) for pupil in pupils]).data["talks"]
     assert isinstance(talks, list)
     return talks
+
+
+def test_what_was_asked_since_is_told_with_the_odds_before_and_after() -> None:
+    """In lines, on the page of the talks and in JSON; a pupil who was asked nothing has none of it."""
+    asked = "pupil,asked,wrote,word\nK07,8 2/8 - 6 3/8,2 1/8,this idea\nK07,9 - 4,-,\nK07,9 - 4,smudge,\n"
+    night = mark(PAGE, ANSWERS, asked=asked)
+    told = report(night, "K07")
+    said = talked(told)
+    assert said[0] == "Asked 8 2/8 - 6 3/8: wrote 2 1/8; fits."
+    assert said[1] == "Asked 9 - 4: wrote -; nothing written."
+    assert said[2] == "Asked 9 - 4: wrote smudge; not readable."
+    assert said[3] == "Your word on the talk: this idea (A01). It counts, but not as certain."
+    assert said[4].startswith("What the talk changed in the odds: A01 about ")
+    assert said[4].endswith(" in 100 with it.")
+    assert set(said) <= set(report_lines(told))
+    (shown,) = talks_page(Header(), [told]).data["talks"]  # type: ignore[misc]
+    assert set(said) <= set(shown["beside"])
+    found_talk = report_object(told)["talk"]
+    assert isinstance(found_talk, dict)
+    assert [one["verdict"] for one in found_talk["asked"]] == ["wrong", "blank", "unreadable"]
+    assert found_talk["word"] == "this idea: A01"
+    assert all(0 < one[key] < 1 for one in found_talk["odds"] for key in ("before", "after"))
+    assert talked(_of("K07")) == ()
+    assert "talk" not in report_object(_of("K07"))

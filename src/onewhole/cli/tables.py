@@ -16,6 +16,7 @@ from onewhole.desk.marking.mark import (
     shown_place,
     shown_reasons,
 )
+from onewhole.desk.pupil.report import talks_told
 
 _SIGNS = {"right": "✓", "form": "f", "wrong": "✗", "blank": "-", "unreadable": "?"}
 #: For a terminal that cannot write the signs: a ? in their place would say that an answer cannot be read.
@@ -52,6 +53,9 @@ def _parts(marked: Marked, signs: Mapping[str, str]) -> Iterator[RenderableType]
     if named := fitting(marked):
         yield "\nThese may show, each with what to ask the child:"
         yield _pairs((key, f"{name}. Ask, {ask}") for key, name, ask in named)
+    if talked := talks_told(marked):
+        yield "\nWhat was asked since:"
+        yield _pairs(talked)
     if asked := asked_of(marked):
         yield "\nWhat would settle what is still open:"
         yield _pairs((pupil, f"ask {problems}") for pupil, problems in asked)

@@ -1,11 +1,13 @@
 """Marks, findings and groups as JSON objects: the contract of ``docs/json.md``."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from fractions import Fraction
+from types import MappingProxyType
 
 from onewhole.languages.english.placing import group_because
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
+from onewhole.marking.diagnosis.report import TalkReport
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks
 from onewhole.marking.reading.problem_stats import ProblemStats
@@ -27,16 +29,18 @@ def marks_object(
     *,
     ask_next: Sequence[Sequence[Statement]],
     until: date | None = None,
+    talks: Mapping[str, TalkReport] = MappingProxyType({}),
 ) -> Json:
     """Return problems, pupils and groups, and the caution that belongs to every finding.
 
     ``ask_next`` has the problems to ask each pupil next; ``until`` is the last day on which the findings are
-    good, where the night has a date. Odds are exact fractions, which a door turns into numbers.
+    good, where the night has a date; ``talks`` are those with pupils, by code. Odds are exact fractions,
+    which a door turns into numbers.
     """
     rows = zip(marks.pupils, findings, ask_next, strict=True)
     return {
         "problems": [_problem(item) for item in items],
-        "pupils": [_pupil(pupil, found, ask, until) for pupil, found, ask in rows],
+        "pupils": [_pupil(pupil, found, ask, until, talks.get(pupil.pupil)) for pupil, found, ask in rows],
         "groups": [
             {"name": group.name, "pupils": list(group.pupils), "because": _because(group)} for group in groups
         ],
@@ -82,8 +86,35 @@ def _problem(item: ProblemStats) -> Json:
     return found
 
 
-def _pupil(pupil: PupilMarks, found: Finding, ask: Sequence[Statement], until: date | None) -> Json:
+def talk_object(talk: TalkReport) -> Json:
+    """Return what a pupil was asked in a talk, the teacher's word, and the odds before and after."""
     return {
+        "asked": [
+            {
+                "problem": text(row.problem.statement),
+                "written": row.mark.written.text,
+                "verdict": row.mark.verdict.value,
+                "would_write": [text(outcome) for outcome in row.beside.would_write],
+                "speaks": row.beside.speaks.value,
+            }
+            for row in talk.rows
+        ],
+        "word": talk.word.text if talk.word else None,
+        "odds": [
+            {"patterns": list(one.patterns), "before": odds(one.before), "after": odds(one.after)}
+            for one in talk.moved
+        ],
+    }
+
+
+def _pupil(
+    pupil: PupilMarks,
+    found: Finding,
+    ask: Sequence[Statement],
+    until: date | None,
+    talk: TalkReport | None,
+) -> Json:
+    told: Json = {
         "pupil": pupil.pupil,
         "answers": [
             {
@@ -96,3 +127,4 @@ def _pupil(pupil: PupilMarks, found: Finding, ask: Sequence[Statement], until: d
         ],
         "finding": finding_object(found, ask, until),
     }
+    return told | ({"talk": talk_object(talk)} if talk else {})

@@ -5,12 +5,12 @@ from datetime import date
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import text
-from onewhole.writers.marks_json import Json, finding_object, odds
+from onewhole.writers.marks_json import Json, finding_object, odds, talk_object
 
 
 def report_object(report: Report, until: date | None = None) -> Json:
     """Return the report of a pupil; odds are exact fractions, which a door turns into numbers."""
-    return {
+    told: Json = {
         "pupil": report.pupil,
         "finding": finding_object(report.finding, report.ask, until),
         "sets": [list(patterns) for patterns in report.sets],
@@ -28,6 +28,7 @@ def report_object(report: Report, until: date | None = None) -> Json:
         ],
         "caution": CAUTION,
     }
+    return told | ({"talk": talk_object(report.talk)} if report.talk else {})
 
 
 def _problem(row: ReportRow) -> Json:

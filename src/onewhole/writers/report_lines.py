@@ -7,7 +7,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import printed
-from onewhole.writers.report_words import asked_of, beside, found, says
+from onewhole.writers.report_words import asked_of, beside, found, says, talked
 
 ANY_WORDS = ClassWords()
 HEADS = ("", "problem", "written", "this idea writes", "what it says")
@@ -30,6 +30,7 @@ def _lines(report: Report, until: date | None, words: ClassWords) -> Iterator[st
         yield from _table(report)
         yield ""
     yield from beside(report)
+    yield from talked(report)
     if until and report.sets:
         yield f"Good until {until}; look again then."
     if report.ask:

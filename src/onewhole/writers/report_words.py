@@ -11,10 +11,13 @@ from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.mark import Verdict
+from onewhole.marking.reading.talk_word import Said
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.notations.text import printed
 from onewhole.writers.pattern_words import question
 
 HUNDRED = 100
+_WORDS = {Said.SLIP: "it was a slip", Said.THIS: "this idea", Said.OTHER: "another idea"}
 _UNSAID = {
     Verdict.BLANK: "nothing written",
     Verdict.UNREADABLE: "not readable",
@@ -108,6 +111,29 @@ def _beside(report: Report) -> Iterator[str]:
             f"On {night.on} answers to “{night.page}” fitted {names_listed(kept.patterns)}; "
             f"that is good until {night.until}."
         )
+
+
+def talked(report: Report) -> tuple[str, ...]:
+    """Return what was asked in a talk and said then, the teacher's word, and the odds before and after."""
+    return tuple(_talked(report)) if report.talk else ()
+
+
+def _talked(report: Report) -> Iterator[str]:
+    talk = report.talk
+    if talk is None:
+        return
+    for row in talk.rows:
+        wrote = " ".join(row.mark.written.text.split())
+        yield f"Asked {printed(row.problem.statement)}: wrote {wrote}; {says(row, report)}."
+    if talk.word:
+        about = f" ({' or '.join(talk.word.about)})" if talk.word.about else ""
+        yield f"Your word on the talk: {_WORDS[talk.word.said]}{about}. It counts, but not as certain."
+    moved = "; ".join(
+        f"{' with '.join(one.patterns) or 'no steady pattern'} {in_words(one.before)} before, "
+        f"{in_words(one.after)} with it"
+        for one in talk.moved
+    )
+    yield f"What the talk changed in the odds: {moved}."
 
 
 def asked_of(report: Report, words: ClassWords) -> tuple[str, ...]:

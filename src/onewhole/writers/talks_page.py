@@ -14,7 +14,7 @@ from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.labels import runs
 from onewhole.writers.printed import Json, Printed
-from onewhole.writers.report_words import asked_of, beside, found, says
+from onewhole.writers.report_words import asked_of, beside, found, says, talked
 
 FOOTER = "For the teacher only. A hint for a talk, never a label."
 
@@ -38,7 +38,7 @@ def _talk(report: Report, until: date | None, words: ClassWords) -> Json:
         "who": report.pupil,
         "found": list(found(report)),
         "rows": [_row(row, report) for row in shown],
-        "beside": list(beside(report)),
+        "beside": [*beside(report), *talked(report)],
         "questions": list(asked_of(report, words)),
         "ask": [formula(statement) for statement in report.ask],
     }

@@ -4,7 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.marking.mark import fitting, mark, mark_files, shown_finding, shown_place
+from onewhole.desk.marking.mark import as_object, fitting, mark, mark_files, shown_finding, shown_place
+from onewhole.desk.pupil.report import talks_told
 from onewhole.marking.reading.answers_table import AnswersError
 from onewhole.misconceptions.catalogue import by_id
 
@@ -73,3 +74,27 @@ def test_files_are_marked_as_texts_are(tmp_path: Path) -> None:
     with pytest.raises(AnswersError) as refused:
         mark_files(sheet, answers)
     assert refused.value.file == str(answers)
+
+
+def test_what_was_asked_since_counts() -> None:
+    """One fit on the page is too little; with one more in the talk it is likely, for that pupil alone."""
+    answers = "pupil,3,1,2\nK01,,3 5/8,5 1/8\nK02,,3 5/8,5 1/8\n"
+    asked = "pupil,asked,wrote\nK02,7 1/4 - 3 3/4,4 2/4\n"
+    assert [found.status.value for found in mark(SHEET, answers).findings] == ["possible", "possible"]
+    night = mark(SHEET, answers, asked=asked)
+    assert [found.status.value for found in night.findings] == ["possible", "likely"]
+    assert [pupil for pupil, _ in talks_told(night)] == ["K02"]
+    pupils = as_object(night)["pupils"]
+    assert isinstance(pupils, list)
+    assert ["talk" in one for one in pupils] == [False, True]
+
+
+def test_this_idea_is_looked_up_on_the_page() -> None:
+    """It is what the page names without the talk; where it names nothing the word is refused."""
+    answers = "pupil,3,1,2\nK01,,3 5/8,5 1/8\nK02,3 5/6,3 5/8,4 7/8\n"
+    night = mark(SHEET, answers, asked="pupil,word\nK01,this idea\n")
+    word = night.marks.pupils[0].word
+    assert word is not None
+    assert word.text == f"this idea: {' '.join(mark(SHEET, answers).findings[0].patterns)}"
+    with pytest.raises(AnswersError, match=r"names no idea of K02.*line 2, column 2"):
+        mark(SHEET, answers, asked="pupil,word\nK02,this idea\n")

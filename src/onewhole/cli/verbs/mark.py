@@ -24,6 +24,14 @@ AnswersFile = Annotated[
         help="The answers: CSV with a pupil column and one a problem. A cell may hold a pupil's lines.",
     ),
 ]
+AskedFile = Annotated[
+    Path | None,
+    typer.Option(
+        "--asked",
+        metavar="FILE",
+        help="What pupils were asked since: CSV with the columns pupil, asked, wrote and word.",
+    ),
+]
 Meets = Annotated[
     int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
 ]
@@ -55,6 +63,7 @@ def run(
     answers: AnswersFile,
     meets: Meets = desk.MEETS,
     confident: Confident = "0.9",
+    asked: AskedFile = None,
     pupil: Pupil = None,
     notebook: NotebookFile = None,
     date: On = None,
@@ -62,7 +71,9 @@ def run(
 ) -> int:
     """Print how each problem went, what each pupil's answers may show, and groups."""
     tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
-    marked = desk.mark_files(sheet, answers, meets=meets, confident=odds_typed(confident), tonight=tonight)
+    marked = desk.mark_files(
+        sheet, answers, meets=meets, confident=odds_typed(confident), tonight=tonight, asked=asked
+    )
     one = report.report(marked, pupil) if pupil is not None else None
     if notebook:
         notebooks.keep(marked, notebook)

@@ -11,7 +11,9 @@ from onewhole.desk.tomorrow.night import night
 
 Folder = Annotated[
     Path,
-    typer.Argument(metavar="FOLDER", help="A folder with sheet.txt and, once they are back, answers.csv."),
+    typer.Argument(
+        metavar="FOLDER", help="A folder with sheet.txt, answers.csv once they are back, and asked.csv."
+    ),
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
 Meets = Annotated[

@@ -14,6 +14,14 @@ AnswersFile = Annotated[
     Path, typer.Argument(metavar="ANSWERS", help="The answers: CSV with a pupil column and one a problem.")
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
+AskedFile = Annotated[
+    Path | None,
+    typer.Option(
+        "--asked",
+        metavar="FILE",
+        help="What pupils were asked since: CSV with the columns pupil, asked, wrote and word.",
+    ),
+]
 Meets = Annotated[
     int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
 ]
@@ -44,16 +52,17 @@ def run(
     answers: AnswersFile,
     to: To = Path("out"),
     meets: Meets = marks.MEETS,
+    asked: AskedFile = None,
     pupil: Pupil = None,
     every_pupil: EveryPupil = False,
     earlier: Earlier = None,
     find_slip: Slip = None,
 ) -> int:
     """Print the morning page, the practice pages and their key, and say where they lie."""
-    marked = marks.mark_files(sheet, answers, meets=meets)
-    asked = tomorrow(
+    marked = marks.mark_files(sheet, answers, meets=meets, asked=asked)
+    wanted = tomorrow(
         marked, pupils=pupil or (), every_pupil=every_pupil, earlier=earlier or (), find_slip=find_slip
     )
-    for one in plan(marked, to, when=now(), asked=asked):
+    for one in plan(marked, to, when=now(), asked=wanted):
         print(f"{one.page:18} {one.path}")
     return 0

@@ -1,6 +1,7 @@
 """Mark the answers of a class and say what they may show."""
 
 from collections import defaultdict
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
@@ -14,10 +15,13 @@ from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
 from onewhole.marking.diagnosis.finding import CAUTION, Finding, findings
 from onewhole.marking.diagnosis.notebook import Tonight
-from onewhole.marking.diagnosis.prior import NOTHING
+from onewhole.marking.diagnosis.prior import NOTHING, Learnt
+from onewhole.marking.diagnosis.report import talk_report
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
 from onewhole.marking.reading.answers_table import read_answers
+from onewhole.marking.reading.asked import AskedAnswer, with_asked
+from onewhole.marking.reading.asked_table import AskedRow, about_what, read_asked
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
@@ -82,13 +86,15 @@ def mark(
     meets: int = MEETS,
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
+    asked: str | None = None,
 ) -> Marked:
     r"""Mark typed answers (CSV text) against a typed sheet.
 
     ``meets`` is how many groups the teacher can meet, ``confident`` the odds from which answers are said to
     fit. ``tonight`` is the notebook of the class and the day; `notebooks.and_tonight`
-    writes this night into it. Raises SheetError and AnswersError with every mistake and its place, InputError
-    for settings that cannot be.
+    writes this night into it. ``asked`` is typed CSV too: what pupils were asked in a talk and then said
+    (:func:`~onewhole.marking.reading.asked_table.read_asked`). Raises SheetError and AnswersError with every
+    mistake and its place, InputError for settings that cannot be.
 
     >>> marked = mark("1. 9 5/8 - 4 6/8", "pupil,1\nK01,5 1/8\nK02,4 7/8")
     >>> [finding.status.value for finding in marked.findings]
@@ -96,7 +102,8 @@ def mark(
     """
     worked = WorkedSheet(read_sheet(sheet))
     read = read_answers(answers, worked.sheet.problems)
-    return mark_sheet(worked, read, meets=meets, confident=confident, tonight=tonight)
+    rows = asked_of_class(asked, read) if asked else ()
+    return mark_sheet(worked, read, meets=meets, confident=confident, tonight=tonight, asked=rows)
 
 
 def mark_files(
@@ -106,16 +113,18 @@ def mark_files(
     meets: int = MEETS,
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
+    asked: Path | None = None,
 ) -> Marked:
-    """Mark a file of answers against the sheet in a file."""
+    """Mark a file of answers against the sheet in a file; ``asked`` is a file of what pupils were asked."""
     worked = WorkedSheet(sheet_in(sheet))
-    return mark_sheet(
-        worked,
-        read_answers(read_text(answers), worked.sheet.problems, str(answers)),
-        meets=meets,
-        confident=confident,
-        tonight=tonight,
-    )
+    read = read_answers(read_text(answers), worked.sheet.problems, str(answers))
+    rows = asked_of_class(read_text(asked), read, str(asked)) if asked else ()
+    return mark_sheet(worked, read, meets=meets, confident=confident, tonight=tonight, asked=rows)
+
+
+def asked_of_class(text: str, answers: ClassAnswers, file: str | None = None) -> tuple[AskedRow, ...]:
+    """Read what the pupils of a class were asked in talks. Raises AnswersError."""
+    return read_asked(text, [one.pupil for one in answers.pupils], [one.id for one in patterns()], file)
 
 
 def mark_sheet(
@@ -125,8 +134,13 @@ def mark_sheet(
     meets: int = MEETS,
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
+    asked: Sequence[AskedRow] = (),
 ) -> Marked:
-    """Mark answers to the problems of a sheet. Raises InputError for settings that cannot be."""
+    """Mark answers to the problems of a sheet, and what pupils were asked in talks.
+
+    Raises InputError for settings that cannot be, and AnswersError for a talk about "this idea" where the
+    page names none.
+    """
     if not LEAST_CONFIDENT <= confident < 1:
         msg = f"answers cannot be said to fit from odds of {confident}"
         raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
@@ -134,11 +148,21 @@ def mark_sheet(
     earlier = tonight.before(page_name(sheet)) if tonight else None
     marks = mark_class(answers, header.form, worked.problems)
     learnt = earlier.learnt(tonight.on) if tonight and earlier else NOTHING
+    marks = with_asked(marks, _about_what(marks, learnt, confident, asked), header.form)
     weighed = weigh(marks, learnt, confident=confident)
     found = findings(marks, weighed.diagnoses)
     sat = earlier.seats if earlier else {}
     made = seats(marks.pupils, found, meets=meets, before=sat)
     return Marked(worked, marks, found, made, problem_stats(marks), weighed, tonight)
+
+
+def _about_what(
+    marks: ClassMarks, learnt: Learnt, confident: Fraction, asked: Sequence[AskedRow]
+) -> tuple[AskedAnswer, ...]:
+    """Look up what "this idea" is: the one that the page names before the talk."""
+    open_words = any(one.answer.word and not one.answer.word.about for one in asked)
+    before = findings(marks, weigh(marks, learnt, confident=confident).diagnoses) if open_words else ()
+    return about_what(asked, {one.pupil: one.patterns for one in before})
 
 
 def page_name(sheet: Sheet) -> str:
@@ -162,9 +186,16 @@ def as_object(marked: Marked) -> Json:
 
     Odds are exact fractions: a door turns them into the numbers of JSON.
     """
-    until = marked.tonight.until if marked.tonight else None
+    pairs = zip(marked.marks.pupils, marked.findings, strict=True)
+    talks = {one.pupil: talk_report(marked.weighed, one, found) for one, found in pairs}
     return marks_object(
-        marked.marks, marked.findings, marked.groups, marked.items, ask_next=asked_next(marked), until=until
+        marked.marks,
+        marked.findings,
+        marked.groups,
+        marked.items,
+        ask_next=asked_next(marked),
+        until=marked.tonight.until if marked.tonight else None,
+        talks={pupil: talk for pupil, talk in talks.items() if talk},
     )
 
 

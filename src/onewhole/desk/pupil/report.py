@@ -8,6 +8,7 @@ from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.writers.marks_json import Json
 from onewhole.writers.report_json import report_object
 from onewhole.writers.report_lines import report_lines
+from onewhole.writers.report_words import talked
 
 
 def report(marked: Marked, pupil: str) -> Report:
@@ -41,6 +42,12 @@ def reports(marked: Marked, pupils: tuple[str, ...]) -> tuple[Report, ...]:
 def told(marked: Marked, found: Report) -> tuple[str, ...]:
     """Return a report as plain lines, the caution at their end."""
     return report_lines(found, marked.tonight.until if marked.tonight else None, marked.sheet.header.words)
+
+
+def talks_told(marked: Marked) -> tuple[tuple[str, str], ...]:
+    """Return the pupils who were asked something since, each with what was said and what it changed."""
+    codes = tuple(marked.weighed.talks)
+    return tuple((one.pupil, " ".join(talked(one))) for one in reports(marked, codes)) if codes else ()
 
 
 def as_object(marked: Marked, found: Report) -> Json:

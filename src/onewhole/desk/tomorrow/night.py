@@ -6,7 +6,7 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.marking.findings import most_useful
-from onewhole.desk.marking.mark import Marked, as_object, mark_sheet
+from onewhole.desk.marking.mark import Marked, as_object, asked_of_class, mark_sheet
 from onewhole.desk.page import audit as audits
 from onewhole.desk.page.print_pages import pressed, sheet_pages
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
@@ -19,6 +19,7 @@ from onewhole.sheets.worked import WorkedSheet
 
 SHEET = "sheet.txt"
 ANSWERS = "answers.csv"
+ASKED = "asked.csv"
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +33,8 @@ class NightFiles:
 def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> NightFiles:
     """Do one night of a folder that holds ``sheet.txt`` and, once they are back, ``answers.csv``.
 
+    What pupils were asked since is read from ``asked.csv``, where it is there.
+
     Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. Everything
     is read, marked and pressed before anything is written, and comes into the folder together: it then holds
     this night and no other. Raises as :func:`print_pages` and :func:`mark_sheet` do.
@@ -42,9 +45,10 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     if not answers.exists():
         files = {NightPart.PAGES: pages, NightPart.AUDIT: audit, NightPart.MARKS: (), NightPart.MORNING: ()}
         return NightFiles(put(files, to, MadeFrom(sheet.sheet, when)), ())
-    marked = mark_sheet(
-        sheet, read_answers(read_text(answers), sheet.sheet.problems, str(answers)), meets=meets
-    )
+    read = read_answers(read_text(answers), sheet.sheet.problems, str(answers))
+    asked = folder / ASKED
+    rows = asked_of_class(read_text(asked), read, str(asked)) if asked.exists() else ()
+    marked = mark_sheet(sheet, read, meets=meets, asked=rows)
     morning = pressed(by_file(plan_pages(marked)), when=when)
     files = {
         NightPart.PAGES: pages,

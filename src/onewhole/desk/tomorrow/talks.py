@@ -13,7 +13,7 @@ from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import Verdict
 from onewhole.notations.mathml import mathml
 from onewhole.writers.labels import runs
-from onewhole.writers.report_words import asked_of, beside, found, says
+from onewhole.writers.report_words import asked_of, beside, found, says, talked
 
 #: The most nights whose talks are cached in memory.
 HELD = 8
@@ -37,8 +37,8 @@ class Talk:
 
     ``found`` are sentences, the odds among them, ``beside`` what speaks against and what else stays possible.
     ``lines`` are the answers that tell something, ``others`` a sentence on the rest. ``questions`` are for
-    the talk, ``ask`` (MathML) the problems whose answers would tell most. ``finds`` says whether a pattern
-    fits.
+    the talk, ``ask`` (MathML) the problems whose answers would tell most; ``talked`` is what was asked since,
+    and what it changed. ``finds`` says whether a pattern fits.
     """
 
     code: str
@@ -49,6 +49,7 @@ class Talk:
     others: str
     questions: tuple[str, ...]
     ask: tuple[str, ...]
+    talked: tuple[str, ...]
 
 
 @pupil_cache(maxsize=HELD)
@@ -76,6 +77,7 @@ def talk(report: Report, words: ClassWords) -> Talk:
         else "",
         asked_of(report, words),
         tuple(map(mathml, report.ask)),
+        talked(report),
     )
 
 

@@ -108,7 +108,8 @@ def ask_next(weighed: Weighed, asked: Sequence[Expected]) -> tuple[tuple[Stateme
     The measure is Shannon's: how much, on average over the answers that may come, the odds of the sets of
     patterns will change, in millionths of a bit and whole numbers throughout
     (:mod:`~.information`). Nothing is asked of a pupil of whom no answer was read, nor where
-    one set of patterns, or none, reaches the odds asked for by itself. A second problem is of another kind.
+    one set of patterns, or none, reaches the odds asked for by itself. A second problem is of
+    another kind. What the pupil was asked already is not asked again.
     """
     still = [_open(weighed, at) for at in range(len(weighed.weights))]
     union = sorted({place for places in still for place in places})
@@ -157,8 +158,12 @@ def _chosen(
     steady = [each for each in places if ways[each[1]].steady]
     reliabilities = [each for each in places if each not in steady]
     odds = [sum(shares[place] for _, place in reliabilities), *(shares[place] for _, place in steady)]
+    talk = weighed.talks.get(weighed.diagnoses[at].pupil)
+    before = {twin_key(one.problem.statement) for one in talk.marks.expected} if talk else set()
     told = []
     for candidate, rows in offered:
+        if twin_key(candidate.statement) in before:
+            continue
         mixed = _mixed([rows[row] for row, _ in reliabilities], [shares[place] for _, place in reliabilities])
         told.append((expected(odds, [mixed, *(rows[row] for row, _ in steady)]), candidate))
     told.sort(key=lambda one: (-one[0], text(one[1].statement)))

@@ -1,9 +1,10 @@
 """What the answers of one pupil may show: the odds, the evidence problem by problem, what speaks against."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
+from onewhole.marking.diagnosis.asked import Talk, talk
 from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
 from onewhole.marking.diagnosis.likeliest_sets import holding, likeliest_sets
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt, counted, from_class
@@ -36,7 +37,8 @@ class Diagnosis:
     are the best sets, which these answers cannot tell apart (:func:`~.likeliest_sets.likeliest_sets`);
     ``together`` is the share of all sets that hold one of them. ``confident`` says whether that reaches the
     odds from which answers are said to fit. ``evidence`` compares the best sets with the answers, problem by
-    problem. Of a pupil of whom no answer was read nothing is said.
+    problem, and ``asked`` does so with the answers of a talk. Of a pupil of whom no answer was read nothing
+    is said.
     """
 
     pupil: str
@@ -45,6 +47,7 @@ class Diagnosis:
     together: Fraction
     confident: bool
     evidence: tuple[Beside, ...]
+    asked: tuple[Beside, ...] = ()
 
     @property
     def patterns(self) -> Patterns:
@@ -55,13 +58,26 @@ class Diagnosis:
         """Return the labels of the problems that speak for the best sets, against them, or neither way."""
         return tuple(one.label for one in self.evidence if one.speaks is speaks)
 
+    def speaking(self, speaks: Speaks) -> int:
+        """Return how many answers, those of a talk among them, speak so."""
+        return sum(one.speaks is speaks for one in (*self.evidence, *self.asked))
+
+
+@dataclass(frozen=True, slots=True)
+class BeforeTalk:
+    """What the page alone says of a pupil who was asked something since, and its weights."""
+
+    diagnosis: Diagnosis
+    weights: tuple[int, ...]
+
 
 @dataclass(frozen=True, slots=True)
 class Weighed:
     """A class weighed: the tables of its page, and for each pupil the replies, the weights and what they say.
 
     Weights belong to the hypotheses of the tables, up to a factor for each pupil; ``counts`` is what the
-    night showed of the class (:func:`~.prior.counted`); ``confident`` are the odds asked for.
+    night showed of the class (:func:`~.prior.counted`); ``confident`` are the odds asked for. ``talks`` are
+    the talks with pupils, by code, and ``before`` what the page says of those pupils without them.
     """
 
     page: Tables
@@ -70,6 +86,8 @@ class Weighed:
     counts: Mapping[str, int]
     diagnoses: tuple[Diagnosis, ...]
     confident: Fraction = CONFIDENT
+    talks: Mapping[str, Talk] = field(default_factory=dict)
+    before: Mapping[str, BeforeTalk] = field(default_factory=dict)
 
 
 def diagnose(
@@ -104,22 +122,47 @@ def weigh(
     """
     page = tables(marks.expected, typed_lines(marks)) if known is None else known
     given = tuple(replies(marks, pupil) for pupil in marks.pupils)
-    likely = all_likelihoods(page, given)
+    alone = all_likelihoods(page, given)
+    talks = {at: one for at, pupil in enumerate(marks.pupils) if (one := talk(page, pupil)) is not None}
+    likely = tuple(
+        talks[at].likelihoods(page, given[at]) if at in talks else row for at, row in enumerate(alone)
+    )
     priors = from_class(page.hypotheses, likely, learnt)
     weighed = tuple(map(weights, priors, likely))
     found = tuple(
-        _diagnosis(marks, page, at, (row, shares), confident)
+        _diagnosis(marks, page, at, (row, shares), confident, asked=talks.get(at))
         for at, (row, shares) in enumerate(zip(given, weighed, strict=True))
     )
-    return Weighed(page, given, weighed, counted(page.hypotheses, priors, likely), found, confident)
+    before = {}
+    for at in talks:
+        row = weights(priors[at], alone[at])
+        said = _diagnosis(marks, page, at, (given[at], row), confident)
+        before[marks.pupils[at].pupil] = BeforeTalk(said, row)
+    return Weighed(
+        page,
+        given,
+        weighed,
+        counted(page.hypotheses, priors, likely),
+        found,
+        confident,
+        {marks.pupils[at].pupil: one for at, one in talks.items()},
+        before,
+    )
 
 
 def _diagnosis(
-    marks: ClassMarks, page: Tables, at: int, weighed: tuple[Replies, Sequence[int]], confident: Fraction
+    marks: ClassMarks,
+    page: Tables,
+    at: int,
+    weighed: tuple[Replies, Sequence[int]],
+    confident: Fraction,
+    *,
+    asked: Talk | None = None,
 ) -> Diagnosis:
     pupil, (given, shares) = marks.pupils[at], weighed
-    answered = any(one is not None for one in given)
-    alike = likeliest_sets(page, given, shares, confident) if answered else ()
+    whole, every = (asked.joined(page), given + asked.given) if asked else (page, given)
+    answered = any(one is not None for one in every)
+    alike = likeliest_sets(whole, every, shares, confident) if answered else ()
     together = Fraction(holding(page.hypotheses, alike, shares), sum(shares))
     return Diagnosis(
         pupil.pupil,
@@ -128,6 +171,7 @@ def _diagnosis(
         together,
         bool(alike) and together >= confident,
         evidence(marks, page, pupil, given, alike),
+        asked.evidence(alike) if asked else (),
     )
 
 

@@ -86,18 +86,18 @@ def finding(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosi
     """Return what the answers of one pupil may show.
 
     *Likely*: the odds of one or two patterns reach the confidence asked for, and two or more answers are
-    exactly what they write, on differently built problems (no twins), and fewer speak against them than for.
-    *Possible*: an answer fits, and the odds are at least 1 in 4. *No steady pattern*: something is wrong, it
-    is more than slips with facts, and no pattern is possible. *None* otherwise. Which answers fit, and which
-    speak against, is asked of the tables that the odds come from; a pattern with a fact slip beside it counts
-    neither for nor against.
+    exactly what they write, on differently built problems (no twins), and fewer speak against them than for;
+    the answers of a talk count among them. *Possible*: an answer fits, and the odds are at least 1 in 4.
+    *No steady pattern*: something is wrong, it is more than slips with facts, and no pattern is possible.
+    *None* otherwise. Which answers fit, and which speak against, is asked of the tables that the odds come
+    from; a pattern with a fact slip beside it counts neither for nor against.
 
     Source: the rule is ours. Looking for the same kind of answer more than once, slips set apart: VanLehn
     (1982); many wrong rules are used once and dropped: Tatsuoka, ed. (1984), ED 257 665 (both abstracts).
     """
     wrong = tuple(mark.label for mark in pupil.marks if mark.verdict is Verdict.WRONG)
     slips = tuple(mark.label for mark in pupil.marks if _may_be_slip(mark))
-    if diagnosis.confident and _twice(expected, diagnosis):
+    if diagnosis.confident and _twice(expected, pupil, diagnosis):
         status = Status.LIKELY
     elif diagnosis.labels(Speaks.FOR) and diagnosis.together >= POSSIBLE_FROM:
         status = Status.POSSIBLE
@@ -108,11 +108,15 @@ def finding(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosi
     return Finding(pupil.pupil, status, fittings, wrong, slips, diagnosis)
 
 
-def _twice(expected: Sequence[Expected], diagnosis: Diagnosis) -> bool:
-    """Say whether answers fit exactly on differently built problems, and fewer speak against than for."""
+def _twice(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosis) -> bool:
+    """Say whether answers fit exactly on differently built problems, and fewer speak against than for.
+
+    Answers of a talk count as those of the page do; one that fits must stand on the page itself.
+    """
     exact = [asked for asked, one in zip(expected, diagnosis.evidence, strict=True) if one.exact]
-    fits, against = diagnosis.labels(Speaks.FOR), diagnosis.labels(Speaks.AGAINST)
-    return _differently_built(exact) >= LIKELY_FROM and len(against) < len(fits)
+    told = [asked.expected for asked, one in zip(pupil.asked, diagnosis.asked, strict=True) if one.exact]
+    fewer = diagnosis.speaking(Speaks.AGAINST) < diagnosis.speaking(Speaks.FOR)
+    return bool(exact) and _differently_built([*exact, *told]) >= LIKELY_FROM and fewer
 
 
 def _fitting(pattern: str, diagnosis: Diagnosis) -> Fitting:

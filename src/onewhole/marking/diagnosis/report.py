@@ -7,8 +7,12 @@ from fractions import Fraction
 from onewhole.marking.diagnosis.diagnosis import Patterns, Supposed, Weighed
 from onewhole.marking.diagnosis.evidence import Beside, evidence
 from onewhole.marking.diagnosis.finding import POSSIBLE_FROM, Finding
+from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
+from onewhole.marking.diagnosis.likeliest_sets import holding
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
-from onewhole.marking.reading.mark import ClassMarks, Mark
+from onewhole.marking.diagnosis.tables import Tables
+from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks
+from onewhole.marking.reading.talk_word import TalkWord
 from onewhole.problems.problem import Problem
 from onewhole.statements.statement import Statement
 
@@ -23,13 +27,32 @@ class ReportRow:
 
 
 @dataclass(frozen=True, slots=True)
+class OddsMoved:
+    """The odds of a set of patterns, none for no steady pattern, before a talk and with it."""
+
+    patterns: Patterns
+    before: Fraction
+    after: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class TalkReport:
+    """What a pupil was asked in a talk, the teacher's word, and how the odds moved."""
+
+    rows: tuple[ReportRow, ...]
+    word: TalkWord | None
+    moved: tuple[OddsMoved, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Report:
     """What is told about one pupil.
 
     ``sets`` are the sets of patterns found: one, or several that the answers cannot tell apart. ``odds`` is
     their share together, ``none`` that of no steady pattern; ``others`` are the sets beside them that stay
     possible, the likeliest first; none where nothing is found, so that no page says both. ``ask`` are the
-    problems to ask next, ``earlier`` findings of nights before that have not expired.
+    problems to ask next, ``earlier`` findings of nights before that have not expired; ``talk`` is what was
+    asked and said since.
     """
 
     finding: Finding
@@ -40,6 +63,7 @@ class Report:
     rows: tuple[ReportRow, ...]
     ask: tuple[Statement, ...]
     earlier: tuple[tuple[NotebookNight, KeptFinding], ...] = ()
+    talk: TalkReport | None = None
 
     @property
     def pupil(self) -> str:
@@ -84,4 +108,38 @@ def report(
         ),
         tuple(ask),
         tuple(earlier),
+        talk_report(weighed, pupil, finding),
     )
+
+
+def talk_report(weighed: Weighed, pupil: PupilMarks, finding: Finding) -> TalkReport | None:
+    """Put together what a talk with a pupil changed; None where there was none.
+
+    Sets of patterns are named whose odds before or after are those from which an idea is possible.
+    """
+    if (talk := weighed.talks.get(pupil.pupil)) is None:
+        return None
+    after, before = finding.diagnosis, weighed.before[pupil.pupil]
+    at = [one.pupil for one in weighed.diagnoses].index(pupil.pupil)
+
+    def moved(ids: Patterns) -> OddsMoved:
+        shares = (_share(weighed.page, ids, row) for row in (before.weights, weighed.weights[at]))
+        return OddsMoved(ids, *shares)
+
+    sets = [Hypothesis(Reliability.SOUND, ids) for ids in after.alike] if finding.fittings else []
+    rows = (
+        ReportRow(asked.expected.problem, asked.mark, one)
+        for asked, one in zip(pupil.asked, talk.evidence(sets), strict=True)
+    )
+    sets_told = map(moved, dict.fromkeys((*before.diagnosis.alike, *after.alike)))
+    named = [one for one in sets_told if max(one.before, one.after) >= POSSIBLE_FROM]
+    return TalkReport(tuple(rows), pupil.word, (*named, moved(())))
+
+
+def _share(page: Tables, ids: Patterns, weights: Sequence[int]) -> Fraction:
+    """Return the odds of all sets that hold these patterns; without any, those of no steady pattern."""
+    if ids:
+        held = holding(page.hypotheses, (Hypothesis(Reliability.SOUND, ids),), weights)
+    else:
+        held = sum(weight for one, weight in zip(page.hypotheses, weights, strict=True) if not one.steady)
+    return Fraction(held, sum(weights))

@@ -43,7 +43,8 @@ def tables(expected: Sequence[Expected], lines: Collection[int] = ()) -> Tables:
     found = hypotheses(expected)
     meaning = tuple(acting(found, table) for table in rows)
     columns = [
-        _looks(table, meant, at in lines) for at, (table, meant) in enumerate(zip(rows, meaning, strict=True))
+        looks_of(table, meant, lines=at in lines)
+        for at, (table, meant) in enumerate(zip(rows, meaning, strict=True))
     ]
     return Tables(found, rows, meaning, tuple(zip(*columns, strict=True)) if columns else ((),) * len(found))
 
@@ -66,7 +67,8 @@ def _reply(asked: Expected, mark: Mark) -> Reply | None:
     return reply(asked, read) if isinstance(read, Quantity | Impossible | Relation) else None
 
 
-def _looks(table: Chances, meaning: Sequence[Intention | None], lines: bool) -> list[int]:
+def looks_of(table: Chances, meaning: Sequence[Intention | None], *, lines: bool) -> list[int]:
+    """Return one number a hypothesis, equal where the same is meant; ``lines`` says that lines tell more."""
     number: dict[Hashable, int] = {}
     seen: dict[Intention | None, int] = {None: 0}
     for key in sorted(table.shows):

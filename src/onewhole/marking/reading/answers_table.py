@@ -65,7 +65,7 @@ def read_answers(text: str, problems: Sequence[Problem], file: str | None = None
     >>> [row.written[0].text for row in read_answers("pupil;1\nK01;3 3/6\nK02;", (asked,)).pupils]
     ['3 3/6', '']
     """
-    rows = _rows(text, file)
+    rows = csv_rows(text, file, MOST_PUPILS + 1)
     if len(rows) > MOST_PUPILS + 1:
         msg = f"these are the answers of more than {MOST_PUPILS} pupils"
         remedy = "Mark one class at a time: put the others into files of their own, each with the first line."
@@ -84,28 +84,32 @@ def read_answers(text: str, problems: Sequence[Problem], file: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class _Row:
+class CsvRow:
+    """One row with something in it, and the line it begins on."""
+
     line: int
     cells: list[str]
 
     def at(self, place: int) -> str:
+        """Return a cell; a row that ends early leaves the rest empty."""
         return self.cells[place] if place < len(self.cells) else ""
 
 
-def _rows(text: str, file: str | None) -> list[_Row]:
+def csv_rows(text: str, file: str | None, most: int) -> list[CsvRow]:
     """Cut the text into rows with something in them, each with the line it begins on.
 
-    Cutting ends with the first row beyond those that a file may have.
+    Cutting ends with the first row beyond those that a file may have: ``most``, the header among them.
+    Raises AnswersError for text that is no table.
     """
     text = text.removeprefix(_MARK)
     reader = csv.reader(StringIO(text, newline=""), delimiter=_delimiter(text), strict=True)
-    rows: list[_Row] = []
+    rows: list[CsvRow] = []
     line = 1
     try:
         for cells in reader:
             if any(cell.strip() for cell in cells):
-                rows.append(_Row(line, cells))
-            if len(rows) > MOST_PUPILS + 1:
+                rows.append(CsvRow(line, cells))
+            if len(rows) > most:
                 break
             line = reader.line_num + 1
     except csv.Error as error:
@@ -126,7 +130,9 @@ def _label(cell: str) -> str:
     return cell.strip().rstrip(".):").strip()
 
 
-def _header_refusals(rows: list[_Row], problems: Sequence[Problem], file: str | None) -> Iterator[InputError]:
+def _header_refusals(
+    rows: list[CsvRow], problems: Sequence[Problem], file: str | None
+) -> Iterator[InputError]:
     header = rows[0]
     known = [problem.label for problem in problems]
     listed = ", ".join(known) or "none"
@@ -159,7 +165,7 @@ def _header_refusals(rows: list[_Row], problems: Sequence[Problem], file: str | 
             yield InputError(what, file=file, line=header.line, remedy=remedy)
 
 
-def _row_refusals(rows: list[_Row], file: str | None) -> Iterator[InputError]:
+def _row_refusals(rows: list[CsvRow], file: str | None) -> Iterator[InputError]:
     width = len(rows[0].cells)
     first_on: dict[str, int] = {}
     if len(rows) == 1:

@@ -10,6 +10,7 @@ from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.expected import Expected, Ids, expect_worked
 from onewhole.marking.reading.lines import line_patterns
+from onewhole.marking.reading.talk_word import TalkWord
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.number.impossible import Impossible
@@ -56,11 +57,24 @@ class Mark:
 
 
 @dataclass(frozen=True, slots=True)
+class AskedMark:
+    """One problem that a pupil was asked in a talk, and the mark of what was said."""
+
+    expected: Expected
+    mark: Mark
+
+
+@dataclass(frozen=True, slots=True)
 class PupilMarks:
-    """The marks of one pupil, one a problem, in the order of the page."""
+    """The marks of one pupil, one a problem, in the order of the page.
+
+    ``asked`` are the answers of a talk after it, and ``word`` what the teacher says of that talk.
+    """
 
     pupil: str
     marks: tuple[Mark, ...]
+    asked: tuple[AskedMark, ...] = ()
+    word: TalkWord | None = None
 
 
 @dataclass(frozen=True, slots=True)
