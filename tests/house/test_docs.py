@@ -79,6 +79,7 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     sheet, answers = tmp_path / "sheet.txt", tmp_path / "answers.csv"
     sheet.write_text("1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8\n3. 6 7/8 - 3 2/8")
     answers.write_text("pupil,1,2,3\nK01,9,2 4/8,3 5/8\nK02,9,2 4/8,3 5/8\nK03,2 4/8,9,9\n")
+    (tmp_path / "asked.csv").write_text("pupil,asked,wrote,word\nK01,8 2/8 - 6 3/8,2 1/8,A01\n")
     typed = {
         "work": 'onewhole work "7 2/6 - 3 5/6" --json',
         "check": 'onewhole check "3 + 4 = 7 + 5 = 12" --json',
@@ -86,7 +87,7 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
         "compose": "onewhole compose --skill add --number 4 --denominators 5 --json",
         "audit": "onewhole audit sheet.txt --json",
         "print": "onewhole print sheet.txt --json",
-        "mark": "onewhole mark sheet.txt answers.csv --json",
+        "mark": "onewhole mark sheet.txt answers.csv --asked asked.csv --json",
     }[verb]
     shown = [line for line in run(typed, tmp_path) if not re.fullmatch(r"\[\d\]", line)]
     found = set(_keys(json.loads("\n".join(shown))))

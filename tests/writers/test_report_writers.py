@@ -234,8 +234,8 @@ def test_what_was_asked_since_is_told_with_the_odds_before_and_after() -> None:
     assert said[4].startswith("What the talk changed in the odds: A01 about ")
     assert said[4].endswith(" in 100 with it.")
     assert set(said) <= set(report_lines(told))
-    (shown,) = talks_page(Header(), [told]).data["talks"]  # type: ignore[misc]
-    assert set(said) <= set(shown["beside"])
+    printed: Any = talks_page(Header(), [told]).data["talks"]
+    assert set(said) <= set(printed[0]["beside"])
     found_talk = report_object(told)["talk"]
     assert isinstance(found_talk, dict)
     assert [one["verdict"] for one in found_talk["asked"]] == ["wrong", "blank", "unreadable"]

@@ -11,13 +11,13 @@ from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.mark import Verdict
-from onewhole.marking.reading.talk_word import Said
+from onewhole.marking.reading.talk_word import TalkSaid
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import printed
 from onewhole.writers.pattern_words import question
 
 HUNDRED = 100
-_WORDS = {Said.SLIP: "it was a slip", Said.THIS: "this idea", Said.OTHER: "another idea"}
+_WORDS = {TalkSaid.SLIP: "it was a slip", TalkSaid.THIS: "this idea", TalkSaid.OTHER: "another idea"}
 _UNSAID = {
     Verdict.BLANK: "nothing written",
     Verdict.UNREADABLE: "not readable",

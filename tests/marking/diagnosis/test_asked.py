@@ -15,7 +15,7 @@ from onewhole.marking.diagnosis.tables import all_likelihoods, replies, tables
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.asked import AskedAnswer, asked_problem, with_asked
 from onewhole.marking.reading.mark import ClassMarks
-from onewhole.marking.reading.talk_word import Said, TalkWord
+from onewhole.marking.reading.talk_word import TalkSaid, TalkWord
 from onewhole.problems.twins import twin_key
 from tests.kit.answers import by_pattern, marked_against, page
 from tests.kit.odds import known
@@ -108,16 +108,16 @@ def test_right_answers_in_a_talk_speak_against() -> None:
     assert none[()] > 10 * before[()]
 
 
-@pytest.mark.parametrize("said", Said)
-def test_a_word_moves_the_odds_its_way_and_is_never_certain(said: Said) -> None:
+@pytest.mark.parametrize("said", TalkSaid)
+def test_a_word_moves_the_odds_its_way_and_is_never_certain(said: TalkSaid) -> None:
     """Against what the page shows it moves them, and leaves the other side a share."""
     _, seen, _ = _weighed(["", "4 2/4"], {}, TalkWord(said, ("A01", "A02")))
     before, after = seen.before["K01"].diagnosis, seen.diagnoses[0]
     none = [next(one.probability for one in found.odds if not one.patterns) for found in (before, after)]
     this = [found.together for found in (before, after)]
-    if said is Said.SLIP:
+    if said is TalkSaid.SLIP:
         assert none[1] > none[0]
-    elif said is Said.THIS:
+    elif said is TalkSaid.THIS:
         assert this[1] > this[0]
     assert 0 < this[1] < 1
     assert 0 < none[1] < 1
@@ -129,7 +129,7 @@ def test_the_words_are_shares_of_a_million() -> None:
         assert sum(row.values()) == MILLION, held
         assert all(0 < one < 800_000 for one in row.values()), held
     hypotheses = known(TRAPS)[1].hypotheses
-    for said in Said:
+    for said in TalkSaid:
         assert min(word_chances(hypotheses, TalkWord(said, ("A01",)))) > 0
 
 

@@ -6,7 +6,7 @@ from onewhole.errors import InputError
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.asked import AskedAnswer, asked_problem, with_asked
 from onewhole.marking.reading.mark import Verdict
-from onewhole.marking.reading.talk_word import Said, TalkWord
+from onewhole.marking.reading.talk_word import TalkSaid, TalkWord
 from tests.kit.answers import all_right, marked, page
 
 PAGE = page(("9 5/8 - 4 6/8",))
@@ -19,7 +19,7 @@ def _asked(pupil: str, typed: str, wrote: str, word: TalkWord | None = None) -> 
 def test_every_answer_counts_and_the_last_word() -> None:
     """Each pupil has their own; one who is not in the class is left out; the page's marks stay."""
     marks = marked(PAGE, {"K01": all_right(PAGE), "K02": [""]})
-    slip, this = TalkWord(Said.SLIP), TalkWord(Said.THIS, ("A01",))
+    slip, this = TalkWord(TalkSaid.SLIP), TalkWord(TalkSaid.THIS, ("A01",))
     rows = (
         _asked("K02", "7 2/6 - 3 5/6", "4 3/6", slip),
         _asked("K02", "9 - 4", "5"),

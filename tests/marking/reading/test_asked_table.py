@@ -4,7 +4,7 @@ import pytest
 
 from onewhole.marking.reading.answers_table import AnswersError
 from onewhole.marking.reading.asked_table import MOST_ROWS, about_what, read_asked
-from onewhole.marking.reading.talk_word import Said
+from onewhole.marking.reading.talk_word import TalkSaid
 
 CLASS, IDS = ("K01", "K02"), ("A01", "A02")
 HEAD = "pupil,asked,wrote,word\n"
@@ -32,7 +32,7 @@ def test_columns_come_in_any_order_and_a_word_may_be_left_out() -> None:
 def test_a_word_needs_no_problem() -> None:
     """A talk may have been about the page itself."""
     (row,) = read_asked("pupil,word\nK01,slip", CLASS, IDS)
-    assert (row.answer.problem, row.answer.word and row.answer.word.said) == (None, Said.SLIP)
+    assert (row.answer.problem, row.answer.word and row.answer.word.said) == (None, TalkSaid.SLIP)
 
 
 @pytest.mark.parametrize(

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.marking.reading.talk_word import Said, TalkWord, TalkWordError, read_word
+from onewhole.marking.reading.talk_word import TalkSaid, TalkWord, TalkWordError, read_word
 
 KNOWN = {"A01", "A02", "B04"}
 
@@ -12,14 +12,14 @@ KNOWN = {"A01", "A02", "B04"}
     [
         ("", None),
         ("  ", None),
-        ("slip", TalkWord(Said.SLIP)),
-        ("It was  a slip", TalkWord(Said.SLIP)),
-        ("this", TalkWord(Said.THIS)),
-        ("This Idea", TalkWord(Said.THIS)),
-        ("another", TalkWord(Said.OTHER)),
-        ("b04", TalkWord(Said.THIS, ("B04",))),
-        ("this idea: A02 a01 A01", TalkWord(Said.THIS, ("A01", "A02"))),
-        ("another idea: A01", TalkWord(Said.OTHER, ("A01",))),
+        ("slip", TalkWord(TalkSaid.SLIP)),
+        ("It was  a slip", TalkWord(TalkSaid.SLIP)),
+        ("this", TalkWord(TalkSaid.THIS)),
+        ("This Idea", TalkWord(TalkSaid.THIS)),
+        ("another", TalkWord(TalkSaid.OTHER)),
+        ("b04", TalkWord(TalkSaid.THIS, ("B04",))),
+        ("this idea: A02 a01 A01", TalkWord(TalkSaid.THIS, ("A01", "A02"))),
+        ("another idea: A01", TalkWord(TalkSaid.OTHER, ("A01",))),
     ],
 )
 def test_a_word_is_read_as_a_teacher_types_it(typed: str, said: TalkWord | None) -> None:
@@ -27,9 +27,9 @@ def test_a_word_is_read_as_a_teacher_types_it(typed: str, said: TalkWord | None)
     assert read_word(typed, KNOWN) == said
 
 
-@pytest.mark.parametrize("said", Said)
+@pytest.mark.parametrize("said", TalkSaid)
 @pytest.mark.parametrize("about", [(), ("A01",), ("A01", "B04")])
-def test_a_word_that_is_kept_reads_back(said: Said, about: tuple[str, ...]) -> None:
+def test_a_word_that_is_kept_reads_back(said: TalkSaid, about: tuple[str, ...]) -> None:
     """The kept text holds all of it."""
     word = TalkWord(said, about)
     assert read_word(word.text, KNOWN) == word

@@ -10,7 +10,7 @@ from onewhole.marking.diagnosis.hypothesis import Hypothesis
 from onewhole.marking.diagnosis.tables import Replies, Tables, all_likelihoods, looks_of, replies
 from onewhole.marking.diagnosis.weighing import acting
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks
-from onewhole.marking.reading.talk_word import Said, TalkWord
+from onewhole.marking.reading.talk_word import TalkSaid, TalkWord
 
 
 class Holds(Enum):
@@ -25,10 +25,10 @@ class Holds(Enum):
 #: one, or none; a row adds up to a million. A child may guess what is wanted and a teacher may hear what was
 #: expected, so about 3 words in 10 are taken for mistaken: a word alone never makes certain. Our own
 #: assumption; no published count was found.
-WORDS: Mapping[Holds, Mapping[Said, int]] = {
-    Holds.THIS: {Said.THIS: 700_000, Said.OTHER: 150_000, Said.SLIP: 150_000},
-    Holds.OTHER: {Said.THIS: 150_000, Said.OTHER: 700_000, Said.SLIP: 150_000},
-    Holds.NONE: {Said.THIS: 150_000, Said.OTHER: 150_000, Said.SLIP: 700_000},
+WORDS: Mapping[Holds, Mapping[TalkSaid, int]] = {
+    Holds.THIS: {TalkSaid.THIS: 700_000, TalkSaid.OTHER: 150_000, TalkSaid.SLIP: 150_000},
+    Holds.OTHER: {TalkSaid.THIS: 150_000, TalkSaid.OTHER: 700_000, TalkSaid.SLIP: 150_000},
+    Holds.NONE: {TalkSaid.THIS: 150_000, TalkSaid.OTHER: 150_000, TalkSaid.SLIP: 700_000},
 }
 
 
@@ -37,7 +37,7 @@ def word_chances(hypotheses: Sequence[Hypothesis], word: TalkWord) -> tuple[int,
 
     >>> from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Reliability
     >>> held = [*NO_PATTERN[:1], *(Hypothesis(Reliability.SOUND, (key,)) for key in ("A01", "A02"))]
-    >>> word_chances(held, TalkWord(Said.THIS, ("A01",)))
+    >>> word_chances(held, TalkWord(TalkSaid.THIS, ("A01",)))
     (150000, 700000, 150000)
     """
     return tuple(WORDS[_holds(one, word)][word.said] for one in hypotheses)
@@ -50,7 +50,7 @@ def _holds(hypothesis: Hypothesis, word: TalkWord) -> Holds:
 
 
 @dataclass(frozen=True, slots=True)
-class Talk:
+class TalkPage:
     """The talk with one pupil, as a page of its own with the hypotheses of the night's page."""
 
     marks: ClassMarks
@@ -81,7 +81,7 @@ class Talk:
         return evidence(self.marks, self.page, self.pupil, self.given, sets)
 
 
-def talk(page: Tables, pupil: PupilMarks) -> Talk | None:
+def talk(page: Tables, pupil: PupilMarks) -> TalkPage | None:
     """Return the talk with a pupil; None where there was none."""
     if not pupil.asked and pupil.word is None:
         return None
@@ -93,4 +93,4 @@ def talk(page: Tables, pupil: PupilMarks) -> Talk | None:
     columns = [looks_of(table, meant, lines=True) for table, meant in zip(rows, meaning, strict=True)]
     looks = tuple(zip(*columns, strict=True)) if columns else ((),) * len(page.hypotheses)
     own = Tables(page.hypotheses, rows, meaning, looks)
-    return Talk(marks, as_page, own, replies(marks, as_page))
+    return TalkPage(marks, as_page, own, replies(marks, as_page))

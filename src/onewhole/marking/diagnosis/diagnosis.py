@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from onewhole.marking.diagnosis.asked import Talk, talk
+from onewhole.marking.diagnosis.asked import TalkPage, talk
 from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
 from onewhole.marking.diagnosis.likeliest_sets import holding, likeliest_sets
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt, counted, from_class
@@ -86,7 +86,7 @@ class Weighed:
     counts: Mapping[str, int]
     diagnoses: tuple[Diagnosis, ...]
     confident: Fraction = CONFIDENT
-    talks: Mapping[str, Talk] = field(default_factory=dict)
+    talks: Mapping[str, TalkPage] = field(default_factory=dict)
     before: Mapping[str, BeforeTalk] = field(default_factory=dict)
 
 
@@ -157,7 +157,7 @@ def _diagnosis(
     weighed: tuple[Replies, Sequence[int]],
     confident: Fraction,
     *,
-    asked: Talk | None = None,
+    asked: TalkPage | None = None,
 ) -> Diagnosis:
     pupil, (given, shares) = marks.pupils[at], weighed
     whole, every = (asked.joined(page), given + asked.given) if asked else (page, given)

@@ -7,7 +7,7 @@ from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Written, read_written
 from onewhole.marking.reading.answers_table import PUPIL, AnswersError, CsvRow, csv_rows
 from onewhole.marking.reading.asked import AskedAnswer, asked_problem
-from onewhole.marking.reading.talk_word import Said, TalkWord, read_word
+from onewhole.marking.reading.talk_word import TalkSaid, TalkWord, read_word
 from onewhole.problems.problem import Problem
 
 ASKED, WROTE, WORD = "asked", "wrote", "word"
@@ -68,9 +68,9 @@ def about_what(rows: Sequence[AskedRow], named: Mapping[str, tuple[str, ...]]) -
     found: list[AskedAnswer] = []
     for row in rows:
         one, word = row.answer, row.answer.word
-        if word is not None and not word.about and word.said is not Said.SLIP:
+        if word is not None and not word.about and word.said is not TalkSaid.SLIP:
             about = named.get(one.pupil, ())
-            if word.said is Said.THIS and not about:
+            if word.said is TalkSaid.THIS and not about:
                 what = f"the page names no idea of {one.pupil}, so that “{word.text}” says nothing"
                 remedy = "Write the id of the pattern that is meant, such as A01."
                 refused.append(

@@ -11,7 +11,7 @@ from onewhole.errors import InputError
 _NAMED = re.compile(r"(?P<word>[^:]*?)\s*:\s*(?P<about>.*)", re.DOTALL)
 
 
-class Said(Enum):
+class TalkSaid(Enum):
     """What a talk showed: the wrong answers were slips, come from the idea named, or from another idea."""
 
     SLIP = "slip"
@@ -20,7 +20,12 @@ class Said(Enum):
 
 
 #: What may be typed for each, beside its own value.
-_ALSO = {"it was a slip": Said.SLIP, "slips": Said.SLIP, "this": Said.THIS, "another": Said.OTHER}
+_ALSO = {
+    "it was a slip": TalkSaid.SLIP,
+    "slips": TalkSaid.SLIP,
+    "this": TalkSaid.THIS,
+    "another": TalkSaid.OTHER,
+}
 
 
 class TalkWordError(InputError):
@@ -33,11 +38,11 @@ class TalkWord:
 
     Where the answers could not tell several patterns apart, "this idea" means that it is one of them.
 
-    >>> TalkWord(Said.THIS, ("A01",)).text
+    >>> TalkWord(TalkSaid.THIS, ("A01",)).text
     'this idea: A01'
     """
 
-    said: Said
+    said: TalkSaid
     about: tuple[str, ...] = ()
 
     @property
@@ -52,16 +57,16 @@ def read_word(text: str, known: Collection[str]) -> TalkWord | None:
     The id of a pattern by itself means "this idea: that one". Raises TalkWordError.
 
     >>> read_word("it was a slip", ()), read_word("a01", {"A01"}).text
-    (TalkWord(said=<Said.SLIP: 'slip'>, about=()), 'this idea: A01')
+    (TalkWord(said=<TalkSaid.SLIP: 'slip'>, about=()), 'this idea: A01')
     """
     typed = " ".join(text.split())
     if not typed:
         return None
     if typed.upper() in known:
-        return TalkWord(Said.THIS, (typed.upper(),))
+        return TalkWord(TalkSaid.THIS, (typed.upper(),))
     named = _NAMED.fullmatch(typed)
     word, about = (named["word"], tuple(named["about"].upper().split())) if named else (typed, ())
-    said = _ALSO.get(word.casefold()) or next((one for one in Said if one.value == word.casefold()), None)
+    said = _ALSO.get(word.casefold()) or next((one for one in TalkSaid if one.value == word.casefold()), None)
     if said is None:
         msg = f"“{typed[:40]}” is no word about a talk"
         raise TalkWordError(
