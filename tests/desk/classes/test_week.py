@@ -6,7 +6,6 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classes.bring_back import DUE_AFTER_DAYS
 from onewhole.desk.classes.class_records import NightPage, NotThere, Store, open_book, set_night, start_room
 from onewhole.desk.classes.demo import fill_demo
 from onewhole.desk.classes.marked_nights import mark_missing
@@ -84,22 +83,41 @@ def test_a_week_without_a_night_is_shown_empty_and_one_to_come_is_shown(book: St
         week(book, 7, TODAY)
 
 
-def test_a_skill_comes_back_when_its_weeks_are_over(book: Store) -> None:
-    """Not a day sooner; not when it is on a page set since, also one still to come."""
-    taking = _set(book, TODAY - timedelta(days=DUE_AFTER_DAYS), "1. 7 2/6 - 3 5/6")
-    assert [one.skill.name for one in week(book, 1, TODAY).due] == ["TAKE_REGROUPED"]
-    assert week(book, 1, TODAY - timedelta(days=1)).due == ()
+def test_a_skill_comes_back_on_its_day_and_is_told_in_the_week_before(book: Store) -> None:
+    """Not a day sooner than six days before; not when it is on a page set since, also one still to come."""
+    taking = _set(book, TODAY - timedelta(days=6), "1. 7 2/6 - 3 5/6")
     _write(book, taking, "K01")
     mark_missing(book, 1, lambda _done, _of: None)
-    (due,) = week(book, 1, TODAY).due
-    assert due.reason == "Last on a page 14 days ago; 0 of 1 answers were right then."
+    day = next(day for day in map(TODAY.__add__, map(timedelta, range(120))) if week(book, 1, day).due)
+    (due,) = week(book, 1, day).due
+    assert (due.skill.name, due.due - day) == ("TAKE_REGROUPED", timedelta(days=6))
+    assert due.reason == f"Last on a page {due.days} days ago; 0 of 1 answers were right then."
+    assert due.told.endswith(f"; due on {due.due:%A}")
     assert due.problem != "7 2/6 - 3 5/6"
-    _set(book, TODAY + timedelta(days=1), "1. 9 1/6 - 4 3/6")
-    assert week(book, 1, TODAY).due == ()
+    _set(book, day + timedelta(days=1), "1. 9 1/6 - 4 3/6")
+    assert week(book, 1, day).due == ()
+
+
+def test_a_class_that_keeps_a_skill_comes_back_later(book: Store) -> None:
+    """Two classes with the same pages on the same days: of one every later answer is right, of one wrong."""
+    start_room(book, "Room 13", 2, NOW)
+    for weeks in range(5, 0, -1):
+        for room_number, wrote in ((1, "25"), (2, "1")):
+            page = set_night(book, room_number, "1. 52 - 27", TODAY - timedelta(weeks=weeks), NOW)
+            for code in ("K01", "K02"):
+                keep_answer(book, KeptAnswer(page.night.number, code, "1", wrote, NOW, "teacher"))
+    dues = []
+    for room_number in (1, 2):
+        mark_missing(book, room_number, lambda _done, _of: None)
+        days = (TODAY + timedelta(days=days) for days in range(120))
+        dues.append(next(due for day in days for due in week(book, room_number, day).due))
+    kept, lost = dues
+    assert kept.due > lost.due + timedelta(days=14)
+    assert kept.band.share > lost.band.share
 
 
 def test_the_demo_shows_each_place_a_night_can_be_in(tmp_path: Path) -> None:
-    """Groups to make for last night, tonight's page to show, earlier nights done, one skill due."""
+    """Groups to make for last night, tonight's page to show, earlier nights done."""
     book = open_book(tmp_path / "demo.class")
     club = fill_demo(book, NOW)
     found = week(book, club.number, TODAY)

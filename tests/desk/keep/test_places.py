@@ -19,14 +19,16 @@ BESIDE = {"schema_version", "sqlite_sequence"}
 #: Functions above the heart that remember results, and from what; those that remember anything of answers are
 #: made by `pupil_cache`, and forgotten when a child is erased.
 REMEMBER = {
-    "desk/classes/bring_back.py: skills_of": "a page",
     "desk/classes/class_records.py: sheet_typed": "a page",
+    "desk/classes/practised.py: _asked": "a page",
+    "desk/classes/practised.py: skills_of": "a page",
     "desk/marking/verdicts.py: expected": "a problem",
     "desk/page/live_page.py: _worked_on": "a problem",
     "desk/walkthrough/board.py: _board": "a page",
     "desk/walkthrough/board.py: _html": "a page",
     "desk/walkthrough/board.py: _offered": "a page",
     "marking/diagnosis/information.py: _table": "numbers",
+    "marking/practice/course.py: telling": "numbers",
     "store/digest_triggers.py: _triggers": "tables",
     "store/handed_in/records.py: record_types": "tables",
     "store/migrating.py: known_steps": "releases",

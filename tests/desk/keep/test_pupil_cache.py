@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-import onewhole.desk.classes.bring_back
+import onewhole.desk.classes.week
 import onewhole.desk.page.live_page
 import onewhole.desk.tomorrow.morning
 import onewhole.desk.walkthrough.board
@@ -19,7 +19,8 @@ from tests.kit.memory import every_object
 
 #: Caches of typed pages and their problems: no pupil's answer is given to them.
 _OF_PAGES = {
-    "_board", "_html", "_offered", "_read_whole", "_worked_on", "expected", "sheet_typed", "skills_of",
+    "_asked", "_board", "_html", "_offered", "_read_whole", "_worked_on", "expected", "sheet_typed",
+    "skills_of",
 }  # fmt: skip
 
 
@@ -40,8 +41,9 @@ def test_an_erased_pupil_is_in_no_cache(tmp_path: Path) -> None:
     book = open_book(tmp_path / "room12.class")
     grid(book, 1, 1)
     onewhole.desk.tomorrow.morning.morning(book, 1, 1)
+    onewhole.desk.classes.week.week(book, 1, NOW.date())
     mine = {name: one for name, one in _desk_caches().items() if name not in _OF_PAGES}
-    assert {"_judged", "heat_of", "marked_of", "talks"} <= _filled(mine)
+    assert {"_judged", "_practised", "heat_of", "marked_of", "talks"} <= _filled(mine)
     erase_everywhere(book, 1, "K01")
     assert _filled(mine) == set()
     book.close()

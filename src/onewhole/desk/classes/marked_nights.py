@@ -78,7 +78,9 @@ def night_summaries(book: Store, room_number: int) -> NightSummaries:
     """
     chain = _chain(book, room_number)
     fresh = (read_summary(chain.texts[night]) for night in chain.nights if night in chain.texts)
-    return NightSummaries(tuple(fresh), tuple(night for night in chain.nights if night not in chain.texts))
+    missing = tuple(night for night in chain.nights if night not in chain.texts)
+    stamp = sha256(" ".join(chain.stamps[night] for night in chain.texts).encode()).hexdigest()
+    return NightSummaries(tuple(fresh), missing, stamp)
 
 
 def cached_summaries(book: Store, room_number: int) -> dict[int, tuple[NightSummary | None, bool]]:

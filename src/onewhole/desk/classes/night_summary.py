@@ -82,10 +82,14 @@ class NightSummary:
 
 @dataclass(frozen=True, slots=True)
 class NightSummaries:
-    """The summaries of a class's nights, and the numbers of the nights not marked yet, both by day."""
+    """The summaries of a class's nights, and the numbers of the nights not marked yet, both by day.
+
+    ``stamp`` changes whenever any summary does.
+    """
 
     nights: tuple[NightSummary, ...]
     missing: tuple[int, ...]
+    stamp: str
 
 
 def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozenset()) -> str:

@@ -5,14 +5,15 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from enum import Enum, auto
 
-from onewhole.desk.classes.bring_back import WHY, BringBack, bring_back
+from onewhole.desk.classes.bring_back import HOW, WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import NightPage, night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
+from onewhole.desk.classes.practised import practised
 from onewhole.store.marked import answered
 from onewhole.store.opening import Store
 from onewhole.store.steps import NightStep, keep_step, steps_of
 
-__all__ = ["WHY", "Next", "NightStep", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]
+__all__ = ["HOW", "WHY", "Next", "NightStep", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]
 
 #: So many weeks stand on one page.
 SHOWN = 3
@@ -111,10 +112,11 @@ def _week(book: Store, room_number: int, today: date, around: date | None) -> We
         for page in nights
     ]
     left = night_summaries(book, room_number)
+    known = practised(found, left, [pupil.code for pupil in here.pupils])
     return Weeks(
         tuple(Week(day, _of(rows, day)) for day in sorted(chosen, reverse=True)),
         dict(sorted(every.items(), reverse=True)),
-        bring_back(found, left, today),
+        bring_back(found, left, known, today),
         len(left.missing),
     )
 

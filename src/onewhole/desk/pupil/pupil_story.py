@@ -5,14 +5,16 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 
-from onewhole.desk.classes.bring_back import skills_of
+from onewhole.desk.classes.bring_back import HOW
 from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.night_summary import NightSummary, PupilSummary
+from onewhole.desk.classes.practised import Practised, practised, skills_of
 from onewhole.desk.classes.week import monday
 from onewhole.desk.pupil.finding_told import finding_told
 from onewhole.findings.skill import Skill
 from onewhole.findings.status import Status
+from onewhole.languages.english.coming_back import due_told, pupil_still
 from onewhole.languages.english.skills import skill_called
 from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.finding import CAUTION
@@ -25,7 +27,10 @@ from onewhole.store.opening import Store
 from onewhole.writers.pattern_words import question
 from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, skill_weeks_picture
 
-__all__ = ["CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "MOST_WEEKS", "Hint", "PupilStory", "StoryNight", "story"]
+__all__ = [
+    "CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "HOW", "MOST_WEEKS", "Hint", "PupilStory", "SkillLeft",
+    "StoryNight", "story",
+]  # fmt: skip
 
 #: What stands beside the picture.
 CERTAINTY = (
@@ -81,8 +86,21 @@ class Hint:
 
 
 @dataclass(frozen=True, slots=True)
+class SkillLeft:
+    """A skill that the pupil practised: the last day, how likely a right answer is today, when it is due."""
+
+    called: str
+    last: date
+    still: str
+    due: date
+    due_told: str
+
+
+@dataclass(frozen=True, slots=True)
 class PupilStory:
     """All that is told of one pupil. ``hints`` have the latest first; ``picture`` is SVG, or nothing ("").
+
+    ``left`` are the skills that the pupil practised, those due first first.
 
     ``missing`` counts the nights not marked yet: they are not in the story.
     """
@@ -91,6 +109,7 @@ class PupilStory:
     nights: tuple[StoryNight, ...]
     skills: tuple[SkillRow, ...]
     picture: str
+    left: tuple[SkillLeft, ...]
     hints: tuple[Hint, ...]
     missing: int
 
@@ -117,9 +136,12 @@ class PupilStory:
 def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
     """Return the story of a pupil up to a day. Raises NotThere."""
     with book.snapshot() as seen:
-        pupil = room(seen, room_number).pupil(code)
+        here = room(seen, room_number)
+        pupil = here.pupil(code)
         left = night_summaries(seen, room_number)
-        pages = {page.night.number: page for page in night_pages(seen, room_number)}
+        found = night_pages(seen, room_number)
+    pages = {page.night.number: page for page in found}
+    known = practised(found, left, [one.code for one in here.pupils])
     sheets = {number: page.sheet for number, page in pages.items()}
     rows = _skills({number: page.kept.typed for number, page in pages.items()}, code, left.nights)
     return PupilStory(
@@ -127,6 +149,7 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
         tuple(_night(leave, leave.pupils.get(code)) for leave in left.nights),
         rows,
         skill_weeks_picture(rows),
+        _left(known, code, today),
         tuple(
             _hint(leave, mine, sheets[leave.night], today)
             for leave in reversed(left.nights)
@@ -134,6 +157,17 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
         ),
         len(left.missing),
     )
+
+
+def _left(known: Practised, code: str, today: date) -> tuple[SkillLeft, ...]:
+    rows = []
+    for named in known.skills:
+        if (found := known.trace(code, named)) is not None:
+            still = pupil_still(found.band(max(today, found.day)).tenths)
+            rows.append(
+                SkillLeft(skill_called(named), found.day, still, found.due, due_told(found.due, today))
+            )
+    return tuple(sorted(rows, key=lambda one: (one.due, one.called)))
 
 
 def _night(leave: NightSummary, mine: PupilSummary | None) -> StoryNight:

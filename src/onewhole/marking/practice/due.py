@@ -3,14 +3,14 @@
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from math import isqrt
 
 from onewhole.marking.practice.halving import MILLION
 
-#: A skill is due when so much is left of the right answers that were to be expected after the last night with
-#: it: four of five. Our own. Coming back "after weeks or months" is advised (Pashler and others 2007, as quoted
-#: in their official summary); no source gives a share.
+#: A skill is due when so much is left of the right answers that were to be expected after the last night
+#: with it: four of five. Our own. Coming back "after weeks or months" is advised (Pashler and others 2007, as
+#: quoted in their official summary); no source gives a share.
 LEFT, OF = 4, 5
 #: At the latest it comes back after so many days: 16 weeks, the longest step that is common practice.
 LATEST = 112
@@ -20,7 +20,10 @@ _DEVIATIONS = 20
 
 @dataclass(frozen=True, slots=True)
 class Band:
-    """A share, per million, and between what it lies most likely. Raises ValueError where it is not inside."""
+    """A share, per million, and between what bounds it lies most likely.
+
+    Raises ValueError where it is not inside.
+    """
 
     low: int
     share: int
@@ -52,11 +55,11 @@ def due_day(share: Callable[[date], int], last: date) -> date:
     >>> due_day(halves, date(2026, 9, 1)).isoformat()
     '2026-09-08'
     """
-    enough = share(last) * LEFT
+    enough, day = share(last) * LEFT, last.toordinal()
     waited = bisect_left(
-        range(1, LATEST), x=True, key=lambda days: share(last + timedelta(days=days)) * OF <= enough
+        range(day + 1, day + LATEST), x=True, key=lambda later: share(date.fromordinal(later)) * OF <= enough
     )
-    return last + timedelta(days=1 + waited)
+    return date.fromordinal(day + 1 + waited)
 
 
 def class_band(chances: Sequence[int], by_course: Sequence[int], shares: Sequence[int], known: int) -> Band:

@@ -1,60 +1,49 @@
-"""A pupil's nights with one skill, read into what is still there: the trace that practice left."""
+"""What one pupil's nights with one skill left: the trace of practice, and what it says of a later day."""
 
 from dataclasses import dataclass
 from datetime import date
 
-from onewhole.marking.practice.course import COURSES, START, telling
+from onewhole.marking.practice.course import COURSES
+from onewhole.marking.practice.due import Band, due_day, pupil_band
 from onewhole.marking.practice.halving import MILLION, left_after
-
-#: Weights of courses are kept between 1 and about twice this; only how they compare counts.
-HEAVY = MILLION * MILLION
 
 
 @dataclass(frozen=True, slots=True)
 class Trace:
-    """For every course the chance, per million, that the skill was there after the last night, and its weight.
+    """For every course the chance, per million, that the skill was there after the last night, and its share.
 
-    ``day`` is that night's, None before the first; ``nights`` counts them. ``weights`` say how well each
-    course foretold the answers. No course is ever ruled out.
+    ``day`` is that night's, ``nights`` counts them. ``shares`` say how likely each course is, by this pupil's
+    answers and what they borrow from the class. Raises ValueError where there is no night, or not one number
+    for each course.
+
+    >>> sure = Trace(date(2026, 9, 1), 3, (1_000_000,) * len(COURSES), (1,) * len(COURSES))
+    >>> sure.band(date(2026, 9, 1)).share > sure.band(date(2026, 9, 15)).share
+    True
     """
 
-    day: date | None
+    day: date
     nights: int
     knows: tuple[int, ...]
-    weights: tuple[int, ...]
+    shares: tuple[int, ...]
 
-    def on(self, day: date) -> tuple[int, ...]:
-        """Return for every course the chance that the skill is still there on a day, not before the last."""
-        if self.day is None:
-            return self.knows
+    def __post_init__(self) -> None:
+        """Refuse what is no trace."""
+        if self.nights < 1 or {len(self.knows), len(self.shares)} != {len(COURSES)}:
+            msg = "a trace has a night, and a chance and a share for each course"
+            raise ValueError(msg)
+
+    @property
+    def due(self) -> date:
+        """Return the day on which the pupil is due to come back to the skill."""
+        return due_day(lambda day: self.band(day).share, self.day)
+
+    def band(self, day: date) -> Band:
+        """Return how likely a right answer is on a day, not before the last night, with its band."""
         days = (day - self.day).days
-        return tuple(
-            known * left_after(course.steps(days, self.nights)) // MILLION
-            for course, known in zip(COURSES, self.knows, strict=True)
+        return pupil_band(
+            [
+                course.right(known * left_after(course.steps(days, self.nights)) // MILLION)
+                for course, known in zip(COURSES, self.knows, strict=True)
+            ],
+            self.shares,
         )
-
-    def after(self, day: date, right: int, wrong: int) -> "Trace":
-        """Return the trace after a night of practice with so many right and wrong answers.
-
-        Both are 0 where the answers are not known: practised it was. A night on which the pupil wrote nothing
-        of this skill is no night of practice.
-
-        >>> from datetime import date
-        >>> before, after = NEW, NEW.after(date(2026, 9, 1), 4, 0)
-        >>> before.knows[0] < after.knows[0], after.nights
-        (True, 1)
-        """
-        knows, weights = [], []
-        for course, known, weight, (there, absent) in zip(
-            COURSES, self.on(day), self.weights, telling(right, wrong), strict=True
-        ):
-            has, has_not = known * there, (MILLION - known) * absent
-            knew = has * MILLION // (has + has_not)
-            knows.append(knew + (MILLION - knew) * course.learns // MILLION)
-            weights.append(weight * max(1, (has + has_not) // MILLION))
-        lighter = max(1, max(weights) // HEAVY)
-        return Trace(day, self.nights + 1, tuple(knows), tuple(max(1, one // lighter) for one in weights))
-
-
-#: A pupil and a skill before the first night.
-NEW = Trace(None, 0, (START,) * len(COURSES), (HEAVY,) * len(COURSES))

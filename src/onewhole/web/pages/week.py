@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from onewhole.desk.classes.class_records import Store, night_page
-from onewhole.desk.classes.week import WHY, Next, NightStep, WeekNight, keep_step, monday, week
+from onewhole.desk.classes.week import HOW, WHY, Next, NightStep, WeekNight, keep_step, monday, week
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.board import board, on_offer
 from onewhole.desk.walkthrough.film_plan import plan_of
@@ -40,6 +40,7 @@ def look(request: PageRequest) -> HtmlPage:
             "Step": NightStep,
             "Next": Next,
             "why": WHY,
+            "how": HOW,
         },
     )
 

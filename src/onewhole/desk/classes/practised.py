@@ -1,0 +1,159 @@
+"""What a class's nights left of each skill: read from the summaries of the nights, and remembered."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from functools import lru_cache
+
+import numpy as np
+
+from onewhole.desk.classes.class_records import NightPage, sheet_typed
+from onewhole.desk.classes.night_summary import NightSummaries, NightSummary
+from onewhole.desk.keep.pupil_cache import pupil_cache
+from onewhole.findings.skill import Skill
+from onewhole.marking.practice.due import Band, class_band, due_day
+from onewhole.marking.practice.trace import Trace
+from onewhole.presses.traces_at_once import (
+    Numbers,
+    Pooled,
+    PractisedNight,
+    Traces,
+    chances,
+    pooled,
+    rights,
+    trace,
+    traced,
+    untouched,
+)
+from onewhole.problems.skill import skill
+
+#: The most classes whose traces are remembered.
+HELD = 4
+
+
+@dataclass(frozen=True, slots=True)
+class Practised:
+    """What the nights of a class left: ``codes`` are its pupils, ``last`` the last page with each skill.
+
+    A night still to come, and one whose answers are not read yet, count as practised by everybody. One that
+    is read counts for those of whom an answer with the skill could be read.
+    """
+
+    codes: tuple[str, ...]
+    last: Mapping[Skill, NightPage]
+    traces: Traces
+    pooled: Pooled
+
+    @property
+    def skills(self) -> tuple[Skill, ...]:
+        """Return the skills that were on a page, in the order of the axes."""
+        return tuple(self.last)
+
+    def class_share(self, named: Skill, day: date) -> int:
+        """Return what share of the class's answers would be right on a day, per million."""
+        return int(self._of_class(named, day).sum()) // max(1, len(self.codes))
+
+    def class_due(self, named: Skill) -> date:
+        """Return the day on which the class is due to come back to a skill."""
+        return due_day(lambda day: self.class_share(named, day), self.last[named].night.day)
+
+    def class_band(self, named: Skill, day: date) -> Band:
+        """Return the same share with its band."""
+        at = self.skills.index(named)
+        by_course = rights(self._one_skill(at).on(day))[:, 0]
+        of = max(1, len(self.codes))
+        return class_band(
+            list(map(int, self._of_class(named, day))),
+            list(map(int, by_course.sum(0) // of)),
+            list(map(int, self.pooled.by_skill[at])),
+            int((self.traces.nights[:, at] > 0).sum()),
+        )
+
+    def trace(self, code: str, named: Skill) -> Trace | None:
+        """Return what a pupil's nights with a skill left; None who never practised it."""
+        return trace(self.traces, self.pooled, self.codes.index(code), self.skills.index(named))
+
+    def _one_skill(self, at: int) -> Traces:
+        return self.traces.only(slice(None), slice(at, at + 1))
+
+    def _of_class(self, named: Skill, day: date) -> Numbers:
+        at = self.skills.index(named)
+        return chances(self._one_skill(at).on(day), self.pooled.shares[:, at : at + 1])[:, 0]
+
+
+def practised(pages: Sequence[NightPage], left: NightSummaries, codes: Sequence[str]) -> Practised:
+    """Return what the nights of a class left of each skill; the same once more costs nothing.
+
+    ``pages`` are the nights by day, ``left`` their summaries, ``codes`` the pupils of the class.
+    """
+    return _practised(_PractisedFrom(left.stamp, tuple(codes), tuple(map(_key, pages)), tuple(pages), left))
+
+
+@dataclass(frozen=True, slots=True)
+class _PractisedFrom:
+    """What the traces come from: the first three fields change whenever the others do."""
+
+    stamp: str
+    codes: tuple[str, ...]
+    nights: tuple[tuple[int, date, str], ...]
+    pages: tuple[NightPage, ...] = field(compare=False)
+    left: NightSummaries = field(compare=False)
+
+
+def _key(page: NightPage) -> tuple[int, date, str]:
+    return page.night.number, page.night.day, page.kept.typed
+
+
+@pupil_cache(maxsize=HELD)
+def _practised(given: _PractisedFrom) -> Practised:
+    last: dict[Skill, NightPage] = {}
+    for page in given.pages:
+        last.update(dict.fromkeys(_asked(page.kept.typed).skills, page))
+    order = {named: at for at, named in enumerate(last)}
+    read = {one.night: one for one in given.left.nights}
+    nights = [_night(page, read.get(page.night.number), given.codes, order) for page in given.pages]
+    traces = traced(untouched(len(given.codes), len(order)), nights)
+    return Practised(given.codes, last, traces, pooled(traces))
+
+
+@lru_cache(maxsize=512)
+def skills_of(typed: str) -> tuple[Skill, ...]:
+    r"""Return the skill of each problem of a typed sheet; a text read before costs nothing.
+
+    >>> [one.name for one in skills_of("1. 2/8 + 3/8\n2. 52 - 27")]
+    ['ADD', 'WHOLE_NUMBERS_REGROUPED']
+    """
+    return tuple(skill(problem.statement) for problem in sheet_typed(typed).problems)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _PageSkills:
+    """The skills of a page, each once, and by problem and skill 1 where it is of that skill."""
+
+    skills: tuple[Skill, ...]
+    of: Numbers
+
+
+@lru_cache(maxsize=512)
+def _asked(typed: str) -> _PageSkills:
+    every = skills_of(typed)
+    once = tuple(dict.fromkeys(every))
+    return _PageSkills(once, np.array([[one is named for named in once] for one in every], dtype=np.int64))
+
+
+def _night(
+    page: NightPage, read: NightSummary | None, codes: Sequence[str], order: Mapping[Skill, int]
+) -> PractisedNight:
+    asked = _asked(page.kept.typed)
+    shape = len(codes), len(asked.skills)
+    at = tuple(order[one] for one in asked.skills)
+    if read is None:
+        nothing = np.zeros(shape, dtype=np.int64)
+        return PractisedNight(page.night.day, at, np.ones(shape, dtype=np.bool_), nothing, nothing)
+    blank = "." * len(asked.of)
+    pupils = read.pupils
+    written = "".join([pupils[code].verdicts if code in pupils else blank for code in codes])
+    verdicts = np.frombuffer(written.encode("ascii"), dtype=np.uint8).reshape(len(codes), len(asked.of))
+    right = ((verdicts == ord("r")) | (verdicts == ord("f"))) @ asked.of
+    wrong = (verdicts == ord("w")) @ asked.of
+    return PractisedNight(page.night.day, at, right + wrong > 0, right, wrong)
