@@ -1,5 +1,6 @@
 """Week, asked without a browser."""
 
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -53,9 +54,14 @@ def test_every_week_can_be_reached(club: Opened) -> None:
 
 
 def test_a_skill_that_is_due_says_why(club: Opened) -> None:
-    """What was counted, a problem with new numbers, and that it promises nothing."""
+    """How many would still have it, what was counted, a new problem; that it promises nothing."""
     page = club.get("/mine/1/week").text
-    assert "Adding, nothing to regroup." in page
+    told = re.search(
+        r"<strong>Adding, nothing to regroup:</strong> about (\d+) in 10 would still have it ", page
+    )
+    assert told
+    assert 0 < int(told[1]) < 10
+    assert "How this is known" in page
     assert "days ago" in page
     assert "how much it helps one class is not certain" in page
 

@@ -2,8 +2,8 @@
 
 A night moves the chance that a skill is there as its answers say (Bayes), then practice gives it to some
 who had it not; every course does so on its own, and one that foretold the answers better weighs more. How
-likely the courses are is pooled: a pupil's few nights with a skill lean on the pupil's other skills and on the
-class.
+likely the courses are is pooled: a pupil's few nights with a skill lean on the pupil's other skills and on
+the class.
 
 `tests/agreement/test_traces_at_once.py` holds it equal, number by number, to the same said slowly for one
 pupil and skill (`tests/kit/traces.py`). Arrays have the axes pupil, skill and course.

@@ -27,8 +27,8 @@ WHY = (
 HOW = (
     (
         "Every pupil's right and wrong answers are read night by night: practice gives a skill, days take "
-        "it, each night of practice makes it last longer. What one pupil's answers leave open is borrowed from "
-        "the pupil's other skills and from the class."
+        "it, each night of practice makes it last longer. What one pupil's answers leave open is borrowed "
+        "from the pupil's other skills and from the class."
     ),
     (
         "“7 in 10 (5 to 9)” means: asked one problem each, about 7 of 10 pupils would get it right, and most "
@@ -93,7 +93,7 @@ def bring_back(
     taken = {problem.statement for page in pages[-20:] for problem in page.sheet.problems}
     found = []
     for named, page in practised.last.items():
-        due = practised.class_due(named)
+        due = practised.due[named]
         if due > today + timedelta(days=AHEAD_DAYS):
             continue
         places = [at for at, one in enumerate(skills_of(page.kept.typed)) if one is named]

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
-from functools import lru_cache
+from functools import cached_property, lru_cache, partial
 
 import numpy as np
 
@@ -31,7 +31,7 @@ from onewhole.problems.skill import skill
 HELD = 4
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Practised:
     """What the nights of a class left: ``codes`` are its pupils, ``last`` the last page with each skill.
 
@@ -53,9 +53,13 @@ class Practised:
         """Return what share of the class's answers would be right on a day, per million."""
         return int(self._of_class(named, day).sum()) // max(1, len(self.codes))
 
-    def class_due(self, named: Skill) -> date:
-        """Return the day on which the class is due to come back to a skill."""
-        return due_day(lambda day: self.class_share(named, day), self.last[named].night.day)
+    @cached_property
+    def due(self) -> Mapping[Skill, date]:
+        """Return the day on which the class is due to come back to each skill."""
+        return {
+            named: due_day(partial(self.class_share, named), page.night.day)
+            for named, page in self.last.items()
+        }
 
     def class_band(self, named: Skill, day: date) -> Band:
         """Return the same share with its band."""
