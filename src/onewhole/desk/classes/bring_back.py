@@ -39,7 +39,7 @@ HOW = (
         f"would be gone, at the latest after {LATEST // 7} weeks. Both are our own choice; no source gives a "
         "number."
     ),
-    "A night still to come, and one whose answers are not read yet, count as practised.",
+    "A night still to come counts as practised, and so does one whose answers still have to be read.",
 )
 assert (LEFT, OF) == (4, 5)  # "one in five would be gone" is what is said
 
