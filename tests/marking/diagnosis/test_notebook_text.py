@@ -8,12 +8,18 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat
 from onewhole.marking.diagnosis.notebook_text import NotebookError, notebook_text, read_notebook
 
 words = st.text(max_size=12)
 keys = st.sampled_from(["A01", "A01 A10", "sound", "E30"])
 seats = st.dictionaries(words, st.builds(Sat, words, words), max_size=3)
+histories = st.builds(
+    PupilNight,
+    st.dictionaries(keys, st.integers(0, 10**5), max_size=3),
+    st.dictionaries(keys, st.integers(0, 9), max_size=3),
+)
 nights = st.builds(
     NotebookNight,
     st.dates(date(2020, 1, 1), date(2030, 1, 1)),
@@ -21,6 +27,7 @@ nights = st.builds(
     st.dictionaries(keys, st.integers(0, 9000), max_size=4),
     seats,
     st.lists(st.builds(KeptFinding, words, st.lists(keys, max_size=2).map(tuple)), max_size=3).map(tuple),
+    st.dictionaries(words, histories, max_size=3),
 )
 EARLIER = """\
 {
@@ -76,8 +83,41 @@ def test_a_notebook_is_read_back(found: list[NotebookNight]) -> None:
     assert read_notebook(notebook_text(book)) == book
 
 
-def test_a_notebook_of_an_earlier_release_is_read_and_written_as_ever() -> None:
-    """Byte for byte: teachers have these files."""
+NOW = """\
+{
+ "caution": "A pattern found in a few answers is a hint for a talk with the child, never a label.",
+ "version": 2,
+ "nights": [
+  {
+   "date": "2026-11-24",
+   "page": "Kites",
+   "until": "2026-12-08",
+   "pupils": {
+    "A01": 990
+   },
+   "groups": [],
+   "findings": [],
+   "histories": [
+    {
+     "pupil": "K01",
+     "shares": {
+      "A01": 980000,
+      "sound": 15000
+     },
+     "fits": {
+      "A01": 3,
+      "A10": 0
+     }
+    }
+   ]
+  }
+ ]
+}
+"""
+
+
+def test_a_notebook_of_an_earlier_release_is_read() -> None:
+    """Teachers have these files: they have no version, and say nothing of a pupil's own history."""
     night = NotebookNight(
         date(2026, 11, 24),
         "Kites, “é”",
@@ -86,7 +126,14 @@ def test_a_notebook_of_an_earlier_release_is_read_and_written_as_ever() -> None:
         (KeptFinding("K01", ("A01", "A10")), KeptFinding("K02", ())),
     )
     assert read_notebook(EARLIER) == Notebook((night,))
-    assert notebook_text(Notebook((night,))) == EARLIER
+
+
+def test_a_notebook_is_written_as_ever() -> None:
+    """Byte for byte: a pupil's own history is in it, as shares in millionths and exact fits."""
+    left = {"K01": PupilNight({"A01": 980_000, "sound": 15_000}, {"A01": 3, "A10": 0})}
+    book = Notebook((NotebookNight(date(2026, 11, 24), "Kites", {"A01": 990}, {}, (), left),))
+    assert notebook_text(book) == NOW
+    assert read_notebook(NOW) == book
 
 
 def test_the_caution_stands_in_it() -> None:
@@ -120,6 +167,15 @@ def _with(**changes: object) -> str:
         (
             _with(groups=[{"pupil": "K01", "group": "Swifts"}]),
             f"{NOT_SO} object missing required field `talk`",
+        ),
+        ('{"version": 99, "nights": []}', f"{NOT_SO} expected `int` <= 2"),
+        (
+            _with(histories=[{"pupil": "K01", "shares": {"A01": 10**7}, "fits": {}}]),
+            f"{NOT_SO} expected `int` <= 1000000",
+        ),
+        (
+            _with(histories=[{"pupil": "K01", "shares": {"A01": 600_000, "A02": 600_000}, "fits": {}}]),
+            f"{NOT_SO} the shares of a history are parts of one whole",
         ),
         (_with(findings=[{"pupil": "K01", "patterns": [5]}]), f"{NOT_SO} expected `str`, got `int`"),
         (_with(findings=[{"pupil": "K01", "patterns": "A01"}]), f"{NOT_SO} expected `array`, got `str`"),

@@ -3,6 +3,7 @@
 from datetime import date
 
 from onewhole.findings.group_kind import GroupKind
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight, Sat
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.night_of import night_of
@@ -17,7 +18,13 @@ def test_a_night_leaves_counts_seats_and_likely_findings() -> None:
     """Nothing of what is only possible is kept."""
     likely, none = finding_of(by_pattern("A01", PAGE)), finding_of(all_right(PAGE))
     group = Group("Swifts", GroupKind.FAMILY, (Placement("K01", GroupKind.FAMILY, ()),), (), "numerator")
-    night = night_of(FIRST, "Kites", {"A01": 990}, [likely, none], [group])
+    left = {"K01": PupilNight({"A01": 990_000}, {"A01": 2})}
+    night = night_of(FIRST, "Kites", {"A01": 990}, [likely, none], [group], pupils=left)
     assert night == NotebookNight(
-        FIRST, "Kites", {"A01": 990}, {"K01": Sat("Swifts", "numerator")}, (KeptFinding("K01", ("A01",)),)
+        FIRST,
+        "Kites",
+        {"A01": 990},
+        {"K01": Sat("Swifts", "numerator")},
+        (KeptFinding("K01", ("A01",)),),
+        left,
     )

@@ -40,7 +40,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import StoreRefused
 
 #: The version of the cache format, raised when that changes within one version of the program.
-FORM = 2
+FORM = 3
 #: The most marked nights cached in memory.
 HELD = 16
 

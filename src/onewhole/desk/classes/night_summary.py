@@ -10,6 +10,7 @@ from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.findings.status import Status
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import NotebookNight, good_until
 from onewhole.marking.grouping.night_of import night_of
 from onewhole.marking.reading.mark import PupilMarks, Verdict
@@ -95,10 +96,12 @@ class NightSummaries:
 def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozenset()) -> str:
     """Return a marked night as two lines of text: what pages show, and its part of the class's notebook.
 
-    ``aside`` are the pupils whose finding the teacher set aside.
+    ``aside`` are the pupils whose finding the teacher set aside: of them the next night knows nothing.
     """
     day = page.night.day
-    mine = night_of(day, page_name(marked.sheet), marked.weighed.counts, marked.findings, marked.groups)
+    left = {code: PupilNight() if code in aside else one for code, one in marked.pupils.items()}
+    page_is, counts = page_name(marked.sheet), marked.weighed.counts
+    mine = night_of(day, page_is, counts, marked.findings, marked.groups, pupils=left)
     groups = {pupil: group.name for group in marked.groups for pupil in group.pupils}
     pupils = {
         pupil.pupil: PupilSummary(

@@ -26,7 +26,8 @@ def and_tonight(marked: Marked) -> Notebook:
         msg = "this night was read without a notebook"
         raise ValueError(msg)
     on = marked.tonight.on
-    night = night_of(on, page_name(marked.sheet), marked.weighed.counts, marked.findings, marked.groups)
+    page, counts = page_name(marked.sheet), marked.weighed.counts
+    night = night_of(on, page, counts, marked.findings, marked.groups, pupils=marked.pupils)
     return marked.tonight.notebook.and_night(night)
 
 

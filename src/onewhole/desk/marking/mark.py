@@ -1,8 +1,8 @@
 """Mark the answers of a class and say what they may show."""
 
 from collections import defaultdict
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
 
@@ -14,8 +14,9 @@ from onewhole.languages.english.placing import group_about, placed_because
 from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
 from onewhole.marking.diagnosis.finding import CAUTION, Finding, findings
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import Tonight
-from onewhole.marking.diagnosis.prior import NOTHING, Learnt
+from onewhole.marking.diagnosis.one_night import NightRead, read_night
 from onewhole.marking.diagnosis.report import talk_report
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_program import MEETS
@@ -62,7 +63,8 @@ LEAST_CONFIDENT = Fraction(1, 2)
 class Marked:
     """A night's answers read: the marks, what each pupil's answers may show, groups, and each problem.
 
-    ``weighed`` are the odds of every pupil, ``tonight`` the notebook that they rest on, where there is one.
+    ``weighed`` are the odds of every pupil, ``tonight`` the notebook that they rest on, where there is one;
+    then ``pupils`` has what the night leaves of each pupil who answered.
     """
 
     worked: WorkedSheet
@@ -72,6 +74,7 @@ class Marked:
     items: tuple[ProblemStats, ...]
     weighed: Weighed
     tonight: Tonight | None = None
+    pupils: Mapping[str, PupilNight] = field(default_factory=dict)
 
     @property
     def sheet(self) -> Sheet:
@@ -145,23 +148,28 @@ def mark_sheet(
         msg = f"answers cannot be said to fit from odds of {confident}"
         raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
     sheet, header = worked.sheet, worked.header
-    earlier = tonight.before(page_name(sheet)) if tonight else None
     marks = mark_class(answers, header.form, worked.problems)
-    learnt = earlier.learnt(tonight.on) if tonight and earlier else NOTHING
-    marks = with_asked(marks, _about_what(marks, learnt, confident, asked), header.form)
-    weighed = weigh(marks, learnt, confident=confident)
-    found = findings(marks, weighed.diagnoses)
-    sat = earlier.seats if earlier else {}
-    made = seats(marks.pupils, found, meets=meets, before=sat)
-    return Marked(worked, marks, found, made, problem_stats(marks), weighed, tonight)
+    before = _about_what(asked, lambda: _read(marks, tonight, page_name(sheet), confident))
+    marks = with_asked(marks, before, header.form)
+    read = _read(marks, tonight, page_name(sheet), confident)
+    sat = tonight.before(page_name(sheet)).seats if tonight else {}
+    made = seats(marks.pupils, read.findings, meets=meets, before=sat)
+    items = problem_stats(marks)
+    return Marked(worked, marks, read.findings, made, items, read.weighed, tonight, read.pupils)
 
 
-def _about_what(
-    marks: ClassMarks, learnt: Learnt, confident: Fraction, asked: Sequence[AskedRow]
-) -> tuple[AskedAnswer, ...]:
+def _read(marks: ClassMarks, tonight: Tonight | None, page: str, confident: Fraction) -> NightRead:
+    """Read a night with what earlier ones showed, where there is a notebook."""
+    if tonight is not None:
+        return read_night(marks, tonight.before(page), tonight.on, confident=confident)
+    weighed = weigh(marks, confident=confident)
+    return NightRead(weighed, findings(marks, weighed.diagnoses), {})
+
+
+def _about_what(asked: Sequence[AskedRow], read: Callable[[], NightRead]) -> tuple[AskedAnswer, ...]:
     """Look up what "this idea" is: the one that the page names before the talk."""
     open_words = any(one.answer.word and not one.answer.word.about for one in asked)
-    before = findings(marks, weigh(marks, learnt, confident=confident).diagnoses) if open_words else ()
+    before = read().findings if open_words else ()
     return about_what(asked, {one.pupil: one.patterns for one in before})
 
 

@@ -3,9 +3,11 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import partial
 
 from onewhole.marking.diagnosis.asked import TalkPage, talk
 from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
+from onewhole.marking.diagnosis.history import Histories, History
 from onewhole.marking.diagnosis.likeliest_sets import holding, likeliest_sets
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt, counted, from_class
 from onewhole.marking.diagnosis.tables import Replies, Tables, all_likelihoods, replies, tables, typed_lines
@@ -77,7 +79,8 @@ class Weighed:
 
     Weights belong to the hypotheses of the tables, up to a factor for each pupil; ``counts`` is what the
     night showed of the class (:func:`~.prior.counted`); ``confident`` are the odds asked for. ``talks`` are
-    the talks with pupils, by code, and ``before`` what the page says of those pupils without them.
+    the talks with pupils, by code, and ``before`` what the page says of those pupils without them. ``after``
+    has the history of each pupil who answered, tonight in it, where histories were given.
     """
 
     page: Tables
@@ -88,6 +91,7 @@ class Weighed:
     confident: Fraction = CONFIDENT
     talks: Mapping[str, TalkPage] = field(default_factory=dict)
     before: Mapping[str, BeforeTalk] = field(default_factory=dict)
+    after: Mapping[str, History] = field(default_factory=dict)
 
 
 def diagnose(
@@ -114,11 +118,13 @@ def weigh(
     *,
     confident: Fraction = CONFIDENT,
     known: Tables | None = None,
+    histories: Histories | None = None,
 ) -> Weighed:
     """Weigh every hypothesis against the answers of each pupil of a class.
 
-    The odds are exact: products and sums of whole numbers. ``learnt`` is what earlier nights have shown;
-    ``known`` are the tables of the page, where they were worked out before.
+    The odds are exact: products and sums of whole numbers. ``learnt`` is what earlier nights have shown of
+    the class, ``histories`` what they have shown of each pupil; ``known`` are the tables of the page, where
+    they were worked out before.
     """
     page = tables(marks.expected, typed_lines(marks)) if known is None else known
     given = tuple(replies(marks, pupil) for pupil in marks.pupils)
@@ -128,6 +134,13 @@ def weigh(
         talks[at].likelihoods(page, given[at]) if at in talks else row for at, row in enumerate(alone)
     )
     priors = from_class(page.hypotheses, likely, learnt)
+    after: dict[str, History] = {}
+    if histories:
+        codes = [pupil.pupil for pupil in marks.pupils]
+        expected = tuple(map(partial(histories.forecast, page.hypotheses), codes, priors))
+        priors = tuple(one.priors() for one in expected)
+        answered = zip(codes, expected, given, likely, strict=True)
+        after = {code: one.after(row).rounded() for code, one, cells, row in answered if any(cells)}
     weighed = tuple(map(weights, priors, likely))
     found = tuple(
         _diagnosis(marks, page, at, (row, shares), confident, asked=talks.get(at))
@@ -147,6 +160,7 @@ def weigh(
         confident,
         {marks.pupils[at].pupil: one for at, one in talks.items()},
         before,
+        after,
     )
 
 

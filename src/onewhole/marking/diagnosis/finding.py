@@ -3,9 +3,10 @@
 A right answer on a problem that cannot show a pattern is no evidence about it.
 """
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from types import MappingProxyType
 
 from onewhole.findings.in_answer import Remark
 from onewhole.findings.status import Status
@@ -71,33 +72,45 @@ class Finding:
         return tuple(label for label in self.wrong if label in chosen)
 
 
-def findings(marked: ClassMarks, diagnoses: Sequence[Diagnosis] | None = None) -> tuple[Finding, ...]:
+def findings(
+    marked: ClassMarks,
+    diagnoses: Sequence[Diagnosis] | None = None,
+    recent: Mapping[str, Mapping[str, int]] = MappingProxyType({}),
+) -> tuple[Finding, ...]:
     """Return what the answers of each pupil may show, in the order of the pupils.
 
     ``diagnoses`` are those of the class, in the same order; they are worked out where they are not given.
+    ``recent`` are the exact fits of recent nights by pupil and pattern.
     """
     known = diagnose(marked) if diagnoses is None else diagnoses
     return tuple(
-        finding(marked.expected, pupil, one) for pupil, one in zip(marked.pupils, known, strict=True)
+        finding(marked.expected, pupil, one, recent.get(pupil.pupil, {}))
+        for pupil, one in zip(marked.pupils, known, strict=True)
     )
 
 
-def finding(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosis) -> Finding:
+def finding(
+    expected: Sequence[Expected],
+    pupil: PupilMarks,
+    diagnosis: Diagnosis,
+    recent: Mapping[str, int] = MappingProxyType({}),
+) -> Finding:
     """Return what the answers of one pupil may show.
 
     *Likely*: the odds of one or two patterns reach the confidence asked for, and two or more answers are
     exactly what they write, on differently built problems (no twins), and fewer speak against them than for;
-    the answers of a talk count among them. *Possible*: an answer fits, and the odds are at least 1 in 4.
-    *No steady pattern*: something is wrong, it is more than slips with facts, and no pattern is possible.
-    *None* otherwise. Which answers fit, and which speak against, is asked of the tables that the odds come
-    from; a pattern with a fact slip beside it counts neither for nor against.
+    the answers of a talk, and the exact fits of recent nights (``recent``, by pattern), count among them.
+    *Possible*: an answer fits, and the odds are at least 1 in 4. *No steady pattern*: something is wrong, it
+    is more than slips with facts, and no pattern is possible. *None* otherwise. Which answers fit, and which
+    speak against, is asked of the tables that the odds come from; a pattern with a fact slip beside it counts
+    neither for nor against.
 
     Source: the rule is ours. Looking for the same kind of answer more than once, slips set apart: VanLehn
     (1982); many wrong rules are used once and dropped: Tatsuoka, ed. (1984), ED 257 665 (both abstracts).
     """
     wrong = tuple(mark.label for mark in pupil.marks if mark.verdict is Verdict.WRONG)
     slips = tuple(mark.label for mark in pupil.marks if _may_be_slip(mark))
-    if diagnosis.confident and _twice(expected, pupil, diagnosis):
+    if diagnosis.confident and _twice(expected, pupil, diagnosis, recent):
         status = Status.LIKELY
     elif diagnosis.labels(Speaks.FOR) and diagnosis.together >= POSSIBLE_FROM:
         status = Status.POSSIBLE
@@ -108,15 +121,21 @@ def finding(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosi
     return Finding(pupil.pupil, status, fittings, wrong, slips, diagnosis)
 
 
-def _twice(expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosis) -> bool:
+def _twice(
+    expected: Sequence[Expected], pupil: PupilMarks, diagnosis: Diagnosis, recent: Mapping[str, int]
+) -> bool:
     """Say whether answers fit exactly on differently built problems, and fewer speak against than for.
 
-    Answers of a talk count as those of the page do; one that fits must stand on the page itself.
+    Answers of a talk and those of recent nights count as those of the page do; one that fits must stand on
+    the page itself, and be exact where none of a recent night is.
     """
     exact = [asked for asked, one in zip(expected, diagnosis.evidence, strict=True) if one.exact]
     told = [asked.expected for asked, one in zip(pupil.asked, diagnosis.asked, strict=True) if one.exact]
-    fewer = diagnosis.speaking(Speaks.AGAINST) < diagnosis.speaking(Speaks.FOR)
-    return bool(exact) and _differently_built([*exact, *told]) >= LIKELY_FROM and fewer
+    before = max((sum(recent.get(key, 0) for key in ids) for ids in diagnosis.alike), default=0)
+    on_page = bool(exact) or (before > 0 and bool(diagnosis.labels(Speaks.FOR)))
+    enough = _differently_built([*exact, *told]) + before >= LIKELY_FROM
+    fewer = diagnosis.speaking(Speaks.AGAINST) < diagnosis.speaking(Speaks.FOR) + before
+    return on_page and enough and fewer
 
 
 def _fitting(pattern: str, diagnosis: Diagnosis) -> Fitting:

@@ -1,9 +1,11 @@
 """The notebook of a class: what each night showed, who sat where, and findings until they expire."""
 
+from collections import defaultdict
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 
+from onewhole.marking.diagnosis.history import Histories, History, PupilNight
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 
 #: A finding expires after so many days; our own. Many patterns do not stay: VanLehn (1982), Tatsuoka, ed.
@@ -11,6 +13,9 @@ from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 GOOD_FOR_DAYS = 14
 #: A night is taken out of the notebook after so many days, when next to nothing of it is left in the odds.
 KEPT_FOR_DAYS = 140
+#: Exact fits of so many nights that could show a pattern count beside tonight's, if they are not too old; our
+#: own.
+RECENT_NIGHTS = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +39,8 @@ class NotebookNight:
     """One night: its day and page, what it showed of the class, who sat where, and what was likely.
 
     ``counts`` are thousandths of a pupil by hypothesis (:func:`onewhole.marking.diagnosis.prior.counted`).
+    ``pupils`` are those who answered, each with what the night left of the own history; nights that an
+    earlier release wrote have none.
     """
 
     on: date
@@ -41,6 +48,7 @@ class NotebookNight:
     counts: Mapping[str, int]
     seats: Mapping[str, Sat]
     findings: tuple[KeptFinding, ...]
+    pupils: Mapping[str, PupilNight] = field(default_factory=dict)
 
     @property
     def until(self) -> date:
@@ -66,6 +74,29 @@ class Notebook:
             found = found.and_night(night.counts, night.on)
         return found.by(on)
 
+    def histories(self, on: date) -> Histories:
+        """Return what the nights have shown of each pupil, for the night of a day."""
+        found: dict[str, History] = {}
+        for night in self.nights:
+            found |= {pupil: History(night.on, one.shares) for pupil, one in night.pupils.items()}
+        return Histories(on, found)
+
+    def recent_fits(self, on: date) -> Mapping[str, Mapping[str, int]]:
+        """Return by pupil and pattern how many answers were exact fits on the last nights that could show it.
+
+        Patterns that are followed without a fit are there, with 0.
+        """
+        seen: dict[str, dict[str, list[int]]] = defaultdict(lambda: defaultdict(list))
+        for night in self.nights:
+            if on <= night.until:
+                for pupil, one in night.pupils.items():
+                    for key, count in one.fits.items():
+                        seen[pupil][key].append(count)
+        return {
+            pupil: {key: sum(counts[-RECENT_NIGHTS:]) for key, counts in by_pattern.items()}
+            for pupil, by_pattern in seen.items()
+        }
+
     @property
     def seats(self) -> Mapping[str, Sat]:
         """Return where each pupil sat last."""
@@ -75,14 +106,19 @@ class Notebook:
         return found
 
     def standing(self, pupil: str, on: date) -> tuple[tuple[NotebookNight, KeptFinding], ...]:
-        """Return the earlier findings about a pupil that have not expired, the latest first."""
-        return tuple(
-            (night, kept)
-            for night in reversed(self.nights)
-            if on <= night.until
-            for kept in night.findings
-            if kept.pupil == pupil
-        )
+        """Return the earlier findings about a pupil that still stand, the latest first.
+
+        A finding stands until it expires, or until the answers of a later night say that the ideas are gone.
+        """
+        later: list[PupilNight] = []
+        found: list[tuple[NotebookNight, KeptFinding]] = []
+        for night in reversed(self.nights):
+            if on <= night.until:
+                mine = (kept for kept in night.findings if kept.pupil == pupil)
+                found += ((night, kept) for kept in mine if not any(one.gone(kept.patterns) for one in later))
+            if pupil in night.pupils:
+                later.append(night.pupils[pupil])
+        return tuple(found)
 
     def and_night(self, night: NotebookNight) -> "Notebook":
         """Add a night: it replaces the same page of the same day, and nights of long ago are dropped.

@@ -9,11 +9,15 @@ from typing import Annotated
 import msgspec
 
 from onewhole.errors import InputError
+from onewhole.marking.diagnosis.chances import MILLION
 from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat
 
 _Day = date  # a field of the file is called `date`
 
+#: The version of the file; one without a version is of the first release, which knew no pupil's own history.
+VERSION = 2
 #: More thousandths of a pupil than any class has.
 MOST = 10_000_000
 REMEDY = "See whether this is the notebook of the class, as it was written; a new one may be begun beside it."
@@ -32,6 +36,23 @@ class _Seat:
     talk: str
 
 
+@dataclass(frozen=True, slots=True)
+class _PupilRecord:
+    """A pupil's own history after a night: millionths by set of ideas, and exact fits by pattern."""
+
+    pupil: str
+    shares: dict[str, Annotated[int, msgspec.Meta(ge=0, le=MILLION)]]
+    fits: dict[str, Annotated[int, msgspec.Meta(ge=0, le=MOST)]]
+
+    def __post_init__(self) -> None:
+        """Refuse shares that cannot be."""
+        self.night()
+
+    def night(self) -> PupilNight:
+        """Return it as the notebook has it."""
+        return PupilNight(self.shares, self.fits)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _NightRecord:
     """A night as it stands in the file."""
@@ -42,6 +63,7 @@ class _NightRecord:
     pupils: dict[str, Annotated[int, msgspec.Meta(ge=0, le=MOST)]]
     groups: tuple[_Seat, ...]
     findings: tuple[KeptFinding, ...]
+    histories: tuple[_PupilRecord, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,6 +71,7 @@ class _Book:
     """A notebook as it stands in the file."""
 
     caution: str = CAUTION
+    version: Annotated[int, msgspec.Meta(ge=1, le=VERSION)] = 1
     nights: tuple[_NightRecord, ...]
 
 
@@ -58,7 +81,7 @@ def notebook_text(book: Notebook) -> str:
     >>> read_notebook(notebook_text(Notebook())) == Notebook()
     True
     """
-    kept = msgspec.json.encode(_Book(nights=tuple(map(_kept, book.nights))))
+    kept = msgspec.json.encode(_Book(version=VERSION, nights=tuple(map(_kept, book.nights))))
     return msgspec.json.format(kept, indent=1).decode() + "\n"
 
 
@@ -96,12 +119,17 @@ def _kept(night: NotebookNight) -> _NightRecord:
         pupils=dict(sorted(night.counts.items())),
         groups=tuple(_Seat(pupil, sat.name, sat.key) for pupil, sat in sorted(night.seats.items())),
         findings=night.findings,
+        histories=tuple(
+            _PupilRecord(pupil, dict(one.shares), dict(one.fits))
+            for pupil, one in sorted(night.pupils.items())
+        ),
     )
 
 
 def _night(kept: _NightRecord) -> NotebookNight:
     seats = {one.pupil: Sat(one.group, one.talk) for one in kept.groups}
-    return NotebookNight(kept.date, kept.page, kept.pupils, seats, kept.findings)
+    pupils = {one.pupil: one.night() for one in kept.histories}
+    return NotebookNight(kept.date, kept.page, kept.pupils, seats, kept.findings, pupils)
 
 
 def _refused(told: str, file: str | None) -> NotebookError:

@@ -5,14 +5,21 @@ from datetime import date
 
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.finding import Finding
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight, Sat
 from onewhole.marking.grouping.group import Group
 
 
 def night_of(
-    on: date, page: str, counts: Mapping[str, int], findings: Sequence[Finding], groups: Sequence[Group]
+    on: date,
+    page: str,
+    counts: Mapping[str, int],
+    findings: Sequence[Finding],
+    groups: Sequence[Group],
+    *,
+    pupils: Mapping[str, PupilNight],
 ) -> NotebookNight:
     """Return the notebook entry of a night: of the findings only those that are likely."""
     seats = {pupil: Sat(group.name, group.key) for group in groups for pupil in group.pupils}
     kept = (KeptFinding(one.pupil, one.patterns) for one in findings if one.status is Status.LIKELY)
-    return NotebookNight(on, page, counts, seats, tuple(kept))
+    return NotebookNight(on, page, counts, seats, tuple(kept), pupils)

@@ -1,0 +1,67 @@
+"""One night of a class read: with what earlier nights showed of the class, and of each pupil."""
+
+from collections.abc import Collection, Hashable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from fractions import Fraction
+
+from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
+from onewhole.marking.diagnosis.finding import Finding, findings
+from onewhole.marking.diagnosis.history import History, PupilNight
+from onewhole.marking.diagnosis.notebook import Notebook
+from onewhole.marking.diagnosis.reply import ReplyKind
+from onewhole.marking.diagnosis.tables import Replies, Tables
+from onewhole.marking.reading.expected import Expected
+from onewhole.marking.reading.mark import ClassMarks
+
+
+#: What is just what a pattern writes, or has its first false line.
+EXACTLY = frozenset({ReplyKind.WRITTEN, ReplyKind.LINE})
+
+
+@dataclass(frozen=True, slots=True)
+class NightRead:
+    """A night read: the odds, the findings in the order of the pupils, and what it leaves of each pupil."""
+
+    weighed: Weighed
+    findings: tuple[Finding, ...]
+    pupils: Mapping[str, PupilNight]
+
+
+def read_night(
+    marks: ClassMarks, earlier: Notebook, on: date, *, confident: Fraction = CONFIDENT
+) -> NightRead:
+    """Read the answers of a night; ``earlier`` are the nights before it."""
+    histories, recent = earlier.histories(on), earlier.recent_fits(on)
+    weighed = weigh(marks, earlier.learnt(on), confident=confident, histories=histories)
+    left = {}
+    for pupil, given in zip(marks.pupils, weighed.replies, strict=True):
+        if after := weighed.after.get(pupil.pupil):
+            fitted = (key for key, count in recent.get(pupil.pupil, {}).items() if count)
+            followed = {*_ideas(after), *fitted}
+            left[pupil.pupil] = PupilNight(
+                after.shares, exact_fits(marks.expected, weighed.page, given, followed)
+            )
+    return NightRead(weighed, findings(marks, weighed.diagnoses, recent), left)
+
+
+def exact_fits(
+    expected: Sequence[Expected], page: Tables, given: Replies, followed: Collection[str]
+) -> dict[str, int]:
+    """Return by pattern how many answers, on differently built problems, are just what it writes.
+
+    In it is every pattern that has such an answer, and with 0 those of ``followed`` that could show and did
+    not.
+    """
+    built: dict[str, set[Hashable]] = {}
+    for asked, table, here in zip(expected, page.chances, given, strict=True):
+        if here is not None:
+            for key in table.ideas:
+                exact = here.sort in EXACTLY and table.fits(here, key)
+                if exact or key in followed:
+                    built.setdefault(key, set()).update([asked.built] if exact else ())
+    return {key: len(found) for key, found in sorted(built.items())}
+
+
+def _ideas(history: History) -> set[str]:
+    return {key for name in history.shares for key in name.split()}

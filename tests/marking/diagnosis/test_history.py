@@ -1,0 +1,80 @@
+"""A pupil's own history."""
+
+from datetime import date, timedelta
+from itertools import pairwise
+
+import pytest
+
+from onewhole.marking.diagnosis.chances import MILLION
+from onewhole.marking.diagnosis.history import NAMED_FROM, Histories, History, PupilNight, forecast
+from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Hypothesis, Reliability
+
+DAY = date(2026, 11, 24)
+A01 = Hypothesis(Reliability.SOUND, ("A01",))
+WAYS = (*NO_PATTERN, A01)
+BASE = (60, 20, 15, 5)
+
+
+def _after(history: History, days: int, likely: tuple[int, ...] = (1, 1, 1, 1)) -> History:
+    return forecast(history, WAYS, BASE, history.on + timedelta(days=days)).after(likely)
+
+
+def test_a_new_pupil_follows_the_class() -> None:
+    """The odds are those that the class gives, exactly."""
+    priors = Histories(DAY).forecast(WAYS, "K01", BASE).priors()
+    assert [one * sum(BASE) for one in priors] == [share * sum(priors) for share in BASE]
+
+
+def test_what_is_there_fades_into_the_class_day_by_day() -> None:
+    """Nearer to the class's share with each day, and never below it."""
+    held = [_after(History(DAY, {"A01": MILLION}), days).holds("A01") for days in (1, 2, 7, 30, 140)]
+    assert all(later < earlier for earlier, later in pairwise(held))
+    assert held[0] > 900_000
+    assert MILLION * BASE[3] // sum(BASE) <= held[-1] < 70_000
+
+
+def test_a_second_page_of_one_day_is_a_night_later() -> None:
+    """Something else can be true of it."""
+    assert (
+        _after(History(DAY, {"A01": MILLION}), 0).shares == _after(History(DAY, {"A01": MILLION}), 1).shares
+    )
+
+
+def test_an_idea_that_the_page_hides_keeps_its_share() -> None:
+    """Whatever was written on such a page: only days take from it, and it comes back with the next page."""
+    history = History(DAY, {"A01": 900_000, "sound": 100_000})
+    before = forecast(history, NO_PATTERN, BASE[:3], DAY + timedelta(days=1))
+    assert 860_000 < before.after((1, 1, 1)).holds("A01") < 900_000
+    assert before.after((1, 1, 2)).holds("A01") > 800_000
+
+
+def test_answers_release_within_a_night() -> None:
+    """A handful of right answers weighs more than what was there."""
+    assert _after(History(DAY, {"A01": MILLION}), 1, (1000, 10, 10, 1)).holds("A01") < MILLION // 2
+
+
+def test_small_shares_are_not_kept_by_name() -> None:
+    """They go to the rest, which follows the class."""
+    kept = History(DAY, {"A01": NAMED_FROM - 1, "A02": NAMED_FROM, "sound": 900_000}).rounded()
+    assert kept.shares == {"A02": NAMED_FROM, "sound": 900_000}
+
+
+def test_a_pattern_that_is_not_in_the_catalogue_any_more_only_fades() -> None:
+    """A notebook of an earlier release may name one."""
+    found = _after(History(DAY, {"Z99": MILLION}), 1)
+    assert 900_000 < found.holds("Z99") < MILLION
+
+
+def test_shares_that_cannot_be_are_refused() -> None:
+    """Together they are no more than the whole."""
+    for shares in ({"A01": MILLION, "sound": 1}, {"A01": -1}):
+        with pytest.raises(ValueError, match="parts of one whole"):
+            History(DAY, shares)
+        with pytest.raises(ValueError, match="parts of one whole"):
+            PupilNight(shares)
+
+
+def test_a_night_without_shares_says_that_all_is_gone() -> None:
+    """A finding that was set aside leaves nothing."""
+    assert PupilNight().gone(("A01",))
+    assert not PupilNight({"A01 B03": MILLION}).gone(("B03",))
