@@ -59,6 +59,7 @@ def _moves(name: str, night: _Night) -> Iterator[tuple[str, int, Fraction]]:
     keys = [key_of(one) for one in night.ways]
     showing = {key for one in night.ways for key in one.patterns}
     seen = [key for key in name.split() if key in showing]
+    splits: list[tuple[tuple[str, ...], str]]
     if name in keys:
         splits = [((), name)]
     elif len(seen) == 2:
