@@ -7,13 +7,12 @@ from fractions import Fraction
 
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
 from onewhole.marking.diagnosis.finding import Finding, findings
-from onewhole.marking.diagnosis.history import History, PupilNight
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import Notebook
 from onewhole.marking.diagnosis.reply import ReplyKind
 from onewhole.marking.diagnosis.tables import Replies, Tables
 from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.mark import ClassMarks
-
 
 #: What is just what a pattern writes, or has its first false line.
 EXACTLY = frozenset({ReplyKind.WRITTEN, ReplyKind.LINE})
@@ -37,8 +36,7 @@ def read_night(
     left = {}
     for pupil, given in zip(marks.pupils, weighed.replies, strict=True):
         if after := weighed.after.get(pupil.pupil):
-            fitted = (key for key, count in recent.get(pupil.pupil, {}).items() if count)
-            followed = {*_ideas(after), *fitted}
+            followed = {key for key, count in recent.get(pupil.pupil, {}).items() if count}
             left[pupil.pupil] = PupilNight(
                 after.shares, exact_fits(marks.expected, weighed.page, given, followed)
             )
@@ -61,7 +59,3 @@ def exact_fits(
                 if exact or key in followed:
                     built.setdefault(key, set()).update([asked.built] if exact else ())
     return {key: len(found) for key, found in sorted(built.items())}
-
-
-def _ideas(history: History) -> set[str]:
-    return {key for name in history.shares for key in name.split()}
