@@ -71,7 +71,7 @@ def test_who_works_rightly_again_is_released_the_same_night() -> None:
     found, after = _nights([*steady, (whole, "")])
     assert found[2].status is Status.NONE
     assert after.standing("K01", DAY + timedelta(days=2)) == ()
-    assert after.nights[2].pupils["K01"].fits == {"A01": 0}
+    assert after.nights[2].pupils["K01"].fits["A01"] == 0
 
 
 def test_who_hands_nothing_in_leaves_nothing_and_loses_nothing() -> None:

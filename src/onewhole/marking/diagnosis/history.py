@@ -77,7 +77,8 @@ class PupilNight:
     """What one night left of a pupil: the shares of the history after it, and what fitted.
 
     ``fits`` has for each pattern how many answers on differently built problems were just what it writes; 0
-    stands for one that fitted on a recent night, could have shown on this one, and did not. Raises ValueError for shares above a million.
+    stands for one that fitted on a recent night, could have shown on this one, and did not. Raises ValueError
+    for shares above a million.
     """
 
     shares: Mapping[str, int] = field(default_factory=dict)
