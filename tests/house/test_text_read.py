@@ -62,6 +62,7 @@ READERS = {
     "errors.py": "the end of a refusal gets a full stop where it has none",
     "languages/english/speech.py": WORD,
     "languages/english/words.py": WORD,
+    "marking/diagnosis/history.py": "the name by which a set of ideas is kept",
     "marking/diagnosis/notebook_text.py": "where the reader of records says a fault is",
     "marking/reading/answer.py": CELL,
     "marking/reading/answers_table.py": FILE,
