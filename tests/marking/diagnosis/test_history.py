@@ -6,7 +6,14 @@ from itertools import pairwise
 import pytest
 
 from onewhole.marking.diagnosis.chances import MILLION
-from onewhole.marking.diagnosis.history import NAMED_FROM, Histories, History, PupilNight, forecast
+from onewhole.marking.diagnosis.history import (
+    IDEA_STAYS,
+    NAMED_FROM,
+    Histories,
+    History,
+    PupilNight,
+    forecast,
+)
 from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Hypothesis, Reliability
 
 DAY = date(2026, 11, 24)
@@ -29,7 +36,7 @@ def test_what_is_there_fades_into_the_class_day_by_day() -> None:
     """Nearer to the class's share with each day, and never below it."""
     held = [_after(History(DAY, {"A01": MILLION}), days).holds("A01") for days in (1, 2, 7, 30, 140)]
     assert all(later < earlier for earlier, later in pairwise(held))
-    assert held[0] > 900_000
+    assert held[0] > IDEA_STAYS
     assert MILLION * BASE[3] // sum(BASE) <= held[-1] < 70_000
 
 
@@ -44,8 +51,9 @@ def test_an_idea_that_the_page_hides_keeps_its_share() -> None:
     """Whatever was written on such a page: only days take from it, and it comes back with the next page."""
     history = History(DAY, {"A01": 900_000, "sound": 100_000})
     before = forecast(history, NO_PATTERN, BASE[:3], DAY + timedelta(days=1))
-    assert 860_000 < before.after((1, 1, 1)).holds("A01") < 900_000
-    assert before.after((1, 1, 2)).holds("A01") > 800_000
+    stays = 900_000 * IDEA_STAYS // MILLION
+    assert before.after((1, 1, 1)).holds("A01") == stays
+    assert abs(before.after((1, 3, 9)).holds("A01") - stays) < 20_000
 
 
 def test_answers_release_within_a_night() -> None:
@@ -62,7 +70,7 @@ def test_small_shares_are_not_kept_by_name() -> None:
 def test_a_pattern_that_is_not_in_the_catalogue_any_more_only_fades() -> None:
     """A notebook of an earlier release may name one."""
     found = _after(History(DAY, {"Z99": MILLION}), 1)
-    assert 900_000 < found.holds("Z99") < MILLION
+    assert found.holds("Z99") == IDEA_STAYS
 
 
 def test_shares_that_cannot_be_are_refused() -> None:

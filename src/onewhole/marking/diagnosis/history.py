@@ -17,8 +17,8 @@ from onewhole.marking.diagnosis.hypothesis import MOST, NO_PATTERN, Hypothesis
 from onewhole.marking.diagnosis.prior import key_of
 
 #: How often, per million, a steady idea is still there a day later, and a way of working without one; what is
-#: not there any more is drawn anew from the class. As measured on invented terms (docs/lab.md).
-IDEA_STAYS, OTHER_STAYS = 970_000, 980_000
+#: not there any more is drawn anew from the class. Chosen on invented terms (lab/term.py).
+IDEA_STAYS, OTHER_STAYS = 900_000, 980_000
 #: A set with a smaller share, in millionths, is not kept by name.
 NAMED_FROM = 1000
 #: A finding is withdrawn when its ideas have less than half of the shares.
