@@ -4,21 +4,21 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
-from xml.etree.ElementTree import Element, SubElement, tostring
+from xml.etree.ElementTree import Element, tostring
 
 from onewhole.marking.diagnosis.interval import Interval
-from onewhole.notations.pencil import APART, BOLD, FAINT, GRID, HATCH, INK, LINE, PAPER, SQUARE
-from onewhole.notations.svg import NAMESPACE, mm
+from onewhole.notations.pencil import BOLD, HATCH
+from onewhole.notations.svg import mm
+from onewhole.writers.squared import LETTERS, day_name, hatched, line, squared_page, words
 
 #: So many weeks find room, each with its counts readable; what is older stands in the table.
 MOST_WEEKS = 7
 
 _LEFT, _TOP, _RIGHT = Fraction(13), Fraction(9), Fraction(2)
 _HIGH, _BELOW = Fraction(20), Fraction(11)
-_BAND, _LETTERS, _WEEK = Fraction(6), Fraction(33, 10), Fraction(31, 2)
+_BAND, _WEEK = Fraction(6), Fraction(31, 2)
 _LEAST_WEEKS = 4
 _ROW = _TOP + _HIGH + _BELOW
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,22 +47,7 @@ def skill_weeks_picture(rows: Sequence[SkillRow]) -> str:
         return ""
     height = _ROW * len(shown)
     width = _LEFT + _WEEK * max(_LEAST_WEEKS, len(weeks)) + _RIGHT
-    page = Element(
-        "svg",
-        {
-            "xmlns": NAMESPACE,
-            "viewBox": f"0 0 {mm(width)} {mm(height)}",
-            "width": f"{mm(width)}mm",
-            "height": f"{mm(height)}mm",
-            "role": "img",
-            "class": "skill-weeks",
-            "aria-labelledby": "skill-weeks-title skill-weeks-told",
-        },
-    )
-    SubElement(page, "title", {"id": "skill-weeks-title"}).text = "Skills by weeks"
-    SubElement(page, "desc", {"id": "skill-weeks-told"}).text = " ".join(_told(shown, weeks))
-    SubElement(page, "rect", {"width": mm(width), "height": mm(height), "fill": PAPER})
-    _line(page, _squares(width, height), FAINT, GRID)
+    page = squared_page("skill-weeks", "Skills by weeks", " ".join(_told(shown, weeks)), width, height)
     for at, row in enumerate(shown):
         _row(page, row, weeks, at * _ROW, width)
     return tostring(page, encoding="unicode")
@@ -76,15 +61,6 @@ def last_weeks(rows: Sequence[SkillRow]) -> tuple[date, ...]:
     first, last = every[0].toordinal(), every[-1].toordinal()
     start = max(first, last - 7 * (MOST_WEEKS - 1))
     return tuple(date.fromordinal(day) for day in range(start, last + 1, 7))
-
-
-def day_name(day: date) -> str:
-    """Return a day in short, such as 23 Nov.
-
-    >>> day_name(date(2026, 11, 23))
-    '23 Nov'
-    """
-    return f"{day.day} {_MONTHS[day.month - 1]}"
 
 
 def _told(rows: Sequence[SkillRow], weeks: Sequence[date]) -> Iterator[str]:
@@ -103,65 +79,20 @@ def _middle(at: int) -> Fraction:
 
 def _row(page: Element, row: SkillRow, weeks: Sequence[date], top: Fraction, width: Fraction) -> None:
     floor = top + _TOP + _HIGH
-    _words(page, Fraction(1), top + 5, row.name, "start", size=_LETTERS * 6 / 5)
+    words(page, Fraction(1), top + 5, row.name, "start", size=LETTERS * 6 / 5)
     for share, said in ((Fraction(1), "all"), (Fraction(1, 2), "half"), (Fraction(0), "none")):
         y = floor - _HIGH * share
-        _line(page, f"M{mm(_LEFT)} {mm(y)}H{mm(width - _RIGHT)}", HATCH)
-        _words(page, _LEFT - 1, y + 1, said, "end")
+        line(page, f"M{mm(_LEFT)} {mm(y)}H{mm(width - _RIGHT)}", HATCH)
+        words(page, _LEFT - 1, y + 1, said, "end")
     for at, week in enumerate(weeks):
-        _words(page, _middle(at), floor + 8, day_name(week), "middle")
+        words(page, _middle(at), floor + 8, day_name(week), "middle")
         if one := row.weeks.get(week):
             _band(page, one, _middle(at), floor)
 
 
 def _band(page: Element, one: Interval, x: Fraction, floor: Fraction) -> None:
-    left, top = x - _BAND / 2, floor - _HIGH * one.high
-    tall = _HIGH * (one.high - one.low)
-    place = {"x": mm(left), "y": mm(top), "width": mm(_BAND), "height": mm(tall)}
-    SubElement(page, "rect", {**place, "fill": PAPER})
-    _line(page, "".join(_hatching(left, top, tall)), HATCH)
-    SubElement(page, "rect", {**place, "fill": "none", "stroke": INK, "stroke-width": mm(LINE)})
+    left = x - _BAND / 2
+    hatched(page, left, floor - _HIGH * one.high, _BAND, _HIGH * (one.high - one.low))
     y = floor - _HIGH * one.share
-    _line(page, f"M{mm(left - 1)} {mm(y)}H{mm(left + _BAND + 1)}", 2 * BOLD)
-    _words(page, x, floor + 4, f"{one.right} of {one.of}", "middle")
-
-
-def _hatching(left: Fraction, top: Fraction, tall: Fraction) -> Iterator[str]:
-    """Lines that rise to the right, as in every drawing of ours."""
-    at = APART
-    while at < _BAND + tall:
-        low, high = max(at - tall, Fraction(0)), min(at, _BAND)
-        yield f"M{mm(left + low)} {mm(top + at - low)}L{mm(left + high)} {mm(top + at - high)}"
-        at += APART
-
-
-def _squares(width: Fraction, height: Fraction) -> str:
-    across = (f"M{mm(at * SQUARE)} 0V{mm(height)}" for at in range(int(width / SQUARE) + 1))
-    down = (f"M0 {mm(at * SQUARE)}H{mm(width)}" for at in range(int(height / SQUARE) + 1))
-    return "".join([*across, *down])
-
-
-def _line(page: Element, way: str, thick: Fraction, color: str = INK) -> None:
-    if way:
-        SubElement(page, "path", {"d": way, "fill": "none", "stroke": color, "stroke-width": mm(thick)})
-
-
-def _words(
-    page: Element, x: Fraction, y: Fraction, said: str, anchor: str, *, size: Fraction = _LETTERS
-) -> None:
-    SubElement(
-        page,
-        "text",
-        {
-            "x": mm(x),
-            "y": mm(y),
-            "font-size": mm(size),
-            "font-family": "Lexend, sans-serif",
-            "text-anchor": anchor,
-            "fill": INK,
-            "stroke": PAPER,
-            "stroke-width": "1",
-            "stroke-linejoin": "round",
-            "paint-order": "stroke",
-        },
-    ).text = said
+    line(page, f"M{mm(left - 1)} {mm(y)}H{mm(left + _BAND + 1)}", 2 * BOLD)
+    words(page, x, floor + 4, f"{one.right} of {one.of}", "middle")

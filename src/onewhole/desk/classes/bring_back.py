@@ -99,7 +99,7 @@ def bring_back(
         places = [at for at, one in enumerate(skills_of(page.kept.typed)) if one is named]
         verdicts = list(_verdicts(left, page.night.number, places))
         right, read = sum(one in "rf" for one in verdicts), sum(one in "rfw" for one in verdicts)
-        day, band = page.night.day, practised.class_band(named, max(today, page.night.day))
+        day, band = page.night.day, practised.one_skill(named).band(max(today, page.night.day))
         new = text(new_problem(page.sheet.problems[places[0]].statement, taken))
         found.append(BringBack(named, day, page.name, right, read, band, due, new, today))
     return tuple(sorted(found, key=lambda one: (one.due, one.band.share, one.skill.value)))

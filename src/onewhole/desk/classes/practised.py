@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
-from functools import cached_property, lru_cache, partial
+from functools import cached_property, lru_cache
 
 import numpy as np
 
@@ -31,7 +31,50 @@ from onewhole.problems.skill import skill
 HELD = 4
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
+class SkillNight:
+    """A night: its day and the skills on its page."""
+
+    day: date
+    skills: tuple[Skill, ...]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ClassSkill:
+    """What the nights of a class left of one skill, the last of them on ``last``."""
+
+    traces: Traces
+    shares: Numbers
+    by_skill: Numbers
+    last: date
+
+    @property
+    def due(self) -> date:
+        """Return the day on which the class is due to come back to the skill."""
+        of = max(1, len(self.shares))
+        return due_day(lambda day: int(self._chances(day).sum()) // of, self.last)
+
+    def band(self, day: date) -> Band:
+        """Return what share of the class's answers would be right on a day, with its band."""
+        by_course = rights(self.traces.on(day))[:, 0].sum(0) // max(1, len(self.shares))
+        return class_band(
+            list(map(int, self._chances(day))),
+            list(map(int, by_course)),
+            list(map(int, self.by_skill)),
+            int((self.traces.nights > 0).sum()),
+        )
+
+    def practised_on(self, day: date) -> "ClassSkill":
+        """Return the same after one more night, on which everybody practised and no answer is known."""
+        nothing = np.zeros_like(self.traces.nights)
+        night = PractisedNight(day, (0,), nothing == 0, nothing, nothing)
+        return ClassSkill(traced(self.traces, [night]), self.shares, self.by_skill, day)
+
+    def _chances(self, day: date) -> Numbers:
+        return chances(self.traces.on(day), self.shares)[:, 0]
+
+
+@dataclass(frozen=True, eq=False)
 class Practised:
     """What the nights of a class left: ``codes`` are its pupils, ``last`` the last page with each skill.
 
@@ -40,6 +83,7 @@ class Practised:
     """
 
     codes: tuple[str, ...]
+    nights: tuple[SkillNight, ...]
     last: Mapping[Skill, NightPage]
     traces: Traces
     pooled: Pooled
@@ -49,40 +93,23 @@ class Practised:
         """Return the skills that were on a page, in the order of the axes."""
         return tuple(self.last)
 
-    def class_share(self, named: Skill, day: date) -> int:
-        """Return what share of the class's answers would be right on a day, per million."""
-        return int(self._of_class(named, day).sum()) // max(1, len(self.codes))
-
     @cached_property
     def due(self) -> Mapping[Skill, date]:
         """Return the day on which the class is due to come back to each skill."""
-        return {
-            named: due_day(partial(self.class_share, named), page.night.day)
-            for named, page in self.last.items()
-        }
+        return {named: self.one_skill(named).due for named in self.last}
 
-    def class_band(self, named: Skill, day: date) -> Band:
-        """Return the same share with its band."""
+    def one_skill(self, named: Skill) -> ClassSkill:
+        """Return what was left of one skill."""
         at = self.skills.index(named)
-        by_course = rights(self._one_skill(at).on(day))[:, 0]
-        of = max(1, len(self.codes))
-        return class_band(
-            list(map(int, self._of_class(named, day))),
-            list(map(int, by_course.sum(0) // of)),
-            list(map(int, self.pooled.by_skill[at])),
-            int((self.traces.nights[:, at] > 0).sum()),
+        one = slice(at, at + 1)
+        traces = self.traces.only(slice(None), one)
+        return ClassSkill(
+            traces, self.pooled.shares[:, one], self.pooled.by_skill[at], self.last[named].night.day
         )
 
     def trace(self, code: str, named: Skill) -> Trace | None:
         """Return what a pupil's nights with a skill left; None who never practised it."""
         return trace(self.traces, self.pooled, self.codes.index(code), self.skills.index(named))
-
-    def _one_skill(self, at: int) -> Traces:
-        return self.traces.only(slice(None), slice(at, at + 1))
-
-    def _of_class(self, named: Skill, day: date) -> Numbers:
-        at = self.skills.index(named)
-        return chances(self._one_skill(at).on(day), self.pooled.shares[:, at : at + 1])[:, 0]
 
 
 def practised(pages: Sequence[NightPage], left: NightSummaries, codes: Sequence[str]) -> Practised:
@@ -117,7 +144,8 @@ def _practised(given: _PractisedFrom) -> Practised:
     read = {one.night: one for one in given.left.nights}
     nights = [_night(page, read.get(page.night.number), given.codes, order) for page in given.pages]
     traces = traced(untouched(len(given.codes), len(order)), nights)
-    return Practised(given.codes, last, traces, pooled(traces))
+    asked = tuple(SkillNight(page.night.day, _asked(page.kept.typed).skills) for page in given.pages)
+    return Practised(given.codes, asked, last, traces, pooled(traces))
 
 
 @lru_cache(maxsize=512)

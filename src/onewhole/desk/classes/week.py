@@ -9,11 +9,24 @@ from onewhole.desk.classes.bring_back import HOW, WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import NightPage, night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.practised import practised
+from onewhole.desk.classes.term_plan import PLAN, TermPlan, term_plan
 from onewhole.store.marked import answered
 from onewhole.store.opening import Store
 from onewhole.store.steps import NightStep, keep_step, steps_of
 
-__all__ = ["HOW", "WHY", "Next", "NightStep", "Week", "WeekNight", "Weeks", "keep_step", "monday", "week"]
+__all__ = [
+    "HOW",
+    "PLAN",
+    "WHY",
+    "Next",
+    "NightStep",
+    "Week",
+    "WeekNight",
+    "Weeks",
+    "keep_step",
+    "monday",
+    "week",
+]
 
 #: So many weeks stand on one page.
 SHOWN = 3
@@ -74,12 +87,13 @@ class Week:
 class Weeks:
     """The weeks that are shown, the latest first, every week of the class with its count, and what is due.
 
-    ``missing`` counts the nights that are not marked yet.
+    ``plan`` says which skill comes back on which night. ``missing`` counts the nights not marked yet.
     """
 
     shown: tuple[Week, ...]
     every: Mapping[date, int]
     due: tuple[BringBack, ...]
+    plan: TermPlan
     missing: int
 
 
@@ -117,6 +131,7 @@ def _week(book: Store, room_number: int, today: date, around: date | None) -> We
         tuple(Week(day, _of(rows, day)) for day in sorted(chosen, reverse=True)),
         dict(sorted(every.items(), reverse=True)),
         bring_back(found, left, known, today),
+        term_plan(known, today),
         len(left.missing),
     )
 

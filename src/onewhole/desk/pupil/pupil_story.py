@@ -14,7 +14,7 @@ from onewhole.desk.classes.week import monday
 from onewhole.desk.pupil.finding_told import finding_told
 from onewhole.findings.skill import Skill
 from onewhole.findings.status import Status
-from onewhole.languages.english.coming_back import due_told, pupil_still
+from onewhole.languages.english.coming_back import NOT_YET, due_told, pupil_still
 from onewhole.languages.english.skills import skill_called
 from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.finding import CAUTION
@@ -38,6 +38,9 @@ CERTAINTY = (
     "that were written and could be read. Few answers give a wide band: then next to nothing is known. "
     "Answers of one evening hang together, so the truth may lie outside more often than that."
 )
+#: A skill of which less than half of the answers would be right, per million, is not there to come back to;
+#: our own cut.
+THERE = 500_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,10 +166,9 @@ def _left(known: Practised, code: str, today: date) -> tuple[SkillLeft, ...]:
     rows = []
     for named in known.skills:
         if (found := known.trace(code, named)) is not None:
-            still = pupil_still(found.band(max(today, found.day)).tenths)
-            rows.append(
-                SkillLeft(skill_called(named), found.day, still, found.due, due_told(found.due, today))
-            )
+            band = found.band(max(today, found.day))
+            when = due_told(found.due, today) if band.share >= THERE else NOT_YET
+            rows.append(SkillLeft(skill_called(named), found.day, pupil_still(band.tenths), found.due, when))
     return tuple(sorted(rows, key=lambda one: (one.due, one.called)))
 
 

@@ -7,6 +7,8 @@ _MONTHS = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",
 )  # fmt: skip
+#: What is said of a skill that a pupil does not have yet.
+NOT_YET = "not there yet"
 #: Within so many days a day is told by its weekday alone.
 _THIS_WEEK = 7
 

@@ -37,13 +37,13 @@ class Band:
 
     @property
     def tenths(self) -> tuple[int, int, int]:
-        """Return low, share and high in tenths, rounded to the nearest; a half goes up.
+        """Return low, share and high in tenths: the share to the nearest, its bounds outwards.
 
-        >>> Band(540_000, 720_000, 900_000).tenths
+        >>> Band(540_000, 720_000, 810_000).tenths
         (5, 7, 9)
         """
-        low, share, high = ((10 * one + MILLION // 2) // MILLION for one in (self.low, self.share, self.high))
-        return low, share, high
+        nearest = (10 * self.share + MILLION // 2) // MILLION
+        return 10 * self.low // MILLION, nearest, -(-10 * self.high // MILLION)
 
 
 def due_day(share: Callable[[date], int], last: date) -> date:
@@ -72,7 +72,7 @@ def class_band(chances: Sequence[int], by_course: Sequence[int], shares: Sequenc
     >>> sure = class_band([900_000] * 25, [900_000] * 2, [500_000] * 2, 25)
     >>> unsure = class_band([500_000] * 25, [900_000, 100_000], [500_000] * 2, 0)
     >>> sure.tenths, unsure.tenths
-    ((8, 9, 10), (0, 5, 10))
+    ((7, 9, 10), (0, 5, 10))
     """
     of = max(1, len(chances))
     share = sum(chances) // of

@@ -3,8 +3,10 @@
 from collections.abc import Sequence
 from functools import partial
 
+from markupsafe import Markup
+
 from onewhole.desk.classes.class_records import Store, night_page
-from onewhole.desk.classes.week import HOW, WHY, Next, NightStep, WeekNight, keep_step, monday, week
+from onewhole.desk.classes.week import HOW, PLAN, WHY, Next, NightStep, WeekNight, keep_step, monday, week
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.board import board, on_offer
 from onewhole.desk.walkthrough.film_plan import plan_of
@@ -41,6 +43,8 @@ def look(request: PageRequest) -> HtmlPage:
             "Next": Next,
             "why": WHY,
             "how": HOW,
+            "plan": PLAN,
+            "picture": Markup(found.plan.picture),  # noqa: S704 - our own drawing, no word of it is typed
         },
     )
 
