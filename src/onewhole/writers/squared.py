@@ -43,7 +43,16 @@ def day_name(day: date) -> str:
     >>> day_name(date(2026, 11, 23))
     '23 Nov'
     """
-    return f"{day.day} {_MONTHS[day.month - 1]}"
+    return f"{day.day} {month_name(day)}"
+
+
+def month_name(day: date) -> str:
+    """Return the month of a day in short.
+
+    >>> month_name(date(2026, 11, 23))
+    'Nov'
+    """
+    return _MONTHS[day.month - 1]
 
 
 def hatched(page: Element, left: Fraction, top: Fraction, wide: Fraction, tall: Fraction) -> None:

@@ -8,7 +8,7 @@ from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.notations.pencil import BOLD, HATCH, INK, LINE, PAPER
 from onewhole.notations.svg import mm
-from onewhole.writers.squared import LETTERS, day_name, hatched, line, squared_page, words
+from onewhole.writers.squared import LETTERS, day_name, hatched, line, month_name, squared_page, words
 
 _LEFT, _TOP, _RIGHT = Fraction(2), Fraction(11), Fraction(2)
 _WEEK, _NAME, _LANE, _BELOW = Fraction(52, 5), Fraction(6), Fraction(11, 2), Fraction(3)
@@ -44,9 +44,8 @@ def term_picture(rows: Sequence[TermRow], weeks: Sequence[date], this_week: date
     width, height = _LEFT + _WEEK * len(weeks) + _RIGHT, _TOP + _ROW * len(rows)
     page = squared_page("term", "Which skill comes back when", " ".join(map(_told, rows)), width, height)
     for at, week in enumerate(weeks):
-        day, month = day_name(week).split()
-        words(page, _middle(at), Fraction(4), day, "middle")
-        words(page, _middle(at), Fraction(8), month, "middle")
+        words(page, _middle(at), Fraction(4), str(week.day), "middle")
+        words(page, _middle(at), Fraction(8), month_name(week), "middle")
     for at, row in enumerate(rows):
         _row(page, row, weeks, _TOP + at * _ROW)
     if this_week in weeks:
