@@ -7,13 +7,14 @@ from onewhole.errors import OnewholeError
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, trimmed
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, Meaning, Relation
 from onewhole.working.line import Line, LineContent, kept
 from onewhole.working.pair_state import PairState
 
 #: What a child can write as an answer.
-Outcome = Quantity | Impossible | Relation
+Outcome = Quantity | Impossible | WithMinus | Relation
 
 
 class BelowZeroError(OnewholeError, ValueError):
@@ -61,7 +62,7 @@ def answer_claim(outcome: Outcome) -> Fraction | Relation | None:
     True
     """
     match outcome:
-        case Quantity():
+        case Quantity() | WithMinus():
             return outcome.value
         case Impossible():
             return None

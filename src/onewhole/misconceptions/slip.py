@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from onewhole.errors import OnewholeError
 from onewhole.misconceptions.attempt import Attempt, Outcome, answer_claim, line_claim
 from onewhole.number.impossible import Impossible
-from onewhole.number.quantity import Quantity
 from onewhole.working.line import Line
 
 
@@ -48,7 +47,7 @@ class Slip:
             raise SlipError(msg, remedy="End with the answer.")
         right = line_claim(self.lines[0].says)
         for other in self.also:
-            if other == self.wrote or (isinstance(other, Quantity) and other.value == right):
+            if other == self.wrote or (answer_claim(other) is not None and answer_claim(other) == right):
                 msg = f"{self.pattern} gives the right answer, or the same twice, as another way to write it"
                 raise SlipError(msg, remedy="Leave that one out.")
 

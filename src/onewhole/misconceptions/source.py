@@ -36,6 +36,9 @@ CODED = (
     "was not opened"
 )
 
+#: Rules of one operation used for another.
+WRONG_OPERATION = "wrong-operation family of Siegler & Pyke (2013), Developmental Psychology 49"
+
 #: A teacher's public page about two regrouping errors seen in class.
 CLASS_PAGE = Source("a classroom teacher's public page, 2016 (name withheld)", provenance="read")
 

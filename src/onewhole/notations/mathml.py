@@ -12,6 +12,7 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Part, Piece, Sign, row
@@ -85,6 +86,8 @@ def _element(piece: Piece, blank: str) -> Element:
             return _mixed(wholes, top, bottom, blank)
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0, blank)
+        case WithMinus():
+            return _signed(piece, blank)
         case Over(above, below):
             fraction = Element("mfrac")
             for inside in (above, below):
@@ -92,6 +95,24 @@ def _element(piece: Piece, blank: str) -> Element:
             return fraction
         case _:
             assert_never(piece)
+
+
+def _signed(number: WithMinus, blank: str) -> Element:
+    if number.below:
+        top, bottom = number.fraction
+        inside = Element("mfrac")
+        inside.extend((_part(top, blank), _negative(_part(bottom, blank))))
+    else:
+        inside = _element(number.unsigned, blank)
+    return _negative(inside) if number.front else inside
+
+
+def _negative(number: Element) -> Element:
+    group = Element("mrow")
+    sign = _leaf("mo", _OPERATORS[Sign.MINUS])
+    sign.set("form", "prefix")
+    group.extend((sign, number))
+    return group
 
 
 def _quantity(quantity: Quantity, blank: str) -> Element:

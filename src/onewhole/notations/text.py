@@ -8,6 +8,7 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Number, Part, Sign, flat
 from onewhole.statements.writable import Writable
@@ -75,8 +76,18 @@ def _spelt(piece: Number | Sign, spell: Spell) -> str:
             return _mixed(wholes, top, bottom, spell)
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0, spell)
+        case WithMinus():
+            return _signed(piece, spell)
         case _:
             assert_never(piece)
+
+
+def _signed(number: WithMinus, spell: Spell) -> str:
+    front = "-" if number.front else ""
+    if number.below:
+        top, bottom = number.fraction
+        return f"{front}{spell(str(top))}/-{spell(str(bottom))}"
+    return front + _spelt(number.unsigned, spell)
 
 
 def _quantity(quantity: Quantity, spell: Spell) -> str:

@@ -14,6 +14,7 @@ from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Number, Part, Sign, row
@@ -69,6 +70,14 @@ def _number(number: Number) -> str:
             return _mixed(wholes, top, bottom)
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0)
+        case WithMinus(unsigned, front, below):
+            minus = _SIGNS[Sign.MINUS]
+            if below:
+                top, under = number.fraction
+                inside = f"frac({_part(top)}, {minus}{_part(under)})"
+            else:
+                inside = _number(unsigned)
+            return f"{minus}{inside}" if front else inside
         case Quantity(ladder, counts):
             if ladder.style is Style.MIXED:
                 wholes, top = counts

@@ -5,6 +5,7 @@
 :mod:`~.ladder`         units in order, each worth a whole number of the next
 :mod:`~.quantity`       counts on a ladder: an amount as it is written
 :mod:`~.impossible`     what can be written but is no number, such as 3 3/0
+:mod:`~.with_minus`     a number written with a minus sign, such as -1/2
 :mod:`~.factors`        common denominators
 :mod:`~.program`        an integer linear program, checked exactly
 ======================  ==========================================================

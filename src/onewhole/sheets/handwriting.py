@@ -13,6 +13,7 @@ from onewhole.notations.text import unit_by_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap, type_hole
 from onewhole.statements.row import Piece, Sign, row
@@ -99,6 +100,10 @@ def _inks(piece: Piece) -> Sequence[Ink]:
             return (_mixed(wholes, top, bottom),)
         case Impossible(wholes, top):
             return (_mixed(wholes, top, 0),)
+        case WithMinus(unsigned, front, under):
+            signs = (front or under) * (SIGN_MM + BLANK_MM)
+            first, *more = _inks(unsigned)
+            return (Ink(first.width + signs, first.lines), *more)
         case Over(top, bottom):
             above, below = written(top, leads=False), written(bottom, leads=False)
             return (Ink(max(above.width, below.width) + BAR_MM, above.lines + below.lines),)

@@ -4,6 +4,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import MEASURES
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.gap import HOLE, Gap, type_hole
 from onewhole.statements.tokens import TokenKind
@@ -52,6 +53,30 @@ def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
     if cursor.word_ahead(1, _PLACE_WORDS):
         return _placed(cursor)
     return _mixed(cursor, impossible=impossible)
+
+
+def signed(cursor: Cursor) -> WithMinus | None:
+    """Read a number with a minus sign before it, before its denominator or both; None where none stands.
+
+    A problem has no such number; a child may write one as an answer.
+    """
+    front = cursor.took(TokenKind.MINUS)
+    if _fraction_ahead(cursor) and cursor.ahead(2).sort is TokenKind.MINUS:
+        top = cursor.number("a numerator")
+        cursor.take()
+        cursor.take()
+        _check_bottom(cursor, impossible=True)
+        bottom = cursor.number("a denominator")
+        inside = Quantity(mixed(bottom), (None, top)) if bottom else Impossible(None, top)
+        return WithMinus(inside, front=front, below=True)
+    if not front:
+        return None
+    found = numeral(cursor, impossible=True)
+    if isinstance(found, Gap):
+        cursor.refuse_hole(
+            "a number with a minus sign has no missing part", "Write the number that stands there."
+        )
+    return WithMinus(found)
 
 
 def _pointed(text: str) -> Quantity:
@@ -122,13 +147,18 @@ def _fraction_ahead(cursor: Cursor) -> bool:
 def _fraction(cursor: Cursor, *, impossible: bool) -> tuple[int | type_hole, int | type_hole]:
     top = _part(cursor, "a numerator")
     cursor.take()
+    _check_bottom(cursor, impossible=impossible)
+    return top, _part(cursor, "a denominator")
+
+
+def _check_bottom(cursor: Cursor, *, impossible: bool) -> None:
+    """Refuse a denominator that stands here and is 0 (but for what is impossible) or too large."""
     parts = int(cursor.here.text) if cursor.here.sort is TokenKind.NUMBER else 1
     if parts == 0 and not impossible:
         cursor.refuse("a whole cannot be cut into 0 equal parts", "Use a denominator of 1 or more.")
     if parts > LARGEST_DENOMINATOR:
         remedy = f"Use a denominator of {LARGEST_DENOMINATOR} or less; grade 4 uses 2 to 12 and 100."
         cursor.refuse("so many equal parts are not worked here", remedy)
-    return top, _part(cursor, "a denominator")
 
 
 def _part(cursor: Cursor, wanted: str) -> int | type_hole:

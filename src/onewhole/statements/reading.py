@@ -4,11 +4,12 @@ from onewhole.errors import OnewholeError
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, value
 from onewhole.statements.gap import Gap
-from onewhole.statements.numerals import numeral
+from onewhole.statements.numerals import numeral, signed
 from onewhole.statements.statement import (
     Comparison,
     MissingNumber,
@@ -71,20 +72,22 @@ def read_quantity(text: str, line: int = 1, column: int = 1) -> Quantity:
     return found
 
 
-def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossible | Relation:
-    """Read what a pupil wrote as an answer: a number, 3 3/0, or one of < = >.
+def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossible | WithMinus | Relation:
+    """Read what a pupil wrote as an answer: a number, with minus signs or without, 3 3/0, or one of < = >.
 
     >>> read_answer("3 3/0")
     Impossible(wholes=3, top=3)
+    >>> read_answer("-1/-2").value
+    Fraction(1, 2)
     """
     cursor = Cursor(tokens(text, line, column))
     if cursor.ahead(1).sort is not TokenKind.END:
         cursor.took(TokenKind.EQUALS)
-    found: Quantity | Impossible | Relation
+    found: Quantity | Impossible | WithMinus | Relation
     if cursor.here.sort in {TokenKind.COMPARE, TokenKind.EQUALS}:
         found = Relation(cursor.take().text)
     else:
-        read = numeral(cursor, impossible=True)
+        read = signed(cursor) or numeral(cursor, impossible=True)
         if isinstance(read, Gap):
             cursor.refuse_hole(
                 "an answer has no missing part", "Leave the cell blank if nothing was written."

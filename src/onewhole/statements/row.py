@@ -8,6 +8,7 @@ from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
@@ -29,7 +30,7 @@ class Sign(StrEnum):
     OVER = "/"
 
 
-Number = Quantity | Gap | Impossible
+Number = Quantity | Gap | Impossible | WithMinus
 Piece = Number | Over | Sign
 
 #: One part of a mixed number: its count, the hole, or None where nothing is written.
@@ -55,7 +56,7 @@ def flat(thing: Writable) -> tuple[Number | Sign, ...]:
 
 def _row(thing: Writable) -> Iterator[Piece]:
     match thing:
-        case Quantity() | Gap() | Impossible() | Over():
+        case Quantity() | Gap() | Impossible() | WithMinus() | Over():
             yield thing
         case Sum(terms):
             for at, term in enumerate(terms):

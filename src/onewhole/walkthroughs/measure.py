@@ -10,6 +10,7 @@ from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Part, Sign, row
@@ -97,6 +98,8 @@ def bit_width(piece: Bit) -> int:
             return _mixed(wholes, top, bottom)
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0)
+        case WithMinus(unsigned, front, below):
+            return bit_width(unsigned) + _SIGN * (front + below)
         case Quantity(ladder, counts):
             if ladder.style is Style.MIXED:
                 return _mixed(counts[0], counts[1], ladder.denominator)

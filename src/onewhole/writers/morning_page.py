@@ -18,6 +18,7 @@ from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.problems.about import About, Units, most_first
 from onewhole.problems.needs import Operation
 from onewhole.problems.worked import WorkedProblem
@@ -116,7 +117,7 @@ def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
 def _wrote(written: Written) -> Formula | str:
     """Return an answer as a formula where it reads as one, and as it stands where not."""
     match written.read:
-        case Quantity() | Impossible() | Relation():
+        case Quantity() | Impossible() | WithMinus() | Relation():
             return formula(written.read)
         case Blank() | Unreadable():
             return f"“{written.text.strip()}”"

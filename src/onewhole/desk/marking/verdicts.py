@@ -20,6 +20,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text as typed
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Relation
@@ -127,7 +128,7 @@ def _judge(problem: Problem, text: str, wanted: FormWanted) -> Judged:
 
 def _thing(written: Written) -> Writable | None:
     match written.read:
-        case Quantity() | Impossible() | Relation():
+        case Quantity() | Impossible() | WithMinus() | Relation():
             return written.read
         case Blank() | Unreadable():
             return None

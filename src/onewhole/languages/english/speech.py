@@ -8,6 +8,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Number, Part, Sign, flat
 from onewhole.statements.writable import Writable
@@ -56,8 +57,20 @@ def _said(piece: Number | Sign) -> str:
             return _mixed(wholes, top, bottom)
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0)
+        case WithMinus():
+            return _signed(piece)
         case _:
             assert_never(piece)
+
+
+def _signed(number: WithMinus) -> str:
+    minus = SIGNS[Sign.MINUS]
+    if number.below:
+        top, bottom = number.fraction
+        said = f"{count_words(top)} {SIGNS[Sign.OVER]} {minus} {count_words(bottom)}"
+    else:
+        said = _said(number.unsigned)
+    return f"{minus} {said}" if number.front else said
 
 
 def _quantity(quantity: Quantity) -> str:

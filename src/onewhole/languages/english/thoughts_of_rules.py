@@ -14,6 +14,7 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.ADDED_WHOLES: ("I know how to add whole numbers, so I did that part",),
         RuleThought.SIGN_CHANGED: ("I may have changed the sign halfway without seeing it",),
         RuleThought.STILL_ADDING: ("we were adding before, so I may have gone on adding",),
+        RuleThought.STILL_TAKING: ("we were taking away before, so I may have gone on taking away",),
         RuleThought.MINUS_EVERYWHERE: ("it says minus, so I do minus with every number I see",),
         RuleThought.PLUS_EVERYWHERE: ("it says plus, so I do plus with every number I see",),
         RuleThought.TIMES_EVERYWHERE: ("I do times with every number I see",),

@@ -8,6 +8,7 @@ from onewhole.misconceptions.thoughts.sizes import (
     BiggerDigits,
     BiggerNumber,
     BiggerPiecesWin,
+    BottomsCounted,
     CrossesOut,
     EvensOut,
     FewerMissing,
@@ -21,6 +22,7 @@ from onewhole.misconceptions.thoughts.sizes import (
     StartedWith,
     StillSoMany,
     TopAfterPoint,
+    TurnedOver,
     TwoAdditions,
     TwoSubtractions,
 )
@@ -89,5 +91,13 @@ def thought_of_sizes(thought: SizeThought) -> Sentences:
             return told(*sizes, ", so", Said(longer), "is smaller")
         case TopAfterPoint(top):
             return told("it is less than one, so I write zero, the point, and then", bare(top))
+        case TurnedOver(fraction, turned):
+            turns = ("one fraction is turned over, so", Said(fraction), "becomes", Said(turned))
+            return told(*turns) + told("then I do the tops and the bottoms")
+        case BottomsCounted(one, other, found, taken):
+            apart = told("I do the tops, and I do the bottoms")
+            if taken:
+                return apart + told("from", bare(other), "to", bare(one), "I counted", bare(found))
+            return apart + told(bare(one), "and", bare(other), "came to", bare(found))
         case _:
             assert_never(thought)

@@ -8,11 +8,9 @@ from onewhole.marking.diagnosis.chances import Chances, Intention, as_line, chan
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, hypotheses
 from onewhole.marking.diagnosis.reply import Reply, reply
 from onewhole.marking.diagnosis.weighing import acting, column, likelihoods
+from onewhole.marking.reading.answer import Blank, Unreadable
 from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks
-from onewhole.number.impossible import Impossible
-from onewhole.number.quantity import Quantity
-from onewhole.statements.statement import Relation
 
 #: The value for a missing reply, which is no evidence either way.
 Replies = tuple[Reply | None, ...]
@@ -64,7 +62,7 @@ def _reply(asked: Expected, mark: Mark) -> Reply | None:
     if mark.tier is Tier.LINE:
         return as_line(mark.patterns)
     read = mark.written.read
-    return reply(asked, read) if isinstance(read, Quantity | Impossible | Relation) else None
+    return None if isinstance(read, Blank | Unreadable) else reply(asked, read)
 
 
 def looks_of(table: Chances, meaning: Sequence[Intention | None], *, lines: bool) -> list[int]:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from onewhole.errors import InputError
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.chain import Chain
 from onewhole.statements.reading import read_answer, read_chains
 from onewhole.statements.statement import Relation
@@ -34,7 +35,7 @@ class Unreadable:
     why: str
 
 
-Read = Quantity | Impossible | Relation | Blank | Unreadable
+Read = Quantity | Impossible | WithMinus | Relation | Blank | Unreadable
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +81,7 @@ def read_written(text: str) -> Written:
     try:
         return Written(text, read_answer(text))
     except InputError as refused:
-        return _with_lines(text) or Written(text, Unreadable(_sentences(refused.what)))
+        return _with_lines(text) or _below_zero(text) or Written(text, Unreadable(_sentences(refused.what)))
 
 
 def _with_lines(text: str) -> Written | None:
@@ -95,6 +96,15 @@ def _with_lines(text: str) -> Written | None:
     if isinstance(last, Quantity):
         return Written(text, last, chains[0])
     return Written(text, Unreadable(_sentences("the working stops before its answer")))
+
+
+def _below_zero(text: str) -> Written | None:
+    """Read the last side of a working where it has a minus sign; its lines are not checked then."""
+    try:
+        last = read_answer(text.rpartition("=")[2])
+    except InputError:
+        return None
+    return Written(text, last) if isinstance(last, WithMinus) else None
 
 
 def _sentences(what: str) -> str:

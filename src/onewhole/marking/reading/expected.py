@@ -13,6 +13,7 @@ from onewhole.misconceptions.slip import Slip
 from onewhole.number.ladder import joined, mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
+from onewhole.number.with_minus import WithMinus
 from onewhole.problems.needs import Needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
@@ -68,10 +69,10 @@ class Expected:
 
         >>> from onewhole.statements.reading import read_answer, read_statement
         >>> asked = expect(Problem("1", read_statement("7 2/6 - 3 5/6"), "7 2/6 - 3 5/6"))
-        >>> [asked.is_right(read_answer(text)) for text in ("3 1/2", "21/6", "3.5", "3 4/6")]
-        [True, True, True, False]
+        >>> [asked.is_right(read_answer(text)) for text in ("3 1/2", "21/6", "3.5", "3 4/6", "-3 1/2")]
+        [True, True, True, False, False]
         """
-        if isinstance(read, Quantity) and isinstance(self.right, Quantity):
+        if isinstance(read, Quantity | WithMinus) and isinstance(self.right, Quantity):
             return amount(read) == amount(self.right) or read == self.filled
         return isinstance(read, Relation) and read is self.right
 

@@ -17,6 +17,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
+from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.statement import Question, Relation
 from onewhole.working.form import ANY_FORM, FormWanted, overfull
@@ -137,7 +138,7 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
             return Mark(label, written, Verdict.BLANK)
         case Unreadable():
             return Mark(label, written, Verdict.UNREADABLE)
-        case Quantity() | Relation() | Impossible():
+        case Quantity() | Impossible() | WithMinus() | Relation():
             return (
                 _right(asked, written, read, wanted) if asked.is_right(read) else _wrong(asked, written, read)
             )
@@ -202,7 +203,7 @@ def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
     found = []
     if isinstance(read, Relation) != (asked.kind is None):
         found.append(Remark.SIGN_ASKED if asked.kind is None else Remark.NUMBER_ASKED)
-    elif isinstance(read, Quantity) and read.kind is not asked.kind:
+    elif isinstance(read, Quantity | WithMinus) and read.kind is not asked.kind:
         found.append(Remark.UNIT_MISSING if read.kind is Kind.NUMBER else Remark.OTHER_UNIT)
     if asked.may_be_slip(read):
         found.append(Remark.MAY_BE_SLIP)

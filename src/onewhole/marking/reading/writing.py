@@ -9,6 +9,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.statement import Relation
 
@@ -18,8 +19,8 @@ TEN = 10
 def alike(outcome: Outcome) -> Hashable:
     """Return what answers that are written alike have in common; equal for them and only for them.
 
-    4 8/5 and 5 3/5 are not alike, nor are 3/6 and 1/2. Empty parts make no difference: 3 0/6 is 3, 0 3/6 is
-    3/6, 0 ft 7 in is 7 in, 12.30 is 12.3.
+    4 8/5 and 5 3/5 are not alike, nor are 3/6 and 1/2, nor -1/2 and 1/-2. Empty parts make no difference:
+    3 0/6 is 3, 0 3/6 is 3/6, 0 ft 7 in is 7 in, 12.30 is 12.3.
 
     >>> from onewhole.statements.reading import read_quantity as read
     >>> alike(read("4 8/5")) == alike(read("5 3/5")), alike(read("12.30")) == alike(read("12.3"))
@@ -30,6 +31,8 @@ def alike(outcome: Outcome) -> Hashable:
             return _quantity(outcome)
         case Impossible(wholes, top):
             return "over nothing", wholes or 0, top
+        case WithMinus(unsigned, front, below):
+            return "signed", front, below, alike(unsigned)
         case Relation():
             return outcome
         case _:
@@ -52,8 +55,19 @@ def _quantity(written: Quantity) -> Hashable:
 
 
 def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
-    """Return how much an answer is, with what it measures; None for 3 3/0 and for a sign."""
-    return (outcome.kind, outcome.value) if isinstance(outcome, Quantity) else None
+    """Return how much an answer is, with what it measures; None for 3 3/0 and for a sign.
+
+    >>> from onewhole.statements.reading import read_answer as read
+    >>> amount(read("-1/-2")) == amount(read("1/2")), str(amount(read("-3"))[1])
+    (True, '-3')
+    """
+    match outcome:
+        case Quantity() | WithMinus():
+            return None if outcome.value is None else (outcome.kind, outcome.value)
+        case Impossible() | Relation():
+            return None
+        case _:
+            assert_never(outcome)
 
 
 def alike_line(line: Expression) -> Hashable:

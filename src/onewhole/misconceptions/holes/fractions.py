@@ -87,6 +87,12 @@ def first_fraction(case: Case) -> Quantity:
     return fraction_alone(left(case))
 
 
+def first_over_turned(case: Case) -> Quantity:
+    """Return that fraction turned over. Raises ValueError where its numerator is 0."""
+    fraction = first_fraction(case)
+    return Quantity(mixed(fraction.amounts[1]), (None, fraction.ladder.denominator))
+
+
 def one_fraction(case: Case) -> Quantity:
     """Return the one fraction that is asked for. Raises LookupError where there is none."""
     match case.statement:

@@ -1,5 +1,6 @@
 """Thoughts that a pattern has of more than one kind, and those of many holes."""
 
+from onewhole.misconceptions.asks.amounts import CanBeLeft, MoreThanEach
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.holes.fractions import (
     after_renaming,
@@ -9,10 +10,10 @@ from onewhole.misconceptions.holes.fractions import (
     left,
     right,
 )
-from onewhole.misconceptions.holes.parts import have, need, small
+from onewhole.misconceptions.holes.parts import have, need, small, typed_pair, wrote
 from onewhole.misconceptions.thoughts.pieces import PutTogetherInstead
 from onewhole.misconceptions.thoughts.rules import RuleThought
-from onewhole.misconceptions.thoughts.sizes import FewerMissing, SameGap, SameStep
+from onewhole.misconceptions.thoughts.sizes import BottomsCounted, FewerMissing, SameGap, SameStep
 from onewhole.statements.statement import Relation
 
 
@@ -29,6 +30,20 @@ def same_step_renaming(case: Case) -> SameStep:
     return SameStep(
         before.ladder.denominator, after.ladder.denominator, before.amounts[-1], after.amounts[-1]
     )
+
+
+def bottoms_counted(case: Case) -> BottomsCounted:
+    """Return what two denominators were said to come to, the larger first where one is taken."""
+    pair, found = typed_pair(case), wrote(case).ladder.denominator
+    one, other = pair.first.ladder.denominator, pair.second.ladder.denominator
+    if pair.taken:
+        one, other = max(one, other), min(one, other)
+    return BottomsCounted(one, other, found, taken=pair.taken)
+
+
+def more_than_each_or_left(case: Case) -> MoreThanEach | CanBeLeft:
+    """Ask whether the answer is more than each of two that are added, or can be left when one is taken."""
+    return (CanBeLeft if typed_pair(case).taken else MoreThanEach)(left(case), right(case), wrote(case))
 
 
 def gaps(case: Case) -> SameGap | FewerMissing:

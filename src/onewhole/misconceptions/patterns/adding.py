@@ -28,7 +28,7 @@ from onewhole.misconceptions.holes.parts import (
     wrote,
 )
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
-from onewhole.misconceptions.source import CLASS_PAGE, COMMON, Source, coded
+from onewhole.misconceptions.source import CLASS_PAGE, COMMON, WRONG_OPERATION, Source, coded
 from onewhole.misconceptions.thoughts.pieces import (
     CarriesTen,
     EnoughForOne,
@@ -62,7 +62,6 @@ from onewhole.working.strategies.units_apart import UNITS_APART
 
 _FULL = "2 4/5 + 1 3/5", "4 2/5"
 _PLAIN = "3/5 + 1/5", "4/5"
-_WRONG_OPERATION = "wrong-operation family of Siegler & Pyke (2013), Developmental Psychology 49"
 
 
 def _bent(when: When, **steps: Act) -> BentTry:
@@ -163,7 +162,7 @@ ADDING = (
         shows_when="always",
         thinking=plain(RuleThought.RULES_MIXED),
         ask=filled(PushedTogether, typed_first, typed_second, units_there),
-        source=Source(_WRONG_OPERATION),
+        source=Source(WRONG_OPERATION),
         example=Example(*_PLAIN, "3/5"),
         attempt=_bent(always, unit_by_unit=cut_anew(tops_multiplied, bottom_kept)),
     ),
@@ -176,7 +175,7 @@ ADDING = (
         shows_when="always",
         thinking=plain(RuleThought.RULE_FOR_TIMES),
         ask=filled(MoreOrLess, asked, typed_first),
-        source=Source(_WRONG_OPERATION),
+        source=Source(WRONG_OPERATION),
         example=Example(*_PLAIN, "3/25"),
         attempt=_bent(always, unit_by_unit=cut_anew(tops_multiplied, bottoms_multiplied)),
     ),

@@ -39,7 +39,7 @@ from onewhole.misconceptions.wrong_steps.apart import (
     smaller_from_larger,
     together,
 )
-from onewhole.misconceptions.wrong_steps.bent import When, bent, on_like_parts
+from onewhole.misconceptions.wrong_steps.bent import Bent, When, bent, on_like_parts, on_parts
 from onewhole.misconceptions.wrong_steps.cutting import bottoms_added, cut_anew, tops_apart
 from onewhole.misconceptions.wrong_steps.regrouping import Act, nothing
 from onewhole.misconceptions.wrong_steps.when import always, counts, pieces_differ, wholes_are_taken
@@ -57,8 +57,11 @@ _EXAMPLE = "5 4/6 - 2 1/6", "3 3/6"
 
 
 def _bent(when: When, unit_by_unit: Act, regroup: Act = nothing) -> BentTry:
-    strategy = bent(REGROUP_FIRST, {"regroup": regroup, "unit_by_unit": unit_by_unit})
-    return on_like_parts(strategy, when, taken=True)
+    return on_like_parts(_strategy(unit_by_unit, regroup), when, taken=True)
+
+
+def _strategy(unit_by_unit: Act, regroup: Act) -> Bent:
+    return bent(REGROUP_FIRST, {"regroup": regroup, "unit_by_unit": unit_by_unit})
 
 
 def _first_has_more_wholes(state: PairState) -> bool:
@@ -190,13 +193,13 @@ PARTS_APART = (
         name="adds instead",
         topic=Topic.SUBTRACT_LIKE,
         family=Family.OPERATION,
-        rule="Wholes and numerators are both added.",
-        shows_when="always",
+        rule="Wholes and numerators are both added; pieces of two sizes are cut to one size first.",
+        shows_when="always, also with unlike denominators",
         thinking=plain(RuleThought.STILL_ADDING),
         ask=filled(MoreOrLess, asked, typed_first),
         source=Source("add-instead-of-subtract (VanLehn 1990)"),
         example=Example(*_EXAMPLE, "7 5/6"),
-        attempt=_bent(always, apart(together, together), regroup=adds_instead),
+        attempt=on_parts(_strategy(apart(together, together), adds_instead), always, taken=True),
     ),
     Pattern(
         id="A18",

@@ -10,6 +10,7 @@ class RuleThought(Enum):
     ADDED_WHOLES = auto()
     SIGN_CHANGED = auto()
     STILL_ADDING = auto()
+    STILL_TAKING = auto()
     MINUS_EVERYWHERE = auto()
     PLUS_EVERYWHERE = auto()
     TIMES_EVERYWHERE = auto()

@@ -155,6 +155,24 @@ class TopAfterPoint:
     top: int
 
 
+@dataclass(frozen=True, slots=True)
+class TurnedOver:
+    """One fraction is turned over, ``fraction`` into ``turned``; then tops and bottoms are worked apart."""
+
+    fraction: Quantity
+    turned: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class BottomsCounted:
+    """Tops and bottoms are worked apart, and two bottoms together (``taken``: from one another) give one."""
+
+    one: int
+    other: int
+    found: int
+    taken: bool
+
+
 #: Every thought about sizes.
 SizeThought = (
     BiggerBottom
@@ -175,4 +193,6 @@ SizeThought = (
     | MoreDigits
     | SmallerPlaces
     | TopAfterPoint
+    | TurnedOver
+    | BottomsCounted
 )

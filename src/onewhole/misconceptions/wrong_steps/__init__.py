@@ -4,6 +4,7 @@
 :mod:`~.regrouping`      one unit is opened, and something is lost or invented
 :mod:`~.apart`           the units are worked apart, and not all of them rightly
 :mod:`~.cutting`         the denominator is worked on as if it were a count
+:mod:`~.across`          tops and bottoms by themselves, and more done to them
 :mod:`~.converting`      both numbers are turned into one fraction, wrongly
 :mod:`~.shifting`        equal shift and adding back, done on one side or twice
 :mod:`~.writing`         the answer is found and written in another way
