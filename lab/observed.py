@@ -25,7 +25,7 @@ FILE = Path(__file__).parents[2] / "shared" / "domain" / "observed-answers-2011.
 #: numerators and denominators are each worked by themselves. "Kept the denominator": only numerators are
 #: worked, over a denominator that is kept or common (so that it is right where the numerators were renamed).
 CODES = {
-    "IndepComp": frozenset({"A18", "A19", "B01", "B02", "B06", "P01", "P02"}),
+    "IndepComp": frozenset({"A18", "A19", "B01", "B02", "B06", "B13", "P01", "P02"}),
     "OpNumKeepDen": frozenset({"B03", "B04", "B09", "B10", "P06"}),
 }
 

@@ -11,6 +11,7 @@ number.
 
 from collections.abc import Iterator
 from fractions import Fraction
+from itertools import chain
 from math import lcm
 
 #: Raw text and amount (None for a denominator of 0).
@@ -34,8 +35,9 @@ def grouped(n: int, d: int) -> Answer | None:
 def subtracted(w1: int, n1: int, w2: int, n2: int, d: int) -> dict[str, Answer]:
     """Answer w1 n1/d - w2 n2/d by every pattern that applies, right answers by luck among them."""
     found: dict[str, Answer] = {}
-    for road in (_opening, _apart, _whole_on_top, _one_fraction, _shifts_and_slips):
-        found.update({key: answer for key, answer in road(w1, n1, w2, n2, d) if answer is not None})
+    roads = (_opening, _apart, _whole_on_top, _one_fraction, _shifts_and_slips)
+    rows = chain(*(road(w1, n1, w2, n2, d) for road in roads), _fractions_subtracted(w1, n1, d, w2, n2, d))
+    found.update({key: answer for key, answer in rows if answer is not None})
     return found
 
 
@@ -105,7 +107,8 @@ def _shifts_and_slips(w1: int, n1: int, w2: int, n2: int, d: int) -> Iterator[Fo
 
 def added(w1: int, n1: int, w2: int, n2: int, d: int) -> dict[str, Answer]:
     """Answer w1 n1/d + w2 n2/d by every pattern that applies, right answers by luck among them."""
-    return {key: answer for key, answer in _added(w1, n1, w2, n2, d) if answer is not None}
+    rows = chain(_added(w1, n1, w2, n2, d), _fractions_added(w1, n1, d, w2, n2, d))
+    return {key: answer for key, answer in rows if answer is not None}
 
 
 def _added(w1: int, n1: int, w2: int, n2: int, d: int) -> Iterator[Found]:
@@ -127,6 +130,8 @@ def _added(w1: int, n1: int, w2: int, n2: int, d: int) -> Iterator[Found]:
 def unlike_added(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> dict[str, Answer]:
     """Answer w1 n1/d1 + w2 n2/d2 with unlike denominators; the wholes are added by themselves."""
     w, n, larger = w1 + w2, n1 + n2, max(d1, d2)
+    common = lcm(d1, d2)
+    apart = abs((w1 - w2) * common + n1 * common // d1 - n2 * common // d2)
     found = {
         "B01": raw(w, n, d1 + d2),
         "B03": raw(w, n, lcm(d1, d2)),
@@ -136,8 +141,29 @@ def unlike_added(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> dict[s
         "B08": raw(w, n1 * d1 + n2 * d2, d1 * d2) if n1 != n2 else None,
         "B09": raw(w, n, d1),
         "B10": raw(w, n, d1 * d2),
+        "B11": grouped(apart, common),
+        **dict(_fractions_added(w1, n1, d1, w2, n2, d2)),
     }
     return {key: answer for key, answer in found.items() if answer is not None}
+
+
+def _fractions_added(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> Iterator[Found]:
+    """Two fractions without wholes, worked across after one of them is turned over, or with a fact off."""
+    if w1 or w2 or not n1 or not n2:
+        return
+    if n1 != d1:
+        yield "B12", raw(0, d1 + n2, n1 + d2)
+    yield "B13", raw(0, n1 + n2, d1 + d2 - 1)
+
+
+def _fractions_subtracted(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> Iterator[Found]:
+    if w1 or w2 or not n1 or not n2:
+        return
+    if n1 not in {d1, d2}:
+        yield "B12", raw(0, abs(d1 - n2), abs(n1 - d2))
+    under = abs(d1 - d2)
+    if n1 != n2 and under:
+        yield "B13", raw(0, abs(n1 - n2), under - 1 or under + 1)
 
 
 def unlike_subtracted(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> dict[str, Answer]:
@@ -149,9 +175,15 @@ def unlike_subtracted(w1: int, n1: int, d1: int, w2: int, n2: int, d2: int) -> d
     found = {
         "A12": raw(w, 0, 1) if Fraction(n1, d1) != Fraction(n2, d2) else None,
         "B02": raw(w, n, abs(d1 - d2)),
+        "B03": raw(w, n, lcm(d1, d2)),
+        "B04": raw(w, n, max(d1, d2)),
         "B06": raw(w, n, d1 + d2),
+        "B09": raw(w, n, d1),
+        "B10": raw(w, n, d1 * d2),
+        **dict(_fractions_subtracted(w1, n1, d1, w2, n2, d2)),
     }
     d = lcm(d1, d2)
+    found["A17"] = raw(w1 + w2, n1 * d // d1 + n2 * d // d2, d)
     opening = dict(_opening(w1, n1 * d // d1, w2, n2 * d // d2, d))
     opening.pop("A34", None)
     found.update(opening)

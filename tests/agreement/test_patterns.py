@@ -130,7 +130,24 @@ def test_unlike_denominators_agree_and_break_once() -> None:
         done.update(slip.pattern for slip in slips)
     print("unlike:", len(questions), dict(done))
     opening = {*(f"A{number:02}" for number in range(1, 12)), "A36"}
-    assert set(done) == {"A12", *opening, *(f"B{number:02}" for number in range(1, 11))}
+    assert set(done) == {"A12", "A17", *opening, *(f"B{number:02}" for number in range(1, 14))}
+
+
+def test_two_plain_fractions_agree_and_break_once() -> None:
+    """The same on every sum and difference of two fractions without wholes, down from sixths."""
+    every = [Quantity(mixed(d), (None, n)) for d in (2, 3, 4, 5, 6) for n in range(1, d)]
+    done: Counter[str] = Counter()
+    for first, second in product(every, repeat=2):
+        both = [Question(plus(first, second))]
+        if first.value >= second.value:
+            both.append(Question(minus(first, second)))
+        for question in both:
+            slips = shows(question)
+            assert written(slips) == by_definition(question), text(question)
+            for slip in slips:
+                breaks_once(question, slip)
+            done.update(slip.pattern for slip in slips)
+    assert set(done) >= {"A17", "B11", "B12", "B13"}
 
 
 def _numbers(denominator: int) -> list[Quantity]:

@@ -13,9 +13,9 @@ from fractions import Fraction
 import pytest
 
 from onewhole.misconceptions.attempt import answer_claim
-from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import luck
-from onewhole.statements.reading import read_statement
+from onewhole.statements.reading import read_answer, read_statement
 from tests.agreement.by_definition import subtracted
 
 #: Problem, patterns with an answer of their own, patterns that are right by luck.
@@ -62,6 +62,39 @@ def test_as_many_patterns_are_told_apart(problem: str, own: int, lucky: int) -> 
     times = Counter(answer_claim(slip.wrote) for slip in slips)
     assert sum(times[answer_claim(slip.wrote)] == 1 for slip in slips) == own
     assert sum(luck(pattern, statement) for pattern in kept) == lucky
+
+
+#: Problem, right answer, pattern and what only that pattern writes. Chosen by computing all patterns.
+ONLY_ITS_OWN = (
+    ("2/8 - 1/6", "1/12", "A17", "10/24"),
+    ("2/8 - 1/10", "3/20", "B02", "1/2"),
+    ("2/8 - 1/6", "1/12", "B03", "1/24"),
+    ("2/8 - 1/10", "3/20", "B04", "1/10"),
+    ("2/8 - 1/10", "3/20", "B09", "1/8"),
+    ("2/8 - 1/6", "1/12", "B10", "1/48"),
+    ("1/8 + 2/6", "11/24", "B11", "5/24"),
+    ("1/8 + 1/6", "7/24", "B12", "9/7"),
+    ("1/8 + 1/8", "2/8", "B12", "9/9"),
+    ("2/8 - 1/6", "1/12", "B12", "7/4"),
+    ("2/8 - 1/8", "1/8", "B12", "7/6"),
+    ("1/8 + 1/6", "7/24", "B13", "2/13"),
+    ("1/8 + 1/8", "2/8", "B13", "2/15"),
+    ("2/8 - 1/6", "1/12", "B13", "1/1"),
+)
+
+
+@pytest.mark.parametrize(("problem", "right", "key", "wrote"), ONLY_ITS_OWN)
+def test_a_problem_on_which_only_one_pattern_writes_this(
+    problem: str, right: str, key: str, wrote: str
+) -> None:
+    """Nobody else's answer is that amount, in any way to write it, and it is not the right one."""
+    slips = shows(read_statement(problem))
+    mine = by_id(key).slip(read_statement(problem))
+    assert mine is not None
+    assert mine.wrote == read_answer(wrote)
+    amounts = {answer_claim(outcome) for outcome in mine.outcomes}
+    others = {answer_claim(outcome) for slip in slips if slip.pattern != key for outcome in slip.outcomes}
+    assert amounts.isdisjoint(others | {answer_claim(read_answer(right))})
 
 
 @pytest.mark.parametrize("denominator", [3, 4, 5, 6, 8, 10, 12])

@@ -36,6 +36,13 @@ def written(outcomes: tuple[Outcome, ...]) -> list[str]:
         ("A26", "4 3/8 - 5/8", ["4", "3 3/8"]),
         ("A26", "4 - 3/8", ["4"]),
         ("A25", "4 3/8 - 1 5/8", ["7/8"]),
+        ("B02", "1/2 - 2/5", ["1/3", "-1/-3"]),
+        ("B02", "3/4 - 1/6", ["2/2", "2/-2"]),
+        ("B02", "4/6 - 5/8", ["1/2", "-1/-2"]),
+        ("B02", "3/5 - 1/2", ["2/3"]),  # nothing is below zero
+        ("B02", "3 1/4 - 1 3/5", ["2 2/1"]),  # wholes are worked apart
+        ("B13", "3/5 + 1/2", ["4/6", "4/8"]),
+        ("B13", "2/3 - 1/2", ["1/2"]),  # one fewer than 1 is no denominator
     ],
 )
 def test_other_ways(key: str, problem: str, outcomes: list[str]) -> None:

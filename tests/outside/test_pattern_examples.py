@@ -75,6 +75,10 @@ EXAMPLES = (
     ("B08", "2/3 + 1/4", "11/12", "10/12", ""),
     ("B09", "2/3 + 1/4", "11/12", "3/3", ""),
     ("B10", "3/4 + 1/6", "11/12", "4/24", ""),
+    # Not of the collection: ours, after pupils' own answers in Siegler, Thompson & Schneider (2011) but B11.
+    ("B11", "1/2 + 2/3", "7/6", "1/6", ""),
+    ("B12", "3/5 + 1/2", "11/10", "6/5", ""),
+    ("B13", "3/5 + 1/2", "11/10", "4/6", ""),
 )
 #: The collection says for these topics which patterns answer alike, and not for unlike denominators.
 SAID_ALIKE = ("A", "P")

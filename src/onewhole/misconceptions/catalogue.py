@@ -93,6 +93,6 @@ def shows(statement: Statement) -> tuple[Slip, ...]:
 
     >>> from onewhole.statements.reading import read_statement
     >>> [slip.pattern for slip in shows(read_statement("3/8 + 2/8"))]
-    ['P01', 'P06', 'P07', 'P08', 'P09']
+    ['P01', 'P06', 'P07', 'P08', 'P09', 'B12', 'B13']
     """
     return tuple(slip for pattern in patterns() if (slip := pattern.slip(statement)))
