@@ -67,7 +67,8 @@ def siegler() -> Part:
 def _note() -> str:
     return (
         "The study coded each answer as independent components (numerators and denominators each worked by "
-        "themselves: A18, A19, B01, B02, B06, B13, P01, P02) or as kept denominator (B03, B04, B09, B10, P06)."
+        "themselves: A18, A19, B01, B02, B06, B13, P01, P02) or as kept denominator (B03, B04, B09, B10, "
+        "P06)."
     )
 
 

@@ -9,7 +9,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
-from onewhole.statements.expression import Expression, quantities
+from onewhole.statements.expression import Expression, Over, Sum, Times, quantities, value
 from onewhole.statements.gap import Gap
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
 from onewhole.working.line import LineContent
@@ -93,6 +93,7 @@ class Belongings:
         self.asked = case.statement
         self.found: set[Quantity] = set()
         self.numbers: set[int] = {0}
+        self.units: set[Unit] = set()
         for said in (case.statement, *(line.says for line in case.slip.lines)):
             self._says(said)
         for outcome in case.slip.outcomes:
@@ -100,7 +101,7 @@ class Belongings:
                 self._quantity(outcome)
             if isinstance(outcome, Impossible):
                 self.numbers |= {outcome.top, outcome.wholes or 0}
-        self.units = {unit for one in self.found for unit in one.ladder.units}
+        self.units |= {unit for one in self.found for unit in one.ladder.units}
         if any(one.ladder.style is Style.MIXED for one in self.found):
             self.units.add(ONE)
         self._renamed(case)
@@ -125,6 +126,9 @@ class Belongings:
     def _expression(self, expression: Expression) -> None:
         for quantity in quantities(expression):
             self._quantity(quantity)
+        for part in _parts(expression):
+            if isinstance(part, Over) and value(part.bottom):
+                self.units.add(Unit(1 / value(part.bottom)))
 
     def _quantity(self, quantity: Quantity) -> None:
         self.found.add(quantity)
@@ -162,14 +166,38 @@ class Belongings:
         return unit in self.units
 
     def _is_part(self, quantity: Quantity) -> bool:
-        """A number that stands there, a part of one, or a fraction made of two numbers that stand there."""
+        """A number that stands there, a part of one, one turned over, or a fraction made of two of them."""
         if quantity in self.found or any(_part(quantity, one) for one in self.found):
+            return True
+        if quantity.counts[0] is None and any(_turned_over(quantity, one) for one in self.found):
             return True
         if quantity == whole(quantity.parts):
             return quantity.parts in self.numbers
         if quantity.ladder.style is Style.MIXED and isinstance(self.asked, MissingNumber):
             return {quantity.parts, quantity.ladder.denominator} <= self.numbers
         return False
+
+
+def _parts(expression: Expression) -> Iterator[Expression]:
+    """An expression and everything that it is made of."""
+    yield expression
+    match expression:
+        case Sum(terms):
+            for term in terms:
+                yield from _parts(term.part)
+        case Times(one, other) | Over(one, other):
+            yield from _parts(one)
+            yield from _parts(other)
+        case Quantity():
+            pass
+
+
+def _turned_over(quantity: Quantity, of: Quantity) -> bool:
+    """Say whether one is the fraction of the other with top and bottom exchanged: 5/3 of 3/5."""
+    return of.ladder.style is Style.MIXED and (of.amounts[-1], of.ladder.denominator) == (
+        quantity.ladder.denominator,
+        quantity.parts,
+    )
 
 
 def _part(quantity: Quantity, of: Quantity) -> bool:

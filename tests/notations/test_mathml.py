@@ -10,7 +10,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, quantities
-from onewhole.statements.reading import read_statement
+from onewhole.statements.reading import read_answer, read_statement
 from onewhole.statements.statement import Relation, Statement
 from tests.kit.statements import any_expressions, statements
 
@@ -45,6 +45,18 @@ def test_what_is_no_number_can_be_shown() -> None:
     """A pupil's 3 3/0 and a sign alone are written too."""
     assert "<mfrac><mn>3</mn><mn>0</mn></mfrac>" in mathml(Impossible(3, 3))
     assert "<mo>&gt;</mo>" in mathml(Relation.GREATER)
+
+
+@pytest.mark.parametrize(
+    ("written", "inside"),
+    [
+        ("-3", '<mrow><mo form="prefix">\N{MINUS SIGN}</mo><mn>3</mn></mrow>'),
+        ("1/-2", '<mfrac><mn>1</mn><mrow><mo form="prefix">\N{MINUS SIGN}</mo><mn>2</mn></mrow></mfrac>'),
+    ],
+)
+def test_a_minus_sign_stands_before_its_number(written: str, inside: str) -> None:
+    """It is a prefix, in front of the number or of the denominator."""
+    assert inside in mathml(read_answer(written))
 
 
 @given(statements())

@@ -1,6 +1,6 @@
 import pytest
 
-from onewhole.notations.text import text
+from onewhole.notations.text import printed, text
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import decimal, mixed, places
 from onewhole.number.quantity import Quantity
@@ -61,3 +61,12 @@ def test_parts_alone() -> None:
     assert text(Relation.LESS) == "<"
     for impossible in (Impossible(3, 3), Impossible(None, 3)):
         assert read_answer(text(impossible)) == impossible
+
+
+@pytest.mark.parametrize(
+    "written", ["-1/2", "-3", "-1 1/2", "-1/-2", "1/-2", "-0.5", "-5 ft 2 in", "-3/0", "3/-0"]
+)
+def test_an_answer_with_minus_signs_stands_as_it_was_written(written: str) -> None:
+    """Read and written, it is the same again; printed, its digits are grouped."""
+    assert text(read_answer(written)) == written
+    assert printed(read_answer("-1200")) == "-1,200"

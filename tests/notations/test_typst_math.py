@@ -5,9 +5,15 @@ import typst
 
 from onewhole.notations.typst_math import typst_math
 from onewhole.number.impossible import Impossible
-from onewhole.statements.reading import read_statement
+from onewhole.statements.reading import read_answer, read_statement
 from onewhole.statements.statement import Relation
 
+MINUS = [
+    ("-1 1/2", "\N{MINUS SIGN}1 frac(1, 2)"),
+    ("-1/-2", "\N{MINUS SIGN}frac(1, \N{MINUS SIGN}2)"),
+    ("1/-2", "frac(1, \N{MINUS SIGN}2)"),
+    ("-5 ft 2 in", '\N{MINUS SIGN}"5 ft 2 in"'),
+]
 SET = [
     ("7 2/6 - 3 5/6", "7 frac(2, 6) \N{MINUS SIGN} 3 frac(5, 6)"),
     ("(6 - 3) + 2/6", "(6 \N{MINUS SIGN} 3) + frac(2, 6)"),
@@ -44,8 +50,14 @@ def test_what_is_no_number_can_be_set() -> None:
     assert typst_math(Relation.LESS) == "<"
 
 
+@pytest.mark.parametrize(("written", "math"), MINUS)
+def test_minus_signs_can_be_set(written: str, math: str) -> None:
+    """In front of the number, and before the denominator."""
+    assert typst_math(read_answer(written)) == math
+
+
 def test_typst_takes_it() -> None:
     """Every formula above is math to Typst, with only the names hole and ring added."""
-    formulas = [math for _, math in SET]
+    formulas = [math for _, math in (*SET, *MINUS)]
     page = typst.compile(PAGE.encode(), format="svg", sys_inputs={"formulas": json.dumps(formulas)})
     assert page

@@ -96,7 +96,7 @@ def test_predictions_come_out(problem: str, predicted: dict[str, str]) -> None:
 
 
 def test_the_share_of_counted_wrong_answers_that_patterns_explain() -> None:
-    """At least seven in ten of the wrong answers that pupils wrote fit a pattern, raw or in amount."""
+    """At least 81 in a hundred of the wrong answers that pupils wrote fit a pattern, raw or in amount."""
     raw = amount = pupils = 0
     for problem, answers in COUNTED.items():
         slips = shows(read_statement(problem))
@@ -108,7 +108,7 @@ def test_the_share_of_counted_wrong_answers_that_patterns_explain() -> None:
             print(f"{problem} = {wrote} ({times}): raw {exact}, by amount {close}")
     print(f"wrong answers {pupils}; explained raw {raw}, raw or by amount {amount}, not {pupils - amount}")
     assert pupils == 97
-    assert amount >= 0.7 * pupils
+    assert amount >= 0.81 * pupils
 
 
 def fitting(slips: tuple[Slip, ...], wrote: str, *, raw: bool) -> list[str]:

@@ -7,6 +7,7 @@ import pytest
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
+from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, minus, plus, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.reading import (
@@ -165,9 +166,17 @@ class TestAnswer:
             ("<", Relation.LESS),
             (">", Relation.GREATER),
             ("2 ft 7 in", feet(2, 7)),
+            ("-3 3/6", WithMinus(sixths(3, 3))),
+            ("\N{MINUS SIGN} 2 ft 7 in", WithMinus(feet(2, 7))),
+            ("-3/-6", WithMinus(sixths(None, 3), below=True)),
+            ("= 3/-6", WithMinus(sixths(None, 3), front=False, below=True)),
+            ("-3/0", WithMinus(Impossible(None, 3))),
+            ("-3/-0", WithMinus(Impossible(None, 3), below=True)),
         ],
     )
-    def test_what_a_pupil_wrote(self, written: str, read: Quantity | Impossible | Relation) -> None:
+    def test_what_a_pupil_wrote(
+        self, written: str, read: Quantity | Impossible | WithMinus | Relation
+    ) -> None:
         """A number, what is no number, or a sign."""
         assert read_answer(written) == read
 
@@ -177,7 +186,10 @@ class TestAnswer:
             ("", 1, "a number is missing: here the line ends"),
             ("3 + 3", 3, "an answer is one number: here there is “+”"),
             ("3 3/6 r", 7, "an answer is one number: here there is “r”"),
-            ("-3", 1, "a number is missing: here there is “-”"),
+            ("--3", 2, "a number is missing: here there is “-”"),
+            ("-?", 2, "a number with a minus sign has no missing part"),
+            ("3 1/-2", 5, "a denominator is missing: here there is “-”"),
+            ("-1/-2000", 5, "so many equal parts are not worked here: here there is “2000”"),
             ("?/6", 1, "an answer has no missing part"),
             ("<=", 2, "an answer is one number: here there is “=”"),
         ],

@@ -4,7 +4,7 @@ from onewhole.languages.english.speech import named, say
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import mixed, places
 from onewhole.number.quantity import Quantity
-from onewhole.statements.reading import read_statement
+from onewhole.statements.reading import read_answer, read_statement
 from onewhole.statements.statement import Relation
 
 SAID = [
@@ -61,6 +61,19 @@ def test_parts_alone() -> None:
     """An answer may be a sign, or a number that is none."""
     assert say(Relation.GREATER) == "is greater than"
     assert say(Impossible(3, 3)) == "three and three over zero"
+
+
+@pytest.mark.parametrize(
+    ("written", "said"),
+    [
+        ("-1 1/2", "minus one and one half"),
+        ("-1/-2", "minus one over minus two"),
+        ("1/-2", "one over minus two"),
+    ],
+)
+def test_minus_signs_are_said_where_they_stand(written: str, said: str) -> None:
+    """A child's answer with signs is said as it stands."""
+    assert say(read_answer(written)) == said
 
 
 def test_class_denominators_are_always_named() -> None:

@@ -4,7 +4,8 @@ import pytest
 
 from onewhole.marking.reading.answer import Blank, Unreadable, read_written
 from onewhole.number.impossible import Impossible
-from onewhole.statements.reading import read_quantity
+from onewhole.number.with_minus import WithMinus
+from onewhole.statements.reading import read_answer, read_quantity
 from onewhole.statements.statement import Relation
 
 
@@ -59,6 +60,17 @@ def test_what_cannot_be_read_is_kept_with_the_reason(cell: str) -> None:
     assert isinstance(written.read, Unreadable)
     assert written.read.why.endswith("Look at the paper; an answer is one number such as 3 3/6")
     assert not written.blank
+
+
+@pytest.mark.parametrize(
+    ("cell", "plain"),
+    [("-3/6", "-3/6"), ("'-3/6", "-3/6"), (" \N{MINUS SIGN}3", "-3"), ("3/5 - 1/2 = 2/5 = -1/10", "-1/10")],
+)
+def test_a_minus_sign_is_read_as_written(cell: str, plain: str) -> None:
+    """Also behind the apostrophe that keeps it text in a spreadsheet, and at the end of a working."""
+    written = read_written(cell)
+    assert (written.text, written.read) == (cell, read_answer(plain))
+    assert isinstance(written.read, WithMinus)
 
 
 @pytest.mark.parametrize("cell", ["6-Mar", "Mar-06", "03/06/2026", "2026-03-06", "6-Mar-26"])

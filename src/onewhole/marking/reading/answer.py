@@ -13,6 +13,8 @@ from onewhole.statements.statement import Relation
 
 #: Dashes that mean "nothing written" when they are all there is in a cell.
 _DASHES = "-\N{MINUS SIGN}\N{EN DASH}\N{EM DASH}\N{HYPHEN}\N{NON-BREAKING HYPHEN}"
+#: An apostrophe that a spreadsheet, or a table of ours, puts before what would begin a formula.
+_KEPT_AS_TEXT = re.compile(rf"\s*'([{_DASHES}=].*)", re.DOTALL)
 _MONTH = r"(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
 _DATE = re.compile(
     rf"\d{{1,2}}-{_MONTH}(?:-\d+)?|{_MONTH}-\d{{1,4}}|\d{{1,4}}([-/.])\d{{1,2}}\1\d{{1,4}}", re.IGNORECASE
@@ -70,6 +72,9 @@ def read_written(text: str) -> Written:
     >>> read_written("three").read.why
     'A number is missing: here there is “three”. Look at the paper; an answer is one number such as 3 3/6'
     """
+    if (kept := _KEPT_AS_TEXT.fullmatch(text)) is not None:
+        inside = read_written(kept.group(1))
+        return Written(text, inside.read, inside.chain)
     if not text.strip().strip(_DASHES).strip():
         return Written(text, Blank())
     if _DATE.fullmatch(text.strip()):
