@@ -17,7 +17,20 @@ from tests.kit.odds import PAGE, known, one, weighed
 
 ASKED, READY = known()
 SINGLES = sorted(each.patterns[0] for each in READY.hypotheses if len(each.patterns) == 1)
-STRAY = ("", "-", "see me", "5 1/8", "4 6/8", "9 1/7", "3", "39/8", "<", "3 3/0", "9 13/8 - 4 6/8 = 5 7/8")
+STRAY = (
+    "",
+    "-",
+    "see me",
+    "5 1/8",
+    "4 6/8",
+    "9 1/7",
+    "3",
+    "39/8",
+    "<",
+    "3 3/0",
+    "-1/-2",
+    "9 13/8 - 4 6/8 = 5 7/8",
+)
 
 rows = st.sampled_from([*SINGLES, ""]).flatmap(
     lambda key: st.lists(st.sampled_from((None, None, *STRAY)), min_size=12, max_size=12).map(

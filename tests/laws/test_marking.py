@@ -31,7 +31,7 @@ EXPECTED = tuple(expect(problem) for problem in PAGE)
 TABLES = tables(EXPECTED)
 PATTERNS = [pattern.id for pattern in patterns()]
 SORTS = {pattern: by_pattern(pattern, PAGE) for pattern in PATTERNS} | {"right": all_right(PAGE)}
-STRAY = ("", "-", "see me", "5 1/8", "4 6/8", "9 1/7", "3", "39/8", "<", "3 3/0", "2 ft")
+STRAY = ("", "-", "see me", "5 1/8", "4 6/8", "9 1/7", "3", "39/8", "<", "3 3/0", "-1/2", "2 ft")
 
 cells = st.sampled_from(sorted(SORTS)).flatmap(
     lambda sort: st.lists(st.sampled_from((None, None, None, *STRAY)), min_size=12, max_size=12).map(
@@ -195,5 +195,6 @@ def test_the_stray_answers_are_of_every_sort() -> None:
         "Quantity",
         "Relation",
         "Impossible",
+        "WithMinus",
     }
     assert sum(isinstance(read, Unreadable) for read in reads) == 1

@@ -101,6 +101,7 @@ def spread(said: str, labels: list[str]) -> set[str]:
         ("4 3/0", "four and three over zero"),
         ("2 ft 7 in", "two feet seven inches"),
         (">", "is greater than"),
+        ("-1/-2", "minus one over minus two"),
         ("about two ", None),
     ],
 )

@@ -106,12 +106,39 @@ SIMPLEST = FormWanted(simplest=True)
         ("7 2/6 - 3 5/6", "4 3/6", Verdict.WRONG, Verdict.WRONG),
         ("7 2/6 = 6 ?/6", "6 8/6", Verdict.RIGHT, Verdict.RIGHT),
         ("5/6 ? 7/8", "<", Verdict.RIGHT, Verdict.RIGHT),
+        ("3/4 - 1/4", "-1/-2", Verdict.FORM, Verdict.FORM),
     ],
 )
 def test_the_two_settings_of_form(problem: str, written: str, mixed: Verdict, simplest: Verdict) -> None:
     """Each setting asks for one thing: the right amount in another form is "form"; wrong stays wrong."""
     assert one_mark(problem, written, MIXED).verdict is mixed
     assert one_mark(problem, written, SIMPLEST).verdict is simplest
+
+
+@pytest.mark.parametrize(
+    ("problem", "written", "patterns"),
+    [
+        ("1/2 - 2/5", "-1/-3", ("B02",)),
+        ("3/4 - 1/6", "2/-2", ("B02",)),
+        ("3/4 - 1/6", "-1", ("B02",)),  # as much as 2/-2
+        ("7 2/6 - 3 5/6", "-3 3/6", ()),
+        ("3/5 + 1/2", "-1/2", ()),  # one beside 4/8, but no slip makes a number go below zero
+        ("5/6 ? 7/8", "-3", ()),
+        ("5 ft 2 in - 2 ft 7 in", "-2 ft 7 in", ()),
+    ],
+)
+def test_a_negative_answer_is_wrong_and_fits_what_writes_it(
+    problem: str, written: str, patterns: tuple[str, ...]
+) -> None:
+    """It is read as it stands, never unreadable, and never one fact off something."""
+    mark = one_mark(problem, written)
+    assert (mark.verdict, mark.patterns) == (Verdict.WRONG, patterns)
+    assert Remark.MAY_BE_SLIP not in mark.remarks
+
+
+def test_two_minus_signs_are_the_right_amount() -> None:
+    """-1/-2 is 1/2, in a form that nobody asks for."""
+    assert one_mark("3/4 - 1/4", "-1/-2").verdict is Verdict.RIGHT
 
 
 @pytest.mark.parametrize(

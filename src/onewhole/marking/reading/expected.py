@@ -134,7 +134,8 @@ def _beside(slip: Slip, steps: tuple[Fraction, ...]) -> Iterable[tuple[Hashable,
         if isinstance(outcome, Quantity):
             for step in (*steps, *_own_piece(outcome)):
                 for near in (outcome.value - step, outcome.value + step):
-                    yield (outcome.kind, near), slip
+                    if near >= 0:
+                        yield (outcome.kind, near), slip
 
 
 def _own_piece(outcome: Quantity) -> tuple[Fraction, ...]:

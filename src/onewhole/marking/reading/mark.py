@@ -148,6 +148,8 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
 
 def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted) -> Mark:
     label, forms = asked.problem.label, asked.forms.get(alike(read), ())
+    if isinstance(read, WithMinus):
+        return Mark(label, written, Verdict.RIGHT if wanted == ANY_FORM else Verdict.FORM)
     if not isinstance(read, Quantity) or read == asked.filled:
         return Mark(label, written, Verdict.RIGHT, forms)
     full = _overfull(read)
