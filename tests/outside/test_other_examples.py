@@ -89,7 +89,7 @@ def said(outcome: Outcome) -> str:
 
 
 def _number(outcome: Outcome) -> Quantity | Impossible:
-    assert not isinstance(outcome, Relation)
+    assert isinstance(outcome, Quantity | Impossible)
     return outcome
 
 
