@@ -14,11 +14,11 @@ from starlette.routing import BaseRoute, Mount, Route
 from starlette.staticfiles import StaticFiles
 from starlette.types import ASGIApp
 
+from onewhole.desk.keep.error_location import error_location
 from onewhole.web.access.guard import Access, Guard
 from onewhole.web.access.login_link import login_link_routes
 from onewhole.web.app import App
 from onewhole.web.http.addresses import Addresses
-from onewhole.web.http.error_location import error_location
 from onewhole.web.http.handling import PageMount, PageRoute, respond, whole_routes
 from onewhole.web.http.refusal_page import refusal_page
 from onewhole.web.http.templates import FONTS

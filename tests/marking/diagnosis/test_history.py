@@ -82,7 +82,11 @@ def test_shares_that_cannot_be_are_refused() -> None:
             PupilNight(shares)
 
 
-def test_a_night_without_shares_says_that_all_is_gone() -> None:
-    """A finding that was set aside leaves nothing."""
-    assert PupilNight().gone(("A01",))
-    assert not PupilNight({"A01 B03": MILLION}).gone(("B03",))
+def test_a_finding_is_withdrawn_by_answers_and_not_by_days() -> None:
+    """Less than half is left, and less than half of what there was; a night without shares withdraws all."""
+    found = PupilNight({"A01": 960_000})
+    faded = _after(History(DAY, found.shares), 14).holds("A01")
+    assert not PupilNight({"A01": faded}).withdraws(("A01",), found)
+    assert PupilNight().withdraws(("A01",), found)
+    assert PupilNight({"A01": 499_999}).withdraws(("A01",), None)
+    assert not PupilNight({"A01 B03": MILLION}).withdraws(("B03",), None)

@@ -70,10 +70,17 @@ def run(
     as_json: AsJson = False,
 ) -> int:
     """Print how each problem went, what each pupil's answers may show, and groups."""
-    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
-    marked = desk.mark_files(
-        sheet, answers, meets=meets, confident=odds_typed(confident), tonight=tonight, asked=asked
-    )
+    odds, tonight = odds_typed(confident), None
+    if notebook:
+        tonight = notebooks.tonight_in(notebook, (date or now()).date())
+        with notebooks.failure_noted(tonight, sheet, notebook):
+            marked = desk.mark_files(
+                sheet, answers, meets=meets, confident=odds, tonight=tonight, asked=asked
+            )
+        for line in notebooks.failures_told(tonight):
+            print(line, file=sys.stderr)
+    else:
+        marked = desk.mark_files(sheet, answers, meets=meets, confident=odds, asked=asked)
     one = report.report(marked, pupil) if pupil is not None else None
     if notebook:
         notebooks.keep(marked, notebook)

@@ -21,17 +21,22 @@ from onewhole.desk.classes.class_records import (
 from onewhole.desk.classes.night_summary import (
     NightSummaries,
     NightSummary,
+    failed_text,
     notebook_night,
     read_summary,
     summary_text,
 )
+from onewhole.desk.keep.error_location import error_location
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.marking.readings import readings_in
 from onewhole.desk.tomorrow.overrides import Overrides, overrides_of, with_overrides
-from onewhole.errors import InputError
+from onewhole.errors import Fault, InputError
+from onewhole.findings.night_failed import NightFailed
+from onewhole.languages.english.nights_told import night_failed_told
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.marking.reading.class_answers import PupilTexts, read_texts
+from onewhole.notations.sentences.text import text_of
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.cache_inputs import cache_inputs_of
 from onewhole.store.corrections import corrections_of
@@ -45,6 +50,14 @@ FORM = 3
 HELD = 16
 
 Progress = Callable[[int, int], None]
+
+
+class NightFailedError(Fault):
+    """The program failed on this night: its answers are kept, and the other nights are read without it."""
+
+    def __init__(self, failed: NightFailed) -> None:
+        first, *others = night_failed_told(failed)
+        super().__init__(text_of((first,)), remedy=text_of(tuple(others)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,10 +90,11 @@ def night_summaries(book: Store, room_number: int) -> NightSummaries:
     Nights without answers have no summary and are not missing. Two queries, no marking.
     """
     chain = _chain(book, room_number)
-    fresh = (read_summary(chain.texts[night]) for night in chain.nights if night in chain.texts)
+    fresh = [read_summary(chain.texts[night]) for night in chain.nights if night in chain.texts]
     missing = tuple(night for night in chain.nights if night not in chain.texts)
     stamp = sha256(" ".join(chain.stamps[night] for night in chain.texts).encode()).hexdigest()
-    return NightSummaries(tuple(fresh), missing, stamp)
+    failed = tuple(NightFailed(one.day, one.name, one.failed) for one in fresh if one.failed)
+    return NightSummaries(tuple(one for one in fresh if not one.failed), missing, stamp, failed)
 
 
 def cached_summaries(book: Store, room_number: int) -> dict[int, tuple[NightSummary | None, bool]]:
@@ -116,15 +130,28 @@ def mark_night(book: Store, room_number: int, night_number: int) -> Marked:
 
 
 def marked_night(book: Store, room_number: int, night_number: int) -> MarkedNight:
-    """Return a night marked, as the answers alone say and with the teacher's word. Raises as `mark_night`."""
+    """Return a night marked, as the answers alone say and with the teacher's word. Raises as `mark_night`.
+
+    A night on which the program failed is tried again, and raises NightFailedError where it fails again; else
+    what was read without it is read anew.
+    """
     with book.snapshot() as seen:
         page = night_page(seen, room_number, night_number)
         chain = _chain(seen, room_number)
         here = room(seen, room_number)
     texts = _work_through(book, here, chain, chain.before(page), None)
-    found = _read(book, here, page, tuple(texts.values()), hold=True)
-    if night_number in chain.stamps and night_number not in chain.texts:
-        _keep(book, here, found, chain.stamps[night_number], quietly=True)
+    given, word = _given(book, here, page, tuple(texts.values()))
+    cached = chain.texts.get(night_number, "")
+    failed = bool(cached) and bool(read_summary(cached).failed)
+    try:
+        found = _marked(page, given, word, hold=True)
+        text = summary_text(page, found.marked, word.aside) if failed or not cached else cached
+    except Exception as fault:
+        raise NightFailedError(_failed(page, fault)) from fault
+    if night_number in chain.stamps and text != cached:
+        _keep(book, here, chain, night_number, text)
+        if failed:
+            _forget_after(book, chain, night_number)
     return found
 
 
@@ -208,37 +235,61 @@ def _work_through(
             continue
         if progress:
             progress(done, of)
-        found = _read(book, here, pages[night], tuple(texts.values()))
-        texts[night] = _keep(book, here, found, chain.stamps[night], quietly=progress is None)
+        texts[night] = _read(book, here, pages[night], tuple(texts.values()))
+        _keep(book, here, chain, night, texts[night], quietly=progress is None)
         done += 1
     if progress:
         progress(of, of)
     return texts
 
 
-def _keep(book: Store, here: Classroom, found: MarkedNight, stamp: str, *, quietly: bool) -> str:
-    """Cache the summary of a night; a failed cache write is ignored.
+def _read(book: Store, here: Classroom, page: NightPage, before: tuple[str, ...]) -> str:
+    """Return the summary of a night; one on which the program fails says so, and blocks no other."""
+    given, word = _given(book, here, page, before)
+    try:
+        return summary_text(page, _marked(page, given, word).marked, word.aside)
+    except Exception as fault:  # noqa: BLE001 - whatever one night does, the next ones are read
+        return failed_text(page, _failed(page, fault))
+
+
+def _failed(page: NightPage, fault: Exception) -> NightFailed:
+    return NightFailed(page.night.day, page.name, error_location(fault))
+
+
+def _keep(
+    book: Store, here: Classroom, chain: _Chain, night: int, text: str, *, quietly: bool = True
+) -> None:
+    """Cache the summary of a night; a failed cache write is ignored, unless it is to be told.
 
     Nothing is cached where an answer was written or a pupil erased since: the summary would be stale.
     """
-    text, night = summary_text(found.page, found.marked, found.overrides.aside), found.page.night.number
+    stamp = chain.stamps[night]
     with suppress(*(StoreRefused,) if quietly else ()), book.transaction() as now:
         _, stamps = _stamps(now, here.number)
         if stamps.get(night) == stamp and room(now, here.number).pupils == here.pupils:
             cache_night(now, night, stamp, text)
-    return text
 
 
-def _read(
-    book: Store, here: Classroom, page: NightPage, before: tuple[str, ...], *, hold: bool = False
-) -> MarkedNight:
+def _forget_after(book: Store, chain: _Chain, night: int) -> None:
+    """Make the cached summaries of all later nights stale."""
+    later = chain.nights[chain.nights.index(night) + 1 :]
+    with suppress(StoreRefused), book.transaction() as now:
+        for one in later:
+            cache_night(now, one, "", "")
+
+
+def _given(
+    book: Store, here: Classroom, page: NightPage, before: tuple[str, ...]
+) -> tuple[NightInput, Overrides]:
     if not here.pupils:
         raise InputError("There is no pupil in this class yet", remedy="Add pupils on the Class page.")
     with book.snapshot() as seen:
         corrections = corrections_of(seen, page.night.number)
         answers = standing_answers(seen, page, here, readings_in(corrections))
-    word = overrides_of(corrections)
-    given = NightInput(page.kept.typed, answers, page.night.day, before)
+    return NightInput(page.kept.typed, answers, page.night.day, before), overrides_of(corrections)
+
+
+def _marked(page: NightPage, given: NightInput, word: Overrides, *, hold: bool = False) -> MarkedNight:
     said = marked_of(given) if hold else _mark(given)
     return MarkedNight(page, given, said, with_overrides(said, word), word)
 

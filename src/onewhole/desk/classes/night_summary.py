@@ -1,7 +1,7 @@
 """The summary of a marked night: for each pupil how many were right, what the answers fitted."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 import msgspec
@@ -9,11 +9,14 @@ import msgspec
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, page_name
+from onewhole.findings.night_failed import NightFailed
 from onewhole.findings.status import Status
+from onewhole.languages.english.nights_told import night_failed_told
 from onewhole.marking.diagnosis.history import PupilNight
-from onewhole.marking.diagnosis.notebook import NotebookNight, good_until
+from onewhole.marking.diagnosis.notebook import NotebookNight, failed_night, good_until
 from onewhole.marking.grouping.night_of import night_of
 from onewhole.marking.reading.mark import PupilMarks, Verdict
+from onewhole.notations.sentences.text import text_of
 
 #: The letters under which verdicts are stored.
 _LETTERS = {
@@ -33,6 +36,7 @@ class PupilSummary:
     form than is asked for, ``w`` wrong, ``.`` nothing written, ``?`` not readable. ``fits`` has for the label
     of a wrong answer the ids of the patterns that it fits. ``status``, ``patterns`` and ``evidence`` (labels)
     are the finding's; ``set_aside`` says that the teacher does not want it, and then it says nothing.
+    ``left`` is what the night leaves of the pupil's own history.
     """
 
     code: str
@@ -43,6 +47,12 @@ class PupilSummary:
     evidence: tuple[str, ...]
     group: str
     set_aside: bool
+    left: PupilNight = field(default_factory=PupilNight)
+
+    @property
+    def kept(self) -> bool:
+        """Say whether anything of the pupil was read: what is left then stands, even where it is nothing."""
+        return bool(self.left.shares) or self.set_aside
 
     @property
     def right(self) -> int:
@@ -67,13 +77,17 @@ class PupilSummary:
 
 @dataclass(frozen=True, slots=True)
 class NightSummary:
-    """The summary of one night: ``pupils`` by code, those who wrote something; ``labels`` are the page's."""
+    """The summary of one night: ``pupils`` by code, those who wrote something; ``labels`` are the page's.
+
+    ``failed`` says where the program failed on this night, which tells nothing else then.
+    """
 
     night: int
     day: date
     name: str
     labels: tuple[str, ...]
     pupils: Mapping[str, PupilSummary]
+    failed: str = ""
 
     @property
     def until(self) -> date:
@@ -85,12 +99,19 @@ class NightSummary:
 class NightSummaries:
     """The summaries of a class's nights, and the numbers of the nights not marked yet, both by day.
 
-    ``stamp`` changes whenever any summary does.
+    ``stamp`` changes whenever any summary does. ``failed`` are the nights on which the program failed: they are
+    not among ``nights``.
     """
 
     nights: tuple[NightSummary, ...]
     missing: tuple[int, ...]
     stamp: str
+    failed: tuple[NightFailed, ...] = ()
+
+    @property
+    def failures_told(self) -> tuple[str, ...]:
+        """Return what is told of the nights on which the program failed."""
+        return tuple(text_of(night_failed_told(one)) for one in self.failed)
 
 
 def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozenset()) -> str:
@@ -99,9 +120,8 @@ def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozen
     ``aside`` are the pupils whose finding the teacher set aside: of them the next night knows nothing.
     """
     day = page.night.day
-    left = {code: PupilNight() if code in aside else one for code, one in marked.pupils.items()}
     page_is, counts = page_name(marked.sheet), marked.weighed.counts
-    mine = night_of(day, page_is, counts, marked.findings, marked.groups, pupils=left)
+    mine = night_of(day, page_is, counts, marked.findings, marked.groups, pupils={})
     groups = {pupil: group.name for group in marked.groups for pupil in group.pupils}
     pupils = {
         pupil.pupil: PupilSummary(
@@ -113,12 +133,19 @@ def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozen
             found.evidence,
             groups[pupil.pupil],
             pupil.pupil in aside,
+            PupilNight() if pupil.pupil in aside else marked.pupils.get(pupil.pupil, PupilNight()),
         )
         for pupil, found in zip(marked.marks.pupils, marked.findings, strict=True)
         if _wrote(pupil)
     }
     shown = NightSummary(page.night.number, day, page.name, page.labels, pupils)
     return f"{msgspec.json.encode(shown).decode()}\n{msgspec.json.encode(mine).decode()}"
+
+
+def failed_text(page: NightPage, failed: NightFailed) -> str:
+    """Return the same for a night on which the program failed: nothing but that."""
+    shown = NightSummary(page.night.number, page.night.day, page.name, page.labels, {}, failed.at)
+    return f"{msgspec.json.encode(shown).decode()}\n{msgspec.json.encode(failed_night(failed)).decode()}"
 
 
 @pupil_cache(maxsize=1024)
@@ -129,8 +156,10 @@ def read_summary(text: str) -> NightSummary:
 
 @pupil_cache(maxsize=1024)
 def notebook_night(text: str) -> NotebookNight:
-    """Read the second line of :func:`summary_text`: the night as the class's notebook has it."""
-    return msgspec.json.decode(text.partition("\n")[2], type=NotebookNight)
+    """Read :func:`summary_text` as the night of the class's notebook."""
+    shown = read_summary(text)
+    night = msgspec.json.decode(text.partition("\n")[2], type=NotebookNight)
+    return replace(night, pupils={code: one.left for code, one in shown.pupils.items() if one.kept})
 
 
 def _wrote(pupil: PupilMarks) -> bool:

@@ -1,12 +1,20 @@
 """The notebook of a class: read before a night, written after it."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from datetime import date
 from pathlib import Path
 
+from onewhole.desk.keep.error_location import error_location
 from onewhole.desk.marking.mark import Marked, page_name
-from onewhole.marking.diagnosis.notebook import Notebook, Tonight
+from onewhole.desk.page.sheets import sheet_in
+from onewhole.errors import Fault, OnewholeError
+from onewhole.findings.night_failed import NightFailed
+from onewhole.languages.english.nights_told import night_failed_told
+from onewhole.marking.diagnosis.notebook import Notebook, Tonight, failed_night, good_until
 from onewhole.marking.diagnosis.notebook_text import notebook_text, read_notebook
 from onewhole.marking.grouping.night_of import night_of
+from onewhole.notations.sentences.text import text_of
 from onewhole.presses.files import write
 from onewhole.presses.texts import read_text
 
@@ -18,6 +26,33 @@ def tonight_in(path: Path, on: date) -> Tonight:
     """
     text = read_text(path) if path.exists() else ""
     return Tonight(read_notebook(text, str(path)), on)
+
+
+@contextmanager
+def failure_noted(tonight: Tonight, sheet: Path, path: Path) -> Iterator[None]:
+    """Note in the notebook in a file that the program failed on tonight's answers, where it does.
+
+    The next nights are read without it, and the same page of the same day replaces it. The fault is raised
+    again; a refusal of what was typed is no fault, and nothing is noted.
+    """
+    try:
+        yield
+    except Exception as fault:
+        if isinstance(fault, Fault) or not isinstance(fault, OnewholeError):
+            failed = NightFailed(tonight.on, page_name(sheet_in(sheet)), error_location(fault))
+            book = tonight.notebook.and_night(failed_night(failed))
+            write(path, notebook_text(book).encode(), private=True)
+        raise
+
+
+def failures_told(tonight: Tonight) -> tuple[str, ...]:
+    """Return what is told of the nights on which the program failed, as long as their findings would be good.
+
+    >>> failures_told(Tonight(Notebook(), date(2026, 11, 24)))
+    ()
+    """
+    recent = (one for one in tonight.notebook.failures if one.on <= tonight.on <= good_until(one.on))
+    return tuple(text_of(night_failed_told(one)) for one in recent)
 
 
 def and_tonight(marked: Marked) -> Notebook:

@@ -87,7 +87,8 @@ class Week:
 class Weeks:
     """The weeks that are shown, the latest first, every week of the class with its count, and what is due.
 
-    ``plan`` says which skill comes back on which night. ``missing`` counts the nights not marked yet.
+    ``plan`` says which skill comes back on which night. ``missing`` counts the nights not marked yet,
+    ``failed`` tells of those on which the program failed.
     """
 
     shown: tuple[Week, ...]
@@ -95,6 +96,7 @@ class Weeks:
     due: tuple[BringBack, ...]
     plan: TermPlan
     missing: int
+    failed: tuple[str, ...] = ()
 
 
 def week(book: Store, room_number: int, today: date, around: date | None = None) -> Weeks:
@@ -133,6 +135,7 @@ def _week(book: Store, room_number: int, today: date, around: date | None) -> We
         bring_back(found, left, known, today),
         term_plan(known, today),
         len(left.missing),
+        left.failures_told,
     )
 
 

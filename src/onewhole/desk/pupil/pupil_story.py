@@ -105,7 +105,8 @@ class PupilStory:
 
     ``left`` are the skills that the pupil practised, those due first first.
 
-    ``missing`` counts the nights not marked yet: they are not in the story.
+    ``missing`` counts the nights not marked yet: they are not in the story. Neither are those on which the
+    program failed, of which ``failed`` tells.
     """
 
     pupil: Pupil
@@ -115,6 +116,7 @@ class PupilStory:
     left: tuple[SkillLeft, ...]
     hints: tuple[Hint, ...]
     missing: int
+    failed: tuple[str, ...] = ()
 
     @property
     def weeks(self) -> tuple[date, ...]:
@@ -159,6 +161,7 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
             if (mine := leave.pupils.get(code)) is not None and _says_something(mine)
         ),
         len(left.missing),
+        left.failures_told,
     )
 
 

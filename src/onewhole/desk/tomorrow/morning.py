@@ -7,6 +7,7 @@ from hashlib import sha256
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
+from onewhole.desk.classes.notebooks import failures_told
 from onewhole.desk.marking.heat import Heat, heat_of
 from onewhole.desk.marking.mark import Marked, shown_place
 from onewhole.desk.tomorrow.overrides import Overrides, group_key
@@ -67,7 +68,8 @@ class Card:
 class Morning:
     """All that stands on the page for tomorrow; ``until`` is the last day on which findings are good.
 
-    ``fingerprint`` changes with everything that the printed pages rest on.
+    ``stamp`` changes with everything that the printed pages rest on; ``failed`` tells of recent nights
+    on which the program failed.
     """
 
     page: NightPage
@@ -78,6 +80,7 @@ class Morning:
     papers: int
     until: date | None
     stamp: str
+    failed: tuple[str, ...] = ()
 
 
 def morning(book: Store, room_number: int, night_number: int) -> Morning:
@@ -96,6 +99,7 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
         sum(group.place is not GroupKind.ABSENT for group in found.said.groups for _ in group.pupils),
         marked.tonight.until if marked.tonight else None,
         fingerprint(found),
+        failures_told(marked.tonight) if marked.tonight else (),
     )
 
 

@@ -12,6 +12,7 @@
 :mod:`~.evidence`         the evidence problem by problem
 :mod:`~.diagnosis`        the odds of one pupil, with what speaks for and against
 :mod:`~.finding`          what is told of it: likely, possible, unsteady or nothing
+:mod:`~.course`           since which night an idea fits, or is gone
 :mod:`~.one_night`        one night read, with what earlier nights showed
 :mod:`~.interval`         the confidence interval of a share of right answers
 :mod:`~.information`      how much information an answer is expected to give

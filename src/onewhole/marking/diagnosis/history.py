@@ -21,7 +21,7 @@ from onewhole.marking.diagnosis.prior import key_of
 IDEA_STAYS, OTHER_STAYS = 900_000, 980_000
 #: A set with a smaller share, in millionths, is not kept by name.
 NAMED_FROM = 1000
-#: A finding is withdrawn when its ideas have less than half of the shares.
+#: A finding is withdrawn when its ideas have less than half of the shares; our own.
 GONE_BELOW = MILLION // 2
 
 _WITHOUT = frozenset(map(key_of, NO_PATTERN))
@@ -88,15 +88,28 @@ class PupilNight:
         """Refuse shares that cannot be."""
         _check(self.shares, MILLION)
 
-    def gone(self, patterns: Collection[str]) -> bool:
-        """Say whether the pupil, after this night, more likely has none of these ideas than one.
+    def held(self, patterns: Collection[str]) -> int:
+        """Return the share, in millionths, of the sets that contain one of these patterns or more.
+
+        >>> PupilNight({"A01": 300_000, "A02": 100_000, "sound": 600_000}).held(("A01", "A02"))
+        400000
+        """
+        return sum(share for key, share in self.shares.items() if not set(patterns).isdisjoint(key.split()))
+
+    def withdraws(self, patterns: Collection[str], found: "PupilNight | None") -> bool:
+        """Say whether the answers of this night withdraw what was found on an earlier one.
+
+        They do where less than half of the shares is left to these patterns, and less than half of what they
+        had after the night on which they were found, so that nothing is withdrawn by the days alone.
 
         >>> night = PupilNight({"A01": 300_000, "sound": 700_000})
-        >>> night.gone(("A01", "A02")), PupilNight({"A02": 600_000}).gone(("A01", "A02"))
-        (True, False)
+        >>> night.withdraws(("A01",), PupilNight({"A01": 900_000}))
+        True
+        >>> night.withdraws(("A01",), PupilNight({"A01": 400_000}))
+        False
         """
-        held = sum(share for key, share in self.shares.items() if not set(patterns).isdisjoint(key.split()))
-        return held < GONE_BELOW
+        least = GONE_BELOW if found is None else min(GONE_BELOW, found.held(patterns) // 2)
+        return self.held(patterns) < least
 
 
 @dataclass(frozen=True, slots=True)

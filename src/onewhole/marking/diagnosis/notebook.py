@@ -1,10 +1,13 @@
 """The notebook of a class: what each night showed, who sat where, and findings until they expire."""
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
+from onewhole.findings.idea_course import GoneSince, IdeaCourse
+from onewhole.findings.night_failed import NightFailed
+from onewhole.marking.diagnosis.course import RECENT_NIGHTS, course
 from onewhole.marking.diagnosis.history import Histories, History, PupilNight
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 
@@ -13,9 +16,6 @@ from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 GOOD_FOR_DAYS = 14
 #: A night is taken out of the notebook after so many days, when next to nothing of it is left in the odds.
 KEPT_FOR_DAYS = 140
-#: Exact fits of so many nights that could show a pattern count beside tonight's, if they are not too old; our
-#: own.
-RECENT_NIGHTS = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +40,8 @@ class NotebookNight:
 
     ``counts`` are thousandths of a pupil by hypothesis (:func:`onewhole.marking.diagnosis.prior.counted`).
     ``pupils`` are those who answered, each with what the night left of the own history; nights that an
-    earlier release wrote have none.
+    earlier release wrote have none. ``failed`` says where the program failed on this night, of which nothing
+    else is known then; empty where it did not.
     """
 
     on: date
@@ -49,11 +50,21 @@ class NotebookNight:
     seats: Mapping[str, Sat]
     findings: tuple[KeptFinding, ...]
     pupils: Mapping[str, PupilNight] = field(default_factory=dict)
+    failed: str = ""
 
     @property
     def until(self) -> date:
         """Return the last day on which the findings of this night are valid."""
         return good_until(self.on)
+
+
+def failed_night(failed: NightFailed) -> NotebookNight:
+    """Return the notebook entry of a night on which the program failed: nothing but that.
+
+    >>> Notebook((failed_night(NightFailed(date(2026, 11, 24), "Kites", "ValueError")),)).failures[0].at
+    'ValueError'
+    """
+    return NotebookNight(failed.on, failed.page, {}, {}, (), {}, failed.at)
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +84,11 @@ class Notebook:
         for night in self.nights:
             found = found.and_night(night.counts, night.on)
         return found.by(on)
+
+    @property
+    def failures(self) -> tuple[NightFailed, ...]:
+        """Return the nights on which the program failed, the earliest first."""
+        return tuple(NightFailed(one.on, one.page, one.failed) for one in self.nights if one.failed)
 
     def histories(self, on: date) -> Histories:
         """Return what the nights have shown of each pupil, for the night of a day."""
@@ -97,6 +113,19 @@ class Notebook:
             for pupil, by_pattern in seen.items()
         }
 
+    def withdrawn(self, pupil: str, on: date) -> tuple[tuple[tuple[str, ...], GoneSince], ...]:
+        """Return the patterns of earlier findings that would still be good and that answers withdrew."""
+        standing = [kept for _, kept in self.standing(pupil, on)]
+        recent = (kept for night in self.nights if on <= night.until for kept in night.findings)
+        gone = dict.fromkeys(one.patterns for one in recent if one.pupil == pupil and one not in standing)
+        courses = ((patterns, self.course(pupil, patterns)) for patterns in gone)
+        return tuple((patterns, since) for patterns, since in courses if isinstance(since, GoneSince))
+
+    def course(self, pupil: str, patterns: Collection[str]) -> IdeaCourse | None:
+        """Return how patterns went over the nights of a pupil (:func:`~.course.course`)."""
+        nights = [(night.on, night.pupils[pupil]) for night in self.nights if pupil in night.pupils]
+        return course(nights, patterns)
+
     @property
     def seats(self) -> Mapping[str, Sat]:
         """Return where each pupil sat last."""
@@ -114,8 +143,13 @@ class Notebook:
         found: list[tuple[NotebookNight, KeptFinding]] = []
         for night in reversed(self.nights):
             if on <= night.until:
+                was = night.pupils.get(pupil)
                 mine = (kept for kept in night.findings if kept.pupil == pupil)
-                found += ((night, kept) for kept in mine if not any(one.gone(kept.patterns) for one in later))
+                found += (
+                    (night, kept)
+                    for kept in mine
+                    if not any(one.withdraws(kept.patterns, was) for one in later)
+                )
             if pupil in night.pupils:
                 later.append(night.pupils[pupil])
         return tuple(found)

@@ -64,6 +64,7 @@ class _NightRecord:
     groups: tuple[_Seat, ...]
     findings: tuple[KeptFinding, ...]
     histories: tuple[_PupilRecord, ...] = ()
+    failed: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -123,13 +124,14 @@ def _kept(night: NotebookNight) -> _NightRecord:
             _PupilRecord(pupil, dict(one.shares), dict(one.fits))
             for pupil, one in sorted(night.pupils.items())
         ),
+        failed=night.failed,
     )
 
 
 def _night(kept: _NightRecord) -> NotebookNight:
     seats = {one.pupil: Sat(one.group, one.talk) for one in kept.groups}
     pupils = {one.pupil: one.night() for one in kept.histories}
-    return NotebookNight(kept.date, kept.page, kept.pupils, seats, kept.findings, pupils)
+    return NotebookNight(kept.date, kept.page, kept.pupils, seats, kept.findings, pupils, kept.failed)
 
 
 def _refused(told: str, file: str | None) -> NotebookError:

@@ -9,9 +9,9 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from onewhole.desk.keep.error_location import error_location
 from onewhole.web.access.security_log import log_refusal
 from onewhole.web.access.sessions import Sessions
-from onewhole.web.http.error_location import error_location
 from onewhole.web.http.refusal_page import refusal_page
 
 #: What a page of ours may load: its own scripts, styles, pictures and sounds, and nothing from elsewhere.
