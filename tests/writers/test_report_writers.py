@@ -10,7 +10,8 @@ import pytest
 from onewhole.desk.marking.mark import mark
 from onewhole.desk.pupil.report import report
 from onewhole.marking.diagnosis.finding import CAUTION
-from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
+from onewhole.marking.diagnosis.history import PupilNight
+from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight
 from onewhole.marking.diagnosis.report import Report
 from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.misconceptions.catalogue import patterns
@@ -137,10 +138,9 @@ def test_a_question_for_each_pattern_found() -> None:
 
 def test_earlier_findings_and_the_last_good_day_are_told() -> None:
     """Only where a night has a date."""
-    night = NotebookNight(date(2026, 11, 20), "Kites", {}, {}, ())
-    told = put_together(
-        NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), [(night, KeptFinding("K01", ("A01", "A10")))]
-    )
+    night = NotebookNight(date(2026, 11, 20), "Kites", {}, {}, (KeptFinding("K01", ("A01", "A10")),))
+    nights = Notebook((night,)), date(2026, 11, 24)
+    told = put_together(NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), nights)
     lines = report_lines(told, UNTIL)
     assert "On 2026-11-20 answers to “Kites” fitted A01 and A10; that is good until 2026-12-04." in lines
     assert "Good until 2026-12-08; look again then." in lines
@@ -149,6 +149,39 @@ def test_earlier_findings_and_the_last_good_day_are_told() -> None:
     assert made["earlier"] == [
         {"date": "2026-11-20", "page": "Kites", "patterns": ["A01", "A10"], "good_until": "2026-12-04"}
     ]
+
+
+def _nights(*found: PupilNight) -> tuple[Notebook, date]:
+    """Nights of K01 one day after another; A04 was likely on the first."""
+    first = date(2026, 11, 20)
+    days = [date.fromordinal(first.toordinal() + at) for at in range(len(found))]
+    kept = [(KeptFinding("K01", ("A04",)),), *[()] * len(found)]
+    nights = zip(days, kept, found, strict=False)
+    return Notebook(
+        tuple(NotebookNight(on, "Kites", {}, {}, said, {"K01": left}) for on, said, left in nights)
+    ), days[-1]
+
+
+def test_since_when_an_idea_fits_and_how_often_is_told() -> None:
+    """In words and as JSON, for what is found tonight."""
+    fits, none = PupilNight({"A04": 950_000}, {"A04": 2}), PupilNight({"A04": 900_000}, {"A04": 0})
+    told = put_together(NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), _nights(fits, none, fits))
+    assert told.finding.patterns == ("A04",)
+    line = "Answers fit it since 20 November, on 2 of the last 3 nights that could show it."
+    assert line in report_lines(told, UNTIL)
+    assert report_object(told)["held_since"] == {"on": "2026-11-20", "shown": 2, "of": 3}
+    assert report_object(told)["withdrawn"] == []
+
+
+def test_what_answers_withdrew_is_told() -> None:
+    """Since which night; it is no earlier finding any more."""
+    fits, gone = PupilNight({"A04": 950_000}, {"A04": 2}), PupilNight({"sound": 900_000}, {"A04": 0})
+    told = put_together(NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), _nights(fits, gone))
+    assert told.earlier == ()
+    [line] = [line for line in report_lines(told, UNTIL) if "is gone since" in line]
+    assert line.startswith("A04 (")
+    assert line.endswith("is gone since 21 November: the answers of that night speak against it.")
+    assert report_object(told)["withdrawn"] == [{"patterns": ["A04"], "on": "2026-11-21"}]
 
 
 def test_two_that_share_a_pattern_name_it_once() -> None:
@@ -187,7 +220,8 @@ def test_the_object_has_the_rows_and_is_json() -> None:
     made = report_object(_of("K01"))
     text = json.loads(json.dumps(made, default=float))
     assert list(text) == [
-        *("pupil", "finding", "sets", "together", "no_steady_pattern", "problems", "earlier", "caution")
+        *("pupil", "finding", "sets", "together", "no_steady_pattern", "problems", "earlier"),
+        *("held_since", "withdrawn", "caution"),
     ]
     assert text["sets"] == [["A04"]]
     assert text["problems"][2] == {

@@ -2,6 +2,7 @@
 
 from datetime import date
 
+from onewhole.findings.idea_course import HeldSince
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import text
@@ -26,9 +27,17 @@ def report_object(report: Report, until: date | None = None) -> Json:
             }
             for night, kept in report.earlier
         ],
+        "held_since": _held(report.held_since),
+        "withdrawn": [
+            {"patterns": list(patterns), "on": since.on.isoformat()} for patterns, since in report.withdrawn
+        ],
         "caution": CAUTION,
     }
     return told | ({"talk": talk_object(report.talk)} if report.talk else {})
+
+
+def _held(since: HeldSince | None) -> Json | None:
+    return {"on": since.on.isoformat(), "shown": since.shown, "of": since.of} if since else None
 
 
 def _problem(row: ReportRow) -> Json:

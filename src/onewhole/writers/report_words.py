@@ -6,6 +6,7 @@ from typing import assert_never
 
 from onewhole.findings.in_answer import Remark, Tier
 from onewhole.findings.status import Status
+from onewhole.languages.english.nights_told import held_told, withdrawn_told
 from onewhole.languages.english.words import ClassWords, names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
@@ -13,6 +14,7 @@ from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.mark import Verdict
 from onewhole.marking.reading.talk_word import TalkSaid
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
 from onewhole.writers.pattern_words import question
 
@@ -80,6 +82,8 @@ def _found(report: Report) -> Iterator[str]:
             assert_never(status)
     if report.sets:
         yield f"The odds that this is a steady idea: {in_words(report.odds)}."
+    if report.held_since and (since := held_told(report.held_since)):
+        yield text_of(since)
 
 
 def _fit(report: Report, begins: str) -> str:
@@ -111,6 +115,8 @@ def _beside(report: Report) -> Iterator[str]:
             f"On {night.on} answers to “{night.page}” fitted {names_listed(kept.patterns)}; "
             f"that is good until {night.until}."
         )
+    for patterns, since in report.withdrawn:
+        yield text_of(withdrawn_told(" or ".join(map(idea, patterns)), since))
 
 
 def talked(report: Report) -> tuple[str, ...]:

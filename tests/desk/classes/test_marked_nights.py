@@ -1,5 +1,6 @@
 """Nights are reckoned one after another, each with what the earlier ones showed, and kept as a cache."""
 
+import re
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -18,6 +19,7 @@ from onewhole.desk.classes.class_records import (
     start_room,
 )
 from onewhole.desk.classes.marked_nights import (
+    cached_summaries,
     mark_missing,
     mark_night,
     marked_night,
@@ -233,3 +235,47 @@ def test_a_night_of_another_class_is_not_reckoned(book: Store) -> None:
     other = start_room(book, "Room 13", 1, NOW)
     with pytest.raises(NotThere):
         mark_night(book, other.number, 1)
+
+
+def test_what_is_found_on_a_night_counts_for_the_same_pupil_on_the_next(book: Store) -> None:
+    """K01 fits A01 on every night: what is left of it is carried on, and fits of all nights are counted."""
+    reckon_all(book)
+    nights = [one.pupils["K01"].left for one in night_summaries(book, 1).nights]
+    assert all(night.held(("A01",)) > 900_000 and night.fits["A01"] == 3 for night in nights)
+    tonight = marked_night(book, 1, 3).marked.tonight
+    assert tonight is not None
+    assert tonight.before("").recent_fits(tonight.on)["K01"]["A01"] == 2 * 3
+
+
+def test_erasing_a_pupil_erases_the_history(book: Store) -> None:
+    """Nothing of the code stands in any summary, neither before the nights are read again nor after."""
+    reckon_all(book)
+    assert all('"K01"' in text for _, text in cached_nights(book, 1).values())
+    erase_pupil(book, 1, "K01")
+    assert cached_nights(book, 1) == {}
+    reckon_all(book)
+    assert len(cached_nights(book, 1)) == 3
+    assert not any("K01" in text for _, text in cached_nights(book, 1).values())
+
+
+def test_a_finding_set_aside_is_not_carried_on(book: Store) -> None:
+    """The next night knows nothing of the pupil, as of a new one."""
+    say(book, 2, "K01", FindingAside(aside=True))
+    reckon_all(book)
+    assert night_summaries(book, 1).nights[1].pupils["K01"].left.shares == {}
+    tonight = marked_night(book, 1, 3).marked.tonight
+    assert tonight is not None
+    assert tonight.notebook.histories(tonight.on).of["K01"].shares == {}
+
+
+def test_a_summary_of_an_earlier_form_is_read(book: Store) -> None:
+    """Those that an earlier release kept say nothing of a history: they are told all the same."""
+    reckon_all(book)
+    text = cached_nights(book, 1)[1][1]
+    old = re.sub(r',"left":\{[^{}]*\{[^{}]*\},[^{}]*\{[^{}]*\}\}', "", text).replace(',"failed":""', "")
+    assert "left" not in old
+    cache_night(book, 1, "1.0", old)
+    summary, stale = cached_summaries(book, 1)[1]
+    assert stale
+    assert summary is not None
+    assert summary.pupils["K01"].patterns == ("A01",)

@@ -6,8 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classes.notebooks import and_tonight, keep, tonight_in
+from onewhole.desk.classes.notebooks import and_tonight, failure_noted, failures_told, keep, tonight_in
 from onewhole.desk.marking.mark import as_object, mark
+from onewhole.errors import InputError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
 from onewhole.marking.diagnosis.notebook_text import NotebookError
 
@@ -78,3 +79,31 @@ def test_a_night_without_a_notebook_has_nothing_to_keep() -> None:
     """It was read without one."""
     with pytest.raises(ValueError, match="without a notebook"):
         and_tonight(mark(SHEET, OPEN))
+
+
+def test_a_fault_is_noted_and_the_next_night_is_read_without_it(tmp_path: Path) -> None:
+    """The notebook says so for as long as findings of that night would be good; the same page replaces it."""
+    path, sheet = tmp_path / "class.json", tmp_path / "sheet.txt"
+    sheet.write_text(SHEET)
+    keep(mark(TELLING, _clear(A02), tonight=tonight_in(path, FIRST)), path)
+    tonight = tonight_in(path, LATER)
+    with pytest.raises(ZeroDivisionError), failure_noted(tonight, sheet, path):
+        raise ZeroDivisionError("K01 wrote 3 4/8")
+    assert "3 4/8" not in path.read_text()
+    after = tonight_in(path, date(2026, 11, 13))
+    [told] = failures_told(after)
+    assert told.startswith("The answers of 12 November (“Kites”) could not be worked through")
+    known = mark(SHEET, OPEN, tonight=after)
+    assert known.findings[0].diagnosis.odds[0].patterns == ("A02",)
+    assert failures_told(tonight_in(path, date(2026, 11, 27))) == ()
+    keep(mark(SHEET, OPEN, tonight=tonight), path)
+    assert failures_told(tonight_in(path, date(2026, 11, 13))) == ()
+
+
+def test_a_refusal_is_no_fault(tmp_path: Path) -> None:
+    """What was typed is to be mended: nothing is noted."""
+    path, sheet = tmp_path / "class.json", tmp_path / "sheet.txt"
+    sheet.write_text(SHEET)
+    with pytest.raises(InputError), failure_noted(tonight_in(path, FIRST), sheet, path):
+        mark(SHEET, "pupil,9\nK01,1", tonight=tonight_in(path, FIRST))
+    assert not path.exists()

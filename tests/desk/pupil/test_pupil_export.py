@@ -87,6 +87,7 @@ def test_both_forms_hold_findings_with_the_caution_and_what_was_given_out(tmp_pa
     assert held["findings"]["how_known"] == HOW_KNOWN
     (night,) = held["findings"]["nights"]
     assert night["says"].startswith("Answers to 1 and 2")
+    assert night["carried"].startswith("What the next night is weighed with: A01 9")
     assert [(one["what"], one["to"], one["why"]) for one in held["given_out"]] == [
         ("=the page", "her family", "a talk")
     ]
@@ -99,6 +100,7 @@ def test_both_forms_hold_findings_with_the_caution_and_what_was_given_out(tmp_pa
         ("finding", night["says"]),
         ("finding: each answer", night["answers"]),
         ("finding: sat with", night["group"]),
+        ("finding: carried on", night["carried"]),
         ("given out", "'=the page, to her family (a talk)"),
     ]
     book.close()

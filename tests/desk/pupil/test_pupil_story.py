@@ -6,14 +6,18 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classes.class_records import NotThere, Store, open_book
+from onewhole.desk.classes.class_records import NotThere, Store, night_pages, open_book
 from onewhole.desk.classes.demo import fill_demo
 from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.pupil.pupil_story import GOOD_FOR_DAYS, story
+from onewhole.store.answers import KeptAnswer
 from onewhole.store.correction_rows import (
     FindingAside,
 )
 from onewhole.store.corrections import Correction, keep_correction
+from tests.kit.club import DAY, ROWS, small_club
+from tests.kit.club import NOW as CLUB
+from tests.kit.kept import keep_answer
 
 TODAY = date(2026, 11, 25)
 NOW = datetime(2026, 11, 25, 16, tzinfo=UTC)
@@ -81,4 +85,22 @@ def test_nothing_reckoned_is_said_and_draws_nothing(tmp_path: Path) -> None:
     fill_demo(made, NOW)
     told = story(made, 1, "K01", TODAY)
     assert (told.missing, told.nights, told.picture, told.hints) == (9, (), "", ())
+    made.close()
+
+
+def test_a_finding_is_gone_with_the_first_night_that_speaks_against_it(tmp_path: Path) -> None:
+    """K01 fits one idea on two nights, and works rightly on the third: told as gone since that day."""
+    made = open_book(tmp_path / "room12.class")
+    small_club(made, 3)
+    last = next(page for page in night_pages(made, 1) if page.night.number == 3)
+    for label, right in zip(last.labels, ROWS["K02"], strict=True):
+        keep_answer(made, KeptAnswer(3, "K01", label, right, CLUB, "teacher"))
+    mark_missing(made, 1, lambda _done, _of: None)
+    second, first = story(made, 1, "K01", DAY + timedelta(days=2)).hints
+    assert (first.gone, second.gone) == (DAY + timedelta(days=2),) * 2
+    assert not second.good
+    assert second.days_left > 0
+    steady = story(made, 1, "K03", DAY + timedelta(days=2)).hints[0]
+    assert steady.good
+    assert steady.course == "Answers fit it since 1 September, on 3 of the last 3 nights that could show it."
     made.close()

@@ -83,10 +83,11 @@ def test_shares_that_cannot_be_are_refused() -> None:
 
 
 def test_a_finding_is_withdrawn_by_answers_and_not_by_days() -> None:
-    """Less than half is left, and less than half of what there was; a night without shares withdraws all."""
-    found = PupilNight({"A01": 960_000})
-    faded = _after(History(DAY, found.shares), 14).holds("A01")
-    assert not PupilNight({"A01": faded}).withdraws(("A01",), found)
-    assert PupilNight().withdraws(("A01",), found)
-    assert PupilNight({"A01": 499_999}).withdraws(("A01",), None)
-    assert not PupilNight({"A01 B03": MILLION}).withdraws(("B03",), None)
+    """Less than half is left on a night that could show it, and less than half of what there was."""
+    found, left = PupilNight({"A01": 960_000}, {"A01": 2}), {"A01": 470_000, "sound": 500_000}
+    assert PupilNight(left, {"A01": 0}).withdraws(("A01",), found)
+    assert not PupilNight(left, {"B03": 0}).withdraws(("A01",), found)
+    assert not PupilNight(left, {"A01": 0}).withdraws(("A01",), PupilNight({"A01": 900_000}))
+    assert PupilNight({"A01": 499_999}, {"A01": 0}).withdraws(("A01",), None)
+    assert not PupilNight({"A01 B03": MILLION}, {"B03": 0}).withdraws(("B03",), None)
+    assert not PupilNight().withdraws(("A01",), found)

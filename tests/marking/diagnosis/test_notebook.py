@@ -107,7 +107,7 @@ def test_a_finding_is_withdrawn_by_the_answers_of_a_later_night() -> None:
     first, second, third = _days(3)
     book = Notebook((_held(first, 980_000, 2), _held(second, 980_000, 2)))
     assert [night.on for night, _ in book.standing("K01", third)] == [second, first]
-    gone = NotebookNight(third, "Kites", {}, {}, (), {"K01": PupilNight({"sound": 700_000})})
+    gone = NotebookNight(third, "Kites", {}, {}, (), {"K01": PupilNight({"sound": 700_000}, {"A01": 0})})
     assert book.and_night(gone).standing("K01", third) == ()
     again = book.and_night(gone).and_night(_held(SECOND, 900_000, 2))
     assert [night.on for night, _ in again.standing("K01", SECOND)] == [SECOND]

@@ -7,9 +7,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from onewhole.findings.night_failed import NightFailed
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.history import PupilNight
-from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat
+from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat, failed_night
 from onewhole.marking.diagnosis.notebook_text import NotebookError, notebook_text, read_notebook
 
 words = st.text(max_size=12)
@@ -109,7 +110,18 @@ NOW = """\
       "A10": 0
      }
     }
-   ]
+   ],
+   "failed": ""
+  },
+  {
+   "date": "2026-11-25",
+   "page": "Tails",
+   "until": "2026-12-09",
+   "pupils": {},
+   "groups": [],
+   "findings": [],
+   "histories": [],
+   "failed": "ValueError at x.py:7"
   }
  ]
 }
@@ -131,7 +143,8 @@ def test_a_notebook_of_an_earlier_release_is_read() -> None:
 def test_a_notebook_is_written_as_ever() -> None:
     """Byte for byte: a pupil's own history is in it, as shares in millionths and exact fits."""
     left = {"K01": PupilNight({"A01": 980_000, "sound": 15_000}, {"A01": 3, "A10": 0})}
-    book = Notebook((NotebookNight(date(2026, 11, 24), "Kites", {"A01": 990}, {}, (), left),))
+    failed = failed_night(NightFailed(date(2026, 11, 25), "Tails", "ValueError at x.py:7"))
+    book = Notebook((NotebookNight(date(2026, 11, 24), "Kites", {"A01": 990}, {}, (), left), failed))
     assert notebook_text(book) == NOW
     assert read_notebook(NOW) == book
 

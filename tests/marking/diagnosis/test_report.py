@@ -7,7 +7,7 @@ from fractions import Fraction
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import POSSIBLE_FROM, findings
-from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
+from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight
 from onewhole.marking.diagnosis.report import Report, report
 from onewhole.statements.reading import read_statement
 from tests.kit.answers import TWELVE, all_right, by_pattern, marked_against, right
@@ -64,6 +64,7 @@ def test_what_is_asked_and_what_was_found_before_are_handed_on() -> None:
     read = weighed({"K01": all_right(PAGE)})
     [found] = findings(marks, read.diagnoses)
     ask = (read_statement("9 5/8 - 6 6/8"),)
-    night = NotebookNight(date(2026, 11, 10), "Kites", {}, {}, ())
-    told = report(marks, read, found, ask, [(night, KeptFinding("K01", ("A01",)))])
-    assert (told.ask, told.earlier) == (ask, ((night, KeptFinding("K01", ("A01",))),))
+    kept, day = KeptFinding("K01", ("A01",)), date(2026, 11, 10)
+    night = NotebookNight(day, "Kites", {}, {}, (kept,))
+    told = report(marks, read, found, ask, (Notebook((night,)), day))
+    assert (told.ask, told.earlier, told.withdrawn) == (ask, ((night, kept),), ())

@@ -50,11 +50,6 @@ class PupilSummary:
     left: PupilNight = field(default_factory=PupilNight)
 
     @property
-    def kept(self) -> bool:
-        """Say whether anything of the pupil was read: what is left then stands, even where it is nothing."""
-        return bool(self.left.shares) or self.set_aside
-
-    @property
     def right(self) -> int:
         """Return how many are right in amount."""
         return self.verdicts.count("r") + self.verdicts.count("f")
@@ -99,8 +94,8 @@ class NightSummary:
 class NightSummaries:
     """The summaries of a class's nights, and the numbers of the nights not marked yet, both by day.
 
-    ``stamp`` changes whenever any summary does. ``failed`` are the nights on which the program failed: they are
-    not among ``nights``.
+    ``stamp`` changes whenever any summary does. ``failed`` are the nights on which the program failed: they
+    are not among ``nights``.
     """
 
     nights: tuple[NightSummary, ...]
@@ -159,7 +154,10 @@ def notebook_night(text: str) -> NotebookNight:
     """Read :func:`summary_text` as the night of the class's notebook."""
     shown = read_summary(text)
     night = msgspec.json.decode(text.partition("\n")[2], type=NotebookNight)
-    return replace(night, pupils={code: one.left for code, one in shown.pupils.items() if one.kept})
+    return replace(
+        night,
+        pupils={code: one.left for code, one in shown.pupils.items() if one.left.shares or one.set_aside},
+    )
 
 
 def _wrote(pupil: PupilMarks) -> bool:

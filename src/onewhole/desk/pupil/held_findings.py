@@ -10,6 +10,7 @@ from onewhole.desk.classes.night_summary import NightSummary, PupilSummary
 from onewhole.desk.pupil.finding_told import finding_told
 from onewhole.findings.status import Status
 from onewhole.languages.english.words import names_listed
+from onewhole.marking.diagnosis.chances import MILLION
 from onewhole.store.opening import Store
 
 #: How the findings of the program are known.
@@ -19,6 +20,13 @@ HOW_KNOWN = (
     "differently built problems fit, and possible where fewer do. Nobody has talked with the child for it."
 )
 
+HUNDRED = 100
+#: Ways of working without a steady idea, as they are told to a family.
+_WAYS = {
+    ("sound",): "works rightly",
+    ("shaky",): "slips often",
+    ("scattered",): "tries one way after another",
+}
 _VERDICTS = {
     "r": "right",
     "f": "right, in another form than was asked for",
@@ -33,7 +41,8 @@ class HeldFinding:
     """What the file holds of one night of a child that was not typed but found.
 
     ``answers`` says of each answer what it was taken for, ``says`` what they may show together, ``group``
-    where the child sat. ``old`` says that something was typed since: the next marking finds it anew.
+    where the child sat, ``carried`` what the next night is weighed with. ``old`` says that something was
+    typed since: the next marking finds it anew.
     """
 
     day: date
@@ -44,6 +53,7 @@ class HeldFinding:
     good_until: date | None
     group: str
     old: bool
+    carried: str = ""
 
 
 def held_findings(book: Store, room: int, code: str) -> tuple[HeldFinding, ...]:
@@ -69,13 +79,25 @@ def _held(page: NightPage, code: str, summary: NightSummary | None, old: bool) -
             _answer(label, verdict, mine.fits.get(label, ()))
             for label, verdict in zip(summary.labels, mine.verdicts, strict=True)
         )
-        yield HeldFinding(day, night, page.name, answers, _said(mine), summary.until, mine.group, old)
+        yield HeldFinding(
+            day, night, page.name, answers, _said(mine), summary.until, mine.group, old, _carried(mine)
+        )
 
 
 def _answer(label: str, verdict: str, fits: tuple[str, ...]) -> str:
     """Say what one answer was taken for."""
     told = f"{label}: {_VERDICTS[verdict]}"
     return f"{told}, as {names_listed(fits)} would write it" if fits else told
+
+
+def _carried(mine: PupilSummary) -> str:
+    """Say what the next night takes for likely, in hundredths."""
+    named = [
+        f"{_WAYS.get(names) or ' with '.join(names)} {share * HUNDRED // MILLION} in 100"
+        for names, share in mine.left.named()
+        if share * HUNDRED >= MILLION
+    ]
+    return f"What the next night is weighed with: {', '.join(named)}." if named else ""
 
 
 def _said(mine: PupilSummary) -> str:

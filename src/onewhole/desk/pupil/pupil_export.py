@@ -91,7 +91,12 @@ def _rows(held: AllHeld) -> Iterator[tuple[str, ...]]:
         yield ("findings: a caution", "", "", "", CAUTION, "", "")
         yield ("findings: how they are known", "", "", "", HOW_KNOWN, "", "")
     for one in held.findings:
-        said = {"finding": one.says, "finding: each answer": one.answers, "finding: sat with": one.group}
+        said = {
+            "finding": one.says,
+            "finding: each answer": one.answers,
+            "finding: sat with": one.group,
+            "finding: carried on": one.carried,
+        }
         for what, text in said.items():
             if text:
                 yield (what, one.day.isoformat(), str(one.night), "", text, "", _PROGRAM)

@@ -1,7 +1,7 @@
 """A pupil's story: nights over time, skills by weeks with their certainty, findings until they expire."""
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -12,15 +12,20 @@ from onewhole.desk.classes.night_summary import NightSummary, PupilSummary
 from onewhole.desk.classes.practised import Practised, practised, skills_of
 from onewhole.desk.classes.week import monday
 from onewhole.desk.pupil.finding_told import finding_told
+from onewhole.findings.idea_course import HeldSince
 from onewhole.findings.skill import Skill
 from onewhole.findings.status import Status
 from onewhole.languages.english.coming_back import NOT_YET, due_told, pupil_still
+from onewhole.languages.english.nights_told import held_told
 from onewhole.languages.english.skills import skill_called
 from onewhole.languages.english.words import names_listed
+from onewhole.marking.diagnosis.course import course
 from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.interval import Interval, interval
 from onewhole.marking.diagnosis.notebook import GOOD_FOR_DAYS
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.notations.sentences.text import text_of
 from onewhole.sheets.document import Sheet
 from onewhole.store.classes import Pupil
 from onewhole.store.opening import Store
@@ -69,7 +74,7 @@ class Hint:
     """What the answers of one night may show, and the last day on which that is valid.
 
     ``labels`` are the answers it rests on, as they are read out. ``days_left`` is below 0 where it has
-    expired.
+    expired. ``gone`` is the later day whose answers withdrew it; ``course`` says how it went over the nights.
     """
 
     night: int
@@ -81,11 +86,13 @@ class Hint:
     labels: str
     says: str
     ask: tuple[str, ...]
+    gone: date | None = None
+    course: str = ""
 
     @property
     def good(self) -> bool:
-        """Say whether it has not expired."""
-        return self.days_left >= 0
+        """Say whether it has not expired, and no later night withdrew it."""
+        return self.days_left >= 0 and self.gone is None
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,6 +155,7 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
     pages = {page.night.number: page for page in found}
     known = practised(found, left, [one.code for one in here.pupils])
     sheets = {number: page.sheet for number, page in pages.items()}
+    theirs = [(leave.day, leave.pupils[code].left) for leave in left.nights if code in leave.pupils]
     rows = _skills({number: page.kept.typed for number, page in pages.items()}, code, left.nights)
     return PupilStory(
         pupil,
@@ -156,7 +164,7 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
         skill_weeks_picture(rows),
         _left(known, code, today),
         tuple(
-            _hint(leave, mine, sheets[leave.night], today)
+            _hint(leave, mine, sheets[leave.night], today, theirs)
             for leave in reversed(left.nights)
             if (mine := leave.pupils.get(code)) is not None and _says_something(mine)
         ),
@@ -202,8 +210,17 @@ def _says_something(mine: PupilSummary) -> bool:
     return mine.status in {Status.LIKELY, Status.POSSIBLE} and bool(mine.patterns) and not mine.set_aside
 
 
-def _hint(leave: NightSummary, mine: PupilSummary, sheet: Sheet, today: date) -> Hint:
+def _hint(
+    leave: NightSummary,
+    mine: PupilSummary,
+    sheet: Sheet,
+    today: date,
+    nights: Sequence[tuple[date, PupilNight]],
+) -> Hint:
     words = sheet.header.words
+    went = course(nights, mine.patterns)
+    told = held_told(went) if isinstance(went, HeldSince) else None
+    withdrew = (on for on, night in nights if on > leave.day and night.withdraws(mine.patterns, mine.left))
     return Hint(
         leave.night,
         leave.day,
@@ -216,4 +233,6 @@ def _hint(leave: NightSummary, mine: PupilSummary, sheet: Sheet, today: date) ->
         tuple(
             dict.fromkeys(question(by_id(key), sheet.problems, words, mine.evidence) for key in mine.patterns)
         ),
+        next(withdrew, None),
+        text_of(told) if told else "",
     )

@@ -1,8 +1,10 @@
 """Tell all that one pupil's answers may show: odds, evidence, what speaks against, what to ask next."""
 
+from datetime import date
+
 from onewhole.desk.marking.mark import Marked, asked_next, page_name
 from onewhole.desk.tomorrow.practice_pages import UnknownPupilError
-from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
+from onewhole.marking.diagnosis.notebook import Notebook, NotebookNight
 from onewhole.marking.diagnosis.report import Report
 from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.writers.marks_json import Json
@@ -33,9 +35,9 @@ def reports(marked: Marked, pupils: tuple[str, ...]) -> tuple[Report, ...]:
         if pupil not in by_pupil:
             msg = f"no pupil is called “{pupil}” in these answers"
             raise UnknownPupilError(msg, remedy=f"Use a code as it stands there: {', '.join(by_pupil)}.")
+    nights = _nights(marked)
     return tuple(
-        put_together(marked.marks, marked.weighed, by_pupil[one], asked[one], _earlier(marked, one))
-        for one in pupils
+        put_together(marked.marks, marked.weighed, by_pupil[one], asked[one], nights) for one in pupils
     )
 
 
@@ -55,7 +57,10 @@ def as_object(marked: Marked, found: Report) -> Json:
     return report_object(found, marked.tonight.until if marked.tonight else None)
 
 
-def _earlier(marked: Marked, pupil: str) -> tuple[tuple[NotebookNight, KeptFinding], ...]:
+def _nights(marked: Marked) -> tuple[Notebook, date] | None:
+    """Return the nights up to tonight, tonight among them without its findings."""
     if marked.tonight is None:
-        return ()
-    return marked.tonight.before(page_name(marked.sheet)).standing(pupil, marked.tonight.on)
+        return None
+    on, page = marked.tonight.on, page_name(marked.sheet)
+    tonight = NotebookNight(on, page, {}, {}, (), marked.pupils)
+    return marked.tonight.before(page).and_night(tonight), on

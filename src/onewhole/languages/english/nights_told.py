@@ -1,9 +1,8 @@
 """What is told of nights: one that could not be worked through, and how an idea went over many."""
 
 from datetime import date
-from typing import assert_never
 
-from onewhole.findings.idea_course import GoneSince, HeldSince, IdeaCourse
+from onewhole.findings.idea_course import GoneSince, HeldSince
 from onewhole.findings.night_failed import NightFailed
 from onewhole.languages.english.making import bare, told
 from onewhole.sentences.node import Counted, Thing, Typed
@@ -56,23 +55,26 @@ def night_failed_told(failed: NightFailed) -> Sentences:
     )
 
 
-def course_told(course: IdeaCourse) -> Sentences | None:
-    """Say how an idea went over the nights; None of one that was seen on a single night.
+def held_told(since: HeldSince) -> Sentences | None:
+    """Say since which night an idea fits, and how often; None of one that was seen on a single night.
 
     >>> from onewhole.notations.sentences.text import text_of
-    >>> text_of(course_told(HeldSince(date(2026, 11, 4), 3, 5)))
+    >>> text_of(held_told(HeldSince(date(2026, 11, 4), 3, 5)))
     'Answers fit it since 4 November, on 3 of the last 5 nights that could show it.'
-    >>> text_of(course_told(GoneSince(date(2026, 11, 9))))
-    'Gone since 9 November: the answers of that night speak against it.'
     """
-    match course:
-        case HeldSince(on, shown, of):
-            if of == 1:
-                return None
-            nights = Counted(of, Thing("night", "nights", None))
-            often = ("on", bare(shown), "of the last", nights, "that could show it")
-            return told("answers fit it since", day_said(on), ",", *often)
-        case GoneSince(on):
-            return told("gone since", day_said(on), ": the answers of that night speak against it")
-        case _:
-            assert_never(course)
+    if since.of == 1:
+        return None
+    nights = Counted(since.of, Thing("night", "nights", None))
+    often = ("on", bare(since.shown), "of the last", nights, "that could show it")
+    return told("answers fit it since", day_said(since.on), ",", *often)
+
+
+def withdrawn_told(ideas: str, since: GoneSince) -> Sentences:
+    """Say that ideas that were found, named for the teacher, are gone.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> text_of(withdrawn_told("A01", GoneSince(date(2026, 11, 9))))
+    'A01 is gone since 9 November: the answers of that night speak against it.'
+    """
+    gone = ("is gone since", day_said(since.on), ": the answers of that night speak against it")
+    return told(Typed(ideas), *gone)

@@ -96,20 +96,29 @@ class PupilNight:
         """
         return sum(share for key, share in self.shares.items() if not set(patterns).isdisjoint(key.split()))
 
+    def named(self) -> tuple[tuple[tuple[str, ...], int], ...]:
+        """Return every set with its share, the largest first; a way of working without an idea is one name.
+
+        >>> PupilNight({"A01 A10": 300_000, "sound": 600_000}).named()
+        ((('sound',), 600000), (('A01', 'A10'), 300000))
+        """
+        rows = sorted(self.shares.items(), key=lambda row: (-row[1], row[0]))
+        return tuple((tuple(key.split()), share) for key, share in rows)
+
     def withdraws(self, patterns: Collection[str], found: "PupilNight | None") -> bool:
         """Say whether the answers of this night withdraw what was found on an earlier one.
 
-        They do where less than half of the shares is left to these patterns, and less than half of what they
-        had after the night on which they were found, so that nothing is withdrawn by the days alone.
+        They do where one of the patterns could show, less than half of the shares is left to them, and less
+        than half of what they had after the night on which they were found.
 
-        >>> night = PupilNight({"A01": 300_000, "sound": 700_000})
+        >>> night = PupilNight({"A01": 300_000, "sound": 700_000}, {"A01": 0})
         >>> night.withdraws(("A01",), PupilNight({"A01": 900_000}))
         True
         >>> night.withdraws(("A01",), PupilNight({"A01": 400_000}))
         False
         """
         least = GONE_BELOW if found is None else min(GONE_BELOW, found.held(patterns) // 2)
-        return self.held(patterns) < least
+        return not self.fits.keys().isdisjoint(patterns) and self.held(patterns) < least
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,14 +2,16 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from fractions import Fraction
 
+from onewhole.findings.idea_course import GoneSince, HeldSince
 from onewhole.marking.diagnosis.diagnosis import Patterns, Supposed, Weighed
 from onewhole.marking.diagnosis.evidence import Beside, evidence
 from onewhole.marking.diagnosis.finding import POSSIBLE_FROM, Finding
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.likeliest_sets import holding
-from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
+from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight
 from onewhole.marking.diagnosis.tables import Tables
 from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks
 from onewhole.marking.reading.talk_word import TalkWord
@@ -51,8 +53,9 @@ class Report:
     ``sets`` are the sets of patterns found: one, or several that the answers cannot tell apart. ``odds`` is
     their share together, ``none`` that of no steady pattern; ``others`` are the sets beside them that stay
     possible, the likeliest first; none where nothing is found, so that no page says both. ``ask`` are the
-    problems to ask next, ``earlier`` findings of nights before that have not expired; ``talk`` is what was
-    asked and said since.
+    problems to ask next, ``earlier`` findings of nights before that still stand, ``withdrawn`` those that
+    answers withdrew; ``held_since`` is how long the patterns found fit. ``talk`` is what was asked
+    and said since.
     """
 
     finding: Finding
@@ -64,6 +67,8 @@ class Report:
     ask: tuple[Statement, ...]
     earlier: tuple[tuple[NotebookNight, KeptFinding], ...] = ()
     talk: TalkReport | None = None
+    held_since: HeldSince | None = None
+    withdrawn: tuple[tuple[Patterns, GoneSince], ...] = ()
 
     @property
     def pupil(self) -> str:
@@ -81,12 +86,17 @@ def report(
     weighed: Weighed,
     finding: Finding,
     ask: Sequence[Statement] = (),
-    earlier: Sequence[tuple[NotebookNight, KeptFinding]] = (),
+    nights: tuple[Notebook, date] | None = None,
 ) -> Report:
-    """Put together what is told about the pupil of a finding."""
+    """Put together what is told about the pupil of a finding.
+
+    ``nights`` are the nights up to tonight, tonight among them, and its day.
+    """
     at = [pupil.pupil for pupil in marks.pupils].index(finding.pupil)
     pupil, found = marks.pupils[at], finding.diagnosis
+    book, on = nights or (Notebook(), None)
     sets = found.alike if finding.fittings else ()
+    went = book.course(finding.pupil, finding.patterns)
     rows = found.evidence if sets else evidence(marks, weighed.page, pupil, weighed.replies[at], ())
     others = (
         one
@@ -107,8 +117,10 @@ def report(
             for asked, mark, one in zip(marks.expected, pupil.marks, rows, strict=True)
         ),
         tuple(ask),
-        tuple(earlier),
+        book.standing(finding.pupil, on) if on else (),
         talk_report(weighed, pupil, finding),
+        went if sets and isinstance(went, HeldSince) else None,
+        book.withdrawn(finding.pupil, on) if on else (),
     )
 
 
