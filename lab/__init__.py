@@ -10,6 +10,8 @@
 :mod:`~.curves`               how many problems a page needs
 :mod:`~.right_wrong`          a diagnosis that sees right and wrong only
 :mod:`~.observed`             pupils' own answers of a published study
+:mod:`~.term`                 a term of forty nights: pupils who learn, pages that change
+:mod:`~.term_table`           what a term shows
 :mod:`~.table`                all of it as one table
 ============================  ==================================================================
 

@@ -11,7 +11,10 @@ from lab.page import written
 from lab.parts import FULL, QUICK, Size, compared, growing, grown, other_classes, usual_class
 from lab.published import lee_and_corter, siegler
 from lab.table import Part, plain
+from lab.term_table import term_part
 
+#: So many classes write a whole term.
+TERMS = 12
 DOCS = Path(__file__).parents[1] / "docs" / "lab.md"
 
 
@@ -25,6 +28,7 @@ def measured(size: Size, pool: Executor | None = None) -> tuple[Part, ...]:
         compared(seen),
         lee_and_corter(size.steady, pool),
         siegler(),
+        term_part(1 if size is QUICK else TERMS, pool),
     )
 
 

@@ -1,6 +1,6 @@
 """The findings on one child that are kept in the file, in plain words: with how they are known."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -22,7 +22,7 @@ HOW_KNOWN = (
 
 HUNDRED = 100
 #: Ways of working without a steady idea, as they are told to a family.
-_WAYS = {
+_WAYS: Mapping[tuple[str, ...], str] = {
     ("sound",): "works rightly",
     ("shaky",): "slips often",
     ("scattered",): "tries one way after another",
