@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
 from onewhole.store.answers import KeptAnswer, keep_answers
+from onewhole.store.asked import KeptAsked, keep_asked
 from onewhole.store.classes import add_class, add_pupil, name_pupil, rename_class
 from onewhole.store.correction_rows import FindingAside
 from onewhole.store.corrections import Correction, keep_correction
@@ -67,6 +68,8 @@ def every_kind_of_row(store: Store) -> Round:
         keep_recording(store, KeptRecording(first.night, "1", "audio/webm", b"\x1a\x45", (0, 5), NOW))
         keep_step(store, first.night, NightStep.PRINTED, NOW)
         set_keep_until(store, DAY + timedelta(days=300))
+    keep_asked(store, KeptAsked(first.night, "K01", "9 - 4", "5", "this idea", "A01", NOW, "teacher"))
+    keep_asked(store, KeptAsked(first.night, "K01", "", "", "", "", NOW, "teacher", takes_back=1))
     keep_given_out(store, first.class_number, GivenOut("K01", "the page", "Ada", "", DAY, NOW, "teacher"))
     name_pupil(store, first.class_number, "K01", "Wren")
     rename_class(store, first.class_number, "Room 13")

@@ -1,5 +1,6 @@
 """A class with a row in every table, for tests of what is read back."""
 
+from onewhole.store.asked import KeptAsked, keep_asked
 from onewhole.store.correction_rows import CellReadAs
 from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.given_out import GivenOut, keep_given_out
@@ -18,6 +19,7 @@ def whole_class(store: Store) -> Round:
         write(store, kept.night, text)
     write(store, kept.night, "3", code="K02")
     keep_correction(store, Correction(kept.night, "K01", CellReadAs("1", "2 4/8", "2 4/8"), NOW, "teacher"))
+    keep_asked(store, KeptAsked(kept.night, "K01", "9 - 4", "5", "slip", "A01", NOW, "teacher"))
     keep_step(store, kept.night, NightStep.PRINTED, NOW)
     keep_recording(store, KeptRecording(kept.night, "1", "audio/wav", b"RIFF" * 40, (0, 1200), NOW))
     cache_night(store, kept.night, "stamp", "cached")

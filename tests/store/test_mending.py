@@ -56,6 +56,8 @@ def mended(store: Store, *backups: Path) -> list[tuple[DamageKind, str]]:
         ("DELETE FROM answers WHERE number = 4", DamageKind.LOST, "answers"),
         ("UPDATE corrections SET text = '' WHERE number = 2", DamageKind.CHANGED, "corrections"),
         ("DELETE FROM corrections WHERE number = 2", DamageKind.LOST, "corrections"),
+        ("UPDATE asked_answers SET wrote = '6' WHERE number = 1", DamageKind.CHANGED, "asked_answers"),
+        ("DELETE FROM asked_answers WHERE number = 2", DamageKind.LOST, "asked_answers"),
         ("UPDATE sheet_versions SET typed = '5' WHERE version = 1", DamageKind.CHANGED, "sheet_versions"),
         ("UPDATE pupils SET name = 'Wrem' WHERE number = 1", DamageKind.CHANGED, "pupils"),
         ("UPDATE classes SET name = 'Rook 13'", DamageKind.CHANGED, "classes"),

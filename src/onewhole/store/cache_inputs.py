@@ -10,7 +10,7 @@ from onewhole.store.opening import Store
 
 @dataclass(frozen=True, slots=True)
 class CacheInputs:
-    """A night's sheet and version, and the numbers of its last answer and its last correction (0: none)."""
+    """A night's sheet and version, and the numbers of its last answer, correction and talk (0: none)."""
 
     night: int
     day: str
@@ -18,6 +18,7 @@ class CacheInputs:
     version: int
     answer: int
     correction: int
+    asked: int
 
 
 def cache_inputs_of(store: Store, class_number: int) -> tuple[CacheInputs, ...]:
@@ -25,7 +26,7 @@ def cache_inputs_of(store: Store, class_number: int) -> tuple[CacheInputs, ...]:
     columns = tables.nights.c
     last = [
         select(func.max(table.c.number)).where(table.c.night_number == columns.number).scalar_subquery()
-        for table in (tables.answers, tables.corrections)
+        for table in (tables.answers, tables.corrections, tables.asked_answers)
     ]
     asked = (
         select(columns.number, columns.day, columns.sheet_number, columns.version, *last)
@@ -34,6 +35,6 @@ def cache_inputs_of(store: Store, class_number: int) -> tuple[CacheInputs, ...]:
     )
     with store.reading() as connection:
         return tuple(
-            CacheInputs(night, day.isoformat(), sheet, version, answer or 0, correction or 0)
-            for night, day, sheet, version, answer, correction in connection.execute(asked)
+            CacheInputs(night, day.isoformat(), sheet, version, answer or 0, correction or 0, talk or 0)
+            for night, day, sheet, version, answer, correction, talk in connection.execute(asked)
         )

@@ -80,7 +80,7 @@ def backup_bytes(store: Store) -> bytes:
 
 
 def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object]:
-    """A pupil's name, answers and corrections, as plain text and lists; every writing is in it.
+    """A pupil's name, answers, corrections and talks, as plain text and lists; every writing is in it.
 
     What was given out is in `given_out`; what was found in a night is in `night_cache`, and what that text
     means is the caller's business. Raises `NotThere`.
@@ -89,12 +89,13 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
         pupil = find_pupil(connection, class_number, code)
         of_class = tables.classes.c
         name = connection.scalar(select(of_class.name).where(of_class.number == class_number))
+        hidden = {"pupil_number", "digest"}  # what takes back a row of a talk names it by its number
         rows = {
             table.name: [
                 {
                     key: str(value)
                     for key, value in row.items()
-                    if key not in {"pupil_number", "number", "digest"}
+                    if key not in hidden | ({"number"} if table is not tables.asked_answers else set())
                 }
                 for row in connection.execute(
                     select(table, tables.nights.c.day)
@@ -103,7 +104,7 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
                     .order_by(table.c.number)
                 ).mappings()
             ]
-            for table in (tables.answers, tables.corrections)
+            for table in (tables.answers, tables.corrections, tables.asked_answers)
         }
     return {"class": name, "code": pupil.code, "name": pupil.name, **rows}
 
@@ -119,7 +120,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
     _check_alone(store)
     with store.writing() as connection:
         number = find_pupil(connection, class_number, code).number
-        for table in (tables.answers, tables.corrections, tables.given_out):
+        for table in (tables.answers, tables.corrections, tables.asked_answers, tables.given_out):
             connection.execute(delete(table).where(table.c.pupil_number == number))
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
         connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number.in_(nights)))

@@ -13,6 +13,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
+from onewhole.marking.reading.talk_word import TalkSaid
 from onewhole.store.column_types import (
     Cues,
     Day,
@@ -125,6 +126,26 @@ corrections = Table(
     _digest(),
     Index("corrections_of_a_night", "night_number"),
     Index("corrections_of_a_pupil", "pupil_number"),
+    sqlite_autoincrement=True,
+)
+
+#: What pupils were asked in talks: a row is added and never changed; one takes another back by its number.
+asked_answers = Table(
+    "asked_answers",
+    METADATA,
+    Column("number", Number, primary_key=True),
+    Column("night_number", Number, ForeignKey("nights.number"), nullable=False),
+    Column("pupil_number", Number, ForeignKey("pupils.number"), nullable=False),
+    Column("asked", ExactText, nullable=False),
+    Column("wrote", ExactText, nullable=False),
+    Column("said", OneOf("", *(said.value for said in TalkSaid)), nullable=False),
+    Column("about", ExactText, nullable=False),
+    Column("takes_back", Number, nullable=False),
+    Column("written", Moment, nullable=False),
+    Column("by", ExactText, nullable=False),
+    _digest(),
+    Index("asked_answers_of_a_night", "night_number"),
+    Index("asked_answers_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
 )
 

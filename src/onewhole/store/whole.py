@@ -3,6 +3,7 @@
 from sqlalchemy import select
 
 from onewhole.store.answers import answers_of
+from onewhole.store.asked import asked_rows
 from onewhole.store.cache_inputs import cache_inputs_of
 from onewhole.store.classes import classes_with_pupils
 from onewhole.store.corrections import corrections_of
@@ -40,6 +41,7 @@ def _read_class(store: Store, number: int) -> None:
     for night, _ in set_pages(store, number):
         answers_of(store, night.number)
         corrections_of(store, night.number)
+        asked_rows(store, night.number)
         if recorded_labels(store, night.number):
             recordings_of(store, night.number)
     steps_of(store, number)

@@ -17,6 +17,7 @@ LONGEST = 60
 _CALLED = {
     "answers": ("the answer", "answers", "text"),
     "corrections": ("what you said instead", "words of yours", "text"),
+    "asked_answers": ("what was said in a talk", "rows of talks", "wrote"),
     "sheet_versions": ("the page", "versions of pages", "typed"),
     "sheets": ("the name of the page", "pages", "name"),
     "pupils": ("the name", "children", "name"),

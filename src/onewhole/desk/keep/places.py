@@ -40,6 +40,12 @@ class DataPlace(Enum):
         HowHeld.LISTED,
         Erasing.ROWS,
     )
+    ASKED_ANSWERS = _table(
+        "what a child was asked in a talk, what it said, and the teacher's word on it",
+        "asked_answers",
+        HowHeld.LISTED,
+        Erasing.ROWS,
+    )
     FINDINGS = _table(
         "what the program found in a night's answers, by child", "reckonings", HowHeld.LISTED, Erasing.EMPTIED
     )
