@@ -54,6 +54,8 @@ READERS = {
     "desk/page/live_page.py": "a drawing of the typesetter: which problem stands on which page",
     "desk/page/parse_wishes.py": "typed wishes",
     "desk/page/wished_page.py": SHEET,
+    "desk/classes/talk_rows.py": KEPT,
+    "desk/pupil/asked_answers.py": "a typed line: idle spaces are taken off",
     "desk/pupil/csv_cells.py": CELL,
     "desk/pupil/given_out.py": "a typed line: idle spaces are taken off",
     "desk/tomorrow/practice_pages.py": NAME,

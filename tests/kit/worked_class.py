@@ -60,6 +60,9 @@ def work_through(door: Opened, folder: Path) -> None:
     )
     _ok(door.post(f"{NIGHT}/tomorrow/aside", code="K01", aside="yes"))
     _ok(door.post(f"{NIGHT}/tomorrow/aside", code="K01", aside="no"))
+    talk = {"asked": "9 1/3 - 6 2/3", "wrote": child_answer(), "word": "slip"}
+    _ok(door.post(f"{NIGHT}/tomorrow/asked", code="K01", **talk))
+    _ok(door.post(f"{CHILD}/asked/back", night="1", line="1"))
     line = {"what": f"the table of {child_name()}", "to": "the family", "why": "", "day": "2026-09-01"}
     _ok(door.post(f"{CHILD}/given", **line))
     for page in (f"{NIGHT}/marking", f"{NIGHT}/tomorrow", "/mine/1/week", "/mine/1/class", "/mine/keep"):

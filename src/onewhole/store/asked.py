@@ -1,7 +1,7 @@
 """What pupils were asked in talks after a night: a row is added and stays, also one that is taken back."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from datetime import datetime
 
 from sqlalchemy import insert, select
@@ -31,6 +31,15 @@ class KeptAsked:
     by: str
     number: int = 0
     takes_back: int = 0
+
+
+_COLUMNS = tables.asked_answers.c
+#: The columns of a row, as `KeptAsked` takes them; two have another name there.
+_ELSEWHERE = {"night": _COLUMNS.night_number, "code": tables.pupils.c.code}
+_ROW = tuple(
+    _ELSEWHERE[field.name] if field.name in _ELSEWHERE else _COLUMNS[field.name]
+    for field in fields(KeptAsked)
+)
 
 
 def keep_asked(store: Store, row: KeptAsked) -> None:
@@ -63,23 +72,11 @@ def keep_asked(store: Store, row: KeptAsked) -> None:
 
 def asked_rows(store: Store, night: int) -> tuple[KeptAsked, ...]:
     """Every row of a night in the order they were written, those that were taken back too."""
-    columns = tables.asked_answers.c
     asked = (
-        select(
-            columns.night_number,
-            tables.pupils.c.code,
-            columns.asked,
-            columns.wrote,
-            columns.said,
-            columns.about,
-            columns.written,
-            columns.by,
-            columns.number,
-            columns.takes_back,
-        )
-        .join(tables.pupils, tables.pupils.c.number == columns.pupil_number)
-        .where(columns.night_number == night)
-        .order_by(columns.number)
+        select(*_ROW)
+        .join(tables.pupils, tables.pupils.c.number == _COLUMNS.pupil_number)
+        .where(_COLUMNS.night_number == night)
+        .order_by(_COLUMNS.number)
     )
     with store.reading() as connection:
         return tuple(KeptAsked(*row) for row in connection.execute(asked))

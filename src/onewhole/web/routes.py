@@ -25,6 +25,16 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/tomorrow", tomorrow.look),
     PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script", "saw")),
     PageRoute("POST", "/tomorrow/aside", tomorrow.aside, fields=("code", "aside")),
+    PageRoute(
+        "POST",
+        "/tomorrow/asked",
+        tomorrow.ask,
+        fields=("code", "asked", "wrote", "word"),
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute(
+        "POST", "/tomorrow/asked/back", tomorrow.unask, fields=("code", "line"), use=FileUse.TRANSACTION
+    ),
     PageRoute("POST", "/tomorrow/paper", tomorrow.paper, fields=("every",)),
     PageRoute("GET", "/tomorrow/paper/{sheet}", tomorrow.sheet),
     PageRoute("GET", "/marking", marking.look),
@@ -93,6 +103,16 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
         use=FileUse.TRANSACTION,
     ),
     PageRoute("POST", "/pupil/{code}/given/back", pupil.take_back, fields=("line",), use=FileUse.TRANSACTION),
+    PageRoute(
+        "POST",
+        "/pupil/{code}/asked",
+        pupil.ask,
+        fields=("night", "asked", "wrote", "word"),
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute(
+        "POST", "/pupil/{code}/asked/back", pupil.unask, fields=("night", "line"), use=FileUse.TRANSACTION
+    ),
     PageRoute("GET", "/pupil/{code}/erase", pupil.ask_erase),
     PageRoute(
         "POST", "/pupil/{code}/erase", pupil.erase, fields=("sure", "backups", "saw"), use=FileUse.ITSELF

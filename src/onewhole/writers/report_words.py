@@ -12,7 +12,7 @@ from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.mark import Verdict
-from onewhole.marking.reading.talk_word import TalkSaid
+from onewhole.marking.reading.talk_word import TalkSaid, TalkWord
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
@@ -132,14 +132,23 @@ def _talked(report: Report) -> Iterator[str]:
         wrote = " ".join(row.mark.written.text.split())
         yield f"Asked {printed(row.problem.statement)}: wrote {wrote}; {says(row, report)}."
     if talk.word:
-        about = f" ({' or '.join(talk.word.about)})" if talk.word.about else ""
-        yield f"Your word on the talk: {_WORDS[talk.word.said]}{about}. It counts, but not as certain."
+        yield f"Your word on the talk: {word_told(talk.word)}. It counts, but not as certain."
     moved = "; ".join(
         f"{' with '.join(one.patterns) or 'no steady pattern'} {in_words(one.before)} before, "
         f"{in_words(one.after)} with it"
         for one in talk.moved
     )
     yield f"What the talk changed in the odds: {moved}."
+
+
+def word_told(word: TalkWord) -> str:
+    """Return the teacher's word on a talk as it is told.
+
+    >>> word_told(TalkWord(TalkSaid.THIS, ("A01", "A02")))
+    'this idea (A01 or A02)'
+    """
+    about = f" ({' or '.join(word.about)})" if word.about else ""
+    return f"{_WORDS[word.said]}{about}"
 
 
 def asked_of(report: Report, words: ClassWords) -> tuple[str, ...]:

@@ -26,6 +26,7 @@ from onewhole.desk.classes.night_summary import (
     read_summary,
     summary_text,
 )
+from onewhole.desk.classes.talk_rows import TalkText, rows_of_talks, talk_texts
 from onewhole.desk.keep.error_location import error_location
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.marking.mark import Marked, mark_sheet
@@ -62,12 +63,16 @@ class NightFailedError(Fault):
 
 @dataclass(frozen=True, slots=True)
 class NightInput:
-    """The inputs of marking a night: page and answers as typed, the day, what earlier nights showed."""
+    """The inputs of marking a night: page and answers as typed, the day, what earlier nights showed.
+
+    ``talks`` is what pupils were asked since.
+    """
 
     typed: str
     answers: tuple[PupilTexts, ...]
     day: date
     before: tuple[str, ...]
+    talks: tuple[TalkText, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,8 +196,8 @@ class _Chain:
 def _chain(book: Store, room_number: int) -> _Chain:
     """Read the chain: two queries.
 
-    A cache key depends on the program, the sheet, the last answer, the last correction, and the key of the
-    night before: a change in one night makes all later ones stale.
+    A cache key depends on the program, the sheet, the last answer, the last correction, the last row of a
+    talk, and the key of the night before: a change in one night makes all later ones stale.
     """
     with book.snapshot() as seen:
         days, stamps = _stamps(seen, room_number)
@@ -286,7 +291,8 @@ def _given(
     with book.snapshot() as seen:
         corrections = corrections_of(seen, page.night.number)
         answers = standing_answers(seen, page, here, readings_in(corrections))
-    return NightInput(page.kept.typed, answers, page.night.day, before), overrides_of(corrections)
+        talks = talk_texts(seen, here.number, page.night.number)
+    return NightInput(page.kept.typed, answers, page.night.day, before, talks), overrides_of(corrections)
 
 
 def _marked(page: NightPage, given: NightInput, word: Overrides, *, hold: bool = False) -> MarkedNight:
@@ -306,5 +312,8 @@ def _mark(given: NightInput) -> Marked:
         book = book.and_night(notebook_night(text))
     worked = WorkedSheet(sheet_typed(given.typed))
     return mark_sheet(
-        worked, read_texts(given.answers, worked.sheet.problems), tonight=Tonight(book, given.day)
+        worked,
+        read_texts(given.answers, worked.sheet.problems),
+        tonight=Tonight(book, given.day),
+        asked=rows_of_talks(given.talks),
     )

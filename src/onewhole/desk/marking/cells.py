@@ -17,7 +17,7 @@ from onewhole.store.opening import Store
 __all__ = ["Change", "KeptCells", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
 
 #: Control signs (general category Cc of the Unicode Standard) but for a tab and the ends of lines.
-_UNSEEN = re.compile(r"[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]")
+UNSEEN = re.compile(r"[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]")
 #: Cells that one request may change; a class of 60 with 40 problems is whole.
 MOST_CELLS = 2400
 
@@ -132,6 +132,6 @@ def _refusal(of: Classroom, page: NightPage, change: Change) -> str:
         change.text.encode()
     except UnicodeEncodeError:
         return "A character is cut in half. Type it again."
-    if _UNSEEN.search(change.text):
+    if UNSEEN.search(change.text):
         return "A sign stands here that nobody can see. Type the answer again by hand."
     return ""

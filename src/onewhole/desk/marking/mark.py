@@ -1,7 +1,7 @@
 """Mark the answers of a class and say what they may show."""
 
 from collections import defaultdict
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
@@ -178,9 +178,12 @@ def page_name(sheet: Sheet) -> str:
     return sheet.header.title or UNTITLED
 
 
-def asked_next(marked: Marked) -> tuple[tuple[Statement, ...], ...]:
-    """Return for each pupil the one or two problems whose answers would tell most; none where all is told."""
-    return ask_next(marked.weighed, marked.marks.expected)
+def asked_next(marked: Marked, pupils: Collection[str] | None = None) -> tuple[tuple[Statement, ...], ...]:
+    """Return for each pupil the one or two problems whose answers would tell most; none where all is told.
+
+    Where codes are given, nothing is worked out for the others.
+    """
+    return ask_next(marked.weighed, marked.marks.expected, pupils)
 
 
 def asked_of(marked: Marked) -> tuple[tuple[str, str], ...]:

@@ -37,6 +37,11 @@ class AllHeld:
         """Return the teacher's word."""
         return self.rows["corrections"]
 
+    @property
+    def talks(self) -> object:
+        """Return every row of the talks, those that were taken back too."""
+        return self.rows["asked_answers"]
+
 
 def all_held(book: Store, room: int, code: str) -> AllHeld:
     """Return all that is held on a child, of one moment. Raises NotThere."""
@@ -87,6 +92,12 @@ def _rows(held: AllHeld) -> Iterator[tuple[str, ...]]:
         for row in rows:
             kind = f"{what}: {row['of']}" if "of" in row else what
             yield (kind, *(row[key] for key in ("day", "night_number", "problem", "text", "written", "by")))
+    talks = held.rows["asked_answers"]
+    assert isinstance(talks, list)
+    for row in talks:
+        told = f"row {row['takes_back']} is taken back" if row["takes_back"] != "0" else _talked(row)
+        kind = f"talk: row {row['number']}"
+        yield (kind, row["day"], row["night_number"], row["asked"], told, row["written"], row["by"])
     if held.findings:
         yield ("findings: a caution", "", "", "", CAUTION, "", "")
         yield ("findings: how they are known", "", "", "", HOW_KNOWN, "", "")
@@ -104,3 +115,9 @@ def _rows(held: AllHeld) -> Iterator[tuple[str, ...]]:
         why = f" ({given.why})" if given.why else ""
         told = f"{given.what}, to {given.to}{why}"
         yield ("given out", given.day.isoformat(), "", "", told, str(given.written), given.by)
+
+
+def _talked(row: dict[str, str]) -> str:
+    """Tell what was said in a talk, and the teacher's word on it where there is one."""
+    word = f"{row['said']}: {row['about']}" if row["about"] else row["said"]
+    return "; ".join(one for one in (row["wrote"], f"the teacher's word: {word}" if word else "") if one)

@@ -29,7 +29,7 @@ def reports(marked: Marked, pupils: tuple[str, ...]) -> tuple[Report, ...]:
 
     Raises UnknownPupilError for a code that is not in the answers.
     """
-    asked = {found.pupil: ask for found, ask in zip(marked.findings, asked_next(marked), strict=True)}
+    asked = {found.pupil: ask for found, ask in zip(marked.findings, asked_next(marked, pupils), strict=True)}
     by_pupil = {found.pupil: found for found in marked.findings}
     for pupil in pupils:
         if pupil not in by_pupil:

@@ -106,7 +106,7 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
 def fingerprint(found: MarkedNight) -> str:
     """Return a short name of all that tomorrow's printed pages rest on."""
     given, word = found.given, found.overrides
-    said = repr((given.typed, given.answers, given.day, sorted(word.aside), _places(word)))
+    said = repr((given.typed, given.answers, given.day, given.talks, sorted(word.aside), _places(word)))
     digest = sha256(said.encode(errors="replace"))
     for text in given.before:
         digest.update(text.encode())

@@ -11,7 +11,9 @@ from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import Verdict
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
+from onewhole.notations.text import text
 from onewhole.writers.labels import runs
 from onewhole.writers.report_words import asked_of, beside, found, says, talked
 
@@ -38,7 +40,9 @@ class Talk:
     ``found`` are sentences, the odds among them, ``beside`` what speaks against and what else stays possible.
     ``lines`` are the answers that tell something, ``others`` a sentence on the rest. ``questions`` are for
     the talk, ``ask`` (MathML) the problems whose answers would tell most; ``talked`` is what was asked since,
-    and what it changed. ``finds`` says whether a pattern fits.
+    and what it changed; ``suggested`` is the first of ``ask``
+    as it is typed, and ``named`` are the ideas in question, each with its name. ``finds`` says whether a
+    pattern fits.
     """
 
     code: str
@@ -50,6 +54,8 @@ class Talk:
     questions: tuple[str, ...]
     ask: tuple[str, ...]
     talked: tuple[str, ...]
+    suggested: str
+    named: tuple[tuple[str, str], ...]
 
 
 @pupil_cache(maxsize=HELD)
@@ -58,6 +64,13 @@ def talks(given: NightInput) -> Mapping[str, Talk]:
     marked = marked_of(given)
     told = reports(marked, tuple(one.pupil for one in marked.findings))
     return {one.pupil: talk(one, marked.sheet.header.words) for one in told}
+
+
+@pupil_cache(maxsize=HELD)
+def talk_with(given: NightInput, code: str) -> Talk:
+    """Return what one pupil's answers of a night may show. Raises UnknownPupilError."""
+    marked = marked_of(given)
+    return talk(reports(marked, (code,))[0], marked.sheet.header.words)
 
 
 def talk(report: Report, words: ClassWords) -> Talk:
@@ -78,6 +91,8 @@ def talk(report: Report, words: ClassWords) -> Talk:
         asked_of(report, words),
         tuple(map(mathml, report.ask)),
         talked(report),
+        text(report.ask[0]) if report.ask else "",
+        tuple((key, by_id(key).name) for key in dict.fromkeys(key for ids in report.sets for key in ids)),
     )
 
 

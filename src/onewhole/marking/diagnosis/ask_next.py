@@ -1,6 +1,6 @@
 """Which one or two problems to ask a pupil next: those expected to give the most information."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import islice
@@ -102,16 +102,22 @@ def _parallels(asked: Sequence[Expected]) -> Iterator[Statement]:
         yield from islice(parallel(statement), PARALLELS)
 
 
-def ask_next(weighed: Weighed, asked: Sequence[Expected]) -> tuple[tuple[Statement, ...], ...]:
+def ask_next(
+    weighed: Weighed, asked: Sequence[Expected], pupils: Collection[str] | None = None
+) -> tuple[tuple[Statement, ...], ...]:
     """Return for each pupil the one or two problems that are expected to give the most information.
 
     The measure is Shannon's: how much, on average over the answers that may come, the odds of the sets of
     patterns will change, in millionths of a bit and whole numbers throughout
     (:mod:`~.information`). Nothing is asked of a pupil of whom no answer was read, nor where
     one set of patterns, or none, reaches the odds asked for by itself. A second problem is of
-    another kind. What the pupil was asked already is not asked again.
+    another kind. What the pupil was asked already is not asked again. Where ``pupils`` are given, by code,
+    nothing is worked out for the others.
     """
-    still = [_open(weighed, at) for at in range(len(weighed.weights))]
+    still = [
+        _open(weighed, at) if pupils is None or one.pupil in pupils else ()
+        for at, one in enumerate(weighed.diagnoses)
+    ]
     union = sorted({place for places in still for place in places})
     if not union:
         return ((),) * len(still)

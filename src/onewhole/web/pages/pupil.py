@@ -5,6 +5,8 @@ from markupsafe import Markup
 from onewhole.desk.classes.class_records import Pupil
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
+from onewhole.desk.pupil.asked_answers import LONGEST as LONGEST_ASKED
+from onewhole.desk.pupil.asked_answers import asked_of_pupil, note_asked, take_asked_back
 from onewhole.desk.pupil.given_out import LONGEST as LONGEST_PART
 from onewhole.desk.pupil.given_out import forget_given_out, given_out_of, note_given_out
 from onewhole.desk.pupil.held_findings import HOW_KNOWN
@@ -13,6 +15,7 @@ from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, H
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage, Redirect, refused_status
+from onewhole.web.pages.reading import READ_AT_ONCE
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -20,8 +23,11 @@ def look(request: PageRequest) -> HtmlPage:
     return _shown(request)
 
 
-def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
-    typed = {key: request.field(key, "") for key in ("what", "to", "why", "day")}
+def _shown(
+    request: PageRequest, refused: InputError | None = None, not_asked: InputError | None = None
+) -> HtmlPage:
+    fields = ("what", "to", "why", "day", "night", "asked", "wrote", "word")
+    typed = {key: request.field(key, "") for key in fields}
     told = story(request.book, request.number("room"), str(request.path_params["code"]), request.app.today())
     return HtmlPage(
         "pupil.html",
@@ -39,9 +45,46 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
             "typed": typed,
             "longest": LONGEST_PART,
             "refused": refused,
+            "talks": asked_of_pupil(
+                request.book, request.number("room"), told.pupil.code, at_once=READ_AT_ONCE
+            ),
+            "longest_asked": LONGEST_ASKED,
+            "not_asked": not_asked,
+            "formula": Markup,
         },
-        422 if refused else 200,
+        422 if refused or not_asked else 200,
     )
+
+
+def ask(request: PageRequest) -> HtmlPage | Redirect:
+    """Keep what this child was asked after a night and said, and the teacher's word on the talk."""
+    try:
+        note_asked(
+            request.book,
+            request.number("room"),
+            request.count("night", 1, 2**31),
+            _pupil(request).code,
+            asked=request.field("asked"),
+            wrote=request.field("wrote"),
+            word=request.field("word"),
+            now=request.app.now(),
+        )
+    except InputError as refused:
+        return _shown(request, not_asked=refused)
+    return Redirect(f"{request.at('pupil.look')}#asked")
+
+
+def unask(request: PageRequest) -> Redirect:
+    """Take back a row of a talk with this child."""
+    take_asked_back(
+        request.book,
+        request.number("room"),
+        request.count("night", 1, 2**31),
+        _pupil(request).code,
+        number=request.count("line", 1, 2**31),
+        now=request.app.now(),
+    )
+    return Redirect(f"{request.at('pupil.look')}#asked")
 
 
 def give(request: PageRequest) -> HtmlPage | Redirect:

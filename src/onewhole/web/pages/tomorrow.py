@@ -7,9 +7,17 @@ from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Store, night_page
 from onewhole.desk.classes.marked_nights import marked_night, missing_before
+from onewhole.desk.pupil.asked_answers import (
+    LONGEST,
+    note_asked,
+    take_asked_back,
+    talk_lines,
+    word_choices,
+)
 from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, morning
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.tomorrow.moving import move, set_aside
+from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import FileContent, HtmlPage, Json, Redirect
 from onewhole.web.jobs import Outcome, Progress
@@ -19,6 +27,10 @@ from onewhole.web.pages.reading import READ_AT_ONCE, started
 
 def look(request: PageRequest) -> HtmlPage:
     """Show tomorrow's page, or how far the reading of the earlier nights is."""
+    return _shown(request)
+
+
+def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     book, room, night = _where(request)
     if missing_before(book, room, night) > READ_AT_ONCE:
         return _waiting(request)
@@ -29,14 +41,47 @@ def look(request: PageRequest) -> HtmlPage:
     words = {
         "page": found.page,
         "morning": found,
-        "told": [talk for talk in talks if talk.lines],
+        "told": [talk for talk in talks if talk.lines or talk.talked],
+        "asked": talk_lines(book, room, night),
+        "word_choices": word_choices,
+        "longest": LONGEST,
+        "refused": refused,
+        "typed": {key: request.field(key, "") for key in ("code", "asked", "wrote", "word")},
         "aside": {seat.code for card in found.cards for seat in card.seats if seat.aside},
         "printed": printed_pages(_folder(request), found.stamp),
         "printing": request.app.jobs.under_way(_back(request)),
         "caution": CAUTION,
         "formula": Markup,
     }
-    return HtmlPage("tomorrow.html", words)
+    return HtmlPage("tomorrow.html", words, 422 if refused else 200)
+
+
+def ask(request: PageRequest) -> HtmlPage | Redirect:
+    """Keep what a pupil was asked and said, and the teacher's word on the talk."""
+    book, room, night = _where(request)
+    code = request.field("code")
+    try:
+        note_asked(
+            book,
+            room,
+            night,
+            code,
+            asked=request.field("asked"),
+            wrote=request.field("wrote"),
+            word=request.field("word"),
+            now=request.app.now(),
+        )
+    except InputError as refused:
+        return _shown(request, refused)
+    return Redirect(f"{_back(request)}#talk-{quote(code)}")
+
+
+def unask(request: PageRequest) -> Redirect:
+    """Take back a row of a talk."""
+    book, room, night = _where(request)
+    code, line = request.field("code"), request.count("line", 1, 2**31)
+    take_asked_back(book, room, night, code, number=line, now=request.app.now())
+    return Redirect(f"{_back(request)}#talk-{quote(code)}")
 
 
 def moved(request: PageRequest) -> Json | Redirect:
