@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from onewhole.desk.classes.class_records import NightPage, night_page, night_pages, room
-from onewhole.desk.classes.marked_nights import marked_night, missing_before
+from onewhole.desk.classes.marked_nights import NightFailedError, marked_night, missing_before
 from onewhole.desk.classes.talk_rows import TalkText, talk_texts
 from onewhole.desk.marking.cells import UNSEEN
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talk_with
@@ -141,7 +141,10 @@ def asked_of_pupil(book: Store, room_number: int, code: str, *, at_once: int) ->
 def _talk(book: Store, room_number: int, night: int, code: str, at_once: int) -> Talk | None:
     if not night or missing_before(book, room_number, night) > at_once:
         return None
-    return talk_with(marked_night(book, room_number, night).given, code)
+    try:
+        return talk_with(marked_night(book, room_number, night).given, code)
+    except NightFailedError:
+        return None
 
 
 def _first(pages: Sequence[NightPage], page: NightPage | None) -> list[NightPage]:
