@@ -1,6 +1,6 @@
 """A night on which the program fails says so, and blocks no other; nor do two innocent answers."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import timedelta
 from pathlib import Path
 
@@ -21,6 +21,7 @@ from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.pupil.pupil_story import story
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.marking.diagnosis.notebook import Tonight
+from onewhole.marking.reading.asked_table import AskedRow
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.answers import KeptAnswer, keep_answers
@@ -54,10 +55,12 @@ def mark_all(book: Store) -> int:
 def failing(monkeypatch: pytest.MonkeyPatch) -> pytest.MonkeyPatch:
     """The marking fails on one page, with a child's answer in the message."""
 
-    def fails(worked: WorkedSheet, answers: ClassAnswers, *, tonight: Tonight) -> Marked:
+    def fails(
+        worked: WorkedSheet, answers: ClassAnswers, *, tonight: Tonight, asked: Sequence[AskedRow]
+    ) -> Marked:
         if worked.sheet.header.title == FAILS:
             raise ValueError("K01 wrote 5 1/8")
-        return mark_sheet(worked, answers, tonight=tonight)
+        return mark_sheet(worked, answers, tonight=tonight, asked=asked)
 
     clear_pupil_caches()
     monkeypatch.setattr(marked_nights, "mark_sheet", fails)
