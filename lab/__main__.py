@@ -14,7 +14,7 @@ from lab.table import Part, plain
 from lab.term_table import term_part
 
 #: So many classes write a whole term.
-TERMS = 12
+TERMS = 8
 DOCS = Path(__file__).parents[1] / "docs" / "lab.md"
 
 

@@ -47,7 +47,10 @@ class DataPlace(Enum):
         Erasing.ROWS,
     )
     FINDINGS = _table(
-        "what the program found in a night's answers, by child", "reckonings", HowHeld.LISTED, Erasing.EMPTIED
+        "what the program found in a night's answers, and carries on to the next, by child",
+        "reckonings",
+        HowHeld.LISTED,
+        Erasing.EMPTIED,
     )
     GIVEN_OUT = _table(
         "what was given out on a child, to whom, what for, when", "given_out", HowHeld.LISTED, Erasing.ROWS

@@ -3,7 +3,6 @@
 from onewhole.desk.classes.marked_nights import mark_night, missing_before
 from onewhole.desk.page.open_questions import left_open
 from onewhole.errors import InputError
-from onewhole.marking.diagnosis.diagnosis import diagnose
 from onewhole.sheets.wishes import OpenQuestion, open_questions
 from onewhole.store.marked import answered
 from onewhole.store.nights import nights_of
@@ -36,4 +35,4 @@ def questions_left(book: Store, room_number: int) -> tuple[OpenQuestion, ...]:
         raise InputError(
             msg, remedy="Open Tomorrow of the last night first, or do not ask what it left open."
         )
-    return open_questions(left_open(diagnose(mark_night(book, room_number, night).marks)))
+    return open_questions(left_open(mark_night(book, room_number, night).weighed.diagnoses))

@@ -18,7 +18,7 @@ from onewhole.marking.diagnosis.prior import key_of
 
 #: How often, per million, a steady idea is still there a day later, and a way of working without one; what is
 #: not there any more is drawn anew from the class. Chosen on invented terms (lab/term.py).
-IDEA_STAYS, OTHER_STAYS = 900_000, 980_000
+IDEA_STAYS, OTHER_STAYS = 900_000, 950_000
 #: A set with a smaller share, in millionths, is not kept by name.
 NAMED_FROM = 1000
 #: A finding is withdrawn when its ideas have less than half of the shares; our own.
