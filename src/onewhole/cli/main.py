@@ -25,6 +25,7 @@ VERBS: dict[str, str] = {
     "print": "Print pupil page, answer key, workings and a page for home.",
     "film": "Film a sheet worked aloud, with pictures, words and captions.",
     "mark": "Mark the answers of a class and see what they may show.",
+    "skills": "See which skills may stand behind right and wrong.",
     "plan": "Print the morning page and practice for every group.",
     "again": "Print a short page like a sheet, with new numbers, to check again.",
     "reached": "See who reached the bar on a page.",

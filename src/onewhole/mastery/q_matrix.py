@@ -4,11 +4,13 @@ from dataclasses import dataclass
 
 from onewhole.mastery.skill_model import SkillModel, SkillSet
 
-#: Ten skills make 1,024 kinds of pupil; more than a test can tell apart, and each more skill doubles the work.
+#: Ten skills make 1,024 kinds of pupil; more than a test can tell apart, and each more skill doubles the
+#: work.
 MOST_SKILLS = 10
 #: More than two hours of a test; the work grows with the square of it.
 MOST_PROBLEMS = 100
-#: The most chances of a right answer that are fitted at once (G-DINA has one for each mixture of a problem's skills).
+#: The most chances of a right answer that are fitted at once (G-DINA has one for each mixture of a
+#: problem's skills).
 MOST_CHANCES = 1_000
 
 

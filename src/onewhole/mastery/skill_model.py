@@ -19,9 +19,14 @@ class SkillModel(Enum):
     GDINA = "gdina"  # every mixture of them has a chance of its own
 
     def seen(self, has: SkillSet, needs: SkillSet) -> int:
-        """Return what a problem that needs some skills sees of a pupil who has some: equal where it cannot tell.
+        """Return what a problem that needs some skills sees of a pupil who has some: equal where it cannot
+        tell.
 
-        >>> SkillModel.DINA.seen(0b011, 0b101), SkillModel.DINO.seen(0b011, 0b101), SkillModel.GDINA.seen(0b011, 0b101)
+        >>> (
+        ...     SkillModel.DINA.seen(0b011, 0b101),
+        ...     SkillModel.DINO.seen(0b011, 0b101),
+        ...     SkillModel.GDINA.seen(0b011, 0b101),
+        ... )
         (0, 1, 1)
         >>> SkillModel.DINA.seen(0b111, 0b101), SkillModel.GDINA.seen(0b111, 0b101)
         (1, 5)

@@ -1,4 +1,5 @@
-"""What a step may not leave: chances are in 0..1, shares not negative, and skills never hurt where the model says so.
+"""What a step may not leave: chances are in 0..1, shares not negative, and skills never hurt where the
+model says so.
 
 An active set: what is at its bound and would go beyond stays there, and the rest is free.
 """
@@ -16,14 +17,18 @@ NEAR, NEAR_SHARE = 1e-8, 1e-11
 
 @dataclass(frozen=True, slots=True)
 class Free:
-    """Which numbers of a flat point may move; of two chances that are ``tied`` the second goes with the first."""
+    """Which numbers of a flat point may move; of two chances that are ``tied`` the second goes with the
+    first.
+    """
 
     places: Ints
     tied: Ints
 
 
 def free_at(cells: Cells, point: Point, slope: Floats, curved: Floats) -> Free:
-    """Return what may move from a point with this slope, and matters: no pupil has a chance without curvature."""
+    """Return what may move from a point with this slope, and matters: no pupil has a chance without
+    curvature.
+    """
     flat, count = point.flat, cells.count
     held: Flags = ((flat <= 0) & (slope <= 0)) | (np.diag(curved) <= 0)
     held[:count] |= (point.chances >= 1) & (slope[:count] >= 0)
@@ -40,11 +45,14 @@ def _tied(cells: Cells, point: Point, slope: Floats) -> Ints:
         return np.empty(0, dtype=np.intp)
     lows = cells.starts[:-1][np.diff(cells.starts) == 2]
     equal = point.chances[lows] >= point.chances[lows + 1]
-    return lows[equal & (slope[lows] >= slope[lows + 1])]
+    tied: Ints = lows[equal & (slope[lows] >= slope[lows + 1])]
+    return tied
 
 
 def bounded(cells: Cells, point: Point) -> Point:
-    """Return the point with what is beyond its bound, or next to it, put there, and crossed chances put together."""
+    """Return the point with what is beyond its bound, or next to it, put there, and crossed chances put
+    together.
+    """
     chances = np.where(point.chances < NEAR, 0.0, np.where(point.chances > 1 - NEAR, 1.0, point.chances))
     if cells.ordered:
         for low in crossed(cells, chances):

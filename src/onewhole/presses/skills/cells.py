@@ -19,8 +19,8 @@ class Cells:
     """Chances numbered through all problems; groups numbered as ``skill_groups`` gives them.
 
     ``of_group[j, g]`` is the chance that group ``g`` has on problem ``j``, ``problem[c]`` the problem of a
-    chance, ``seen[c]`` what that problem sees of the pupils with it; ``has[g, c]`` is 1 where ``g`` has ``c``.
-    ``split[g]`` is the share of all skill sets that are in a group.
+    chance, ``seen[c]`` what that problem sees of the pupils with it; ``has[g, c]`` is 1 where ``g`` has
+    ``c``. ``split[g]`` is the share of all skill sets that are in a group.
     """
 
     groups: tuple[SkillGroup, ...]

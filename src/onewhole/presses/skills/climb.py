@@ -1,9 +1,10 @@
 """From a start to a summit of the likelihood: some steps of the EM algorithm, then Newton's method.
 
 EM never goes down, and creeps near the summit: where shares are small it needs thousands of steps. Newton's
-method with the exact second derivatives ends in a few. A step of it is damped (Levenberg 1944, Marquardt 1963)
-until the likelihood rises, and what would leave the bounds stays on them. A summit is told by three things at
-once: neither the log-likelihood nor a parameter moves any more, and nothing is to be gained by the slope.
+method with the exact second derivatives ends in a few. A step of it is damped (Levenberg 1944, Marquardt
+1963) until the likelihood rises, and what would leave the bounds stays on them. A summit is told by three
+things at once: neither the log-likelihood nor a parameter moves any more, and nothing is to be gained by
+the slope.
 """
 
 import math
@@ -28,8 +29,10 @@ LIKELIHOOD = 1e-8
 PARAMETER = 1e-6
 #: What rounding can do to a log-likelihood, as a part of it.
 ROUNDING = 1e-13
-#: The damping to begin with, and the least.
-DAMPING, LEAST_DAMPING = 1e-3, 1e-12
+#: The damping to begin with, the least, and how much less it is after each step.
+DAMPING, LEAST_DAMPING, EASED = 1e-3, 1e-12, 30
+#: How much more a step is damped that went down.
+STIFFENED = 10
 #: A step that must be damped more than this is not at a summit's foot: steps of EM follow.
 CURVED_WRONG = 1.0
 #: A step that was damped more than this tells nothing of a summit.
@@ -86,7 +89,8 @@ def climb(
         gained = made.to.height - here.height
         if not (fresh or made.promised <= FALLS * promised_before):
             curved = None
-        here, damping, promised_before, fresh = made.to, max(made.damping / 30, LEAST_DAMPING), made.promised, False
+        here, promised_before, fresh = made.to, made.promised, False
+        damping = max(made.damping / EASED, LEAST_DAMPING)
         still = max(made.promised, gained) <= LIKELIHOOD + ROUNDING * abs(here.height)
         if still and moved <= PARAMETER and made.damping <= TELLING:
             return _summit(here, rows.pupils, number, reached=True)
@@ -120,14 +124,14 @@ def _step(cells: Cells, rows: RowArrays, here: _Place, curved: Floats, damping: 
         try:
             step = _solved(inner + np.diag(damping * scale), steep[free.places], here.point, free, cells)
         except scipy.linalg.LinAlgError:
-            damping *= 10
+            damping *= STIFFENED
             continue
         point = bounded(cells, here.point.moved(step))
         there = _place(cells, rows, point)
         if there.height >= here.height - ROUNDING * abs(here.height):
             part = step[free.places]
             return _Step(there, float(steep[free.places] @ part - part @ inner @ part / 2), damping)
-        damping *= 10
+        damping *= STIFFENED
     return None
 
 
@@ -140,9 +144,7 @@ def _solved(damped: Floats, steep: Floats, point: Point, free: Free, cells: Cell
     if out.any() and not out.all():
         part = np.clip(part, -now, most)
         rest = ~out
-        part[rest] = _solve(
-            damped[np.ix_(rest, rest)], steep[rest] - damped[np.ix_(rest, out)] @ part[out]
-        )
+        part[rest] = _solve(damped[np.ix_(rest, rest)], steep[rest] - damped[np.ix_(rest, out)] @ part[out])
     step = np.zeros(len(point.flat))
     step[free.places] = np.clip(part, -now, most)
     step[free.tied + 1] = step[free.tied]

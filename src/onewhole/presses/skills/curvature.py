@@ -19,10 +19,8 @@ def curvature(cells: Cells, rows: RowArrays, point: Point) -> Floats:
     kept = inside(point.chances)
     spread = kept * (1 - kept)
     count, groups = cells.count, len(point.shares)
-    pairs = _pairs(rows, len(cells.of_group))
+    pairs = _Pairs(len(cells.of_group), groups, whole=rows.whole)
     outer = np.zeros((count + groups, count + groups))
-    by_column, by_pair = np.zeros((groups, pairs.columns)), np.zeros((groups, len(pairs.first)))
-    weights = np.zeros(groups)
     for piece in rows.pieces(count + groups + len(pairs.first)):
         odds = of_groups(cells, piece, point.chances)
         odds /= (odds @ point.shares)[:, None]
@@ -34,12 +32,9 @@ def curvature(cells: Cells, rows: RowArrays, point: Point) -> Floats:
         slopes *= np.sqrt(piece.times)[:, None]
         outer += slopes.T @ slopes
         odds *= piece.times[:, None]
-        columns = right if pairs.whole else np.concatenate([right, answered], axis=1)
-        weights += odds.sum(axis=0)
-        by_column += odds.T @ columns
-        by_pair += odds.T @ (columns[:, pairs.first] * columns[:, pairs.second])
-    outer[:count, :count] -= _between_problems(cells, pairs, point, weights, by_column, by_pair)
-    right, answered = pairs.singly(weights, by_column)
+        pairs.add(odds, right, answered)
+    outer[:count, :count] -= _between_problems(cells, pairs, point)
+    right, answered = pairs.singly()
     mixed = cells.has * (right[:, cells.problem] - kept * answered[:, cells.problem]) / spread
     outer[count:, :count] -= mixed
     outer[:count, count:] -= mixed.T
@@ -47,48 +42,50 @@ def curvature(cells: Cells, rows: RowArrays, point: Point) -> Floats:
 
 
 class _Pairs:
-    """Which columns of a row are multiplied with each other: ``right``, then ``answered`` where any is not."""
+    """Columns of rows multiplied with each other and added up by groups: ``right``, then ``answered`` where
+    anything was not answered.
+    """
 
-    def __init__(self, problems: int, *, whole: bool) -> None:
+    def __init__(self, problems: int, groups: int, *, whole: bool) -> None:
         self.problems, self.whole = problems, whole
         self.columns = problems if whole else 2 * problems
         first, second = zip(*combinations_with_replacement(range(self.columns), 2), strict=True)
         self.first, self.second = np.array(first), np.array(second)
+        self.weights = np.zeros(groups)
+        self.by_column, self.by_pair = np.zeros((groups, self.columns)), np.zeros((groups, len(first)))
 
-    def singly(self, weights: Floats, by_column: Floats) -> tuple[Floats, Floats]:
+    def add(self, odds: Floats, right: Floats, answered: Floats) -> None:
+        """Add rows, with the weight of each group for each."""
+        columns = right if self.whole else np.concatenate([right, answered], axis=1)
+        self.weights += odds.sum(axis=0)
+        self.by_column += odds.T @ columns
+        self.by_pair += odds.T @ (columns[:, self.first] * columns[:, self.second])
+
+    def singly(self) -> tuple[Floats, Floats]:
         """Return right and answered of each group by each problem."""
         if self.whole:
-            return by_column, np.repeat(weights[:, None], self.problems, axis=1)
-        return by_column[:, : self.problems], by_column[:, self.problems :]
+            return self.by_column, np.repeat(self.weights[:, None], self.problems, axis=1)
+        return self.by_column[:, : self.problems], self.by_column[:, self.problems :]
 
-    def squares(
-        self, weights: Floats, by_column: Floats, by_pair: Floats
-    ) -> tuple[Floats, Floats, Floats]:
-        """Return right and right, right and answered, answered and answered, by group, problem and problem."""
-        square = np.empty((len(weights), self.columns, self.columns))
-        square[:, self.first, self.second] = by_pair
-        square[:, self.second, self.first] = by_pair
+    def squares(self) -> tuple[Floats, Floats, Floats]:
+        """Return right times right, right times answered, and answered times answered, by group."""
+        square = np.empty((len(self.weights), self.columns, self.columns))
+        square[:, self.first, self.second] = self.by_pair
+        square[:, self.second, self.first] = self.by_pair
         if self.whole:
-            shape = square.shape
             return (
                 square,
-                np.broadcast_to(by_column[:, :, None], shape),
-                np.broadcast_to(weights[:, None, None], shape),
+                np.broadcast_to(self.by_column[:, :, None], square.shape),
+                np.broadcast_to(self.weights[:, None, None], square.shape),
             )
         half = self.problems
         return square[:, :half, :half], square[:, :half, half:], square[:, half:, half:]
 
 
-def _pairs(rows: RowArrays, problems: int) -> _Pairs:
-    return _Pairs(problems, whole=rows.whole)
-
-
-def _between_problems(
-    cells: Cells, pairs: _Pairs, point: Point, weights: Floats, by_column: Floats, by_pair: Floats
-) -> Floats:
+def _between_problems(cells: Cells, pairs: _Pairs, point: Point) -> Floats:
     """Return the sum over rows of ``f''/f`` by two chances."""
     kept = inside(point.chances)
-    both, one, none = pairs.squares(weights, by_column, by_pair)
+    both, one, none = pairs.squares()
     found = np.zeros((cells.count, cells.count))
     has = cells.has * point.shares[:, None]
     for problem in range(len(cells.of_group)):

@@ -82,7 +82,9 @@ def walk(cells: Cells, rows: RowArrays, point: Point) -> Sums:
         right += odds.T @ piece.right
         if not whole:
             answered += odds.T @ piece.answered
-    return Sums(log_likelihood, weights, right, answered if not whole else np.repeat(weights[:, None], problems, 1))
+    return Sums(
+        log_likelihood, weights, right, answered if not whole else np.repeat(weights[:, None], problems, 1)
+    )
 
 
 def slope(cells: Cells, rows: RowArrays, point: Point, sums: Sums) -> Floats:
@@ -121,4 +123,4 @@ def crossed(cells: Cells, chances: Floats) -> list[int]:
 
 def _to_cells(cells: Cells, of_groups: Floats) -> Floats:
     """Add up numbers of groups by problems over the groups that have each chance."""
-    return np.bincount(cells.of_group.ravel(), of_groups.T.ravel(), minlength=cells.count)
+    return np.bincount(cells.of_group.ravel(), of_groups.T.ravel(), cells.count).astype(np.float64)

@@ -47,9 +47,7 @@ def row_arrays(table: RightWrong) -> RowArrays:
     """
     signs = np.frombuffer("".join(table.rows).encode(), dtype=np.uint8).reshape(len(table.rows), -1)
     times = np.array(table.times, dtype=np.float64)
-    return RowArrays(
-        (signs == ord(RIGHT)).astype(np.uint8), (signs != ord(MISSING)).astype(np.uint8), times
-    )
+    return RowArrays((signs == ord(RIGHT)).astype(np.uint8), (signs != ord(MISSING)).astype(np.uint8), times)
 
 
 def fewer(rows: RowArrays, most: int, chance: np.random.Generator) -> RowArrays:

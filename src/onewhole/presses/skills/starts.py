@@ -4,8 +4,7 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from onewhole.mastery.q_matrix import QMatrix
-from onewhole.presses.skills.cells import Cells
+from onewhole.presses.skills.cells import Cells, Floats
 from onewhole.presses.skills.likelihood import Point
 
 #: The chance of a right answer with nothing that a problem sees, and what all of it adds (common practice).
@@ -14,28 +13,29 @@ LEAST, ADDED = 0.2, 0.6
 INSIDE = 0.02
 
 
-def usual_start(cells: Cells, q: QMatrix) -> Point:
+def usual_start(cells: Cells) -> Point:
     """Return the usual start: 0.2 with nothing, 0.8 with all, evenly between; every skill set as likely.
 
+    >>> from onewhole.mastery.q_matrix import QMatrix
     >>> from onewhole.mastery.skill_model import SkillModel
     >>> from onewhole.presses.skills.cells import cells_of
     >>> q = QMatrix(("a", "b"), ("1",), (0b11,))
-    >>> usual_start(cells_of(q, SkillModel.DINA), q).chances.round(3).tolist()
+    >>> usual_start(cells_of(q, SkillModel.DINA)).chances.round(3).tolist()
     [0.2, 0.8]
-    >>> usual_start(cells_of(q, SkillModel.GDINA), q).chances.round(3).tolist()
+    >>> usual_start(cells_of(q, SkillModel.GDINA)).chances.round(3).tolist()
     [0.2, 0.5, 0.5, 0.8]
     """
-    return Point(LEAST + ADDED * _part(cells, q), cells.split.copy())
+    return Point(LEAST + ADDED * _part(cells), cells.split.copy())
 
 
-def starts(cells: Cells, q: QMatrix, chance: np.random.Generator) -> Iterator[Point]:
+def starts(cells: Cells, chance: np.random.Generator) -> Iterator[Point]:
     """Give the usual start, then without end starts by lot.
 
     There a chance lies by lot below one half with nothing, above it with all, and the shares of the skill
     sets are by lot, each mixture as likely (a flat Dirichlet distribution).
     """
-    yield usual_start(cells, q)
-    part = _part(cells, q)
+    yield usual_start(cells)
+    part = _part(cells)
     sets = [len(group.sets) for group in cells.groups]
     while True:
         low = chance.uniform(INSIDE, 0.5 - INSIDE, len(cells.of_group))[cells.problem]
@@ -44,11 +44,14 @@ def starts(cells: Cells, q: QMatrix, chance: np.random.Generator) -> Iterator[Po
         yield Point(low + (high - low) * between, chance.dirichlet(sets))
 
 
-def _part(cells: Cells, q: QMatrix) -> np.ndarray:
+def _part(cells: Cells) -> Floats:
     """Return how much of all that a problem can see each chance stands for: 0 to 1."""
     most: dict[int, int] = {}
     for seen, problem in zip(cells.seen, cells.problem, strict=True):
         most[int(problem)] = max(most.get(int(problem), 0), seen.bit_count())
     return np.array(
-        [seen.bit_count() / most[int(problem)] for seen, problem in zip(cells.seen, cells.problem, strict=True)]
+        [
+            seen.bit_count() / most[int(problem)]
+            for seen, problem in zip(cells.seen, cells.problem, strict=True)
+        ]
     )

@@ -5,7 +5,6 @@ from itertools import islice
 
 import numpy as np
 
-from onewhole.mastery.q_matrix import QMatrix
 from onewhole.presses.skills.cells import Cells
 from onewhole.presses.skills.climb import Summit, climb
 from onewhole.presses.skills.curvature import curvature
@@ -30,10 +29,10 @@ class Summits:
     lost: int
 
 
-def best_summit(cells: Cells, rows: RowArrays, q: QMatrix, climbs: int, seed: int) -> Summits:
+def best_summit(cells: Cells, rows: RowArrays, climbs: int, seed: int) -> Summits:
     """Climb from the usual start and from ``climbs - 1`` by lot, and return the best."""
     found = []
-    for start in islice(starts(cells, q, np.random.default_rng(seed)), climbs):
+    for start in islice(starts(cells, np.random.default_rng(seed)), climbs):
         if len(rows.times) <= DRAWN:
             found.append(climb(cells, rows, start))
             continue
