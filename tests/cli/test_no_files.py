@@ -48,6 +48,8 @@ def test_what_is_no_file_is_no_sheet_and_no_answers(
     monkeypatch.chdir(tmp_path)  # the name of a socket is short
     odd = Path("odd")
     make(odd)
+    q_matrix = Path("q.csv")
+    q_matrix.write_text("item,a\n1,1\n")
     asked = [
         ["audit", odd],
         ["print", odd],
@@ -58,6 +60,8 @@ def test_what_is_no_file_is_no_sheet_and_no_answers(
         ["plan", sheet, odd],
         ["again", odd],
         ["reached", sheet, odd],
+        ["skills", sheet, odd],
+        ["skills", odd, q_matrix],
         ["compose", "--not-again", odd],
         ["compose", "--again", odd],
         ["compose", "--after", odd, "--answers", odd],

@@ -70,7 +70,7 @@ def test_every_act_is_in_the_page_on_python() -> None:
 
 
 @pytest.mark.asvs("V15.3.1")
-@pytest.mark.parametrize("verb", ["work", "check", "patterns", "compose", "audit", "print", "mark"])
+@pytest.mark.parametrize("verb", ["work", "check", "patterns", "compose", "audit", "print", "mark", "skills"])
 def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     """The keys of the page's table and those of the object are the same."""
     section = re.split(r"^## ", (DOCS / "json.md").read_text(), flags=re.MULTILINE)
@@ -78,6 +78,8 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     told = {key for row in page.split("```")[0].splitlines() for key in _keys_in(row)}
     sheet, answers = tmp_path / "sheet.txt", tmp_path / "answers.csv"
     sheet.write_text("1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8\n3. 6 7/8 - 3 2/8")
+    (tmp_path / "q.csv").write_text("item,a,b\n1,1,0\n2,1,1\n3,0,1\n")
+    (tmp_path / "right.csv").write_text("pupil,1,2,3\nK01,1,1,1\nK02,1,0,0\nK03,0,0,1\nK04,0,0,0\n")
     answers.write_text("pupil,1,2,3\nK01,9,2 4/8,3 5/8\nK02,9,2 4/8,3 5/8\nK03,2 4/8,9,9\n")
     (tmp_path / "asked.csv").write_text("pupil,asked,wrote,word\nK01,8 2/8 - 6 3/8,2 1/8,A01\n")
     typed = {
@@ -88,6 +90,7 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
         "audit": "onewhole audit sheet.txt --json",
         "print": "onewhole print sheet.txt --json",
         "mark": "onewhole mark sheet.txt answers.csv --asked asked.csv --json",
+        "skills": "onewhole skills right.csv q.csv --json",
     }[verb]
     shown = [line for line in run(typed, tmp_path) if not re.fullmatch(r"\[\d\]", line)]
     found = set(_keys(json.loads("\n".join(shown))))

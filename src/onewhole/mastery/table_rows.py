@@ -32,7 +32,7 @@ class TableRefused(InputError):
     def __init__(self, refusals: Sequence[InputError]) -> None:
         """Gather refusals; there is at least one."""
         first = refusals[0]
-        told = first.what
+        told = first.what[:1].upper() + first.what[1:]
         if len(refusals) > 1:
             listed = "\n".join(f"- {refused}" for refused in refusals)
             told = f"{len(refusals)} things in the table need a change:\n{listed}\nThe first is here"

@@ -30,9 +30,10 @@ def table_lines(path: Path) -> Iterator[str]:
             if os.fstat(file.fileno()).st_size > LARGEST:
                 msg = "the file is too large to be a table of answers"
                 raise InputError(msg, file=str(path), remedy="See whether this is the right file.")
-            for text in TextIOWrapper(file, encoding="utf-8-sig", newline=""):
-                line += 1
-                yield text
+            with TextIOWrapper(file, encoding="utf-8-sig", newline="") as texts:
+                for text in texts:
+                    line += 1
+                    yield text
     except FileNotFoundError:
         msg = "there is no such file"
         remedy = "See how the name is spelt and in which folder it is."

@@ -11,6 +11,8 @@ CAUTION = (
     "A model that knows right and wrong only, and no thought behind them: a hint for a talk with the child, "
     "never a label."
 )
+#: Fewer pupils than this are few for these models (studies of them have some hundreds; the limit is ours).
+FEW = 200
 #: Skills that explain less than this of a problem are looked at (de la Torre & Chiu 2016).
 ENOUGH = Fraction(19, 20)
 SIGNS = {SkillSign.THERE: "+", SkillSign.NOT_THERE: "-", SkillSign.UNSURE: "?", SkillSign.UNTOLD: "o"}
@@ -73,6 +75,8 @@ def _found(fitted: FittedSkills) -> Iterator[str]:
             f"These problems tell {len(fitted.groups)} groups apart, of {sets:,} mixtures of skills. "
             "Where they leave a skill open, it is told from at least to at most."
         )
+    if fitted.pupils < FEW:
+        yield "Few pupils for such a model: take every number as rough."
     yield f"Log-likelihood {float_text(climbed.log_likelihood, 5)}, {_starts(fitted)}"
     if not climbed.arrived:
         yield f"NOT SETTLED after {climbed.steps} steps: these numbers are only the best that was seen."

@@ -100,6 +100,14 @@ def test_pairs_fit_where_the_model_made_the_answers() -> None:
     assert beyond <= 4
 
 
+def test_few_pupils_are_no_test_of_a_pair() -> None:
+    """Of 49 pupils no pair is told; of 50 each problem has its worst."""
+    for pupils, told in ((49, False), (50, True)):
+        table, _ = answered_by(THREE, SkillModel.DINA, pupils, seed=2)
+        fitted = fit_skills(table, THREE, SkillModel.DINA, climbs=1, seed=1)
+        assert [one.worst is not None for one in fitted.problems] == [told] * len(THREE.problems)
+
+
 def test_a_wrong_row_of_the_q_matrix_is_seen() -> None:
     """Where a problem needs two skills and the Q-matrix tells one, its own explain too little and the two
     are named.

@@ -105,7 +105,11 @@ def _problems(
             for one in mine
         )
         worst = int(np.abs(deviates[at]).argmax())
-        pair = PairMisfit(q.problems[worst], Fraction(float(deviates[at, worst]))) if worst != at else None
+        pair = (
+            PairMisfit(q.problems[worst], Fraction(float(deviates[at, worst])))
+            if deviates[at, worst]
+            else None
+        )
         rather = fit_checks.rather(q, at, told)
         check = NeedsCheck(
             Fraction(float(told[needs, at])),

@@ -12,6 +12,10 @@ from onewhole.presses.skills.rows import RowArrays
 
 #: Of a hundred tables that the model made itself, five have a pair beyond the bound.
 ERRORS = 0.05
+#: A pair that fewer pupils answered is not judged: the deviate is one of large numbers (the limit is ours).
+LEAST_PUPILS = 50
+#: Correlations are taken as no nearer to 1 than this: the transform of 1 has no end.
+NEAREST = 0.99
 #: Skills that explain this share of what all skills together explain are enough (de la Torre & Chiu 2016).
 ENOUGH = 0.95
 #: Two sets of skills that explain as much to this are alike.
@@ -40,7 +44,7 @@ def misfits(cells: Cells, point: Point, found: Floats) -> Floats:
 
 def pair_deviates(cells: Cells, rows: RowArrays, point: Point) -> Floats:
     """Return for each pair of problems how much more their answers go together than the model says: a normal
-    deviate, 0 where it cannot be told.
+    deviate, 0 for fewer than 50 pupils and where it cannot be told.
 
     The Fisher transforms of both correlations differ with variance 1 / (pupils - 3): Chen, de la Torre &
     Zhang (2013), Journal of Educational Measurement 50, 123-140 (from memory).
@@ -55,6 +59,7 @@ def pair_deviates(cells: Cells, rows: RowArrays, point: Point) -> Floats:
         alone = chance @ point.shares
         told = _correlation((chance * point.shares) @ chance.T, alone[:, None], alone[None, :])
         found = (np.arctanh(seen) - np.arctanh(told)) * np.sqrt(np.maximum(pupils - 3, 0))
+    found[pupils < LEAST_PUPILS] = 0
     np.fill_diagonal(found, 0)
     return np.asarray(np.nan_to_num(found, nan=0.0, posinf=0.0, neginf=0.0))
 
@@ -113,4 +118,4 @@ def rather(q: QMatrix, problem: int, told: Floats) -> int | None:
 
 def _correlation(both: Floats, one: Floats, other: Floats) -> Floats:
     spread = one * (1 - one) * other * (1 - other)
-    return np.clip((both - one * other) / np.sqrt(spread), -1 + 1e-12, 1 - 1e-12)
+    return np.clip((both - one * other) / np.sqrt(spread), -NEAREST, NEAREST)
