@@ -23,6 +23,7 @@ BENCHES = (
     "start",
     "year",
     "digests",
+    "skills",
 )
 
 

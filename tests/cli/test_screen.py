@@ -43,6 +43,8 @@ def evil(tmp_path: Path) -> Path:
     (folder / "sheet.txt").write_text(SHEET)
     (folder / "odd.txt").write_text(ODD_SHEET)
     (folder / "answers.csv").write_text(f"pupil,1,2\nK1{SIGNS},3 5/8,4 7/8\nK2,{SIGNS},5 1/8\n")
+    (folder / "q.csv").write_text(f"item,a,b{SIGNS}\n1,1,0\n2{SIGNS},0,1\n")
+    (folder / "right.csv").write_text(f"pupil,1,2{SIGNS}\nK1{SIGNS},1,1\nK2,0,1\nK3,1,0\nK4,0,0\n")
     (folder / "odd.csv").write_text(f"pupil,1,{SIGNS},2\nK1,3,4,5\nK1,3,4,5\n")
     return folder
 

@@ -21,6 +21,7 @@ from onewhole.mastery.profile import SkillProfile
 from onewhole.mastery.q_matrix import MOST_CHANCES, QMatrix
 from onewhole.mastery.right_wrong import RightWrong
 from onewhole.mastery.skill_model import SkillModel
+from onewhole.presses.one_thread import one_thread
 from onewhole.presses.skills import fit_checks
 from onewhole.presses.skills.cells import Cells, Floats, cells_of
 from onewhole.presses.skills.likelihood import Point
@@ -30,6 +31,7 @@ from onewhole.presses.skills.standard_errors import standard_errors
 from onewhole.presses.skills.summits import Summits, best_summit
 
 
+@one_thread()
 def fit_skills(table: RightWrong, q: QMatrix, model: SkillModel, *, climbs: int, seed: int) -> FittedSkills:
     """Fit a model by maximum likelihood: the highest of ``climbs`` summits, the first from the usual start
     and the others by seeded chance.
