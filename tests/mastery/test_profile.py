@@ -2,7 +2,7 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.mastery.fitted import Estimate
+from onewhole.mastery.fitted import MeasuredNumber
 from onewhole.mastery.profile import SkillOdds, SkillSign
 
 
@@ -31,4 +31,4 @@ def test_odds_are_in_order_and_errors_not_below_0() -> None:
     with pytest.raises(ValueError, match="in order"):
         SkillOdds(Fraction(1, 2), Fraction(1, 3), Fraction(1))
     with pytest.raises(ValueError, match="not below 0"):
-        Estimate(Fraction(1), Fraction(-1))
+        MeasuredNumber(Fraction(1), Fraction(-1))

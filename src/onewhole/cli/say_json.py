@@ -24,7 +24,7 @@ def say_json_lists(found: Mapping[str, object], **lists: Iterable[object]) -> No
       "knots": []
     }
     """
-    print(json_text(found).removesuffix("\n}"), end="")
+    print(json_text(found)[: -len("\n}")], end="")
     for name, items in lists.items():
         print(f",\n  {json_text(name)}: [", end="")
         some = False

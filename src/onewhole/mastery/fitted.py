@@ -11,7 +11,7 @@ from onewhole.mastery.skill_model import SkillModel, SkillSet
 
 
 @dataclass(frozen=True, slots=True)
-class Estimate:
+class MeasuredNumber:
     """A number and its standard error; ``error`` is None at a bound, and where the answers do not settle
     it.
     """
@@ -47,7 +47,7 @@ class FittedChance:
     """
 
     having: SkillSet
-    right: Estimate
+    right: MeasuredNumber
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,15 +85,15 @@ class FittedProblem:
     check: NeedsCheck
 
     @property
-    def guess(self) -> Estimate:
+    def guess(self) -> MeasuredNumber:
         """The chance of a right answer with nothing that the problem sees."""
         return self.chances[0].right
 
     @property
-    def slip(self) -> Estimate:
+    def slip(self) -> MeasuredNumber:
         """The chance of a wrong answer with all that it needs."""
         full = self.chances[-1].right
-        return Estimate(1 - full.value, full.error)
+        return MeasuredNumber(1 - full.value, full.error)
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +101,7 @@ class FittedGroup:
     """Skill sets that these problems cannot tell apart, and the share of pupils with one of them."""
 
     group: SkillGroup
-    share: Estimate
+    share: MeasuredNumber
 
 
 @dataclass(frozen=True, slots=True)

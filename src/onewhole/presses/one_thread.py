@@ -14,8 +14,8 @@ import scipy
 #: The packages that bring an OpenBLAS of their own along, where it lies beside each, and what its functions
 #: are called there: from their built packages; where it is called otherwise, nothing is set.
 LIBRARIES = (
-    (np.__file__, "numpy", "scipy_openblas_{}_num_threads64_"),
-    (scipy.__file__, "scipy", "scipy_openblas_{}_num_threads"),
+    (np.__file__, "numpy.libs", "scipy_openblas_get_num_threads64_", "scipy_openblas_set_num_threads64_"),
+    (scipy.__file__, "scipy.libs", "scipy_openblas_get_num_threads", "scipy_openblas_set_num_threads"),
 )
 
 
@@ -41,13 +41,13 @@ def one_thread() -> Iterator[None]:
 def _threads() -> tuple[tuple[Callable[[], int], Callable[[int], None]], ...]:
     """Return for each library how many threads are asked for and set."""
     found = []
-    for package, name, called in LIBRARIES:
+    for package, beside, asked, set_by in LIBRARIES:
         folder = Path(package).parent
-        for place in (folder.parent / f"{name}.libs", folder / ".dylibs"):
+        for place in (folder.parent / beside, folder / ".dylibs"):
             for file in sorted(place.glob("*openblas*")):
                 library = ctypes.CDLL(str(file))
-                ask = getattr(library, called.format("get"), None)
-                give = getattr(library, called.format("set"), None)
+                ask = getattr(library, asked, None)
+                give = getattr(library, set_by, None)
                 if ask is not None and give is not None:
                     ask.restype, give.argtypes, give.restype = ctypes.c_int, (ctypes.c_int,), None
                     found.append((ask, give))

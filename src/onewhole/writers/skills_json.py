@@ -1,6 +1,6 @@
 """A fitted skill model, and the profiles of pupils, as JSON objects: the contract of ``docs/json.md``."""
 
-from onewhole.mastery.fitted import Estimate, FittedProblem, FittedSkills
+from onewhole.mastery.fitted import FittedProblem, FittedSkills, MeasuredNumber
 from onewhole.mastery.profile import SkillProfile
 from onewhole.mastery.q_matrix import QMatrix
 from onewhole.mastery.skill_model import SkillModel, SkillSet
@@ -90,5 +90,5 @@ def _signs(q: QMatrix, skills: SkillSet) -> str:
     return "".join(str(skills >> at & 1) for at in range(len(q.skills)))
 
 
-def _estimate(name: str, estimate: Estimate) -> Json:
+def _estimate(name: str, estimate: MeasuredNumber) -> Json:
     return {name: estimate.value, f"{name}_error": estimate.error}

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
-from onewhole.mastery.fitted import Estimate, FittedProblem, FittedSkills
+from onewhole.mastery.fitted import FittedProblem, FittedSkills, MeasuredNumber
 from onewhole.mastery.profile import SkillProfile, SkillSign
 from onewhole.mastery.q_matrix import QMatrix
 
@@ -123,7 +123,7 @@ def _band(least: Fraction, most: Fraction) -> str:
     return low if low == high else f"{low[:-2]} to {high}"
 
 
-def _measured(estimate: Estimate) -> str:
+def _measured(estimate: MeasuredNumber) -> str:
     value = float_text(estimate.value, 3)
     return value if estimate.error is None else f"{value} ± {float_text(estimate.error, 3)}"
 

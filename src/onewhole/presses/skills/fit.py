@@ -8,11 +8,11 @@ import numpy as np
 from onewhole.errors import InputError
 from onewhole.mastery.fitted import (
     Climbed,
-    Estimate,
     FittedChance,
     FittedGroup,
     FittedProblem,
     FittedSkills,
+    MeasuredNumber,
     NeedsCheck,
     PairMisfit,
     SkillShare,
@@ -156,5 +156,5 @@ def _skills(
     return told, Fraction(group / rows.pupils)
 
 
-def _estimate(value: np.float64, error: np.float64) -> Estimate:
-    return Estimate(Fraction(float(value)), None if np.isnan(error) else Fraction(float(error)))
+def _estimate(value: np.float64, error: np.float64) -> MeasuredNumber:
+    return MeasuredNumber(Fraction(float(value)), None if np.isnan(error) else Fraction(float(error)))
