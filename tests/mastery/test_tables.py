@@ -145,7 +145,7 @@ def test_codes_that_only_may_be_twice_are_let_pass(monkeypatch: pytest.MonkeyPat
     """Where the field of marks takes every code for known, only the code that is there twice is refused."""
     monkeypatch.setattr(SeenCodes, "add", lambda _self, _code: True)
     assert answers("pupil,1,2,3\nK01,1,0,1\nK02,1,0,1\n").pupils == 2
-    with pytest.raises(TableRefused, match="pupil “K02” is here a second time, after line 3"):
+    with pytest.raises(TableRefused, match="Pupil “K02” is here a second time, after line 3"):
         answers("pupil,1,2,3\nK01,1,0,1\nK02,1,0,1\nK02,1,0,1\n")
 
 

@@ -4,7 +4,7 @@ from onewhole.presses.one_thread import _threads, one_thread
 
 
 def test_one_thread_within_and_as_many_as_before_after() -> None:
-    """Each library that is asked works on one thread within, also where something fails, and then as before."""
+    """Each library works on one thread within, and as before after it, also where something fails."""
     asked = [ask for ask, _ in _threads()]
     before = [ask() for ask in asked]
     with one_thread():
