@@ -2,11 +2,16 @@
 
 import pytest
 
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.ask_next import TELLING, ask_next, candidates
+from onewhole.marking.diagnosis.diagnosis import weigh
+from onewhole.marking.diagnosis.finding import findings
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.asked import AskedAnswer, asked_problem, with_asked
 from onewhole.notations.text import text
 from onewhole.problems.twins import twin_key
 from onewhole.statements.reading import read_answer, read_statement
-from tests.kit.answers import all_right, by_pattern, page
+from tests.kit.answers import all_right, by_pattern, marked_against, page
 from tests.kit.odds import PAGE, known, one, weighed
 
 TRAPS = ("5 1/8 - 2 5/8", "7 1/4 - 3 3/4")
@@ -72,3 +77,31 @@ def test_after_sums_nothing_telling_about_differences_is_asked() -> None:
     found = candidates(known(("3/8 + 2/8", "2 4/5 + 1 3/5"))[0])
     assert found
     assert all("+" in text(each.statement) for each in found)
+
+
+def test_high_odds_with_one_exact_fit_are_not_settled() -> None:
+    """Asked is what shows the same patterns once more; with that answer they are likely."""
+    typed = ("9 5/8 - 4 6/8", "8 1/6 - 3 5/6", "6 1/4 - 3 2/4")
+    rows = {f"K{at:02}": by_pattern("A01", page(typed)) for at in range(1, 12)} | {"K12": ["5 1/8", "", ""]}
+    marks = marked_against(known(typed)[0], rows)
+    seen = weigh(marks)
+    found = findings(marks, seen.diagnoses)
+    assert (seen.diagnoses[-1].confident, found[-1].status) == (True, Status.POSSIBLE)
+    assert ask_next(seen, marks.expected) == ((),) * 12
+    *others, asked = ask_next(seen, marks.expected, findings=found)
+    assert set(others) == {()}
+    again = asked_problem(text(asked[0]))
+    (wrote,) = by_pattern("A01", (again,))
+    told = with_asked(marks, [AskedAnswer("K12", again, read_written(wrote))])
+    after = weigh(told)
+    assert findings(told, after.diagnoses)[-1].status is Status.LIKELY
+    assert ask_next(after, marks.expected, findings=findings(told, after.diagnoses))[-1] == ()
+
+
+def test_only_those_named_are_worked_out() -> None:
+    """The others are asked nothing, and the one who is named is asked the same as among all."""
+    typed = ("5 1/8 - 2 5/8", "7 1/4 - 3 3/4")
+    seen = weighed({"K01": ["3 4/8", "4 2/4"], "K02": ["3 4/8", "4 2/4"]}, typed)
+    every = ask_next(seen, known(typed)[0])
+    assert ask_next(seen, known(typed)[0], {"K02"}) == ((), every[1])
+    assert every[1]

@@ -183,7 +183,7 @@ def asked_next(marked: Marked, pupils: Collection[str] | None = None) -> tuple[t
 
     Where codes are given, nothing is worked out for the others.
     """
-    return ask_next(marked.weighed, marked.marks.expected, pupils)
+    return ask_next(marked.weighed, marked.marks.expected, pupils, marked.findings)
 
 
 def asked_of(marked: Marked) -> tuple[tuple[str, str], ...]:

@@ -1,12 +1,14 @@
 """Which one or two problems to ask a pupil next: those expected to give the most information."""
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import islice
 
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.chances import Chances, chances
 from onewhole.marking.diagnosis.diagnosis import Weighed
+from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, kind_of
 from onewhole.marking.diagnosis.information import doubt, expected
 from onewhole.marking.diagnosis.likeliest_sets import LEAST
@@ -103,49 +105,77 @@ def _parallels(asked: Sequence[Expected]) -> Iterator[Statement]:
 
 
 def ask_next(
-    weighed: Weighed, asked: Sequence[Expected], pupils: Collection[str] | None = None
+    weighed: Weighed,
+    asked: Sequence[Expected],
+    pupils: Collection[str] | None = None,
+    findings: Sequence[Finding] | None = None,
 ) -> tuple[tuple[Statement, ...], ...]:
     """Return for each pupil the one or two problems that are expected to give the most information.
 
     The measure is Shannon's: how much, on average over the answers that may come, the odds of the sets of
-    patterns will change, in millionths of a bit and whole numbers throughout
-    (:mod:`~.information`). Nothing is asked of a pupil of whom no answer was read, nor where
-    one set of patterns, or none, reaches the odds asked for by itself. A second problem is of
-    another kind. What the pupil was asked already is not asked again. Where ``pupils`` are given, by code,
-    nothing is worked out for the others.
+    patterns, of no steady idea and of one that no pattern describes will change, in millionths of a bit and
+    whole numbers throughout (:mod:`~.information`). Nothing is asked of a pupil of whom no answer was read,
+    nor where one of these reaches the odds asked for by itself; for a set of patterns it must be *likely* in
+    the ``findings`` too, where they are given: else a problem is asked on which it shows once more. A second
+    problem is of another kind. What the pupil was asked already is not asked again. Where ``pupils`` are
+    given, by code, nothing is worked out for the others.
     """
-    still = [
-        _open(weighed, at) if pupils is None or one.pupil in pupils else ()
+    likely = {one.pupil for one in findings or () if one.status is Status.LIKELY}
+    cases = [
+        _case(weighed, at, likely=None if findings is None else one.pupil in likely)
+        if pupils is None or one.pupil in pupils
+        else None
         for at, one in enumerate(weighed.diagnoses)
     ]
-    union = sorted({place for places in still for place in places})
+    union = sorted({place for case in cases if case for place in case.places})
     if not union:
-        return ((),) * len(still)
+        return ((),) * len(cases)
     ways = [weighed.page.hypotheses[place] for place in union]
+    rows_at = {place: row for row, place in enumerate(union)}
     offered = [(one, _rows(one.table, ways)) for one in candidates(asked)]
     return tuple(
-        _chosen(weighed, at, offered, [(union.index(place), place) for place in places]) if places else ()
-        for at, places in enumerate(still)
+        _chosen(weighed, at, offered, (case, rows_at)) if case else () for at, case in enumerate(cases)
     )
 
 
-def _open(weighed: Weighed, at: int) -> tuple[int, ...]:
-    """Return the places of the hypotheses that stay open for a pupil; none where nothing is open."""
+@dataclass(frozen=True, slots=True)
+class _Case:
+    """A case that stays open: for each thing that may be said of it, the places of its hypotheses.
+
+    ``again`` is a set of patterns whose odds are high enough and which too few answers fit; None for none.
+    """
+
+    kinds: tuple[tuple[int, ...], ...]
+    again: int | None = None
+
+    @property
+    def places(self) -> tuple[int, ...]:
+        return tuple(place for kind in self.kinds for place in kind)
+
+
+def _case(weighed: Weighed, at: int, *, likely: bool | None) -> _Case | None:
+    """Return what stays open for a pupil; None where nothing does."""
     shares, ways = weighed.weights[at], weighed.page.hypotheses
     whole = sum(shares)
-    if all(one is None for one in weighed.replies[at]):
-        return ()
-    none = sum(share for one, share in zip(ways, shares, strict=True) if not one.steady)
-    if (
-        max(none, *(share for one, share in zip(ways, shares, strict=True) if one.steady))
-        >= weighed.confident * whole
-    ):
-        return ()
-    return tuple(
-        place
-        for place, (one, share) in enumerate(zip(ways, shares, strict=True))
-        if not one.steady or share * LEAST.denominator >= whole
+    talk = weighed.talks.get(weighed.diagnoses[at].pupil)
+    if all(one is None for one in (*weighed.replies[at], *(talk.given if talk else ()))):
+        return None
+    kinds: dict[object, list[int]] = {}
+    for place, one in enumerate(ways):
+        kinds.setdefault(one.ids or one.steady, []).append(place)
+    held = {kind: sum(shares[place] for place in places) for kind, places in kinds.items()}
+    top = max(held, key=held.__getitem__)
+    again = None
+    if held[top] >= weighed.confident * whole:
+        if likely is not False or not isinstance(top, tuple):
+            return None
+        again = kinds[top][0]
+    kept = (
+        tuple(places)
+        for kind, places in kinds.items()
+        if not isinstance(kind, tuple) or held[kind] * LEAST.denominator >= whole
     )
+    return _Case(tuple(kept), again)
 
 
 def _rows(table: Chances, ways: Sequence[Hypothesis]) -> _Rows:
@@ -157,28 +187,42 @@ def _rows(table: Chances, ways: Sequence[Hypothesis]) -> _Rows:
 
 
 def _chosen(
-    weighed: Weighed, at: int, offered: Sequence[tuple[Candidate, _Rows]], places: Sequence[tuple[int, int]]
+    weighed: Weighed,
+    at: int,
+    offered: Sequence[tuple[Candidate, _Rows]],
+    open_case: tuple[_Case, Mapping[int, int]],
 ) -> tuple[Statement, ...]:
-    """Choose for one pupil; ``places`` are those in the rows and in the page's hypotheses."""
-    shares, ways = weighed.weights[at], weighed.page.hypotheses
-    steady = [each for each in places if ways[each[1]].steady]
-    reliabilities = [each for each in places if each not in steady]
-    odds = [sum(shares[place] for _, place in reliabilities), *(shares[place] for _, place in steady)]
+    """Choose for one pupil; beside the case stands the row of each of the page's hypotheses."""
+    case, rows_at = open_case
+    shares = weighed.weights[at]
+    odds = [sum(shares[place] for place in kind) for kind in case.kinds]
     talk = weighed.talks.get(weighed.diagnoses[at].pupil)
     before = {twin_key(one.problem.statement) for one in talk.marks.expected} if talk else set()
+    least = LEAST_TOLD if case.again is None else 0
     told = []
     for candidate, rows in offered:
-        if twin_key(candidate.statement) in before:
+        if twin_key(candidate.statement) in before or not _shows(weighed, case, candidate):
             continue
-        mixed = _mixed([rows[row] for row, _ in reliabilities], [shares[place] for _, place in reliabilities])
-        told.append((expected(odds, [mixed, *(rows[row] for row, _ in steady)]), candidate))
+        mixed = [
+            _mixed([rows[rows_at[place]] for place in kind], [shares[place] for place in kind])
+            for kind in case.kinds
+        ]
+        if (gain := expected(odds, mixed)) >= least:
+            told.append((gain, candidate))
     told.sort(key=lambda one: (-one[0], text(one[1].statement)))
-    first = next((one for one in told if one[0] >= LEAST_TOLD), None)
-    if first is None:
+    if not told:
         return ()
-    others = (one for one in told if one[1].kind != first[1].kind and one[0] >= LEAST_TOLD)
+    first = told[0]
+    others = (one for one in told if one[1].kind != first[1].kind)
     second = next(others, None) if doubt(odds) - first[0] > LEFT_OPEN else None
     return tuple(one[1].statement for one in (first, second) if one is not None)
+
+
+def _shows(weighed: Weighed, case: _Case, candidate: Candidate) -> bool:
+    """Say whether a set of patterns that wants one fit more shows on a problem; any will do without one."""
+    if case.again is None:
+        return True
+    return weighed.page.hypotheses[case.again].acting(candidate.table.shows) is not None
 
 
 def _mixed(rows: Sequence[Sequence[int]], weights: Sequence[int]) -> tuple[int, ...]:
