@@ -14,7 +14,10 @@ from onewhole.store.correction_rows import (
     CellReadAs,
 )
 from onewhole.store.corrections import corrections_of
+from onewhole.store.digest_check import DamageKind
+from onewhole.store.digests import HEADS
 from onewhole.store.keeping import keep_until
+from onewhole.store.mending import check_store
 from onewhole.store.migrations.env import VERSION_TABLE
 from onewhole.store.opening import open_store
 from onewhole.store.steps import NightStep, keep_step, steps_of
@@ -45,6 +48,8 @@ def test_an_earlier_file_loses_nothing(path: Path, tmp_path: Path) -> None:
         step = connection.exec_driver_sql(f"SELECT version_num FROM {VERSION_TABLE}").scalar()  # noqa: S608 - our own name
     opened.close()
     after = _rows(mine)
+    told = {name: rows for name, *rows in map(tuple, before.pop(HEADS, []))}
+    assert {name: rows for name, *rows in map(tuple, after[HEADS]) if name in told} == told
     known = {name: [row[: len(before[name][0])] for row in after[name]] for name in before}
     assert known == before, "a digest stands last in a row, and nothing else is new"
     assert step == "0005"
@@ -65,3 +70,16 @@ def test_the_first_release_s_file_reads_as_it_was_written(tmp_path: Path) -> Non
     keep_step(store, 1, NightStep.MARKED, NOW)
     assert steps_of(store, 1) == {1: {NightStep.MARKED: NOW}}
     store.close()
+
+
+def test_a_file_of_the_release_before_is_whole_and_what_was_damaged_in_it_is_told(tmp_path: Path) -> None:
+    """A table that it does not have yet is no damage; a row that was changed outside is one, also then."""
+    whole, damaged = (Path(shutil.copy(EXAMPLES / "v0004.class", tmp_path / name)) for name in ("a", "b"))
+    with closing(sqlite3.connect(damaged, isolation_level=None)) as file:
+        file.execute("UPDATE answers SET text = '7' WHERE number = 1")
+    found = []
+    for path in (whole, damaged):
+        store = open_store(path)
+        found.append([(one.table, one.kind) for one in check_store(store).damages])
+        store.close()
+    assert found == [[], [("answers", DamageKind.CHANGED)]]

@@ -7,7 +7,6 @@ from enum import Enum
 from onewhole.store.digests import (
     CACHE,
     CHAINS,
-    DIGESTED,
     HEADS,
     Doubts,
     Value,
@@ -20,6 +19,7 @@ from onewhole.store.digests import (
     last_number,
     number_of,
     row_digest,
+    tables_there,
 )
 
 #: A row that does not fit: its values, the digest that stands beside it, those that would fit.
@@ -96,14 +96,14 @@ def check_rows(raw: sqlite3.Connection) -> CheckedFile:
     """Check every row that a connection sees, and that SQLite finds each. Raises `sqlite3.Error`.
 
     A text that cannot be read is a damaged row like another one. In a file whose rows carry no digests only
-    SQLite's own check is made.
+    SQLite's own check is made, and a table that a file of an earlier release does not have is passed over.
     """
     ((found, *_), *_) = raw.execute("PRAGMA integrity_check(1)").fetchall()
     damages = [] if found == "ok" else [Damage(DamageKind.FINDING)]
     if not has_digests(raw):
         return CheckedFile(0, None, tuple(damages))
     count, heads = 0, _heads(raw)
-    for table in DIGESTED:
+    for table in tables_there(raw):
         head = heads.get(table)
         try:
             rows, of_table = _check_table(raw, table, head)

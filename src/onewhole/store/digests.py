@@ -87,6 +87,12 @@ def has_digests(raw: sqlite3.Connection) -> bool:
     return raw.execute("SELECT 1 FROM sqlite_master WHERE name = ?", (HEADS,)).fetchone() is not None
 
 
+def tables_there(raw: sqlite3.Connection) -> tuple[str, ...]:
+    """The tables whose rows carry digests, as far as a file has them: an earlier release lacks some."""
+    there = {name for (name,) in raw.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+    return tuple(name for name in DIGESTED if name in there)
+
+
 def columns_of(raw: sqlite3.Connection, table: str) -> tuple[str, ...]:
     """The columns of a table, as this file has them, that a digest covers: all but itself, by name.
 
