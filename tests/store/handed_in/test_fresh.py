@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.store.digests import CACHE, HEADS
 from onewhole.store.handed_in import fresh
 from onewhole.store.handed_in.fresh import fresh_file
 from onewhole.store.keeping import backup
@@ -65,7 +66,10 @@ def test_a_file_of_an_earlier_release_comes_back(path: Path, tmp_path: Path) -> 
     opened = open_store(Path(shutil.copy(path, tmp_path / "a.class")))
     opened.close()
     with fresh_file(path, tmp_path / "b.class") as made:
-        assert _rows(made) == _rows(opened.path)
+        found, wanted = _rows(made), _rows(opened.path)
+    for rows in (found, wanted):  # what was computed does not come back, and is not told of
+        rows[HEADS] = [row for row in rows[HEADS] if row[0] != CACHE]
+    assert found == wanted
 
 
 def test_the_log_beside_a_class_is_read_with_it(tmp_path: Path) -> None:
