@@ -30,7 +30,8 @@ test: lint
 # files of a class read. It takes long.
 walk: $(READY)
 	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 ONEWHOLE_DAMAGED=1000000 $(BIN)/pytest -n 2 -rP \
-		tests/agreement/test_walk.py tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
+		tests/agreement/test_walk.py tests/agreement/test_patterns.py tests/agreement/test_column_patterns.py \
+		tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
 		tests/statements/test_fuzz.py tests/faults tests/desk/keep/test_locked_backup.py \
 		tests/laws/test_told_kept.py tests/web/test_restore_while_marking.py tests/store/test_damaged.py
 

@@ -1,6 +1,6 @@
 """Two roads: every number the script speaks, read back from its words, is true of the working.
 
-The space: sums and differences of mixed numbers up to 3 wholes in fourths under every strategy that suits,
+The space: sums and differences of mixed numbers up to 3 wholes in thirds under every strategy that suits,
 each told in full, and a seeded page of problems up to 4 wholes in fifths told shorter and shorter.
 ONEWHOLE_WHOLE_WALK=1 (`make walk`) takes a seeded sample of 20,000 workings over the grade's denominators and
 numbers up to 9 wholes.
@@ -71,7 +71,7 @@ def all_true(chapter: Chapter, heard: Heard) -> Counter[str]:
 def workings() -> Iterable[tuple[Question, Strategy]]:
     """Every pair of a problem and a strategy in the space, or a seeded sample of the grade's."""
     if not EVERYTHING:
-        return [(asked, strategy) for asked in every_question(4, 3) for strategy in STRATEGIES]
+        return [(asked, strategy) for asked in every_question(3, 3) for strategy in STRATEGIES]
     chance = random.Random(20)
     pairs = [
         (asked, way)
@@ -95,7 +95,7 @@ def test_every_sentence_reads_back_true_under_every_strategy() -> None:
             found += all_true(chapter, Heard(item, WORDS, frozenset({"one"})))
         found["workings"] += 1
     print(dict(found))
-    assert found["workings"] == (SAMPLE if EVERYTHING else 1570)
+    assert found["workings"] == (SAMPLE if EVERYTHING else 855)
     assert found["sentences"] > 8 * found["workings"]
 
 

@@ -1,4 +1,4 @@
-"""Killed at chance moments while answers stream in: nothing told as kept is lost, and the file opens.
+"""Killed at chance moments while answers stream in, and while a file is made: nothing told as kept is lost.
 
 Each helper process below loads the store once and forks a writer a turn, so that 200 kills take seconds.
 """
@@ -12,7 +12,7 @@ import pytest
 
 from onewhole.store.answers import answers_of
 from onewhole.store.opening import open_store
-from tests.kit.kept import first_round
+from tests.kit.kept import first_round, write
 
 TURNS, HELPERS, FILES = 50, 4, 2
 
@@ -58,6 +58,46 @@ for turn in range(turns):
     assert told <= kept, (turn, sorted(told - kept)[:3])
 print(json.dumps({"kills": turn + 1, "busy": busy, "told": len(told)}))
 """
+
+
+#: Forks a maker of a file a turn, which is killed at its statement number 0, 4, 8 and so on, or at its end;
+#: prints how many were killed.
+MAKERS = """
+import os, signal, sys
+from pathlib import Path
+from sqlalchemy import Engine, event
+from onewhole.store.opening import open_store
+
+folder, killed = Path(sys.argv[1]), 0
+for turn in range(int(sys.argv[2])):
+    maker = os.fork()
+    if maker == 0:
+        left = turn * 4
+
+        @event.listens_for(Engine, "before_cursor_execute")
+        def count(*_):
+            global left
+            if left == 0:
+                os.kill(os.getpid(), signal.SIGKILL)
+            left -= 1
+
+        open_store(folder / f"{turn}.class")
+        os.kill(os.getpid(), signal.SIGKILL)
+    _, status = os.waitpid(maker, 0)
+    killed += os.WTERMSIG(status) == signal.SIGKILL
+print(killed)
+"""
+
+
+@pytest.mark.slow
+def test_a_kill_while_a_file_is_made_leaves_none_or_a_whole_one(tmp_path: Path) -> None:
+    """Killed at ten places inside the making: opening the same name afterwards works."""
+    command = [sys.executable, "-c", MAKERS, str(tmp_path), "10"]
+    assert subprocess.run(command, check=True, capture_output=True, text=True).stdout == "10\n"
+    for turn in range(10):
+        store = open_store(tmp_path / f"{turn}.class")
+        write(store, first_round(store).night, "2 4/8")
+        store.close()
 
 
 @pytest.mark.slow
