@@ -92,6 +92,22 @@ def test_two_windows_never_overwrite_unseen(door: Served, page: Page) -> None:
     assert [one.text for one in cell_history(book, 1, 1, "K03", "1")] == ["third"]
 
 
+def test_the_choice_keeps_the_focus_while_other_windows_are_looked_at(door: Served, page: Page) -> None:
+    """A row of the choices that says the same stays where it is; one that says something else is made anew."""
+    book = door.door.books["mine"]
+    write_past(book, 1, 1, "other")
+    page.keyboard.type("mine\n")
+    keep = page.get_by_role("button", name="Keep “mine”")
+    keep.focus()
+    write_past(book, 3, 1, "seen")
+    expect(cell_of(page, 3, 1)).to_have_value("seen")
+    expect(keep).to_be_focused()
+    write_past(book, 1, 1, "newer")
+    page.get_by_role("button", name="Take “newer”").click()
+    expect(cell_of(page, 1, 1)).to_have_value("newer")
+    expect(page.locator("#clashes")).to_be_hidden()
+
+
 @pytest.mark.slow
 def test_what_shows_as_kept_outlives_a_killed_program(tmp_path: Path, browser: Browser) -> None:
     """Killed while one types: typing goes on, nothing false shows as kept; all is, once it runs again."""

@@ -14,12 +14,13 @@ from tests.kit.waiting import GIVE_UP
 #: Three ways to start a process that has something to wait for; each prints its numbers, and then waits too.
 POOL = """
 import os
+from multiprocessing.forkserver import _forkserver
 from onewhole.presses.workers import workers
 if __name__ == "__main__":
     with workers(2) as pool:
         for _ in range(2):
             pool.submit(os.getpid).result()
-        print(*pool._processes, flush=True)
+        print(*pool._processes, _forkserver._forkserver_pid, flush=True)
         os.read(0, 1)
 """
 BUSY = """

@@ -25,7 +25,7 @@ from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
 
 BASE = "http://127.0.0.1:8000"
-EXAMPLES = int(os.environ.get("ONEWHOLE_FUZZ", "8"))
+EXAMPLES = int(os.environ.get("ONEWHOLE_FUZZ", "6"))
 DOCUMENT = schemathesis.openapi.from_dict(document(ROUTES))
 
 

@@ -2,14 +2,23 @@
 
 import os
 from concurrent.futures import ProcessPoolExecutor
-from multiprocessing import get_context, parent_process
+from multiprocessing import get_all_start_methods, get_context, parent_process
 from multiprocessing.connection import wait
 from threading import Thread
 
 
+#: What every one of them needs. Where a system can fork, one process reads it in and those that work are forked
+#: from that one: it has read nothing else, and no thread and no lock of ours is in it.
+_READ_FIRST = ["onewhole.presses.video"]
+
+
 def workers(count: int) -> ProcessPoolExecutor:
-    """Return so many processes; they start afresh, so they inherit no threads and no locks of this one."""
-    return ProcessPoolExecutor(count, mp_context=get_context("spawn"), initializer=_end_with_parent)
+    """Return so many processes; they inherit no threads and no locks of this one."""
+    how = "forkserver" if "forkserver" in get_all_start_methods() else "spawn"
+    context = get_context(how)
+    if how == "forkserver":
+        context.set_forkserver_preload(_READ_FIRST)
+    return ProcessPoolExecutor(count, mp_context=context, initializer=_end_with_parent)
 
 
 def _end_with_parent() -> None:

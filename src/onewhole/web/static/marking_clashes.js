@@ -5,12 +5,36 @@ import { find, get, make } from "./kit.js";
 /** @typedef {import("./marking_cell.js").Cell} Cell */
 /** @typedef {import("./marking_desk.js").Desk} Desk */
 
+/**
+ * The rows that stand there, by their cell: one that says the same stays where it is, and with it the focus.
+ * @type {WeakMap<Cell, { says: string, row: Element }>}
+ */
+const shown = new WeakMap();
+
 /** @param {Desk} desk */
 export function showClashes(desk) {
   const place = get("clashes");
-  const rows = desk.grid.every.flatMap((cell) => (cell.stands === null ? [] : [row(desk, cell, cell.stands)]));
+  const list = find(place, "ul");
+  const rows = desk.grid.every.flatMap((cell) => (cell.stands === null ? [] : [rowOf(desk, cell, cell.stands)]));
+  for (const before of [...list.children]) if (!rows.includes(before)) before.remove();
+  rows.forEach((one, at) => {
+    if (list.children[at] !== one) list.insertBefore(one, list.children[at] ?? null);
+  });
   place.hidden = !rows.length;
-  find(place, "ul").replaceChildren(...rows);
+}
+
+/**
+ * @param {Desk} desk
+ * @param {Cell} cell
+ * @param {string} other
+ */
+function rowOf(desk, cell, other) {
+  const says = JSON.stringify([cell.text, other]);
+  const before = shown.get(cell);
+  if (before?.says === says) return before.row;
+  const made = row(desk, cell, other);
+  shown.set(cell, { says, row: made });
+  return made;
 }
 
 /**
