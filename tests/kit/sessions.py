@@ -84,8 +84,14 @@ def verb_of(command: str) -> list[str] | None:
 
 def run(command: str, folder: Path) -> tuple[str, ...]:
     """Type a command in a folder; the lines shown, and the exit code where it is not 0."""
-    arguments = verb_of(command)
-    shown, code = _typed(command, folder) if arguments is None else _called(arguments, folder)
+    arguments, (first, filters) = verb_of(command), piped(command)
+    if arguments is not None:
+        shown, code = _called(arguments, folder)
+    elif first and (arguments := verb_of(first)) is not None:
+        given, _ = _called(arguments, folder)
+        shown, code = _typed(filters, folder, given)
+    else:
+        shown, code = _typed(command, folder)
     lines = tuple(line.rstrip() for line in shown.splitlines())
     return (*lines, f"[{code}]") if code else lines
 
@@ -106,14 +112,28 @@ def _called(arguments: list[str], folder: Path) -> tuple[str, int]:
     return shown.read(), code
 
 
-def _typed(command: str, folder: Path) -> tuple[str, int]:
-    """Give a command to a shell: what it shows, and its exit code."""
+def piped(command: str) -> tuple[str, str]:
+    """Return a command and what filters all that it shows; "" and "" where nothing does.
+
+    What a command of a session says of an error is filtered too: none says any without `2>&1`.
+
+    >>> piped("onewhole check - 2>&1 | sed 's/a|b/c/' | head -1"), piped("onewhole check '3 | 4'")
+    (('onewhole check -', "sed 's/a|b/c/' | head -1"), ('', ''))
+    """
+    first, sign, filters = command.partition("|")
+    shows_all = first.rstrip().removesuffix("2>&1")
+    apart = sign and not filters.startswith("|") and shows_all.count("'") % 2 == shows_all.count('"') % 2 == 0
+    return (shows_all.strip(), filters.strip()) if apart else ("", "")
+
+
+def _typed(command: str, folder: Path, given: str = "") -> tuple[str, int]:
+    """Give a command to a shell, and what it reads: what it shows, and its exit code."""
     beside = Path(sys.executable).parent
     ran = subprocess.run(
         ["sh", "-c", command],  # noqa: S607 - sh is on PATH
         cwd=folder,
         env={**os.environ, "PATH": f"{beside}{os.pathsep}{os.environ['PATH']}", "COLUMNS": _WIDTH},
-        stdin=subprocess.DEVNULL,
+        input=given,
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
         check=False,
