@@ -93,7 +93,7 @@ def test_two_windows_never_overwrite_unseen(door: Served, page: Page) -> None:
 
 
 def test_the_choice_keeps_the_focus_while_other_windows_are_looked_at(door: Served, page: Page) -> None:
-    """A row of the choices that says the same stays where it is; one that says something else is made anew."""
+    """A row that says the same stays where it is; one that says something else is made anew."""
     book = door.door.books["mine"]
     write_past(book, 1, 1, "other")
     page.keyboard.type("mine\n")

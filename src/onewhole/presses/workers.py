@@ -6,9 +6,8 @@ from multiprocessing import get_all_start_methods, get_context, parent_process
 from multiprocessing.connection import wait
 from threading import Thread
 
-
-#: What every one of them needs. Where a system can fork, one process reads it in and those that work are forked
-#: from that one: it has read nothing else, and no thread and no lock of ours is in it.
+#: What every one of them needs. Where a system can fork, one process reads it in, and those that work are
+#: forked from that one: it has read nothing else, and no thread and no lock of ours is in it.
 _READ_FIRST = ["onewhole.presses.video"]
 
 
