@@ -22,6 +22,7 @@ from onewhole.presses.space_at_once import (
 )
 from onewhole.problems.difficulty import difficulty
 from onewhole.problems.needs import needs
+from onewhole.problems.points import Hardness
 from onewhole.problems.traps import traps
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.candidates import LikePair
@@ -62,7 +63,7 @@ def test_the_same_sort_and_level(denominator: int, largest: int, taken: bool) ->
         wanted = needs(one.statement)
         assert type_of(one).regroups == wanted.regrouping
         assert type_of(one).whole_on_top == wanted.whole_first
-        of_working = {"a line for the pupil to write", "a fact that crosses a ten"}
+        of_working = {Hardness.LINE, Hardness.FACT}
         parts = difficulty(one.statement, REGROUP_FIRST).parts
         assert level == sum(part.points for part in parts if part.because not in of_working)
 

@@ -44,4 +44,4 @@ def level_of(one: LikePair) -> int:
     """The points of a problem's difficulty that come from the numbers, whatever strategy is taught."""
     mixed_number = bool(one.w1 and one.n1) or bool(one.w2 and one.n2)
     kind = type_of(one)
-    return 3 * kind.regroups + kind.whole_on_top + mixed_number + (one.d > LARGE_DENOMINATOR)
+    return 4 * kind.regroups + 2 * kind.whole_on_top + mixed_number + (one.d > LARGE_DENOMINATOR)

@@ -4,6 +4,7 @@ import pytest
 from hypothesis import given
 
 from onewhole.problems.difficulty import Part, difficulty
+from onewhole.problems.points import POINTS, Hardness
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.table import strategy_named
@@ -21,6 +22,10 @@ from tests.kit.statements import statements
         ("3/4 - 3/8", "3/4 - 1/6"),
         ("54 - 22", "52 - 27"),
         ("52 - 27", "304 - 128"),
+        ("52 - 27", "50 - 27"),
+        ("517 - 49", "507 - 49"),
+        ("507 - 49", "500 - 49"),
+        ("6 3/5 - 2 4/5", "6 - 2 4/5"),
     ],
 )
 def test_what_makes_a_problem_harder(easier: str, harder: str) -> None:
@@ -32,11 +37,11 @@ def test_the_parts_say_why() -> None:
     """Every part has points, and together they are the score."""
     found = difficulty(read_statement("7 2/6 - 3 5/6"))
     assert found.parts == (
-        Part("a larger unit is regrouped", 3),
-        Part("more than one unit in a number", 1),
-        Part("a line for the pupil to write", 2),
+        Part(Hardness.REGROUPED, 4),
+        Part(Hardness.MIXED, 1),
+        Part(Hardness.LINE, 2),
     )
-    assert found.score == 6
+    assert found.score == 7
 
 
 def test_the_taught_strategy_counts() -> None:
@@ -49,3 +54,9 @@ def test_the_taught_strategy_counts() -> None:
 def test_never_below_zero(statement: Statement) -> None:
     """Every statement has a score, also what is not worked line by line."""
     assert all(part.points > 0 for part in difficulty(statement).parts)
+
+
+def test_every_reason_has_points() -> None:
+    """One table holds them all, and none is worth nothing."""
+    assert set(POINTS) == set(Hardness)
+    assert min(POINTS.values()) > 0

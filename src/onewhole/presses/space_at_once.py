@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from onewhole.presses.answers_at_once import Counts, Mask, Table, Writes, right_answers, writes
 from onewhole.problems.difficulty import LARGE_DENOMINATOR
+from onewhole.problems.points import POINTS, Hardness
 from onewhole.problems.traps import is_core
 from onewhole.sheets.candidates import LikePair, ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt
@@ -52,9 +53,15 @@ def sorts(t: Table) -> Counts:
 def levels(t: Table) -> Counts:
     """Return the points of difficulty that come from the numbers alone."""
     sort = sorts(t)
-    of_sort = np.array([3 * one.regroups + one.whole_on_top for one in SORTS])
+    of_sort = np.array(
+        [
+            POINTS[Hardness.REGROUPED] * one.regroups + POINTS[Hardness.NOTHING_ON_TOP] * one.whole_on_top
+            for one in SORTS
+        ]
+    )
     mixed_number = ((t.w1 > 0) & (t.n1 > 0)) | ((t.w2 > 0) & (t.n2 > 0))
-    points: Counts = of_sort[sort] + mixed_number + (t.d > LARGE_DENOMINATOR)
+    large = t.d > LARGE_DENOMINATOR
+    points: Counts = of_sort[sort] + POINTS[Hardness.MIXED] * mixed_number + POINTS[Hardness.LARGE] * large
     return points
 
 

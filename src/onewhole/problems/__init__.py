@@ -9,6 +9,8 @@
 :mod:`~.worked`       a problem and all that follows from it, each once
 :mod:`~.needs`        regrouping, renaming, and the forms of the numbers given
 :mod:`~.difficulty`   how hard, as a sum of parts that each say why
+:mod:`~.points`       what each of those parts is worth, and what that was fitted to
+:mod:`~.zeros`        zeros on top that are in the way of a subtraction
 :mod:`~.traps`        answers that patterns share, and answers right by luck
 :mod:`~.twins`        two problems that ask one thing
 :mod:`~.parallel`     the same structure with new numbers

@@ -4,7 +4,9 @@ from dataclasses import dataclass
 
 from onewhole.problems.needs import Needs, needs
 from onewhole.problems.numbers import numbers_of
+from onewhole.problems.points import POINTS, Hardness
 from onewhole.problems.taught import as_taught
+from onewhole.problems.zeros import zeros
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
@@ -19,7 +21,7 @@ PAIR = 2
 class Part:
     """One reason why a problem is hard, and its points (always more than 0)."""
 
-    because: str
+    because: Hardness
     points: int
 
 
@@ -44,11 +46,8 @@ class Difficulty:
 def difficulty(statement: Statement, taught: Strategy = REGROUP_FIRST) -> Difficulty:
     """Return how hard a statement is for a class that was taught a strategy.
 
-    The weights are our own. They are only meant to put problems in order. Checked against outside facts: on
-    the 20 published fraction-subtraction items of K. K. Tatsuoka (1984), worked by 536 middle-school pupils,
-    the rank correlation between our points and the share of wrong answers is Kendall's tau-b = 0.69,
-    whether item 17 reads 7 3/5 - 4/5 (two sources) or 7 3/5 - 2 4/5 (one). `tests/outside/test_difficulty.py`
-    computes it. Those pupils were older than a fourth grade, and the items only subtract fractions.
+    The weights, what they were fitted to and how far they hold are in :mod:`onewhole.problems.points`. They
+    are only meant to put problems in order.
 
     >>> from onewhole.statements.reading import read_statement
     >>> easy, hard = read_statement("7 5/6 - 3 2/6"), read_statement("7 2/6 - 3 5/6")
@@ -60,30 +59,32 @@ def difficulty(statement: Statement, taught: Strategy = REGROUP_FIRST) -> Diffic
 
 def difficulty_of(statement: Statement, wanted: Needs, working: Working | None) -> Difficulty:
     """Return how hard a statement is whose needs and working are known already."""
-    parts = (*_of_numbers(statement, wanted), *(_of_working(working) if working else ()))
-    return Difficulty(tuple(part for part in parts if part.points))
+    times = {**_of_numbers(statement, wanted), **(_of_working(working) if working else {})}
+    return Difficulty(tuple(Part(why, count * POINTS[why]) for why, count in times.items() if count))
 
 
-def _of_numbers(statement: Statement, wanted: Needs) -> tuple[Part, ...]:
+def _of_numbers(statement: Statement, wanted: Needs) -> dict[Hardness, int]:
+    """Count how often each reason holds that can be seen from the numbers."""
     bottoms = wanted.denominators
     apart = wanted.renaming and bool(bottoms) and any(bottoms[-1] % bottom for bottom in bottoms)
     large = bool(bottoms) and bottoms[-1] > LARGE_DENOMINATOR
     mixed = any(len(quantity.counts) > 1 and quantity.counts[0] for quantity in numbers_of(statement))
-    return (
-        Part("a larger unit is regrouped", 3 * wanted.regroupings),
-        Part("nothing of the smaller unit stands on top", 1 * wanted.whole_first),
-        Part("pieces of different sizes are renamed", 3 * wanted.renaming),
-        Part("neither denominator fits into the other", 1 * apart),
-        Part("a fraction greater than one on entry", wanted.over_one),
-        Part("more than one unit in a number", 1 * mixed),
-        Part("a large denominator", 1 * large),
-        Part("more than two numbers", max(0, wanted.numbers - PAIR)),
-    )
+    in_the_way = zeros(statement)
+    return {
+        Hardness.REGROUPED: int(wanted.regrouping),
+        Hardness.AGAIN: max(0, wanted.regroupings - 1),
+        Hardness.NOTHING_ON_TOP: in_the_way.taken_from,
+        Hardness.ZERO_OPENED_FIRST: in_the_way.passed,
+        Hardness.RENAMED: int(wanted.renaming),
+        Hardness.NEITHER_FITS: int(apart),
+        Hardness.MIXED: int(mixed),
+        Hardness.LARGE: int(large),
+        Hardness.MANY: max(0, wanted.numbers - PAIR),
+    }
 
 
-def _of_working(working: Working) -> tuple[Part, ...]:
-    facts = sum(len(line.facts) for line in working.lines)
-    return (
-        Part("a line for the pupil to write", len(working.brief()) - 1),
-        Part("a fact that crosses a ten", facts),
-    )
+def _of_working(working: Working) -> dict[Hardness, int]:
+    return {
+        Hardness.LINE: len(working.brief()) - 1,
+        Hardness.FACT: sum(len(line.facts) for line in working.lines),
+    }
