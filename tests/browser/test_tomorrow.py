@@ -80,7 +80,7 @@ def test_the_last_group_has_none_after_it(page: Page) -> None:
 
 def test_a_pupil_is_dragged_to_another_group(page: Page) -> None:
     """Dropping on a card moves; what was open stays open."""
-    page.locator("#talk-K03 summary").click()
+    page.locator("#talk-K03 > summary").click()
     to = page.locator(".card[data-key]").last
     name = to.get_attribute("data-name")
     page.locator("#seat-K01 .grip").drag_to(to)
@@ -97,7 +97,7 @@ def test_evidence_opens_from_the_reason(page: Page) -> None:
     expect(talk.locator(".caution")).to_contain_text("never a label")
     assert talk.locator("math").count() == 9
     talk.get_by_role("button", name="Set this finding aside").click()
-    expect(page.locator("#talk-K01 summary")).to_contain_text("You set this aside.")
+    expect(page.locator("#talk-K01 > summary")).to_contain_text("You set this aside.")
     expect(page.locator("#seat-K01 .because")).to_contain_text("you set the finding aside")
 
 
@@ -129,3 +129,28 @@ def test_the_map_tells_without_colour(page: Page) -> None:
     cells = page.locator(".heat tbody.fit td[class*=' d']").all()
     told = {(cell.get_attribute("class") or "")[-1]: int(cell.inner_text()) for cell in cells}
     assert told == {"1": 1, "2": 2}
+
+
+def test_what_a_child_said_is_written_down_by_keys_on_a_phone(page: Page) -> None:
+    """The row stands there with a way to take it back; no rule is broken and nothing runs off."""
+    page.set_viewport_size({"width": PHONE[0], "height": PHONE[1]})
+    page.locator("#talk-K03 > summary").focus()
+    page.keyboard.press("Enter")
+    page.locator("#talk-K03 .ask-here summary").focus()
+    page.keyboard.press("Enter")
+    page.get_by_label("What you asked").locator("visible=true").fill("9 1/3 - 6 2/3")
+    page.keyboard.press("Tab")
+    page.keyboard.type("3 1/3")
+    page.keyboard.press("Tab")
+    page.keyboard.type("it was a slip")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    row = page.locator("#talk-K03 .asked li")
+    expect(row).to_have_count(1)
+    expect(row).to_contain_text("your word: it was a slip")
+    page.locator("#talk-K03").evaluate("talk => { talk.open = true }")
+    assert broken_rules(page) == []
+    assert not runs_off(page)
+    row.get_by_role("button").focus()
+    page.keyboard.press("Enter")
+    expect(row).to_have_count(0)
