@@ -1,101 +1,106 @@
-"""Two roads to the best groups: the solver, and every way to seat a small class tried."""
+"""Two roads to the best groups: the solver, and every way to seat a few blocks tried."""
 
 import random
+from collections.abc import Iterator, Sequence
 
 import pytest
 
-from onewhole.marking.diagnosis.diagnosis import weigh
-from onewhole.marking.diagnosis.finding import findings
-from onewhole.marking.grouping.conversation import cost
+from onewhole.findings.group_kind import GroupKind
+from onewhole.marking.diagnosis.notebook import Sat
+from onewhole.marking.grouping.block import IdeaBlock
 from onewhole.marking.grouping.group_program import (
-    ANOTHER_THAN_BEFORE,
+    APART_FROM_BEFORE,
+    FURTHER_FAMILY,
+    FURTHER_IDEA,
     ONE_MORE_GROUP,
     OUTSIDE_SIZES,
-    TWO_FAMILIES,
-    GroupProgram,
-    Sizes,
     group_program,
 )
+from onewhole.marking.grouping.group_settings import GroupSettings, Sizes
+from onewhole.marking.grouping.placement import Placement
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.presses.solver import solve
-from tests.kit.answers import all_right, by_pattern, marked_against
-from tests.kit.odds import PAGE, known
 
-ASKED, READY = known()
-SORTS = {
-    "slips": ["3 4/6", *all_right(PAGE)[1:]],
-    "talk": ["9 1/7", *all_right(PAGE)[1:]],
-    "half": [*all_right(PAGE)[:2], by_pattern("A01", PAGE)[2], "", "35/8", *[""] * 7],
-} | {key: by_pattern(key, PAGE) for key in ("A01", "A02", "A12", "A13", "A19")}
+IDEAS = ("A02", "A03", "A04", "A01", "A12", "A13", "A18")
+Seats = tuple[tuple[IdeaBlock, ...], ...]
 
 
-def _least_cost(many: int, most_groups: int, sizes: Sizes, pupils: int) -> dict[int, int]:
-    """For one conversation with so many pupils: the cost by its number of groups, from the rule's words."""
-    if not many:
-        return {0: 0}
-    found = {}
-    for groups in range(1, most_groups + 1):
-        outside = max(0, many - sizes.largest * groups) + max(0, sizes.smallest * groups - many)
-        found[groups] = ONE_MORE_GROUP * groups + OUTSIDE_SIZES * pupils * outside
-    return found
+def _class(chance: random.Random) -> tuple[IdeaBlock, ...]:
+    """Up to seven blocks of one to four pupils, some of them a single pupil who may talk instead."""
+    row = []
+    for idea in sorted(chance.sample(IDEAS, chance.randint(1, 7))):
+        family = by_id(idea).family
+        is_open = chance.random() < 0.3
+        codes = [f"{idea}-{at}" for at in range(1 if is_open else chance.randint(1, 4))]
+        placings = tuple(Placement(code, GroupKind.FAMILY, (), (family,), idea) for code in codes)
+        named = "" if is_open and chance.random() < 0.5 else idea
+        talk = chance.randint(50, 100) if is_open else None
+        row.append(IdeaBlock(placings, family, named, chance.randint(0, 50) if is_open else 0, talk))
+    return tuple(row)
 
 
-def _best_by_trying(plan: GroupProgram, costs: dict[tuple[int, int], int], held: int, sizes: Sizes) -> int:
-    """The least cost over every seat of every pupil and every number of groups.
-
-    Ways to seat the first few pupils that fill the conversations alike are one, with the least cost.
-    """
-    pupils, talks = len(plan.placings), len(plan.talks)
-    filled = {(0,) * talks: 0}
-    for who in range(pupils):
-        more: dict[tuple[int, ...], int] = {}
-        for many, base in filled.items():
-            for at in range(talks):
-                if (who, at) in costs:
-                    key = (*many[:at], many[at] + 1, *many[at + 1 :])
-                    more[key] = min(base + costs[who, at], more.get(key, base + costs[who, at]))
-        filled = more
-    return min(base + rest for many, base in filled.items() for rest in _groups(many, held, sizes, pupils))
+def _ways(row: Sequence[IdeaBlock]) -> Iterator[tuple[Seats, int]]:
+    """Every way to seat blocks in groups or, where it can be, to talk with them; with what the talks cost."""
+    if not row:
+        yield (), 0
+        return
+    *rest, last = row
+    for groups, talks in _ways(rest):
+        if last.talk is not None:
+            yield groups, talks + last.talk
+        yield (*groups, (last,)), talks
+        for at, group in enumerate(groups):
+            yield (*groups[:at], (*group, last), *groups[at + 1 :]), talks
 
 
-def _groups(many: tuple[int, ...], held: int, sizes: Sizes, pupils: int) -> list[int]:
-    """The costs of every way to share out so many groups, or fewer, among the conversations."""
-    used = {0: 0}
-    for each in many:
-        table = _least_cost(each, held, sizes, pupils)
-        used = {
-            total: min(
-                used[total - groups] + cost for groups, cost in table.items() if total - groups in used
-            )
-            for total in range(held + 1)
-            if any(total - groups in used for groups in table)
-        }
-    return list(used.values())
+def _cost(groups: Seats, before: dict[str, Sat], sizes: Sizes, pupils: int) -> int | None:
+    """What groups cost by the rule's words; None where an open pupil sits without the same family."""
+    total = 0
+    for group in groups:
+        many = sum(len(block.placings) for block in group)
+        for block in group:
+            others = [one.family for one in group if one is not block]
+            if block.talk is not None and block.family not in others:
+                return None
+        groups_before = [before[pupil].group for pupil in group[0].pupils if pupil in before]
+        most = max(sorted(set(groups_before)), key=groups_before.count, default=None)
+        apart = sum(
+            before[pupil].group != most
+            for block in group
+            for pupil in block.pupils
+            if pupil in before and most is not None
+        )
+        families, ideas = {block.family for block in group}, {block.idea for block in group if block.idea}
+        first = {group[0].idea} if group[0].idea else set()
+        total += ONE_MORE_GROUP + FURTHER_FAMILY * (len(families) - 1) + FURTHER_IDEA * len(ideas - first)
+        total += OUTSIDE_SIZES * pupils * (max(0, many - sizes.largest) + max(0, sizes.smallest - many))
+        total += APART_FROM_BEFORE * apart + sum(block.here for block in group)
+    return total
 
 
-@pytest.mark.parametrize("seed", range(24))
+@pytest.mark.parametrize("seed", range(40))
 def test_the_solver_seats_as_well_as_can_be(seed: int) -> None:
-    """Random classes of up to eight, with and without yesterday's conversations."""
+    """Random rows of blocks, with and without the groups of the night before."""
     chance = random.Random(seed)
-    sorts = [chance.choice(sorted(SORTS)) for _ in range(chance.randint(1, 8))]
-    meets, sizes = chance.randint(1, 3), chance.choice([Sizes(), Sizes(2, 3), Sizes(1, 2)])
-    rows = {f"K{at}": SORTS[sort] for at, sort in enumerate(sorts)}
-    marks = marked_against(ASKED, rows)
-    found = findings(marks, weigh(marks, known=READY).diagnoses)
-    talked = ["numerator", "regrouping", "slips only", "regrouping + numerator"]
-    before = {pupil: chance.choice(talked) for pupil in rows if chance.random() < 0.4}
-    plan = group_program(marks.pupils, found, meets=meets, sizes=sizes, before=before)
-    by_pupil = {one.pupil: one for one in found}
-    costs = {}
-    for who, one in enumerate(plan.placings):
-        for at, talk in enumerate(plan.talks):
-            needed = cost(one, by_pupil[one.pupil], talk)
-            if needed is not None:
-                moved = before.get(one.pupil, talk.key) != talk.key
-                costs[who, at] = (
-                    needed + TWO_FAMILIES * (len(talk.families) > 1) + ANOTHER_THAN_BEFORE * moved
-                )
-    held = max(meets, len({one.place for one in plan.placings}))
+    row = _class(chance)
+    settings = GroupSettings(chance.randint(1, 3), chance.choice([Sizes(), Sizes(2, 3), Sizes(1, 2)]))
+    codes = [pupil for block in row for pupil in block.pupils]
+    before = {code: Sat("", "", chance.choice(["7", "8", "9"])) for code in codes if chance.random() < 0.4}
+    plan = group_program(row, settings, before)
     solved = solve(plan.program)
     assert solved is not None
-    assert -solved.gained == _best_by_trying(plan, costs, held, sizes)
+    costs = [
+        cost + talks
+        for groups, talks in _ways(row)
+        if len(groups) <= settings.meets
+        and (cost := _cost(groups, before, settings.sizes, len(codes))) is not None
+    ]
+    assert -solved.gained == min(costs)
     assert not plan.program.broken(solved.counts)
+    assert sorted(block.pupils for group in plan.chosen(solved.counts) for block in group) == sorted(
+        block.pupils for block in row if block.talk is None or _seated(block, plan.chosen(solved.counts))
+    )
+
+
+def _seated(block: IdeaBlock, groups: Seats) -> bool:
+    return any(block in group for group in groups)

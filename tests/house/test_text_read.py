@@ -37,6 +37,7 @@ NAME = "the name of a file or an address"
 #: Every module that looks into text: what it reads there.
 READERS = {
     "cli/clock.py": "a moment: its microseconds are replaced",
+    "cli/group_options.py": "how many and how large, typed at the terminal",
     "cli/odds.py": "odds typed at the terminal",
     "cli/verbs/film.py": "labels typed at the terminal",
     "desk/classes/class_list.py": "a typed list of pupils",
@@ -57,6 +58,7 @@ READERS = {
     "desk/classes/talk_rows.py": KEPT,
     "desk/pupil/asked_answers.py": "a typed line: idle spaces are taken off",
     "desk/pupil/csv_cells.py": CELL,
+    "desk/tomorrow/group_wishes.py": "codes and names of groups typed at the terminal",
     "desk/pupil/given_out.py": "a typed line: idle spaces are taken off",
     "desk/tomorrow/practice_pages.py": NAME,
     "desk/tomorrow/talks.py": CELL,

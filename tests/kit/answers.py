@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping, Sequence
 
-from onewhole.desk.tomorrow.seats import seats
+from onewhole.desk.tomorrow.seats import seated
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.group_program import MEETS
+from onewhole.marking.grouping.group_settings import MEETS, GroupSettings
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.class_answers import ClassAnswers, PupilAnswers
 from onewhole.marking.reading.expected import Expected, expect
@@ -88,4 +88,4 @@ def grouped(
 ) -> tuple[Group, ...]:
     """Tomorrow's groups of a class."""
     marks = marked(problems, rows)
-    return seats(marks.pupils, findings(marks), meets=meets)
+    return seated(marks.pupils, findings(marks), GroupSettings(meets)).groups

@@ -6,11 +6,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from onewhole.desk.tomorrow.seats import seats
+from onewhole.desk.tomorrow.seats import seated
 from onewhole.marking.diagnosis.diagnosis import weigh
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.diagnosis.tables import Tables, tables
 from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.group_settings import GroupSettings
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.marking.reading.answers_table import AnswersError, read_answers
 from onewhole.marking.reading.checking import Checked, check
@@ -49,7 +50,7 @@ _Night = tuple[list[Finding], tuple[Group, ...]]
 def _read(marks: ClassMarks, known: Tables = TABLES, meets: int = 4) -> _Night:
     """Findings and groups of a class."""
     found = findings(marks, weigh(marks, known=known).diagnoses)
-    return list(found), seats(marks.pupils, found, meets=meets)
+    return list(found), seated(marks.pupils, found, GroupSettings(meets)).groups
 
 
 def _told(finding: Finding, problems: Sequence[Problem]) -> object:

@@ -7,6 +7,7 @@ from onewhole.store.correction_rows import (
     FindingAside,
     GroupKey,
     PlaceChosen,
+    SeatKept,
     TeacherWord,
     row_of,
     word_of,
@@ -22,6 +23,9 @@ from onewhole.store.refusals import NotStorable
         FindingAside(aside=True),
         FindingAside(aside=False),
         PlaceChosen(GroupKey("Larks 2", "numerator + form of answer")),
+        PlaceChosen(GroupKey("Larks 2", "numerator", "2026-11-24.1"), stays=True),
+        SeatKept(GroupKey("Larks", "slips only", "2026-11-24.10")),
+        SeatKept(GroupKey("Larks", "numerator"), stays=True),
         PlaceChosen(None),
     ],
 )

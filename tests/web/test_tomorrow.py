@@ -1,5 +1,6 @@
 """The Tomorrow page, asked without a browser: moves, findings set aside, pages on paper, refusals."""
 
+import json
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -8,12 +9,16 @@ import pytest
 from onewhole.desk.classes.class_records import set_night
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.tomorrow.morning import morning
+from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.classes import name_pupil
 from tests.kit.club import DAY, NOW, TYPED, small_club
 from tests.kit.doors import Opened, opened
+from tests.kit.forms import form_to
 from tests.kit.waiting import until
 
 PLACE = "/mine/1/night/2/tomorrow"
+#: What K02 writes when the paper is looked at again: the smaller number of pieces from the larger.
+WRONG = {"1": "5 1/8", "2": "5 4/6", "3": "3 1/4"}
 
 
 @pytest.fixture
@@ -108,3 +113,57 @@ def test_the_pages_are_made_as_long_work_and_given_as_pdf(door: Opened) -> None:
     door.post(f"{PLACE}/move", code="K05", key=key, saw="")
     assert door.get(f"{PLACE}/paper/morning").status == 404
     assert "Make the pages to print" in door.get(PLACE).text
+
+
+def _write(door: Opened, code: str, *texts: str) -> None:
+    cells = [[code, label, text, ""] for label, text in zip("123", texts, strict=True)]
+    assert json.loads(door.post("/mine/1/night/2/marking/keep", cells=json.dumps(cells)).text)["kept"]
+
+
+def _group_of(door: Opened, code: str) -> str:
+    cards = door.get(PLACE).text.split('<section class="paper card"')[1:]
+    (card,) = (card for card in cards if f'id="seat-{code}"' in card)
+    return card.split("<h3")[1].split(">")[1].split("<")[0].strip()
+
+
+def test_a_late_paper_moves_nobody_unless_it_is_taken(door: Opened) -> None:
+    """The page keeps the groups that were seen, lists the changes with reasons, and takes them when asked."""
+    before = {code: _group_of(door, code) for code in ("K01", "K02", "K03", "K04")}
+    book = door.door.books["mine"]
+    keep_answers(book, [KeptAnswer(2, "K02", label, text, NOW, "teacher") for label, text in WRONG.items()])
+    _write(door, "K05", "5 1/8", "5 4/6", "3 1/4")
+    page = door.get(PLACE).text
+    assert {code: _group_of(door, code) for code in before} == before
+    assert "The answers now ask for 1 change" in page
+    assert f"from {before['K02']} to {before['K01']}." in page
+    form = form_to(page, f"{PLACE}/changes")
+    assert door.post(f"{PLACE}/changes", take="yes", saw=form.value("saw")).goes == f"{PLACE}#groups-head"
+    assert _group_of(door, "K02") == before["K01"]
+    assert "The answers now ask for" not in door.get(PLACE).text
+    assert door.post(f"{PLACE}/changes", take="yes", saw=form.value("saw")).status == 422
+
+
+def test_groups_are_put_together_begun_and_kept_in_place(door: Opened) -> None:
+    """By plain forms; the settings too, and what is no number is refused."""
+    keys = {
+        seat.code: card.key for card in morning(door.door.books["mine"], 1, 2).cards for seat in card.seats
+    }
+    assert door.post(f"{PLACE}/merge", key=keys["K02"], into=keys["K01"]).status == 303
+    assert _group_of(door, "K02") == _group_of(door, "K01")
+    assert door.post(f"{PLACE}/move", code="K03", key="new", saw="", stays="yes").status == 303
+    assert _group_of(door, "K03") != _group_of(door, "K01")
+    assert "Stays here." in door.get(PLACE).text
+    told = "4 groups of 3 to 6"
+    sent = {"meets": "5", "smallest": "2", "largest": "4", "saw": told}
+    assert door.post(f"{PLACE}/groups", **sent).status == 303
+    assert "of the 5 you can" in door.get(PLACE).text
+    for odd in ("", "0", "many", "-1", "\N{SUPERSCRIPT TWO}", "9999"):
+        assert door.post(f"{PLACE}/groups", **(sent | {"meets": odd})).status == 422
+
+
+def test_a_group_is_called_by_its_idea_with_the_question_to_ask(door: Opened) -> None:
+    """In plain words, and how many of the teacher's meetings are used."""
+    page = door.get(PLACE).text
+    assert "Takes the smaller number of pieces from the larger" in page
+    assert "Ask, on 1: Show 9 5/8. Are there enough eighths to take 6 eighths away?" in page
+    assert "You meet 1 group of the 4 you can." in page

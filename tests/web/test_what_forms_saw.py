@@ -12,10 +12,13 @@ import pytest
 
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.page.kept_pages import kept_versions
+from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.film_plan import plan_of
+from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.recordings import recordings_of
 from tests.desk.walkthrough.test_recorded_film import beeps, webm
+from tests.kit.club import NOW
 from tests.kit.doors import Answer, Opened
 from tests.kit.forms import Form, form_to
 from tests.kit.rounds import lived_in
@@ -27,6 +30,7 @@ CLASS, FIRST, NIGHT = "/mine/1/class", "/mine/1/night/1", "/mine/1/night/9"
 NEEDS_NONE = {
     "week.done": "says that a step is done: said twice, the first moment stays",
     "tomorrow.aside": "says which of two states it wants; what it saw is the other one",
+    "tomorrow.merged": "names two groups by identities; each pupil can be moved back by itself",
     "tomorrow.paper": "makes pages anew from what is kept; nothing is kept",
     "marking.judge": "keeps nothing",
     "marking.foretell": "keeps nothing",
@@ -156,6 +160,31 @@ def group(door: Opened) -> None:
     assert _send(door, again, key=cards[2].key).status == 303
 
 
+def group_settings(door: Opened) -> None:
+    """Of two windows the second is told which number stands."""
+    page, address = f"{FIRST}/tomorrow", f"{FIRST}/tomorrow/groups"
+    old = form_to(door.get(page).text, address)
+    assert _send(door, old, meets="5").status == 303
+    told = _send(door, old, meets="3")
+    assert (told.status, "5 groups of 3 to 6" in told.text) == (409, True)
+    again = form_to(door.get(page).text, address)
+    assert (again.value("meets"), again.value("saw")) == ("5", "5 groups of 3 to 6")
+    assert _send(door, again, meets="3", largest="5").status == 303
+
+
+def group_changes(door: Opened) -> None:
+    """What is offered is taken only as it was shown; taken, nothing more is asked."""
+    page, address, book = f"{NIGHT}/tomorrow", f"{NIGHT}/tomorrow/changes", door.door.books["mine"]
+    shown = kept_as_shown(book, 1, 9, NOW)
+    card = next(group for group in shown.marked.groups if group.place.meets)
+    gone = [KeptAnswer(9, card.pupils[0], label, "", NOW, "teacher") for label in shown.page.labels]
+    keep_answers(book, gone)
+    old = form_to(door.get(page).text, address)
+    assert _send(door, old, take="yes").status == 303
+    assert address not in door.get(page).text
+    assert _send(door, old, take="no").status == 422
+
+
 def reading(door: Opened) -> None:
     """Of two readings of one cell the second is told the first."""
     sent = {"code": "K05", "label": "1", "typed": "smudge"}
@@ -268,6 +297,8 @@ CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "keep.until": ("saw", last_day),
     "pupil.erase": ("saw", erased_child),
     "tomorrow.moved": ("saw", group),
+    "tomorrow.changes": ("saw", group_changes),
+    "tomorrow.settings": ("saw", group_settings),
     "marking.read_as": ("saw", reading),
     "marking.keep": ("cells", cells),
     "page_desk.saved": ("saw", saved_page),

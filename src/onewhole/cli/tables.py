@@ -6,6 +6,7 @@ from rich.console import Console, RenderableType
 from rich.table import Table
 from rich.text import Text
 
+from onewhole.cli.group_options import changes_offered
 from onewhole.cli.screen import plain, plain_line
 from onewhole.desk.marking.mark import (
     CAUTION,
@@ -62,6 +63,8 @@ def _parts(marked: Marked, signs: Mapping[str, str]) -> Iterator[RenderableType]
     for group in marked.groups:
         yield Text(plain(f"\n{group.name}: {shown_place(group)}"), style="bold")
         yield _pairs(shown_reasons(group))
+    if offered := tuple(changes_offered(marked)):
+        yield Text(plain("\n".join(("", *offered))))
     yield Text(f"\n{CAUTION}")
 
 

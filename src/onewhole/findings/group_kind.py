@@ -11,3 +11,15 @@ class GroupKind(Enum):
     FAMILY = "answers that fit patterns of one family"
     SLIPS = "slips only"
     INTERVIEW = "no steady pattern, a talk first"
+    OWN_IDEA = "steady, not listed"
+
+    @property
+    def meets(self) -> bool:
+        """Say whether the teacher sits down with all of them together.
+
+        Slips are a word at the desk, and talks are held one by one: both use up no meeting.
+
+        >>> [kind.name for kind in GroupKind if kind.meets]
+        ['FAMILY']
+        """
+        return self is GroupKind.FAMILY

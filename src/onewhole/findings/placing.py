@@ -1,4 +1,8 @@
-"""Why a pupil sits in a group, and why one is seen first: closed families, for the teacher's eyes."""
+"""Why a pupil sits in a group, and why one is seen first: closed families, for the teacher's eyes.
+
+Each is true of the pupil, the finding and the group: `tests/marking/grouping/test_reasons.py` says for each
+when it is, and walks over whole classes.
+"""
 
 from dataclasses import dataclass
 
@@ -27,11 +31,18 @@ class OtherFormWanted:
 
 
 @dataclass(frozen=True, slots=True)
-class FitsFamilies:
-    """These answers fit patterns of these families."""
+class FitsIdea:
+    """These answers fit one idea: the id of its pattern."""
 
     labels: Labels
-    families: tuple[Family, ...]
+    idea: str
+
+
+@dataclass(frozen=True, slots=True)
+class NotToldApart:
+    """The answers do not tell the idea from these."""
+
+    ideas: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +67,8 @@ class Wrong:
 
 
 @dataclass(frozen=True, slots=True)
-class TooFewToTell:
-    """These may fit a pattern, and are too few."""
+class MayFit:
+    """These may fit an idea, and one more answer is needed before that is said."""
 
     labels: Labels
 
@@ -65,6 +76,13 @@ class TooFewToTell:
 @dataclass(frozen=True, slots=True)
 class NoSteadyPattern:
     """What is wrong is wrong in several ways."""
+
+
+@dataclass(frozen=True, slots=True)
+class SteadyNotOurs:
+    """What is wrong in these is steady, and no pattern that is listed writes it."""
+
+    labels: Labels
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,8 +107,29 @@ class LikelierThanNot:
 
 
 @dataclass(frozen=True, slots=True)
-class JoinsOthers:
-    """Too few others need the talk that this pupil needs."""
+class TooFewAlike:
+    """So few of the class have an idea of this kind: fewer than a group needs."""
+
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class MeetingsUsedUp:
+    """Another idea than most here: every group that the teacher meets is made."""
+
+    meets: int
+
+
+@dataclass(frozen=True, slots=True)
+class AnotherIdea:
+    """Another kind of idea than most of the group."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooManyAlike:
+    """So many of the class fit this idea: more than one group holds."""
+
+    count: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,23 +145,37 @@ class MovedHere:
     because: "tuple[WhyPlaced, ...]"
 
 
+@dataclass(frozen=True, slots=True)
+class KeptHere:
+    """The groups are kept as they were; the answers now say another group, and why."""
+
+    group: str
+    because: "tuple[WhyPlaced, ...]"
+
+
 #: Every reason for a pupil's place.
 WhyPlaced = (
     NothingWritten
     | AllRight
     | OtherFormWanted
-    | FitsFamilies
+    | FitsIdea
+    | NotToldApart
     | SpeaksAgainst
     | MaybeSlips
     | Wrong
-    | TooFewToTell
+    | MayFit
     | NoSteadyPattern
+    | SteadyNotOurs
     | LeftBlank
     | NotReadable
     | LikelierThanNot
-    | JoinsOthers
+    | TooFewAlike
+    | MeetingsUsedUp
+    | AnotherIdea
+    | TooManyAlike
     | FindingSetAside
     | MovedHere
+    | KeptHere
 )
 
 
@@ -141,4 +194,4 @@ class MaybeOneIdea:
 
 
 #: Every reason to see a pupil first.
-WhyFirst = WrongEachItsWay | MaybeOneIdea
+WhyFirst = WrongEachItsWay | MaybeOneIdea | SteadyNotOurs

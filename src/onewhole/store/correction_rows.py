@@ -8,37 +8,44 @@ import msgspec
 
 from onewhole.store.refusals import NotStorable
 
-#: Between the name of a group and the key of its conversation.
-BETWEEN = ": "
+#: Between the name of a group and the key of what it is about, and after its identity.
+BETWEEN, AT = ": ", "@"
+#: What a kept place begins with where the pupil stays there until let go, and where the program put it.
+STAYS, KEPT = "stays ", "kept "
 #: What is kept where a finding is set aside; an empty text takes it up again.
 ASIDE = "set aside"
 
 
 @dataclass(frozen=True, slots=True)
 class GroupKey:
-    """What a group is known by when a pupil is moved to it: its name and the key of its conversation.
+    """What a group is known by when a pupil sits in it: its name, the key of what it is about, its identity.
 
-    >>> GroupKey("Larks", "numerator").text
-    'Larks: numerator'
+    The identity counts; files of earlier releases have none.
+
+    >>> GroupKey("Larks", "numerator", "2026-11-24.1").text
+    '2026-11-24.1@Larks: numerator'
     """
 
     name: str
     talk: str
+    id: str = ""
 
     @property
     def text(self) -> str:
         """Return the key as it is kept and sent."""
-        return f"{self.name}{BETWEEN}{self.talk}"
+        named = f"{self.name}{BETWEEN}{self.talk}"
+        return f"{self.id}{AT}{named}" if self.id else named
 
     @classmethod
     def read(cls, text: str) -> "GroupKey":
-        """Read a key back. One that was never written so has no conversation.
+        """Read a key back. One that was never written so is not about anything.
 
         >>> GroupKey.read("Larks: numerator")
-        GroupKey(name='Larks', talk='numerator')
+        GroupKey(name='Larks', talk='numerator', id='')
         """
-        name, _, talk = text.partition(BETWEEN)
-        return cls(name, talk)
+        named, _, talk = text.partition(BETWEEN)
+        identity, at, name = named.rpartition(AT)
+        return cls(name, talk, identity) if at else cls(named, talk)
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,13 +66,25 @@ class FindingAside:
 
 @dataclass(frozen=True, slots=True)
 class PlaceChosen:
-    """The pupil sits in this group; where the answers say where None."""
+    """The pupil sits in this group; where the answers say where None. ``stays``: on later nights too."""
 
     group: GroupKey | None
+    stays: bool = False
 
 
-#: Everything that a teacher says instead of what the program said.
-TeacherWord = CellReadAs | FindingAside | PlaceChosen
+@dataclass(frozen=True, slots=True)
+class SeatKept:
+    """The pupil sits in this group as the teacher was shown it: other answers move nobody from it.
+
+    ``stays`` says that it is where the teacher said, on an earlier night, that the pupil stays.
+    """
+
+    group: GroupKey
+    stays: bool = False
+
+
+#: Everything that stands instead of what the program would say now.
+TeacherWord = CellReadAs | FindingAside | PlaceChosen | SeatKept
 
 
 class CorrectionKind(Enum):
@@ -92,8 +111,11 @@ def row_of(word: TeacherWord) -> tuple[str, str, str]:
                 raise NotStorable("A character is cut in half", remedy="Type it again.") from error
         case FindingAside(aside):
             return "", CorrectionKind.FINDING.value, ASIDE if aside else ""
-        case PlaceChosen(group):
-            return "", CorrectionKind.PLACE.value, group.text if group else ""
+        case PlaceChosen(group, stays):
+            begins = STAYS if stays else ""
+            return "", CorrectionKind.PLACE.value, f"{begins}{group.text}" if group else ""
+        case SeatKept(group, stays):
+            return "", CorrectionKind.PLACE.value, f"{KEPT}{STAYS if stays else ''}{group.text}"
         case _:
             assert_never(word)
 
@@ -111,9 +133,17 @@ def word_of(problem: str, of: str, text: str) -> TeacherWord:
         case CorrectionKind.FINDING:
             return FindingAside(bool(text))
         case CorrectionKind.PLACE:
-            return PlaceChosen(GroupKey.read(text) if text else None)
+            return _place(text)
         case _:
             assert_never(kind)
+
+
+def _place(text: str) -> PlaceChosen | SeatKept:
+    if not text:
+        return PlaceChosen(None)
+    named = text.removeprefix(KEPT)
+    group, stays = GroupKey.read(named.removeprefix(STAYS)), named.startswith(STAYS)
+    return SeatKept(group, stays) if text.startswith(KEPT) else PlaceChosen(group, stays)
 
 
 def _reading(problem: str, text: str) -> CellReadAs:

@@ -1,5 +1,6 @@
 """A teacher's corrections: how an answer was read, a finding, a pupil's place in a group."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -24,21 +25,30 @@ class Correction:
 
 def keep_correction(store: Store, correction: Correction) -> Correction:
     """Keep a correction in a transaction. Raises as `answers.keep_answers`."""
-    with store.writing() as connection:
-        pupils = pupil_numbers(connection, correction.night, {correction.code})
-        problem, of, text = row_of(correction.word)
-        connection.execute(
-            insert(tables.corrections).values(
-                night_number=correction.night,
-                pupil_number=pupils[correction.code],
-                problem=problem,
-                of=of,
-                text=text,
-                written=correction.written,
-                by=correction.by,
-            )
-        )
+    keep_corrections(store, (correction,))
     return correction
+
+
+def keep_corrections(store: Store, corrections: Sequence[Correction]) -> None:
+    """Keep corrections of one night, all or none. Raises as `answers.keep_answers`."""
+    if not corrections:
+        return
+    night = corrections[0].night
+    with store.writing() as connection:
+        pupils = pupil_numbers(connection, night, {one.code for one in corrections})
+        for one in corrections:
+            problem, of, text = row_of(one.word)
+            connection.execute(
+                insert(tables.corrections).values(
+                    night_number=night,
+                    pupil_number=pupils[one.code],
+                    problem=problem,
+                    of=of,
+                    text=text,
+                    written=one.written,
+                    by=one.by,
+                )
+            )
 
 
 def corrections_of(store: Store, night: int) -> tuple[Correction, ...]:

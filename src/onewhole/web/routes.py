@@ -23,7 +23,16 @@ from onewhole.web.pages import (
 _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/step", week.done, fields=("step",), use=FileUse.TRANSACTION),
     PageRoute("GET", "/tomorrow", tomorrow.look),
-    PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script", "saw")),
+    PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script", "saw", "stays")),
+    PageRoute("POST", "/tomorrow/changes", tomorrow.changes, fields=("take", "saw")),
+    PageRoute("POST", "/tomorrow/merge", tomorrow.merged, fields=("key", "into")),
+    PageRoute(
+        "POST",
+        "/tomorrow/groups",
+        tomorrow.settings,
+        fields=("meets", "smallest", "largest", "saw"),
+        use=FileUse.TRANSACTION,
+    ),
     PageRoute("POST", "/tomorrow/aside", tomorrow.aside, fields=("code", "aside")),
     PageRoute(
         "POST",

@@ -5,15 +5,18 @@ from datetime import date
 from fractions import Fraction
 from types import MappingProxyType
 
-from onewhole.languages.english.placing import group_because
+from onewhole.languages.english.placing import group_because, placed_because
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
 from onewhole.marking.diagnosis.report import TalkReport
 from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.keeping import SeatChange, Seating
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks
 from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
+from onewhole.sentences.sentence import End
 from onewhole.statements.statement import Statement
+from onewhole.writers.group_words import about
 
 Json = dict[str, object]
 
@@ -24,7 +27,7 @@ MILLION = 1_000_000
 def marks_object(
     marks: ClassMarks,
     findings: Sequence[Finding],
-    groups: Sequence[Group],
+    seating: Seating,
     items: Sequence[ProblemStats],
     *,
     ask_next: Sequence[Sequence[Statement]],
@@ -33,6 +36,7 @@ def marks_object(
 ) -> Json:
     """Return problems, pupils and groups, and the caution that belongs to every finding.
 
+    ``changes`` are there where groups are kept and the answers now say others.
     ``ask_next`` has the problems to ask each pupil next; ``until`` is the last day on which the findings are
     good, where the night has a date; ``talks`` are those with pupils, by code. Odds are exact fractions,
     which a door turns into numbers.
@@ -41,9 +45,8 @@ def marks_object(
     return {
         "problems": [_problem(item) for item in items],
         "pupils": [_pupil(pupil, found, ask, until, talks.get(pupil.pupil)) for pupil, found, ask in rows],
-        "groups": [
-            {"name": group.name, "pupils": list(group.pupils), "because": _because(group)} for group in groups
-        ],
+        "groups": [_group(group) for group in seating.groups],
+        "changes": [_change(one) for one in seating.changes],
         "caution": CAUTION,
     }
 
@@ -74,9 +77,26 @@ def odds(share: Fraction) -> Fraction:
     return Fraction(round(share * MILLION), MILLION)
 
 
-def _because(group: Group) -> str:
+def _group(group: Group) -> Json:
     pupils = ((placed.pupil, placed.because) for placed in group.placings)
-    return text_of(group_because(group.place, group.families, pupils))
+    return {
+        "id": group.id,
+        "name": group.name,
+        "about": text_of(about(group)),
+        "meets": group.place.meets,
+        "pupils": list(group.pupils),
+        "ideas": [{"pattern": held.idea, "pupils": list(held.pupils)} for held in group.ideas if held.idea],
+        "because": text_of(group_because(about(group), pupils)),
+    }
+
+
+def _change(one: SeatChange) -> Json:
+    return {
+        "pupil": one.pupil,
+        "from": one.was.name,
+        "to": one.to.name,
+        "because": text_of(placed_because(one.because, End.TYPED)),
+    }
 
 
 def _problem(item: ProblemStats) -> Json:

@@ -5,16 +5,24 @@ from dataclasses import dataclass
 from typing import assert_never
 
 from onewhole.findings.group_kind import GroupKind
-from onewhole.languages.english.families import families_listed
-from onewhole.languages.english.morning_told import evidence_told
+from onewhole.findings.placing import MaybeOneIdea, SteadyNotOurs, WhyFirst, WrongEachItsWay
+from onewhole.languages.english.morning_told import (
+    ask_of_group,
+    evidence_told,
+    meetings_told,
+    split_told,
+)
+from onewhole.languages.english.placing import OTHERS, idea_called
 from onewhole.languages.english.reteaching import reteaching
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
-from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.group import Group, IdeaHeld, evidence_of
+from onewhole.marking.grouping.group_settings import MEETS
 from onewhole.marking.grouping.missed import missed
 from onewhole.marking.grouping.see_first import SeeFirst
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.marking.reading.problem_stats import ProblemStats
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
@@ -26,18 +34,14 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Relation
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
+from onewhole.writers.group_words import about
 from onewhole.writers.labels import runs
+from onewhole.writers.pattern_words import question
 from onewhole.writers.printed import Json, Printed
 
 #: The shapes of kites, for groups in their order.
 KITES = ("diamond", "delta", "box", "sled", "hexagon", "house")
 EXAMPLES = 2
-_WHY = {
-    GroupKind.ABSENT: "nothing written",
-    GroupKind.EXTENSION: "all right, ready to go further",
-    GroupKind.SLIPS: "slips only",
-    GroupKind.INTERVIEW: "no steady pattern, a talk first",
-}
 
 
 def kite_of(at: int) -> str:
@@ -53,8 +57,12 @@ def morning_page(
     *,
     items: Sequence[ProblemStats],
     first: Sequence[SeeFirst],
+    meets: int = MEETS,
 ) -> Printed:
-    """Return the morning page; it is for the teacher's eyes and shows pupil codes as they were given."""
+    """Return the morning page; it is for the teacher's eyes and shows pupil codes as they were given.
+
+    ``meets`` is how many groups the teacher can meet.
+    """
     night = _Night(
         worked,
         marks,
@@ -64,9 +72,9 @@ def morning_page(
     data = frame(worked.header, title="This morning", small=named(worked.header))
     data |= {
         "footer": "For the teacher only. Keep it as the school keeps pupil records.",
-        "evidence": _evidence(marks, items),
+        "evidence": f"{_evidence(marks, items)} {_meetings(groups, meets)}",
         "caution": CAUTION,
-        "first": [_first(one, groups, night) for one in first],
+        "first": [_first(one, night) for one in first],
         "groups": [_group(group, at, night) for at, group in enumerate(groups)],
     }
     return Printed("morning", data)
@@ -96,14 +104,13 @@ def _evidence(marks: ClassMarks, items: Sequence[ProblemStats]) -> str:
     return text_of(evidence_told(len(marks.pupils), len(items), right, tried, look))
 
 
-def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
+def _meetings(groups: Sequence[Group], meets: int) -> str:
+    return text_of(meetings_told(sum(group.place.meets for group in groups), meets))
+
+
+def _first(one: SeeFirst, night: _Night) -> Json:
     """Return a row: who, what the answers say, the problem to ask about and what was written there."""
-    found = night.findings[one.pupil]
-    (place,) = (group.place for group in groups if one.pupil in group.pupils)
-    if place is GroupKind.INTERVIEW:
-        because = f"{night.runs(found.wrong)} wrong" + (", each in its own way" if found.wrong[1:] else "")
-    else:
-        because = f"{night.runs(found.evidence)} may come from one idea"
+    because = _why_first(one.because, night)
     written = next(mark.written for mark in night.pupils[one.pupil].marks if mark.label == one.ask_about)
     return {
         "who": one.pupil,
@@ -112,6 +119,18 @@ def _first(one: SeeFirst, groups: Sequence[Group], night: _Night) -> Json:
         "ask": formula(night.worked.labelled[one.ask_about].statement),
         "wrote": _wrote(written),
     }
+
+
+def _why_first(why: WhyFirst, night: _Night) -> str:
+    match why:
+        case WrongEachItsWay(labels):
+            return f"{night.runs(labels)} wrong" + (", each in its own way" if labels[1:] else "")
+        case SteadyNotOurs(labels):
+            return f"{night.runs(labels)} steady, and not one of ours"
+        case MaybeOneIdea(labels):
+            return f"{night.runs(labels)} may come from one idea"
+        case _:
+            assert_never(why)
 
 
 def _wrote(written: Written) -> Formula | str:
@@ -128,15 +147,30 @@ def _wrote(written: Written) -> Formula | str:
 def _group(group: Group, at: int, night: _Night) -> Json:
     labels = missed(group, night.marks)[:EXAMPLES]
     idea = reteaching(group.place, group.families, night.worked.header.words, _about(labels, night))
+    ideas = [_idea(held, group, night) for held in group.ideas] or [
+        {"idea": "", "pupils": _placed(group.pupils, group, night), "ask": ""}
+    ]
+    several = len(ideas) > 1
     found: Json = {
         "name": group.name,
         "kite": kite_of(at),
-        "because": _WHY.get(group.place) or f"answers fit: {families_listed(group.families)}",
-        "pupils": _placed(group, night),
+        "because": text_of(split_told(len(ideas)) if several else about(group)),
+        "ideas": ideas if several else [{**ideas[0], "idea": ""}],
         "reteach": text_of(idea),
     }
     if examples := [_example(night.worked.labelled[label]) for label in labels]:
         found["examples"] = examples
+    return found
+
+
+def _idea(held: IdeaHeld, group: Group, night: _Night) -> Json:
+    """Return an idea of a group in plain words, who has it, and what to ask them."""
+    found: Json = {"idea": OTHERS, "pupils": _placed(held.pupils, group, night), "ask": ""}
+    if held.idea:
+        problems = [one.problem for one in night.worked.problems]
+        fits = evidence_of(held, night.findings.values())
+        asked = question(by_id(held.idea), problems, night.worked.header.words, fits)
+        found |= {"idea": idea_called(held.idea), "ask": text_of(ask_of_group(asked))}
     return found
 
 
@@ -147,10 +181,10 @@ def _about(labels: Sequence[str], night: _Night) -> About:
     return found[0] if found else About(Operation.FIND, Units.PIECES)
 
 
-def _placed(group: Group, night: _Night) -> list[Json]:
-    """Return the pupils of a group with the labels that put them there; those with the same ones together."""
+def _placed(pupils: Sequence[str], group: Group, night: _Night) -> list[Json]:
+    """Return pupils of a group with the labels that put them there; those with the same ones together."""
     found: dict[str, list[str]] = {}
-    for pupil in group.pupils:
+    for pupil in pupils:
         found.setdefault(_because(pupil, group.place, night), []).append(pupil)
     return [{"who": who, "labels": because} for because, who in found.items()]
 
@@ -159,7 +193,7 @@ def _because(pupil: str, place: GroupKind, night: _Night) -> str:
     if place is GroupKind.ABSENT:
         return ""
     finding = night.findings[pupil]
-    labels = finding.evidence if place is GroupKind.FAMILY else finding.wrong
+    labels = (finding.evidence or finding.wrong) if place.meets else finding.wrong
     said = [night.runs(labels)] if labels else []
     for word, verdict in (("blank", Verdict.BLANK), ("unread", Verdict.UNREADABLE)):
         if others := night.marked(pupil, verdict):

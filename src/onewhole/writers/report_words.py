@@ -71,7 +71,7 @@ def _found(report: Report) -> Iterator[str]:
             yield _fit(
                 report, f"{'Answers' if len(labels) > 1 else 'The answer'} to {names_listed(labels)} may fit"
             )
-            yield "That is too little to tell: talk with the child."
+            yield "One more answer would tell: talk with the child."
         case Status.UNSTEADY:
             yield "No steady pattern: talk with the child."
         case Status.UNLISTED:

@@ -21,6 +21,7 @@ from onewhole.desk.marking.mark import Marked, mark_sheet
 from onewhole.desk.pupil.pupil_story import story
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.marking.diagnosis.notebook import Tonight
+from onewhole.marking.grouping.group_settings import GroupSettings
 from onewhole.marking.reading.asked_table import AskedRow
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.sheets.worked import WorkedSheet
@@ -56,11 +57,16 @@ def failing(monkeypatch: pytest.MonkeyPatch) -> pytest.MonkeyPatch:
     """The marking fails on one page, with a child's answer in the message."""
 
     def fails(
-        worked: WorkedSheet, answers: ClassAnswers, *, tonight: Tonight, asked: Sequence[AskedRow]
+        worked: WorkedSheet,
+        answers: ClassAnswers,
+        *,
+        settings: GroupSettings,
+        tonight: Tonight,
+        asked: Sequence[AskedRow],
     ) -> Marked:
         if worked.sheet.header.title == FAILS:
             raise ValueError("K01 wrote 5 1/8")
-        return mark_sheet(worked, answers, tonight=tonight, asked=asked)
+        return mark_sheet(worked, answers, settings=settings, tonight=tonight, asked=asked)
 
     clear_pupil_caches()
     monkeypatch.setattr(marked_nights, "mark_sheet", fails)

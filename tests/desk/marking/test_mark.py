@@ -41,7 +41,7 @@ def test_a_group_says_why_it_works_together() -> None:
     """Every pupil is in one group, and the group has a reason."""
     groups = mark(SHEET, ANSWERS).groups
     assert sorted(pupil for group in groups for pupil in group.pupils) == ["K01", "K02", "K03", "K04"]
-    assert "answers that fit patterns of one family (numerator)" in {shown_place(group) for group in groups}
+    assert "takes the smaller number of pieces from the larger" in {shown_place(group) for group in groups}
 
 
 def test_the_settings_of_the_sheet_are_asked_for() -> None:

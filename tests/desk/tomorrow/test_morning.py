@@ -133,7 +133,7 @@ def test_a_finding_set_aside_is_marked_and_keeps_its_evidence(book: Store) -> No
     set_aside(book, 1, 2, code="K01", aside=True, now=NOW)
     after = morning(book, 1, 2)
     assert seat_of(after, "K01").aside
-    assert card_of(after, "K01").about == "no steady pattern, a talk first"
+    assert card_of(after, "K01").about == "a talk first, one by one"
     assert after.talks["K01"] == before.talks["K01"]
     set_aside(book, 1, 2, code="K01", aside=False, now=NOW)
     assert morning(book, 1, 2) == before

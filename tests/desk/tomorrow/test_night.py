@@ -44,6 +44,7 @@ def test_everything_is_made(folder: Path, tmp_path: Path) -> None:
         "audit",
         "marks",
         "morning",
+        "talks",
         "practice-swifts",
         "practice-key",
     ]

@@ -36,7 +36,14 @@ def _with(changes: dict[str, str]) -> list[str]:
     [
         ({}, GroupKind.EXTENSION, "all 12 right"),
         ({"3": "?!"}, GroupKind.EXTENSION, "all 11 right; not readable: 3"),
-        ({"3": ""}, GroupKind.INTERVIEW, "nothing written in 3"),
+        ({"3": ""}, GroupKind.EXTENSION, "all 11 right; nothing written in 3"),
+        (dict.fromkeys("123", ""), GroupKind.EXTENSION, "all 9 right; nothing written in 1, 2 and 3"),
+        (dict.fromkeys("1234", ""), GroupKind.SLIPS, "all 8 right; nothing written in 1, 2, 3 and 4"),
+        (
+            dict.fromkeys("1234567", ""),
+            GroupKind.INTERVIEW,
+            "nothing written in 1, 2, 3, 4, 5, 6 and 7",
+        ),
         ({"2": "3 4/8"}, GroupKind.SLIPS, "one step beside right, perhaps a slip, in 2"),
         (
             {"2": "3 4/8", "10": "4 3/5", "12": "-"},
@@ -61,7 +68,10 @@ def test_a_likely_pattern_places_by_its_family() -> None:
     cells[10] = right(PAGE[10])
     placed = _placed(cells)
     assert (placed.place, placed.families) == (GroupKind.FAMILY, (Family.REGROUPING,))
-    assert _said(placed) == "answers to 3, 4, 5, 6, 7, 8, 9 and 12 fit a pattern (regrouping); against it: 11"
+    assert (
+        _said(placed)
+        == "answers to 3, 4, 5, 6, 7, 8, 9 and 12 fit “opens a whole and still counts it”; against it: 11"
+    )
 
 
 @pytest.mark.parametrize("cells", [[""] * 12, ["-"] * 12])

@@ -1,6 +1,6 @@
 """Whom to see first, and why."""
 
-from onewhole.desk.tomorrow.seats import seats
+from onewhole.desk.tomorrow.seats import seated
 from onewhole.languages.english.placing import first_because
 from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.grouping.see_first import SeeFirst, see_first
@@ -22,7 +22,7 @@ ROWS = {
 def _first(most: int) -> tuple[SeeFirst, ...]:
     marks = marked(PAGE, ROWS)
     found = findings(marks)
-    return see_first(marks.pupils, found, seats(marks.pupils, found), most=most)
+    return see_first(marks.pupils, found, seated(marks.pupils, found).groups, most=most)
 
 
 def _said(seen: SeeFirst) -> str:

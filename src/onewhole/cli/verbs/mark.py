@@ -1,13 +1,13 @@
 """`onewhole mark`: the answers of a class marked, and what they may show."""
 
 import sys
-from datetime import datetime
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from onewhole.cli.clock import now
+from onewhole.cli.group_options import Meets, NotebookFile, On, SizesTyped, settings_typed
 from onewhole.cli.odds import odds_typed
 from onewhole.cli.say_json import say_json
 from onewhole.cli.screen import beneath
@@ -32,28 +32,11 @@ AskedFile = Annotated[
         help="What pupils were asked since: CSV with the columns pupil, asked, wrote and word.",
     ),
 ]
-Meets = Annotated[
-    int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
-]
 Confident = Annotated[
     str, typer.Option("--confident", metavar="ODDS", help="From which odds answers are said to fit.")
 ]
 Pupil = Annotated[
     str | None, typer.Option("--pupil", metavar="CODE", help="Tell all about one pupil instead.")
-]
-NotebookFile = Annotated[
-    Path | None,
-    typer.Option(
-        "--notebook",
-        metavar="FILE",
-        help="The class's notebook: earlier nights are read from it, and this one is written into it.",
-    ),
-]
-On = Annotated[
-    datetime | None,
-    typer.Option(
-        "--date", metavar="DATE", formats=["%Y-%m-%d"], help="The day for the notebook; today, left out."
-    ),
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
@@ -62,6 +45,7 @@ def run(
     sheet: SheetFile,
     answers: AnswersFile,
     meets: Meets = desk.MEETS,
+    sizes: SizesTyped = "3-6",
     confident: Confident = "0.9",
     asked: AskedFile = None,
     pupil: Pupil = None,
@@ -70,17 +54,17 @@ def run(
     as_json: AsJson = False,
 ) -> int:
     """Print how each problem went, what each pupil's answers may show, and groups."""
-    odds, tonight = odds_typed(confident), None
+    settings, odds, tonight = settings_typed(meets, sizes), odds_typed(confident), None
     if notebook:
         tonight = notebooks.tonight_in(notebook, (date or now()).date())
         with notebooks.failure_noted(tonight, sheet, notebook):
             marked = desk.mark_files(
-                sheet, answers, meets=meets, confident=odds, tonight=tonight, asked=asked
+                sheet, answers, settings=settings, confident=odds, tonight=tonight, asked=asked
             )
         for line in notebooks.failures_told(tonight):
             print(line, file=sys.stderr)
     else:
-        marked = desk.mark_files(sheet, answers, meets=meets, confident=odds, asked=asked)
+        marked = desk.mark_files(sheet, answers, settings=settings, confident=odds, asked=asked)
     one = report.report(marked, pupil) if pupil is not None else None
     if notebook:
         notebooks.keep(marked, notebook)

@@ -6,6 +6,22 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.clock import now
+from onewhole.cli.group_options import (
+    LetGo,
+    Meets,
+    Merge,
+    Move,
+    NewGroup,
+    NotebookFile,
+    On,
+    SizesTyped,
+    StayIn,
+    Take,
+    changes_offered,
+    settings_typed,
+    wishes_typed,
+)
+from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.tomorrow.night import night
 
@@ -16,14 +32,27 @@ Folder = Annotated[
     ),
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
-Meets = Annotated[
-    int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
-]
 
 
-def run(folder: Folder, to: To = Path("out"), meets: Meets = marks.MEETS) -> int:
+def run(
+    folder: Folder,
+    to: To = Path("out"),
+    meets: Meets = marks.MEETS,
+    sizes: SizesTyped = "3-6",
+    notebook: NotebookFile = None,
+    date: On = None,
+    take: Take = False,
+    move: Move = None,
+    stay: StayIn = None,
+    let_go: LetGo = None,
+    merge: Merge = None,
+    new_group: NewGroup = None,
+) -> int:
     """Print the pages, and with answers the marks and the morning plan; end with the most useful findings."""
-    done = night(folder, to, when=now(), meets=meets)
+    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
+    settings = settings_typed(meets, sizes)
+    wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
+    done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes)
     for one in done.made:
         print(f"{one.page:18} {one.path}")
     if done.findings:
@@ -32,4 +61,9 @@ def run(folder: Folder, to: To = Path("out"), meets: Meets = marks.MEETS) -> int
         print(f"{number}. {finding}")
     if done.findings:
         print(f"\n{marks.CAUTION}")
+    if done.marked is not None:
+        if notebook:
+            notebooks.keep(done.marked, notebook)
+        for line in changes_offered(done.marked):
+            print(line)
     return 0

@@ -6,7 +6,24 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.clock import now
+from onewhole.cli.group_options import (
+    LetGo,
+    Meets,
+    Merge,
+    Move,
+    NewGroup,
+    NotebookFile,
+    On,
+    SizesTyped,
+    StayIn,
+    Take,
+    changes_offered,
+    settings_typed,
+    wishes_typed,
+)
+from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
+from onewhole.desk.tomorrow.group_wishes import with_wishes
 from onewhole.desk.tomorrow.plan import plan, tomorrow
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
@@ -21,9 +38,6 @@ AskedFile = Annotated[
         metavar="FILE",
         help="What pupils were asked since: CSV with the columns pupil, asked, wrote and word.",
     ),
-]
-Meets = Annotated[
-    int, typer.Option("--meets", metavar="GROUPS", help="How many groups you can meet tomorrow.")
 ]
 Pupil = Annotated[
     list[str] | None,
@@ -52,17 +66,34 @@ def run(
     answers: AnswersFile,
     to: To = Path("out"),
     meets: Meets = marks.MEETS,
+    sizes: SizesTyped = "3-6",
     asked: AskedFile = None,
     pupil: Pupil = None,
     every_pupil: EveryPupil = False,
     earlier: Earlier = None,
     find_slip: Slip = None,
+    notebook: NotebookFile = None,
+    date: On = None,
+    take: Take = False,
+    move: Move = None,
+    stay: StayIn = None,
+    let_go: LetGo = None,
+    merge: Merge = None,
+    new_group: NewGroup = None,
 ) -> int:
     """Print the morning page, the practice pages and their key, and say where they lie."""
-    marked = marks.mark_files(sheet, answers, meets=meets, asked=asked)
+    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
+    settings = settings_typed(meets, sizes)
+    wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
+    read = marks.mark_files(sheet, answers, settings=settings, tonight=tonight, asked=asked)
+    marked = with_wishes(read, wishes)
     wanted = tomorrow(
         marked, pupils=pupil or (), every_pupil=every_pupil, earlier=earlier or (), find_slip=find_slip
     )
     for one in plan(marked, to, when=now(), asked=wanted):
         print(f"{one.page:18} {one.path}")
+    if notebook:
+        notebooks.keep(marked, notebook)
+    for line in changes_offered(marked):
+        print(line)
     return 0

@@ -1,6 +1,6 @@
 """Mark the nights of a class in order, each with what earlier ones showed, and cache their summaries."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date
@@ -18,6 +18,7 @@ from onewhole.desk.classes.class_records import (
     sheet_typed,
     standing_answers,
 )
+from onewhole.desk.classes.group_settings import groups_of
 from onewhole.desk.classes.night_summary import (
     NightSummaries,
     NightSummary,
@@ -36,17 +37,18 @@ from onewhole.errors import Fault, InputError
 from onewhole.findings.night_failed import NightFailed
 from onewhole.languages.english.nights_told import night_failed_told
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
+from onewhole.marking.grouping.group_settings import USUAL, GroupSettings
 from onewhole.marking.reading.class_answers import PupilTexts, read_texts
 from onewhole.notations.sentences.text import text_of
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.cache_inputs import cache_inputs_of
-from onewhole.store.corrections import corrections_of
+from onewhole.store.corrections import Correction, corrections_of, keep_corrections
 from onewhole.store.night_cache import cache_night, cached_nights
 from onewhole.store.opening import Store
 from onewhole.store.refusals import StoreRefused
 
 #: The version of the cache format, raised when that changes within one version of the program.
-FORM = 3
+FORM = 4
 #: The most marked nights cached in memory.
 HELD = 16
 
@@ -65,7 +67,7 @@ class NightFailedError(Fault):
 class NightInput:
     """The inputs of marking a night: page and answers as typed, the day, what earlier nights showed.
 
-    ``talks`` is what pupils were asked since.
+    ``talks`` is what pupils were asked since, ``settings`` how many groups are met and their sizes.
     """
 
     typed: str
@@ -73,6 +75,7 @@ class NightInput:
     day: date
     before: tuple[str, ...]
     talks: tuple[TalkText, ...] = ()
+    settings: GroupSettings = USUAL
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,6 +161,29 @@ def marked_night(book: Store, room_number: int, night_number: int) -> MarkedNigh
         if failed:
             _forget_after(book, chain, night_number)
     return found
+
+
+def is_last(book: Store, room_number: int, night_number: int) -> bool:
+    """Say whether a night is the last one of a class that has answers."""
+    with book.snapshot() as seen:
+        return list(_stamps(seen, room_number)[1])[-1:] == [night_number]
+
+
+def keep_unchanged(book: Store, found: MarkedNight, kept: Sequence[Correction]) -> bool:
+    """Keep corrections that change nothing of what a night shows, and cache it under the key it has then.
+
+    Where something of the night was written meanwhile, nothing is kept; return whether it was.
+    """
+    night, room_number = found.page.night.number, found.page.night.class_number
+    with book.snapshot() as seen:
+        was = _stamps(seen, room_number)[1].get(night)
+    text = summary_text(found.page, found.marked, found.overrides.aside)
+    with book.transaction() as now:
+        if was is None or _stamps(now, room_number)[1].get(night) != was:
+            return False
+        keep_corrections(now, kept)
+        cache_night(now, night, _stamps(now, room_number)[1][night], text)
+    return True
 
 
 def mark_missing(book: Store, room_number: int, progress: Progress) -> int:
@@ -292,7 +318,9 @@ def _given(
         corrections = corrections_of(seen, page.night.number)
         answers = standing_answers(seen, page, here, readings_in(corrections))
         talks = talk_texts(seen, here.number, page.night.number)
-    return NightInput(page.kept.typed, answers, page.night.day, before, talks), overrides_of(corrections)
+        settings = groups_of(seen, here.number)
+    given = NightInput(page.kept.typed, answers, page.night.day, before, talks, settings)
+    return given, overrides_of(corrections)
 
 
 def _marked(page: NightPage, given: NightInput, word: Overrides, *, hold: bool = False) -> MarkedNight:
@@ -314,6 +342,7 @@ def _mark(given: NightInput) -> Marked:
     return mark_sheet(
         worked,
         read_texts(given.answers, worked.sheet.problems),
+        settings=given.settings,
         tonight=Tonight(book, given.day),
         asked=rows_of_talks(given.talks),
     )

@@ -7,10 +7,10 @@ from fractions import Fraction
 from pathlib import Path
 
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.desk.tomorrow.seats import seats
+from onewhole.desk.tomorrow.seats import known_before, seated
 from onewhole.errors import InputError
 from onewhole.languages.english.in_answer import status_called
-from onewhole.languages.english.placing import group_about, placed_because
+from onewhole.languages.english.placing import OTHERS, idea_called, placed_because
 from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
 from onewhole.marking.diagnosis.finding import CAUTION, Finding, findings
@@ -18,15 +18,16 @@ from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import Tonight
 from onewhole.marking.diagnosis.one_night import NightRead, read_night
 from onewhole.marking.diagnosis.report import talk_report
-from onewhole.marking.grouping.group import Group
-from onewhole.marking.grouping.group_program import MEETS
+from onewhole.marking.grouping.group import Group, evidence_of
+from onewhole.marking.grouping.group_settings import MEETS, USUAL, GroupSettings, Sizes
+from onewhole.marking.grouping.keeping import Seating
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.asked import AskedAnswer, with_asked
 from onewhole.marking.reading.asked_table import AskedRow, about_what, read_asked
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
-from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.catalogue import by_id, patterns
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.presses.texts import read_text
@@ -36,13 +37,16 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 from onewhole.writers.frame import UNTITLED
+from onewhole.writers.group_words import about
 from onewhole.writers.marks_json import Json, marks_object
 from onewhole.writers.pattern_words import question
 
 __all__ = [
     "CAUTION",
     "MEETS",
+    "GroupSettings",
     "Marked",
+    "Sizes",
     "as_object",
     "asked_next",
     "asked_of",
@@ -50,7 +54,9 @@ __all__ = [
     "mark",
     "mark_files",
     "mark_sheet",
+    "shown_changes",
     "shown_finding",
+    "shown_ideas",
     "shown_place",
     "shown_reasons",
 ]
@@ -65,16 +71,23 @@ class Marked:
 
     ``weighed`` are the odds of every pupil, ``tonight`` the notebook that they rest on, where there is one;
     then ``pupils`` has what the night leaves of each pupil who answered.
+    ``seating`` has the groups as they stand and what would change in them by these answers.
     """
 
     worked: WorkedSheet
     marks: ClassMarks
     findings: tuple[Finding, ...]
-    groups: tuple[Group, ...]
+    seating: Seating
     items: tuple[ProblemStats, ...]
     weighed: Weighed
     tonight: Tonight | None = None
     pupils: Mapping[str, PupilNight] = field(default_factory=dict)
+    settings: GroupSettings = USUAL
+
+    @property
+    def groups(self) -> tuple[Group, ...]:
+        """Return tomorrow's groups as they stand."""
+        return self.seating.groups
 
     @property
     def sheet(self) -> Sheet:
@@ -86,18 +99,19 @@ def mark(
     sheet: str,
     answers: str,
     *,
-    meets: int = MEETS,
+    settings: GroupSettings = USUAL,
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
     asked: str | None = None,
 ) -> Marked:
     r"""Mark typed answers (CSV text) against a typed sheet.
 
-    ``meets`` is how many groups the teacher can meet, ``confident`` the odds from which answers are said to
-    fit. ``tonight`` is the notebook of the class and the day; `notebooks.and_tonight`
-    writes this night into it. ``asked`` is typed CSV too: what pupils were asked in a talk and then said
-    (:func:`~onewhole.marking.reading.asked_table.read_asked`). Raises SheetError and AnswersError with every
-    mistake and its place, InputError for settings that cannot be.
+    ``settings`` is how many groups the teacher can meet and their sizes, ``confident`` the odds from which
+    answers are said to fit. ``tonight`` is the notebook of the class and the day; `notebooks.and_tonight`
+    writes this night into it. Groups that it has of this night already are kept. ``asked`` is typed CSV too:
+    what pupils were asked in a talk and then said (:func:`~onewhole.marking.reading.asked_table.read_asked`).
+    Raises SheetError and AnswersError with every mistake and its place, InputError for settings that cannot
+    be.
 
     >>> marked = mark("1. 9 5/8 - 4 6/8", "pupil,1\nK01,5 1/8\nK02,4 7/8")
     >>> [finding.status.value for finding in marked.findings]
@@ -106,14 +120,14 @@ def mark(
     worked = WorkedSheet(read_sheet(sheet))
     read = read_answers(answers, worked.sheet.problems)
     rows = asked_of_class(asked, read) if asked else ()
-    return mark_sheet(worked, read, meets=meets, confident=confident, tonight=tonight, asked=rows)
+    return mark_sheet(worked, read, settings=settings, confident=confident, tonight=tonight, asked=rows)
 
 
 def mark_files(
     sheet: Path,
     answers: Path,
     *,
-    meets: int = MEETS,
+    settings: GroupSettings = USUAL,
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
     asked: Path | None = None,
@@ -122,7 +136,7 @@ def mark_files(
     worked = WorkedSheet(sheet_in(sheet))
     read = read_answers(read_text(answers), worked.sheet.problems, str(answers))
     rows = asked_of_class(read_text(asked), read, str(asked)) if asked else ()
-    return mark_sheet(worked, read, meets=meets, confident=confident, tonight=tonight, asked=rows)
+    return mark_sheet(worked, read, settings=settings, confident=confident, tonight=tonight, asked=rows)
 
 
 def asked_of_class(text: str, answers: ClassAnswers, file: str | None = None) -> tuple[AskedRow, ...]:
@@ -134,7 +148,7 @@ def mark_sheet(
     worked: WorkedSheet,
     answers: ClassAnswers,
     *,
-    meets: int = MEETS,
+    settings: GroupSettings = USUAL,
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
     asked: Sequence[AskedRow] = (),
@@ -152,10 +166,11 @@ def mark_sheet(
     before = _about_what(asked, lambda: _read(marks, tonight, page_name(sheet), confident))
     marks = with_asked(marks, before, header.form)
     read = _read(marks, tonight, page_name(sheet), confident)
-    sat = tonight.before(page_name(sheet)).seats if tonight else {}
-    made = seats(marks.pupils, read.findings, meets=meets, before=sat)
+    sits = tonight.notebook.seats_on(tonight.on, page_name(sheet)) if tonight else {}
+    known = known_before(tonight, page_name(sheet))
+    made = seated(marks.pupils, read.findings, settings, known, sits=sits)
     items = problem_stats(marks)
-    return Marked(worked, marks, read.findings, made, items, read.weighed, tonight, read.pupils)
+    return Marked(worked, marks, read.findings, made, items, read.weighed, tonight, read.pupils, settings)
 
 
 def _read(marks: ClassMarks, tonight: Tonight | None, page: str, confident: Fraction) -> NightRead:
@@ -202,7 +217,7 @@ def as_object(marked: Marked) -> Json:
     return marks_object(
         marked.marks,
         marked.findings,
-        marked.groups,
+        marked.seating,
         marked.items,
         ask_next=asked_next(marked),
         until=marked.tonight.until if marked.tonight else None,
@@ -219,7 +234,33 @@ def shown_finding(found: Finding) -> str:
 
 def shown_place(group: Group) -> str:
     """Return in a few words why a group works together."""
-    return text_of(group_about(group.place, group.families))
+    return text_of(about(group))
+
+
+def shown_ideas(group: Group, marked: Marked) -> tuple[tuple[str, tuple[str, ...], str], ...]:
+    """Return the ideas of a group in plain words, who of it has each, and what to ask them.
+
+    The group's minutes can be split so. Those of whom no idea is named come last, with nothing to ask.
+    """
+    problems, words = marked.sheet.problems, marked.sheet.header.words
+    return tuple(
+        (
+            idea_called(held.idea) if held.idea else OTHERS,
+            held.pupils,
+            question(by_id(held.idea), problems, words, evidence_of(held, marked.findings))
+            if held.idea
+            else "",
+        )
+        for held in group.ideas
+    )
+
+
+def shown_changes(marked: Marked) -> tuple[tuple[str, str, str, str], ...]:
+    """Return the pupils whom the answers now put elsewhere: by code, from and to which group, and why."""
+    return tuple(
+        (one.pupil, one.was.name, one.to.name, text_of(placed_because(one.because, End.TYPED)))
+        for one in marked.seating.changes
+    )
 
 
 def shown_reasons(group: Group) -> tuple[tuple[str, str], ...]:

@@ -1,23 +1,27 @@
 """Tomorrow morning: whom to see first, who works with whom and why, what every finding rests on."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from hashlib import sha256
 
 from onewhole.desk.classes.class_records import NightPage
+from onewhole.desk.classes.group_settings import settings_text
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.classes.notebooks import failures_told
 from onewhole.desk.marking.heat import Heat, heat_of
-from onewhole.desk.marking.mark import Marked, shown_place
-from onewhole.desk.tomorrow.overrides import Overrides, group_key
+from onewhole.desk.marking.mark import Marked, shown_ideas, shown_place
+from onewhole.desk.tomorrow.overrides import Overrides, group_key, key_of_seat
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talks
 from onewhole.errors import InputError
 from onewhole.findings.group_kind import GroupKind
-from onewhole.findings.placing import FindingSetAside, MovedHere
+from onewhole.findings.placing import FindingSetAside
 from onewhole.languages.english.placing import first_because, placed_because
 from onewhole.marking.diagnosis.finding import CAUTION
+from onewhole.marking.diagnosis.notebook import Stay
 from onewhole.marking.grouping.group import Group
+from onewhole.marking.grouping.group_settings import GroupSettings
+from onewhole.marking.grouping.keeping import SeatChange
 from onewhole.marking.grouping.placement import Placement
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.notations.mathml import mathml
@@ -43,24 +47,50 @@ class First:
 class Seat:
     """A pupil in a group: why, whether the teacher moved the pupil there or set the finding aside.
 
-    ``chosen`` is the key of the group that the teacher chose, empty for none.
+    ``stays`` says that the pupil is kept there on later nights too. ``chosen`` is the key of the group that
+    the teacher chose, empty for none.
     """
 
     code: str
     because: str
     moved: bool
     aside: bool
+    stays: bool
     chosen: str
 
 
 @dataclass(frozen=True, slots=True)
+class IdeaShown:
+    """One of a group's ideas: what it is called, who has it, and what to ask (empty where none is named)."""
+
+    called: str
+    codes: tuple[str, ...]
+    ask: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChangeShown:
+    """A pupil whom the answers now put elsewhere: from which group to which, and why."""
+
+    code: str
+    was: str
+    to: str
+    because: str
+
+
+@dataclass(frozen=True, slots=True)
 class Card:
-    """A group: its key, what it is about, its pupils. ``takes`` says whether a pupil can be moved to it."""
+    """A group: its key, what it is about, its ideas, its pupils.
+
+    ``takes`` says whether a pupil can be moved to it, ``meets`` whether it uses up a meeting.
+    """
 
     name: str
     key: str
     about: str
     takes: bool
+    meets: bool
+    ideas: tuple[IdeaShown, ...]
     seats: tuple[Seat, ...]
 
 
@@ -68,13 +98,18 @@ class Card:
 class Morning:
     """All that stands on the page for tomorrow; ``until`` is the last day on which findings are good.
 
-    ``stamp`` changes with everything that the printed pages rest on; ``failed`` tells of recent nights
-    on which the program failed.
+    ``stamp`` changes with everything that the printed pages rest on. ``changes`` are what the answers now ask
+    for in groups that are kept, ``offer`` the stamp under which they are taken; ``settings`` are the class's,
+    ``settings_told`` the same in words; ``failed`` tells of recent nights on which the program failed.
     """
 
     page: NightPage
     first: tuple[First, ...]
     cards: tuple[Card, ...]
+    changes: tuple[ChangeShown, ...]
+    offer: str
+    settings: GroupSettings
+    settings_told: str
     talks: Mapping[str, Talk]
     heat: Heat
     papers: int
@@ -88,12 +123,21 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
 
     Earlier nights that are not marked yet are marked first: ask :func:`missing_before` how many.
     """
-    found = marked_night(book, room_number, night_number)
+    return shown(marked_night(book, room_number, night_number))
+
+
+def shown(found: MarkedNight) -> Morning:
+    """Return tomorrow's page of a night that is marked."""
     marked = found.marked
+    seating = marked.seating
     return Morning(
         found.page,
         _first(marked),
-        tuple(_card(group, found.overrides) for group in marked.groups),
+        tuple(_card(group, found) for group in marked.groups),
+        tuple(_change(one) for one in seating.changes),
+        stamp_of(seating.changes),
+        marked.settings,
+        settings_text(marked.settings),
         talks(found.given),
         heat_of(found.given),
         sum(group.place is not GroupKind.ABSENT for group in found.said.groups for _ in group.pupils),
@@ -103,10 +147,18 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
     )
 
 
+def stamp_of(changes: Sequence[SeatChange]) -> str:
+    """Return a short name of changes: an offer that was shown is taken only as it was shown."""
+    said = repr([(one.pupil, one.was.group, one.to.group) for one in changes])
+    return sha256(said.encode()).hexdigest()[:16]
+
+
 def fingerprint(found: MarkedNight) -> str:
     """Return a short name of all that tomorrow's printed pages rest on."""
     given, word = found.given, found.overrides
-    said = repr((given.typed, given.answers, given.day, given.talks, sorted(word.aside), _places(word)))
+    seats = sorted((code, group.id) for group in found.marked.groups for code in group.pupils)
+    rests = (given.typed, given.answers, given.day, given.talks, sorted(word.aside), seats)
+    said = repr((*rests, sorted(_stays(found))))
     digest = sha256(said.encode(errors="replace"))
     for text in given.before:
         digest.update(text.encode())
@@ -132,19 +184,31 @@ def _first(marked: Marked) -> tuple[First, ...]:
     return tuple(made)
 
 
-def _card(group: Group, word: Overrides) -> Card:
-    seats = tuple(_seat(placed, word) for placed in group.placings)
+def _card(group: Group, found: MarkedNight) -> Card:
+    seats = tuple(_seat(placed, found.overrides) for placed in group.placings)
     return Card(
-        group.name, group_key(group).text, shown_place(group), group.place is not GroupKind.ABSENT, seats
+        group.name,
+        group_key(group).text,
+        shown_place(group),
+        group.place is not GroupKind.ABSENT,
+        group.place.meets,
+        tuple(IdeaShown(*one) for one in shown_ideas(group, found.marked)),
+        seats,
     )
 
 
-def _places(word: Overrides) -> list[tuple[str, str]]:
-    return sorted((code, group.text) for code, group in word.places.items())
+def _change(one: SeatChange) -> ChangeShown:
+    return ChangeShown(one.pupil, one.was.name, one.to.name, text_of(placed_because(one.because)))
+
+
+def _stays(found: MarkedNight) -> list[tuple[str, str]]:
+    return [(one.pupil, one.stays.value) for group in found.marked.groups for one in group.placings]
 
 
 def _seat(placed: Placement, word: Overrides) -> Seat:
     aside, chosen = placed.pupil in word.aside, word.places.get(placed.pupil)
     because = (*placed.because, FindingSetAside()) if aside else placed.because
-    moved = any(isinstance(why, MovedHere) for why in placed.because)
-    return Seat(placed.pupil, text_of(placed_because(because)), moved, aside, chosen.text if chosen else "")
+    moved = placed.stays is not Stay.FREE
+    key = key_of_seat(chosen).text if chosen else ""
+    stays = placed.stays is Stay.ALWAYS
+    return Seat(placed.pupil, text_of(placed_because(because)), moved, aside, stays, key)

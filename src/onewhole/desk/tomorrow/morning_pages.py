@@ -7,9 +7,9 @@ from pathlib import Path
 from shutil import rmtree
 
 from onewhole.desk.classes.class_records import night_pages
-from onewhole.desk.classes.marked_nights import marked_night
 from onewhole.desk.page.print_pages import pressed
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
+from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
 from onewhole.desk.tomorrow.morning import fingerprint
 from onewhole.desk.tomorrow.papers import papers_text, read_papers
 from onewhole.desk.tomorrow.plan import plan_pages
@@ -46,7 +46,7 @@ def print_morning(
     kept as regrouped. ``progress`` is told the pages done, of how many. Raises PressError, FileRefused,
     NotThere.
     """
-    found = marked_night(book, room_number, night_number)
+    found = kept_as_shown(book, room_number, night_number, when)
     codes = tuple(one.pupil for one in found.marked.findings) if every_pupil else ()
     progress(0, 0)
     pages = plan_pages(found.marked, Tomorrow(codes, _earlier(book, room_number, night_number)))

@@ -1,18 +1,26 @@
-"""The teacher's overrides of a night: a pupil moved to another group, a finding set aside; both undone."""
+"""The teacher's own word on the groups of a night: move, keep in place, merge, begin one; all undone."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.classes.seen import is_to_be_written
+from onewhole.desk.marking.mark import page_name
+from onewhole.desk.tomorrow.keeping_groups import TEACHER, keep_seats
 from onewhole.desk.tomorrow.morning import target
-from onewhole.desk.tomorrow.overrides import Overrides, group_key, overrides_of, with_overrides
+from onewhole.desk.tomorrow.overrides import group_key, overrides_of, with_overrides
+from onewhole.desk.tomorrow.seats import known_before
 from onewhole.errors import InputError
-from onewhole.store.correction_rows import FindingAside, PlaceChosen
-from onewhole.store.corrections import Correction, corrections_of, keep_correction
+from onewhole.findings.group_kind import GroupKind
+from onewhole.marking.diagnosis.notebook import Sat, Stay
+from onewhole.marking.grouping.group import key_of
+from onewhole.marking.grouping.identity import newborn
+from onewhole.store.correction_rows import FindingAside, GroupKey, PlaceChosen
+from onewhole.store.corrections import Correction, corrections_of, keep_correction, keep_corrections
 from onewhole.store.opening import Store
 
-BY = "teacher"
+#: The key of a group that is not there yet.
+NEW = "new"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,26 +41,90 @@ def move(
     key: str,
     now: datetime,
     saw: str | None = None,
+    stays: bool = False,
 ) -> MovedPupil:
     """Move a pupil to the group of a key; an empty key puts the pupil back where the answers say.
 
-    ``saw`` is the key of the group that the pupil had been moved to when the window was loaded, empty for
-    none. Raises InputError for a group that is not there (or is that of the absent), ChangedMeanwhile, and
-    NotThere for a pupil.
+    The key `NEW` begins a group. ``stays`` keeps the pupil there on later nights too, until let go with an
+    empty key. ``saw`` is the key of the group that the pupil had been moved to when the window was loaded,
+    empty for none. Raises InputError for a group that is not there (or is that of the absent),
+    ChangedMeanwhile, and NotThere for a pupil.
     """
     found = marked_night(book, room_number, night_number)
     _known(found, code)
-    chosen = group_key(target(found, key)) if key else None
+    chosen = _chosen(found, key, code) if key else None
+    word = PlaceChosen(chosen, stays and chosen is not None)
     with book.transaction() as within:
         before = overrides_of(corrections_of(within, night_number)).places.get(code)
-        stands, shown = (before.text, before.name) if before else ("", None)
-        if is_to_be_written(f"The group of {code}", key, saw, stands, shown=shown):
-            keep_correction(within, Correction(night_number, code, PlaceChosen(chosen), now, BY))
-    places = {**found.overrides.places, code: chosen}
-    word = Overrides(found.overrides.aside, {one: said for one, said in places.items() if said})
+        stands = "" if before is None else _text(before)
+        typed = "" if chosen is None else chosen.text
+        again = before is not None and typed == stands and (before.stays is Stay.ALWAYS) != word.stays
+        free = before is None and code in _staying(found) and chosen is None
+        if (
+            again
+            or free
+            or is_to_be_written(
+                f"The group of {code}", typed, saw, stands, shown=before.name if before else None
+            )
+        ):
+            keep_seats(within, found, now)
+            keep_correction(within, Correction(night_number, code, word, now, TEACHER))
+    return MovedPupil(code, _group_now(found, {code: word}, code), stands)
+
+
+def merge(
+    book: Store, room_number: int, night_number: int, *, key: str, into: str, now: datetime
+) -> tuple[str, ...]:
+    """Put all pupils of a group into another one; return their codes. Raises InputError as `move`."""
+    found = marked_night(book, room_number, night_number)
+    group, other = target(found, key), target(found, into)
+    if group.id == other.id:
+        raise InputError("A group cannot be put into itself", remedy="Choose two groups.")
+    with book.transaction() as within:
+        keep_seats(within, found, now)
+        put = (
+            Correction(night_number, code, PlaceChosen(group_key(other)), now, TEACHER)
+            for code in group.pupils
+        )
+        keep_corrections(within, tuple(put))
+    return group.pupils
+
+
+def _chosen(found: MarkedNight, key: str, code: str) -> GroupKey:
+    if key != NEW:
+        return group_key(target(found, key))
+    groups = found.marked.groups
+    placing = next(one for group in groups for one in group.placings if one.pupil == code)
+    born = newborn(
+        (*groups, *found.marked.seating.said),
+        known_before(found.marked.tonight, page_name(found.marked.sheet)),
+    )
+    return GroupKey(born.name, key_of(GroupKind.FAMILY, (placing,)), born.id)
+
+
+def _text(sat: Sat) -> str:
+    return GroupKey(sat.name, sat.key, sat.id).text
+
+
+def _staying(found: MarkedNight) -> frozenset[str]:
+    return frozenset(
+        one.pupil for group in found.marked.groups for one in group.placings if one.stays is Stay.ALWAYS
+    )
+
+
+def _group_now(found: MarkedNight, words: dict[str, PlaceChosen], code: str) -> str:
+    """Return the name of the group that a pupil is in with some more of the teacher's word."""
+    put = {
+        pupil: Sat(
+            word.group.name, word.group.talk, word.group.id, Stay.ALWAYS if word.stays else Stay.TONIGHT
+        )
+        if word.group
+        else None
+        for pupil, word in words.items()
+    }
+    word = replace(found.overrides, places={**found.overrides.places, **put})
     after = with_overrides(found.said, word)
-    group = next(group.name for group in after.groups if code in group.pupils)
-    return MovedPupil(code, group, before.text if before else "")
+    return next(group.name for group in after.groups if code in group.pupils)
 
 
 def set_aside(
@@ -60,7 +132,7 @@ def set_aside(
 ) -> None:
     """Set a pupil's finding of a night aside, or take it up again. Raises InputError."""
     _known(marked_night(book, room_number, night_number), code)
-    keep_correction(book, Correction(night_number, code, FindingAside(aside), now, BY))
+    keep_correction(book, Correction(night_number, code, FindingAside(aside), now, TEACHER))
 
 
 def _known(found: MarkedNight, code: str) -> None:

@@ -11,8 +11,10 @@ from onewhole.desk.page import audit as audits
 from onewhole.desk.page.print_pages import pressed, sheet_pages
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
+from onewhole.desk.tomorrow.group_wishes import NO_WISHES, GroupWishes, with_wishes
 from onewhole.desk.tomorrow.plan import by_file, plan_pages
-from onewhole.marking.grouping.group_program import MEETS
+from onewhole.marking.diagnosis.notebook import Tonight
+from onewhole.marking.grouping.group_settings import USUAL, GroupSettings
 from onewhole.marking.reading.answers_table import read_answers
 from onewhole.presses.texts import read_text
 from onewhole.sheets.worked import WorkedSheet
@@ -24,20 +26,30 @@ ASKED = "asked.csv"
 
 @dataclass(frozen=True, slots=True)
 class NightFiles:
-    """What a night made: files in order, and the most useful findings in sentences."""
+    """What a night made: files in order, the most useful findings in sentences, and the night marked."""
 
     made: tuple[Made, ...]
     findings: tuple[str, ...]
+    marked: Marked | None = None
 
 
-def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> NightFiles:
+def night(
+    folder: Path,
+    to: Path,
+    *,
+    when: datetime,
+    settings: GroupSettings = USUAL,
+    tonight: Tonight | None = None,
+    wishes: GroupWishes = NO_WISHES,
+) -> NightFiles:
     """Do one night of a folder that holds ``sheet.txt`` and, once they are back, ``answers.csv``.
 
     What pupils were asked since is read from ``asked.csv``, where it is there.
 
-    Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. Everything
-    is read, marked and pressed before anything is written, and comes into the folder together: it then holds
-    this night and no other. Raises as :func:`print_pages` and :func:`mark_sheet` do.
+    Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. ``tonight``
+    is the notebook, whose groups of this night are kept, and ``wishes`` what the teacher typed about the
+    groups. Everything is read, marked and pressed before anything is written, and comes into the folder
+    together: it then holds this night and no other. Raises as :func:`print_pages` and :func:`mark_sheet` do.
     """
     sheet = WorkedSheet(sheet_in(folder / SHEET))
     answers = folder / ANSWERS
@@ -48,7 +60,8 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
     read = read_answers(read_text(answers), sheet.sheet.problems, str(answers))
     asked = folder / ASKED
     rows = asked_of_class(read_text(asked), read, str(asked)) if asked.exists() else ()
-    marked = mark_sheet(sheet, read, meets=meets, asked=rows)
+    found = mark_sheet(sheet, read, settings=settings, tonight=tonight, asked=rows)
+    marked = with_wishes(found, wishes)
     morning = pressed(by_file(plan_pages(marked)), when=when)
     files = {
         NightPart.PAGES: pages,
@@ -56,7 +69,7 @@ def night(folder: Path, to: Path, *, when: datetime, meets: int = MEETS) -> Nigh
         NightPart.MARKS: (_marks(marked),),
         NightPart.MORNING: morning,
     }
-    return NightFiles(put(files, to, MadeFrom(sheet.sheet, when, marked.marks)), most_useful(marked))
+    return NightFiles(put(files, to, MadeFrom(sheet.sheet, when, marked.marks)), most_useful(marked), marked)
 
 
 def _audit(sheet: WorkedSheet) -> Ready:

@@ -55,7 +55,13 @@ def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[To
     """Return the morning page, the talks, the practice pages and their key, not pressed."""
     first = see_first(marked.marks.pupils, marked.findings, marked.groups)
     morning = morning_page(
-        marked.worked, marked.marks, marked.findings, marked.groups, items=marked.items, first=first
+        marked.worked,
+        marked.marks,
+        marked.findings,
+        marked.groups,
+        items=marked.items,
+        first=first,
+        meets=marked.settings.meets,
     )
     until = marked.tonight.until if marked.tonight else None
     told = reports(marked, tuple(one.pupil for one in first))

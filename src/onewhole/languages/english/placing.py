@@ -6,20 +6,26 @@ from typing import assert_never
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
+    AnotherIdea,
     FindingSetAside,
-    FitsFamilies,
-    JoinsOthers,
+    FitsIdea,
+    KeptHere,
     LeftBlank,
     LikelierThanNot,
     MaybeOneIdea,
     MaybeSlips,
+    MayFit,
+    MeetingsUsedUp,
     MovedHere,
     NoSteadyPattern,
     NothingWritten,
     NotReadable,
+    NotToldApart,
     OtherFormWanted,
     SpeaksAgainst,
-    TooFewToTell,
+    SteadyNotOurs,
+    TooFewAlike,
+    TooManyAlike,
     WhyFirst,
     WhyPlaced,
     Wrong,
@@ -28,9 +34,16 @@ from onewhole.findings.placing import (
 from onewhole.languages.english.families import families_listed
 from onewhole.languages.english.in_page import problems
 from onewhole.languages.english.making import Nodes, bare, told
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
-from onewhole.sentences.node import Typed
+from onewhole.sentences.node import Counted, Thing, Typed
 from onewhole.sentences.sentence import End, Sentences
+
+#: Pupils of a group of whom no idea is named.
+OTHERS = "others here"
+_MORE = Thing("more idea", "more ideas", None)
+_OTHER = Thing("other idea", "other ideas", None)
+_GROUP = Thing("group", "groups", None)
 
 
 def placed_because(because: Sequence[WhyPlaced], end: End = End.STOP) -> Sentences:
@@ -54,52 +67,80 @@ def first_because(why: WhyFirst) -> Sentences:
         case WrongEachItsWay(labels):
             ways = (", each in its own way",) if len(labels) > 1 else ()
             return told("wrong in", problems(labels), ways)
+        case SteadyNotOurs(labels):
+            return told("steady in", problems(labels), ", and not one of ours")
         case MaybeOneIdea(labels):
             return told("answers to", problems(labels), "may come from one idea")
         case _:
             assert_never(why)
 
 
-def group_about(kind: GroupKind, families: Sequence[Family] = ()) -> Sentences:
-    """Say in a few words why pupils work together, as it stands beside the name of a group.
+def group_about(kind: GroupKind, ideas: Sequence[str] = (), families: Sequence[Family] = ()) -> Sentences:
+    """Say in a few words what a group is about, as it stands beside its name: its ideas in plain words.
+
+    ``ideas`` are the ids of their patterns, that of most pupils first; ``families`` stand for none.
 
     >>> from onewhole.notations.sentences.text import text_of
-    >>> text_of(group_about(GroupKind.FAMILY, (Family.NUMERATOR,)))
-    'answers that fit patterns of one family (numerator)'
+    >>> text_of(group_about(GroupKind.FAMILY, ["A01"]))
+    'takes the smaller number of pieces from the larger'
     """
-    return told(_about(kind, families), end=End.TYPED)
+    return told(_about(kind, ideas, families), end=End.TYPED)
 
 
-def group_because(
-    kind: GroupKind, families: Sequence[Family], pupils: Iterable[tuple[str, Sequence[WhyPlaced]]]
-) -> Sentences:
-    """Say in one sentence why pupils work together, and for each of them by code why.
+def group_because(about: Sentences, pupils: Iterable[tuple[str, Sequence[WhyPlaced]]]) -> Sentences:
+    """Say in one sentence what a group is ``about``, and for each of its pupils by code why they are there.
 
     >>> from onewhole.notations.sentences.text import text_of
-    >>> text_of(group_because(GroupKind.SLIPS, (), [("K01", (MaybeSlips(("1",)),))]))
-    'slips only: K01: one step beside right, perhaps a slip, in 1'
+    >>> text_of(group_because(group_about(GroupKind.SLIPS), [("K01", (MaybeSlips(("1",)),))]))
+    'slips only, a word at the desk: K01: one step beside right, perhaps a slip, in 1'
     """
     each = [(Typed(pupil), ":", *_clauses(because)) for pupil, because in pupils]
-    return told(_about(kind, families), ":", _joined(each), end=End.TYPED)
+    nodes = tuple(node for sentence in about for node in sentence.nodes)
+    return told(nodes, ":", _joined(each), end=End.TYPED)
 
 
-def _about(kind: GroupKind, families: Sequence[Family]) -> Nodes:
-    about = _kind(kind)
-    return (about, f"({families_listed(families)})") if families else (about,)
+def idea_called(idea: str) -> str:
+    """Return an idea in plain words, from the id of its pattern.
+
+    >>> idea_called("A12")
+    'wholes only'
+    """
+    return by_id(idea).name
 
 
-def _kind(kind: GroupKind) -> str:
+def _quoted(idea: str) -> Typed:
+    return Typed(f"“{idea_called(idea)}”")
+
+
+def _about(kind: GroupKind, ideas: Sequence[str], families: Sequence[Family]) -> Nodes:
+    names = tuple(dict.fromkeys(map(idea_called, ideas)))
+    match names:
+        case ():
+            return (_kind(kind, families),)
+        case (one,):
+            return (Typed(one),)
+        case (one, other):
+            return (Typed(f"{one}; {other}"),)
+        case _:
+            return Typed(f"{names[0]}; {names[1]}"), "; and", Counted(len(names) - 2, _MORE)
+
+
+def _kind(kind: GroupKind, families: Sequence[Family]) -> str:
     match kind:
         case GroupKind.ABSENT:
             return "absent or nothing written"
         case GroupKind.EXTENSION:
             return "all right, ready to go further"
+        case GroupKind.FAMILY if families:
+            return f"perhaps an idea about {families_listed(families)}"
         case GroupKind.FAMILY:
-            return "answers that fit patterns of one family"
+            return "kept together"
         case GroupKind.SLIPS:
-            return "slips only"
+            return "slips only, a word at the desk"
         case GroupKind.INTERVIEW:
-            return "no steady pattern, a talk first"
+            return "a talk first, one by one"
+        case GroupKind.OWN_IDEA:
+            return "steady, and not one of ours: ask each to show it"
         case _:
             assert_never(kind)
 
@@ -120,30 +161,45 @@ def _clause(why: WhyPlaced) -> Nodes:
             return "all", bare(count), "right"
         case OtherFormWanted(labels):
             return "another form is wanted in", *problems(labels)
-        case FitsFamilies(labels, families):
-            fit = f"fit a pattern ({families_listed(families)})"
-            return "answers to", *problems(labels), fit
+        case FitsIdea(labels, idea):
+            return "answers to", *problems(labels), "fit", _quoted(idea)
+        case NotToldApart((one,)):
+            return "they do not tell it from", _quoted(one)
+        case NotToldApart(ideas):
+            return "they do not tell it from", Counted(len(ideas), _OTHER)
         case SpeaksAgainst(labels):
             return "against it:", *problems(labels)
         case MaybeSlips(labels):
             return "one step beside right, perhaps a slip, in", *problems(labels)
         case Wrong(labels):
             return "wrong in", *problems(labels)
-        case TooFewToTell(labels):
-            return *problems(labels), "may fit a pattern, which is too few to tell"
+        case MayFit(labels):
+            return *problems(labels), "may fit an idea, and one more answer would tell"
         case NoSteadyPattern():
             return ("no steady pattern",)
+        case SteadyNotOurs(labels):
+            return "steady, and not one of ours: ask the child to show", *problems(labels)
         case LeftBlank(labels):
             return "nothing written in", *problems(labels)
         case NotReadable(labels):
             return "not readable:", *problems(labels)
         case LikelierThanNot(families):
             return (f"likelier than not one of these ({families_listed(families)})",)
-        case JoinsOthers():
-            return ("joins these, as too few others need that talk",)
+        case TooFewAlike(1):
+            return ("joins these, as nobody else has an idea of that kind",)
+        case TooFewAlike(count):
+            return "joins these, as only", bare(count), "have an idea of that kind"
+        case MeetingsUsedUp(meets):
+            return "joins these, as you meet", Counted(meets, _GROUP)
+        case AnotherIdea():
+            return ("another kind of idea than most here",)
+        case TooManyAlike(count):
+            return bare(count), "fit this, more than one group holds"
         case FindingSetAside():
             return ("you set the finding aside",)
         case MovedHere(group, because):
             return "moved here by the teacher; the answers said", Typed(group), ":", *_clauses(because)
+        case KeptHere(group, because):
+            return "kept here; the answers now say", Typed(group), ":", *_clauses(because)
         case _:
             assert_never(why)

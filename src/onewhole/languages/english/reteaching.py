@@ -55,6 +55,9 @@ def _placed(place: GroupKind, of: About, words: ClassWords) -> Sentences:
             return told("let each write a kite story for one problem")
         case GroupKind.SLIPS:
             return told("let each find the slip alone: put the answer back and see whether it fits")
+        case GroupKind.OWN_IDEA:
+            shown = told("let each child work two problems aloud with", _things(of.units, words))
+            return shown + told("write down what is done the same way both times")
         case GroupKind.INTERVIEW | GroupKind.FAMILY:
             shown = told("ask each child to show one problem with", _things(of.units, words))
             return shown + told("listen first, help after")

@@ -4,7 +4,9 @@ from collections import defaultdict
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from datetime import date
+from enum import Enum
 
+from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.idea_course import GoneSince, IdeaCourse
 from onewhole.findings.night_failed import NightFailed
 from onewhole.marking.diagnosis.course import RECENT_NIGHTS, course
@@ -18,12 +20,35 @@ GOOD_FOR_DAYS = 14
 KEPT_FOR_DAYS = 140
 
 
+class Stay(Enum):
+    """Whether the teacher put a pupil in a group, and for how long. The value is the key kept."""
+
+    FREE = ""
+    TONIGHT = "tonight"
+    ALWAYS = "until let go"
+
+
 @dataclass(frozen=True, slots=True)
 class Sat:
-    """Where a pupil sat on the last night: the group's name and the key of its conversation."""
+    """Where a pupil sat: the group's name, the key of what it is about, and its identity.
+
+    ``id`` is the group's own from night to night, whatever its pupils' answers fit; in notebooks of earlier
+    releases it is empty, and the name stands for it. ``stays`` says whether the teacher put the pupil there.
+    """
 
     name: str
     key: str
+    id: str = ""
+    stays: Stay = Stay.FREE
+
+    @property
+    def group(self) -> str:
+        """Return what the group is the same by from night to night.
+
+        >>> Sat("Larks", "numerator").group, Sat("Larks", "numerator", "2026-11-24.1").group
+        ('Larks', '2026-11-24.1')
+        """
+        return self.id or self.name
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,11 +153,25 @@ class Notebook:
 
     @property
     def seats(self) -> Mapping[str, Sat]:
-        """Return where each pupil sat last."""
+        """Return where each pupil sat last; a night without a paper leaves the seat as it was."""
         found: dict[str, Sat] = {}
         for night in self.nights:
-            found |= night.seats
+            found |= {pupil: sat for pupil, sat in night.seats.items() if sat.key != GroupKind.ABSENT.value}
         return found
+
+    @property
+    def groups(self) -> tuple[Sat, ...]:
+        """Return every group there was, each once, the latest first: a seat of each."""
+        found: dict[str, Sat] = {}
+        for night in reversed(self.nights):
+            for sat in night.seats.values():
+                found.setdefault(sat.group, sat)
+        return tuple(found.values())
+
+    def seats_on(self, on: date, page: str) -> Mapping[str, Sat]:
+        """Return where each pupil sits by this page of this day, where the notebook has it already."""
+        nights = (night.seats for night in self.nights if (night.on, night.page) == (on, page))
+        return next(nights, {})
 
     def standing(self, pupil: str, on: date) -> tuple[tuple[NotebookNight, KeptFinding], ...]:
         """Return the earlier findings about a pupil that still stand, the latest first.

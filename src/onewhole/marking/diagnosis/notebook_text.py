@@ -12,7 +12,7 @@ from onewhole.errors import InputError
 from onewhole.marking.diagnosis.chances import MILLION
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.history import PupilNight
-from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat
+from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight, Sat, Stay
 
 _Day = date  # a field of the file is called `date`
 
@@ -29,11 +29,14 @@ class NotebookError(InputError):
     """The text is no notebook."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Seat:
+class _Seat(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A seat as it stands in the file: what earlier releases did not know is left out where there is none."""
+
     pupil: str
     group: str
     talk: str
+    id: str = ""
+    stays: Stay = Stay.FREE
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +121,9 @@ def _kept(night: NotebookNight) -> _NightRecord:
         page=night.page,
         until=night.until,
         pupils=dict(sorted(night.counts.items())),
-        groups=tuple(_Seat(pupil, sat.name, sat.key) for pupil, sat in sorted(night.seats.items())),
+        groups=tuple(
+            _Seat(pupil, sat.name, sat.key, sat.id, sat.stays) for pupil, sat in sorted(night.seats.items())
+        ),
         findings=night.findings,
         histories=tuple(
             _PupilRecord(pupil, dict(one.shares), dict(one.fits))
@@ -129,7 +134,7 @@ def _kept(night: NotebookNight) -> _NightRecord:
 
 
 def _night(kept: _NightRecord) -> NotebookNight:
-    seats = {one.pupil: Sat(one.group, one.talk) for one in kept.groups}
+    seats = {one.pupil: Sat(one.group, one.talk, one.id, one.stays) for one in kept.groups}
     pupils = {one.pupil: one.night() for one in kept.histories}
     return NotebookNight(kept.date, kept.page, kept.pupils, seats, kept.findings, pupils, kept.failed)
 

@@ -2,9 +2,14 @@
 
 ========================  =========================================================
 :mod:`~.placement`        where one pupil belongs, and why
-:mod:`~.conversation`     what pupils may talk about together
+:mod:`~.idea`             which one idea a pupil's answers are taken to fit
+:mod:`~.block`            pupils of one idea, whom no group parts
+:mod:`~.group_settings`   how many groups are met, and their sizes
 :mod:`~.group_program`    the groups as an integer program
-:mod:`~.group`            tomorrow's groups
+:mod:`~.seating`          groups of a solution, with their reasons
+:mod:`~.group`            a group: its pupils and their ideas
+:mod:`~.identity`         which group of an earlier night it is, and its name
+:mod:`~.keeping`          groups that are kept, and what answers would change
 :mod:`~.see_first`        whom to see first
 :mod:`~.missed`           what a group got wrong
 :mod:`~.night_of`         what a night adds to the notebook

@@ -1,161 +1,168 @@
-"""Tomorrow's groups as an integer program: pupils, conversations, sizes, groups."""
+"""Tomorrow's meetings as an integer program: blocks of one idea, who leads a group, sizes, meetings."""
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 
-from onewhole.errors import InputError
-from onewhole.findings.group_kind import GroupKind
-from onewhole.findings.placing import JoinsOthers, LikelierThanNot
-from onewhole.marking.diagnosis.finding import Finding
-from onewhole.marking.grouping.conversation import Conversation, conversations, cost, may_need
-from onewhole.marking.grouping.placement import Placement, placement
-from onewhole.marking.reading.mark import PupilMarks
+from onewhole.marking.diagnosis.notebook import Sat
+from onewhole.marking.grouping.block import IdeaBlock
+from onewhole.marking.grouping.group_settings import GroupSettings, Sizes
 from onewhole.misconceptions.pattern import Family
 from onewhole.number.program import Limit, Program
 
-#: How many groups a teacher can meet in one morning, unless the teacher says another number.
-MEETS = 4
+#: Penalties, in hundredths of a pupil who sits where the odds say nothing for it; our own. A pupil too few or
+#: too many in a group costs, for each pupil of the class, more than any seating can gain: sizes come first.
+ONE_MORE_GROUP, FURTHER_IDEA, FURTHER_FAMILY, APART_FROM_BEFORE, OUTSIDE_SIZES = 20, 25, 25, 3, 200
+#: With more blocks than this the class is not solved but cut in the order of ideas: no class has so many.
+MOST_SOLVED = 20
 
-
-@dataclass(frozen=True, slots=True)
-class Sizes:
-    """How many pupils sit together, if it can be. Raises InputError for sizes that no group can have."""
-
-    smallest: int = 3
-    largest: int = 6
-
-    def __post_init__(self) -> None:
-        """Refuse sizes below one, and a smallest above the largest."""
-        if not 1 <= self.smallest <= self.largest:
-            msg = f"a group of {self.smallest} to {self.largest} pupils cannot be"
-            raise InputError(msg, remedy="Give the smaller number first, from 1 up; 3 to 6 is usual.")
-
-
-SIZES = Sizes()
-
-#: Penalties, in hundredths of a pupil who sits in the wrong conversation; our own. A pupil too few or too
-#: many in a group costs, for each pupil of the class, more than any seating can gain: sizes come first.
-ONE_MORE_GROUP, TWO_FAMILIES, ANOTHER_THAN_BEFORE, OUTSIDE_SIZES = 20, 5, 3, 200
-
-
-@dataclass(frozen=True, slots=True)
-class Held:
-    """A conversation that is held: with how many groups, and the placings of all who sit there."""
-
-    talk: Conversation
-    groups: int
-    placings: tuple[Placement, ...]
+Topic = Family | str
 
 
 @dataclass(frozen=True, slots=True)
 class GroupProgram:
-    """The program of a class: who is met, what each may need, the conversations, who may sit where.
+    """The program of a class: its blocks, and of the first 0/1 counts each block and its group's leader.
 
-    ``places`` has, for each of the program's first 0/1 variables, the pupil and the conversation by their
-    numbers; after them come for every conversation its groups, the pupils too few and the pupils too many.
+    A group is led by the first of its blocks, so that it is written in one way only. ``seats`` are
+    pairs of a block and its leader by number; ``talks`` are the blocks that may have a talk instead.
     """
 
-    placings: tuple[Placement, ...]
-    needs: tuple[tuple[Family, ...], ...]
-    talks: tuple[Conversation, ...]
-    places: tuple[tuple[int, int], ...]
+    blocks: tuple[IdeaBlock, ...]
+    seats: tuple[tuple[int, int], ...]
+    talks: tuple[int, ...]
     program: Program
 
-    def chosen(self, counts: Sequence[int]) -> tuple[Held, ...]:
-        """Return every conversation that is held, from a solution of the program."""
-        found = []
-        for at, talk in enumerate(self.talks):
-            seats = zip(self.places, counts, strict=False)
-            sit = [who for (who, where), yes in seats if yes and where == at]
-            if sit:
-                seated = tuple(_seated(self.placings[who], self.needs[who], talk) for who in sit)
-                found.append(Held(talk, counts[len(self.places) + at], seated))
-        return tuple(found)
-
-
-def _seated(one: Placement, needs: tuple[Family, ...], talk: Conversation) -> Placement:
-    """Return the placing of a pupil in a conversation, with why it is another than the pupil's own."""
-    if talk.place is not GroupKind.FAMILY:
-        return one
-    if set(needs).isdisjoint(talk.families):
-        return replace(one, because=(*one.because, JoinsOthers()))
-    shared = tuple(family for family in needs if family in talk.families)
-    if one.place is GroupKind.FAMILY:
-        return one
-    return Placement(one.pupil, GroupKind.FAMILY, (*one.because, LikelierThanNot(shared)), shared)
-
-
-def placed(pupils: Sequence[PupilMarks], findings: Sequence[Finding]) -> tuple[Placement, ...]:
-    """Return where each pupil belongs, in the order of their codes."""
-    by_pupil = {found.pupil: found for found in findings}
-    return tuple(
-        sorted((placement(pupil, by_pupil[pupil.pupil]) for pupil in pupils), key=lambda one: one.pupil)
-    )
+    def chosen(self, counts: Sequence[int]) -> tuple[tuple[IdeaBlock, ...], ...]:
+        """Return the groups of blocks of a solution; who has a talk instead is in none."""
+        found: dict[int, list[IdeaBlock]] = {}
+        for (who, leader), yes in zip(self.seats, counts, strict=False):
+            if yes:
+                found.setdefault(leader, []).append(self.blocks[who])
+        return tuple(tuple(held) for held in found.values())
 
 
 def group_program(
-    pupils: Sequence[PupilMarks],
-    findings: Sequence[Finding],
-    *,
-    meets: int = MEETS,
-    sizes: Sizes = SIZES,
-    before: Mapping[str, str] | None = None,
+    row: Sequence[IdeaBlock], settings: GroupSettings, before: Mapping[str, Sat] | None = None
 ) -> GroupProgram:
-    """Return the integer program that seats the pupils whom the teacher meets.
+    """Return the integer program that seats blocks in the groups that the teacher meets.
 
-    Every pupil sits in one conversation, at the cost of what the odds say against needing it
-    (:func:`~.conversation.cost`). A conversation has one or more groups; there are no more than the teacher
-    meets, or than there are sorts. As few pupils as can be are beyond the largest size of a group, or missing
-    to the smallest; then the cost is least, where a group about two families costs 5 for each pupil, one more
-    group 20, and a pupil moved from the conversation of the night ``before`` (by pupil, its key) 3. Sorts are
-    never mixed: slips, talks and families stay apart, so that groups may be small where a sort is.
-
-    The order of the pupils makes no difference. Raises InputError when ``meets`` is below 1.
+    Every block sits in one group, or, where a finding is open, has a talk instead. There are no more groups
+    than the teacher meets. As few pupils as can be are beyond the largest size of a group, or missing to the
+    smallest; then the cost is least: what the odds say against sitting there or talking instead, 20 for each
+    group, 25 for each further idea and each further family in a group, and 3 for a pupil of another group of
+    the night ``before`` than most of the block that leads.
     """
-    if meets < 1:
-        msg = f"a teacher meets at least one group, not {meets}"
-        raise InputError(msg, remedy="Give a number from 1 up; 4 is usual.")
-    met = tuple(
-        one for one in placed(pupils, findings) if one.place not in {GroupKind.ABSENT, GroupKind.EXTENSION}
+    sat = before or {}
+    seats = tuple((who, leader) for leader in range(len(row)) for who in range(leader, len(row)))
+    talks = tuple(at for at, block in enumerate(row) if block.talk is not None)
+    topics = tuple(
+        (leader, topic)
+        for leader, block in enumerate(row)
+        for topic in dict.fromkeys(topic for other in row[leader:] for topic in _topics(other))
+        if topic not in _topics(block)
     )
-    found = {one.pupil: one for one in findings}
-    talks = conversations(met, found)
-    costs = {
-        (who, where): _cost(one, found[one.pupil], talk, (before or {}).get(one.pupil))
-        for who, one in enumerate(met)
-        for where, talk in enumerate(talks)
-        if cost(one, found[one.pupil], talk) is not None
-    }
-    held = max(meets, len({one.place for one in met}))
-    needs = tuple(may_need(one, found[one.pupil]) for one in met)
-    return GroupProgram(met, needs, talks, tuple(costs), _program(costs, (len(met), len(talks)), held, sizes))
-
-
-def _cost(one: Placement, found: Finding, talk: Conversation, before: str | None) -> int:
-    moved = ANOTHER_THAN_BEFORE if before is not None and before != talk.key else 0
-    return (cost(one, found, talk) or 0) + (TWO_FAMILIES if len(talk.families) > 1 else 0) + moved
-
-
-def _program(
-    costs: Mapping[tuple[int, int], int], size: tuple[int, int], meets: int, sizes: Sizes
-) -> Program:
-    """Build the variables in order: who sits where, then by conversation its groups, too few, too many."""
-    (pupils, talks), seats = size, len(costs)
-    groups, few, many = (seats + talks * block for block in range(3))
-    outside = OUTSIDE_SIZES * pupils
-    gains = [-each for each in costs.values()] + [-ONE_MORE_GROUP] * talks + [-outside] * (2 * talks)
-    limits = []
-    for who in range(pupils):
-        seat = {at: 1 for at, (pupil, _) in enumerate(costs) if pupil == who}
-        limits.append(Limit("one seat each", seat, 1, 1))
-    for where in range(talks):
-        sit = {at: 1 for at, (_, talk) in enumerate(costs) if talk == where}
-        limits += [
-            Limit("no seat without a group", sit | {groups + where: -pupils}, most=0),
-            Limit("not too many", sit | {groups + where: -sizes.largest, many + where: -1}, most=0),
-            Limit("not too few", sit | {groups + where: -sizes.smallest, few + where: 1}, least=0),
-        ]
-    limits.append(Limit("groups met", {groups + at: 1 for at in range(talks)}, most=meets))
-    return Program(
-        tuple(gains), (1,) * seats + (pupils * sizes.smallest,) * (3 * talks), tuple(limits), len(gains)
+    pupils = sum(len(block.placings) for block in row)
+    sized = len(seats) + len(talks) + len(topics)
+    gains = (
+        *(-_seat(row[who], row[leader], sat) - ONE_MORE_GROUP * (who == leader) for who, leader in seats),
+        *(-(row[at].talk or 0) for at in talks),
+        *(-(FURTHER_IDEA if isinstance(topic, str) else FURTHER_FAMILY) for _, topic in topics),
+        *(-OUTSIDE_SIZES * pupils,) * (2 * len(row)),
     )
+    limits = (
+        *_one_seat(row, seats, talks),
+        *_led(seats),
+        *_beside(row, seats),
+        *_talked_about(row, seats, topics, len(seats) + len(talks)),
+        *_sizes(row, seats, settings.sizes, sized),
+        Limit(
+            "groups met",
+            {at: 1 for at, (who, leader) in enumerate(seats) if who == leader},
+            most=settings.meets,
+        ),
+    )
+    most = (1,) * sized + (pupils + settings.sizes.smallest,) * (2 * len(row))
+    return GroupProgram(tuple(row), seats, talks, Program(gains, most, limits, len(gains)))
+
+
+def in_a_row(row: Sequence[IdeaBlock], settings: GroupSettings) -> tuple[tuple[IdeaBlock, ...], ...]:
+    """Cut a very long row of blocks into groups in its order, as even as blocks allow: not the best."""
+    pupils = sum(len(block.placings) for block in row)
+    if not pupils:
+        return ()
+    groups = min(settings.meets, -(-pupils // settings.sizes.largest))
+    made: list[list[IdeaBlock]] = [[] for _ in range(groups)]
+    seated = 0
+    for block in row:
+        made[seated * groups // pupils].append(block)
+        seated += len(block.placings)
+    return tuple(tuple(part) for part in made if part)
+
+
+def _topics(block: IdeaBlock) -> tuple[Topic, ...]:
+    return (block.family, block.idea) if block.idea else (block.family,)
+
+
+def _seat(block: IdeaBlock, leader: IdeaBlock, sat: Mapping[str, Sat]) -> int:
+    """Return what a block costs in a group: the odds against it, and pupils who sat in another group."""
+    groups = Counter(sat[pupil].group for pupil in leader.pupils if pupil in sat)
+    if not groups:
+        return block.here
+    most = min(groups, key=lambda group: (-groups[group], group))
+    apart = sum(pupil in sat and sat[pupil].group != most for pupil in block.pupils)
+    return block.here + APART_FROM_BEFORE * apart
+
+
+def _one_seat(
+    row: Sequence[IdeaBlock], seats: Sequence[tuple[int, int]], talks: Sequence[int]
+) -> Iterator[Limit]:
+    for at in range(len(row)):
+        seat = {place: 1 for place, (who, _) in enumerate(seats) if who == at}
+        talk = {len(seats) + talks.index(at): 1} if at in talks else {}
+        yield Limit("one seat each", seat | talk, 1, 1)
+
+
+def _led(seats: Sequence[tuple[int, int]]) -> Iterator[Limit]:
+    lead = {leader: at for at, (who, leader) in enumerate(seats) if who == leader}
+    for at, (who, leader) in enumerate(seats):
+        if who != leader:
+            yield Limit("no seat without a group", {at: 1, lead[leader]: -1}, most=0)
+
+
+def _beside(row: Sequence[IdeaBlock], seats: Sequence[tuple[int, int]]) -> Iterator[Limit]:
+    """Let an open pupil sit only beside somebody of the same family: alone among others a talk is better."""
+    for at, (who, leader) in enumerate(seats):
+        if row[who].talk is not None:
+            family = row[who].family
+            beside = {
+                place: -1
+                for place, (other, led) in enumerate(seats)
+                if led == leader and other != who and row[other].family is family
+            }
+            yield Limit("beside one of the same family", {at: 1} | beside, most=0)
+
+
+def _talked_about(
+    row: Sequence[IdeaBlock],
+    seats: Sequence[tuple[int, int]],
+    topics: Sequence[tuple[int, Topic]],
+    start: int,
+) -> Iterator[Limit]:
+    places = {key: start + at for at, key in enumerate(topics)}
+    for at, (who, leader) in enumerate(seats):
+        for topic in _topics(row[who]):
+            if (leader, topic) in places:
+                yield Limit("what a group is about", {at: 1, places[leader, topic]: -1}, most=0)
+
+
+def _sizes(
+    row: Sequence[IdeaBlock], seats: Sequence[tuple[int, int]], sizes: Sizes, start: int
+) -> Iterator[Limit]:
+    for leader in range(len(row)):
+        sit = {at: len(row[who].placings) for at, (who, led) in enumerate(seats) if led == leader}
+        lead = next(at for at, seat in enumerate(seats) if seat == (leader, leader))
+        few, many = start + leader, start + len(row) + leader
+        over = sit | {lead: sit[lead] - sizes.largest, many: -1}
+        under = sit | {lead: sit[lead] - sizes.smallest, few: 1}
+        yield Limit("not too many", over, most=0)
+        yield Limit("not too few", under, least=0)

@@ -20,6 +20,10 @@ def night_of(
     pupils: Mapping[str, PupilNight],
 ) -> NotebookNight:
     """Return the notebook entry of a night: of the findings only those that are likely."""
-    seats = {pupil: Sat(group.name, group.key) for group in groups for pupil in group.pupils}
+    seats = {
+        one.pupil: Sat(group.name, group.key, group.id, one.stays)
+        for group in groups
+        for one in group.placings
+    }
     kept = (KeptFinding(one.pupil, one.patterns) for one in findings if one.status is Status.LIKELY)
     return NotebookNight(on, page, counts, seats, tuple(kept), pupils)

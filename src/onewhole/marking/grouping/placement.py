@@ -1,70 +1,100 @@
 """Where one pupil belongs tomorrow, and why: told with the labels of the answers it comes from."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
-    FitsFamilies,
+    FitsIdea,
     LeftBlank,
     MaybeSlips,
+    MayFit,
     NoSteadyPattern,
     NothingWritten,
     NotReadable,
+    NotToldApart,
     OtherFormWanted,
     SpeaksAgainst,
-    TooFewToTell,
+    SteadyNotOurs,
     WhyPlaced,
     Wrong,
 )
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.finding import Finding
+from onewhole.marking.diagnosis.notebook import Stay
+from onewhole.marking.grouping.idea import fitted, shared_ideas
 from onewhole.marking.reading.mark import PupilMarks, Verdict
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
+
+#: With all right, one problem in so many may be left blank without a word about it; our own.
+FEW_BLANKS = 4
 
 
 @dataclass(frozen=True, slots=True)
 class Placement:
     """Where one pupil belongs: ``because`` says why, with labels, for the teacher's eyes.
 
-    ``families`` are those of the patterns that fit, where the place is a family.
+    ``families`` are those of the patterns that fit, where the place is a family, and ``idea`` the id of the
+    pattern that most others share. ``stays`` says whether the teacher put the pupil there, and for how long.
     """
 
     pupil: str
     place: GroupKind
     because: tuple[WhyPlaced, ...]
     families: tuple[Family, ...] = ()
+    idea: str = ""
+    stays: Stay = Stay.FREE
 
 
-def placement(pupil: PupilMarks, found: Finding) -> Placement:
-    """Place one pupil.
+def placements(pupils: Sequence[PupilMarks], findings: Sequence[Finding]) -> tuple[Placement, ...]:
+    """Return where each pupil belongs, in the order of their codes."""
+    by_pupil = {found.pupil: found for found in findings}
+    ideas = shared_ideas(findings)
+    return tuple(
+        sorted(
+            (placement(one, by_pupil[one.pupil], ideas.get(one.pupil, "")) for one in pupils),
+            key=lambda one: one.pupil,
+        )
+    )
 
-    The first that holds: nothing was written; all is right (in amount); a pattern is likely; every wrong
-    answer may be a slip with a fact; otherwise a talk. What cannot be read decides nothing, and is named.
+
+def placement(pupil: PupilMarks, found: Finding, idea: str = "") -> Placement:
+    """Place one pupil; ``idea`` is the likely pattern that most others share (left out: the first).
+
+    The first that holds: nothing was written; all is right (in amount) and little is blank; a pattern is
+    likely; all that was written is right, or every wrong answer may be a slip: a word at the desk; it is
+    steady and no pattern that is listed; otherwise a talk. What cannot be read decides nothing, and is named.
     Source of the rule: ours.
     """
     blank = _labels(pupil, Verdict.BLANK)
     unread = _labels(pupil, Verdict.UNREADABLE)
     right = _labels(pupil, Verdict.RIGHT) + _labels(pupil, Verdict.FORM)
     families: tuple[Family, ...] = ()
+    lead = ""
     said: list[WhyPlaced]
     if len(blank) == len(pupil.marks):
         return Placement(pupil.pupil, GroupKind.ABSENT, (NothingWritten(),))
-    if right and not found.wrong and not blank:
+    if right and not found.wrong and len(blank) * FEW_BLANKS <= len(pupil.marks):
         place, said = GroupKind.EXTENSION, _all_right(pupil, len(right))
+    elif right and not found.wrong and len(blank) <= len(right):
+        place, said = GroupKind.SLIPS, _all_right(pupil, len(right))
     elif found.status is Status.LIKELY:
-        families = tuple(dict.fromkeys(by_id(pattern).family for pattern in found.patterns))
-        place, said = GroupKind.FAMILY, _fitting(found, families)
+        lead = idea or fitted(found)[0]
+        families = tuple(dict.fromkeys(by_id(pattern).family for pattern in (lead, *found.patterns)))
+        place, said = GroupKind.FAMILY, _fitting(found, lead)
     elif found.wrong and set(found.wrong) == set(found.slips):
         place, said = GroupKind.SLIPS, [MaybeSlips(found.wrong)]
+    elif found.status is Status.UNLISTED and found.wrong:
+        place, said = GroupKind.OWN_IDEA, [SteadyNotOurs(found.wrong)]
     else:
         place, said = GroupKind.INTERVIEW, _unsettled(found)
     if blank:
         said.append(LeftBlank(blank))
     if unread:
         said.append(NotReadable(unread))
-    return Placement(pupil.pupil, place, tuple(said), families)
+    return Placement(pupil.pupil, place, tuple(said), families, lead)
 
 
 def _labels(pupil: PupilMarks, verdict: Verdict) -> tuple[str, ...]:
@@ -76,15 +106,21 @@ def _all_right(pupil: PupilMarks, right: int) -> list[WhyPlaced]:
     return [AllRight(right), *([OtherFormWanted(other)] if other else [])]
 
 
-def _fitting(found: Finding, families: tuple[Family, ...]) -> list[WhyPlaced]:
-    said: list[WhyPlaced] = [FitsFamilies(found.evidence, families)]
+def _fitting(found: Finding, idea: str) -> list[WhyPlaced]:
+    """Say which answers fit the idea, what else lives beside it, and what the answers do not tell from it."""
+    fits = {one.pattern: one.evidence for one in found.fittings}
+    beside = {key for one in found.diagnosis.alike if idea in one for key in one} - {idea}
+    apart = tuple(key for key in found.patterns if key != idea and key not in beside)
+    said: list[WhyPlaced] = [FitsIdea(fits[key], key) for key in (idea, *sorted(beside)) if fits.get(key)]
+    if apart:
+        said.append(NotToldApart(apart))
     return [*said, SpeaksAgainst(found.against)] if found.against else said
 
 
 def _unsettled(found: Finding) -> list[WhyPlaced]:
     said: list[WhyPlaced] = [Wrong(found.wrong)] if found.wrong else []
     if found.status is Status.POSSIBLE:
-        said.append(TooFewToTell(found.evidence))
+        said.append(MayFit(found.evidence))
     elif found.status is Status.UNSTEADY:
         said.append(NoSteadyPattern())
     return said

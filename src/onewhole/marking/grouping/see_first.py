@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from onewhole.findings.group_kind import GroupKind
-from onewhole.findings.placing import MaybeOneIdea, WhyFirst, WrongEachItsWay
+from onewhole.findings.placing import MaybeOneIdea, SteadyNotOurs, WhyFirst, WrongEachItsWay
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.group import Group
@@ -39,7 +39,8 @@ def see_first(
     tells what the others of the group may be thinking. Source: our own.
     """
     place = {pupil: group.place for group in groups for pupil in group.pupils}
-    talks = [found for found in findings if place[found.pupil] is GroupKind.INTERVIEW and found.wrong]
+    alone = {GroupKind.INTERVIEW, GroupKind.OWN_IDEA}
+    talks = [found for found in findings if place[found.pupil] in alone and found.wrong]
     steady = [found for found in findings if found.status is Status.LIKELY]
     talks.sort(key=lambda found: (-len(found.wrong), found.pupil))
     steady.sort(key=lambda found: (-len(found.evidence), len(found.against), found.pupil))
@@ -52,7 +53,8 @@ def see_first(
 
 
 def _talk(found: Finding, pupil: PupilMarks) -> SeeFirst:
-    return _first(WrongEachItsWay(found.wrong), pupil)
+    steady = found.status is Status.UNLISTED
+    return _first(SteadyNotOurs(found.wrong) if steady else WrongEachItsWay(found.wrong), pupil)
 
 
 def _steady(found: Finding, pupil: PupilMarks) -> SeeFirst:

@@ -6,6 +6,7 @@ from urllib.parse import quote
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Store, night_page
+from onewhole.desk.classes.group_settings import set_groups
 from onewhole.desk.classes.marked_nights import marked_night, missing_before
 from onewhole.desk.pupil.asked_answers import (
     LONGEST,
@@ -14,15 +15,19 @@ from onewhole.desk.pupil.asked_answers import (
     talk_lines,
     word_choices,
 )
-from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, morning
+from onewhole.desk.tomorrow.keeping_groups import keep_groups, kept_as_shown, take_changes
+from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, shown
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
-from onewhole.desk.tomorrow.moving import move, set_aside
+from onewhole.desk.tomorrow.moving import NEW, merge, move, set_aside
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import FileContent, HtmlPage, Json, Redirect
 from onewhole.web.jobs import Outcome, Progress
 from onewhole.web.pages.job import how_far
 from onewhole.web.pages.reading import READ_AT_ONCE, started
+
+#: No number of groups or pupils has so many digits.
+LONGEST_NUMBER = 3
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -34,7 +39,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     book, room, night = _where(request)
     if missing_before(book, room, night) > READ_AT_ONCE:
         return _waiting(request)
-    found = morning(book, room, night)
+    found = shown(kept_as_shown(book, room, night, request.app.now()))
     early = [one.code for one in found.first]
     later = sorted(found.talks, key=lambda code: (not found.talks[code].finds, code))
     talks = [found.talks[code] for code in dict.fromkeys((*early, *later))]
@@ -52,6 +57,8 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
         "printing": request.app.jobs.under_way(_back(request)),
         "caution": CAUTION,
         "formula": Markup,
+        "new": NEW,
+        "met": sum(card.meets for card in found.cards),
     }
     return HtmlPage("tomorrow.html", words, 422 if refused else 200)
 
@@ -96,11 +103,35 @@ def moved(request: PageRequest) -> Json | Redirect:
         key=request.field("key"),
         now=request.app.now(),
         saw=request.field("saw"),
+        stays=request.field("stays", "") == "yes",
     )
     if request.field("script", ""):
         said = f"{request.room.shown(code)} is in the group {done.group} now."
         return Json({"said": said, "group": done.group, "undo": done.undo})
     return Redirect(f"{_back(request)}#seat-{quote(code)}")
+
+
+def changes(request: PageRequest) -> Redirect:
+    """Take the changes that the answers ask for, or keep the groups as they are."""
+    book, room, night = _where(request)
+    act = take_changes if request.field("take") == "yes" else keep_groups
+    act(book, room, night, saw=request.field("saw"), now=request.app.now())
+    return Redirect(f"{_back(request)}#groups-head")
+
+
+def merged(request: PageRequest) -> Redirect:
+    """Put all pupils of a group into another one."""
+    book, room, night = _where(request)
+    merge(book, room, night, key=request.field("key"), into=request.field("into"), now=request.app.now())
+    return Redirect(f"{_back(request)}#groups-head")
+
+
+def settings(request: PageRequest) -> Redirect:
+    """Keep how many groups are met, and how many pupils sit together."""
+    book, room, _ = _where(request)
+    meets, smallest, largest = (_number(request, name) for name in ("meets", "smallest", "largest"))
+    set_groups(book, room, meets, (smallest, largest), saw=request.field("saw"))
+    return Redirect(f"{_back(request)}#groups-head")
 
 
 def aside(request: PageRequest) -> Redirect:
@@ -150,6 +181,15 @@ def _waiting(request: PageRequest) -> HtmlPage:
 
 def _where(request: PageRequest) -> tuple[Store, int, int]:
     return request.book, request.number("room"), request.number("night")
+
+
+def _number(request: PageRequest, name: str) -> int:
+    typed = request.field(name).strip()
+    if not (typed.isascii() and typed.isdigit() and len(typed) < LONGEST_NUMBER):
+        raise InputError(
+            "This is no number of groups or pupils", where=name, remedy="Give a number from 1 up."
+        )
+    return int(typed)
 
 
 def _back(request: PageRequest) -> str:

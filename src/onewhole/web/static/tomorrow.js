@@ -39,14 +39,15 @@ function showUndo() {
  * @param {string} code
  * @param {string} key
  * @param {boolean} [undoing]
+ * @param {string} [stays] "yes" keeps the pupil there on later nights too
  */
-async function move(code, key, undoing = false) {
+async function move(code, key, undoing = false, stays = "") {
   if (busy) return;
   busy = true;
   const shown = seatOf(code).dataset.shown ?? code;
   try {
     const saw = seatOf(code).dataset.saw ?? "";
-    const told = await ask(place.dataset.move ?? "", { code, key, saw, script: "yes" });
+    const told = await ask(place.dataset.move ?? "", { code, key, saw, stays, script: "yes" });
     if (!undoing) moves.push({ code, key: told.undo, shown });
     await renew();
     const seat = seatOf(code);
@@ -82,7 +83,7 @@ place.addEventListener("submit", (event) => {
   if (!(form instanceof HTMLFormElement)) return;
   event.preventDefault();
   const fields = new FormData(form);
-  move(String(fields.get("code")), String(fields.get("key")));
+  move(String(fields.get("code")), String(fields.get("key")), false, String(fields.get("stays") ?? ""));
 });
 
 place.addEventListener("keydown", (event) => {
