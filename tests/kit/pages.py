@@ -108,6 +108,7 @@ def practised(night: str = "first") -> tuple[PracticePage, ...]:
     return practice_pages(marked(), Tomorrow(find_slip=night == "later"))
 
 
+@cache
 def practice(paper: str, size: str, night: str = "first") -> tuple[Printed, ...]:
     """The practice page of every group of Room 12."""
     return tuple(practice_page(page.practice, page.whose, page.kite) for page in _papered(paper, size, night))
@@ -124,6 +125,7 @@ def _papered(paper: str, size: str, night: str) -> list[PracticePage]:
     return found
 
 
+@cache
 def key_to_practice(paper: str, size: str) -> Printed:
     """The key of a later night's practice pages."""
     header = sheet("room12", paper, size).header
@@ -155,6 +157,7 @@ def told(pupils: tuple[str, ...]) -> tuple[Report, ...]:
     return (*reports(marked(), pupils), *reports(open_night, ("K25", "K26")))
 
 
+@cache
 def every_page(paper: str, size: str) -> dict[str, Printed]:
     """Every kind of page of Room 12 and of the sheet with all sorts of problems, by sheet and name."""
     pages = {f"room12/{name}": page for name, page in night("room12", paper, size).items()}

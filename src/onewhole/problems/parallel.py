@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from functools import lru_cache
 from itertools import islice
 from math import gcd, prod
 from typing import TypeVar
@@ -24,6 +25,8 @@ WHOLES = 9
 LOOKED_AT = 20_000
 #: Where a problem of the other sort is possible, about every second set of numbers gives one: few are tried.
 NEAR = 300
+#: So many parallels are kept: the groups of a night practise on those of the same few problems.
+KEPT = 4096
 
 _T = TypeVar("_T")
 
@@ -43,12 +46,22 @@ def parallel(statement: Statement) -> Iterator[Statement]:
     >>> all(needs(other) == needs(asked) for other in islice(parallel(asked), 5))
     True
     """
-    model = _Model(statement)
-    seen = {twin_key(statement)}
-    for found in _walk(statement):
-        if model.like(found) and (key := twin_key(found)) not in seen and model.no_new_trap(found):
+    seen, turn = {twin_key(statement)}, 0
+    while (found := _after(statement, turn)) is not None:
+        one, turn = found
+        if (key := twin_key(one)) not in seen:
             seen.add(key)
-            yield found
+            yield one
+
+
+@lru_cache(maxsize=KEPT)
+def _after(statement: Statement, turn: int) -> tuple[Statement, int] | None:
+    """Return the first problem after a turn of the walk that is like this one, and its turn."""
+    model = _model(statement)
+    return next(
+        ((one, at) for at, one in _walk(statement, turn + 1) if model.like(one) and model.no_new_trap(one)),
+        None,
+    )
 
 
 def of_the_other_sort(statement: Statement) -> Iterator[Statement]:
@@ -61,7 +74,7 @@ def of_the_other_sort(statement: Statement) -> Iterator[Statement]:
     False
     """
     own = needs(statement)
-    for found in islice(_walk(statement), NEAR):
+    for _, found in islice(_walk(statement), NEAR):
         try:
             meant, other = meaning(found), needs(found)
         except OnewholeError:
@@ -95,6 +108,11 @@ class _Model:
         return core_traps(found).within(self._traps)
 
 
+@lru_cache(maxsize=KEPT)
+def _model(statement: Statement) -> _Model:
+    return _Model(statement)
+
+
 def _shape(statement: Statement) -> object:
     """Return which units the answer is written with, or the sign that is the answer."""
     found = answer(statement)
@@ -103,8 +121,8 @@ def _shape(statement: Statement) -> object:
     return found.ladder.style, found.ladder.kind, tuple(bool(count) for count in found.amounts)
 
 
-def _walk(statement: Statement) -> Iterator[Statement]:
-    """Yield the statement with other counts, beginning at its own and going on in wide steps."""
+def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement]]:
+    """Yield the statement with other counts, each with its turn, going on from its own in wide steps."""
     numbers = numbers_of(statement)
     gap = statement.gap if isinstance(statement, MissingNumber) else None
     places = [place for number in numbers for place in _places(number)]
@@ -113,12 +131,14 @@ def _walk(statement: Statement) -> Iterator[Statement]:
     own = own * prod(map(len, beside)) + (_index(beside, [gap.wholes, gap.top, gap.bottom]) if gap else 0)
     size = prod(map(len, (*places, *beside)))
     step = next(step for step in range(size * 618 // 1000, 2 * size + 2) if gcd(step, size) == 1)
-    for turn in range(1, min(size, LOOKED_AT)):
+    for turn in range(first, min(size, LOOKED_AT)):
         at, in_gap = divmod((own + turn * step) % size, prod(map(len, beside)))
         counts = iter(_row(places, at))
         found = [Quantity(number.ladder, tuple(islice(counts, len(number.counts)))) for number in numbers]
         filled = with_numbers(statement, found)
-        yield replace(filled, gap=Gap(*_row(beside, in_gap))) if isinstance(filled, MissingNumber) else filled
+        if isinstance(filled, MissingNumber):
+            filled = replace(filled, gap=Gap(*_row(beside, in_gap)))
+        yield turn, filled
 
 
 def _places(number: Quantity) -> list[Sequence[int | None]]:

@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
@@ -11,6 +12,9 @@ from onewhole.misconceptions.slip import Slip
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.units_apart import UNITS_APART
+
+#: Of so many problems the core traps are kept: choosing practice looks at each two or three times.
+KEPT = 4096
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,8 +67,11 @@ def is_core(key: str) -> bool:
 _CORE = tuple(pattern for pattern in patterns() if is_core(pattern.id))
 
 
+@lru_cache(maxsize=KEPT)
 def core_traps(statement: Statement) -> Traps:
     """Return ``traps(statement).core`` without looking at any other pattern, which is much quicker.
+
+    Of a problem that was looked at not long ago it is known.
 
     >>> from onewhole.statements.reading import read_statement
     >>> asked = read_statement("5 1/8 - 2 5/8")
