@@ -61,7 +61,8 @@ class Pattern:
     the child's own problem; a pattern is a hint for that talk and never a label. ``attempt`` works a problem
     wrongly, or returns None where the pattern does not apply. ``beside`` is the key of the taught strategy to
     set beside it where its attempt runs none.
-    ``of_form`` marks the few that keep the amount and only leave it in a form.
+    ``of_form`` marks the few that keep the amount and only leave it in a form, ``fact_off`` those whose rule
+    has a fact one off in it, so that no other slip is looked for beside what they write.
     """
 
     id: str
@@ -77,6 +78,7 @@ class Pattern:
     attempt: Try
     beside: str | None = None
     of_form: bool = False
+    fact_off: bool = False
 
     @property
     def bends(self) -> Bend | None:

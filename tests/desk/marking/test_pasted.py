@@ -8,7 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.desk.marking.pasted import LONGEST_BLOCK, pasted, placed
+from onewhole.desk.pupil.csv_cells import csv_text, guarded
 from onewhole.errors import InputError
+from onewhole.marking.reading.answer import Unreadable, read_written
 
 CODES, LABELS = ["K01", "K02"], ["1", "2", "3"]
 CELL = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0"), max_size=8)
@@ -45,6 +47,15 @@ def test_what_a_spreadsheet_writes_comes_back(rows: list[list[str]]) -> None:
     while rows and not any(rows[-1]):
         rows = rows[:-1]
     assert pasted(made.getvalue()) == tuple(map(tuple, rows))
+
+
+@pytest.mark.parametrize("typed", ["-1/2", "-3", "-1 1/2", "-1/-2", "7 2/6"])
+def test_a_cell_that_was_given_out_comes_back_as_the_same_answer(typed: str) -> None:
+    """A minus sign is guarded by an apostrophe in what is given out, and is read as it was written."""
+    [[cell]] = pasted(csv_text([[typed]]))
+    assert cell == guarded(typed)
+    assert read_written(cell).read == read_written(typed).read
+    assert not isinstance(read_written(cell).read, Unreadable)
 
 
 def test_a_block_too_long_is_refused() -> None:

@@ -136,6 +136,13 @@ def test_a_negative_answer_is_wrong_and_fits_what_writes_it(
     assert Remark.MAY_BE_SLIP not in mark.remarks
 
 
+@pytest.mark.parametrize(("written", "tier"), [("2/4", Tier.EXACT), ("2/2", Tier.EXACT), ("1/4", None)])
+def test_beside_a_fact_that_is_off_no_other_slip_is_looked_for(written: str, tier: Tier | None) -> None:
+    """B13 writes 2/2 and 2/4 for 3/5 - 1/2; 1/4 is a piece beside 2/4, and nothing explains it."""
+    mark = one_mark("3/5 - 1/2", written)
+    assert (mark.tier, "B13" in mark.patterns) == (tier, tier is not None)
+
+
 def test_two_minus_signs_are_the_right_amount() -> None:
     """-1/-2 is 1/2, in a form that nobody asks for."""
     assert one_mark("3/4 - 1/4", "-1/-2").verdict is Verdict.RIGHT

@@ -99,7 +99,9 @@ def expect_worked(worked: WorkedProblem) -> Expected:
     right, found = worked.answer, worked.slips
     wrong = tuple(slip for slip in found if not slip.form)
     steps = _steps(statement, right)
-    ideas = tuple(slip for slip in wrong if by_id(slip.pattern).family is not Family.FACT)
+    beside = tuple(
+        slip for slip in wrong if not is_fact_slip(slip.pattern) and not by_id(slip.pattern).fact_off
+    )
     return Expected(
         problem,
         right,
@@ -107,7 +109,7 @@ def expect_worked(worked: WorkedProblem) -> Expected:
         steps,
         _gathered((alike(outcome), slip) for slip in wrong for outcome in slip.outcomes),
         _gathered((amount(outcome), slip) for slip in wrong for outcome in slip.outcomes),
-        _gathered(beside for slip in ideas for beside in _beside(slip, steps)),
+        _gathered(near for slip in beside for near in _beside(slip, steps)),
         _gathered((alike(outcome), slip) for slip in found if slip.form for outcome in slip.outcomes),
         wrong,
         frozenset(slip.pattern for slip in wrong),

@@ -269,5 +269,6 @@ UNLIKE_DENOMINATORS = (
         example=Example("3/5 + 1/2", "11/10", "4/6"),
         beside=UNITS_APART.key,
         attempt=denominator_one_off,
+        fact_off=True,
     ),
 )
