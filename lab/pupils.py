@@ -5,9 +5,19 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from random import Random
 
+from lab.outside import RULES
 from lab.rates import FREQUENT, Rates, Span
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family, Topic
+
+
+class Only(StrEnum):
+    """On which problems an idea is used, by a pupil who does not use it on others that could show it."""
+
+    WHOLE_FIRST = "where a whole number comes first"
+    PIECES_FIRST = "where the first number has pieces"
+    LARGE_PIECES = "with pieces of a sixth or larger"
+    SMALL_PIECES = "with pieces smaller than a sixth"
 
 
 class Kind(StrEnum):
@@ -20,6 +30,8 @@ class Kind(StrEnum):
     SWITCHING = "switching"
     PAIRED = "paired"
     IN_TURN = "two ideas in turn"
+    PARTLY = "on some problems only"
+    OUTSIDE = "outside the catalogue"
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,8 +39,10 @@ class Pupil:
     """One invented pupil: what is steady, and how often things happen.
 
     ``ideas`` are steady patterns; where several act on one problem the first is taken, but by a pupil
-    IN_TURN, who takes one or another. ``back`` is how often a steady idea is left for the right way, ``slip``
-    how often a written line has a fact one off, ``once`` how often an idea is tried that is dropped again.
+    IN_TURN, who takes one or another. ``outside`` names a rule of :mod:`lab.outside` in place of ideas;
+    ``only`` are the problems on which an idea is used at all, all where it is None. ``back`` is how often a steady idea is left for the right way, ``slip``
+    how often a written line has a fact one off, ``once`` how often an idea is tried that is dropped again,
+    ``transposed`` how often two digits of an answer change places.
     """
 
     code: str
@@ -41,6 +55,9 @@ class Pupil:
     copied: float = 0.0
     blank: float = 0.0
     other_form: float = 0.0
+    transposed: float = 0.0
+    outside: str = ""
+    only: Only | None = None
 
 
 def ideas_of(*topics: Topic) -> tuple[str, ...]:
@@ -70,7 +87,15 @@ def pupil(code: str, kind: Kind, rates: Rates, chance: Random, ideas: tuple[str,
     def own(span: Span) -> float:
         return chance.uniform(*span)
 
-    one = Pupil(code, kind, ideas, copied=rates.copied, blank=rates.blank, other_form=rates.other_form)
+    one = Pupil(
+        code,
+        kind,
+        ideas,
+        copied=rates.copied,
+        blank=rates.blank,
+        other_form=rates.other_form,
+        transposed=rates.transposed,
+    )
     match kind:
         case Kind.SOUND:
             return replace(one, slip=own(rates.slip))
@@ -81,7 +106,7 @@ def pupil(code: str, kind: Kind, rates: Rates, chance: Random, ideas: tuple[str,
             return replace(one, slip=slip, once=once, air=rates.out_of_the_air, blank=rates.blank_scattered)
         case Kind.SWITCHING:
             return replace(one, back=own(rates.back_often), slip=own(rates.slip_steady))
-        case Kind.STEADY | Kind.PAIRED | Kind.IN_TURN:
+        case Kind.STEADY | Kind.PAIRED | Kind.IN_TURN | Kind.PARTLY | Kind.OUTSIDE:
             return replace(one, back=own(rates.back), slip=own(rates.slip_steady))
 
 
@@ -98,8 +123,17 @@ def school_class(rates: Rates, size: int, seed: str) -> tuple[Pupil, ...]:
 
 
 def _any(code: str, rates: Rates, chance: Random) -> Pupil:
-    shares = [rates.subtracting, rates.adding, rates.paired, rates.shaky, rates.scattered, rates.in_turn]
-    which = chance.choices(range(7), [*shares, 1 - sum(shares)])[0]
+    shares = [
+        rates.subtracting,
+        rates.adding,
+        rates.paired,
+        rates.shaky,
+        rates.scattered,
+        rates.in_turn,
+        rates.partly,
+        rates.outside,
+    ]
+    which = chance.choices(range(len(shares) + 1), [*shares, 1 - sum(shares)])[0]
     comes_and_goes = chance.random() < rates.come_and_go
     kind = Kind.SWITCHING if comes_and_goes else Kind.STEADY
     match which:
@@ -116,6 +150,11 @@ def _any(code: str, rates: Rates, chance: Random) -> Pupil:
             return pupil(code, Kind.SCATTERED, rates, chance)
         case 5:
             return pupil(code, Kind.IN_TURN, rates, chance, _two_of_a_kind(chance))
+        case 6:
+            partly = pupil(code, Kind.PARTLY, rates, chance, (drawn(SUBTRACTING, chance),))
+            return replace(partly, only=chance.choice(list(Only)))
+        case 7:
+            return replace(pupil(code, Kind.OUTSIDE, rates, chance), outside=chance.choice(list(RULES)))
         case _:
             return pupil(code, Kind.SOUND, rates, chance)
 

@@ -17,7 +17,9 @@ class Rates:
     do not stay: VanLehn (1982), ED 245 880 (abstract); how many is our assumption.
     ``paired``: pupils with one steady idea in subtracting and one beside it in adding, or where nothing
     need be opened; our assumption. ``in_turn``: pupils who take one of two ideas on the same problems, now
-    this one and now that (VanLehn's bug migration, from memory); none in the usual class. ``shaky``,
+    this one and now that (VanLehn's bug migration, from memory); ``partly``: pupils who use one steady idea on some sort of problem only;
+    ``outside``: pupils with a steady rule that no pattern describes (:mod:`lab.outside`); none of these in
+    the usual class. ``shaky``,
     ``scattered``: pupils who slip often, and pupils who try an idea and drop it (Tatsuoka, ed., 1984, ED
     257 665, abstract: many rules are used once and never again); the shares are our assumption.
     """
@@ -27,6 +29,8 @@ class Rates:
     come_and_go: float = 0.4
     paired: float = 0.02
     in_turn: float = 0.0
+    partly: float = 0.0
+    outside: float = 0.0
     shaky: float = 0.18
     scattered: float = 0.13
     #: A steady pupil's turns back to the right way, and those of one whose idea comes and goes; our
@@ -49,6 +53,8 @@ class Rates:
     blank: float = 0.02
     blank_scattered: float = 0.08
     other_form: float = 0.12
+    #: Two digits of an answer written in each other's place; none in the usual class.
+    transposed: float = 0.0
 
 
 #: How often some ideas are met beside all others, which count 1 each. Smaller from larger, no decrement and

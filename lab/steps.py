@@ -8,9 +8,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
+from itertools import pairwise
 from random import Random
 
-from lab.pupils import Kind, Pupil
+from lab.outside import written
+from lab.pupils import Kind, Only, Pupil
 from onewhole.errors import OnewholeError
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id, shows
@@ -29,6 +31,7 @@ from onewhole.working.strategies.table import strategy_named
 from onewhole.working.working import equal_forms
 
 TEN = 10
+SIXTH = Fraction(1, 6)
 #: The taught way, and the ways that some pupils take instead; our assumption.
 WAYS = ("regroup_first", "regroup_first", "regroup_first", "wholes_first", "to_fractions", "count_up")
 
@@ -75,12 +78,18 @@ def cell(pen: Pen, statement: Statement) -> str:
     """Return what a pupil writes for one problem."""
     if pen.happens(pen.pupil.blank):
         return ""
+    found = _written(pen, statement)
+    rate = pen.pupil.transposed
+    return _transposed(pen, found) if rate and pen.happens(rate) else found
+
+
+def _written(pen: Pen, statement: Statement) -> str:
     once = pen.happens(pen.pupil.once)
     if once and pen.happens(pen.pupil.air):
         return text(_out_of_the_air(pen, statement))
     idea = _dropped_idea(pen, statement) if once else _steady_idea(pen, statement)
     read = _copied(pen, statement) if pen.happens(pen.pupil.copied) else statement
-    work = _by_idea(idea, read) or _rightly(pen.way, read)
+    work = _outside(pen, read) or _by_idea(idea, read) or _rightly(pen.way, read)
     for at, line in enumerate(work.lines):
         if at and not line.aside and pen.happens(pen.pupil.slip):
             work = _one_off(pen, work, at)
@@ -90,10 +99,52 @@ def cell(pen: Pen, statement: Statement) -> str:
 
 def _steady_idea(pen: Pen, statement: Statement) -> str:
     """Return the steady idea that acts here, unless the pupil is back at the right way; "" for none."""
-    acting = [key for key in pen.pupil.ideas if by_id(key).slip(statement)]
+    acting = [key for key in pen.pupil.ideas if _used(pen.pupil, statement) and by_id(key).slip(statement)]
     if not acting or pen.happens(pen.pupil.back):
         return ""
     return pen.chance.choice(acting) if pen.pupil.kind is Kind.IN_TURN else acting[0]
+
+
+def _used(pupil: Pupil, statement: Statement) -> bool:
+    """Say whether a pupil uses an idea on a problem of this sort at all."""
+    first = numbers_of(statement)[0]
+    finest = min(number.ladder.finest for number in numbers_of(statement))
+    match pupil.only:
+        case None:
+            return True
+        case Only.WHOLE_FIRST:
+            return first.value.denominator == 1
+        case Only.PIECES_FIRST:
+            return first.value.denominator > 1
+        case Only.LARGE_PIECES:
+            return finest >= SIXTH
+        case Only.SMALL_PIECES:
+            return finest < SIXTH
+
+
+def _outside(pen: Pen, statement: Statement) -> Work | None:
+    """Work by the rule of a pupil outside the catalogue, now and then with one count one off."""
+    if not pen.pupil.outside or pen.happens(pen.pupil.back):
+        return None
+    wrote = written(pen.pupil.outside, statement)
+    if wrote is None:
+        return None
+    if pen.happens(pen.pupil.slip):
+        step = pen.chance.choice([unit.size for unit in wrote.ladder.units])
+        wrote = usual(wrote.ladder, wrote.value + step)
+    return Work((), wrote)
+
+
+def _transposed(pen: Pen, cell: str) -> str:
+    """Write two neighbouring digits of an answer in each other's place, where that can still be read."""
+    digits = [at for at, sign in enumerate(cell) if sign.isdigit()]
+    pairs = [pair for pair in pairwise(digits) if cell[pair[0]] != cell[pair[1]]]
+    if not pairs:
+        return cell
+    first, second = pen.chance.choice(pairs)
+    changed = list(cell)
+    changed[first], changed[second] = cell[second], cell[first]
+    return "".join(changed)
 
 
 def _dropped_idea(pen: Pen, statement: Statement) -> str:

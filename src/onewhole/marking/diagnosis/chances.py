@@ -7,10 +7,11 @@ mixed numbers at this age.
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, ReplyKind, reply
+from onewhole.marking.diagnosis.unlisted import Where, where
 from onewhole.marking.reading.expected import Expected, is_fact_slip
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
@@ -20,14 +21,27 @@ from onewhole.statements.statement import Relation
 
 MILLION = 1_000_000
 
-#: What a pupil intends: the right answer, or that of a pattern (its id).
+#: What a pupil intends: the right answer, that of a pattern (its id), or that of an idea that is not listed.
 Intention = str
 MEANS_RIGHT: Intention = "right"
+MEANS_UNLISTED: Intention = "unlisted"
+
+#: What an idea that is not listed writes where it acts, per million: the right answer by luck, what some
+#: pattern writes, as much as some pattern gives, what lies one unit beside; each shared out evenly. The rest
+#: is unknown. Set on invented classes (docs/lab.md).
+UNLISTED_WRITES: Mapping[ReplyKind, int] = {
+    ReplyKind.RIGHT: 40_000,
+    ReplyKind.WRITTEN: 300_000,
+    ReplyKind.AMOUNT: 80_000,
+    ReplyKind.NEAR: 230_000,
+}
 
 #: How often, per million, an answer as a pattern means it is written in another form of that amount,
 IN_ANOTHER_FORM = 60_000
 #: and in one of the other ways that the pattern itself has.
 OTHERWISE_WRITTEN = 300_000
+#: How often, per million, an idea that is used only once is used with a slip of its own.
+ONCE_BESIDE = 80_000
 #: How often, per million, the first false line of a steady pupil is that of the pattern, where lines are
 #: typed.
 AS_ITS_LINE = 900_000
@@ -64,7 +78,8 @@ class Chances:
 
     ``meant`` and ``beside`` go from intention to chances by kind of reply; ``once`` is an idea used once.
     Each row adds up to a million but for rounding. ``shows`` are the patterns that can show here, ``ideas``
-    those that are no slips with facts.
+    those that are no slips with facts. ``where`` are the sorts of problem on which an idea that is not listed
+    would act here, and ``unlisted`` the chance of a reply of each kind where it does.
     """
 
     shows: frozenset[str]
@@ -72,12 +87,16 @@ class Chances:
     meant: Mapping[Intention, Mapping[Reply, int]]
     beside: Mapping[Intention, Mapping[Reply, int]]
     once: Mapping[Reply, int]
+    where: frozenset[Where] = frozenset()
+    unlisted: Mapping[ReplyKind, int] = field(default_factory=dict)
 
     def of(self, given: Reply, intention: Intention, slip: int, slips: Slips) -> int:
         """Return the chance per million of a reply; ``slip`` is how many answers in a million slip.
 
         No reply is impossible: a pupil may write anything.
         """
+        if intention == MEANS_UNLISTED:
+            return self.unlisted.get(given.sort, 1)
         kept = (MILLION - slip) * self._meant(given, intention)
         fallen = (
             slips.beside * self.beside[intention].get(given, 0)
@@ -137,8 +156,21 @@ def chances(asked: Expected) -> Chances:
     ideas = frozenset(key for key in asked.shows if not is_fact_slip(key))
     once: Counter[Reply] = Counter()
     for key in sorted(ideas):
-        once.update({given: share // len(ideas) for given, share in meant[key].items()})
-    return Chances(asked.shows, ideas, meant, beside, dict(once) or {OTHER: MILLION})
+        for row, part in ((meant[key], MILLION - ONCE_BESIDE), (beside[key], ONCE_BESIDE)):
+            for given, share in row.items():
+                once[given] += share * part // (MILLION * len(ideas))
+    rows = (*meant.values(), *beside.values())
+    unlisted = _unlisted({given for row in rows for given in row})
+    return Chances(asked.shows, ideas, meant, beside, dict(once) or {OTHER: MILLION}, where(asked), unlisted)
+
+
+def _unlisted(replies: Iterable[Reply]) -> dict[ReplyKind, int]:
+    """Return the chance of each single reply, by its kind, for an idea that is not listed."""
+    counted = Counter(given.sort for given in replies)
+    found = {sort: share // counted[sort] for sort, share in UNLISTED_WRITES.items() if counted[sort]}
+    found[ReplyKind.OTHER] = MILLION - sum(each * counted[sort] for sort, each in found.items())
+    found[ReplyKind.LINE] = found.get(ReplyKind.WRITTEN, found[ReplyKind.OTHER])
+    return found
 
 
 def _forms(slips: Sequence[Slip]) -> Mapping[object, tuple[Reply, ...]]:

@@ -39,8 +39,8 @@ class Diagnosis:
     are the best sets, which these answers cannot tell apart (:func:`~.likeliest_sets.likeliest_sets`);
     ``together`` is the share of all sets that hold one of them. ``confident`` says whether that reaches the
     odds from which answers are said to fit. ``evidence`` compares the best sets with the answers, problem by
-    problem, and ``asked`` does so with the answers of a talk. Of a pupil of whom no answer was read nothing
-    is said.
+    problem, and ``asked`` does so with the answers of a talk. ``unlisted`` is the share of a steady idea that
+    no pattern describes. Of a pupil of whom no answer was read nothing is said.
     """
 
     pupil: str
@@ -50,6 +50,7 @@ class Diagnosis:
     confident: bool
     evidence: tuple[Beside, ...]
     asked: tuple[Beside, ...] = ()
+    unlisted: Fraction = Fraction(0)
 
     @property
     def patterns(self) -> Patterns:
@@ -186,7 +187,12 @@ def _diagnosis(
         bool(alike) and together >= confident,
         evidence(marks, page, pupil, given, alike),
         asked.evidence(alike) if asked else (),
+        Fraction(_unlisted(page, shares), sum(shares)) if answered else Fraction(0),
     )
+
+
+def _unlisted(page: Tables, shares: Sequence[int]) -> int:
+    return sum(share for one, share in zip(page.hypotheses, shares, strict=True) if one.unlisted is not None)
 
 
 def _listed(page: Tables, shares: Sequence[int]) -> tuple[Supposed, ...]:
@@ -196,7 +202,7 @@ def _listed(page: Tables, shares: Sequence[int]) -> tuple[Supposed, ...]:
         Supposed(ids, Fraction(share, whole))
         for ids, share in (
             ((), none),
-            *((one.ids, share) for one, share in zip(page.hypotheses, shares, strict=True) if one.steady),
+            *((one.ids, share) for one, share in zip(page.hypotheses, shares, strict=True) if one.patterns),
         )
         if not ids or share >= LISTED_FROM * whole
     ]

@@ -1,10 +1,11 @@
-"""The hypotheses about one pupil: no steady error pattern, one of them, or two at once."""
+"""The hypotheses about one pupil: no steady idea, one pattern or two at once, or an unlisted idea."""
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 from itertools import combinations
 
+from onewhole.marking.diagnosis.unlisted import FEWEST, PARTS, Where, seen_on, where
 from onewhole.marking.reading.expected import Expected, is_fact_slip
 from onewhole.problems.needs import Needs, Operation
 
@@ -22,10 +23,11 @@ class Reliability(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Hypothesis:
-    """A reliability alone, or one or two steady patterns with sound reliability.
+    """A reliability alone, or a steady idea with sound reliability: one or two patterns, or one not listed.
 
     If both patterns predict an answer, the first wins: the one for the narrower kind of problem. ``taking``
-    says that the patterns are about subtraction, where more pupils have one.
+    says that the patterns are about subtraction, where more pupils have one. ``unlisted`` says where an idea
+    acts that no pattern describes; it is then the only idea.
 
     >>> Hypothesis(Reliability.SOUND, ("A20", "A01")).acting({"A01", "A20"})
     'A20'
@@ -34,17 +36,21 @@ class Hypothesis:
     reliability: Reliability
     patterns: tuple[str, ...] = ()
     taking: bool = True
+    unlisted: Where | None = None
+    only: Where | None = None
+    like: str = ""
 
     def __post_init__(self) -> None:
-        """Refuse more than two patterns, and patterns on any but a sound reliability."""
-        if len(self.patterns) > MOST or (self.patterns and self.reliability is not Reliability.SOUND):
-            msg = "a hypothesis is a reliability, or one or two patterns on a sound one"
+        """Refuse more than two patterns, an idea beside another, and one on any but a sound reliability."""
+        both = bool(self.patterns) and self.unlisted is not None
+        if len(self.patterns) > MOST or both or (self.steady and self.reliability is not Reliability.SOUND):
+            msg = "a hypothesis is a reliability, or one or two patterns or an unlisted idea on a sound one"
             raise ValueError(msg)
 
     @property
     def steady(self) -> bool:
-        """Say whether a pattern is supposed."""
-        return bool(self.patterns)
+        """Say whether a steady idea is supposed, listed or not."""
+        return bool(self.patterns) or self.unlisted is not None
 
     @property
     def ids(self) -> tuple[str, ...]:
@@ -53,7 +59,7 @@ class Hypothesis:
 
     def acting(self, shows: Collection[str]) -> str | None:
         """Return the pattern that predicts the answer where these show; None for the right answer."""
-        return next((key for key in self.patterns if key in shows), None)
+        return next((key for key in (*self.patterns, self.like) if key in shows), None)
 
 
 NO_PATTERN = tuple(Hypothesis(reliability) for reliability in Reliability)
@@ -79,10 +85,20 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     kinds = _kinds(asked)
     taking = {key: any(Operation.SUBTRACT in kind.operations for kind in kinds[key]) for key in kinds}
     singles = [Hypothesis(Reliability.SOUND, (key,), taking[key]) for key in kinds]
+    parts = [(key, one) for one in PARTS for key in kinds if _cut(asked, key, one)]
+    partly = [Hypothesis(Reliability.SOUND, (key,), taking[key], only=one) for key, one in parts]
+    likes = [Hypothesis(Reliability.SOUND, unlisted=one, like=key) for key, one in parts]
     pairs = [
         Hypothesis(Reliability.SOUND, pair, taking[pair[0]] or taking[pair[1]]) for pair in _pairs(kinds)
     ]
-    return (*NO_PATTERN, *singles, *pairs)
+    unlisted = [Hypothesis(Reliability.SOUND, unlisted=one) for one in seen_on(asked)]
+    return (*NO_PATTERN, *singles, *pairs, *partly, *unlisted, *likes)
+
+
+def _cut(asked: Sequence[Expected], key: str, part: Where) -> bool:
+    """Say whether a pattern can show within a sort of problem and outside it, twice each."""
+    inside = [part in where(one) for one in asked if key in one.shows]
+    return sum(inside) >= FEWEST <= len(inside) - sum(inside)
 
 
 def _kinds(asked: Sequence[Expected]) -> dict[str, frozenset[Needs]]:

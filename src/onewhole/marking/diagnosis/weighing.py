@@ -7,6 +7,7 @@ from operator import mul
 from onewhole.marking.diagnosis.chances import (
     CARELESS,
     MEANS_RIGHT,
+    MEANS_UNLISTED,
     MILLION,
     SCATTERED,
     Chances,
@@ -38,6 +39,9 @@ WAYS_BY_RELIABILITY: Mapping[Reliability, tuple[Rates, ...]] = {
     Reliability.SCATTERED: (Rates(350_000, slips=SCATTERED), Rates(650_000, slips=SCATTERED)),
 }
 STEADY = (Rates(30_000, 20_000), Rates(30_000, 300_000), Rates(100_000, 20_000), Rates(100_000, 300_000))
+#: The same for a pupil with a steady idea that no pattern describes: it is seldom left for the right way, for
+#: one that comes and goes cannot be told from answers of no idea at all.
+UNLISTED = (Rates(30_000, 20_000), Rates(30_000, 100_000), Rates(100_000, 20_000), Rates(100_000, 100_000))
 
 #: Every hypothesis is weighed under so many ways of working; a reliability's two count twice each.
 WAYS = 4
@@ -45,7 +49,16 @@ WAYS = 4
 
 def acting(hypotheses: Sequence[Hypothesis], table: Chances) -> tuple[Intention | None, ...]:
     """Return which pattern each hypothesis follows here, or None for the right answer."""
-    return tuple(one.acting(table.shows) for one in hypotheses)
+    return tuple(_acting(one, table) for one in hypotheses)
+
+
+def _acting(one: Hypothesis, table: Chances) -> Intention | None:
+    if one.unlisted is not None and not one.like:
+        return MEANS_UNLISTED if one.unlisted in table.where else None
+    part = one.only or one.unlisted
+    if part is not None and part not in table.where:
+        return None
+    return one.acting(table.shows)
 
 
 def column(
@@ -63,7 +76,10 @@ def column(
     meant = acting(hypotheses, table) if meaning is None else meaning
     right = [table.of(given, MEANS_RIGHT, rates.slip, rates.slips) for rates in STEADY]
     steady: dict[Intention | None, list[int]] = {None: right} | {
-        key: [_turning(table, given, key, rates, back) for rates, back in zip(STEADY, right, strict=True)]
+        key: [
+            _turning(table, given, key, rates, back)
+            for rates, back in zip(UNLISTED if key == MEANS_UNLISTED else STEADY, right, strict=True)
+        ]
         for key in set(meant)
         if key is not None
     }
@@ -73,7 +89,7 @@ def column(
     }
     found: list[int] = []
     for hypothesis, key in zip(hypotheses, meant, strict=True):
-        found += steady[key] if hypothesis.patterns else reliabilities[hypothesis.reliability]
+        found += steady[key] if hypothesis.steady else reliabilities[hypothesis.reliability]
     return tuple(found)
 
 

@@ -1,0 +1,175 @@
+"""Steady ways to work wrongly that no pattern of the catalogue describes: for pupils outside it.
+
+Each is a rule over the two numbers of a sum or a difference, w1 n1/d1 and w2 n2/d2, and says what is
+written, or None where the rule has nothing to say and the pupil works rightly. They are made up, and taken
+from no study: what matters is that the marking does not know them. `tests/lab/test_outside.py` holds that no
+pattern writes a whole page as any of them does.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from onewhole.number.ladder import Style, mixed
+from onewhole.number.quantity import Quantity, whole
+from onewhole.problems.numbers import numbers_of
+from onewhole.statements.statement import Statement, asked_quantities
+
+
+@dataclass(frozen=True, slots=True)
+class Two:
+    """A sum or a difference of two numbers: wholes, pieces and the size of the pieces of each."""
+
+    w1: int
+    n1: int
+    d1: int
+    w2: int
+    n2: int
+    d2: int
+    taken: bool
+
+    @property
+    def too_few(self) -> bool:
+        """Say whether there are fewer pieces than are taken away, all of one size."""
+        return self.taken and self.d1 == self.d2 and self.n1 < self.n2
+
+
+Wrote = tuple[int, int, int]
+Rule = Callable[[Two], Wrote | None]
+
+
+def _both(t: Two) -> int:
+    return t.w1 - t.w2 if t.taken else t.w1 + t.w2
+
+
+def _adds_pieces_where_too_few(t: Two) -> Wrote | None:
+    return (t.w1 - t.w2, t.n1 + t.n2, t.d1) if t.too_few else None
+
+
+def _doubles(t: Two) -> Wrote | None:
+    """Write the first number twice."""
+    return 2 * t.w1, 2 * t.n1, t.d1
+
+
+def _larger_number(t: Two) -> Wrote | None:
+    """Write the larger of the two numbers, as it stands."""
+    first, second = t.w1 * t.d2 * t.d1 + t.n1 * t.d2, t.w2 * t.d1 * t.d2 + t.n2 * t.d1
+    return (t.w1, t.n1, t.d1) if first >= second else (t.w2, t.n2, t.d2)
+
+
+def _keeps_first_pieces(t: Two) -> Wrote | None:
+    """Take the wholes away and leave the pieces of the first number."""
+    return (t.w1 - t.w2, t.n1, t.d1) if t.taken and t.n2 else None
+
+
+def _larger_pieces(t: Two) -> Wrote | None:
+    """Work the wholes and write the larger number of pieces."""
+    return _both(t), max(t.n1, t.n2), t.d1
+
+
+def _opens_and_keeps_first(t: Two) -> Wrote | None:
+    """Where there are too few pieces, count one whole fewer and leave the pieces of the first number."""
+    return (t.w1 - t.w2 - 1, t.n1, t.d1) if t.too_few else None
+
+
+def _multiplies_pieces(t: Two) -> Wrote | None:
+    """Take the wholes away and multiply the numbers of pieces."""
+    return (t.w1 - t.w2, t.n1 * t.n2, t.d1) if t.taken and t.n1 and t.n2 else None
+
+
+def _adds_wholes_where_too_few(t: Two) -> Wrote | None:
+    """Where there are too few pieces, add the wholes, and take the smaller number from the larger."""
+    return (t.w1 + t.w2, t.n2 - t.n1, t.d1) if t.too_few else None
+
+
+def _pieces_missing(t: Two) -> Wrote | None:
+    """Write how many pieces each fraction lacks to a whole, both together."""
+    return _both(t), (t.d1 - t.n1) + (t.d2 - t.n2), t.d1
+
+
+def _whole_less_difference(t: Two) -> Wrote | None:
+    """Where there are too few pieces, take the whole number off too much twice: for the whole and again."""
+    return (t.w1 - t.w2 - 2, t.n2, t.d1) if t.too_few else None
+
+
+def _second_number(t: Two) -> Wrote | None:
+    """Write the second number."""
+    return t.w2, t.n2, t.d2
+
+
+def _bottom_with_tops(t: Two) -> Wrote | None:
+    """Work the wholes, and write the size of the pieces as how many there are."""
+    return _both(t), t.d1, t.n1 + t.n2
+
+
+def _keeps_second_whole(t: Two) -> Wrote | None:
+    """Take the pieces, the smaller number from the larger, and write the second whole number before them."""
+    return (t.w2, abs(t.n1 - t.n2), t.d1) if t.taken and t.w2 and t.n1 and t.n2 else None
+
+
+def _takes_top_from_bottom(t: Two) -> Wrote | None:
+    """Where a whole number comes first, bring the pieces down over the whole number itself."""
+    return (t.w1 - t.w2, t.n2, t.w1) if t.taken and not t.n1 and t.n2 and t.w1 > 1 else None
+
+
+RULES: Mapping[str, Rule] = {
+    "adds the pieces only where there are too few": _adds_pieces_where_too_few,
+    "doubles the first number": _doubles,
+    "writes the larger number": _larger_number,
+    "takes the wholes and keeps the first pieces": _keeps_first_pieces,
+    "works the wholes and writes the larger number of pieces": _larger_pieces,
+    "counts a whole off and keeps the first pieces": _opens_and_keeps_first,
+    "takes the wholes and multiplies the pieces": _multiplies_pieces,
+    "adds the wholes only where there are too few pieces": _adds_wholes_where_too_few,
+    "writes the pieces that are missing": _pieces_missing,
+    "counts two wholes off and keeps the second pieces": _whole_less_difference,
+    "writes the second number": _second_number,
+    "writes the size of the pieces as their number": _bottom_with_tops,
+    "takes the pieces and keeps the second whole number": _keeps_second_whole,
+    "writes the pieces over the whole number": _takes_top_from_bottom,
+}
+
+
+def two_of(statement: Statement) -> Two | None:
+    """Return the numbers of a sum or a difference of two, each a whole or a mixed number; else None.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> two_of(read_statement("5 - 1 3/8"))
+    Two(w1=5, n1=0, d1=8, w2=1, n2=3, d2=8, taken=True)
+    """
+    signed = asked_quantities(statement) if len(numbers_of(statement)) == len(_PAIR) else None
+    if signed is None:
+        return None
+    (first, _), (second, taken) = signed
+    parts = [_parts(one) for one in (first, second)]
+    if any(one is None for one in parts):
+        return None
+    (w1, n1, d1), (w2, n2, d2) = [one for one in parts if one is not None]
+    return Two(w1, n1, d1 or d2 or 1, w2, n2, d2 or d1 or 1, taken)
+
+
+_PAIR = ("first", "second")
+
+
+def _parts(number: Quantity) -> tuple[int, int, int] | None:
+    if number.ladder.style is Style.MIXED:
+        return number.amounts[0], number.amounts[-1], number.ladder.denominator
+    return (number.value.numerator, 0, 0) if number.value.denominator == 1 else None
+
+
+def written(rule: str, statement: Statement) -> Quantity | None:
+    """Return what a pupil with a rule writes, or None where the rule has nothing to say.
+
+    >>> from onewhole.notations.text import text
+    >>> from onewhole.statements.reading import read_statement
+    >>> found = written("adds the pieces only where there are too few", read_statement("9 5/8 - 4 6/8"))
+    >>> text(found) if found else ""
+    '5 11/8'
+    """
+    asked = two_of(statement)
+    found = RULES[rule](asked) if asked else None
+    if found is None or min(found) < 0 or not found[2]:
+        return None
+    wholes, top, bottom = found
+    if top == 0 or bottom == 1:
+        return whole(wholes + (top if bottom == 1 else 0))
+    return Quantity(mixed(bottom), (wholes, top))
