@@ -7,106 +7,91 @@ pattern writes a whole page as any of them does.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
-from onewhole.number.ladder import Style, mixed
+from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity, whole
-from onewhole.problems.numbers import numbers_of
-from onewhole.statements.statement import Statement, asked_quantities
-
-
-@dataclass(frozen=True, slots=True)
-class Two:
-    """A sum or a difference of two numbers: wholes, pieces and the size of the pieces of each."""
-
-    w1: int
-    n1: int
-    d1: int
-    w2: int
-    n2: int
-    d2: int
-    taken: bool
-
-    @property
-    def too_few(self) -> bool:
-        """Say whether there are fewer pieces than are taken away, all of one size."""
-        return self.taken and self.d1 == self.d2 and self.n1 < self.n2
-
+from onewhole.problems.two_numbers import TwoNumbers, two_numbers
+from onewhole.statements.statement import Statement
 
 Wrote = tuple[int, int, int]
-Rule = Callable[[Two], Wrote | None]
+Rule = Callable[[TwoNumbers], Wrote | None]
 
 
-def _both(t: Two) -> int:
+def _too_few(t: TwoNumbers) -> bool:
+    """Say whether there are fewer pieces than are taken away, all of one size."""
+    return t.taken and t.d1 == t.d2 and t.n1 < t.n2
+
+
+def _both(t: TwoNumbers) -> int:
     return t.w1 - t.w2 if t.taken else t.w1 + t.w2
 
 
-def _adds_pieces_where_too_few(t: Two) -> Wrote | None:
-    return (t.w1 - t.w2, t.n1 + t.n2, t.d1) if t.too_few else None
+def _adds_pieces_where_too_few(t: TwoNumbers) -> Wrote | None:
+    return (t.w1 - t.w2, t.n1 + t.n2, t.d1) if _too_few(t) else None
 
 
-def _doubles(t: Two) -> Wrote | None:
+def _doubles(t: TwoNumbers) -> Wrote | None:
     """Write the first number twice."""
     return 2 * t.w1, 2 * t.n1, t.d1
 
 
-def _larger_number(t: Two) -> Wrote | None:
+def _larger_number(t: TwoNumbers) -> Wrote | None:
     """Write the larger of the two numbers, as it stands."""
     first, second = t.w1 * t.d2 * t.d1 + t.n1 * t.d2, t.w2 * t.d1 * t.d2 + t.n2 * t.d1
     return (t.w1, t.n1, t.d1) if first >= second else (t.w2, t.n2, t.d2)
 
 
-def _keeps_first_pieces(t: Two) -> Wrote | None:
+def _keeps_first_pieces(t: TwoNumbers) -> Wrote | None:
     """Take the wholes away and leave the pieces of the first number."""
     return (t.w1 - t.w2, t.n1, t.d1) if t.taken and t.n2 else None
 
 
-def _larger_pieces(t: Two) -> Wrote | None:
+def _larger_pieces(t: TwoNumbers) -> Wrote | None:
     """Work the wholes and write the larger number of pieces."""
     return _both(t), max(t.n1, t.n2), t.d1
 
 
-def _opens_and_keeps_first(t: Two) -> Wrote | None:
+def _opens_and_keeps_first(t: TwoNumbers) -> Wrote | None:
     """Where there are too few pieces, count one whole fewer and leave the pieces of the first number."""
-    return (t.w1 - t.w2 - 1, t.n1, t.d1) if t.too_few else None
+    return (t.w1 - t.w2 - 1, t.n1, t.d1) if _too_few(t) else None
 
 
-def _multiplies_pieces(t: Two) -> Wrote | None:
+def _multiplies_pieces(t: TwoNumbers) -> Wrote | None:
     """Take the wholes away and multiply the numbers of pieces."""
     return (t.w1 - t.w2, t.n1 * t.n2, t.d1) if t.taken and t.n1 and t.n2 else None
 
 
-def _adds_wholes_where_too_few(t: Two) -> Wrote | None:
+def _adds_wholes_where_too_few(t: TwoNumbers) -> Wrote | None:
     """Where there are too few pieces, add the wholes, and take the smaller number from the larger."""
-    return (t.w1 + t.w2, t.n2 - t.n1, t.d1) if t.too_few else None
+    return (t.w1 + t.w2, t.n2 - t.n1, t.d1) if _too_few(t) else None
 
 
-def _pieces_missing(t: Two) -> Wrote | None:
+def _pieces_missing(t: TwoNumbers) -> Wrote | None:
     """Write how many pieces each fraction lacks to a whole, both together."""
     return _both(t), (t.d1 - t.n1) + (t.d2 - t.n2), t.d1
 
 
-def _whole_less_difference(t: Two) -> Wrote | None:
+def _whole_less_difference(t: TwoNumbers) -> Wrote | None:
     """Where there are too few pieces, take the whole number off too much twice: for the whole and again."""
-    return (t.w1 - t.w2 - 2, t.n2, t.d1) if t.too_few else None
+    return (t.w1 - t.w2 - 2, t.n2, t.d1) if _too_few(t) else None
 
 
-def _second_number(t: Two) -> Wrote | None:
+def _second_number(t: TwoNumbers) -> Wrote | None:
     """Write the second number."""
     return t.w2, t.n2, t.d2
 
 
-def _bottom_with_tops(t: Two) -> Wrote | None:
+def _bottom_with_tops(t: TwoNumbers) -> Wrote | None:
     """Work the wholes, and write the size of the pieces as how many there are."""
     return _both(t), t.d1, t.n1 + t.n2
 
 
-def _keeps_second_whole(t: Two) -> Wrote | None:
+def _keeps_second_whole(t: TwoNumbers) -> Wrote | None:
     """Take the pieces, the smaller number from the larger, and write the second whole number before them."""
     return (t.w2, abs(t.n1 - t.n2), t.d1) if t.taken and t.w2 and t.n1 and t.n2 else None
 
 
-def _takes_top_from_bottom(t: Two) -> Wrote | None:
+def _takes_top_from_bottom(t: TwoNumbers) -> Wrote | None:
     """Where a whole number comes first, bring the pieces down over the whole number itself."""
     return (t.w1 - t.w2, t.n2, t.w1) if t.taken and not t.n1 and t.n2 and t.w1 > 1 else None
 
@@ -129,33 +114,6 @@ RULES: Mapping[str, Rule] = {
 }
 
 
-def two_of(statement: Statement) -> Two | None:
-    """Return the numbers of a sum or a difference of two, each a whole or a mixed number; else None.
-
-    >>> from onewhole.statements.reading import read_statement
-    >>> two_of(read_statement("5 - 1 3/8"))
-    Two(w1=5, n1=0, d1=8, w2=1, n2=3, d2=8, taken=True)
-    """
-    signed = asked_quantities(statement) if len(numbers_of(statement)) == len(_PAIR) else None
-    if signed is None:
-        return None
-    (first, _), (second, taken) = signed
-    parts = [_parts(one) for one in (first, second)]
-    if any(one is None for one in parts):
-        return None
-    (w1, n1, d1), (w2, n2, d2) = [one for one in parts if one is not None]
-    return Two(w1, n1, d1 or d2 or 1, w2, n2, d2 or d1 or 1, taken)
-
-
-_PAIR = ("first", "second")
-
-
-def _parts(number: Quantity) -> tuple[int, int, int] | None:
-    if number.ladder.style is Style.MIXED:
-        return number.amounts[0], number.amounts[-1], number.ladder.denominator
-    return (number.value.numerator, 0, 0) if number.value.denominator == 1 else None
-
-
 def written(rule: str, statement: Statement) -> Quantity | None:
     """Return what a pupil with a rule writes, or None where the rule has nothing to say.
 
@@ -165,7 +123,7 @@ def written(rule: str, statement: Statement) -> Quantity | None:
     >>> text(found) if found else ""
     '5 11/8'
     """
-    asked = two_of(statement)
+    asked = two_numbers(statement)
     found = RULES[rule](asked) if asked else None
     if found is None or min(found) < 0 or not found[2]:
         return None

@@ -40,9 +40,10 @@ class Pupil:
 
     ``ideas`` are steady patterns; where several act on one problem the first is taken, but by a pupil
     IN_TURN, who takes one or another. ``outside`` names a rule of :mod:`lab.outside` in place of ideas;
-    ``only`` are the problems on which an idea is used at all, all where it is None. ``back`` is how often a steady idea is left for the right way, ``slip``
-    how often a written line has a fact one off, ``once`` how often an idea is tried that is dropped again,
-    ``transposed`` how often two digits of an answer change places.
+    ``only`` are the problems on which an idea is used at all, all where it is None. ``back`` is how often a
+    steady idea is left for the right way, ``slip`` how often a written line has a fact one off, ``once`` how
+    often an idea is tried that is dropped again, ``transposed`` how often two digits of an answer change
+    places.
     """
 
     code: str

@@ -17,11 +17,11 @@ class Rates:
     do not stay: VanLehn (1982), ED 245 880 (abstract); how many is our assumption.
     ``paired``: pupils with one steady idea in subtracting and one beside it in adding, or where nothing
     need be opened; our assumption. ``in_turn``: pupils who take one of two ideas on the same problems, now
-    this one and now that (VanLehn's bug migration, from memory); ``partly``: pupils who use one steady idea on some sort of problem only;
-    ``outside``: pupils with a steady rule that no pattern describes (:mod:`lab.outside`); none of these in
-    the usual class. ``shaky``,
-    ``scattered``: pupils who slip often, and pupils who try an idea and drop it (Tatsuoka, ed., 1984, ED
-    257 665, abstract: many rules are used once and never again); the shares are our assumption.
+    this one and now that (VanLehn's bug migration, from memory); ``partly``: pupils who use one steady idea
+    on some sort of problem only; ``outside``: pupils with a steady rule that no pattern describes
+    (:mod:`lab.outside`); none of these in the usual class. ``shaky``, ``scattered``: pupils who slip often,
+    and pupils who try an idea and drop it (Tatsuoka, ed., 1984, ED 257 665, abstract: many rules are used
+    once and never again); the shares are our assumption.
     """
 
     subtracting: float = 0.13

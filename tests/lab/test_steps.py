@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 
 from lab.pages import room12
-from lab.pupils import SUBTRACTING, Kind, Pupil
+from lab.pupils import SUBTRACTING, Kind, Only, Pupil
 from lab.steps import page_of
 from lab.trials import problems
 from onewhole.marking.reading.answer import read_written
@@ -166,3 +166,22 @@ def test_columns_are_worked_too() -> None:
     assert page_of(Pupil("K01", Kind.STEADY, ("E01",)), page, "columns")[0] == "542"
     sloppy = page_of(Pupil("K01", Kind.SHAKY, slip=1.0, copied=0.5), page, "columns")
     assert all(isinstance(read_written(cell).read, Quantity) for cell in sloppy)
+
+
+@pytest.mark.parametrize("only", Only)
+def test_an_idea_on_some_problems_only(only: Only) -> None:
+    """A14 shows on every difference with a whole to take: written on some of them, and not on all."""
+    cells = page_of(Pupil("K01", Kind.PARTLY, ("A14",), only=only), PAGE, "partly")
+    whole = page_of(Pupil("K01", Kind.STEADY, ("A14",)), PAGE, "partly")
+    right = [text(answer(problem.statement)) for problem in PAGE]
+    used = [cell == by for cell, by, own in zip(cells, whole, right, strict=True) if by != own]
+    assert 0 < sum(used) < len(used)
+    assert all(cell in {by, own} for cell, by, own in zip(cells, whole, right, strict=True))
+
+
+def test_two_digits_change_places() -> None:
+    """Every answer has the digits of the right one, in another order."""
+    cells = page_of(Pupil("K01", Kind.SOUND, transposed=1.0), PAGE, "transposed")
+    right = [text(answer(problem.statement)) for problem in PAGE]
+    assert all(sorted(cell) == sorted(own) for cell, own in zip(cells, right, strict=True))
+    assert all(cell != own or len(set(own) - {" ", "/"}) == 1 for cell, own in zip(cells, right, strict=True))

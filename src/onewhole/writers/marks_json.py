@@ -62,6 +62,7 @@ def finding_object(found: Finding, ask: Sequence[Statement], until: date | None 
             {"patterns": list(one.patterns), "probability": odds(one.probability)}
             for one in found.diagnosis.odds
         ],
+        "not_listed": odds(found.diagnosis.unlisted),
         "ask_next": [text(statement) for statement in ask],
         "caution": CAUTION,
     }

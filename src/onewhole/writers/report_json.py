@@ -2,9 +2,14 @@
 
 from datetime import date
 
+<<<<<<< HEAD
 from onewhole.findings.idea_course import HeldSince
+=======
+from onewhole.languages.english.simple_rule import simple_rule_told
+>>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.writers.marks_json import Json, finding_object, odds, talk_object
 
@@ -17,6 +22,7 @@ def report_object(report: Report, until: date | None = None) -> Json:
         "sets": [list(patterns) for patterns in report.sets],
         "together": odds(report.odds),
         "no_steady_pattern": odds(report.none),
+        "rule": text_of(simple_rule_told(report.rule)) if report.rule else None,
         "problems": [_problem(row) for row in report.rows],
         "earlier": [
             {

@@ -6,10 +6,15 @@ from typing import assert_never
 
 from onewhole.findings.in_answer import Remark, Tier
 from onewhole.findings.status import Status
+<<<<<<< HEAD
 from onewhole.languages.english.nights_told import held_told, withdrawn_told
+=======
+from onewhole.languages.english.simple_rule import simple_rule_told
+>>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
 from onewhole.languages.english.words import ClassWords, names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
+from onewhole.marking.diagnosis.finding import POSSIBLE_FROM
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.mark import Verdict
 from onewhole.marking.reading.talk_word import TalkSaid, TalkWord
@@ -19,6 +24,7 @@ from onewhole.notations.text import printed
 from onewhole.writers.pattern_words import question
 
 HUNDRED = 100
+LIKELIER = Fraction(1, 2)
 _WORDS = {TalkSaid.SLIP: "it was a slip", TalkSaid.THIS: "this idea", TalkSaid.OTHER: "another idea"}
 _UNSAID = {
     Verdict.BLANK: "nothing written",
@@ -73,9 +79,16 @@ def _found(report: Report) -> Iterator[str]:
             )
             yield "One more answer would tell: talk with the child."
         case Status.UNSTEADY:
-            yield "No steady pattern: talk with the child."
+            yield (
+                "No steady pattern: talk with the child."
+                if report.none >= LIKELIER
+                else "Too little to name one steady pattern: talk with the child."
+            )
         case Status.UNLISTED:
             yield "Steady, and not one of ours: ask the child to show it."
+            yield f"The odds of a steady idea that no pattern describes: {in_words(report.unlisted)}."
+            if report.rule:
+                yield text_of(simple_rule_told(report.rule))
         case Status.NONE:
             yield "What is wrong may be slips." if report.finding.wrong else "No wrong answer was read."
         case _:
@@ -108,6 +121,8 @@ def _beside(report: Report) -> Iterator[str]:
     if report.others:
         named = (f"{ideas(one.patterns)}, {in_words(one.probability)}" for one in report.others)
         yield f"Also possible: {'; '.join(named)}."
+    if report.finding.status is not Status.UNLISTED and report.unlisted >= POSSIBLE_FROM:
+        yield f"Or a steady idea that is not one of ours: {in_words(report.unlisted)}."
     if report.answered:
         yield f"The odds that there is no steady pattern: {in_words(report.none)}."
     for night, kept in report.earlier:

@@ -122,7 +122,7 @@ def test_no_answer_stops_a_night_and_those_after_it(tmp_path: Path) -> None:
     reckon_all(book)
     assert [left.night for left in night_summaries(book, 1).nights] == [1, 2]
     for marked in (mark_night(book, 1, 1), mark_night(book, 1, 2)):
-        assert marked.findings[0].evidence
+        assert bool(marked.findings[0].evidence) == bool(marked.findings[0].patterns)
         assert [shown_reasons(group)[0][0] for group in marked.groups] == ["K01"]
 
 

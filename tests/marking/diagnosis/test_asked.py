@@ -153,7 +153,7 @@ def test_what_was_asked_is_not_asked_again() -> None:
     """Neither the problem nor a twin of it."""
     cells = ["3 4/8", "4 2/4"]
     ([first, *_],) = ask_next(_weighed(cells, {})[1], known(TRAPS)[0])
-    typed = asked_problem("8 2/8 - 6 3/8")
+    typed = asked_problem("8 5/8 - 5 6/8")
     assert twin_key(typed.statement) == twin_key(first)
     again = ask_next(_weighed(cells, {typed.typed: "-"})[1], known(TRAPS)[0])[0]
     assert again

@@ -1,5 +1,7 @@
 """What the answers of one pupil may show."""
 
+from fractions import Fraction
+
 import pytest
 
 from onewhole.findings.status import Status
@@ -130,3 +132,29 @@ def test_two_wrong_answers_that_speak_against_each_other_are_unsteady() -> None:
     """One fits A06; the other could have shown it, and does not: there is nothing to suggest."""
     finding = found(PAGE, _with({"7": "4 2/8", "12": "9 1/7"}))
     assert (finding.status, finding.patterns) == (Status.UNSTEADY, ())
+
+
+LARGER = ["3 4/6", "3 7/8", "3 2/3", "3 2/4", "4 3/8", "4 4/5", "5 6/8", "4 4/6", "4 3/4", "3 4/5"]
+
+
+def test_a_steady_idea_that_is_not_listed_is_said_to_be_one() -> None:
+    """The larger number of pieces on every problem: no pattern is named."""
+    finding = found(PAGE, [*LARGER, "3 5/12", "5 9/12"])
+    assert (finding.status, finding.patterns) == (Status.UNLISTED, ())
+    assert finding.diagnosis.unlisted > Fraction(9, 10)
+
+
+def test_right_answers_where_it_should_act_speak_against_an_idea_that_is_not_listed() -> None:
+    """The same on the first three problems, and all right after them."""
+    some = found(PAGE, [*LARGER[:3], *all_right(PAGE)[3:]])
+    assert some.status is Status.UNSTEADY
+    assert some.diagnosis.unlisted < Fraction(1, 4)
+
+
+def test_what_others_write_beside_a_pattern_on_some_problems_only_is_not_likely() -> None:
+    """A16 where a whole must be opened, and right where not: that pattern, or an idea of the child's own."""
+    cells = by_pattern("A16", PAGE)
+    finding = found(PAGE, [*all_right(PAGE)[:2], *cells[2:9], right(PAGE[9]), *cells[10:]])
+    assert finding.status is Status.UNLISTED
+    assert Fraction(1, 4) < finding.diagnosis.together < finding.diagnosis.unlisted
+    assert found(PAGE, cells).status is Status.LIKELY

@@ -63,5 +63,5 @@ def test_a_page_without_problems_has_reliabilities_alone() -> None:
 )
 def test_what_cannot_be_supposed_is_refused(reliability: Reliability, patterns: tuple[str, ...]) -> None:
     """Three patterns at once, and a pattern on any but a sound reliability."""
-    with pytest.raises(ValueError, match="one or two patterns on a sound one"):
+    with pytest.raises(ValueError, match="one or two patterns or an unlisted idea on a sound one"):
         Hypothesis(reliability, patterns)

@@ -33,7 +33,8 @@ CELLS = by_pattern("A01", PAGE)
 
 def test_a_set_is_held_by_every_set_with_all_its_patterns() -> None:
     """A01 by A01 and by A01 with A10; a pair only by itself; reliabilities hold nothing."""
-    weights = [5 if each.ids in {("A01",), ("A01", "A10"), ("A10",)} else 0 for each in READY.hypotheses]
+    named = {("A01",), ("A01", "A10"), ("A10",)}
+    weights = [5 if each.ids in named and each.only is None else 0 for each in READY.hypotheses]
     single, pair = (Hypothesis(Reliability.SOUND, ids) for ids in (("A01",), ("A10", "A01")))
     assert holding(READY.hypotheses, (single,), weights) == 10
     assert holding(READY.hypotheses, (pair,), weights) == 5

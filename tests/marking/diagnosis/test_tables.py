@@ -1,7 +1,7 @@
 """What is worked out once for a page."""
 
 from onewhole.marking.diagnosis.reply import RIGHT, ReplyKind
-from onewhole.marking.diagnosis.tables import all_likelihoods, replies, tables, typed_lines
+from onewhole.marking.diagnosis.tables import Tables, all_likelihoods, replies, tables, typed_lines
 from onewhole.marking.diagnosis.weighing import column, likelihoods
 from tests.kit.answers import by_pattern, marked_against
 from tests.kit.odds import PAGE, known
@@ -9,9 +9,15 @@ from tests.kit.odds import PAGE, known
 ASKED, READY = known()
 
 
+def _looks(seen: Tables) -> dict[tuple[str, ...], tuple[int, ...]]:
+    """What each set of patterns looks like that is followed wherever it can show."""
+    both = zip(seen.hypotheses, seen.looks, strict=True)
+    return {one.patterns: looks for one, looks in both if one.patterns and one.only is None}
+
+
 def test_patterns_that_write_the_same_look_the_same() -> None:
     """A12 and A26 write alike on every problem of the page; A01 and A02 do not."""
-    looks = dict(zip((one.patterns for one in READY.hypotheses), READY.looks, strict=True))
+    looks = _looks(READY)
     assert looks["A12",] == looks["A26",]
     assert looks["A01",] != looks["A02",]
     assert set(looks["A01",][:2]) == {0}
@@ -20,7 +26,7 @@ def test_patterns_that_write_the_same_look_the_same() -> None:
 def test_where_lines_were_typed_every_pattern_is_seen_for_itself() -> None:
     """A12 and A26 get there in different ways, and the lines tell."""
     seen = tables(ASKED, {6})
-    looks = dict(zip((one.patterns for one in seen.hypotheses), seen.looks, strict=True))
+    looks = _looks(seen)
     assert [first == second for first, second in zip(looks["A12",], looks["A26",], strict=True)].count(
         False
     ) == 1

@@ -39,7 +39,13 @@ def _found(marked: Marked) -> Iterator[str]:
         }
         ask = question(top, marked.sheet.problems, marked.sheet.header.words, fits)
         yield f"The answers of {names_listed(pupils[top.id])} fit one idea: {top.name}. Ask, {ask}"
-    steady = {found.pupil for found in marked.findings if found.status is Status.LIKELY}
+    unlisted = [found.pupil for found in marked.findings if found.status is Status.UNLISTED]
+    if unlisted:
+        yield (
+            f"The answers of {names_listed(unlisted)} are steady, and not one of our patterns: "
+            "ask to be shown how it was done."
+        )
+    steady = {found.pupil for found in marked.findings if found.status in {Status.LIKELY, Status.UNLISTED}}
     talks = [
         one
         for one in see_first(marked.marks.pupils, marked.findings, marked.groups)

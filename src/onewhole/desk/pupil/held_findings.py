@@ -103,6 +103,8 @@ def _carried(mine: PupilSummary) -> str:
 def _said(mine: PupilSummary) -> str:
     if mine.set_aside:
         return "The teacher set the finding aside."
+    if mine.status is Status.UNLISTED:
+        return "What was wrong was steady, and no pattern of ours."
     if not mine.patterns or mine.status not in {Status.LIKELY, Status.POSSIBLE}:
         return "No steady pattern was found."
     return finding_told(mine.status, mine.evidence, mine.patterns)

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, ReplyKind, reply
-from onewhole.marking.diagnosis.unlisted import Where, where
+from onewhole.marking.diagnosis.unlisted import ActsOn, where
 from onewhole.marking.reading.expected import Expected, is_fact_slip
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
@@ -87,7 +87,7 @@ class Chances:
     meant: Mapping[Intention, Mapping[Reply, int]]
     beside: Mapping[Intention, Mapping[Reply, int]]
     once: Mapping[Reply, int]
-    where: frozenset[Where] = frozenset()
+    where: frozenset[ActsOn] = frozenset()
     unlisted: Mapping[ReplyKind, int] = field(default_factory=dict)
 
     def of(self, given: Reply, intention: Intention, slip: int, slips: Slips) -> int:
@@ -107,6 +107,8 @@ class Chances:
 
     def fits(self, given: Reply, intention: Intention) -> bool:
         """Say whether a reply is what an intention leads to when nothing slips."""
+        if intention == MEANS_UNLISTED:
+            return given != RIGHT
         return self._meant(given, intention) > 0
 
     @property

@@ -1,5 +1,6 @@
 """What the answers of one pupil may show: the odds, the evidence problem by problem, what speaks against."""
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -182,7 +183,7 @@ def _diagnosis(
     return Diagnosis(
         pupil.pupil,
         _listed(page, shares) if answered else (),
-        tuple(sorted(one.ids for one in alike)),
+        tuple(sorted({one.ids for one in alike})),
         together,
         bool(alike) and together >= confident,
         evidence(marks, page, pupil, given, alike),
@@ -198,12 +199,12 @@ def _unlisted(page: Tables, shares: Sequence[int]) -> int:
 def _listed(page: Tables, shares: Sequence[int]) -> tuple[Supposed, ...]:
     whole = sum(shares)
     none = sum(share for one, share in zip(page.hypotheses, shares, strict=True) if not one.steady)
+    held: Counter[Patterns] = Counter({(): none})
+    for one, share in zip(page.hypotheses, shares, strict=True):
+        if one.patterns:
+            held[one.ids] += share
+    least = -(-whole * LISTED_FROM.numerator // LISTED_FROM.denominator)
     found = [
-        Supposed(ids, Fraction(share, whole))
-        for ids, share in (
-            ((), none),
-            *((one.ids, share) for one, share in zip(page.hypotheses, shares, strict=True) if one.patterns),
-        )
-        if not ids or share >= LISTED_FROM * whole
+        Supposed(ids, Fraction(share, whole)) for ids, share in held.items() if not ids or share >= least
     ]
     return tuple(sorted(found, key=lambda one: (-one.probability, one.patterns)))

@@ -23,6 +23,9 @@ LIKELY_FROM = 2
 #: From these odds on a set of patterns that some answer fits is possible; below, nothing is named. Set on
 #: invented classes (docs/lab.md).
 POSSIBLE_FROM = Fraction(1, 4)
+#: From these odds on, and with so many answers that are wrong in more than a slip, a steady idea that is not
+#: listed is the finding; our own.
+UNLISTED_FROM, TWO = Fraction(1, 2), 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,8 +103,10 @@ def finding(
     *Likely*: the odds of one or two patterns reach the confidence asked for, and two or more answers are
     exactly what they write, on differently built problems (no twins), and fewer speak against them than for;
     the answers of a talk, and the exact fits of recent nights (``recent``, by pattern), count among them.
-    *Possible*: an answer fits, and the odds are at least 1 in 4. *No steady pattern*: something is wrong, it
-    is more than slips with facts, and no pattern is possible. *None* otherwise. Which answers fit, and which
+    *Possible*: an answer fits, and the odds are at least 1 in 4. *Steady, not listed*: a steady idea that no
+    pattern describes is likelier than not, and two or more answers are wrong in more than slips; it stands
+    before a possible pattern where it is the likelier one. *No steady pattern*: something is wrong, it is
+    more than slips with facts, and nothing steady is possible. *None* otherwise. Which answers fit, and which
     speak against, is asked of the tables that the odds come from; a pattern with a fact slip beside it counts
     neither for nor against.
 
@@ -112,10 +117,12 @@ def finding(
     slips = tuple(mark.label for mark in pupil.marks if _may_be_slip(mark))
     if diagnosis.confident and _twice(expected, pupil, diagnosis, recent):
         status = Status.LIKELY
+    elif diagnosis.unlisted >= max(UNLISTED_FROM, diagnosis.together) and len(wrong) - len(slips) >= TWO:
+        status = Status.UNLISTED
     elif diagnosis.labels(Speaks.FOR) and diagnosis.together >= POSSIBLE_FROM:
         status = Status.POSSIBLE
     else:
-        status = Status.UNSTEADY if set(wrong) - set(slips) else Status.NONE
+        status = Status.UNSTEADY if len(wrong) > len(slips) else Status.NONE
     named = diagnosis.patterns if status in {Status.LIKELY, Status.POSSIBLE} else ()
     fittings = tuple(_fitting(pattern, diagnosis) for pattern in named)
     return Finding(pupil.pupil, status, fittings, wrong, slips, diagnosis)

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from itertools import combinations
 
-from onewhole.marking.diagnosis.unlisted import FEWEST, PARTS, Where, seen_on, where
+from onewhole.marking.diagnosis.unlisted import FEWEST, ActsOn, seen_on, where
 from onewhole.marking.reading.expected import Expected, is_fact_slip
 from onewhole.problems.needs import Needs, Operation
 
@@ -27,7 +27,10 @@ class Hypothesis:
 
     If both patterns predict an answer, the first wins: the one for the narrower kind of problem. ``taking``
     says that the patterns are about subtraction, where more pupils have one. ``unlisted`` says where an idea
-    acts that no pattern describes; it is then the only idea.
+    acts that no pattern describes; it is then the only idea. A pattern may also be followed ``only`` on some
+    sort of problem, and an idea that is not listed may there write what a pattern does (``like``): of a pupil
+    who adds the pieces wherever a whole has to be opened, and nowhere else, nobody can say whether that is
+    the pattern or an idea beside it.
 
     >>> Hypothesis(Reliability.SOUND, ("A20", "A01")).acting({"A01", "A20"})
     'A20'
@@ -36,8 +39,8 @@ class Hypothesis:
     reliability: Reliability
     patterns: tuple[str, ...] = ()
     taking: bool = True
-    unlisted: Where | None = None
-    only: Where | None = None
+    unlisted: ActsOn | None = None
+    only: ActsOn | None = None
     like: str = ""
 
     def __post_init__(self) -> None:
@@ -85,9 +88,9 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     kinds = _kinds(asked)
     taking = {key: any(Operation.SUBTRACT in kind.operations for kind in kinds[key]) for key in kinds}
     singles = [Hypothesis(Reliability.SOUND, (key,), taking[key]) for key in kinds]
-    parts = [(key, one) for one in PARTS for key in kinds if _cut(asked, key, one)]
-    partly = [Hypothesis(Reliability.SOUND, (key,), taking[key], only=one) for key, one in parts]
-    likes = [Hypothesis(Reliability.SOUND, unlisted=one, like=key) for key, one in parts]
+    cut = [key for key in kinds if _cut(asked, key)]
+    partly = [Hypothesis(Reliability.SOUND, (key,), taking[key], only=ActsOn.OPENING) for key in cut]
+    likes = [Hypothesis(Reliability.SOUND, unlisted=ActsOn.OPENING, like=key) for key in cut]
     pairs = [
         Hypothesis(Reliability.SOUND, pair, taking[pair[0]] or taking[pair[1]]) for pair in _pairs(kinds)
     ]
@@ -95,9 +98,9 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     return (*NO_PATTERN, *singles, *pairs, *partly, *unlisted, *likes)
 
 
-def _cut(asked: Sequence[Expected], key: str, part: Where) -> bool:
-    """Say whether a pattern can show within a sort of problem and outside it, twice each."""
-    inside = [part in where(one) for one in asked if key in one.shows]
+def _cut(asked: Sequence[Expected], key: str) -> bool:
+    """Say whether a pattern can show where a whole has to be opened and where not, twice each."""
+    inside = [ActsOn.OPENING in where(one) for one in asked if key in one.shows]
     return sum(inside) >= FEWEST <= len(inside) - sum(inside)
 
 

@@ -64,7 +64,13 @@ def likeliest_sets(
 
 def _alike(page: Tables, bunch: Sequence[int], weights: Sequence[int]) -> tuple[Hypothesis, ...]:
     sets = {at: set(page.hypotheses[at].patterns) for at in bunch}
-    least = [at for at in bunch if not any(other < sets[at] for other in sets.values())]
+    whole = {page.hypotheses[at].patterns for at in bunch if page.hypotheses[at].only is None}
+    least = [
+        at
+        for at in bunch
+        if not any(other < sets[at] for other in sets.values())
+        and (page.hypotheses[at].only is None or page.hypotheses[at].patterns not in whole)
+    ]
     most = max(weights[at] for at in least)
     return tuple(page.hypotheses[at] for at in least if weights[at] * TOLD_APART >= most)
 

@@ -81,7 +81,7 @@ def key_of(hypothesis: Hypothesis) -> str:
     'A01 A10'
     """
     if hypothesis.unlisted is not None:
-        return "-".join(filter(None, (hypothesis.unlisted.value, hypothesis.like)))
+        return "-".join(filter(None, ("unlisted", hypothesis.unlisted.value, hypothesis.like)))
     if hypothesis.only is not None:
         return f"{hypothesis.patterns[0]}-{hypothesis.only.value}"
     return " ".join(hypothesis.ids) or hypothesis.reliability.value
@@ -135,7 +135,7 @@ def counted(
     rows = [_shares(prior, row) for prior, row in zip(priors, likelihoods, strict=True)]
     found: dict[str, int] = {}
     for one, column in zip(hypotheses, zip(*rows, strict=True), strict=True):
-        if total := sum(column) * THOUSAND // BILLION:
+        if one.unlisted is None and (total := sum(column) * THOUSAND // BILLION):
             found[key_of(one)] = total
     return found
 

@@ -14,23 +14,19 @@ from onewhole.problems.needs import Operation
 FEWEST = 2
 
 
-class Where(Enum):
-    """On which problems an unlisted idea acts. The value is the key that is kept from night to night."""
+class ActsOn(Enum):
+    """On which problems an unlisted idea acts. The value is part of the key that is kept."""
 
-    EVERYWHERE = "unlisted-everywhere"
-    OPENING = "unlisted-opening"
-    TAKING = "unlisted-taking"
-    MAKING = "unlisted-making"
-    ADDING = "unlisted-adding"
-    WHOLE_FIRST = "unlisted-whole-first"
-    UNLIKE = "unlisted-unlike"
-
-
-#: The sorts of problem on which a pattern's answers may be written, and not on the others that could show it.
-PARTS = (Where.OPENING, Where.WHOLE_FIRST)
+    EVERYWHERE = "everywhere"
+    OPENING = "opening"
+    TAKING = "taking"
+    MAKING = "making"
+    ADDING = "adding"
+    WHOLE_FIRST = "whole-first"
+    UNLIKE = "unlike"
 
 
-def where(asked: Expected) -> frozenset[Where]:
+def where(asked: Expected) -> frozenset[ActsOn]:
     """Return the sorts of problem that a problem belongs to.
 
     >>> from onewhole.marking.reading.expected import expect
@@ -42,21 +38,21 @@ def where(asked: Expected) -> frozenset[Where]:
     needs = asked.needs
     taking, adding = Operation.SUBTRACT in needs.operations, Operation.ADD in needs.operations
     belongs = {
-        Where.EVERYWHERE: True,
-        Where.OPENING: taking and needs.regrouping,
-        Where.TAKING: taking,
-        Where.MAKING: adding and needs.regrouping,
-        Where.ADDING: adding,
-        Where.WHOLE_FIRST: needs.whole_first,
-        Where.UNLIKE: needs.renaming,
+        ActsOn.EVERYWHERE: True,
+        ActsOn.OPENING: taking and needs.regrouping,
+        ActsOn.TAKING: taking,
+        ActsOn.MAKING: adding and needs.regrouping,
+        ActsOn.ADDING: adding,
+        ActsOn.WHOLE_FIRST: needs.whole_first,
+        ActsOn.UNLIKE: needs.renaming,
     }
     return frozenset(one for one, held in belongs.items() if held)
 
 
-def seen_on(asked: Sequence[Expected]) -> tuple[Where, ...]:
+def seen_on(asked: Sequence[Expected]) -> tuple[ActsOn, ...]:
     """Return the sorts that a page can tell apart: two problems or more, and no two of the same problems."""
-    found: dict[frozenset[int], Where] = {}
-    for one in Where:
+    found: dict[frozenset[int], ActsOn] = {}
+    for one in ActsOn:
         places = frozenset(at for at, each in enumerate(asked) if one in where(each))
         if len(places) >= FEWEST:
             found.setdefault(places, one)

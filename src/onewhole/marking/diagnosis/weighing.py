@@ -74,17 +74,12 @@ def column(
     returns, where it is known already.
     """
     meant = acting(hypotheses, table) if meaning is None else meaning
-    right = [table.of(given, MEANS_RIGHT, rates.slip, rates.slips) for rates in STEADY]
+    right = _of_ways(table, given, MEANS_RIGHT, STEADY)
     steady: dict[Intention | None, list[int]] = {None: right} | {
-        key: [
-            _turning(table, given, key, rates, back)
-            for rates, back in zip(UNLISTED if key == MEANS_UNLISTED else STEADY, right, strict=True)
-        ]
-        for key in set(meant)
-        if key is not None
+        key: _turning(table, given, key, right) for key in set(meant) if key is not None
     }
     reliabilities = {
-        reliability: [table.of(given, MEANS_RIGHT, rates.slip, rates.slips) for rates in 2 * ways]
+        reliability: 2 * _of_ways(table, given, MEANS_RIGHT, ways)
         for reliability, ways in WAYS_BY_RELIABILITY.items()
     }
     found: list[int] = []
@@ -93,10 +88,23 @@ def column(
     return tuple(found)
 
 
-def _turning(table: Chances, given: Reply, key: Intention, rates: Rates, right: int) -> int:
-    """Return the chance for a pupil who mostly follows a pattern and sometimes works rightly."""
-    meant = table.of(given, key, rates.slip, rates.slips)
-    return max(1, (rates.back * right + (MILLION - rates.back) * meant) // MILLION)
+def _of_ways(table: Chances, given: Reply, key: Intention, ways: Sequence[Rates]) -> list[int]:
+    """Return the chance for each way of working, looked up once for ways that slip alike."""
+    alike: dict[int, int] = {}
+    for rates in ways:
+        if rates.slip not in alike:
+            alike[rates.slip] = table.of(given, key, rates.slip, rates.slips)
+    return [alike[rates.slip] for rates in ways]
+
+
+def _turning(table: Chances, given: Reply, key: Intention, right: Sequence[int]) -> list[int]:
+    """Return the chances for a pupil who mostly follows an idea and sometimes works rightly."""
+    ways = UNLISTED if key == MEANS_UNLISTED else STEADY
+    meant = _of_ways(table, given, key, ways)
+    return [
+        max(1, (rates.back * back + (MILLION - rates.back) * follows) // MILLION)
+        for rates, back, follows in zip(ways, right, meant, strict=True)
+    ]
 
 
 def likelihoods(columns: Sequence[Sequence[int]], hypotheses: int) -> tuple[int, ...]:
