@@ -28,16 +28,18 @@ def _opens(at: int) -> bool:
     return Operation.SUBTRACT in needs.operations and needs.regroupings > 0
 
 
-#: Where an idea that is not listed may act, in words of our own.
-ACTS = {
-    ActsOn.EVERYWHERE: lambda _: True,
-    ActsOn.OPENING: _opens,
-    ActsOn.TAKING: lambda at: Operation.SUBTRACT in ASKED[at].needs.operations,
-    ActsOn.MAKING: lambda at: Operation.ADD in ASKED[at].needs.operations and ASKED[at].needs.regroupings > 0,
-    ActsOn.ADDING: lambda at: Operation.ADD in ASKED[at].needs.operations,
-    ActsOn.WHOLE_FIRST: lambda at: ASKED[at].needs.whole_first,
-    ActsOn.UNLIKE: lambda at: ASKED[at].needs.renaming,
-}
+def _acts(where: ActsOn, at: int) -> bool:
+    """Whether an idea that is not listed acts, in words of our own."""
+    needs = ASKED[at].needs
+    return {
+        ActsOn.EVERYWHERE: True,
+        ActsOn.OPENING: _opens(at),
+        ActsOn.TAKING: Operation.SUBTRACT in needs.operations,
+        ActsOn.MAKING: Operation.ADD in needs.operations and needs.regroupings > 0,
+        ActsOn.ADDING: Operation.ADD in needs.operations,
+        ActsOn.WHOLE_FIRST: needs.whole_first,
+        ActsOn.UNLIKE: needs.renaming,
+    }[where]
 
 
 def _unknown(at: int, given: Reply) -> int:
@@ -56,7 +58,7 @@ def _chance(hypothesis: Hypothesis, rates: Rates, at: int, given: Reply) -> int:
     table = READY.chances[at]
     right = table.of(given, MEANS_RIGHT, rates.slip, rates.slips)
     part = hypothesis.only or hypothesis.unlisted
-    if part is not None and not ACTS[part](at):
+    if part is not None and not _acts(part, at):
         return right
     if hypothesis.unlisted is not None and not hypothesis.like:
         return max(1, (rates.back * right + (MILLION - rates.back) * _unknown(at, given)) // MILLION)
