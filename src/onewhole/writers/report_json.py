@@ -2,11 +2,8 @@
 
 from datetime import date
 
-<<<<<<< HEAD
 from onewhole.findings.idea_course import HeldSince
-=======
 from onewhole.languages.english.simple_rule import simple_rule_told
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.sentences.text import text_of

@@ -6,11 +6,8 @@ from typing import assert_never
 
 from onewhole.findings.in_answer import Remark, Tier
 from onewhole.findings.status import Status
-<<<<<<< HEAD
 from onewhole.languages.english.nights_told import held_told, withdrawn_told
-=======
 from onewhole.languages.english.simple_rule import simple_rule_told
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
 from onewhole.languages.english.words import ClassWords, names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks

@@ -65,15 +65,10 @@ def test_what_is_asked_and_what_was_found_before_are_handed_on() -> None:
     read = weighed({"K01": all_right(PAGE)})
     [found] = findings(marks, read.diagnoses)
     ask = (read_statement("9 5/8 - 6 6/8"),)
-<<<<<<< HEAD
     kept, day = KeptFinding("K01", ("A01",)), date(2026, 11, 10)
     night = NotebookNight(day, "Kites", {}, {}, (kept,))
     told = report(marks, read, found, ask, (Notebook((night,)), day))
     assert (told.ask, told.earlier, told.withdrawn) == (ask, ((night, kept),), ())
-=======
-    night = NotebookNight(date(2026, 11, 10), "Kites", {}, {}, ())
-    told = report(marks, read, found, ask, [(night, KeptFinding("K01", ("A01",)))])
-    assert (told.ask, told.earlier) == (ask, ((night, KeptFinding("K01", ("A01",))),))
 
 
 def test_a_steady_idea_that_is_not_listed_is_told_with_its_rule() -> None:
@@ -84,4 +79,3 @@ def test_a_steady_idea_that_is_not_listed_is_told_with_its_rule() -> None:
     assert found.rule == SimpleRule(PartMade.WORKED, PartMade.LARGER, PartMade.FIRST)
     assert found.unlisted > Fraction(9, 10) > found.none
     assert _report(by_pattern("A04", PAGE)).rule is None
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)

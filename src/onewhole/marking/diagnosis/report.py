@@ -5,23 +5,16 @@ from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
 
-<<<<<<< HEAD
 from onewhole.findings.idea_course import GoneSince, HeldSince
-=======
 from onewhole.findings.simple_rule import SimpleRule
 from onewhole.findings.status import Status
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
 from onewhole.marking.diagnosis.diagnosis import Patterns, Supposed, Weighed
 from onewhole.marking.diagnosis.evidence import Beside, evidence
 from onewhole.marking.diagnosis.finding import POSSIBLE_FROM, Finding
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.likeliest_sets import holding
-<<<<<<< HEAD
 from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight
-=======
-from onewhole.marking.diagnosis.notebook import KeptFinding, NotebookNight
 from onewhole.marking.diagnosis.simple_rule import simple_rule
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
 from onewhole.marking.diagnosis.tables import Tables
 from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks
 from onewhole.marking.reading.talk_word import TalkWord
@@ -63,15 +56,10 @@ class Report:
     ``sets`` are the sets of patterns found: one, or several that the answers cannot tell apart. ``odds`` is
     their share together, ``none`` that of no steady pattern; ``others`` are the sets beside them that stay
     possible, the likeliest first; none where nothing is found, so that no page says both. ``ask`` are the
-<<<<<<< HEAD
     problems to ask next, ``earlier`` findings of nights before that still stand, ``withdrawn`` those that
     answers withdrew; ``held_since`` is how long the patterns found fit. ``talk`` is what was asked
-    and said since.
-=======
-    problems to ask next, ``earlier`` findings of nights before that have not expired; ``talk`` is what was
-    asked and said since. ``rule`` is a simple rule that would write all the wrong answers, where they come
-    from a steady idea that is not listed.
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
+    and said since. ``rule`` is a simple rule that would
+    write all the wrong answers, where they come from a steady idea that is not listed.
     """
 
     finding: Finding
@@ -83,12 +71,9 @@ class Report:
     ask: tuple[Statement, ...]
     earlier: tuple[tuple[NotebookNight, KeptFinding], ...] = ()
     talk: TalkReport | None = None
-<<<<<<< HEAD
     held_since: HeldSince | None = None
     withdrawn: tuple[tuple[Patterns, GoneSince], ...] = ()
-=======
     rule: SimpleRule | None = None
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
 
     @property
     def pupil(self) -> str:
@@ -144,12 +129,9 @@ def report(
         tuple(ask),
         book.standing(finding.pupil, on) if on else (),
         talk_report(weighed, pupil, finding),
-<<<<<<< HEAD
         went if sets and isinstance(went, HeldSince) else None,
         book.withdrawn(finding.pupil, on) if on else (),
-=======
         simple_rule(marks.expected, pupil.marks) if finding.status is Status.UNLISTED else None,
->>>>>>> 5fc3f78 (diagnosis: a steady idea that no pattern describes is said to be one, with a rule that would write the answers)
     )
 
 
