@@ -43,6 +43,7 @@ def test_every_pupil_and_answer_stands_in_it() -> None:
     assert json.loads(json.dumps(found, default=float))["pupils"][0] == pupils[0] | {
         "finding": pupils[0]["finding"]
         | {"odds": [one | {"probability": float(one["probability"])} for one in pupils[0]["finding"]["odds"]]}
+        | {"not_listed": float(pupils[0]["finding"]["not_listed"])}
     }
 
 
