@@ -35,6 +35,12 @@ Starts = Annotated[
     typer.Option("--starts", metavar="NUMBER", help="Starts to climb from: 4 left out, for gdina 20."),
 ]
 Seed = Annotated[int, typer.Option("--seed", metavar="NUMBER", help="From which starts are drawn by lot.")]
+PictureFile = Annotated[
+    Path | None,
+    typer.Option(
+        "--picture", metavar="FILE", help="Draw how many pupils have each skill (SVG); it holds no codes."
+    ),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
@@ -44,10 +50,13 @@ def run(
     model: Model = "dina",
     starts: Starts = None,
     seed: Seed = 1,
+    picture: PictureFile = None,
     as_json: AsJson = False,
 ) -> int:
     """Print how the class stands in each skill, how each problem does, and a line a pupil."""
     shown = desk.skills_of_files(responses, q_matrix, model=model, starts=starts, seed=seed)
+    if picture is not None:
+        desk.draw(shown, picture)
     if as_json:
         say_json_lists(desk.as_object(shown), answers=desk.answers(shown), pupils=desk.pupils(shown))
     else:

@@ -6,15 +6,18 @@ from pathlib import Path
 
 from onewhole.errors import InputError
 from onewhole.mastery.fitted import FittedSkills
-from onewhole.mastery.profile import SkillProfile
+from onewhole.mastery.profile import SkillProfile, SkillSign
 from onewhole.mastery.q_table import read_q_matrix
 from onewhole.mastery.right_wrong import RightWrong
 from onewhole.mastery.right_wrong_table import pupil_rows, read_right_wrong
 from onewhole.mastery.skill_model import SkillModel
+from onewhole.pictures.skill_bars import SkillCounts
+from onewhole.presses.files import write
 from onewhole.presses.skills.fit import fit_skills, profiles_of
 from onewhole.presses.table_file import table_lines
 from onewhole.writers.skills_json import profile_object, skills_object
 from onewhole.writers.skills_lines import CAUTION, profile_lines, skills_lines
+from onewhole.writers.skills_picture import skills_picture
 
 Json = dict[str, object]
 
@@ -70,6 +73,27 @@ def told(shown: SkillsShown) -> Iterator[str]:
         yield from profile_lines(shown.fitted.q, rows, [code for code, _ in pupils])
         yield ""
     yield CAUTION
+
+
+def draw(shown: SkillsShown, path: Path) -> None:
+    """Draw how many pupils have each skill into an SVG file, for its owner alone. Raises FileRefused."""
+    skills = shown.fitted.q.skills
+    counts = [dict.fromkeys(SkillSign, 0) for _ in skills]
+    for profile, times in zip(_profiles(shown), shown.table.times, strict=True):
+        for of, one in zip(counts, profile.skills, strict=True):
+            of[one.sign] += times
+    rows = [
+        (
+            name,
+            SkillCounts(
+                of[SkillSign.THERE],
+                of[SkillSign.UNSURE] + of[SkillSign.UNTOLD],
+                of[SkillSign.NOT_THERE],
+            ),
+        )
+        for name, of in zip(skills, counts, strict=True)
+    ]
+    write(path, skills_picture(shown.fitted.model.name, rows, CAUTION).encode(), private=True)
 
 
 def as_object(shown: SkillsShown) -> Json:

@@ -20,7 +20,7 @@ from onewhole.presses.skills.likelihood import Point, Sums, better, slope, walk
 from onewhole.presses.skills.rows import RowArrays
 
 #: Steps of EM before Newton's method.
-EM_STEPS = 12
+EM_STEPS = 10
 #: Steps of Newton's method after which a climb gives up and says so.
 MOST_STEPS = 200
 #: At a summit the next step would raise the log-likelihood by less than this ...
@@ -38,7 +38,7 @@ CURVED_WRONG = 1.0
 #: A step that was damped more than this tells nothing of a summit.
 TELLING = 1e-5
 #: A curvature is used again while what a step promises falls to this part of what the one before did.
-FALLS = 0.2
+FALLS = 0.4
 
 
 @dataclass(frozen=True, slots=True)

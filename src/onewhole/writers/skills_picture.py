@@ -1,0 +1,71 @@
+"""The skills of a class as a drawing that stands alone: names beside bars, what looks mean, the caution.
+
+It holds counts and no pupil's code, tells itself to those who cannot see it, and needs no colour.
+"""
+
+from collections.abc import Sequence
+from fractions import Fraction
+from textwrap import wrap
+from xml.etree.ElementTree import Element, SubElement, tostring
+
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.pencil import INK, PAPER
+from onewhole.notations.svg import NAMESPACE, mm, svg
+from onewhole.pictures.skill_bars import MARGIN, ROW, TALL, SkillCounts, skill_bars
+
+#: Room for the names, and what fits into it, cut off where it is longer.
+NAMES, LONGEST = Fraction(62), 30
+TOP, LINE = Fraction(14), Fraction(6)
+SIZE = Fraction(4)
+#: Millimetres to a sign of a line, amply.
+SIGN = Fraction(9, 4)
+#: A drawing inside another is measured in CSS pixels, 96 to an inch of 25.4 millimetres (CSS Values 4).
+UNITS = "scale(0.2645833)"
+LEGEND = "hatched: there; dotted: not known; empty: not there"
+
+
+def skills_picture(model: str, skills: Sequence[tuple[str, SkillCounts]], caution: str) -> str:
+    """Return an SVG file with a bar a skill.
+
+    >>> drawn = skills_picture("DINA", [("open a <whole>", SkillCounts(18, 5, 2))], "A hint.")
+    >>> "open a &lt;whole&gt;: 18 there, 5 not known, 2 not there." in drawn
+    True
+    """
+    bars = skill_bars([counts for _, counts in skills])
+    lines = wrap(caution, int((bars.width + NAMES) / SIGN))
+    width, foot = NAMES + bars.width, TOP + bars.height
+    height = foot + LINE * (len(lines) + 2)
+    told = f"{model}, {skills[0][1].pupils:,} pupils. {' '.join(_told(*each) for each in skills)} {caution}"
+    page = Element(
+        "svg",
+        {
+            "xmlns": NAMESPACE,
+            "viewBox": f"0 0 {mm(width)} {mm(height)}",
+            "width": f"{mm(width)}mm",
+            "height": f"{mm(height)}mm",
+            "role": "img",
+            "aria-label": told,
+        },
+    )
+    SubElement(page, "title").text = told
+    SubElement(page, "rect", {"width": mm(width), "height": mm(height), "fill": PAPER})
+    _write(page, MARGIN, TOP / 2, f"Skills of {skills[0][1].pupils:,} pupils ({model})")
+    for at, (name, _) in enumerate(skills):
+        short = name if len(name) <= LONGEST else f"{name[: LONGEST - 1]}…"
+        _write(page, MARGIN, TOP + MARGIN + ROW * at + TALL / 2, short)
+    for at, line in enumerate([LEGEND, *lines], start=1):
+        _write(page, MARGIN, foot + LINE * at - SIZE / 2, line)
+    place = (
+        f'<g transform="translate({mm(NAMES)} {mm(TOP)}) {UNITS}">{svg(bars, ClassWords(), grid=False)}</g>'
+    )
+    whole = tostring(page, encoding="unicode")
+    return f"{whole[: -len('</svg>')]}{place}</svg>\n"
+
+
+def _told(name: str, counts: SkillCounts) -> str:
+    return f"{name}: {counts.there} there, {counts.not_known} not known, {counts.not_there} not there."
+
+
+def _write(page: Element, x: Fraction, middle: Fraction, text: str) -> None:
+    place = {"x": mm(x), "y": mm(middle + SIZE / 3), "font-size": mm(SIZE), "fill": INK}
+    SubElement(page, "text", {**place, "font-family": "Lexend, sans-serif"}).text = text
