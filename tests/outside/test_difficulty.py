@@ -116,8 +116,8 @@ def spearman(points: Sequence[int], right: Sequence[int]) -> float:
     return float(scipy.stats.spearmanr(points, right).statistic)
 
 
-def fit(left_out: int | None = None) -> list[int]:
-    """Points by least squares over all items of both sets but one, rounded as the table says."""
+def least_squares(left_out: int | None = None) -> Sequence[float]:
+    """Logits that each reason is worth, by least squares over all items of both sets but one."""
     both = [(*one, PUPILS) for one in ITEMS] + [(*one, COLUMN_PUPILS) for one in COLUMNS]
     kept = [one for at, one in enumerate(both) if at != left_out]
     of_a_set = [[float(size == PUPILS), float(size != PUPILS)] for *_, size in kept]
@@ -129,8 +129,14 @@ def fit(left_out: int | None = None) -> list[int]:
     )
     logits = np.array([np.log((size - right) / right) for _, right, size in kept])
     found, _ = scipy.optimize.nnls(rows, logits)
+    return [float(one) for one in found]
+
+
+def fit(left_out: int | None = None) -> list[int]:
+    """The same in points, rounded as the table says."""
+    found = least_squares(left_out)
     return [
-        max(round(float(one) / POINT), int(reason in AT_LEAST_ONE))
+        max(round(one / POINT), int(reason in AT_LEAST_ONE))
         for one, reason in zip(found, FITTED, strict=False)
     ]
 
@@ -147,12 +153,21 @@ def test_the_figures_in_the_docstring_are_the_computed_ones() -> None:
         rank = spearman([difficulty(read_statement(text)).score for text, _ in items], [n for _, n in items])
         assert f"{rank:.2f}" in figure
         assert figure in " ".join(said.split())
-    unseen = [
-        sum(a * b for a, b in zip(times(text), fit(at), strict=True)) for at, (text, _) in enumerate(ITEMS)
+    left_out = [
+        sum(a * b for a, b in zip(times(text), fit(at), strict=True))
+        for at, (text, _) in enumerate((*ITEMS, *COLUMNS))
     ]
-    rank = spearman(unseen, [right for _, right in ITEMS])
-    print(f"Spearman on items left out of the fit: {rank:.3f}")
-    assert f"judged, it is {rank:.2f}" in " ".join(said.split())
+    fractions = spearman(left_out[: len(ITEMS)], [right for _, right in ITEMS])
+    columns = spearman(left_out[len(ITEMS) :], [right for _, right in COLUMNS])
+    print(f"Spearman on items left out of the fit: {fractions:.3f}, {columns:.3f}")
+    assert f"judged, it is {fractions:.2f} on the 20, and {columns:.2f} on the 8" in " ".join(said.split())
+    free = [
+        float(np.dot(times(text), least_squares(at)[: len(FITTED)])) for at, (text, _) in enumerate(ITEMS)
+    ]
+    rank = spearman(free, [right for _, right in ITEMS])
+    assert f"which makes ties, it would be {rank:.2f} on the 20" in " ".join(said.split())
+    regrouped = {fit(at)[FITTED.index(Hardness.REGROUPED)] for at in range(len(ITEMS))}
+    assert f"a regrouping is {min(regrouped)} to {max(regrouped)} points" in " ".join(said.split())
 
 
 def test_a_zero_is_hard() -> None:
