@@ -1,7 +1,7 @@
 """The summary of a marked night: for each pupil how many were right, what the answers fitted."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from datetime import date
 
 import msgspec
@@ -36,7 +36,6 @@ class PupilSummary:
     form than is asked for, ``w`` wrong, ``.`` nothing written, ``?`` not readable. ``fits`` has for the label
     of a wrong answer the ids of the patterns that it fits. ``status``, ``patterns`` and ``evidence`` (labels)
     are the finding's; ``set_aside`` says that the teacher does not want it, and then it says nothing.
-    ``left`` is what the night leaves of the pupil's own history.
     """
 
     code: str
@@ -47,7 +46,6 @@ class PupilSummary:
     evidence: tuple[str, ...]
     group: str
     set_aside: bool
-    left: PupilNight = field(default_factory=PupilNight)
 
     @property
     def right(self) -> int:
@@ -74,7 +72,8 @@ class PupilSummary:
 class NightSummary:
     """The summary of one night: ``pupils`` by code, those who wrote something; ``labels`` are the page's.
 
-    ``failed`` says where the program failed on this night, which tells nothing else then.
+    ``failed`` says where the program failed on this night, which tells nothing else then. ``carried`` is what
+    the night leaves of each pupil's own history, as text that is read when it is asked for (:meth:`left`).
     """
 
     night: int
@@ -83,6 +82,11 @@ class NightSummary:
     labels: tuple[str, ...]
     pupils: Mapping[str, PupilSummary]
     failed: str = ""
+    carried: str = ""
+
+    def left(self, code: str) -> PupilNight:
+        """Return what the night leaves of a pupil's own history; nothing of one who is not in it."""
+        return _left(self.carried).get(code) or PupilNight()
 
     @property
     def until(self) -> date:
@@ -110,7 +114,8 @@ class NightSummaries:
 
 
 def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozenset()) -> str:
-    """Return a marked night as two lines of text: what pages show, and its part of the class's notebook.
+    """Return a marked night as three lines of text: what pages show, its part of the class's notebook, and
+    what it leaves of each pupil's own history.
 
     ``aside`` are the pupils whose finding the teacher set aside: of them the next night knows nothing.
     """
@@ -128,36 +133,49 @@ def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozen
             found.evidence,
             groups[pupil.pupil],
             pupil.pupil in aside,
-            PupilNight() if pupil.pupil in aside else marked.pupils.get(pupil.pupil, PupilNight()),
         )
         for pupil, found in zip(marked.marks.pupils, marked.findings, strict=True)
         if _wrote(pupil)
     }
     shown = NightSummary(page.night.number, day, page.name, page.labels, pupils)
-    return f"{msgspec.json.encode(shown).decode()}\n{msgspec.json.encode(mine).decode()}"
+    left = {code: PupilNight() if code in aside else one for code, one in marked.pupils.items()}
+    return _lines(shown, mine, left)
 
 
 def failed_text(page: NightPage, failed: NightFailed) -> str:
     """Return the same for a night on which the program failed: nothing but that."""
     shown = NightSummary(page.night.number, page.night.day, page.name, page.labels, {}, failed.at)
-    return f"{msgspec.json.encode(shown).decode()}\n{msgspec.json.encode(failed_night(failed)).decode()}"
+    return _lines(shown, failed_night(failed), {})
+
+
+def _lines(*parts: object) -> str:
+    return "\n".join(msgspec.json.encode(part).decode() for part in parts)
 
 
 @pupil_cache(maxsize=1024)
 def read_summary(text: str) -> NightSummary:
-    """Read the first line of :func:`summary_text`; a text read before costs nothing."""
-    return msgspec.json.decode(text.partition("\n")[0], type=NightSummary)
+    """Read what pages show of :func:`summary_text`; a text read before costs nothing."""
+    shown, _, carried = _parts(text)
+    return replace(msgspec.json.decode(shown, type=NightSummary), carried=carried)
 
 
 @pupil_cache(maxsize=1024)
 def notebook_night(text: str) -> NotebookNight:
     """Read :func:`summary_text` as the night of the class's notebook."""
-    shown = read_summary(text)
-    night = msgspec.json.decode(text.partition("\n")[2], type=NotebookNight)
-    return replace(
-        night,
-        pupils={code: one.left for code, one in shown.pupils.items() if one.left.shares or one.set_aside},
-    )
+    _, night, carried = _parts(text)
+    return replace(msgspec.json.decode(night, type=NotebookNight), pupils=_left(carried))
+
+
+def _parts(text: str) -> tuple[str, str, str]:
+    """Return the lines of a summary; the last one is empty where an earlier release wrote it."""
+    shown, _, others = text.partition("\n")
+    night, _, carried = others.partition("\n")
+    return shown, night, carried
+
+
+@pupil_cache(maxsize=1024)
+def _left(carried: str) -> Mapping[str, PupilNight]:
+    return msgspec.json.decode(carried, type=dict[str, PupilNight]) if carried else {}
 
 
 def _wrote(pupil: PupilMarks) -> bool:

@@ -11,6 +11,7 @@ from onewhole.desk.pupil.finding_told import finding_told
 from onewhole.findings.status import Status
 from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.chances import MILLION
+from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.store.opening import Store
 
 #: How the findings of the program are known.
@@ -80,7 +81,15 @@ def _held(page: NightPage, code: str, summary: NightSummary | None, old: bool) -
             for label, verdict in zip(summary.labels, mine.verdicts, strict=True)
         )
         yield HeldFinding(
-            day, night, page.name, answers, _said(mine), summary.until, mine.group, old, _carried(mine)
+            day,
+            night,
+            page.name,
+            answers,
+            _said(mine),
+            summary.until,
+            mine.group,
+            old,
+            _carried(summary.left(code)),
         )
 
 
@@ -90,11 +99,11 @@ def _answer(label: str, verdict: str, fits: tuple[str, ...]) -> str:
     return f"{told}, as {names_listed(fits)} would write it" if fits else told
 
 
-def _carried(mine: PupilSummary) -> str:
+def _carried(left: PupilNight) -> str:
     """Say what the next night takes for likely, in hundredths."""
     named = [
         f"{_WAYS.get(names) or ' with '.join(names)} {share * HUNDRED // MILLION} in 100"
-        for names, share in mine.left.named()
+        for names, share in left.named()
         if share * HUNDRED >= MILLION
     ]
     return f"What the next night is weighed with: {', '.join(named)}." if named else ""

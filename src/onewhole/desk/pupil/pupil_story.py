@@ -155,7 +155,7 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
     pages = {page.night.number: page for page in found}
     known = practised(found, left, [one.code for one in here.pupils])
     sheets = {number: page.sheet for number, page in pages.items()}
-    theirs = [(leave.day, leave.pupils[code].left) for leave in left.nights if code in leave.pupils]
+    theirs = [(leave.day, leave.left(code)) for leave in left.nights if code in leave.pupils]
     rows = _skills({number: page.kept.typed for number, page in pages.items()}, code, left.nights)
     return PupilStory(
         pupil,
@@ -220,7 +220,9 @@ def _hint(
     words = sheet.header.words
     went = course(nights, mine.patterns)
     told = held_told(went) if isinstance(went, HeldSince) else None
-    withdrew = (on for on, night in nights if on > leave.day and night.withdraws(mine.patterns, mine.left))
+    withdrew = (
+        on for on, night in nights if on > leave.day and night.withdraws(mine.patterns, leave.left(mine.code))
+    )
     return Hint(
         leave.night,
         leave.day,
