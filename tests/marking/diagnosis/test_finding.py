@@ -1,12 +1,16 @@
 """What the answers of one pupil may show."""
 
+from collections.abc import Mapping
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
 from onewhole.findings.status import Status
-from onewhole.marking.diagnosis.finding import CAUTION
-from tests.kit.answers import TWELVE, all_right, by_pattern, found, page, right
+from onewhole.marking.diagnosis.evidence import Speaks
+from onewhole.marking.diagnosis.finding import CAUTION, finding
+from tests.kit.answers import TWELVE, all_right, by_pattern, found, marked_against, page, right
+from tests.kit.odds import known, weighed
 
 PAGE = page()
 
@@ -158,3 +162,30 @@ def test_what_others_write_beside_a_pattern_on_some_problems_only_is_not_likely(
     assert finding.status is Status.UNLISTED
     assert Fraction(1, 4) < finding.diagnosis.together < finding.diagnosis.unlisted
     assert found(PAGE, cells).status is Status.LIKELY
+
+
+def _beside(count: int, recent: Mapping[str, int]) -> tuple[Status, int, int]:
+    """The status of a pupil whose first answers fit A01 and whose others are right, were the odds high."""
+    asked, _ = known()
+    rows = {"K01": [*by_pattern("A01", PAGE)[:count], *all_right(PAGE)[count:]]}
+    sure = replace(weighed(rows).diagnoses[0], confident=True)
+    said = finding(asked, marked_against(asked, rows).pupils[0], sure, recent)
+    return said.status, sure.speaking(Speaks.FOR), sure.speaking(Speaks.AGAINST)
+
+
+def test_with_fits_of_recent_nights_more_of_tonight_may_speak_against() -> None:
+    """Up to twice as many as speak for it; fits of another pattern do not count."""
+    assert _beside(5, {}) == (Status.POSSIBLE, 3, 6)
+    assert _beside(5, {"A02": 4}) == (Status.POSSIBLE, 3, 6)
+    assert _beside(5, {"A01": 1}) == (Status.LIKELY, 3, 6)
+    assert _beside(4, {"A01": 4}) == (Status.POSSIBLE, 2, 7)
+
+
+def test_one_fit_tonight_is_enough_with_one_of_a_recent_night() -> None:
+    """Where each night alone has one."""
+    typed, rows = ("9 5/8 - 4 6/8", "6 7/8 - 3 2/8"), {"K01": ["5 1/8", "3 5/8"]}
+    asked, _ = known(typed)
+    [pupil] = marked_against(asked, rows).pupils
+    sure = replace(weighed(rows, typed).diagnoses[0], confident=True)
+    assert finding(asked, pupil, sure).status is Status.POSSIBLE
+    assert finding(asked, pupil, sure, dict.fromkeys(sure.patterns, 1)).status is Status.LIKELY

@@ -3,7 +3,12 @@
 from fractions import Fraction
 
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
-from onewhole.marking.diagnosis.likeliest_sets import holding, likeliest_sets
+from onewhole.marking.diagnosis.likeliest_sets import (
+    TOLD_APART,
+    TOLD_APART_BY_NIGHTS,
+    holding,
+    likeliest_sets,
+)
 from onewhole.marking.diagnosis.tables import replies
 from tests.kit.answers import by_pattern, marked_against
 from tests.kit.odds import PAGE, known, one
@@ -16,7 +21,7 @@ def _place(*ids: str) -> int:
 
 
 def _best(
-    cells: list[str], shares: dict[tuple[str, ...], int], confident: str = "0.9"
+    cells: list[str], shares: dict[tuple[str, ...], int], confident: str = "0.9", apart: int = TOLD_APART
 ) -> list[tuple[str, ...]]:
     """The best sets when each named set has so much weight, and no pattern the rest of a thousand."""
     weights = [0] * len(READY.hypotheses)
@@ -25,7 +30,8 @@ def _best(
         weights[_place(*ids)] = share
     marks = marked_against(ASKED, {"K01": cells})
     given = replies(marks, marks.pupils[0])
-    return sorted(each.ids for each in likeliest_sets(READY, given, weights, Fraction(confident)))
+    found = likeliest_sets(READY, given, weights, Fraction(confident), apart)
+    return sorted(each.ids for each in found)
 
 
 CELLS = by_pattern("A01", PAGE)
@@ -74,3 +80,10 @@ def test_only_the_least_of_a_bunch_is_kept() -> None:
     """Answers to differences alone cannot tell A01 from A01 with a pattern of sums: A01 is what is said."""
     cells = [*CELLS[:9], "", *CELLS[10:]]
     assert one(cells).alike == (("A01",),)
+
+
+def test_earlier_nights_alone_tell_sets_apart_later() -> None:
+    """What tonight's answers cannot tell apart needs a hundred times the odds, and not ten."""
+    cells, shares = by_pattern("A12", PAGE), {("A12",): 900, ("A26",): 30}
+    assert _best(cells, shares) == [("A12",)]
+    assert _best(cells, shares, apart=TOLD_APART_BY_NIGHTS) == [("A12",), ("A26",)]

@@ -9,7 +9,12 @@ from functools import partial
 from onewhole.marking.diagnosis.asked import TalkPage, talk
 from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
 from onewhole.marking.diagnosis.history import Histories, History
-from onewhole.marking.diagnosis.likeliest_sets import holding, likeliest_sets
+from onewhole.marking.diagnosis.likeliest_sets import (
+    TOLD_APART,
+    TOLD_APART_BY_NIGHTS,
+    holding,
+    likeliest_sets,
+)
 from onewhole.marking.diagnosis.prior import NOTHING, Learnt, counted, from_class
 from onewhole.marking.diagnosis.tables import Replies, Tables, all_likelihoods, replies, tables, typed_lines
 from onewhole.marking.diagnosis.weighing import weights
@@ -143,15 +148,16 @@ def weigh(
         priors = tuple(one.priors() for one in expected)
         answered = zip(codes, expected, given, likely, strict=True)
         after = {code: one.after(row).rounded() for code, one, cells, row in answered if any(cells)}
+    apart = TOLD_APART_BY_NIGHTS if histories else TOLD_APART
     weighed = tuple(map(weights, priors, likely))
     found = tuple(
-        _diagnosis(marks, page, at, (row, shares), confident, asked=talks.get(at))
+        _diagnosis(marks, page, at, (row, shares), confident, asked=talks.get(at), apart=apart)
         for at, (row, shares) in enumerate(zip(given, weighed, strict=True))
     )
     before = {}
     for at in talks:
         row = weights(priors[at], alone[at])
-        said = _diagnosis(marks, page, at, (given[at], row), confident)
+        said = _diagnosis(marks, page, at, (given[at], row), confident, apart=apart)
         before[marks.pupils[at].pupil] = BeforeTalk(said, row)
     return Weighed(
         page,
@@ -174,11 +180,12 @@ def _diagnosis(
     confident: Fraction,
     *,
     asked: TalkPage | None = None,
+    apart: int,
 ) -> Diagnosis:
     pupil, (given, shares) = marks.pupils[at], weighed
     whole, every = (asked.joined(page), given + asked.given) if asked else (page, given)
     answered = any(one is not None for one in every)
-    alike = likeliest_sets(whole, every, shares, confident) if answered else ()
+    alike = likeliest_sets(whole, every, shares, confident, apart) if answered else ()
     together = Fraction(holding(page.hypotheses, alike, shares), sum(shares))
     return Diagnosis(
         pupil.pupil,

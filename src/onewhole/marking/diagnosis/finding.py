@@ -20,6 +20,8 @@ CAUTION = "A pattern found in a few answers is a hint for a talk with the child,
 
 #: So many exact fits on differently built problems make a pattern likely, where the odds say so too.
 LIKELY_FROM = 2
+#: With exact fits on recent nights so many times as many answers of tonight may speak against; our own.
+TOLERATED = 2
 #: From these odds on a set of patterns that some answer fits is possible; below, nothing is named. Set on
 #: invented classes (docs/lab.md).
 POSSIBLE_FROM = Fraction(1, 4)
@@ -134,14 +136,16 @@ def _twice(
     """Say whether answers fit exactly on differently built problems, and fewer speak against than for.
 
     Answers of a talk and those of recent nights count as those of the page do; one that fits must stand on
-    the page itself, and be exact where none of a recent night is.
+    the page itself, and be exact where none of a recent night is. With fits of recent nights, twice as many
+    of tonight may speak against.
     """
     exact = [asked for asked, one in zip(expected, diagnosis.evidence, strict=True) if one.exact]
     told = [asked.expected for asked, one in zip(pupil.asked, diagnosis.asked, strict=True) if one.exact]
     before = max((sum(recent.get(key, 0) for key in ids) for ids in diagnosis.alike), default=0)
     on_page = bool(exact) or (before > 0 and bool(diagnosis.labels(Speaks.FOR)))
     enough = _differently_built([*exact, *told]) + before >= LIKELY_FROM
-    fewer = diagnosis.speaking(Speaks.AGAINST) < diagnosis.speaking(Speaks.FOR) + before
+    fits, against = diagnosis.speaking(Speaks.FOR), diagnosis.speaking(Speaks.AGAINST)
+    fewer = against < fits or (before > 0 and against <= TOLERATED * fits)
     return on_page and enough and fewer
 
 

@@ -13,6 +13,8 @@ LEAST = Fraction(1, 1000)
 FAR_BELOW = 1_000_000
 #: A set with less than a tenth of the weight of another one with the same evidence counts as distinguished.
 TOLD_APART = 10
+#: The same where earlier nights of the pupil count: one slip of one night is not to tell sets apart for good.
+TOLD_APART_BY_NIGHTS = 100
 
 
 def holding(hypotheses: Sequence[Hypothesis], sets: Iterable[Hypothesis], weights: Sequence[int]) -> int:
@@ -34,13 +36,13 @@ def holding(hypotheses: Sequence[Hypothesis], sets: Iterable[Hypothesis], weight
 
 
 def likeliest_sets(
-    page: Tables, given: Replies, weights: Sequence[int], confident: Fraction
+    page: Tables, given: Replies, weights: Sequence[int], confident: Fraction, apart: int = TOLD_APART
 ) -> tuple[Hypothesis, ...]:
     """Return the best sets of patterns that the answers cannot tell apart; none where all are unlikely.
 
-    Sets are alike when the same answers speak for them and the same ones against, and none is ten times as
-    likely as another. Of each such group only the minimal sets are kept. Best are two patterns that together
-    reach the odds asked for, else one that does, else the group with the most weight.
+    Sets are alike when the same answers speak for them and the same ones against, and none is ten times
+    (``apart``) as likely as another. Of each such group only the minimal sets are kept. Best are two patterns
+    that together reach the odds asked for, else one that does, else the group with the most weight.
     """
     whole = sum(weights)
     enough = confident * whole
@@ -55,14 +57,14 @@ def likeliest_sets(
         own = sum(weights[at] for at in bunch)
         if own < LEAST * whole and not any(sure.issuperset(page.hypotheses[at].patterns) for at in bunch):
             continue
-        least = _alike(page, bunch, weights)
+        least = _alike(page, bunch, weights, apart)
         held = holding(page.hypotheses, least, weights)
         two = all(len(one.patterns) > 1 for one in least)
         found.append(((held >= enough, held >= enough and two, held if held >= enough else own), least))
     return max(found, key=lambda one: (one[0], _names(one[1])))[1] if found else ()
 
 
-def _alike(page: Tables, bunch: Sequence[int], weights: Sequence[int]) -> tuple[Hypothesis, ...]:
+def _alike(page: Tables, bunch: Sequence[int], weights: Sequence[int], apart: int) -> tuple[Hypothesis, ...]:
     sets = {at: set(page.hypotheses[at].patterns) for at in bunch}
     whole = {page.hypotheses[at].patterns for at in bunch if page.hypotheses[at].only is None}
     least = [
@@ -72,7 +74,7 @@ def _alike(page: Tables, bunch: Sequence[int], weights: Sequence[int]) -> tuple[
         and (page.hypotheses[at].only is None or page.hypotheses[at].patterns not in whole)
     ]
     most = max(weights[at] for at in least)
-    return tuple(page.hypotheses[at] for at in least if weights[at] * TOLD_APART >= most)
+    return tuple(page.hypotheses[at] for at in least if weights[at] * apart >= most)
 
 
 def _names(sets: Iterable[Hypothesis]) -> list[tuple[str, ...]]:
