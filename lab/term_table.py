@@ -18,7 +18,7 @@ Nights = Sequence[TermNight]
 LATE_FROM = 16
 RIGHTLY, FALSE, RELEASED = 0.75, 0.05, 1.0
 #: The seeds of the pages and of the classes are not those on which the rates of the history were chosen.
-PAGES, SEED = 1, "term"
+PAGES, SEED = 2, "table of terms"
 
 
 def said_rightly(nights: Iterable[TermNight]) -> Share:

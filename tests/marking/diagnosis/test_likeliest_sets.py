@@ -84,6 +84,7 @@ def test_only_the_least_of_a_bunch_is_kept() -> None:
 
 def test_earlier_nights_alone_tell_sets_apart_later() -> None:
     """What tonight's answers cannot tell apart needs a hundred times the odds, and not ten."""
-    cells, shares = by_pattern("A12", PAGE), {("A12",): 900, ("A26",): 30}
+    cells = by_pattern("A12", PAGE)
+    shares: dict[tuple[str, ...], int] = {("A12",): 900, ("A26",): 30}
     assert _best(cells, shares) == [("A12",)]
     assert _best(cells, shares, apart=TOLD_APART_BY_NIGHTS) == [("A12",), ("A26",)]
