@@ -111,7 +111,7 @@ def times(text: str) -> list[int]:
     return [found.get(reason, 0) for reason in FITTED]
 
 
-def spearman(points: Sequence[int], right: Sequence[int]) -> float:
+def spearman(points: Sequence[float], right: Sequence[int]) -> float:
     """Spearman's rank correlation."""
     return float(scipy.stats.spearmanr(points, right).statistic)
 
