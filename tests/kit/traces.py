@@ -52,10 +52,8 @@ class PlainTrace:
             knew = has * MILLION // (has + has_not)
             knows.append(knew + (MILLION - knew) * course.learns // MILLION)
             weights.append(weight * max(1, (has + has_not) // MILLION))
-        lighter = max(1, max(weights) // HEAVY)
-        return PlainTrace(
-            day, self.nights + 1, tuple(knows), tuple(max(1, one // lighter) for one in weights)
-        )
+        halved = max(0, (max(weights) // HEAVY).bit_length() - 1)
+        return PlainTrace(day, self.nights + 1, tuple(knows), tuple(max(1, one >> halved) for one in weights))
 
 
 NEW = PlainTrace(None, 0, (START,) * len(COURSES), (HEAVY,) * len(COURSES))

@@ -41,6 +41,7 @@ def wishes(most: int = 9) -> st.SearchStrategy[Wishes]:
         minutes=st.none() | st.integers(6, 40),
         avoid=st.sampled_from(((), ("9 5/8 - 4 6/8", "52 - 27", "5 1/4 - 2 3/4"))),
         review=st.lists(st.sampled_from(Review), max_size=2).map(tuple),
+        back=st.sampled_from(((), ("52 - 27",), ("2/8 + 3/8",))),
         faded=st.booleans(),
         questions=open_questions(),
         seed=st.integers(0, 999_999_999),

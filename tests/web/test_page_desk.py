@@ -2,14 +2,16 @@
 
 import json
 from collections.abc import Iterator
+from datetime import timedelta
 from io import BytesIO
 from pathlib import Path
 
 import pikepdf
 import pytest
 
-from onewhole.desk.classes.class_records import night_pages, start_room
+from onewhole.desk.classes.class_records import night_pages, set_night, start_room
 from onewhole.desk.page.kept_pages import kept_versions
+from onewhole.sheets.reading import read_sheet
 from onewhole.store.sheets import newest_sheets
 from tests.kit.busy import busy
 from tests.kit.doors import NOW, Opened, opened
@@ -139,6 +141,17 @@ def test_what_was_composed_waits_where_the_page_was_left(door: Opened) -> None:
     elsewhere = door.get(f"{AT}?made={told['goes'].partition('=')[2]}").text
     assert "not remembered any more" in elsewhere
     assert told["typed"] not in elsewhere
+
+
+def test_what_is_due_comes_back_where_it_is_asked_for(door: Opened) -> None:
+    """A comparison that was on a page three months ago stands on the composed page, with new numbers."""
+    long_ago = door.door.today() - timedelta(days=90)
+    set_night(door.door.books["mine"], 1, "1. 3/8 ? 5/8", long_ago, door.door.now())
+    wishes = {**WISHES, "typed": "", "sheet": ""}
+    without, asked = made(door, **wishes)["typed"], made(door, **wishes, due="yes")["typed"]
+    assert " ? " not in without
+    (back,) = (problem for problem in read_sheet(asked).problems if " ? " in problem.typed)
+    assert back.typed != "3/8 ? 5/8"
 
 
 @pytest.mark.asvs("V2.2.3")

@@ -48,6 +48,8 @@ _HALF_LIFE = np.array([half for half, _ in _LASTING], dtype=np.int64)
 _GROWS = np.array([grows for _, grows in _LASTING], dtype=np.int64)
 _OF_LASTING = np.array([_LASTING.index((course.half_life, course.grows)) for course in COURSES])
 _HALVES = np.array(HALVES, dtype=np.int64)
+#: Two, four, eight and so on: between them it is counted how often weights are halved.
+_POWERS = 2 ** np.arange(1, 63, dtype=np.int64)
 #: So many problems of one skill a page usually has at most.
 _USUAL = 16
 #: Shifted by so many places nothing is left of a million.
@@ -110,19 +112,31 @@ def traced(before: Traces, nights: Sequence[PractisedNight]) -> Traces:
 
 
 def _practise(after: Traces, night: PractisedNight) -> None:
-    at = np.array(night.skills, dtype=np.int64)
+    at = _places(night.skills)
     known = _kept(after.days[:, at], after.nights[:, at], after.knows[:, at], night.day)
     there, absent = _telling(night)
     has, has_not = known * there, (MILLION - known) * absent
     both = has + has_not
     knew = has * MILLION // both
     weights = after.weights[:, at] * np.maximum(1, both // MILLION)
-    weights = np.maximum(1, weights // np.maximum(1, weights.max(-1, keepdims=True) // HEAVY))
-    here = night.here[..., None]
-    after.knows[:, at] = np.where(here, knew + (MILLION - knew) * _LEARNS // MILLION, after.knows[:, at])
-    after.weights[:, at] = np.where(here, weights, after.weights[:, at])
-    after.days[:, at] = np.where(night.here, night.day.toordinal(), after.days[:, at])
+    too_heavy = np.searchsorted(_POWERS, weights.max(-1, keepdims=True) // HEAVY, side="right")
+    weights = np.maximum(1, weights >> too_heavy)
+    knows = knew + (MILLION - knew) * _LEARNS // MILLION
+    days = np.full(night.here.shape, night.day.toordinal(), dtype=np.int64)
+    if not night.here.all():
+        here = night.here[..., None]
+        knows = np.where(here, knows, after.knows[:, at])
+        weights = np.where(here, weights, after.weights[:, at])
+        days = np.where(night.here, days, after.days[:, at])
+    after.knows[:, at], after.weights[:, at], after.days[:, at] = knows, weights, days
     after.nights[:, at] += night.here
+
+
+def _places(skills: tuple[int, ...]) -> Numbers | slice:
+    """Return the places of skills as an index; those in a row are a slice, which copies nothing."""
+    if skills and skills == tuple(range(skills[0], skills[0] + len(skills))):
+        return slice(skills[0], skills[0] + len(skills))
+    return np.array(skills, dtype=np.int64)
 
 
 def _telling(night: PractisedNight) -> tuple[Numbers, Numbers]:

@@ -86,13 +86,13 @@ def _dropped(name: Wish, wishes: Wishes) -> Wishes:
         case Wish.LARGEST:
             return replace(wishes, largest=max(wishes.largest, MOST_WHOLES))
         case Wish.REVIEW:
-            return replace(wishes, review=())
+            return replace(wishes, review=(), back=())
         case Wish.REGROUPING:
             return replace(wishes, regrouping=None)
         case Wish.MINUTES:
             return replace(wishes, minutes=None)
         case Wish.NUMBER:
-            return replace(wishes, number=len(wishes.review) + 1)
+            return replace(wishes, number=wishes.set_aside + 1)
         case _:
             assert_never(name)
 
@@ -111,7 +111,7 @@ def _say(name: Wish, wishes: Wishes) -> str:
         case Wish.LARGEST:
             return f"wholes up to {wishes.largest}"
         case Wish.REVIEW:
-            return f"review of {' and '.join(wishes.review)}" if wishes.review else "no review"
+            return _said_review(wishes)
         case Wish.REGROUPING:
             return f"{wishes.kept_regrouping} problem{'s' * (wishes.kept_regrouping != 1)} with regrouping"
         case Wish.MINUTES:
@@ -123,7 +123,7 @@ def _say(name: Wish, wishes: Wishes) -> str:
 
 
 def _fewer(wishes: Wishes) -> Iterator[Wishes]:
-    yield from (replace(wishes, number=number) for number in range(wishes.number - 1, len(wishes.review), -1))
+    yield from (replace(wishes, number=number) for number in range(wishes.number - 1, wishes.set_aside, -1))
 
 
 def _longer(wishes: Wishes) -> Iterator[Wishes]:
@@ -154,8 +154,16 @@ def _larger(wishes: Wishes) -> Iterator[Wishes]:
     yield from (replace(wishes, largest=n) for n in range(wishes.largest + 1, MOST_WHOLES + 1))
 
 
+def _said_review(wishes: Wishes) -> str:
+    review = f"review of {' and '.join(wishes.review)}" if wishes.review else ""
+    back = f"{' and '.join(wishes.back)} once more" if wishes.back else ""
+    return " and ".join(filter(None, (review, back))) or "no review"
+
+
 def _less_review(wishes: Wishes) -> Iterator[Wishes]:
-    yield from (replace(wishes, review=wishes.review[:n]) for n in reversed(range(len(wishes.review))))
+    yield from (replace(wishes, back=wishes.back[:n]) for n in reversed(range(len(wishes.back))))
+    none = replace(wishes, back=())
+    yield from (replace(none, review=none.review[:n]) for n in reversed(range(len(none.review))))
 
 
 def _nearer(name: Wish, wishes: Wishes) -> Iterable[Wishes]:

@@ -9,7 +9,7 @@ from onewhole.findings.habit import Habit
 from onewhole.number.program import Limit, Program
 from onewhole.sheets.candidates import ProblemClass
 from onewhole.sheets.learning import GAINS, Doubt
-from onewhole.sheets.review import halves, regroups
+from onewhole.sheets.review import halves, set_aside
 from onewhole.sheets.wishes import WishedSkill, Wishes
 
 #: Tie-breaking among pages that teach as much: the seed adds 0 to 7 parts to each problem of a problem class.
@@ -30,17 +30,17 @@ class Rest:
 
 
 def rest_of(wishes: Wishes) -> Rest:
-    """Return what is left to compose beside the review problems.
+    """Return what is left to compose beside the review problems and those that come back.
 
     >>> from onewhole.sheets.wishes import Review
     >>> rest_of(Wishes(number=8, minutes=12, review=(Review.TENS,)))
     Rest(number=7, regrouping=4, halves=21)
     """
-    regrouping = wishes.kept_regrouping
+    regrouping, aside = wishes.kept_regrouping, set_aside(wishes)
     return Rest(
-        wishes.number - len(wishes.review),
-        None if regrouping is None else regrouping - sum(map(regroups, wishes.review)),
-        None if wishes.minutes is None else 2 * wishes.minutes - sum(map(halves, wishes.review)),
+        wishes.number - len(aside),
+        None if regrouping is None else regrouping - sum(aside),
+        None if wishes.minutes is None else 2 * wishes.minutes - sum(map(halves, aside)),
     )
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Container, Iterable, Iterator
 from hashlib import sha256
 
+from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, LikePair
 from onewhole.sheets.wishes import Review, WishedSkill, Wishes
@@ -21,9 +22,19 @@ def regroups(review: Review) -> bool:
     return review is not Review.FRACTIONS
 
 
-def halves(review: Review) -> int:
-    """Return how many half minutes such a problem takes."""
-    return HALVES_REGROUPING if regroups(review) else HALVES_PLAIN
+def halves(regrouping: bool) -> int:
+    """Return how many half minutes a problem takes that needs regrouping, or none."""
+    return HALVES_REGROUPING if regrouping else HALVES_PLAIN
+
+
+def set_aside(wishes: Wishes) -> tuple[bool, ...]:
+    """Say of each problem that is not chosen for what it tells whether it needs regrouping.
+
+    >>> set_aside(Wishes(review=(Review.FRACTIONS,), back=("52 - 27",)))
+    (True, False)
+    """
+    back = (needs(read_statement(typed)).regrouping for typed in wishes.back)
+    return (*back, *map(regroups, wishes.review))
 
 
 def listed(review: Review, wishes: Wishes) -> Iterator[str]:
@@ -60,12 +71,13 @@ def _fractions(wishes: Wishes) -> Iterator[LikePair]:
 
 
 def reviewed(wishes: Wishes, beside: Iterable[Statement]) -> tuple[Statement, ...] | None:
-    """Return one problem for each review that is wished for, chosen by the seed, or None without any left.
+    """Return what comes back, then one problem for each review, chosen by the seed; None without any left.
 
-    None is a problem of the last nights, nor a twin of another or of those ``beside`` it on the page.
+    What comes back is as it was typed. Of the review none is a problem of the last nights, nor a twin
+    of another or of those ``beside`` it on the page.
     """
-    taken = {twin_key(one) for one in beside}
-    found: list[Statement] = []
+    found = [read_statement(typed) for typed in wishes.back]
+    taken = {twin_key(one) for one in (*beside, *found)}
     for turn, review in enumerate(wishes.review):
         one = _free(
             sorted(listed(review, wishes), key=lambda typed: _draw(wishes.seed, turn, typed)),
@@ -77,6 +89,21 @@ def reviewed(wishes: Wishes, beside: Iterable[Statement]) -> tuple[Statement, ..
         taken.add(twin_key(one))
         found.append(one)
     return tuple(found)
+
+
+def apart_from(back: Iterable[str], members: tuple[LikePair, ...]) -> tuple[LikePair, ...]:
+    """Return those of some problems that are no twin of a problem that comes back.
+
+    >>> members = (LikePair(5, 1, 2, 3, 4, taken=True), LikePair(6, 1, 2, 3, 4, taken=True))
+    >>> [one.typed for one in apart_from(["7 1/4 - 4 3/4"], members)]
+    ['6 1/4 - 2 3/4']
+    """
+    gone = {twin_key(read_statement(typed)) for typed in back}
+    if not gone:
+        return members
+    twins = {one.twin: one for one in members}
+    kept = {twin for twin, one in twins.items() if twin_key(one.statement) not in gone}
+    return tuple(one for one in members if one.twin in kept)
 
 
 def _free(typed: Iterable[str], avoid: Container[str], taken: Container[object]) -> Statement | None:

@@ -102,9 +102,10 @@ class Wishes:
     ``number`` counts all problems of the page and ``regrouping`` is the share of them that needs regrouping
     (None: as it comes). ``denominators`` are those that may occur, ``largest`` the largest number of wholes
     in a number. Each problem suits ``strategy``. ``minutes`` is a budget (None: none). ``avoid`` are problems
-    of the last nights, as typed: none comes again. ``review`` are earlier skills, one problem each. ``faded``
-    asks for a worked example with its last line left out. ``questions`` are the class's open questions.
-    Another ``seed`` gives another page. Raises WishError in plain words.
+    of the last nights, as typed: none comes again. ``review`` are earlier skills, one problem each; ``back``
+    are problems that come back just as they are typed. ``faded`` asks for a worked example with its last line
+    left out. ``questions`` are the class's open questions. Another ``seed`` gives another page. Raises
+    WishError in plain words.
 
     >>> Wishes(number=8).kept_regrouping
     5
@@ -119,6 +120,7 @@ class Wishes:
     minutes: int | None = None
     avoid: tuple[str, ...] = ()
     review: tuple[Review, ...] = ()
+    back: tuple[str, ...] = ()
     faded: bool = False
     questions: tuple[OpenQuestion, ...] = ()
     seed: int = 1
@@ -134,14 +136,20 @@ class Wishes:
             msg = f"the share that needs regrouping is {self.regrouping}"
             raise WishError(msg, remedy="Wish for a share from 0 to 1, such as 2/3.")
         _check_denominators(self.denominators)
-        if len(self.review) >= self.number:
-            msg = f"{len(self.review)} review problems leave no room on a page of {self.number}"
+        if self.set_aside >= self.number:
+            msg = f"{self.set_aside} review problems leave no room on a page of {self.number}"
             raise WishError(msg, remedy="Wish for more problems or for less review.")
         object.__setattr__(self, "denominators", tuple(sorted(set(self.denominators))))
+        object.__setattr__(self, "back", tuple(dict.fromkeys(_plain(self.back))))
         object.__setattr__(self, "avoid", tuple(dict.fromkeys(_plain(self.avoid))))
         object.__setattr__(
             self, "questions", tuple(sorted(self.questions, key=lambda one: (one.first, one.second)))
         )
+
+    @property
+    def set_aside(self) -> int:
+        """Return how many problems are not chosen for what they tell: review, and those that come back."""
+        return len(self.review) + len(self.back)
 
     @property
     def kept_regrouping(self) -> int | None:

@@ -1,8 +1,8 @@
 """Drawings on squared paper that are no picture of a problem: lines, words, hatched boxes, names of days."""
 
-from collections.abc import Iterator
 from datetime import date
 from fractions import Fraction
+from functools import lru_cache
 from xml.etree.ElementTree import Element, SubElement
 
 from onewhole.notations.pencil import APART, FAINT, GRID, HATCH, INK, LINE, PAPER, SQUARE
@@ -59,7 +59,7 @@ def hatched(page: Element, left: Fraction, top: Fraction, wide: Fraction, tall: 
     """Draw a box with hatching in it."""
     place = {"x": mm(left), "y": mm(top), "width": mm(wide), "height": mm(tall)}
     SubElement(page, "rect", {**place, "fill": PAPER})
-    line(page, "".join(_hatching(left, top, wide, tall)), HATCH)
+    line(page, f"M{mm(left)} {mm(top)}{_hatching(wide, tall)}", HATCH)
     SubElement(page, "rect", {**place, "fill": "none", "stroke": INK, "stroke-width": mm(LINE)})
 
 
@@ -91,13 +91,15 @@ def words(
     ).text = said
 
 
-def _hatching(left: Fraction, top: Fraction, wide: Fraction, tall: Fraction) -> Iterator[str]:
-    """Lines that rise to the right, as in every drawing of ours."""
-    at = APART
+@lru_cache(maxsize=64)
+def _hatching(wide: Fraction, tall: Fraction) -> str:
+    """Lines that rise to the right, as in every drawing of ours, as a path from the box's corner on."""
+    found, x, y, at = [], Fraction(0), Fraction(0), APART
     while at < wide + tall:
         low, high = max(at - tall, Fraction(0)), min(at, wide)
-        yield f"M{mm(left + low)} {mm(top + at - low)}L{mm(left + high)} {mm(top + at - high)}"
-        at += APART
+        found.append(f"m{mm(low - x)} {mm(at - low - y)}l{mm(high - low)} {mm(low - high)}")
+        x, y, at = high, at - high, at + APART
+    return "".join(found)
 
 
 def _squares(width: Fraction, height: Fraction) -> str:

@@ -47,14 +47,15 @@ def kept(composed: Composed) -> None:
     asked, sheet = composed.recipe.wishes, composed.sheet
     seen = page(WorkedSheet(sheet))
     review = {typed for one in asked.review for typed in listed(one, asked)}
-    own = [one for one in seen.problems if one.problem.typed not in review]
+    own = [one for one in seen.problems if one.problem.typed not in {*review, *asked.back}]
     assert len(seen.problems) == asked.number
-    assert len(own) == asked.number - len(asked.review)
+    assert len(own) == asked.number - asked.set_aside
+    assert set(asked.back) <= {one.problem.typed for one in seen.problems}
     assert asked.minutes is None or seen.minutes <= asked.minutes
     if asked.kept_regrouping is not None:
         assert sum(one.needs.regrouping for one in seen.problems) == asked.kept_regrouping
     assert not seen.twins
-    assert not set(asked.avoid) & {one.problem.typed for one in seen.problems}
+    assert not (set(asked.avoid) - set(asked.back)) & {one.problem.typed for one in seen.problems}
     for one in own:
         (denominator,) = one.needs.denominators
         assert denominator in asked.denominators
@@ -145,6 +146,14 @@ def test_what_no_problem_settles_is_said() -> None:
 def test_a_page_for_every_strategy(taught: object) -> None:
     """Each problem suits what the class was taught."""
     kept(compose(replace(SMALL, strategy=taught, skill=WishedSkill.BOTH)))  # type: ignore[arg-type] # a strategy
+
+
+def test_what_comes_back_stands_as_it_was_typed_and_has_no_twin() -> None:
+    """A mixed number with regrouping and a whole number: both count in number, regrouping and minutes."""
+    back = ("7 1/4 - 3 3/4", "304 - 128")
+    composed = compose(replace(SMALL, number=8, back=back, regrouping=Fraction(1, 2), minutes=20))
+    kept(composed)
+    assert compose_again(composed.sheet).sheet == composed.sheet
 
 
 def test_review_and_an_example() -> None:

@@ -85,3 +85,16 @@ def test_wishes_that_cannot_be_met(form: WishForm, what: str) -> None:
     with pytest.raises(InputError, match=what) as refused:
         composed("", form)
     assert refused.value.remedy
+
+
+def test_what_is_due_comes_back_as_far_as_there_is_room() -> None:
+    """Both stand on a page of four; a page without regrouping has no room for one, and says so."""
+    back = ("52 - 27", "2/8 + 3/8")
+    form = WishForm(number="4", denominators="4, 8", regrouping="1/2")
+    made = composed("", form, back=back)
+    assert set(back) <= {one.typed for one in read_sheet(made.typed).problems}
+    none = composed("", WishForm(number="4", denominators="4, 8", regrouping="0"), back=back[:1])
+    assert none.told[-1] == "52 - 27 is due to come back and finds no room beside these wishes."
+    assert len(read_sheet(none.typed).problems) == 4
+    one = composed("", WishForm(number="2", denominators="4, 8", regrouping="any"), back=back)
+    assert "52 - 27" in {problem.typed for problem in read_sheet(one.typed).problems}

@@ -26,7 +26,7 @@ def test_it_is_due_when_a_fifth_of_the_right_answers_would_be_gone() -> None:
         enough = one.band(DAY).share * 4
         assert one.band(one.due).share * 5 <= enough < one.band(one.due - timedelta(days=1)).share * 5
     assert [one.due for one in dues] == sorted({one.due for one in dues})
-    assert _only(7, known=0).due == DAY + timedelta(days=LATEST)
+    assert _only(5, known=0).due == DAY + timedelta(days=LATEST)
 
 
 def test_the_band_is_of_the_courses() -> None:

@@ -32,6 +32,10 @@ Review = Annotated[
         "--review", metavar="SKILL", help="An earlier skill that comes back: fractions, tens, opened-wholes."
     ),
 ]
+Back = Annotated[
+    list[str] | None,
+    typer.Option("--back", metavar="PROBLEM", help="A problem that comes back as it is typed here."),
+]
 Faded = Annotated[
     bool, typer.Option("--faded", help="Begin with a worked example whose last line is left out.")
 ]
@@ -64,6 +68,7 @@ def run(
     strategy: Strategy = "",
     minutes: Minutes = None,
     review: Review = None,
+    back: Back = None,
     faded: Faded = False,
     seed: Seed = USUAL.seed,
     not_again: NotAgain = None,
@@ -89,6 +94,7 @@ def run(
                 strategy=strategy,
                 minutes=minutes,
                 review=review or (),
+                back=back or (),
                 faded=faded,
                 seed=seed,
                 not_again=not_again or (),

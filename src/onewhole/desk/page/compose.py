@@ -25,7 +25,7 @@ from onewhole.sheets.learning import Doubt, doubts, most, name_of
 from onewhole.sheets.numbers_for import Wanted, numbers_for
 from onewhole.sheets.page_program import Crowded, page_program
 from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
-from onewhole.sheets.review import reviewed
+from onewhole.sheets.review import apart_from, reviewed
 from onewhole.sheets.wishes import Wishes
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.statement import Statement
@@ -189,7 +189,7 @@ def _choice(
         if solution is None:
             return None
         wanted = [
-            Wanted(place, count, every.members(kind))
+            Wanted(place, count, apart_from(wishes.back, every.members(kind)))
             for place, (kind, count) in enumerate(zip(every.kinds, solution.counts, strict=False))
             if count
         ]

@@ -24,8 +24,9 @@ class TypedWishes:
     """Wishes as typed; None and empty mean the usual.
 
     ``denominators`` are numbers with commas or blanks between them, ``regrouping`` is a share such as 2/3,
-    or ``any``. ``not_again`` are sheets whose problems do not come again. ``answers`` are those of a class to
-    the sheet ``after``: what they leave open is asked.
+    or ``any``. ``back`` are problems that come back as typed. ``not_again`` are sheets whose
+    problems do not come again. ``answers`` are those of a class to the sheet ``after``: what they leave open
+    is asked.
     """
 
     skill: str = USUAL.skill.value
@@ -36,6 +37,7 @@ class TypedWishes:
     strategy: str = ""
     minutes: int | None = None
     review: Sequence[str] = ()
+    back: Sequence[str] = ()
     faded: bool = False
     seed: int = USUAL.seed
     not_again: Sequence[Path] = ()
@@ -64,6 +66,7 @@ def parse_wishes(typed: TypedWishes) -> Wishes:
         minutes=typed.minutes,
         avoid=tuple(problem.typed for night in nights for problem in sheet_in(night).problems),
         review=tuple(_one_of(Review, "review", one) for one in typed.review),
+        back=tuple(typed.back),
         faded=typed.faded,
         questions=_asked(typed.after, typed.answers) if typed.after and typed.answers else (),
         seed=typed.seed,

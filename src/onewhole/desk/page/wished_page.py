@@ -1,6 +1,7 @@
 """A page composed by wishes at the page desk, under the header that stands there."""
 
 from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
@@ -8,6 +9,8 @@ from onewhole.desk.page import compose
 from onewhole.desk.page.parse_wishes import TypedWishes, parse_wishes
 from onewhole.errors import InputError
 from onewhole.problems.needs import needs
+from onewhole.sheets.clash import ClashError
+from onewhole.sheets.composed import Composed
 from onewhole.sheets.header import Header
 from onewhole.sheets.reading import lines_of, read_sheet
 from onewhole.sheets.settings import header_of, setting_named
@@ -18,6 +21,8 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _N = TypeVar("_N", bound=int | None)
 
+#: What is said of a problem that is due and finds no room.
+_NO_ROOM = "{} is due to come back and finds no room beside these wishes."
 #: So many letters of a recipe may tell what does not come again.
 ROOM_TO_AVOID = 2000
 
@@ -56,12 +61,14 @@ def composed(
     *,
     not_again: Sequence[str] = (),
     questions: Sequence[OpenQuestion] = (),
+    back: Sequence[str] = (),
 ) -> Composition:
     r"""Return a page composed by wishes. Of what was ``typed`` the settings stay, and no problem.
 
     ``not_again`` are typed sheets, the latest last, whose problems do not come again, as far back as a recipe
-    has room for them; ``questions`` are those that the class's answers left open. Raises WishError for what
-    cannot be read or met, in plain words, with the nearest that can be met.
+    has room for them; ``questions`` are those that the class's answers left open; ``back`` are problems of
+    skills that are due, taken as far as they find room. Raises WishError for what cannot be read or met, in
+    plain words, with the nearest that can be met.
 
     >>> made = composed("title: Kites\n\n1. 5 - 2", WishForm(number="3", denominators="4"))
     >>> made.typed.splitlines()[0], len(made.told) > 1
@@ -69,10 +76,20 @@ def composed(
     """
     header, wishes = read_wishes(typed, form)
     avoid = tuple(_avoided(not_again, wishes))
-    made = compose.compose(replace(wishes, avoid=avoid, questions=tuple(questions)), header=header)
+    asked = replace(wishes, avoid=avoid, questions=tuple(questions))
+    made, told = _coming_back(asked, header, tuple(back)[: wishes.number - 1])
     recipe = made.sheet.header.recipe
     plain = replace(made.sheet, header=replace(made.sheet.header, recipe=""))
-    return Composition(write_sheet(plain), compose.told(made), recipe)
+    return Composition(write_sheet(plain), (*compose.told(made), *told), recipe)
+
+
+def _coming_back(wishes: Wishes, header: Header, back: tuple[str, ...]) -> tuple[Composed, tuple[str, ...]]:
+    """Compose with what comes back, as much of it as the other wishes leave room for; say what found none."""
+    for count in range(len(back), 0, -1):
+        with suppress(ClashError):
+            made = compose.compose(replace(wishes, back=back[:count]), header=header)
+            return made, tuple(map(_NO_ROOM.format, back[count:]))
+    return compose.compose(wishes, header=header), tuple(map(_NO_ROOM.format, back))
 
 
 def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:

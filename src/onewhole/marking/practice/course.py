@@ -55,9 +55,11 @@ class Course:
         return self.lucky + knows * (MILLION - self.lapses - self.lucky) // MILLION
 
 
+#: So many per cent of its half-life a skill lasts longer after each night of practice.
+GROWS = 15
 #: Every course; which of them a class takes is learned from its nights.
 COURSES = tuple(
-    Course(*numbers) for numbers in product((120_000, 500_000), (7, 25, 90), (5, 40), range(len(SHOWS)))
+    Course(*numbers) for numbers in product((120_000, 500_000), (5, 15, 45, 150), (GROWS,), range(len(SHOWS)))
 )
 
 

@@ -7,6 +7,7 @@ from markupsafe import Markup
 from onewhole.desk.classes.class_records import sheet_typed
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page
+from onewhole.desk.page.class_due import problems_due
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
@@ -21,7 +22,7 @@ TYPED = ("typed",)
 REMEDY = (*TYPED, "act", "label", "value")
 MOVE = (*TYPED, "label", "line", "to", "by")
 FORM = ("kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
-WISHES = (*TYPED, *FORM, "sheet", "script")
+WISHES = (*TYPED, *FORM, "due", "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe", "saw")
 SET = (*SAVE, "day")
 PRINT = (*TYPED, "print")
@@ -117,13 +118,15 @@ def wished(request: PageRequest) -> Json | Redirect:
     read_wishes(typed, form)
     if sheet is not None:
         kept_pages.kept_versions(request.book, sheet)
-    again, left = request.field("again", ""), request.field("left", "")
+    again, left, due = (request.field(name, "") for name in ("again", "left", "due"))
+    today = request.app.today()
     home = request.at("page_desk.new") if sheet is None else request.at("page_desk.look", sheet=sheet)
 
     def run(_progress: Progress) -> Outcome:
         before = kept_pages.last_typed(file, room) if again else ()
         asks = questions_left(file, room) if left else ()
-        made = composed(typed, form, not_again=before, questions=asks)
+        back = problems_due(file, room, today) if due else ()
+        made = composed(typed, form, not_again=before, questions=asks, back=back)
         return Outcome(home, "The page is composed.", Draft(made.typed, made.told, made.recipe))
 
     job = request.app.jobs.start("A page is composed", home, run, again=True)
