@@ -32,7 +32,7 @@ HOW = (
     ),
     (
         "“7 in 10 (5 to 9)” means: asked one problem each, about 7 of 10 pupils would get it right, most "
-        "likely between 5 and 9 (in 83 to 97 of 100 cases, on invented classes). Whether a child forgot or "
+        "likely between 5 and 9 (in 81 to 97 of 100 cases, on invented classes). Whether a child forgot or "
         "slipped, no count can tell: look at the answers."
     ),
     (

@@ -4,7 +4,7 @@ Knowledge tracing (Corbett and Anderson 1995, User Modeling and User-Adapted Int
 memory) has one chance to learn and none to forget. Here what was learned halves in some days, and every night
 of practice makes those days more; and nobody knows which numbers hold for a pupil, so that a few courses
 stand side by side, each with its share. The numbers are our own, chosen in the lab for how well they foretell
-later nights; `docs/decisions` has the figures of what they were held against.
+later nights; `docs/decisions/0026` has the figures of what they were held against.
 """
 
 from dataclasses import dataclass
