@@ -64,20 +64,26 @@ def _fits(found: Statement | None) -> bool:
 
 
 def review(
-    models: Sequence[Statement], earlier: Iterable[Statement], taken: Collection[Statement], *, skip: int = 0
+    models: Sequence[Statement],
+    earlier: Iterable[Statement],
+    taken: Collection[Statement],
+    *,
+    due: Sequence[Statement] = (),
+    skip: int = 0,
 ) -> Statement | None:
     """Return one review problem with new numbers, or None without any.
 
-    It is parallel to a problem of an ``earlier`` sheet, one without regrouping first, then an addition; with
-    no earlier sheet it is parallel to the earlier skill of the first of the ``models`` that has one. None is
-    in ``taken``. ``skip`` passes over so many, for another group or pupil.
+    It is parallel to the first that can be of problems whose skill is ``due``; without any, to a problem of
+    an ``earlier`` sheet, one without regrouping first, then an addition; with no earlier sheet it is parallel
+    to the earlier skill of the first of the ``models`` that has one. None is in ``taken``. ``skip`` passes
+    over so many, for another group or pupil.
 
     Source of coming back to earlier content: Pashler and others (2007), as quoted in their official summary;
     that spacing shows in a class is not certain (Ebersbach and Barzagar Nazari 2020, abstract).
     """
     simple = sorted(earlier, key=_hard)
     steps = (step for model in models if (step := earlier_skill(model)))
-    for model in (*simple, *steps):
+    for model in (*due, *simple, *steps):
         found = next(islice((one for one in parallel(model) if one not in taken), skip, None), None)
         if found is not None:
             return found

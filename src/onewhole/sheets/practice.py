@@ -61,6 +61,7 @@ def practice(
     *,
     patterns: Sequence[str] = (),
     earlier: Sequence[Statement] = (),
+    due: Sequence[Statement] = (),
     find_slip: bool = False,
     count: int | None = None,
     skip: int = 0,
@@ -69,8 +70,9 @@ def practice(
 
     ``models`` come in order of importance: each gives one problem in turn, those first on which one of the
     open ``patterns`` shows and is told apart; of each model's parallels, too, those are taken. A parallel of
-    a word problem is told as a story. One of the ``count`` problems is a review: from ``earlier``, or of a
-    skill before tonight's (:func:`onewhole.sheets.earlier_skill.review`). With ``find_slip`` a wrong worked
+    a word problem is told as a story. One of the ``count`` problems is a review: of a skill
+    that is ``due``, from ``earlier``, or of a skill before tonight's
+    (:func:`onewhole.sheets.earlier_skill.review`). With ``find_slip`` a wrong worked
     example of an open pattern stands last; it has no place on a first night. ``skip`` passes over so many
     parallels, so that two groups practise on different numbers. Without a ``count`` there are 6 problems, and
     4 above a slip to find. ``words`` is the instruction at the top. The page climbs from easy to hard, so
@@ -88,7 +90,7 @@ def practice(
         count = BESIDE_A_SLIP if find_slip else PRACTICE
     order = sorted(models, key=lambda model: not settles(model.statement, patterns))
     asked = [model.statement for model in models]
-    back = review(asked, earlier, asked, skip=skip)
+    back = review(asked, earlier, asked, due=due, skip=skip)
     told = {} if back is None else {back: False}
     told |= _chosen(order, patterns, count - len(told), skip, beside=tuple(told))
     if set(told) <= {back}:

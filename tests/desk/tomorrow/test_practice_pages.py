@@ -4,9 +4,10 @@ import pytest
 
 from onewhole.desk.marking.mark import Marked, mark
 from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
-from onewhole.problems.needs import needs
+from onewhole.problems.needs import Operation, needs
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.writing import write_sheet
+from onewhole.statements.reading import read_statement
 
 SHEET = "title: Kite tails\n\n1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n3. 8 3/6 - 4 4/6\n"
 ANSWERS = "pupil,1,2,3\nK01,3 5/8,5 1/8,4 1/6\nK02,3 5/8,4 7/8,3 5/6\n"
@@ -64,6 +65,30 @@ def test_a_problem_comes_back_from_an_earlier_sheet(marked: Marked) -> None:
     for page in practice_pages(marked, Tomorrow()):
         (back,) = [one for one in page.practice.sheet.problems if one.label == page.practice.review]
         assert needs(back.statement).denominators in {(6,), (8,)}
+
+
+def test_a_skill_that_is_due_comes_back_before_any_earlier_sheet(marked: Marked) -> None:
+    """Each page of a pupil has the pupil's own; who has none due has a problem of the earlier sheet."""
+    due = {"K01": (read_statement("3/8 ? 5/8"),)}
+    asked = Tomorrow(pupils=("K01", "K02"), earlier=(read_sheet("1. 2/10 + 3/10"),), due=due)
+    own, other = (page.practice for page in practice_pages(marked, asked)[2:])
+    (back,) = [one.statement for one in own.sheet.problems if one.label == own.review]
+    assert Operation.COMPARE in needs(back).operations
+    assert back != due["K01"][0]
+    (back,) = [one.statement for one in other.sheet.problems if one.label == other.review]
+    assert needs(back).denominators == (10,)
+
+
+def test_what_is_due_for_most_of_a_group_comes_back_on_its_page() -> None:
+    """Of six pupils four are due for comparing and two for whole numbers."""
+    night = mark(SHEET, "\n".join(["pupil,1,2,3", *(f"K{at:02},3 5/8,5 1/8,4 1/6" for at in range(1, 7))]))
+    comparing, whole = read_statement("3/8 ? 5/8"), read_statement("52 - 27")
+    due = {pupil.pupil: (whole, comparing) for pupil in night.marks.pupils[:2]}
+    due |= {pupil.pupil: (comparing,) for pupil in night.marks.pupils[2:]}
+    for page in practice_pages(night, Tomorrow(due=due)):
+        made = page.practice
+        (back,) = [one.statement for one in made.sheet.problems if one.label == made.review]
+        assert Operation.COMPARE in needs(back).operations
 
 
 def test_a_pupil_practises_what_that_pupil_missed(marked: Marked) -> None:

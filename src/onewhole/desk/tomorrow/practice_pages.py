@@ -2,8 +2,8 @@
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 
 from onewhole.desk.marking.mark import Marked
 from onewhole.errors import InputError
@@ -13,6 +13,7 @@ from onewhole.marking.grouping.missed import missed
 from onewhole.marking.reading.mark import PupilMarks, Verdict
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.practice import Practice, practice
+from onewhole.statements.statement import Statement
 from onewhole.writers.morning_page import kite_of
 
 INSTRUCTION = "Look at the pieces first. Then write each line."
@@ -29,7 +30,8 @@ class Tomorrow:
     """What a teacher asks of the practice pages.
 
     ``pupils`` are the codes of those who get a page of their own. ``earlier`` are sheets of earlier nights: a
-    problem comes back from them. ``find_slip`` says whether a wrong worked example stands on each page; None
+    problem comes back from them, unless a skill is ``due``: by pupil problems of skills that are, the first
+    first. ``find_slip`` says whether a wrong worked example stands on each page; None
     leaves it to whether there was an earlier night, for on the first one there is none.
 
     >>> Tomorrow().finds_slip
@@ -39,6 +41,7 @@ class Tomorrow:
     pupils: tuple[str, ...] = ()
     earlier: tuple[Sheet, ...] = ()
     find_slip: bool | None = None
+    due: Mapping[str, tuple[Statement, ...]] = field(default_factory=dict)
 
     @property
     def finds_slip(self) -> bool:
@@ -76,7 +79,9 @@ def practice_pages(marked: Marked, asked: Tomorrow) -> tuple[PracticePage, ...]:
 def _of_groups(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
     for at, group in enumerate(marked.groups):
         findings = [found for found in marked.findings if found.pupil in group.pupils]
-        made = _practice(marked, asked, missed(group, marked.marks), findings, skip=at)
+        made = _practice(
+            marked, asked, missed(group, marked.marks), findings, due=_due(asked, group.pupils), skip=at
+        )
         if made is not None:
             yield PracticePage(GroupPractice(group.name), kite_of(at), f"practice-{_plain(group.name)}", made)
 
@@ -87,14 +92,21 @@ def _of_pupils(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
         if pupil.pupil not in asked.pupils:
             continue
         group, seat = _seat(marked, pupil.pupil)
-        made = _practice(marked, asked, _missed(pupil), [found], skip=len(marked.groups) + seat)
+        own = _due(asked, (pupil.pupil,))
+        made = _practice(marked, asked, _missed(pupil), [found], due=own, skip=len(marked.groups) + seat)
         if made is not None:
             file = _unused(f"pupil-{_plain(pupil.pupil)}".rstrip("-"), files)
             yield PracticePage(PupilPractice(pupil.pupil), kite_of(group), file, made)
 
 
 def _practice(
-    marked: Marked, asked: Tomorrow, labels: Sequence[str], findings: Iterable[Finding], *, skip: int
+    marked: Marked,
+    asked: Tomorrow,
+    labels: Sequence[str],
+    findings: Iterable[Finding],
+    *,
+    due: Sequence[Statement],
+    skip: int,
 ) -> Practice | None:
     problems = {problem.label: problem for problem in marked.sheet.problems}
     models = [problems[label] for label in labels] or list(reversed(marked.sheet.problems))
@@ -104,9 +116,16 @@ def _practice(
         INSTRUCTION,
         patterns=_open(findings),
         earlier=[problem.statement for sheet in asked.earlier for problem in sheet.problems],
+        due=due,
         find_slip=asked.finds_slip,
         skip=skip,
     )
+
+
+def _due(asked: Tomorrow, pupils: Iterable[str]) -> tuple[Statement, ...]:
+    """Return problems of the skills that are due, those of most pupils first, then in the pupils' order."""
+    many = Counter(one for code in pupils for one in asked.due.get(code, ()))
+    return tuple(sorted(many, key=lambda one: -many[one]))
 
 
 def _open(findings: Iterable[Finding]) -> tuple[str, ...]:
