@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes.bring_back import AHEAD_DAYS
 from onewhole.desk.classes.class_records import NightPage, NotThere, Store, open_book, set_night, start_room
 from onewhole.desk.classes.demo import fill_demo
 from onewhole.desk.classes.marked_nights import mark_missing
@@ -83,16 +84,16 @@ def test_a_week_without_a_night_is_shown_empty_and_one_to_come_is_shown(book: St
         week(book, 7, TODAY)
 
 
-def test_a_skill_comes_back_on_its_day_and_is_told_in_the_week_before(book: Store) -> None:
-    """Not a day sooner than six days before; not when it is on a page set since, also one still to come."""
-    taking = _set(book, TODAY - timedelta(days=6), "1. 7 2/6 - 3 5/6")
+def test_a_skill_that_is_due_is_told_two_weeks_ahead(book: Store) -> None:
+    """Not a day sooner; not when it is on a page set since, also one still to come."""
+    taking = _set(book, TODAY, "1. 7 2/6 - 3 5/6")
     _write(book, taking, "K01")
     mark_missing(book, 1, lambda _done, _of: None)
     day = next(day for day in map(TODAY.__add__, map(timedelta, range(120))) if week(book, 1, day).due)
     (due,) = week(book, 1, day).due
-    assert (due.skill.name, due.due - day) == ("TAKE_REGROUPED", timedelta(days=6))
+    assert (due.skill.name, due.due - day) == ("TAKE_REGROUPED", timedelta(days=AHEAD_DAYS))
     assert due.reason == f"Last on a page {due.days} days ago; 0 of 1 answers were right then."
-    assert due.told.endswith(f"; due on {due.due:%A}")
+    assert due.told.endswith(f"; due on {due.due:%A, %B} {due.due.day}")
     assert due.problem != "7 2/6 - 3 5/6"
     _set(book, day + timedelta(days=1), "1. 9 1/6 - 4 3/6")
     assert week(book, 1, day).due == ()

@@ -8,6 +8,7 @@ from onewhole.problems.needs import Operation, needs
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement
 
 SHEET = "title: Kite tails\n\n1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n3. 8 3/6 - 4 4/6\n"
 ANSWERS = "pupil,1,2,3\nK01,3 5/8,5 1/8,4 1/6\nK02,3 5/8,4 7/8,3 5/6\n"
@@ -83,8 +84,8 @@ def test_what_is_due_for_most_of_a_group_comes_back_on_its_page() -> None:
     """Of six pupils four are due for comparing and two for whole numbers."""
     night = mark(SHEET, "\n".join(["pupil,1,2,3", *(f"K{at:02},3 5/8,5 1/8,4 1/6" for at in range(1, 7))]))
     comparing, whole = read_statement("3/8 ? 5/8"), read_statement("52 - 27")
-    due = {pupil.pupil: (whole, comparing) for pupil in night.marks.pupils[:2]}
-    due |= {pupil.pupil: (comparing,) for pupil in night.marks.pupils[2:]}
+    due: dict[str, tuple[Statement, ...]] = dict.fromkeys(("K01", "K02"), (whole, comparing))
+    due |= dict.fromkeys(("K03", "K04", "K05", "K06"), (comparing,))
     for page in practice_pages(night, Tomorrow(due=due)):
         made = page.practice
         (back,) = [one.statement for one in made.sheet.problems if one.label == made.review]

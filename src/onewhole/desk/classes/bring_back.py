@@ -15,8 +15,8 @@ from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
 from onewhole.statements.statement import Statement
 
-#: A skill that is due within so many days is told; our own: in time for the pages of the week.
-AHEAD_DAYS = 6
+#: A skill that is due within so many days is told; our own: in time for the pages of this week and the next.
+AHEAD_DAYS = 13
 #: What stands beside the hints. Source: Pashler and others (2007), as quoted in their official summary; that
 #: it shows in a class is not certain (Ebersbach and Barzagar Nazari 2020, abstract).
 WHY = (
@@ -87,7 +87,7 @@ class BringBack:
 def bring_back(
     pages: Sequence[NightPage], left: NightSummaries, practised: Practised, today: date
 ) -> tuple[BringBack, ...]:
-    """Return the skills that are due by the end of the next six days, those due first first.
+    """Return the skills that are due within the next two weeks, those due first first.
 
     ``pages`` are the nights of a class by day, ``left`` their summaries, ``practised`` what they left.
     """
