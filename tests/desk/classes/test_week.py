@@ -93,7 +93,7 @@ def test_a_skill_that_is_due_is_told_two_weeks_ahead(book: Store) -> None:
     (due,) = week(book, 1, day).due
     assert (due.skill.name, due.due - day) == ("TAKE_REGROUPED", timedelta(days=AHEAD_DAYS))
     assert due.reason == f"Last on a page {due.days} days ago; 0 of 1 answers were right then."
-    assert due.told.endswith(f"; due on {due.due:%A, %B} {due.due.day}")
+    assert f"; due on {due.due:%A, %B} {due.due.day}" in due.told
     assert due.problem != "7 2/6 - 3 5/6"
     _set(book, day + timedelta(days=1), "1. 9 1/6 - 4 3/6")
     assert week(book, 1, day).due == ()
@@ -123,5 +123,5 @@ def test_the_demo_shows_each_place_a_night_can_be_in(tmp_path: Path) -> None:
     club = fill_demo(book, NOW)
     found = week(book, club.number, TODAY)
     assert [night.next for night in found.shown[0].nights] == [Next.DONE, Next.REGROUP, Next.SHOW]
-    assert (found.missing, len(found.due)) == (9, 1)
+    assert (found.missing, found.due[0].skill.name) == (9, "ADD")
     book.close()
