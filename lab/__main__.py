@@ -7,6 +7,7 @@ from concurrent.futures import Executor, ProcessPoolExecutor
 from pathlib import Path
 from time import perf_counter
 
+from lab.asking import asking
 from lab.page import written
 from lab.parts import FULL, QUICK, Size, compared, growing, grown, other_classes, usual_class
 from lab.published import lee_and_corter, siegler
@@ -15,6 +16,8 @@ from lab.term_table import term_part
 
 #: So many classes write a whole term.
 TERMS = 8
+#: So many classes are asked after each sort of page.
+ASKED = 40
 DOCS = Path(__file__).parents[1] / "docs" / "lab.md"
 
 
@@ -29,6 +32,7 @@ def measured(size: Size, pool: Executor | None = None) -> tuple[Part, ...]:
         lee_and_corter(size.steady, pool),
         siegler(),
         term_part(1 if size is QUICK else TERMS, pool),
+        asking(1 if size is QUICK else ASKED, pool),
     )
 
 
