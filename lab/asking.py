@@ -13,7 +13,7 @@ from functools import partial
 from itertools import islice
 from random import Random
 
-from lab.measures import Share, share
+from lab.measures import Share
 from lab.nights import CLASS, Night
 from lab.outside import written
 from lab.pages import composed, room12
@@ -166,7 +166,8 @@ def asking(classes: int, pool: Executor | None) -> Part:
 
 def _told(each: Sequence[OpenCase], settled: Way, goal: bool) -> tuple[str, ...]:
     def of(holds: Callable[[OpenCase, Settled], bool]) -> Share:
-        return share(each, lambda one: (said := settled(one)) is not None and holds(one, said))
+        found = [(said := settled(one)) is not None and holds(one, said) for one in each]
+        return Share(sum(found), len(found))
 
     wrongly = of(lambda one, said: not one.rightly(said))
     return (
