@@ -2,8 +2,9 @@
 
 After the page, the pupils whose case is open write the problems of `ask next`, and in another run as many
 blind ones, parallel to a problem of the page drawn by lot. A case counts as settled when a pattern is likely
-(two exact fits, the odds that are asked for), or when no steady idea, or one that is not listed, reaches
-those odds. Settling by the odds alone is told beside it.
+(two exact fits, one of them asked, at the odds that are asked for), when a steady idea that is not listed
+reaches those odds, or when no steady idea does and what was asked came out right. Settling by the odds alone
+is told beside it.
 """
 
 from collections.abc import Callable, Iterable, Sequence
@@ -29,7 +30,7 @@ from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.asked import AskedAnswer, asked_problem, with_asked
 from onewhole.marking.reading.class_answers import PupilTexts, read_texts
-from onewhole.marking.reading.mark import ClassMarks, mark_class
+from onewhole.marking.reading.mark import ClassMarks, Verdict, mark_class
 from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
 from onewhole.statements.statement import Statement
@@ -123,12 +124,19 @@ def _after(marks: ClassMarks, asked: dict[Pupil, tuple[Statement, ...]], seed: s
 
 
 def _twice(found: Finding) -> Settled | None:
-    """Tell what is settled by the rule for "likely"."""
+    """Tell what is settled by the rule for "likely", and by what was answered.
+
+    A pattern must be likely and fit an answer of the talk exactly; that there is no steady idea is settled
+    only where what was asked came out right.
+    """
+    asked = found.diagnosis.asked
     if found.status is Status.LIKELY:
-        return Settled(tuple(map(frozenset, found.diagnosis.alike)))
+        fits = any(one.exact for one in asked)
+        return Settled(tuple(map(frozenset, found.diagnosis.alike))) if fits else None
     if float(found.diagnosis.unlisted) >= CONFIDENT:
         return Settled((), unlisted=True)
-    return Settled((NONE,)) if _none(found) >= CONFIDENT else None
+    right = all(one.verdict in {Verdict.RIGHT, Verdict.FORM} for one in asked)
+    return Settled((NONE,)) if right and _none(found) >= CONFIDENT else None
 
 
 def _by_odds(found: Finding) -> Settled | None:
@@ -157,8 +165,8 @@ def asking(classes: int, pool: Executor | None) -> Part:
             rows.append((f"{words}: {way}", str(len(each)), *_told(each, settled, way in GOALS)))
     note = (
         "Of the pupils whose case the page leaves open; 8 in 100 of each class hold a steady idea that no "
-        "pattern describes. Settled: by the rule for likely, two exact fits, or no steady idea, or one that "
-        "is not listed, at the odds asked for. None is settled before."
+        "pattern describes. Settled: two exact fits, one of them asked; or a steady idea that is not listed; "
+        "or none, where what was asked came out right; at the odds asked for. None is settled before."
     )
     heads = ("page, and what is asked", "open", "settled", "rightly", "wrongly", f"goal: under {WRONGLY:.0%}")
     return Part("What asking settles", note, heads, tuple(rows))

@@ -6,12 +6,14 @@ from fractions import Fraction
 from itertools import islice
 
 from onewhole.findings.status import Status
+from onewhole.marking.diagnosis.asked import TalkPage
 from onewhole.marking.diagnosis.chances import Chances, chances
 from onewhole.marking.diagnosis.diagnosis import Weighed
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, kind_of
 from onewhole.marking.diagnosis.information import doubt, expected
 from onewhole.marking.diagnosis.likeliest_sets import LEAST
+from onewhole.marking.diagnosis.reply import RIGHT
 from onewhole.marking.diagnosis.weighing import WAYS, column
 from onewhole.marking.reading.expected import Expected, expect
 from onewhole.notations.text import text
@@ -116,9 +118,10 @@ def ask_next(
     patterns, of no steady idea and of one that no pattern describes will change, in millionths of a bit and
     whole numbers throughout (:mod:`~.information`). Nothing is asked of a pupil of whom no answer was read,
     nor where one of these reaches the odds asked for by itself; for a set of patterns it must be *likely* in
-    the ``findings`` too, where they are given: else a problem is asked on which it shows once more. A second
-    problem is of another kind. What the pupil was asked already is not asked again. Where ``pupils`` are
-    given, by code, nothing is worked out for the others.
+    the ``findings`` too, where they are given: else a problem is asked on which it shows once more. That there
+    is no steady idea stays open while an answer of a talk was wrong. A second problem is of another kind.
+    What the pupil was asked already is not asked again. Where ``pupils`` are given, by code, nothing is
+    worked out for the others.
     """
     likely = {one.pupil for one in findings or () if one.status is Status.LIKELY}
     cases = [
@@ -166,7 +169,7 @@ def _case(weighed: Weighed, at: int, *, likely: bool | None) -> _Case | None:
     held = {kind: sum(shares[place] for place in places) for kind, places in kinds.items()}
     top = max(held, key=held.__getitem__)
     again = None
-    if held[top] >= weighed.confident * whole:
+    if held[top] >= weighed.confident * whole and not (top is False and talk and _went_wrong(talk)):
         if likely is not False or not isinstance(top, tuple):
             return None
         again = kinds[top][0]
@@ -176,6 +179,11 @@ def _case(weighed: Weighed, at: int, *, likely: bool | None) -> _Case | None:
         if not isinstance(kind, tuple) or held[kind] * LEAST.denominator >= whole
     )
     return _Case(tuple(kept), again)
+
+
+def _went_wrong(talk: TalkPage) -> bool:
+    """Say whether an answer of a talk was wrong: then that there is no steady idea is not settled by it."""
+    return any(one is not None and one != RIGHT for one in talk.given)
 
 
 def _rows(table: Chances, ways: Sequence[Hypothesis]) -> _Rows:
