@@ -118,9 +118,9 @@ def ask_next(
     patterns, of no steady idea and of one that no pattern describes will change, in millionths of a bit and
     whole numbers throughout (:mod:`~.information`). Nothing is asked of a pupil of whom no answer was read,
     nor where one of these reaches the odds asked for by itself; for a set of patterns it must be *likely* in
-    the ``findings`` too, where they are given: else a problem is asked on which it shows once more. That there
-    is no steady idea stays open while an answer of a talk was wrong. A second problem is of another kind.
-    What the pupil was asked already is not asked again. Where ``pupils`` are given, by code, nothing is
+    the ``findings`` too, where they are given: else a problem is asked on which it shows once more. That
+    there is no steady idea stays open while an answer of a talk was wrong. A second problem is of another
+    kind. What the pupil was asked already is not asked again. Where ``pupils`` are given, by code, nothing is
     worked out for the others.
     """
     likely = {one.pupil for one in findings or () if one.status is Status.LIKELY}
