@@ -45,7 +45,7 @@ def with_wishes(marked: Marked, wishes: GroupWishes) -> Marked:
         marked.findings,
         marked.settings,
         known_before(marked.tonight, page_name(marked.sheet)),
-        sits=_sits(stand),
+        sits={code: sat for code, sat in _sits(stand).items() if places.get(code, sat) is not None},
         places=places,
     )
     return replace(marked, seating=made)

@@ -122,7 +122,8 @@ def _group_now(found: MarkedNight, words: dict[str, PlaceChosen], code: str) -> 
         else None
         for pupil, word in words.items()
     }
-    word = replace(found.overrides, places={**found.overrides.places, **put})
+    sits = {pupil: sat for pupil, sat in found.overrides.sits.items() if put.get(pupil, sat) is not None}
+    word = replace(found.overrides, places={**found.overrides.places, **put}, sits=sits)
     after = with_overrides(found.said, word)
     return next(group.name for group in after.groups if code in group.pupils)
 

@@ -31,7 +31,10 @@ class Overrides:
 
 
 def overrides_of(corrections: Sequence[Correction]) -> Overrides:
-    """Return the last word on each thing; a later one takes an earlier one back."""
+    """Return the last word on each thing; a later one takes an earlier one back.
+
+    Who was let go has no kept seat any more, and sits where the answers say until the groups are shown again.
+    """
     aside: dict[str, bool] = {}
     places: dict[str, Sat | None] = {}
     sits: dict[str, Sat] = {}
@@ -42,6 +45,8 @@ def overrides_of(corrections: Sequence[Correction]) -> Overrides:
             case PlaceChosen(group, stays):
                 how = Stay.ALWAYS if stays else Stay.TONIGHT
                 places[one.code] = Sat(group.name, group.talk, group.id, how) if group else None
+                if group is None:
+                    sits.pop(one.code, None)
             case SeatKept(group, stays):
                 how = Stay.ALWAYS if stays else Stay.FREE
                 sits[one.code] = Sat(group.name, group.talk, group.id, how)
