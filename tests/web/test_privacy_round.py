@@ -113,7 +113,9 @@ ELSEWHERE = [place for place in DataPlace if place.value.where not in {Where.TAB
 LISTED: dict[DataPlace, Callable[[Any], bool]] = {
     DataPlace.PUPILS: lambda held: held["name"] == "NAME",
     DataPlace.ANSWERS: lambda held: [row["text"] for row in held["answers"]] == ["ANSWER", "5 4/6", "3 1/4"],
-    DataPlace.CORRECTIONS: lambda held: {row["of"] for row in held["corrections"]} == {"reading", "finding"},
+    DataPlace.CORRECTIONS: lambda held: (
+        {row["of"] for row in held["corrections"]} == {"reading", "finding", "place"}
+    ),
     DataPlace.ASKED_ANSWERS: lambda held: [row["wrote"] for row in held["asked_answers"]] == ["ANSWER", ""],
     DataPlace.FINDINGS: lambda held: held["findings"]["nights"][0]["answers"].startswith("1: wrong"),
     DataPlace.GIVEN_OUT: lambda held: held["given_out"][0]["what"] == "the table of NAME",
