@@ -15,7 +15,7 @@ from lab.table import Part, plain
 from lab.term_table import term_part
 
 #: So many classes write a whole term.
-TERMS = 8
+TERMS = 5
 #: So many classes are asked after each sort of page.
 ASKED = 40
 DOCS = Path(__file__).parents[1] / "docs" / "lab.md"

@@ -12,6 +12,7 @@ from onewhole.findings.status import Status
 from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.chances import MILLION
 from onewhole.marking.diagnosis.history import PupilNight
+from onewhole.misconceptions.catalogue import patterns
 from onewhole.store.opening import Store
 
 #: How the findings of the program are known.
@@ -28,6 +29,7 @@ _WAYS: Mapping[tuple[str, ...], str] = {
     ("shaky",): "slips often",
     ("scattered",): "tries one way after another",
 }
+_LISTED = frozenset(one.id for one in patterns())
 _VERDICTS = {
     "r": "right",
     "f": "right, in another form than was asked for",
@@ -102,11 +104,17 @@ def _answer(label: str, verdict: str, fits: tuple[str, ...]) -> str:
 def _carried(left: PupilNight) -> str:
     """Say what the next night takes for likely, in hundredths."""
     named = [
-        f"{_WAYS.get(names) or ' with '.join(names)} {share * HUNDRED // MILLION} in 100"
+        f"{_called(names)} {share * HUNDRED // MILLION} in 100"
         for names, share in left.named()
         if share * HUNDRED >= MILLION
     ]
     return f"What the next night is weighed with: {', '.join(named)}." if named else ""
+
+
+def _called(names: tuple[str, ...]) -> str:
+    if way := _WAYS.get(names):
+        return way
+    return " with ".join(names) if _LISTED.issuperset(names) else "a steady idea that is not listed"
 
 
 def _said(mine: PupilSummary) -> str:
