@@ -151,8 +151,8 @@ def test_print(onewhole: Terminal, sheet: Path, tmp_path: Path) -> None:
 def test_mark(onewhole: Terminal, sheet: Path, answers: Path) -> None:
     """Problems, pupils and groups, and the caution that goes with them."""
     found = onewhole("mark", sheet, answers, "--json").data
-    assert list(found) == ["problems", "pupils", "groups", "caution"]
-    assert found["caution"] == CAUTION
+    assert list(found) == ["problems", "pupils", "groups", "changes", "caution"]
+    assert (found["changes"], found["caution"]) == ([], CAUTION)
     assert found["problems"] == [
         {"label": "1", "right": 2, "tried": 2},
         {"label": "2", "right": 1, "tried": 2},
@@ -170,7 +170,8 @@ def test_mark(onewhole: Terminal, sheet: Path, answers: Path) -> None:
         "finding": pupils[1]["finding"],
     }
     finding = pupils[1]["finding"]
-    assert list(finding) == ["status", "patterns", "evidence", "against", "odds", "ask_next", "caution"]
+    keys = ["status", "patterns", "evidence", "against", "odds", "not_listed", "ask_next", "caution"]
+    assert list(finding) == keys
     assert (finding["status"], finding["patterns"], finding["evidence"]) == ("likely", ["A01"], ["2", "3a"])
     assert (finding["against"], finding["ask_next"], finding["caution"]) == ([], [], CAUTION)
     assert finding["odds"][0] == {"patterns": ["A01"], "probability": finding["odds"][0]["probability"]}
@@ -179,7 +180,8 @@ def test_mark(onewhole: Terminal, sheet: Path, answers: Path) -> None:
     assert [answer["written"] for answer in pupils[2]["answers"]] == ["-", "smudge", ""]
     groups = found["groups"]
     assert isinstance(groups, list)
-    assert all(list(group) == ["name", "pupils", "because"] for group in groups)
+    keys = ["id", "name", "about", "meets", "pupils", "ideas", "because"]
+    assert all(list(group) == keys for group in groups)
     assert sorted(pupil for group in groups for pupil in group["pupils"]) == ["K01", "K02", "K03"]
 
 
