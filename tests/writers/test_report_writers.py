@@ -64,11 +64,11 @@ def test_answers_fit_and_a_child_never_has(pupil: str) -> None:
 
 
 def test_the_first_sentence_says_how_much_it_is() -> None:
-    """Likely, likely against one, no steady pattern, a slip, nothing wrong, nothing at all, possible."""
+    """Likely, likely against one, steady but not listed, a slip, nothing wrong, nothing read, possible."""
     assert [found(_of(f"K0{at}"))[0] for at in range(1, 8)] == [
         "Answers fit A04 (a whole always gives ten pieces).",
         "Answers fit A01 (takes the smaller number of pieces from the larger).",
-        "No steady pattern: talk with the child.",
+        "Steady, and not one of ours: ask the child to show it.",
         "What is wrong may be slips.",
         "No wrong answer was read.",
         "No answer could be read, so nothing can be said.",
@@ -220,7 +220,7 @@ def test_the_object_has_the_rows_and_is_json() -> None:
     made = report_object(_of("K01"))
     text = json.loads(json.dumps(made, default=float))
     assert list(text) == [
-        *("pupil", "finding", "sets", "together", "no_steady_pattern", "problems", "earlier"),
+        *("pupil", "finding", "sets", "together", "no_steady_pattern", "rule", "problems", "earlier"),
         *("held_since", "withdrawn", "caution"),
     ]
     assert text["sets"] == [["A04"]]
