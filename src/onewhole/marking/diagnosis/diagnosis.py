@@ -148,16 +148,17 @@ def weigh(
         priors = tuple(one.priors() for one in expected)
         answered = zip(codes, expected, given, likely, strict=True)
         after = {code: one.after(row).rounded() for code, one, cells, row in answered if any(cells)}
-    apart = TOLD_APART_BY_NIGHTS if histories else TOLD_APART
+    known_before = histories.of if histories else {}
+    apart = [TOLD_APART_BY_NIGHTS if pupil.pupil in known_before else TOLD_APART for pupil in marks.pupils]
     weighed = tuple(map(weights, priors, likely))
     found = tuple(
-        _diagnosis(marks, page, at, (row, shares), confident, asked=talks.get(at), apart=apart)
+        _diagnosis(marks, page, at, (row, shares), confident, asked=talks.get(at), apart=apart[at])
         for at, (row, shares) in enumerate(zip(given, weighed, strict=True))
     )
     before = {}
     for at in talks:
         row = weights(priors[at], alone[at])
-        said = _diagnosis(marks, page, at, (given[at], row), confident, apart=apart)
+        said = _diagnosis(marks, page, at, (given[at], row), confident, apart=apart[at])
         before[marks.pupils[at].pupil] = BeforeTalk(said, row)
     return Weighed(
         page,
