@@ -9,7 +9,7 @@ from time import perf_counter
 
 from lab.asking import asking
 from lab.page import written
-from lab.parts import FULL, QUICK, Size, compared, growing, grown, other_classes, usual_class
+from lab.parts import FULL, QUICK, Size, compared, growing, grown, other_classes, outside, usual_class
 from lab.published import lee_and_corter, siegler
 from lab.table import Part, plain
 from lab.term_table import term_part
@@ -26,6 +26,7 @@ def measured(size: Size, pool: Executor | None = None) -> tuple[Part, ...]:
     seen = grown(size, pool)
     return (
         *usual_class(size, pool),
+        outside(size, pool),
         other_classes(size, pool),
         growing(seen),
         compared(seen),

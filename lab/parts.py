@@ -19,13 +19,15 @@ from lab.measures import (
     wrongly_given,
 )
 from lab.nights import Night, Typed, all_seen
+from lab.outside import RULES
 from lab.pages import composed, look_alikes, random_page, room12
 from lab.pupils import Kind
 from lab.rates import OTHERWISE, USUAL
 from lab.table import Part, held, percent
 from lab.trials import Trial
 
-WRONGLY, ECE = 0.02, 0.05
+WRONGLY, ECE, NAMED, ECE_OUTSIDE = 0.02, 0.05, 0.03, 0.08
+SURE_OF, LIKELIER = 0.9, 0.5
 TEN = 10
 
 
@@ -93,7 +95,14 @@ def goals(trials: Sequence[Trial]) -> Part:
         )
         for kind in (Kind.SOUND, Kind.SHAKY, Kind.SCATTERED)
     ]
+    sound = [one for one in trials if one.kind is Kind.SOUND]
     rows = (
+        (
+            "sound pupils who are shown any named pattern",
+            percent(share(sound, lambda one: one.names)),
+            "3 % at most",
+            held(share(sound, lambda one: one.names).value <= NAMED),
+        ),
         (
             "without a steady idea, said to fit one",
             percent(wrongly),
@@ -151,6 +160,51 @@ def other_classes(size: Size, pool: Executor | None) -> Part:
         "The marking is the same and knows nothing of it. Named first: where the idea can show three times."
     )
     return Part("If the class is not as supposed", note, heads, tuple(rows))
+
+
+def outside(size: Size, pool: Executor | None) -> Part:
+    """Measure classes in which one pupil in ten has a steady rule that no pattern describes."""
+    trials = all_seen(
+        Night((room12(),), size.otherwise, OTHERWISE["10 % outside the catalogue"], "outside"), pool
+    )
+    out = [one for one in trials if one.kind is Kind.OUTSIDE]
+    wrongly, error = share(out, lambda one: one.likely), calibration_error(ideas_said(trials))
+    modelled = calibration_error(ideas_said([one for one in trials if one.kind is not Kind.OUTSIDE]))
+    rows = (
+        ("said to fit a listed pattern", percent(wrongly), "3 % at most", held(wrongly.value <= NAMED)),
+        (
+            "odds of 0.9 or more for a listed pattern",
+            percent(share(out, lambda one: one.together >= SURE_OF)),
+            "",
+            "",
+        ),
+        ("a listed pattern named at all", percent(share(out, lambda one: one.names)), "", ""),
+        ("a steady idea that is not listed likelier than not", percent(share(out, _unlisted)), "", ""),
+        (
+            "the same of pupils without any steady idea",
+            percent(share([one for one in trials if not one.steady and one not in out], _unlisted)),
+            "",
+            "",
+        ),
+        (
+            "calibration error of ideas, all pupils",
+            f"{error:.3f}",
+            "0.08 at most",
+            held(error <= ECE_OUTSIDE),
+        ),
+        (
+            "calibration error of ideas, pupils of the kinds modelled",
+            f"{modelled:.3f}",
+            "0.05 at most",
+            held(modelled <= ECE),
+        ),
+    )
+    note = f"{len(out)} pupils who follow one of {len(RULES)} rules of our own making (lab/outside.py)."
+    return Part("Pupils with a steady idea that is not listed", note, ("what", "measured", "goal", ""), rows)
+
+
+def _unlisted(one: Trial) -> bool:
+    return one.unlisted >= LIKELIER
 
 
 #: For the comparison of pages: subtracting only, and many steady pupils, so that fewer classes are enough.

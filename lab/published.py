@@ -8,7 +8,7 @@ from lab.observed import FILE, Observed, observed
 from lab.pages import composed, in_columns
 from lab.pupils import COLUMNS, SUBTRACTING, steady_pupils
 from lab.rates import USUAL
-from lab.right_wrong import diagnosed
+from lab.right_wrong import ceiling, diagnosed
 from lab.table import Part, percent
 from lab.trials import Trial, problems, trials
 
@@ -30,13 +30,34 @@ def lee_and_corter(steady: int, pool: Executor | None) -> Part:
         among = sum(one.named for one in told) / len(told)
         pupils = steady_pupils(USUAL, ideas, steady, "published")
         scores = diagnosed(pupils, problems(page), ideas, "published 0")
-        rows.append((words, str(len(ideas)), str(len(told)), percent(whole), percent(among), percent(scores)))
+        most = ceiling(problems(page), ideas)
+        rows.append(
+            (
+                words,
+                str(len(ideas)),
+                str(len(told)),
+                percent(whole),
+                percent(among),
+                percent(scores),
+                percent(most),
+            )
+        )
     return Part(
         "Steady pupils on a page of 12 built for the patterns",
         "Published (Lee & Corter 2011, subtraction in columns): 99 % right with items built for the bugs, "
         "about 85 % from right and wrong alone. Right: naming one of k that fit equally well counts 1/k. "
-        "Among: the true one is among them. Their set of bugs is not the same as ours.",
-        ("problems", "ideas", "pupils", "right", "among", "from right and wrong alone"),
+        "Among: the true one is among them. The most that could be: from right and wrong alone, ideas that "
+        "are wrong on the same problems cannot be told apart by anybody; were nobody to slip, so many in a "
+        "hundred could be named. Their set of bugs is not the same as ours.",
+        (
+            "problems",
+            "ideas",
+            "pupils",
+            "right",
+            "among",
+            "from right and wrong alone",
+            "the most that could be",
+        ),
         tuple(rows),
     )
 

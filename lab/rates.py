@@ -75,4 +75,13 @@ OTHERWISE = {
     "every idea comes and goes": replace(USUAL, come_and_go=1.0),
     "scattered pupils doubled": replace(USUAL, scattered=0.26),
     "10 % take two ideas in turn": replace(USUAL, in_turn=0.1),
+    "10 % use an idea on some problems only": replace(USUAL, partly=0.1),
+    "10 % outside the catalogue": replace(USUAL, outside=0.1),
+    "no steady idea at all": replace(USUAL, subtracting=0.0, adding=0.0, paired=0.0),
+    "60 % with a steady idea": replace(
+        USUAL, subtracting=0.45, adding=0.1, paired=0.05, shaky=0.12, scattered=0.08
+    ),
+    "10 % of answers with two digits in each other's place": replace(USUAL, transposed=0.1),
+    "15 % blanks": replace(USUAL, blank=0.15),
+    "other forms in 40 %": replace(USUAL, other_form=0.4),
 }

@@ -12,6 +12,7 @@ from lab.steps import page_of
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import Expected, expect
 from onewhole.marking.reading.mark import Verdict, mark
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.problem import Problem
 
 WRONG_IF_SHOWN = 0.92
@@ -69,3 +70,14 @@ def diagnosed(pupils: Sequence[Pupil], page: Sequence[Problem], ideas: Sequence[
     told = [one for one in pupils if one.ideas[0] in shows]
     found = [weigh(shows, right_and_wrong(one, expected, seed)).credit(one.ideas[0]) for one in told]
     return sum(found) / len(found)
+
+
+def ceiling(page: Sequence[Problem], ideas: Sequence[str]) -> float:
+    """Return how many ideas in a hundred right and wrong alone can name at most, when nobody slips.
+
+    Ideas that are wrong on just the same problems have one row between them, and 1 of k of them is named; an
+    idea that is wrong nowhere cannot be seen.
+    """
+    rows = {key: tuple(bool(by_id(key).slip(one.statement)) for one in page) for key in ideas}
+    seen = {key: row for key, row in rows.items() if any(row)}
+    return len(set(seen.values())) / len(seen) if seen else 0.0

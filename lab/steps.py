@@ -99,13 +99,13 @@ def _written(pen: Pen, statement: Statement) -> str:
 
 def _steady_idea(pen: Pen, statement: Statement) -> str:
     """Return the steady idea that acts here, unless the pupil is back at the right way; "" for none."""
-    acting = [key for key in pen.pupil.ideas if _used(pen.pupil, statement) and by_id(key).slip(statement)]
+    acting = [key for key in pen.pupil.ideas if used(pen.pupil, statement) and by_id(key).slip(statement)]
     if not acting or pen.happens(pen.pupil.back):
         return ""
     return pen.chance.choice(acting) if pen.pupil.kind is Kind.IN_TURN else acting[0]
 
 
-def _used(pupil: Pupil, statement: Statement) -> bool:
+def used(pupil: Pupil, statement: Statement) -> bool:
     """Say whether a pupil uses an idea on a problem of this sort at all."""
     first = numbers_of(statement)[0]
     finest = min(number.ladder.finest for number in numbers_of(statement))

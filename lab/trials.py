@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from lab.pupils import Kind, Pupil
-from lab.steps import page_of
+from lab.steps import page_of, used
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.reading.class_answers import PupilTexts, read_texts
@@ -25,7 +25,8 @@ class Trial:
     page (a page says nothing of an idea that it cannot show), and ``acts`` counts the problems on which one
     could. ``odds`` is what the diagnosis says of each set of ideas, ``alike`` the sets that it cannot tell
     from its best, with ``together`` the odds that the pupil has one of them (and maybe another beside it),
-    and ``likely`` whether the finding says "likely".
+    and ``likely`` whether the finding says "likely". ``names`` says whether it names any pattern at all, and
+    ``unlisted`` are the odds of a steady idea that is not listed.
     """
 
     kind: Kind
@@ -36,6 +37,8 @@ class Trial:
     alike: tuple[Ideas, ...]
     together: float
     likely: bool
+    names: bool = False
+    unlisted: float = 0.0
 
     @property
     def none(self) -> float:
@@ -92,10 +95,15 @@ def _trial(one: Pupil, found: Finding, page: Sequence[Problem]) -> Trial:
         tuple(frozenset(patterns) for patterns in said.alike),
         float(said.together),
         found.status is Status.LIKELY,
+        bool(found.patterns),
+        float(said.unlisted),
     )
 
 
 def truth_on(one: Pupil, page: Sequence[Problem]) -> tuple[Ideas, int]:
     """Return the steady ideas of a pupil that can act on a page, and on how many problems one can."""
-    acting = [{key for key in one.ideas if by_id(key).slip(problem.statement)} for problem in page]
+    acting = [
+        {key for key in one.ideas if used(one, problem.statement) and by_id(key).slip(problem.statement)}
+        for problem in page
+    ]
     return frozenset().union(*acting), sum(map(bool, acting))
