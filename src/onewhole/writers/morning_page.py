@@ -41,7 +41,8 @@ from onewhole.writers.printed import Json, Printed
 
 #: The shapes of kites, for groups in their order.
 KITES = ("diamond", "delta", "box", "sled", "hexagon", "house")
-EXAMPLES = 2
+#: Worked problems for each group; one where there are so many groups that the page would not hold two.
+EXAMPLES, MANY_GROUPS = 2, 6
 
 
 def kite_of(at: int) -> str:
@@ -75,7 +76,10 @@ def morning_page(
         "evidence": f"{_evidence(marks, items)} {_meetings(groups, meets)}",
         "caution": CAUTION,
         "first": [_first(one, night) for one in first],
-        "groups": [_group(group, at, night) for at, group in enumerate(groups)],
+        "groups": [
+            _group(group, at, night, EXAMPLES if len(groups) <= MANY_GROUPS else 1)
+            for at, group in enumerate(groups)
+        ],
     }
     return Printed("morning", data)
 
@@ -144,8 +148,8 @@ def _wrote(written: Written) -> Formula | str:
             assert_never(written.read)
 
 
-def _group(group: Group, at: int, night: _Night) -> Json:
-    labels = missed(group, night.marks)[:EXAMPLES]
+def _group(group: Group, at: int, night: _Night, examples: int) -> Json:
+    labels = missed(group, night.marks)[:examples]
     idea = reteaching(group.place, group.families, night.worked.header.words, _about(labels, night))
     ideas = [_idea(held, group, night) for held in group.ideas] or [
         {"idea": "", "pupils": _placed(group.pupils, group, night), "ask": ""}
@@ -158,8 +162,8 @@ def _group(group: Group, at: int, night: _Night) -> Json:
         "ideas": ideas if several else [{**ideas[0], "idea": ""}],
         "reteach": text_of(idea),
     }
-    if examples := [_example(night.worked.labelled[label]) for label in labels]:
-        found["examples"] = examples
+    if worked := [_example(night.worked.labelled[label]) for label in labels]:
+        found["examples"] = worked
     return found
 
 
