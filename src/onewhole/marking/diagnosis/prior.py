@@ -116,16 +116,21 @@ def from_class(
     base = supposed(hypotheses, learnt)
     own = [_shares(base, row) for row in likelihoods]
     whole = [
-        start + (0 if one.unlisted is not None else sum(column))
+        start + (sum(column) if _is_learnt(one) else 0)
         for one, start, column in zip(hypotheses, base, zip(*own, strict=True), strict=True)
     ]
     return tuple(
         tuple(
-            every - (0 if one.unlisted is not None else mine)
+            every - (mine if _is_learnt(one) else 0)
             for one, every, mine in zip(hypotheses, whole, row, strict=True)
         )
         for row in own
     )
+
+
+def _is_learnt(one: Hypothesis) -> bool:
+    """Say whether a class teaches it: not what is not listed, nor a pattern on some problems only."""
+    return one.unlisted is None and one.only is None
 
 
 def counted(
@@ -135,7 +140,7 @@ def counted(
     rows = [_shares(prior, row) for prior, row in zip(priors, likelihoods, strict=True)]
     found: dict[str, int] = {}
     for one, column in zip(hypotheses, zip(*rows, strict=True), strict=True):
-        if one.unlisted is None and (total := sum(column) * THOUSAND // BILLION):
+        if _is_learnt(one) and (total := sum(column) * THOUSAND // BILLION):
             found[key_of(one)] = total
     return found
 
