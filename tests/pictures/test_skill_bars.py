@@ -21,7 +21,7 @@ def test_parts_are_as_long_as_their_shares() -> None:
 def test_a_narrow_part_has_no_number_in_it_and_is_told_all_the_same() -> None:
     """One pupil of 200 is a thin part; the words hold all the numbers."""
     scene = skill_bars([SkillCounts(199, 1, 0)])
-    assert [piece.name for piece in scene.pieces] == ["1/there", "1/there/number", "1/not known"]
+    assert [piece.name for piece in scene.pieces] == ["1/there", "1/there/number", "1/not-known"]
     assert len(scene.descriptions) == 1
 
 

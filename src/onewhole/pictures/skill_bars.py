@@ -38,7 +38,7 @@ def skill_bars(skills: Sequence[SkillCounts]) -> Scene:
 
     >>> scene = skill_bars([SkillCounts(3, 1, 0)])
     >>> [(piece.name, piece.look.value) for piece in scene.pieces if isinstance(piece.shape, Box)]
-    [('1/there', 'filled'), ('1/not known', 'dotted')]
+    [('1/there', 'filled'), ('1/not-known', 'dotted')]
     >>> scene.pieces[0].shape.width / scene.pieces[2].shape.width
     Fraction(3, 1)
     """
@@ -52,8 +52,8 @@ def skill_bars(skills: Sequence[SkillCounts]) -> Scene:
 def _bar(number: int, counts: SkillCounts) -> Iterator[Piece]:
     parts = (
         ("there", counts.there, Look.FILLED),
-        ("not known", counts.not_known, Look.DOTTED),
-        ("not there", counts.not_there, Look.PLAIN),
+        ("not-known", counts.not_known, Look.DOTTED),
+        ("not-there", counts.not_there, Look.PLAIN),
     )
     left, top = MARGIN, MARGIN + ROW * (number - 1)
     for name, count, look in parts:

@@ -36,7 +36,7 @@ def test_a_class_that_is_right_has_little_to_tell() -> None:
 def test_a_problem_whose_key_should_be_looked_at() -> None:
     """It is told before the hardest one."""
     right, wrong = "3 5/8,4 7/8,3 5/6", "3 5/8,9,9"
-    rows = [f"K{at},{cells}" for at, cells in enumerate([right.replace("3 5/8", "9", 1)] * 2 + [wrong] * 2)]
+    rows = [f"K{at},{cells}" for at, cells in enumerate([right.replace("3 5/8", "9", 1)] * 7 + [wrong] * 5)]
     found = most_useful(mark(SHEET, "\n".join(["pupil,1,2,3", *rows])))
     assert any(one.startswith("Look at the key of problem 1") for one in found)
 

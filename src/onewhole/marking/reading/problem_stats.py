@@ -3,11 +3,15 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from operator import mul
 
 from onewhole.marking.reading.mark import ClassMarks, Mark, Verdict
 
-#: Nothing can be said about a problem from fewer pupils than this: two points always lie on a line.
-FEWEST_PUPILS = 3
+#: Least pupils, and least of them on either side, those right and those not: below that nothing is said of a
+#: key. Our own; with three on a side one contrary pupil decides nothing.
+FEWEST_PUPILS, FEWEST_A_SIDE = 10, 3
+#: The square of 2.326: by chance alone a correlation falls so far below 0 once in a hundred problems.
+SQUARE = Fraction(2326, 1000) ** 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,10 +38,13 @@ def problem_stats(marked: ClassMarks) -> tuple[ProblemStats, ...]:
     """Return the problems of a page with how the class did on each, in the order of the page.
 
     ``check_key`` is set where the point-biserial correlation between one problem and the total of the others
-    is negative: pupils who do well elsewhere do worse here, so the key may be wrong. Its sign is that of the
-    covariance, worked out exactly in whole numbers; with one class the number itself says too little to be
-    shown. Source of "negative: check the key": Ebel and Frisbie as cited in an open text; taking the problem
-    out of the total: from memory.
+    is below 0 by more than chance would bring about once in a hundred problems: pupils who do well elsewhere
+    do worse here, so the key may be wrong. At least 10 pupils, 3 of them right and 3 not, must have written
+    something. If right and wrong fell on the pupils by chance, the correlation of n pupils would have the
+    variance 1/(n - 1): Pitman (1937), Significance tests which may be applied to samples from any
+    populations, II (from memory); the limit is the normal one. It is compared exactly, in whole numbers.
+    Source of "negative: check the key": Ebel and Frisbie as cited in an open text; taking the problem out of
+    the total: from memory.
     """
     present = [pupil.marks for pupil in marked.pupils if any(_readable(mark) for mark in pupil.marks)]
     return tuple(
@@ -56,16 +63,26 @@ def _item(label: str, at: int, column: Sequence[Mark], present: Sequence[Sequenc
         sum(_readable(mark) for mark in column),
         sum(mark.verdict is Verdict.RIGHT for mark in column),
         sum(mark.verdict is Verdict.FORM for mark in column),
-        len(present) >= FEWEST_PUPILS and _covariance(at, present) < 0,
+        _contrary(at, present),
     )
 
 
-def _covariance(at: int, present: Sequence[Sequence[Mark]]) -> int:
-    """Return the covariance of one problem with the total of the others, times the pupils squared."""
+def _contrary(at: int, present: Sequence[Sequence[Mark]]) -> bool:
+    """Say whether one problem goes against the total of the others by more than chance does."""
     scores = [int(_right(marks[at])) for marks in present]
+    count, right = len(scores), sum(scores)
+    if count < FEWEST_PUPILS or not FEWEST_A_SIDE <= right <= count - FEWEST_A_SIDE:
+        return False
     rests = [sum(map(_right, marks)) - score for marks, score in zip(present, scores, strict=True)]
-    together = sum(score * rest for score, rest in zip(scores, rests, strict=True))
-    return len(present) * together - sum(scores) * sum(rests)
+    together = _products(scores, rests)
+    return together < 0 and (count - 1) * together**2 >= SQUARE * _products(scores, scores) * _products(
+        rests, rests
+    )
+
+
+def _products(one: Sequence[int], other: Sequence[int]) -> int:
+    """Return the covariance of two rows, times the square of how many they are."""
+    return len(one) * sum(map(mul, one, other)) - sum(one) * sum(other)
 
 
 def _right(mark: Mark) -> bool:
