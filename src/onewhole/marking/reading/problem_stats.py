@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from operator import mul
 
 from onewhole.marking.reading.mark import ClassMarks, Mark, Verdict
 
@@ -82,7 +81,8 @@ def _contrary(at: int, present: Sequence[Sequence[Mark]]) -> bool:
 
 def _products(one: Sequence[int], other: Sequence[int]) -> int:
     """Return the covariance of two rows, times the square of how many they are."""
-    return len(one) * sum(map(mul, one, other)) - sum(one) * sum(other)
+    together = sum(a * b for a, b in zip(one, other, strict=True))
+    return len(one) * together - sum(one) * sum(other)
 
 
 def _right(mark: Mark) -> bool:
