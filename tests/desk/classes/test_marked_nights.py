@@ -194,6 +194,23 @@ def test_a_finding_set_aside_says_nothing_and_can_be_taken_up_again(book: Store)
     assert marked_night(book, 1, 3).marked == found.said
 
 
+def test_one_answer_that_fits_is_a_mark_in_the_grid_and_no_dated_record(tmp_path: Path) -> None:
+    """The night itself may name the pattern; what is kept of it says which answer fits what, and no more."""
+    book = open_book(tmp_path / "room12.class")
+    start_room(book, "Room 12", 1, NOW)
+    set_night(book, 1, TYPED.format(0), DAY, NOW)
+    write(book, 1, "K01", "1", "5 1/8")
+    [found] = mark_night(book, 1, 1).findings
+    assert (found.status, found.patterns, found.evidence) == (Status.POSSIBLE, ("A01",), ("1",))
+    kept = night_summaries(book, 1).nights[0].pupils["K01"]
+    assert (kept.status, kept.patterns, kept.evidence) == (Status.UNSTEADY, (), ())
+    assert "A01" in kept.fits["1"]
+    write(book, 1, "K01", "2", "5 4/6")
+    assert mark_night(book, 1, 1).findings[0].recorded
+    kept = night_summaries(book, 1).nights[0].pupils["K01"]
+    assert (kept.status, kept.evidence) == (Status.LIKELY, ("1", "2"))
+
+
 def test_a_moved_pupil_sits_there_and_the_reason_says_so(book: Store) -> None:
     """The others stay; the reason tells of the teacher and of the answers; an empty word moves back."""
     before = mark_night(book, 1, 3)

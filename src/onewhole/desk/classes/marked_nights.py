@@ -48,7 +48,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import StoreRefused
 
 #: The version of the cache format, raised when that changes within one version of the program.
-FORM = 5
+FORM = 6
 #: The most marked nights cached in memory.
 HELD = 16
 

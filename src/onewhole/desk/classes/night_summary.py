@@ -35,7 +35,8 @@ class PupilSummary:
     ``verdicts`` has a letter for each problem in the order of the page: ``r`` right, ``f`` right in another
     form than is asked for, ``w`` wrong, ``.`` nothing written, ``?`` not readable. ``fits`` has for the label
     of a wrong answer the ids of the patterns that it fits. ``status``, ``patterns`` and ``evidence`` (labels)
-    are the finding's; ``set_aside`` says that the teacher does not want it, and then it says nothing.
+    are the finding's, where a record is kept of it; ``set_aside`` says that the teacher does not want it, and
+    then it says nothing.
     """
 
     code: str
@@ -128,9 +129,9 @@ def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozen
             pupil.pupil,
             "".join(_LETTERS[mark.verdict] for mark in pupil.marks),
             {mark.label: mark.fits for mark in pupil.marks if mark.fits},
-            found.status,
-            found.patterns,
-            found.evidence,
+            found.status if found.recorded else found.status_unnamed,
+            found.patterns if found.recorded else (),
+            found.evidence if found.recorded else (),
             groups[pupil.pupil],
             pupil.pupil in aside,
         )

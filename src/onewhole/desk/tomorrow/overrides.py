@@ -8,7 +8,6 @@ from typing import assert_never
 
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.desk.tomorrow.seats import known_before, seated
-from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.diagnosis import Diagnosis, Supposed
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.diagnosis.notebook import Sat, Stay
@@ -92,7 +91,6 @@ def with_overrides(marked: Marked, word: Overrides) -> Marked:
 
 def _aside(found: Finding) -> Finding:
     """Return a finding that says nothing any more; what is wrong stays wrong."""
-    status = Status.UNSTEADY if set(found.wrong) - set(found.slips) else Status.NONE
     said = found.diagnosis
     nothing = Diagnosis(said.pupil, (Supposed((), Fraction(1)),), (), Fraction(0), False, said.evidence)  # noqa: FBT003 - not confident
-    return Finding(found.pupil, status, (), found.wrong, found.slips, nothing)
+    return Finding(found.pupil, found.status_unnamed, (), found.wrong, found.slips, nothing)

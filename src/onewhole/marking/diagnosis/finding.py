@@ -69,6 +69,16 @@ class Finding:
         return self._labels({label for fitting in self.fittings for label in fitting.evidence})
 
     @property
+    def recorded(self) -> bool:
+        """Say whether a dated record is kept of it: one answer that fits is a mark in the grid and no more."""
+        return self.status is not Status.POSSIBLE or len(self.evidence) >= TWO
+
+    @property
+    def status_unnamed(self) -> Status:
+        """Return what is said where no pattern is named."""
+        return Status.UNSTEADY if len(self.wrong) > len(self.slips) else Status.NONE
+
+    @property
     def against(self) -> tuple[str, ...]:
         """Return the labels that speak against one of the patterns, in the order of the evidence of each."""
         return tuple(dict.fromkeys(label for fitting in self.fittings for label in fitting.against))
