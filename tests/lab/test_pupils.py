@@ -39,8 +39,10 @@ def test_shares_come_out_as_set(rates: Rates) -> None:
         Kind.SHAKY: rates.shaky,
         Kind.SCATTERED: rates.scattered,
         Kind.IN_TURN: rates.in_turn,
-        Kind.SOUND: 1 - one - rates.paired - rates.shaky - rates.scattered - rates.in_turn,
+        Kind.PARTLY: rates.partly,
+        Kind.OUTSIDE: rates.outside,
     }
+    wanted[Kind.SOUND] = 1 - sum(wanted.values())
     assert all(near(kinds[kind], share, MANY) for kind, share in wanted.items())
 
 

@@ -70,7 +70,7 @@ class Finding:
 
     @property
     def recorded(self) -> bool:
-        """Say whether a dated record is kept of it: one answer that fits is a mark in the grid and no more."""
+        """Say whether a dated record is kept of it: one answer that fits is a mark in the grid, no more."""
         return self.status is not Status.POSSIBLE or len(self.evidence) >= TWO
 
     @property

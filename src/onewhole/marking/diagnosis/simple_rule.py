@@ -49,7 +49,7 @@ def simple_rule(expected: Sequence[Expected], marks: Sequence[Mark]) -> SimpleRu
     >>> marked = mark_class(read_answers("pupil,1,2,3\nK01,5 6/8,5 5/6,3 2/4", asked))
     >>> rule = simple_rule(marked.expected, marked.pupils[0].marks)
     >>> (rule.wholes.value, rule.pieces.value, rule.size.value) if rule else None
-    ('worked as asked', 'the larger', 'of the first number')
+    ('worked as asked', 'of the second number', 'of the first number')
     """
     wrong = [
         (two_numbers(asked.problem.statement), mark.written.read)
