@@ -23,7 +23,7 @@ serve: $(READY)
 # The checks that read the code come first, so that pytest has the last word.
 test: lint
 	npm test --silent
-	$(BIN)/pytest -n 2 --dist worksteal
+	$(BIN)/pytest -n 3 --dist worksteal
 
 # Every problem of the small space by every strategy, twenty thousand workings spoken and read back, every pattern's
 # answer by both roads, a million texts through the reader, every system call of keeping failed, and a million damaged
