@@ -80,7 +80,8 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     sheet.write_text("1. 5 1/8 - 2 5/8\n2. 6 2/8 - 3 6/8\n3. 6 7/8 - 3 2/8")
     (tmp_path / "q.csv").write_text("item,a,b\n1,1,0\n2,1,1\n3,0,1\n")
     (tmp_path / "right.csv").write_text("pupil,1,2,3\nK01,1,1,1\nK02,1,0,0\nK03,0,0,1\nK04,0,0,0\n")
-    answers.write_text("pupil,1,2,3\nK01,9,2 4/8,3 5/8\nK02,9,2 4/8,3 5/8\nK03,2 4/8,9,9\n")
+    rows = [*["9,2 4/8,3 5/8"] * 7, *["2 4/8,9,9"] * 5]
+    answers.write_text("\n".join(["pupil,1,2,3", *(f"K{at:02},{row}" for at, row in enumerate(rows, 1))]))
     (tmp_path / "asked.csv").write_text("pupil,asked,wrote,word\nK01,8 2/8 - 6 3/8,2 1/8,A01\n")
     typed = {
         "work": 'onewhole work "7 2/6 - 3 5/6" --json',

@@ -186,12 +186,12 @@ def test_a_full_disk_loses_nothing_that_was_kept(tmp_path: Path) -> None:
     def no_room(raw: sqlite3.Connection, _: object) -> None:
         raw.execute("PRAGMA max_page_count = 1")
 
-    store.close()
+    store.engine.dispose()
     event.listen(store.engine, "connect", no_room)
     with pytest.raises(StoreRefused, match="disk is full"):
         write(store, kept.night, "x" * 100_000)
     event.remove(store.engine, "connect", no_room)
-    store.close()
+    store.engine.dispose()
     assert [answer.text for answer in answers_of(store, kept.night)] == ["2 4/8"]
     write(store, kept.night, "3")
     store.close()

@@ -164,7 +164,8 @@ def test_ideas_stand_in_plain_words_and_no_id_is_named() -> None:
 
 def test_a_negative_item_asks_to_look_at_the_key() -> None:
     """Where pupils who do well elsewhere do worse on a problem, its key is to be looked at."""
-    answers = "pupil,1,2,3\nK1,1,1,5\nK2,1,1,5\nK3,2,2,1\nK4,2,2,1"
+    rows = [*["1,1,5"] * 6, *["2,2,1"] * 6]
+    answers = "\n".join(["pupil,1,2,3", *(f"K{at},{row}" for at, row in enumerate(rows))])
     data: Any = page_of(mark("1. 3 - 2\n2. 4 - 3\n3. 5 - 4", answers)).data
     assert "Look at the key of" in data["evidence"]
     assert "3" in data["evidence"].partition("key of")[2]
