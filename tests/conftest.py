@@ -11,8 +11,8 @@ pytest.register_assert_rewrite("tests.kit")
 
 from tests.kit.untried import untried  # noqa: E402 - after the line above
 
-# `ci` tries the same examples each time, so that a red build is red on every machine. To look for new ones, as
-# `make walk` does: pytest --hypothesis-profile=explore
+# `ci` tries the same examples each time, so that a red build is red on every machine. To look for new ones,
+# as `make walk` does: pytest --hypothesis-profile=explore
 settings.register_profile("ci", derandomize=True, max_examples=60, deadline=None)
 settings.register_profile("explore", max_examples=2000, deadline=None)
 settings.load_profile("ci")
