@@ -84,7 +84,8 @@ def _row(page: Element, row: TermRow, weeks: Sequence[date], top: Fraction) -> N
             words(page, _middle(at), upper + 4, str(nights), "middle")
         if days := list(_days(row.planned, week)):
             _planned(page, left, upper + _LANE)
-            words(page, _middle(at), upper + _LANE + 4, " ".join(days), "middle")
+            low = upper + _LANE + Fraction(7, 2)  # clear of the bold edge
+            words(page, _middle(at), low, " ".join(days), "middle", size=LETTERS * 9 / 10)
 
 
 def _between_lines(page: Element, left: Fraction, rows: int) -> None:
