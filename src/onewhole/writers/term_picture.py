@@ -16,6 +16,8 @@ _ROW = _NAME + 2 * _LANE + _BELOW
 _INSET = Fraction(3, 5)
 _WEEKDAYS = ("Mo", "Tu", "We", "Th", "Fr", "Sa", "Su")
 _LONG = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+#: How large the letters of one, two, three or more days are in a box, so that its bold edge stays whole.
+_SMALLER = (Fraction(9, 10), Fraction(6, 10), Fraction(4, 10))
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,8 +86,8 @@ def _row(page: Element, row: TermRow, weeks: Sequence[date], top: Fraction) -> N
             words(page, _middle(at), upper + 4, str(nights), "middle")
         if days := list(_days(row.planned, week)):
             _planned(page, left, upper + _LANE)
-            low = upper + _LANE + Fraction(7, 2)  # clear of the bold edge
-            words(page, _middle(at), low, " ".join(days), "middle", size=LETTERS * 9 / 10)
+            size = LETTERS * _SMALLER[min(len(days), len(_SMALLER)) - 1]
+            words(page, _middle(at), upper + _LANE + Fraction(7, 2), " ".join(days), "middle", size=size)
 
 
 def _between_lines(page: Element, left: Fraction, rows: int) -> None:
