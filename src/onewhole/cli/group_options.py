@@ -1,4 +1,4 @@
-"""The options about tomorrow's groups, as `mark`, `plan` and `night` take them."""
+"""The options about a night's talks and tomorrow's groups, as `mark`, `plan` and `night` take them."""
 
 import re
 from collections.abc import Iterator
@@ -31,6 +31,14 @@ On = Annotated[
     datetime | None,
     typer.Option(
         "--date", metavar="DATE", formats=["%Y-%m-%d"], help="The day for the notebook; today, left out."
+    ),
+]
+AskedFile = Annotated[
+    Path | None,
+    typer.Option(
+        "--asked",
+        metavar="FILE",
+        help="What pupils were asked since: CSV with the columns pupil, asked, wrote and word.",
     ),
 ]
 Take = Annotated[

@@ -1,13 +1,14 @@
 """`onewhole mark`: the answers of a class marked, and what they may show."""
 
 import sys
+from contextlib import nullcontext
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from onewhole.cli.clock import now
-from onewhole.cli.group_options import Meets, NotebookFile, On, SizesTyped, settings_typed
+from onewhole.cli.group_options import AskedFile, Meets, NotebookFile, On, SizesTyped, settings_typed
 from onewhole.cli.odds import odds_typed
 from onewhole.cli.say_json import say_json
 from onewhole.cli.screen import beneath
@@ -22,14 +23,6 @@ AnswersFile = Annotated[
     typer.Argument(
         metavar="ANSWERS",
         help="The answers: CSV with a pupil column and one a problem. A cell may hold a pupil's lines.",
-    ),
-]
-AskedFile = Annotated[
-    Path | None,
-    typer.Option(
-        "--asked",
-        metavar="FILE",
-        help="What pupils were asked since: CSV with the columns pupil, asked, wrote and word.",
     ),
 ]
 Confident = Annotated[
@@ -54,17 +47,14 @@ def run(
     as_json: AsJson = False,
 ) -> int:
     """Print how each problem went, what each pupil's answers may show, and groups."""
-    settings, odds, tonight = settings_typed(meets, sizes), odds_typed(confident), None
-    if notebook:
-        tonight = notebooks.tonight_in(notebook, (date or now()).date())
-        with notebooks.failure_noted(tonight, sheet, notebook):
-            marked = desk.mark_files(
-                sheet, answers, settings=settings, confident=odds, tonight=tonight, asked=asked
-            )
-        for line in notebooks.failures_told(tonight):
-            print(line, file=sys.stderr)
-    else:
-        marked = desk.mark_files(sheet, answers, settings=settings, confident=odds, asked=asked)
+    settings, odds = settings_typed(meets, sizes), odds_typed(confident)
+    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
+    with notebooks.failure_noted(tonight, sheet, notebook) if notebook and tonight else nullcontext():
+        marked = desk.mark_files(
+            sheet, answers, settings=settings, confident=odds, tonight=tonight, asked=asked
+        )
+    for line in notebooks.failures_told(tonight) if tonight else ():
+        print(line, file=sys.stderr)
     one = report.report(marked, pupil) if pupil is not None else None
     if notebook:
         notebooks.keep(marked, notebook)

@@ -7,6 +7,7 @@ import typer
 
 from onewhole.cli.clock import now
 from onewhole.cli.group_options import (
+    AskedFile,
     LetGo,
     Meets,
     Merge,
@@ -31,14 +32,6 @@ AnswersFile = Annotated[
     Path, typer.Argument(metavar="ANSWERS", help="The answers: CSV with a pupil column and one a problem.")
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
-AskedFile = Annotated[
-    Path | None,
-    typer.Option(
-        "--asked",
-        metavar="FILE",
-        help="What pupils were asked since: CSV with the columns pupil, asked, wrote and word.",
-    ),
-]
 Pupil = Annotated[
     list[str] | None,
     typer.Option("--pupil", metavar="CODE", help="Print a page for this pupil too; may be given again."),

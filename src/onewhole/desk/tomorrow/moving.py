@@ -8,11 +8,17 @@ from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.marking.mark import page_name
 from onewhole.desk.tomorrow.keeping_groups import TEACHER, keep_seats
 from onewhole.desk.tomorrow.morning import target
-from onewhole.desk.tomorrow.overrides import group_key, overrides_of, with_overrides
+from onewhole.desk.tomorrow.overrides import (
+    chosen_seat,
+    group_key,
+    key_of_seat,
+    overrides_of,
+    with_overrides,
+)
 from onewhole.desk.tomorrow.seats import known_before
 from onewhole.errors import InputError
 from onewhole.findings.group_kind import GroupKind
-from onewhole.marking.diagnosis.notebook import Sat, Stay
+from onewhole.marking.diagnosis.notebook import Stay
 from onewhole.marking.grouping.group import key_of
 from onewhole.marking.grouping.identity import newborn
 from onewhole.store.correction_rows import FindingAside, GroupKey, PlaceChosen
@@ -56,7 +62,7 @@ def move(
     word = PlaceChosen(chosen, stays and chosen is not None)
     with book.transaction() as within:
         before = overrides_of(corrections_of(within, night_number)).places.get(code)
-        stands = "" if before is None else _text(before)
+        stands = "" if before is None else key_of_seat(before).text
         typed = "" if chosen is None else chosen.text
         again = before is not None and typed == stands and (before.stays is Stay.ALWAYS) != word.stays
         free = before is None and code in _staying(found) and chosen is None
@@ -69,7 +75,7 @@ def move(
         ):
             keep_seats(within, found, now)
             keep_correction(within, Correction(night_number, code, word, now, TEACHER))
-    return MovedPupil(code, _group_now(found, {code: word}, code), stands)
+    return MovedPupil(code, _group_now(found, code, word), stands)
 
 
 def merge(
@@ -102,29 +108,18 @@ def _chosen(found: MarkedNight, key: str, code: str) -> GroupKey:
     return GroupKey(born.name, key_of(GroupKind.FAMILY, (placing,)), born.id)
 
 
-def _text(sat: Sat) -> str:
-    return GroupKey(sat.name, sat.key, sat.id).text
-
-
 def _staying(found: MarkedNight) -> frozenset[str]:
     return frozenset(
         one.pupil for group in found.marked.groups for one in group.placings if one.stays is Stay.ALWAYS
     )
 
 
-def _group_now(found: MarkedNight, words: dict[str, PlaceChosen], code: str) -> str:
-    """Return the name of the group that a pupil is in with some more of the teacher's word."""
-    put = {
-        pupil: Sat(
-            word.group.name, word.group.talk, word.group.id, Stay.ALWAYS if word.stays else Stay.TONIGHT
-        )
-        if word.group
-        else None
-        for pupil, word in words.items()
-    }
-    sits = {pupil: sat for pupil, sat in found.overrides.sits.items() if put.get(pupil, sat) is not None}
-    word = replace(found.overrides, places={**found.overrides.places, **put}, sits=sits)
-    after = with_overrides(found.said, word)
+def _group_now(found: MarkedNight, code: str, word: PlaceChosen) -> str:
+    """Return the name of the group that a pupil is in by one word more of the teacher's."""
+    put = chosen_seat(word.group, stays=word.stays) if word.group else None
+    sits = {pupil: sat for pupil, sat in found.overrides.sits.items() if pupil != code or put}
+    said = replace(found.overrides, places={**found.overrides.places, code: put}, sits=sits)
+    after = with_overrides(found.said, said)
     return next(group.name for group in after.groups if code in group.pupils)
 
 

@@ -42,13 +42,11 @@ def overrides_of(corrections: Sequence[Correction]) -> Overrides:
             case FindingAside(said):
                 aside[one.code] = said
             case PlaceChosen(group, stays):
-                how = Stay.ALWAYS if stays else Stay.TONIGHT
-                places[one.code] = Sat(group.name, group.talk, group.id, how) if group else None
+                places[one.code] = chosen_seat(group, stays=stays) if group else None
                 if group is None:
                     sits.pop(one.code, None)
             case SeatKept(group, stays):
-                how = Stay.ALWAYS if stays else Stay.FREE
-                sits[one.code] = Sat(group.name, group.talk, group.id, how)
+                sits[one.code] = _seat(group, Stay.ALWAYS if stays else Stay.FREE)
             case CellReadAs():
                 pass
             case _:
@@ -63,6 +61,15 @@ def overrides_of(corrections: Sequence[Correction]) -> Overrides:
 def group_key(group: Group) -> GroupKey:
     """Return what a group is known by when a pupil sits in it."""
     return GroupKey(group.name, group.key, group.id)
+
+
+def chosen_seat(key: GroupKey, *, stays: bool) -> Sat:
+    """Return the seat that a teacher chose for a pupil, for this night or until let go."""
+    return _seat(key, Stay.ALWAYS if stays else Stay.TONIGHT)
+
+
+def _seat(key: GroupKey, how: Stay) -> Sat:
+    return Sat(key.name, key.talk, key.id, how)
 
 
 def key_of_seat(sat: Sat) -> GroupKey:

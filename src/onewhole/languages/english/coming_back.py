@@ -2,11 +2,8 @@
 
 from datetime import date
 
-_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June",
-    "July", "August", "September", "October", "November", "December",
-)  # fmt: skip
+from onewhole.languages.english.days import DAYS, MONTHS
+
 #: What is said of a skill that a pupil does not have yet.
 NOT_YET = "not there yet"
 #: Within so many days a day is told by its weekday alone.
@@ -45,9 +42,9 @@ def due_told(due: date, today: date) -> str:
     if due == today:
         return "due today"
     if 0 < (due - today).days < _THIS_WEEK:
-        return f"due on {_DAYS[due.weekday()]}"
+        return f"due on {DAYS[due.weekday()]}"
     year = f", {due.year}" if due.year != today.year else ""
-    when = f"{_DAYS[due.weekday()]}, {_MONTHS[due.month - 1]} {due.day}{year}"
+    when = f"{DAYS[due.weekday()]}, {MONTHS[due.month - 1]} {due.day}{year}"
     return f"due since {when}" if due < today else f"due on {when}"
 
 

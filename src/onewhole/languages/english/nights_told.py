@@ -4,24 +4,10 @@ from datetime import date
 
 from onewhole.findings.idea_course import GoneSince, HeldSince
 from onewhole.findings.night_failed import NightFailed
+from onewhole.languages.english.days import MONTHS
 from onewhole.languages.english.making import bare, told
 from onewhole.sentences.node import Counted, Thing, Typed
 from onewhole.sentences.sentence import Sentences
-
-_MONTHS = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-)
 
 
 def day_said(day: date) -> Typed:
@@ -30,7 +16,7 @@ def day_said(day: date) -> Typed:
     >>> day_said(date(2026, 11, 4)).text
     '4 November'
     """
-    return Typed(f"{day.day} {_MONTHS[day.month - 1]}")
+    return Typed(f"{day.day} {MONTHS[day.month - 1]}")
 
 
 def night_failed_told(failed: NightFailed) -> Sentences:

@@ -76,7 +76,7 @@ class Finding:
     @property
     def status_unnamed(self) -> Status:
         """Return what is said where no pattern is named."""
-        return Status.UNSTEADY if len(self.wrong) > len(self.slips) else Status.NONE
+        return _unnamed(self.wrong, self.slips)
 
     @property
     def against(self) -> tuple[str, ...]:
@@ -134,10 +134,14 @@ def finding(
     elif diagnosis.labels(Speaks.FOR) and diagnosis.together >= POSSIBLE_FROM:
         status = Status.POSSIBLE
     else:
-        status = Status.UNSTEADY if len(wrong) > len(slips) else Status.NONE
+        status = _unnamed(wrong, slips)
     named = diagnosis.patterns if status in {Status.LIKELY, Status.POSSIBLE} else ()
     fittings = tuple(_fitting(pattern, diagnosis) for pattern in named)
     return Finding(pupil.pupil, status, fittings, wrong, slips, diagnosis)
+
+
+def _unnamed(wrong: Sequence[str], slips: Sequence[str]) -> Status:
+    return Status.UNSTEADY if len(wrong) > len(slips) else Status.NONE
 
 
 def _twice(
