@@ -4,6 +4,7 @@ import os
 import signal
 import subprocess
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 from types import SimpleNamespace
 from typing import Annotated
@@ -128,12 +129,22 @@ def test_help_into_a_pipe_that_is_closed() -> None:
     assert (ran.returncode, ran.stderr) == (0, b"")
 
 
+@pytest.fixture
+def heard() -> Iterator[None]:
+    """Ctrl-C is heard, here and in what is started; a shell lets jobs in the background ignore it."""
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
+    yield
+    signal.signal(signal.SIGINT, before)
+
+
+@pytest.mark.usefixtures("heard")
 def test_ctrl_c_while_a_verb_is_at_work(fly: None, capsys: pytest.CaptureFixture[str]) -> None:
     """It ends with the code that a shell expects, and without a trace."""
     assert main.main(["fly", "caught"]) == 130
     assert capsys.readouterr() == ("", "Stopped.\n")
 
 
+@pytest.mark.usefixtures("heard")
 @pytest.mark.parametrize(
     "loaded", ["onewhole.cli.door", "typer", "onewhole.cli.verbs.audit", "onewhole.errors"]
 )
