@@ -65,7 +65,7 @@ def asked_for() -> tuple[str, ...]:
     found = {
         word
         for page in pages
-        for pair in re.findall(r'query(?:\.get\(|\[)"(\w+)"|"(\w+)" in ask\.query', page.read_text())
+        for pair in re.findall(r'query(?:\.get\(|\[)"(\w+)"|request\.every\("(\w+)"', page.read_text())
         for word in pair
         if word
     }

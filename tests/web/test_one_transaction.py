@@ -20,6 +20,7 @@ from onewhole.web.http.handling import PageRoute
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.http.response import HtmlPage
+from onewhole.web.jobs import Jobs
 from onewhole.web.routes import TABLE
 from tests.kit.doors import NOW, Opened, opened
 from tests.kit.invented import lay_invented_class
@@ -32,8 +33,9 @@ KEEP, LABEL = "/mine/1/night/9/marking/keep", "3"
 
 
 @pytest.fixture
-def door(tmp_path: Path) -> Iterator[Opened]:
-    """A door on the invented class, the answers of every night read, the file checked."""
+def door(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Opened]:
+    """A door on the invented class, every night read and the file checked; nothing works ahead."""
+    monkeypatch.setattr(Jobs, "prefetch", lambda *_: None)
     lay_invented_class(tmp_path, NOW, read=True)
     with opened(tmp_path) as made:
         made.door.checks.look_again("mine", made.door.books["mine"])

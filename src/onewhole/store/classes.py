@@ -73,6 +73,14 @@ def classes_with_pupils(
     return tuple((one, tuple(among)) for one, among in found.items())
 
 
+def class_names(store: Store) -> tuple[tuple[int, str], ...]:
+    """The number and the name of every class, in the order they were made."""
+    columns = tables.classes.c
+    asked = select(columns.number, columns.name).order_by(columns.number)
+    with store.reading() as connection:
+        return tuple((number, name) for number, name in connection.execute(asked))
+
+
 def rename_class(store: Store, number: int, name: str) -> None:
     """Give a class another name. Raises `NotThere`."""
     columns = tables.classes.c

@@ -64,15 +64,54 @@ def test_a_pupil_who_was_away_holds_nothing_up(book: Store) -> None:
     assert (_only(book).next, _only(book).is_marked) == (Next.REGROUP, True)
 
 
-def test_every_week_can_be_reached_and_three_are_shown(book: Store) -> None:
-    """Of ten weeks the last three are shown, or the three up to another; all are told with their count."""
+def test_every_night_can_be_reached_and_three_weeks_are_shown(book: Store) -> None:
+    """Of ten weeks the last three are shown, or the three up to another; every night is told."""
     for back in range(10):
         _set(book, TODAY - timedelta(weeks=back))
     usual, earlier = week(book, 1, TODAY), week(book, 1, TODAY, TODAY - timedelta(weeks=6))
     assert [one.monday for one in usual.shown] == [date(2026, 11, 23), date(2026, 11, 16), date(2026, 11, 9)]
     assert earlier.shown[0].monday == date(2026, 10, 12)
-    assert len(usual.every) == 10
-    assert set(usual.every.values()) == {1}
+    assert [one.day for one in usual.every] == [TODAY - timedelta(weeks=back) for back in range(10)]
+    assert (usual.every, usual.earlier) == (earlier.every, TODAY - timedelta(weeks=3))
+
+
+def test_every_night_is_told_also_while_this_week_is_empty(book: Store) -> None:
+    """On 16 December the nights of 23 and 30 November: the first is in no week that is shown."""
+    for day in (date(2026, 11, 23), date(2026, 11, 30)):
+        _set(book, day)
+    found = week(book, 1, date(2026, 12, 16))
+    shown = {night.day for one in found.shown for night in one.nights}
+    assert shown == {date(2026, 11, 30)}
+    assert [one.day for one in found.every] == [date(2026, 11, 30), date(2026, 11, 23)]
+    assert found.earlier == date(2026, 11, 23)
+
+
+@pytest.mark.parametrize(
+    ("sought", "days"),
+    [
+        ("kite", (2, 23)),
+        ("KITE 2", (2, 23)),
+        ("2", (2, 23)),
+        ("monday", (2, 16, 23)),
+        ("nov 16", (16,)),
+        ("11/23", (23,)),
+        ("11/23/26", (23,)),
+        ("11/23/2025", ()),
+        ("2026-11-02,", (2,)),
+        ("2026", (2, 16, 23)),
+        ("13/99", ()),
+        ("straße", (16,)),
+        ("\N{ARABIC-INDIC DIGIT TWO}", (2,)),
+        ("9" * 200, ()),
+        ("  ", ()),
+    ],
+)
+def test_a_night_is_found_by_its_date_and_its_title(book: Store, sought: str, days: tuple[int, ...]) -> None:
+    """By every word that is typed, whatever it is."""
+    for day, title in ((2, "Kite tails"), (16, "STRASSE"), (23, "Kite tails 2")):
+        _set(book, date(2026, 11, day), f"title: {title}\n\n1. 52 - 27")
+    found = week(book, 1, TODAY, sought=sought).found
+    assert tuple(reversed([one.day.day for one in found])) == days
 
 
 def test_a_week_without_a_night_is_shown_empty_and_one_to_come_is_shown(book: Store) -> None:

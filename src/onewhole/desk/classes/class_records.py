@@ -12,7 +12,7 @@ from onewhole.marking.reading.class_answers import PupilTexts
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
-from onewhole.store.classes import Pupil, add_class, add_pupil, classes_with_pupils
+from onewhole.store.classes import Pupil, add_class, add_pupil, class_names, classes_with_pupils
 from onewhole.store.nights import KeptNight, add_night
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere, StoreRefused
@@ -27,6 +27,7 @@ __all__ = [
     "Pupil",
     "Store",
     "StoreRefused",
+    "class_names",
     "night_page",
     "night_pages",
     "open_book",

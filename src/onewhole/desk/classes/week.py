@@ -7,6 +7,7 @@ from enum import Enum, auto
 
 from onewhole.desk.classes.bring_back import HOW, WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import NightPage, night_pages, room
+from onewhole.desk.classes.every_night import LONGEST_SOUGHT, EveryNight, every_night, nights_found
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.practised import practised
 from onewhole.desk.classes.term_plan import PLAN, TermPlan, term_plan
@@ -16,8 +17,10 @@ from onewhole.store.steps import NightStep, keep_step, steps_of
 
 __all__ = [
     "HOW",
+    "LONGEST_SOUGHT",
     "PLAN",
     "WHY",
+    "EveryNight",
     "Next",
     "NightStep",
     "Week",
@@ -85,39 +88,44 @@ class Week:
 
 @dataclass(frozen=True, slots=True)
 class Weeks:
-    """The weeks that are shown, the latest first, every week of the class with its count, and what is due.
+    """The weeks that are shown, the latest first, every night of the class, and what is due to come back.
 
-    ``plan`` says which skill comes back on which night. ``missing`` counts the nights not marked yet,
-    ``failed`` tells of those on which the program failed.
+    ``every`` are all nights, the newest first; ``found`` those among them that were looked for. ``earlier``
+    is the day of the last night before the weeks that are shown. ``plan`` says which skill comes back on
+    which night. ``missing`` counts the nights not marked yet, ``failed`` tells of those on which the program
+    failed.
     """
 
     shown: tuple[Week, ...]
-    every: Mapping[date, int]
+    every: tuple[EveryNight, ...]
+    found: tuple[EveryNight, ...]
+    earlier: date | None
     due: tuple[BringBack, ...]
     plan: TermPlan
     missing: int
     failed: tuple[str, ...] = ()
 
 
-def week(book: Store, room_number: int, today: date, around: date | None = None) -> Weeks:
+def week(
+    book: Store, room_number: int, today: date, around: date | None = None, *, sought: str = ""
+) -> Weeks:
     """Return the weeks of a class: this one, those to come and the two before; or three up to another.
 
-    ``around`` is any day of the last week that is asked for. Raises NotThere.
+    ``around`` is any day of the last week that is asked for, ``sought`` a date or part of a title. Raises
+    NotThere.
     """
     with book.snapshot() as seen:
-        return _week(seen, room_number, today, around)
+        return _week(seen, room_number, today, around, sought)
 
 
-def _week(book: Store, room_number: int, today: date, around: date | None) -> Weeks:
+def _week(book: Store, room_number: int, today: date, around: date | None, sought: str) -> Weeks:
     here = room(book, room_number)
     found = night_pages(book, room_number)
-    every: dict[date, int] = {}
-    for page in found:
-        every[monday(page.night.day)] = every.get(monday(page.night.day), 0) + 1
+    every, mondays = every_night(found), {monday(page.night.day) for page in found}
     last = monday(around or today)
     first = last - timedelta(weeks=SHOWN - 1)
-    chosen = [day for day in every if first <= day and (around is None or day <= last)]
-    chosen += [last] * (around is None and last not in every)
+    chosen = [day for day in mondays if first <= day and (around is None or day <= last)]
+    chosen += [last] * (around is None and last not in mondays)
     nights = [page for page in found if monday(page.night.day) in chosen]
     steps = steps_of(book, room_number)
     counts = answered(book, [page.night.number for page in nights])
@@ -131,7 +139,9 @@ def _week(book: Store, room_number: int, today: date, around: date | None) -> We
     known = practised(found, left, [pupil.code for pupil in here.pupils])
     return Weeks(
         tuple(Week(day, _of(rows, day)) for day in sorted(chosen, reverse=True)),
-        dict(sorted(every.items(), reverse=True)),
+        every,
+        nights_found(every, sought) if sought.strip() else (),
+        next((night.day for night in every if night.day < first), None),
         bring_back(found, left, known, today),
         term_plan(known, today),
         len(left.missing),

@@ -15,7 +15,7 @@ from anyio.to_thread import run_sync
 from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
 
-from onewhole.desk.classes.class_records import NotThere, StoreRefused
+from onewhole.desk.classes.class_records import NotThere, StoreRefused, class_names
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.errors import InputError, OnewholeError
 from onewhole.web.app import MINE, App
@@ -155,6 +155,7 @@ async def _asked(route: PageRoute, app: App, addresses: Addresses, http_request:
         form.files,
         str(http_request.scope["csrf_token"]),
         http_request.url.path,
+        tuple(http_request.query_params.multi_items()),
     )
 
 
@@ -193,12 +194,14 @@ def _saved(name: str) -> dict[str, str]:
 def _everywhere(request: PageRequest) -> dict[str, object]:
     """Return the values that every template has."""
     room = request.room if "room" in request.path_params else None
+    classes = class_names(request.book) if room else ()
     app, name = request.app, request.book_name
     damages = app.checks.damages(name, app.books[name], app.jobs) if room else 0
     return {
         "request": request,
         "at": request.at,
         "room": room,
+        "classes": classes,
         "damages": damages,
         "csrf_token": request.csrf_token,
         "demo": request.is_demo,

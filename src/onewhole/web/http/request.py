@@ -26,6 +26,7 @@ class Upload:
 class PageRequest:
     """A request. ``fields`` has the last field of each name; ``form_items`` has every field in order.
 
+    ``query`` and ``query_items`` are the same of what follows the question mark of the address.
     ``csrf_token`` is what a form must send; ``path_params`` are the parts of the address.
     """
 
@@ -38,6 +39,7 @@ class PageRequest:
     files: Mapping[str, Upload] = field(default_factory=dict)
     csrf_token: str = ""
     path: str = ""
+    query_items: tuple[tuple[str, str], ...] = ()
 
     @property
     def fields(self) -> dict[str, str]:
@@ -79,6 +81,10 @@ class PageRequest:
         if found is None:
             raise InputError(f"The form has no {name}", remedy="Load the page again and send it once more.")
         return found
+
+    def every(self, name: str) -> tuple[str, ...]:
+        """Return everything of one name that follows the question mark of the address, in its order."""
+        return tuple(value for key, value in self.query_items if key == name)
 
     def count(self, name: str, least: int, most: int, default: int | None = None) -> int:
         """Return a field that is a whole number within limits. Raises InputError for anything else."""

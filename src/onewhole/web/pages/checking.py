@@ -10,11 +10,13 @@ from onewhole.web.http.response import HtmlPage, Redirect
 def look(request: PageRequest) -> HtmlPage:
     """Check the file and its backups, and show what was found."""
     found = checking.check_book(request.book)
+    classes = () if found.damages else rooms(request.book)
     words: dict[str, object] = {
         "found": found,
         "backups": checking.check_backups(request.app.books.paths[request.book_name]),
         "did": request.query.get("did", "") == "mended",
-        "room": None if found.damages else next(iter(rooms(request.book)), None),
+        "room": next(iter(classes), None),
+        "classes": [(one.number, one.name) for one in classes],
     }
     return HtmlPage("checked.html", words)
 

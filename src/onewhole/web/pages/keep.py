@@ -51,7 +51,18 @@ def look(request: PageRequest) -> HtmlPage:
         told = {"refused": refused, "damaged": damaged, "way_back": found_back}
         return HtmlPage("damaged.html", {**words, **told}, 503)
     given = {room.number: given_out_of(request.book, room.number) for room in found}
-    here = {"room": found[0] if found else None, "rooms": found, "until": last, "over": over, "given": given}
+    of = request.query.get("of", "")
+    room = next((one for one in found if str(one.number) == of), next(iter(found), None))
+    classes = [(one.number, one.name) for one in found]
+    here = {
+        "room": room,
+        "classes": classes,
+        "of": f"?of={room.number}" if room and len(found) > 1 else "",
+        "rooms": found,
+        "until": last,
+        "over": over,
+        "given": given,
+    }
     return HtmlPage("keep.html", {**words, **here})
 
 
@@ -154,4 +165,5 @@ def _put_back(request: PageRequest, restore: Callable[[Path], restoring.Restored
 
 
 def _done(request: PageRequest, what: str) -> Redirect:
-    return Redirect(f"{request.at('keep.look')}?did={what}")
+    of = request.query.get("of", "")
+    return Redirect(f"{request.at('keep.look')}?did={what}{f'&of={of}' if of.isdecimal() else ''}")

@@ -1,5 +1,6 @@
 """The Page desk: problems typed on the left, the page as it prints beside them, notes with their remedies."""
 
+from collections.abc import Sequence
 from datetime import datetime
 
 from markupsafe import Markup
@@ -26,11 +27,14 @@ WISHES = (*TYPED, *FORM, "due", "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe", "saw")
 SET = (*SAVE, "day")
 PRINT = (*TYPED, "print")
+#: A page begins with so many problems of the Week at most.
+MOST_BEGUN = 40
 
 
 def new(request: PageRequest) -> HtmlPage:
-    """Show the desk with nothing on it, or with a problem to begin with, and the pages that are kept."""
-    return _shown(request, None, (), _begun(request.query["with"]) if "with" in request.query else None)
+    """Show the desk with nothing on it, or with problems to begin with, and the pages that are kept."""
+    problems = request.every("with")[:MOST_BEGUN]
+    return _shown(request, None, (), _begun(problems) if problems else None)
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -205,9 +209,9 @@ def _shown(
     )
 
 
-def _begun(problem: str) -> Draft:
-    """Return a page that begins with a problem. Raises SheetError for one that cannot be read."""
-    typed = f"1. {problem}\n"
+def _begun(problems: Sequence[str]) -> Draft:
+    """Return a page that begins with problems. Raises SheetError for one that cannot be read."""
+    typed = "".join(f"{number}. {problem}\n" for number, problem in enumerate(problems, start=1))
     sheet_typed(typed)
     return Draft(typed)
 

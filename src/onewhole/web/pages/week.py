@@ -1,12 +1,26 @@
 """Week: the nights in a row, where each stands, the next thing to do, and what is due to come back."""
 
 from collections.abc import Sequence
+from datetime import date
 from functools import partial
+from itertools import groupby
 
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Store, night_page
-from onewhole.desk.classes.week import HOW, PLAN, WHY, Next, NightStep, WeekNight, keep_step, monday, week
+from onewhole.desk.classes.week import (
+    HOW,
+    LONGEST_SOUGHT,
+    PLAN,
+    WHY,
+    EveryNight,
+    Next,
+    NightStep,
+    WeekNight,
+    keep_step,
+    monday,
+    week,
+)
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.board import board, on_offer
 from onewhole.desk.walkthrough.film_plan import plan_of
@@ -25,10 +39,11 @@ _SAYS = {
 
 
 def look(request: PageRequest) -> HtmlPage:
-    """Show three weeks of the class."""
+    """Show three weeks of the class, every night in a list, and the nights that are looked for."""
     around = day_typed(request.query["of"]) if "of" in request.query else None
+    sought = request.query.get("find", "")[:LONGEST_SOUGHT].strip()
     today = request.app.today()
-    found = week(request.book, request.number("room"), today, around)
+    found = week(request.book, request.number("room"), today, around, sought=sought)
     if found.missing <= READ_AT_ONCE:
         _prefetch(request, [night for one in found.shown for night in one.nights])
     return HtmlPage(
@@ -37,6 +52,9 @@ def look(request: PageRequest) -> HtmlPage:
             "weeks": found,
             "this_week": monday(today),
             "around": around,
+            "sought": sought,
+            "longest": LONGEST_SOUGHT,
+            "months": _by_month(found.every),
             "goes": lambda night: _goes(request, night),
             "says": _SAYS,
             "Step": NightStep,
@@ -47,6 +65,11 @@ def look(request: PageRequest) -> HtmlPage:
             "picture": Markup(found.plan.picture),  # noqa: S704 - our own drawing, no word of it is typed
         },
     )
+
+
+def _by_month(nights: Sequence[EveryNight]) -> list[tuple[date, list[EveryNight]]]:
+    """Return the nights of each month under its first day."""
+    return [(first, list(among)) for first, among in groupby(nights, lambda night: night.day.replace(day=1))]
 
 
 def _prefetch(request: PageRequest, nights: Sequence[WeekNight]) -> None:
