@@ -41,6 +41,7 @@ READERS = {
     "cli/odds.py": "odds typed at the terminal",
     "cli/verbs/film.py": "labels typed at the terminal",
     "desk/classes/class_list.py": "a typed list of pupils",
+    "desk/classes/every_night.py": "a date or part of a title that a teacher looks for",
     "desk/classes/night_summary.py": KEPT,
     "desk/classes/pupil_codes.py": "typed codes and names of pupils",
     "desk/keep/damage_told.py": SIZE,

@@ -29,6 +29,15 @@ def every_night(pages: Sequence[NightPage]) -> tuple[EveryNight, ...]:
     return tuple(EveryNight(page.night.number, page.night.day, page.name) for page in reversed(pages))
 
 
+def as_sought(typed: str) -> str:
+    """Return what is looked for, as typed, without idle blanks and no longer than is looked for.
+
+    >>> as_sought("  kite   tails ")
+    'kite tails'
+    """
+    return " ".join(typed[:LONGEST_SOUGHT].split())
+
+
 def nights_found(nights: Sequence[EveryNight], sought: str) -> tuple[EveryNight, ...]:
     """Return the nights that have everything that is looked for, in their order; all where that is nothing.
 
@@ -45,7 +54,7 @@ def nights_found(nights: Sequence[EveryNight], sought: str) -> tuple[EveryNight,
     ... ]
     [[1], [1, 2], [2], [1], [2], [1, 2]]
     """
-    asked = [_asked(one) for one in sought[:LONGEST_SOUGHT].casefold().split()]
+    asked = [_asked(one) for one in as_sought(sought).casefold().split()]
     return tuple(night for night in nights if all(_has(night, one) for one in asked))
 
 

@@ -7,7 +7,7 @@ from enum import Enum, auto
 
 from onewhole.desk.classes.bring_back import HOW, WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import NightPage, night_pages, room
-from onewhole.desk.classes.every_night import LONGEST_SOUGHT, EveryNight, every_night, nights_found
+from onewhole.desk.classes.every_night import LONGEST_SOUGHT, EveryNight, as_sought, every_night, nights_found
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.practised import practised
 from onewhole.desk.classes.term_plan import PLAN, TermPlan, term_plan
@@ -90,7 +90,7 @@ class Week:
 class Weeks:
     """The weeks that are shown, the latest first, every night of the class, and what is due to come back.
 
-    ``every`` are all nights, the newest first; ``found`` those among them that were looked for. ``earlier``
+    ``every`` are all nights, the newest first; ``found`` are those with what is ``sought``. ``earlier``
     is the day of the last night before the weeks that are shown. ``plan`` says which skill comes back on
     which night. ``missing`` counts the nights not marked yet, ``failed`` tells of those on which the program
     failed.
@@ -98,6 +98,7 @@ class Weeks:
 
     shown: tuple[Week, ...]
     every: tuple[EveryNight, ...]
+    sought: str
     found: tuple[EveryNight, ...]
     earlier: date | None
     due: tuple[BringBack, ...]
@@ -115,7 +116,7 @@ def week(
     NotThere.
     """
     with book.snapshot() as seen:
-        return _week(seen, room_number, today, around, sought)
+        return _week(seen, room_number, today, around, as_sought(sought))
 
 
 def _week(book: Store, room_number: int, today: date, around: date | None, sought: str) -> Weeks:
@@ -140,7 +141,8 @@ def _week(book: Store, room_number: int, today: date, around: date | None, sough
     return Weeks(
         tuple(Week(day, _of(rows, day)) for day in sorted(chosen, reverse=True)),
         every,
-        nights_found(every, sought) if sought.strip() else (),
+        sought,
+        nights_found(every, sought) if sought else (),
         next((night.day for night in every if night.day < first), None),
         bring_back(found, left, known, today),
         term_plan(known, today),

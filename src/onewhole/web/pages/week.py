@@ -41,9 +41,8 @@ _SAYS = {
 def look(request: PageRequest) -> HtmlPage:
     """Show three weeks of the class, every night in a list, and the nights that are looked for."""
     around = day_typed(request.query["of"]) if "of" in request.query else None
-    sought = request.query.get("find", "")[:LONGEST_SOUGHT].strip()
     today = request.app.today()
-    found = week(request.book, request.number("room"), today, around, sought=sought)
+    found = week(request.book, request.number("room"), today, around, sought=request.query.get("find", ""))
     if found.missing <= READ_AT_ONCE:
         _prefetch(request, [night for one in found.shown for night in one.nights])
     return HtmlPage(
@@ -52,7 +51,6 @@ def look(request: PageRequest) -> HtmlPage:
             "weeks": found,
             "this_week": monday(today),
             "around": around,
-            "sought": sought,
             "longest": LONGEST_SOUGHT,
             "months": _by_month(found.every),
             "goes": lambda night: _goes(request, night),
@@ -69,7 +67,10 @@ def look(request: PageRequest) -> HtmlPage:
 
 def _by_month(nights: Sequence[EveryNight]) -> list[tuple[date, list[EveryNight]]]:
     """Return the nights of each month under its first day."""
-    return [(first, list(among)) for first, among in groupby(nights, lambda night: night.day.replace(day=1))]
+    return [
+        (first, list(among))
+        for first, among in groupby(nights, lambda night: date(night.day.year, night.day.month, 1))
+    ]
 
 
 def _prefetch(request: PageRequest, nights: Sequence[WeekNight]) -> None:
