@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from lab.pupils import Kind, Pupil
 from lab.steps import page_of, used
+from onewhole.desk.tomorrow.seats import seated
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.reading.class_answers import PupilTexts, read_texts
@@ -26,7 +27,8 @@ class Trial:
     could. ``odds`` is what the diagnosis says of each set of ideas, ``alike`` the sets that it cannot tell
     from its best, with ``together`` the odds that the pupil has one of them (and maybe another beside it),
     and ``likely`` whether the finding says "likely". ``names`` says whether it names any pattern at all, and
-    ``unlisted`` are the odds of a steady idea that is not listed.
+    ``unlisted`` are the odds of a steady idea that is not listed. ``sits`` is the group in which the pupil
+    works tomorrow.
     """
 
     kind: Kind
@@ -39,6 +41,7 @@ class Trial:
     likely: bool
     names: bool = False
     unlisted: float = 0.0
+    sits: str = ""
 
     @property
     def none(self) -> float:
@@ -76,14 +79,15 @@ def problems(typed: Sequence[str]) -> tuple[Problem, ...]:
 
 
 def trials(pupils: Sequence[Pupil], page: Sequence[Problem], seed: str) -> tuple[Trial, ...]:
-    """Let one class write a page and diagnose it as a teacher's own would be."""
+    """Let one class write a page, diagnose it and seat it as a teacher's own would be."""
     wrote = (PupilTexts(one.code, tuple(page_of(one, page, seed))) for one in pupils)
     marks = mark_class(read_texts(wrote, page))
     found = findings(marks)
-    return tuple(_trial(one, said, page) for one, said in zip(pupils, found, strict=True))
+    sits = {code: group.name for group in seated(marks.pupils, found).groups for code in group.pupils}
+    return tuple(_trial(one, said, page, sits[one.code]) for one, said in zip(pupils, found, strict=True))
 
 
-def _trial(one: Pupil, found: Finding, page: Sequence[Problem]) -> Trial:
+def _trial(one: Pupil, found: Finding, page: Sequence[Problem], sits: str) -> Trial:
     truth, acts = truth_on(one, page)
     said = found.diagnosis
     return Trial(
@@ -97,6 +101,7 @@ def _trial(one: Pupil, found: Finding, page: Sequence[Problem]) -> Trial:
         found.status is Status.LIKELY,
         bool(found.patterns),
         float(said.unlisted),
+        sits,
     )
 
 

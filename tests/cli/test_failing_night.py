@@ -5,24 +5,33 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.marking import mark
+from onewhole.desk.tomorrow import night
 from tests.kit.terminal import Terminal
 
 
+@pytest.mark.parametrize("verb", ["mark", "plan", "night"])
 def test_it_is_noted_and_the_next_night_says_so(
-    onewhole: Terminal, sheet: Path, answers: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    onewhole: Terminal, sheet: Path, answers: Path, monkeypatch: pytest.MonkeyPatch, verb: str
 ) -> None:
     """The fault ends with 3; the next night is marked, and standard error tells of the one before."""
-    book = tmp_path / "class.json"
+    folder = sheet.parent
+    book, to = folder / "class.json", folder / "out"
+    typed: dict[str, tuple[object, ...]] = {
+        "mark": (sheet, answers),
+        "plan": (sheet, answers, "--to", to),
+        "night": (folder, "--to", to),
+    }
 
     def fails(*_args: object, **_options: object) -> None:
         raise ZeroDivisionError
 
-    monkeypatch.setattr(mark, "mark_sheet", fails)
-    failed = onewhole("mark", sheet, answers, "--notebook", book, "--date", "2026-11-10")
-    assert (failed.code, failed.out) == (3, "")
+    for place in (mark, night):
+        monkeypatch.setattr(place, "mark_sheet", fails)
+    failed = onewhole(verb, *typed[verb], "--notebook", book, "--date", "2026-11-10")
+    assert (failed.code, failed.out, to.exists()) == (3, "", False)
     monkeypatch.undo()
-    after = onewhole("mark", sheet, answers, "--notebook", book, "--date", "2026-11-11")
-    assert (after.code, after.out.count("K02")) == (0, onewhole("mark", sheet, answers).out.count("K02"))
+    after = onewhole(verb, *typed[verb], "--notebook", book, "--date", "2026-11-11")
+    assert (after.code, after.out) == (0, onewhole(verb, *typed[verb]).out)
     assert "The answers of 10 November (“Kite tails”) could not be worked through" in after.err
 
 

@@ -1,9 +1,11 @@
 """The goals of the laboratory, held on thirty seeded classes; `make lab` measures them on many."""
 
+from collections import Counter
+
 import pytest
 
 from lab.measures import calibration_error, first_said, share, wrongly_given
-from lab.nights import Night, all_seen
+from lab.nights import CLASS, Night, all_seen
 from lab.pages import room12
 from lab.pupils import Kind
 from lab.trials import Trial
@@ -41,3 +43,19 @@ def test_a_steady_idea_that_can_show_is_found(seen: tuple[Trial, ...]) -> None:
 def test_the_odds_are_calibrated(seen: tuple[Trial, ...]) -> None:
     """The expected calibration error of all that is said first stays under 0.05."""
     assert calibration_error(first_said(seen)) < 0.05
+
+
+def test_pupils_of_one_idea_sit_together(seen: tuple[Trial, ...]) -> None:
+    """Every pupil has a group, and nine of ten of a class who are said to fit one idea share it."""
+    assert all(one.sits for one in seen)
+    rooms = [seen[at : at + CLASS] for at in range(0, len(seen), CLASS)]
+    held = [Counter((one.alike[0], one.sits) for one in room if one.likely) for room in rooms]
+    ideas = [Counter(one.alike[0] for one in room if one.likely) for room in rooms]
+    shared = [
+        (max(many for (idea, _), many in seats.items() if idea == which), of)
+        for seats, every in zip(held, ideas, strict=True)
+        for which, of in every.items()
+        if of > 1
+    ]
+    assert sum(of for _, of in shared) > 10
+    assert sum(together for together, _ in shared) > 0.9 * sum(of for _, of in shared)

@@ -74,9 +74,9 @@ def practice(
     that is ``due``, from ``earlier``, or of a skill before tonight's
     (:func:`onewhole.sheets.earlier_skill.review`). With ``find_slip`` a wrong worked
     example of an open pattern stands last; it has no place on a first night. ``skip`` passes over so many
-    parallels, so that two groups practise on different numbers. Without a ``count`` there are 6 problems, and
-    4 above a slip to find. ``words`` is the instruction at the top. The page climbs from easy to hard, so
-    that the review is mixed in.
+    parallels, so that two groups practise on different numbers as long as there are others. Without a
+    ``count`` there are 6 problems, and 4 above a slip to find. ``words`` is the instruction at the top. The
+    page climbs from easy to hard, so that the review is mixed in.
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> night = read_sheet("1. 9 5/8 - 4 6/8")
@@ -130,9 +130,7 @@ def _chosen(
     """
     asked = {model.statement for model in models}
     taken: set[Hashable] = {twin_key(one) for one in beside}
-    streams = [
-        (islice(_best_first(model.statement, patterns), skip, None), bool(model.story)) for model in models
-    ]
+    streams = [(_turned(model.statement, patterns, skip), bool(model.story)) for model in models]
     chosen: dict[Statement, bool] = {}
     while streams and len(chosen) < count:
         for stream, tell in tuple(streams):
@@ -143,6 +141,12 @@ def _chosen(
                 taken.add(twin_key(found))
                 chosen[found] = tell
     return chosen
+
+
+def _turned(model: Statement, patterns: Sequence[str], skip: int) -> Iterator[Statement]:
+    """Yield parallels of a model after the first few, and then those: some models have hardly any."""
+    yield from islice(_best_first(model, patterns), skip, None)
+    yield from islice(_best_first(model, patterns), skip)
 
 
 def _best_first(model: Statement, patterns: Sequence[str]) -> Iterator[Statement]:

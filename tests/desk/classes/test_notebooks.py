@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classes.notebooks import and_tonight, failure_noted, failures_told, keep, tonight_in
+from onewhole.desk.classes.notebooks import and_tonight, failures_told, keep, opened, tonight_in
 from onewhole.desk.marking.mark import as_object, mark
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
@@ -83,11 +83,10 @@ def test_a_night_without_a_notebook_has_nothing_to_keep() -> None:
 
 def test_a_fault_is_noted_and_the_next_night_is_read_without_it(tmp_path: Path) -> None:
     """The notebook says so for as long as findings of that night would be good; the same page replaces it."""
-    path, sheet = tmp_path / "class.json", tmp_path / "sheet.txt"
-    sheet.write_text(SHEET)
+    path, sheet, answers = _files(tmp_path)
     keep(mark(TELLING, _clear(A02), tonight=tonight_in(path, FIRST)), path)
     tonight = tonight_in(path, LATER)
-    with pytest.raises(ZeroDivisionError), failure_noted(tonight, sheet, path):
+    with pytest.raises(ZeroDivisionError), opened(path, LATER, sheet, answers):
         raise ZeroDivisionError("K01 wrote 3 4/8")
     assert "3 4/8" not in path.read_text()
     after = tonight_in(path, date(2026, 11, 13))
@@ -102,8 +101,24 @@ def test_a_fault_is_noted_and_the_next_night_is_read_without_it(tmp_path: Path) 
 
 def test_a_refusal_is_no_fault(tmp_path: Path) -> None:
     """What was typed is to be mended: nothing is noted."""
-    path, sheet = tmp_path / "class.json", tmp_path / "sheet.txt"
-    sheet.write_text(SHEET)
-    with pytest.raises(InputError), failure_noted(tonight_in(path, FIRST), sheet, path):
-        mark(SHEET, "pupil,9\nK01,1", tonight=tonight_in(path, FIRST))
+    path, sheet, answers = _files(tmp_path)
+    with pytest.raises(InputError), opened(path, FIRST, sheet, answers) as tonight:
+        mark(SHEET, "pupil,9\nK01,1", tonight=tonight)
     assert not path.exists()
+
+
+def test_without_answers_nothing_failed_on_them(tmp_path: Path) -> None:
+    """A page may be printed beforehand; a fault in that is no fault of the night's answers."""
+    path, sheet, answers = _files(tmp_path)
+    answers.unlink()
+    with pytest.raises(ZeroDivisionError), opened(path, FIRST, sheet, answers):
+        raise ZeroDivisionError
+    assert not path.exists()
+
+
+def _files(folder: Path) -> tuple[Path, Path, Path]:
+    """Return a notebook that is not there yet, a sheet and its answers."""
+    path, sheet, answers = (folder / name for name in ("class.json", "sheet.txt", "answers.csv"))
+    sheet.write_text(SHEET)
+    answers.write_text(OPEN)
+    return path, sheet, answers

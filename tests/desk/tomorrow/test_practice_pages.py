@@ -4,6 +4,7 @@ import pytest
 
 from onewhole.desk.marking.mark import Marked, mark
 from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
+from onewhole.notations.text import text
 from onewhole.problems.needs import Operation, needs
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.writing import write_sheet
@@ -20,7 +21,7 @@ def marked() -> Marked:
     return mark(SHEET, ANSWERS)
 
 
-def statements(page: PracticePage) -> list[object]:
+def statements(page: PracticePage) -> list[Statement]:
     """What a page asks."""
     return [problem.statement for problem in page.practice.sheet.problems]
 
@@ -41,6 +42,17 @@ def test_two_groups_practise_on_different_numbers() -> None:
     pages = practice_pages(night, Tomorrow(pupils=("K01", "K02", "K03")))
     assert len(pages) == len(night.groups) + 3
     assert len({write_sheet(page.practice.sheet) for page in pages}) == len(pages)
+
+
+def test_whoever_is_asked_for_has_a_page() -> None:
+    """Few problems are like 1 - 1/8, for more pupils; none is like 1/2 + 1/3, and the night helps out."""
+    codes = tuple(f"K{at:02}" for at in range(1, 7))
+    wrong = "\n".join(["pupil,1", *(f"{code},2" for code in codes)])
+    few = practice_pages(mark("1. 1 - 1/8", wrong), Tomorrow(codes))
+    assert [page.whose for page in few if page.whose in codes] == list(codes)
+    alone = practice_pages(mark("1. 1/2 + 1/3\n2. 5 - 1 3/8", "pupil,1,2\nK01,2/5,3 5/8"), Tomorrow(("K01",)))
+    [own] = [page for page in alone if page.whose == "K01"]
+    assert [" - " in text(one) for one in statements(own)] == [True] * 6
 
 
 def test_the_slip_is_one_of_the_open_idea_and_never_on_the_first_night(marked: Marked) -> None:

@@ -1,14 +1,13 @@
 """`onewhole mark`: the answers of a class marked, and what they may show."""
 
 import sys
-from contextlib import nullcontext
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
-from onewhole.cli.clock import now
 from onewhole.cli.group_options import AskedFile, Meets, NotebookFile, On, SizesTyped, settings_typed
+from onewhole.cli.notebook_option import tonight_in
 from onewhole.cli.odds import odds_typed
 from onewhole.cli.say_json import say_json
 from onewhole.cli.screen import beneath
@@ -48,13 +47,10 @@ def run(
 ) -> int:
     """Print how each problem went, what each pupil's answers may show, and groups."""
     settings, odds = settings_typed(meets, sizes), odds_typed(confident)
-    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
-    with notebooks.failure_noted(tonight, sheet, notebook) if notebook and tonight else nullcontext():
+    with tonight_in(notebook, date, sheet, answers) as tonight:
         marked = desk.mark_files(
             sheet, answers, settings=settings, confident=odds, tonight=tonight, asked=asked
         )
-    for line in notebooks.failures_told(tonight) if tonight else ():
-        print(line, file=sys.stderr)
     one = report.report(marked, pupil) if pupil is not None else None
     if notebook:
         notebooks.keep(marked, notebook)

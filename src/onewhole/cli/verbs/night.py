@@ -21,9 +21,10 @@ from onewhole.cli.group_options import (
     settings_typed,
     wishes_typed,
 )
+from onewhole.cli.notebook_option import tonight_in
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
-from onewhole.desk.tomorrow.night import night
+from onewhole.desk.tomorrow.night import ANSWERS, SHEET, night
 
 Folder = Annotated[
     Path,
@@ -49,10 +50,10 @@ def run(
     new_group: NewGroup = None,
 ) -> int:
     """Print the pages, and with answers the marks and the morning plan; end with the most useful findings."""
-    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
     settings = settings_typed(meets, sizes)
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
-    done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes)
+    with tonight_in(notebook, date, folder / SHEET, folder / ANSWERS) as tonight:
+        done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes)
     for one in done.made:
         print(f"{one.page:18} {one.path}")
     if done.findings:

@@ -22,6 +22,7 @@ from onewhole.cli.group_options import (
     settings_typed,
     wishes_typed,
 )
+from onewhole.cli.notebook_option import tonight_in
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.tomorrow.group_wishes import with_wishes
@@ -75,15 +76,16 @@ def run(
     new_group: NewGroup = None,
 ) -> int:
     """Print the morning page, the practice pages and their key, and say where they lie."""
-    tonight = notebooks.tonight_in(notebook, (date or now()).date()) if notebook else None
     settings = settings_typed(meets, sizes)
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
-    read = marks.mark_files(sheet, answers, settings=settings, tonight=tonight, asked=asked)
-    marked = with_wishes(read, wishes)
-    wanted = tomorrow(
-        marked, pupils=pupil or (), every_pupil=every_pupil, earlier=earlier or (), find_slip=find_slip
-    )
-    for one in plan(marked, to, when=now(), asked=wanted):
+    with tonight_in(notebook, date, sheet, answers) as tonight:
+        read = marks.mark_files(sheet, answers, settings=settings, tonight=tonight, asked=asked)
+        marked = with_wishes(read, wishes)
+        wanted = tomorrow(
+            marked, pupils=pupil or (), every_pupil=every_pupil, earlier=earlier or (), find_slip=find_slip
+        )
+        made = plan(marked, to, when=now(), asked=wanted)
+    for one in made:
         print(f"{one.page:18} {one.path}")
     if notebook:
         notebooks.keep(marked, notebook)

@@ -29,16 +29,22 @@ def tonight_in(path: Path, on: date) -> Tonight:
 
 
 @contextmanager
-def failure_noted(tonight: Tonight, sheet: Path, path: Path) -> Iterator[None]:
-    """Note in the notebook in a file that the program failed on tonight's answers, where it does.
+def opened(path: Path | None, on: date, sheet: Path, answers: Path) -> Iterator[Tonight | None]:
+    """Give the notebook in a file for the night of a page; None where there is no file.
 
-    The next nights are read without it, and the same page of the same day replaces it. The fault is raised
-    again; a refusal of what was typed is no fault, and nothing is noted.
+    Where the program fails meanwhile on tonight's answers, that is noted in it: the next nights are read
+    without this one, and the same page of the same day replaces it. The fault is raised again. A refusal of
+    what was typed is no fault, and without answers nothing failed on them. Raises NotebookError.
     """
+    if path is None:
+        yield None
+        return
+    tonight = tonight_in(path, on)
     try:
-        yield
+        yield tonight
     except Exception as fault:
-        if isinstance(fault, Fault) or not isinstance(fault, OnewholeError):
+        ours = isinstance(fault, Fault) or not isinstance(fault, OnewholeError)
+        if ours and answers.exists():
             failed = NightFailed(tonight.on, page_name(sheet_in(sheet)), error_location(fault))
             book = tonight.notebook.and_night(failed_night(failed))
             write(path, notebook_text(book).encode(), private=True)

@@ -67,7 +67,8 @@ class PracticePage:
 def practice_pages(marked: Marked, asked: Tomorrow) -> tuple[PracticePage, ...]:
     """Return the pages of the groups, then those of the pupils asked for, in the order of the class.
 
-    Whoever missed nothing practises on problems like the last ones of the night. Raises UnknownPupilError.
+    Whoever missed nothing, or only problems that no other is like, practises on problems like the last ones
+    of the night; where no other is like any of them there is no page. Raises UnknownPupilError.
     """
     codes = [pupil.pupil for pupil in marked.marks.pupils]
     if unknown := [code for code in asked.pupils if code not in codes]:
@@ -109,17 +110,22 @@ def _practice(
     skip: int,
 ) -> Practice | None:
     problems = {problem.label: problem for problem in marked.sheet.problems}
-    models = [problems[label] for label in labels] or list(reversed(marked.sheet.problems))
-    return practice(
-        marked.sheet.header,
-        models,
-        INSTRUCTION,
-        patterns=_open(findings),
-        earlier=[problem.statement for sheet in asked.earlier for problem in sheet.problems],
-        due=due,
-        find_slip=asked.finds_slip,
-        skip=skip,
+    last_first = tuple(reversed(marked.sheet.problems))
+    patterns = _open(findings)
+    tries = (
+        practice(
+            marked.sheet.header,
+            models,
+            INSTRUCTION,
+            patterns=patterns,
+            earlier=[problem.statement for sheet in asked.earlier for problem in sheet.problems],
+            due=due,
+            find_slip=asked.finds_slip,
+            skip=skip,
+        )
+        for models in (tuple(problems[label] for label in labels), last_first)
     )
+    return next((made for made in tries if made is not None), None)
 
 
 def _due(asked: Tomorrow, pupils: Iterable[str]) -> tuple[Statement, ...]:
