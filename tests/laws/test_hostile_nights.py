@@ -1,7 +1,8 @@
 """Any page with any answers is marked, found, seated, told and planned: classes with hostile answers.
 
 Each class is drawn from its number alone, so that one that fails can be drawn again; every ninth is a full
-one of 25 pupils and a dozen problems. They go on until so many answers went through, a million in `make walk`.
+one of 25 pupils and a dozen problems. They go on until so many answers went through; in `make walk` that
+is a million.
 """
 
 import os
