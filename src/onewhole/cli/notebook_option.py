@@ -8,13 +8,12 @@ from pathlib import Path
 
 from onewhole.cli.clock import now
 from onewhole.desk.classes import notebooks
-from onewhole.marking.diagnosis.notebook import Tonight
 
 
 @contextmanager
 def tonight_in(
     path: Path | None, date: datetime | None, sheet: Path, answers: Path
-) -> Iterator[Tonight | None]:
+) -> Iterator[notebooks.Tonight | None]:
     """Give the notebook for a night, today's where no date was typed; None without a notebook.
 
     Where the program fails meanwhile, the notebook has it; afterwards standard error tells of recent nights

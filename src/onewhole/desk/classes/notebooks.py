@@ -18,6 +18,8 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.presses.files import write
 from onewhole.presses.texts import read_text
 
+__all__ = ["Tonight", "and_tonight", "failures_told", "keep", "opened", "tonight_in"]
+
 
 def tonight_in(path: Path, on: date) -> Tonight:
     """Return the notebook in a file, for a night of that day; one that is not there yet is empty.
