@@ -2,6 +2,7 @@
 
 import gc
 import os
+import shutil
 
 import pytest
 from hypothesis import settings
@@ -9,7 +10,8 @@ from hypothesis import settings
 # What fails in a helper says what it found, as a test does.
 pytest.register_assert_rewrite("tests.kit")
 
-from tests.kit.untried import untried  # noqa: E402 - after the line above
+from tests.kit import once  # noqa: E402 - after the line above
+from tests.kit.untried import untried  # noqa: E402 - the same
 
 # `ci` tries the same examples each time, so that a red build is red on every machine. To look for new ones,
 # as `make walk` does: pytest --hypothesis-profile=explore
@@ -22,6 +24,12 @@ settings.load_profile("ci")
 def accept() -> bool:
     """True when ONEWHOLE_ACCEPT=1: a test that compares with a kept file writes the file anew instead."""
     return os.environ.get("ONEWHOLE_ACCEPT") == "1"
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Make the folder where the processes of a run leave for each other what takes long to make."""
+    if folder := once.begin():
+        config.add_cleanup(lambda: shutil.rmtree(folder, ignore_errors=True))
 
 
 def pytest_collection() -> None:

@@ -22,7 +22,7 @@ from onewhole.presses.answers_at_once import Table, code, writes
 from onewhole.presses.space_at_once import likes, table
 from onewhole.problems.traps import traps
 
-SAMPLE = 120
+SAMPLE = 60
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
 #: Denominator and largest whole of the spaces that are walked whole, and so many problems in one test.
 WALKED = [*((d, 9) for d in (2, 3, 4, 5, 6, 8, 10, 12)), (100, 1)] if EVERYTHING else [(2, 2), (3, 2)]

@@ -15,7 +15,7 @@ from onewhole.statements.statement import Question
 from tests.agreement.by_definition_columns import answers
 
 #: So many of the larger ones; `make walk` takes twenty times as many.
-SAMPLE = 6000 if os.environ.get("ONEWHOLE_WHOLE_WALK") == "1" else 300
+SAMPLE = 6000 if os.environ.get("ONEWHOLE_WHOLE_WALK") == "1" else 150
 
 
 def _space(largest: int) -> list[tuple[int, int]]:

@@ -29,7 +29,7 @@ from tests.kit.worked import tried
 DENOMINATORS = (2, 3, 4, 5, 6, 8, 10, 12)
 WHOLES = 9
 WHOLE_ALWAYS = (2, 4)
-SAMPLE = 250
+SAMPLE = 120
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
 
 

@@ -22,6 +22,7 @@ from onewhole.writers.practice_key import practice_key
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import practice_page
 from onewhole.writers.talks_page import talks_page
+from tests.kit.once import once
 from tests.kit.sessions import ROOT
 
 WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
@@ -182,7 +183,7 @@ EVERY = (
 @cache
 def pressed(name: str, paper: str, size: str) -> bytes:
     """One of every page, pressed."""
-    return made(every_page(paper, size)[name])
+    return once(f"page {name} {paper} {size}", lambda: made(every_page(paper, size)[name]))
 
 
 def made(page: Printed) -> bytes:
