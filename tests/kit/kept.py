@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
+from onewhole.findings.attendance import PageWord, PaperWord
 from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.asked import KeptAsked, keep_asked
 from onewhole.store.classes import add_class, add_pupil, name_pupil, rename_class
@@ -11,8 +12,10 @@ from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.given_out import GivenOut, keep_given_out
 from onewhole.store.keeping import set_keep_until
 from onewhole.store.night_cache import cache_night
+from onewhole.store.night_words import keep_night_words
 from onewhole.store.nights import add_night, change_version
 from onewhole.store.opening import Store
+from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.sheets import add_sheet, change_sheet
 from onewhole.store.steps import NightStep, keep_step
@@ -71,6 +74,10 @@ def every_kind_of_row(store: Store) -> Round:
     keep_asked(store, KeptAsked(first.night, "K01", "9 - 4", "5", "this idea", "A01", NOW, "teacher"))
     keep_asked(store, KeptAsked(first.night, "K01", "", "", "", "", NOW, "teacher", takes_back=1))
     keep_given_out(store, first.class_number, GivenOut("K01", "the page", "Ada", "", DAY, NOW, "teacher"))
+    for joined in (None, DAY):
+        keep_pupil_days(store, first.class_number, "K01", PupilDays(joined, DAY + timedelta(days=200)))
+    for said in (PaperWord.ABSENT, PaperWord.LATE):
+        keep_night_words(store, first.night, [("K01", said), ("K02", PageWord.GIVEN)], NOW, "teacher")
     name_pupil(store, first.class_number, "K01", "Wren")
     rename_class(store, first.class_number, "Room 13")
     return first

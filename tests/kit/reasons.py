@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import assert_never
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
@@ -17,6 +18,7 @@ from onewhole.findings.placing import (
     MayFit,
     MeetingsUsedUp,
     MovedHere,
+    NoPaper,
     NoSteadyPattern,
     NothingWritten,
     NotReadable,
@@ -65,11 +67,17 @@ class Place:
         return sum(holds(one.idea) for group in self.groups for one in group.placings if one.idea)
 
 
+def _is_blank(at: Place) -> bool:
+    return set(at.labels(Verdict.BLANK)) == {mark.label for mark in at.marks.marks}
+
+
 def is_true(why: WhyPlaced, at: Place) -> bool:
     """Say whether a reason is true of a pupil's place."""
     match why:
         case NothingWritten():
-            return set(at.labels(Verdict.BLANK)) == {mark.label for mark in at.marks.marks}
+            return _is_blank(at) and at.marks.paper is PaperWord.HERE
+        case NoPaper(word):
+            return _is_blank(at) and word is at.marks.paper is not PaperWord.HERE
         case AllRight(count):
             right = at.labels(Verdict.RIGHT, Verdict.FORM)
             return count == len(right) > 0 and not at.labels(Verdict.WRONG)

@@ -1,19 +1,25 @@
 """A class with a row in every table, for tests of what is read back."""
 
+from datetime import timedelta
+
+from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.store.asked import KeptAsked, keep_asked
 from onewhole.store.correction_rows import CellReadAs
 from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.given_out import GivenOut, keep_given_out
 from onewhole.store.keeping import set_keep_until
 from onewhole.store.night_cache import cache_night
+from onewhole.store.night_words import keep_night_words
 from onewhole.store.opening import Store
+from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.steps import NightStep, keep_step
 from tests.kit.kept import DAY, NOW, Round, first_round, write
 
 
 def whole_class(store: Store) -> Round:
-    """Keep a round with answers, a correction, a step, a recording, a cached night and a last day."""
+    """Keep a round with answers, a correction, a step, a recording, a cached night, days,
+    words on a night and a last day."""
     kept = first_round(store)
     for text in ("2 1/2", "2 4/8"):
         write(store, kept.night, text)
@@ -24,5 +30,8 @@ def whole_class(store: Store) -> Round:
     keep_recording(store, KeptRecording(kept.night, "1", "audio/wav", b"RIFF" * 40, (0, 1200), NOW))
     cache_night(store, kept.night, "stamp", "cached")
     keep_given_out(store, 1, GivenOut("K01", "all that is held", "the family", "asked", DAY, NOW, "teacher"))
+    keep_pupil_days(store, 1, "K01", PupilDays(DAY, DAY + timedelta(days=200)))
+    words: list[tuple[str, NightSaid]] = [("K01", PageWord.GIVEN), ("K01", PaperWord.LATE)]
+    keep_night_words(store, kept.night, words, NOW, "teacher")
     set_keep_until(store, DAY)
     return kept

@@ -86,7 +86,7 @@ def test_a_writing_covers_the_one_before(full: Store) -> None:
     with full.reading() as connection:
         digests = connection.exec_driver_sql("SELECT digest FROM answers").scalars().all()
     assert len(set(digests)) == len(digests) == 4
-    assert CHAINS.keys() == {"answers", "corrections", "asked_answers", "sheet_versions"}
+    assert CHAINS.keys() == {"answers", "corrections", "asked_answers", "night_words", "sheet_versions"}
     with closing(sqlite3.connect(full.path)) as file, file:
         file.execute("DELETE FROM answers WHERE number = 2")
     found = {(one.kind, one.row.get("number")) for one in check_store(full).damages}

@@ -1,4 +1,4 @@
-"""How many pupils have an answer."""
+"""Which pupils have an answer."""
 
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -26,6 +26,8 @@ def test_a_pupil_counts_once_and_a_cleared_answer_not(tmp_path: Path) -> None:
         (codes[2], "2", "  "), (codes[3], "2", "?"),
     ):  # fmt: skip
         keep_answer(store, KeptAnswer(first.number, code, label, text, NOW, "teacher"))
-    assert answered(store, [first.number, second.number]) == {first.number: 2}
+    assert answered(store, [first.number, second.number]) == {
+        first.number: frozenset({codes[0], codes[3]})
+    }
     assert answered(store, []) == {}
     store.close()

@@ -117,6 +117,8 @@ LISTED: dict[DataPlace, Callable[[Any], bool]] = {
         {row["of"] for row in held["corrections"]} == {"reading", "finding", "place"}
     ),
     DataPlace.ASKED_ANSWERS: lambda held: [row["wrote"] for row in held["asked_answers"]] == ["ANSWER", ""],
+    DataPlace.PUPIL_DAYS: lambda held: (held["joined"], held["left"]) == ("2026-08-20", ""),
+    DataPlace.NIGHT_WORDS: lambda held: [row["said"] for row in held["night_words"]] == ["late"],
     DataPlace.FINDINGS: lambda held: held["findings"]["nights"][0]["answers"].startswith("1: wrong"),
     DataPlace.GIVEN_OUT: lambda held: held["given_out"][0]["what"] == "the table of NAME",
 }

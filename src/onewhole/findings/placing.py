@@ -6,6 +6,7 @@ when it is, and walks over whole classes.
 
 from dataclasses import dataclass
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.misconceptions.pattern import Family
 
 Labels = tuple[str, ...]
@@ -14,6 +15,13 @@ Labels = tuple[str, ...]
 @dataclass(frozen=True, slots=True)
 class NothingWritten:
     """No answer was written at all."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoPaper:
+    """There is no paper, and the teacher said why: absent, excused, or late."""
+
+    word: PaperWord
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,6 +164,7 @@ class KeptHere:
 #: Every reason for a pupil's place.
 WhyPlaced = (
     NothingWritten
+    | NoPaper
     | AllRight
     | OtherFormWanted
     | FitsIdea

@@ -1,7 +1,7 @@
 """How a row becomes bytes and the bytes a digest, and how the rows of a file are read with their digests.
 
 Every row carries the digest of its values. The digest of a writing (an answer, a correction, a row of a talk,
-a version of a sheet) also covers the digest of the writing before it in the same cell, so that the writings
+a word on a night, a version of a sheet) also covers the digest of the writing before it in the same cell, so that the writings
 of a cell are a chain. `table_heads` tells of each table how many rows it has and the exclusive or of their
 digests, so that a row that is gone is missed; a row that is erased is taken out of both in the same
 transaction.
@@ -54,6 +54,7 @@ CHAINS = {
     "answers": WritingChain(("night_number", "pupil_number", "problem"), "number"),
     "corrections": WritingChain(("night_number", "pupil_number", "problem"), "number"),
     "asked_answers": WritingChain(("night_number", "pupil_number"), "number"),
+    "night_words": WritingChain(("night_number", "pupil_number"), "number"),
     "sheet_versions": WritingChain(("sheet_number",), "version"),
 }
 

@@ -25,6 +25,15 @@ from onewhole.store.settings import set_setting, setting
 from onewhole.store.transaction import driver_of, translate_errors
 
 _KEEP_UNTIL = "keep until"
+#: The tables whose rows are one pupil's and go with the pupil.
+_OF_A_PUPIL = (
+    tables.answers,
+    tables.corrections,
+    tables.asked_answers,
+    tables.night_words,
+    tables.pupil_days,
+    tables.given_out,
+)
 #: So often a backup is begun again because pupils were erased meanwhile.
 _TRIES = 20
 
@@ -80,8 +89,9 @@ def backup_bytes(store: Store) -> bytes:
 
 
 def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object]:
-    """A pupil's name, answers, corrections and talks, as plain text and lists; every writing is in it.
+    """A pupil's name, days, answers, corrections, talks and words on nights, as plain text and lists.
 
+    Every writing is in it.
     What was given out is in `given_out`; what was found in a night is in `night_cache`, and what that text
     means is the caller's business. Raises `NotThere`.
     """
@@ -104,9 +114,20 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
                     .order_by(table.c.number)
                 ).mappings()
             ]
-            for table in (tables.answers, tables.corrections, tables.asked_answers)
+            for table in (tables.answers, tables.corrections, tables.asked_answers, tables.night_words)
         }
-    return {"class": name, "code": pupil.code, "name": pupil.name, **rows}
+        of_days = tables.pupil_days.c
+        asked = select(of_days.joined, of_days.left).where(of_days.pupil_number == pupil.number)
+        days = connection.execute(asked).one_or_none() or (None, None)
+    joined, left = ("" if day is None else day.isoformat() for day in days)
+    return {
+        "class": name,
+        "code": pupil.code,
+        "name": pupil.name,
+        "joined": joined,
+        "left": left,
+        **rows,
+    }
 
 
 def erase_pupil(store: Store, class_number: int, code: str) -> None:
@@ -120,7 +141,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
     _check_alone(store)
     with store.writing() as connection:
         number = find_pupil(connection, class_number, code).number
-        for table in (tables.answers, tables.corrections, tables.asked_answers, tables.given_out):
+        for table in _OF_A_PUPIL:
             connection.execute(delete(table).where(table.c.pupil_number == number))
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
         connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number.in_(nights)))

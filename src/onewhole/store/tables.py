@@ -13,6 +13,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
+from onewhole.findings.attendance import PageWord, PaperWord
 from onewhole.marking.reading.talk_word import TalkSaid
 from onewhole.store.column_types import (
     Cues,
@@ -146,6 +147,33 @@ asked_answers = Table(
     _digest(),
     Index("asked_answers_of_a_night", "night_number"),
     Index("asked_answers_of_a_pupil", "pupil_number"),
+    sqlite_autoincrement=True,
+)
+
+#: The days on which a pupil joined and left the class: none of those who were there all along.
+pupil_days = Table(
+    "pupil_days",
+    METADATA,
+    Column("pupil_number", Number, ForeignKey("pupils.number"), primary_key=True),
+    Column("joined", Day),
+    Column("left", Day),
+    _digest(),
+)
+
+#: Who got the page of a night, who was away, whose paper is late: every saying is a row, the last one of its
+#: sort counts.
+night_words = Table(
+    "night_words",
+    METADATA,
+    Column("number", Number, primary_key=True),
+    Column("night_number", Number, ForeignKey("nights.number"), nullable=False),
+    Column("pupil_number", Number, ForeignKey("pupils.number"), nullable=False),
+    Column("said", OneOf(*(word.value for word in (*PageWord, *PaperWord))), nullable=False),
+    Column("written", Moment, nullable=False),
+    Column("by", ExactText, nullable=False),
+    _digest(),
+    Index("night_words_of_a_night", "night_number"),
+    Index("night_words_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
 )
 

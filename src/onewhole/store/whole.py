@@ -10,7 +10,9 @@ from onewhole.store.corrections import corrections_of
 from onewhole.store.given_out import given_out_of
 from onewhole.store.keeping import keep_until
 from onewhole.store.night_cache import cached_nights
+from onewhole.store.night_words import night_words_of
 from onewhole.store.opening import Store
+from onewhole.store.pupil_days import pupil_days_of
 from onewhole.store.recordings import recorded_labels, recordings_of
 from onewhole.store.set_pages import set_pages
 from onewhole.store.sheets import newest_sheets, versions_of
@@ -48,3 +50,5 @@ def _read_class(store: Store, number: int) -> None:
     cached_nights(store, number)
     cache_inputs_of(store, number)
     given_out_of(store, number)
+    pupil_days_of(store, number)
+    night_words_of(store, number)

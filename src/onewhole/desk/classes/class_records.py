@@ -5,9 +5,11 @@ from datetime import date, datetime
 from functools import lru_cache
 from pathlib import Path
 
+from onewhole.desk.classes.rosters import roster_of
 from onewhole.desk.keep.way_back import open_or_tell
 from onewhole.desk.marking.readings import Readings, readings
 from onewhole.errors import InputError
+from onewhole.findings.attendance import PaperWord
 from onewhole.marking.reading.class_answers import PupilTexts
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
@@ -169,16 +171,24 @@ def set_night(book: Store, room_number: int, typed: str, day: date, now: datetim
 def standing_answers(
     book: Store, page: NightPage, of: Classroom, read: Readings | None = None
 ) -> tuple[PupilTexts, ...]:
-    """Return the answers of a night as they stand, a row for each pupil of the class.
+    """Return the answers of a night as they stand, a row for each pupil who got its page or wrote something.
 
     A text is exactly as typed, unless the teacher said how to read it: then it is that reading. ``read`` are
     these readings where they are at hand.
     """
     written = {(one.code, one.problem): one.text for one in answers_of(book, page.night.number)}
+    wrote = {code for (code, _), text in written.items() if text.strip()}
+    roster = roster_of(book, page.night)
     for cell, reading in (readings(book, page.night.number) if read is None else read).items():
         if cell in written:
             written[cell] = reading.of(written[cell])
+    marked = set(roster.marked(wrote))
     return tuple(
-        PupilTexts(pupil.code, tuple(written.get((pupil.code, label), "") for label in page.labels))
+        PupilTexts(
+            pupil.code,
+            tuple(written.get((pupil.code, label), "") for label in page.labels),
+            PaperWord.HERE if pupil.code in wrote else roster.word(pupil.code),
+        )
         for pupil in of.pupils
+        if pupil.code in marked
     )

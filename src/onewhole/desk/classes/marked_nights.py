@@ -48,7 +48,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import StoreRefused
 
 #: The version of the cache format, raised when that changes within one version of the program.
-FORM = 6
+FORM = 7
 #: The most marked nights cached in memory.
 HELD = 16
 
@@ -223,7 +223,7 @@ def _chain(book: Store, room_number: int) -> _Chain:
     """Read the chain: two queries.
 
     A cache key depends on the program, the sheet, the last answer, the last correction, the last row of a
-    talk, and the key of the night before: a change in one night makes all later ones stale.
+    talk, the last word on a paper, who was not in the class, and the key of the night before: a change in one night makes all later ones stale.
     """
     with book.snapshot() as seen:
         days, stamps = _stamps(seen, room_number)

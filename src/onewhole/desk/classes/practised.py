@@ -9,6 +9,7 @@ import numpy as np
 
 from onewhole.desk.classes.class_records import NightPage, sheet_typed
 from onewhole.desk.classes.night_summary import NightSummaries, NightSummary
+from onewhole.desk.classes.rosters import Roster
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.findings.skill import Skill
 from onewhole.marking.practice.due import Band, class_band, due_day
@@ -78,8 +79,8 @@ class ClassSkill:
 class Practised:
     """What the nights of a class left: ``codes`` are its pupils, ``last`` the last page with each skill.
 
-    A night still to come, and one whose answers are not read yet, count as practised by everybody. One that
-    is read counts for those of whom an answer with the skill could be read.
+    A night still to come, and one whose answers are not read yet, count as practised by everybody whose paper
+    is waited for. One that is read counts for those of whom an answer with the skill could be read.
     """
 
     codes: tuple[str, ...]
@@ -112,21 +113,37 @@ class Practised:
         return trace(self.traces, self.pooled, self.codes.index(code), self.skills.index(named))
 
 
-def practised(pages: Sequence[NightPage], left: NightSummaries, codes: Sequence[str]) -> Practised:
+def practised(
+    pages: Sequence[NightPage],
+    left: NightSummaries,
+    codes: Sequence[str],
+    who: Mapping[int, Roster],
+) -> Practised:
     """Return what the nights of a class left of each skill; the same once more costs nothing.
 
-    ``pages`` are the nights by day, ``left`` their summaries, ``codes`` the pupils of the class.
+    ``pages`` are the nights by day, ``left`` their summaries, ``codes`` the pupils of the class, ``who`` the
+    rosters of the nights by number.
     """
-    return _practised(_PractisedFrom(left.stamp, tuple(codes), tuple(map(_key, pages)), tuple(pages), left))
+    read = {one.night for one in left.nights}
+    waited = tuple(
+        (page.night.number, who[page.night.number].awaited()) for page in pages if page.night.number not in read
+    )
+    return _practised(
+        _PractisedFrom(left.stamp, tuple(codes), tuple(map(_key, pages)), waited, tuple(pages), left)
+    )
 
 
 @dataclass(frozen=True, slots=True)
 class _PractisedFrom:
-    """What the traces come from: the first three fields change whenever the others do."""
+    """What the traces come from: the first four fields change whenever the others do.
+
+    ``waited`` has for each night that is not read whose paper is waited for.
+    """
 
     stamp: str
     codes: tuple[str, ...]
     nights: tuple[tuple[int, date, str], ...]
+    waited: tuple[tuple[int, tuple[str, ...]], ...]
     pages: tuple[NightPage, ...] = field(compare=False)
     left: NightSummaries = field(compare=False)
 
@@ -142,7 +159,11 @@ def _practised(given: _PractisedFrom) -> Practised:
         last.update(dict.fromkeys(_asked(page.kept.typed).skills, page))
     order = {named: at for at, named in enumerate(last)}
     read = {one.night: one for one in given.left.nights}
-    nights = [_night(page, read.get(page.night.number), given.codes, order) for page in given.pages]
+    waited = dict(given.waited)
+    nights = [
+        _night(page, read.get(page.night.number) or waited[page.night.number], given.codes, order)
+        for page in given.pages
+    ]
     traces = traced(untouched(len(given.codes), len(order)), nights)
     asked = tuple(SkillNight(page.night.day, _asked(page.kept.typed).skills) for page in given.pages)
     return Practised(given.codes, asked, last, traces, pooled(traces))
@@ -174,14 +195,20 @@ def _asked(typed: str) -> _PageSkills:
 
 
 def _night(
-    page: NightPage, read: NightSummary | None, codes: Sequence[str], order: Mapping[Skill, int]
+    page: NightPage,
+    read: NightSummary | tuple[str, ...],
+    codes: Sequence[str],
+    order: Mapping[Skill, int],
 ) -> PractisedNight:
+    """Return a night as it was read; of one that is not read yet ``read`` are those who count for it."""
     asked = _asked(page.kept.typed)
     shape = len(codes), len(asked.skills)
     at = tuple(order[one] for one in asked.skills)
-    if read is None:
+    if isinstance(read, tuple):
         nothing = np.zeros(shape, dtype=np.int64)
-        return PractisedNight(page.night.day, at, np.ones(shape, dtype=np.bool_), nothing, nothing)
+        waited = np.array([code in read for code in codes], dtype=np.bool_)
+        counts = np.ones(shape, dtype=np.bool_) & waited[:, np.newaxis]
+        return PractisedNight(page.night.day, at, counts, nothing, nothing)
     blank = "." * len(asked.of)
     pupils = read.pupils
     written = "".join([pupils[code].verdicts if code in pupils else blank for code in codes])

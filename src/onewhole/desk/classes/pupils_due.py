@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from onewhole.desk.classes.class_records import night_page, night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.practised import Practised, practised, skills_of
+from onewhole.desk.classes.rosters import rosters
 from onewhole.findings.skill import Skill
 from onewhole.statements.statement import Statement
 from onewhole.store.opening import Store
@@ -20,9 +21,10 @@ def pupils_due(book: Store, room_number: int, night_number: int) -> Mapping[str,
         tonight = night_page(seen, room_number, night_number)
         codes = [pupil.code for pupil in room(seen, room_number).pupils]
         every, left = night_pages(seen, room_number), night_summaries(seen, room_number)
+        who = rosters(seen, room_number)
     last = tonight.night.day, night_number
     before = [page for page in every if (page.night.day, page.night.number) <= last]
-    known = practised(before, left, codes)
+    known = practised(before, left, codes, who)
     tomorrow = tonight.night.day + timedelta(days=1)
     asked = set(skills_of(tonight.kept.typed))
     return {code: tuple(_due(known, code, asked, tomorrow)) for code in codes}

@@ -10,6 +10,7 @@ from onewhole.desk.classes.class_records import NightPage, night_pages, room
 from onewhole.desk.classes.every_night import LONGEST_SOUGHT, EveryNight, as_sought, every_night, nights_found
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.practised import practised
+from onewhole.desk.classes.rosters import Roster, in_class_on, rosters
 from onewhole.desk.classes.term_plan import PLAN, TermPlan, term_plan
 from onewhole.store.marked import answered
 from onewhole.store.opening import Store
@@ -47,7 +48,10 @@ class Next(Enum):
 
 @dataclass(frozen=True, slots=True)
 class WeekNight:
-    """A night in its week. ``marked`` of ``pupils`` have an answer; ``steps`` are those taken."""
+    """A night in its week. ``marked`` of the ``pupils`` whose paper is waited for have an answer.
+
+    ``steps`` are those taken; ``got`` is how many got the page, of ``in_class``.
+    """
 
     number: int
     day: date
@@ -58,6 +62,8 @@ class WeekNight:
     marked: int
     steps: frozenset[NightStep]
     today: date
+    got: int
+    in_class: int
 
     @property
     def is_marked(self) -> bool:
@@ -120,7 +126,7 @@ def week(
 
 
 def _week(book: Store, room_number: int, today: date, around: date | None, sought: str) -> Weeks:
-    here = room(book, room_number)
+    room(book, room_number)
     found = night_pages(book, room_number)
     every, mondays = every_night(found), {monday(page.night.day) for page in found}
     last = monday(around or today)
@@ -129,15 +135,20 @@ def _week(book: Store, room_number: int, today: date, around: date | None, sough
     chosen += [last] * (around is None and last not in mondays)
     nights = [page for page in found if monday(page.night.day) in chosen]
     steps = steps_of(book, room_number)
-    counts = answered(book, [page.night.number for page in nights])
+    wrote = answered(book, [page.night.number for page in nights])
+    who = rosters(book, room_number)
     rows = [
         _night(
-            page, len(here.pupils), counts.get(page.night.number, 0), steps.get(page.night.number, {}), today
+            page,
+            who[page.night.number],
+            wrote.get(page.night.number, frozenset()),
+            steps.get(page.night.number, {}),
+            today,
         )
         for page in nights
     ]
     left = night_summaries(book, room_number)
-    known = practised(found, left, [pupil.code for pupil in here.pupils])
+    known = practised(found, left, in_class_on(book, room_number, today), who)
     return Weeks(
         tuple(Week(day, _of(rows, day)) for day in sorted(chosen, reverse=True)),
         every,
@@ -165,7 +176,11 @@ def _of(rows: Sequence[WeekNight], of: date) -> tuple[WeekNight, ...]:
 
 
 def _night(
-    page: NightPage, pupils: int, marked: int, steps: Mapping[NightStep, datetime], today: date
+    page: NightPage,
+    who: Roster,
+    wrote: frozenset[str],
+    steps: Mapping[NightStep, datetime],
+    today: date,
 ) -> WeekNight:
     return WeekNight(
         page.night.number,
@@ -173,8 +188,10 @@ def _night(
         page.name,
         page.kept.number,
         len(page.sheet.problems),
-        pupils,
-        marked,
+        len(who.awaited(wrote)),
+        len(wrote),
         frozenset(steps),
         today,
+        len(who.marked(wrote)),
+        len(who.in_class),
     )

@@ -18,6 +18,8 @@ _CALLED = {
     "answers": ("the answer", "answers", "text"),
     "corrections": ("what you said instead", "words of yours", "text"),
     "asked_answers": ("what was said in a talk", "rows of talks", "wrote"),
+    "night_words": ("the word on a paper", "words on papers", "said"),
+    "pupil_days": ("the first day", "days of joining and leaving", "joined"),
     "sheet_versions": ("the page", "versions of pages", "typed"),
     "sheets": ("the name of the page", "pages", "name"),
     "pupils": ("the name", "children", "name"),
@@ -30,7 +32,13 @@ _CALLED = {
     "reckonings": ("a result", "results", "text"),
 }
 #: What a column is called where it is not the one that is seen.
-_COLUMNS = {"written": "the moment", "by": "the writer", "problem": "the problem", "code": "the code"}
+_COLUMNS = {
+    "written": "the moment",
+    "by": "the writer",
+    "problem": "the problem",
+    "code": "the code",
+    "left": "the last day",
+}
 
 
 @dataclass(frozen=True, slots=True)

@@ -46,6 +46,15 @@ class DataPlace(Enum):
         HowHeld.LISTED,
         Erasing.ROWS,
     )
+    PUPIL_DAYS = _table(
+        "the days on which a child joined and left the class", "pupil_days", HowHeld.LISTED, Erasing.ROWS
+    )
+    NIGHT_WORDS = _table(
+        "the teacher's word on a night: who got the page, who was absent or excused, whose paper is late",
+        "night_words",
+        HowHeld.LISTED,
+        Erasing.ROWS,
+    )
     FINDINGS = _table(
         "what the program found in a night's answers, and carries on to the next, by child",
         "reckonings",

@@ -1,17 +1,19 @@
 """Cells of a night are kept: some at once, a column, and how the teacher reads one."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.pupil_codes import codes_typed, no_pupils
+from onewhole.desk.classes.rosters import Roster, roster_of
 from onewhole.desk.marking.readings import LONGEST, Reading, keep_reading
 from onewhole.desk.marking.verdicts import Judged, asked, judged, usual_right
 from onewhole.errors import InputError
 from onewhole.store.answers import answers_of
 from onewhole.store.cells import Change, change_answers
+from onewhole.store.marked import answered
 from onewhole.store.opening import Store
 
 __all__ = ["Change", "KeptCells", "codes_typed", "keep_cells", "keep_column", "read_cell_as"]
@@ -26,12 +28,15 @@ MOST_CELLS = 2400
 class KeptCells:
     """What became of some changes of a night's page: those kept; those whose cell another window had changed,
     each with the text that stands there; and those that cannot be kept, each with words that say why.
+
+    ``told`` says whose paper came in although it was not waited for.
     """
 
     page: NightPage
     kept: tuple[Change, ...] = ()
     clashes: tuple[tuple[Change, str], ...] = ()
     refused: tuple[tuple[Change, str], ...] = ()
+    told: tuple[str, ...] = ()
 
 
 def keep_cells(
@@ -56,6 +61,7 @@ def _keep(
 ) -> KeptCells:
     why = [_refusal(of, page, change) for change in changes]
     good = [change for change, words in zip(changes, why, strict=True) if not words]
+    before = answered(book, [page.night.number]).get(page.night.number, frozenset())
     stands = change_answers(book, page.night.number, good, now, by) if good else ()
     pairs = list(zip(good, stands, strict=True))
     return KeptCells(
@@ -63,7 +69,23 @@ def _keep(
         tuple(change for change, text in pairs if text == change.text),
         tuple((change, text) for change, text in pairs if text != change.text),
         tuple((change, words) for change, words in zip(changes, why, strict=True) if words),
+        tuple(
+            _unawaited(
+                of,
+                roster_of(book, page.night),
+                sorted({one.code for one, text in pairs if text == one.text and text.strip()} - before),
+            )
+        ),
     )
+
+
+def _unawaited(of: Classroom, who: Roster, came: Sequence[str]) -> Iterator[str]:
+    """Tell of papers that came in first now, and that nobody waited for."""
+    for code in came:
+        if who.word(code).away:
+            yield f"{of.shown(code)} is down as {who.word(code).value}: this counts as a late paper now."
+        elif code not in who.got:
+            yield f"{of.shown(code)} did not get this page, as it stands; the answer counts all the same."
 
 
 def keep_column(
@@ -79,7 +101,8 @@ def keep_column(
 ) -> KeptCells:
     """Keep the right answer, as it is typed, for everyone except some codes, all in one transaction.
 
-    Only empty cells are filled, unless ``over`` is set. Raises InputError for an unknown code or label (and
+    Only empty cells are filled, unless ``over`` is set, and only of those whose paper is waited for or there:
+    none of who was away or did not get the page. Raises InputError for an unknown code or label (and
     then keeps nothing), and as :func:`keep_cells`.
     """
     with book.transaction() as within:
@@ -88,10 +111,12 @@ def keep_column(
         if unknown := [code for code in wrong if code not in codes]:
             raise no_pupils(unknown)
         right = usual_right(page, label)
+        wrote = answered(within, [night]).get(night, frozenset())
+        awaited = roster_of(within, page.night).awaited(wrote)
         stands = {one.code: one.text for one in answers_of(within, night) if one.problem == label}
         changes = [
             Change(code, label, right, None if over else "")
-            for code in codes
+            for code in awaited
             if code not in wrong and (over or not stands.get(code))
         ]
         return _keep(within, of, page, changes, now=now, by=by)

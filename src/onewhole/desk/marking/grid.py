@@ -4,8 +4,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
+from onewhole.desk.classes.rosters import roster_of
 from onewhole.desk.marking.readings import Readings, readings, readings_in
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
+from onewhole.findings.attendance import PaperWord
 from onewhole.notations.mathml import mathml
 from onewhole.store.answers import KeptAnswer, answers_of, history_of, last_writing
 from onewhole.store.classes import Pupil
@@ -38,11 +40,15 @@ class Cell:
 
 @dataclass(frozen=True, slots=True)
 class GridRow:
-    """A pupil's answers in the order of the page; ``shown`` is the code, with the name where there is one."""
+    """A pupil's answers in the order of the page; ``shown`` is the code, with the name where there is one.
+
+    ``paper`` is what the paper is: absent, excused, late, or just here.
+    """
 
     pupil: Pupil
     shown: str
     cells: tuple[Cell, ...]
+    paper: PaperWord
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,12 +63,16 @@ class Column:
 
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """A night as the marking page shows it; ``stamp`` is its :func:`grid_fingerprint`."""
+    """A night as the marking page shows it; ``stamp`` is its :func:`grid_fingerprint`.
+
+    ``rows`` are those who got the page or wrote something, ``others`` who else was in the class that day.
+    """
 
     room: Classroom
     page: NightPage
     columns: tuple[Column, ...]
     rows: tuple[GridRow, ...]
+    others: tuple[str, ...]
     stamp: str
 
 
@@ -72,8 +82,11 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
         of, page = room(seen, room_number), night_page(seen, room_number, night)
         written = {(one.code, one.problem): one.text for one in answers_of(seen, night)}
         said = corrections_of(seen, night)
+        who = roster_of(seen, page.night)
         stamp = _stamp(seen, night, said)
     read = readings_in(said)
+    wrote = {code for (code, _), text in written.items() if text.strip()}
+    marked = who.marked(wrote)
     rows = tuple(
         GridRow(
             pupil,
@@ -82,14 +95,17 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
                 _cell(page, pupil.code, label, written.get((pupil.code, label), ""), read)
                 for label in page.labels
             ),
+            who.stands(pupil.code, wrote=pupil.code in wrote),
         )
         for pupil in of.pupils
+        if pupil.code in marked
     )
     columns = tuple(
         Column(one.label, one.typed, mathml(one.statement), usual_right(page, one.label))
         for one in page.sheet.problems
     )
-    return Grid(of, page, columns, rows, stamp)
+    others = tuple(map(of.shown, who.without_page(wrote)))
+    return Grid(of, page, columns, rows, others, stamp)
 
 
 def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]) -> tuple[Cell, ...]:

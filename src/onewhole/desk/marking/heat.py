@@ -75,8 +75,8 @@ def heat_of(given: NightInput) -> Heat:
 
 
 def heat(marked: Marked) -> Heat:
-    """Return the map of a marked night; fact slips are no ideas, and are in no row."""
-    pupils = marked.marks.pupils
+    """Return the map of a marked night; fact slips are no ideas, and are in no row, nor is who was away."""
+    pupils = [one for one in marked.marks.pupils if not one.paper.away]
     columns = [
         [(pupil.pupil, pupil.marks[at]) for pupil in pupils] for at in range(len(marked.sheet.problems))
     ]

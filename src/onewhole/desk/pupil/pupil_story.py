@@ -10,13 +10,16 @@ from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.night_summary import NightSummary, PupilSummary
 from onewhole.desk.classes.practised import Practised, practised, skills_of
+from onewhole.desk.classes.rosters import rosters
 from onewhole.desk.classes.week import monday
 from onewhole.desk.pupil.finding_told import finding_told
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.idea_course import HeldSince
 from onewhole.findings.skill import Skill
 from onewhole.findings.status import Status
 from onewhole.languages.english.coming_back import NOT_YET, due_told, pupil_still
 from onewhole.languages.english.nights_told import held_told
+from onewhole.languages.english.placing import no_paper
 from onewhole.languages.english.skills import skill_called
 from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.course import course
@@ -52,7 +55,8 @@ THERE = 500_000
 class StoryNight:
     """One night of a pupil: ``right`` of ``written``, of ``asked``; ``unread`` cells could not be read.
 
-    ``handed_in`` is False where nothing was written.
+    ``handed_in`` is False where nothing was written; ``paper`` is what the teacher said of the paper, or the
+    empty text.
     """
 
     number: int
@@ -62,6 +66,7 @@ class StoryNight:
     written: int
     unread: int
     asked: int
+    paper: str = ""
 
     @property
     def handed_in(self) -> bool:
@@ -152,14 +157,19 @@ def story(book: Store, room_number: int, code: str, today: date) -> PupilStory:
         pupil = here.pupil(code)
         left = night_summaries(seen, room_number)
         found = night_pages(seen, room_number)
+        who = rosters(seen, room_number)
     pages = {page.night.number: page for page in found}
-    known = practised(found, left, [one.code for one in here.pupils])
+    known = practised(found, left, [one.code for one in here.pupils], who)
     sheets = {number: page.sheet for number, page in pages.items()}
     theirs = [(leave.day, leave.left(code)) for leave in left.nights if code in leave.pupils]
     rows = _skills({number: page.kept.typed for number, page in pages.items()}, code, left.nights)
     return PupilStory(
         pupil,
-        tuple(_night(leave, leave.pupils.get(code)) for leave in left.nights),
+        tuple(
+            _night(leave, leave.pupils.get(code), who[leave.night].word(code))
+            for leave in left.nights
+            if code in leave.pupils or code in who[leave.night].got
+        ),
         rows,
         skill_weeks_picture(rows),
         _left(known, code, today),
@@ -183,9 +193,10 @@ def _left(known: Practised, code: str, today: date) -> tuple[SkillLeft, ...]:
     return tuple(sorted(rows, key=lambda one: (one.due, one.called)))
 
 
-def _night(leave: NightSummary, mine: PupilSummary | None) -> StoryNight:
+def _night(leave: NightSummary, mine: PupilSummary | None, word: PaperWord) -> StoryNight:
     right, written, unread = (mine.right, mine.written, mine.unread) if mine else (0, 0, 0)
-    return StoryNight(leave.night, leave.day, leave.name, right, written, unread, len(leave.labels))
+    said = "" if word is PaperWord.HERE else PaperWord.LATE.value if written else no_paper(word)
+    return StoryNight(leave.night, leave.day, leave.name, right, written, unread, len(leave.labels), said)
 
 
 def _skills(typed: Mapping[int, str], code: str, nights: tuple[NightSummary, ...]) -> tuple[SkillRow, ...]:

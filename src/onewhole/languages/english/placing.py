@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from typing import assert_never
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
@@ -17,6 +18,7 @@ from onewhole.findings.placing import (
     MayFit,
     MeetingsUsedUp,
     MovedHere,
+    NoPaper,
     NoSteadyPattern,
     NothingWritten,
     NotReadable,
@@ -145,6 +147,25 @@ def _kind(kind: GroupKind, families: Sequence[Family]) -> str:
             assert_never(kind)
 
 
+def no_paper(word: PaperWord) -> str:
+    """Say of a paper that is not there what the teacher said of it.
+
+    >>> no_paper(PaperWord.LATE), no_paper(PaperWord.EXCUSED)
+    ('the paper is late', 'excused')
+    """
+    match word:
+        case PaperWord.HERE:
+            return "nothing was written"
+        case PaperWord.ABSENT:
+            return "absent"
+        case PaperWord.EXCUSED:
+            return "excused"
+        case PaperWord.LATE:
+            return "the paper is late"
+        case _:
+            assert_never(word)
+
+
 def _clauses(because: Sequence[WhyPlaced]) -> Nodes:
     return _joined([_clause(why) for why in because])
 
@@ -157,6 +178,8 @@ def _clause(why: WhyPlaced) -> Nodes:
     match why:
         case NothingWritten():
             return ("nothing was written",)
+        case NoPaper(word):
+            return (no_paper(word),)
         case AllRight(count):
             return "all", bare(count), "right"
         case OtherFormWanted(labels):

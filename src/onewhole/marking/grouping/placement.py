@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
@@ -10,6 +11,7 @@ from onewhole.findings.placing import (
     LeftBlank,
     MaybeSlips,
     MayFit,
+    NoPaper,
     NoSteadyPattern,
     NothingWritten,
     NotReadable,
@@ -75,7 +77,8 @@ def placement(pupil: PupilMarks, found: Finding, idea: str = "") -> Placement:
     lead = ""
     said: list[WhyPlaced]
     if len(blank) == len(pupil.marks):
-        return Placement(pupil.pupil, GroupKind.ABSENT, (NothingWritten(),))
+        because = NothingWritten() if pupil.paper is PaperWord.HERE else NoPaper(pupil.paper)
+        return Placement(pupil.pupil, GroupKind.ABSENT, (because,))
     if right and not found.wrong and len(blank) * FEW_BLANKS <= len(pupil.marks):
         place, said = GroupKind.EXTENSION, _all_right(pupil, len(right))
     elif right and not found.wrong and len(blank) <= len(right):

@@ -3,16 +3,21 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.marking.reading.answer import Written, read_written
 from onewhole.problems.problem import Problem
 
 
 @dataclass(frozen=True, slots=True)
 class PupilTexts:
-    """What one pupil wrote, exactly as typed: one text a problem, in the order of the page."""
+    """What one pupil wrote, exactly as typed: one text a problem, in the order of the page.
+
+    ``paper`` is what the teacher said of a paper that is not there; of one that is there it says nothing.
+    """
 
     pupil: str
     texts: tuple[str, ...]
+    paper: PaperWord = PaperWord.HERE
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,6 +26,7 @@ class PupilAnswers:
 
     pupil: str
     written: tuple[Written, ...]
+    paper: PaperWord = PaperWord.HERE
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,5 +54,5 @@ def read_texts(rows: Iterable[PupilTexts], problems: Sequence[Problem]) -> Class
     >>> print(read_texts([PupilTexts("K01", ("3 3/6",))], (asked,)).pupils[0].written[0].text)
     3 3/6
     """
-    pupils = (PupilAnswers(row.pupil, tuple(map(read_written, row.texts))) for row in rows)
+    pupils = (PupilAnswers(row.pupil, tuple(map(read_written, row.texts)), row.paper) for row in rows)
     return ClassAnswers(tuple(problems), tuple(pupils))

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import assert_never
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.in_answer import Remark, Tier
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
 from onewhole.marking.reading.class_answers import ClassAnswers
@@ -69,13 +70,15 @@ class AskedMark:
 class PupilMarks:
     """The marks of one pupil, one a problem, in the order of the page.
 
-    ``asked`` are the answers of a talk after it, and ``word`` what the teacher says of that talk.
+    ``asked`` are the answers of a talk after it, and ``word`` what the teacher says of that talk; ``paper``
+    what the teacher says of a paper that is not there.
     """
 
     pupil: str
     marks: tuple[Mark, ...]
     asked: tuple[AskedMark, ...] = ()
     word: TalkWord | None = None
+    paper: PaperWord = PaperWord.HERE
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +111,10 @@ def mark_class(
     expected = tuple(map(expect_worked, problems))
     return ClassMarks(
         expected,
-        tuple(PupilMarks(row.pupil, mark_row(expected, row.written, wanted)) for row in answers.pupils),
+        tuple(
+            PupilMarks(row.pupil, mark_row(expected, row.written, wanted), paper=row.paper)
+            for row in answers.pupils
+        ),
     )
 
 

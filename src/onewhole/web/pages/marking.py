@@ -86,7 +86,8 @@ def column(request: PageRequest) -> Json:
 def paste(request: PageRequest) -> Json:
     """Lay a pasted block on the grid and tell which cell gets what; nothing is kept yet."""
     page = night_page(request.book, request.number("room"), request.number("night"))
-    codes = [pupil.code for pupil in request.room.pupils]
+    found = grid(request.book, request.number("room"), request.number("night"))
+    codes = [row.pupil.code for row in found.rows]
     laid = placed(
         pasted(request.field("text")), codes, page.labels, request.field("code"), request.field("label")
     )
@@ -151,6 +152,7 @@ def _kept(
                 for change, why in kept.refused
             ],
             "left": left,
+            "told": kept.told,
         }
     )
 

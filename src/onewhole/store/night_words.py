@@ -1,0 +1,67 @@
+"""The teacher's word on the nights of a class: who got the page, who was away, whose paper is late."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import insert, select
+
+from onewhole.findings.attendance import NightSaid, night_said
+from onewhole.store import tables
+from onewhole.store.nights import pupil_numbers
+from onewhole.store.opening import Store
+
+
+@dataclass(frozen=True, slots=True)
+class NightWord:
+    """What is said of one pupil and one night, when, and who wrote it."""
+
+    night: int
+    code: str
+    said: NightSaid
+    written: datetime
+    by: str
+
+
+def keep_night_words(
+    store: Store, night: int, said: Sequence[tuple[str, NightSaid]], written: datetime, by: str
+) -> None:
+    """Keep words on pupils of a night, all or none: a row is added and stays. Raises `NotThere`."""
+    if not said:
+        return
+    with store.writing() as connection:
+        pupils = pupil_numbers(connection, night, {code for code, _ in said})
+        rows = [
+            {
+                "night_number": night,
+                "pupil_number": pupils[code],
+                "said": word.value,
+                "written": written,
+                "by": by,
+            }
+            for code, word in said
+        ]
+        connection.execute(insert(tables.night_words), rows)
+
+
+def night_words_of(store: Store, class_number: int, night: int | None = None) -> tuple[NightWord, ...]:
+    """Every word on the nights of a class, or on one of them, in the order they were written."""
+    rows, pupils = tables.night_words.c, tables.pupils.c
+    asked = (
+        select(rows.night_number, pupils.code, rows.said, rows.written, rows.by)
+        .join(tables.pupils, pupils.number == rows.pupil_number)
+        .where(pupils.class_number == class_number)
+        .order_by(rows.number)
+    )
+    if night is not None:
+        asked = asked.where(rows.night_number == night)
+    with store.reading() as connection:
+        return tuple(
+            NightWord(night, code, night_said(said), written, by)
+            for night, code, said, written, by in connection.execute(asked)
+        )
+
+
+def standing_words(words: Iterable[NightWord]) -> dict[tuple[int, str, type[NightSaid]], NightSaid]:
+    """The words that stand, by night, code and sort: the last one of a sort counts."""
+    return {(one.night, one.code, type(one.said)): one.said for one in words}
