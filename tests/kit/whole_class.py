@@ -19,7 +19,8 @@ from tests.kit.kept import DAY, NOW, Round, first_round, write
 
 def whole_class(store: Store) -> Round:
     """Keep a round with answers, a correction, a step, a recording, a cached night, days,
-    words on a night and a last day."""
+    words on a night and a last day.
+    """
     kept = first_round(store)
     for text in ("2 1/2", "2 4/8"):
         write(store, kept.night, text)

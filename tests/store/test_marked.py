@@ -26,8 +26,6 @@ def test_a_pupil_counts_once_and_a_cleared_answer_not(tmp_path: Path) -> None:
         (codes[2], "2", "  "), (codes[3], "2", "?"),
     ):  # fmt: skip
         keep_answer(store, KeptAnswer(first.number, code, label, text, NOW, "teacher"))
-    assert answered(store, [first.number, second.number]) == {
-        first.number: frozenset({codes[0], codes[3]})
-    }
+    assert answered(store, [first.number, second.number]) == {first.number: frozenset({codes[0], codes[3]})}
     assert answered(store, []) == {}
     store.close()

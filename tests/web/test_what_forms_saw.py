@@ -6,16 +6,19 @@ as the script does.
 
 import json
 from collections.abc import Callable, Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
 
 from onewhole.desk.classes.class_records import room
+from onewhole.desk.classes.papers import papers
 from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.film_plan import plan_of
 from onewhole.store.answers import KeptAnswer, keep_answers
+from onewhole.store.pupil_days import PupilDays, pupil_days_of
 from onewhole.store.recordings import recordings_of
 from tests.desk.walkthrough.test_recorded_film import beeps, webm
 from tests.kit.club import NOW
@@ -290,10 +293,52 @@ def forgotten(door: Opened) -> None:
     assert _send(door, form_to(door.get(home).text, f"{home}/forget")).status == 303
 
 
+def _row_changed(door: Opened, form: Form, changes: dict[str, dict[str, str]]) -> Answer:
+    """Send a form of rows, each beginning with its code, with some fields changed in some of them."""
+    body: dict[str, list[str]] = {"csrf_token": [door.csrf_token]}
+    code = ""
+    for name, value in form.fields:
+        code = value if name == "code" else code
+        if name != "csrf_token":
+            body.setdefault(name, []).append(changes.get(code, {}).get(name, value))
+    came = door.client.post(form.action, data=body, headers=door.origin)
+    return Answer(came.status_code, came.text, came.headers.get("location", ""), came.content)
+
+
+def papers_of_a_night(door: Opened) -> None:
+    """Two windows, two children: both words stand. One child: the second is told, and its choice stays."""
+    home = f"{NIGHT}/papers"
+    old = form_to(door.get(home).text, home)
+    assert _row_changed(door, old, {"K01": {"said": "absent"}}).status == 303
+    assert _row_changed(door, old, {"K02": {"said": "late"}}).status == 303
+    told = _row_changed(door, old, {"K01": {"said": "excused"}, "K03": {"said": "absent"}})
+    assert (told.status, "“absent”" in told.text) == (409, True)
+    book = door.door.books["mine"]
+    assert [row.choice.value for row in papers(book, 1, 9).rows][:3] == ["absent", "late", "here"]
+    assert _row_changed(door, form_to(told.text, home), {}).status == 303
+    assert [row.choice.value for row in papers(book, 1, 9).rows][:3] == ["excused", "late", "absent"]
+
+
+def days_of_pupils(door: Opened) -> None:
+    """The same of the days of joining and leaving."""
+    home = f"{CLASS}/days"
+    old = form_to(door.get(home).text, home)
+    assert _row_changed(door, old, {"K01": {"joined": "2026-09-01"}}).status == 303
+    told = _row_changed(door, old, {"K01": {"left": "2026-12-01"}, "K02": {"left": "2026-12-02"}})
+    assert (told.status, "2026-09-01" in told.text) == (409, True)
+    book = door.door.books["mine"]
+    assert pupil_days_of(book, 1) == {"K01": PupilDays(date(2026, 9, 1))}
+    assert _row_changed(door, form_to(told.text, home), {}).status == 303
+    left = {"K01": PupilDays(None, date(2026, 12, 1)), "K02": PupilDays(None, date(2026, 12, 2))}
+    assert pupil_days_of(book, 1) == left
+
+
 #: Forms that carry what they saw: the field that does, and a case of two windows.
 CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "class_page.name": ("saw", names),
     "class_page.call": ("saw", class_name),
+    "class_days.keep": ("saw", days_of_pupils),
+    "papers.keep": ("saw", papers_of_a_night),
     "keep.until": ("saw", last_day),
     "pupil.erase": ("saw", erased_child),
     "tomorrow.moved": ("saw", group),

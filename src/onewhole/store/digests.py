@@ -1,10 +1,10 @@
 """How a row becomes bytes and the bytes a digest, and how the rows of a file are read with their digests.
 
 Every row carries the digest of its values. The digest of a writing (an answer, a correction, a row of a talk,
-a word on a night, a version of a sheet) also covers the digest of the writing before it in the same cell, so that the writings
-of a cell are a chain. `table_heads` tells of each table how many rows it has and the exclusive or of their
-digests, so that a row that is gone is missed; a row that is erased is taken out of both in the same
-transaction.
+a word on a night, a version of a sheet) also covers the digest of the writing before it in the same cell, so
+that the writings of a cell are a chain. `table_heads` tells of each table how many rows it has and the
+exclusive or of their digests, so that a row that is gone is missed; a row that is erased is taken out of both
+in the same transaction.
 
 This finds accidents: a bit that a disk turned over, a row that another program changed. It finds no forger:
 nothing here is secret, and who can write the file can write digests that fit. Of so many accidents as 2 to

@@ -10,6 +10,7 @@ from onewhole.findings.attendance import NightSaid, night_said
 from onewhole.store import tables
 from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
+from onewhole.store.pupil_days import PupilDays
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,8 +45,8 @@ def keep_night_words(
         connection.execute(insert(tables.night_words), rows)
 
 
-def night_words_of(store: Store, class_number: int, night: int | None = None) -> tuple[NightWord, ...]:
-    """Every word on the nights of a class, or on one of them, in the order they were written."""
+def night_words_of(store: Store, class_number: int) -> tuple[NightWord, ...]:
+    """Every word on the nights of a class, in the order they were written."""
     rows, pupils = tables.night_words.c, tables.pupils.c
     asked = (
         select(rows.night_number, pupils.code, rows.said, rows.written, rows.by)
@@ -53,8 +54,6 @@ def night_words_of(store: Store, class_number: int, night: int | None = None) ->
         .where(pupils.class_number == class_number)
         .order_by(rows.number)
     )
-    if night is not None:
-        asked = asked.where(rows.night_number == night)
     with store.reading() as connection:
         return tuple(
             NightWord(night, code, night_said(said), written, by)
@@ -65,3 +64,35 @@ def night_words_of(store: Store, class_number: int, night: int | None = None) ->
 def standing_words(words: Iterable[NightWord]) -> dict[tuple[int, str, type[NightSaid]], NightSaid]:
     """The words that stand, by night, code and sort: the last one of a sort counts."""
     return {(one.night, one.code, type(one.said)): one.said for one in words}
+
+
+@dataclass(frozen=True, slots=True)
+class PupilOnNight:
+    """A pupil of a class with the days, and every word on one night in the order they were written."""
+
+    code: str
+    days: PupilDays
+    said: tuple[NightSaid, ...]
+
+
+def pupils_on_night(store: Store, class_number: int, night: int) -> tuple[PupilOnNight, ...]:
+    """The pupils of a class, in the class's order, on one night: one statement."""
+    words, days, pupils = tables.night_words.c, tables.pupil_days.c, tables.pupils.c
+    asked = (
+        select(pupils.code, days.joined, days.left, words.said)
+        .join(tables.pupil_days, days.pupil_number == pupils.number, isouter=True)
+        .join(
+            tables.night_words,
+            (words.pupil_number == pupils.number) & (words.night_number == night),
+            isouter=True,
+        )
+        .where(pupils.class_number == class_number)
+        .order_by(pupils.number, words.number)
+    )
+    found: dict[str, tuple[PupilDays, list[NightSaid]]] = {}
+    with store.reading() as connection:
+        for code, joined, left, said in connection.execute(asked):
+            _, among = found.setdefault(code, (PupilDays(joined, left), []))
+            if said is not None:
+                among.append(night_said(said))
+    return tuple(PupilOnNight(code, here, tuple(among)) for code, (here, among) in found.items())

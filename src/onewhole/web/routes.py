@@ -4,11 +4,13 @@ from onewhole.web.http.handling import PageMount, PageRoute
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
     checking,
+    class_days,
     class_page,
     job,
     keep,
     marking,
     page_desk,
+    papers,
     pupil,
     reading,
     recording,
@@ -70,6 +72,8 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
         fields=("code", "label", "typed", "read", "saw"),
         use=FileUse.TRANSACTION,
     ),
+    PageRoute("GET", "/papers", papers.look),
+    PageRoute("POST", "/papers", papers.keep, fields=("code", "said", "saw"), use=FileUse.TRANSACTION),
     PageRoute("GET", "/walkthrough", walkthrough.look),
     PageRoute("GET", "/walkthrough/board", walkthrough.show_board),
     PageRoute("POST", "/walkthrough/choices", walkthrough.choose, fields=walkthrough.TAKES),
@@ -99,6 +103,14 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/class/name", class_page.call, fields=("name", "saw"), use=FileUse.TRANSACTION),
     PageRoute(
         "POST", "/class/names", class_page.name, fields=("code", "name", "saw"), use=FileUse.TRANSACTION
+    ),
+    PageRoute("GET", "/class/days", class_days.look),
+    PageRoute(
+        "POST",
+        "/class/days",
+        class_days.keep,
+        fields=("code", "joined", "left", "saw"),
+        use=FileUse.TRANSACTION,
     ),
     PageRoute("GET", "/pupil/{code}", pupil.look),
     PageRoute("GET", "/pupil/{code}/held", pupil.held),

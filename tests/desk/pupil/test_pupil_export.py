@@ -12,13 +12,16 @@ from onewhole.desk.pupil.csv_cells import csv_text, guarded
 from onewhole.desk.pupil.given_out import note_given_out
 from onewhole.desk.pupil.held_findings import HOW_KNOWN
 from onewhole.desk.pupil.pupil_export import export_csv, export_json, put_export
+from onewhole.findings.attendance import PaperWord
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.store.classes import name_pupil
 from onewhole.store.correction_rows import (
     CellReadAs,
 )
 from onewhole.store.corrections import Correction, keep_correction
+from onewhole.store.night_words import keep_night_words
 from onewhole.store.opening import open_store
+from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.refusals import NotThere
 from tests.kit.club import NOW as CLUB
 from tests.kit.club import small_club
@@ -54,18 +57,24 @@ def test_both_forms_hold_every_writing_and_nothing_of_another_child(tmp_path: Pa
         write(book, kept.night, text)
     write(book, kept.night, "not hers", code="K02")
     keep_correction(book, Correction(kept.night, "K01", CellReadAs("1", None, "2"), NOW, "teacher"))
+    keep_pupil_days(book, 1, "K01", PupilDays(DAY))
+    keep_night_words(book, kept.night, [("K01", PaperWord.ABSENT), ("K02", PaperWord.LATE)], NOW, "teacher")
     held = json.loads(export_json(book, 1, "K01"))
+    assert (held["joined"], held["left"]) == (DAY.isoformat(), "")
+    assert [row["said"] for row in held["night_words"]] == ["absent"]
     assert (held["name"], [row["text"] for row in held["answers"]]) == ("=Wren", ["2 4/8", "=1+1"])
     rows = list(csv.DictReader(StringIO(export_csv(book, 1, "K01"), newline="")))
     assert [(row["what"], row["text"]) for row in rows] == [
         ("class", "Room 12"),
         ("code", "K01"),
         ("name", "'=Wren"),
+        ("joined", DAY.isoformat()),
         ("answers", "2 4/8"),
         ("answers", "'=1+1"),
         ("corrections: reading", '[null,"2"]'),
+        ("paper", "absent"),
     ]
-    assert {row["day"] for row in rows[3:]} == {"2026-09-01"}
+    assert {row["day"] for row in rows[4:]} == {"2026-09-01"}
     paths = put_export(book, 1, "K01", tmp_path / "out")
     assert [path.name for path in paths] == ["held-on-k01.json", "held-on-k01.csv"]
     assert {path.stat().st_mode & 0o777 for path in paths} == {0o600}

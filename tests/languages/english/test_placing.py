@@ -2,6 +2,7 @@
 
 import pytest
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (
     AllRight,
@@ -15,6 +16,7 @@ from onewhole.findings.placing import (
     MayFit,
     MeetingsUsedUp,
     MovedHere,
+    NoPaper,
     NoSteadyPattern,
     NothingWritten,
     NotReadable,
@@ -37,6 +39,8 @@ from onewhole.notations.sentences.text import text_of
     ("because", "words"),
     [
         ((NothingWritten(),), "Nothing was written."),
+        ((NoPaper(PaperWord.ABSENT),), "Absent."),
+        ((NoPaper(PaperWord.LATE),), "The paper is late."),
         ((AllRight(12), OtherFormWanted(("3",))), "All 12 right; another form is wanted in 3."),
         (
             (FitsIdea(("1", "2"), "A02"), NotToldApart(("A12",)), SpeaksAgainst(("4",))),

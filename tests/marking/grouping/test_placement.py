@@ -2,11 +2,13 @@
 
 import pytest
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.group_kind import GroupKind
-from onewhole.findings.placing import NothingWritten
+from onewhole.findings.placing import NoPaper, NothingWritten
 from onewhole.languages.english.placing import placed_because
 from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.grouping.placement import Placement, placement
+from onewhole.marking.reading.class_answers import PupilTexts, read_texts
 from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.pattern import Family
 from onewhole.notations.sentences.text import text_of
@@ -78,6 +80,15 @@ def test_a_likely_pattern_places_by_its_family() -> None:
 def test_nothing_written_is_absent(cells: list[str]) -> None:
     """A pupil without an answer is absent, or wrote nothing: the teacher knows which."""
     assert _placed(cells) == Placement("K01", GroupKind.ABSENT, (NothingWritten(),))
+
+
+def test_a_paper_that_is_not_there_has_the_teachers_word() -> None:
+    """Absent, excused, late: it is told instead of that nothing was written, and nothing else changes."""
+    texts = PupilTexts("K01", ("",) * len(PAGE), PaperWord.EXCUSED)
+    marks = mark_class(read_texts((texts,), PAGE))
+    placed = placement(marks.pupils[0], findings(marks)[0])
+    assert placed == Placement("K01", GroupKind.ABSENT, (NoPaper(PaperWord.EXCUSED),))
+    assert _said(placed) == "excused"
 
 
 def test_nothing_readable_is_a_talk() -> None:

@@ -11,6 +11,7 @@ import pytest
 from lab.answers import class_rows
 from lab.pages import room12
 from onewhole.desk.tomorrow.seats import seated
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.placing import WhyPlaced
 from onewhole.marking.diagnosis.diagnosis import weigh
 from onewhole.marking.diagnosis.finding import findings
@@ -18,7 +19,7 @@ from onewhole.marking.diagnosis.notebook import Sat, Stay
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.group_settings import GroupSettings, Sizes
 from onewhole.marking.grouping.keeping import Seating
-from onewhole.marking.reading.mark import ClassMarks
+from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from tests.kit.answers import marked_against
 from tests.kit.classes import sat
 from tests.kit.odds import known
@@ -59,6 +60,12 @@ class _Word:
         self.put: dict[str, Sat] = {}
 
 
+def _with_word(pupil: PupilMarks, chance: Random) -> PupilMarks:
+    """Say of a paper that is not there why, or nothing."""
+    is_there = any(mark.verdict is not Verdict.BLANK for mark in pupil.marks)
+    return pupil if is_there else replace(pupil, paper=chance.choice(list(PaperWord)))
+
+
 def _seatings(which: int) -> Iterator[Place]:
     """One class: as it came; with half its papers come late into kept groups; with pupils moved."""
     chance = Random(which)
@@ -71,7 +78,11 @@ def _seatings(which: int) -> Iterator[Place]:
     early = marked_against(
         asked, {code: cells if chance.random() < 0.6 else [""] * len(cells) for code, cells in rows.items()}
     )
-    first = seated(early.pupils, _Word(early, Random(which)).found, word.settings)
+    early = replace(early, pupils=tuple(_with_word(one, chance) for one in early.pupils))
+    before = _Word(early, Random(which))
+    before.settings = word.settings
+    first = seated(early.pupils, before.found, before.settings)
+    yield from _places(early, first, first.said, before)
     sits = sat(first.groups)
     late = seated(marks.pupils, word.found, word.settings, sits=sits)
     yield from _places(marks, late, late.said, word)

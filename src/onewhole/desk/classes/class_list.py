@@ -2,9 +2,10 @@
 
 import unicodedata
 from collections.abc import Mapping, Sequence
-from datetime import datetime
+from datetime import date, datetime
 
 from onewhole.desk.classes.class_records import LONGEST_NAME, MOST_PUPILS, Classroom, named, room, start_room
+from onewhole.desk.classes.pupil_days import joined_today
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
 from onewhole.store.classes import Pupil, add_pupil, name_pupil, rename_class
@@ -43,8 +44,13 @@ def new_class(book: Store, name: str, pupils: int, names: Sequence[str], now: da
         return room(within, made.number)
 
 
-def enrol(book: Store, room_number: int, more: int, names: Sequence[str] = ()) -> tuple[Pupil, ...]:
-    """Add so many pupils, or as many as there are names if those are more. Raises InputError, NotThere."""
+def enrol(
+    book: Store, room_number: int, more: int, names: Sequence[str] = (), *, today: date | None = None
+) -> tuple[Pupil, ...]:
+    """Add so many pupils, or as many as there are names if those are more. Raises InputError, NotThere.
+
+    Where the class had pages before ``today``, they join on that day: earlier pages were not theirs.
+    """
     count = max(more, len(names))
     asked: list[str | None] = [*names, *[None] * (count - len(names))]
     with book.transaction() as within:
@@ -52,7 +58,10 @@ def enrol(book: Store, room_number: int, more: int, names: Sequence[str] = ()) -
         if count < 1:
             raise InputError("Nobody was added", remedy="Type how many pupils to add, or their names.")
         _room_for(len(here.pupils) + count)
-        return tuple(add_pupil(within, room_number, name) for name in asked)
+        added = tuple(add_pupil(within, room_number, name) for name in asked)
+        if today is not None:
+            joined_today(within, room_number, [pupil.code for pupil in added], today)
+        return added
 
 
 def name_pupils(

@@ -223,7 +223,8 @@ def _chain(book: Store, room_number: int) -> _Chain:
     """Read the chain: two queries.
 
     A cache key depends on the program, the sheet, the last answer, the last correction, the last row of a
-    talk, the last word on a paper, who was not in the class, and the key of the night before: a change in one night makes all later ones stale.
+    talk, the last word on a paper, who was not in the class, and the key of the night before: a change in one
+    night makes all later ones stale.
     """
     with book.snapshot() as seen:
         days, stamps = _stamps(seen, room_number)

@@ -126,7 +126,9 @@ def practised(
     """
     read = {one.night for one in left.nights}
     waited = tuple(
-        (page.night.number, who[page.night.number].awaited()) for page in pages if page.night.number not in read
+        (page.night.number, who[page.night.number].awaited())
+        for page in pages
+        if page.night.number not in read
     )
     return _practised(
         _PractisedFrom(left.stamp, tuple(codes), tuple(map(_key, pages)), waited, tuple(pages), left)

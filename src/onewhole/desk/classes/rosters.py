@@ -6,7 +6,7 @@ from datetime import date
 
 from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.store.classes import pupils_of
-from onewhole.store.night_words import night_words_of, standing_words
+from onewhole.store.night_words import night_words_of, pupils_on_night, standing_words
 from onewhole.store.nights import KeptNight, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.pupil_days import ALL_YEAR, PupilDays, pupil_days_of
@@ -45,9 +45,7 @@ class Roster:
     def awaited(self, wrote: Collection[str] = ()) -> tuple[str, ...]:
         """Return whose paper is waited for or there: who got the page and was not away, and who wrote."""
         return tuple(
-            code
-            for code in self.everyone
-            if code in wrote or (code in self.got and not self.word(code).away)
+            code for code in self.everyone if code in wrote or (code in self.got and not self.word(code).away)
         )
 
     def marked(self, wrote: Collection[str]) -> tuple[str, ...]:
@@ -76,12 +74,14 @@ def rosters(book: Store, room_number: int) -> dict[int, Roster]:
 
 
 def roster_of(book: Store, night: KeptNight) -> Roster:
-    """Return the roster of one night."""
-    with book.snapshot() as seen:
-        words = standing_words(night_words_of(seen, night.class_number, night.number))
-        days = pupil_days_of(seen, night.class_number)
-        codes = tuple(pupil.code for pupil in pupils_of(seen, night.class_number))
-    return _roster(codes, days, night.day, [(code, said) for (_, code, _), said in words.items()])
+    """Return the roster of one night: one statement."""
+    found = pupils_on_night(book, night.class_number, night.number)
+    return _roster(
+        tuple(one.code for one in found),
+        {one.code: one.days for one in found},
+        night.day,
+        [(one.code, said) for one in found for said in one.said],
+    )
 
 
 def in_class_on(book: Store, room_number: int, day: date) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ from datetime import datetime
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.pupil_codes import codes_typed, no_pupils
-from onewhole.desk.classes.rosters import Roster, roster_of
+from onewhole.desk.classes.rosters import roster_of
 from onewhole.desk.marking.readings import LONGEST, Reading, keep_reading
 from onewhole.desk.marking.verdicts import Judged, asked, judged, usual_right
 from onewhole.errors import InputError
@@ -57,11 +57,19 @@ def keep_cells(
 
 
 def _keep(
-    book: Store, of: Classroom, page: NightPage, changes: Sequence[Change], *, now: datetime, by: str
+    book: Store,
+    of: Classroom,
+    page: NightPage,
+    changes: Sequence[Change],
+    *,
+    now: datetime,
+    by: str,
+    looks: bool = True,
 ) -> KeptCells:
+    """Keep what can be kept; ``looks`` is False where every paper is known to be waited for."""
     why = [_refusal(of, page, change) for change in changes]
     good = [change for change, words in zip(changes, why, strict=True) if not words]
-    before = answered(book, [page.night.number]).get(page.night.number, frozenset())
+    told = tuple(_unawaited(book, of, page, good)) if looks else ()
     stands = change_answers(book, page.night.number, good, now, by) if good else ()
     pairs = list(zip(good, stands, strict=True))
     return KeptCells(
@@ -69,23 +77,25 @@ def _keep(
         tuple(change for change, text in pairs if text == change.text),
         tuple((change, text) for change, text in pairs if text != change.text),
         tuple((change, words) for change, words in zip(changes, why, strict=True) if words),
-        tuple(
-            _unawaited(
-                of,
-                roster_of(book, page.night),
-                sorted({one.code for one, text in pairs if text == one.text and text.strip()} - before),
-            )
-        ),
+        told,
     )
 
 
-def _unawaited(of: Classroom, who: Roster, came: Sequence[str]) -> Iterator[str]:
-    """Tell of papers that came in first now, and that nobody waited for."""
-    for code in came:
-        if who.word(code).away:
-            yield f"{of.shown(code)} is down as {who.word(code).value}: this counts as a late paper now."
-        elif code not in who.got:
-            yield f"{of.shown(code)} did not get this page, as it stands; the answer counts all the same."
+def _unawaited(book: Store, of: Classroom, page: NightPage, good: Sequence[Change]) -> Iterator[str]:
+    """Tell of papers that come in now and that nobody waits for, before anything of them is written."""
+    new = sorted({change.code for change in good if change.text.strip() and not (change.was or "").strip()})
+    if not new:
+        return
+    who = roster_of(book, page.night)
+    if strange := [code for code in new if who.word(code).away or code not in who.got]:
+        wrote = answered(book, [page.night.number]).get(page.night.number, frozenset())
+        for code in strange:
+            if code in wrote:
+                continue
+            if who.word(code).away:
+                yield f"{of.shown(code)} is down as {who.word(code).value}: this counts as a late paper now."
+            else:
+                yield f"{of.shown(code)} did not get this page, as it stands; the answer counts all the same."
 
 
 def keep_column(
@@ -111,15 +121,16 @@ def keep_column(
         if unknown := [code for code in wrong if code not in codes]:
             raise no_pupils(unknown)
         right = usual_right(page, label)
-        wrote = answered(within, [night]).get(night, frozenset())
+        written = answers_of(within, night)
+        wrote = {one.code for one in written if one.text.strip()}
         awaited = roster_of(within, page.night).awaited(wrote)
-        stands = {one.code: one.text for one in answers_of(within, night) if one.problem == label}
+        stands = {one.code: one.text for one in written if one.problem == label}
         changes = [
             Change(code, label, right, None if over else "")
             for code in awaited
             if code not in wrong and (over or not stands.get(code))
         ]
-        return _keep(within, of, page, changes, now=now, by=by)
+        return _keep(within, of, page, changes, now=now, by=by, looks=False)
 
 
 def read_cell_as(

@@ -38,6 +38,11 @@ class AllHeld:
         return self.rows["corrections"]
 
     @property
+    def papers(self) -> object:
+        """Return the teacher's words on the papers of nights."""
+        return self.rows["night_words"]
+
+    @property
     def talks(self) -> object:
         """Return every row of the talks, those that were taken back too."""
         return self.rows["asked_answers"]
@@ -84,14 +89,19 @@ def put_export(book: Store, room: int, code: str, folder: Path) -> tuple[Path, .
 
 
 def _rows(held: AllHeld) -> Iterator[tuple[str, ...]]:
-    for what in ("class", "code", "name"):
-        yield (what, "", "", "", str(held.rows[what] or ""), "", "")
+    for what in ("class", "code", "name", "joined", "left"):
+        if held.rows[what] or what not in {"joined", "left"}:
+            yield (what, "", "", "", str(held.rows[what] or ""), "", "")
     for what in ("answers", "corrections"):
         rows = held.rows[what]
         assert isinstance(rows, list)
         for row in rows:
             kind = f"{what}: {row['of']}" if "of" in row else what
             yield (kind, *(row[key] for key in ("day", "night_number", "problem", "text", "written", "by")))
+    papers = held.rows["night_words"]
+    assert isinstance(papers, list)
+    for row in papers:
+        yield ("paper", row["day"], row["night_number"], "", row["said"], row["written"], row["by"])
     talks = held.rows["asked_answers"]
     assert isinstance(talks, list)
     for row in talks:

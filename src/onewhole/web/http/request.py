@@ -93,6 +93,17 @@ class PageRequest:
             return int(typed)
         raise InputError(f"“{name}” is a whole number from {least} to {most}", remedy="Type one.")
 
+    def beside(self, what: str) -> dict[str, str]:
+        """Return a field of the form by the codes that it stands beside: they come in turn.
+
+        Raises InputError where it has not as many.
+        """
+        codes = [value for key, value in self.form_items if key == "code"]
+        found = [value for key, value in self.form_items if key == what]
+        if len(codes) != len(found):
+            raise InputError("The form is not whole", remedy="Load the page again; nothing was changed.")
+        return dict(zip(codes, found, strict=True))
+
     def at(self, page: str, **places: object) -> str:
         """Return the address of a page function: ``request.at("marking.look", night=3)``.
 

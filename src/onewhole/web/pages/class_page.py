@@ -34,7 +34,7 @@ def add(request: PageRequest) -> HtmlPage | Redirect:
     try:
         names = names_typed(request.field("names", ""))
         more = request.count("more", 0, MOST_PUPILS) if request.field("more", "").strip() else 0
-        enrol(request.book, request.number("room"), more, names)
+        enrol(request.book, request.number("room"), more, names, today=request.app.today())
     except InputError as refused:
         return _shown(request, refused, "add")
     return Redirect(request.at("class_page.look"))
@@ -43,27 +43,18 @@ def add(request: PageRequest) -> HtmlPage | Redirect:
 def name(request: PageRequest) -> HtmlPage | Redirect:
     """Keep the names beside the codes."""
     try:
-        name_pupils(request.book, request.number("room"), _beside(request, "name"), _beside(request, "saw"))
+        name_pupils(request.book, request.number("room"), request.beside("name"), request.beside("saw"))
     except InputError as refused:
         return _shown(request, refused, "name")
     return Redirect(request.at("class_page.look"))
-
-
-def _beside(request: PageRequest, what: str) -> dict[str, str]:
-    """Return the names of the form by their codes, as typed or as seen: they come in turn."""
-    codes = [value for key, value in request.form_items if key == "code"]
-    names = [value for key, value in request.form_items if key == what]
-    if len(codes) != len(names):
-        raise InputError("The form is not whole", remedy="Load the page again; nothing was changed.")
-    return dict(zip(codes, names, strict=True))
 
 
 def _shown(request: PageRequest, refused: InputError | None = None, part: str = "") -> HtmlPage:
     here = request.room
     names = {pupil.code: pupil.name or "" for pupil in here.pupils}
     if part == "name" and refused and "whole" not in refused.what:
-        saw = _beside(request, "saw")
-        typed = {code: said for code, said in _beside(request, "name").items() if said != saw[code]}
+        saw = request.beside("saw")
+        typed = {code: said for code, said in request.beside("name").items() if said != saw[code]}
         names |= {code: said for code, said in typed.items() if code in names}
     words: dict[str, object] = {
         "names": names,

@@ -32,9 +32,10 @@ export class Desk {
       send: (form, keepalive) => ask(this.to("keep"), form, { keepalive }),
       renew: async () => (await loaded(location.href).catch(() => null))?.isNewToken ?? false,
     }, this.grid.cells, {
-      kept: (kept, refused) => {
+      kept: (kept, refused, words = []) => {
         if (kept.includes(this.here)) this.tell();
         if (refused.length) this.announce(refused[0].why);
+        else if (words.length) this.announce(words.join(" "));
       },
       clash: (cell) => {
         showClashes(this);

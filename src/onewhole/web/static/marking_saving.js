@@ -8,7 +8,7 @@ import { keyOf } from "./marking_cell.js";
 /** @typedef {import("./marking_cell.js").Seen} Seen */
 /** A cell of a request: its text, and the text that it takes the place of. @typedef {{ cell: Cell, text: string, was: string }} Sent */
 /** @typedef {{ at: number, why: string }} NotKept */
-/** @typedef {{ kept: Seen[], clashes: Seen[], refused: NotKept[] }} Found */
+/** @typedef {{ kept: Seen[], clashes: Seen[], refused: NotKept[], told?: string[] }} Found */
 
 /**
  * What saving needs of the world: `send` puts cells on the disk, `renew` takes a new session's CSRF token where there is one.
@@ -19,7 +19,7 @@ import { keyOf } from "./marking_cell.js";
 /**
  * Who hears of it. `failing` without words: it goes on again.
  * @typedef {object} Told
- * @property {(cells: Cell[], refused: NotKept[]) => void} kept
+ * @property {(cells: Cell[], refused: NotKept[], words?: string[]) => void} kept
  * @property {(cell: Cell) => void} clash
  * @property {(words: string, count: number) => void} failing
  */
@@ -120,7 +120,7 @@ export class Saving {
       cell.why = `Not kept. ${why}`;
       cell.state = "refused";
     }
-    this.told.kept(found.kept.map((seen) => this.cellOf(seen)), found.refused);
+    this.told.kept(found.kept.map((seen) => this.cellOf(seen)), found.refused, found.told);
   }
 
   /**
