@@ -55,6 +55,8 @@ READERS = {
     "desk/page/kept_pages.py": SHEET,
     "desk/page/live_page.py": "a drawing of the typesetter: which problem stands on which page",
     "desk/page/parse_wishes.py": "typed wishes",
+    "desk/page/class_prints.py": NAME,
+    "desk/page/print_choice.py": "an order of pages typed at the terminal",
     "desk/page/wished_page.py": SHEET,
     "desk/classes/talk_rows.py": KEPT,
     "desk/pupil/asked_answers.py": "a typed line: idle spaces are taken off",

@@ -8,7 +8,8 @@ from functools import cache
 from itertools import product
 
 from onewhole.desk.marking.mark import Marked, mark
-from onewhole.desk.page.print_pages import SheetPage, sheet_pages
+from onewhole.desk.page.print_choice import SheetPage
+from onewhole.desk.page.print_pages import sheet_pages
 from onewhole.desk.pupil.report import reports
 from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
 from onewhole.marking.diagnosis.report import Report

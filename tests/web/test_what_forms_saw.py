@@ -13,7 +13,9 @@ import pytest
 
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.classes.papers import papers
+from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.kept_pages import kept_versions
+from onewhole.desk.page.print_choice import SheetPage
 from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.film_plan import plan_of
@@ -54,6 +56,7 @@ NEEDS_NONE = {
     "page_desk.mended": "keeps nothing",
     "page_desk.moved": "keeps nothing",
     "page_desk.wished": "makes a draft; it is kept by Save",
+    "printing.night": "prints what is kept; the first moment of printing stays",
     "page_desk.printed": "prints what it sends; the first moment of printing stays",
     "welcome.make": "adds a class",
     "welcome.demo": "opens the invented class",
@@ -247,6 +250,19 @@ def _page(door: Opened, address: str, more: dict[str, str]) -> None:
     assert door.post(address, typed="1. 6 - 2\n", **sent).status == 200, "the same text is no clash"
 
 
+def prints(door: Opened) -> None:
+    """The second is told what is printed now, and its own stands in the form, to be sent once more."""
+    page = "/mine/1/printing"
+    old = form_to(door.get(page).text, page)
+    assert _send(door, old, copies_pupil="24").status == 303
+    told = _send(door, old, copies_pupil="20")
+    assert (told.status, "24 copies of the pupils’ page" in told.text) == (409, True)
+    again = form_to(told.text, page)
+    assert again.value("copies_pupil") == "20"
+    assert _send(door, again).status == 303
+    assert prints_of(door.door.books["mine"], 1).copies(SheetPage.PUPIL) == 20
+
+
 def film(door: Opened) -> None:
     """Choices for two problems are both kept; two for one are told."""
     home = f"{NIGHT}/walkthrough"
@@ -348,6 +364,7 @@ CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "marking.keep": ("cells", cells),
     "page_desk.saved": ("saw", saved_page),
     "page_desk.night": ("saw", set_page),
+    "printing.keep": ("saw", prints),
     "walkthrough.choose": ("saw", film),
     "recording.take": ("saw", recording),
     "recording.take_away": ("saw", forgotten),

@@ -1,12 +1,9 @@
-"""Pages kept, set for a night, printed."""
+"""Pages kept, and set for a night."""
 
 from collections.abc import Iterator
 from datetime import UTC, date, datetime, timedelta
-from io import BytesIO
 from pathlib import Path
-from zipfile import ZipFile
 
-import pikepdf
 import pytest
 
 from onewhole.desk.classes.class_records import (
@@ -17,13 +14,11 @@ from onewhole.desk.classes.class_records import (
     open_book,
     start_room,
 )
-from onewhole.desk.classes.week import Next, week
 from onewhole.desk.page.kept_pages import (
     keep_page,
     kept_pages,
     kept_versions,
     last_typed,
-    printed,
     set_page,
 )
 from onewhole.desk.page.wished_page import WishForm, composed
@@ -110,37 +105,3 @@ def test_a_page_that_cannot_be_printed_is_not_set(book: Store, typed: str) -> No
         set_page(book, 1, None, typed, day=TODAY, now=NOW)
     assert (refused.value.line, bool(refused.value.remedy)) == (1, True)
     assert (kept_pages(book), night_pages(book, 1)) == ((), ())
-
-
-def test_printing_the_pupils_page_is_a_step_of_its_night(book: Store) -> None:
-    """Only of the night with just this page; the answers alone are no step."""
-    night = set_page(book, 1, None, KITES, day=TODAY, now=NOW)
-
-    def next_step() -> Next:
-        return week(book, 1, TODAY).shown[0].nights[0].next
-
-    printed(book, 1, KITES, "key", NOW)
-    printed(book, 1, KITES.replace("5 - 2", "6 - 2"), "pupil", NOW)
-    assert next_step() is Next.PRINT
-    paper = printed(book, 1, KITES, "pupil", NOW)
-    assert next_step() is Next.SHOW
-    assert (paper.name, paper.kind) == ("Kites, the pupils' page.pdf", "application/pdf")
-    with pikepdf.open(BytesIO(paper.content)) as pdf:
-        assert pdf.docinfo["/Title"] == "Kites"
-    assert night.labels == ("1", "2")
-
-
-def test_all_pages_come_in_one_file(book: Store) -> None:
-    """Four PDFs."""
-    paper = printed(book, 1, KITES, "all", NOW)
-    with ZipFile(BytesIO(paper.content)) as packed:
-        assert packed.namelist() == ["pupil.pdf", "key.pdf", "workings.pdf", "family.pdf"]
-        assert all(packed.read(name).startswith(b"%PDF") for name in packed.namelist())
-
-
-def test_no_such_page_to_print(book: Store) -> None:
-    """It is refused, and so is a page that cannot be read."""
-    with pytest.raises(InputError, match="no such page"):
-        printed(book, 1, KITES, "kite", NOW)
-    with pytest.raises(InputError, match="a number is missing"):
-        printed(book, 1, "1. 5 -", "pupil", NOW)

@@ -7,7 +7,8 @@ import typer
 
 from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
-from onewhole.desk.page.print_pages import print_pages
+from onewhole.desk.page.print_choice import PrintChoice, read_order
+from onewhole.desk.page.print_pages import print_pages, print_together
 from onewhole.desk.page.sheets import sheet_in
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
@@ -18,6 +19,18 @@ Paper = Annotated[
 Size = Annotated[
     str | None, typer.Option("--print", metavar="SIZE", help="ordinary or large, instead of the sheet's.")
 ]
+Together = Annotated[bool, typer.Option("--together", help="Put the pages into one file, together.pdf.")]
+Order = Annotated[
+    str | None,
+    typer.Option(
+        "--order",
+        metavar="PAGES",
+        help='The pages of that file in their order, with copies in front, such as "27 pupil, key".',
+    ),
+]
+BothSides = Annotated[
+    bool, typer.Option("--both-sides", help="In that file begin each page on a new sheet of paper.")
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
@@ -26,10 +39,20 @@ def run(
     to: To = Path("out"),
     paper: Paper = None,
     size: Size = None,
+    *,
+    together: Together = False,
+    order: Order = None,
+    both_sides: BothSides = False,
     as_json: AsJson = False,
 ) -> int:
     """Print pupil page, key, workings and family page, and say where they lie."""
-    made = print_pages(sheet_in(sheet, paper=paper, size=size), to, when=now())
+    read = sheet_in(sheet, paper=paper, size=size)
+    if together or order is not None or both_sides:
+        usual = PrintChoice().parts
+        choice = PrintChoice(usual if order is None else read_order(order), both_sides)
+        made = print_together(read, to, choice=choice, when=now())
+    else:
+        made = print_pages(read, to, when=now())
     if as_json:
         files = [{"page": one.page, "path": str(one.path)} for one in made]
         say_json({"files": files})

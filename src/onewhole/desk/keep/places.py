@@ -72,7 +72,12 @@ class DataPlace(Enum):
     NIGHTS = _table("which page went home on which day", "nights", HowHeld.NOTHING, Erasing.STAYS)
     STEPS = _table("when a night was printed, shown, marked", "steps", HowHeld.NOTHING, Erasing.STAYS)
     RECORDINGS = _table("the teacher's voice for a walkthrough", "recordings", HowHeld.TYPED, Erasing.STAYS)
-    SETTINGS = _table("the last day, choices for walkthroughs", "settings", HowHeld.NOTHING, Erasing.STAYS)
+    SETTINGS = _table(
+        "the last day, choices for walkthroughs and printing, which pages were printed before they were set",
+        "settings",
+        HowHeld.NOTHING,
+        Erasing.STAYS,
+    )
     HEADS = _table("sums by which a changed digit is found", "table_heads", HowHeld.NOTHING, Erasing.STAYS)
     RELEASE = _table("which release the file is of", "schema_version", HowHeld.NOTHING, Erasing.STAYS)
     COUNTERS = _table("how many rows a table ever had", "sqlite_sequence", HowHeld.NOTHING, Erasing.STAYS)

@@ -1,25 +1,20 @@
-"""Pages kept, with every earlier version; set for a night; printed from the desk."""
+"""Pages kept, with every earlier version, and set for a night."""
 
-import io
 from dataclasses import dataclass
 from datetime import date, datetime
-from typing import assert_never
-from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
-from onewhole.desk.classes.class_records import NightPage, night_page, room, sheet_typed
+from onewhole.desk.classes.class_records import NightPage, night_page, room
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page.live_page import LONGEST_TYPED, laid
-from onewhole.desk.page.print_pages import SheetPage, pressed, sheet_pages
+from onewhole.desk.page.printed_before import keep_printed_before
 from onewhole.errors import InputError
 from onewhole.sheets.reading import lines_of
 from onewhole.sheets.recipe import read_recipe
 from onewhole.sheets.sheet_editor import SheetEditor
-from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.nights import add_night, change_version, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.set_pages import set_pages
 from onewhole.store.sheets import KeptSheet, add_sheet, change_sheet, newest_sheets, versions_of
-from onewhole.store.steps import NightStep, keep_step
 from onewhole.writers.frame import UNTITLED
 
 #: So many nights back problems are not asked again by a page that is composed.
@@ -35,15 +30,6 @@ class KeptPage:
     title: str
     typed: str
     written: datetime
-
-
-@dataclass(frozen=True, slots=True)
-class PagePaper:
-    """A file to be saved: its name, kind and bytes."""
-
-    name: str
-    kind: str
-    content: bytes
 
 
 def kept_pages(book: Store) -> tuple[KeptPage, ...]:
@@ -118,9 +104,10 @@ def set_page(
 ) -> NightPage:
     """Keep a page and that a class takes it home on a day.
 
-    Set again for the same day, that night gets the newest version, as long as no answer is written. Both are
-    kept, or none. Raises InputError for a page that cannot be printed, ChangedMeanwhile as :func:`keep_page`,
-    NotThere and StoreRefused.
+    Set again for the same day, that night gets the newest version, as long as no answer is written. A page
+    that was printed before it was set is printed. All of it is kept, or none. Raises
+    InputError for a page that cannot be printed, ChangedMeanwhile as :func:`keep_page`, NotThere and
+    StoreRefused.
     """
     for mistake in laid(typed, now).mistakes:
         raise InputError(mistake.what, line=mistake.line, column=mistake.column, remedy=mistake.remedy)
@@ -133,61 +120,13 @@ def set_page(
             there = add_night(within, room_number, kept.sheet, kept.version, day)
         elif there.version != kept.version:
             there = change_version(within, there.number, kept.version)
+        keep_printed_before(within, room_number, there.number, typed)
         return night_page(within, room_number, there.number)
 
 
 def last_typed(book: Store, room_number: int) -> tuple[str, ...]:
     """Return what the class took home on its last nights, as typed."""
     return tuple(kept.typed for _, kept in set_pages(book, room_number)[-NIGHTS_BACK:])
-
-
-def printable() -> dict[str, str]:
-    """Return what can be printed, in the order in which it is used, and what each page is called."""
-    return {page.value: _called(page) for page in SheetPage}
-
-
-def _called(page: SheetPage) -> str:
-    match page:
-        case SheetPage.PUPIL:
-            return "the pupils' page"
-        case SheetPage.KEY:
-            return "the answers"
-        case SheetPage.WORKINGS:
-            return "the workings"
-        case SheetPage.FAMILY:
-            return "the page for home"
-        case _:
-            assert_never(page)
-
-
-def printed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> PagePaper:
-    """Press a page as PDF, or all of them in one file that is unpacked.
-
-    Nights of the class that have just this page are printed then. ``kind`` is the value of a SheetPage, or
-    all.
-    Raises InputError, SheetError, RoomError, PressError and NotThere.
-    """
-    names = printable()
-    if kind not in names and kind != "all":
-        msg = "there is no such page to print"
-        raise InputError(msg, remedy=f"Print one of: {', '.join(names)}, all.")
-    sheet = sheet_typed(typed)
-    ready = pressed([one for one in sheet_pages(WorkedSheet(sheet)) if kind in {one[0], "all"}], when=now)
-    with book.transaction() as within:
-        room(within, room_number)
-        nights = set_pages(within, room_number) if kind in {"pupil", "all"} else ()
-        for night, kept in nights:
-            if kept.typed == typed:
-                keep_step(within, night.number, NightStep.PRINTED, now)
-    name = (sheet.header.title or UNTITLED).replace("/", "-")
-    if kind != "all":
-        return PagePaper(f"{name}, {names[kind]}.pdf", "application/pdf", ready[0].content)
-    packed = io.BytesIO()
-    with ZipFile(packed, "w", ZIP_DEFLATED) as file:
-        for one in ready:
-            entry = ZipInfo(f"{one.page}.{one.ending}", now.timetuple()[:6])
-            file.writestr(entry, one.content)
-    return PagePaper(f"{name}.zip", "application/zip", packed.getvalue())
 
 
 def _page(kept: KeptSheet) -> KeptPage:

@@ -2,28 +2,24 @@
 
 from collections.abc import Iterable
 from datetime import datetime
-from enum import Enum
 from pathlib import Path
 from typing import assert_never
 
+from onewhole.desk.page.print_choice import PrintChoice, SheetPage
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.family_page import family_page
+from onewhole.writers.frame import UNTITLED
+from onewhole.writers.joined import joined
 from onewhole.writers.key_page import key_page
 from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import pupil_page
 from onewhole.writers.workings_page import workings_page
 
-
-class SheetPage(Enum):
-    """What is printed of a sheet, in the order in which it is used; its value names its file."""
-
-    PUPIL = "pupil"
-    KEY = "key"
-    WORKINGS = "workings"
-    FAMILY = "family"
+#: The file that holds several pages of a sheet.
+TOGETHER = "together"
 
 
 def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ...]:
@@ -35,6 +31,19 @@ def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ..
     """
     ready = pressed(sheet_pages(WorkedSheet(sheet)), when=when)
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
+
+
+def print_together(sheet: Sheet, folder: Path, *, choice: PrintChoice, when: datetime) -> tuple[Made, ...]:
+    """Print the chosen pages of a sheet as one file into a folder; otherwise as :func:`print_pages`."""
+    ready = pressed([(TOGETHER, together(WorkedSheet(sheet), choice))], when=when)
+    return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
+
+
+def together(worked: WorkedSheet, choice: PrintChoice) -> Printed:
+    """Return the chosen pages of a sheet in one file, not pressed yet."""
+    pages = [(sheet_page(part.page, worked), part.copies) for part in choice.parts]
+    title = f"{worked.header.title or UNTITLED}, to print"
+    return joined(pages, worked.header, title=title, both_sides=choice.both_sides)
 
 
 def sheet_pages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:

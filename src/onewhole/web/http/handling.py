@@ -172,23 +172,23 @@ def _response(request: PageRequest, answer: PageResponse) -> Response:
             if not to.startswith("/") or to.startswith(("//", "/\\")):
                 raise InputError("This address is not one of ours", remedy="Go back to the Week.")
             return RedirectResponse(to, 303)
-        case Content(content, kind, name, policy):
-            headers = _saved(name) | ({"Content-Security-Policy": policy} if policy else {})
+        case Content(content, kind, name, policy, in_tab):
+            headers = _named(name, in_tab=in_tab) | ({"Content-Security-Policy": policy} if policy else {})
             return Response(content, media_type=kind, headers=headers)
-        case FileContent(path, kind, name):
+        case FileContent(path, kind, name, in_tab):
             if not path.is_file():
                 raise NotThere("This file is not there any more", remedy="Make it again.")
-            return FileResponse(path, media_type=kind, headers=_saved(name))
+            return FileResponse(path, media_type=kind, headers=_named(name, in_tab=in_tab))
         case _:
             assert_never(answer)
 
 
-def _saved(name: str) -> dict[str, str]:
-    """Say that a file is to be saved under a name (RFC 6266, RFC 8187)."""
+def _named(name: str, *, in_tab: bool) -> dict[str, str]:
+    """Say under which name a file is saved, at once or from its tab (RFC 6266, RFC 8187)."""
     if not name:
         return {}
-    plain = Path(name).name
-    return {"Content-Disposition": f"attachment; filename*=UTF-8''{quote(plain, safe='')}"}
+    plain, how = Path(name).name, "inline" if in_tab else "attachment"
+    return {"Content-Disposition": f"{how}; filename*=UTF-8''{quote(plain, safe='')}"}
 
 
 def _everywhere(request: PageRequest) -> dict[str, object]:

@@ -54,22 +54,28 @@ class Redirect:
 class Content:
     """Bytes with their media type; with a ``name`` the browser saves them, without one it shows them.
 
-    ``policy`` replaces our own Content-Security-Policy; only for a whole document with its own.
+    ``in_tab`` shows them and saves them under the name where the teacher wants that. ``policy`` replaces our
+    own Content-Security-Policy; only for a whole document with its own.
     """
 
     content: bytes
     kind: str
     name: str = ""
     policy: str = ""
+    in_tab: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class FileContent:
-    """A file of ours on the disk, with byte ranges, so that a film can be played from any moment."""
+    """A file of ours on the disk, with byte ranges, so that a film can be played from any moment.
+
+    ``name`` and ``in_tab`` are as for :class:`Content`.
+    """
 
     path: Path
     kind: str
     name: str = ""
+    in_tab: bool = False
 
 
 PageResponse = HtmlPage | Json | Redirect | Content | FileContent

@@ -9,6 +9,7 @@ from onewhole.desk.classes.class_records import sheet_typed
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page
 from onewhole.desk.page.class_due import problems_due
+from onewhole.desk.page.class_prints import printable, printed_typed, prints_of, prints_text
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
@@ -176,11 +177,11 @@ def night(request: PageRequest) -> Json:
 
 
 def printed(request: PageRequest) -> Content:
-    """Give what is typed as PDF."""
-    made = kept_pages.printed(
+    """Give what is typed as a PDF in a tab of its own."""
+    made = printed_typed(
         request.book, request.number("room"), _typed(request), request.field("print"), request.app.now()
     )
-    return Content(made.content, made.kind, made.name)
+    return Content(made.content, "application/pdf", made.name, in_tab=True)
 
 
 def _shown(
@@ -201,7 +202,8 @@ def _shown(
             "which": which,
             "versions": versions,
             "pages": kept_pages.kept_pages(request.book),
-            "kinds": kept_pages.printable(),
+            "kinds": printable(),
+            "prints": prints_text(prints_of(request.book, request.room.number)),
             "when": lambda moment: _when(request, moment),
             "answered": last_answered(request.book, request.room.number) is not None,
             "longest": live_page.LONGEST_TYPED,

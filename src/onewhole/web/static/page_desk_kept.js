@@ -1,6 +1,6 @@
 // What is kept: the draft on this machine, the versions, the night that the page is set for, the printed page.
 
-import { ask, around, calmly, fragment, get, make, refusal, say, send } from "./kit.js";
+import { ask, around, calmly, csrfToken, find, fragment, get, refusal, say } from "./kit.js";
 import { trying } from "./page_desk_refused.js";
 import { put, standBefore, typed } from "./page_desk_text.js";
 import { recipeOf } from "./page_desk_wishes.js";
@@ -113,15 +113,7 @@ get("tonight").addEventListener("submit", (event) => {
   });
 });
 
-get("prints").addEventListener("click", (event) => {
-  const button = around(event, "button");
-  if (!button) return;
-  trying(async () => {
-    const answer = await send(desk.dataset.toPrinted ?? "", { typed: typed.value, print: button.dataset.print ?? "" });
-    const name = decodeURIComponent(/filename\*=UTF-8''(.*)/.exec(answer.headers.get("content-disposition") ?? "")?.[1] ?? "page.pdf");
-    const address = URL.createObjectURL(await answer.blob());
-    make("a", { href: address, download: name }).click();
-    setTimeout(() => URL.revokeObjectURL(address), 60_000);
-    say(`${name} is ready.`);
-  });
+get("print-it").addEventListener("submit", () => {
+  find(get("print-it"), "[name=typed]", HTMLInputElement).value = typed.value;
+  find(get("print-it"), "[name=csrf_token]", HTMLInputElement).value = csrfToken();
 });

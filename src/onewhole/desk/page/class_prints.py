@@ -1,0 +1,153 @@
+"""How a class prints, kept in its file; and a page or a night printed that way."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import assert_never
+
+import msgspec
+
+from onewhole.desk.classes.class_records import night_page, room, sheet_typed
+from onewhole.desk.classes.seen import is_to_be_written
+from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
+from onewhole.desk.page.print_pages import TOGETHER, sheet_page, together
+from onewhole.desk.page.printed_before import note_printed
+from onewhole.errors import InputError
+from onewhole.presses.pdf import press
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.worked import WorkedSheet
+from onewhole.store.opening import Store
+from onewhole.store.settings import set_setting, setting
+from onewhole.store.steps import NightStep, keep_step
+from onewhole.writers.frame import UNTITLED
+from onewhole.writers.printed import Printed
+
+USUAL = PrintChoice()
+
+
+@dataclass(frozen=True, slots=True)
+class PagePaper:
+    """A PDF and the name that it has when it is saved."""
+
+    name: str
+    content: bytes
+
+
+def prints_of(book: Store, room_number: int) -> PrintChoice:
+    """Return how a class prints; the usual way where nothing is kept or can be read."""
+    text = setting(book, _name(room_number))
+    try:
+        return USUAL if text is None else msgspec.json.decode(text, type=PrintChoice)
+    except (msgspec.DecodeError, InputError, RecursionError):
+        return USUAL
+
+
+def set_prints(book: Store, room_number: int, choice: PrintChoice, *, saw: str | None = None) -> None:
+    """Keep how a class prints. ``saw`` is what the window that changes it was shown (:func:`prints_text`).
+
+    Raises NotThere and ChangedMeanwhile.
+    """
+    with book.transaction() as within:
+        room(within, room_number)
+        stands, typed = prints_text(prints_of(within, room_number)), prints_text(choice)
+        if is_to_be_written("What is printed", typed, saw, stands):
+            set_setting(within, _name(room_number), msgspec.json.encode(choice).decode())
+
+
+def prints_text(choice: PrintChoice) -> str:
+    """Return a choice in a few words.
+
+    >>> prints_text(PrintChoice((PrintPart(SheetPage.PUPIL, 27), PrintPart(SheetPage.KEY))))
+    '27 copies of the pupils’ page, the answers'
+    """
+    pages = ", ".join(
+        f"{part.copies} copies of {_called(part.page)}" if part.copies > 1 else _called(part.page)
+        for part in choice.parts
+    )
+    return f"{pages}; each on a new sheet" if choice.both_sides else pages
+
+
+def chosen(
+    places: Mapping[SheetPage, str], copies: Mapping[SheetPage, int], *, both_sides: bool
+) -> PrintChoice:
+    """Return a choice from the place of each page in the order: 1 for the first; empty: not printed.
+
+    Two pages in one place come in the usual order. Raises InputError as PrintChoice does.
+
+    >>> places = {SheetPage.KEY: "1", SheetPage.PUPIL: "2", SheetPage.FAMILY: ""}
+    >>> chosen(places, {page: 1 for page in SheetPage}, both_sides=False).told
+    'key, pupil'
+    """
+    wanted = [page for page in SheetPage if places.get(page)]
+    in_order = sorted(wanted, key=lambda page: places[page])
+    return PrintChoice(tuple(PrintPart(page, copies[page]) for page in in_order), both_sides)
+
+
+def printable() -> dict[str, str]:
+    """Return what can be printed, in the order in which it is used, and what each page is called."""
+    return {page.value: _called(page) for page in SheetPage}
+
+
+def _called(page: SheetPage) -> str:
+    match page:
+        case SheetPage.PUPIL:
+            return "the pupils’ page"
+        case SheetPage.KEY:
+            return "the answers"
+        case SheetPage.WORKINGS:
+            return "the workings"
+        case SheetPage.FAMILY:
+            return "the page for home"
+        case _:
+            assert_never(page)
+
+
+def printed_night(book: Store, room_number: int, night_number: int, now: datetime) -> PagePaper:
+    """Press a night's page as its class prints it, and keep that the night is printed.
+
+    It is pressed before the class's file is written to. Raises NotThere, RoomError, PressError.
+    """
+    page, choice = night_page(book, room_number, night_number), prints_of(book, room_number)
+    made = _together(page.sheet, choice, now)
+    if choice.copies(SheetPage.PUPIL):
+        keep_step(book, night_number, NightStep.PRINTED, now)
+    return made
+
+
+def printed_typed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> PagePaper:
+    """Press what is typed: one page of it, or together what its class prints.
+
+    Nights of the class that have just this page are printed then; one that is set later is too. ``kind`` is
+    the value of a SheetPage, or together. Raises InputError, SheetError, RoomError, PressError and NotThere.
+    """
+    names = printable()
+    room(book, room_number)
+    if kind == TOGETHER:
+        choice = prints_of(book, room_number)
+        made = _together(sheet_typed(typed), choice, now)
+    elif kind in names:
+        choice = PrintChoice((PrintPart(SheetPage(kind)),))
+        sheet = sheet_typed(typed)
+        made = _made(sheet_page(SheetPage(kind), WorkedSheet(sheet)), f"{_titled(sheet)}, {names[kind]}", now)
+    else:
+        msg = "there is no such page to print"
+        raise InputError(msg, remedy=f"Print one of: {', '.join(names)}, {TOGETHER}.")
+    if choice.copies(SheetPage.PUPIL):
+        note_printed(book, room_number, typed, now)
+    return made
+
+
+def _together(sheet: Sheet, choice: PrintChoice, now: datetime) -> PagePaper:
+    return _made(together(WorkedSheet(sheet), choice), f"{_titled(sheet)}, to print", now)
+
+
+def _made(page: Printed, name: str, now: datetime) -> PagePaper:
+    return PagePaper(f"{name.replace('/', '-')}.pdf", press(page.source, data=page.content, when=now))
+
+
+def _titled(sheet: Sheet) -> str:
+    return sheet.header.title or UNTITLED
+
+
+def _name(room_number: int) -> str:
+    return f"prints of class {room_number}"

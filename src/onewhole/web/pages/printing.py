@@ -1,0 +1,84 @@
+"""Printing: what one click prints for a class, and a night printed that way."""
+
+from onewhole.desk.page.class_prints import (
+    chosen,
+    printable,
+    printed_night,
+    prints_of,
+    prints_text,
+    set_prints,
+)
+from onewhole.desk.page.print_choice import MOST_COPIES, SheetPage
+from onewhole.errors import InputError
+from onewhole.web.http.request import PageRequest
+from onewhole.web.http.response import Content, HtmlPage, Redirect, refused_status
+
+#: What the form has: the place in the order and the copies of each page.
+FORM = (
+    *(f"{what}_{page.value}" for page in SheetPage for what in ("place", "copies")),
+    "both",
+    "saw",
+)
+
+
+def look(request: PageRequest) -> HtmlPage:
+    """Show what is printed, in which order, how many copies."""
+    return _shown(request)
+
+
+def keep(request: PageRequest) -> HtmlPage | Redirect:
+    """Keep what is printed."""
+    places = {page: _place(request, page) for page in SheetPage}
+    copies = {page: request.count(f"copies_{page.value}", 0, 10**6) for page in SheetPage}
+    try:
+        choice = chosen(places, copies, both_sides=request.field("both", "") == "yes")
+        set_prints(request.book, request.number("room"), choice, saw=request.field("saw"))
+    except InputError as refused:
+        return _shown(request, refused)
+    return Redirect(f"{request.at('printing.look')}#kept")
+
+
+def night(request: PageRequest) -> Content:
+    """Give the pages of a night as one PDF in a tab of its own."""
+    made = printed_night(request.book, request.number("room"), request.number("night"), request.app.now())
+    return Content(made.content, "application/pdf", made.name, in_tab=True)
+
+
+def _place(request: PageRequest, page: SheetPage) -> str:
+    place = request.field(f"place_{page.value}", "")
+    if place not in {"", *_PLACES}:
+        raise InputError("There is no such place in the order", remedy="Choose one of the list.")
+    return place
+
+
+_PLACES = {"1": "first", "2": "second", "3": "third", "4": "fourth"}
+
+
+def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
+    choice = prints_of(request.book, request.number("room"))
+    order = [part.page.value for part in choice.parts]
+    typed = {
+        page.value: {
+            "place": str(order.index(page.value) + 1) if page.value in order else "",
+            "copies": str(choice.copies(page) or 1),
+        }
+        for page in SheetPage
+    }
+    if refused:
+        typed = {
+            page.value: {what: request.field(f"{what}_{page.value}", "") for what in ("place", "copies")}
+            for page in SheetPage
+        }
+    return HtmlPage(
+        "printing.html",
+        {
+            "pages": printable(),
+            "places": _PLACES,
+            "typed": typed,
+            "both": request.field("both", "") == "yes" if refused else choice.both_sides,
+            "saw": prints_text(choice),
+            "most": MOST_COPIES,
+            "refused": refused,
+        },
+        refused_status(refused) if refused else 200,
+    )

@@ -1,0 +1,67 @@
+"""What one click prints, asked without a browser."""
+
+from collections.abc import Iterator
+from pathlib import Path
+from urllib.parse import unquote
+
+import pytest
+
+from onewhole.desk.page.class_prints import prints_of
+from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
+from tests.kit import pdf
+from tests.kit.doors import Opened
+from tests.kit.forms import form_to
+from tests.kit.rounds import lived_in
+
+AT = "/mine/1/printing"
+
+
+@pytest.fixture
+def door(tmp_path: Path) -> Iterator[Opened]:
+    """A door on the invented class."""
+    with lived_in(tmp_path) as made:
+        yield made
+
+
+def test_a_choice_is_kept_and_printed_in_one_click(door: Opened) -> None:
+    """The order and the copies; the PDF opens in a tab under a name that a teacher understands."""
+    form = form_to(door.get(AT).text, AT)
+    assert (form.value("place_pupil"), form.value("copies_pupil"), form.value("place_family")) == (
+        "1",
+        "1",
+        "4",
+    )
+    typed = {
+        "place_pupil": "2",
+        "copies_pupil": "3",
+        "place_key": "1",
+        "place_workings": "",
+        "place_family": "",
+    }
+    fields = dict(form.filled(**typed))
+    assert door.post(AT, **fields).goes == f"{AT}#kept"
+    assert prints_of(door.door.books["mine"], 1) == PrintChoice(
+        (PrintPart(SheetPage.KEY), PrintPart(SheetPage.PUPIL, 3))
+    )
+    assert "3 copies of the pupils’ page" in door.get("/mine/1/page").text
+    came = door.client.post(
+        "/mine/1/night/10/printed", data={"csrf_token": door.csrf_token}, headers=door.origin
+    )
+    how, _, name = came.headers["content-disposition"].partition("; filename*=UTF-8''")
+    assert (how, came.headers["content-type"]) == ("inline", "application/pdf")
+    assert unquote(name).endswith(", to print.pdf")
+    assert "Answer key" in pdf.words(came.content)[0]
+
+
+def test_what_cannot_be_printed_is_told_and_stays_typed(door: Opened) -> None:
+    """No page at all, too many copies, a place that is none."""
+    form = dict(form_to(door.get(AT).text, AT).fields)
+    nothing = door.post(
+        AT, **{name: "" if name.startswith("place") else value for name, value in form.items()}
+    )
+    assert (nothing.status, "Nothing is chosen to be printed" in nothing.text) == (422, True)
+    many = door.post(AT, **{**form, "copies_key": "61"})
+    assert (many.status, form_to(many.text, AT).value("copies_key")) == (422, "61")
+    assert door.post(AT, **{**form, "place_key": "9"}).status == 422
+    assert door.post("/mine/1/night/99/printed").status == 404
+    assert prints_of(door.door.books["mine"], 1) == PrintChoice()
