@@ -335,6 +335,18 @@ def papers_of_a_night(door: Opened) -> None:
     assert [row.choice.value for row in papers(book, 1, 9).rows][:3] == ["excused", "late", "absent"]
 
 
+def for_whom(door: Opened) -> None:
+    """A page that another window gave to others is not taken from them in silence."""
+    home = f"{NIGHT}/papers"
+    old = form_to(door.get(home).text, f"{home}/for")
+    assert _send(door, old, whom="K01, K02").status == 303
+    told = _send(door, old, whom="K03")
+    assert (told.status, "“K01 K02”" in told.text) == (409, True)
+    assert _send(door, form_to(told.text, f"{home}/for")).status == 303
+    got = [row.pupil.code for row in papers(door.door.books["mine"], 1, 9).rows if row.choice.value == "here"]
+    assert got == ["K03"]
+
+
 def days_of_pupils(door: Opened) -> None:
     """The same of the days of joining and leaving."""
     home = f"{CLASS}/days"
@@ -354,6 +366,7 @@ CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "class_page.name": ("saw", names),
     "class_page.call": ("saw", class_name),
     "class_days.keep": ("saw", days_of_pupils),
+    "papers.give": ("saw", for_whom),
     "papers.keep": ("saw", papers_of_a_night),
     "keep.until": ("saw", last_day),
     "pupil.erase": ("saw", erased_child),

@@ -76,6 +76,7 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
     ),
     PageRoute("GET", "/papers", papers.look),
     PageRoute("POST", "/papers", papers.keep, fields=("code", "said", "saw"), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/papers/for", papers.give, fields=("whom", "saw"), use=FileUse.TRANSACTION),
     PageRoute("GET", "/walkthrough", walkthrough.look),
     PageRoute("GET", "/walkthrough/board", walkthrough.show_board),
     PageRoute("POST", "/walkthrough/choices", walkthrough.choose, fields=walkthrough.TAKES),

@@ -6,6 +6,7 @@ from datetime import datetime
 from enum import Enum
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
+from onewhole.desk.classes.page_for import GroupNow, groups_now, saw_of
 from onewhole.desk.classes.rosters import Roster, roster_of
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
@@ -58,11 +59,21 @@ class PaperRow:
 
 @dataclass(frozen=True, slots=True)
 class Papers:
-    """A night with its rows; ``for_part`` says that the page was for named pupils."""
+    """A night with its rows; ``for_part`` says that the page was for named pupils.
+
+    ``saw`` is for whom it is, as a form carries it, ``groups`` to whom it could be given.
+    """
 
     page: NightPage
     rows: tuple[PaperRow, ...]
     for_part: bool
+    saw: str
+    groups: tuple[GroupNow, ...]
+
+    @property
+    def got(self) -> int:
+        """Return how many got the page."""
+        return sum(row.choice is not PaperChoice.NO_PAGE for row in self.rows)
 
     @property
     def owed(self) -> tuple[PaperRow, ...]:
@@ -76,7 +87,8 @@ def papers(book: Store, room_number: int, night: int) -> Papers:
         page, here = night_page(seen, room_number, night), room(seen, room_number)
         who = roster_of(seen, page.night)
         wrote = answered(seen, [night]).get(night, frozenset())
-    return Papers(page, tuple(_rows(here, who, wrote)), who.for_part)
+        groups = groups_now(seen, room_number)
+    return Papers(page, tuple(_rows(here, who, wrote)), who.for_part, saw_of(who), groups)
 
 
 def _rows(here: Classroom, who: Roster, wrote: frozenset[str]) -> Iterator[PaperRow]:

@@ -18,7 +18,8 @@ class Roster:
 
     ``everyone`` are all pupils there are in the file, in the class's order, ``in_class`` those who were in
     the class on that day, ``got`` those who got the page. ``words`` has what was said of papers, of those of
-    whom anything was; ``for_part`` says that the page was for named pupils.
+    whom anything was; ``for_part`` says that the page was for named pupils, or for
+    nobody any more.
     """
 
     everyone: tuple[str, ...]
@@ -111,4 +112,5 @@ def _roster(
     by_word = {code for code, word in pages.items() if word in {PageWord.GIVEN, PageWord.NAMED}}
     usual = set() if for_part else {code for code in here if pages.get(code) is not PageWord.NOT_GIVEN}
     away = {code: word for code, word in papers.items() if word is not PaperWord.HERE}
-    return Roster(codes, here, frozenset(by_word | usual), away, for_part)
+    got = frozenset(by_word | usual)
+    return Roster(codes, here, got, away, for_part or bool(here and not got))

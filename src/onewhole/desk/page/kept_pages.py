@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from onewhole.desk.classes.class_records import NightPage, night_page, room
+from onewhole.desk.classes.page_for import give_page_to, groups_now, meant
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page.live_page import LONGEST_TYPED, laid
 from onewhole.desk.page.printed_before import keep_printed_before
@@ -101,18 +102,22 @@ def set_page(
     now: datetime,
     recipe: str = "",
     saw: int | None = None,
+    whom: str = "",
+    by: str = "teacher",
 ) -> NightPage:
     """Keep a page and that a class takes it home on a day.
 
     Set again for the same day, that night gets the newest version, as long as no answer is written. A page
-    that was printed before it was set is printed. All of it is kept, or none. Raises
-    InputError for a page that cannot be printed, ChangedMeanwhile as :func:`keep_page`, NotThere and
-    StoreRefused.
+    that was printed before it was set is printed. ``whom`` is for whom it is, as typed
+    (:func:`~onewhole.desk.classes.page_for.meant`); nothing typed changes nothing of that. All of it is kept,
+    or none. Raises InputError for a page that cannot be printed and for a word of nobody, ChangedMeanwhile as
+    :func:`keep_page`, NotThere and StoreRefused.
     """
     for mistake in laid(typed, now).mistakes:
         raise InputError(mistake.what, line=mistake.line, column=mistake.column, remedy=mistake.remedy)
     with book.transaction() as within:
-        room(within, room_number)
+        here = room(within, room_number)
+        codes = meant(here, whom, groups_now(within, room_number) if whom.strip() else ())
         kept = keep_page(within, sheet, typed, now, recipe=recipe, saw=saw)
         nights = nights_of(within, room_number)
         there = next((one for one in nights if (one.sheet_number, one.day) == (kept.sheet, day)), None)
@@ -121,6 +126,8 @@ def set_page(
         elif there.version != kept.version:
             there = change_version(within, there.number, kept.version)
         keep_printed_before(within, room_number, there.number, typed)
+        if whom.strip():
+            give_page_to(within, room_number, there.number, codes, now=now, by=by)
         return night_page(within, room_number, there.number)
 
 

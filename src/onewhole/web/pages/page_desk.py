@@ -6,6 +6,7 @@ from datetime import datetime
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import sheet_typed
+from onewhole.desk.classes.page_for import groups_now
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page
 from onewhole.desk.page.class_due import problems_due
@@ -26,7 +27,7 @@ MOVE = (*TYPED, "label", "line", "to", "by")
 FORM = ("kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
 WISHES = (*TYPED, *FORM, "due", "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe", "saw")
-SET = (*SAVE, "day")
+SET = (*SAVE, "day", "whom")
 PRINT = (*TYPED, "print")
 #: A page begins with so many problems of the Week at most.
 MOST_BEGUN = 40
@@ -170,6 +171,7 @@ def night(request: PageRequest) -> Json:
             now=request.app.now(),
             recipe=request.field("recipe", ""),
             saw=_saw(request),
+            whom=request.field("whom", ""),
         )
     except ChangedMeanwhile as changed:
         return _later(request, changed)
@@ -207,6 +209,7 @@ def _shown(
             "when": lambda moment: _when(request, moment),
             "answered": last_answered(request.book, request.room.number) is not None,
             "longest": live_page.LONGEST_TYPED,
+            "groups": groups_now(request.book, request.room.number),
         },
     )
 

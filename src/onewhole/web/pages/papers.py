@@ -1,5 +1,6 @@
 """Papers of a night: who got the page, who was absent or excused, whose paper is late, who owes one."""
 
+from onewhole.desk.classes.page_for import give_page_to, groups_now, meant
 from onewhole.desk.classes.papers import PaperChoice, keep_papers, papers
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
@@ -31,16 +32,36 @@ def keep(request: PageRequest) -> HtmlPage | Redirect:
     return Redirect(f"{request.at('papers.look')}?kept=yes")
 
 
+def give(request: PageRequest) -> HtmlPage | Redirect:
+    """Keep for whom the page is."""
+    room, typed = request.number("room"), request.field("whom")
+    try:
+        codes = meant(request.room, typed, groups_now(request.book, room))
+        give_page_to(
+            request.book,
+            room,
+            request.number("night"),
+            codes,
+            now=request.app.now(),
+            by=BY,
+            saw=request.field("saw"),
+        )
+    except InputError as refused:
+        return _shown(request, refused)
+    return Redirect(f"{request.at('papers.look')}?kept=yes")
+
+
 def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     found = papers(request.book, request.number("room"), request.number("night"))
     chosen = {row.pupil.code: row.choice.value for row in found.rows}
-    if refused and "whole" not in refused.what:
+    if refused and "said" in request.fields and "whole" not in refused.what:
         saw = request.beside("saw")
         chosen |= {code: said for code, said in request.beside("said").items() if said != saw[code]}
     words: dict[str, object] = {
         "papers": found,
         "page": found.page,
         "chosen": chosen,
+        "whom": request.field("whom", ""),
         "Choice": PaperChoice,
         "refused": refused,
         "kept": request.query.get("kept") == "yes",

@@ -105,7 +105,7 @@ get("tonight").addEventListener("submit", (event) => {
   event.preventDefault();
   const text = typed.value;
   trying(async () => {
-    const fields = { typed: text, sheet: desk.dataset.sheet ?? "", day: day.value, recipe: recipeOf(text) };
+    const fields = { typed: text, sheet: desk.dataset.sheet ?? "", day: day.value, whom: get("whom", HTMLInputElement).value, recipe: recipeOf(text) };
     const now = await sent(desk.dataset.toSet ?? "", fields);
     localStorage.removeItem(draftName());
     savedText = text;
