@@ -43,6 +43,7 @@ READERS = {
     "desk/classes/class_list.py": "a typed list of pupils",
     "desk/classes/every_night.py": "a date or part of a title that a teacher looks for",
     "desk/classes/night_summary.py": KEPT,
+    "desk/classes/page_for.py": "what a teacher types: groups, codes and names",
     "desk/classes/pupil_codes.py": "typed codes and names of pupils",
     "desk/keep/damage_told.py": SIZE,
     "desk/keep/place.py": NAME,

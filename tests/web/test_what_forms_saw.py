@@ -6,13 +6,11 @@ as the script does.
 
 import json
 from collections.abc import Callable, Iterator
-from datetime import date
 from pathlib import Path
 
 import pytest
 
 from onewhole.desk.classes.class_records import room
-from onewhole.desk.classes.papers import papers
 from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.desk.page.print_choice import SheetPage
@@ -20,7 +18,6 @@ from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.film_plan import plan_of
 from onewhole.store.answers import KeptAnswer, keep_answers
-from onewhole.store.pupil_days import PupilDays, pupil_days_of
 from onewhole.store.recordings import recordings_of
 from tests.desk.walkthrough.test_recorded_film import beeps, webm
 from tests.kit.club import NOW
@@ -28,6 +25,7 @@ from tests.kit.doors import Answer, Opened
 from tests.kit.forms import Form, form_to
 from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
+from tests.kit.two_windows import days_of_pupils, for_whom, papers_of_a_night, send_form
 
 CLASS, FIRST, NIGHT = "/mine/1/class", "/mine/1/night/1", "/mine/1/night/9"
 
@@ -78,15 +76,6 @@ def door(tmp_path: Path) -> Iterator[Opened]:
         yield made
 
 
-def _send(door: Opened, form: Form, **typed: str) -> Answer:
-    """Send a form as it stood when the page was loaded, with something typed."""
-    body: dict[str, list[str]] = {}
-    for name, value in form.filled(**typed):
-        body.setdefault(name, []).append(value)
-    came = door.client.post(form.action, data=body, headers=door.origin)
-    return Answer(came.status_code, came.text, came.headers.get("location", ""), came.content)
-
-
 def _names(door: Opened, form: Form, names: dict[str, str]) -> Answer:
     """Send the form of names with some typed."""
     codes = [value for name, value in form.fields if name == "code"]
@@ -121,21 +110,21 @@ def names(door: Opened) -> None:
 def class_name(door: Opened) -> None:
     """The second is told, and its name stands in the field, to be sent once more."""
     old = form_to(door.get(CLASS).text, f"{CLASS}/name")
-    assert _send(door, old, name="Larks").status == 303
-    told = _send(door, old, name="Owls")
+    assert send_form(door, old, name="Larks").status == 303
+    told = send_form(door, old, name="Owls")
     assert (told.status, "“Larks”" in told.text) == (409, True)
     assert room(door.door.books["mine"], 1).name == "Larks"
     again = form_to(told.text, f"{CLASS}/name")
     assert again.value("name") == "Owls"
-    assert _send(door, again).status == 303
+    assert send_form(door, again).status == 303
     assert room(door.door.books["mine"], 1).name == "Owls"
 
 
 def last_day(door: Opened) -> None:
     """The second is told which day stands."""
     old = form_to(door.get("/mine/keep").text, "/mine/keep/until")
-    assert _send(door, old, day="2027-06-30").status == 303
-    told = _send(door, old, day="2026-12-24")
+    assert send_form(door, old, day="2027-06-30").status == 303
+    told = send_form(door, old, day="2026-12-24")
     assert (told.status, "2027-06-30" in told.text) == (409, True)
     assert form_to(door.get("/mine/keep").text, "/mine/keep/until").value("day") == "2027-06-30"
 
@@ -145,10 +134,10 @@ def erased_child(door: Opened) -> None:
     address = "/mine/1/pupil/K05/erase"
     old = form_to(door.get(address).text, address)
     assert _names(door, form_to(door.get(CLASS).text, f"{CLASS}/names"), {"K05": "Renamed"}).status == 303
-    told = _send(door, old, sure="K05")
+    told = send_form(door, old, sure="K05")
     assert (told.status, "Renamed" in told.text) == (409, True)
     assert _named(door, "K05") == ["Renamed"]
-    assert _send(door, form_to(told.text, address), sure="K05").status == 200
+    assert send_form(door, form_to(told.text, address), sure="K05").status == 200
     assert "K05" not in [pupil.code for pupil in room(door.door.books["mine"], 1).pupils]
 
 
@@ -158,24 +147,24 @@ def group(door: Opened) -> None:
     cards = [card for card in morning(door.door.books["mine"], 1, 1).cards if card.takes]
     code = cards[0].seats[0].code
     old = form_to(page, f"{FIRST}/tomorrow/move", code=code)
-    assert _send(door, old, key=cards[1].key).status == 303
-    told = _send(door, old, key=cards[2].key)
+    assert send_form(door, old, key=cards[1].key).status == 303
+    told = send_form(door, old, key=cards[2].key)
     assert (told.status, f"“{cards[1].name}”" in told.text) == (409, True)
     again = form_to(door.get(f"{FIRST}/tomorrow").text, f"{FIRST}/tomorrow/move", code=code)
     assert again.value("saw") == cards[1].key
-    assert _send(door, again, key=cards[2].key).status == 303
+    assert send_form(door, again, key=cards[2].key).status == 303
 
 
 def group_settings(door: Opened) -> None:
     """Of two windows the second is told which number stands."""
     page, address = f"{FIRST}/tomorrow", f"{FIRST}/tomorrow/groups"
     old = form_to(door.get(page).text, address)
-    assert _send(door, old, meets="5").status == 303
-    told = _send(door, old, meets="3")
+    assert send_form(door, old, meets="5").status == 303
+    told = send_form(door, old, meets="3")
     assert (told.status, "5 groups of 3 to 6" in told.text) == (409, True)
     again = form_to(door.get(page).text, address)
     assert (again.value("meets"), again.value("saw")) == ("5", "5 groups of 3 to 6")
-    assert _send(door, again, meets="3", largest="5").status == 303
+    assert send_form(door, again, meets="3", largest="5").status == 303
 
 
 def group_changes(door: Opened) -> None:
@@ -186,9 +175,9 @@ def group_changes(door: Opened) -> None:
     gone = [KeptAnswer(9, card.pupils[0], label, "", NOW, "teacher") for label in shown.page.labels]
     keep_answers(book, gone)
     old = form_to(door.get(page).text, address)
-    assert _send(door, old, take="yes").status == 303
+    assert send_form(door, old, take="yes").status == 303
     assert address not in door.get(page).text
-    assert _send(door, old, take="no").status == 422
+    assert send_form(door, old, take="no").status == 422
 
 
 def reading(door: Opened) -> None:
@@ -254,12 +243,12 @@ def prints(door: Opened) -> None:
     """The second is told what is printed now, and its own stands in the form, to be sent once more."""
     page = "/mine/1/printing"
     old = form_to(door.get(page).text, page)
-    assert _send(door, old, copies_pupil="24").status == 303
-    told = _send(door, old, copies_pupil="20")
+    assert send_form(door, old, copies_pupil="24").status == 303
+    told = send_form(door, old, copies_pupil="20")
     assert (told.status, "24 copies of the pupils’ page" in told.text) == (409, True)
     again = form_to(told.text, page)
     assert again.value("copies_pupil") == "20"
-    assert _send(door, again).status == 303
+    assert send_form(door, again).status == 303
     assert prints_of(door.door.books["mine"], 1).copies(SheetPage.PUPIL) == 20
 
 
@@ -267,11 +256,11 @@ def film(door: Opened) -> None:
     """Choices for two problems are both kept; two for one are told."""
     home = f"{NIGHT}/walkthrough"
     old = form_to(door.get(home).text, f"{home}/choices")
-    assert _send(door, old, minutes="9").status == 303
-    assert _send(door, old, mistake="yes").status == 303
+    assert send_form(door, old, minutes="9").status == 303
+    assert send_form(door, old, mistake="yes").status == 303
     plan = plan_of(door.door.books["mine"], 9)
     assert (plan.minutes, plan.mistake) == (9, True)
-    told = _send(door, old, minutes="12")
+    told = send_form(door, old, minutes="12")
     assert (told.status, "How long the film may be" in told.text) == (409, True)
     assert plan_of(door.door.books["mine"], 9) == plan
 
@@ -304,61 +293,9 @@ def forgotten(door: Opened) -> None:
     assert _recorded(door, webm(beeps(1, length=3)), "")["status"] == "200"
     old = form_to(door.get(home).text, f"{home}/forget")
     assert _recorded(door, webm(beeps(1, 2, length=4)), old.value("saw"))["status"] == "200"
-    assert _send(door, old).status == 409
+    assert send_form(door, old).status == 409
     assert len(recordings_of(door.door.books["mine"], 9)) == 1
-    assert _send(door, form_to(door.get(home).text, f"{home}/forget")).status == 303
-
-
-def _row_changed(door: Opened, form: Form, changes: dict[str, dict[str, str]]) -> Answer:
-    """Send a form of rows, each beginning with its code, with some fields changed in some of them."""
-    body: dict[str, list[str]] = {"csrf_token": [door.csrf_token]}
-    code = ""
-    for name, value in form.fields:
-        code = value if name == "code" else code
-        if name != "csrf_token":
-            body.setdefault(name, []).append(changes.get(code, {}).get(name, value))
-    came = door.client.post(form.action, data=body, headers=door.origin)
-    return Answer(came.status_code, came.text, came.headers.get("location", ""), came.content)
-
-
-def papers_of_a_night(door: Opened) -> None:
-    """Two windows, two children: both words stand. One child: the second is told, and its choice stays."""
-    home = f"{NIGHT}/papers"
-    old = form_to(door.get(home).text, home)
-    assert _row_changed(door, old, {"K01": {"said": "absent"}}).status == 303
-    assert _row_changed(door, old, {"K02": {"said": "late"}}).status == 303
-    told = _row_changed(door, old, {"K01": {"said": "excused"}, "K03": {"said": "absent"}})
-    assert (told.status, "“absent”" in told.text) == (409, True)
-    book = door.door.books["mine"]
-    assert [row.choice.value for row in papers(book, 1, 9).rows][:3] == ["absent", "late", "here"]
-    assert _row_changed(door, form_to(told.text, home), {}).status == 303
-    assert [row.choice.value for row in papers(book, 1, 9).rows][:3] == ["excused", "late", "absent"]
-
-
-def for_whom(door: Opened) -> None:
-    """A page that another window gave to others is not taken from them in silence."""
-    home = f"{NIGHT}/papers"
-    old = form_to(door.get(home).text, f"{home}/for")
-    assert _send(door, old, whom="K01, K02").status == 303
-    told = _send(door, old, whom="K03")
-    assert (told.status, "“K01 K02”" in told.text) == (409, True)
-    assert _send(door, form_to(told.text, f"{home}/for")).status == 303
-    got = [row.pupil.code for row in papers(door.door.books["mine"], 1, 9).rows if row.choice.value == "here"]
-    assert got == ["K03"]
-
-
-def days_of_pupils(door: Opened) -> None:
-    """The same of the days of joining and leaving."""
-    home = f"{CLASS}/days"
-    old = form_to(door.get(home).text, home)
-    assert _row_changed(door, old, {"K01": {"joined": "2026-09-01"}}).status == 303
-    told = _row_changed(door, old, {"K01": {"left": "2026-12-01"}, "K02": {"left": "2026-12-02"}})
-    assert (told.status, "2026-09-01" in told.text) == (409, True)
-    book = door.door.books["mine"]
-    assert pupil_days_of(book, 1) == {"K01": PupilDays(date(2026, 9, 1))}
-    assert _row_changed(door, form_to(told.text, home), {}).status == 303
-    left = {"K01": PupilDays(None, date(2026, 12, 1)), "K02": PupilDays(None, date(2026, 12, 2))}
-    assert pupil_days_of(book, 1) == left
+    assert send_form(door, form_to(door.get(home).text, f"{home}/forget")).status == 303
 
 
 #: Forms that carry what they saw: the field that does, and a case of two windows.
