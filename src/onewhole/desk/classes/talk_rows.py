@@ -58,5 +58,5 @@ def _answer(text: TalkText) -> Iterator[AskedAnswer]:
     except InputError:
         problem = None
     if problem or word:
-        written = read_written(text.wrote) if problem else None
+        written = read_written(text.wrote, problem) if problem else None
         yield AskedAnswer(text.code, problem, written, word)

@@ -111,7 +111,7 @@ def _judged(problem: Problem, text: str, wanted: FormWanted) -> Judged:
 
 
 def _judge(problem: Problem, text: str, wanted: FormWanted) -> Judged:
-    marked = mark(expected(problem), read_written(text), wanted)
+    marked = mark(expected(problem), read_written(text, problem), wanted)
     sign, word = SIGNS[marked.verdict]
     thing = _thing(marked.written)
     return Judged(

@@ -32,7 +32,7 @@ def remark_told(remark: Remark) -> Sentences:
         case Remark.UNIT_MISSING:
             nodes = ("a plain number where a measure is asked for",)
         case Remark.OTHER_UNIT:
-            nodes = ("a unit that does not measure what is asked for",)
+            nodes = ("another unit than the one that is asked for",)
         case Remark.SIGN_ASKED:
             nodes = ("a number where one of", *_SIGNS, "is asked for")
         case Remark.NUMBER_ASKED:

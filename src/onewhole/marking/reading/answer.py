@@ -1,12 +1,15 @@
 """One cell as a pupil wrote it, and what it is read as."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from onewhole.errors import InputError
+from onewhole.marking.reading.dates import fractions_of_date
+from onewhole.marking.reading.units import read_with_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
+from onewhole.problems.problem import Problem
 from onewhole.statements.chain import Chain
 from onewhole.statements.reading import read_answer, read_chains
 from onewhole.statements.statement import Relation
@@ -15,10 +18,6 @@ from onewhole.statements.statement import Relation
 _DASHES = "-\N{MINUS SIGN}\N{EN DASH}\N{EM DASH}\N{HYPHEN}\N{NON-BREAKING HYPHEN}"
 #: An apostrophe that a spreadsheet, or a table of ours, puts before what would begin a formula.
 _KEPT_AS_TEXT = re.compile(rf"\s*'([{_DASHES}=].*)", re.DOTALL)
-_MONTH = r"(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
-_DATE = re.compile(
-    rf"\d{{1,2}}-{_MONTH}(?:-\d+)?|{_MONTH}-\d{{1,4}}|\d{{1,4}}([-/.])\d{{1,2}}\1\d{{1,4}}", re.IGNORECASE
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +44,7 @@ class Written:
     """What stood in a cell, kept exactly, and what it is read as.
 
     Where the lines of a working were typed, joined by equals signs, ``chain`` has them and the last side is
-    the answer.
+    the answer. ``other_unit`` says that a unit stands behind the number that the problem does not ask for.
 
     >>> read_written(" 3 3/6 ").text, read_written("-").read
     (' 3 3/6 ', Blank())
@@ -54,6 +53,7 @@ class Written:
     text: str
     read: Read
     chain: Chain | None = None
+    other_unit: bool = False
 
     @property
     def blank(self) -> bool:
@@ -61,10 +61,11 @@ class Written:
         return isinstance(self.read, Blank)
 
 
-def read_written(text: str) -> Written:
+def read_written(text: str, problem: Problem | None = None) -> Written:
     """Read one cell; nothing is refused, and the text is kept as it is.
 
-    A cell holds an answer, or a working that ends with it.
+    A cell holds an answer, or a working that ends with it. With the problem that it answers, a unit or a word
+    of its story may stand behind the number.
 
     >>> read_written("9 5/8 - 4 6/8 = 8 13/8 - 4 6/8 = 4 7/8").read.counts
     (4, 7)
@@ -73,16 +74,14 @@ def read_written(text: str) -> Written:
     'A number is missing: here there is “three”. Look at the paper; an answer is one number such as 3 3/6'
     """
     if (kept := _KEPT_AS_TEXT.fullmatch(text)) is not None:
-        inside = read_written(kept.group(1))
-        return Written(text, inside.read, inside.chain)
+        inside = read_written(kept.group(1), problem)
+        return replace(inside, text=text)
     if not text.strip().strip(_DASHES).strip():
         return Written(text, Blank())
-    if _DATE.fullmatch(text.strip()):
-        why = (
-            "This looks like a date, and a spreadsheet may have made it from a fraction such as 3/6. "
-            "Set the column to text, then type the answer again"
-        )
-        return Written(text, Unreadable(why))
+    if (offers := fractions_of_date(text)) is not None:
+        return Written(text, Unreadable(_dated(offers)))
+    if problem is not None and (said := read_with_unit(text, problem)) is not None:
+        return Written(text, said.number, None, said.other)
     try:
         return Written(text, read_answer(text))
     except InputError as refused:
@@ -110,6 +109,14 @@ def _below_zero(text: str) -> Written | None:
     except InputError:
         return None
     return Written(text, last) if isinstance(last, WithMinus) else None
+
+
+def _dated(offers: tuple[str, ...]) -> str:
+    made = f", such as {' or '.join(offers)}" if offers else ""
+    return (
+        f"This looks like a date, and a spreadsheet may have made it from a fraction{made}. "
+        "Look at the paper, and say under the grid how it is read"
+    )
 
 
 def _sentences(what: str) -> str:

@@ -140,7 +140,7 @@ class _Reading:
         if refused:
             yield from refused
             return
-        written = read_written(wrote) if problem else None
+        written = read_written(wrote, problem) if problem else None
         answer = AskedAnswer(self._cell(row, PUPIL), problem, written, word)
         yield AskedRow(answer, row.line, self.places.get(WORD, 0) + 1, self.file)
 

@@ -54,5 +54,7 @@ def read_texts(rows: Iterable[PupilTexts], problems: Sequence[Problem]) -> Class
     >>> print(read_texts([PupilTexts("K01", ("3 3/6",))], (asked,)).pupils[0].written[0].text)
     3 3/6
     """
-    pupils = (PupilAnswers(row.pupil, tuple(map(read_written, row.texts)), row.paper) for row in rows)
+    pupils = (
+        PupilAnswers(row.pupil, tuple(map(read_written, row.texts, problems)), row.paper) for row in rows
+    )
     return ClassAnswers(tuple(problems), tuple(pupils))

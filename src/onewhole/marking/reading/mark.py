@@ -128,8 +128,8 @@ def mark_row(
 def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Mark:
     """Mark one answer: any equal form is right (exact, by cross product); a wrong one gets its patterns.
 
-    An answer without its unit is wrong and says so. Source of "raw answer first, then amount, then one fact
-    slip": our own rule; fact slips are kept apart from ideas after VanLehn (1982).
+    An answer without its unit, or with another one, is wrong and says so. Source of "raw answer first, then
+    amount, then one fact slip": our own rule; fact slips are kept apart from ideas after VanLehn (1982).
 
     >>> from onewhole.marking.reading.answer import read_written
     >>> from onewhole.problems.problem import Problem
@@ -146,7 +146,9 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
             return Mark(label, written, Verdict.UNREADABLE)
         case Quantity() | Impossible() | WithMinus() | Relation():
             return (
-                _right(asked, written, read, wanted) if asked.is_right(read) else _wrong(asked, written, read)
+                _right(asked, written, read, wanted)
+                if asked.is_right(read) and not written.other_unit
+                else _wrong(asked, written, read)
             )
         case _:
             assert_never(read)
@@ -188,10 +190,13 @@ def _forms(read: Quantity) -> tuple[Quantity, ...]:
 
 
 def _wrong(asked: Expected, written: Written, read: Outcome) -> Mark:
+    if written.other_unit and asked.is_right(read):
+        return Mark(asked.problem.label, written, Verdict.WRONG, remarks=(Remark.OTHER_UNIT,))
     tier, patterns = _fits(asked, read)
     if written.chain is not None and (lines := line_patterns(asked, written.chain)):
         tier, patterns = Tier.LINE, lines
-    return Mark(asked.problem.label, written, Verdict.WRONG, patterns, tier, tuple(_remarks(asked, read)))
+    remarks = (*_remarks(asked, read), *([Remark.OTHER_UNIT] if written.other_unit else []))
+    return Mark(asked.problem.label, written, Verdict.WRONG, patterns, tier, remarks)
 
 
 def _fits(asked: Expected, read: Outcome) -> tuple[Tier | None, Ids]:

@@ -1,0 +1,41 @@
+"""The grid that a table is laid on: the class, the problems of a page, and the cell that one was in."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from onewhole.marking.reading.tables.class_names import ListedPupil
+from onewhole.problems.problem import Problem
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerGrid:
+    """The pupils and the problems, each in their order; ``code`` and ``label`` are where one was, or empty."""
+
+    pupils: tuple[ListedPupil, ...]
+    problems: tuple[Problem, ...]
+    code: str = ""
+    label: str = ""
+
+    @property
+    def codes(self) -> tuple[str, ...]:
+        """Return the codes of the class."""
+        return tuple(one.code for one in self.pupils)
+
+    @property
+    def labels(self) -> tuple[str, ...]:
+        """Return the labels of the problems."""
+        return tuple(one.label for one in self.problems)
+
+    @property
+    def codes_here(self) -> tuple[str, ...]:
+        """Return the codes from the cell that one was in."""
+        return _from(self.codes, self.code)
+
+    @property
+    def labels_here(self) -> tuple[str, ...]:
+        """Return the labels from the cell that one was in."""
+        return _from(self.labels, self.label)
+
+
+def _from(every: Sequence[str], one: str) -> tuple[str, ...]:
+    return tuple(every[every.index(one) :] if one in every else every)

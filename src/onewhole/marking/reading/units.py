@@ -1,0 +1,151 @@
+"""Answers with a unit or a thing behind the number, as a child writes them: 2 1/2 mi., 4 2/8 lb, 3 kites."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from onewhole.errors import InputError
+from onewhole.number.ladder import Style, measure
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import MEASURES, Kind
+from onewhole.problems.numbers import numbers_of
+from onewhole.problems.problem import Problem
+from onewhole.statements.reading import read_answer
+
+#: The spellings of each unit, the shortest usual one first; our own list of what stands in stories of grade 4.
+_SPELT = (
+    "mi mile miles",
+    "km kilometer kilometers kilometre kilometres",
+    "m meter meters metre metres",
+    "cm centimeter centimeters centimetre centimetres",
+    "mm millimeter millimeters",
+    "yd yds yard yards",
+    "ft foot feet ' ′ ’",
+    'in ins inch inches " ″ ”',
+    "lb lbs pound pounds",
+    "oz ounce ounces",
+    "t ton tons",
+    "kg kgs kilogram kilograms",
+    "g gram grams",
+    "gal gals gallon gallons",
+    "qt qts quart quarts",
+    "pt pts pint pints",
+    "c cup cups",
+    "tbsp tablespoon tablespoons",
+    "tsp teaspoon teaspoons",
+    "l liter liters litre litres",
+    "ml milliliter milliliters",
+    "h hr hrs hour hours",
+    "min mins minute minutes",
+    "s sec secs second seconds",
+    "d day days",
+    "wk wks week weeks",
+    "acre acres",
+    "dollar dollars $",
+)
+_UNIT_OF = {spelling: at for at, row in enumerate(_SPELT) for spelling in row.split()}
+#: Spellings that are words, or letters, of their own: in a story they are units only behind a number.
+_SHORT = frozenset({"in", "m", "t", "g", "c", "l", "h", "s", "d", "min"})
+_TAIL = re.compile(r"""(.*?[0-9⅐-⅞¼-¾])\s*((?:[A-Za-z$]+\.?|['"′″’”])(?:\s+[A-Za-z]+\.?)*)""", re.DOTALL)
+_WORD = re.compile(r"[a-z]+|['\"′″’”$]")
+_BEHIND = re.compile(r"[0-9]\s*([a-z]+)")
+_MOST = 60
+_MARK_OF = {
+    "yd": "yd",
+    "ft": "ft",
+    "in": "in",
+    "lb": "lb",
+    "oz": "oz",
+    "h": "h",
+    "min": "min",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class UnitAnswer:
+    """A number that was written with a word behind it; ``other`` says that the page asks for another unit."""
+
+    number: Quantity
+    other: bool
+
+
+def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
+    """Read an answer with the unit, or the words, that the story of its problem says behind it.
+
+    Where the problem itself is in measures, a mixed number of one of them is read as two: 4 2/8 lb as
+    4 lb 4 oz. A unit that the story does not say is told as another one. None where the words are nothing
+    that the problem says: then the text is read as any other.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> story = "Maya hiked 4 1/4 miles, and Ben 1 3/4 miles. How many miles more is that?"
+    >>> hike = Problem("1", read_statement("4 1/4 - 1 3/4"), "4 1/4 - 1 3/4", story=story)
+    >>> [read_with_unit(text, hike).other for text in ("2 1/2 mi.", "2 2/4 miles more", "2 1/2 lb")]
+    [False, False, True]
+    >>> read_with_unit("2 1/2 wide", hike) is None
+    True
+    """
+    found = _TAIL.fullmatch(text.strip()) if len(text) <= _MOST else None
+    if found is None:
+        return None
+    number = _number(found[1])
+    words = tuple(_words(found[2]))
+    if number is None or not words:
+        return None
+    kind = _kind(problem)
+    if kind is not Kind.NUMBER:
+        return _in_measures(number, words, kind)
+    said, plain = _said(problem.story)
+    if not problem.story:
+        return None
+    units = [_UNIT_OF[word] for word in words if word in _UNIT_OF]
+    if any(word not in _UNIT_OF and _one_of(word) not in plain for word in words):
+        return None
+    return UnitAnswer(number, other=any(unit not in said for unit in units))
+
+
+def _number(text: str) -> Quantity | None:
+    try:
+        read = read_answer(text)
+    except InputError:
+        return None
+    return read if isinstance(read, Quantity) and read.kind is Kind.NUMBER else None
+
+
+def _words(text: str) -> Iterator[str]:
+    return iter(_WORD.findall(text.casefold()))
+
+
+def _kind(problem: Problem) -> Kind:
+    numbers = numbers_of(problem.statement)
+    return numbers[0].kind if numbers else Kind.NUMBER
+
+
+def _one_of(word: str) -> str:
+    """Return a word without the end of a plural, near enough to compare words of one story."""
+    return word.removesuffix("s") if len(word) > 3 else word
+
+
+def _said(story: str) -> tuple[frozenset[int], frozenset[str]]:
+    """Return the units that a story says, and its other words."""
+    text = story.casefold()
+    behind = set(_BEHIND.findall(text))
+    words = set(_words(text))
+    units = {_UNIT_OF[word] for word in words if word in _UNIT_OF and (word not in _SHORT or word in behind)}
+    return frozenset(units), frozenset(_one_of(word) for word in words if word not in _UNIT_OF)
+
+
+def _in_measures(number: Quantity, words: tuple[str, ...], kind: Kind) -> UnitAnswer | None:
+    """Read a mixed number of one measure as a number of it and of the next smaller one."""
+    if len(words) != 1 or words[0] not in _UNIT_OF or number.ladder.style is not Style.MIXED:
+        return None
+    mark = _MARK_OF.get(_SPELT[_UNIT_OF[words[0]]].split()[0])
+    marks = [unit.mark for unit in MEASURES if unit.kind is kind]
+    if mark is None or mark not in marks[:-1]:
+        return None
+    smaller = marks[marks.index(mark) + 1]
+    ladder = measure(mark, smaller)
+    wholes, rest = divmod(number.value, 1)
+    count = rest * ladder.ratios[0]
+    if count.denominator != 1:
+        return None
+    return UnitAnswer(Quantity(ladder, (int(wholes), count.numerator)), other=False)
