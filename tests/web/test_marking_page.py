@@ -134,16 +134,13 @@ def test_nothing_new_is_told_in_a_word(door: Opened) -> None:
 
 
 def test_the_acts_beside_the_grid(door: Opened) -> None:
-    """A verdict without keeping, what patterns would write, a block laid out, a column filled in."""
+    """A verdict without keeping, what patterns would write, a column filled in."""
     judged = json.loads(_post(door, "judge", label="1", text="4 7/8").text)
     assert (judged["sign"], judged["verdict"]) == ("✓", "right")
     foretold = json.loads(_post(door, "foretell", label="1", row="[]").text)["predicted"]
     assert ["A01", "takes the smaller number of pieces from the larger", "5 1/8"] in foretold
     row = json.dumps([["1", "5 7/8"], ["3", ""]])
     assert json.loads(_post(door, "foretell", label="2", row=row).text)["predicted"][0][0] == "A02"
-    laid = json.loads(_post(door, "paste", text="4\t5\n6\t7", code="K03", label="4").text)
-    assert laid["cells"] == [["K03", "4", "4"]]
-    assert "3 answers fall outside" in laid["told"][0]
     assert _texts(door) == [[""] * 4] * 3
     column = json.loads(_post(door, "column", label="2", wrong="2").text)
     assert (len(column["kept"]), column["left"]) == (2, ["K02"])
@@ -161,8 +158,6 @@ def test_the_acts_beside_the_grid(door: Opened) -> None:
         ("foretell", {"label": "1", "row": '[["2", 4]]'}, 422),
         ("column", {"label": "9", "wrong": ""}, 422),
         ("column", {"label": "1", "wrong": "99"}, 422),
-        ("paste", {"text": "4", "code": "K77", "label": "1"}, 422),
-        ("paste", {"text": "4\t" * 150_000, "code": "K01", "label": "1"}, 422),
         ("read-as", {"code": "K77", "label": "1", "typed": "a", "read": "4", "saw": "a"}, 404),
         ("read-as", {"code": "K01", "label": "1", "typed": "a", "read": "b", "saw": "a"}, 422),
     ],

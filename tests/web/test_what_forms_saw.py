@@ -37,7 +37,8 @@ NEEDS_NONE = {
     "tomorrow.paper": "makes pages anew from what is kept; nothing is kept",
     "marking.judge": "keeps nothing",
     "marking.foretell": "keeps nothing",
-    "marking.paste": "keeps nothing; what is laid is sent as cells",
+    "paste.show": "keeps nothing; what is kept is sent once more",
+    "paste.back": "names a paste by a number; what was written after it stays and is told",
     "marking.column": "writes only where nothing stands, each cell by compare-and-set",
     "walkthrough.show": "says that it was shown: said twice, the first moment stays",
     "walkthrough.make": "makes a film of what is kept; nothing is kept",
@@ -210,6 +211,27 @@ def cells(door: Opened) -> None:
         assert found["text"] == "77 7/9"
 
 
+def pasted(door: Opened) -> None:
+    """A table that was looked at is shown once more where another window wrote in the grid meanwhile."""
+    shown = door.post(f"{NIGHT}/marking/paste", text="Name\t1\nK05\t77 7/9\n").text
+    old = form_to(shown, f"{NIGHT}/marking/paste/{'keep' if 'paste/keep' in shown else ''}".rstrip("/"))
+    if "paste/keep" not in shown:
+        shown = _send(door, old, **{"say-over": "replace"}).text
+        old = form_to(shown, f"{NIGHT}/marking/paste/keep")
+    sent = json.dumps([["K06", "1", "1 1/9", None]]).replace("null", json.dumps(_text(door, "K06")))
+    assert json.loads(door.post(f"{NIGHT}/marking/keep", cells=sent).text)["kept"]
+    told = _send(door, old)
+    assert (told.status, "another window wrote" in told.text) == (200, True)
+    assert _text(door, "K05") != "77 7/9"
+    assert _send(door, form_to(told.text, f"{NIGHT}/marking/paste/keep")).status == 303
+    assert _text(door, "K05") == "77 7/9"
+
+
+def _text(door: Opened, code: str) -> str:
+    cells = json.loads(door.get(f"{NIGHT}/marking/now").text)["cells"]
+    return str(next(one["text"] for one in cells if (one["code"], one["label"]) == (code, "1")))
+
+
 def saved_page(door: Opened) -> None:
     """A later version is told and listed; sent once more, what was typed is the next one. Nothing is lost."""
     _page(door, "/mine/1/page/saved", {})
@@ -312,6 +334,7 @@ CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "tomorrow.settings": ("saw", group_settings),
     "marking.read_as": ("saw", reading),
     "marking.keep": ("cells", cells),
+    "paste.keep": ("saw", pasted),
     "page_desk.saved": ("saw", saved_page),
     "page_desk.night": ("saw", set_page),
     "printing.keep": ("saw", prints),

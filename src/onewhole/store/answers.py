@@ -70,6 +70,14 @@ def history_of(store: Store, night: int, code: str, problem: str) -> tuple[KeptA
         return tuple(KeptAnswer(*row) for row in connection.execute(asked.order_by(columns.number)))
 
 
+def writings_of(store: Store, night: int) -> tuple[KeptAnswer, ...]:
+    """Every writing of every answer of a night, in the order they were written."""
+    columns = tables.answers.c
+    asked = _asked().where(columns.night_number == night).order_by(columns.number)
+    with store.reading() as connection:
+        return tuple(KeptAnswer(*row) for row in connection.execute(asked))
+
+
 def last_writing(store: Store, night: int) -> int:
     """The number of a night's last writing: it grows with each and never comes twice; 0 for none."""
     newest = select(func.max(tables.answers.c.number)).where(tables.answers.c.night_number == night)

@@ -11,6 +11,7 @@ from onewhole.web.pages import (
     marking,
     page_desk,
     papers,
+    paste,
     printing,
     pupil,
     reading,
@@ -64,9 +65,24 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
         use=FileUse.TRANSACTION,
     ),
     PageRoute("POST", "/marking/column", marking.column, fields=("label", "wrong"), use=FileUse.TRANSACTION),
+    PageRoute("GET", "/marking/paste", paste.ask),
     PageRoute(
-        "POST", "/marking/paste", marking.paste, fields=("text", "code", "label"), max_bytes=marking.MOST
+        "POST",
+        "/marking/paste",
+        paste.show,
+        fields=("text", "table", "code", "label"),
+        files=("file",),
+        max_bytes=paste.MOST,
     ),
+    PageRoute(
+        "POST",
+        "/marking/paste/keep",
+        paste.keep,
+        fields=("table", "code", "label", "saw"),
+        max_bytes=paste.MOST,
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute("POST", "/marking/paste/back", paste.back, fields=("paste",), use=FileUse.TRANSACTION),
     PageRoute(
         "POST",
         "/marking/read-as",

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.rosters import roster_of
+from onewhole.desk.marking.pastes import NightPaste, pastes_in
 from onewhole.desk.marking.readings import Readings, readings, readings_in
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
 from onewhole.findings.attendance import PaperWord
@@ -66,6 +67,7 @@ class Grid:
     """A night as the marking page shows it; ``stamp`` is its :func:`grid_fingerprint`.
 
     ``rows`` are those who got the page or wrote something, ``others`` who else was in the class that day.
+    ``pastes`` are the pastes that can be taken back, the last one first.
     """
 
     room: Classroom
@@ -74,16 +76,18 @@ class Grid:
     rows: tuple[GridRow, ...]
     others: tuple[str, ...]
     stamp: str
+    pastes: tuple[NightPaste, ...]
 
 
 def grid(book: Store, room_number: int, night: int) -> Grid:
     """Return the grid of a night as it stands on the disk. Raises NotThere."""
     with book.snapshot() as seen:
         of, page = room(seen, room_number), night_page(seen, room_number, night)
-        written = {(one.code, one.problem): one.text for one in answers_of(seen, night)}
+        answers = answers_of(seen, night)
         said = corrections_of(seen, night)
         who = roster_of(seen, page.night)
         stamp = _stamp(seen, night, said)
+    written = {(one.code, one.problem): one.text for one in answers}
     read = readings_in(said)
     wrote = {code for (code, _), text in written.items() if text.strip()}
     marked = who.marked(wrote)
@@ -105,7 +109,7 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
         for one in page.sheet.problems
     )
     others = tuple(map(of.shown, who.without_page(wrote)))
-    return Grid(of, page, columns, rows, others, stamp)
+    return Grid(of, page, columns, rows, others, stamp, pastes_in(answers))
 
 
 def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]) -> tuple[Cell, ...]:

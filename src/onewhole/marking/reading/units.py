@@ -12,7 +12,7 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_answer
 
-#: The spellings of each unit, the shortest usual one first; our own list of what stands in stories of grade 4.
+#: The spellings of each unit, the shortest usual one first; our own list for stories of grade 4.
 _SPELT = (
     "mi mile miles",
     "km kilometer kilometers kilometre kilometres",

@@ -9,7 +9,6 @@ from markupsafe import Markup
 
 from onewhole.desk.marking.cells import Change, KeptCells, codes_typed, keep_cells, keep_column, read_cell_as
 from onewhole.desk.marking.grid import Cell, cell_history, cells_as, grid, grid_fingerprint, night_page
-from onewhole.desk.marking.pasted import pasted, placed
 from onewhole.desk.marking.predicted import predicted
 from onewhole.desk.marking.readings import Reading
 from onewhole.desk.marking.verdicts import Judged, judged
@@ -27,9 +26,14 @@ MOST = 2 * 1024 * 1024
 
 def look(request: PageRequest) -> HtmlPage:
     """Show the grid as it stands on the disk."""
+    return shown(request)
+
+
+def shown(request: PageRequest, told: Sequence[str] = ()) -> HtmlPage:
+    """Show the grid, and above it what was just done, a sentence each."""
     found = grid(request.book, request.number("room"), request.number("night"))
     words = {"page": found.page, "grid": found, "stamp": found.stamp, "formula": Markup, "read": read_words}
-    return HtmlPage("marking.html", words)
+    return HtmlPage("marking.html", {**words, "told": told})
 
 
 def now(request: PageRequest) -> Json:
@@ -81,17 +85,6 @@ def column(request: PageRequest) -> Json:
         by=BY,
     )
     return _kept(request, kept, left=wrong)
-
-
-def paste(request: PageRequest) -> Json:
-    """Lay a pasted block on the grid and tell which cell gets what; nothing is kept yet."""
-    page = night_page(request.book, request.number("room"), request.number("night"))
-    found = grid(request.book, request.number("room"), request.number("night"))
-    codes = [row.pupil.code for row in found.rows]
-    laid = placed(
-        pasted(request.field("text")), codes, page.labels, request.field("code"), request.field("label")
-    )
-    return Json({"cells": laid.cells, "told": laid.told})
 
 
 def read_as(request: PageRequest) -> Json:

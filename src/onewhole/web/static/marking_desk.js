@@ -10,7 +10,7 @@ import { Status } from "./marking_status.js";
 /** @typedef {import("./marking_cell.js").Cell} Cell */
 /** Id and name of a pattern, and what it would write. @typedef {[id: string, name: string, text: string]} Predicted */
 /** A cell, what stood in it, what stands in it now. @typedef {[cell: Cell, before: string, after: string]} Change */
-/** The addresses that the page asks. @typedef {"judge" | "foretell" | "keep" | "column" | "paste" | "readAs" | "now" | "written"} Address */
+/** The addresses that the page asks. @typedef {"judge" | "foretell" | "keep" | "column" | "readAs" | "now" | "written"} Address */
 
 const READ = 12000; // milliseconds after which a sentence leaves the screen
 

@@ -1,8 +1,7 @@
-// Many cells at once: a block from a spreadsheet, and everyone right in a problem except some.
+// Many cells at once: a table from a spreadsheet, and everyone right in a problem except some.
 
-import { ask, get, refusal } from "./kit.js";
+import { ask, csrfToken, find, get, refusal } from "./kit.js";
 
-/** @typedef {import("./marking_cell.js").Cell} Cell */
 /** @typedef {import("./marking_cell.js").Seen} Seen */
 /** @typedef {import("./marking_desk.js").Desk} Desk */
 
@@ -10,32 +9,33 @@ const label = get("column-label", HTMLSelectElement);
 const wrong = get("column-wrong", HTMLInputElement);
 
 /**
- * Lay a pasted block on the grid; a text that is no block is left to the field.
+ * Whether a pasted text is a table and not one answer: several lines or columns.
+ * @param {string} text
+ * @param {boolean} editing whether an answer is being typed: then commas belong to it
+ */
+export const isTable = (text, editing) => /[\t\n\r]/.test(text.trim()) || (!editing && /[,;]/.test(text) && !/^\s*\d{1,3}(,\d{3})+\s*$/.test(text));
+
+/**
+ * Take a pasted table to the page that shows where each answer would go; one answer is left to the field.
  * @param {Desk} desk
  * @param {ClipboardEvent} event
  */
 export async function paste(desk, event) {
   const cell = desk.grid.at(event);
   const text = event.clipboardData?.getData("text/plain") ?? "";
-  if (!cell || !(/[\t\n\r]/.test(text) || (!cell.editing && /[,;]/.test(text)))) return;
+  if (!cell || !isTable(text, cell.editing)) return;
   event.preventDefault();
-  const form = new FormData();
-  for (const [name, value] of Object.entries({ text, code: cell.code, label: cell.label })) form.set(name, value);
-  try {
-    /** @type {{ cells: [string, string, string][], told: string[] }} */
-    const laid = await ask(desk.to("paste"), form);
-    const { here } = desk;
-    /** @type {[Cell, string][]} */
-    const writes = laid.cells.map(([code, problem, written]) => [desk.grid.of(code, problem), written]);
-    desk.change(writes.filter(([one]) => !(one === here && one.editing)));
-    if (!here.editing) {
-      here.input.select();
-      desk.tell();
-    }
-    desk.announce([`${writes.length} ${writes.length === 1 ? "answer" : "answers"} pasted.`, ...laid.told].join(" "));
-  } catch (error) {
-    desk.announce(refusal(error).message);
+  desk.commit(desk.here);
+  await desk.saving.rest();
+  if (!desk.saving.idle) {
+    desk.announce("Not pasted: some cells are not kept yet.");
+    return;
   }
+  const form = get("paste-form", HTMLFormElement);
+  for (const [name, value] of Object.entries({ text, code: cell.code, label: cell.label, csrf_token: csrfToken() })) {
+    find(form, `[name=${name}]`, HTMLInputElement).value = value;
+  }
+  form.submit();
 }
 
 /** Go to the form for the problem one is in. @param {Desk} desk */

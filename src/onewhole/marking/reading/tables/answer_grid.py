@@ -9,7 +9,7 @@ from onewhole.problems.problem import Problem
 
 @dataclass(frozen=True, slots=True)
 class AnswerGrid:
-    """The pupils and the problems, each in their order; ``code`` and ``label`` are where one was, or empty."""
+    """The pupils and the problems, each in their order; ``code`` and ``label`` are where one was."""
 
     pupils: tuple[ListedPupil, ...]
     problems: tuple[Problem, ...]

@@ -14,6 +14,8 @@ HERE_TURNED, FIRST_TURNED = "here-turned", "first-turned"
 LABELS, ANSWERS = "labels", "answers"
 #: Names matched by a part, and numbers of pupils: all of them so.
 ALL = "all"
+#: A cell that holds another answer: the one of the table takes its place, or it stays.
+REPLACE, LEAVE = "replace", "leave"
 #: What a date, or a fraction in its lowest terms, may have been: the first that is offered, or the second.
 LIKELIEST, OTHER = "likeliest", "other"
 
@@ -33,6 +35,7 @@ class TableAsks(Enum):
     DATES = "dates"
     REDUCED = "reduced"
     CELL = "cell"
+    OVER = "over"
 
 
 @dataclass(frozen=True, slots=True)

@@ -21,8 +21,8 @@ _PUPIL_WORDS_TEXT = (
 )
 _PUPIL_WORDS = frozenset(_PUPIL_WORDS_TEXT.split())
 _OTHER_WORDS_TEXT = (
-    "total totals sum score scores points percent grade grades mark marks right correct wrong missing average "
-    "mean median class period date day notes note comment comments remarks time group"
+    "total totals sum score scores points percent grade grades mark marks right correct wrong missing "
+    "average mean median class period date day notes note comment comments remarks time group"
 )
 _OTHER_WORDS = frozenset(_OTHER_WORDS_TEXT.split())
 

@@ -1,0 +1,107 @@
+"""The pastes of a night: each can be taken back as long as the night is kept, and nothing typed later is."""
+
+import re
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from onewhole.desk.classes.class_records import night_page, room
+from onewhole.errors import InputError
+from onewhole.store.answers import KeptAnswer, keep_answers, writings_of
+from onewhole.store.opening import Store
+
+_BY = re.compile(r"paste ([0-9]{1,6})")
+
+
+@dataclass(frozen=True, slots=True)
+class PasteNumber:
+    """The number of a paste within its night.
+
+    >>> PasteNumber(2).by
+    'paste 2'
+    """
+
+    number: int
+
+    @property
+    def by(self) -> str:
+        """Return who wrote its cells, as it is kept beside each of them."""
+        return f"paste {self.number}"
+
+
+@dataclass(frozen=True, slots=True)
+class NightPaste:
+    """A paste that stands: its number, when it was kept, how many of its cells are still as it wrote them."""
+
+    number: int
+    when: datetime
+    standing: int
+
+
+@dataclass(frozen=True, slots=True)
+class TakenBack:
+    """What became of a paste: how many cells are as they were before, and the cells that stay, in words."""
+
+    cells: int
+    stay: tuple[str, ...]
+
+
+def paste_of(by: str) -> int:
+    """Return the number of the paste that wrote an answer; 0 for one that was typed.
+
+    >>> paste_of("paste 12"), paste_of("teacher")
+    (12, 0)
+    """
+    found = _BY.fullmatch(by)
+    return int(found[1]) if found else 0
+
+
+def pastes_in(answers: Sequence[KeptAnswer]) -> tuple[NightPaste, ...]:
+    """Return the pastes of which a cell of a night still stands, the last one first."""
+    found: dict[int, list[KeptAnswer]] = defaultdict(list)
+    for one in answers:
+        if number := paste_of(one.by):
+            found[number].append(one)
+    return tuple(
+        NightPaste(number, min(one.written for one in found[number]), len(found[number]))
+        for number in sorted(found, reverse=True)
+    )
+
+
+def next_paste(book: Store, night: int) -> PasteNumber:
+    """Return the number of the next paste of a night: none comes twice."""
+    return PasteNumber(1 + max((paste_of(one.by) for one in writings_of(book, night)), default=0))
+
+
+def take_back(book: Store, room_number: int, night: int, number: int, *, now: datetime) -> TakenBack:
+    """Give every cell of a paste the text that it held before; one that was written since stays, and is told.
+
+    A cell goes back to its writing before the first one of this paste, under the name of who wrote that.
+    Raises NotThere, and InputError for a paste that there is not.
+    """
+    with book.transaction() as within:
+        of, page = room(within, room_number), night_page(within, room_number, night)
+        writings: dict[tuple[str, str], list[KeptAnswer]] = defaultdict(list)
+        for one in writings_of(within, page.night.number):
+            writings[one.code, one.problem].append(one)
+        by = PasteNumber(number).by
+        pasted = {cell: rows for cell, rows in writings.items() if any(row.by == by for row in rows)}
+        if not pasted:
+            raise InputError("There is no such paste on this night", remedy="Load the page again.")
+        back = {cell: _before(rows, by) for cell, rows in pasted.items() if rows[-1].by == by}
+        keep_answers(
+            within,
+            [
+                KeptAnswer(night, code, label, was.text if was else "", now, was.by if was else "teacher")
+                for (code, label), was in back.items()
+            ],
+        )
+    return TakenBack(
+        len(back), tuple(f"{of.shown(code)}, {label}" for code, label in pasted if (code, label) not in back)
+    )
+
+
+def _before(rows: Sequence[KeptAnswer], by: str) -> KeptAnswer | None:
+    first = next(at for at, row in enumerate(rows) if row.by == by)
+    return rows[first - 1] if first else None
