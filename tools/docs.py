@@ -8,6 +8,7 @@ from tools.page_of_patterns import patterns_page
 from tools.page_of_places import places_page
 from tools.page_of_security import security_page
 from tools.page_of_strategies import strategies_page
+from tools.page_of_tables import tables_page
 
 DOCS = Path(__file__).parents[1] / "docs"
 
@@ -15,6 +16,7 @@ DOCS = Path(__file__).parents[1] / "docs"
 PAGES: dict[str, Callable[[], str]] = {
     "commands.md": commands_page,
     "patterns.md": patterns_page,
+    "pasted-tables.md": tables_page,
     "privacy.md": places_page,
     "security-checklist.md": security_page,
     "strategies.md": strategies_page,

@@ -186,22 +186,34 @@ def test_everyone_is_right_except(door: Served, page: Page) -> None:
     assert [row[2] for row in texts_on_disk(door.door.books["mine"])].count("2 4/5") == 0
 
 
-def test_a_block_from_a_spreadsheet_is_laid_on_the_grid(door: Served, page: Page) -> None:
-    """From the cell one is in; what falls outside is told; an empty cell of it changes nothing."""
-    write_past(door.door.books["mine"], 30, 12, "5")
+def test_a_block_from_a_spreadsheet_is_looked_at_kept_and_taken_back(door: Served, page: Page) -> None:
+    """By keys alone: what it asks is said, what stands there already too, and all of it goes back."""
+    book = door.door.books["mine"]
+    write_past(book, 30, 12, "5")
     page.reload()
     page.context.grant_permissions(["clipboard-read", "clipboard-write"])
     page.evaluate("text => navigator.clipboard.writeText(text)", BLOCK)
-    cell_of(page, 29, 11).focus()
+    cell_of(page, 29, 10).focus()
+    page.keyboard.type("77")
     page.keyboard.press("Control+v")
-    expect(page.locator("#said")).to_contain_text("3 answers pasted. 2 answers fall outside the grid")
-    expect(page.locator("#said")).to_contain_text("“2 4/5”, “smudge”")
-    all_kept(page)
-    last = texts_on_disk(door.door.books["mine"])[28:]
-    assert [row[10:] for row in last] == [
-        ["3 3/6", "3 5/8"],
-        ["4 3/6", "5"],
-    ]
+    expect(page.get_by_role("heading", name="Look before it is kept")).to_be_visible()
+    assert texts_on_disk(book)[28][9:] == ["77", "", ""]
+    page.get_by_label("from the cell I was in: K29, problem 10").press("Space")
+    page.keyboard.press("Enter")
+    expect(page.get_by_text("2 cells hold other answers already")).to_be_visible()
+    page.get_by_label("the pasted ones take their place").press("Space")
+    page.keyboard.press("Enter")
+    expect(page.get_by_text("2 pupils × 3 problems; 1 cell that cannot be read.")).to_be_visible()
+    assert not runs_off(page)
+    assert broken_rules(page) == []
+    expect(page.get_by_role("button", name="Keep 5 answers")).to_be_focused()
+    page.keyboard.press("Enter")
+    expect(page.get_by_text("5 answers pasted")).to_be_visible()
+    pasted = [["3 3/6", "3 5/8", "2 4/5"], ["4 3/6", "", "smudge"]]
+    assert [row[9:] for row in texts_on_disk(book)[28:]] == pasted
+    page.get_by_role("button", name="Take back this paste").press("Enter")
+    expect(page.get_by_text("5 cells are as before the paste.")).to_be_visible()
+    assert [row[9:] for row in texts_on_disk(book)[28:]] == [["77", "", ""], ["", "", "5"]]
 
 
 def test_what_cannot_be_read_stays_as_typed_and_is_read_as_the_teacher_says(door: Served, page: Page) -> None:

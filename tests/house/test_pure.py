@@ -51,7 +51,8 @@ CLOCK_CALLS = frozenset({"today", "fromtimestamp"})  # of the `date` that may be
 
 #: Files whose functions may import, each with its reason.
 LATE_IMPORTS = {
-    "cli/main.py": "loads the door when a verb was asked for, so that the command answers quickly"
+    "cli/main.py": "loads the door when a verb was asked for, so that the command answers quickly",
+    "presses/workbook.py": "the process that reads a workbook loads what reads it, once its limits stand",
 }
 
 

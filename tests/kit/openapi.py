@@ -57,6 +57,8 @@ GOOD: dict[str, Sequence[str | int]] = {
     "mistake": ["yes"],
     "print": ["pupil", "key"],
     "steps": ["[0, 100, 200]", "0,100,200"],
+    "table": ['{"rows":[["K05","3 1/2"]],"sheet":"","others":[],"formulas":0}', '{"rows":[[["4","date"]]]}'],
+    "paste": ["1", "2"],
     "strategy": ["", "regroup_first", "nonsense"],
     "picture": ["", "strips", "discs"],
 }

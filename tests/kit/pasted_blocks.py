@@ -1,10 +1,12 @@
-"""Sixty blocks as teachers paste them, each with whose answers are in it and what the teacher says when asked."""
+"""Blocks as teachers paste them, each with whose answers are in it and what the teacher says when asked."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from onewhole.marking.reading.tables.answer_grid import AnswerGrid
 from onewhole.marking.reading.tables.class_names import ListedPupil
+from onewhole.marking.reading.tables.cutting import cut_table
+from onewhole.marking.reading.tables.table_cell import CellMade, Table, TableCell
 from onewhole.sheets.reading import read_sheet
 
 PUPILS = (
@@ -17,7 +19,7 @@ PUPILS = (
 )
 SHEET = (
     "title: Trail miles\n\n1. 7 2/6 - 3 5/6\n2. 9 5/8 - 4 6/8\n3. 3/4 ? 2/3\n"
-    "4. 4 1/4 - 1 3/4 | Maya hiked 4 1/4 miles and Lin hiked 1 3/4 miles. How many miles more did Maya hike?\n"
+    "4. 4 1/4 - 1 3/4 | Maya hiked 4 1/4 miles and Lin hiked 1 3/4 miles. How many miles more is that?\n"
 )
 PROBLEMS = read_sheet(SHEET).problems
 #: The teacher is in the cell of K02 and problem 2 when the block is pasted.
@@ -35,6 +37,16 @@ class PastedBlock:
     text: str
     truth: str
     said: Mapping[str, str] = field(default_factory=dict)
+    made: Mapping[str, CellMade] = field(default_factory=dict)
+
+    @property
+    def table(self) -> Table:
+        """Return the block as a table; ``made`` has the texts of cells of which a file tells something."""
+        rows = cut_table(self.text)
+        return tuple(
+            tuple(TableCell(cell.text, self.made.get(cell.text, CellMade.TYPED)) for cell in row)
+            for row in rows
+        )
 
     @property
     def cells(self) -> dict[tuple[str, str], str]:
@@ -164,8 +176,14 @@ BLOCKS = (
     ),
     PastedBlock(
         "swapped columns",
+        _table(("Name", "4", "3", "2", "1"), ("K01", "2 2/4", ">", "4 7/8", "3 3/6")),
+        WHOLE.partition(";")[0],
+    ),
+    PastedBlock(
+        "swapped columns under an empty corner",
         _table(("", "4", "3", "2", "1"), ("K01", "2 2/4", ">", "4 7/8", "3 3/6")),
-        WHOLE.split(";")[0],
+        WHOLE.partition(";")[0],
+        {"first-line": "labels"},
     ),
     PastedBlock(
         "one unknown code, skipped",
@@ -339,5 +357,31 @@ BLOCKS = (
         "a working in a cell, over two lines",
         'Name\t1\nK01\t"7 2/6 - 3 5/6\n= 6 8/6 - 3 5/6 = 3 3/6"\nK02\t4 3/6\n',
         "K01 1=7 2/6 - 3 5/6 \x01 6 8/6 - 3 5/6 \x01 3 3/6; K02 1=4 3/6",
+    ),
+    PastedBlock(
+        "XLSX: fractions with six pieces are as they were typed",
+        _table(("Name", "1"), ("K01", "3 3/6"), ("K02", "4 3/6")),
+        "K01 1=3 3/6; K02 1=4 3/6",
+    ),
+    PastedBlock(
+        "XLSX: fractions that the sheet reduced, as it shows them",
+        _table(("Name", "1"), ("K01", "3 1/2"), ("K02", "4 1/2")),
+        "K01 1=3 1/2; K02 1=4 1/2",
+        {"reduced": "likeliest"},
+        {"3 1/2": CellMade.FRACTION, "4 1/2": CellMade.FRACTION},
+    ),
+    PastedBlock(
+        "XLSX: fractions that the sheet reduced, in the problem's pieces",
+        _table(("Name", "1"), ("K01", "3 1/2"), ("K02", "4 1/2")),
+        "K01 1=3 3/6; K02 1=4 3/6",
+        {"reduced": "other"},
+        {"3 1/2": CellMade.FRACTION, "4 1/2": CellMade.FRACTION},
+    ),
+    PastedBlock(
+        "XLSX: a date that no fraction could be",
+        _table(("Name", "1", "2"), ("K01", "3/8/2026", "4 7/8"), ("K02", "4 3/6", "Mar-32")),
+        "K01 2=4 7/8; K02 1=4 3/6 2=Mar-32>3/32",
+        {"dates": "each", "cell:1:1": "skip", "cell:2:2": "3/32"},
+        {"3/8/2026": CellMade.DATE, "Mar-32": CellMade.DATE},
     ),
 )

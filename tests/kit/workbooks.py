@@ -10,7 +10,7 @@ Value = str | float | date | None
 
 
 def workbook(rows: Sequence[Sequence[Value | tuple[Value, str]]], *others: str) -> bytes:
-    """Return an XLSX file of one sheet, and of empty ones beside it; a pair is a value and its number format."""
+    """Return an XLSX file of a sheet, with empty ones beside it; a pair is a value and its number format."""
     book = Workbook()
     sheet = book.worksheets[0]
     sheet.title = "Tuesday"

@@ -1,4 +1,4 @@
-"""A pasted table asked without a browser: looked at, asked about, kept, taken back; forms as they stand on the pages."""
+"""A pasted table without a browser: looked at, asked about, kept, taken back, by the forms of the pages."""
 
 import re
 from collections.abc import Iterator
@@ -46,7 +46,7 @@ def _words(page: str) -> str:
 
 
 def test_a_table_is_looked_at_before_it_is_kept(door: Opened) -> None:
-    """An unknown code is placed, skipped or added by a choice; nothing is kept before, and all of it after."""
+    """An unknown code is placed, left out or added by a choice; nothing is kept before, all of it after."""
     shown = door.post(PASTE, text="Code\t1\t2\nK01\t4 7/8\t3 2/6\nK99\t5\t6\nLin Park\tsmudge\t4\n")
     assert "2 pupils × 2 problems ; 1 not in this class: K99; 1 cell that cannot be read" in _words(
         shown.text
@@ -75,7 +75,7 @@ def test_a_form_sent_with_a_question_open_keeps_nothing(door: Opened) -> None:
 
 
 def test_a_paste_is_taken_back_after_the_window_was_closed(door: Opened) -> None:
-    """Every cell is as it was; what was typed since stays and is told; an older paste comes back by itself."""
+    """Every cell is as it was; what was typed since stays and is told; the older paste can still go too."""
     door.post(f"{PLACE}/keep", cells='[["K01", "1", "9", ""]]')
     first = _send(
         door, form_to(door.post(PASTE, text="\t1\t2\nK01\t8\t7\nK02\t6\t5\n").text, PASTE), over="replace"

@@ -13,10 +13,13 @@ from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
 from fractions import Fraction
 from io import BytesIO
-from typing import Final
+from typing import TYPE_CHECKING, Final
 from zipfile import BadZipFile, ZipFile
 
 from onewhole.presses.limited import end_with_parent, read
+
+if TYPE_CHECKING:
+    from openpyxl import Workbook
 
 #: What the parts of a workbook may unpack to, all together, and how many there are: a sheet of a class's
 #: answers has some 100 KiB in a dozen parts.
@@ -137,9 +140,7 @@ def _sheet(content: bytes) -> dict[str, object]:
 
 def _formulas(content: bytes) -> tuple[list[tuple[int, int, str]], str, list[str]]:
     """Return the formulas of the sheet that was open last, by row and column, its name and the others'."""
-    from openpyxl import load_workbook  # noqa: PLC0415 - the limits stand before a library is loaded
-
-    book = load_workbook(BytesIO(content), read_only=True, data_only=False, keep_links=False)
+    book = _opened(content, values=False)
     sheets = [sheet.title for sheet in book.worksheets]
     active = book.active
     name = active.title if active is not None and active.title in sheets else sheets[0]
@@ -153,10 +154,15 @@ def _formulas(content: bytes) -> tuple[list[tuple[int, int, str]], str, list[str
     return found, name, [one for one in sheets if one != name]
 
 
-def _rows(content: bytes, name: str, *, values: bool) -> Iterator[list[Shown]]:
-    from openpyxl import load_workbook  # noqa: PLC0415 - the limits stand before a library is loaded
+def _opened(content: bytes, *, values: bool) -> "Workbook":
+    """Open a workbook to be read; this process alone loads what does it, after its limits stand."""
+    from openpyxl import load_workbook  # noqa: PLC0415
 
-    book = load_workbook(BytesIO(content), read_only=True, data_only=values, keep_links=False)
+    return load_workbook(BytesIO(content), read_only=True, data_only=values, keep_links=False)
+
+
+def _rows(content: bytes, name: str, *, values: bool) -> Iterator[list[Shown]]:
+    book = _opened(content, values=values)
     for row in book[name].iter_rows(max_row=MOST_ROWS + 1, max_col=MOST_COLUMNS + 1):
         cells = [shown_cell(cell.value, getattr(cell, "number_format", "") or "General") for cell in row]
         while cells and not cells[-1][0]:

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from onewhole.desk.classes.class_list import enrol
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
-from onewhole.desk.marking.cells import Change, keep_cells
+from onewhole.desk.marking.cells import keep_cells
 from onewhole.desk.marking.grid import grid_fingerprint
 from onewhole.desk.marking.handed_table import HandedTable
 from onewhole.desk.marking.pastes import next_paste
@@ -15,7 +15,6 @@ from onewhole.marking.reading.tables.answer_grid import AnswerGrid
 from onewhole.marking.reading.tables.asking import (
     LEAVE,
     REPLACE,
-    SKIP,
     Decided,
     TableAsks,
     TableQuestion,
@@ -25,11 +24,10 @@ from onewhole.marking.reading.tables.cell_answers import PlacedCell
 from onewhole.marking.reading.tables.class_names import ListedPupil
 from onewhole.marking.reading.tables.placing import Placing, place
 from onewhole.store.answers import answers_of
+from onewhole.store.cells import Change
 from onewhole.store.correction_rows import CellReadAs
 from onewhole.store.corrections import Correction, keep_corrections
 from onewhole.store.opening import Store
-
-__all__ = ["SKIP", "KeptTable", "LaidTable", "TableQuestion", "keep_table", "lay_table"]
 
 _ARROW = "\N{RIGHTWARDS ARROW}"
 

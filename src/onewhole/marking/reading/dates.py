@@ -1,7 +1,7 @@
 """Cells that a spreadsheet made into dates, and the fractions that they may have been."""
 
 import re
-from datetime import date, timedelta
+from datetime import date
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _MONTH = rf"({'|'.join(_MONTHS)})[a-z]*"
@@ -11,7 +11,7 @@ _MONTH_NUMBER = re.compile(rf"{_MONTH}[-. ](\d{{1,4}})(?:, ?\d{{4}})?", re.IGNOR
 _NUMBERS = re.compile(rf"(\d{{1,4}})([-/.])(\d{{1,2}})\2(\d{{1,4}}){_CLOCK}")
 #: Day 0 of the numbers by which a spreadsheet counts days, and the days of 2000 to 2050 among them.
 #: Source: ECMA-376, part 1, 18.17.4.1 (the 1900 date system), from memory.
-_DAY_ZERO = date(1899, 12, 30)
+_DAY_ZERO = date(1899, 12, 30).toordinal()
 _DAYS = range(36_526, 55_153)
 MOST_DAYS = 31
 
@@ -47,7 +47,7 @@ def fractions_of_day_number(text: str) -> tuple[str, ...] | None:
     typed = text.strip()
     if not (typed.isascii() and typed.isdecimal() and len(typed) < 6 and int(typed) in _DAYS):
         return None
-    day = _DAY_ZERO + timedelta(days=int(typed))
+    day = date.fromordinal(_DAY_ZERO + int(typed))
     return _offers(day.month, day.day)
 
 

@@ -1,5 +1,6 @@
 """A table of answers on its way to the grid: handed in, looked at, asked about, kept, taken back."""
 
+from onewhole.desk.classes.class_records import night_page
 from onewhole.desk.marking.handed_table import (
     LARGEST,
     HandedTable,
@@ -23,7 +24,7 @@ MOST = LARGEST + marking.MOST
 
 def ask(request: PageRequest) -> HtmlPage:
     """Show where a table is pasted or a file is chosen."""
-    page = marking.night_page(request.book, request.number("room"), request.number("night"))
+    page = night_page(request.book, request.number("room"), request.number("night"))
     return HtmlPage("paste.html", {"page": page, "most": LARGEST // 1_000_000})
 
 
