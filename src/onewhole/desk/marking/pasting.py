@@ -6,6 +6,7 @@ from datetime import datetime
 
 from onewhole.desk.classes.class_list import enrol
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
+from onewhole.desk.classes.rosters import roster_of
 from onewhole.desk.marking.cells import keep_cells
 from onewhole.desk.marking.grid import grid_fingerprint
 from onewhole.desk.marking.handed_table import HandedTable
@@ -37,7 +38,8 @@ class LaidTable:
     """A table as it would be kept: where its answers go, the questions, and what is in their cells now.
 
     ``cells`` are what would be written, ``same`` how many have that text already. ``stamp`` is the state of
-    the grid that was looked at; ``changed`` says that another window wrote in it since the form was shown.
+    the grid that was looked at, ``first`` the pupil of its first row; ``changed`` says that another window
+    wrote in it since the form was shown.
     """
 
     room: Classroom
@@ -48,6 +50,7 @@ class LaidTable:
     cells: tuple[PlacedCell, ...]
     same: int
     stamp: str
+    first: str
     changed: bool = False
 
     @property
@@ -85,10 +88,14 @@ def lay_table(
         of, page = room(seen, room_number), night_page(seen, room_number, night)
         stands = {(one.code, one.problem): one.text for one in answers_of(seen, night)}
         stamp = grid_fingerprint(seen, room_number, night)
+        marked = roster_of(seen, page.night).marked(
+            {code for (code, _), text in stands.items() if text.strip()}
+        )
     listed = tuple(ListedPupil(pupil.code, pupil.name or "") for pupil in of.pupils)
     if not any(cell.plain for row in handed.table for cell in row):
         raise InputError("There is nothing in this block", remedy="Copy the answers and paste them again.")
-    placing = place(handed.table, AnswerGrid(listed, page.sheet.problems, code, label), decided)
+    rows = tuple(pupil.code for pupil in of.pupils if pupil.code in marked)
+    placing = place(handed.table, AnswerGrid(listed, page.sheet.problems, code, label, rows), decided)
     differ = [one for one in placing.cells if stands.get((one.code, one.label), "") not in {"", one.text}]
     talk = TableTalk(decided, list(placing.questions))
     over = None
@@ -105,8 +112,9 @@ def lay_table(
         if one not in left and (one.read or stands.get((one.code, one.label), "") != one.text)
     )
     same = len(placing.cells) - len(cells) - len(left)
+    first = of.shown(rows[0]) if rows else ""
     changed = saw not in {None, "", stamp}
-    return LaidTable(of, page, handed, placing, tuple(talk.questions), cells, same, stamp, changed)
+    return LaidTable(of, page, handed, placing, tuple(talk.questions), cells, same, stamp, first, changed)
 
 
 def keep_table(

@@ -9,17 +9,27 @@ from onewhole.problems.problem import Problem
 
 @dataclass(frozen=True, slots=True)
 class AnswerGrid:
-    """The pupils and the problems, each in their order; ``code`` and ``label`` are where one was."""
+    """The pupils of a class and the problems of a page, each in their order.
+
+    ``code`` and ``label`` are the cell that one was in, or empty. ``rows`` are the codes that the grid shows,
+    those who got the page; none where it shows all.
+    """
 
     pupils: tuple[ListedPupil, ...]
     problems: tuple[Problem, ...]
     code: str = ""
     label: str = ""
+    rows: tuple[str, ...] = ()
 
     @property
     def codes(self) -> tuple[str, ...]:
         """Return the codes of the class."""
         return tuple(one.code for one in self.pupils)
+
+    @property
+    def codes_shown(self) -> tuple[str, ...]:
+        """Return the codes of the rows of the grid."""
+        return self.rows or self.codes
 
     @property
     def labels(self) -> tuple[str, ...]:
@@ -29,7 +39,7 @@ class AnswerGrid:
     @property
     def codes_here(self) -> tuple[str, ...]:
         """Return the codes from the cell that one was in."""
-        return _from(self.codes, self.code)
+        return _from(self.codes_shown, self.code)
 
     @property
     def labels_here(self) -> tuple[str, ...]:

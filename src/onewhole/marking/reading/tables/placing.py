@@ -135,7 +135,7 @@ def _bare(
     table = layout.table
     if not layout.rows:
         return layout, {}, {}
-    flat, here, first = turned(table), (grid.codes_here, grid.labels_here), (grid.codes, grid.labels)
+    flat, here, first = turned(table), (grid.codes_here, grid.labels_here), (grid.codes_shown, grid.labels)
     ways = {
         HERE: (table, here),
         FIRST: (table, first),

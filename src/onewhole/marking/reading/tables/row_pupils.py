@@ -48,12 +48,12 @@ def row_pupils(layout: TableLayout, grid: AnswerGrid, talk: TableTalk) -> dict[i
             sure -= set(alike)
         if said is None:
             waiting |= set(alike)
-    if _all_strange(matches) and len(rows) <= len(grid.pupils):
+    if _all_strange(matches) and len(rows) <= len(grid.codes_shown):
         said = talk.ask(
             "pupil-order", TableAsks.PUPIL_ORDER, tuple(named[row] for row in rows), (FIRST, EACH)
         )
         if said != EACH:
-            return dict(zip(rows, grid.codes, strict=False)) if said else {}
+            return dict(zip(rows, grid.codes_shown, strict=False)) if said else {}
     counted = Counter(matches[row].codes[0] for row in sure)
     twice = {row for row in sure if counted[matches[row].codes[0]] > 1}
     found = {row: matches[row].codes[0] for row in sure - twice}
@@ -133,7 +133,7 @@ def _in_order(layout: TableLayout, grid: AnswerGrid, talk: TableTalk) -> dict[in
     """Lay rows without pupils in the order of the class, from where the teacher says."""
     if not layout.rows:
         return {}
-    offers = {HERE: grid.codes_here, FIRST: grid.codes}
+    offers = {HERE: grid.codes_here, FIRST: grid.codes_shown}
     if offers[HERE] == offers[FIRST]:
         del offers[HERE]
     fits = {name: codes for name, codes in offers.items() if len(codes) >= len(layout.rows)}
