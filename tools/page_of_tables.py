@@ -5,12 +5,13 @@ from collections.abc import Iterator
 from onewhole.marking.reading.tables.asking import TableQuestion
 from onewhole.marking.reading.tables.cell_answers import PlacedCell
 from onewhole.marking.reading.tables.placing import place
-from tests.kit.pasted_blocks import BLOCKS, GRID, PUPILS, SHEET, PastedBlock
+from tests.kit.pasted_block import GRID, PUPILS, SHEET, PastedBlock
+from tests.kit.pasted_blocks import BLOCKS
 
 HEAD = f"""\
 # Tables as they are pasted
 
-Made from `tests/kit/pasted_blocks.py` by `python -m tools.docs`. A test holds each row
+Made from `tests/kit/pasted_blocks.py` and `pasted_places.py` by `python -m tools.docs`. A test holds each row
 (`tests/marking/reading/tables/test_placing.py`): what lands before anything is asked is on its own child
 and its own problem, and so is everything once the questions are answered. There are {len(BLOCKS)} tables;
 none puts an answer on a wrong child without a question first.

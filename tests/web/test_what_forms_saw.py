@@ -23,6 +23,7 @@ from tests.desk.walkthrough.test_recorded_film import beeps, webm
 from tests.kit.club import NOW
 from tests.kit.doors import Answer, Opened
 from tests.kit.forms import Form, form_to
+from tests.kit.pasted_window import pasted
 from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
 from tests.kit.two_windows import days_of_pupils, for_whom, papers_of_a_night, send_form
@@ -209,27 +210,6 @@ def cells(door: Opened) -> None:
         sent = json.dumps([["K05", "1", text, was]])
         (found,) = json.loads(door.post(f"{NIGHT}/marking/keep", cells=sent).text)[key]
         assert found["text"] == "77 7/9"
-
-
-def pasted(door: Opened) -> None:
-    """A table that was looked at is shown once more where another window wrote in the grid meanwhile."""
-    shown = door.post(f"{NIGHT}/marking/paste", text="Name\t1\nK05\t77 7/9\n").text
-    old = form_to(shown, f"{NIGHT}/marking/paste/{'keep' if 'paste/keep' in shown else ''}".rstrip("/"))
-    if "paste/keep" not in shown:
-        shown = _send(door, old, **{"say-over": "replace"}).text
-        old = form_to(shown, f"{NIGHT}/marking/paste/keep")
-    sent = json.dumps([["K06", "1", "1 1/9", None]]).replace("null", json.dumps(_text(door, "K06")))
-    assert json.loads(door.post(f"{NIGHT}/marking/keep", cells=sent).text)["kept"]
-    told = _send(door, old)
-    assert (told.status, "another window wrote" in told.text) == (200, True)
-    assert _text(door, "K05") != "77 7/9"
-    assert _send(door, form_to(told.text, f"{NIGHT}/marking/paste/keep")).status == 303
-    assert _text(door, "K05") == "77 7/9"
-
-
-def _text(door: Opened, code: str) -> str:
-    cells = json.loads(door.get(f"{NIGHT}/marking/now").text)["cells"]
-    return str(next(one["text"] for one in cells if (one["code"], one["label"]) == (code, "1")))
 
 
 def saved_page(door: Opened) -> None:

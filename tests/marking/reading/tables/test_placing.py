@@ -3,7 +3,8 @@
 import pytest
 
 from onewhole.marking.reading.tables.placing import Placing, place
-from tests.kit.pasted_blocks import BLOCKS, GRID, PastedBlock
+from tests.kit.pasted_block import GRID, PastedBlock
+from tests.kit.pasted_blocks import BLOCKS
 
 
 def _cells(found: Placing) -> dict[tuple[str, str], str]:
