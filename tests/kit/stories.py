@@ -1,7 +1,10 @@
 """Statements about which stories are told, for walking every sentence and for Hypothesis."""
 
+from dataclasses import replace
+
 from hypothesis import strategies as st
 
+from onewhole.languages.english.own_story import OwnStory
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.text import text
 from onewhole.number.digits import in_digits
@@ -40,10 +43,12 @@ _TWO = tuple(
 #: One statement of each kind of unknown for each kind of amount, and for amounts under one.
 TOLD = (*_TWO, "7 2/6 = 6 ?/6", "7 2/6 = 1 ?/6", "3/4 = ?/12", "2 = ?/5", "11/6 = 1 ?/6")
 
+TRAIL = replace(ClassWords.for_whole("trail mile"), story=OwnStory("the trail club", "walks"))
 WORDS = (
     ClassWords.for_whole("strip of kite paper"),
     ClassWords.for_whole("strip"),
     ClassWords.for_whole("orange"),
+    TRAIL,
 )
 
 _SHAPES = (

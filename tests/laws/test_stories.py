@@ -7,11 +7,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.findings.standard import StandardCode
+from onewhole.languages.english.own_frames import OWN_FRAMES
 from onewhole.languages.english.story_frames import FRAMES
 from onewhole.languages.english.words import ClassWords, article, short
 from onewhole.number.unit import Kind
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import Asks, asked
+from onewhole.problems.story_frame import StoryFrame
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
 from onewhole.sheets.reading import read_sheet
@@ -22,7 +24,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Statement, meaning
-from tests.kit.stories import TOLD, WORDS, tellable
+from tests.kit.stories import TOLD, TRAIL, WORDS, tellable
 
 UNIT = r"(?:yards?|feet|foot|inch(?:es)?|pounds?|ounces?|hours?|minutes?)"
 FIGURE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
@@ -108,30 +110,31 @@ def test_any_statement(statement: Statement, seed: int, words: ClassWords) -> No
     assert read_sheet(write_sheet(sheet)) == sheet
 
 
-def test_every_sentence_is_told() -> None:
+@pytest.mark.parametrize(("frames", "words"), [(FRAMES, None), (OWN_FRAMES, TRAIL)])
+def test_every_sentence_is_told(frames: tuple[StoryFrame, ...], words: ClassWords | None) -> None:
     """The statements of the kit reach every frame, and every frame gives words of its own."""
     told = {
         (asked(one.statement).asks, asked(one.statement).first.kind, one.structure)
         for typed in TOLD
-        for one in every(typed)
+        for one in every(typed, words)
     }
-    assert told == {(frame.asks, frame.kind, frame.structure) for frame in FRAMES}
-    assert len({(frame.asks, frame.sentences) for frame in FRAMES}) == len(FRAMES)
-    for frame in FRAMES:
-        same = sum((one.asks, one.kind) == (frame.asks, frame.kind) for one in FRAMES)
+    assert told == {(frame.asks, frame.kind, frame.structure) for frame in frames}
+    assert len({(frame.asks, frame.sentences) for frame in frames}) == len(frames)
+    for frame in frames:
+        same = sum((one.asks, one.kind) == (frame.asks, frame.kind) for one in frames)
         typed = next(
             t
             for t in TOLD
             if (asked(read_statement(t)).asks, asked(read_statement(t)).first.kind)
             == (frame.asks, frame.kind)
         )
-        assert len({one.words for one in every(typed)}) == same
+        assert len({one.words for one in every(typed, words)}) == same
 
 
 @pytest.mark.parametrize("typed", TOLD)
 def test_words_are_easy_and_name_nobody(typed: str) -> None:
     """At or below the grade that is aimed at; a capital stands only at the start of a sentence."""
-    for told in every(typed):
+    for told in (*every(typed), *every(typed, TRAIL)):
         assert told.level.grade <= AIM
         starts = re.findall(r"(?:^|[.?] )([A-Z])", told.words)
         assert len(re.findall(r"[A-Z]", told.words)) == len(starts)

@@ -1,4 +1,4 @@
-"""Word problems of the kite club: examples and refusals."""
+"""Word problems of the kite club and of other classes: examples and refusals."""
 
 import pytest
 
@@ -7,7 +7,10 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.typed import typed_sentences
+from onewhole.sheets.labelled import labelled
+from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.stories import Story, UnknownStructureError, story, structure_named
+from onewhole.sheets.writing import write_sheet
 from onewhole.statements.reading import read_statement
 
 ASKED = read_statement("5 1/3 - 2 2/3")
@@ -90,7 +93,9 @@ def test_seeds_go_through_the_structures_in_turn() -> None:
 @pytest.mark.parametrize("words", [None, ClassWords(), ClassWords("whole", "wholes", "trade")])
 def test_a_class_that_only_says_whole_counts_kite_paper(words: ClassWords | None) -> None:
     """A story needs a thing that can be cut."""
-    assert story(ASKED, words=words).whole == KITE_PAPER
+    told = story(ASKED, words=words)
+    assert (told.whole.whole, told.whole.wholes) == (KITE_PAPER.whole, KITE_PAPER.wholes)
+    assert "The kite club has" in told.words
 
 
 @pytest.mark.parametrize(
@@ -112,6 +117,26 @@ def test_words_must_tell_the_numbers() -> None:
     words = "The red kite takes 5 strips. How many are left?"
     with pytest.raises(NoStoryError, match="do not tell the numbers"):
         Story(ASKED, Structure.COMPARE, typed_sentences(words, "en-US"), KITE_PAPER)
+
+
+@pytest.mark.parametrize(
+    ("whole", "stories", "words"),
+    [
+        ("trail mile", "the trail club walks", "The trail club has 5 1/3 trail miles. It walks 2 2/3 trail"),
+        ("cup of rice", "", "The class has 5 1/3 cups. It uses 2 2/3 cups."),
+        ("strip", "our team cuts", "Our team has 5 1/3 strips. It cuts 2 2/3 strips."),
+    ],
+)
+def test_a_class_names_its_own_things(whole: str, stories: str, words: str) -> None:
+    """Its stories tell of them, and of no kites, on a page that is composed too."""
+    typed = f"whole: {whole}\n" + (f"stories: {stories}\n" if stories else "")
+    sheet = read_sheet(f"{typed}\n1. 5 1/3 - 2 2/3")
+    told = story(ASKED, words=sheet.header.words).words
+    assert words in told
+    assert "kite" not in told
+    assert read_sheet(write_sheet(sheet)) == sheet
+    _, (problem,) = labelled(sheet.header, {ASKED: True}, seed=-1)
+    assert problem.story == told
 
 
 @pytest.mark.parametrize("said", ["take from", "Take-From", "TAKE_FROM", "  take  from "])

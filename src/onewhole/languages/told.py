@@ -52,9 +52,9 @@ class KeyTold:
 
 @dataclass(frozen=True, slots=True)
 class StoriesTold:
-    """The word problems of a language: every frame there is, how one is filled, and what is counted."""
+    """The word problems of a language: every frame that suits a class, how one is filled, what is counted."""
 
-    frames: tuple[StoryFrame, ...]
+    frames: Callable[[ClassWords | None], tuple[StoryFrame, ...]]
     filled: Callable[[StoryFrame, StoryQuestion, ClassWords], Sentences]
     whole: Callable[[ClassWords | None], ClassWords]
 

@@ -5,7 +5,8 @@ from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.languages.english.words import ClassWords, plural
+from onewhole.languages.english.own_story import read_own_story
+from onewhole.languages.english.words import plural
 from onewhole.sheets.header import Header, Paper, PictureSetting, Print, SettingError
 from onewhole.working.strategies.table import strategy_named
 
@@ -104,11 +105,17 @@ def _picture(said: str) -> PictureSetting:
     return PictureSetting(_one_of(said.removesuffix("s"), tuple(PictureSetting)))
 
 
-def _words(header: Header, *, whole: str = "", wholes: str = "", regroup: str = "") -> Header:
+def _words(
+    header: Header, *, whole: str = "", wholes: str = "", regroup: str = "", story: str = ""
+) -> Header:
     old = header.words
     try:
-        new = ClassWords(
-            whole or old.whole, wholes or (plural(whole) if whole else old.wholes), regroup or old.regroup
+        new = replace(
+            old,
+            whole=whole or old.whole,
+            wholes=wholes or (plural(whole) if whole else old.wholes),
+            regroup=regroup or old.regroup,
+            story=read_own_story(story) if story else old.story,
         )
     except InputError:
         raise
@@ -141,6 +148,12 @@ SETTINGS = (
         "whole", "what one whole is called", lambda h, said: _words(h, whole=said), lambda h: h.words.whole
     ),
     Setting("wholes", "more than one of them", lambda h, said: _words(h, wholes=said), _other_plural),
+    Setting(
+        "stories",
+        "who does what with the wholes, such as: the trail club walks",
+        lambda h, said: _words(h, story=said),
+        lambda h: h.words.story.typed if h.words.story else "",
+    ),
     Setting(
         "say",
         " or ".join(_SAY),

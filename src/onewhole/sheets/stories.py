@@ -1,4 +1,4 @@
-"""Word problems about the kite club, made from a statement and holding exactly its numbers."""
+"""Word problems about the class's own things, made from a statement and holding exactly its numbers."""
 
 from dataclasses import dataclass
 
@@ -70,9 +70,9 @@ def story(
     """Tell a statement as a word problem: the same statement and seed give the same words.
 
     Seeds 0, 1, 2 ... go through all that may be told, the structures in turn; ``structure`` keeps to one.
-    ``words`` are the class's own for a whole; without them, and where a class only says "whole", strips of
-    kite paper are counted. Raises NoStoryError for a statement about which no story is told, and for a
-    structure that it does not have.
+    ``words`` are the class's own for a whole, and of whom its stories tell; without them, and where a class
+    only says "whole", the kite club counts strips of kite paper. Raises NoStoryError for a statement about
+    which no story is told, and for a structure that it does not have.
 
     >>> from onewhole.statements.reading import read_statement
     >>> story(read_statement("52 - 27")).words
@@ -81,7 +81,7 @@ def story(
     parts = asked(statement)
     kind = parts.first.kind
     stories = (spoken_by(words) if words else SPOKEN).stories
-    fitting = [frame for frame in stories.frames if frame.asks is parts.asks and frame.kind is kind]
+    fitting = [frame for frame in stories.frames(words) if frame.asks is parts.asks and frame.kind is kind]
     chosen = [frame for frame in fitting if structure in {None, frame.structure}]
     if not chosen:
         have = dict.fromkeys(frame.structure.value for frame in fitting)

@@ -23,7 +23,7 @@ def test_a_story_and_its_line() -> None:
 def test_as_an_object() -> None:
     """The grade is exact until a door writes it."""
     found = as_object(tell("52 - 27"))
-    assert list(found) == ["problem", "story", "kind", "whole", "reading_grade", "line"]
+    assert list(found) == ["problem", "story", "kind", "whole", "stories", "reading_grade", "line"]
     assert (found["problem"], found["kind"], found["whole"]) == (
         "52 - 27",
         "take from",

@@ -1,4 +1,4 @@
-"""`onewhole tell`: a problem as a word problem of the kite club."""
+"""`onewhole tell`: a problem as a word problem of the class."""
 
 from typing import Annotated
 
@@ -22,14 +22,23 @@ Seed = Annotated[
 Whole = Annotated[
     str | None, typer.Option("--whole", metavar="WORDS", help="What the class calls one whole.")
 ]
+Stories = Annotated[
+    str | None,
+    typer.Option("--stories", metavar="WORDS", help="Who does what with the wholes: 'the trail club walks'."),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
 def run(
-    problem: Problem, kind: Kind = None, seed: Seed = 0, whole: Whole = None, as_json: AsJson = False
+    problem: Problem,
+    kind: Kind = None,
+    seed: Seed = 0,
+    whole: Whole = None,
+    stories: Stories = None,
+    as_json: AsJson = False,
 ) -> int:
     """Print the story, how it is built, how hard it is to read, and its line for a sheet."""
-    story = desk.tell(problem, kind=kind, seed=seed, whole=whole)
+    story = desk.tell(problem, kind=kind, seed=seed, whole=whole, stories=stories)
     if as_json:
         say_json(desk.as_object(story))
     else:

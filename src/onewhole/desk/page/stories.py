@@ -1,5 +1,8 @@
-"""Tell a typed problem as a word problem of the kite club."""
+"""Tell a typed problem as a word problem of the class."""
 
+from dataclasses import replace
+
+from onewhole.languages.english.own_story import read_own_story
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.text import text
 from onewhole.sheets.reading_level import AIM, ReadingLevel
@@ -9,32 +12,46 @@ from onewhole.statements.reading import read_statement
 Json = dict[str, object]
 
 
-def tell(problem: str, *, kind: str | None = None, seed: int = 0, whole: str | None = None) -> Story:
+def tell(
+    problem: str,
+    *,
+    kind: str | None = None,
+    seed: int = 0,
+    whole: str | None = None,
+    stories: str | None = None,
+) -> Story:
     """Tell a typed problem as a word problem; the same problem, kind and seed give the same words.
 
     ``kind`` is take from, put together, compare, part unknown or same amount; None lets the seed choose.
-    ``whole`` is what the class calls one whole (None: strip of kite paper). Raises ReadingError for text that
-    is no problem, NoStoryError for a problem about which no story is told, UnknownStructureError.
+    ``whole`` is what the class calls one whole (None: strip of kite paper), ``stories`` of whom its stories
+    tell (None: the kite club, or the class where it has named another whole). Raises ReadingError for text
+    that is no problem, NoStoryError for a problem about which no story is told, UnknownStructureError, and
+    InputError for ``stories`` that do not say who does what.
 
     >>> tell("5 1/3 - 2 2/3", kind="compare", whole="strip").words.partition(".")[0]
     'All the strips are the same size'
     """
+    words = None if whole is None else ClassWords.for_whole(whole)
+    if stories is not None:
+        words = replace(words or ClassWords(), story=read_own_story(stories))
     return story(
         read_statement(problem),
         structure=None if kind is None else structure_named(kind),
         seed=seed,
-        words=None if whole is None else ClassWords.for_whole(whole),
+        words=words,
     )
 
 
 def told(story: Story) -> tuple[str, ...]:
     """Return a story, what is known about it, and its line for a sheet."""
     counted = story.whole.whole in story.words or story.whole.wholes in story.words
-    whole = f" with “whole: {story.whole.whole}”" if counted else ""
+    said = [f"“whole: {story.whole.whole}”"] if counted else []
+    said += [f"“stories: {story.whole.story.typed}”"] if story.whole.story else []
+    own = f" with {' and '.join(said)}" if said else ""
     return (
         story.words,
         f"  {story.structure.value}; reads {_grade(story.level)}",
-        f"  for a sheet{whole}:",
+        f"  for a sheet{own}:",
         f"  1. {_line(story)}",
     )
 
@@ -53,6 +70,7 @@ def as_object(story: Story) -> Json:
         "story": story.words,
         "kind": story.structure.value,
         "whole": story.whole.whole,
+        "stories": story.whole.story.typed if story.whole.story else None,
         "reading_grade": story.level.grade,
         "line": _line(story),
     }

@@ -6,15 +6,13 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from onewhole.desk.page import compose
+from onewhole.desk.page.page_begun import typed_settings
 from onewhole.desk.page.parse_wishes import TypedWishes, parse_wishes
-from onewhole.errors import InputError
 from onewhole.problems.needs import needs
 from onewhole.sheets.clash import ClashError
 from onewhole.sheets.composed import Composed
 from onewhole.sheets.header import Header
-from onewhole.sheets.reading import lines_of, read_sheet
-from onewhole.sheets.settings import header_of, setting_named
-from onewhole.sheets.sheet_editor import SheetEditor
+from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.wishes import OpenQuestion, WishError, Wishes
 from onewhole.sheets.writing import write_sheet
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -100,7 +98,7 @@ def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
     >>> read_wishes("title: Kites", WishForm(number="3"))[1].number
     3
     """
-    header = replace(_header(typed), recipe="")
+    header = replace(typed_settings(typed), recipe="")
     return header, parse_wishes(
         TypedWishes(
             skill=form.kind,
@@ -135,15 +133,3 @@ def _number(name: str, said: str, usual: _N) -> int | _N:
         msg = f"“{plain[:40]}” is no {name}"
         raise WishError(msg, remedy="Write it in digits, such as 12.")
     return int(plain)
-
-
-def _header(typed: str) -> Header:
-    """Return the settings of a typed sheet as far as they can be read; it need have no problem yet."""
-    lines, said = lines_of(typed), {}
-    for at in SheetEditor.of(typed).settings.values():
-        name, _, value = lines[at].partition(":")
-        try:
-            said[setting_named(name).name] = " ".join(value.split())
-        except InputError:
-            continue
-    return header_of(said)[0]

@@ -1,10 +1,14 @@
 """The words of a word problem: a frame filled with the amounts of a statement."""
 
+from dataclasses import replace
 from fractions import Fraction
 from string import Formatter
 
 from onewhole.languages.english.amounts import a_whole, measured, of_one
 from onewhole.languages.english.making import Nodes, told, units
+from onewhole.languages.english.own_frames import OWN_FRAMES
+from onewhole.languages.english.own_story import OUR_CLASS
+from onewhole.languages.english.story_frames import FRAMES
 from onewhole.languages.english.words import ClassWords, short
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -25,9 +29,22 @@ def told_whole(words: ClassWords | None) -> ClassWords:
     >>> told_whole(ClassWords()).wholes
     'strips of kite paper'
     """
-    if words is None or words.whole == ClassWords().whole:
+    if words is None:
         return KITE_PAPER
+    if words.whole == ClassWords().whole:
+        return replace(words, whole=KITE_PAPER.whole, wholes=KITE_PAPER.wholes)
     return words
+
+
+def frames_told(words: ClassWords | None) -> tuple[StoryFrame, ...]:
+    """Return the ways to tell a story that suit a class: of the kite club while it counts strips of paper and
+    names nobody else, and otherwise of whom it names, or of the class.
+
+    >>> [frames_told(ClassWords.for_whole(one)) is FRAMES for one in ("strip of kite paper", "trail mile")]
+    [True, False]
+    """
+    kites = short(told_whole(words)).whole in {short(KITE_PAPER).whole, "kite"}
+    return FRAMES if kites and not (words and words.story) else OWN_FRAMES
 
 
 def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Sentences:
@@ -37,7 +54,11 @@ def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Se
     same = frame.kind is Kind.NUMBER and (in_parts or isinstance(parts.second, Gap))
     lead = brief if same else whole
     named = any("some" in _holes(words) for words in frame.sentences)
+    own = whole.story or OUR_CLASS
     filled: dict[str, Nodes] = {
+        "who": (own.who,),
+        "does": (own.does,),
+        "do": (own.do,),
         "a": measured(parts.first, brief if named else lead),
         "b": measured(parts.second, brief) if isinstance(parts.second, Quantity) else (),
         **_unknown(parts, lead, brief),

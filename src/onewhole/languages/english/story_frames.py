@@ -6,16 +6,12 @@ strip, with ``{are}`` for its verb. ``{pieces}`` are the pieces asked for and ``
 them. No other verb depends on whether an amount is one or many. The last sentence asks.
 """
 
-from collections.abc import Mapping
-
 from onewhole.number.unit import Kind
 from onewhole.problems.story_asks import Asks
-from onewhole.problems.story_frame import StoryFrame
+from onewhole.problems.story_frame import FrameTable, frames_of
 from onewhole.problems.story_structure import Structure
 
-_Table = Mapping[tuple[Asks, Structure], tuple[tuple[str, ...], ...]]
-
-_NUMBERS: _Table = {
+_NUMBERS: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
         ("the kite club has {a}", "it uses {b} for a kite", "{many} {are} left"),
         ("one pupil brings {a} to the kite club", "the wind tears {b}", "{many} {are} still good"),
@@ -109,7 +105,7 @@ _NUMBERS: _Table = {
     ),
 }
 
-_LENGTHS: _Table = {
+_LENGTHS: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
         ("a kite string is {a} long", "the kite club cuts off {b}", "how long is the string now"),
         ("the tail maker has {a} of ribbon", "a tail takes {b}", "how much ribbon is left"),
@@ -164,7 +160,7 @@ _LENGTHS: _Table = {
     ),
 }
 
-_WEIGHTS: _Table = {
+_WEIGHTS: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
         ("a box of kites weighs {a}", "one pupil takes out a kite of {b}", "how much does the box weigh now"),
     ),
@@ -230,7 +226,7 @@ _WEIGHTS: _Table = {
     ),
 }
 
-_TIMES: _Table = {
+_TIMES: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
         ("the kite club has {a} for its meeting", "it uses {b} to build kites", "how much time is left"),
     ),
@@ -299,14 +295,4 @@ _TIMES: _Table = {
     ),
 }
 
-FRAMES = tuple(
-    StoryFrame(asks, structure, kind, sentences)
-    for kind, table in (
-        (Kind.NUMBER, _NUMBERS),
-        (Kind.LENGTH, _LENGTHS),
-        (Kind.WEIGHT, _WEIGHTS),
-        (Kind.TIME, _TIMES),
-    )
-    for (asks, structure), every in table.items()
-    for sentences in every
-)
+FRAMES = frames_of({Kind.NUMBER: _NUMBERS, Kind.LENGTH: _LENGTHS, Kind.WEIGHT: _WEIGHTS, Kind.TIME: _TIMES})

@@ -15,8 +15,7 @@ from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.round_film import ROUND_FILM
 from onewhole.languages.english.round_page import ROUND_PAGE
 from onewhole.languages.english.speech import BLANK, SIGNS, say
-from onewhole.languages.english.stories import story_told, told_whole
-from onewhole.languages.english.story_frames import FRAMES
+from onewhole.languages.english.stories import frames_told, story_told, told_whole
 from onewhole.languages.english.words import TAG, count_words, unit_name
 from onewhole.languages.language import Language
 from onewhole.languages.told import HomeTold, KeyTold, StoriesTold, WorkingTold
@@ -62,5 +61,5 @@ ENGLISH = Language(
     key=KeyTold(
         needs=needs_told, estimate=estimate_told, range=range_told, missing=missing_told, slip=slip_told
     ),
-    stories=StoriesTold(FRAMES, story_told, told_whole),
+    stories=StoriesTold(frames_told, story_told, told_whole),
 )

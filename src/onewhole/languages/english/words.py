@@ -1,12 +1,13 @@
 """English: counts, units and plurals in words, and the words a class uses."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from num2words import num2words  # type: ignore[import-untyped]
 
 from onewhole.errors import InputError
+from onewhole.languages.english.own_story import OwnStory
 from onewhole.number.unit import ONE, Kind, Unit
 
 _MEASURES = {
@@ -29,8 +30,9 @@ class ClassWords:
     """The words a class uses: what one whole is called, and what is done to open one.
 
     ``whole`` and ``wholes`` name the whole of a mixed number, and ``regroup`` is the verb before it: open,
-    regroup, rename or trade one whole. ``language`` is the BCP 47 tag of the words. Raises InputError for a
-    word that is empty or runs over a line.
+    regroup, rename or trade one whole. ``language`` is the BCP 47 tag of the words. ``story`` says of whom
+    word problems tell, where the class has said so. Raises InputError for a word that is empty or runs over
+    a line.
 
     >>> kites = ClassWords.for_whole("strip of kite paper")
     >>> kites.wholes
@@ -41,6 +43,7 @@ class ClassWords:
     wholes: str = "wholes"
     regroup: str = "regroup"
     language: str = TAG
+    story: OwnStory | None = None
 
     def __post_init__(self) -> None:
         """Refuse words that cannot stand in a sentence."""
@@ -107,7 +110,7 @@ def short(words: ClassWords) -> ClassWords:
     'strips'
     """
     brief = words.whole.partition(" of ")[0], words.wholes.partition(" of ")[0]
-    return ClassWords(*brief, words.regroup, words.language)
+    return replace(words, whole=brief[0], wholes=brief[1])
 
 
 @cache

@@ -13,6 +13,7 @@ from onewhole.desk.page.class_due import problems_due
 from onewhole.desk.page.class_prints import printable, printed_typed, prints_of, prints_text
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
+from onewhole.desk.page.page_begun import page_begun
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
@@ -36,7 +37,7 @@ MOST_BEGUN = 40
 def new(request: PageRequest) -> HtmlPage:
     """Show the desk with nothing on it, or with problems to begin with, and the pages that are kept."""
     problems = request.every("with")[:MOST_BEGUN]
-    return _shown(request, None, (), _begun(problems) if problems else None)
+    return _shown(request, None, (), _begun(request, problems) if problems else None)
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -192,7 +193,8 @@ def _shown(
     versions: tuple[kept_pages.KeptPage, ...],
     begun: Draft | None = None,
 ) -> HtmlPage:
-    saved, draft = kept.typed if kept else "", begun or _draft(request)
+    saved = kept.typed if kept else page_begun(request.book, request.room.number)
+    draft = begun or _draft(request)
     return HtmlPage(
         "page_desk.html",
         {
@@ -214,11 +216,12 @@ def _shown(
     )
 
 
-def _begun(problems: Sequence[str]) -> Draft:
-    """Return a page that begins with problems. Raises SheetError for one that cannot be read."""
+def _begun(request: PageRequest, problems: Sequence[str]) -> Draft:
+    """Return a page of the class that begins with problems. Raises SheetError for one that cannot be read."""
     typed = "".join(f"{number}. {problem}\n" for number, problem in enumerate(problems, start=1))
     sheet_typed(typed)
-    return Draft(typed)
+    settings = page_begun(request.book, request.room.number)
+    return Draft(f"{settings}\n{typed}" if settings else typed)
 
 
 def _draft(request: PageRequest) -> Draft | None:
