@@ -12,6 +12,7 @@ READS = {"partition", "rpartition", "startswith", "replace", "removeprefix", "re
 #: measured: their number, their width.
 APART = {
     "languages/english/speech.py",
+    "languages/english/own_story.py",
     "languages/english/words.py",
     "notations/sentences/layout.py",
     "notations/sentences/speech.py",

@@ -1,11 +1,11 @@
 """A new page of a class begins with what the class has said before."""
 
+from contextlib import closing
 from datetime import date
 from pathlib import Path
 
-from onewhole.desk.classes.class_records import set_night, start_room
+from onewhole.desk.classes.class_records import open_book, set_night, start_room
 from onewhole.desk.page.page_begun import page_begun, typed_settings
-from onewhole.store.opening import open_store
 from tests.kit.club import NOW
 
 TYPED = """title: Trails, night one
@@ -22,7 +22,7 @@ paper: a4
 
 def test_settings_of_the_last_night(tmp_path: Path) -> None:
     """Whose page it is, the paper and the class's words; not its title, day and minutes, and no problem."""
-    with open_store(tmp_path / "mine.class") as book:
+    with closing(open_book(tmp_path / "mine.class")) as book:
         start_room(book, "Hill school", 3, NOW)
         assert page_begun(book, 1) == ""
         set_night(book, 1, "1. 5 - 2", date(2026, 9, 1), NOW)
