@@ -47,6 +47,13 @@ def page(door: Served, browser: Browser) -> Iterator[Page]:
         yield opened
 
 
+def open_with_standing_clock(page: Page, door: Served) -> None:
+    """Open the grid again; nothing there goes by before a test says how long."""
+    page.clock.install(time=NOW)
+    open_grid(page, door.base)
+    page.clock.pause_at(NOW + timedelta(hours=1))
+
+
 def _answer(at: int) -> str:
     """An answer that differs from those around it: most are short, some mixed numbers, some no number."""
     short = str(at % 97)
@@ -72,7 +79,11 @@ def test_a_class_is_typed_without_a_lost_key(door: Served, page: Page) -> None:
 
 
 def test_every_key_shows_its_verdict_before_it_is_kept(door: Served, page: Page) -> None:
-    """Sign, formula and words of each text on the way, beside the cell; nothing of it is on the disk."""
+    """Sign, formula and words of each text on the way, beside the cell; nothing of it is on the disk.
+
+    The clock stands: a text that rests for two seconds is kept by itself.
+    """
+    open_with_standing_clock(page, door)
     cell_of(page, 1, 7).focus()
     seen = []
     for key in "4 7/8":
@@ -87,6 +98,7 @@ def test_every_key_shows_its_verdict_before_it_is_kept(door: Served, page: Page)
     assert page.locator("#verdict math").get_attribute("aria-label") == "four and seven eighths"
     assert texts_on_disk(door.door.books["mine"])[0][6] == ""
     page.keyboard.press("Enter")
+    page.clock.run_for(100)
     all_kept(page)
     assert page.locator("#heard-K01-7").inner_text().endswith("Kept.")
     assert texts_on_disk(door.door.books["mine"])[0][6] == "4 7/8"
@@ -131,6 +143,7 @@ def test_arrows_and_their_like_move_the_cell(page: Page) -> None:
 
 def test_escape_and_undo_bring_back_what_was(door: Served, page: Page) -> None:
     """The cell as it was before it was left; then the last writings, one by one."""
+    open_with_standing_clock(page, door)
     page.keyboard.type("3 3/6")
     page.keyboard.press("Escape")
     expect(cell_of(page, 1, 1)).to_have_value("")
@@ -138,9 +151,11 @@ def test_escape_and_undo_bring_back_what_was(door: Served, page: Page) -> None:
         page.keyboard.type(text)
         page.keyboard.press("Enter")
     page.keyboard.press("Control+z")
+    page.clock.run_for(100)
     all_kept(page)
     assert texts_on_disk(door.door.books["mine"])[0][:2] == ["3", ""]
     page.keyboard.press("Control+z")
+    page.clock.run_for(100)
     all_kept(page)
     assert texts_on_disk(door.door.books["mine"])[0][:2] == ["", ""]
     assert [one.text for one in cell_history(door.door.books["mine"], 1, 1, "K01", "1")] == ["3", ""]
