@@ -51,8 +51,9 @@ def test_the_form_offers_the_suggestion_and_the_answer_settles(door: Opened) -> 
     assert (came.status, came.goes) == (303, f"{NIGHT}/tomorrow#talk-K01")
     assert _status(door) == (Status.LIKELY, ("A01",))
     told = door.get(f"{NIGHT}/tomorrow").text
-    assert "your word: this idea (A01)" in told
-    assert re.search(r"changed in the odds: A01 about \d\d in 100 before, .*? 9\d in 100 with it", told)
+    assert "your word: this idea (“takes the smaller number of pieces from the larger”)" in told
+    changed = r"changed in the odds: “takes the smaller [a-z ]+ larger” about \d\d in 100 before, "
+    assert re.search(f"{changed}.*? 9\\d in 100 with it", told)
     assert form_to(told, f"{NIGHT}/tomorrow/asked", code="K01").value("asked") == ""
 
 
@@ -80,7 +81,10 @@ def test_the_child_s_own_page_has_the_form_too(door: Opened) -> None:
     came = door.post(form.action, **dict(form.filled(asked="9 3/5 - 5 4/5", wrote="4 1/5")))
     assert came.goes == f"{CHILD}#asked"
     told = door.get(CHILD).text
-    assert "What the talk changed in the odds: A01 about" in told
+    assert (
+        "What the talk changed in the odds: “takes the smaller number of pieces from the larger” about"
+        in told
+    )
     assert _status(door) == (Status.LIKELY, ("A01",))
     back = form_to(told, f"{CHILD}/asked/back")
     assert door.post(back.action, **dict(back.filled())).goes == f"{CHILD}#asked"

@@ -39,7 +39,7 @@ def club(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Opened]:
 def test_the_story_has_its_cautions_and_its_numbers_twice(club: Opened) -> None:
     """The caution stands before the findings, the rules on records beside what is held; picture and table."""
     page = club.get("/mine/1/pupil/K01").text
-    assert page.index("never a label") < page.index("fit A01")
+    assert page.index("never a label") < page.index("fit “takes the smaller")
     assert "Good until" in page
     assert "Ask your school when in doubt" in page
     assert "Wilson 1927" in page

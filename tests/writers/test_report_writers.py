@@ -1,6 +1,7 @@
 """What is told about one pupil: in sentences, as plain lines, as JSON, and as a page."""
 
 import json
+import re
 from datetime import date
 from fractions import Fraction
 from typing import Any
@@ -14,11 +15,11 @@ from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight
 from onewhole.marking.diagnosis.report import Report
 from onewhole.marking.diagnosis.report import report as put_together
-from onewhole.misconceptions.catalogue import patterns
+from onewhole.misconceptions.catalogue import by_id, patterns
 from onewhole.sheets.header import Header
 from onewhole.writers.report_json import report_object
 from onewhole.writers.report_lines import report_lines
-from onewhole.writers.report_words import beside, found, idea, in_words, talked
+from onewhole.writers.report_words import beside, found, idea, in_words, known, odds_moved, talked
 from onewhole.writers.talks_page import talks_page
 from tests.kit.answers import by_pattern, page
 
@@ -66,13 +67,13 @@ def test_answers_fit_and_a_child_never_has(pupil: str) -> None:
 def test_the_first_sentence_says_how_much_it_is() -> None:
     """Likely, likely against one, steady but not listed, a slip, nothing wrong, nothing read, possible."""
     assert [found(_of(f"K0{at}"))[0] for at in range(1, 8)] == [
-        "Answers fit A04 (a whole always gives ten pieces).",
-        "Answers fit A01 (takes the smaller number of pieces from the larger).",
+        "Answers fit “a whole always gives ten pieces”.",
+        "Answers fit “takes the smaller number of pieces from the larger”.",
         "Steady, and not one of ours: ask the child to show it.",
         "What is wrong may be slips.",
         "No wrong answer was read.",
         "No answer could be read, so nothing can be said.",
-        "The answer to 1 may fit A01 (takes the smaller number of pieces from the larger).",
+        "The answer to 1 may fit “takes the smaller number of pieces from the larger”.",
     ]
     assert "One more answer would tell: talk with the child." in found(_of("K07"))
 
@@ -80,12 +81,8 @@ def test_the_first_sentence_says_how_much_it_is() -> None:
 def test_lines_lay_what_would_be_written_beside_what_was() -> None:
     """Right by luck says nothing; where the pattern cannot show nothing would be written."""
     lines = report_lines(_of("K01"))
-    assert lines[:3] == (
-        "K01",
-        "Answers fit A04 (a whole always gives ten pieces).",
-        "The odds that this is a steady idea: more than 99 in 100.",
-    )
-    table = [" ".join(line.split()) for line in lines[4:9]]
+    assert lines[:2] == ("K01", "Answers fit “a whole always gives ten pieces”.")
+    table = [" ".join(line.split()) for line in lines[3:8]]
     assert table == [
         "problem written this idea writes what it says",
         "1. 9 5/8 - 4 6/8 4 9/8 4 9/8 fits",
@@ -132,8 +129,32 @@ def test_what_to_ask_next_stands_where_something_is_open() -> None:
 def test_a_question_for_each_pattern_found() -> None:
     """Two that cannot be told apart have a question each."""
     traps = mark("1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4", "pupil,1,2\nK01,3 4/8,4 2/4")
-    asked = [line for line in report_lines(report(traps, "K01")) if line.startswith("What to ask about")]
-    assert [line.split()[4] for line in asked] == ["A01,", "A02,"]
+    asked = [line for line in report_lines(report(traps, "K01")) if line.startswith("Ask the child, ")]
+    assert [line.split("“")[1].split("”")[0] for line in asked] == [by_id("A01").name, by_id("A02").name]
+
+
+def test_odds_and_ids_stand_by_themselves_at_the_end() -> None:
+    """What a page shows on demand; all before them are words that a teacher uses."""
+    for pupil in ("K01", "K02", "K03", "K07"):
+        told = _of(pupil)
+        lines = report_lines(told)
+        assert lines[-1 - len(known(told)) : -1] == known(told)
+        before = " ".join((*found(told), *beside(told)))
+        assert not re.search(r"[A-H][0-9]{2}|in 100|odds", before)
+    assert known(_of("K01")) == (
+        "The odds that this is a steady idea: more than 99 in 100.",
+        "The odds that there is no steady pattern: less than 1 in 100.",
+        "In the list of patterns: A04 “a whole always gives ten pieces”.",
+    )
+
+
+def test_one_wrong_answer_is_too_little_and_has_no_odds() -> None:
+    """Never “too little to tell” beside odds of what there is not."""
+    told = report(mark(PAGE, "pupil,1,2,3,4\nK26,1 1/7,3 2/6,3 6/10,3 5/8\n"), "K26")
+    assert found(told) == (
+        "One answer is wrong, too little to tell an idea from a slip: ask the child about it.",
+    )
+    assert not any("odds" in line for line in report_lines(told))
 
 
 def test_earlier_findings_and_the_last_good_day_are_told() -> None:
@@ -142,7 +163,8 @@ def test_earlier_findings_and_the_last_good_day_are_told() -> None:
     nights = Notebook((night,)), date(2026, 11, 24)
     told = put_together(NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), nights)
     lines = report_lines(told, UNTIL)
-    assert "On 2026-11-20 answers to “Kites” fitted A01 and A10; that is good until 2026-12-04." in lines
+    fitted = f"{idea('A01')} and {idea('A10')}"
+    assert f"On 2026-11-20 answers to “Kites” fitted {fitted}; that is good until 2026-12-04." in lines
     assert "Good until 2026-12-08; look again then." in lines
     assert not any("Good until" in line for line in report_lines(_of("K03"), UNTIL))
     made = report_object(told, UNTIL)
@@ -179,7 +201,7 @@ def test_what_answers_withdrew_is_told() -> None:
     told = put_together(NIGHT.marks, NIGHT.weighed, NIGHT.findings[0], (), _nights(fits, gone))
     assert told.earlier == ()
     [line] = [line for line in report_lines(told, UNTIL) if "is gone since" in line]
-    assert line.startswith("A04 (")
+    assert line.startswith(idea("A04"))
     assert line.endswith("is gone since 21 November: the answers of that night speak against it.")
     assert report_object(told)["withdrawn"] == [{"patterns": ["A04"], "on": "2026-11-21"}]
 
@@ -189,8 +211,8 @@ def test_two_that_share_a_pattern_name_it_once() -> None:
     told = report(mark("1. 9 5/8 - 4 6/8\n2. 5 ft 2 in - 2 ft 7 in", "pupil,1,2\nK01,5 1/8,2 ft 5 in"), "K01")
     assert told.sets == (("A01", "G02"), ("A01", "G05"))
     first = found(told)[0]
-    assert "A01 (takes the smaller number of pieces from the larger) together with G02" in first
-    assert first.count("A01") == 1
+    assert f"{idea('A01')} together with {idea('G02')} or {idea('G05')}" in first
+    assert first.count(idea("A01")) == 1
 
 
 @pytest.mark.parametrize(
@@ -210,9 +232,9 @@ def test_odds_in_words_are_never_certain(odds: Fraction, words: str) -> None:
 
 
 def test_every_pattern_can_be_told() -> None:
-    """Its id with its plain name."""
+    """Its plain name."""
     for pattern in patterns():
-        assert idea(pattern.id) == f"{pattern.id} ({pattern.name})"
+        assert idea(pattern.id) == f"“{pattern.name}”"
 
 
 def test_the_object_has_the_rows_and_is_json() -> None:
@@ -264,10 +286,12 @@ def test_what_was_asked_since_is_told_with_the_odds_before_and_after() -> None:
     assert said[0] == "Asked 8 2/8 - 6 3/8: wrote 2 1/8; fits."
     assert said[1] == "Asked 9 - 4: wrote -; nothing written."
     assert said[2] == "Asked 9 - 4: wrote smudge; not readable."
-    assert said[3] == "Your word on the talk: this idea (A01). It counts, but not as certain."
-    assert said[4].startswith("What the talk changed in the odds: A01 about ")
-    assert said[4].endswith(" in 100 with it.")
-    assert set(said) <= set(report_lines(told))
+    assert said[3:] == (f"Your word on the talk: this idea ({idea('A01')}). It counts, but not as certain.",)
+    moved = odds_moved(told)
+    assert moved.startswith(f"What the talk changed in the odds: {idea('A01')} about ")
+    assert moved.endswith(" in 100 with it.")
+    assert {*said, moved} <= set(report_lines(told))
+    assert odds_moved(_of("K07")) == ""
     printed: Any = talks_page(Header(), [told]).data["talks"]
     assert set(said) <= set(printed[0]["beside"])
     found_talk = report_object(told)["talk"]

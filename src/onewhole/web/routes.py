@@ -29,6 +29,7 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/printed", printing.night, use=FileUse.ITSELF),
     PageRoute("GET", "/tomorrow", tomorrow.look),
     PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script", "saw", "stays")),
+    PageRoute("POST", "/tomorrow/seen", tomorrow.seen, fields=("saw", "script")),
     PageRoute("POST", "/tomorrow/changes", tomorrow.changes, fields=("take", "saw")),
     PageRoute("POST", "/tomorrow/merge", tomorrow.merged, fields=("key", "into")),
     PageRoute(

@@ -28,7 +28,7 @@ def question(
     >>> question(by_id("A06"), problems, ClassWords("strip", "strips"))
     'on 2: Before you cut one strip you had 2 sixths. Where are they now?'
     """
-    where, case = _chosen(pattern, problems, fits)
+    where, case = asked_on(pattern, problems, fits)
     return f"on {where}: {question_on(pattern, case, words)}"
 
 
@@ -36,8 +36,22 @@ def thought(
     pattern: Pattern, problems: Sequence[Problem], words: ClassWords, fits: Collection[str] = ANYWHERE
 ) -> str:
     """Return what the child may be thinking, and on which problem, chosen as in ``question``."""
-    where, case = _chosen(pattern, problems, fits)
+    where, case = asked_on(pattern, problems, fits)
     return f"on {where}: “{thought_on(pattern, case, words)}”"
+
+
+def asked_on(
+    pattern: Pattern, problems: Sequence[Problem], fits: Collection[str] = ANYWHERE
+) -> tuple[str, Case]:
+    """Return where a pattern is asked about, and the case: a problem's label, or its example written out.
+
+    It is chosen as :func:`question` says.
+    """
+    for problem in sorted(problems, key=lambda one: one.label not in fits):
+        if (case := pattern.case(problem.statement)) is not None:
+            return problem.label, case
+    case = pattern.example_case
+    return printed(case.statement), case
 
 
 def question_on(pattern: Pattern, case: Case, words: ClassWords) -> str:
@@ -48,12 +62,3 @@ def question_on(pattern: Pattern, case: Case, words: ClassWords) -> str:
 def thought_on(pattern: Pattern, case: Case, words: ClassWords) -> str:
     """Return what the child may be thinking in one case."""
     return text_of(thought_told(pattern.thinking(case), words))
-
-
-def _chosen(pattern: Pattern, problems: Sequence[Problem], fits: Collection[str]) -> tuple[str, Case]:
-    """Return where a pattern is asked about: a problem's label, or its example written out."""
-    for problem in sorted(problems, key=lambda one: one.label not in fits):
-        if (case := pattern.case(problem.statement)) is not None:
-            return problem.label, case
-    case = pattern.example_case
-    return printed(case.statement), case

@@ -7,7 +7,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import printed
-from onewhole.writers.report_words import asked_of, beside, found, says, talked
+from onewhole.writers.report_words import asked_of, beside, found, known, says, talked
 
 ANY_WORDS = ClassWords()
 HEADS = ("", "problem", "written", "this idea writes", "what it says")
@@ -38,7 +38,8 @@ def _lines(report: Report, until: date | None, words: ClassWords) -> Iterator[st
     elif len(report.sets) > 1:
         yield "No problem that we know tells these apart: ask how it was done."
     for question in asked_of(report, words):
-        yield f"What to ask about {question}"
+        yield f"Ask the child, {question}"
+    yield from known(report)
     yield CAUTION
 
 

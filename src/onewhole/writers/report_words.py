@@ -1,12 +1,16 @@
-"""What is told about one pupil, in sentences for the teacher: answers fit and may, never a label."""
+"""What is told about one pupil, in sentences for the teacher: answers fit and may, never a label.
 
-from collections.abc import Iterator
+Odds, and the ids of patterns, are told apart from the rest (:func:`known`): a page shows them on demand.
+"""
+
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import assert_never
 
 from onewhole.findings.in_answer import Remark, Tier
 from onewhole.findings.status import Status
 from onewhole.languages.english.nights_told import held_told, withdrawn_told
+from onewhole.languages.english.placing import idea_called
 from onewhole.languages.english.simple_rule import simple_rule_told
 from onewhole.languages.english.words import ClassWords, names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
@@ -46,9 +50,9 @@ def idea(key: str) -> str:
     """Return a pattern as the teacher is told it.
 
     >>> idea("A06")
-    'A06 (opens a whole and drops the pieces already there)'
+    '“opens a whole and drops the pieces already there”'
     """
-    return f"{key} ({by_id(key).name})"
+    return f"“{idea_called(key)}”"
 
 
 def ideas(patterns: Patterns) -> str:
@@ -57,7 +61,7 @@ def ideas(patterns: Patterns) -> str:
 
 
 def found(report: Report) -> tuple[str, ...]:
-    """Return what the answers of a pupil may show, one sentence after another, the odds among them."""
+    """Return what the answers of a pupil may show, one sentence after another."""
     return tuple(_found(report))
 
 
@@ -75,23 +79,22 @@ def _found(report: Report) -> Iterator[str]:
                 report, f"{'Answers' if len(labels) > 1 else 'The answer'} to {names_listed(labels)} may fit"
             )
             yield "One more answer would tell: talk with the child."
+        case Status.UNSTEADY if len(report.finding.wrong) == 1 and report.talk is None:
+            yield "One answer is wrong, too little to tell an idea from a slip: ask the child about it."
         case Status.UNSTEADY:
             yield (
                 "No steady pattern: talk with the child."
                 if report.none >= LIKELIER
-                else "Too little to name one steady pattern: talk with the child."
+                else "No single idea explains the wrong answers: talk with the child."
             )
         case Status.UNLISTED:
             yield "Steady, and not one of ours: ask the child to show it."
-            yield f"The odds of a steady idea that no pattern describes: {in_words(report.unlisted)}."
             if report.rule:
                 yield text_of(simple_rule_told(report.rule))
         case Status.NONE:
             yield "What is wrong may be slips." if report.finding.wrong else "No wrong answer was read."
         case _:
             assert_never(status)
-    if report.sets:
-        yield f"The odds that this is a steady idea: {in_words(report.odds)}."
     if report.held_since and (since := held_told(report.held_since)):
         yield text_of(since)
 
@@ -105,8 +108,44 @@ def _fit(report: Report, begins: str) -> str:
     return f"{begins} {first}{' or '.join(map(ideas, others))}; they do not tell these apart."
 
 
+def known(report: Report) -> tuple[str, ...]:
+    """Return how it is known: the odds, and what each idea is called in the list of patterns."""
+    return tuple(_known(report))
+
+
+def _known(report: Report) -> Iterator[str]:
+    if not report.answered:
+        return
+    if report.sets:
+        yield f"The odds that this is a steady idea: {in_words(report.odds)}."
+    for one in report.others:
+        yield f"The odds of {ideas(one.patterns)}: {in_words(one.probability)}."
+    if report.finding.status is Status.UNLISTED or report.unlisted >= POSSIBLE_FROM:
+        yield f"The odds of a steady idea that no pattern describes: {in_words(report.unlisted)}."
+    if report.sets or len(report.finding.wrong) != 1 or report.talk is not None:
+        yield f"The odds that there is no steady pattern: {in_words(report.none)}."
+    if moved := odds_moved(report):
+        yield moved
+    sets = (*report.sets, *(one.patterns for one in report.others))
+    keys = dict.fromkeys(key for patterns in sets for key in patterns)
+    if keys:
+        yield f"In the list of patterns: {'; '.join(f'{key} {idea(key)}' for key in keys)}."
+
+
+def odds_moved(report: Report) -> str:
+    """Return what a talk changed in the odds; nothing where there was none."""
+    if report.talk is None:
+        return ""
+    moved = "; ".join(
+        f"{ideas(one.patterns) if one.patterns else 'no steady pattern'} {in_words(one.before)} before, "
+        f"{in_words(one.after)} with it"
+        for one in report.talk.moved
+    )
+    return f"What the talk changed in the odds: {moved}."
+
+
 def beside(report: Report) -> tuple[str, ...]:
-    """Return what speaks against, what else stays possible, and how likely it is that there is no pattern."""
+    """Return what speaks against, what else stays possible, and what earlier nights showed."""
     return tuple(_beside(report))
 
 
@@ -116,23 +155,18 @@ def _beside(report: Report) -> Iterator[str]:
     ):
         yield f"Against it: {names_listed(against)}."
     if report.others:
-        named = (f"{ideas(one.patterns)}, {in_words(one.probability)}" for one in report.others)
-        yield f"Also possible: {'; '.join(named)}."
+        yield f"Also possible: {'; '.join(ideas(one.patterns) for one in report.others)}."
     if report.finding.status is not Status.UNLISTED and report.unlisted >= POSSIBLE_FROM:
-        yield f"Or a steady idea that is not one of ours: {in_words(report.unlisted)}."
-    if report.answered:
-        yield f"The odds that there is no steady pattern: {in_words(report.none)}."
+        yield "Or a steady idea that is not one of ours."
     for night, kept in report.earlier:
-        yield (
-            f"On {night.on} answers to “{night.page}” fitted {names_listed(kept.patterns)}; "
-            f"that is good until {night.until}."
-        )
+        named = names_listed([idea(key) for key in kept.patterns])
+        yield f"On {night.on} answers to “{night.page}” fitted {named}; that is good until {night.until}."
     for patterns, since in report.withdrawn:
         yield text_of(withdrawn_told(" or ".join(map(idea, patterns)), since))
 
 
 def talked(report: Report) -> tuple[str, ...]:
-    """Return what was asked in a talk and said then, the teacher's word, and the odds before and after."""
+    """Return what was asked in a talk and said then, and the teacher's word."""
     return tuple(_talked(report)) if report.talk else ()
 
 
@@ -145,21 +179,15 @@ def _talked(report: Report) -> Iterator[str]:
         yield f"Asked {printed(row.problem.statement)}: wrote {wrote}; {says(row, report)}."
     if talk.word:
         yield f"Your word on the talk: {word_told(talk.word)}. It counts, but not as certain."
-    moved = "; ".join(
-        f"{' with '.join(one.patterns) or 'no steady pattern'} {in_words(one.before)} before, "
-        f"{in_words(one.after)} with it"
-        for one in talk.moved
-    )
-    yield f"What the talk changed in the odds: {moved}."
 
 
 def word_told(word: TalkWord) -> str:
     """Return the teacher's word on a talk as it is told.
 
     >>> word_told(TalkWord(TalkSaid.THIS, ("A01", "A02")))
-    'this idea (A01 or A02)'
+    'this idea (“takes the smaller number of pieces from the larger” or “opens a whole and still counts it”)'
     """
-    about = f" ({' or '.join(word.about)})" if word.about else ""
+    about = f" ({' or '.join(map(idea, word.about))})" if word.about else ""
     return f"{_WORDS[word.said]}{about}"
 
 
@@ -168,7 +196,8 @@ def asked_of(report: Report, words: ClassWords) -> tuple[str, ...]:
     keys = dict.fromkeys(key for patterns in report.sets for key in patterns)
     problems = [row.problem for row in report.rows]
     fits = {one.pattern: one.evidence for one in report.finding.fittings}
-    return tuple(f"{key}, {question(by_id(key), problems, words, fits.get(key, ()))}" for key in keys)
+    asked = ((key, question(by_id(key), problems, words, fits.get(key, ()))) for key in keys)
+    return tuple(f"{idea(key)}, {said}" if len(keys) > 1 else said for key, said in asked)
 
 
 def says(row: ReportRow, report: Report) -> str:
@@ -207,5 +236,11 @@ def _alone(row: ReportRow) -> str:
     if Remark.MAY_BE_SLIP in row.mark.remarks:
         return "one step beside right, perhaps a slip"
     if row.mark.patterns and row.mark.tier is not Tier.WITH_SLIP:
-        return f"fits {names_listed(row.mark.patterns)}"
+        return f"fits {_named(row.mark.patterns)}"
     return "fits nothing known"
+
+
+def _named(patterns: Sequence[str]) -> str:
+    """Name one or two patterns, and of more the first and how many others."""
+    first, *others = map(idea, patterns)
+    return f"{first} or one of {len(others)} others" if others[1:] else " or ".join((first, *others))

@@ -97,7 +97,7 @@ def test_a_problem_that_cannot_be_read_any_more_counts_for_nothing(book: Store) 
 def test_a_pupil_who_wrote_nothing_may_be_asked_anything(book: Store) -> None:
     """No problem is offered and no idea; the night may be chosen."""
     found = asked_of_pupil(book, 1, "K01", at_once=2)
-    assert (found.lines, found.suggested, found.moved) == ((), "", ())
+    assert (found.lines, found.suggested, found.moved) == ((), "", "")
     assert [number for number, _, _ in found.nights] == [1]
     assert [value for value, _ in found.words] == ["", "slip", "another idea"]
 

@@ -9,6 +9,7 @@ from onewhole.desk.marking.mark import mark
 from onewhole.desk.pupil.report import as_object, report, reports, told
 from onewhole.desk.tomorrow.practice_pages import UnknownPupilError
 from onewhole.marking.diagnosis.notebook import Notebook, Tonight
+from onewhole.writers.report_words import idea
 
 SHEET = "title: Kites\n\n1. 9 5/8 - 4 6/8\n2. 7 1/6 - 3 5/6\n3. 6 1/4 - 3 2/4\n"
 ANSWERS = "pupil,1,2,3\nK01,5 1/8,4 4/6,3 1/4\nK02,4 7/8,3 2/6,2 3/4\n"
@@ -35,7 +36,7 @@ def test_a_night_with_a_notebook_tells_what_was_before() -> None:
     book = and_tonight(first)
     again = mark(SHEET, ANSWERS, tonight=Tonight(book, date(2026, 11, 17)))
     lines = told(again, report(again, "K01"))
-    assert "On 2026-11-10 answers to “Kites” fitted A01; that is good until 2026-11-24." in lines
+    assert f"On 2026-11-10 answers to “Kites” fitted {idea('A01')}; that is good until 2026-11-24." in lines
     assert "Good until 2026-12-01; look again then." in lines
     late = mark(SHEET, ANSWERS, tonight=Tonight(book, date(2026, 12, 1)))
     assert as_object(late, report(late, "K01"))["earlier"] == []

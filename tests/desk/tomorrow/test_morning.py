@@ -54,12 +54,12 @@ def test_whom_to_see_first_has_a_problem_to_ask_about(book: Store) -> None:
 def test_a_talk_has_the_evidence_line_by_line(book: Store) -> None:
     """What was asked and written, what the pattern would write, the odds in words, the question."""
     talk = morning(book, 1, 2).talks["K01"]
-    assert talk.found[0] == "Answers fit A01 (takes the smaller number of pieces from the larger)."
-    assert "in 100" in talk.found[1]
+    assert talk.found[0] == "Answers fit “takes the smaller number of pieces from the larger”."
+    assert "in 100" in talk.known[0]
     assert [(line.label, line.says) for line in talk.lines] == [("1", "fits"), ("2", "fits"), ("3", "fits")]
     assert all(line.wrote in line.would for line in talk.lines)
-    assert talk.questions[0].startswith("A01, on 1: ")
-    assert any("fitted A01" in said for said in talk.beside)
+    assert talk.questions[0].startswith("on 1: ")
+    assert any("fitted “takes the smaller" in said for said in talk.beside)
 
 
 def test_a_talk_shows_what_cannot_be_read_as_it_stands(book: Store) -> None:

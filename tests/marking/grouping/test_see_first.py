@@ -3,6 +3,7 @@
 from onewhole.desk.tomorrow.seats import seated
 from onewhole.languages.english.placing import first_because
 from onewhole.marking.diagnosis.finding import findings
+from onewhole.marking.grouping.class_ideas import class_ideas
 from onewhole.marking.grouping.see_first import SeeFirst, see_first
 from onewhole.notations.sentences.text import text_of
 from tests.kit.answers import all_right, by_pattern, marked, page
@@ -29,15 +30,24 @@ def _said(seen: SeeFirst) -> str:
     return text_of(first_because(seen.because))
 
 
-def test_talks_come_first_and_then_one_pupil_an_idea() -> None:
-    """The most wrong answers ahead among the talks, the most evidence ahead within an idea."""
-    assert [seen.pupil for seen in _first(9)] == ["K06", "K05", "K02", "K04"]
+def test_one_pupil_an_idea_in_the_order_of_the_ideas_and_then_the_talks() -> None:
+    """The most evidence ahead within an idea, the most wrong answers ahead among the talks."""
+    assert [seen.pupil for seen in _first(9)] == ["K02", "K04", "K06", "K05"]
+    assert [seen.pupil for seen in _first(3)] == ["K02", "K06", "K05"]
     assert [seen.pupil for seen in _first(1)] == ["K06"]
+
+
+def test_the_order_is_that_of_the_ideas_of_the_class() -> None:
+    """The idea of most pupils is told first here and there."""
+    marks = marked(PAGE, ROWS)
+    ideas = class_ideas(marks.pupils, findings(marks))
+    seen = [one.pupil for one in _first(9)][: len(ideas)]
+    assert [code in idea.pupils for code, idea in zip(seen, ideas, strict=True)] == [True, True]
 
 
 def test_the_reason_names_labels_and_what_was_written() -> None:
     """A sentence a teacher can read out, the problem to ask about, and no name of a pattern."""
-    talk, single, idea, _ = _first(9)
+    idea, _, talk, single = _first(9)
     assert (_said(single), single.wrote.text) == ("Wrong in 1.", "9 1/7")
     assert (talk.ask_about, _said(talk), talk.wrote.text) == (
         "1",

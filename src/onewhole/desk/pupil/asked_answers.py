@@ -111,7 +111,7 @@ class AskedOfPupil:
     nights: tuple[tuple[int, date, str], ...]
     suggested: str
     words: tuple[tuple[str, str], ...]
-    moved: tuple[str, ...]
+    moved: str
 
 
 def asked_of_pupil(book: Store, room_number: int, code: str, *, at_once: int) -> AskedOfPupil:
@@ -134,7 +134,7 @@ def asked_of_pupil(book: Store, room_number: int, code: str, *, at_once: int) ->
         nights,
         offered.suggested if offered else "",
         word_choices(offered.named if offered else ()),
-        talked.talked if talked and lines else (),
+        talked.moved if talked and lines else "",
     )
 
 
@@ -166,7 +166,7 @@ def word_choices(named: Sequence[tuple[str, str]]) -> tuple[tuple[str, str], ...
     return (
         ("", "no word yet"),
         (TalkSaid.SLIP.value, "it was a slip"),
-        *((f"{TalkSaid.THIS.value}: {key}", f"this idea: {key}, {name}") for key, name in named),
+        *((f"{TalkSaid.THIS.value}: {key}", f"this idea: {name}") for key, name in named),
         (another, "another idea" if named else "an idea of the child’s own"),
     )
 

@@ -3,12 +3,11 @@
 from contextlib import suppress
 from datetime import datetime
 
-from onewhole.desk.classes.marked_nights import MarkedNight, is_last, keep_unchanged, marked_night
-from onewhole.desk.tomorrow.morning import stamp_of
-from onewhole.desk.tomorrow.overrides import group_key, key_of_seat
+from onewhole.desk.classes.marked_nights import MarkedNight, keep_unchanged, marked_night
+from onewhole.desk.tomorrow.morning import fingerprint, stamp_of
+from onewhole.desk.tomorrow.overrides import key_of_seat
+from onewhole.desk.tomorrow.unseen import is_unseen, unkept_seats
 from onewhole.errors import InputError
-from onewhole.findings.group_kind import GroupKind
-from onewhole.marking.diagnosis.notebook import Stay
 from onewhole.store.correction_rows import PlaceChosen, SeatKept
 from onewhole.store.corrections import Correction, keep_corrections
 from onewhole.store.opening import Store
@@ -18,17 +17,32 @@ TEACHER, PROGRAM = "teacher", "program"
 
 
 def kept_as_shown(book: Store, room_number: int, night_number: int, now: datetime) -> MarkedNight:
-    """Return a night marked, and keep where its pupils sit: late papers do not move what was shown.
+    """Return a night marked, and keep where its pupils sit: late papers do not move what was printed.
 
     It is the last night of its class; groups of earlier ones were kept in their time. Where the file takes
     nothing more, nothing is kept. Raises NotThere, and InputError for a class without pupils.
     """
     found = marked_night(book, room_number, night_number)
-    unkept = _unkept(found, now)
-    if unkept and is_last(book, room_number, night_number):
+    if is_unseen(book, found):
         with suppress(StoreRefused):
-            keep_unchanged(book, found, unkept)
+            keep_unchanged(book, found, _unkept(found, now))
     return found
+
+
+def keep_seen(book: Store, room_number: int, night_number: int, *, saw: str, now: datetime) -> None:
+    """Keep where pupils sit by the groups that a teacher looked at; ``saw`` is the stamp of that page.
+
+    Where they are kept already, nothing is done. Raises InputError where there are other groups by now,
+    StoreRefused when nothing could be written.
+    """
+    found = marked_night(book, room_number, night_number)
+    if fingerprint(found) != saw:
+        raise InputError(
+            "There are other groups since this page was loaded",
+            remedy="Load the page again and look at them.",
+        )
+    if is_unseen(book, found):
+        keep_unchanged(book, found, _unkept(found, now))
 
 
 def keep_seats(within: Store, found: MarkedNight, now: datetime) -> None:
@@ -78,10 +92,4 @@ def _offered(book: Store, room_number: int, night_number: int, saw: str) -> Mark
 
 def _unkept(found: MarkedNight, now: datetime) -> tuple[Correction, ...]:
     night = found.page.night.number
-    return tuple(
-        Correction(night, one.pupil, SeatKept(group_key(group), stays=one.stays is Stay.ALWAYS), now, PROGRAM)
-        for group in found.marked.groups
-        if group.place is not GroupKind.ABSENT
-        for one in group.placings
-        if one.pupil not in found.overrides.sits
-    )
+    return tuple(Correction(night, code, seat, now, PROGRAM) for code, seat in unkept_seats(found))

@@ -1,7 +1,7 @@
-"""Tomorrow morning: whom to see first, who works with whom and why, what every finding rests on."""
+"""Tomorrow morning: the class's ideas, whom to see first, who works with whom, what findings rest on."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from hashlib import sha256
 
@@ -9,10 +9,13 @@ from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.group_settings import settings_text
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.classes.notebooks import failures_told
+from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.heat import Heat, heat_of
 from onewhole.desk.marking.mark import Marked, shown_ideas, shown_place
+from onewhole.desk.tomorrow.idea_cards import IdeaCard, idea_cards
 from onewhole.desk.tomorrow.overrides import Overrides, group_key, key_of_seat
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talks
+from onewhole.desk.tomorrow.unseen import is_unseen
 from onewhole.errors import InputError
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import FindingSetAside
@@ -98,12 +101,16 @@ class Card:
 class Morning:
     """All that stands on the page for tomorrow; ``until`` is the last day on which findings are good.
 
+    ``ideas`` are the class's, that of most pupils first, ``told`` the most useful findings in sentences.
     ``stamp`` changes with everything that the printed pages rest on. ``changes`` are what the answers now ask
     for in groups that are kept, ``offer`` the stamp under which they are taken; ``settings`` are the class's,
-    ``settings_told`` the same in words; ``failed`` tells of recent nights on which the program failed.
+    ``settings_told`` the same in words; ``failed`` tells of recent nights on which the program failed, and
+    ``unseen`` says that the groups are not kept yet.
     """
 
     page: NightPage
+    ideas: tuple[IdeaCard, ...]
+    told: tuple[str, ...]
     first: tuple[First, ...]
     cards: tuple[Card, ...]
     changes: tuple[ChangeShown, ...]
@@ -116,6 +123,7 @@ class Morning:
     until: date | None
     stamp: str
     failed: tuple[str, ...] = ()
+    unseen: bool = False
 
 
 def morning(book: Store, room_number: int, night_number: int) -> Morning:
@@ -123,7 +131,8 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
 
     Earlier nights that are not marked yet are marked first: ask :func:`missing_before` how many.
     """
-    return shown(marked_night(book, room_number, night_number))
+    found = marked_night(book, room_number, night_number)
+    return replace(shown(found), unseen=is_unseen(book, found))
 
 
 def shown(found: MarkedNight) -> Morning:
@@ -132,6 +141,8 @@ def shown(found: MarkedNight) -> Morning:
     seating = marked.seating
     return Morning(
         found.page,
+        idea_cards(marked),
+        most_useful(marked),
         _first(marked),
         tuple(_card(group, found) for group in marked.groups),
         tuple(_change(one) for one in seating.changes),

@@ -15,7 +15,7 @@ from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
 from onewhole.notations.text import text
 from onewhole.writers.labels import runs
-from onewhole.writers.report_words import asked_of, beside, found, says, talked
+from onewhole.writers.report_words import asked_of, beside, found, known, odds_moved, says, talked
 
 #: The most nights whose talks are cached in memory.
 HELD = 8
@@ -37,23 +37,25 @@ class TalkLine:
 class Talk:
     """What is told about one pupil.
 
-    ``found`` are sentences, the odds among them, ``beside`` what speaks against and what else stays possible.
-    ``lines`` are the answers that tell something, ``others`` a sentence on the rest. ``questions`` are for
-    the talk, ``ask`` (MathML) the problems whose answers would tell most; ``talked`` is what was asked since,
-    and what it changed; ``suggested`` is the first of ``ask``
-    as it is typed, and ``named`` are the ideas in question, each with its name. ``finds`` says whether a
-    pattern fits.
+    ``found`` are sentences, ``beside`` what speaks against and what else stays possible, ``known`` the odds
+    and the ids of patterns. ``lines`` are the answers that tell something, ``others`` a sentence on the rest.
+    ``questions`` are for the talk, ``ask`` (MathML) the problems whose answers would tell most; ``talked`` is
+    what was asked since, ``moved`` what that changed in the odds; ``suggested`` is the first of ``ask`` as it
+    is typed, and ``named`` are the ideas in question, each with its name. ``finds`` says whether a pattern
+    fits.
     """
 
     code: str
     finds: bool
     found: tuple[str, ...]
     beside: tuple[str, ...]
+    known: tuple[str, ...]
     lines: tuple[TalkLine, ...]
     others: str
     questions: tuple[str, ...]
     ask: tuple[str, ...]
     talked: tuple[str, ...]
+    moved: str
     suggested: str
     named: tuple[tuple[str, str], ...]
 
@@ -84,6 +86,7 @@ def talk(report: Report, words: ClassWords) -> Talk:
         bool(report.sets),
         found(report),
         beside(report),
+        known(report),
         tuple(_line(row, report) for row in shown),
         f"Right, and saying nothing more: {runs(rest, [row.mark.label for row in report.rows])}."
         if rest and shown
@@ -91,6 +94,7 @@ def talk(report: Report, words: ClassWords) -> Talk:
         asked_of(report, words),
         tuple(map(mathml, report.ask)),
         talked(report),
+        odds_moved(report),
         text(report.ask[0]) if report.ask else "",
         tuple((key, by_id(key).name) for key in dict.fromkeys(key for ids in report.sets for key in ids)),
     )

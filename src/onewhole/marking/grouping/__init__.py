@@ -10,6 +10,7 @@
 :mod:`~.group`            a group: its pupils and their ideas
 :mod:`~.identity`         which group of an earlier night it is, and its name
 :mod:`~.keeping`          groups that are kept, and what answers would change
+:mod:`~.class_ideas`      the ideas of the class, that of most pupils first
 :mod:`~.see_first`        whom to see first
 :mod:`~.missed`           what a group got wrong
 :mod:`~.night_of`         what a night adds to the notebook

@@ -15,8 +15,8 @@ from onewhole.desk.pupil.asked_answers import (
     talk_lines,
     word_choices,
 )
-from onewhole.desk.tomorrow.keeping_groups import keep_groups, kept_as_shown, take_changes
-from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, shown
+from onewhole.desk.tomorrow.keeping_groups import keep_groups, keep_seen, take_changes
+from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, morning
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.tomorrow.moving import NEW, merge, move, set_aside
 from onewhole.errors import InputError
@@ -28,6 +28,8 @@ from onewhole.web.pages.reading import READ_AT_ONCE, started
 
 #: No number of groups or pupils has so many digits.
 LONGEST_NUMBER = 3
+#: So many changes are in view; the others are folded.
+MOST_CHANGES = 3
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -39,7 +41,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     book, room, night = _where(request)
     if missing_before(book, room, night) > READ_AT_ONCE:
         return _waiting(request)
-    found = shown(kept_as_shown(book, room, night, request.app.now()))
+    found = morning(book, room, night)
     early = [one.code for one in found.first]
     later = sorted(found.talks, key=lambda code: (not found.talks[code].finds, code))
     talks = [found.talks[code] for code in dict.fromkeys((*early, *later))]
@@ -58,6 +60,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
         "caution": CAUTION,
         "formula": Markup,
         "new": NEW,
+        "most_changes": MOST_CHANGES,
         "met": sum(card.meets for card in found.cards),
     }
     return HtmlPage("tomorrow.html", words, 422 if refused else 200)
@@ -109,6 +112,13 @@ def moved(request: PageRequest) -> Json | Redirect:
         said = f"{request.room.shown(code)} is in the group {done.group} now."
         return Json({"said": said, "group": done.group, "undo": done.undo})
     return Redirect(f"{_back(request)}#seat-{quote(code)}")
+
+
+def seen(request: PageRequest) -> Json | Redirect:
+    """Keep the groups that were looked at: late papers then move nobody."""
+    book, room, night = _where(request)
+    keep_seen(book, room, night, saw=request.field("saw"), now=request.app.now())
+    return Json({}) if request.field("script", "") else Redirect(f"{_back(request)}#groups-head")
 
 
 def changes(request: PageRequest) -> Redirect:

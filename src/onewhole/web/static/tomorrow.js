@@ -1,7 +1,7 @@
 // Tomorrow: a pupil is moved by drag, by the form under "Move", or by the arrow keys on it; what the page tells
 // always comes from the server.
 
-import { Refused, all, around, ask, find, get, loaded, say } from "./kit.js";
+import { Refused, all, around, ask, find, get, loaded, refusal, say } from "./kit.js";
 
 const place = get("tomorrow");
 /** @type {{ code: string, key: string, shown: string }[]} */
@@ -18,11 +18,11 @@ async function renew() {
     location.reload();
     return;
   }
-  for (const open of all(place, "details.talk[open]")) {
-    const again = fresh.querySelector(`#${CSS.escape(open.id)}`);
-    again?.setAttribute("open", "");
+  for (const open of all(place, "details[id][open]")) {
+    fresh.querySelector(`#${CSS.escape(open.id)}`)?.setAttribute("open", "");
   }
   place.replaceChildren(...fresh.childNodes);
+  Object.assign(place.dataset, { saw: fresh.dataset.saw ?? "", seen: fresh.dataset.seen ?? "" });
   showUndo();
 }
 
@@ -61,6 +61,12 @@ async function move(code, key, undoing = false, stays = "") {
   } finally {
     busy = false;
   }
+}
+
+/** On a narrow window the pupils of a group are in view on demand; on a wide one always. */
+const narrow = matchMedia("(max-width: 40rem)");
+function fold() {
+  for (const one of all(place, "details.sits")) one.toggleAttribute("open", !narrow.matches);
 }
 
 const takers = () => all(place, ".card[data-key]");
@@ -102,8 +108,6 @@ place.addEventListener("keydown", (event) => {
 place.addEventListener("click", (event) => {
   const last = around(event, "#undo") && !busy ? moves.pop() : undefined;
   if (last) move(last.code, last.key, true);
-  const link = around(event, "a.to-talk");
-  if (link instanceof HTMLAnchorElement) openTalk(link.hash);
 });
 
 /** @type {HTMLElement | null} */
@@ -132,13 +136,19 @@ place.addEventListener("dragend", () => {
   for (const card of takers()) card.classList.remove("over");
 });
 
-/** Open the evidence that an address points at, and go there. @param {string} hash */
-function openTalk(hash) {
-  const talk = hash.startsWith("#talk-") ? document.getElementById(decodeURIComponent(hash.slice(1))) : null;
-  if (!(talk instanceof HTMLDetailsElement)) return;
-  talk.open = true;
-  find(talk, "summary").focus();
-  talk.scrollIntoView({ block: "start" });
+/** Groups that are looked at are kept, so that a late paper moves nobody: once the page is in front of somebody. */
+async function keepSeen() {
+  const { seen, saw } = place.dataset;
+  if (document.visibilityState !== "visible" || !seen || !saw) return;
+  place.dataset.seen = "";
+  try {
+    await ask(seen, { saw, script: "yes" });
+  } catch (error) {
+    if (refusal(error).status === 422) await renew(); // other groups by now: these are looked at next
+  }
 }
 
-openTalk(location.hash);
+narrow.addEventListener("change", fold);
+if (narrow.matches && !location.hash.startsWith("#seat-")) fold();
+document.addEventListener("visibilitychange", keepSeen);
+keepSeen();
