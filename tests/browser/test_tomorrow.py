@@ -7,13 +7,18 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.marked_nights import mark_missing
+from onewhole.store.answers import KeptAnswer, keep_answers
+from onewhole.store.corrections import corrections_of
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, runs_off, window
-from tests.kit.club import small_club
+from tests.kit.club import NOW, small_club
 from tests.kit.doors import Served, served
+from tests.kit.waiting import until
 
 pytestmark = NEEDS_CHROMIUM
 
 PLACE = "/mine/1/night/2/tomorrow"
+#: What K02 writes when the paper is looked at again: the smaller number of pieces from the larger.
+WRONG = {"1": "5 1/8", "2": "5 4/6", "3": "3 1/4"}
 
 
 @pytest.fixture
@@ -80,6 +85,7 @@ def test_the_last_group_has_none_after_it(page: Page) -> None:
 
 def test_a_pupil_is_dragged_to_another_group(page: Page) -> None:
     """Dropping on a card moves; what was open stays open."""
+    page.locator("#talks > summary").click()
     page.locator("#talk-K03 > summary").click()
     to = page.locator(".card[data-key]").last
     name = to.get_attribute("data-name")
@@ -91,6 +97,7 @@ def test_a_pupil_is_dragged_to_another_group(page: Page) -> None:
 
 def test_evidence_opens_from_the_reason(page: Page) -> None:
     """The link opens the talk, with caution, formulas and the question."""
+    page.locator("#why-K01 summary").click()
     page.locator("#seat-K01 a.to-talk").click()
     talk = page.locator("#talk-K01")
     expect(talk.locator("table")).to_be_visible()
@@ -114,6 +121,39 @@ def test_the_pages_are_made_and_come_as_pdf(page: Page) -> None:
         assert answer.body().startswith(b"%PDF")
 
 
+def test_the_page_is_short_an_address_opens_its_part_and_paper_shows_all(door: Served, page: Page) -> None:
+    """On a phone groups are told by their codes until opened; nothing is left open after printing."""
+    page.set_viewport_size({"width": PHONE[0], "height": PHONE[1]})
+    page.reload()
+    assert page.evaluate("document.documentElement.scrollHeight") < 4 * PHONE[1]
+    expect(page.locator("#seat-K01")).not_to_be_visible()
+    page.locator(".sits > summary", has_text="K01").press("Enter")
+    expect(page.locator("#seat-K01")).to_be_visible()
+    page.goto(f"{door.base}{PLACE}#talk-K01")
+    expect(page.locator("#talk-K01 .evidence")).to_be_visible()
+    page.evaluate("dispatchEvent(new Event('beforeprint'))")
+    closed = "document.querySelectorAll('main details:not([open]):not(:has(form)):not(.how-to)').length"
+    assert page.evaluate(closed) == 0
+    expect(page.locator("#talk-K03 .evidence")).to_be_visible()
+    page.evaluate("dispatchEvent(new Event('afterprint'))")
+    expect(page.locator("#talk-K03 .evidence")).not_to_be_visible()
+    expect(page.locator("#talk-K01 .evidence")).to_be_visible()
+
+
+def test_groups_that_were_in_front_of_somebody_are_kept(door: Served, page: Page) -> None:
+    """The page says so by itself; a late paper then moves nobody and is asked about."""
+    book = door.door.books["mine"]
+    until(lambda: {one.code for one in corrections_of(book, 2)} == {"K01", "K02", "K03", "K04"})
+    before = card_of(page, "K02")
+    keep_answers(book, [KeptAnswer(2, "K02", label, text, NOW, "teacher") for label, text in WRONG.items()])
+    page.reload()
+    assert card_of(page, "K02") == before
+    expect(page.locator("#changes")).to_contain_text("Keep your groups, or take this change?")
+    page.get_by_role("button", name="Take this change").press("Enter")
+    expect(page.locator("#changes")).to_have_count(0)
+    assert card_of(page, "K02") == card_of(page, "K01")
+
+
 def test_no_rule_of_axe_is_broken_wide_or_narrow(page: Page) -> None:
     """Also with everything opened; nothing has to be scrolled sideways on a phone."""
     assert broken_rules(page) == []
@@ -126,6 +166,7 @@ def test_no_rule_of_axe_is_broken_wide_or_narrow(page: Page) -> None:
 
 def test_the_map_tells_without_colour(page: Page) -> None:
     """Every hatched cell has its number, and more pupils are hatched more densely."""
+    page.locator("#patterns > summary").click()
     cells = page.locator(".heat tbody.fit td[class*=' d']").all()
     told = {(cell.get_attribute("class") or "")[-1]: int(cell.inner_text()) for cell in cells}
     assert told == {"1": 1, "2": 2}
@@ -134,6 +175,8 @@ def test_the_map_tells_without_colour(page: Page) -> None:
 def test_what_a_child_said_is_written_down_by_keys_on_a_phone(page: Page) -> None:
     """The row stands there with a way to take it back; no rule is broken and nothing runs off."""
     page.set_viewport_size({"width": PHONE[0], "height": PHONE[1]})
+    page.locator("#talks > summary").focus()
+    page.keyboard.press("Enter")
     page.locator("#talk-K03 > summary").focus()
     page.keyboard.press("Enter")
     page.locator("#talk-K03 .ask-here summary").focus()

@@ -1,16 +1,20 @@
 """The Tomorrow page, asked without a browser: moves, findings set aside, pages on paper, refusals."""
 
 import json
+import re
 from collections.abc import Iterator
+from html import unescape
 from pathlib import Path
 
 import pytest
 
 from onewhole.desk.classes.class_records import set_night
-from onewhole.desk.classes.marked_nights import night_summaries
+from onewhole.desk.classes.marked_nights import mark_night, night_summaries
+from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.classes import name_pupil
+from onewhole.store.corrections import corrections_of
 from tests.kit.club import DAY, NOW, TYPED, small_club
 from tests.kit.doors import Opened, opened
 from tests.kit.forms import form_to
@@ -129,18 +133,58 @@ def _group_of(door: Opened, code: str) -> str:
 def test_a_late_paper_moves_nobody_unless_it_is_taken(door: Opened) -> None:
     """The page keeps the groups that were seen, lists the changes with reasons, and takes them when asked."""
     before = {code: _group_of(door, code) for code in ("K01", "K02", "K03", "K04")}
+    seen = form_to(door.get(PLACE).text, f"{PLACE}/seen")
+    assert door.post(seen.action, **dict(seen.filled())).goes == f"{PLACE}#groups-head"
     book = door.door.books["mine"]
     keep_answers(book, [KeptAnswer(2, "K02", label, text, NOW, "teacher") for label, text in WRONG.items()])
     _write(door, "K05", "5 1/8", "5 4/6", "3 1/4")
     page = door.get(PLACE).text
     assert {code: _group_of(door, code) for code in before} == before
-    assert "The answers now ask for 1 change" in page
+    assert "Keep your groups, or take this change?" in page
     assert f"from {before['K02']} to {before['K01']}." in page
     form = form_to(page, f"{PLACE}/changes")
     assert door.post(f"{PLACE}/changes", take="yes", saw=form.value("saw")).goes == f"{PLACE}#groups-head"
     assert _group_of(door, "K02") == before["K01"]
-    assert "The answers now ask for" not in door.get(PLACE).text
+    assert "Keep your groups, or take" not in door.get(PLACE).text
     assert door.post(f"{PLACE}/changes", take="yes", saw=form.value("saw")).status == 422
+
+
+def test_looking_at_the_page_keeps_nothing_and_only_what_was_seen_is_kept(door: Opened) -> None:
+    """The page itself writes nothing; its form says which groups were seen, and once kept it is gone."""
+    book = door.door.books["mine"]
+    seen = form_to(door.get(PLACE).text, f"{PLACE}/seen")
+    assert corrections_of(book, 2) == ()
+    _write(door, "K05", "5 1/8", "5 4/6", "3 1/4")
+    assert door.post(seen.action, **dict(seen.filled())).status == 422
+    assert corrections_of(book, 2) == ()
+    again = form_to(door.get(PLACE).text, f"{PLACE}/seen")
+    assert door.post(again.action, **dict(again.filled(script="yes"))).status == 200
+    assert {one.code for one in corrections_of(book, 2)} == {"K01", "K02", "K03", "K04", "K05"}
+    assert f"{PLACE}/seen" not in door.get(PLACE).text
+
+
+def test_it_opens_with_the_ideas_largest_first_and_then_in_short(door: Opened) -> None:
+    """With the children, the problem to show and the question; the sentences are those of the terminal."""
+    page = door.get(PLACE).text
+    ideas, first, groups = (page.index(f'id="{part}"') for part in ("ideas", "first", "groups"))
+    assert ideas < first < groups
+    opening = page[ideas:first]
+    assert "Takes the smaller number of pieces from the larger" in opening
+    assert re.search(r"2 children:</strong>.*?K01.*?, .*?K03", opening)
+    assert "Ask: Show 9 5/8. Are there enough eighths to take 6 eighths away?" in opening
+    told = most_useful(mark_night(door.door.books["mine"], 1, 2))
+    assert told
+    assert [unescape(said) in unescape(opening) for said in told] == [True] * len(told)
+
+
+def test_ids_and_odds_are_told_on_demand(door: Opened) -> None:
+    """Only within a part that is opened by “How this is known”, or by the name of a pattern."""
+    page = door.get(PLACE).text
+    shown = re.sub(r'<details class="known">.*?</details>', "", page, flags=re.DOTALL)
+    shown = re.sub(r'<tbody class="fit">.*?</tbody>', "", shown, flags=re.DOTALL)
+    words = re.sub(r"<[^>]*>", " ", shown)
+    assert not re.search(r"\b[A-H][0-9]{2}\b|in 100|odds", words)
+    assert "In the list of patterns it is A01." in page
 
 
 def test_groups_are_put_together_begun_and_kept_in_place(door: Opened) -> None:
@@ -165,5 +209,5 @@ def test_a_group_is_called_by_its_idea_with_the_question_to_ask(door: Opened) ->
     """In plain words, and how many of the teacher's meetings are used."""
     page = door.get(PLACE).text
     assert "Takes the smaller number of pieces from the larger" in page
-    assert "Ask, on 1: Show 9 5/8. Are there enough eighths to take 6 eighths away?" in page
+    assert "Ask: Show 9 5/8. Are there enough eighths to take 6 eighths away?" in page
     assert "You meet 1 group of the 4 you can." in page

@@ -12,6 +12,7 @@ import pytest
 
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.page.class_prints import prints_of
+from onewhole.desk.classes.marked_nights import mark_night
 from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.desk.page.print_choice import SheetPage
 from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
@@ -182,6 +183,21 @@ def group_changes(door: Opened) -> None:
     assert send_form(door, old, take="no").status == 422
 
 
+def groups_seen(door: Opened) -> None:
+    """Groups are kept only as they were looked at; kept, the page asks no more."""
+    page, address, book = f"{NIGHT}/tomorrow", f"{NIGHT}/tomorrow/seen", door.door.books["mine"]
+    found = mark_night(book, 1, 9)
+    old = form_to(door.get(page).text, address)
+    card = next(group for group in found.groups if group.place.meets)
+    labels = [problem.label for problem in found.sheet.problems]
+    keep_answers(book, [KeptAnswer(9, card.pupils[0], label, "", NOW, "teacher") for label in labels])
+    assert _send(door, old).status == 422
+    again = form_to(door.get(page).text, address)
+    assert _send(door, again).status == 303
+    assert address not in door.get(page).text
+    assert _send(door, again).status == 303
+
+
 def reading(door: Opened) -> None:
     """Of two readings of one cell the second is told the first."""
     sent = {"code": "K05", "label": "1", "typed": "smudge"}
@@ -312,6 +328,7 @@ CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "tomorrow.moved": ("saw", group),
     "tomorrow.changes": ("saw", group_changes),
     "tomorrow.settings": ("saw", group_settings),
+    "tomorrow.seen": ("saw", groups_seen),
     "marking.read_as": ("saw", reading),
     "marking.keep": ("cells", cells),
     "paste.keep": ("saw", pasted),

@@ -19,12 +19,10 @@ from onewhole.statements.statement import Statement
 AHEAD_DAYS = 13
 #: What stands beside the hints. Source: Pashler and others (2007), as quoted in their official summary; that
 #: it shows in a class is not certain (Ebersbach and Barzagar Nazari 2020, abstract).
-WHY = (
-    "Coming back to a skill after some weeks is advised (Pashler and others 2007); how much it helps one "
-    "class is not certain."
-)
+WHY = "Coming back to a skill after some weeks is advised; how much it helps one class is not certain."
 #: How the figures are known, in sentences. What it was measured on: `docs/practice.md`.
 HOW = (
+    "That coming back is advised: Pashler and others (2007).",
     (
         "Every pupil's right and wrong answers are read night by night: practice gives a skill, days take "
         "it, each night of practice makes it last longer. What one pupil's answers leave open is borrowed "

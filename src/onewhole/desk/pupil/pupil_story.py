@@ -36,11 +36,15 @@ from onewhole.writers.pattern_words import question
 from onewhole.writers.skill_weeks import MOST_WEEKS, SkillRow, skill_weeks_picture
 
 __all__ = [
-    "CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "HOW", "MOST_WEEKS", "Hint", "PupilStory", "SkillLeft",
+    "BANDS", "CAUTION", "CERTAINTY", "GOOD_FOR_DAYS", "HOW", "MOST_WEEKS", "Hint", "PupilStory", "SkillLeft",
     "StoryNight", "story",
 ]  # fmt: skip
 
-#: What stands beside the picture.
+#: What stands beside the picture, and behind it.
+BANDS = (
+    "The wider a band, the less is known: it is drawn round the share of answers that are right, and few "
+    "answers give a wide one."
+)
 CERTAINTY = (
     "Each band is a 95 % score interval (Wilson 1927) round the share of answers that are right, of those "
     "that were written and could be read. Few answers give a wide band: then next to nothing is known. "
@@ -143,6 +147,12 @@ class PupilStory:
             if hint.good:
                 found[hint.patterns].append(hint)
         return tuple(map(tuple, found.values()))
+
+    @property
+    def named(self) -> tuple[tuple[str, str], ...]:
+        """Return the patterns of the findings that have not expired, by id, each with its name."""
+        keys = sorted({key for hint in self.hints if hint.good for key in hint.patterns})
+        return tuple((key, by_id(key).name) for key in keys)
 
     @property
     def old_hints(self) -> tuple[Hint, ...]:

@@ -11,7 +11,7 @@ from onewhole.desk.pupil.given_out import LONGEST as LONGEST_PART
 from onewhole.desk.pupil.given_out import forget_given_out, given_out_of, note_given_out
 from onewhole.desk.pupil.held_findings import HOW_KNOWN
 from onewhole.desk.pupil.pupil_export import all_held, export_csv, export_json
-from onewhole.desk.pupil.pupil_story import CAUTION, CERTAINTY, GOOD_FOR_DAYS, HOW, MOST_WEEKS, story
+from onewhole.desk.pupil.pupil_story import BANDS, CAUTION, CERTAINTY, GOOD_FOR_DAYS, HOW, MOST_WEEKS, story
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage, Redirect, refused_status
@@ -36,7 +36,9 @@ def _shown(
             "pupil": told.pupil,
             "picture": Markup(told.picture),  # noqa: S704 - our own drawing, no word of it is typed by anyone
             "caution": CAUTION,
+            "bands": BANDS,
             "certainty": CERTAINTY,
+            "how_found": HOW_KNOWN,
             "how": HOW,
             "good_for": GOOD_FOR_DAYS,
             "most_weeks": MOST_WEEKS,
