@@ -10,7 +10,7 @@ from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.writers.marks_json import Json
 from onewhole.writers.report_json import report_object
 from onewhole.writers.report_lines import report_lines
-from onewhole.writers.report_words import talked
+from onewhole.writers.report_words import odds_moved, talked
 
 
 def report(marked: Marked, pupil: str) -> Report:
@@ -49,7 +49,8 @@ def told(marked: Marked, found: Report) -> tuple[str, ...]:
 def talks_told(marked: Marked) -> tuple[tuple[str, str], ...]:
     """Return the pupils who were asked something since, each with what was said and what it changed."""
     codes = tuple(marked.weighed.talks)
-    return tuple((one.pupil, " ".join(talked(one))) for one in reports(marked, codes)) if codes else ()
+    found = reports(marked, codes) if codes else ()
+    return tuple((one.pupil, " ".join((*talked(one), odds_moved(one)))) for one in found)
 
 
 def as_object(marked: Marked, found: Report) -> Json:
