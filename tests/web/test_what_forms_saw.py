@@ -11,8 +11,8 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.classes.class_records import room
-from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.classes.marked_nights import mark_night
+from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.desk.page.print_choice import SheetPage
 from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
@@ -191,11 +191,11 @@ def groups_seen(door: Opened) -> None:
     card = next(group for group in found.groups if group.place.meets)
     labels = [problem.label for problem in found.sheet.problems]
     keep_answers(book, [KeptAnswer(9, card.pupils[0], label, "", NOW, "teacher") for label in labels])
-    assert _send(door, old).status == 422
+    assert send_form(door, old).status == 422
     again = form_to(door.get(page).text, address)
-    assert _send(door, again).status == 303
+    assert send_form(door, again).status == 303
     assert address not in door.get(page).text
-    assert _send(door, again).status == 303
+    assert send_form(door, again).status == 303
 
 
 def reading(door: Opened) -> None:
