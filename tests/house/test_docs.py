@@ -89,7 +89,7 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
         "patterns": 'onewhole patterns "3/8 + 2/8" --json',
         "compose": "onewhole compose --skill add --number 4 --denominators 5 --json",
         "audit": "onewhole audit sheet.txt --json",
-        "print": "onewhole print sheet.txt --json",
+        "print": "onewhole print sheet.txt --fit 1 --json",
         "mark": "onewhole mark sheet.txt answers.csv --asked asked.csv --json",
         "skills": "onewhole skills right.csv q.csv --json",
     }[verb]

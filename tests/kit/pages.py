@@ -67,6 +67,7 @@ JUMPED = "picture: number line\ncolumns: 1\n" + SORTS
 OPEN = "1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4\n"
 
 PAPERS = ("letter", "a4")
+MILLIMETRES = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
 PRINTS = ("ordinary", "large")
 COMBINED = tuple(product(PAPERS, PRINTS))
 HOME = ("pupil", "family")

@@ -120,3 +120,13 @@ def fonts(made: bytes) -> set[str]:
     with pikepdf.open(io.BytesIO(made)) as document:
         found = [item for item in document.objects if isinstance(item, pikepdf.Dictionary)]
         return {str(item.BaseFont).rpartition("+")[2] for item in found if "/BaseFont" in item}
+
+
+def overlapping(boxes: tuple[Box, ...]) -> list[tuple[Box, Box]]:
+    """Every two boxes that meet, found in rows from the top."""
+    rows: dict[tuple[int, int], list[Box]] = {}
+    for box in boxes:
+        for row in range(int(box.top // 5), int(box.bottom // 5) + 1):
+            rows.setdefault((box.page, row), []).append(box)
+    pairs = ((first, second) for row in rows.values() for at, first in enumerate(row) for second in row[:at])
+    return [(first, second) for first, second in pairs if first.meets(second)]

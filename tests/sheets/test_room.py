@@ -19,6 +19,7 @@ from onewhole.sheets.room import (
     page_height,
     page_width,
 )
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.working.strategies.table import STRATEGIES
 from tests.kit.sheets import room_of, worked_sheet
@@ -117,6 +118,28 @@ def test_pictures() -> None:
     line = read_sheet("picture: number line\n\n1. 3 1/4 - 1 2/4\n2. 52 - 27")
     assert {room_of(one, line).picture for one in line.problems} == {room_of(line.problems[0], line).picture}
     assert room_of(line.problems[0], line).across_mm > column_width(line.header)
+
+
+def test_a_picture_for_stories_leaves_the_others_alone() -> None:
+    """No other problem gets a box, and as many columns stand side by side as without a picture."""
+    story = "2. 4 1/4 - 1 3/4 | Of 4 1/4 yards 1 3/4 are cut. What is left?"
+    typed = f"1. 3 1/4 - 1 2/4\n{story}\n3. 6 - 2 1/3\n4. 5 - 1/3"
+    all_of_them, alone = (read_sheet(f"picture: strip{more}\n\n{typed}") for more in ("", " for stories"))
+    for sheet, pictured in ((all_of_them, "1234"), (alone, "2")):
+        assert [one.label for one in sheet.problems if room_of(one, sheet).picture] == list(pictured)
+    assert (worked_sheet(f"picture: strip\n\n{typed}").columns, WorkedSheet(alone).columns) == (1, 2)
+
+
+def test_amounts_that_are_drawn_have_the_place_that_they_take() -> None:
+    """Two strips in a row; a problem that no strips suit has none."""
+    sheet = read_sheet(
+        "picture: amounts\n\n1. 3 1/4 - 1 2/4\n2. 7 2/6 - 3 5/6\n3. 52 - 27\n4. 1 3/100 - 5/100"
+    )
+    heights = [
+        found.picture and float(found.picture.height_mm)
+        for found in (room_of(one, sheet) for one in sheet.problems)
+    ]
+    assert heights == [pytest.approx(25.0), pytest.approx(39.4), None, None]
 
 
 def test_large_print_is_larger() -> None:

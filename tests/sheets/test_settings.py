@@ -22,6 +22,11 @@ from onewhole.working.strategies.table import strategy_named
         ("print", "large", Header(print=Print.LARGE)),
         ("picture", "number line", Header(picture=PictureSetting.LINE)),
         ("picture", "strips", Header(picture=PictureSetting.STRIP)),
+        ("picture", "Amounts", Header(picture=PictureSetting.AMOUNTS)),
+        ("picture", "strips for stories", Header(picture=PictureSetting.STRIP, picture_stories=True)),
+        ("picture", "number  line For Stories", Header(picture=PictureSetting.LINE, picture_stories=True)),
+        ("fit", "2", Header(fit=2)),
+        ("fit", "Room", Header()),
         ("columns", "1", Header(columns=1)),
         ("minutes", "20", Header(minutes=20)),
         ("mixed form", "yes", Header(mixed_form=True)),
@@ -44,12 +49,15 @@ def test_the_plural_speaks_after_the_singular() -> None:
 
 def test_wrong_values_leave_the_others_alone() -> None:
     """And are told one by one."""
-    header, wrong = header_of({"title": "Kites", "grade": "9", "minutes": "soon", "say": "borrow"})
+    said = {"grade": "9", "minutes": "soon", "say": "borrow", "picture": "strip for all", "fit": "7"}
+    header, wrong = header_of({"title": "Kites", **said})
     assert header == Header(title="Kites")
     assert {name: error.what for name, error in wrong.items()} == {
         "grade": "grade is set to 9",
         "minutes": "“soon” is not a number",
         "say": "“borrow” is none of the choices here",
+        "picture": "“strip for all” is none of the choices here",
+        "fit": "fit is set to 7",
     }
 
 

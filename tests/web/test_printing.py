@@ -6,8 +6,10 @@ from urllib.parse import unquote
 
 import pytest
 
+from onewhole.desk.classes.class_records import night_pages
 from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
+from onewhole.store.steps import NightStep, steps_of
 from tests.kit import pdf
 from tests.kit.doors import Opened
 from tests.kit.forms import form_to
@@ -53,6 +55,26 @@ def test_a_choice_is_kept_and_printed_in_one_click(door: Opened) -> None:
     assert "Answer key" in pdf.words(came.content)[0]
 
 
+def test_where_it_does_not_fit_it_says_so_and_offers_the_nearest(door: Opened) -> None:
+    """Nothing is printed and no step is kept before the teacher takes the nearest."""
+    form = dict(form_to(door.get(AT).text, AT).fields) | {"fit": "1"}
+    assert door.post(AT, **form).status == 303
+    assert form_to(door.get(AT).text, AT).value("fit") == "1"
+    many = "title: Many\n\n" + "\n".join(f"{at}. {at + 5} 1/6 - 2 5/6" for at in range(1, 41))
+    door.post("/mine/1/page/set", typed=many, sheet="", day="2026-12-01")
+    number = night_pages(door.door.books["mine"], 1)[-1].night.number
+    at = f"/mine/1/night/{number}/printed"
+    told = door.post(at)
+    assert (told.status, "It does not fit on 1 page: 2 pages are the least" in told.text) == (200, True)
+    assert number not in steps_of(door.door.books["mine"], 1)
+    came = door.post(at, **dict(form_to(told.text, at).fields))
+    assert sum("Many" in text and "Answer key" not in text for text in pdf.words(came.content)[:2]) == 2
+    assert NightStep.PRINTED in steps_of(door.door.books["mine"], 1)[number]
+    typed = form_to(door.post("/mine/1/page/printed", typed=many, print="pupil").text, "/mine/1/page/printed")
+    assert typed.value("typed") == many
+    assert pdf.pages(door.post("/mine/1/page/printed", **dict(typed.fields)).content) == 2
+
+
 def test_what_cannot_be_printed_is_told_and_stays_typed(door: Opened) -> None:
     """No page at all, too many copies, a place that is none."""
     form = dict(form_to(door.get(AT).text, AT).fields)
@@ -63,5 +85,6 @@ def test_what_cannot_be_printed_is_told_and_stays_typed(door: Opened) -> None:
     many = door.post(AT, **{**form, "copies_key": "61"})
     assert (many.status, form_to(many.text, AT).value("copies_key")) == (422, "61")
     assert door.post(AT, **{**form, "place_key": "9"}).status == 422
+    assert door.post(AT, **{**form, "fit": "9"}).status == 422
     assert door.post("/mine/1/night/99/printed").status == 404
     assert prints_of(door.door.books["mine"], 1) == PrintChoice()

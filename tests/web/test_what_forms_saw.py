@@ -58,7 +58,7 @@ NEEDS_NONE = {
     "page_desk.moved": "keeps nothing",
     "page_desk.wished": "makes a draft; it is kept by Save",
     "printing.night": "prints what is kept; the first moment of printing stays",
-    "page_desk.printed": "prints what it sends; the first moment of printing stays",
+    "printing.typed": "prints what it sends; the first moment of printing stays",
     "welcome.make": "adds a class",
     "welcome.demo": "opens the invented class",
     "welcome.away": "takes the invented class away, and asks before",

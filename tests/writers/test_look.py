@@ -18,6 +18,7 @@ from tests.kit.pages import (
     COMBINED,
     EVERY,
     HOME,
+    MILLIMETRES,
     PAPERS,
     PRINTS,
     every_page,
@@ -28,7 +29,6 @@ from tests.kit.pages import (
     spoken,
 )
 
-MILLIMETRES = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
 # A printer leaves a quarter of an inch blank (common practice, no source).
 BLANK = 6.35
 FOR_TEACHER = ("workings", "morning", "talks", "keys")
@@ -89,21 +89,11 @@ def test_nothing_leaves_the_margins(name: str, paper: str, size: str) -> None:
 @every
 def test_nothing_is_printed_over_anything(name: str, paper: str, size: str) -> None:
     """No sign stands in one of another line; neighbours on a line may be joined, as f and i are."""
-    for first, second in overlapping(pdf.signs(pressed(name, paper, size))):
+    for first, second in pdf.overlapping(pdf.signs(pressed(name, paper, size))):
         high = min(first.bottom, second.bottom) - max(first.top, second.top)
         wide = min(first.right, second.right) - max(first.left, second.left)
         same_line = abs(first.bottom - second.bottom) < 0.1
         assert same_line or min(high, wide) < 0.4, (first, second)
-
-
-def overlapping(boxes: tuple[pdf.Box, ...]) -> list[tuple[pdf.Box, pdf.Box]]:
-    """Every two boxes that meet, found in rows from the top."""
-    rows: dict[tuple[int, int], list[pdf.Box]] = {}
-    for box in boxes:
-        for row in range(int(box.top // 5), int(box.bottom // 5) + 1):
-            rows.setdefault((box.page, row), []).append(box)
-    pairs = ((first, second) for row in rows.values() for at, first in enumerate(row) for second in row[:at])
-    return [(first, second) for first, second in pairs if first.meets(second)]
 
 
 @every

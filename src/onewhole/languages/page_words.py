@@ -19,6 +19,7 @@ class PageWords:
     answer: str
     draw_strips: str
     draw_jumps: str
+    cut_strips: str
     wrong: str
     find_the_slip: str
     to_finish: str

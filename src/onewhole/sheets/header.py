@@ -15,6 +15,8 @@ LONGEST_RECIPE = 4000
 HIGHEST_GRADE = 8
 MOST_COLUMNS = 2
 MOST_MINUTES = 240
+#: A page for one night is fitted on so many sides of paper at most.
+MOST_FIT = 6
 
 
 class Paper(StrEnum):
@@ -32,11 +34,12 @@ class Print(StrEnum):
 
 
 class PictureSetting(StrEnum):
-    """Which picture a pupil is given a place for, beside each problem."""
+    """Which picture a pupil is given beside a problem: a place to draw one, or the amounts drawn."""
 
     NONE = "none"
     STRIP = "strip"
     LINE = "number line"
+    AMOUNTS = "amounts"
 
 
 class SettingError(InputError):
@@ -49,10 +52,12 @@ class Header:
 
     ``title``, ``date`` and ``class_name`` are empty and ``minutes`` and ``columns`` None where nothing is
     set: nothing is printed for them, there is no budget of minutes, and the number of columns follows from
-    the room that the problems need. ``mixed_form`` and ``simplest_form`` say that a right amount in another
-    form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM 2010). ``recipe`` is
-    what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises
-    SettingError for a number outside its bounds and for words that do not fit one line.
+    the room that the problems need. ``fit`` is on how many pages the problems are to be fitted, with less
+    room to write where that must be; None leaves all the room. The ``picture`` stands beside every problem,
+    or with ``picture_stories`` beside the stories alone. ``mixed_form`` and ``simplest_form`` say that a
+    right amount in another form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM
+    2010). ``recipe`` is what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any
+    other. Raises SettingError for a number outside its bounds and for words that do not fit one line.
 
     >>> Header().strategy.key, Header().paper.value
     ('regroup_first', 'letter')
@@ -67,8 +72,10 @@ class Header:
     paper: Paper = Paper.LETTER
     print: Print = Print.ORDINARY
     picture: PictureSetting = PictureSetting.NONE
+    picture_stories: bool = False
     columns: int | None = None
     minutes: int | None = None
+    fit: int | None = None
     mixed_form: bool = False
     simplest_form: bool = False
     recipe: str = ""
@@ -82,6 +89,7 @@ class Header:
             ("grade", self.grade, HIGHEST_GRADE),
             ("columns", self.columns, MOST_COLUMNS),
             ("minutes", self.minutes, MOST_MINUTES),
+            ("fit", self.fit, MOST_FIT),
         ):
             if count is not None and not 1 <= count <= most:
                 msg = f"{name} is set to {count}"
@@ -91,6 +99,14 @@ class Header:
     def form(self) -> FormWanted:
         """Return the form that is asked of a right answer."""
         return FormWanted(mixed=self.mixed_form, simplest=self.simplest_form)
+
+    def picture_beside(self, *, story: bool) -> PictureSetting:
+        """Return the picture that stands beside a problem, which is a story or none.
+
+        >>> Header(picture=PictureSetting.STRIP, picture_stories=True).picture_beside(story=False).value
+        'none'
+        """
+        return self.picture if story or not self.picture_stories else PictureSetting.NONE
 
 
 def check_line(said: str, longest: int = LONGEST) -> None:

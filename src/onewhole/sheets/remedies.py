@@ -45,6 +45,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.sheets.audit import Audit
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import PictureSetting
+from onewhole.sheets.settings import STORIES_ALONE
 from onewhole.sheets.standards import notes
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.gap import Gap
@@ -122,9 +123,13 @@ class _Desk:
             case StandardCode.ANY_FORM:
                 yield SetTo((SettingLine("mixed form", "no"), SettingLine("simplest form", "no")))
             case StandardCode.STORY_WITH_PICTURE:
-                yield _picture(PictureSetting.LINE if self._hundredths else PictureSetting.STRIP)
+                yield _picture(
+                    PictureSetting.LINE if self._hundredths else PictureSetting.STRIP, STORIES_ALONE
+                )
             case StandardCode.STRIP_OF_HUNDREDTHS:
-                yield _picture(PictureSetting.LINE)
+                yield _picture(
+                    PictureSetting.LINE, STORIES_ALONE if self.sheet.header.picture_stories else ""
+                )
             case StandardCode.BOTH_KINDS:
                 yield AddProblem(self._other_sort())
             case StandardCode.LARGEST_NUMBER | StandardCode.TIMES_IS_GRADE_5:
@@ -203,8 +208,8 @@ class _Desk:
         return free or (PLAIN if any(worked) else REGROUPS)
 
 
-def _picture(picture: PictureSetting) -> Click:
-    return SetTo((SettingLine("picture", picture.value),))
+def _picture(picture: PictureSetting, beside: str) -> Click:
+    return SetTo((SettingLine("picture", picture.value + beside),))
 
 
 def _turned_round(statement: Statement) -> Iterator[Statement]:

@@ -7,6 +7,7 @@ from math import ceil
 from typing import NoReturn, assert_never
 
 from onewhole.errors import InputError
+from onewhole.pictures.amounts import amounts
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
@@ -177,9 +178,13 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
 
 
 def _picture(worked: WorkedProblem, header: Header) -> WorkPlace | None:
-    """Return the place to draw in: strips four in a row (only for fractions), or a number line."""
+    """Return the place to draw in: strips four in a row (only for fractions), or a number line.
+
+    It is the place of a drawing where the amounts are drawn already.
+    """
     scale = SCALE[header.print]
-    match header.picture:
+    beside = header.picture_beside(story=bool(worked.problem.story))
+    match beside:
         case PictureSetting.NONE:
             return None
         case PictureSetting.LINE:
@@ -190,5 +195,11 @@ def _picture(worked: WorkedProblem, header: Header) -> WorkPlace | None:
             most: Fraction = max(number.value for number in numbers_of(worked.statement))
             rows = ceil(min(most, Fraction(MOST_STRIPS)) / STRIPS_IN_A_ROW)
             return WorkPlace(PICTURE_MM * scale, (max(1, rows) * STRIP_MM + WORDS_MM) * scale)
+        case PictureSetting.AMOUNTS:
+            drawn = amounts(worked.working) if worked.working else None
+            if drawn is None:
+                return None
+            high = Fraction(drawn.height) * PICTURE_MM / Fraction(drawn.width)
+            return WorkPlace(PICTURE_MM * scale, (high + WORDS_MM) * scale)
         case _:
-            assert_never(header.picture)
+            assert_never(beside)

@@ -11,6 +11,10 @@ from onewhole.sheets.header import Header, Paper, PictureSetting, Print, Setting
 from onewhole.working.strategies.table import strategy_named
 
 _YES = {"yes": True, "on": True, "no": False, "off": False}
+#: Behind a picture: beside the stories and no other problems.
+STORIES_ALONE = " for stories"
+#: The setting ``fit`` where nothing is to be fitted.
+WHOLE_ROOM = "room"
 _SAY = ("regroup", "open", "rename", "trade")
 
 
@@ -101,8 +105,29 @@ def _print(said: str) -> Print:
     return Print(_one_of(said, tuple(Print)))
 
 
-def _picture(said: str) -> PictureSetting:
-    return PictureSetting(_one_of(said.removesuffix("s"), tuple(PictureSetting)))
+def _picture(header: Header, said: str) -> Header:
+    plain = " ".join(said.lower().split())
+    which = plain.removesuffix(STORIES_ALONE)
+    if which not in tuple(PictureSetting):
+        which = which.removesuffix("s")
+    if which not in tuple(PictureSetting):
+        msg = f"“{said[:40]}” is none of the choices here"
+        remedy = (
+            f"Write one of: {', '.join(PictureSetting)}; with{STORIES_ALONE} behind, where you want that."
+        )
+        raise SettingError(msg, remedy=remedy)
+    return replace(
+        header, picture=PictureSetting(which), picture_stories=which != plain and STORIES_ALONE in plain
+    )
+
+
+def _picture_typed(header: Header) -> str:
+    return header.picture.value + (STORIES_ALONE if header.picture_stories else "")
+
+
+def _fit(said: str) -> int | None:
+    plain = " ".join(said.lower().split())
+    return None if plain == WHOLE_ROOM else _number(plain)
 
 
 def _words(
@@ -166,9 +191,9 @@ SETTINGS = (
     ),
     Setting(
         "picture",
-        "none, strip or number line",
-        lambda h, said: replace(h, picture=_picture(said)),
-        lambda h: h.picture.value,
+        "none, strip, number line or amounts; with “for stories” behind for these alone",
+        _picture,
+        _picture_typed,
     ),
     Setting(
         "columns",
@@ -181,6 +206,12 @@ SETTINGS = (
         "a number",
         lambda h, said: replace(h, minutes=_number(said)),
         lambda h: str(h.minutes or ""),
+    ),
+    Setting(
+        "fit",
+        "room, or a number of pages",
+        lambda h, said: replace(h, fit=_fit(said)),
+        lambda h: str(h.fit or ""),
     ),
     Setting(
         "mixed form",

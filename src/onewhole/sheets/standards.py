@@ -128,7 +128,8 @@ def _below_zero(problem: Problem, _: Needs, sheet: Sheet) -> bool:
 
 
 def _without_picture(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
-    return bool(problem.story) and bool(wanted.denominators) and sheet.header.picture is PictureSetting.NONE
+    beside = sheet.header.picture_beside(story=True)
+    return bool(problem.story) and bool(wanted.denominators) and beside is PictureSetting.NONE
 
 
 def _whole_not_named(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
@@ -172,12 +173,9 @@ def _odd_denominators(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
     return sheet.header.grade <= 4 and not ODD_ONES.isdisjoint(wanted.denominators)
 
 
-def _strip_of_hundredths(_: Problem, wanted: Needs, sheet: Sheet) -> bool:
-    return (
-        wanted.regrouping
-        and HUNDREDTHS in wanted.denominators
-        and sheet.header.picture is PictureSetting.STRIP
-    )
+def _strip_of_hundredths(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    beside = sheet.header.picture_beside(story=bool(problem.story))
+    return wanted.regrouping and HUNDREDTHS in wanted.denominators and beside is PictureSetting.STRIP
 
 
 # ... and of a whole page -----------------------------------------------------------------------------------

@@ -26,7 +26,7 @@ from onewhole.web.pages import (
 #: The pages of one night of a class.
 _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/step", week.done, fields=("step",), use=FileUse.TRANSACTION),
-    PageRoute("POST", "/printed", printing.night, use=FileUse.ITSELF),
+    PageRoute("POST", "/printed", printing.night, fields=printing.NEAREST, use=FileUse.ITSELF),
     PageRoute("GET", "/tomorrow", tomorrow.look),
     PageRoute("POST", "/tomorrow/move", tomorrow.moved, fields=("code", "key", "script", "saw", "stays")),
     PageRoute("POST", "/tomorrow/seen", tomorrow.seen, fields=("saw", "script")),
@@ -168,7 +168,13 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/page/composed", page_desk.wished, fields=page_desk.WISHES),
     PageRoute("POST", "/page/saved", page_desk.saved, fields=page_desk.SAVE, use=FileUse.TRANSACTION),
     PageRoute("POST", "/page/set", page_desk.night, fields=page_desk.SET, use=FileUse.TRANSACTION),
-    PageRoute("POST", "/page/printed", page_desk.printed, fields=page_desk.PRINT, use=FileUse.ITSELF),
+    PageRoute(
+        "POST",
+        "/page/printed",
+        printing.typed,
+        fields=(*printing.TYPED, *printing.NEAREST),
+        use=FileUse.ITSELF,
+    ),
     PageRoute("GET", "/printing", printing.look),
     PageRoute("POST", "/printing", printing.keep, fields=printing.FORM, use=FileUse.TRANSACTION),
     PageMount("/night/{night:int}", _NIGHT),

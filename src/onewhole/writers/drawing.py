@@ -1,20 +1,17 @@
 """A picture as a page takes it: a drawing, and the words that do its job."""
 
-from dataclasses import replace
-
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
+from onewhole.pictures.amounts import counted
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Box, Look, Scene, Wedge, Words
 from onewhole.writers.printed import Json
 
 #: Pictures that are counted and need no writing in them; the page's own words stand beside them.
 COUNTED = frozenset(
     {PictureKind.STRIPS, PictureKind.DISCS, PictureKind.RECTANGLES, PictureKind.GRID, PictureKind.BLOCKS}
 )
-MARGIN = 4
 
 
 def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
@@ -27,19 +24,7 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     scene = picture.telling
     found: Json = {"alt": text_of(spoken_by(words).working.picture(scene, words))}
     if picture.kind in COUNTED:
-        return found | {"svg": svg(_counted(scene), words, grid=False), "wide": False}
+        return found | {"svg": svg(counted(scene), words, grid=False), "wide": False}
     if picture.kind is PictureKind.BAR:
         return found | {"svg": svg(scene, words, grid=False), "wide": False, "across": int(scene.width)}
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
-
-
-def _counted(scene: Scene) -> Scene:
-    """Return a scene without writing and cut off under its last shape; only what is taken is hatched."""
-    pieces = tuple(
-        replace(piece, look=Look.PLAIN) if piece.look is Look.FILLED else piece
-        for piece in scene.pieces
-        if not isinstance(piece.shape, Words)
-    )
-    ends = [piece.shape.y + piece.shape.height for piece in pieces if isinstance(piece.shape, Box)]
-    ends += [piece.shape.y + piece.shape.radius for piece in pieces if isinstance(piece.shape, Wedge)]
-    return replace(scene, pieces=pieces, height=max(ends, default=scene.height) + MARGIN)

@@ -5,7 +5,11 @@ from math import ceil
 from typing import assert_never
 
 from onewhole.languages.table import spoken_by
+from onewhole.notations.sentences.text import text_of
+from onewhole.notations.svg import svg
+from onewhole.pictures.amounts import amounts
 from onewhole.problems.problem import Problem
+from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
 from onewhole.sheets.find_the_slip import FindTheSlip
@@ -18,28 +22,38 @@ from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
 
-
-def pupil_page(worked: WorkedSheet) -> Printed:
-    """Return the page that a pupil works on. Raises RoomError when a working does not fit the paper."""
-    return Printed("pupil", frame(worked.header) | _body(worked))
+#: Where a page is fitted, so many problems stand side by side at most.
+MOST_FITTED = 3
 
 
-def practice_page(practice: Practice, whose: str, kite: str) -> Printed:
+def pupil_page(worked: WorkedSheet, fit: int | None = None) -> Printed:
+    """Return the page that a pupil works on, with all the room that the workings need.
+
+    With ``fit`` the press fits it on so many pages where that can be: without boxes, with less room. Raises
+    RoomError when a working does not fit the paper.
+    """
+    return Printed("pupil", frame(worked.header) | _body(worked, fit))
+
+
+def practice_page(practice: Practice, whose: str, kite: str, fit: int | None = None) -> Printed:
     """Return the page that one group or one pupil practises on; no pattern is named on it.
 
-    ``whose`` is the group's kite word or the pupil's code.
+    ``whose`` is the group's kite word or the pupil's code; ``fit`` is as for :func:`pupil_page`.
     """
     worked, title = practice.worked, practice.sheet.header.title
     over = frame(worked.header, title=f"{whose}: {title}" if title else whose)
     last = [_slip(practice.slip, worked.header)] if practice.slip else []
-    return Printed("practice", over | _body(worked, last) | {"kite": kite})
+    return Printed("practice", over | _body(worked, fit, last) | {"kite": kite})
 
 
-def _body(worked: WorkedSheet, last: Sequence[Json] = ()) -> Json:
+def _body(worked: WorkedSheet, fit: int | None, last: Sequence[Json] = ()) -> Json:
     items = [*(_item(item, worked) for item in worked.sheet.items), *last]
     pitch = worked.rooms[worked.problems[0].label].pitch_mm
     page = spoken_by(worked.header.words).page
-    return {
+    fitted: Json = (
+        {} if fit is None else {"fit": fit, "columns_at_most": worked.header.columns or MOST_FITTED}
+    )
+    return fitted | {
         "columns": worked.columns,
         "pitch_mm": ceil(pitch),
         "items": items,
@@ -64,18 +78,30 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
         found["formula"] = formula(item.statement, asks=_asks(item), language=spoken_by(worked.header.words))
     found |= _answer(item, needed)
     if needed.picture:
-        found["picture"] = _size(needed.picture) | {"words": _draw(worked.header)}
+        found["picture"] = _size(needed.picture) | _drawn(worked.labelled[item.label], worked.header)
     return found
 
 
+def _drawn(problem: WorkedProblem, header: Header) -> Json:
+    """Say what is to be drawn in the place for a picture, or draw the amounts of the problem."""
+    scene = amounts(problem.working) if header.picture is PictureSetting.AMOUNTS and problem.working else None
+    found: Json = {"words": _draw(header)}
+    if scene is None:
+        return found
+    alt = text_of(spoken_by(header.words).working.picture(scene, header.words))
+    return found | {"svg": svg(scene, header.words, grid=False), "alt": alt}
+
+
 def _draw(header: Header) -> str:
-    """Say what is drawn in the place for a picture."""
+    """Say what is done in the place for a picture."""
     page = spoken_by(header.words).page
     match header.picture:
         case PictureSetting.STRIP:
             return page.draw_strips
         case PictureSetting.LINE:
             return page.draw_jumps
+        case PictureSetting.AMOUNTS:
+            return page.cut_strips
         case PictureSetting.NONE:
             return ""
         case _:

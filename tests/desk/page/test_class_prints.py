@@ -1,6 +1,7 @@
 """How a class prints; a page and a night printed that way."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from io import BytesIO
 from pathlib import Path
@@ -13,6 +14,7 @@ from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.classes.week import Next, NightStep, week
 from onewhole.desk.page.class_prints import (
     USUAL,
+    DoesNotFit,
     printed_night,
     printed_typed,
     prints_of,
@@ -78,6 +80,21 @@ def test_a_night_is_printed_as_its_class_prints(book: Store) -> None:
     assert steps_of(book, 1)[night] == {NightStep.PRINTED: LATER}
     with pytest.raises(NotThere):
         printed_night(book, 1, 9, NOW)
+
+
+def test_how_close_the_problems_stand_is_kept_too(book: Store) -> None:
+    """It speaks instead of the page's own setting; where it cannot be, the nearest is told, and made."""
+    many = "title: Many\nfit: 3\n\n" + "\n".join(f"{at}. {at + 5} 1/6 - 2 5/6" for at in range(1, 41))
+    pupil = PrintChoice((PrintPart(SheetPage.PUPIL),))
+    assert pdf.pages(printed_typed(book, 1, many, "pupil", NOW).content) == 3
+    set_prints(book, 1, replace(pupil, fit="1"))
+    with pytest.raises(DoesNotFit, match=r"It does not fit on 1 page\. The nearest is 2 pages"):
+        printed_typed(book, 1, many, "together", NOW)
+    assert pdf.pages(printed_typed(book, 1, many, "together", NOW, nearest=True).content) == 2
+    assert pdf.pages(printed_typed(book, 1, many, "key", NOW).content) == 3, "a key is not fitted"
+    set_prints(book, 1, replace(pupil, fit="room"))
+    assert pdf.pages(printed_typed(book, 1, many, "together", NOW).content) == 6
+    assert prints_text(prints_of(book, 1)) == "the pupils’ page; with room to write"
 
 
 def test_one_page_of_what_is_typed(book: Store) -> None:

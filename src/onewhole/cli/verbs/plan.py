@@ -53,6 +53,14 @@ Slip = Annotated[
         help="End each page with a wrong answer to mend. Left out: only after an earlier night.",
     ),
 ]
+FitOn = Annotated[
+    str,
+    typer.Option(
+        "--fit",
+        metavar="PAGES",
+        help="1, 2 or more: each practice page on so many, with less room where it must be.",
+    ),
+]
 
 
 def run(
@@ -66,6 +74,7 @@ def run(
     every_pupil: EveryPupil = False,
     earlier: Earlier = None,
     find_slip: Slip = None,
+    fit: FitOn = "",
     notebook: NotebookFile = None,
     date: On = None,
     take: Take = False,
@@ -82,7 +91,12 @@ def run(
         read = marks.mark_files(sheet, answers, settings=settings, tonight=tonight, asked=asked)
         marked = with_wishes(read, wishes)
         wanted = tomorrow(
-            marked, pupils=pupil or (), every_pupil=every_pupil, earlier=earlier or (), find_slip=find_slip
+            marked,
+            pupils=pupil or (),
+            every_pupil=every_pupil,
+            earlier=earlier or (),
+            find_slip=find_slip,
+            fit=fit,
         )
         made = plan(marked, to, when=now(), asked=wanted)
     for one in made:

@@ -7,8 +7,8 @@ import typer
 
 from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
-from onewhole.desk.page.print_choice import PrintChoice, read_order
-from onewhole.desk.page.print_pages import print_pages, print_together
+from onewhole.desk.page.print_choice import PrintChoice, SheetPage, read_order
+from onewhole.desk.page.print_pages import fit_of, print_pages, print_together
 from onewhole.desk.page.sheets import sheet_in
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
@@ -18,6 +18,12 @@ Paper = Annotated[
 ]
 Size = Annotated[
     str | None, typer.Option("--print", metavar="SIZE", help="ordinary or large, instead of the sheet's.")
+]
+FitOn = Annotated[
+    str | None,
+    typer.Option(
+        "--fit", metavar="PAGES", help="1, 2 or more: on so many pages, with less room where it must be."
+    ),
 ]
 Together = Annotated[bool, typer.Option("--together", help="Put the pages into one file, together.pdf.")]
 Order = Annotated[
@@ -40,23 +46,26 @@ def run(
     paper: Paper = None,
     size: Size = None,
     *,
+    fit: FitOn = None,
     together: Together = False,
     order: Order = None,
     both_sides: BothSides = False,
     as_json: AsJson = False,
 ) -> int:
     """Print pupil page, key, workings and family page, and say where they lie."""
-    read = sheet_in(sheet, paper=paper, size=size)
+    read = sheet_in(sheet, paper=paper, size=size, fit=fit)
+    choice = PrintChoice(PrintChoice().parts if order is None else read_order(order), both_sides)
     if together or order is not None or both_sides:
-        usual = PrintChoice().parts
-        choice = PrintChoice(usual if order is None else read_order(order), both_sides)
         made = print_together(read, to, choice=choice, when=now())
     else:
         made = print_pages(read, to, when=now())
+    came = fit_of(read) if choice.copies(SheetPage.PUPIL) else None
     if as_json:
         files = [{"page": one.page, "path": str(one.path)} for one in made]
-        say_json({"files": files})
+        say_json({"files": files} | ({"fit": came.as_object} if came else {}))
         return 0
     for one in made:
         print(f"{one.page:9} {one.path}")
+    if came:
+        print(came.told)
     return 0

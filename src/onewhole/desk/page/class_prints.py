@@ -1,7 +1,7 @@
 """How a class prints, kept in its file; and a page or a night printed that way."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import assert_never
 
@@ -9,12 +9,14 @@ import msgspec
 
 from onewhole.desk.classes.class_records import night_page, room, sheet_typed
 from onewhole.desk.classes.seen import is_to_be_written
+from onewhole.desk.page.fitting import PageFit
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
-from onewhole.desk.page.print_pages import TOGETHER, sheet_page, together
+from onewhole.desk.page.print_pages import TOGETHER, fitted_pupil_page, sheet_page, together
 from onewhole.desk.page.printed_before import note_printed
 from onewhole.errors import InputError
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.settings import WHOLE_ROOM
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.opening import Store
 from onewhole.store.settings import set_setting, setting
@@ -23,6 +25,23 @@ from onewhole.writers.frame import UNTITLED
 from onewhole.writers.printed import Printed
 
 USUAL = PrintChoice()
+
+
+#: How close the problems may stand, by the setting of a sheet that says so.
+FITS = {
+    "": "as each page says",
+    WHOLE_ROOM: "with room to write",
+    "1": "fitted on 1 page",
+    "2": "fitted on 2 pages",
+}
+
+
+class DoesNotFit(InputError):
+    """The problems take more pages than were chosen; ``fit`` is the nearest."""
+
+    def __init__(self, fit: PageFit) -> None:
+        super().__init__(fit.told.partition(":")[0], remedy=f"The nearest is {fit.pages} pages.")
+        self.fit = fit
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,11 +83,12 @@ def prints_text(choice: PrintChoice) -> str:
         f"{part.copies} copies of {_called(part.page)}" if part.copies > 1 else _called(part.page)
         for part in choice.parts
     )
-    return f"{pages}; each on a new sheet" if choice.both_sides else pages
+    fit = f"; {FITS[choice.fit]}" if choice.fit else ""
+    return f"{pages}{'; each on a new sheet' if choice.both_sides else ''}{fit}"
 
 
 def chosen(
-    places: Mapping[SheetPage, str], copies: Mapping[SheetPage, int], *, both_sides: bool
+    places: Mapping[SheetPage, str], copies: Mapping[SheetPage, int], *, both_sides: bool, fit: str = ""
 ) -> PrintChoice:
     """Return a choice from the place of each page in the order: 1 for the first; empty: not printed.
 
@@ -80,7 +100,7 @@ def chosen(
     """
     wanted = [page for page in SheetPage if places.get(page)]
     in_order = sorted(wanted, key=lambda page: places[page])
-    return PrintChoice(tuple(PrintPart(page, copies[page]) for page in in_order), both_sides)
+    return PrintChoice(tuple(PrintPart(page, copies[page]) for page in in_order), both_sides, fit)
 
 
 def printable() -> dict[str, str]:
@@ -102,33 +122,39 @@ def _called(page: SheetPage) -> str:
             assert_never(page)
 
 
-def printed_night(book: Store, room_number: int, night_number: int, now: datetime) -> PagePaper:
+def printed_night(
+    book: Store, room_number: int, night_number: int, now: datetime, *, nearest: bool = False
+) -> PagePaper:
     """Press a night's page as its class prints it, and keep that the night is printed.
 
-    It is pressed before the class's file is written to. Raises NotThere, RoomError, PressError.
+    It is pressed before the class's file is written to. Where it does not fit on the pages that were chosen,
+    the ``nearest`` is printed, or nothing. Raises DoesNotFit, NotThere, RoomError, PressError.
     """
     page, choice = night_page(book, room_number, night_number), prints_of(book, room_number)
-    made = _together(page.sheet, choice, now)
+    made = _together(page.sheet, choice, now, nearest=nearest)
     if choice.copies(SheetPage.PUPIL):
         keep_step(book, night_number, NightStep.PRINTED, now)
     return made
 
 
-def printed_typed(book: Store, room_number: int, typed: str, kind: str, now: datetime) -> PagePaper:
+def printed_typed(
+    book: Store, room_number: int, typed: str, kind: str, now: datetime, *, nearest: bool = False
+) -> PagePaper:
     """Press what is typed: one page of it, or together what its class prints.
 
     Nights of the class that have just this page are printed then; one that is set later is too. ``kind`` is
-    the value of a SheetPage, or together. Raises InputError, SheetError, RoomError, PressError and NotThere.
+    the value of a SheetPage, or together; ``nearest`` is as for :func:`printed_night`. Raises InputError,
+    DoesNotFit, SheetError, RoomError, PressError and NotThere.
     """
     names = printable()
     room(book, room_number)
     if kind == TOGETHER:
         choice = prints_of(book, room_number)
-        made = _together(sheet_typed(typed), choice, now)
+        made = _together(sheet_typed(typed), choice, now, nearest=nearest)
     elif kind in names:
-        choice = PrintChoice((PrintPart(SheetPage(kind)),))
-        sheet = sheet_typed(typed)
-        made = _made(sheet_page(SheetPage(kind), WorkedSheet(sheet)), f"{_titled(sheet)}, {names[kind]}", now)
+        choice = PrintChoice((PrintPart(SheetPage(kind)),), fit=prints_of(book, room_number).fit)
+        worked = _worked(sheet_typed(typed), choice, nearest=nearest)
+        made = _made(sheet_page(SheetPage(kind), worked), f"{_titled(worked.sheet)}, {names[kind]}", now)
     else:
         msg = "there is no such page to print"
         raise InputError(msg, remedy=f"Print one of: {', '.join(names)}, {TOGETHER}.")
@@ -137,8 +163,18 @@ def printed_typed(book: Store, room_number: int, typed: str, kind: str, now: dat
     return made
 
 
-def _together(sheet: Sheet, choice: PrintChoice, now: datetime) -> PagePaper:
-    return _made(together(WorkedSheet(sheet), choice), f"{_titled(sheet)}, to print", now)
+def _together(sheet: Sheet, choice: PrintChoice, now: datetime, *, nearest: bool) -> PagePaper:
+    worked = _worked(sheet, choice, nearest=nearest)
+    return _made(together(worked, choice), f"{_titled(sheet)}, to print", now)
+
+
+def _worked(sheet: Sheet, choice: PrintChoice, *, nearest: bool) -> WorkedSheet:
+    """Return a sheet with the settings that it is printed by. Raises DoesNotFit."""
+    worked = WorkedSheet(replace(sheet, header=choice.of(sheet.header)))
+    fit = None if nearest or not choice.copies(SheetPage.PUPIL) else fitted_pupil_page(worked).fit
+    if fit and not fit.fits:
+        raise DoesNotFit(fit)
+    return worked
 
 
 def _made(page: Printed, name: str, now: datetime) -> PagePaper:

@@ -9,6 +9,8 @@ from fractions import Fraction
 from functools import lru_cache
 
 from onewhole.desk.page.clicks import Offered
+from onewhole.desk.page.fitting import PageFit
+from onewhole.desk.page.print_pages import fitted_pupil_page
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.click import Click, NumberLines, SetTo
 from onewhole.findings.in_page import PageFinding, Severity, severity
@@ -31,7 +33,6 @@ from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.form import FormWanted
 from onewhole.working.strategy import Strategy
-from onewhole.writers.pupil_page import pupil_page
 
 #: More than this is no page for one night: it is not laid out while it is typed.
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
@@ -142,13 +143,13 @@ def laid(typed: str, now: datetime) -> Laid:
     try:
         sheet = _read(typed)
         worked = WorkedSheet(sheet, _worked)
-        drawn = _drawn(worked, now)
+        drawn, fit = _drawn(worked, now)
         looked = audit(worked)
     except OnewholeError as error:
         return Laid(mistakes=tuple(_mistakes(error, typed)))
     problems = tuple(_stands(one, worked.rooms[one.label]) for one in sheet.problems)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
-    return Laid((), drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn)))
+    return Laid((), drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn), fit))
 
 
 def _worked(problem: Problem, taught: Strategy, wanted: FormWanted) -> WorkedProblem:
@@ -239,12 +240,13 @@ def _line_of_signs(error: OnewholeError, typed: str) -> int | None:
     return next((at for at, line in enumerate(lines_of(typed), 1) if signs & set(line)), None)
 
 
-def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
-    """Draw the pupil page, and say of each sheet of paper what stands on it.
+def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageFit | None]:
+    """Draw the pupil page, and say of each sheet of paper what stands on it, and how it was fitted.
 
     It is pressed too, which costs little once it is drawn: that refuses a sign that no font has.
     """
-    sheet, printed = worked.sheet, pupil_page(worked)
+    sheet, found = worked.sheet, fitted_pupil_page(worked)
+    printed = found.page
     drawings = press_drawings(printed.source, data=printed.content)
     press(printed.source, data=printed.content, when=now)
     on: dict[str, int] = {}
@@ -261,10 +263,11 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
         waiting = []
     said[-1] += waiting
     title = sheet.header.title or "The page"
-    return tuple(
+    pages = tuple(
         Drawn(svg, " ".join((f"{title}, page {at} of {len(drawings)}.", *words)))
         for at, (svg, words) in enumerate(zip(drawings, said, strict=True), 1)
     )
+    return pages, found.fit
 
 
 def _said(problem: Problem) -> str:
@@ -302,11 +305,12 @@ def _gathered(notes: Iterable[Note]) -> Iterator[Note]:
         yield replace(first, words=text_of(said)) if said else first
 
 
-def _told(looked: Audit, pages: int) -> str:
+def _told(looked: Audit, pages: int, fit: PageFit | None) -> str:
     page = looked.page
     minutes = halves(page.minutes)
     many, regroup = len(page.problems), sum(one.needs.regrouping for one in page.problems)
     paper = "One page" if pages == 1 else f"{pages} pages"
     problems = "1 problem" if many == 1 else f"{many} problems"
     time = "1 minute" if minutes == "1" else f"{minutes} minutes"
-    return f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."
+    said = f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."
+    return f"{said} {fit.told}" if fit else said

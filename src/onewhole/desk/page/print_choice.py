@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from enum import Enum
 
 from onewhole.errors import InputError
+from onewhole.sheets.header import Header
+from onewhole.sheets.settings import setting_named
 
 #: So many copies of a page at most, and so many of all together: a file of more takes too long to make.
 MOST_COPIES, MOST_TOGETHER = 60, 150
@@ -33,8 +35,9 @@ class PrintPart:
 class PrintChoice:
     """The pages of one print job in their order, and whether both sides of the paper are printed.
 
-    With ``both_sides`` each page begins on a new sheet of paper. Raises InputError for no page, a page that
-    is there twice, and for too many copies.
+    With ``both_sides`` each page begins on a new sheet of paper. ``fit`` is the setting of a sheet that says
+    on how many pages the problems go; empty, each sheet has its own. Raises InputError for no page, a page
+    that is there twice, too many copies, and for what is no such setting.
 
     >>> PrintChoice((PrintPart(SheetPage.PUPIL, 27), PrintPart(SheetPage.KEY))).told
     '27 pupil, key'
@@ -42,6 +45,7 @@ class PrintChoice:
 
     parts: tuple[PrintPart, ...] = tuple(map(PrintPart, SheetPage))
     both_sides: bool = False
+    fit: str = ""
 
     def __post_init__(self) -> None:
         """Refuse what no printer should be asked."""
@@ -55,6 +59,11 @@ class PrintChoice:
             raise InputError(
                 f"These are more than {MOST_TOGETHER} copies together", remedy="Print in two goes."
             )
+        self.of(Header())
+
+    def of(self, header: Header) -> Header:
+        """Return the settings of a sheet as it is printed."""
+        return setting_named("fit").read(header, self.fit) if self.fit else header
 
     def copies(self, page: SheetPage) -> int:
         """Return how many copies of a page are printed; 0 for a page that is not."""

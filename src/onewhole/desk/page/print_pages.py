@@ -5,6 +5,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import assert_never
 
+from onewhole.desk.page.fitting import Fitted, PageFit, fitted
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.presses.pdf import press
@@ -55,7 +56,7 @@ def sheet_page(page: SheetPage, worked: WorkedSheet) -> Printed:
     """Return one page of a sheet, not pressed yet."""
     match page:
         case SheetPage.PUPIL:
-            return pupil_page(worked)
+            return fitted_pupil_page(worked).page
         case SheetPage.KEY:
             return key_page(worked)
         case SheetPage.WORKINGS:
@@ -64,6 +65,16 @@ def sheet_page(page: SheetPage, worked: WorkedSheet) -> Printed:
             return family_page(worked)
         case _:
             assert_never(page)
+
+
+def fit_of(sheet: Sheet) -> PageFit | None:
+    """Return how the pupils' page of a sheet fits on the pages that it says; None where it says none."""
+    return fitted_pupil_page(WorkedSheet(sheet)).fit
+
+
+def fitted_pupil_page(worked: WorkedSheet) -> Fitted:
+    """Return the pupils' page, on as many pages as the sheet says where it says that; the press is asked."""
+    return fitted(lambda fit: pupil_page(worked, fit), worked.header.fit)
 
 
 def pressed(pages: Iterable[tuple[str, Printed]], *, when: datetime) -> tuple[Ready, ...]:

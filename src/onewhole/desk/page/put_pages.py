@@ -110,8 +110,8 @@ def _name(file: Ready | ReadyFile) -> str:
 
 
 def _sheet_digest(sheet: Sheet) -> str:
-    """Return the SHA-256 of a sheet as the program writes it; on which paper and how large does not count."""
-    header = replace(sheet.header, paper=Paper.LETTER, print=Print.ORDINARY)
+    """Return the SHA-256 of a sheet as the program writes it; not how it is laid on paper."""
+    header = replace(sheet.header, paper=Paper.LETTER, print=Print.ORDINARY, fit=None)
     return sha256(write_sheet(replace(sheet, header=header)).encode()).hexdigest()
 
 

@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from onewhole.desk.page.print_pages import pressed
+from onewhole.desk.page.print_choice import SheetPage
+from onewhole.desk.page.print_pages import pressed, sheet_page
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.findings.reach import Reach
@@ -18,7 +19,6 @@ from onewhole.sheets.mastery import again as parallel_page
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.writers.key_page import key_page
-from onewhole.writers.pupil_page import pupil_page
 
 Json = dict[str, object]
 
@@ -47,7 +47,9 @@ def print_recheck(
     night = sheet_in(sheet)
     page = parallel_page(night, count=count, turn=turn)
     worked = WorkedSheet(page)
-    pages = pressed((("again", pupil_page(worked)), ("again-key", key_page(worked))), when=when)
+    pages = pressed(
+        (("again", sheet_page(SheetPage.PUPIL, worked)), ("again-key", key_page(worked))), when=when
+    )
     ready = (Ready("again", "txt", write_sheet(page).encode()), *pages)
     return put({NightPart.AGAIN: ready}, folder, MadeFrom(night, when))
 

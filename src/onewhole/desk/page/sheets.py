@@ -10,14 +10,16 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.settings import setting_named
 
 
-def sheet_in(path: Path, *, paper: str | None = None, size: str | None = None) -> Sheet:
-    """Return the sheet in a file; ``paper`` and ``size`` (of print) stand instead of what it says.
+def sheet_in(
+    path: Path, *, paper: str | None = None, size: str | None = None, fit: str | None = None
+) -> Sheet:
+    """Return the sheet in a file; ``paper``, ``size`` (of print) and ``fit`` stand instead of what it says.
 
     Raises InputError for a file that cannot be read and SheetError with every mistake of the sheet.
     """
     sheet = read_sheet(read_text(path), file=str(path))
     header = sheet.header
-    for name, said in (("paper", paper), ("print", size)):
+    for name, said in (("paper", paper), ("print", size), ("fit", fit)):
         if said is not None:
             header = _set(header, name, said)
     return replace(sheet, header=header)

@@ -8,6 +8,7 @@ from shutil import rmtree
 
 from onewhole.desk.classes.class_records import night_pages
 from onewhole.desk.classes.pupils_due import pupils_due
+from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.print_pages import pressed
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
@@ -51,7 +52,7 @@ def print_morning(
     codes = tuple(one.pupil for one in found.marked.findings) if every_pupil else ()
     progress(0, 0)
     earlier, due = _earlier(book, room_number, night_number), pupils_due(book, room_number, night_number)
-    pages = plan_pages(found.marked, Tomorrow(codes, earlier, due=due))
+    pages = plan_pages(found.marked, Tomorrow(codes, earlier, due=due, fit=prints_of(book, room_number).fit))
     ready: list[Ready] = []
     for at, (paper, page) in enumerate(pages):
         progress(at, len(pages))

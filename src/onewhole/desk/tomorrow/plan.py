@@ -5,12 +5,13 @@ from datetime import datetime
 from pathlib import Path
 
 from onewhole.desk.marking.mark import Marked
+from onewhole.desk.page.fitting import fitted
 from onewhole.desk.page.print_pages import pressed
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.pupil.report import reports
 from onewhole.desk.tomorrow.papers import TomorrowPage
-from onewhole.desk.tomorrow.practice_pages import Tomorrow, practice_pages
+from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
 from onewhole.findings.paper import MorningPaper, PracticeKey, TalksPaper
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.writers.morning_page import morning_page
@@ -29,10 +30,11 @@ def tomorrow(
     every_pupil: bool = False,
     earlier: Iterable[Path] = (),
     find_slip: bool | None = None,
+    fit: str = "",
 ) -> Tomorrow:
     """Return what is asked of the practice pages, the earlier sheets read from their files."""
     codes = tuple(pupil.pupil for pupil in marked.marks.pupils) if every_pupil else tuple(pupils)
-    return Tomorrow(codes, tuple(sheet_in(path) for path in earlier), find_slip)
+    return Tomorrow(codes, tuple(sheet_in(path) for path in earlier), find_slip, fit=fit)
 
 
 def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTHING_MORE) -> tuple[Made, ...]:
@@ -49,6 +51,15 @@ def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTH
 def by_file(pages: Iterable[tuple[TomorrowPage, Printed]]) -> tuple[tuple[str, Printed], ...]:
     """Return pages by the names of their files."""
     return tuple((paper.file, page) for paper, page in pages)
+
+
+def _fitted(page: PracticePage) -> Printed:
+    """Return a practice page, on as many pages as its sheet says where it says that."""
+
+    def made(fit: int | None) -> Printed:
+        return practice_page(page.practice, page.whose, page.kite, fit)
+
+    return fitted(made, page.practice.sheet.header.fit).page
 
 
 def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[TomorrowPage, Printed], ...]:
@@ -74,9 +85,6 @@ def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[To
             if told
             else ()
         ),
-        *(
-            (TomorrowPage(page.file, page.which), practice_page(page.practice, page.whose, page.kite))
-            for page in pages
-        ),
+        *((TomorrowPage(page.file, page.which), _fitted(page)) for page in pages),
         *(((TomorrowPage("practice-key", PracticeKey()), key),) if pages else ()),
     )

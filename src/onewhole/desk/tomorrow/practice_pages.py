@@ -13,6 +13,7 @@ from onewhole.marking.grouping.missed import missed
 from onewhole.marking.reading.mark import PupilMarks, Verdict
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.practice import Practice, practice
+from onewhole.sheets.settings import setting_named
 from onewhole.statements.statement import Statement
 from onewhole.writers.morning_page import kite_of
 
@@ -32,7 +33,8 @@ class Tomorrow:
     ``pupils`` are the codes of those who get a page of their own. ``earlier`` are sheets of earlier nights: a
     problem comes back from them, unless a skill is ``due``: by pupil problems of skills that are, the first
     first. ``find_slip`` says whether a wrong worked example stands on each page; None
-    leaves it to whether there was an earlier night, for on the first one there is none.
+    leaves it to whether there was an earlier night, for on the first one there is none. ``fit`` is the
+    setting that says on how many pages each is fitted; empty, the night's sheet says it.
 
     >>> Tomorrow().finds_slip
     False
@@ -42,6 +44,7 @@ class Tomorrow:
     earlier: tuple[Sheet, ...] = ()
     find_slip: bool | None = None
     due: Mapping[str, tuple[Statement, ...]] = field(default_factory=dict)
+    fit: str = ""
 
     @property
     def finds_slip(self) -> bool:
@@ -111,10 +114,12 @@ def _practice(
 ) -> Practice | None:
     problems = {problem.label: problem for problem in marked.sheet.problems}
     last_first = tuple(reversed(marked.sheet.problems))
-    patterns = _open(findings)
+    patterns, header = _open(findings), marked.sheet.header
+    if asked.fit:
+        header = setting_named("fit").read(header, asked.fit)
     tries = (
         practice(
-            marked.sheet.header,
+            header,
             models,
             INSTRUCTION,
             patterns=patterns,

@@ -10,6 +10,7 @@ ROUND_PAGE = PageWords(
     page_of="page {at} of {of}",
     answer="Answer",
     draw_strips="Draw the strips.",
+    cut_strips="Cut and cross out.",
     draw_jumps="Draw your jumps.",
     wrong="A wrong answer to mend",
     find_the_slip="Somebody made a slip in this one. Which equals sign is not true? Mend it.",

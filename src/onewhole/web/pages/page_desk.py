@@ -10,14 +10,14 @@ from onewhole.desk.classes.page_for import groups_now
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page
 from onewhole.desk.page.class_due import problems_due
-from onewhole.desk.page.class_prints import printable, printed_typed, prints_of, prints_text
+from onewhole.desk.page.class_prints import printable, prints_of, prints_text
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
 from onewhole.desk.page.page_begun import page_begun
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
-from onewhole.web.http.response import Content, HtmlPage, Json, Redirect
+from onewhole.web.http.response import HtmlPage, Json, Redirect
 from onewhole.web.http.templates import name, rendered
 from onewhole.web.jobs import Draft, Outcome, Progress
 
@@ -29,7 +29,6 @@ FORM = ("kind", "number", "denominators", "regrouping", "minutes", "seed", "agai
 WISHES = (*TYPED, *FORM, "due", "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe", "saw")
 SET = (*SAVE, "day", "whom")
-PRINT = (*TYPED, "print")
 #: A page begins with so many problems of the Week at most.
 MOST_BEGUN = 40
 
@@ -177,14 +176,6 @@ def night(request: PageRequest) -> Json:
     except ChangedMeanwhile as changed:
         return _later(request, changed)
     return Json({"goes": f"{request.at('week.look')}?of={day.isoformat()}#night-{made.night.number}"})
-
-
-def printed(request: PageRequest) -> Content:
-    """Give what is typed as a PDF in a tab of its own."""
-    made = printed_typed(
-        request.book, request.number("room"), _typed(request), request.field("print"), request.app.now()
-    )
-    return Content(made.content, "application/pdf", made.name, in_tab=True)
 
 
 def _shown(

@@ -1,9 +1,14 @@
 """Printing: what one click prints for a class, and a night printed that way."""
 
+from collections.abc import Mapping
+
 from onewhole.desk.page.class_prints import (
+    FITS,
+    DoesNotFit,
     chosen,
     printable,
     printed_night,
+    printed_typed,
     prints_of,
     prints_text,
     set_prints,
@@ -13,10 +18,13 @@ from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import Content, HtmlPage, Redirect, refused_status
 
+#: What a form that prints has: what is typed, which page of it; whether the nearest will do.
+TYPED, NEAREST = ("typed", "print"), ("nearest",)
 #: What the form has: the place in the order and the copies of each page.
 FORM = (
     *(f"{what}_{page.value}" for page in SheetPage for what in ("place", "copies")),
     "both",
+    "fit",
     "saw",
 )
 
@@ -31,17 +39,46 @@ def keep(request: PageRequest) -> HtmlPage | Redirect:
     places = {page: _place(request, page) for page in SheetPage}
     copies = {page: request.count(f"copies_{page.value}", 0, 10**6) for page in SheetPage}
     try:
-        choice = chosen(places, copies, both_sides=request.field("both", "") == "yes")
+        choice = chosen(places, copies, both_sides=request.field("both", "") == "yes", fit=_fit(request))
         set_prints(request.book, request.number("room"), choice, saw=request.field("saw"))
     except InputError as refused:
         return _shown(request, refused)
     return Redirect(f"{request.at('printing.look')}#kept")
 
 
-def night(request: PageRequest) -> Content:
-    """Give the pages of a night as one PDF in a tab of its own."""
-    made = printed_night(request.book, request.number("room"), request.number("night"), request.app.now())
+def night(request: PageRequest) -> Content | HtmlPage:
+    """Give the pages of a night as one PDF in a tab of its own; where they do not fit, say so and ask."""
+    nearest = request.field("nearest", "") == "yes"
+    book, room, number = request.book, request.number("room"), request.number("night")
+    try:
+        made = printed_night(book, room, number, request.app.now(), nearest=nearest)
+    except DoesNotFit as refused:
+        return not_fitting(request.at("printing.night"), refused, {})
     return Content(made.content, "application/pdf", made.name, in_tab=True)
+
+
+def typed(request: PageRequest) -> Content | HtmlPage:
+    """Give what is typed on the Page desk as a PDF; otherwise as :func:`night`."""
+    nearest = request.field("nearest", "") == "yes"
+    text, kind = request.field("typed").replace("\r\n", "\n"), request.field("print")
+    book, room = request.book, request.number("room")
+    try:
+        made = printed_typed(book, room, text, kind, request.app.now(), nearest=nearest)
+    except DoesNotFit as refused:
+        return not_fitting(request.at("printing.typed"), refused, {"typed": text, "print": kind})
+    return Content(made.content, "application/pdf", made.name, in_tab=True)
+
+
+def not_fitting(again: str, refused: DoesNotFit, fields: Mapping[str, str]) -> HtmlPage:
+    """Say that the problems do not fit, and offer the nearest."""
+    return HtmlPage("not_fitting.html", {"again": again, "fit": refused.fit, "fields": fields})
+
+
+def _fit(request: PageRequest) -> str:
+    fit = request.field("fit", "")
+    if fit not in FITS:
+        raise InputError("There is no such choice of room", remedy="Choose one of the list.")
+    return fit
 
 
 def _place(request: PageRequest, page: SheetPage) -> str:
@@ -77,6 +114,8 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
             "typed": typed,
             "both": request.field("both", "") == "yes" if refused else choice.both_sides,
             "saw": prints_text(choice),
+            "fits": FITS,
+            "fit": request.field("fit", "") if refused else choice.fit,
             "most": MOST_COPIES,
             "refused": refused,
         },
