@@ -27,6 +27,7 @@ PAGES = (
     "/mine/1/pupil/K05/held",
     "/mine/1/pupil/K05/erase",
     f"{NIGHT}/marking",
+    f"{NIGHT}/marking/paste",
     f"{NIGHT}/papers",
     f"{NIGHT}/tomorrow",
     f"{NIGHT}/walkthrough",

@@ -231,6 +231,30 @@ def test_a_block_from_a_spreadsheet_is_looked_at_kept_and_taken_back(door: Serve
     assert [row[9:] for row in texts_on_disk(book)[28:]] == [["77", "", ""], ["", "", "5"]]
 
 
+def test_a_block_of_cells_is_picked_and_cleared(door: Served, page: Page) -> None:
+    """With Shift and the arrows, or a click; all of it comes back at once."""
+    book = door.door.books["mine"]
+    write_past(book, 29, 10, "77")
+    write_past(book, 30, 12, "5")
+    page.reload()
+    expect(page.locator("#verdict .whose")).to_contain_text("K01")
+    cell_of(page, 29, 10).focus()
+    for key in ("Shift+ArrowRight", "Shift+End", "Shift+ArrowDown"):
+        page.keyboard.press(key)
+    expect(page.locator("#said")).to_contain_text("6 cells are picked")
+    assert broken_rules(page) == []
+    page.keyboard.press("Delete")
+    all_kept(page)
+    assert [row[9:] for row in texts_on_disk(book)[28:]] == [[""] * 3, [""] * 3]
+    page.keyboard.press("Control+z")
+    all_kept(page)
+    assert [row[9:] for row in texts_on_disk(book)[28:]] == [["77", "", ""], ["", "", "5"]]
+    cell_of(page, 30, 12).click(modifiers=["Shift"])
+    expect(page.locator("#said")).to_contain_text("6 cells are picked")
+    page.keyboard.press("Escape")
+    expect(page.locator("td[aria-selected]")).to_have_count(0)
+
+
 def test_what_cannot_be_read_stays_as_typed_and_is_read_as_the_teacher_says(door: Served, page: Page) -> None:
     """The cell keeps its text, the verdict is of the reading; written who and when."""
     page.keyboard.type("3 or 5")

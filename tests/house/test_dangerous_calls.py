@@ -74,7 +74,7 @@ def test_no_text_is_run() -> None:
 
 @pytest.mark.asvs("V1.3.6", "V1.5.1", "V12.3.1", "V13.2.4", "V13.2.5", "V14.2.3", "V15.3.2")
 def test_nothing_is_sent_and_no_xml_is_read() -> None:
-    """No client of any protocol is imported, and no reader of XML; the door only answers."""
+    """No client of any protocol is imported, and no reader of XML by us; the door only answers."""
     reaches = [
         place(path, node)
         for path in SOURCES

@@ -4,7 +4,8 @@ import re
 from datetime import date
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
-_MONTH = rf"({'|'.join(_MONTHS)})[a-z]*"
+_ENDS = "uary|ruary|ch|il|e|y|ust|t|tember|ober|ember"
+_MONTH = rf"({'|'.join(_MONTHS)})(?:{_ENDS})?\b\.?"
 _CLOCK = r"(?:[ T]0?0:00(?::00(?:\.0+)?)?)?"
 _DAY_MONTH = re.compile(rf"(\d{{1,2}})[-. ]{_MONTH}(?:[-. ]\d+)?", re.IGNORECASE)
 _MONTH_NUMBER = re.compile(rf"{_MONTH}[-. ](\d{{1,4}})(?:, ?\d{{4}})?", re.IGNORECASE)

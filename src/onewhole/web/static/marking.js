@@ -1,6 +1,7 @@
 // The Marking page: who hears what at the grid. It is not there while the class has no pupils.
 
 import { around, get } from "./kit.js";
+import { listenToBlock } from "./marking_block.js";
 import { Desk } from "./marking_desk.js";
 import { actOf } from "./marking_keys.js";
 import { listenToColumn, paste, toColumn } from "./marking_many.js";
@@ -36,6 +37,7 @@ const ACTS = {
   column: () => toColumn(desk),
 };
 
+listenToBlock(desk);
 grid.table.addEventListener("keydown", (event) => {
   if (!grid.at(event)) return;
   const { editing, foretold, input } = desk.here;
