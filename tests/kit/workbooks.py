@@ -7,9 +7,10 @@ from io import BytesIO
 from openpyxl import Workbook
 
 Value = str | float | date | None
+Rows = Sequence[Sequence[Value | tuple[Value, str]]]
 
 
-def workbook(rows: Sequence[Sequence[Value | tuple[Value, str]]], *others: str) -> bytes:
+def workbook(rows: Rows, *others: str) -> bytes:
     """Return an XLSX file of a sheet, with empty ones beside it; a pair is a value and its number format."""
     book = Workbook()
     sheet = book.worksheets[0]

@@ -12,7 +12,7 @@ import pytest
 from onewhole.errors import InputError
 from onewhole.presses.workbook import LARGEST_UNPACKED, shown_cell
 from onewhole.presses.workbook_reading import LARGEST, WorkbookRows, workbook_rows
-from tests.kit.workbooks import workbook
+from tests.kit.workbooks import Rows, workbook
 
 
 @pytest.mark.parametrize(
@@ -50,7 +50,7 @@ def test_a_value_is_told_as_the_sheet_shows_it(
 
 def test_a_sheet_comes_as_it_was_left() -> None:
     """Its rows, its name, the sheets beside it; a formula without a result is its text and is told."""
-    rows = [["Name", 1, 2], ["K01", (3.5, "# ?/?"), "=7/2"], ["K02", (date(2026, 3, 8), "d-mmm"), None]]
+    rows: Rows = [["Name", 1, 2], ["K01", (3.5, "# ?/?"), "=7/2"], ["K02", (date(2026, 3, 8), "d-mmm"), None]]
     assert workbook_rows(workbook(rows, "Notes"), "a.xlsx") == WorkbookRows(
         (
             (("Name", "typed"), ("1", "typed"), ("2", "typed")),
