@@ -68,10 +68,15 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
     if grid:
         SubElement(page, "rect", {"width": width, "height": height, "fill": PAPER})
         _path(page, _squares(scene), FAINT, color=GRID)
+    draw(page, scene, words)
+    return tostring(page, encoding="unicode")
+
+
+def draw(into: Element, scene: Scene, words: ClassWords) -> None:
+    """Draw the pieces of a scene into an element that is measured in millimetres."""
     naming = spoken_by(words).working.scene_words(scene, words)
     for piece in scene.pieces:
-        _draw(page, piece, naming)
-    return tostring(page, encoding="unicode")
+        _draw(into, piece, naming)
 
 
 def mm(value: Fraction) -> str:

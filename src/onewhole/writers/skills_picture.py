@@ -10,7 +10,7 @@ from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.pencil import INK, PAPER
-from onewhole.notations.svg import NAMESPACE, mm, svg
+from onewhole.notations.svg import NAMESPACE, draw, mm
 from onewhole.pictures.skill_bars import MARGIN, ROW, TALL, SkillCounts, skill_bars
 
 #: Room for the names, and what fits into it, cut off where it is longer.
@@ -19,8 +19,6 @@ TOP, LINE = Fraction(14), Fraction(6)
 SIZE = Fraction(4)
 #: Millimetres to a sign of a line, amply.
 SIGN = Fraction(9, 4)
-#: A drawing inside another is measured in CSS pixels, 96 to an inch of 25.4 millimetres (CSS Values 4).
-UNITS = "scale(0.2645833)"
 LEGEND = "hatched: there; dotted: not known; empty: not there"
 
 
@@ -55,11 +53,9 @@ def skills_picture(model: str, skills: Sequence[tuple[str, SkillCounts]], cautio
         _write(page, MARGIN, TOP + MARGIN + ROW * at + TALL / 2, short)
     for at, line in enumerate([LEGEND, *lines], start=1):
         _write(page, MARGIN, foot + LINE * at - SIZE / 2, line)
-    place = (
-        f'<g transform="translate({mm(NAMES)} {mm(TOP)}) {UNITS}">{svg(bars, ClassWords(), grid=False)}</g>'
-    )
-    whole = tostring(page, encoding="unicode")
-    return f"{whole[: -len('</svg>')]}{place}</svg>\n"
+    place = SubElement(page, "g", {"transform": f"translate({mm(NAMES)} {mm(TOP)})"})
+    draw(place, bars, ClassWords())
+    return f"{tostring(page, encoding='unicode')}\n"
 
 
 def _told(name: str, counts: SkillCounts) -> str:

@@ -1,19 +1,16 @@
-"""Which skill comes back on which night, as a drawing: a row for each skill, a column for each week."""
+"""Which skill comes back on which night, with its words: a row for each skill, a column for each week."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
-from xml.etree.ElementTree import Element, SubElement, tostring
+from xml.etree.ElementTree import tostring
 
-from onewhole.notations.pencil import BOLD, HATCH, INK, LINE, PAPER
-from onewhole.notations.svg import mm
-from onewhole.writers.squared import LETTERS, day_name, hatched, line, month_name, squared_page, words
+from onewhole.languages.english.words import ClassWords
+from onewhole.notations.svg import draw
+from onewhole.pictures.term_weeks import EDGE, LANE, NAME, SkillLanes, middle, term_weeks, top
+from onewhole.writers.squared import LETTERS, day_name, month_name, squared_page, words
 
-_LEFT, _TOP, _RIGHT = Fraction(2), Fraction(11), Fraction(2)
-_WEEK, _NAME, _LANE, _BELOW = Fraction(52, 5), Fraction(6), Fraction(11, 2), Fraction(3)
-_ROW = _NAME + 2 * _LANE + _BELOW
-_INSET = Fraction(3, 5)
 _WEEKDAYS = ("Mo", "Tu", "We", "Th", "Fr", "Sa", "Su")
 _LONG = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 #: How large the letters of one, two, three or more days are in a box, so that its bold edge stays whole.
@@ -27,6 +24,14 @@ class TermRow:
     name: str
     on_page: Mapping[date, int]
     planned: tuple[date, ...]
+
+    def days(self, week: date) -> str:
+        """Return the days of a week, told by its Monday, that are planned, in short; "" for none.
+
+        >>> TermRow("comparing", {}, (date(2026, 11, 23), date(2026, 11, 26))).days(date(2026, 11, 23))
+        'Mo Th'
+        """
+        return " ".join(_WEEKDAYS[day.weekday()] for day in self.planned if 0 <= (day - week).days < 7)
 
 
 def term_picture(rows: Sequence[TermRow], weeks: Sequence[date], this_week: date) -> str:
@@ -43,15 +48,13 @@ def term_picture(rows: Sequence[TermRow], weeks: Sequence[date], this_week: date
     """
     if not rows:
         return ""
-    width, height = _LEFT + _WEEK * len(weeks) + _RIGHT, _TOP + _ROW * len(rows)
-    page = squared_page("term", "Which skill comes back when", " ".join(map(_told, rows)), width, height)
-    for at, week in enumerate(weeks):
-        words(page, _middle(at), Fraction(4), str(week.day), "middle")
-        words(page, _middle(at), Fraction(8), month_name(week), "middle")
-    for at, row in enumerate(rows):
-        _row(page, row, weeks, _TOP + at * _ROW)
-    if this_week in weeks:
-        _between_lines(page, _LEFT + _WEEK * weeks.index(this_week), len(rows))
+    now = weeks.index(this_week) if this_week in weeks else None
+    scene = term_weeks([_lanes(row, weeks) for row in rows], [week.day for week in weeks], now)
+    told = " ".join(map(_told, rows))
+    page = squared_page("term", "Which skill comes back when", told, scene.width, scene.height)
+    draw(page, scene, ClassWords())
+    for x, y, said, anchor, size in _words(rows, weeks):
+        words(page, x, y, said, anchor, size=size)
     return tostring(page, encoding="unicode")
 
 
@@ -71,48 +74,22 @@ def _told(row: TermRow) -> str:
     return f"{row.name[:1].upper()}{row.name[1:]}: {'; '.join(filter(None, (on_page, planned)))}."
 
 
-def _middle(at: int) -> Fraction:
-    return _LEFT + _WEEK * (2 * at + 1) / 2
-
-
-def _row(page: Element, row: TermRow, weeks: Sequence[date], top: Fraction) -> None:
-    words(page, _LEFT, top + 4, row.name, "start", size=LETTERS * 6 / 5)
-    floor = top + _NAME + 2 * _LANE
-    line(page, f"M{mm(_LEFT)} {mm(floor)}H{mm(_LEFT + _WEEK * len(weeks))}", HATCH)
-    for at, week in enumerate(weeks):
-        left, upper = _LEFT + _WEEK * at + _INSET, top + _NAME
-        if nights := row.on_page.get(week):
-            hatched(page, left, upper, _WEEK - 2 * _INSET, _LANE - _INSET)
-            words(page, _middle(at), upper + 4, str(nights), "middle")
-        if days := list(_days(row.planned, week)):
-            _planned(page, left, upper + _LANE)
-            size = LETTERS * _SMALLER[min(len(days), len(_SMALLER)) - 1]
-            words(page, _middle(at), upper + _LANE + Fraction(7, 2), " ".join(days), "middle", size=size)
-
-
-def _between_lines(page: Element, left: Fraction, rows: int) -> None:
-    """Draw a bold line to both sides of a week, but not through the names."""
-    lanes = (_TOP + at * _ROW + _NAME for at in range(rows))
-    for top, low in ((Fraction(0), _TOP - 2), *((lane, lane + 2 * _LANE) for lane in lanes)):
-        for edge in (left, left + _WEEK):
-            line(page, f"M{mm(edge)} {mm(top)}V{mm(low)}", BOLD)
-
-
-def _days(planned: Sequence[date], week: date) -> Iterator[str]:
-    return (_WEEKDAYS[day.weekday()] for day in planned if 0 <= (day - week).days < len(_WEEKDAYS))
-
-
-def _planned(page: Element, left: Fraction, top: Fraction) -> None:
-    SubElement(
-        page,
-        "rect",
-        {
-            "x": mm(left),
-            "y": mm(top),
-            "width": mm(_WEEK - 2 * _INSET),
-            "height": mm(_LANE - _INSET),
-            "fill": PAPER,
-            "stroke": INK,
-            "stroke-width": mm(BOLD + LINE / 2),
-        },
+def _lanes(row: TermRow, weeks: Sequence[date]) -> SkillLanes:
+    return SkillLanes(
+        tuple(row.on_page.get(week, 0) for week in weeks), tuple(bool(row.days(week)) for week in weeks)
     )
+
+
+def _words(
+    rows: Sequence[TermRow], weeks: Sequence[date]
+) -> Iterator[tuple[Fraction, Fraction, str, str, Fraction]]:
+    """Return what is written beside the numbers: where, what, how it is placed there, and how large."""
+    for at, week in enumerate(weeks, start=1):
+        yield middle(at), Fraction(8), month_name(week), "middle", LETTERS
+    for number, row in enumerate(rows, start=1):
+        yield EDGE, top(number) + 4, row.name, "start", LETTERS * 6 / 5
+        lower = top(number) + NAME + LANE + Fraction(7, 2)
+        for at, days in enumerate(map(row.days, weeks), start=1):
+            if days:
+                size = LETTERS * _SMALLER[min(days.count(" "), len(_SMALLER) - 1)]
+                yield middle(at), lower, days, "middle", size
