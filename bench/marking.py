@@ -5,9 +5,9 @@ of its own, which works out what every pattern writes once a paper instead of on
 100,000 invented pupils in classes of 200, the most that a table of answers takes: some of its classes are
 marked, and the whole is told by their share.
 
-SOURCES is the `src` folder of an earlier release (`git worktree add ../before COMMIT` makes one): it marks the
-same tables, by turns with these sources in a process of its own. Its processor seconds are compared, the least
-of the rounds. Goal: no slower than that release.
+SOURCES is the `src` folder of an earlier release (`git worktree add ../before COMMIT` makes one): it marks
+the same tables, by turns with these sources in a process of its own. Its processor seconds are compared, the
+least of the rounds. Goal: no slower than that release.
 """
 
 import os
@@ -63,7 +63,8 @@ def main() -> None:
     print(f"memory of the marked class: {kept:.0f} KB kept, {peak:.0f} KB peak")
     command = [str(Path(sys.executable).with_name("onewhole")), "mark", str(ROOM / "sheet.txt")]
     print(f"memory of the whole process: {process_megabytes([*command, str(ROOM / 'answers.csv')]):.0f} MB\n")
-    by_turns({"now": REPOSITORY / "src"} | {"before": Path(given) for given in sys.argv[1:2]}, whole)
+    before = {"before": Path(sys.argv[1])} if len(sys.argv) > 1 else {}
+    by_turns({"now": REPOSITORY / "src", **before}, whole)
 
 
 def papers() -> tuple[str, tuple[str, ...]]:
@@ -73,23 +74,21 @@ def papers() -> tuple[str, tuple[str, ...]]:
     return "\n".join([head, *rows]), tuple(f"{head}\n{row}" for row in rows)
 
 
-def district() -> Iterator[str]:
+def district(folder: Path) -> Iterator[str]:
     """Return the tables of the first classes of a district."""
-    sys.path.insert(0, str(REPOSITORY))
-    from lab.answers import class_rows
-    from lab.pages import room12
-
-    page, classes = room12(), TOGETHER // PAPERS
+    file = folder / "district.csv"
+    command = [sys.executable, "-m", "lab.answers", str(SHARE * TOGETHER), str(file)]
+    subprocess.run(command, check=True, cwd=REPOSITORY)
+    head, *rows = file.read_text(encoding="utf-8").splitlines()
     for at in range(SHARE):
-        rows = [row for which in range(classes) for row in class_rows(page, at * classes + which)]
-        yield "\n".join(map(",".join, [("pupil", *map(str, range(1, len(page) + 1))), *rows]))
+        yield "\n".join([head, *rows[at * TOGETHER : (at + 1) * TOGETHER]])
 
 
 def by_turns(sources: Mapping[str, Path], whole: str) -> None:
     """Print the processor seconds of a class and of a district, by one source after another."""
     with tempfile.TemporaryDirectory() as folder, ExitStack() as all_of:
         tables = [Path(folder) / f"{at}.csv" for at in range(1 + SHARE)]
-        for path, table in zip(tables, [whole, *district()], strict=True):
+        for path, table in zip(tables, [whole, *district(Path(folder))], strict=True):
             path.write_text(table, encoding="utf-8")
         marking = {name: all_of.enter_context(turns(src, tables)) for name, src in sources.items()}
         least = {name: [0.0] * len(tables) for name in marking}
