@@ -10,11 +10,11 @@ from onewhole.mastery.skill_model import SkillSet
 from onewhole.mastery.table_rows import (
     MOST_TOLD,
     TableRefused,
-    TableRow,
     header_refusals,
     table_rows,
     width_refusal,
 )
+from onewhole.statements.table_rows import TableRow
 
 
 def read_q_matrix(lines: Iterable[str], file: str | None = None) -> QMatrix:

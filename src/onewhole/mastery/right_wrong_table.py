@@ -14,11 +14,11 @@ from onewhole.mastery.seen_codes import SeenCodes
 from onewhole.mastery.table_rows import (
     MOST_TOLD,
     TableRefused,
-    TableRow,
     header_refusals,
     table_rows,
     width_refusal,
 )
+from onewhole.statements.table_rows import TableRow
 
 #: The lines of a table, from the first on; called again for another walk.
 Lines = Callable[[], Iterable[str]]

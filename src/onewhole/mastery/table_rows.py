@@ -1,19 +1,12 @@
-"""Rows of a table, cut out of the lines of a CSV text one after another, so that a long table needs no
-room.
-"""
+"""Rows of a table of right and wrong or of a Q-matrix, and what is refused of them."""
 
-import csv
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import chain
 
 from onewhole.errors import InputError
+from onewhole.statements.table_rows import NoTable, TableRow, cut_rows
 
-DELIMITERS = (",", ";", "\t")
 #: The most mistakes that one refusal lists.
 MOST_TOLD = 20
-
-#: The line on which a row begins, counted from 1, and its cells.
-TableRow = tuple[int, list[str]]
 
 
 class TableRefused(InputError):
@@ -47,34 +40,20 @@ class TableRefused(InputError):
 
 
 def table_rows(lines: Iterable[str], file: str | None = None) -> Iterator[TableRow]:
-    r"""Give the rows that have something in them.
+    r"""Give the rows that have something in them, as :func:`onewhole.statements.table_rows.cut_rows` does.
 
-    Cells are divided by commas, semicolons or tabs, whichever the first line has most of. Raises TableRefused
-    where the text is no table, and where there is nothing in it.
+    Raises TableRefused where the text is no table, and where there is nothing in it.
 
     >>> list(table_rows(["item;a;b\n", "\n", "1;1;0\n"]))
     [(1, ['item', 'a', 'b']), (3, ['1', '1', '0'])]
     """
-    found = iter(lines)
-    blank: list[str] = []
-    first = ""
-    for first in found:
-        if first.strip():
-            break
-        blank.append(first)
-    delimiter = max(DELIMITERS, key=first.count)
-    reader = csv.reader(chain(blank, [first], found), delimiter=delimiter, strict=True)
-    line, empty = 1, True
+    empty = True
     try:
-        for cells in reader:
-            if cells and any(map(str.strip, cells)):
-                empty = False
-                yield line, cells
-            line = reader.line_num + 1
-    except csv.Error as error:
-        msg = f"from here on this is no table: {error}"
-        remedy = 'Look for a quotation mark (") that is opened and not closed.'
-        raise TableRefused([InputError(msg, file=file, line=line, remedy=remedy)]) from error
+        for row in cut_rows(lines, file):
+            empty = False
+            yield row
+    except NoTable as error:
+        raise TableRefused([error]) from error
     if empty:
         msg = "there is nothing in this table"
         remedy = "Start with a line of names, then one line each."

@@ -2,6 +2,8 @@
 
 import os
 import stat
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import BinaryIO, Final
 
@@ -60,6 +62,39 @@ def content(path: Path, most: int) -> bytes:
             remedy="See whether this is the right file.",
         )
     return found
+
+
+@contextmanager
+def refused(path: Path) -> Iterator[None]:
+    """Raise InputError with what to do next where a file cannot be read; what is InputError stays so.
+
+    >>> try:
+    ...     with refused(Path("kites.txt")):
+    ...         raise FileNotFoundError
+    ... except InputError as error:
+    ...     print(error.what)
+    there is no such file
+    """
+    try:
+        yield
+    except InputError:
+        raise
+    except FileNotFoundError:
+        msg = "there is no such file"
+        remedy = "See how the name is spelt and in which folder it is."
+        raise InputError(msg, file=str(path), remedy=remedy) from None
+    except OSError as error:
+        msg = f"the file cannot be read: {error.strerror or error}"
+        remedy = "See that it is a file and that you may read it."
+        raise InputError(msg, file=str(path), remedy=remedy) from error
+
+
+def no_text(path: Path, line: int, column: int | None = None) -> InputError:
+    """Return the refusal of a file whose bytes are no text from a place on."""
+    remedy = "Save it again as plain text (UTF-8)."
+    return InputError(
+        "the file is not plain text in UTF-8", file=str(path), line=line, column=column, remedy=remedy
+    )
 
 
 def _check(mode: int, path: Path) -> None:

@@ -6,7 +6,7 @@ from io import TextIOWrapper
 from pathlib import Path
 
 from onewhole.errors import InputError
-from onewhole.presses.named_file import opened
+from onewhole.presses.named_file import no_text, opened, refused
 
 #: Answers of four million pupils to twenty problems.
 LARGEST = 200_000_000
@@ -26,7 +26,7 @@ def table_lines(path: Path) -> Iterator[str]:
     """
     line = 0
     try:
-        with opened(path) as file:
+        with refused(path), opened(path) as file:
             if os.fstat(file.fileno()).st_size > LARGEST:
                 msg = "the file is too large to be a table of answers"
                 raise InputError(msg, file=str(path), remedy="See whether this is the right file.")
@@ -34,15 +34,5 @@ def table_lines(path: Path) -> Iterator[str]:
                 for text in texts:
                     line += 1
                     yield text
-    except FileNotFoundError:
-        msg = "there is no such file"
-        remedy = "See how the name is spelt and in which folder it is."
-        raise InputError(msg, file=str(path), remedy=remedy) from None
     except UnicodeDecodeError as error:
-        msg = "the file is not plain text in UTF-8"
-        remedy = "Save it again as plain text (UTF-8)."
-        raise InputError(msg, file=str(path), line=line + 1, remedy=remedy) from error
-    except OSError as error:
-        msg = f"the file cannot be read: {error.strerror or error}"
-        remedy = "See that it is a file and that you may read it."
-        raise InputError(msg, file=str(path), remedy=remedy) from error
+        raise no_text(path, line + 1) from error

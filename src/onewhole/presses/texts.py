@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from onewhole.errors import InputError
-from onewhole.presses.named_file import TooLarge, content
+from onewhole.presses.named_file import TooLarge, content, no_text, refused
 
 #: A sheet or the answers of a class are far smaller.
 LARGEST = 5_000_000
@@ -22,25 +22,13 @@ def read_text(path: Path) -> str:
     '1. 7 2/6 - 3 5/6'
     """
     try:
-        found = content(path, LARGEST)
+        with refused(path):
+            found = content(path, LARGEST)
     except TooLarge:
         msg = "the file is too large to be a sheet or the answers of a class"
         raise InputError(msg, file=str(path), remedy="See whether this is the right file.") from None
-    except FileNotFoundError:
-        msg = "there is no such file"
-        raise InputError(
-            msg, file=str(path), remedy="See how the name is spelt and in which folder it is."
-        ) from None
-    except OSError as error:
-        msg = f"the file cannot be read: {error.strerror or error}"
-        raise InputError(
-            msg, file=str(path), remedy="See that it is a file and that you may read it."
-        ) from error
     try:
         return found.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         before = found[: error.start].decode("utf-8-sig", errors="replace")
-        line, column = before.count("\n") + 1, len(before) - before.rfind("\n")
-        msg = "the file is not plain text in UTF-8"
-        remedy = "Save it again as plain text (UTF-8)."
-        raise InputError(msg, file=str(path), line=line, column=column, remedy=remedy) from error
+        raise no_text(path, before.count("\n") + 1, len(before) - before.rfind("\n")) from error

@@ -8,5 +8,6 @@
 :mod:`~.tokens`             typed text cut into pieces, each with its place
 :mod:`~.numerals`           reading one quantity as typed
 :mod:`~.reading`            reading whole statements, answers and chains
+:mod:`~.table_rows`         a typed table cut into rows of cells
 ==========================  ======================================================
 """

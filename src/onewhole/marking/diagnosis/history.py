@@ -53,15 +53,6 @@ class History:
         """Refuse shares that cannot be."""
         _check(self.shares, self.whole)
 
-    def holds(self, pattern: str) -> int:
-        """Return the share, in millionths, of the sets that contain a pattern.
-
-        >>> History(date(2026, 11, 24), {"A01": 600_000, "A01 A10": 300_000}).holds("A01")
-        900000
-        """
-        found = sum(share for key, share in self.shares.items() if pattern in key.split())
-        return found * MILLION // self.whole
-
     def rounded(self) -> "History":
         """Return the same in millionths, rounded down, with the small shares left out.
 

@@ -4,21 +4,21 @@ The text is untrusted. Every cell is text and nothing else: what looks like a fo
 what cannot be read as an answer is kept as written.
 """
 
-import csv
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from io import StringIO
+from itertools import islice
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.class_answers import ClassAnswers, PupilTexts, read_texts
 from onewhole.problems.problem import Problem
+from onewhole.statements.table_rows import NoTable, cut_rows
 
 PUPIL = "pupil"
 #: More than a whole grade of a school, and as many as are seated within seconds.
 MOST_PUPILS = 200
 #: The most mistakes that one refusal lists.
 MOST_TOLD = 20
-DELIMITERS = (",", ";", "\t")
 _MARK = "\N{ZERO WIDTH NO-BREAK SPACE}"  # the byte-order mark that some spreadsheets write first
 
 
@@ -101,28 +101,11 @@ def csv_rows(text: str, file: str | None, most: int) -> list[CsvRow]:
     Cutting ends with the first row beyond those that a file may have: ``most``, the header among them.
     Raises AnswersError for text that is no table.
     """
-    text = text.removeprefix(_MARK)
-    reader = csv.reader(StringIO(text, newline=""), delimiter=_delimiter(text), strict=True)
-    rows: list[CsvRow] = []
-    line = 1
+    lines = StringIO(text.removeprefix(_MARK), newline="")
     try:
-        for cells in reader:
-            if any(cell.strip() for cell in cells):
-                rows.append(CsvRow(line, cells))
-            if len(rows) > most:
-                break
-            line = reader.line_num + 1
-    except csv.Error as error:
-        msg = f"from here on this is no table: {error}"
-        remedy = 'Look for a quotation mark (") that is opened and not closed.'
-        raise AnswersError([InputError(msg, file=file, line=line, remedy=remedy)]) from error
-    return rows
-
-
-def _delimiter(text: str) -> str:
-    """Return the sign that divides the first line into the most cells; a comma where none does."""
-    first = next((line for line in text.splitlines() if line.strip()), "")
-    return max(DELIMITERS, key=first.count)
+        return [CsvRow(line, cells) for line, cells in islice(cut_rows(lines, file), most + 1)]
+    except NoTable as error:
+        raise AnswersError([error]) from error
 
 
 def _label(cell: str) -> str:
