@@ -8,6 +8,9 @@ from onewhole.errors import InputError
 
 DELIMITERS = (",", ";", "\t")
 
+#: Among so many lines the first one with a sign that divides is looked for.
+MOST_ABOVE = 20
+
 #: The line on which a row begins, counted from 1, and its cells.
 TableRow = tuple[int, list[str]]
 
@@ -19,21 +22,20 @@ class NoTable(InputError):
 def cut_rows(lines: Iterable[str], file: str | None = None) -> Iterator[TableRow]:
     r"""Give the rows that have something in them; ``lines`` have their ends.
 
-    Cells are divided by commas, semicolons or tabs, whichever the first line has most of. Raises NoTable with
-    the line from which the text is none.
+    Cells are divided by commas, semicolons or tabs, whichever the first line that has any has most of: a
+    title may stand above. Raises NoTable with the line from which the text is none.
 
     >>> list(cut_rows(["item;a;b\n", "\n", "1;1;0\n"]))
     [(1, ['item', 'a', 'b']), (3, ['1', '1', '0'])]
     """
     found = iter(lines)
-    blank: list[str] = []
-    first = ""
-    for first in found:
-        if first.strip():
+    above: list[str] = []
+    for one in found:
+        above.append(one)
+        if len(above) == MOST_ABOVE or any(map(one.count, DELIMITERS)):
             break
-        blank.append(first)
-    delimiter = max(DELIMITERS, key=first.count)
-    reader = csv.reader(chain(blank, [first], found), delimiter=delimiter, strict=True)
+    delimiter = max(DELIMITERS, key=above[-1].count) if above else DELIMITERS[0]
+    reader = csv.reader(chain(above, found), delimiter=delimiter, strict=True)
     line = 1
     try:
         for cells in reader:

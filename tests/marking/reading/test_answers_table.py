@@ -90,12 +90,12 @@ def test_a_long_list_of_mistakes_ends() -> None:
 
 def test_everything_that_is_wrong_is_told_at_once() -> None:
     """Nine faults in one table: each with line, column and what to do next, in the order of the file."""
-    text = "name,1,1,4,\nK01,a,b,c,d,e\nK01,1\n,2\n\n"
+    text = "answers,1,1,4,\nK01,a,b,c,d,e\nK01,1\n,2\n\n"
     with pytest.raises(AnswersError) as caught:
         read_answers(text, PAGE, "monday.csv")
     assert [str(one) for one in caught.value.refusals] == [
         (
-            "the first column must be “pupil”; here it is “name” (monday.csv, line 1, column 1). "
+            "the first column must be “pupil”; here it is “answers” (monday.csv, line 1, column 1). "
             "Call the first column pupil."
         ),
         "problem “1” has two columns, 2 and 3 (monday.csv, line 1, column 3). Keep one of them.",
@@ -180,3 +180,25 @@ def test_class_answers_check_themselves() -> None:
         ClassAnswers((asked,), (PupilAnswers("K01", ()),))
     with pytest.raises(ValueError, match="there twice"):
         ClassAnswers((), (PupilAnswers("K01", ()), PupilAnswers("K01", ())))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "pupil,1,2,3\nK01,a,b,c\n",
+        "Name,1,2,3\nK01,a,b,c\n",
+        "Code;Q1;2.;Problem 3\nK01;a;b;c\n",
+        "Homework 12\n\nStudent\t3\t2\t1\nK01\tc\tb\ta\n",
+    ],
+)
+def test_a_table_of_another_make_is_read_as_it_is_when_it_is_pasted(text: str) -> None:
+    """Other headings over the pupils, labels in any usual form, a title above."""
+    (row,) = read_answers(text, PAGE).pupils
+    assert (row.pupil, [one.text for one in row.written]) == ("K01", ["a", "b", "c"])
+
+
+@pytest.mark.parametrize("text", ["1,2,3\na,b,c\n", "K01,a,b,c\nK02,a,b,c\n", "Name,K01\n1,a\n2,b\n3,c\n"])
+def test_a_table_that_is_not_sure_is_refused(text: str) -> None:
+    """Nothing is guessed where nobody can be asked."""
+    with pytest.raises(AnswersError):
+        read_answers(text, PAGE)

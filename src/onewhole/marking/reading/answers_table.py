@@ -11,6 +11,9 @@ from itertools import islice
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.class_answers import ClassAnswers, PupilTexts, read_texts
+from onewhole.marking.reading.tables.labels import match_label
+from onewhole.marking.reading.tables.layout import find_layout
+from onewhole.marking.reading.tables.table_cell import table_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.table_rows import NoTable, cut_rows
 
@@ -54,9 +57,11 @@ class AnswersError(InputError):
 def read_answers(text: str, problems: Sequence[Problem], file: str | None = None) -> ClassAnswers:
     r"""Read the answers of a class.
 
-    The first column is called ``pupil``, the others carry the labels of the problems in any order. Cells are
-    divided by commas, semicolons or tabs, whichever the first line uses. A row that ends early leaves the
-    rest blank; an empty row, and an empty column without a label, is left out. Raises AnswersError with every
+    The first column is called ``pupil``, or as pupils are called in tables (name, code, student), the others
+    carry the labels of the problems in any order and any usual form, as in a table that is pasted
+    (:mod:`onewhole.marking.reading.tables`); lines above that are a title. Cells are divided by commas,
+    semicolons or tabs, whichever the first line with any of them uses. A row that ends early leaves the rest
+    blank; an empty row, and an empty column without a label, is left out. Raises AnswersError with every
     reason at once: a column that is missing, unknown or there twice, a row that is too long, a pupil that is
     missing or there twice, text that is no table, more than 200 pupils.
 
@@ -74,6 +79,7 @@ def read_answers(text: str, problems: Sequence[Problem], file: str | None = None
         msg = "there are no answers here"
         remedy = "Start with the line: pupil,1,2,3 and so on, then one line a pupil."
         raise AnswersError([InputError(msg, file=file, line=1, remedy=remedy)])
+    rows = _headed(rows, problems)
     refusals = [*_header_refusals(rows, problems, file), *_row_refusals(rows, file)]
     if refusals:
         raise AnswersError(sorted(refusals, key=lambda refused: refused.line or 0))
@@ -106,6 +112,18 @@ def csv_rows(text: str, file: str | None, most: int) -> list[CsvRow]:
         return [CsvRow(line, cells) for line, cells in islice(cut_rows(lines, file), most + 1)]
     except NoTable as error:
         raise AnswersError([error]) from error
+
+
+def _headed(rows: list[CsvRow], problems: Sequence[Problem]) -> list[CsvRow]:
+    """Return the rows from the labels on, these as the page has them, where it is sure which line that is."""
+    at = 0
+    if rows[0].cells[0].strip().casefold() != PUPIL:
+        found = find_layout(table_of([row.cells for row in rows]), (), problems)
+        if found.heading is None or found.doubtful or found.turned or found.pupils != (0,):
+            return rows
+        at = found.heading
+    labels = [match_label(cell, problems) or cell for cell in rows[at].cells[1:]]
+    return [CsvRow(rows[at].line, [PUPIL, *labels]), *rows[at + 1 :]]
 
 
 def _label(cell: str) -> str:

@@ -103,9 +103,9 @@ def _heading(
 ) -> tuple[int | None, bool]:
     """Return the row of labels above the pupils, and whether it may be a row of answers.
 
-    Without a label it is the nearest row above them that is headed as pupils are.
+    A row that is headed as pupils are goes before others, then the one with the most labels, then the first.
     """
-    best: tuple[int, int] | None = None
+    best: tuple[int, tuple[bool, int]] | None = None
     for row in range(min(first_hit, len(table))):
         texts = [table[row][at].plain for at in beside if table[row][at].plain]
         labels = [label for text in texts if (label := match_label(text, problems)) is not None]
@@ -117,8 +117,9 @@ def _heading(
         few = looks_like_code(corner) or 2 * len(labels) < len(texts) - 1
         if few and not (corner and is_headed):
             continue
-        if best is None or count >= best[1]:
-            best = row, count
+        rank = bool(corner) and is_headed, count
+        if best is None or rank > best[1]:
+            best = row, rank
     if best is None:
         return None, False
     row = best[0]
