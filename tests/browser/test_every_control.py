@@ -20,6 +20,7 @@ PAGES = (
     "/mine/1/week",
     "/mine/1/class",
     "/mine/1/class/days",
+    "/mine/1/scores",
     "/mine/1/printing",
     "/mine/keep",
     "/mine/keep/check",

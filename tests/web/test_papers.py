@@ -1,7 +1,7 @@
 """Papers of a night and the days of pupils, asked without a browser."""
 
 import json
-from datetime import date
+from datetime import date, timedelta
 
 from onewhole.desk.classes.class_records import set_night
 from tests.kit.doors import NOW, Opened
@@ -44,3 +44,30 @@ def test_a_night_that_nobody_got_says_so(door: Opened) -> None:
     door.post(f"{NIGHT}/papers", code="K01", said="no page", saw="here")
     assert "Nobody got this page" in door.get(f"{NIGHT}/marking").text
     assert door.get(f"{NIGHT}/tomorrow").status == 422
+
+
+def test_scores_are_shown_and_saved(door: Opened) -> None:
+    """On the page of a night, of three weeks, and as files that a browser saves under names of their own."""
+    door.post("/welcome", name="Room 12", pupils="", names="Ada\n<b>Bo</b>")
+    book = door.door.books["mine"]
+    for typed in (SHEET, "title: Others\n1. 52 - 27\n"):
+        set_night(book, 1, typed, NOW.date() - timedelta(days=1), NOW)
+    cells = [["K01", "1", "4 7/8", ""], ["K01", "2", "5", ""], ["K02", "1", "=1/2", ""]]
+    assert door.post(f"{NIGHT}/marking/keep", cells=json.dumps(cells)).status == 200
+    assert "1 of 2" in door.get(f"{NIGHT}/papers").text
+    page = door.get("/mine/1/scores").text
+    assert "1 of 2" in page
+    assert page.count("not here yet") == 2
+    assert "<b>Bo" not in page
+    for address, names in (
+        (f"{NIGHT}/papers/scores", "scores-2026-08-31-page-1"),
+        ("/mine/1/scores/scores", "scores-2026-08-17-to-2026-09-01"),
+    ):
+        for ending, begins in (("csv", b'\xef\xbb\xbf"Code"'), ("xlsx", b"PK")):
+            came = door.client.get(f"{address}.{ending}")
+            assert came.content.startswith(begins)
+            assert came.headers["content-disposition"].endswith(f"{names}.{ending}")
+    assert "'=1/2" in door.get(f"{NIGHT}/papers/scores.csv").text
+    assert "No page was set" in door.get("/mine/1/scores?from=2026-01-01&to=2026-01-02").text
+    for wrong in ("from=2026-09-02&to=2026-09-01", "from=soon", "to=0001-01-01"):
+        assert door.get(f"/mine/1/scores?{wrong}").status == 422

@@ -16,6 +16,7 @@ from onewhole.web.pages import (
     pupil,
     reading,
     recording,
+    scores,
     start,
     tomorrow,
     walkthrough,
@@ -92,6 +93,8 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
         use=FileUse.TRANSACTION,
     ),
     PageRoute("GET", "/papers", papers.look),
+    PageRoute("GET", "/papers/scores.csv", papers.as_csv),
+    PageRoute("GET", "/papers/scores.xlsx", papers.as_xlsx),
     PageRoute("POST", "/papers", papers.keep, fields=("code", "said", "saw"), use=FileUse.TRANSACTION),
     PageRoute("POST", "/papers/for", papers.give, fields=("whom", "saw"), use=FileUse.TRANSACTION),
     PageRoute("GET", "/walkthrough", walkthrough.look),
@@ -124,6 +127,9 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute(
         "POST", "/class/names", class_page.name, fields=("code", "name", "saw"), use=FileUse.TRANSACTION
     ),
+    PageRoute("GET", "/scores", scores.look),
+    PageRoute("GET", "/scores/scores.csv", scores.as_csv),
+    PageRoute("GET", "/scores/scores.xlsx", scores.as_xlsx),
     PageRoute("GET", "/class/days", class_days.look),
     PageRoute(
         "POST",

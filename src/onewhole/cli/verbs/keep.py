@@ -13,6 +13,7 @@ import typer
 
 from onewhole.cli.checked import checked, checked_after_restoring, checked_copy, mended
 from onewhole.cli.clock import now
+from onewhole.cli.days import day_in
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
@@ -324,12 +325,7 @@ def _child(code: str) -> str:
 
 
 def _day(text: str) -> date:
-    try:
-        return date.fromisoformat(text)
-    except ValueError as error:
-        raise InputError(
-            f"“{text[:40]}” is not a day", remedy="Write it as 2027-06-30, or write never."
-        ) from error
+    return day_in(text, also=", or write never")
 
 
 def _told(found: tuple[int, tuple[str, ...]]) -> int:

@@ -19,7 +19,7 @@ from onewhole.marking.reading.mark import PupilMarks, Verdict
 from onewhole.notations.sentences.text import text_of
 
 #: The letters under which verdicts are stored.
-_LETTERS = {
+LETTERS = {
     Verdict.RIGHT: "r",
     Verdict.FORM: "f",
     Verdict.WRONG: "w",
@@ -127,7 +127,7 @@ def summary_text(page: NightPage, marked: Marked, aside: frozenset[str] = frozen
     pupils = {
         pupil.pupil: PupilSummary(
             pupil.pupil,
-            "".join(_LETTERS[mark.verdict] for mark in pupil.marks),
+            "".join(LETTERS[mark.verdict] for mark in pupil.marks),
             {mark.label: mark.fits for mark in pupil.marks if mark.fits},
             found.status if found.recorded else found.status_unnamed,
             found.patterns if found.recorded else (),

@@ -1,10 +1,13 @@
 """Papers of a night: who got the page, who was absent or excused, whose paper is late, who owes one."""
 
+from onewhole.desk.classes.class_records import night_page
 from onewhole.desk.classes.page_for import give_page_to, groups_now, meant
 from onewhole.desk.classes.papers import PaperChoice, keep_papers, papers
+from onewhole.desk.classes.score_tables import XLSX, night_csv, night_xlsx
+from onewhole.desk.classes.scores import night_scores
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
-from onewhole.web.http.response import HtmlPage, Redirect, refused_status
+from onewhole.web.http.response import Content, HtmlPage, Redirect, refused_status
 
 #: Every word says who wrote it; the door knows one teacher.
 BY = "teacher"
@@ -51,6 +54,26 @@ def give(request: PageRequest) -> HtmlPage | Redirect:
     return Redirect(f"{request.at('papers.look')}?kept=yes")
 
 
+def as_csv(request: PageRequest) -> Content:
+    """Give the scores and answers as CSV; the mark at its start tells a spreadsheet that it is UTF-8."""
+    room, night = request.number("room"), request.number("night")
+    text = "\ufeff" + night_csv(request.book, room, night)
+    return Content(text.encode(), "text/csv; charset=utf-8", f"{_file(request)}.csv")
+
+
+def as_xlsx(request: PageRequest) -> Content:
+    """Give the same as a workbook."""
+    room, night = request.number("room"), request.number("night")
+    made = night_xlsx(request.book, room, night, request.app.now())
+    return Content(made, XLSX, f"{_file(request)}.xlsx")
+
+
+def _file(request: PageRequest) -> str:
+    """Return what a saved table is called: two pages of one day have two names."""
+    night = night_page(request.book, request.number("room"), request.number("night")).night
+    return f"scores-{night.day.isoformat()}-page-{night.number}"
+
+
 def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     found = papers(request.book, request.number("room"), request.number("night"))
     chosen = {row.pupil.code: row.choice.value for row in found.rows}
@@ -61,6 +84,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
         "papers": found,
         "page": found.page,
         "chosen": chosen,
+        "scores": night_scores(request.book, request.number("room"), request.number("night")).of,
         "whom": request.field("whom", ""),
         "Choice": PaperChoice,
         "refused": refused,

@@ -1,0 +1,52 @@
+"""Scores: right of tried for each pupil and night, and who still owes a paper."""
+
+from datetime import date, timedelta
+
+from onewhole.desk.classes.score_tables import XLSX, paper_called, range_csv, range_xlsx
+from onewhole.desk.classes.scores import owed_in, scores
+from onewhole.desk.classes.week import SHOWN, monday
+from onewhole.errors import InputError
+from onewhole.web.http.request import PageRequest, day_typed
+from onewhole.web.http.response import Content, HtmlPage
+
+
+def look(request: PageRequest) -> HtmlPage:
+    """Show the scores of three weeks, or of those from one day to another."""
+    first, last = _days(request)
+    found = scores(request.book, request.number("room"), first, last)
+    return HtmlPage(
+        "scores.html",
+        {
+            "scores": found,
+            "first": first,
+            "last": last,
+            "owed": owed_in(found, request.app.today()),
+            "called": paper_called,
+            "asked": f"?from={first.isoformat()}&to={last.isoformat()}",
+        },
+    )
+
+
+def as_csv(request: PageRequest) -> Content:
+    """Give the same as CSV; the mark at its start tells a spreadsheet that it is UTF-8."""
+    first, last = _days(request)
+    text = "\ufeff" + range_csv(request.book, request.number("room"), first, last)
+    return Content(text.encode(), "text/csv; charset=utf-8", f"scores-{first}-to-{last}.csv")
+
+
+def as_xlsx(request: PageRequest) -> Content:
+    """Give the same as a workbook."""
+    first, last = _days(request)
+    made = range_xlsx(request.book, request.number("room"), first, last, request.app.now())
+    return Content(made, XLSX, f"scores-{first}-to-{last}.xlsx")
+
+
+def _days(request: PageRequest) -> tuple[date, date]:
+    """Return the first and the last day that are asked for. Raises InputError."""
+    today = request.app.today()
+    last = day_typed(request.query["to"]) if request.query.get("to") else today
+    usual = monday(min(last, today)) - timedelta(weeks=SHOWN - 1)
+    first = day_typed(request.query["from"]) if request.query.get("from") else usual
+    if last < first:
+        raise InputError("The last day is before the first", remedy="Change one of the two days.")
+    return first, last
