@@ -6,7 +6,7 @@ from datetime import date, datetime, timedelta
 from enum import Enum, auto
 
 from onewhole.desk.classes.bring_back import HOW, WHY, BringBack, bring_back
-from onewhole.desk.classes.class_records import NightPage, night_pages, room
+from onewhole.desk.classes.class_records import Classroom, NightPage, night_pages, room
 from onewhole.desk.classes.every_night import LONGEST_SOUGHT, EveryNight, as_sought, every_night, nights_found
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.practised import practised
@@ -50,7 +50,8 @@ class Next(Enum):
 class WeekNight:
     """A night in its week. ``marked`` of the ``pupils`` whose paper is waited for have an answer.
 
-    ``steps`` are those taken; ``got`` is how many got the page, of ``in_class``.
+    ``steps`` are those taken; ``got`` is how many got the page, of ``in_class``. ``owed`` are those,
+    as the teacher knows them, whose paper is not here while others are: none of whom before the day is over.
     """
 
     number: int
@@ -64,6 +65,7 @@ class WeekNight:
     today: date
     got: int
     in_class: int
+    owed: tuple[str, ...] = ()
 
     @property
     def is_marked(self) -> bool:
@@ -126,7 +128,7 @@ def week(
 
 
 def _week(book: Store, room_number: int, today: date, around: date | None, sought: str) -> Weeks:
-    room(book, room_number)
+    here = room(book, room_number)
     found = night_pages(book, room_number)
     every, mondays = every_night(found), {monday(page.night.day) for page in found}
     last = monday(around or today)
@@ -140,10 +142,11 @@ def _week(book: Store, room_number: int, today: date, around: date | None, sough
     rows = [
         _night(
             page,
+            here,
             who[page.night.number],
             wrote.get(page.night.number, frozenset()),
             steps.get(page.night.number, {}),
-            today,
+            today=today,
         )
         for page in nights
     ]
@@ -177,21 +180,26 @@ def _of(rows: Sequence[WeekNight], of: date) -> tuple[WeekNight, ...]:
 
 def _night(
     page: NightPage,
+    here: Classroom,
     who: Roster,
     wrote: frozenset[str],
     steps: Mapping[NightStep, datetime],
+    *,
     today: date,
 ) -> WeekNight:
+    awaited = who.awaited(wrote)
+    owed = tuple(here.shown(code) for code in awaited if code not in wrote)
     return WeekNight(
         page.night.number,
         page.night.day,
         page.name,
         page.kept.number,
         len(page.sheet.problems),
-        len(who.awaited(wrote)),
+        len(awaited),
         len(wrote),
         frozenset(steps),
         today,
         len(who.marked(wrote)),
         len(who.in_class),
+        owed if wrote and page.night.day < today else (),
     )
