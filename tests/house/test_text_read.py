@@ -44,6 +44,8 @@ READERS = {
     "desk/classes/every_night.py": "a date or part of a title that a teacher looks for",
     "desk/classes/night_summary.py": KEPT,
     "desk/classes/page_for.py": "what a teacher types: groups, codes and names",
+    "cli/verbs/papers.py": "a code and a day typed at the terminal",
+    "presses/workbook_writing.py": "signs that XML cannot hold",
     "desk/classes/pupil_codes.py": "typed codes and names of pupils",
     "desk/keep/damage_told.py": SIZE,
     "desk/keep/place.py": NAME,

@@ -7,7 +7,6 @@ from pathlib import Path
 from onewhole.desk.classes.class_records import (
     Classroom,
     NightPage,
-    Store,
     night_page,
     room,
 )
@@ -18,6 +17,7 @@ from onewhole.desk.pupil.csv_cells import csv_text
 from onewhole.presses.files import write
 from onewhole.presses.workbook_writing import TableCell, TableSheet, workbook_bytes
 from onewhole.store.answers import answers_of
+from onewhole.store.opening import Store
 
 __all__ = ["XLSX", "night_csv", "night_xlsx", "paper_called", "put_table", "range_csv", "range_xlsx"]
 

@@ -7,7 +7,6 @@ from datetime import date
 from onewhole.desk.classes.class_records import (
     Classroom,
     NightPage,
-    Store,
     night_page,
     night_pages,
     room,
@@ -21,6 +20,7 @@ from onewhole.desk.marking.verdicts import judged
 from onewhole.marking.reading.class_answers import PupilTexts
 from onewhole.store.classes import Pupil
 from onewhole.store.marked import answered
+from onewhole.store.opening import Store
 
 __all__ = ["NightScores", "Owed", "Score", "Scores", "night_scores", "owed_in", "scores"]
 
