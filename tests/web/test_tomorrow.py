@@ -5,6 +5,7 @@ import re
 from collections.abc import Iterator
 from html import unescape
 from pathlib import Path
+from urllib.parse import unquote
 
 import pytest
 
@@ -112,7 +113,10 @@ def test_the_pages_are_made_as_long_work_and_given_as_pdf(door: Opened) -> None:
     assert started.status == 303
     assert "pages are ready to print." in ended(door, started.goes)
     assert f'href="{PLACE}/paper/morning"' in door.get(PLACE).text
-    assert door.get(f"{PLACE}/paper/morning").content.startswith(b"%PDF")
+    came = door.client.get(f"{PLACE}/paper/together")
+    assert came.content.startswith(b"%PDF")
+    how, _, name = came.headers["content-disposition"].partition("; filename*=UTF-8''")
+    assert (how, unquote(name).endswith(", Everything in one file.pdf")) == ("inline", True)
     key = morning(door.door.books["mine"], 1, 2).cards[-2].key
     door.post(f"{PLACE}/move", code="K05", key=key, saw="")
     assert door.get(f"{PLACE}/paper/morning").status == 404

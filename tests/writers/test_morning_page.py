@@ -169,3 +169,51 @@ def test_a_negative_item_asks_to_look_at_the_key() -> None:
     data: Any = page_of(mark("1. 3 - 2\n2. 4 - 3\n3. 5 - 4", answers)).data
     assert "Look at the key of" in data["evidence"]
     assert "3" in data["evidence"].partition("key of")[2]
+
+
+def test_names_stay_on_the_page() -> None:
+    """Four names between others, a letter longer in each group: where they just fit into the card, too."""
+    data: dict[str, Any] = morning("letter", "ordinary").data
+    card = next(group for group in data["groups"] if len(group["ideas"]) == 1)
+    groups = [
+        card
+        | {
+            "name": f"Larks {letters}",
+            "ideas": [
+                {
+                    "idea": "",
+                    "ask": "",
+                    "pupils": [
+                        {"who": ["K04 Daniel"], "labels": "blank 11"},
+                        {
+                            "who": ["K12 Lucia", "K13 Mateo", "K17 Quentin", f"K20 Tam{'i' * letters}ka"],
+                            "labels": "",
+                        },
+                        {"who": ["K14 Nadia"], "labels": "unread 4"},
+                    ],
+                }
+            ],
+        }
+        for letters in (*range(8), *range(8))
+    ]
+    page = made(Printed("morning", data | {"groups": groups, "first": []}))
+    assert max(box.right for box in pdf.signs(page)) <= 215.9 - 15 + 0.1
+    assert plain(" ".join(pdf.words(page))).count("K17 Quentin") == 16
+
+
+def test_the_teacher_sees_names_where_they_are_known() -> None:
+    """Beside the code, whoever is seen first and in every group; without any, the code alone."""
+    found = marked()
+    first = see_first(found.marks.pupils, found.findings, found.groups)
+    page = morning_page(
+        found.worked,
+        found.marks,
+        found.findings,
+        found.groups,
+        items=found.items,
+        first=first,
+        shown=lambda code: f"{code} Ada" if code == first[0].pupil else code,
+    )
+    words = repr(page.data)
+    assert words.count(f"'{first[0].pupil} Ada'") == 2
+    assert f"'{first[0].pupil}'" not in words

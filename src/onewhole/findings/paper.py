@@ -32,5 +32,10 @@ class PracticeKey:
     """The key of the practice pages."""
 
 
+@dataclass(frozen=True, slots=True)
+class EveryPaper:
+    """All of these pages in one file, the practice pages as often as a group has pupils."""
+
+
 #: Every page that is printed for tomorrow.
-TomorrowPaper = MorningPaper | TalksPaper | GroupPractice | PupilPractice | PracticeKey
+TomorrowPaper = EveryPaper | MorningPaper | TalksPaper | GroupPractice | PupilPractice | PracticeKey

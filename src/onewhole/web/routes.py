@@ -51,7 +51,7 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute(
         "POST", "/tomorrow/asked/back", tomorrow.unask, fields=("code", "line"), use=FileUse.TRANSACTION
     ),
-    PageRoute("POST", "/tomorrow/paper", tomorrow.paper, fields=("every",)),
+    PageRoute("POST", "/tomorrow/paper", tomorrow.paper, fields=("every", "copies")),
     PageRoute("GET", "/tomorrow/paper/{sheet}", tomorrow.sheet),
     PageRoute("GET", "/marking", marking.look),
     PageRoute("GET", "/marking/now", marking.now),

@@ -1,6 +1,6 @@
 """The teacher's morning page: whom to see first, the groups, and what all of it rests on."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import assert_never
 
@@ -59,16 +59,18 @@ def morning_page(
     items: Sequence[ProblemStats],
     first: Sequence[SeeFirst],
     meets: int = MEETS,
+    shown: Callable[[str], str] = str,
 ) -> Printed:
-    """Return the morning page; it is for the teacher's eyes and shows pupil codes as they were given.
+    """Return the morning page; it is for the teacher's eyes.
 
-    ``meets`` is how many groups the teacher can meet.
+    ``meets`` is how many groups the teacher can meet, ``shown`` how the teacher knows a pupil, by the code.
     """
     night = _Night(
         worked,
         marks,
         {pupil.pupil: pupil for pupil in marks.pupils},
         {found.pupil: found for found in findings},
+        shown,
     )
     data = frame(worked.header, title="This morning", small=named(worked.header))
     data |= {
@@ -92,6 +94,7 @@ class _Night:
     marks: ClassMarks
     pupils: dict[str, PupilMarks]
     findings: dict[str, Finding]
+    shown: Callable[[str], str]
 
     def runs(self, labels: Sequence[str]) -> str:
         """Write labels in few characters."""
@@ -117,7 +120,7 @@ def _first(one: SeeFirst, night: _Night) -> Json:
     because = _why_first(one.because, night)
     written = next(mark.written for mark in night.pupils[one.pupil].marks if mark.label == one.ask_about)
     return {
-        "who": one.pupil,
+        "who": night.shown(one.pupil),
         "because": because,
         "label": f"{one.ask_about}.",
         "ask": formula(night.worked.labelled[one.ask_about].statement),
@@ -189,7 +192,7 @@ def _placed(pupils: Sequence[str], group: Group, night: _Night) -> list[Json]:
     """Return pupils of a group with the labels that put them there; those with the same ones together."""
     found: dict[str, list[str]] = {}
     for pupil in pupils:
-        found.setdefault(_because(pupil, group.place, night), []).append(pupil)
+        found.setdefault(_because(pupil, group.place, night), []).append(night.shown(pupil))
     return [{"who": who, "labels": because} for because, who in found.items()]
 
 

@@ -1,6 +1,6 @@
 """The page for the talks of the morning: for each pupil seen first all that the answers may show."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
 
 from onewhole.languages.english.words import ClassWords
@@ -19,13 +19,19 @@ from onewhole.writers.report_words import asked_of, beside, found, says, talked
 FOOTER = "For the teacher only. A hint for a talk, never a label."
 
 
-def talks_page(header: Header, reports: Sequence[Report], until: date | None = None) -> Printed:
+def talks_page(
+    header: Header,
+    reports: Sequence[Report],
+    until: date | None = None,
+    shown: Callable[[str], str] = str,
+) -> Printed:
     """Return the page with the reports of the pupils seen first; the caution stands at its head and foot.
 
-    It is for the teacher's eyes. Answers that can show nothing are named in a line and have no row.
+    It is for the teacher's eyes; ``shown`` is how the teacher knows a pupil, by the code. Answers that can
+    show nothing are named in a line and have no row.
     """
     data = frame(header, title="Talks this morning", small=named(header))
-    talks = [_talk(report, until, header.words) for report in reports]
+    talks = [_talk(report, until, header.words) | {"who": shown(report.pupil)} for report in reports]
     return Printed("talks", data | {"caution": CAUTION, "footer": FOOTER, "talks": talks})
 
 
@@ -35,7 +41,6 @@ def _talk(report: Report, until: date | None, words: ClassWords) -> Json:
         row.mark.label for row in report.rows if row not in shown and row.mark.verdict is not Verdict.BLANK
     ]
     talk: Json = {
-        "who": report.pupil,
         "found": list(found(report)),
         "rows": [_row(row, report) for row in shown],
         "beside": [*beside(report), *talked(report)],

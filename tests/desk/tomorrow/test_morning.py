@@ -4,13 +4,16 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes.class_list import name_pupils
 from onewhole.desk.classes.class_records import NotThere, Store, open_book
 from onewhole.desk.tomorrow.morning import Card, Morning, Seat, morning
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.tomorrow.moving import move, set_aside
 from onewhole.errors import InputError
 from onewhole.store.steps import NightStep, steps_of
+from tests.kit import pdf
 from tests.kit.club import NOW, ROWS, small_club
+from tests.kit.pages import plain
 
 
 @pytest.fixture
@@ -139,6 +142,28 @@ def test_a_finding_set_aside_is_marked_and_keeps_its_evidence(book: Store) -> No
     assert morning(book, 1, 2) == before
 
 
+def test_one_file_holds_everything_that_tomorrow_is_printed(book: Store, tmp_path: Path) -> None:
+    """The teacher's pages first, with names; then practice for every pupil of a group, without any."""
+    name_pupils(book, 1, {"K01": "Ada Delta"}, {"K01": ""})
+    made: dict[bool, list[str]] = {}
+    for copies in (True, False):
+        folder = tmp_path / f"{copies}"
+        print_morning(book, 1, 2, folder=folder, when=NOW, progress=lambda *_: None, copies=copies)
+        content = printed_page(folder, morning(book, 1, 2).stamp, "together").read_bytes()
+        made[copies] = [plain(text) for text in pdf.words(content)]
+        for file, called in printed_pages(folder, morning(book, 1, 2).stamp):
+            alone = pdf.words(printed_page(folder, morning(book, 1, 2).stamp, file).read_bytes())
+            assert any("Ada Delta" in text for text in alone) == (file in {"together", "morning", "talks"}), (
+                called
+            )
+    for card in morning(book, 1, 2).cards:
+        begins = f"{card.name}: "
+        for copies, count in ((True, len(card.seats)), (False, 1)):
+            assert sum(begins in text and "Date" in text for text in made[copies]) == count, card.name
+    assert "This morning" in made[True][0]
+    assert "Ada Delta" not in " ".join(text for text in made[True] if "Date" in text)
+
+
 def test_the_pages_are_printed_with_the_moves_in_them(book: Store, tmp_path: Path) -> None:
     """Each page is a PDF, the night is kept as regrouped, and older pages are put away."""
     folder = tmp_path / "made"
@@ -146,7 +171,7 @@ def test_the_pages_are_printed_with_the_moves_in_them(book: Store, tmp_path: Pat
     print_morning(book, 1, 2, folder=folder, when=NOW, progress=lambda *done: told.append(done))
     first = morning(book, 1, 2)
     names = [name for name, _ in printed_pages(folder, first.stamp)]
-    assert names[0] == "morning"
+    assert names[:2] == ["together", "morning"]
     assert {f"practice-{card.name.casefold()}" for card in first.cards} <= set(names)
     assert printed_page(folder, first.stamp, "morning").read_bytes().startswith(b"%PDF")
     assert told[-1] == (len(names) - 1, len(names))

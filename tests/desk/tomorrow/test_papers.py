@@ -4,11 +4,19 @@ import pytest
 
 from onewhole.desk.tomorrow.papers import TomorrowPage, papers_text, read_papers
 from onewhole.errors import Fault
-from onewhole.findings.paper import GroupPractice, MorningPaper, PracticeKey, PupilPractice, TalksPaper
+from onewhole.findings.paper import (
+    EveryPaper,
+    GroupPractice,
+    MorningPaper,
+    PracticeKey,
+    PupilPractice,
+    TalksPaper,
+)
 from onewhole.languages.english.papers import paper_called
 from onewhole.notations.sentences.text import text_of
 
 PAPERS = (
+    (TomorrowPage("together", EveryPaper()), "Everything in one file"),
     (TomorrowPage("morning", MorningPaper()), "Morning page"),
     (TomorrowPage("talks", TalksPaper()), "Talks"),
     (TomorrowPage("practice-larks-2", GroupPractice("Larks 2")), "Practice for Larks 2"),

@@ -113,7 +113,7 @@ class DataPlace(Enum):
         Erasing.TAKEN_AWAY,
     )
     TOMORROW = _file(
-        "tomorrow's pages: whom to see, groups, talks, practice",
+        "tomorrow's pages: whom to see, groups, talks, with codes and names; practice, without names",
         "room12-made/mine/night-3/tomorrow/8b1f/morning.pdf",
         re.compile(rf"{_NIGHT}/tomorrow/.+"),
         HowHeld.MADE,

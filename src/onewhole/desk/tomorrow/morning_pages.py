@@ -1,28 +1,42 @@
 """Tomorrow's pages on paper: the morning page, the talks, practice pages with their key."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
 from shutil import rmtree
+from typing import assert_never
 
-from onewhole.desk.classes.class_records import night_pages
+from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.pupils_due import pupils_due
 from onewhole.desk.page.class_prints import prints_of
-from onewhole.desk.page.print_pages import pressed
+from onewhole.desk.page.print_pages import TOGETHER, pressed
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
 from onewhole.desk.tomorrow.morning import fingerprint
-from onewhole.desk.tomorrow.papers import papers_text, read_papers
+from onewhole.desk.tomorrow.papers import TomorrowPage, papers_text, read_papers
 from onewhole.desk.tomorrow.plan import plan_pages
 from onewhole.desk.tomorrow.practice_pages import Tomorrow
+from onewhole.desk.tomorrow.printed_names import printed_names
+from onewhole.findings.paper import (
+    EveryPaper,
+    GroupPractice,
+    MorningPaper,
+    PracticeKey,
+    PupilPractice,
+    TalksPaper,
+)
 from onewhole.languages.english.papers import paper_called
 from onewhole.notations.sentences.text import text_of
 from onewhole.presses.folders import made as made_folder
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import Header
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 from onewhole.store.steps import NightStep, keep_step
+from onewhole.writers.frame import UNTITLED
+from onewhole.writers.joined import joined
+from onewhole.writers.printed import Printed
 
 #: A problem comes back from so many nights before; our own.
 COME_BACK_FROM = 5
@@ -41,8 +55,12 @@ def print_morning(
     when: datetime,
     progress: Progress,
     every_pupil: bool = False,
+    copies: bool = True,
 ) -> tuple[Made, ...]:
     """Print tomorrow's pages, the teacher's moves in them, into a folder of their own under ``folder``.
+
+    The first file holds them all: the teacher's own, with the names of the class, then the practice pages,
+    which carry no name; with ``copies`` each as often as its group has pupils.
 
     The folder's name is the night's :func:`~.morning.fingerprint`; it is written whole. The night is then
     kept as regrouped. ``progress`` is told the pages done, of how many. Raises PressError, FileRefused,
@@ -52,7 +70,12 @@ def print_morning(
     codes = tuple(one.pupil for one in found.marked.findings) if every_pupil else ()
     progress(0, 0)
     earlier, due = _earlier(book, room_number, night_number), pupils_due(book, room_number, night_number)
-    pages = plan_pages(found.marked, Tomorrow(codes, earlier, due=due, fit=prints_of(book, room_number).fit))
+    prints = prints_of(book, room_number)
+    asked = Tomorrow(codes, earlier, due=due, fit=prints.fit)
+    pages = plan_pages(found.marked, asked, printed_names(room(book, room_number), when))
+    many = {group.name: len(group.pupils) for group in found.marked.groups} if copies else {}
+    whole = _together(pages, many, found.page.sheet.header, both_sides=prints.both_sides)
+    pages = ((TomorrowPage(TOGETHER, EveryPaper()), whole), *pages)
     ready: list[Ready] = []
     for at, (paper, page) in enumerate(pages):
         progress(at, len(pages))
@@ -65,6 +88,30 @@ def print_morning(
     _put_away(folder, there)
     keep_step(book, night_number, NightStep.REGROUPED, when)
     return tuple(printed)
+
+
+def _together(
+    pages: Iterable[tuple[TomorrowPage, Printed]],
+    many: Mapping[str, int],
+    header: Header,
+    *,
+    both_sides: bool,
+) -> Printed:
+    """Return all pages in one file, the teacher's first; ``many`` says how many copies a group needs."""
+    own: list[tuple[Printed, int]] = []
+    handed_out: list[tuple[Printed, int]] = []
+    for paper, page in pages:
+        match paper.which:
+            case GroupPractice(group):
+                handed_out.append((page, many.get(group, 1)))
+            case PupilPractice():
+                handed_out.append((page, 1))
+            case EveryPaper() | MorningPaper() | TalksPaper() | PracticeKey():
+                own.append((page, 1))
+            case _:
+                assert_never(paper.which)
+    title = f"{header.title or UNTITLED}, for tomorrow"
+    return joined([*own, *handed_out], header, title=title, both_sides=both_sides)
 
 
 def printed_pages(folder: Path, named: str) -> tuple[tuple[str, str], ...]:

@@ -8,6 +8,7 @@ import msgspec
 
 from onewhole.errors import Fault
 from onewhole.findings.paper import (
+    EveryPaper,
     GroupPractice,
     MorningPaper,
     PracticeKey,
@@ -16,7 +17,7 @@ from onewhole.findings.paper import (
     TomorrowPaper,
 )
 
-Key = Literal["morning", "talks", "group", "pupil", "key"]
+Key = Literal["every", "morning", "talks", "group", "pupil", "key"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +53,8 @@ def read_papers(text: str) -> tuple[TomorrowPage, ...]:
 
 def _key(paper: TomorrowPaper) -> tuple[Key, str]:
     match paper:
+        case EveryPaper():
+            return "every", ""
         case MorningPaper():
             return "morning", ""
         case TalksPaper():
@@ -68,6 +71,8 @@ def _key(paper: TomorrowPaper) -> tuple[Key, str]:
 
 def _paper(key: Key, whose: str) -> TomorrowPaper:
     match key:
+        case "every":
+            return EveryPaper()
         case "morning":
             return MorningPaper()
         case "talks":

@@ -1,6 +1,6 @@
 """Plan the morning: one page for the teacher, practice pages with their key."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import datetime
 from pathlib import Path
 
@@ -62,8 +62,14 @@ def _fitted(page: PracticePage) -> Printed:
     return fitted(made, page.practice.sheet.header.fit).page
 
 
-def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[TomorrowPage, Printed], ...]:
-    """Return the morning page, the talks, the practice pages and their key, not pressed."""
+def plan_pages(
+    marked: Marked, asked: Tomorrow = NOTHING_MORE, shown: Callable[[str], str] = str
+) -> tuple[tuple[TomorrowPage, Printed], ...]:
+    """Return the morning page, the talks, the practice pages and their key, not pressed.
+
+    ``shown`` is how the teacher knows a pupil, by the code: it stands on the teacher's own pages and on no
+    page that is handed out.
+    """
     first = see_first(marked.marks.pupils, marked.findings, marked.groups)
     morning = morning_page(
         marked.worked,
@@ -73,6 +79,7 @@ def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[To
         items=marked.items,
         first=first,
         meets=marked.settings.meets,
+        shown=shown,
     )
     until = marked.tonight.until if marked.tonight else None
     told = reports(marked, tuple(one.pupil for one in first))
@@ -81,7 +88,7 @@ def plan_pages(marked: Marked, asked: Tomorrow = NOTHING_MORE) -> tuple[tuple[To
     return (
         (TomorrowPage("morning", MorningPaper()), morning),
         *(
-            ((TomorrowPage("talks", TalksPaper()), talks_page(marked.sheet.header, told, until)),)
+            ((TomorrowPage("talks", TalksPaper()), talks_page(marked.sheet.header, told, until, shown)),)
             if told
             else ()
         ),

@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from onewhole.findings.paper import (
+    EveryPaper,
     GroupPractice,
     MorningPaper,
     PracticeKey,
@@ -23,6 +24,8 @@ def paper_called(paper: TomorrowPaper) -> Sentences:
     'Practice for Larks 2'
     """
     match paper:
+        case EveryPaper():
+            return told("Everything in one file", end=End.TYPED)
         case MorningPaper():
             return told("Morning page", end=End.TYPED)
         case TalksPaper():

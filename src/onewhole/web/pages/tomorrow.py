@@ -157,12 +157,20 @@ def paper(request: PageRequest) -> Redirect:
     book, room, night = _where(request)
     file, folder, when = request.open_file, _folder(request), request.app.now()
     every, back = request.field("every", "") == "yes", _back(request)
+    copies = request.field("copies", "") == "yes"
 
     def run(progress: Progress) -> Outcome:
         made = print_morning(
-            file, room, night, folder=folder, when=when, progress=progress, every_pupil=every
+            file,
+            room,
+            night,
+            folder=folder,
+            when=when,
+            progress=progress,
+            every_pupil=every,
+            copies=copies,
         )
-        return Outcome(f"{back}#paper", f"{len(made)} pages are ready to print.")
+        return Outcome(f"{back}#paper", f"{len(made) - 1} pages are ready to print.")
 
     night_page(book, room, night)
     job = request.app.jobs.start("Tomorrow's pages are made", back, run)
@@ -171,10 +179,12 @@ def paper(request: PageRequest) -> Redirect:
 
 def sheet(request: PageRequest) -> FileContent:
     """Give one of the printed pages."""
-    named = fingerprint(marked_night(*_where(request)))
-    return FileContent(
-        printed_page(_folder(request), named, str(request.path_params["sheet"])), "application/pdf", ""
-    )
+    night, sheet = marked_night(*_where(request)), str(request.path_params["sheet"])
+    named = fingerprint(night)
+    there = printed_page(_folder(request), named, sheet)
+    called = dict(printed_pages(_folder(request), named))[sheet]
+    name = f"{night.page.name}, {called}.pdf".replace("/", "-")
+    return FileContent(there, "application/pdf", name, in_tab=True)
 
 
 def _waiting(request: PageRequest) -> HtmlPage:
