@@ -47,3 +47,62 @@ def test_nothing_lands_on_a_wrong_child_unasked(data: st.DataObject) -> None:
         assert f"K{int(whose):02d}" == cell.code
         if headed:
             assert which == f"{cell.label}/7"
+
+
+CELLS = st.sampled_from(
+    [
+        *(
+            "",
+            "",
+            "1",
+            "2",
+            "3",
+            "1.",
+            "Q2",
+            "K01",
+            "k2",
+            "K99",
+            "Maya",
+            "Ben",
+            "Lin",
+            "Zoe",
+            "Name",
+            "Code",
+            "No.",
+        ),
+        *(
+            "3 3/6",
+            "8-Mar",
+            "45359",
+            "3/8/2026",
+            "smudge",
+            "Total",
+            "4 1/8 - 1 3/8",
+            "K01 Ben",
+            "=3",
+            "½",
+            "-",
+            "#",
+        ),
+    ]
+)
+
+
+@given(st.lists(st.lists(CELLS, max_size=5), max_size=6), st.data())
+def test_any_table_is_asked_about_to_its_end(rows: list[list[str]], data: st.DataObject) -> None:
+    """Whatever stands where: each cell gets one answer at most, and questions come to an end."""
+    table = table_of(rows)
+    decided: dict[str, str] = {}
+    for _ in range(60):
+        found = place(table, GRID, decided)
+        where = [(one.code, one.label) for one in found.cells]
+        assert len(set(where)) == len(where)
+        assert {code for code, _ in where} <= {*GRID.codes, *(key for key, _ in found.added)}
+        assert len({one.key for one in found.questions}) == len(found.questions)
+        if not found.open:
+            return
+        asked = found.open[0]
+        tries = decided.get(asked.key)
+        offers = [one for one in asked.options if one != tries] or list(asked.options)
+        decided[asked.key] = "skip" if tries and "skip" in offers else data.draw(st.sampled_from(offers))
+    raise AssertionError(found.open)

@@ -30,7 +30,7 @@ def column_problems(layout: TableLayout, grid: AnswerGrid, talk: TableTalk) -> d
     counted = Counter(labels.values())
     found: dict[int, str] = {}
     for at, label in labels.items():
-        if label is not None and counted[label] == 1:
+        if label is not None and counted[label] == 1 and f"column:{at}" not in talk.decided:
             found[at] = label
         elif is_pupil_word(heads[at]):
             talk.left_out.append(heads[at])

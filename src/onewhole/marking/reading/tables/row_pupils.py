@@ -54,6 +54,7 @@ def row_pupils(layout: TableLayout, grid: AnswerGrid, talk: TableTalk) -> dict[i
         )
         if said != EACH:
             return dict(zip(rows, grid.codes_shown, strict=False)) if said else {}
+    sure -= {row for row in sure if f"row:{row}" in talk.decided}  # asked before, as another had the same
     counted = Counter(matches[row].codes[0] for row in sure)
     twice = {row for row in sure if counted[matches[row].codes[0]] > 1}
     found = {row: matches[row].codes[0] for row in sure - twice}
