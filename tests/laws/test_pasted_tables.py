@@ -105,4 +105,4 @@ def test_any_table_is_asked_about_to_its_end(rows: list[list[str]], data: st.Dat
         tries = decided.get(asked.key)
         offers = [one for one in asked.options if one != tries] or list(asked.options)
         decided[asked.key] = "skip" if tries and "skip" in offers else data.draw(st.sampled_from(offers))
-    raise AssertionError(found.open)
+    raise AssertionError(rows, decided)
