@@ -156,8 +156,8 @@ class DataPlace(Enum):
         "the outcome of long work, and what it could not do", "onewhole.web.jobs", Erasing.FORGOTTEN
     )
     REQUESTS = _memory(
-        "a page, a form or a table of answers while it is answered or read; a large one that comes in lies in "
-        "a file without a name",
+        "a page, a form or a table of answers while it is answered or read; a large one that comes in lies "
+        "in a file without a name",
         "onewhole.web.http.handling",
         Erasing.PASSES,
     )
