@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from math import sqrt
 
+from lab.pupils import Kind
 from lab.trials import NONE, Trial
 
 #: Sets with at least these odds are what a teacher is shown beside the likeliest.
@@ -76,11 +77,19 @@ class Said:
 
 
 def first_said(trials: Iterable[Trial]) -> list[Said]:
-    """Return what is said first of each pupil: no steady idea, or one of the sets that fit best."""
-    return [
-        Said(one.none, one.truth == NONE) if one.none > one.together else Said(one.together, one.holds)
-        for one in trials
-    ]
+    """Return what is said first of each pupil: no steady idea, one of the sets that fit best, or one not
+    listed.
+    """
+    return [_first(one) for one in trials]
+
+
+def _first(one: Trial) -> Said:
+    outside = one.kind is Kind.OUTSIDE
+    if one.unlisted > max(one.none, one.together):
+        return Said(one.unlisted, outside)
+    if one.none > one.together:
+        return Said(one.none, one.truth == NONE and not outside)
+    return Said(one.together, one.holds)
 
 
 def ideas_said(trials: Iterable[Trial], least: float = SHOWN) -> list[Said]:

@@ -19,7 +19,7 @@ from lab.measures import (
     wrongly_given,
 )
 from lab.nights import Night, Typed, all_seen
-from lab.outside import RULES
+from lab.outside import HELD_OUT, RULES
 from lab.pages import composed, look_alikes, random_page, room12
 from lab.pupils import Kind
 from lab.rates import OTHERWISE, USUAL
@@ -164,8 +164,10 @@ def other_classes(size: Size, pool: Executor | None) -> Part:
 
 def outside(size: Size, pool: Executor | None) -> Part:
     """Measure classes in which one pupil in ten has a steady rule that no pattern describes."""
-    trials = all_seen(
-        Night((room12(),), size.otherwise, OTHERWISE["10 % outside the catalogue"], "outside"), pool
+    rates = OTHERWISE["10 % outside the catalogue"]
+    trials = all_seen(Night((room12(),), size.otherwise, rates, "outside"), pool)
+    fresh = all_seen(
+        Night((room12(),), size.otherwise, replace(rates, rules=tuple(HELD_OUT)), "held out"), pool
     )
     out = [one for one in trials if one.kind is Kind.OUTSIDE]
     wrongly, error = share(out, lambda one: one.likely), calibration_error(ideas_said(trials))
@@ -198,9 +200,38 @@ def outside(size: Size, pool: Executor | None) -> Part:
             "0.05 at most",
             held(modelled <= ECE),
         ),
+        *_fresh(fresh),
     )
     note = f"{len(out)} pupils who follow one of {len(RULES)} rules of our own making (lab/outside.py)."
     return Part("Pupils with a steady idea that is not listed", note, ("what", "measured", "goal", ""), rows)
+
+
+def _fresh(trials: Sequence[Trial]) -> tuple[tuple[str, ...], ...]:
+    """Tell the same of pupils whose rules nothing was set by."""
+    out = [one for one in trials if one.kind is Kind.OUTSIDE]
+    wrongly, error = share(out, lambda one: one.likely), calibration_error(ideas_said(trials))
+    return (
+        (f"{len(out)} pupils of {len(HELD_OUT)} rules that nothing was set by", "", "", ""),
+        (
+            "  said to fit a listed pattern",
+            percent(wrongly),
+            "3 % at most",
+            held(wrongly.value <= NAMED),
+        ),
+        (
+            "  odds of 0.9 or more for a listed pattern",
+            percent(share(out, lambda one: one.together >= SURE_OF)),
+            "",
+            "",
+        ),
+        ("  a listed pattern named at all", percent(share(out, lambda one: one.names)), "", ""),
+        (
+            "  calibration error of ideas, all pupils",
+            f"{error:.3f}",
+            "0.08 at most",
+            held(error <= ECE_OUTSIDE),
+        ),
+    )
 
 
 def _unlisted(one: Trial) -> bool:

@@ -5,7 +5,6 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from random import Random
 
-from lab.outside import RULES
 from lab.rates import FREQUENT, Rates, Span
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family, Topic
@@ -155,7 +154,7 @@ def _any(code: str, rates: Rates, chance: Random) -> Pupil:
             partly = pupil(code, Kind.PARTLY, rates, chance, (drawn(SUBTRACTING, chance),))
             return replace(partly, only=chance.choice(list(Only)))
         case 7:
-            return replace(pupil(code, Kind.OUTSIDE, rates, chance), outside=chance.choice(list(RULES)))
+            return replace(pupil(code, Kind.OUTSIDE, rates, chance), outside=chance.choice(rates.rules))
         case _:
             return pupil(code, Kind.SOUND, rates, chance)
 

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass, replace
 
+from lab.outside import RULES
+
 #: From and to: each pupil draws an own rate between the two, evenly.
 Span = tuple[float, float]
 
@@ -19,9 +21,9 @@ class Rates:
     need be opened; our assumption. ``in_turn``: pupils who take one of two ideas on the same problems, now
     this one and now that (VanLehn's bug migration, from memory); ``partly``: pupils who use one steady idea
     on some sort of problem only; ``outside``: pupils with a steady rule that no pattern describes
-    (:mod:`lab.outside`); none of these in the usual class. ``shaky``, ``scattered``: pupils who slip often,
-    and pupils who try an idea and drop it (Tatsuoka, ed., 1984, ED 257 665, abstract: many rules are used
-    once and never again); the shares are our assumption.
+    (:mod:`lab.outside`), one of ``rules``; none of these in the usual class. ``shaky``, ``scattered``: pupils
+    who slip often, and pupils who try an idea and drop it (Tatsuoka, ed., 1984, ED 257 665, abstract: many
+    rules are used once and never again); the shares are our assumption.
     """
 
     subtracting: float = 0.13
@@ -31,6 +33,7 @@ class Rates:
     in_turn: float = 0.0
     partly: float = 0.0
     outside: float = 0.0
+    rules: tuple[str, ...] = tuple(RULES)
     shaky: float = 0.18
     scattered: float = 0.13
     #: A steady pupil's turns back to the right way, and those of one whose idea comes and goes; our

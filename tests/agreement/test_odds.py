@@ -1,15 +1,23 @@
 """Two roads to the odds: the marking's merged products, and Bayes' sentence written out in fractions.
 
-The sentence knows three sorts of steady pupil: who follows listed patterns, who follows one only where a
-whole has to be opened (the pattern, or an idea that writes the same there), and who follows an idea that is
-not listed, of which nothing is known but where it acts.
+The sentence knows four sorts of steady pupil: who follows listed patterns, who follows one only where a
+whole has to be opened (the pattern, or an idea that writes the same there), who follows an idea that is not
+listed, of which nothing is known but where it acts, and who follows one that is akin to a pattern.
 """
 
 from collections import Counter
 from fractions import Fraction
 from math import prod
 
-from onewhole.marking.diagnosis.chances import CARELESS, MEANS_RIGHT, MILLION, UNLISTED_WRITES
+from onewhole.marking.diagnosis.chances import (
+    AKIN_BESIDE,
+    AKIN_WRITES,
+    CAREFUL,
+    CARELESS,
+    MEANS_RIGHT,
+    MILLION,
+    UNLISTED_WRITES,
+)
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.prior import supposed
 from onewhole.marking.diagnosis.reply import Reply, ReplyKind
@@ -53,10 +61,24 @@ def _unknown(at: int, given: Reply) -> int:
     return shares[given.sort]
 
 
+def _akin(at: int, key: str, given: Reply) -> int:
+    """The chance of a reply under an idea akin to a pattern: now the same, now close by, now anything."""
+    table = READY.chances[at]
+    same, near = table.meant[key].get(given, 0), table.beside[key].get(given, 0)
+    rest = MILLION - AKIN_WRITES - AKIN_BESIDE
+    mixed = AKIN_WRITES * Fraction(same) + AKIN_BESIDE * Fraction(near) + rest * Fraction(_unknown(at, given))
+    return max(1, int(mixed / MILLION))
+
+
 def _chance(hypothesis: Hypothesis, rates: Rates, at: int, given: Reply) -> int:
     """The chance of one reply under one way of working, as the sentence says it."""
     table = READY.chances[at]
     right = table.of(given, MEANS_RIGHT, rates.slip, rates.slips)
+    if hypothesis.akin:
+        if hypothesis.akin not in ASKED[at].shows:
+            return right
+        akin = _akin(at, hypothesis.akin, given)
+        return max(1, (rates.back * right + (MILLION - rates.back) * akin) // MILLION)
     part = hypothesis.only or hypothesis.unlisted
     if part is not None and not _acts(part, at):
         return right
@@ -125,8 +147,9 @@ def test_the_odds_are_those_of_bayes_to_the_last_digit() -> None:
 
 
 def test_both_roads_know_the_same_rates() -> None:
-    """Four ways for a steady pupil, two for each reliability, slips careless but for scattered answers."""
+    """Four ways for a steady pupil, two for each reliability; a sound pupil's slips are careful ones."""
     assert len(STEADY) == len(UNLISTED) == 4
     assert [rates.slip for rates in STEADY] == [rates.slip for rates in UNLISTED]
     assert {len(ways) for ways in WAYS_BY_RELIABILITY.values()} == {2}
-    assert all(rates.slips == CARELESS for rates in (*STEADY, *WAYS_BY_RELIABILITY[Reliability.SOUND]))
+    assert all(rates.slips == CARELESS for rates in (*STEADY, *WAYS_BY_RELIABILITY[Reliability.SHAKY]))
+    assert all(rates.slips == CAREFUL for rates in WAYS_BY_RELIABILITY[Reliability.SOUND])

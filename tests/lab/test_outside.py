@@ -2,7 +2,7 @@
 
 import pytest
 
-from lab.outside import RULES, written
+from lab.outside import HELD_OUT, RULES, written
 from lab.pages import room12
 from lab.pupils import Kind, Pupil
 from lab.steps import page_of
@@ -20,7 +20,7 @@ def _amounts(rule: str) -> list[object]:
     return [amount(one or answer(problem.statement)) for one, problem in zip(wrote, PAGE, strict=True)]
 
 
-@pytest.mark.parametrize("rule", RULES)
+@pytest.mark.parametrize("rule", [*RULES, *HELD_OUT])
 def test_no_pattern_writes_a_page_as_a_rule_does(rule: str) -> None:
     """Neither as written nor as much, on the example's page; and a rule is wrong somewhere."""
     right = [amount(answer(problem.statement)) for problem in PAGE]
@@ -31,7 +31,7 @@ def test_no_pattern_writes_a_page_as_a_rule_does(rule: str) -> None:
         assert [row.get(key, own) for row, own in zip(slips, right, strict=True)] != by_rule
 
 
-@pytest.mark.parametrize("rule", RULES)
+@pytest.mark.parametrize("rule", [*RULES, *HELD_OUT])
 def test_a_pupil_outside_writes_what_the_rule_says(rule: str) -> None:
     """Without slips and turns back: what the rule writes, and rightly where it says nothing."""
     pupil = Pupil("K01", Kind.OUTSIDE, outside=rule)

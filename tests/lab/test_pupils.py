@@ -87,6 +87,8 @@ def test_steady_pupils_share_out_the_ideas() -> None:
 def test_rates_are_rates(rates: Rates) -> None:
     """Every rate lies between 0 and 1, and every span runs upwards."""
     for field in fields(rates):
+        if field.name == "rules":
+            continue
         rate = getattr(rates, field.name)
         low, high = rate if isinstance(rate, tuple) else (rate, rate)
         assert 0 <= low <= high <= 1

@@ -10,6 +10,7 @@ import pytest
 
 from onewhole.desk.marking.mark import mark
 from onewhole.desk.pupil.report import report
+from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight
@@ -17,6 +18,7 @@ from onewhole.marking.diagnosis.report import Report
 from onewhole.marking.diagnosis.report import report as put_together
 from onewhole.misconceptions.catalogue import by_id, patterns
 from onewhole.sheets.header import Header
+from onewhole.writers.marks_json import odds
 from onewhole.writers.report_json import report_object
 from onewhole.writers.report_lines import report_lines
 from onewhole.writers.report_words import beside, found, idea, in_words, known, odds_moved, talked
@@ -275,6 +277,24 @@ def _talks(*pupils: str) -> list[dict[str, Any]]:
     talks = talks_page(Header(), [_of(pupil) for pupil in pupils]).data["talks"]
     assert isinstance(talks, list)
     return talks
+
+
+def test_a_talk_also_moves_the_odds_of_an_idea_that_is_not_ours() -> None:
+    """A child who writes the larger number of pieces whatever is asked, and is asked once more."""
+    page = "1. 9 5/8 - 4 6/8\n2. 6 7/8 - 3 2/8\n3. 8 1/6 - 3 5/6\n4. 5 1/4 - 2 3/4\n"
+    answers = "pupil,1,2,3,4\nK01,5 6/8,3 7/8,,2 2/4\n"
+    night = mark(page, answers, asked="pupil,asked,wrote,word\nK01,7 1/5 - 2 4/5,5 4/5,\n")
+    told = report(night, "K01")
+    assert told.talk
+    assert told.finding.status is Status.UNLISTED
+    moved = told.talk.unlisted
+    assert Fraction(1, 4) < moved.before < moved.after == told.unlisted
+    [line] = [one for one in talked(told) if one.startswith("What the talk changed")]
+    assert f"a steady idea that is not one of ours {in_words(moved.before)} before, " in line
+    made: Any = report_object(told)["talk"]
+    assert made["not_listed"] == {"before": odds(moved.before), "after": odds(moved.after)}
+    listed = report(mark(PAGE, ANSWERS, asked="pupil,asked,wrote,word\nK01,8 2/8 - 6 3/8,1 9/8,\n"), "K01")
+    assert "not one of ours" not in " ".join(talked(listed))
 
 
 def test_what_was_asked_since_is_told_with_the_odds_before_and_after() -> None:

@@ -125,6 +125,7 @@ def talk_object(talk: TalkReport) -> Json:
             {"patterns": list(one.patterns), "before": odds(one.before), "after": odds(one.after)}
             for one in talk.moved
         ],
+        "not_listed": {"before": odds(talk.unlisted.before), "after": odds(talk.unlisted.after)},
     }
 
 

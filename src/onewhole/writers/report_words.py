@@ -136,12 +136,12 @@ def odds_moved(report: Report) -> str:
     """Return what a talk changed in the odds; nothing where there was none."""
     if report.talk is None:
         return ""
-    moved = "; ".join(
-        f"{ideas(one.patterns) if one.patterns else 'no steady pattern'} {in_words(one.before)} before, "
-        f"{in_words(one.after)} with it"
-        for one in report.talk.moved
-    )
-    return f"What the talk changed in the odds: {moved}."
+    talk = report.talk
+    moved = [(ideas(one.patterns) or "no steady pattern", one) for one in talk.moved]
+    if talk.unlisted_told:
+        moved.append(("a steady idea that no pattern describes", talk.unlisted))
+    told = (f"{name} {in_words(one.before)} before, {in_words(one.after)} with it" for name, one in moved)
+    return f"What the talk changed in the odds: {'; '.join(told)}."
 
 
 def beside(report: Report) -> tuple[str, ...]:

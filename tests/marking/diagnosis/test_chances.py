@@ -3,12 +3,16 @@
 import pytest
 
 from onewhole.marking.diagnosis.chances import (
+    AKIN_BESIDE,
+    AKIN_WRITES,
+    CAREFUL,
     CARELESS,
     MEANS_RIGHT,
     MILLION,
     SCATTERED,
     Chances,
     Slips,
+    akin_to,
     as_line,
     chances,
 )
@@ -44,10 +48,10 @@ def test_every_row_is_a_share_of_a_million(table: Chances) -> None:
 
 
 @pytest.mark.parametrize("table", TABLES, ids=TYPED)
-@pytest.mark.parametrize("slips", [CARELESS, SCATTERED])
+@pytest.mark.parametrize("slips", [CAREFUL, CARELESS, SCATTERED])
 def test_over_all_replies_the_chances_make_a_whole(table: Chances, slips: Slips) -> None:
     """For every intention and any share of slips, up to rounding: no other reply has a chance."""
-    for intention in table.meant:
+    for intention in (*table.meant, *map(akin_to, table.ideas)):
         for slip in (20_000, 500_000):
             total = sum(table.of(given, intention, slip, slips) for given in table.replies)
             assert abs(total - MILLION) < 200
@@ -71,6 +75,19 @@ def test_a_reply_that_fits_is_one_that_the_pattern_may_write() -> None:
         table.fits(reply(asked, read_answer(text)), "A01") for text in ("5 1/8", "41/8", "5 2/8", "4 7/8")
     ]
     assert fits == [True, True, False, False]
+
+
+def test_an_idea_akin_to_a_pattern_writes_now_the_same_and_now_close_by() -> None:
+    """For 9 5/8 - 4 6/8: 5 1/8 as A01 does, 6 1/8 beside it, and anything else as any other idea does."""
+    table, asked = TABLES[0], ASKED[0]
+    same, near, far = (reply(asked, read_answer(text)) for text in ("5 1/8", "6 1/8", "77"))
+    akin = [_of(table, one, akin_to("A01")) for one in (same, near, far)]
+    assert abs(akin[0] - AKIN_WRITES) < 40_000
+    assert AKIN_BESIDE // 8 < akin[1] < AKIN_BESIDE // 2
+    assert akin[2] * MILLION < table.unlisted[ReplyKind.OTHER] * MILLION // 2
+    assert _of(table, near, akin_to("A01")) > 10 * _of(table, near, "A01")
+    assert table.fits(near, akin_to("A01"))
+    assert not table.fits(RIGHT, akin_to("A01"))
 
 
 def test_no_reply_is_impossible() -> None:

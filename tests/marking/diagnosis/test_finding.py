@@ -156,11 +156,11 @@ def test_right_answers_where_it_should_act_speak_against_an_idea_that_is_not_lis
 
 
 def test_what_others_write_beside_a_pattern_on_some_problems_only_is_not_likely() -> None:
-    """A16 where a whole must be opened, and right where not: that pattern, or an idea of the child's own."""
+    """A16 where a whole must be opened, and right where not: more likely an idea of the child's own."""
     cells = by_pattern("A16", PAGE)
     finding = found(PAGE, [*all_right(PAGE)[:2], *cells[2:9], right(PAGE[9]), *cells[10:]])
     assert finding.status is Status.UNLISTED
-    assert Fraction(1, 4) < finding.diagnosis.together < finding.diagnosis.unlisted
+    assert finding.diagnosis.together < Fraction(1, 4) < Fraction(3, 4) < finding.diagnosis.unlisted
     assert found(PAGE, cells).status is Status.LIKELY
 
 

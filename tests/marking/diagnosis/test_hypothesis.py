@@ -3,12 +3,14 @@
 import pytest
 
 from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Hypothesis, Reliability, hypotheses
+from onewhole.marking.diagnosis.unlisted import ActsOn
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
 from tests.kit.odds import known
 
 ASKED = known()[0]
 FOUND = hypotheses(ASKED)
+SINGLES = {one.patterns[0] for one in FOUND if len(one.patterns) == 1}
 SETS = {frozenset(one.patterns) for one in FOUND}
 
 
@@ -51,6 +53,22 @@ def test_where_nothing_is_taken_away_fewer_pupils_are_supposed() -> None:
     """Patterns of the sum on the page, and those of the differences."""
     taking = {one.patterns[0]: one.taking for one in FOUND if len(one.patterns) == 1}
     assert (taking["A01"], taking["P03"]) == (True, False)
+
+
+def test_an_idea_akin_to_a_pattern_is_supposed_where_that_one_shows_twice() -> None:
+    """The page has one sum: nobody can tell whether what stands there is steady."""
+    akin = {one.akin for one in FOUND if one.akin}
+    shown = [key for asked in ASKED for key in asked.shows]
+    assert akin == {key for key in SINGLES if shown.count(key) >= 2}
+    assert "A01" in akin
+    assert "P01" in SINGLES - akin
+
+
+@pytest.mark.parametrize(("unlisted", "like"), [(None, ""), (ActsOn.OPENING, "A01")])
+def test_an_idea_akin_to_a_pattern_is_not_listed_and_not_like_one(unlisted: ActsOn | None, like: str) -> None:
+    """It is one idea, and none of the catalogue."""
+    with pytest.raises(ValueError, match="one or two patterns or an unlisted idea on a sound one"):
+        Hypothesis(Reliability.SOUND, unlisted=unlisted, like=like, akin="A01")
 
 
 def test_a_page_without_problems_has_reliabilities_alone() -> None:

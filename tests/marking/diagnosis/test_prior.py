@@ -10,6 +10,7 @@ from onewhole.marking.diagnosis.prior import (
     AS_PUPILS,
     BILLION,
     NOTHING,
+    STEADY_AKIN,
     STEADY_LIKE,
     STEADY_UNLISTED,
     Learnt,
@@ -18,6 +19,7 @@ from onewhole.marking.diagnosis.prior import (
     key_of,
     supposed,
 )
+from onewhole.marking.diagnosis.unlisted import ActsOn
 from tests.kit.answers import all_right, by_pattern
 from tests.kit.odds import PAGE, known, one, weighed
 
@@ -46,10 +48,12 @@ def test_as_many_pupils_have_a_pattern_as_were_counted() -> None:
 
 
 def test_a_few_pupils_have_an_idea_that_is_not_listed() -> None:
-    """25 to 850 without an idea, and 8 whose idea writes as a pattern does on some problems only."""
+    """25 to 850 without an idea; 10 whose idea writes as a pattern on some problems; 6 akin to a pattern."""
     none = sum(share for one, share in SHARES.items() if not one.steady)
-    free = sum(share for one, share in SHARES.items() if one.unlisted and not one.like)
+    free = sum(share for one, share in SHARES.items() if one.unlisted and not one.like and not one.akin)
     like = sum(share for one, share in SHARES.items() if one.like)
+    akin = sum(share for one, share in SHARES.items() if one.akin)
+    assert round(Fraction(akin, none), 4) == round(Fraction(STEADY_AKIN, 850), 4)
     assert round(Fraction(free, none), 4) == round(Fraction(STEADY_UNLISTED, 850), 4)
     assert round(Fraction(like, none), 4) == round(Fraction(STEADY_LIKE, 850), 4)
 
@@ -130,3 +134,6 @@ def test_evidence_is_kept_under_plain_names() -> None:
     """Ids in their order, or the word for the reliability."""
     assert [key_of(each) for each in FOUND[:3]] == ["sound", "shaky", "scattered"]
     assert key_of(Hypothesis(Reliability.SOUND, ("A20", "A01"))) == "A01 A20"
+    akin = Hypothesis(Reliability.SOUND, unlisted=ActsOn.EVERYWHERE, akin="A01")
+    assert key_of(akin) == "unlisted-akin-A01"
+    assert len({key_of(each) for each in FOUND}) == len(FOUND)

@@ -25,6 +25,8 @@ MILLION = 1_000_000
 Intention = str
 MEANS_RIGHT: Intention = "right"
 MEANS_UNLISTED: Intention = "unlisted"
+#: Before the id of a pattern: that of an idea that is not listed and is akin to the pattern.
+_AKIN_TO = "akin to "
 
 #: What an idea that is not listed writes where it acts, per million: the right answer by luck, what some
 #: pattern writes, as much as some pattern gives, what lies one unit beside; each shared out evenly. The rest
@@ -36,6 +38,10 @@ UNLISTED_WRITES: Mapping[ReplyKind, int] = {
     ReplyKind.NEAR: 230_000,
 }
 
+#: What an idea that is akin to a pattern writes where that one shows, per million: just what the pattern
+#: writes, and what lies one unit beside; the rest is as of any idea that is not listed. Set on invented
+#: classes (docs/lab.md).
+AKIN_WRITES, AKIN_BESIDE = 250_000, 450_000
 #: How often, per million, an answer as a pattern means it is written in another form of that amount,
 IN_ANOTHER_FORM = 60_000
 #: and in one of the other ways that the pattern itself has.
@@ -66,8 +72,9 @@ class Slips:
             raise ValueError(msg)
 
 
-#: A careful pupil's slips are mostly one piece or one whole; a scattered pupil tries one idea after another.
-#: The shares of the latter are as calibrated on invented classes (docs/lab.md).
+#: A sound pupil's slips are nearly all one piece or one whole, a careless pupil's mostly; a scattered pupil
+#: tries one idea after another. The shares are as calibrated on invented classes (docs/lab.md).
+CAREFUL = Slips(beside=750_000, once=50_000, other=200_000)
 CARELESS = Slips(beside=550_000, once=250_000, other=200_000)
 SCATTERED = Slips(beside=100_000, once=700_000, other=200_000)
 
@@ -97,6 +104,8 @@ class Chances:
         """
         if intention == MEANS_UNLISTED:
             return self.unlisted.get(given.sort, 1)
+        if intention.startswith(_AKIN_TO):
+            return max(1, self._akin(given, intention.removeprefix(_AKIN_TO)))
         kept = (MILLION - slip) * self._meant(given, intention)
         fallen = (
             slips.beside * self.beside[intention].get(given, 0)
@@ -107,7 +116,7 @@ class Chances:
 
     def fits(self, given: Reply, intention: Intention) -> bool:
         """Say whether a reply is what an intention leads to when nothing slips."""
-        if intention == MEANS_UNLISTED:
+        if intention == MEANS_UNLISTED or intention.startswith(_AKIN_TO):
             return given != RIGHT
         return self._meant(given, intention) > 0
 
@@ -122,10 +131,25 @@ class Chances:
             return AS_ITS_LINE if intention in given.key else 0
         return self.meant[intention].get(given, 0)
 
+    def _akin(self, given: Reply, pattern: Intention) -> int:
+        """Return the chance of a reply for an idea akin to a pattern that shows here."""
+        same, near = self._meant(given, pattern), self.beside[pattern].get(given, 0)
+        rest = (MILLION - AKIN_WRITES - AKIN_BESIDE) * self.unlisted.get(given.sort, 1)
+        return (AKIN_WRITES * same + AKIN_BESIDE * near + rest) // MILLION
+
     def _once(self, given: Reply) -> int:
         if isinstance(given.key, frozenset):
             return MILLION * len(self.ideas & given.key) // max(1, len(self.ideas))
         return self.once.get(given, 0)
+
+
+def akin_to(pattern: str) -> Intention:
+    """Return what a pupil intends who follows an idea that is akin to a pattern.
+
+    >>> akin_to("A02")
+    'akin to A02'
+    """
+    return _AKIN_TO + pattern
 
 
 def as_line(patterns: Iterable[str]) -> Reply:

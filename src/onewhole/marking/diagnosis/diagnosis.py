@@ -210,9 +210,11 @@ def _listed(page: Tables, shares: Sequence[int]) -> tuple[Supposed, ...]:
     held: Counter[Patterns] = Counter({(): none})
     for one, share in zip(page.hypotheses, shares, strict=True):
         if one.patterns:
-            held[one.ids] += share
+            held[one.patterns] += share
     least = -(-whole * LISTED_FROM.numerator // LISTED_FROM.denominator)
     found = [
-        Supposed(ids, Fraction(share, whole)) for ids, share in held.items() if not ids or share >= least
+        Supposed(tuple(sorted(patterns)), Fraction(share, whole))
+        for patterns, share in held.items()
+        if not patterns or share >= least
     ]
     return tuple(sorted(found, key=lambda one: (-one.probability, one.patterns)))

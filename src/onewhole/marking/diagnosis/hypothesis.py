@@ -30,7 +30,8 @@ class Hypothesis:
     acts that no pattern describes; it is then the only idea. A pattern may also be followed ``only`` on some
     sort of problem, and an idea that is not listed may there write what a pattern does (``like``): of a pupil
     who adds the pieces wherever a whole has to be opened, and nowhere else, nobody can say whether that is
-    the pattern or an idea beside it.
+    the pattern or an idea beside it. Or it is ``akin`` to a pattern: wherever that one shows, it writes now
+    the same, now something close by (:data:`~.chances.AKIN_WRITES`).
 
     >>> Hypothesis(Reliability.SOUND, ("A20", "A01")).acting({"A01", "A20"})
     'A20'
@@ -42,10 +43,12 @@ class Hypothesis:
     unlisted: ActsOn | None = None
     only: ActsOn | None = None
     like: str = ""
+    akin: str = ""
 
     def __post_init__(self) -> None:
         """Refuse more than two patterns, an idea beside another, and one on any but a sound reliability."""
         both = bool(self.patterns) and self.unlisted is not None
+        both = both or (bool(self.akin) and (self.unlisted is None or bool(self.like)))
         if len(self.patterns) > MOST or both or (self.steady and self.reliability is not Reliability.SOUND):
             msg = "a hypothesis is a reliability, or one or two patterns or an unlisted idea on a sound one"
             raise ValueError(msg)
@@ -95,7 +98,12 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
         Hypothesis(Reliability.SOUND, pair, taking[pair[0]] or taking[pair[1]]) for pair in _pairs(kinds)
     ]
     unlisted = [Hypothesis(Reliability.SOUND, unlisted=one) for one in seen_on(asked)]
-    return (*NO_PATTERN, *singles, *pairs, *partly, *unlisted, *likes)
+    akin = [
+        Hypothesis(Reliability.SOUND, unlisted=ActsOn.EVERYWHERE, akin=key)
+        for key in kinds
+        if sum(key in one.shows for one in asked) >= FEWEST
+    ]
+    return (*NO_PATTERN, *singles, *pairs, *partly, *unlisted, *likes, *akin)
 
 
 def _cut(asked: Sequence[Expected], key: str) -> bool:

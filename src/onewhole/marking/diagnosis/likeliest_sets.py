@@ -45,12 +45,12 @@ def likeliest_sets(
     that together reach the odds asked for, else one that does, else the group with the most weight.
     """
     whole = sum(weights)
-    enough = confident * whole
+    enough, least_weight = confident * whole, -(-whole // FAR_BELOW)
     sure = _sure(page, weights, enough)
     weighty = [
         at
         for at, one in enumerate(page.hypotheses)
-        if one.patterns and (weights[at] * FAR_BELOW >= whole or sure.issuperset(one.patterns))
+        if one.patterns and (weights[at] >= least_weight or sure.issuperset(one.patterns))
     ]
     found: list[tuple[tuple[bool, bool, int], tuple[Hypothesis, ...]]] = []
     for bunch in _bunches(page, given, weighty):

@@ -16,7 +16,7 @@ from onewhole.problems.traps import is_core
 #: is our own assumption, and so is how many have two.
 STEADY_TAKING, STEADY_OTHER, STEADY_TWO = 130, 55, 20
 #: So many have a steady idea that no pattern describes; set on invented classes (docs/lab.md).
-STEADY_UNLISTED, STEADY_PARTLY, STEADY_LIKE = 25, 6, 8
+STEADY_UNLISTED, STEADY_AKIN, STEADY_PARTLY, STEADY_LIKE = 25, 6, 2, 10
 #: The others, by their reliability; our own assumption.
 RELIABILITY = {Reliability.SOUND: 510, Reliability.SHAKY: 210, Reliability.SCATTERED: 130}
 #: A pattern about regrouping or the pieces, one unit after another, has so many times the prior of another
@@ -81,7 +81,8 @@ def key_of(hypothesis: Hypothesis) -> str:
     'A01 A10'
     """
     if hypothesis.unlisted is not None:
-        return "-".join(filter(None, ("unlisted", hypothesis.unlisted.value, hypothesis.like)))
+        kind = "akin" if hypothesis.akin else hypothesis.unlisted.value
+        return "-".join(filter(None, ("unlisted", kind, hypothesis.like or hypothesis.akin)))
     if hypothesis.only is not None:
         return f"{hypothesis.patterns[0]}-{hypothesis.only.value}"
     return " ".join(hypothesis.ids) or hypothesis.reliability.value
@@ -147,7 +148,10 @@ def counted(
 
 def _raw(hypotheses: Sequence[Hypothesis]) -> list[Fraction]:
     """Return the assumed shares in thousandths; they need not add up to a thousand."""
-    worth = [CORE if any(map(is_core, filter(None, (*one.patterns, one.like)))) else 1 for one in hypotheses]
+    worth = [
+        CORE if any(map(is_core, filter(None, (*one.patterns, one.like, one.akin)))) else 1
+        for one in hypotheses
+    ]
     wholes: dict[_Sort, int] = {}
     for one, share in zip(hypotheses, worth, strict=True):
         wholes[_sort(one)] = wholes.get(_sort(one), 0) + share
@@ -155,6 +159,7 @@ def _raw(hypotheses: Sequence[Hypothesis]) -> list[Fraction]:
         _Sort.NONE: 0,
         _Sort.UNLISTED: STEADY_UNLISTED,
         _Sort.LIKE: STEADY_LIKE,
+        _Sort.AKIN: STEADY_AKIN,
         _Sort.PARTLY: STEADY_PARTLY,
         _Sort.TAKING: STEADY_TAKING,
         _Sort.OTHER: STEADY_OTHER,
@@ -178,10 +183,13 @@ class _Sort(Enum):
     PARTLY = "one on some problems only"
     UNLISTED = "one that is not listed"
     LIKE = "one that is not listed, and writes as a pattern does"
+    AKIN = "one that is not listed, and is akin to a pattern"
 
 
 def _sort(one: Hypothesis) -> _Sort:
     if one.unlisted is not None:
+        if one.akin:
+            return _Sort.AKIN
         return _Sort.LIKE if one.like else _Sort.UNLISTED
     if one.only is not None:
         return _Sort.PARTLY

@@ -42,11 +42,20 @@ class OddsMoved:
 
 @dataclass(frozen=True, slots=True)
 class TalkReport:
-    """What a pupil was asked in a talk, the teacher's word, and how the odds moved."""
+    """What a pupil was asked in a talk, the teacher's word, and how the odds moved.
+
+    ``unlisted`` is how those of a steady idea moved that is not listed.
+    """
 
     rows: tuple[ReportRow, ...]
     word: TalkWord | None
     moved: tuple[OddsMoved, ...]
+    unlisted: OddsMoved
+
+    @property
+    def unlisted_told(self) -> bool:
+        """Say whether a steady idea that is not listed was possible before the talk, or is with it."""
+        return max(self.unlisted.before, self.unlisted.after) >= POSSIBLE_FROM
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,7 +165,8 @@ def talk_report(weighed: Weighed, pupil: PupilMarks, finding: Finding) -> TalkRe
     )
     sets_told = map(moved, dict.fromkeys((*before.diagnosis.alike, *after.alike)))
     named = [one for one in sets_told if max(one.before, one.after) >= POSSIBLE_FROM]
-    return TalkReport(tuple(rows), pupil.word, (*named, moved(())))
+    unlisted = OddsMoved((), before.diagnosis.unlisted, after.unlisted)
+    return TalkReport(tuple(rows), pupil.word, (*named, moved(())), unlisted)
 
 
 def _share(page: Tables, ids: Patterns, weights: Sequence[int]) -> Fraction:

@@ -4,7 +4,7 @@ from collections.abc import Collection, Hashable, Sequence
 from dataclasses import dataclass
 
 from onewhole.findings.in_answer import Tier
-from onewhole.marking.diagnosis.chances import MEANS_UNLISTED, Chances, Intention, as_line, chances
+from onewhole.marking.diagnosis.chances import MEANS_UNLISTED, Chances, Intention, akin_to, as_line, chances
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, hypotheses
 from onewhole.marking.diagnosis.reply import Reply, reply
 from onewhole.marking.diagnosis.weighing import acting, column, likelihoods
@@ -72,6 +72,8 @@ def looks_of(table: Chances, meaning: Sequence[Intention | None], *, lines: bool
     for key in sorted(table.shows):
         what: Hashable = key if lines else frozenset(table.meant[key].items())
         seen[key] = number.setdefault(what, len(number) + 1)
+    for key in sorted(table.ideas):
+        seen[akin_to(key)] = number.setdefault(("akin", seen[key]), len(number) + 1)
     seen[MEANS_UNLISTED] = len(number) + 1
     return [seen[key] for key in meaning]
 

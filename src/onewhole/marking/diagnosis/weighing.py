@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from operator import mul
 
 from onewhole.marking.diagnosis.chances import (
+    CAREFUL,
     CARELESS,
     MEANS_RIGHT,
     MEANS_UNLISTED,
@@ -13,6 +14,7 @@ from onewhole.marking.diagnosis.chances import (
     Chances,
     Intention,
     Slips,
+    akin_to,
 )
 from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.reply import Reply
@@ -34,7 +36,7 @@ class Rates:
 #: Equally likely ways of working for each reliability, and for a pupil with a steady pattern; calibrated on
 #: invented classes (docs/lab.md).
 WAYS_BY_RELIABILITY: Mapping[Reliability, tuple[Rates, ...]] = {
-    Reliability.SOUND: (Rates(20_000), Rates(80_000)),
+    Reliability.SOUND: (Rates(20_000, slips=CAREFUL), Rates(80_000, slips=CAREFUL)),
     Reliability.SHAKY: (Rates(200_000), Rates(350_000)),
     Reliability.SCATTERED: (Rates(350_000, slips=SCATTERED), Rates(650_000, slips=SCATTERED)),
 }
@@ -53,6 +55,8 @@ def acting(hypotheses: Sequence[Hypothesis], table: Chances) -> tuple[Intention 
 
 
 def _acting(one: Hypothesis, table: Chances) -> Intention | None:
+    if one.akin:
+        return akin_to(one.akin) if one.akin in table.shows else None
     if one.unlisted is not None and not one.like:
         return MEANS_UNLISTED if one.unlisted in table.where else None
     part = one.only or one.unlisted
@@ -84,12 +88,18 @@ def column(
     }
     found: list[int] = []
     for hypothesis, key in zip(hypotheses, meant, strict=True):
-        found += steady[key] if hypothesis.steady else reliabilities[hypothesis.reliability]
+        follows = key is not None or hypothesis.steady
+        found += steady[key] if follows else reliabilities[hypothesis.reliability]
     return tuple(found)
 
 
 def _of_ways(table: Chances, given: Reply, key: Intention, ways: Sequence[Rates]) -> list[int]:
-    """Return the chance for each way of working, looked up once for ways that slip alike."""
+    """Return the chance for each way of working, looked up once for ways that slip alike.
+
+    An idea that is not listed has no slips of its own: what it writes is spread wide enough.
+    """
+    if key not in table.meant:
+        return [table.of(given, key, 0, CARELESS)] * len(ways)
     alike: dict[int, int] = {}
     for rates in ways:
         if rates.slip not in alike:
@@ -99,7 +109,7 @@ def _of_ways(table: Chances, given: Reply, key: Intention, ways: Sequence[Rates]
 
 def _turning(table: Chances, given: Reply, key: Intention, right: Sequence[int]) -> list[int]:
     """Return the chances for a pupil who mostly follows an idea and sometimes works rightly."""
-    ways = UNLISTED if key == MEANS_UNLISTED else STEADY
+    ways = STEADY if key in table.meant else UNLISTED
     meant = _of_ways(table, given, key, ways)
     return [
         max(1, (rates.back * back + (MILLION - rates.back) * follows) // MILLION)
@@ -116,10 +126,10 @@ def likelihoods(columns: Sequence[Sequence[int]], hypotheses: int) -> tuple[int,
     >>> likelihoods([(1, 2, 3, 4, 5, 5, 5, 5), (1, 1, 1, 1, 2, 2, 2, 2)], 2)
     (10, 40)
     """
-    products = [1] * (hypotheses * WAYS)
-    for chances in columns:
+    products: Sequence[int] = columns[0] if columns else [1] * (hypotheses * WAYS)
+    for chances in columns[1:]:
         products = list(map(mul, products, chances))
-    return tuple(sum(products[at : at + WAYS]) for at in range(0, len(products), WAYS))
+    return tuple(map(sum, zip(*(products[way::WAYS] for way in range(WAYS)), strict=True)))
 
 
 def weights(priors: Sequence[int], likelihoods: Sequence[int]) -> tuple[int, ...]:
