@@ -1,13 +1,16 @@
 """The goals of the laboratory, held on thirty seeded classes; `make lab` measures them on many."""
 
 from collections import Counter
+from dataclasses import replace
 
 import pytest
 
 from lab.measures import calibration_error, first_said, share, wrongly_given
 from lab.nights import CLASS, Night, all_seen
+from lab.outside import HELD_OUT
 from lab.pages import room12
 from lab.pupils import Kind
+from lab.rates import USUAL
 from lab.trials import Trial
 
 FAIR_SHOWINGS = 3
@@ -43,6 +46,15 @@ def test_a_steady_idea_that_can_show_is_found(seen: tuple[Trial, ...]) -> None:
 def test_the_odds_are_calibrated(seen: tuple[Trial, ...]) -> None:
     """The expected calibration error of all that is said first stays under 0.05."""
     assert calibration_error(first_said(seen)) < 0.05
+
+
+def test_ideas_close_beside_a_pattern_are_hardly_ever_taken_for_it() -> None:
+    """Of pupils with rules that nothing was set by, fewer than 3 in 100 have odds of 0.9 for a pattern."""
+    rates = replace(USUAL, outside=0.5, rules=tuple(HELD_OUT))
+    outside = [one for one in all_seen(Night((room12(),), 5, rates, "beside")) if one.kind is Kind.OUTSIDE]
+    assert len(outside) > 40
+    assert share(outside, lambda one: one.together >= 0.9).value < 0.03
+    assert share(outside, lambda one: one.likely).value < 0.03
 
 
 def test_pupils_of_one_idea_sit_together(seen: tuple[Trial, ...]) -> None:

@@ -6,9 +6,11 @@ from fractions import Fraction
 
 import pytest
 
+from lab.outside import written
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import CAUTION, finding
+from onewhole.notations.text import text
 from tests.kit.answers import TWELVE, all_right, by_pattern, found, marked_against, page, right
 from tests.kit.odds import known, weighed
 
@@ -162,6 +164,23 @@ def test_what_others_write_beside_a_pattern_on_some_problems_only_is_not_likely(
     assert finding.status is Status.UNLISTED
     assert finding.diagnosis.together < Fraction(1, 4) < Fraction(3, 4) < finding.diagnosis.unlisted
     assert found(PAGE, cells).status is Status.LIKELY
+
+
+@pytest.mark.parametrize(
+    ("beside", "status"),
+    [(0, Status.LIKELY), (1, Status.LIKELY), (2, Status.LIKELY), (6, Status.UNLISTED), (9, Status.UNLISTED)],
+)
+def test_what_lies_beside_a_pattern_time_after_time_is_no_slip(beside: int, status: Status) -> None:
+    """One piece more than A01 writes: twice it is a slip beside seven fits, six times an idea of its own."""
+    rule = "takes pieces apart and writes one piece too many where there are too few"
+    cells = by_pattern("A01", PAGE)
+    near = {at: wrote for at, problem in enumerate(PAGE) if (wrote := written(rule, problem.statement))}
+    for at in list(near)[:beside]:
+        cells[at] = text(near[at])
+    finding = found(PAGE, cells)
+    assert finding.status is status
+    assert finding.patterns == (("A01",) if status is Status.LIKELY else ())
+    assert (finding.diagnosis.together > Fraction(9, 10)) == (status is Status.LIKELY)
 
 
 def _beside(count: int, recent: Mapping[str, int]) -> tuple[Status, int, int]:
