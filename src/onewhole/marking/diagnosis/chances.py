@@ -21,12 +21,11 @@ from onewhole.statements.statement import Relation
 
 MILLION = 1_000_000
 
-#: What a pupil intends: the right answer, that of a pattern (its id), or that of an idea that is not listed.
+#: What a pupil intends: the right answer, that of a pattern (its id), or that of an idea that is not listed,
+#: of which nothing is known or which is akin to a pattern (:func:`akin_to`).
 Intention = str
 MEANS_RIGHT: Intention = "right"
 MEANS_UNLISTED: Intention = "unlisted"
-#: Before the id of a pattern: that of an idea that is not listed and is akin to the pattern.
-_AKIN_TO = "akin to "
 
 #: What an idea that is not listed writes where it acts, per million: the right answer by luck, what some
 #: pattern writes, as much as some pattern gives, what lies one unit beside; each shared out evenly. The rest
@@ -86,7 +85,8 @@ class Chances:
     ``meant`` and ``beside`` go from intention to chances by kind of reply; ``once`` is an idea used once.
     Each row adds up to a million but for rounding. ``shows`` are the patterns that can show here, ``ideas``
     those that are no slips with facts. ``where`` are the sorts of problem on which an idea that is not listed
-    would act here, and ``unlisted`` the chance of a reply of each kind where it does.
+    would act here, and ``unlisted`` the chance of a reply of each kind where it does; ``akin`` has the
+    pattern to which each intention is akin.
     """
 
     shows: frozenset[str]
@@ -96,6 +96,7 @@ class Chances:
     once: Mapping[Reply, int]
     where: frozenset[ActsOn] = frozenset()
     unlisted: Mapping[ReplyKind, int] = field(default_factory=dict)
+    akin: Mapping[Intention, str] = field(default_factory=dict)
 
     def of(self, given: Reply, intention: Intention, slip: int, slips: Slips) -> int:
         """Return the chance per million of a reply; ``slip`` is how many answers in a million slip.
@@ -104,8 +105,8 @@ class Chances:
         """
         if intention == MEANS_UNLISTED:
             return self.unlisted.get(given.sort, 1)
-        if intention.startswith(_AKIN_TO):
-            return max(1, self._akin(given, intention.removeprefix(_AKIN_TO)))
+        if (pattern := self.akin.get(intention)) is not None:
+            return max(1, self._akin(given, pattern))
         kept = (MILLION - slip) * self._meant(given, intention)
         fallen = (
             slips.beside * self.beside[intention].get(given, 0)
@@ -116,7 +117,7 @@ class Chances:
 
     def fits(self, given: Reply, intention: Intention) -> bool:
         """Say whether a reply is what an intention leads to when nothing slips."""
-        if intention == MEANS_UNLISTED or intention.startswith(_AKIN_TO):
+        if intention == MEANS_UNLISTED or intention in self.akin:
             return given != RIGHT
         return self._meant(given, intention) > 0
 
@@ -149,7 +150,7 @@ def akin_to(pattern: str) -> Intention:
     >>> akin_to("A02")
     'akin to A02'
     """
-    return _AKIN_TO + pattern
+    return f"akin to {pattern}"
 
 
 def as_line(patterns: Iterable[str]) -> Reply:
@@ -187,7 +188,10 @@ def chances(asked: Expected) -> Chances:
                 once[given] += share * part // (MILLION * len(ideas))
     rows = (*meant.values(), *beside.values())
     unlisted = _unlisted({given for row in rows for given in row})
-    return Chances(asked.shows, ideas, meant, beside, dict(once) or {OTHER: MILLION}, where(asked), unlisted)
+    akin = {akin_to(key): key for key in ideas}
+    return Chances(
+        asked.shows, ideas, meant, beside, dict(once) or {OTHER: MILLION}, where(asked), unlisted, akin
+    )
 
 
 def _unlisted(replies: Iterable[Reply]) -> dict[ReplyKind, int]:
