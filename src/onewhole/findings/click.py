@@ -1,7 +1,7 @@
 """What one click does to a page, and what it did: closed families."""
 
 from dataclasses import dataclass
-from enum import Enum, auto
+from enum import Enum, StrEnum, auto
 
 from onewhole.statements.statement import Statement
 
@@ -87,8 +87,29 @@ class SetTo:
 
 
 @dataclass(frozen=True, slots=True)
-class NumberLines:
-    """A label before each line that has none."""
+class TellAs:
+    """A story on a line (from 1), and what it asks: both become a word problem."""
+
+    line: int
+    asked: Statement
+
+
+class LineUse(StrEnum):
+    """What a line that cannot be read is meant as."""
+
+    WORDS = "words"
+    TITLE = "title"
+    NOTHING = "nothing"
+    JOINED = "joined"
+    SPLIT = "split"
+
+
+@dataclass(frozen=True, slots=True)
+class UseLine:
+    """A line (from 1): words to the pupil, the title, nothing, joined to the line after it, or several lines."""
+
+    line: int
+    use: LineUse
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +122,16 @@ class GoTo:
 
 #: Everything that one click may do.
 Click = (
-    AddProblem | LeaveOut | NewNumbers | AskInstead | WithoutWords | EasyToHard | SetTo | NumberLines | GoTo
+    AddProblem
+    | LeaveOut
+    | NewNumbers
+    | AskInstead
+    | WithoutWords
+    | EasyToHard
+    | SetTo
+    | TellAs
+    | UseLine
+    | GoTo
 )
 
 
@@ -128,7 +158,8 @@ Done = (
     | WithoutWords
     | EasyToHard
     | SetTo
-    | NumberLines
+    | TellAs
+    | UseLine
     | GoTo
     | NewlyNumbered
     | NoOtherNumbers

@@ -13,11 +13,14 @@ from onewhole.findings.click import (
     EasyToHard,
     GoTo,
     LeaveOut,
+    LineUse,
     NewlyNumbered,
     NewNumbers,
     NoOtherNumbers,
-    NumberLines,
+    SettingLine,
     SetTo,
+    TellAs,
+    UseLine,
     WithoutWords,
 )
 from onewhole.notations.text import text
@@ -26,8 +29,10 @@ from onewhole.problems.parallel import of_the_other_sort, parallel
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.page import FALL
-from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.reading import read_part, read_sheet
 from onewhole.sheets.sheet_editor import SheetEditor
+from onewhole.sheets.typed_lines import problem_lines
+from onewhole.sheets.unread_line import problems_beside
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 
@@ -44,16 +49,18 @@ def apply_remedy(typed: str, click: Click) -> ChangedSheet:
     r"""Return a typed sheet after one click.
 
     Only the rows that the click is about change, and the numbers at the margin where they count down the
-    page. The lines of a sheet that cannot be read can be numbered. Raises SheetError for any other click on
-    such a sheet, and for one that is not about this sheet.
+    page. Lines that cannot be read stand as they are. Raises SheetError for a click that is not about this
+    sheet, and where nothing of it can be read and the click is not about such a line.
 
     >>> apply_remedy("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", EasyToHard())
     ChangedSheet(typed='1. 5 4/6 - 2 1/6\n2. 7 2/6 - 3 5/6', done=EasyToHard())
     """
     rows = SheetEditor.of(typed)
-    if isinstance(click, NumberLines):
-        return ChangedSheet(rows.numbered().typed, click)
-    sheet = read_sheet(typed)
+    if isinstance(click, TellAs):
+        return ChangedSheet(rows.told_as(click.line, text(click.asked)).typed, click)
+    if isinstance(click, UseLine):
+        return ChangedSheet(_used(rows, click.line, click.use).typed, click)
+    sheet = read_part(typed).sheet or read_sheet(typed)
     match click:
         case AddProblem(asked):
             return ChangedSheet(rows.added(text(asked), _after(sheet, asked)).typed, click)
@@ -82,6 +89,29 @@ def apply_remedy(typed: str, click: Click) -> ChangedSheet:
             return ChangedSheet(typed, click)
         case _:
             assert_never(click)
+
+
+def _used(rows: SheetEditor, line: int, use: LineUse) -> SheetEditor:
+    """Return the rows with a line as what it is meant as."""
+    gone = rows.with_line(line)
+    said = " ".join(rows.lines[line - 1].split())
+    match use:
+        case LineUse.NOTHING:
+            return gone
+        case LineUse.WORDS:
+            return rows.with_line(line, f"# {said.lstrip('# ')}")
+        case LineUse.TITLE:
+            return gone.with_setting(SettingLine("title", said))
+        case LineUse.JOINED:
+            after = " ".join(rows.lines[line].split()) if line < len(rows.lines) else ""
+            return gone.with_line(line, f"{said} {after}") if after else rows
+        case LineUse.SPLIT:
+            found = problem_lines(rows.lines).get(line - 1)
+            start = found.start if found else 0
+            first, *others = problems_beside(rows.lines[line - 1][start:]) or (said,)
+            return rows.with_line(line, rows.lines[line - 1][:start] + first, *others)
+        case _:
+            assert_never(use)
 
 
 def _known(rows: SheetEditor, labels: tuple[str, ...]) -> tuple[str, ...]:

@@ -1,15 +1,24 @@
 """Reading a sheet as a teacher types it, with the place of everything that cannot be read."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from onewhole.errors import InputError
 from onewhole.number.quantity import NotOnLadderError, Quantity
 from onewhole.problems.answer import answer
-from onewhole.problems.problem import LABEL, Problem
+from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
 from onewhole.sheets.settings import header_of, setting_named
+from onewhole.sheets.typed_lines import (
+    ProblemLine,
+    header_lines_of,
+    is_words,
+    lines_of,
+    problem_lines,
+    setting_in,
+)
+from onewhole.sheets.unread_line import no_setting, unread
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.form import FormWanted, formed
@@ -17,28 +26,22 @@ from onewhole.working.form import FormWanted, formed
 MOST_TOLD = 20
 #: The most problems and lines of a page: what the press, the audit and a class can take in at once.
 MOST_PROBLEMS, MOST_LINES = 200, 2000
-#: What is said of a line that begins with no label.
-NO_LABEL = "this line has no label"
 
-_LINE_END = re.compile(r"\r\n|\r|\n")
-_SETTING = re.compile(r"\s*(?P<name>[^\W\d_][\w \t-]*[^\W\d_])\s*:(?P<value>.*)")
-# A dot that ends a label has a blank after it: 1.5 + 2 has no label.
-_LABELLED = re.compile(rf"\s*\(?(?P<label>{LABEL.pattern})\s*(?:[.:]?\)[.:]?|:|\.)(?:(?<!\.)|(?=\s|$))\s*")
+#: Points that lead to the place of an answer, as word processors set them.
+_LEADERS = re.compile(r"\s*[.\N{HORIZONTAL ELLIPSIS}]{2,}\s*$")
 _ALONE = "this number stands alone, and nothing is asked about it"
 _ALONE_REMEDY = (
     "Ask for another name with a blank, such as 3/4 = ?/8, or write a sum or a difference. "
     "A number is worked by itself where one other name is meant: 6/8, 1 1/2, 0.75, 26 in."
 )
-_LABEL_REMEDY = (
-    "Begin a problem with its label and a blank: 3. 7 2/6 - 3 5/6. Begin words to the pupil with #. "
-    "A setting stands at the very top with a colon: title: Kites."
-)
 
 
 @dataclass(slots=True)
 class _Draft:
-    """A sheet while it is read, and every mistake so far."""
+    """A sheet while it is read: its lines, which of them hold a problem, and every mistake so far."""
 
+    lines: Sequence[str]
+    problems: Mapping[int, ProblemLine]
     said: dict[str, str] = field(default_factory=dict)
     places: dict[str, tuple[int, int]] = field(default_factory=dict)
     items: list[Item] = field(default_factory=list)
@@ -46,27 +49,49 @@ class _Draft:
     mistakes: list[InputError] = field(default_factory=list)
 
 
+@dataclass(frozen=True, slots=True)
+class ReadPart:
+    """A sheet as far as it can be read: what can (None: nothing), and every mistake in the order of its line."""
+
+    sheet: Sheet | None
+    mistakes: tuple[InputError, ...]
+
+
 def read_sheet(text: str, file: str | None = None) -> Sheet:
-    r"""Read a sheet: header lines ``key: value``, a blank line, then labelled problems and ``#`` lines.
+    r"""Read a sheet: header lines ``key: value``, a blank line, then problems and ``#`` lines.
 
     ``file`` is the name the teacher knows the text by. Header and blank lines may be left out; line ends of
-    any computer, a mark at the very start (BOM) and tabs are fine. A bar after a problem begins the words of
-    a word problem. A page has at most 200 problems and 2,000 lines; nothing beyond is read. Raises one
-    SheetError that tells every mistake of the sheet, each with its line, column and what to do;
-    its ``mistakes`` hold them one by one.
+    any computer, a mark at the very start (BOM) and tabs are fine. A problem without a label is counted. A
+    bar after a problem begins the words of a word problem. A page has at most 200 problems and 2,000 lines;
+    nothing beyond is read. Raises one SheetError that tells every mistake of the sheet, each with its line,
+    column and what to do; its ``mistakes`` hold them one by one.
 
-    >>> sheet = read_sheet("title: Kites\n\n# Show each step.\n1. 7 2/6 - 3 5/6\n2a) 52 - 27\n")
+    >>> sheet = read_sheet("title: Kites\n\n# Show each step.\n1. 7 2/6 - 3 5/6\n52 - 27\n")
     >>> sheet.header.title, [problem.label for problem in sheet.problems]
-    ('Kites', ['1', '2a'])
+    ('Kites', ['1', '2'])
+    """
+    part = read_part(text)
+    if part.mistakes:
+        raise _gathered(part.mistakes, file)
+    assert part.sheet is not None, "a sheet without a problem is a mistake"
+    return part.sheet
+
+
+def read_part(text: str) -> ReadPart:
+    r"""Read what can be read of a sheet, as :func:`read_sheet` reads it; nothing is raised.
+
+    >>> part = read_part("1. 5 -\n2. 52 - 27")
+    >>> [problem.label for problem in part.sheet.problems], [mistake.line for mistake in part.mistakes]
+    (['2'], [1])
     """
     whole = lines_of(text)
     lines = whole[:MOST_LINES]
-    draft = _Draft()
+    draft = _Draft(lines, problem_lines(lines))
     start = _read_header(lines, draft)
     header, wrong = header_of(draft.said)
     draft.mistakes.extend(_at(error, *draft.places[name]) for name, error in wrong.items())
     for number, line in enumerate(lines[start:], start=start + 1):
-        if len(draft.labels) == MOST_PROBLEMS and _LABELLED.match(line):
+        if len(draft.labels) == MOST_PROBLEMS and number - 1 in draft.problems:
             draft.mistakes.append(_too_many(f"problem, and a page has at most {MOST_PROBLEMS}", number))
             break
         try:
@@ -77,26 +102,27 @@ def read_sheet(text: str, file: str | None = None) -> Sheet:
         draft.mistakes.append(_too_many(f"line, and a page has at most {MOST_LINES:,}", MOST_LINES + 1))
     if not draft.mistakes and not draft.labels:
         msg = "there is no problem on this sheet"
-        remedy = "Write one problem a line with its label: 1. 7 2/6 - 3 5/6"
+        remedy = "Write one problem a line: 7 2/6 - 3 5/6"
         draft.mistakes.append(SheetError(msg, line=len(lines), column=1, remedy=remedy))
-    if draft.mistakes:
-        raise _gathered(draft.mistakes, file)
-    return Sheet(tuple(draft.items), header)
+    found = any(isinstance(item, Problem) for item in draft.items)
+    return ReadPart(
+        Sheet(tuple(draft.items), header) if found else None,
+        tuple(sorted(draft.mistakes, key=lambda one: (one.line or 0, one.column or 0))),
+    )
 
 
 def _read_header(lines: list[str], draft: _Draft) -> int:
     """Read settings up to the first line that is none, and return the place of that line."""
-    start = next((at for at, line in enumerate(lines) if line.strip()), len(lines))
-    for at, line in enumerate(lines[start:], start=start):
-        found = _setting(line)
-        if found is None:
-            return at
+    header = header_lines_of(lines)
+    for at in header:
+        found = setting_in(lines[at])
+        assert found is not None
         name, value = found["name"], " ".join(found["value"].split())
         column = found.start("name") + 1
         try:
             setting = setting_named(name)
         except InputError as error:
-            draft.mistakes.append(_at(error, at + 1, column))
+            draft.mistakes.append(no_setting(error, lines[at], at + 1, column))
             continue
         if setting.name in draft.places:
             msg = f"{setting.name} is set twice, the first time on line {draft.places[setting.name][0]}"
@@ -105,39 +131,7 @@ def _read_header(lines: list[str], draft: _Draft) -> int:
         blanks = len(found["value"]) - len(found["value"].lstrip())
         draft.said[setting.name] = value
         draft.places[setting.name] = at + 1, found.start("value") + blanks + 1
-    return len(lines)
-
-
-def _setting(line: str) -> re.Match[str] | None:
-    """Return the parts of a line that looks like a setting; a label is none."""
-    return None if _LABELLED.match(line) else _SETTING.fullmatch(line)
-
-
-def label_in(line: str) -> re.Match[str] | None:
-    """Return where a line's label stands (group ``label``) and ends; None for a line without one.
-
-    >>> label_in("2a) 52 - 27")["label"]
-    '2a'
-    """
-    return _LABELLED.match(line)
-
-
-def setting_in(line: str) -> re.Match[str] | None:
-    """Return the parts of a line of the header (groups ``name`` and ``value``); None for any other line.
-
-    >>> setting_in("title: Kites")["name"]
-    'title'
-    """
-    return _setting(line)
-
-
-def lines_of(text: str) -> list[str]:
-    r"""Return the lines of a text with the line ends of any computer.
-
-    >>> lines_of("1. 5 - 2\r\n2. 6 - 3")
-    ['1. 5 - 2', '2. 6 - 3']
-    """
-    return _LINE_END.split(text.removeprefix("\N{ZERO WIDTH NO-BREAK SPACE}"))
+    return header.stop
 
 
 def _item(line: str, number: int, draft: _Draft, wanted: FormWanted) -> Iterator[Item]:
@@ -146,25 +140,25 @@ def _item(line: str, number: int, draft: _Draft, wanted: FormWanted) -> Iterator
     if not said:
         return
     column = len(line) - len(line.lstrip()) + 1
-    if said.startswith("#"):
+    found = draft.problems.get(number - 1)
+    if found is None:
+        if not said.startswith("#") and setting_in(line) is None:
+            goes_on = _goes_on(draft, number)
+            raise unread(SheetError("nothing is asked here"), line, number, column, goes_on=goes_on)
+        if not said.startswith("#"):
+            msg = "a setting stands under the header"
+            remedy = "Move it to the top, above the first blank line."
+            raise no_setting(SheetError(msg, remedy=remedy), line, number, column)
         if words := said.lstrip("# "):
             yield _instruction(words, number, column)
         return
-    labelled = _LABELLED.match(line)
-    if labelled is None:
-        if _setting(line):
-            msg = "a setting stands under the header"
-            remedy = "Move it to the top, above the first blank line."
-            raise SheetError(msg, line=number, column=column, remedy=remedy)
-        msg = NO_LABEL
-        raise SheetError(msg, line=number, column=column, remedy=_LABEL_REMEDY)
-    label = labelled["label"]
-    before = draft.labels.setdefault(label.casefold(), number)
-    if before != number:
-        msg = f"the label {label} is used twice, the first time on line {before}"
-        remedy = "Give each problem its own label."
-        draft.mistakes.append(SheetError(msg, line=number, column=column, remedy=remedy))
-    yield _problem(label, line[labelled.end() :], number, labelled.end() + 1, wanted)
+    before = draft.labels.setdefault(found.label.casefold(), number)
+    problem = _problem(found, draft, number, wanted)
+    if before == number:
+        yield problem
+        return
+    msg = f"the label {found.label} is used twice, the first time on line {before}"
+    raise SheetError(msg, line=number, column=column, remedy="Give each problem its own label.")
 
 
 def _instruction(words: str, number: int, column: int) -> Instruction:
@@ -174,8 +168,17 @@ def _instruction(words: str, number: int, column: int) -> Instruction:
         raise _at(error, number, column) from error
 
 
-def _problem(label: str, rest: str, number: int, column: int, wanted: FormWanted) -> Problem:
-    asked, bar, story = rest.partition("|")
+def _goes_on(draft: _Draft, number: int) -> bool:
+    """Say whether the line after a line (from 1) is words without a label."""
+    after = draft.lines[number] if number < len(draft.lines) else ""
+    below = draft.problems.get(number)
+    return is_words(after) and not after.lstrip().startswith("#") and not (below and below.typed)
+
+
+def _problem(found: ProblemLine, draft: _Draft, number: int, wanted: FormWanted) -> Problem:
+    asked, bar, story = draft.lines[number - 1][found.start :].partition("|")
+    label, column = found.label, found.start + 1
+    asked = _LEADERS.sub("", asked)
     if not asked.strip():
         msg = f"nothing stands after the label {label}"
         raise SheetError(
@@ -185,7 +188,12 @@ def _problem(label: str, rest: str, number: int, column: int, wanted: FormWanted
         msg = f"no words stand after the bar of problem {label}"
         remedy = "Write the word problem after the bar, or take the bar out."
         raise SheetError(msg, line=number, column=column + len(asked), remedy=remedy)
-    statement = read_statement(asked, number, column)
+    try:
+        statement = read_statement(asked, number, column)
+    except InputError as error:
+        if bar:
+            raise
+        raise unread(error, asked, number, column, goes_on=_goes_on(draft, number)) from error
     try:
         if _nothing_to_do(statement, wanted):
             column += len(asked) - len(asked.lstrip())
@@ -217,11 +225,9 @@ def _at(error: InputError, line: int, column: int) -> InputError:
     return SheetError(error.what, line=line, column=column, remedy=error.remedy)
 
 
-def _gathered(mistakes: list[InputError], file: str | None) -> SheetError:
-    """Make one refusal of all the mistakes, in the order of their lines."""
-    placed = sorted(
-        (error.placed(file=file) for error in mistakes), key=lambda e: (e.line or 0, e.column or 0)
-    )
+def _gathered(mistakes: Sequence[InputError], file: str | None) -> SheetError:
+    """Make one refusal of all the mistakes."""
+    placed = [error.placed(file=file) for error in mistakes]
     if len(placed) == 1:
         (only,) = placed
         found = SheetError(only.what, file=file, line=only.line, column=only.column, remedy=only.remedy)

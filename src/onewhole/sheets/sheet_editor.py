@@ -8,8 +8,8 @@ from onewhole.errors import InputError
 from onewhole.findings.click import SettingLine
 from onewhole.problems.problem import LABEL
 from onewhole.sheets.document import SheetError
-from onewhole.sheets.reading import label_in, lines_of, setting_in
 from onewhole.sheets.settings import setting_named
+from onewhole.sheets.typed_lines import header_lines_of, label_in, lines_of, problem_lines, setting_in
 
 HIGHEST_LABEL = 999
 
@@ -18,8 +18,9 @@ HIGHEST_LABEL = 999
 class SheetEditor:
     r"""The lines of a sheet, readable as a whole or not.
 
-    A row under the header that begins with a label is a problem's. Where the labels are 1, 2, 3 and so on
-    down the page they stay so whatever is done; other labels stay with their problems.
+    A row under the header that is not for the pupil is a problem's; one without a label is counted. Where
+    the labels are 1, 2, 3 and so on down the page they stay so whatever is done; other labels stay with
+    their problems.
 
     >>> SheetEditor(("1. 5 - 2", "# Look first.", "2. 6 - 4")).moved("2", 1).typed
     '1. 6 - 4\n# Look first.\n2. 5 - 2'
@@ -41,11 +42,9 @@ class SheetEditor:
     def settings(self) -> Mapping[str, int]:
         """Return the place of each setting of the header by its name, in their order."""
         found: dict[str, int] = {}
-        start = next((at for at, line in enumerate(self.lines) if line.strip()), len(self.lines))
-        for at, line in enumerate(self.lines[start:], start):
-            said = setting_in(line)
-            if said is None:
-                break
+        for at in header_lines_of(self.lines):
+            said = setting_in(self.lines[at])
+            assert said is not None
             found.setdefault(_setting_name(said["name"]), at)
         return found
 
@@ -53,10 +52,8 @@ class SheetEditor:
     def problems(self) -> Mapping[str, int]:
         """Return the place of each problem's row by its label, down the page."""
         found: dict[str, int] = {}
-        for at, line in enumerate(self.lines):
-            label = label_in(line)
-            if label:
-                found.setdefault(label["label"], at)
+        for at, line in problem_lines(self.lines).items():
+            found.setdefault(line.label, at)
         return found
 
     @property
@@ -110,24 +107,6 @@ class SheetEditor:
         lines.insert(at, _row(beside, self._next_label(), asked))
         return self._now(lines)
 
-    def numbered(self) -> "SheetEditor":
-        r"""Return the rows with a label before each line of the page that has none and is not for the pupil.
-
-        Lines that were pasted become problems. Where the labels counted before, they count on.
-
-        >>> SheetEditor.of("title: Kites\n\n7 2/6 - 3 5/6\n# Look.\n52 - 27").numbered().typed.splitlines()[
-        ...     2:
-        ... ]
-        ['1. 7 2/6 - 3 5/6', '# Look.', '2. 52 - 27']
-        """
-        rows = self
-        for at, line in enumerate(self.lines):
-            said = line.strip()
-            if said and not said.startswith("#") and not label_in(line) and not setting_in(line):
-                label = rows._next_label()
-                rows = SheetEditor((*rows.lines[:at], f"{label}. {said}", *rows.lines[at + 1 :]))
-        return rows.counting() if self.counted else rows
-
     def asking(self, asked: Mapping[str, str]) -> "SheetEditor":
         """Return the rows with other problems under some labels; the words of a word problem are gone."""
         lines = list(self.lines)
@@ -163,22 +142,46 @@ class SheetEditor:
         return changed.counting() if self.counted else changed
 
     def counting(self) -> "SheetEditor":
-        """Return the rows with the labels 1, 2, 3 and so on."""
-        count, found = 0, []
-        for line in self.lines:
-            label = label_in(line)
-            if label is None:
-                found.append(line)
-                continue
-            count += 1
-            found.append(line[: label.start("label")] + str(count) + line[label.end("label") :])
+        """Return the rows with the labels 1, 2, 3 and so on; a row without a label needs none."""
+        found = list(self.lines)
+        for count, at in enumerate(problem_lines(self.lines), 1):
+            line = found[at]
+            if label := label_in(line):
+                found[at] = line[: label.start("label")] + str(count) + line[label.end("label") :]
         return SheetEditor(tuple(found))
+
+    def told_as(self, line: int, asked: str) -> "SheetEditor":
+        """Return the rows with what a story asks before its words, on a line (from 1). Raises SheetError.
+
+        >>> SheetEditor.of("1) Ana has 5 strips and cuts 2.").told_as(1, "5 - 2").typed
+        '1) 5 - 2 | Ana has 5 strips and cuts 2.'
+        """
+        at = self._at(line)
+        found = problem_lines(self.lines).get(at)
+        if found is None:
+            msg = "there is no story on this line"
+            raise SheetError(msg, line=line, remedy="Choose a line with a story.")
+        words = " ".join(self.lines[at][found.start :].replace("|", " ").split())
+        return self.with_line(line, f"{self.lines[at][: found.start]}{asked} | {words}")
+
+    def with_line(self, line: int, *instead: str) -> "SheetEditor":
+        """Return the rows with others in place of a line (from 1); with none it is gone. Raises SheetError."""
+        at = self._at(line)
+        return self._now([*self.lines[:at], *instead, *self.lines[at + 1 :]])
+
+    def _at(self, line: int) -> int:
+        """Return the place of a line that is counted from 1."""
+        if line > len(self.lines):
+            msg = f"there is no line {line} on this sheet"
+            raise SheetError(msg, remedy="Choose one that stands there.")
+        return line - 1
 
 
 def _row(beside: str, label: str, asked: str) -> str:
-    """Write a problem's row with its label set as in another row."""
+    """Write a problem's row with its label set as in another row; where that has none, without one."""
     found = label_in(beside)
-    assert found is not None
+    if found is None:
+        return asked
     assert LABEL.fullmatch(label)
     end = beside[found.end("label") : found.end()].rstrip() + " "
     return beside[: found.start("label")] + label + end + asked

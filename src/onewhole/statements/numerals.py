@@ -34,6 +34,8 @@ _POWERS = {
 _PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", "s")}
 _MEASURE_WORDS = frozenset(_MARKS)
 _PLACE_WORDS = frozenset(_PLACES)
+#: Every word that a number of a problem may have.
+KNOWN_WORDS = _MEASURE_WORDS | _PLACE_WORDS | _AND
 _PARTS = frozenset({TokenKind.NUMBER, TokenKind.HOLE})
 _RANK = {unit.mark: rank for rank, unit in enumerate(MEASURES)}
 _KIND = {unit.mark: unit.kind for unit in MEASURES}

@@ -14,16 +14,18 @@ from onewhole.findings.click import (
     GoTo,
     Help,
     LeaveOut,
+    LineUse,
     NewNumbers,
-    NumberLines,
     SettingLine,
     SetTo,
+    TellAs,
+    UseLine,
     WithoutWords,
 )
 from onewhole.languages.english.clicks import button
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
-from onewhole.sheets.reading import setting_in
+from onewhole.sheets.typed_lines import setting_in
 from onewhole.statements.reading import read_statement
 
 
@@ -37,7 +39,8 @@ class ClickKey(Enum):
     NO_WORDS = "no words"
     ORDER = "order"
     SET = "set"
-    NUMBER = "number"
+    STORY = "story"
+    LINE = "line"
     GO = "go"
 
 
@@ -88,8 +91,10 @@ def sent(click: Click) -> Sent:
             return Sent(ClickKey.ORDER)
         case SetTo(lines):
             return Sent(ClickKey.SET, values=tuple(line.typed for line in lines))
-        case NumberLines():
-            return Sent(ClickKey.NUMBER)
+        case TellAs(line, asked):
+            return Sent(ClickKey.STORY, values=(str(line), text(asked)))
+        case UseLine(line, use):
+            return Sent(ClickKey.LINE, values=(str(line), use.value))
         case GoTo(label):
             return Sent(ClickKey.GO, () if label is None else (label,))
         case _:
@@ -118,8 +123,10 @@ def click_sent(key: str, labels: Sequence[str] = (), values: Sequence[str] = ())
             return EasyToHard()
         case ClickKey.SET:
             return SetTo(tuple(map(_line, values)))
-        case ClickKey.NUMBER:
-            return NumberLines()
+        case ClickKey.STORY if len(values) == 2:
+            return TellAs(_number_of(values[0]), read_statement(values[1]))
+        case ClickKey.LINE if len(values) == 2 and values[1] in set(LineUse):
+            return UseLine(_number_of(values[0]), LineUse(values[1]))
         case ClickKey.GO if len(labels) <= 1:
             return GoTo(next(iter(named), None), Help.SEE_WHAT_IS_MEANT)
         case _:
@@ -131,6 +138,13 @@ def _key(key: str) -> ClickKey:
         return ClickKey(key)
     except ValueError:
         raise _no_such_click() from None
+
+
+def _number_of(line: str) -> int:
+    """Read the number of a line as a page sent it."""
+    if not (line.isascii() and line.isdigit() and len(line) <= 5 and int(line)):
+        raise _no_such_click()
+    return int(line)
 
 
 def _line(typed: str) -> SettingLine:

@@ -9,9 +9,9 @@ from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page.live_page import LONGEST_TYPED, laid
 from onewhole.desk.page.printed_before import keep_printed_before
 from onewhole.errors import InputError
-from onewhole.sheets.reading import lines_of
 from onewhole.sheets.recipe import read_recipe
 from onewhole.sheets.sheet_editor import SheetEditor
+from onewhole.sheets.typed_lines import lines_of
 from onewhole.store.nights import add_night, change_version, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.set_pages import set_pages

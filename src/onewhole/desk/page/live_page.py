@@ -2,17 +2,15 @@
 
 import re
 from base64 import b64encode
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from fractions import Fraction
 from functools import lru_cache
 
 from onewhole.desk.page.clicks import Offered
-from onewhole.desk.page.fitting import PageFit
-from onewhole.desk.page.print_pages import fitted_pupil_page
 from onewhole.errors import InputError, OnewholeError
-from onewhole.findings.click import Click, NumberLines, SetTo
+from onewhole.findings.click import Click, SetTo, TellAs, UseLine
 from onewhole.findings.in_page import PageFinding, Severity, severity
 from onewhole.languages.english.clicks import clicked
 from onewhole.languages.english.in_page import also_true, found_in_page, page_mended
@@ -24,34 +22,53 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.apply_remedy import apply_remedy
 from onewhole.sheets.audit import Audit, audit
-from onewhole.sheets.document import Instruction, Sheet, SheetError
+from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
 from onewhole.sheets.page import halves
-from onewhole.sheets.reading import NO_LABEL, label_in, lines_of, read_sheet
+from onewhole.sheets.reading import read_part, read_sheet
 from onewhole.sheets.remedies import remedies
 from onewhole.sheets.room import Room
 from onewhole.sheets.sheet_editor import SheetEditor
+from onewhole.sheets.typed_lines import lines_of, problem_lines, setting_in
+from onewhole.sheets.unread_line import UnreadLine
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.form import FormWanted
 from onewhole.working.strategy import Strategy
+from onewhole.writers.pupil_page import pupil_page
 
 #: More than this is no page for one night: it is not laid out while it is typed.
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
+#: So much of a line is quoted to name it.
+MOST_QUOTED = 24
 
 _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A line (from 1), and what a teacher calls what stands there: "Problem 3"."""
+
+    line: int
+    name: str
 
 
 @dataclass(frozen=True, slots=True)
 class Mistake:
     """What cannot be read: where (from 1; None where no line is to blame), what, and what to do next.
 
-    ``remedies`` are what one click may do; there is one for lines without a label.
+    ``place`` names its line. ``remedies`` are what one click may do: what a story may ask, what a line may be.
     """
 
     line: int | None
     column: int | None
     what: str
     remedy: str
+    place: Place | None = None
     remedies: tuple[Offered, ...] = ()
+
+    @property
+    def is_story(self) -> bool:
+        """Say whether it is a story that waits for what it asks."""
+        return any(isinstance(one.click, TellAs) for one in self.remedies)
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,13 +96,13 @@ class Stands:
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """Something found: which lines it is about (none: the whole page), and what one click may do."""
+    """Something found: what it is about (none: the whole page), and what one click may do."""
 
     found: PageFinding
     advice: bool
     words: str
     remedy: str
-    lines: tuple[int, ...]
+    places: tuple[Place, ...]
     remedies: tuple[Offered, ...]
 
 
@@ -112,7 +129,7 @@ class Moved:
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """A page as far as it could be laid out. With mistakes there is nothing else."""
+    """A page as far as it could be laid out: what cannot be read, and all that can."""
 
     mistakes: tuple[Mistake, ...] = ()
     pages: tuple[Drawn, ...] = ()
@@ -121,35 +138,83 @@ class Laid:
     minutes: Fraction = Fraction(0)
     told: str = ""
 
-    @property
-    def readable(self) -> bool:
-        """Say whether there is a page."""
-        return not self.mistakes
-
 
 def laid(typed: str, now: datetime) -> Laid:
     r"""Lay a typed sheet out; whatever is typed, an answer comes back and nothing is raised.
 
-    What is laid out can be printed: it was pressed, with ``now`` (that has a time zone) as its date.
+    A line that cannot be read is told and left out. Without mistakes what is laid out can be printed: it was
+    pressed, with ``now`` (that has a time zone) as its date.
 
     >>> from datetime import UTC
     >>> now = datetime(2026, 11, 24, tzinfo=UTC)
-    >>> laid("1. 5 -", now).mistakes[0].line
-    1
+    >>> laid("1. 5 -", now).mistakes[0].place.name
+    'Problem 1'
     >>> page = laid("1. 7 2/6 - 3 5/6\n2. 5 4/6 - 2 1/6", now)
     >>> page.told
     'One page, about 2 1/2 minutes, 2 problems, 1 of them with regrouping.'
     """
     try:
-        sheet = _read(typed)
-        worked = WorkedSheet(sheet, _worked)
-        drawn, fit = _drawn(worked, now)
-        looked = audit(worked)
+        _check_length(typed)
     except OnewholeError as error:
-        return Laid(mistakes=tuple(_mistakes(error, typed)))
+        return Laid(mistakes=(_mistake(error, typed),))
+    part = read_part(typed)
+    sheet, wrong = part.sheet, list[OnewholeError](part.mistakes)
+    if sheet is not None:
+        sheet, more = _few_enough(sheet)
+        wrong += more
+    while sheet is not None:
+        try:
+            return _laid_out(sheet, typed, now, wrong)
+        except OnewholeError as error:
+            sheet, more = _without_what_fails(sheet, error, typed)
+            wrong += more
+    return Laid(mistakes=_mistakes(wrong, typed))
+
+
+def _laid_out(sheet: Sheet, typed: str, now: datetime, wrong: Sequence[OnewholeError]) -> Laid:
+    worked = WorkedSheet(sheet, _worked)
+    drawn = _drawn(worked, now)
+    looked = audit(worked)
     problems = tuple(_stands(one, worked.rooms[one.label]) for one in sheet.problems)
+    mistakes = _mistakes(wrong, typed)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
-    return Laid((), drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn), fit))
+    return Laid(mistakes, drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn), mistakes))
+
+
+def _without_what_fails(
+    sheet: Sheet, error: OnewholeError, typed: str
+) -> tuple[Sheet | None, tuple[OnewholeError, ...]]:
+    """Return a sheet without what it cannot be laid out with (None: nothing is left), and what that is."""
+    if isinstance(error, MissingSignError):
+        signs = set("".join(error.signs))
+        header = sheet.header
+        if signs & set(header.title + header.date + header.class_name):
+            header = replace(header, title="", date="", class_name="")
+        left = tuple(one for one in sheet.items if not signs & set(_words_of(one)))
+        lines = [at for at, line in enumerate(lines_of(typed), 1) if signs & set(line)]
+        found: tuple[OnewholeError, ...] = tuple(
+            InputError(error.what, line=at, remedy=error.remedy) for at in lines
+        )
+    else:
+        header, wrong = sheet.header, dict(_failing(sheet))
+        left = tuple(one for one in sheet.items if not (isinstance(one, Problem) and one.label in wrong))
+        found = tuple(wrong.values())
+    if not found or (left, header) == (sheet.items, sheet.header):
+        return None, (error,)
+    return (Sheet(left, header) if any(isinstance(one, Problem) for one in left) else None), found
+
+
+def _failing(sheet: Sheet) -> Iterator[tuple[str, OnewholeError]]:
+    """Yield the problems that cannot be worked or given room, each with why."""
+    for one in sheet.problems:
+        try:
+            WorkedSheet(Sheet((one,), sheet.header), _worked).rooms  # noqa: B018 - it is worked out here
+        except OnewholeError as error:
+            yield one.label, InputError(error.what, line=one.line, remedy=error.remedy)
+
+
+def _words_of(item: Item) -> str:
+    return item.words if isinstance(item, Instruction) else item.typed + item.story
 
 
 def _worked(problem: Problem, taught: Strategy, wanted: FormWanted) -> WorkedProblem:
@@ -166,11 +231,13 @@ def _worked_on(_line: int, problem: Problem, taught: Strategy, wanted: FormWante
 def remedied(typed: str, click: Click) -> Changed:
     """Return a typed sheet after one click, and in words what was done.
 
-    Raises InputError, also for a click that would leave a sheet that cannot be read.
+    Raises InputError, also for a click that would leave more of the sheet than now that cannot be read.
     """
     changed = apply_remedy(typed, click)
-    if not isinstance(click, NumberLines):
-        _read(changed.typed)
+    _check_length(changed.typed)
+    before, after = (read_part(text).mistakes for text in (typed, changed.typed))
+    if not isinstance(click, UseLine) and len(after) > len(before):
+        read_sheet(changed.typed)
     return Changed(changed.typed, text_of(clicked(changed.done)))
 
 
@@ -189,11 +256,10 @@ def moved_on_line(typed: str, line: int, by: int) -> Moved:
     >>> moved_on_line("1)5 - 2\n2)6 - 3", 2, -1).typed
     '1)6 - 3\n2)5 - 2'
     """
-    lines = lines_of(typed)
-    said = label_in(lines[line - 1]) if line <= len(lines) else None
+    said = problem_lines(lines_of(typed)).get(line - 1)
     if said is None:
         return Moved(typed, "There is no problem on this line.", 0, line)
-    return moved_by(typed, said["label"], by)
+    return moved_by(typed, said.label, by)
 
 
 def moved(typed: str, label: str, to: int) -> Moved:
@@ -212,41 +278,60 @@ def moved(typed: str, label: str, to: int) -> Moved:
     return Moved(rows.moved(label, to).typed, words, to, list(rows.problems.values())[to - 1] + 1)
 
 
-def _read(typed: str) -> Sheet:
+def _check_length(typed: str) -> None:
     if len(typed) > LONGEST_TYPED:
         msg = f"there are {len(typed)} characters, and a page has {LONGEST_TYPED} at most"
         raise SheetError(msg, remedy="Take some out.")
-    sheet = read_sheet(typed)
-    if len(sheet.problems) > MOST_PROBLEMS:
-        msg = (
-            f"there are {len(sheet.problems)} problems, and a page for one night has {MOST_PROBLEMS} at most"
-        )
-        raise SheetError(msg, line=sheet.problems[MOST_PROBLEMS].line, remedy="Leave some out.")
-    return sheet
 
 
-def _mistakes(error: OnewholeError, typed: str) -> Iterator[Mistake]:
-    several = error.mistakes if isinstance(error, SheetError) else ()
-    for one in several or (error,):
-        line = one.line if isinstance(one, InputError) else _line_of_signs(one, typed)
-        column = one.column if isinstance(one, InputError) else None
-        clicks = (Offered(NumberLines()),) if one.what == NO_LABEL else ()
-        yield Mistake(line, column, one.what, one.remedy or "", clicks)
+def _few_enough(sheet: Sheet) -> tuple[Sheet | None, tuple[OnewholeError, ...]]:
+    """Return a sheet where it is for one night; what is longer is not laid out while it is typed."""
+    if len(sheet.problems) <= MOST_PROBLEMS:
+        return sheet, ()
+    msg = f"there are {len(sheet.problems)} problems, and a page for one night has {MOST_PROBLEMS} at most"
+    return None, (SheetError(msg, line=sheet.problems[MOST_PROBLEMS].line, remedy="Leave some out."),)
 
 
-def _line_of_signs(error: OnewholeError, typed: str) -> int | None:
-    """Return the first line with a sign that no font has."""
-    signs = set("".join(error.signs)) if isinstance(error, MissingSignError) else set()
-    return next((at for at, line in enumerate(lines_of(typed), 1) if signs & set(line)), None)
+def _mistakes(wrong: Iterable[OnewholeError], typed: str) -> tuple[Mistake, ...]:
+    return tuple(sorted((_mistake(one, typed) for one in wrong), key=lambda one: one.line or 0))
 
 
-def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageFit | None]:
-    """Draw the pupil page, and say of each sheet of paper what stands on it, and how it was fitted.
+def _mistake(error: OnewholeError, typed: str) -> Mistake:
+    line, column = (error.line, error.column) if isinstance(error, InputError) else (None, None)
+    place = None if line is None else _place(line, typed)
+    if line is None or not isinstance(error, UnreadLine):
+        return Mistake(line, column, error.what, error.remedy or "", place)
+    story = error.story
+    clicks = (*(TellAs(line, asked) for asked in story.asked), *(UseLine(line, use) for use in error.uses))
+    remedy = error.remedy or ""
+    if story:
+        asks = text(story.asked[0])
+        sure = f"Its words tell {asks}. One click writes that before the story."
+        remedy = sure if story.sure else "Its words do not settle it: choose what it asks."
+    return Mistake(line, column, error.what, remedy, place, tuple(map(Offered, clicks)))
+
+
+def _place(line: int, typed: str) -> Place:
+    """Name what stands on a line: a problem by its label, a setting by its name, other words by their first."""
+    lines = lines_of(typed)
+    problem = problem_lines(lines).get(line - 1)
+    if problem:
+        return Place(line, f"Problem {problem.label}")
+    said = " ".join(lines[line - 1].split()) if line <= len(lines) else ""
+    setting = setting_in(said)
+    if setting:
+        return Place(line, f"“{setting['name']}”")
+    return Place(
+        line, f"“{said[:MOST_QUOTED]}{'…' if len(said) > MOST_QUOTED else ''}”" if said else "The page"
+    )
+
+
+def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
+    """Draw the pupil page, and say of each sheet of paper what stands on it.
 
     It is pressed too, which costs little once it is drawn: that refuses a sign that no font has.
     """
-    sheet, found = worked.sheet, fitted_pupil_page(worked)
-    printed = found.page
+    sheet, printed = worked.sheet, pupil_page(worked)
     drawings = press_drawings(printed.source, data=printed.content)
     press(printed.source, data=printed.content, when=now)
     on: dict[str, int] = {}
@@ -263,11 +348,10 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageF
         waiting = []
     said[-1] += waiting
     title = sheet.header.title or "The page"
-    pages = tuple(
+    return tuple(
         Drawn(svg, " ".join((f"{title}, page {at} of {len(drawings)}.", *words)))
         for at, (svg, words) in enumerate(zip(drawings, said, strict=True), 1)
     )
-    return pages, found.fit
 
 
 def _said(problem: Problem) -> str:
@@ -284,33 +368,38 @@ def _stands(problem: Problem, needed: Room) -> Stands:
 
 
 def _note(found: PageFinding, looked: Audit, typed: str) -> Note:
-    lines = tuple(one.line for one in looked.page.sheet.problems if one.label in found.labels)
+    places = tuple(
+        Place(one.line, f"Problem {one.label}")
+        for one in looked.page.sheet.problems
+        if one.label in found.labels
+    )
     clicks = remedies(found, looked)
     if not found.labels:
         header = SheetEditor.of(typed).settings
         sets = {line.name for one in clicks if isinstance(one, SetTo) for line in one.lines}
-        lines = tuple(at + 1 for name, at in header.items() if name in sets)
+        places = tuple(Place(at + 1, f"“{name}”") for name, at in header.items() if name in sets)
     advice = severity(found) is Severity.ADVICE
     said, mend = text_of(found_in_page(found)), text_of(page_mended(found))
-    return Note(found, advice, said, mend, lines, tuple(map(Offered, clicks)))
+    return Note(found, advice, said, mend, places, tuple(map(Offered, clicks)))
 
 
 def _gathered(notes: Iterable[Note]) -> Iterator[Note]:
     """Tell as one what is found of several patterns alike: about the same lines, with the same clicks."""
     alike: dict[object, list[Note]] = {}
     for note in notes:
-        alike.setdefault((type(note.found), note.lines, note.remedy, note.remedies), []).append(note)
+        alike.setdefault((type(note.found), note.places, note.remedy, note.remedies), []).append(note)
     for first, *more in alike.values():
         said = found_in_page(first.found) + also_true(len(more)) if more else ()
         yield replace(first, words=text_of(said)) if said else first
 
 
-def _told(looked: Audit, pages: int, fit: PageFit | None) -> str:
+def _told(looked: Audit, pages: int, mistakes: Sequence[Mistake]) -> str:
     page = looked.page
     minutes = halves(page.minutes)
     many, regroup = len(page.problems), sum(one.needs.regrouping for one in page.problems)
     paper = "One page" if pages == 1 else f"{pages} pages"
     problems = "1 problem" if many == 1 else f"{many} problems"
     time = "1 minute" if minutes == "1" else f"{minutes} minutes"
-    said = f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."
-    return f"{said} {fit.told}" if fit else said
+    all_of_it = f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."
+    missing = list(dict.fromkeys(one.place.name for one in mistakes if one.place))
+    return f"{all_of_it} Not on it yet: {', '.join(missing)}." if missing else all_of_it

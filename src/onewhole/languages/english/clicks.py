@@ -12,11 +12,13 @@ from onewhole.findings.click import (
     GoTo,
     Help,
     LeaveOut,
+    LineUse,
     NewlyNumbered,
     NewNumbers,
     NoOtherNumbers,
-    NumberLines,
     SetTo,
+    TellAs,
+    UseLine,
     WithoutWords,
 )
 from onewhole.languages.english.making import Nodes, bare, listed, told
@@ -49,8 +51,10 @@ def button(click: Click) -> Sentences:
             return _button("Put the page in order from easy to hard")
         case SetTo(lines):
             return _button("Set", _few([(Typed(line.typed),) for line in lines]))
-        case NumberLines():
-            return _button("Number the lines")
+        case TellAs(_, asked):
+            return _button(Said(asked), "?")
+        case UseLine(_, use):
+            return _button(_use(use))
         case GoTo(label, need):
             return _button("Go to", "the page" if label is None else Label(label), ":", _help(need))
         case _:
@@ -81,8 +85,10 @@ def clicked(done: Done) -> Sentences:
             return told("the page goes from easy to hard")
         case SetTo(lines):
             return told("set", _few([(Typed(line.typed),) for line in lines]))
-        case NumberLines():
-            return told("every line has its label")
+        case TellAs(_, asked):
+            return told("the story asks", Said(asked), "now")
+        case UseLine(_, use):
+            return told(_used(use))
         case GoTo():
             return told("nothing was changed")
         case NewlyNumbered(asked, left):
@@ -98,6 +104,38 @@ def clicked(done: Done) -> Sentences:
 
 def _button(*nodes: str | Label | Said | Nodes) -> Sentences:
     return told(*nodes, end=End.TYPED)
+
+
+def _use(use: LineUse) -> str:
+    match use:
+        case LineUse.WORDS:
+            return "These are words to the pupil"
+        case LineUse.TITLE:
+            return "This is the title"
+        case LineUse.NOTHING:
+            return "Leave this line out"
+        case LineUse.JOINED:
+            return "It goes on in the next line: join them"
+        case LineUse.SPLIT:
+            return "Put each on a line of its own"
+        case _:
+            assert_never(use)
+
+
+def _used(use: LineUse) -> str:
+    match use:
+        case LineUse.WORDS:
+            return "the line is words to the pupil now"
+        case LineUse.TITLE:
+            return "the line is the title now"
+        case LineUse.NOTHING:
+            return "the line is left out"
+        case LineUse.JOINED:
+            return "the two lines are one now"
+        case LineUse.SPLIT:
+            return "each problem has its own line now"
+        case _:
+            assert_never(use)
 
 
 def _help(need: Help) -> str:
