@@ -32,6 +32,7 @@ PAGES = (
     f"{NIGHT}/papers",
     f"{NIGHT}/tomorrow",
     f"{NIGHT}/walkthrough",
+    "/mine/1/help",
     "/welcome",
 )
 #: Fold everything out, bring every control into sight in three ways, and name each whose middle is not met.

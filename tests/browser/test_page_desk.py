@@ -1,5 +1,6 @@
 """The Page desk in a real browser: typed, noted, mended, reordered, undone, saved, set; by keys alone."""
 
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -19,6 +20,14 @@ AT = "/mine/1/page"
 TWINS = (
     "title: Kites\nminutes: 20\n\n# Look first.\n1. 7 2/6 - 3 5/6\n2. 8 1/6 - 4 4/6\n3. 5 4/6 - 2 1/6\n"
     "4. 5 1/3 - 2 2/3 | The kite club has 5 1/3 wholes of kite paper. It cuts 2 2/3 wholes. What is left?"
+)
+
+
+#: As it comes out of a word processor.
+PASTED = (
+    "Ribbons and bows\nWork with a friend.\n7 2/6 \N{EN DASH} 3 5/6 = ______\n"
+    "\N{BULLET}\t5\N{VULGAR FRACTION ONE QUARTER} \N{EN DASH} 2\N{VULGAR FRACTION THREE QUARTERS}\n"
+    "Maya has 4 1/4 yards of ribbon. She uses 1 3/4 yards. How much is left?\n52 -\n8 - 4 5/8"
 )
 
 
@@ -64,13 +73,15 @@ def test_no_rule_is_broken(door: Served, browser: Browser, size: tuple[int, int]
         page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })")
         assert broken_rules(page) == []
         assert not runs_off(page)
-        page.fill("#typed", "7 2/6 - 3 5/6\n1. 5 -")
-        expect(page.locator("#notes li")).to_have_count(2)
+        page.fill("#typed", PASTED)
+        expect(page.locator("#notes li")).to_have_count(3)
+        page.locator("#how-many-more").click()
         assert broken_rules(page) == []
+        assert not runs_off(page)
 
 
 def test_typing_shows_the_page(page: Page, door: Served) -> None:
-    """An empty desk gets a page; what cannot be read is told beside its line, and the last page stays."""
+    """An empty desk gets a page; what cannot be read is told beside its line, and the others stay."""
     page.goto(door.base + AT)
     page.locator("#typed").press_sequentially("1. 52 - 27", delay=5)
     image = page.locator("#pages img")
@@ -78,9 +89,12 @@ def test_typing_shows_the_page(page: Page, door: Served) -> None:
     expect(page.locator("#told")).to_contain_text("One page, about")
     page.keyboard.type("\n2. 5 -")
     expect(page.locator("#notes")).to_contain_text("A number is missing")
-    expect(page.locator("#told")).to_contain_text("This is the last page that could be read.")
-    expect(page.locator("#heard")).to_contain_text("Line 2: a number is missing")
+    expect(page.locator("#told")).to_contain_text("Not on it yet: Problem 2.")
+    expect(page.locator("#heard")).to_contain_text("Problem 2: a number is missing")
     expect(page.locator("#rows > .mistake")).to_have_text("2. 5 -")
+    expect(image).to_have_attribute("alt", "The page, page 1 of 1. Problem 1: fifty-two minus twenty-seven.")
+    page.fill("#typed", "52 -")
+    expect(page.locator("#told")).to_have_text("This is the last page that could be read.")
     expect(image).to_have_count(1)
 
 
@@ -93,11 +107,19 @@ def test_the_rows_lie_under_the_letters(page: Page) -> None:
     assert page.locator("#rows > div").count() == len(TWINS.split("\n"))
 
 
-def test_pasted_lines_are_numbered(page: Page) -> None:
-    """One click makes problems of lines without a label."""
-    page.fill("#typed", "7 2/6 - 3 5/6\n52 - 27")
-    page.get_by_role("button", name="Number the lines").click()
-    expect(page.locator("#typed")).to_have_value("1. 7 2/6 - 3 5/6\n2. 52 - 27")
+def test_a_pasted_page_is_seen_to_note_by_note(page: Page) -> None:
+    """Lines without a number are counted in the margin, a story is asked about, three notes are in view."""
+    page.fill("#typed", PASTED)
+    expect(page.locator("#rows > div").nth(2)).to_have_attribute("data-number", "1")
+    expect(page.locator("#notes li")).to_have_count(3)
+    expect(page.locator("#how-many-more")).to_contain_text("more")
+    page.get_by_role("button", name="This is the title").first.click()
+    expect(page.locator("#typed")).to_have_value(re.compile("^title: Ribbons and bows\n"))
+    page.get_by_role("button", name="4 1/4 - 1 3/4?", exact=True).click()
+    expect(page.locator("#said")).to_have_text("The story asks 4 1/4 - 1 3/4 now.")
+    expect(page.locator("#typed")).to_have_value(re.compile("\n4 1/4 - 1 3/4 [|] Maya has"))
+    page.get_by_role("button", name="Undo").click()
+    expect(page.get_by_role("button", name="4 1/4 - 1 3/4?", exact=True)).to_be_visible()
 
 
 def test_a_remedy_and_undo_by_keys(page: Page) -> None:
@@ -119,7 +141,7 @@ def test_a_remedy_and_undo_by_keys(page: Page) -> None:
 
 def test_a_note_leads_to_its_line(page: Page) -> None:
     """The line is chosen in the field."""
-    page.locator("#notes").get_by_role("link", name="line 6").first.click()
+    page.locator("#notes").get_by_role("link", name="Problem 2").first.click()
     chosen = (
         "(one => one.value.slice(one.selectionStart, one.selectionEnd))(document.querySelector('#typed'))"
     )

@@ -15,7 +15,7 @@ READ_SHEETS = ["audit", "print"]
     [
         (b"\xff\xfe1\x00.\x00", "The file is not plain text in UTF-8", ", line 1, column 1"),
         (b"title: caf\xe9\n\n1. 52 - 27\n", "The file is not plain text in UTF-8", ", line 1, column 11"),
-        (b"1. 52 - 27\n\x00\x01\x02\n", "This line has no label", ", line 2, column 1"),
+        (b"1. 52 - 27\n\x00\x01\x02\n", "A hidden sign stands here", ", line 2, column 1"),
         (b"", "There is no problem on this sheet", ", line 1, column 1"),
         (b"1. 7 2/0 - 3\n", "A whole cannot be cut into 0 equal parts", ", line 1, column 8"),
     ],

@@ -124,7 +124,7 @@ def test_marking_works_nothing_that_the_page_has_worked(counted: Count, tmp_path
 
 def test_the_page_while_it_is_typed_works_each_problem_once(counted: Count) -> None:
     """The drawn page, its rooms and what is found in it."""
-    assert laid(TYPED, NOW).readable
+    assert laid(TYPED, NOW).pages
     counted.is_once()
 
 

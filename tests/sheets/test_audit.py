@@ -7,7 +7,7 @@ import pytest
 
 from onewhole.findings.in_page import Alike, HardToRead, NumbersUntold, OverEvening, Severity, severity
 from onewhole.findings.searched import Searched
-from onewhole.languages.english.in_page import found_in_page, page_mended
+from onewhole.languages.english.in_page import found_in_page, how_known, page_mended
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed, text
@@ -160,7 +160,10 @@ def test_what_was_looked_at_in_vain_is_said() -> None:
     searched = (Searched(space.sort, space.taken, len(space.problems)),)
     found = Alike(("E13", "E14"), ("1",), None, len(TELLING), searched)
     assert text_of(page_mended(found)) == (
-        "Ask the child to show each step: they are not told apart by the answer to any of the "
+        "Ask the child to show each step: no other problem tells them apart."
+    )
+    assert text_of(how_known(found)) == (
+        "In the list of mistakes they are E13 and E14. They are not told apart by the answer to any of the "
         f"{len(TELLING)} problems that tell most, nor by one to {len(space.problems)} differences of "
         "decimals with up to two places, zeros among them."
     )

@@ -4,7 +4,7 @@ import pytest
 
 from onewhole.sheets.document import Instruction, SheetError
 from onewhole.sheets.header import Header
-from onewhole.sheets.reading import MOST_LINES, MOST_PROBLEMS, read_sheet
+from onewhole.sheets.reading import MOST_LINES, MOST_PROBLEMS, read_part, read_sheet
 
 
 def mistakes(text: str) -> list[tuple[int | None, int | None, str]]:
@@ -33,6 +33,42 @@ def test_labels(line: str, label: str, typed: str) -> None:
     """With a dot, a bracket or a colon, and blanks of any sort."""
     (problem,) = read_sheet(line).problems
     assert (problem.label, problem.typed, problem.story) == (label, typed, "")
+
+
+@pytest.mark.parametrize(
+    ("text", "labels"),
+    [
+        ("7 2/6 - 3 5/6\n52 - 27", ["1", "2"]),
+        ("1.5 + 2", ["1"]),
+        ("7 2/6 - 3 5/6\n2. 52 - 27\n5 - 2", ["1", "2", "3"]),
+        ("5 - 2\n1. 6 - 2", ["2", "1"]),
+        ("4. 5 - 2\n6 - 2\n5) 7 - 2\n8 - 2", ["4", "6", "5", "7"]),
+        ("a. 5 - 2\n6 - 2", ["a", "1"]),
+        ("#1 5 - 2\n#2. 6 - 2\n# 3 strips are cut.\n#3) 7 - 2", ["1", "2", "3"]),
+        ("\N{BULLET}\t5 - 2\n- 6 - 2\n* 7 - 2", ["1", "2", "3"]),
+    ],
+)
+def test_a_line_without_a_label_is_counted(text: str, labels: list[str]) -> None:
+    """It gets the next number that no line has; the sign of a list is none of the problem."""
+    assert [problem.label for problem in read_sheet(text).problems] == labels
+
+
+@pytest.mark.parametrize("end", ["= ______", "= \N{HORIZONTAL ELLIPSIS}", "= ........", "="])
+def test_the_place_for_an_answer_is_passed_over(end: str) -> None:
+    """Lines and points that lead to it, as word processors set them."""
+    (problem,) = read_sheet(
+        f"1.\t7\N{NO-BREAK SPACE}2/6 \N{EN DASH} 3\N{VULGAR FRACTION FIVE SIXTHS} {end}"
+    ).problems
+    assert problem.statement == read_sheet("7 2/6 - 3 5/6").problems[0].statement
+
+
+def test_what_can_be_read_is_read() -> None:
+    """A mistake leaves the other problems; a label that is used twice names the first of the two."""
+    part = read_part("titel: Kites\n\n1. 5 -\n2. 6 - 2\n2. 7 - 2\nMaya has 2 kites and 3 tails.\n8 - 3")
+    assert part.sheet is not None
+    assert [(one.label, one.typed) for one in part.sheet.problems] == [("2", "6 - 2"), ("4", "8 - 3")]
+    assert [one.line for one in part.mistakes] == [1, 3, 5, 6]
+    assert read_part("1. 5 -").sheet is None
 
 
 def test_a_page_has_so_many_problems_and_lines() -> None:
@@ -71,9 +107,15 @@ def test_a_sheet_without_header(text: str) -> None:
     [
         ("", (1, 1, "there is no problem on this sheet")),
         ("title: Kites\n\n# Hello\n", (4, 1, "there is no problem on this sheet")),
-        ("7 2/6 - 3 5/6", (1, 1, "this line has no label")),
-        ("1.5 + 2", (1, 1, "this line has no label")),
-        ("1.7 2/6 - 3 5/6", (1, 1, "this line has no label")),
+        ("5 -", (1, 4, "a number is missing: here the line ends")),
+        ("1.7 2/6 - 3 5/6", (1, 5, "a sign is missing: here there is “2”")),
+        ("Show each step.\n1. 5 - 2", (1, 1, "these are words, and no problem is found in them")),
+        ("1. 5 - 2\t\t2. 6 - 3", (1, 4, "2 problems stand on this line")),
+        (
+            "Maya has 4 1/4 yards and uses 1 3/4. How much is left?",
+            (1, 1, "this is a story, and what it asks is not written yet"),
+        ),
+        ("3 cups - 1 cup", (1, 1, "this has words or signs that no problem has")),
         ("1. 5 - 2\n  2.", (2, 5, "nothing stands after the label 2")),
         ("1. 5 - 2 |  ", (1, 10, "no words stand after the bar of problem 1")),
         ("1. 5 - 2\n1) 6 - 2", (2, 1, "the label 1 is used twice, the first time on line 1")),
@@ -102,23 +144,22 @@ def test_one_mistake(text: str, mistake: tuple[int, int, str]) -> None:
 def test_a_single_mistake_keeps_its_own_place() -> None:
     """The refusal itself has file, line and column."""
     with pytest.raises(SheetError) as refused:
-        read_sheet("1. 5 - 2\nx", "monday.txt")
-    assert (refused.value.file, refused.value.line, refused.value.column) == ("monday.txt", 2, 1)
+        read_sheet("1. 5 - 2\n5 -", "monday.txt")
+    assert (refused.value.file, refused.value.line, refused.value.column) == ("monday.txt", 2, 4)
     assert str(refused.value).startswith(
-        "this line has no label (monday.txt, line 2, column 1). Begin a problem"
+        "a number is missing: here the line ends (monday.txt, line 2, column 4). Write the problem"
     )
 
 
 def test_all_mistakes_at_once_in_order() -> None:
     """Also those of settings, each on its line."""
-    found = mistakes("grade: x\ntitel: y\nstrategy: z\n\n1. 5 -\n5 - 2\n1. 6 6\n")
+    found = mistakes("grade: x\ntitel: y\nstrategy: z\n\n1. 5 -\n5 -\n1. 6 6\n")
     assert [(line, column) for line, column, _ in found] == [
         (1, 8),
         (2, 1),
         (3, 11),
         (5, 7),
-        (6, 1),
-        (7, 1),
+        (6, 4),
         (7, 6),
     ]
 
@@ -126,7 +167,7 @@ def test_all_mistakes_at_once_in_order() -> None:
 def test_many_mistakes_are_counted() -> None:
     """Twenty are told, the others are in the list."""
     with pytest.raises(SheetError) as refused:
-        read_sheet("\n".join(["5 - 2"] * 50))
+        read_sheet("\n".join(["5 -"] * 50))
     assert len(refused.value.mistakes) == 50
     assert str(refused.value).startswith("50 things on this sheet need a change:\n")
     assert str(refused.value).endswith("and 30 more.")

@@ -89,3 +89,13 @@ def test_other_problems_under_the_same_labels() -> None:
     """The words of a word problem go with its numbers; the label stays as it was set."""
     now = SheetEditor.of("(1) 5 - 2 | Five kites.\n(2) 6 - 3").asking({"1": "9 - 4"})
     assert now.typed == "(1) 9 - 4\n(2) 6 - 3"
+
+
+def test_rows_without_a_label_stay_so() -> None:
+    """They are counted: moved, changed and added they have none, and labels that were typed count on."""
+    rows = SheetEditor.of("5 - 2\n2. 6 - 3\n\N{BULLET} 7 - 4")
+    assert list(rows.problems) == ["1", "2", "3"]
+    assert rows.moved("2", 1).typed == "1. 6 - 3\n5 - 2\n\N{BULLET} 7 - 4"
+    assert rows.without(["1"]).typed == "1. 6 - 3\n\N{BULLET} 7 - 4"
+    assert rows.asking({"1": "9 - 4"}).typed == "9 - 4\n2. 6 - 3\n\N{BULLET} 7 - 4"
+    assert SheetEditor.of("5 - 2\n6 - 3").added("7 - 1", 1).typed == "5 - 2\n7 - 1\n6 - 3"

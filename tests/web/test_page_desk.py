@@ -3,6 +3,7 @@
 import json
 from collections.abc import Iterator
 from datetime import timedelta
+from html import escape, unescape
 from io import BytesIO
 from pathlib import Path
 
@@ -10,8 +11,11 @@ import pikepdf
 import pytest
 
 from onewhole.desk.classes.class_records import night_pages, set_night, start_room
+from onewhole.desk.page.examples import EXAMPLES, STORY, setting_examples, story_buttons
 from onewhole.desk.page.kept_pages import kept_versions
+from onewhole.desk.page.live_page import laid
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.sheets import newest_sheets
 from tests.kit.busy import busy
 from tests.kit.doors import NOW, Opened, opened
@@ -46,17 +50,28 @@ def test_the_page_is_laid_out(door: Opened) -> None:
     assert told["mistakes"] == []
     assert told["pages"][0]["picture"].startswith("data:image/svg+xml;base64,")
     assert [one["label"] for one in told["problems"]] == ["1", "2"]
-    assert told["notes"][0]["lines"] == [3, 4]
-    wrong = json.loads(door.post(f"{AT}/live", typed="5 - 2").text)
-    assert [one["remedies"][0]["act"] for one in wrong["mistakes"]] == ["number"]
+    named = [{"line": 3, "name": "Problem 1"}, {"line": 4, "name": "Problem 2"}]
+    assert told["notes"][0]["places"] == named
+    part = json.loads(door.post(f"{AT}/live", typed="5 - 2\nKim has 5 cups and drinks 2.\n6 -").text)
+    assert [(one["story"], one["places"][0]["name"]) for one in part["mistakes"]] == [
+        (True, "Problem 2"),
+        (False, "Problem 3"),
+    ]
+    assert part["mistakes"][0]["remedies"][0] == {
+        "act": "story",
+        "words": "5 - 2?",
+        "labels": [],
+        "values": ["2", "Kim has 5 cups and drinks 2.", "5 - 2"],
+    }
+    assert [one["label"] for one in part["problems"]] == ["1"]
+    assert [one["name"] for one in part["counted"]] == ["1", "2", "3"]
 
 
 def test_a_click_and_a_move(door: Opened) -> None:
     """Both answer with what is typed then."""
     told = json.loads(door.post(f"{AT}/mended", typed=TWINS, act="leave out", label="2").text)
     assert told["typed"] == "title: Kites\n\n1. 7 2/6 - 3 5/6"
-    told = json.loads(door.post(f"{AT}/mended", typed="5 - 2\n6 - 3", act="number").text)
-    assert told["typed"] == "1. 5 - 2\n2. 6 - 3"
+    assert door.post(f"{AT}/mended", typed="Look twice.\n6 - 3", act="line", value="1").status == 422
     told = json.loads(door.post(f"{AT}/moved", typed=TWINS, label="2", by="-1").text)
     assert told["typed"] == "title: Kites\n\n1. 8 1/6 - 4 4/6\n2. 7 2/6 - 3 5/6"
     assert (told["place"], told["line"]) == (1, 3)
@@ -224,9 +239,32 @@ def test_a_page_that_is_not_there(door: Opened) -> None:
 
 
 def test_a_page_begins_with_a_problem_that_comes_back(door: Opened) -> None:
-    """It stands on the desk as typed and not saved; what is no problem is refused with its place."""
+    """It stands on the desk as typed and not saved, also where it cannot be read."""
     shown = door.get("/mine/1/page?with=9%204%2F8%20%2B%209%201%2F8")
-    assert "1. 9 4/8 + 9 1/8" in shown.text
-    refused = door.get("/mine/1/page?with=nine%0A2.%20%3Cb%3E")
-    assert refused.status == 422
-    assert "<b>" not in refused.text
+    assert "\n9 4/8 + 9 1/8\n</textarea>" in shown.text
+    other = door.get("/mine/1/page?with=nine%0A2.%20%3Cb%3E")
+    assert "\nnine\n2. &lt;b&gt;\n</textarea>" in other.text
+
+
+def test_help_is_reached_from_every_page_and_its_examples_are_right(door: Opened) -> None:
+    """Each stands there to be copied, is read, and each of its problems is worked; so does every setting."""
+    shown = door.get("/mine/1/help").text
+    assert unescape(shown).count(STORY) >= 2
+    for name, typed in EXAMPLES.items():
+        assert f">{escape(typed)}</pre>" in shown, name
+        worked = WorkedSheet(read_sheet(typed))
+        asked = [one for one in typed.split("\n") if one and "# " not in one and ":" not in one]
+        assert len(worked.problems) == len(asked)
+        assert all(one.answer is not None for one in worked.problems), name
+    for one in setting_examples():
+        assert f'<td class="typed">{one.typed}</td>' in shown
+        assert read_sheet(f"{one.typed}\n\n7 2/6 - 3 5/6").header != read_sheet("7 2/6 - 3 5/6").header or (
+            one.name in {"grade", "wholes"}
+        )
+    (story,) = laid(STORY, NOW).mistakes
+    assert [one.words for one in story.remedies] == list(story_buttons())
+    assert story.remedies[0].words in shown
+    assert '<a href="/help"' in door.get("/welcome").text
+    for page in ("/mine/1/week", "/mine/1/class", "/mine/1/page", "/mine/1/help"):
+        assert '<a href="/mine/1/help"' in door.get(page).text
+    assert 'aria-current="page">Help' in door.get("/help").text

@@ -88,14 +88,15 @@ class SetTo:
 
 @dataclass(frozen=True, slots=True)
 class TellAs:
-    """A story on a line (from 1), and what it asks: both become a word problem."""
+    """A story and what it asks: both become a word problem. It stood on a line (from 1) as ``seen``."""
 
     line: int
+    seen: str
     asked: Statement
 
 
 class LineUse(StrEnum):
-    """What a line that cannot be read is meant as."""
+    """What a line is meant as: joined goes on in the line after it, split is several problems."""
 
     WORDS = "words"
     TITLE = "title"
@@ -106,9 +107,10 @@ class LineUse(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class UseLine:
-    """A line (from 1): words to the pupil, the title, nothing, joined to the line after it, or several lines."""
+    """A line as what it is meant as. It stood in a place (from 1) as ``seen``."""
 
     line: int
+    seen: str
     use: LineUse
 
 

@@ -40,6 +40,19 @@ def typed_sentences(text: str, language: str) -> Sentences:
     return tuple(Sentence(language, (typed(part),), End.TYPED) for part in parts)
 
 
+#: A hyphen that joins a number to its fraction or to what it counts: 4-1/4 yards, a 5-foot board.
+_JOINED = re.compile(r"(?<=\d)-(?=\d+/\d)|(?<=\d)-(?=[a-z])")
+
+
+def loosened(text: str) -> str:
+    """Return words in which no hyphen joins a number to what is beside it, letter for letter as long.
+
+    >>> loosened("a 5-foot board, 4-1/4 yards")
+    'a 5 foot board, 4 1/4 yards'
+    """
+    return _JOINED.sub(" ", text)
+
+
 def typed(text: str) -> Typed:
     """Return a typed text with its numbers and their places.
 

@@ -57,9 +57,10 @@ def apply_remedy(typed: str, click: Click) -> ChangedSheet:
     """
     rows = SheetEditor.of(typed)
     if isinstance(click, TellAs):
-        return ChangedSheet(rows.told_as(click.line, text(click.asked)).typed, click)
+        told = rows.told_as(rows.line_of(click.line, click.seen), text(click.asked))
+        return ChangedSheet(told.typed, click)
     if isinstance(click, UseLine):
-        return ChangedSheet(_used(rows, click.line, click.use).typed, click)
+        return ChangedSheet(_used(rows, rows.line_of(click.line, click.seen), click.use).typed, click)
     sheet = read_part(typed).sheet or read_sheet(typed)
     match click:
         case AddProblem(asked):

@@ -28,7 +28,7 @@ MOST_TOLD = 20
 MOST_PROBLEMS, MOST_LINES = 200, 2000
 
 #: Points that lead to the place of an answer, as word processors set them.
-_LEADERS = re.compile(r"\s*[.\N{HORIZONTAL ELLIPSIS}]{2,}\s*$")
+_LEADERS = re.compile(r"\s*(?:\.{2,}|\N{HORIZONTAL ELLIPSIS})[.\N{HORIZONTAL ELLIPSIS}]*\s*$")
 _ALONE = "this number stands alone, and nothing is asked about it"
 _ALONE_REMEDY = (
     "Ask for another name with a blank, such as 3/4 = ?/8, or write a sum or a difference. "
@@ -51,7 +51,7 @@ class _Draft:
 
 @dataclass(frozen=True, slots=True)
 class ReadPart:
-    """A sheet as far as it can be read: what can (None: nothing), and every mistake in the order of its line."""
+    """A sheet as far as it can be read (None: not at all), and every mistake in the order of its line."""
 
     sheet: Sheet | None
     mistakes: tuple[InputError, ...]
@@ -142,7 +142,7 @@ def _item(line: str, number: int, draft: _Draft, wanted: FormWanted) -> Iterator
     column = len(line) - len(line.lstrip()) + 1
     found = draft.problems.get(number - 1)
     if found is None:
-        if not said.startswith("#") and setting_in(line) is None:
+        if not said.startswith("#") and not _is_setting(line):
             goes_on = _goes_on(draft, number)
             raise unread(SheetError("nothing is asked here"), line, number, column, goes_on=goes_on)
         if not said.startswith("#"):
@@ -168,11 +168,21 @@ def _instruction(words: str, number: int, column: int) -> Instruction:
         raise _at(error, number, column) from error
 
 
+def _is_setting(line: str) -> bool:
+    """Say whether a line sets something, wherever it stands: words with a colon do not."""
+    found = setting_in(line)
+    try:
+        return found is not None and bool(setting_named(found["name"]))
+    except InputError:
+        return False
+
+
 def _goes_on(draft: _Draft, number: int) -> bool:
     """Say whether the line after a line (from 1) is words without a label."""
     after = draft.lines[number] if number < len(draft.lines) else ""
     below = draft.problems.get(number)
-    return is_words(after) and not after.lstrip().startswith("#") and not (below and below.typed)
+    loose = not after.lstrip().startswith("#") and setting_in(after) is None
+    return loose and is_words(after) and not (below and below.typed)
 
 
 def _problem(found: ProblemLine, draft: _Draft, number: int, wanted: FormWanted) -> Problem:

@@ -150,6 +150,18 @@ class SheetEditor:
                 found[at] = line[: label.start("label")] + str(count) + line[label.end("label") :]
         return SheetEditor(tuple(found))
 
+    def line_of(self, line: int, seen: str) -> int:
+        """Return where a line stands (from 1) that was seen in a place: there, or where it went meanwhile.
+
+        Raises SheetError where it was changed, or where it went to is not known.
+        """
+        if self.lines[line - 1 : line] == (seen,):
+            return line
+        if self.lines.count(seen) == 1:
+            return self.lines.index(seen) + 1
+        msg = "this line was changed meanwhile"
+        raise SheetError(msg, remedy="Look at its note again.")
+
     def told_as(self, line: int, asked: str) -> "SheetEditor":
         """Return the rows with what a story asks before its words, on a line (from 1). Raises SheetError.
 
@@ -157,15 +169,17 @@ class SheetEditor:
         '1) 5 - 2 | Ana has 5 strips and cuts 2.'
         """
         at = self._at(line)
+        said = self.lines[at]
         found = problem_lines(self.lines).get(at)
-        if found is None:
+        start = found.start if found else len(said) - len(said.lstrip())
+        words = " ".join(said[start:].replace("|", " ").split())
+        if not words or words.startswith("#"):
             msg = "there is no story on this line"
             raise SheetError(msg, line=line, remedy="Choose a line with a story.")
-        words = " ".join(self.lines[at][found.start :].replace("|", " ").split())
-        return self.with_line(line, f"{self.lines[at][: found.start]}{asked} | {words}")
+        return self.with_line(line, f"{said[:start]}{asked} | {words}")
 
     def with_line(self, line: int, *instead: str) -> "SheetEditor":
-        """Return the rows with others in place of a line (from 1); with none it is gone. Raises SheetError."""
+        """Return the rows with others in place of a line (from 1), or without it. Raises SheetError."""
         at = self._at(line)
         return self._now([*self.lines[:at], *instead, *self.lines[at + 1 :]])
 

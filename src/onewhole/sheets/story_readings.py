@@ -1,25 +1,27 @@
-"""A word problem typed as a story: its numbers found, and what it may ask. The teacher chooses; nothing is settled."""
+"""A word problem typed as a story: its numbers found, and what it may ask. The teacher chooses."""
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import combinations
+from typing import assert_never
 
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.story_cues import Told, cues, names_a_thing, spelt_counts, spelt_numbers
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
-from onewhole.sentences.typed import typed
+from onewhole.sentences.typed import loosened, typed
+from onewhole.statements.expression import Sum
 from onewhole.statements.reading import read_quantity, read_statement
-from onewhole.statements.statement import Statement
+from onewhole.statements.statement import Question, Statement
 from onewhole.statements.tokens import LONGEST_TEXT
 
 #: So many numbers of a story are taken for amounts, and so many readings are offered.
 MOST_NUMBERS, MOST_READINGS = 4, 6
 
-#: A blank for what stands between the parts of a number in a story: 4-1/4 yards, a 5-foot board, and blanks of any sort.
-_JOINED = re.compile(r"(?<=\d)-(?=\d+/\d)|(?<=\d)-(?=[a-z])|[^\S ]")
+#: A unit that no number of a problem has, after its number; a money sign before it.
+_UNIT = re.compile(r"(?<=[\d\s\u00bc-\u00be\u2150-\u215e])[A-Za-z]{2,}\.?(?=[\s=+\u2212\u2013-]|$)|\$(?=\d)")
 _NEXT_WORD = re.compile(r"\s*(?:of\s+)?(?:an?\s+|the\s+)?(?P<word>[a-z]+)")
 
 
@@ -47,7 +49,7 @@ def story_readings(story: str) -> StoryReadings:
     ... ]
     ['4 1/4 - 1 3/4', '4 1/4 + 1 3/4']
     """
-    plain = _JOINED.sub(" ", story[:LONGEST_TEXT])
+    plain = re.sub(r"[^\S ]", " ", loosened(story[:LONGEST_TEXT]))
     found = cues(plain)
     every = _numbers(plain)
     numbers = _amounts(every)
@@ -57,6 +59,22 @@ def story_readings(story: str) -> StoryReadings:
     told_at_once = found.told is Told.TOGETHER or len(numbers) == 2
     sure = bool(asked) and found.sure and told_at_once and len(numbers) == len(every)
     return StoryReadings(asked[:MOST_READINGS], sure)
+
+
+def without_units(line: str) -> Statement | None:
+    """Return the sum or difference that a line is without its unknown units; None where it is none.
+
+    >>> text(without_units("4 5/8 cups - 1 7/8 cups")), text(without_units("$4.50 - $1.75"))
+    ('4 5/8 - 1 7/8', '4.50 - 1.75')
+    """
+    plain = _UNIT.sub(" ", line[:LONGEST_TEXT])
+    if plain == line:
+        return None
+    try:
+        found = read_statement(plain)
+    except OnewholeError:
+        return None
+    return found if isinstance(found, Question) and isinstance(found.asked, Sum) else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,6 +155,8 @@ def _readings(numbers: tuple[str, ...], told: Told | None, *, equal_shares: bool
             order = [*which, *apart, *together]
         case Told.APART | None:
             order = [*apart, *together]
+        case _:
+            assert_never(told)
     if equal_shares:
         order = [*products, *order]
     for typed_problem in order:

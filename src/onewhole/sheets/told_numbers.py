@@ -4,13 +4,15 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
 from onewhole.languages.english.speech import say
+from onewhole.languages.english.story_cues import spelt_numbers
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.sentences.node import Spot
-from onewhole.sentences.typed import typed
+from onewhole.sentences.typed import loosened, typed
 from onewhole.statements.expression import Over, Sum, Times, quantities
+from onewhole.statements.reading import read_quantity
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 
 #: What stands between the two parts of one measure: 5 feet, 2 inches.
@@ -31,7 +33,8 @@ def untold(problem: Problem) -> tuple[Quantity, ...]:
     """
     if not problem.story:
         return ()
-    told, spelt = set(_told(problem.story)), problem.story.casefold()
+    told, spelt = set(_told(loosened(problem.story))), problem.story.casefold()
+    told |= {(Kind.NUMBER, read_quantity(one.digits).value) for one in spelt_numbers(problem.story)}
     return tuple(
         number
         for number in numbers_of(problem.statement)

@@ -1,4 +1,4 @@
-"""The lines of a typed sheet: which is a setting, words to the pupil or a problem, and each problem's label."""
+"""The lines of a typed sheet: which is a setting, which a problem, and each problem's label."""
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
@@ -13,10 +13,11 @@ _SETTING = re.compile(r"\s*(?P<name>[^\W\d_][\w \t-]*[^\W\d_])\s*:(?P<value>.*)"
 _LABELLED = re.compile(rf"\s*\(?(?P<label>{LABEL.pattern})\s*(?:[.:]?\)[.:]?|:|\.)(?:(?<!\.)|(?=\s|$))\s*")
 # #1 is a label as word processors and books write it; words to the pupil have a blank after their sign.
 _SHARP = re.compile(r"\s*#(?P<label>[0-9]{1,3})(?:[.:)](?=\s)|(?=\s))\s*(?=\S)")
-_FIGURE = re.compile(r"[0-9\u00bc-\u00be\u2150-\u215e]")
+_VULGAR = "[\u00bc-\u00be\u2150-\u215e]"
+_NUMBER = re.compile(rf"[0-9][0-9.,]*(?:[ -]?(?:[0-9]+[/\u2044][0-9]+|{_VULGAR})|[/\u2044][0-9]+)?|{_VULGAR}")
 _WORD = re.compile(r"[A-Za-z\u2019']{2,}")
 #: A line is words, and no problem with a slip of the keys, from so many words on that no problem has.
-FEWEST_WORDS = 3
+FEWEST_WORDS = 2
 # The dot or dash of a list that was pasted.
 _BULLET = re.compile(r"\s*[•●▪‣◦·*\N{EN DASH}\N{EM DASH}-]\s+(?=\S)")
 
@@ -58,7 +59,7 @@ def setting_in(line: str) -> re.Match[str] | None:
 
 
 def header_lines_of(lines: Sequence[str]) -> range:
-    """Return the places of the lines at the top that look like settings, up to the first one that does not."""
+    """Return the places of the lines at the top that look like settings."""
     start = next((at for at, line in enumerate(lines) if line.strip()), len(lines))
     end = next((at for at, line in enumerate(lines[start:], start) if not setting_in(line)), len(lines))
     return range(start, end)
@@ -69,7 +70,7 @@ def problem_lines(lines: Sequence[str]) -> Mapping[int, ProblemLine]:
 
     A line that has no label and is not for the pupil gets one: the first number after that of the problem
     before it that no line has. It is counted and not typed, so that lines can be pasted as they are. Words
-    without a figure ask nothing and get none.
+    with no two numbers ask nothing and get none.
 
     >>> [one.label for one in problem_lines(["7 2/6 - 3 5/6", "# Look.", "2. 9 - 4", "52 - 27"]).values()]
     ['1', '2', '3']
@@ -98,7 +99,7 @@ def _of_page(lines: Sequence[str]) -> Iterator[tuple[int, str]]:
 def is_words(line: str) -> bool:
     """Say whether a line is words, and no problem with a slip of the keys.
 
-    >>> is_words("Show each step of your work."), is_words("5 ft 2 inn - 3 ft")
+    >>> is_words("Show each step."), is_words("5 ft 2 inn - 3 ft")
     (True, False)
     """
     words = (word.lower().strip("\N{RIGHT SINGLE QUOTATION MARK}'") for word in _WORD.findall(line))
@@ -111,7 +112,7 @@ def _holds_a_problem(line: str) -> bool:
         return bool(said)
     if said.startswith("#") or setting_in(line):
         return False
-    return _FIGURE.search(said) is not None or not is_words(said)
+    return not is_words(said) or len(_NUMBER.findall(said)) > 1
 
 
 def _free(before: int, taken: set[str]) -> int:

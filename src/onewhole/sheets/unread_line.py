@@ -1,4 +1,4 @@
-"""A line of a sheet that is no problem and no setting: what it may be meant as, so that one click can say it."""
+"""A line of a sheet that is no problem and no setting: what it may be meant as."""
 
 import re
 
@@ -6,8 +6,8 @@ from onewhole.errors import InputError
 from onewhole.findings.click import LineUse
 from onewhole.notations.text import text
 from onewhole.sheets.document import SheetError
-from onewhole.sheets.story_readings import StoryReadings, story_readings
-from onewhole.sheets.typed_lines import is_words, label_in
+from onewhole.sheets.story_readings import StoryReadings, story_readings, without_units
+from onewhole.sheets.typed_lines import is_words, label_in, setting_in
 from onewhole.statements.reading import read_statement
 
 _NO_READINGS = StoryReadings((), sure=False)
@@ -27,7 +27,7 @@ class UnreadLine(SheetError):
 
 
 def unread(error: InputError, asked: str, line: int, column: int, *, goes_on: bool = False) -> InputError:
-    """Return the refusal of a line whose problem cannot be read: of a story with what it may ask, or of words.
+    """Return the refusal of a line whose problem cannot be read: a story with what it may ask, or words.
 
     ``error`` says what is wrong with it as a problem, and stays where it is none of these. ``goes_on`` says
     that the line below it is words without a label.
@@ -38,7 +38,12 @@ def unread(error: InputError, asked: str, line: int, column: int, *, goes_on: bo
     if beside := problems_beside(asked):
         msg = f"{len(beside)} problems stand on this line"
         return _made(msg, "Write each on a line of its own.", line, column, uses=(LineUse.SPLIT,))
-    if not is_words(asked):
+    if units := without_units(asked):
+        msg = "this has words or signs that no problem has"
+        asks = text(units)
+        remedy = f"Its numbers ask {asks}. Write that before it, with a bar: {asks} | {asked.strip()}"
+        return _made(msg, remedy, line, column, story=StoryReadings((units,), sure=True))
+    if not (is_words(asked) or setting_in(asked)):
         return error
     found = story_readings(asked)
     joined = (LineUse.JOINED,) if goes_on else ()
@@ -59,7 +64,7 @@ def no_setting(error: InputError, said: str, line: int, column: int) -> InputErr
 
 
 def problems_beside(asked: str) -> tuple[str, ...]:
-    r"""Return the problems that stand side by side on a line, the labels of all but the first kept; else none.
+    r"""Return the problems that stand side by side on a line, with the labels that they have; else none.
 
     >>> problems_beside("7 2/6 - 3 5/6\t\t2. 5 1/4 - 2 3/4")
     ('7 2/6 - 3 5/6', '2. 5 1/4 - 2 3/4')

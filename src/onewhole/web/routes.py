@@ -6,6 +6,7 @@ from onewhole.web.pages import (
     checking,
     class_days,
     class_page,
+    help_page,
     job,
     keep,
     marking,
@@ -120,6 +121,7 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
 #: The pages of one class.
 _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/week", week.look),
+    PageRoute("GET", "/help", help_page.of_class),
     PageRoute("POST", "/read", reading.read, fields=("pupil",)),
     PageRoute("GET", "/class", class_page.look),
     PageRoute("POST", "/class/add", class_page.add, fields=("more", "names"), use=FileUse.TRANSACTION),
@@ -189,6 +191,7 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
 TABLE: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/", start.start),
     PageRoute("GET", "/welcome", welcome.look),
+    PageRoute("GET", "/help", help_page.look),
     PageRoute("POST", "/welcome", welcome.make, fields=("name", "pupils", "names"), use=FileUse.TRANSACTION),
     PageRoute("POST", "/demo", welcome.demo, use=FileUse.ITSELF),
     PageRoute("GET", "/demo/away", welcome.ask_away),

@@ -28,6 +28,9 @@ from onewhole.notations.text import text
 from onewhole.sheets.typed_lines import setting_in
 from onewhole.statements.reading import read_statement
 
+#: What a click about a line sends: its number, what stood there, and what it becomes.
+OF_A_LINE = 3
+
 
 class ClickKey(Enum):
     """What a click does, as it stands on a button of the page."""
@@ -91,10 +94,10 @@ def sent(click: Click) -> Sent:
             return Sent(ClickKey.ORDER)
         case SetTo(lines):
             return Sent(ClickKey.SET, values=tuple(line.typed for line in lines))
-        case TellAs(line, asked):
-            return Sent(ClickKey.STORY, values=(str(line), text(asked)))
-        case UseLine(line, use):
-            return Sent(ClickKey.LINE, values=(str(line), use.value))
+        case TellAs(line, seen, asked):
+            return Sent(ClickKey.STORY, values=(str(line), seen, text(asked)))
+        case UseLine(line, seen, use):
+            return Sent(ClickKey.LINE, values=(str(line), seen, use.value))
         case GoTo(label):
             return Sent(ClickKey.GO, () if label is None else (label,))
         case _:
@@ -123,10 +126,10 @@ def click_sent(key: str, labels: Sequence[str] = (), values: Sequence[str] = ())
             return EasyToHard()
         case ClickKey.SET:
             return SetTo(tuple(map(_line, values)))
-        case ClickKey.STORY if len(values) == 2:
-            return TellAs(_number_of(values[0]), read_statement(values[1]))
-        case ClickKey.LINE if len(values) == 2 and values[1] in set(LineUse):
-            return UseLine(_number_of(values[0]), LineUse(values[1]))
+        case ClickKey.STORY if len(values) == OF_A_LINE:
+            return TellAs(_number_of(values[0]), values[1], read_statement(values[2]))
+        case ClickKey.LINE if len(values) == OF_A_LINE and values[2] in set(LineUse):
+            return UseLine(_number_of(values[0]), values[1], LineUse(values[2]))
         case ClickKey.GO if len(labels) <= 1:
             return GoTo(next(iter(named), None), Help.SEE_WHAT_IS_MEANT)
         case _:

@@ -13,7 +13,7 @@ from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.click import Click, SetTo, TellAs, UseLine
 from onewhole.findings.in_page import PageFinding, Severity, severity
 from onewhole.languages.english.clicks import clicked
-from onewhole.languages.english.in_page import also_true, found_in_page, page_mended
+from onewhole.languages.english.in_page import also_true, found_in_page, how_known, page_mended
 from onewhole.languages.english.speech import say
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
@@ -37,8 +37,8 @@ from onewhole.writers.pupil_page import pupil_page
 
 #: More than this is no page for one night: it is not laid out while it is typed.
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
-#: So much of a line is quoted to name it.
-MOST_QUOTED = 24
+#: So much of a line is quoted to name it, and so many lines are named that are not on the page.
+MOST_QUOTED, MOST_NAMED = 24, 3
 
 _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
 
@@ -55,7 +55,7 @@ class Place:
 class Mistake:
     """What cannot be read: where (from 1; None where no line is to blame), what, and what to do next.
 
-    ``place`` names its line. ``remedies`` are what one click may do: what a story may ask, what a line may be.
+    ``place`` names its line. ``remedies`` are clicks: what a story may ask, what else a line may be.
     """
 
     line: int | None
@@ -96,12 +96,13 @@ class Stands:
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """Something found: what it is about (none: the whole page), and what one click may do."""
+    """Something found: what it is about (none: the whole page), how it is known, what one click may do."""
 
     found: PageFinding
     advice: bool
     words: str
     remedy: str
+    known: str
     places: tuple[Place, ...]
     remedies: tuple[Offered, ...]
 
@@ -129,7 +130,10 @@ class Moved:
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """A page as far as it could be laid out: what cannot be read, and all that can."""
+    """A page as far as it could be laid out: what cannot be read, and all that can.
+
+    ``counted`` names the problems that have no label of their own by the number that they are given.
+    """
 
     mistakes: tuple[Mistake, ...] = ()
     pages: tuple[Drawn, ...] = ()
@@ -137,6 +141,7 @@ class Laid:
     notes: tuple[Note, ...] = ()
     minutes: Fraction = Fraction(0)
     told: str = ""
+    counted: tuple[Place, ...] = ()
 
 
 def laid(typed: str, now: datetime) -> Laid:
@@ -168,7 +173,7 @@ def laid(typed: str, now: datetime) -> Laid:
         except OnewholeError as error:
             sheet, more = _without_what_fails(sheet, error, typed)
             wrong += more
-    return Laid(mistakes=_mistakes(wrong, typed))
+    return Laid(mistakes=_mistakes(wrong, typed), counted=_counted(typed))
 
 
 def _laid_out(sheet: Sheet, typed: str, now: datetime, wrong: Sequence[OnewholeError]) -> Laid:
@@ -178,7 +183,13 @@ def _laid_out(sheet: Sheet, typed: str, now: datetime, wrong: Sequence[OnewholeE
     problems = tuple(_stands(one, worked.rooms[one.label]) for one in sheet.problems)
     mistakes = _mistakes(wrong, typed)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
-    return Laid(mistakes, drawn, problems, notes, looked.page.minutes, _told(looked, len(drawn), mistakes))
+    told = _told(looked, len(drawn), mistakes)
+    return Laid(mistakes, drawn, problems, notes, looked.page.minutes, told, _counted(typed))
+
+
+def _counted(typed: str) -> tuple[Place, ...]:
+    lines = problem_lines(lines_of(typed))
+    return tuple(Place(at + 1, one.label) for at, one in lines.items() if not one.typed)
 
 
 def _without_what_fails(
@@ -301,18 +312,23 @@ def _mistake(error: OnewholeError, typed: str) -> Mistake:
     place = None if line is None else _place(line, typed)
     if line is None or not isinstance(error, UnreadLine):
         return Mistake(line, column, error.what, error.remedy or "", place)
-    story = error.story
-    clicks = (*(TellAs(line, asked) for asked in story.asked), *(UseLine(line, use) for use in error.uses))
+    story, seen = error.story, lines_of(typed)[line - 1]
+    clicks: tuple[Click, ...] = (
+        *(TellAs(line, seen, asked) for asked in story.asked),
+        *(UseLine(line, seen, use) for use in error.uses),
+    )
     remedy = error.remedy or ""
+    if not story and error.uses:
+        remedy = "Say what it is, or write it as a problem: 7 2/6 - 3 5/6."
     if story:
         asks = text(story.asked[0])
-        sure = f"Its words tell {asks}. One click writes that before the story."
-        remedy = sure if story.sure else "Its words do not settle it: choose what it asks."
+        sure = f"It asks {asks}, by its words. One click writes that before them."
+        remedy = sure if story.sure else "Its words do not settle what it asks: choose."
     return Mistake(line, column, error.what, remedy, place, tuple(map(Offered, clicks)))
 
 
 def _place(line: int, typed: str) -> Place:
-    """Name what stands on a line: a problem by its label, a setting by its name, other words by their first."""
+    """Name what stands on a line: a problem by its label, a setting by its name, words by the first."""
     lines = lines_of(typed)
     problem = problem_lines(lines).get(line - 1)
     if problem:
@@ -321,9 +337,9 @@ def _place(line: int, typed: str) -> Place:
     setting = setting_in(said)
     if setting:
         return Place(line, f"“{setting['name']}”")
-    return Place(
-        line, f"“{said[:MOST_QUOTED]}{'…' if len(said) > MOST_QUOTED else ''}”" if said else "The page"
-    )
+    if not said:
+        return Place(line, "The page")
+    return Place(line, f"“{said[:MOST_QUOTED]}…”" if len(said) > MOST_QUOTED else f"“{said}”")
 
 
 def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
@@ -380,7 +396,7 @@ def _note(found: PageFinding, looked: Audit, typed: str) -> Note:
         places = tuple(Place(at + 1, f"“{name}”") for name, at in header.items() if name in sets)
     advice = severity(found) is Severity.ADVICE
     said, mend = text_of(found_in_page(found)), text_of(page_mended(found))
-    return Note(found, advice, said, mend, places, tuple(map(Offered, clicks)))
+    return Note(found, advice, said, mend, text_of(how_known(found)), places, tuple(map(Offered, clicks)))
 
 
 def _gathered(notes: Iterable[Note]) -> Iterator[Note]:
@@ -402,4 +418,6 @@ def _told(looked: Audit, pages: int, mistakes: Sequence[Mistake]) -> str:
     time = "1 minute" if minutes == "1" else f"{minutes} minutes"
     all_of_it = f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."
     missing = list(dict.fromkeys(one.place.name for one in mistakes if one.place))
+    if len(missing) > MOST_NAMED:
+        return f"{all_of_it} {len(missing)} lines are not on it yet."
     return f"{all_of_it} Not on it yet: {', '.join(missing)}." if missing else all_of_it

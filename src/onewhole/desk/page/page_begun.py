@@ -4,9 +4,9 @@ from dataclasses import replace
 
 from onewhole.errors import InputError
 from onewhole.sheets.header import Header
-from onewhole.sheets.reading import lines_of
 from onewhole.sheets.settings import header_lines, header_of, setting_named
 from onewhole.sheets.sheet_editor import SheetEditor
+from onewhole.sheets.typed_lines import lines_of
 from onewhole.store.opening import Store
 from onewhole.store.set_pages import set_pages
 

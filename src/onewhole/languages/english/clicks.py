@@ -22,6 +22,7 @@ from onewhole.findings.click import (
     WithoutWords,
 )
 from onewhole.languages.english.making import Nodes, bare, listed, told
+from onewhole.languages.english.making import asked as question
 from onewhole.sentences.node import Label, Said, Typed
 from onewhole.sentences.sentence import End, Sentences
 
@@ -51,9 +52,9 @@ def button(click: Click) -> Sentences:
             return _button("Put the page in order from easy to hard")
         case SetTo(lines):
             return _button("Set", _few([(Typed(line.typed),) for line in lines]))
-        case TellAs(_, asked):
-            return _button(Said(asked), "?")
-        case UseLine(_, use):
+        case TellAs(_, _, story):
+            return question(Said(story))
+        case UseLine(_, _, use):
             return _button(_use(use))
         case GoTo(label, need):
             return _button("Go to", "the page" if label is None else Label(label), ":", _help(need))
@@ -85,9 +86,9 @@ def clicked(done: Done) -> Sentences:
             return told("the page goes from easy to hard")
         case SetTo(lines):
             return told("set", _few([(Typed(line.typed),) for line in lines]))
-        case TellAs(_, asked):
+        case TellAs(_, _, asked):
             return told("the story asks", Said(asked), "now")
-        case UseLine(_, use):
+        case UseLine(_, _, use):
             return told(_used(use))
         case GoTo():
             return told("nothing was changed")

@@ -47,9 +47,8 @@ def found_in_page(found: PageFinding) -> Sentences:
             return told("this page cannot tell", names, "apart: they write the same answers on it")
         case RightByLuck(pattern):
             return told(_pattern(pattern), "gives the right answer by luck wherever it could show")
-        case FallsBack(before, after, points_before, points_after):
-            easier = ("problem", Label(after), "is much easier than", Label(before))
-            return told(easier, ":", bare(points_after), "points after", bare(points_before))
+        case FallsBack(before, after):
+            return told("problem", Label(after), "is much easier than", Label(before), "before it")
         case HardToRead(label, grade, aim):
             read = ("the words of problem", Label(label), "read at about grade", Said(grade))
             return told(read, ", above", bare(aim))
@@ -73,12 +72,12 @@ def page_mended(found: PageFinding) -> Sentences:
         case Twins():
             return told("change the numbers of all but one of them")
         case OverBudget():
-            return told("leave some problems out, or set more") + _START_VALUES
+            return told("leave some problems out, or set more")
         case OverEvening():
-            return told("leave some problems out") + _START_VALUES
-        case Alike(telling=other, tried=tried, searched=searched):
+            return told("leave some problems out")
+        case Alike(telling=other):
             if other is None:
-                return told("ask the child to show each step: they are", *_in_vain(tried, searched))
+                return told("ask the child to show each step: no other problem tells them apart")
             return told("add a problem that tells them apart, such as", Said(other))
         case RightByLuck(showing=other):
             if other is None:
@@ -87,11 +86,38 @@ def page_mended(found: PageFinding) -> Sentences:
         case FallsBack():
             return told("put the easier one first if you want a climb")
         case HardToRead():
-            return told("use shorter sentences and words") + told("the formula is rough on so few words")
+            return told("use shorter sentences and words")
         case NumbersUntold():
             return told("see that the words and the problem before the bar have the same numbers")
         case OutsideStandard(code):
             return standard_met(code)
+        case _:
+            assert_never(found)
+
+
+def how_known(found: PageFinding) -> Sentences:
+    """Say how a finding is known, for whoever asks; nothing where it is plain to see.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> text_of(how_known(FallsBack("1", "2", 11, 7)))
+    'By our own count of what makes a problem hard, 2 has 7 points and 1 has 11.'
+    """
+    match found:
+        case FallsBack(before, after, points_before, points_after):
+            ours = "by our own count of what makes a problem hard,"
+            first = (Label(after), "has", bare(points_after), "points")
+            return told(ours, *first, "and", Label(before), "has", bare(points_before))
+        case OverBudget() | OverEvening():
+            return told("these are our own start values: correct the budget from real nights")
+        case Alike(patterns, _, other, tried, searched):
+            keys = told("in the list of mistakes they are", *listed([(Typed(key),) for key in patterns]))
+            return keys if other else keys + told("they are", *_in_vain(tried, searched))
+        case RightByLuck(pattern):
+            return told("in the list of mistakes it is", Typed(pattern))
+        case HardToRead():
+            return told("a formula counts syllables and words, and is rough on so few words")
+        case Twins() | NumbersUntold() | OutsideStandard():
+            return ()
         case _:
             assert_never(found)
 
@@ -107,9 +133,6 @@ def also_true(patterns: int) -> Sentences:
     return told("the same is true of", others)
 
 
-_START_VALUES = told("these are our own start values: correct the budget from real nights")
-
-
 def problems(labels: Sequence[str]) -> Nodes:
     """Name problems: 1, 2 and 5."""
     return listed([(Label(label),) for label in labels])
@@ -120,8 +143,8 @@ def _takes(minutes: Fraction) -> Nodes:
 
 
 def _pattern(key: str) -> Typed:
-    """Name an error pattern by its id and its own name."""
-    return Typed(f"{key} ({by_id(key).name})")
+    """Name an error pattern by what a child does."""
+    return Typed(f"“{by_id(key).name}”")
 
 
 def _in_vain(tried: int, searched: Sequence[Searched]) -> Nodes:

@@ -1,4 +1,4 @@
-"""What the words of a word problem that was typed tell: what is asked, and where its numbers are spelt out."""
+"""What the words of a typed word problem tell: what is asked, and where its numbers are spelt out."""
 
 import re
 from dataclasses import dataclass
@@ -6,12 +6,15 @@ from enum import Enum, auto
 
 #: Words at which a question asks what is left, or how far two amounts are apart.
 _APART = re.compile(
-    r"\b(?:left|remain\w*|difference|to go|still (?:has|have|needs?|must|to)|needs? to"
+    r"\b(?:subtract|take away|minus|left|remain\w*|difference|to go|needs? to"
+    r"|still (?:has|have|needs?|must|to)"
     r"|(?:more|less|fewer|longer|shorter|taller|higher|deeper|wider|heavier|lighter|farther|further|bigger|larger"
     r"|smaller|greater|older|younger|faster|closer)\b.{0,60}\b(?:than|needs?|needed))\b"
 )
 #: Words at which a question asks for all together.
-_TOGETHER = re.compile(r"\b(?:al+ ?together|in all|in total|total|totals|combined|together|sum|both)\b")
+_TOGETHER = re.compile(
+    r"\b(?:al+ ?together|in all|in total|total|totals|add|plus|combined|together|sum|both)\b"
+)
 #: Words at which a question asks which of two amounts is the larger one.
 _WHICH = re.compile(
     r"\b(?:who|which|whose)\b.{0,60}\b(?:more|most|less|least|fewer|fewest|larger|largest|smaller|smallest|\w+er|\w+est)\b"
@@ -28,10 +31,11 @@ _GETS = re.compile(
     r"\b(?:finds?|found|buys?|bought|gets?|got|adds?|added|picks?|picked|collects?|collected|another|receives?|received"
     r"|makes?|made|joins?|joined|more)\b"
 )
-#: Words that tell of equal shares or of times as much, or compare in the story itself: the words then do not settle it.
+#: Words of equal shares or of times as much, and of comparing in the story itself: nothing is sure then.
 _UNSURE = re.compile(
-    r"\b(?:each|every|times|per|apiece|twice|double|triple|halfway|share[sd]?|equally|equal|split|divided?|multiplied"
-    r"|half of|thirds? of|fourths? of|quarters? of|than|as (?:much|many|long|far|tall|heavy) as)\b|[0-9]/[0-9]+ of\b"
+    r"\b(?:each|every|times|per|apiece|twice|double|triple|halfway|share[sd]?|equally|equal|split"
+    r"|divided?|multiplied|half of|thirds? of|fourths? of|quarters? of|than"
+    r"|as (?:much|many|long|far|tall|heavy) as)\b|[0-9]/[0-9]+ of\b"
 )
 _EQUAL_SHARES = re.compile(r"\b(?:each|every|times|per|apiece)\b")
 
@@ -89,7 +93,7 @@ class Told(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Cues:
-    """What the words tell: what is asked (None: they do not say), how surely, and whether shares are equal."""
+    """What the words tell: what is asked (None: not said), how surely, and whether shares are equal."""
 
     told: Told | None
     sure: bool

@@ -5,7 +5,6 @@ from datetime import datetime
 
 from markupsafe import Markup
 
-from onewhole.desk.classes.class_records import sheet_typed
 from onewhole.desk.classes.page_for import groups_now
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page
@@ -16,6 +15,7 @@ from onewhole.desk.page.clicks import Offered, click_sent
 from onewhole.desk.page.page_begun import page_begun
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
+from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import HtmlPage, Json, Redirect
 from onewhole.web.http.templates import name, rendered
@@ -65,6 +65,8 @@ def live(request: PageRequest) -> Json:
                     "column": one.column,
                     "what": one.what,
                     "remedy": one.remedy,
+                    "story": one.is_story,
+                    "places": [_placed(one.place)] if one.place else [],
                     "remedies": [_click(click) for click in one.remedies],
                 }
                 for one in laid.mistakes
@@ -79,12 +81,14 @@ def live(request: PageRequest) -> Json:
                     "advice": one.advice,
                     "words": one.words,
                     "remedy": one.remedy,
-                    "lines": list(one.lines),
+                    "known": one.known,
+                    "places": [_placed(place) for place in one.places],
                     "remedies": [_click(click) for click in one.remedies],
                 }
                 for one in laid.notes
             ],
             "told": laid.told,
+            "counted": [_placed(place) for place in laid.counted],
         }
     )
 
@@ -208,10 +212,12 @@ def _shown(
 
 
 def _begun(request: PageRequest, problems: Sequence[str]) -> Draft:
-    """Return a page of the class that begins with problems. Raises SheetError for one that cannot be read."""
-    typed = "".join(f"{number}. {problem}\n" for number, problem in enumerate(problems, start=1))
-    sheet_typed(typed)
-    settings = page_begun(request.book, request.room.number)
+    """Return a page of the class that begins with what was chosen elsewhere, readable or not yet.
+
+    It has the settings of the class where it has none of its own.
+    """
+    typed = "".join(problem.replace("\r\n", "\n").rstrip() + "\n" for problem in problems)
+    settings = "" if SheetEditor.of(typed).settings else page_begun(request.book, request.room.number)
     return Draft(f"{settings}\n{typed}" if settings else typed)
 
 
@@ -277,6 +283,10 @@ def _click(click: Offered) -> dict[str, object]:
         "labels": list(sent.labels),
         "values": list(sent.values),
     }
+
+
+def _placed(place: live_page.Place) -> dict[str, object]:
+    return {"line": place.line, "name": place.name}
 
 
 def _changed(changed: live_page.Changed) -> Json:

@@ -2,7 +2,7 @@
 
 import { ask, find, get, latest, make } from "./kit.js";
 import "./page_desk_kept.js";
-import { drawNotes } from "./page_desk_notes.js";
+import { drawNotes, inView } from "./page_desk_notes.js";
 import { drawOrder } from "./page_desk_order.js";
 import { tell } from "./page_desk_refused.js";
 import { markRows } from "./page_desk_rows.js";
@@ -17,7 +17,7 @@ const empty = told.textContent; // the server's words for a desk with nothing on
  * @typedef {import("./page_desk_notes.js").Found & { pages: Drawn[], problems: import("./page_desk_order.js").Stands[] }} Laid */
 
 /** @type {Laid} */
-const NOTHING = { mistakes: [], notes: [], problems: [], pages: [], told: "" };
+const NOTHING = { mistakes: [], notes: [], problems: [], pages: [], told: "", counted: [] };
 
 const look = latest(async () => {
   const text = typed.value;
@@ -31,16 +31,15 @@ const look = latest(async () => {
 
 /** @param {Laid} found */
 function show(found) {
-  const wrong = found.mistakes.length;
-  markRows(found);
-  desk.classList.toggle("old", wrong > 0);
-  if (!wrong) {
+  const isOld = found.mistakes.length > 0 && found.pages.length === 0;
+  markRows(found, inView(found));
+  desk.classList.toggle("old", isOld);
+  if (!isOld) {
     drawPages(found.pages);
     drawOrder(found.problems);
   }
-  const many = wrong === 1 ? "One thing cannot be read yet." : `${wrong} things cannot be read yet.`;
-  const last = pages.children.length ? " This is the last page that could be read." : "";
-  told.textContent = wrong ? many + last : found.told || empty;
+  const last = pages.children.length ? "This is the last page that could be read." : "Nothing of it can be read yet.";
+  told.textContent = isOld ? last : found.told || empty;
   drawNotes(found);
 }
 

@@ -1,6 +1,6 @@
-// The rows that lie under the letters: they carry the numbers and the marks of the lines.
+// The rows that lie under the letters: they carry the numbers of the problems and the marks of the lines.
 
-import { get, make } from "./kit.js";
+import { all, get, make } from "./kit.js";
 import { lines, typed } from "./page_desk_text.js";
 
 const rows = get("rows");
@@ -10,14 +10,22 @@ const rows = get("rows");
 /** The row of a line. @param {number} line */
 export const rowOf = (line) => rows.children[line - 1];
 
-/** Mark the lines that a note or a mistake is about. @param {Found} found */
-export function markRows({ notes, mistakes }) {
+/**
+ * Mark the lines that something in view is about, and number the problems that have no number of their own.
+ * @param {Found} found
+ * @param {import("./page_desk_notes.js").Note[]} notes those in view
+ */
+export function markRows({ mistakes, counted }, notes) {
   /** @type {Map<number, string>} */
   const of = new Map();
   const set = (/** @type {number | null} */ line, /** @type {string} */ name) => { if (line && (!of.has(line) || name !== "note")) of.set(line, name); };
-  for (const note of notes) for (const line of note.lines) set(line, note.advice ? "advice" : "note");
-  for (const mistake of mistakes) set(mistake.line, "mistake");
-  [...rows.children].forEach((row, index) => { row.className = of.get(index + 1) ?? ""; });
+  for (const note of notes) for (const { line } of note.places) set(line, note.advice ? "advice" : "note");
+  for (const mistake of mistakes) set(mistake.line, mistake.story ? "advice" : "mistake");
+  const numbers = new Map(counted.map(({ line, name }) => [line, name]));
+  all(rows, ":scope > div").forEach((row, index) => {
+    row.className = of.get(index + 1) ?? "";
+    row.dataset.number = numbers.get(index + 1) ?? "";
+  });
 }
 
 /** Choose a line in the field, or put the caret into its column. @param {number} line @param {number | null} [column] */

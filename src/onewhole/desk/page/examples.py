@@ -1,0 +1,80 @@
+"""Examples of what may be typed on the Page desk, for the page of help; each is read and worked by a test."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from onewhole.findings.click import TellAs
+from onewhole.languages.english.clicks import button
+from onewhole.notations.sentences.text import text_of
+from onewhole.sheets.reading import read_part
+from onewhole.sheets.settings import SETTINGS
+from onewhole.sheets.unread_line import UnreadLine
+
+#: A story as it stands in a book; what it asks is written before it by one click.
+STORY = "Maya has 4 1/4 yards of ribbon. She uses 1 3/4 yards. How much is left?"
+#: What may be typed, by what it shows.
+EXAMPLES: Mapping[str, str] = MappingProxyType(
+    {
+        "plain": "7 2/6 - 3 5/6\n52 - 27\n5.2 - 2.7",
+        "labels": "1. 7 2/6 - 3 5/6\n2a) 52 - 27\n#3 5.2 - 2.7",
+        "kinds": "3/4 + 2/4\n7 2/6 - 3 5/6\n5 - 1 3/8\n1/2 + 1/3\n52 - 27\n5.2 - 2.7\n"
+        "5 ft 2 in - 2 ft 7 in\n2 1/2 + 3 1/2 - 1 1/2",
+        "missing": "9 - ? = 3 1/2\n7 2/6 = 6 ?/6\n3/4 = ?/8",
+        "which": "5/6 ? 7/8\n2 1/2 ? 2 2/4",
+        "name": "6/8\n11/4\n1 1/2\n0.75\n26 in",
+        "signs": "7\N{VULGAR FRACTION TWO THIRDS} \N{EN DASH} 3\N{VULGAR FRACTION ONE THIRD} = ____",
+        "story": f"4 1/4 - 1 3/4 | {STORY}",
+        "words": "# Look at the pieces first. Are there enough?\n7 2/6 - 3 5/6",
+        "settings": "title: Kite tails\nwhole: strip\nminutes: 20\n\n7 2/6 - 3 5/6",
+    }
+)
+#: A value of each setting that has no fixed choice.
+_VALUES = {
+    "title": "Kite tails",
+    "date": "Thursday",
+    "class": "Room 12",
+    "grade": "4",
+    "strategy": "count up",
+    "whole": "strip",
+    "wholes": "strips",
+    "minutes": "20",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class SettingExample:
+    """A setting: what may stand there, and the line as it is typed."""
+
+    name: str
+    takes: str
+    typed: str
+
+
+def setting_examples() -> tuple[SettingExample, ...]:
+    """Return every setting that a teacher types, with an example.
+
+    >>> setting_examples()[0].typed
+    'title: Kite tails'
+    """
+    return tuple(
+        SettingExample(one.name, one.takes, f"{one.name}: {_value(one.name, one.takes)}")
+        for one in SETTINGS
+        if one.name != "recipe"
+    )
+
+
+def story_buttons() -> tuple[str, ...]:
+    """Return the words of the buttons that stand beside the story when it is typed as it is.
+
+    >>> story_buttons()
+    ('4 1/4 - 1 3/4?', '4 1/4 + 1 3/4?')
+    """
+    (mistake,) = read_part(STORY).mistakes
+    assert isinstance(mistake, UnreadLine)
+    return tuple(text_of(button(TellAs(1, STORY, asked))) for asked in mistake.story.asked)
+
+
+def _value(name: str, takes: str) -> str:
+    """Return an example of what a setting takes: the last of its choices, which is not the usual one."""
+    return _VALUES.get(name) or takes.replace(" or ", ", ").split(", ")[-1 if "yes" not in takes else 0]
