@@ -26,9 +26,9 @@ def test_every_example_is_read(example: str) -> None:
     assert read_sheet(write_sheet(sheet)) == sheet
 
 
-def test_the_mistaken_example_is_refused_in_the_words_of_the_page() -> None:
+@pytest.mark.parametrize(("mistaken", "told"), zip(blocks("mistaken"), blocks("told"), strict=True))
+def test_a_mistaken_example_is_refused_in_the_words_of_the_page(mistaken: str, told: str) -> None:
     """Letter for letter."""
-    (mistaken,), (told,) = blocks("mistaken"), blocks("told")
     with pytest.raises(SheetError) as refused:
         read_sheet(mistaken, "monday.txt")
     assert f"{refused.value}\n" == told

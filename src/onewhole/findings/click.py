@@ -1,7 +1,7 @@
 """What one click does to a page, and what it did: closed families."""
 
 from dataclasses import dataclass
-from enum import Enum, StrEnum, auto
+from enum import Enum, auto
 
 from onewhole.statements.statement import Statement
 
@@ -95,7 +95,7 @@ class TellAs:
     asked: Statement
 
 
-class LineUse(StrEnum):
+class LineUse(Enum):
     """What a line is meant as: joined goes on in the line after it, split is several problems."""
 
     WORDS = "words"

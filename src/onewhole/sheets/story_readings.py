@@ -7,11 +7,11 @@ from itertools import combinations
 from typing import assert_never
 
 from onewhole.errors import OnewholeError
-from onewhole.languages.english.story_cues import Told, cues, names_a_thing, spelt_counts, spelt_numbers
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.sentences.typed import loosened, typed
+from onewhole.sheets.story_cues import StoryAsks, cues, names_a_thing, spelt_counts, spelt_numbers
 from onewhole.statements.expression import Sum
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Question, Statement
@@ -56,7 +56,7 @@ def story_readings(story: str) -> StoryReadings:
     if not 2 <= len(numbers) <= MOST_NUMBERS:
         return StoryReadings((), sure=False)
     asked = tuple(_once(_readings(_alike(numbers), found.told, equal_shares=found.equal_shares)))
-    told_at_once = found.told is Told.TOGETHER or len(numbers) == 2
+    told_at_once = found.told is StoryAsks.TOGETHER or len(numbers) == 2
     sure = bool(asked) and found.sure and told_at_once and len(numbers) == len(every)
     return StoryReadings(asked[:MOST_READINGS], sure)
 
@@ -142,18 +142,18 @@ def _alike(numbers: Sequence[Quantity]) -> tuple[str, ...]:
     )
 
 
-def _readings(numbers: tuple[str, ...], told: Told | None, *, equal_shares: bool) -> Iterator[Statement]:
+def _readings(numbers: tuple[str, ...], told: StoryAsks | None, *, equal_shares: bool) -> Iterator[Statement]:
     """Yield what may be asked, the likeliest first; what no problem can ask is passed over."""
     apart = [*_apart(numbers), *(one for pair in _pairs(numbers) for one in _apart(pair))]
     together = [" + ".join(numbers), *(" + ".join(pair) for pair in _pairs(numbers))]
     which = [f"{first} ? {second}" for first, second in combinations(numbers, 2)][:1]
     products = [" x ".join(numbers)] if equal_shares and len(numbers) == 2 else []
     match told:
-        case Told.TOGETHER:
+        case StoryAsks.TOGETHER:
             order = [*together, *apart]
-        case Told.WHICH:
+        case StoryAsks.WHICH:
             order = [*which, *apart, *together]
-        case Told.APART | None:
+        case StoryAsks.APART | None:
             order = [*apart, *together]
         case _:
             assert_never(told)

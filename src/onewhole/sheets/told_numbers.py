@@ -4,13 +4,13 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
 from onewhole.languages.english.speech import say
-from onewhole.languages.english.story_cues import spelt_numbers
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.sentences.node import Spot
 from onewhole.sentences.typed import loosened, typed
+from onewhole.sheets.story_cues import spelt_numbers
 from onewhole.statements.expression import Over, Sum, Times, quantities
 from onewhole.statements.reading import read_quantity
 from onewhole.statements.statement import Comparison, MissingNumber, Question

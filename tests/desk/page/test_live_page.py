@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from onewhole.desk.page.clicks import ClickKey, click_sent
-from onewhole.desk.page.live_page import MOST_PROBLEMS, _worked_on, laid, moved, remedied
+from onewhole.desk.page.live_page import MOST_PROBLEMS, _worked_on, laid, remedied
 from onewhole.errors import InputError
 from onewhole.findings.click import LineUse, TellAs, UseLine
 from onewhole.statements.reading import read_statement
@@ -178,20 +178,6 @@ def test_a_remedy_about_a_problem_that_is_not_there(act: ClickKey) -> None:
     values = ["5 - 2"] if act is ClickKey.ASK_INSTEAD else []
     with pytest.raises(InputError, match="there is no problem 7"):
         remedied("1. 5 - 2", click_sent(act.value, ["7"], values))
-
-
-def test_moving_tells_what_it_did() -> None:
-    """Up, down, beyond an end, and nowhere."""
-    typed = "1. 5 - 2\n# Look first.\n2. 6 - 3\n3. 7 - 4"
-    up = moved(typed, "3", 2)
-    assert (up.typed, up.words) == (
-        "1. 5 - 2\n# Look first.\n2. 7 - 4\n3. 6 - 3",
-        "Problem 3 is number 2 of 3 now.",
-    )
-    assert moved(typed, "1", 0).words == "Problem 1 stays."
-    assert moved(typed, "1", 99).typed == "1. 6 - 3\n# Look first.\n2. 7 - 4\n3. 5 - 2"
-    with pytest.raises(InputError, match="no problem 9"):
-        moved(typed, "9", 1)
 
 
 def test_a_story_becomes_a_word_problem_by_one_click() -> None:

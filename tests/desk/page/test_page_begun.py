@@ -5,7 +5,7 @@ from datetime import date
 from pathlib import Path
 
 from onewhole.desk.classes.class_records import open_book, set_night, start_room
-from onewhole.desk.page.page_begun import page_begun, typed_settings
+from onewhole.desk.page.page_begun import page_begun, page_begun_with, typed_settings
 from tests.kit.club import NOW
 
 TYPED = """title: Trails, night one
@@ -31,6 +31,10 @@ def test_settings_of_the_last_night(tmp_path: Path) -> None:
         assert page_begun(book, 1) == (
             "class: Hill school\nwhole: trail mile\nstories: the trail club walks\npaper: a4\n"
         )
+        assert page_begun_with(book, 1, ["5 - 2", "# Look.\r\n6 - 3\n"]) == (
+            f"{page_begun(book, 1)}\n5 - 2\n# Look.\n6 - 3\n"
+        )
+        assert page_begun_with(book, 1, ["title: Kites\n\n5 - 2"]) == "title: Kites\n\n5 - 2\n"
 
 
 def test_what_cannot_be_read_is_left_out() -> None:

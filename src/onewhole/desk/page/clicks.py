@@ -128,7 +128,7 @@ def click_sent(key: str, labels: Sequence[str] = (), values: Sequence[str] = ())
             return SetTo(tuple(map(_line, values)))
         case ClickKey.STORY if len(values) == OF_A_LINE:
             return TellAs(_number_of(values[0]), values[1], read_statement(values[2]))
-        case ClickKey.LINE if len(values) == OF_A_LINE and values[2] in set(LineUse):
+        case ClickKey.LINE if len(values) == OF_A_LINE and values[2] in {use.value for use in LineUse}:
             return UseLine(_number_of(values[0]), values[1], LineUse(values[2]))
         case ClickKey.GO if len(labels) <= 1:
             return GoTo(next(iter(named), None), Help.SEE_WHAT_IS_MEANT)

@@ -44,7 +44,7 @@ _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class NamedLine:
     """A line (from 1), and what a teacher calls what stands there: "Problem 3"."""
 
     line: int
@@ -62,7 +62,7 @@ class Mistake:
     column: int | None
     what: str
     remedy: str
-    place: Place | None = None
+    place: NamedLine | None = None
     remedies: tuple[Offered, ...] = ()
 
     @property
@@ -103,7 +103,7 @@ class Note:
     words: str
     remedy: str
     known: str
-    places: tuple[Place, ...]
+    places: tuple[NamedLine, ...]
     remedies: tuple[Offered, ...]
 
 
@@ -113,19 +113,6 @@ class Changed:
 
     typed: str
     words: str
-
-
-@dataclass(frozen=True, slots=True)
-class Moved:
-    """A problem moved: what is typed now, in a sentence what was done, and where it stands, counted from 1.
-
-    ``place`` is its place among the problems (0: nothing was moved), ``line`` its line.
-    """
-
-    typed: str
-    words: str
-    place: int
-    line: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,7 +128,7 @@ class Laid:
     notes: tuple[Note, ...] = ()
     minutes: Fraction = Fraction(0)
     told: str = ""
-    counted: tuple[Place, ...] = ()
+    counted: tuple[NamedLine, ...] = ()
 
 
 def laid(typed: str, now: datetime) -> Laid:
@@ -187,9 +174,9 @@ def _laid_out(sheet: Sheet, typed: str, now: datetime, wrong: Sequence[OnewholeE
     return Laid(mistakes, drawn, problems, notes, looked.page.minutes, told, _counted(typed))
 
 
-def _counted(typed: str) -> tuple[Place, ...]:
+def _counted(typed: str) -> tuple[NamedLine, ...]:
     lines = problem_lines(lines_of(typed))
-    return tuple(Place(at + 1, one.label) for at, one in lines.items() if not one.typed)
+    return tuple(NamedLine(at + 1, one.label) for at, one in lines.items() if not one.typed)
 
 
 def _without_what_fails(
@@ -252,43 +239,6 @@ def remedied(typed: str, click: Click) -> Changed:
     return Changed(changed.typed, text_of(clicked(changed.done)))
 
 
-def moved_by(typed: str, label: str, by: int) -> Moved:
-    r"""Return a typed sheet with a problem so many places further down the page, or up; as :func:`moved`.
-
-    >>> moved_by("a. 5 - 2\nb. 6 - 3", "b", -1).typed
-    'b. 6 - 3\na. 5 - 2'
-    """
-    return moved(typed, label, SheetEditor.of(typed).place(label) + by)
-
-
-def moved_on_line(typed: str, line: int, by: int) -> Moved:
-    r"""Return a typed sheet with the problem of a line (from 1) moved; on any other line nothing is.
-
-    >>> moved_on_line("1)5 - 2\n2)6 - 3", 2, -1).typed
-    '1)6 - 3\n2)5 - 2'
-    """
-    said = problem_lines(lines_of(typed)).get(line - 1)
-    if said is None:
-        return Moved(typed, "There is no problem on this line.", 0, line)
-    return moved_by(typed, said.label, by)
-
-
-def moved(typed: str, label: str, to: int) -> Moved:
-    r"""Return a typed sheet with a problem in another place down the page (from 1).
-
-    Instructions, header and blank lines stay where they are, and labels 1, 2, 3 stay in that order down the
-    page. The sheet need not be readable. Raises InputError for a label that is not there.
-
-    >>> moved("a. 5 - 2\n# Look first.\nb. 6 - 3", "b", 1)
-    Moved(typed='b. 6 - 3\n# Look first.\na. 5 - 2', words='Problem b is number 1 of 2 now.', place=1, line=1)
-    """
-    rows = SheetEditor.of(typed)
-    before, most = rows.place(label), len(rows.problems)
-    to = max(1, min(to, most))
-    words = f"Problem {label} is number {to} of {most} now." if to != before else f"Problem {label} stays."
-    return Moved(rows.moved(label, to).typed, words, to, list(rows.problems.values())[to - 1] + 1)
-
-
 def _check_length(typed: str) -> None:
     if len(typed) > LONGEST_TYPED:
         msg = f"there are {len(typed)} characters, and a page has {LONGEST_TYPED} at most"
@@ -327,19 +277,19 @@ def _mistake(error: OnewholeError, typed: str) -> Mistake:
     return Mistake(line, column, error.what, remedy, place, tuple(map(Offered, clicks)))
 
 
-def _place(line: int, typed: str) -> Place:
+def _place(line: int, typed: str) -> NamedLine:
     """Name what stands on a line: a problem by its label, a setting by its name, words by the first."""
     lines = lines_of(typed)
     problem = problem_lines(lines).get(line - 1)
     if problem:
-        return Place(line, f"Problem {problem.label}")
+        return NamedLine(line, f"Problem {problem.label}")
     said = " ".join(lines[line - 1].split()) if line <= len(lines) else ""
     setting = setting_in(said)
     if setting:
-        return Place(line, f"“{setting['name']}”")
+        return NamedLine(line, f"“{setting['name']}”")
     if not said:
-        return Place(line, "The page")
-    return Place(line, f"“{said[:MOST_QUOTED]}…”" if len(said) > MOST_QUOTED else f"“{said}”")
+        return NamedLine(line, "The page")
+    return NamedLine(line, f"“{said[:MOST_QUOTED]}…”" if len(said) > MOST_QUOTED else f"“{said}”")
 
 
 def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
@@ -385,7 +335,7 @@ def _stands(problem: Problem, needed: Room) -> Stands:
 
 def _note(found: PageFinding, looked: Audit, typed: str) -> Note:
     places = tuple(
-        Place(one.line, f"Problem {one.label}")
+        NamedLine(one.line, f"Problem {one.label}")
         for one in looked.page.sheet.problems
         if one.label in found.labels
     )
@@ -393,7 +343,7 @@ def _note(found: PageFinding, looked: Audit, typed: str) -> Note:
     if not found.labels:
         header = SheetEditor.of(typed).settings
         sets = {line.name for one in clicks if isinstance(one, SetTo) for line in one.lines}
-        places = tuple(Place(at + 1, f"“{name}”") for name, at in header.items() if name in sets)
+        places = tuple(NamedLine(at + 1, f"“{name}”") for name, at in header.items() if name in sets)
     advice = severity(found) is Severity.ADVICE
     said, mend = text_of(found_in_page(found)), text_of(page_mended(found))
     return Note(found, advice, said, mend, text_of(how_known(found)), places, tuple(map(Offered, clicks)))

@@ -1,5 +1,6 @@
 """How a new page of a class begins: with the settings of its last night."""
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from onewhole.errors import InputError
@@ -23,6 +24,16 @@ def page_begun(book: Store, room_number: int) -> str:
     _, last = nights[-1]
     own = replace(typed_settings(last.typed), title="", date="", minutes=None, recipe="")
     return "".join(f"{line}\n" for line in header_lines(own))
+
+
+def page_begun_with(book: Store, room_number: int, problems: Iterable[str]) -> str:
+    """Return a page that begins with what was typed elsewhere, under the class's settings.
+
+    Where it has settings of its own it has only those.
+    """
+    typed = "".join(problem.replace("\r\n", "\n").rstrip() + "\n" for problem in problems)
+    settings = "" if SheetEditor.of(typed).settings else page_begun(book, room_number)
+    return f"{settings}\n{typed}" if settings else typed
 
 
 def typed_settings(typed: str) -> Header:

@@ -7,15 +7,14 @@ from markupsafe import Markup
 
 from onewhole.desk.classes.page_for import groups_now
 from onewhole.desk.classes.seen import ChangedMeanwhile
-from onewhole.desk.page import kept_pages, live_page
+from onewhole.desk.page import kept_pages, live_page, problem_moves
 from onewhole.desk.page.class_due import problems_due
 from onewhole.desk.page.class_prints import printable, prints_of, prints_text
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
-from onewhole.desk.page.page_begun import page_begun
+from onewhole.desk.page.page_begun import page_begun, page_begun_with
 from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
 from onewhole.errors import InputError
-from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import HtmlPage, Json, Redirect
 from onewhole.web.http.templates import name, rendered
@@ -106,11 +105,13 @@ def moved(request: PageRequest) -> Json:
     if by and by not in {"-1", "1"}:
         raise InputError("A problem moves one place up or down", remedy="Use the arrows.")
     if "line" in request.fields:
-        made = live_page.moved_on_line(typed, request.count("line", 1, live_page.LONGEST_TYPED), int(by or 0))
+        made = problem_moves.moved_on_line(
+            typed, request.count("line", 1, live_page.LONGEST_TYPED), int(by or 0)
+        )
     elif by:
-        made = live_page.moved_by(typed, request.field("label"), int(by))
+        made = problem_moves.moved_by(typed, request.field("label"), int(by))
     else:
-        made = live_page.moved(typed, request.field("label"), request.count("to", 1, 1000))
+        made = problem_moves.moved(typed, request.field("label"), request.count("to", 1, 1000))
     return Json({"typed": made.typed, "words": made.words, "place": made.place, "line": made.line})
 
 
@@ -212,13 +213,8 @@ def _shown(
 
 
 def _begun(request: PageRequest, problems: Sequence[str]) -> Draft:
-    """Return a page of the class that begins with what was chosen elsewhere, readable or not yet.
-
-    It has the settings of the class where it has none of its own.
-    """
-    typed = "".join(problem.replace("\r\n", "\n").rstrip() + "\n" for problem in problems)
-    settings = "" if SheetEditor.of(typed).settings else page_begun(request.book, request.room.number)
-    return Draft(f"{settings}\n{typed}" if settings else typed)
+    """Return a page of the class that begins with what was chosen elsewhere, readable or not yet."""
+    return Draft(page_begun_with(request.book, request.room.number, problems))
 
 
 def _draft(request: PageRequest) -> Draft | None:
@@ -285,7 +281,7 @@ def _click(click: Offered) -> dict[str, object]:
     }
 
 
-def _placed(place: live_page.Place) -> dict[str, object]:
+def _placed(place: live_page.NamedLine) -> dict[str, object]:
     return {"line": place.line, "name": place.name}
 
 

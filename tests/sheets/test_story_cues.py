@@ -2,25 +2,25 @@
 
 import pytest
 
-from onewhole.languages.english.story_cues import Told, cues, spelt_counts, spelt_numbers
+from onewhole.sheets.story_cues import StoryAsks, cues, spelt_counts, spelt_numbers
 
 
 @pytest.mark.parametrize(
     ("story", "told", "sure"),
     [
-        ("He has 5. How many are left?", Told.APART, True),
-        ("He has 5 and 2. How many does he have in all?", Told.TOGETHER, True),
-        ("Which kite is longer?", Told.WHICH, True),
-        ("How much longer is the red one than the blue one?", Told.APART, True),
-        ("Each kite takes 2. How many are left?", Told.APART, False),
-        ("She has 2 more than Ben. How many do they have together?", Told.TOGETHER, False),
+        ("He has 5. How many are left?", StoryAsks.APART, True),
+        ("He has 5 and 2. How many does he have in all?", StoryAsks.TOGETHER, True),
+        ("Which kite is longer?", StoryAsks.WHICH, True),
+        ("How much longer is the red one than the blue one?", StoryAsks.APART, True),
+        ("Each kite takes 2. How many are left?", StoryAsks.APART, False),
+        ("She has 2 more than Ben. How many do they have together?", StoryAsks.TOGETHER, False),
         ("He turned left at 3 and walked on. How far did he walk?", None, False),
-        ("She found 2 shells. How many has she now?", Told.TOGETHER, False),
-        ("She lost 2. How many had she at first?", Told.TOGETHER, False),
+        ("She found 2 shells. How many has she now?", StoryAsks.TOGETHER, False),
+        ("She lost 2. How many had she at first?", StoryAsks.TOGETHER, False),
         ("", None, False),
     ],
 )
-def test_cues(story: str, told: Told | None, sure: bool) -> None:
+def test_cues(story: str, told: StoryAsks | None, sure: bool) -> None:
     """Only the question counts; a story that compares or shares settles nothing."""
     found = cues(story)
     assert (found.told, found.sure) == (told, sure)

@@ -83,7 +83,7 @@ _NAMES = re.compile(
 )
 
 
-class Told(Enum):
+class StoryAsks(Enum):
     """What the words of a story ask for, as far as one or two words can tell."""
 
     APART = auto()
@@ -92,10 +92,10 @@ class Told(Enum):
 
 
 @dataclass(frozen=True, slots=True)
-class Cues:
+class StoryCues:
     """What the words tell: what is asked (None: not said), how surely, and whether shares are equal."""
 
-    told: Told | None
+    told: StoryAsks | None
     sure: bool
     equal_shares: bool
 
@@ -109,7 +109,7 @@ class SpeltNumber:
     digits: str
 
 
-def cues(story: str) -> Cues:
+def cues(story: str) -> StoryCues:
     """Return what the words of a story tell about its question. They never settle it: a teacher does.
 
     Key words mislead where a story compares (Ana has 2 more than Ben), so a word counts only in the question,
@@ -118,20 +118,28 @@ def cues(story: str) -> Cues:
     rule are our own, common practice, no source.
 
     >>> cues("Maya has 4 1/4 yards of ribbon. She uses 1 3/4 yards. How much is left?")
-    Cues(told=<Told.APART: 1>, sure=True, equal_shares=False)
+    StoryCues(told=<StoryAsks.APART: 1>, sure=True, equal_shares=False)
     """
     *before, question = _sentences(story.lower())
     body = " ".join(before)
     found = [
         told
-        for told, words in ((Told.APART, _APART), (Told.TOGETHER, _TOGETHER), (Told.WHICH, _WHICH))
+        for told, words in (
+            (StoryAsks.APART, _APART),
+            (StoryAsks.TOGETHER, _TOGETHER),
+            (StoryAsks.WHICH, _WHICH),
+        )
         if words.search(question)
     ]
-    if Told.APART in found and Told.WHICH in found and re.search(r"\bhow (?:much|many|far)\b", question):
-        found.remove(Told.WHICH)
+    if (
+        StoryAsks.APART in found
+        and StoryAsks.WHICH in found
+        and re.search(r"\bhow (?:much|many|far)\b", question)
+    ):
+        found.remove(StoryAsks.WHICH)
     sure = len(found) == 1 and _UNSURE.search(body) is None and _EQUAL_SHARES.search(question) is None
     told = found[0] if found else _by_the_story(body, question)
-    return Cues(told, sure, _EQUAL_SHARES.search(story.lower()) is not None)
+    return StoryCues(told, sure, _EQUAL_SHARES.search(story.lower()) is not None)
 
 
 def spelt_numbers(story: str) -> tuple[SpeltNumber, ...]:
@@ -172,14 +180,14 @@ def names_a_thing(before: str) -> bool:
     return _NAMES.search(before.lower()) is not None
 
 
-def _by_the_story(body: str, question: str) -> Told | None:
+def _by_the_story(body: str, question: str) -> StoryAsks | None:
     """Return what the story tells where its question has no word for it."""
     takes, gets = _TAKES.search(body + question), _GETS.search(body)
     if bool(takes) == bool(gets):
         return None
     if _BEFORE.search(question):
-        return Told.TOGETHER if takes else Told.APART
-    return Told.APART if takes else Told.TOGETHER
+        return StoryAsks.TOGETHER if takes else StoryAsks.APART
+    return StoryAsks.APART if takes else StoryAsks.TOGETHER
 
 
 def _sentences(story: str) -> list[str]:
