@@ -26,7 +26,7 @@ def test_every_example_is_read(example: str) -> None:
     assert read_sheet(write_sheet(sheet)) == sheet
 
 
-@pytest.mark.parametrize(("mistaken", "told"), zip(blocks("mistaken"), blocks("told"), strict=True))
+@pytest.mark.parametrize(("mistaken", "told"), list(zip(blocks("mistaken"), blocks("told"), strict=True)))
 def test_a_mistaken_example_is_refused_in_the_words_of_the_page(mistaken: str, told: str) -> None:
     """Letter for letter."""
     with pytest.raises(SheetError) as refused:

@@ -4,6 +4,7 @@ from base64 import b64encode
 from collections.abc import Iterable, Iterator
 from dataclasses import asdict
 from fractions import Fraction
+from functools import cache
 from hashlib import sha256
 from html import escape
 from importlib.resources import files
@@ -22,6 +23,12 @@ from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
 
+#: The letters of the page: the packages and files that they stand in.
+_LETTERS = {
+    "lexend": ("fontpkg_lexend", "Lexend[wght].ttf"),
+    "hyperlegible": ("fontpkg_atkinson_hyperlegible", "AtkinsonHyperlegible-Regular.ttf"),
+}
+
 
 def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str = "") -> str:
     """Write a film as one HTML page that needs nothing else: no network, no other file.
@@ -29,9 +36,9 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
     Every cue is a step. The page holds all steps in reading order, each with what is written (MathML), drawn
     (SVG) and said; its own small script shows them on a board one by one, played, or at the family's own
     pace. ``voice_note`` is printed at the foot and tells whose voice is heard. Names and sentences are
-    escaped, and the page's policy lets nothing run but its own script and style.
+    escaped, and the page's policy lets nothing run but its own script and style; its letters are in it.
     """
-    style, script = _file("player.css"), _file("player.js")
+    style, script = _style(), _file("player.js")
     film = LANGUAGES[timeline.language].film
     written = Template(_file("page.html")).substitute(
         {name: escape(said) for name, said in asdict(film).items()},
@@ -48,11 +55,22 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
 
 
 def policy() -> str:
-    """Return the policy of such a page: nothing runs or loads but its own script and style."""
-    style, script = _hash(_file("player.css")), _hash(_file("player.js"))
+    """Return the policy of such a page: nothing runs or loads but its own script, style and letters."""
+    style, script = _hash(_style()), _hash(_file("player.js"))
     return (
-        f"default-src 'none'; script-src '{script}'; style-src '{style}'; base-uri 'none'; form-action 'none'"
+        f"default-src 'none'; script-src '{script}'; style-src '{style}'; font-src data:; base-uri 'none'; "
+        "form-action 'none'"
     )
+
+
+@cache
+def _style() -> str:
+    """Return the one style of a page, with its letters in it."""
+    letters = {
+        name: b64encode(files(package).joinpath("files", file).read_bytes()).decode()
+        for name, (package, file) in _LETTERS.items()
+    }
+    return Template(_file("letters.css")).substitute(letters) + _file("player.css")
 
 
 def _file(name: str) -> str:
