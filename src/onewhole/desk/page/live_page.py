@@ -9,6 +9,8 @@ from fractions import Fraction
 from functools import lru_cache
 
 from onewhole.desk.page.clicks import Offered
+from onewhole.desk.page.fitting import PageFit
+from onewhole.desk.page.print_pages import fitted_pupil_page
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.click import Click, SetTo, TellAs, UseLine
 from onewhole.findings.in_page import PageFinding, Severity, severity
@@ -33,7 +35,6 @@ from onewhole.sheets.unread_line import UnreadLine
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.form import FormWanted
 from onewhole.working.strategy import Strategy
-from onewhole.writers.pupil_page import pupil_page
 
 #: More than this is no page for one night: it is not laid out while it is typed.
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
@@ -165,12 +166,12 @@ def laid(typed: str, now: datetime) -> Laid:
 
 def _laid_out(sheet: Sheet, typed: str, now: datetime, wrong: Sequence[OnewholeError]) -> Laid:
     worked = WorkedSheet(sheet, _worked)
-    drawn = _drawn(worked, now)
+    drawn, fit = _drawn(worked, now)
     looked = audit(worked)
     problems = tuple(_stands(one, worked.rooms[one.label]) for one in sheet.problems)
     mistakes = _mistakes(wrong, typed)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
-    told = _told(looked, len(drawn), mistakes)
+    told = _told(looked, len(drawn), fit, mistakes)
     return Laid(mistakes, drawn, problems, notes, looked.page.minutes, told, _counted(typed))
 
 
@@ -292,12 +293,13 @@ def _place(line: int, typed: str) -> NamedLine:
     return NamedLine(line, f"“{said[:MOST_QUOTED]}…”" if len(said) > MOST_QUOTED else f"“{said}”")
 
 
-def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
-    """Draw the pupil page, and say of each sheet of paper what stands on it.
+def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageFit | None]:
+    """Draw the pupil page, and say of each sheet of paper what stands on it, and how it was fitted.
 
     It is pressed too, which costs little once it is drawn: that refuses a sign that no font has.
     """
-    sheet, printed = worked.sheet, pupil_page(worked)
+    sheet, found = worked.sheet, fitted_pupil_page(worked)
+    printed = found.page
     drawings = press_drawings(printed.source, data=printed.content)
     press(printed.source, data=printed.content, when=now)
     on: dict[str, int] = {}
@@ -314,10 +316,11 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[Drawn, ...]:
         waiting = []
     said[-1] += waiting
     title = sheet.header.title or "The page"
-    return tuple(
+    pages = tuple(
         Drawn(svg, " ".join((f"{title}, page {at} of {len(drawings)}.", *words)))
         for at, (svg, words) in enumerate(zip(drawings, said, strict=True), 1)
     )
+    return pages, found.fit
 
 
 def _said(problem: Problem) -> str:
@@ -359,14 +362,15 @@ def _gathered(notes: Iterable[Note]) -> Iterator[Note]:
         yield replace(first, words=text_of(said)) if said else first
 
 
-def _told(looked: Audit, pages: int, mistakes: Sequence[Mistake]) -> str:
+def _told(looked: Audit, pages: int, fit: PageFit | None, mistakes: Sequence[Mistake]) -> str:
     page = looked.page
     minutes = halves(page.minutes)
     many, regroup = len(page.problems), sum(one.needs.regrouping for one in page.problems)
     paper = "One page" if pages == 1 else f"{pages} pages"
     problems = "1 problem" if many == 1 else f"{many} problems"
     time = "1 minute" if minutes == "1" else f"{minutes} minutes"
-    all_of_it = f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."
+    said = f"{paper}, about {time}, {problems}, {regroup or 'none'} of them with regrouping."
+    all_of_it = f"{said} {fit.told}" if fit else said
     missing = list(dict.fromkeys(one.place.name for one in mistakes if one.place))
     if len(missing) > MOST_NAMED:
         return f"{all_of_it} {len(missing)} lines are not on it yet."
