@@ -27,6 +27,8 @@ MOST_TOLD = 20
 #: The most problems and lines of a page: what the press, the audit and a class can take in at once.
 MOST_PROBLEMS, MOST_LINES = 200, 2000
 
+#: What is said of a sheet that has settings and words at most.
+NO_PROBLEM = "there is no problem on this sheet"
 #: Points that lead to the place of an answer, as word processors set them.
 _LEADERS = re.compile(r"\s*(?:\.{2,}|\N{HORIZONTAL ELLIPSIS})[.\N{HORIZONTAL ELLIPSIS}]*\s*$")
 _ALONE = "this number stands alone, and nothing is asked about it"
@@ -101,9 +103,8 @@ def read_part(text: str) -> ReadPart:
     if len(whole) > MOST_LINES:
         draft.mistakes.append(_too_many(f"line, and a page has at most {MOST_LINES:,}", MOST_LINES + 1))
     if not draft.mistakes and not draft.labels:
-        msg = "there is no problem on this sheet"
         remedy = "Write one problem a line: 7 2/6 - 3 5/6"
-        draft.mistakes.append(SheetError(msg, line=len(lines), column=1, remedy=remedy))
+        draft.mistakes.append(SheetError(NO_PROBLEM, line=len(lines), column=1, remedy=remedy))
     found = any(isinstance(item, Problem) for item in draft.items)
     return ReadPart(
         Sheet(tuple(draft.items), header) if found else None,

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from onewhole.desk.page.clicks import ClickKey, click_sent
-from onewhole.desk.page.live_page import MOST_PROBLEMS, _worked_on, laid, remedied
+from onewhole.desk.page.live_page import MOST_PROBLEMS, Laid, _worked_on, laid, remedied
 from onewhole.errors import InputError
 from onewhole.findings.click import LineUse, TellAs, UseLine
 from onewhole.statements.reading import read_statement
@@ -73,7 +73,6 @@ def test_the_picture_stands_in_an_address() -> None:
 @pytest.mark.parametrize(
     ("typed", "line", "column", "what"),
     [
-        ("", 1, 1, "there is no problem on this sheet"),
         ("1. 5 -", 1, 7, "a number is missing: here the line ends"),
         ("titel: Kites\n\n1. 5 - 2", 1, 1, "there is no setting “titel”"),
         ("title: Kites \N{KITE}\n\n1. 5 - 2", 1, None, "No font here has the sign \N{KITE}"),
@@ -103,6 +102,12 @@ def test_one_unreadable_line_leaves_the_page_of_the_others() -> None:
     assert [(one.line, one.name) for one in page.counted] == [(2, "2")]
 
 
+@pytest.mark.parametrize("typed", ["", "title: Kites\nwhole: strip\n", "class: Room 12\n\n# Look.\n"])
+def test_a_page_without_a_problem_is_as_quiet_as_an_empty_one(typed: str) -> None:
+    """A new page begins with the settings of its class: nothing is wrong with it."""
+    assert laid(typed, NOW) == Laid()
+
+
 def test_what_no_press_can_set_leaves_the_others() -> None:
     """A sign that no font has, in a story, in words to the pupil and in the title."""
     typed = "title: \N{KITE}\n\n# Look \N{KITE}\n1. 5 - 2 | Five \N{KITE} less two.\n2. 52 - 27"
@@ -123,7 +128,7 @@ def test_too_many_problems_for_one_night() -> None:
 def test_nothing_is_raised_whatever_is_typed(typed: str) -> None:
     """There is a page or a mistake, and a page for every problem that can be read."""
     page = laid(typed, NOW)
-    assert page.mistakes or page.pages
+    assert page.mistakes or page.pages or page == Laid()
     assert bool(page.problems) == bool(page.pages)
 
 

@@ -26,7 +26,7 @@ from onewhole.sheets.apply_remedy import apply_remedy
 from onewhole.sheets.audit import Audit, audit
 from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
 from onewhole.sheets.page import halves
-from onewhole.sheets.reading import read_part, read_sheet
+from onewhole.sheets.reading import NO_PROBLEM, read_part, read_sheet
 from onewhole.sheets.remedies import remedies
 from onewhole.sheets.room import Room
 from onewhole.sheets.sheet_editor import SheetEditor
@@ -135,8 +135,8 @@ class Laid:
 def laid(typed: str, now: datetime) -> Laid:
     r"""Lay a typed sheet out; whatever is typed, an answer comes back and nothing is raised.
 
-    A line that cannot be read is told and left out. Without mistakes what is laid out can be printed: it was
-    pressed, with ``now`` (that has a time zone) as its date.
+    A line that cannot be read is told and left out; a page that has no problem yet is nothing. Without
+    mistakes what is laid out can be printed: it was pressed, with ``now`` (that has a time zone) as its date.
 
     >>> from datetime import UTC
     >>> now = datetime(2026, 11, 24, tzinfo=UTC)
@@ -152,6 +152,8 @@ def laid(typed: str, now: datetime) -> Laid:
         return Laid(mistakes=(_mistake(error, typed),))
     part = read_part(typed)
     sheet, wrong = part.sheet, list[OnewholeError](part.mistakes)
+    if [one.what for one in wrong] == [NO_PROBLEM]:
+        return Laid()
     if sheet is not None:
         sheet, more = _few_enough(sheet)
         wrong += more
