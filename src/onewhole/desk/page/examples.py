@@ -39,6 +39,9 @@ _VALUES = {
     "whole": "strip",
     "wholes": "strips",
     "minutes": "20",
+    "picture": "strip for stories",
+    "stories": "the trail club walks",
+    "fit": "2",
 }
 
 
