@@ -84,7 +84,7 @@ def covered(page: Page, address: str) -> list[str]:
     """Return the controls of a page that something lies over, each with the width of the window."""
     page.goto(address)
     found: list[str] = []
-    if page.locator("#pages").count() and page.locator("#typed").input_value():
+    if page.locator("#pages").count() and "1. " in page.locator("#typed").input_value():
         expect(page.locator("#pages img").first).to_be_visible()
     for width, height in WIDTHS:
         page.set_viewport_size({"width": width, "height": height})
