@@ -4,10 +4,10 @@ from datetime import date, timedelta
 
 import pytest
 
-from onewhole.findings.attendance import PageWord, PaperWord
+from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.store.cache_inputs import cache_inputs_of
 from onewhole.store.keeping import all_on_pupil, erase_pupil
-from onewhole.store.night_words import keep_night_words, night_words_of, standing_words
+from onewhole.store.night_words import keep_night_words, night_words_of, pupils_on_night, words_by_night
 from onewhole.store.opening import Store
 from onewhole.store.pupil_days import ALL_YEAR, PupilDays, keep_pupil_days, pupil_days_of
 from onewhole.store.refusals import NotThere
@@ -20,16 +20,15 @@ def kept(store: Store) -> Round:
     return first_round(store)
 
 
-def test_every_word_stays_and_the_last_of_its_sort_stands(store: Store, kept: Round) -> None:
+def test_every_word_stays_in_its_order(store: Store, kept: Round) -> None:
     """That a page was given says nothing of whether its paper is late."""
     for said in (PaperWord.ABSENT, PageWord.GIVEN, PaperWord.LATE):
         keep_night_words(store, kept.night, [("K01", said)], NOW, "teacher")
     words = night_words_of(store, 1)
     assert [one.said for one in words] == [PaperWord.ABSENT, PageWord.GIVEN, PaperWord.LATE]
-    assert standing_words(words) == {
-        (kept.night, "K01", PageWord): PageWord.GIVEN,
-        (kept.night, "K01", PaperWord): PaperWord.LATE,
-    }
+    every: list[NightSaid] = [PaperWord.ABSENT, PageWord.GIVEN, PaperWord.LATE]
+    assert words_by_night(store, 1) == {kept.night: {"K01": every}}
+    assert [one.said for one in pupils_on_night(store, 1, kept.night)] == [tuple(every), ()]
     with pytest.raises(NotThere):
         keep_night_words(store, kept.night, [("K02", PaperWord.LATE), ("K09", PaperWord.LATE)], NOW, "t")
     assert len(night_words_of(store, 1)) == 3

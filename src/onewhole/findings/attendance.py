@@ -36,15 +36,3 @@ class PaperWord(Enum):
 
 #: Everything that is said of one pupil and one night.
 NightSaid = PageWord | PaperWord
-
-
-def night_said(text: str) -> NightSaid:
-    """Read a word as it is kept. Raises ValueError for what is none.
-
-    >>> night_said("excused"), night_said("given")
-    (<PaperWord.EXCUSED: 'excused'>, <PageWord.GIVEN: 'given'>)
-    """
-    try:
-        return PaperWord(text)
-    except ValueError:
-        return PageWord(text)

@@ -1,16 +1,19 @@
 """The teacher's word on the nights of a class: who got the page, who was away, whose paper is late."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
 from sqlalchemy import insert, select
 
-from onewhole.findings.attendance import NightSaid, night_said
+from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.store import tables
 from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 from onewhole.store.pupil_days import PupilDays
+
+#: Every word by the text that is kept for it.
+_SAID: dict[str, NightSaid] = {word.value: word for word in (*PageWord, *PaperWord)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,14 +59,25 @@ def night_words_of(store: Store, class_number: int) -> tuple[NightWord, ...]:
     )
     with store.reading() as connection:
         return tuple(
-            NightWord(night, code, night_said(said), written, by)
+            NightWord(night, code, _SAID[said], written, by)
             for night, code, said, written, by in connection.execute(asked)
         )
 
 
-def standing_words(words: Iterable[NightWord]) -> dict[tuple[int, str, type[NightSaid]], NightSaid]:
-    """The words that stand, by night, code and sort: the last one of a sort counts."""
-    return {(one.night, one.code, type(one.said)): one.said for one in words}
+def words_by_night(store: Store, class_number: int) -> dict[int, dict[str, list[NightSaid]]]:
+    """What is said of each night of a class, by night and code, in the order it was written."""
+    rows, pupils = tables.night_words.c, tables.pupils.c
+    asked = (
+        select(rows.night_number, pupils.code, rows.said)
+        .join(tables.pupils, pupils.number == rows.pupil_number)
+        .where(pupils.class_number == class_number)
+        .order_by(rows.number)
+    )
+    found: dict[int, dict[str, list[NightSaid]]] = {}
+    with store.reading() as connection:
+        for night, code, said in connection.execute(asked):
+            found.setdefault(night, {}).setdefault(code, []).append(_SAID[said])
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,5 +108,5 @@ def pupils_on_night(store: Store, class_number: int, night: int) -> tuple[PupilO
         for code, joined, left, said in connection.execute(asked):
             _, among = found.setdefault(code, (PupilDays(joined, left), []))
             if said is not None:
-                among.append(night_said(said))
+                among.append(_SAID[said])
     return tuple(PupilOnNight(code, here, tuple(among)) for code, (here, among) in found.items())

@@ -1,12 +1,12 @@
 """Who got the page of a night, whose paper is waited for, and what the teacher said of the others."""
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.store.classes import pupils_of
-from onewhole.store.night_words import night_words_of, pupils_on_night, standing_words
+from onewhole.store.night_words import pupils_on_night, words_by_night
 from onewhole.store.nights import KeptNight, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.pupil_days import ALL_YEAR, PupilDays, pupil_days_of
@@ -65,13 +65,10 @@ class Roster:
 def rosters(book: Store, room_number: int) -> dict[int, Roster]:
     """Return the roster of every night of a class, by its number."""
     with book.snapshot() as seen:
-        nights, words = nights_of(seen, room_number), standing_words(night_words_of(seen, room_number))
+        nights, words = nights_of(seen, room_number), words_by_night(seen, room_number)
         days = pupil_days_of(seen, room_number)
         codes = tuple(pupil.code for pupil in pupils_of(seen, room_number))
-    by_night: dict[int, list[tuple[str, NightSaid]]] = {night.number: [] for night in nights}
-    for (number, code, _), said in words.items():
-        by_night[number].append((code, said))
-    return {night.number: _roster(codes, days, night.day, by_night[night.number]) for night in nights}
+    return {night.number: _roster(codes, days, night.day, words.get(night.number, {})) for night in nights}
 
 
 def roster_of(book: Store, night: KeptNight) -> Roster:
@@ -81,7 +78,7 @@ def roster_of(book: Store, night: KeptNight) -> Roster:
         tuple(one.code for one in found),
         {one.code: one.days for one in found},
         night.day,
-        [(one.code, said) for one in found for said in one.said],
+        {one.code: one.said for one in found},
     )
 
 
@@ -97,16 +94,20 @@ def _roster(
     codes: tuple[str, ...],
     days: Mapping[str, PupilDays],
     day: date,
-    said: Iterable[tuple[str, NightSaid]],
+    said: Mapping[str, Sequence[NightSaid]],
 ) -> Roster:
-    """Put a night's roster together. Where pupils were named, whoever is not named did not get the page."""
+    """Put a night's roster together; of what is said of a pupil the last word of a sort counts.
+
+    Where pupils were named, whoever is not named did not get the page.
+    """
     papers: dict[str, PaperWord] = {}
     pages: dict[str, PageWord] = {}
-    for code, word in said:
-        if isinstance(word, PaperWord):
-            papers[code] = word
-        else:
-            pages[code] = word
+    for code, words in said.items():
+        for word in words:
+            if isinstance(word, PaperWord):
+                papers[code] = word
+            else:
+                pages[code] = word
     here = frozenset(code for code in codes if days.get(code, ALL_YEAR).in_class(day))
     for_part = PageWord.NAMED in pages.values()
     by_word = {code for code, word in pages.items() if word in {PageWord.GIVEN, PageWord.NAMED}}
