@@ -294,13 +294,15 @@ def test_composed_without_a_script(door: Served, browser: Browser) -> None:
     assert "7 2/6 - 3 5/6" not in text
 
 
-def test_printing_gives_a_file(page: Page) -> None:
-    """The pupils' page, named after its title."""
-    page.get_by_text("Print", exact=True).click()
-    with page.expect_download() as given:
-        page.get_by_role("button", name="The pupils' page").click()
-    assert given.value.suggested_filename == "Kites, the pupils' page.pdf"
-    assert Path(given.value.path()).read_bytes().startswith(b"%PDF")
+def test_one_click_prints_what_is_typed(page: Page) -> None:
+    """The button at the top sends it to a new tab, which gets one PDF; the page stays as it is."""
+    with page.expect_popup() as tab, page.context.expect_event("response") as answered:
+        page.locator("#print-it").get_by_role("button", name="Print").click()
+    response = answered.value
+    assert response.url.endswith("/printed")
+    assert response.headers["content-type"] == "application/pdf"
+    tab.value.close()
+    assert typed(page) == TWINS
 
 
 def test_set_for_tonight(page: Page, door: Served) -> None:
