@@ -81,7 +81,7 @@ def start_the_class(page: Page) -> None:
 def set_the_page(page: Page) -> None:
     """Type the page, see it as it prints, set it for tonight."""
     go(page, "Make a page")
-    go_to(page, "Problems, one on a line")
+    go_to(page, "Type or paste: one problem or story on a line")
     page.keyboard.insert_text(TYPED)
     expect(page.locator("#pages img").first).to_be_visible()
     expect(page.locator("#told")).to_contain_text("4 problems")
