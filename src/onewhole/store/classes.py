@@ -6,6 +6,7 @@ from datetime import datetime
 from sqlalchemy import Connection, Select, insert, select, update
 
 from onewhole.store import tables
+from onewhole.store.numbers import next_number
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 
@@ -44,8 +45,9 @@ def add_class(store: Store, name: str, now: datetime) -> SchoolClass:
     ['K01', 'K02']
     """
     with store.writing() as connection:
-        made = insert(tables.classes).values(name=name, codes_given=0, made=now)
-        number: int = connection.execute(made.returning(tables.classes.c.number)).scalar_one()
+        number = next_number(connection, tables.classes)
+        made = insert(tables.classes).values(number=number, name=name, codes_given=0, made=now)
+        connection.execute(made)
     return SchoolClass(number, name, now)
 
 
@@ -87,7 +89,7 @@ def rename_class(store: Store, number: int, name: str) -> None:
     with store.writing() as connection:
         changed = connection.execute(update(tables.classes).where(columns.number == number).values(name=name))
         if changed.rowcount != 1:
-            raise _no_class(number)
+            raise no_class(number)
 
 
 def add_pupil(store: Store, class_number: int, name: str | None = None) -> Pupil:
@@ -96,7 +98,7 @@ def add_pupil(store: Store, class_number: int, name: str | None = None) -> Pupil
     with store.writing() as connection:
         given = connection.scalar(select(columns.codes_given).where(columns.number == class_number))
         if given is None:
-            raise _no_class(class_number)
+            raise no_class(class_number)
         code = f"K{given + 1:02d}"
         connection.execute(
             update(tables.classes).where(columns.number == class_number).values(codes_given=given + 1)
@@ -148,5 +150,6 @@ def no_pupil(class_number: int, code: str) -> NotThere:
     )
 
 
-def _no_class(number: int) -> NotThere:
+def no_class(number: int) -> NotThere:
+    """Say that a class is not there."""
     return NotThere("There is no such class", where=f"class {number}", remedy="Choose one, or add it.")

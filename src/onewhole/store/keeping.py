@@ -138,7 +138,7 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
     says whether the pupil is gone, and then traces may stay until `clean` has run. A shared store raises
     `Fault`.
     """
-    _check_alone(store)
+    check_alone(store)
     with store.writing() as connection:
         number = find_pupil(connection, class_number, code).number
         for table in _OF_A_PUPIL:
@@ -162,7 +162,7 @@ def clean(store: Store) -> None:
 
     A file cannot be written anew within a transaction: a shared store raises `Fault`.
     """
-    _check_alone(store)
+    check_alone(store)
     store.place.check()
     with translate_errors(store.path), closing(store.engine.raw_connection()) as raw:
         cursor = raw.cursor()
@@ -177,7 +177,8 @@ def clean(store: Store) -> None:
         )
 
 
-def _check_alone(store: Store) -> None:
+def check_alone(store: Store) -> None:
+    """Refuse a store that is within a transaction: a file is written anew by nobody but itself."""
     if store.shared is not None:
         msg = "a file is not cleaned within a transaction"
         raise Fault(msg)

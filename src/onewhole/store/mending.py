@@ -167,9 +167,14 @@ def _lost(
     }
     if damage.count == 1 and damage.mark in gone:
         return [gone[damage.mark]]
-    if damage.table in CHAINS:  # a writing goes with its child alone, and a page never
-        pupils = {row[0] for row in raw.execute("SELECT number FROM pupils")}
-        gone = {mark: row for mark, row in gone.items() if row.get("pupil_number") in pupils | {None}}
+    if damage.table in CHAINS:  # a writing goes with its child, its night or its page
+        for column, table in (
+            ("pupil_number", "pupils"),
+            ("night_number", "nights"),
+            ("sheet_number", "sheets"),
+        ):
+            there_of = {None, *(number for (number,) in raw.execute(f"SELECT number FROM {table}"))}  # noqa: S608 - our own names
+            gone = {mark: row for mark, row in gone.items() if row.get(column) in there_of}
         fits = True
     else:
         fits = reduce(xor, map(number_of, gone), 0) == damage.mark

@@ -1,30 +1,42 @@
 """Nights: which version of which sheet a class took home, and on which day."""
 
 from collections.abc import Collection
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, replace
 from datetime import date
 
-from sqlalchemy import Connection, insert, select, update
+from sqlalchemy import Connection, Select, delete, insert, select, update
 
 from onewhole.store import tables
 from onewhole.store.classes import no_pupil
+from onewhole.store.numbers import next_number
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere, StoreRefused
 
 
 @dataclass(frozen=True, slots=True)
 class KeptNight:
-    """A night as it is kept."""
+    """A night as it is kept; `name` is its own, None where it is called as its page is."""
 
     number: int
     class_number: int
     sheet_number: int
     version: int
     day: date
+    name: str | None = None
 
 
-#: The columns of a night, as `KeptNight` takes them.
-NIGHT = tuple(tables.nights.c[field.name] for field in fields(KeptNight))
+#: The columns of a night, as `KeptNight` takes them, and where they are.
+NIGHT = (
+    tables.nights.c.number,
+    tables.nights.c.class_number,
+    tables.nights.c.sheet_number,
+    tables.nights.c.version,
+    tables.nights.c.day,
+    tables.night_names.c.name.label("own_name"),
+)
+WITH_NAMES = tables.nights.outerjoin(
+    tables.night_names, tables.night_names.c.night_number == tables.nights.c.number
+)
 
 
 def add_night(store: Store, class_number: int, sheet_number: int, version: int, day: date) -> KeptNight:
@@ -43,17 +55,18 @@ def add_night(store: Store, class_number: int, sheet_number: int, version: int, 
                 where=f"class {class_number}, sheet {sheet_number}, version {version}",
                 remedy="Choose a class and a sheet that are kept.",
             )
+        number = next_number(connection, tables.nights)
         made = insert(tables.nights).values(
-            class_number=class_number, sheet_number=sheet_number, version=version, day=day
+            number=number, class_number=class_number, sheet_number=sheet_number, version=version, day=day
         )
-        number: int = connection.execute(made.returning(tables.nights.c.number)).scalar_one()
+        connection.execute(made)
     return KeptNight(number, class_number, sheet_number, version, day)
 
 
 def nights_of(store: Store, class_number: int) -> tuple[KeptNight, ...]:
     """The nights of a class by day; none for a class that is not there."""
     columns = tables.nights.c
-    asked = select(*NIGHT).where(columns.class_number == class_number)
+    asked = _nights().where(columns.class_number == class_number)
     with store.reading() as connection:
         return tuple(
             KeptNight(*row) for row in connection.execute(asked.order_by(columns.day, columns.number))
@@ -82,7 +95,24 @@ def change_version(store: Store, number: int, version: int) -> KeptNight:
                 remedy="Choose another day: the answers stay with the page they were written on.",
             )
         connection.execute(update(tables.nights).where(columns.number == number).values(version=version))
-    return KeptNight(number, found.class_number, found.sheet_number, version, found.day)
+    return replace(found, version=version)
+
+
+def change_day(store: Store, number: int, day: date) -> None:
+    """Let a night be another day's; what was written stays with it. Raises `NotThere`, `StoreRefused`."""
+    with store.writing() as connection:
+        find_night(connection, number)
+        connection.execute(update(tables.nights).where(tables.nights.c.number == number).values(day=day))
+
+
+def name_night(store: Store, number: int, name: str | None) -> None:
+    """Give a night a name of its own, or with None that of its page. Raises `NotThere`, `StoreRefused`."""
+    names = tables.night_names
+    with store.writing() as connection:
+        find_night(connection, number)
+        connection.execute(delete(names).where(names.c.night_number == number))
+        if name is not None:
+            connection.execute(insert(names).values(night_number=number, name=name))
 
 
 def pupil_numbers(connection: Connection, number: int, codes: Collection[str]) -> dict[str, int]:
@@ -103,9 +133,13 @@ def pupil_numbers(connection: Connection, number: int, codes: Collection[str]) -
     return found
 
 
+def _nights() -> Select[int, int, int, int, date, str]:
+    return select(*NIGHT).select_from(WITH_NAMES)
+
+
 def find_night(connection: Connection, number: int) -> KeptNight:
     """Find a night by number. Raises `NotThere`."""
-    row = connection.execute(select(*NIGHT).where(tables.nights.c.number == number)).one_or_none()
+    row = connection.execute(_nights().where(tables.nights.c.number == number)).one_or_none()
     if row is None:
         raise _no_night(number)
     return KeptNight(*row)

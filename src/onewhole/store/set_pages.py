@@ -3,7 +3,7 @@
 from sqlalchemy import select
 
 from onewhole.store import tables
-from onewhole.store.nights import NIGHT, KeptNight
+from onewhole.store.nights import NIGHT, WITH_NAMES, KeptNight
 from onewhole.store.opening import Store
 from onewhole.store.sheets import KeptSheet
 
@@ -15,6 +15,7 @@ def set_pages(
     nights, versions = tables.nights.c, tables.sheet_versions.c
     asked = (
         select(*NIGHT, tables.sheets.c.name, versions.typed, versions.recipe, versions.written)
+        .select_from(WITH_NAMES)
         .join(
             tables.sheet_versions,
             (versions.sheet_number == nights.sheet_number) & (versions.version == nights.version),
@@ -28,7 +29,7 @@ def set_pages(
     with store.reading() as connection:
         return tuple(
             (
-                KeptNight(*row[:5]),
+                KeptNight(*row[:6]),
                 KeptSheet(row.sheet_number, row.version, row.name, row.typed, row.recipe, row.written),
             )
             for row in connection.execute(asked)

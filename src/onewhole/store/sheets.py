@@ -6,6 +6,7 @@ from datetime import datetime
 from sqlalchemy import Connection, Select, func, insert, select
 
 from onewhole.store import tables
+from onewhole.store.numbers import next_number
 from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 
@@ -25,8 +26,8 @@ class KeptSheet:
 def add_sheet(store: Store, name: str, typed: str, now: datetime, recipe: str | None = None) -> KeptSheet:
     """Keep a new sheet as its first version."""
     with store.writing() as connection:
-        made = insert(tables.sheets).values(name=name).returning(tables.sheets.c.number)
-        number: int = connection.execute(made).scalar_one()
+        number = next_number(connection, tables.sheets)
+        connection.execute(insert(tables.sheets).values(number=number, name=name))
         return _write(connection, KeptSheet(number, 1, name, typed, recipe, now))
 
 

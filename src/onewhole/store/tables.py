@@ -96,6 +96,24 @@ nights = Table(
     Index("nights_of_a_class", "class_number", "day"),
 )
 
+#: What a night is called, where its teacher calls it otherwise than its page.
+night_names = Table(
+    "night_names",
+    METADATA,
+    Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
+    Column("name", ExactText, nullable=False),
+    _digest(),
+)
+
+#: The highest number ever given in a table whose rows are deleted: no number is given twice.
+numbers_given = Table(
+    "numbers_given",
+    METADATA,
+    Column("name", ExactText, primary_key=True),
+    Column("last", Number, nullable=False),
+    _digest(),
+)
+
 #: Every writing of an answer is a row; the last one of a cell is the answer, the earlier ones its history.
 answers = Table(
     "answers",

@@ -5,11 +5,14 @@ from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
     checking,
     class_days,
+    class_change,
     class_page,
     help_page,
     job,
     keep,
     marking,
+    night_change,
+    page_change,
     page_desk,
     papers,
     paste,
@@ -27,6 +30,11 @@ from onewhole.web.pages import (
 
 #: The pages of one night of a class.
 _NIGHT: tuple[PageRoute | PageMount, ...] = (
+    PageRoute("GET", "/change", night_change.look),
+    PageRoute("POST", "/change/name", night_change.rename, fields=("name", "saw"), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/change/day", night_change.move, fields=("day", "saw"), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/change/again", night_change.again, fields=("day",), use=FileUse.TRANSACTION),
+    PageRoute("POST", "/change/delete", night_change.delete, fields=("saw",), use=FileUse.ITSELF),
     PageRoute("POST", "/step", week.done, fields=("step",), use=FileUse.TRANSACTION),
     PageRoute("POST", "/printed", printing.night, fields=printing.NEAREST, use=FileUse.ITSELF),
     PageRoute("GET", "/tomorrow", tomorrow.look),
@@ -140,6 +148,18 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
         fields=("code", "joined", "left", "saw"),
         use=FileUse.TRANSACTION,
     ),
+    PageRoute("GET", "/class/change", class_change.look),
+    PageRoute("POST", "/class/change/copy", class_change.copy, fields=("name",), use=FileUse.TRANSACTION),
+    PageRoute(
+        "POST", "/class/change/delete", class_change.delete, fields=("sure", "saw"), use=FileUse.ITSELF
+    ),
+    PageRoute(
+        "POST",
+        "/class/change/erase",
+        class_change.erase,
+        fields=("sure", "backups", "saw"),
+        use=FileUse.ITSELF,
+    ),
     PageRoute("GET", "/pupil/{code}", pupil.look),
     PageRoute("GET", "/pupil/{code}/held", pupil.held),
     PageRoute("GET", "/pupil/{code}/held.json", pupil.as_json),
@@ -170,6 +190,18 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/page", page_desk.new),
     PageRoute("GET", "/page/{sheet:int}", page_desk.look),
     PageRoute("GET", "/page/{sheet:int}/version/{version:int}", page_desk.version),
+    PageRoute("GET", "/page/{sheet:int}/change", page_change.look),
+    PageRoute(
+        "POST",
+        "/page/{sheet:int}/change/title",
+        page_change.rename,
+        fields=("title", "saw"),
+        use=FileUse.TRANSACTION,
+    ),
+    PageRoute("POST", "/page/{sheet:int}/change/copy", page_change.copy, use=FileUse.TRANSACTION),
+    PageRoute(
+        "POST", "/page/{sheet:int}/change/delete", page_change.delete, fields=("saw",), use=FileUse.ITSELF
+    ),
     PageRoute("POST", "/page/live", page_desk.live, fields=page_desk.TYPED),
     PageRoute("POST", "/page/mended", page_desk.mended, fields=page_desk.REMEDY),
     PageRoute("POST", "/page/moved", page_desk.moved, fields=page_desk.MOVE),

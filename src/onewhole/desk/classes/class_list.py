@@ -4,14 +4,32 @@ import unicodedata
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 
-from onewhole.desk.classes.class_records import LONGEST_NAME, MOST_PUPILS, Classroom, named, room, start_room
+from onewhole.desk.classes.class_records import (
+    LONGEST_NAME,
+    MOST_PUPILS,
+    Classroom,
+    check_name_free,
+    named,
+    room,
+    start_room,
+)
 from onewhole.desk.classes.pupil_days import joined_today
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
 from onewhole.store.classes import Pupil, add_pupil, name_pupil, rename_class
 from onewhole.store.opening import Store
 
-__all__ = ["LONGEST_NAME", "MOST_PUPILS", "enrol", "name_pupils", "names_typed", "new_class", "rename"]
+__all__ = [
+    "LONGEST_NAME",
+    "MOST_PUPILS",
+    "copy_class",
+    "enrol",
+    "name_pupils",
+    "name_seen",
+    "names_typed",
+    "new_class",
+    "rename",
+]
 
 
 def names_typed(typed: str) -> tuple[str, ...]:
@@ -38,9 +56,23 @@ def new_class(book: Store, name: str, pupils: int, names: Sequence[str], now: da
     """
     _room_for(len(names))
     with book.transaction() as within:
-        made = start_room(within, _seen(name, "The class"), max(pupils, len(names)), now)
+        made = start_room(within, name_seen(name, "The class"), max(pupils, len(names)), now)
         for pupil, one in zip(made.pupils, names, strict=False):
             name_pupil(within, made.number, pupil.code, one)
+        return room(within, made.number)
+
+
+def copy_class(book: Store, room_number: int, name: str, now: datetime) -> Classroom:
+    """Keep a new class with the pupils of another, by their names, under new codes; without its nights.
+
+    Raises InputError and NotThere.
+    """
+    with book.transaction() as within:
+        old = room(within, room_number)
+        made = start_room(within, name_seen(name, "The class"), len(old.pupils), now)
+        for pupil, one in zip(made.pupils, old.pupils, strict=True):
+            if one.name is not None:
+                name_pupil(within, made.number, pupil.code, one.name)
         return room(within, made.number)
 
 
@@ -90,25 +122,29 @@ def name_pupils(
 
 
 def rename(book: Store, room_number: int, name: str, saw: str | None = None) -> None:
-    """Give the class another name than the window saw. Raises InputError, ChangedMeanwhile, NotThere."""
-    wanted = _seen(name, "The class")
+    """Give the class another name than the window saw, which no other class has.
+
+    Raises InputError, ChangedMeanwhile, NotThere.
+    """
+    wanted = name_seen(name, "The class")
     with book.transaction() as within:
         if is_to_be_written("The name of the class", wanted, saw, room(within, room_number).name):
+            check_name_free(within, wanted, room_number)
             rename_class(within, room_number, wanted)
 
 
 def _of_pupil(code: str, typed: str) -> str | None:
-    return _seen(typed, f"Pupil {code[:20]}") if typed.strip() else None
+    return name_seen(typed, f"Pupil {code[:20]}") if typed.strip() else None
 
 
 def _checked(name: str, line: int) -> str:
     try:
-        return _seen(name, "This pupil")
+        return name_seen(name, "This pupil")
     except InputError as refused:
         raise InputError(refused.what, line=line, remedy=refused.remedy) from None
 
 
-def _seen(name: str, what: str) -> str:
+def name_seen(name: str, what: str) -> str:
     """Return a name without the blanks around it; refuse signs that cannot be seen (general category Cc)."""
     if any(unicodedata.category(sign) == "Cc" for sign in name.strip()):
         raise InputError(f"{what} has a sign in the name that cannot be seen", remedy="Type the name again.")

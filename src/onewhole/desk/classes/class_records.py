@@ -1,5 +1,7 @@
 """The class's own file as the doors see it: rooms with their pupils, nights with their pages, answers."""
 
+import unicodedata
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from functools import lru_cache
@@ -85,7 +87,12 @@ class NightPage:
 
     @property
     def name(self) -> str:
-        """Return what the page is called."""
+        """Return what the night is called: by its own name, or as its page is."""
+        return self.night.name or self.page_name
+
+    @property
+    def page_name(self) -> str:
+        """Return what the page is called that went home on the night."""
         return self.sheet.header.title or self.kept.name or UNTITLED
 
 
@@ -122,9 +129,32 @@ def start_room(book: Store, name: str, pupils: int, now: datetime) -> Classroom:
     if not 0 <= pupils <= MOST_PUPILS:
         raise InputError(f"A class has from 0 to {MOST_PUPILS} pupils", remedy="Give another number.")
     with book.transaction() as one:
+        check_name_free(one, name)
         made = add_class(one, name, now)
         added = tuple(add_pupil(one, made.number) for _ in range(pupils))
     return Classroom(made.number, made.name, added)
+
+
+def check_name_free(book: Store, name: str, of: int | None = None) -> None:
+    """Refuse the name of another class than ``of``; small and large letters and blanks are the same.
+
+    Raises InputError.
+    """
+    if any(number != of for number in called_alike(class_names(book), name)):
+        raise InputError(f"There is a class called “{name}” already", remedy="Choose another name.")
+
+
+def called_alike(classes: Sequence[tuple[int, str]], name: str) -> tuple[int, ...]:
+    """Return the numbers of the classes that a name could mean.
+
+    >>> called_alike([(1, "Room 7"), (2, "room  7 "), (3, "Room 17")], "ROOM 7")
+    (1, 2)
+    """
+    return tuple(number for number, other in classes if _folded(other) == _folded(name))
+
+
+def _folded(name: str) -> str:
+    return " ".join(unicodedata.normalize("NFKC", name).casefold().split())
 
 
 def named(name: str, what: str) -> str:

@@ -25,6 +25,8 @@ _CALLED = {
     "pupils": ("the name", "children", "name"),
     "classes": ("the name of the class", "classes", "name"),
     "nights": ("the day", "nights", "day"),
+    "night_names": ("the name of the night", "names of nights", "name"),
+    "numbers_given": ("the last number given", "numbers given", "last"),
     "steps": ("the moment of a step", "steps", "written"),
     "recordings": ("a recording", "recordings", "sound"),
     "settings": ("a setting", "settings", "text"),

@@ -70,6 +70,13 @@ class DataPlace(Enum):
     SHEETS = _table("the names of pages", "sheets", HowHeld.TYPED, Erasing.STAYS)
     SHEET_VERSIONS = _table("the pages as they were typed", "sheet_versions", HowHeld.TYPED, Erasing.STAYS)
     NIGHTS = _table("which page went home on which day", "nights", HowHeld.NOTHING, Erasing.STAYS)
+    NIGHT_NAMES = _table("a night's own name", "night_names", HowHeld.TYPED, Erasing.STAYS)
+    NUMBERS = _table(
+        "the last number that a class, a page and a night got",
+        "numbers_given",
+        HowHeld.NOTHING,
+        Erasing.STAYS,
+    )
     STEPS = _table("when a night was printed, shown, marked", "steps", HowHeld.NOTHING, Erasing.STAYS)
     RECORDINGS = _table("the teacher's voice for a walkthrough", "recordings", HowHeld.TYPED, Erasing.STAYS)
     SETTINGS = _table(

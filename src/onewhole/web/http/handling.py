@@ -162,7 +162,7 @@ async def _asked(route: PageRoute, app: App, addresses: Addresses, http_request:
 def _response(request: PageRequest, answer: PageResponse) -> Response:
     match answer:
         case HtmlPage(template, words, status):
-            return HTMLResponse(rendered(template, {**_everywhere(request), **words}), status)
+            return HTMLResponse(rendered(template, {**_everywhere(request, words), **words}), status)
         case Json(content, status):
             # ASCII, so that a lone surrogate that was refused can be sent back as it came.
             return Response(
@@ -191,9 +191,9 @@ def _named(name: str, *, in_tab: bool) -> dict[str, str]:
     return {"Content-Disposition": f"{how}; filename*=UTF-8''{quote(plain, safe='')}"}
 
 
-def _everywhere(request: PageRequest) -> dict[str, object]:
-    """Return the values that every template has."""
-    room = request.room if "room" in request.path_params else None
+def _everywhere(request: PageRequest, words: Mapping[str, object]) -> dict[str, object]:
+    """Return the values that every template has; a page says itself that its class is gone."""
+    room = request.room if "room" in request.path_params and "room" not in words else None
     classes = class_names(request.book) if room else ()
     app, name = request.app, request.book_name
     damages = app.checks.damages(name, app.books[name], app.jobs) if room else 0

@@ -2,7 +2,7 @@
 
 from markupsafe import Markup
 
-from onewhole.desk.classes.class_records import Pupil
+from onewhole.desk.classes.class_records import Pupil, class_names
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
 from onewhole.desk.pupil.asked_answers import LONGEST as LONGEST_ASKED
@@ -190,7 +190,8 @@ def erase(request: PageRequest) -> HtmlPage:
 def clean_file(request: PageRequest) -> Redirect:
     """Write the file anew without what was erased."""
     clean(request.open_file)
-    return Redirect(request.at("class_page.look"))
+    is_there = any(number == request.number("room") for number, _ in class_names(request.open_file))
+    return Redirect(request.at("class_page.look") if is_there else request.at("start.start"))
 
 
 def _asked(request: PageRequest, refused: InputError | None = None) -> HtmlPage:

@@ -21,6 +21,7 @@ from onewhole.desk.classes.week import (
     monday,
     week,
 )
+from onewhole.desk.keep.backups import keep_until
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.board import board, on_offer
 from onewhole.desk.walkthrough.film_plan import plan_of
@@ -29,6 +30,8 @@ from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import HtmlPage, Redirect
 from onewhole.web.pages.reading import READ_AT_ONCE
 
+#: The last day of a class is told so many days before.
+TOLD_AHEAD_DAYS = 28
 #: What the teacher can say is done, by what comes next.
 _SAYS = {
     Next.PRINT: NightStep.PRINTED,
@@ -42,6 +45,7 @@ def look(request: PageRequest) -> HtmlPage:
     """Show three weeks of the class, every night in a list, and the nights that are looked for."""
     around = day_typed(request.query["of"]) if "of" in request.query else None
     today = request.app.today()
+    until = keep_until(request.book)
     found = week(request.book, request.number("room"), today, around, sought=request.query.get("find", ""))
     if found.missing <= READ_AT_ONCE:
         _prefetch(request, [night for one in found.shown for night in one.nights])
@@ -51,6 +55,10 @@ def look(request: PageRequest) -> HtmlPage:
             "weeks": found,
             "this_week": monday(today),
             "around": around,
+            "until": until,
+            "over": until is not None and today > until,
+            "days_left": None if until is None else (until - today).days,
+            "told_ahead": TOLD_AHEAD_DAYS,
             "longest": LONGEST_SOUGHT,
             "months": _by_month(found.every),
             "goes": lambda night: _goes(request, night),
