@@ -17,11 +17,13 @@ NIGHT = "/mine/1/night/9"
 PAGES = (
     "/mine/1/page",
     "/mine/1/page/9",
+    "/mine/1/page/9/change",
     "/mine/1/week",
     "/mine/1/class",
     "/mine/1/class/days",
     "/mine/1/scores",
     "/mine/1/printing",
+    "/mine/1/class/change",
     "/mine/keep",
     "/mine/keep/check",
     "/mine/1/pupil/K05",
@@ -33,6 +35,7 @@ PAGES = (
     f"{NIGHT}/tomorrow",
     f"{NIGHT}/walkthrough",
     "/mine/1/help",
+    f"{NIGHT}/change",
     "/welcome",
 )
 #: Fold everything out, bring every control into sight in three ways, and name each whose middle is not met.

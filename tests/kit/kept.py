@@ -13,7 +13,7 @@ from onewhole.store.given_out import GivenOut, keep_given_out
 from onewhole.store.keeping import set_keep_until
 from onewhole.store.night_cache import cache_night
 from onewhole.store.night_words import keep_night_words
-from onewhole.store.nights import add_night, change_version
+from onewhole.store.nights import add_night, change_day, change_version, name_night
 from onewhole.store.opening import Store
 from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
@@ -78,6 +78,8 @@ def every_kind_of_row(store: Store) -> Round:
         keep_pupil_days(store, first.class_number, "K01", PupilDays(joined, DAY + timedelta(days=200)))
     for said in (PaperWord.ABSENT, PaperWord.LATE):
         keep_night_words(store, first.night, [("K01", said), ("K02", PageWord.GIVEN)], NOW, "teacher")
+    name_night(store, other.number, "Wind")
+    change_day(store, other.number, DAY + timedelta(days=2))
     name_pupil(store, first.class_number, "K01", "Wren")
     rename_class(store, first.class_number, "Room 13")
     return first

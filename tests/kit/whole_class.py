@@ -10,6 +10,7 @@ from onewhole.store.given_out import GivenOut, keep_given_out
 from onewhole.store.keeping import set_keep_until
 from onewhole.store.night_cache import cache_night
 from onewhole.store.night_words import keep_night_words
+from onewhole.store.nights import name_night
 from onewhole.store.opening import Store
 from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
@@ -28,6 +29,7 @@ def whole_class(store: Store) -> Round:
     keep_correction(store, Correction(kept.night, "K01", CellReadAs("1", "2 4/8", "2 4/8"), NOW, "teacher"))
     keep_asked(store, KeptAsked(kept.night, "K01", "9 - 4", "5", "slip", "A01", NOW, "teacher"))
     keep_step(store, kept.night, NightStep.PRINTED, NOW)
+    name_night(store, kept.night, "Wind")
     keep_recording(store, KeptRecording(kept.night, "1", "audio/wav", b"RIFF" * 40, (0, 1200), NOW))
     cache_night(store, kept.night, "stamp", "cached")
     keep_given_out(store, 1, GivenOut("K01", "all that is held", "the family", "asked", DAY, NOW, "teacher"))

@@ -30,12 +30,15 @@ from hypothesis.stateful import (
 )
 
 from onewhole.desk.classes.class_records import Store, set_night, start_room
+from onewhole.desk.classes.night_changes import move_night, rename_night
 from onewhole.desk.keep.backups import back_up, back_up_daily, backups_folder, backups_of, erase_everywhere
+from onewhole.desk.keep.deleting import delete_night
 from onewhole.desk.keep.restoring import Restored, restore_backup
 from onewhole.desk.marking.cells import Change, keep_cells
 from onewhole.errors import OnewholeError
 from onewhole.store import swapping
 from onewhole.store.copying import copy_beside
+from onewhole.store.nights import nights_of
 from onewhole.store.opening import open_store
 from onewhole.web.app import MINE, Books
 from tests.kit.doors import NOW
@@ -89,7 +92,30 @@ class ToldKept(RuleBasedStateMachine):
     def clear(self, door: int, code: str, label: str) -> None:
         """Clear a cell: what was written there stays in its history."""
         with suppress(OnewholeError):
-            keep_cells(self.doors[door][MINE], 1, 1, [Change(code, label, "")], now=NOW, by="t")
+            book = self.doors[door][MINE]
+            keep_cells(book, 1, _night(book), [Change(code, label, "")], now=NOW, by="t")
+
+    @rule(door=doors, name=st.sampled_from(("", "Wind", "Calm")), later=st.integers(0, 3))
+    def change_the_night(self, door: int, name: str, later: int) -> None:
+        """Call the night otherwise, and move it to another day: what was written stays with it."""
+        with suppress(OnewholeError):
+            book = self.doors[door][MINE]
+            rename_night(book, 1, _night(book), name)
+            move_night(book, 1, _night(book), DAY + timedelta(days=later))
+
+    @rule(door=doors)
+    def delete_the_night(self, door: int) -> None:
+        """Delete the night and set another: what was told is in the backup that was named."""
+        self._deleted(self.doors[door])
+
+    @rule(door=doors, code=codes)
+    def delete_while_marking(self, door: int, code: str) -> None:
+        """Delete the night at one door while answers are typed into it at the other."""
+        other = Thread(target=self._deleted, args=(self.doors[1 - door],))
+        other.start()
+        for _ in range(8):
+            self._answered(lambda: self.doors[door][MINE], code, "1")
+        other.join()
 
     @rule(door=doors, which=st.integers(0, 9))
     def restore(self, door: int, which: int) -> None:
@@ -182,7 +208,7 @@ class ToldKept(RuleBasedStateMachine):
             with suppress(BaseException):
                 book = open_store(self.path)
                 for text in texts:
-                    if keep_cells(book, 1, 1, [Change(code, "2", text)], now=NOW, by="t").kept:
+                    if keep_cells(book, 1, _night(book), [Change(code, "2", text)], now=NOW, by="t").kept:
                         os.write(theirs, f"{text}\n".encode())
                 os.write(theirs, b"end\n")
                 signal.pause()
@@ -240,12 +266,21 @@ class ToldKept(RuleBasedStateMachine):
         text = self._text(code)
         try:
             with book().transaction() as within:
-                done = keep_cells(within, 1, 1, [Change(code, label, text)], now=NOW, by="t")
+                done = keep_cells(within, 1, _night(within), [Change(code, label, text)], now=NOW, by="t")
                 meanwhile()
         except OnewholeError:
             return
         if done.kept:
             self._tell(text, code)
+
+    def _deleted(self, door: Books) -> None:
+        with suppress(OnewholeError):
+            book = door[MINE]
+            done = delete_night(book, 1, _night(book), self._now())
+            self.named.add(done.before)
+        with suppress(OnewholeError):
+            if not nights_of(door[MINE], 1):
+                set_night(door[MINE], 1, PAGE, DAY, NOW)
 
     def _tell(self, text: str, code: str) -> None:
         type(self).tellings += 1
@@ -301,6 +336,12 @@ class ToldKept(RuleBasedStateMachine):
         os.waitpid(child, 0)
         assert end == "read"
         return [Path(name) for name in names]
+
+
+def _night(book: Store) -> int:
+    """Return the last night of the class."""
+    nights = [night.number for night in nights_of(book, 1)]
+    return max(nights, default=1)
 
 
 def _whose(path: Path) -> Path:

@@ -89,10 +89,11 @@ def test_a_night_goes_with_all_that_hangs_on_it_and_nothing_else(store: Store, k
     after = _rows(store)
     assert [night.number for night in nights_of(store, kept.class_number)] == [kept.night + 1]
     assert [one.text for one in answers_of(store, kept.night + 1)] == ["9"]
-    gone = ("corrections", "asked_answers", "recordings", "steps", "reckonings", "night_names")
+    gone = ("corrections", "asked_answers", "recordings", "steps", "reckonings")
     assert [len(after[name]) for name in gone] == [0] * len(gone)
     untouched = ("classes", "pupils", "sheets", "sheet_versions", "given_out", "numbers_given")
     assert [after[name] for name in untouched] == [before[name] for name in untouched]
+    assert [row[0] for row in after["night_names"]] == [kept.night + 1]
     assert setting(store, "film plan of night 1") is None
     assert setting(store, "film plan of night 11") == "kept"
     assert check_store(store).damages == ()

@@ -4,8 +4,8 @@ from onewhole.web.http.handling import PageMount, PageRoute
 from onewhole.web.http.request_store import FileUse
 from onewhole.web.pages import (
     checking,
-    class_days,
     class_change,
+    class_days,
     class_page,
     help_page,
     job,

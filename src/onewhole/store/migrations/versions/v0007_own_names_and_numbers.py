@@ -24,6 +24,8 @@ def upgrade() -> None:
         Column("digest", Integer),
     )
     for table in ("classes", "sheets", "nights"):
+        highest = f"SELECT max(number) AS last FROM {table}"  # noqa: S608 - our own names
         op.execute(
-            f"INSERT INTO numbers_given (name, last) SELECT '{table}', ifnull(max(number), 0) FROM {table}"  # noqa: S608 - our own names
+            f"INSERT INTO numbers_given (name, last) SELECT '{table}', last FROM ({highest}) "  # noqa: S608 - our own names
+            "WHERE last IS NOT NULL"
         )
