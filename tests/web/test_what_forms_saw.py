@@ -18,9 +18,18 @@ from onewhole.desk.page.print_choice import SheetPage
 from onewhole.desk.tomorrow.keeping_groups import kept_as_shown
 from onewhole.desk.tomorrow.morning import morning
 from onewhole.desk.walkthrough.film_plan import plan_of
-from onewhole.store.answers import KeptAnswer, answers_of, keep_answers
+from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.recordings import recordings_of
 from tests.desk.walkthrough.test_recorded_film import beeps, webm
+from tests.kit.changing_windows import (
+    class_deleted,
+    class_erased,
+    night_day,
+    night_deleted,
+    night_name,
+    page_deleted,
+    page_title,
+)
 from tests.kit.club import NOW
 from tests.kit.doors import Answer, Opened
 from tests.kit.forms import Form, form_to
@@ -145,71 +154,6 @@ def erased_child(door: Opened) -> None:
     assert _named(door, "K05") == ["Renamed"]
     assert send_form(door, form_to(told.text, address), sure="K05").status == 200
     assert "K05" not in [pupil.code for pupil in room(door.door.books["mine"], 1).pupils]
-
-
-def night_name(door: Opened) -> None:
-    """The second is told what it is called."""
-    old = form_to(door.get(f"{NIGHT}/change").text, f"{NIGHT}/change/name")
-    assert _send(door, old, name="Wind").status == 303
-    told = _send(door, old, name="Calm")
-    assert (told.status, "“Wind”" in told.text, 'value="Calm"' in told.text) == (409, True, True)
-    assert _send(door, form_to(told.text, f"{NIGHT}/change/name")).status == 303
-
-
-def night_day(door: Opened) -> None:
-    """The second is told which day it is."""
-    old = form_to(door.get(f"{NIGHT}/change").text, f"{NIGHT}/change/day")
-    assert _send(door, old, day="2026-12-01").status == 303
-    told = _send(door, old, day="2026-12-02")
-    assert (told.status, "2026-12-01" in told.text, 'value="2026-12-02"' in told.text) == (409, True, True)
-    assert _send(door, form_to(told.text, f"{NIGHT}/change/day")).status == 303
-
-
-def _answered_meanwhile(door: Opened, place: str, act: str, **typed: str) -> None:
-    """What goes is named anew where an answer came in since; sent once more it goes."""
-    old = form_to(door.get(place).text, f"{place}/{act}")
-    (one,) = keep_answers(door.door.books["mine"], [KeptAnswer(9, "K05", "1", "77 1/9", NOW, "t")])
-    told = _send(door, old, **typed)
-    assert (told.status, "Nothing was deleted" in told.text) == (409, True)
-    assert one in answers_of(door.door.books["mine"], 9)
-    assert _send(door, form_to(told.text, f"{place}/{act}"), **typed).status == 200
-    assert answers_of(door.door.books["mine"], 9) == ()
-
-
-def night_deleted(door: Opened) -> None:
-    """A night."""
-    keep_answers(door.door.books["mine"], [KeptAnswer(9, "K05", "1", "", NOW, "t")])
-    _answered_meanwhile(door, f"{NIGHT}/change", "delete")
-
-
-def page_deleted(door: Opened) -> None:
-    """A page with its nights."""
-    keep_answers(door.door.books["mine"], [KeptAnswer(9, "K05", "1", "", NOW, "t")])
-    sheet = night_page(door.door.books["mine"], 1, 9).kept.number
-    _answered_meanwhile(door, f"/mine/1/page/{sheet}/change", "delete")
-
-
-def class_deleted(door: Opened) -> None:
-    """A class, by its name."""
-    keep_answers(door.door.books["mine"], [KeptAnswer(9, "K05", "1", "", NOW, "t")])
-    _answered_meanwhile(door, f"{CLASS}/change", "delete", sure=room(door.door.books["mine"], 1).name)
-
-
-def class_erased(door: Opened) -> None:
-    """A class for good, by its name."""
-    keep_answers(door.door.books["mine"], [KeptAnswer(9, "K05", "1", "", NOW, "t")])
-    _answered_meanwhile(door, f"{CLASS}/change", "erase", sure=room(door.door.books["mine"], 1).name)
-
-
-def page_title(door: Opened) -> None:
-    """A page that was saved in another window since is looked at first."""
-    place = "/mine/1/page/9/change"
-    old = form_to(door.get(place).text, f"{place}/title")
-    assert _send(door, old, title="Wind").status == 303
-    told = _send(door, old, title="Calm")
-    assert (told.status, 'value="Calm"' in told.text) == (409, True)
-    assert _send(door, form_to(told.text, f"{place}/title")).status == 303
-    assert kept_versions(door.door.books["mine"], 9)[0].title == "Calm"
 
 
 def group(door: Opened) -> None:
