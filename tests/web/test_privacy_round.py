@@ -166,7 +166,7 @@ def test_a_table_keeps_its_word(walked: Walked, place: DataPlace) -> None:
         case _:
             pytest.fail(f"a table is not {row.erasing}")
     assert row.last_day is LastDay.TOLD
-    assert "then erase the children" in walked.over
+    assert "then erase the class" in walked.over
 
 
 @pytest.mark.parametrize("place", FILES, ids=lambda place: place.name)

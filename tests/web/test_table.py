@@ -108,6 +108,7 @@ def test_no_address_is_glued_by_hand() -> None:
         ("sign_in.html", "/sign-in"),
         ("base.html", "/sign-out"),
         ("welcome.py", "/{DEMO}/"),
+        ("gone.py", "/{request.book_name}/"),
         ("pupil.py", "/{request.book_name}/"),
     }
 

@@ -6,7 +6,7 @@ from onewhole.desk.keep.deleting import class_holding, delete_class, erase_class
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage, Redirect, refused_status
-from onewhole.web.pages.gone import check_idle, deleted_page
+from onewhole.web.pages.gone import check_idle, deleted_page, forget_work
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -56,7 +56,7 @@ def erase(request: PageRequest) -> HtmlPage:
         )
     except InputError as refused:
         return _shown(request, refused)
-    request.app.jobs.forget(f"/{request.book_name}/")
+    forget_work(request)
     left = [path.relative_to(file.path.parent).as_posix() for path in erased.left]
     return HtmlPage("class_erased.html", {"erased": erased, "left": left, "room": None})
 
