@@ -23,8 +23,9 @@ class Serve(Protocol):
         key: Path | None = None,
         now: Callable[[], datetime],
         told: Callable[[str], None],
+        again: Callable[[str], None],
     ) -> None:
-        """Serve; ``told`` is told the address to open."""
+        """Serve; ``told`` is told the address to open, ``again`` one for the next window, each time anew."""
 
 
 def browser_door() -> Serve:

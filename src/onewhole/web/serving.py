@@ -19,7 +19,7 @@ from onewhole.errors import InputError
 from onewhole.web.access.bind_policy import HERE, check_binding
 from onewhole.web.access.connections import Connection
 from onewhole.web.access.guard import Access
-from onewhole.web.access.login_link import login_link_routes
+from onewhole.web.access.login_link import SpareLink, login_link_routes
 from onewhole.web.access.rate_limit import RateLimit
 from onewhole.web.access.security_log import log_to_stderr
 from onewhole.web.access.sessions import IDLE, LIFE, SHARED_IDLE, SHARED_LIFE, Sessions
@@ -41,11 +41,13 @@ def serve(
     key: Path | None = None,
     now: Callable[[], datetime],
     told: Callable[[str], None],
+    again: Callable[[str], None] = lambda _address: None,
 ) -> None:
     """Serve the file of a class until it is stopped; ``told`` is told the address to open, once.
 
-    On this machine the address carries a one-time key; elsewhere one signs in. Port 0 takes a free
-    one. Raises InputError for a port that is taken and for an address that the bind policy refuses.
+    On this machine the address carries a one-time key; elsewhere one signs in. ``again`` is told an address
+    for one more window, before ``told`` and whenever the last one was used. Port 0 takes a free one.
+    Raises InputError for a port that is taken and for an address that the bind policy refuses.
     """
     stands = check_binding(path, address, names, certificate, key)
     taken = listening(str(stands.address), port)
@@ -57,10 +59,16 @@ def serve(
     sessions = Sessions(time.monotonic, idle, life)
     access = Access(stands.hosts(port), sessions, port, secure=stands.tls is not None, password=shared)
     app = app_for(path, now, signs_in=shared)
-    entry = sign_in_routes(access, path, RateLimit(time.monotonic)) if shared else login_link_routes(access)
+    way_in = stands.base(port) + ("/sign-in" if shared else "")
+    spare = SpareLink(sessions, lambda key: again(way_in if shared else f"{way_in}/open?key={key}"))
+    if shared:
+        entry = sign_in_routes(access, path, RateLimit(time.monotonic))
+    else:
+        entry = login_link_routes(access, spare.renew)
     server = uvicorn.Server(server_config(asgi_app(app, access, entry=entry), stands.tls))
     _end_when_told(server)
-    told(f"{stands.base(port)}{'/sign-in' if shared else f'/open?key={sessions.new_key()}'}")
+    spare.renew()
+    told(way_in if shared else f"{way_in}/open?key={sessions.new_key()}")
     try:
         asyncio.run(server.serve(sockets=[taken]))
     finally:

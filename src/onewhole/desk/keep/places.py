@@ -176,6 +176,15 @@ class DataPlace(Enum):
         Erasing.PASSES,
         LastDay.ENDS,
     )
+    OPEN_DOOR = PlaceRow(
+        "that the door is open, with a key that is good once: two files that only their owner reads and that "
+        "go when the program ends; no child",
+        Where.MEMORY,
+        "onewhole.cli.open_door",
+        HowHeld.NOTHING,
+        Erasing.PASSES,
+        LastDay.ENDS,
+    )
     SERVER_LOG = PlaceRow(
         "the log of the door: kinds of pages, codes, times, and no child",
         Where.MEMORY,

@@ -12,7 +12,7 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 from onewhole.desk.keep.error_location import error_location
 from onewhole.web.access.security_log import log_refusal
 from onewhole.web.access.sessions import Sessions
-from onewhole.web.http.refusal_page import refusal_page
+from onewhole.web.http.refusal_page import NEXT_WINDOW, refusal_page
 
 #: What a page of ours may load: its own scripts, styles, pictures and sounds, and nothing from elsewhere.
 POLICY = (
@@ -122,7 +122,9 @@ class Guard:
             allowed = {"Allow": ", ".join(sorted(_KNOWN))}
             return refusal_page(headers, 405, "This is not done here.", "", headers=allowed)
         if _host(headers.getlist("host")) not in self.access.hosts:
-            return PlainTextResponse("This address is not ours. Open the one that was printed.", 421)
+            return refusal_page(
+                headers, 421, "This address is not ours.", "Open the one that was printed.", leads=False
+            )
         if len(scope["path"]) > LONGEST_PATH or len(scope["query_string"]) > LONGEST_QUERY:
             return refusal_page(headers, 414, "This address is too long.", "Nothing was changed.")
         ours = headers.get("sec-fetch-site", "same-origin") in {"same-origin", "none"}
@@ -141,9 +143,8 @@ class Guard:
         log_refusal(303 if self.access.password else 401, _method(scope), _address(scope))
         answer: Response = PlainTextResponse("Sign in first.", 303, {"Location": "/sign-in"})
         if not self.access.password:
-            remedy = "Open the address that the program printed; it is good once."
             asked = Headers(scope=scope)
-            answer = refusal_page(asked, 401, "This window is not open yet.", remedy, leads=False)
+            answer = refusal_page(asked, 401, "This window is not open yet.", NEXT_WINDOW, leads=False)
         await answer(scope, receive, send)
 
     def _with_headers(self, send: Send) -> Send:

@@ -47,6 +47,11 @@ class Sessions:
             self._keys.add(_hashed(key))
         return key
 
+    def is_good(self, key: str) -> bool:
+        """Say whether a key still opens a session; it stays as it is."""
+        with self._turn:
+            return any(compare_digest(one, _hashed(key)) for one in self._keys)
+
     def opened(self, key: str) -> str | None:
         """Return the cookie of a new session, or None for a key that is not good, or not any more."""
         with self._turn:

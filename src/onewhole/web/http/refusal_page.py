@@ -7,6 +7,12 @@ from starlette.responses import HTMLResponse, PlainTextResponse, Response
 
 from onewhole.web.http.templates import rendered
 
+#: How one gets into a program that runs, from a window that is not open.
+NEXT_WINDOW = (
+    "Start onewhole once more, as you started it before: it finds the program that runs and opens a window "
+    "into it. An address that was printed is good once. Nothing that was kept is lost."
+)
+
 
 def refusal_page(
     asked: Headers,
