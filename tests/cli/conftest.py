@@ -8,9 +8,10 @@ from tests.kit.terminal import Terminal
 
 
 @pytest.fixture
-def onewhole(capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> Terminal:
-    """The command, called in this process, on a terminal of 80 columns."""
+def onewhole(capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Terminal:
+    """The command, called in this process, on 80 columns; a door is noted in the test's folder."""
     monkeypatch.setenv("COLUMNS", "80")
+    monkeypatch.setenv("XDG_RUNTIME_DIR", str(tmp_path))
     return Terminal(capsys)
 
 

@@ -22,20 +22,33 @@ from onewhole.errors import InputError
 from onewhole.web.serving import serve
 from tests.kit.certificates import NEEDS_OPENSSL, certificate
 from tests.kit.terminal import Terminal
+from tests.kit.waiting import until
 
 COMMAND = Path(sys.executable).with_name("onewhole")
+
+
+#: A browser on a screen: it writes down what it was told to open.
+BROWSER = '#!/bin/sh\nprintf \'%s\' "$*" > "$0.told"\n'
+
+
+def _environment(data: Path) -> dict[str, str]:
+    """What the command runs in: folders of the test's own, and no screen."""
+    without = {"DISPLAY", "WAYLAND_DISPLAY", "XDG_RUNTIME_DIR", "BROWSER"}
+    return {
+        **{name: value for name, value in os.environ.items() if name not in without},
+        "XDG_DATA_HOME": str(data),
+    }
 
 
 @contextmanager
 def running(*arguments: object, data: Path) -> Iterator[tuple[subprocess.Popen[str], str]]:
     """Run the command until it told its address; it is stopped at the end whatever happens."""
-    environment = {**os.environ, "XDG_DATA_HOME": str(data)}
     with subprocess.Popen(
         [str(COMMAND), "serve", *map(str, arguments)],
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         text=True,
-        env=environment,
+        env=_environment(data),
     ) as process:
         try:
             assert process.stdout
@@ -107,6 +120,45 @@ def test_the_door_opens_in_a_private_folder_and_stops_tidily(tmp_path: Path, end
 
 
 @pytest.mark.enable_socket
+def test_a_second_start_opens_a_window_into_the_first(tmp_path: Path) -> None:
+    """In the browser where there is a screen, by an address that is good once where there is none."""
+    browser = tmp_path / "browser"
+    browser.write_text(BROWSER)
+    browser.chmod(0o700)
+    screen = {**_environment(tmp_path), "DISPLAY": ":none", "BROWSER": f"{browser} %s"}
+    command = [str(COMMAND), "serve", str(tmp_path / "room12.class")]
+    with running(tmp_path / "room12.class", data=tmp_path) as (process, address):
+        base = address.partition("/open")[0]
+        opened: list[str] = []
+        for _ in range(2):
+            ran = subprocess.run(
+                command, capture_output=True, text=True, check=True, env=_environment(tmp_path)
+            )
+            assert f"is served already (process {process.pid}). Open this address" in ran.stdout
+            found = re.search(r"http\S+", ran.stdout)
+            assert found
+            assert asked(found[0]).status == 303
+            opened.append(found[0])
+        assert len({address, *opened}) == 3
+        assert all(one.startswith(base) for one in opened)
+        ran = subprocess.run(command, capture_output=True, text=True, check=True, env=screen)
+        assert "A window into it opens." in ran.stdout
+        assert "key=" not in ran.stdout
+        (page,) = (tmp_path / "onewhole" / "open").glob("*.html")
+        told = tmp_path / "browser.told"
+        until(lambda: told.exists() and told.read_text() != "", "the browser")
+        assert told.read_text() == page.as_uri()
+        assert base in page.read_text()
+        quiet = subprocess.run(
+            [*command, "--no-browser"], capture_output=True, text=True, check=True, env=screen
+        )
+        assert "Open this address" in quiet.stdout
+        process.send_signal(signal.SIGINT)
+        process.wait(timeout=20)
+    assert list((tmp_path / "onewhole" / "open").iterdir()) == []
+
+
+@pytest.mark.enable_socket
 def test_a_day_begins_with_a_backup(tmp_path: Path) -> None:
     """Of a file that is there."""
     open_book(tmp_path / "room12.class").close()
@@ -138,7 +190,7 @@ def test_a_port_that_is_taken_is_refused(tmp_path: Path) -> None:
         port = re.search(r":(\d+)/", address)
         assert port
         again = [str(COMMAND), "serve", str(tmp_path / "a.class"), "--port", port[1]]
-        ran = subprocess.run(again, capture_output=True, text=True, check=False)
+        ran = subprocess.run(again, capture_output=True, text=True, check=False, env=_environment(tmp_path))
     assert ran.returncode == 2
     assert f"Port {port[1]} cannot be used" in ran.stderr
     assert "--port" in ran.stderr

@@ -3,6 +3,7 @@
 import pytest
 
 from onewhole.web.access.guard import POLICY
+from onewhole.web.access.login_link import SpareLink
 from tests.kit.doors import Opened
 
 BROWSER = {"Accept": "text/html,application/xhtml+xml,*/*;q=0.8"}
@@ -47,6 +48,33 @@ def test_without_a_session_no_button_leads_in_a_circle(
     came = door.client.get(address, headers=BROWSER)
     assert (came.status_code, f"<h1>{told}</h1>" in came.text) == (status, True)
     assert "To the Week" not in came.text
+
+
+def test_where_another_page_led_here_a_page_of_ours_goes_on(door: Opened) -> None:
+    """A cookie that is kept from other sites is not sent on their redirect, but on our page's."""
+    for site, status in (("cross-site", 200), ("none", 303), ("same-origin", 303)):
+        door.client.cookies.clear()
+        heads = {
+            **BROWSER,
+            "sec-fetch-site": site,
+            "sec-fetch-mode": "navigate",
+            "sec-fetch-dest": "document",
+        }
+        came = door.client.get(f"/open?key={door.access.sessions.new_key()}", headers=heads)
+        assert (came.status_code, "set-cookie" in came.headers) == (status, True)
+        assert ('http-equiv="refresh" content="0; url=/"' in came.text) == (status == 200)
+
+
+def test_the_spare_link_is_told_anew_once_it_was_used(door: Opened) -> None:
+    """And not before: a key that waits stays good."""
+    told: list[str] = []
+    spare = SpareLink(door.access.sessions, told.append)
+    for _ in range(2):
+        spare.renew()
+    assert len(told) == 1
+    assert door.access.sessions.opened(told[0])
+    spare.renew()
+    assert (len(set(told)), door.access.sessions.is_good(told[0])) == (2, False)
 
 
 def test_what_is_told_is_text(door: Opened) -> None:
