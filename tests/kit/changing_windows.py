@@ -11,6 +11,18 @@ from tests.kit.two_windows import send_form
 CLASS, NIGHT = "/mine/1/class", "/mine/1/night/9"
 
 
+def added_pupils(door: Opened) -> None:
+    """Of pupils that are added with a name that another window changed, none is kept before it is asked."""
+    rows = {"csrf_token": door.csrf_token, "code": ["K05"], "name": ["Wind"], "saw": ["Calm"], "more": "1"}
+    told = door.client.post(f"{CLASS}/add", data=rows, headers=door.origin)
+    assert (told.status_code, 'value="Wind"' in told.text, 'value="1"' in told.text) == (409, True, True)
+    assert len(room(door.door.books["mine"], 1).pupils) == 24
+    stands = next(one.name or "" for one in room(door.door.books["mine"], 1).pupils if one.code == "K05")
+    again = door.client.post(f"{CLASS}/add", data={**rows, "saw": [stands]}, headers=door.origin)
+    assert again.status_code == 303
+    assert len(room(door.door.books["mine"], 1).pupils) == 25
+
+
 def night_name(door: Opened) -> None:
     """The second is told what it is called."""
     old = form_to(door.get(f"{NIGHT}/change").text, f"{NIGHT}/change/name")

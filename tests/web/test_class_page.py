@@ -3,6 +3,7 @@
 import pytest
 
 from onewhole.desk.classes.class_records import room
+from onewhole.store.classes import add_class
 from tests.kit.doors import Opened
 
 
@@ -22,6 +23,40 @@ def test_pupils_are_added_by_number_or_by_names(kites: Opened) -> None:
     kites.post("/mine/1/class/add", more="1", names="")
     assert kites.post("/mine/1/class/add", more="", names="Sled\tRed\r\nMoth\r\n").goes == "/mine/1/class"
     assert _names(kites) == ["Delta", None, None, "Sled Red", "Moth"]
+
+
+@pytest.mark.parametrize("button", ["add", "names"])
+def test_whichever_button_is_pressed_nothing_typed_is_lost(kites: Opened, button: str) -> None:
+    """Names beside the codes and new pupils are kept together; where one cannot be, all stand there again."""
+    fields = {
+        "csrf_token": kites.csrf_token,
+        "code": ["K01", "K02"],
+        "name": ["Delta", "Moth"],
+        "saw": ["Delta", ""],
+        "more": "",
+        "names": "Sled\nWren",
+    }
+    refused = kites.client.post(
+        f"/mine/1/class/{button}", data={**fields, "more": "kites"}, headers=kites.origin
+    )
+    assert (refused.status_code, _names(kites)) == (422, ["Delta", None])
+    assert all(typed in refused.text for typed in ('value="Moth"', 'value="kites"', "Sled\nWren"))
+    came = kites.client.post(f"/mine/1/class/{button}", data=fields, headers=kites.origin)
+    assert (came.status_code, _names(kites)) == (303, ["Delta", "Moth", "Sled", "Wren"])
+    page = kites.get("/mine/1/class").text
+    assert 'form="of-class" formaction="/mine/1/class/add"' in page
+    assert page.count('form="of-class"') == 3
+
+
+def test_classes_of_one_name_stay_and_are_told(kites: Opened) -> None:
+    """Of before, or brought back in a backup: each still works, and says that another is called the same."""
+    assert "Another class has this name" not in kites.get("/mine/1/class").text
+    add_class(kites.door.books["mine"], "room  12", kites.door.now())
+    for number in (1, 2):
+        assert "Another class has this name" in kites.get(f"/mine/{number}/class").text
+    assert kites.post("/mine/1/class/name", name="Room 12", saw="Room 12").status == 303
+    assert kites.post("/mine/2/class/name", name="Room 13", saw="room  12").status == 303
+    assert "Another class has this name" not in kites.get("/mine/1/class").text
 
 
 def test_names_are_kept_beside_their_codes(kites: Opened) -> None:

@@ -22,6 +22,7 @@ from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.recordings import recordings_of
 from tests.desk.walkthrough.test_recorded_film import beeps, webm
 from tests.kit.changing_windows import (
+    added_pupils,
     class_deleted,
     class_erased,
     night_day,
@@ -57,7 +58,6 @@ NEEDS_NONE = {
     "night_change.again": "adds a night, and refuses the same page on the same day",
     "page_change.copy": "adds a page",
     "class_change.copy": "adds a class",
-    "class_page.add": "adds pupils, each under a code of its own",
     "tomorrow.ask": "adds a row",
     "tomorrow.unask": "names a row by a number that is never given twice and never changes",
     "pupil.ask": "adds a row",
@@ -332,6 +332,7 @@ def forgotten(door: Opened) -> None:
 CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "class_page.name": ("saw", names),
     "class_page.call": ("saw", class_name),
+    "class_page.add": ("saw", added_pupils),
     "class_days.keep": ("saw", days_of_pupils),
     "papers.give": ("saw", for_whom),
     "papers.keep": ("saw", papers_of_a_night),

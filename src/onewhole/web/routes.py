@@ -132,10 +132,20 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/help", help_page.of_class),
     PageRoute("POST", "/read", reading.read, fields=("pupil",)),
     PageRoute("GET", "/class", class_page.look),
-    PageRoute("POST", "/class/add", class_page.add, fields=("more", "names"), use=FileUse.TRANSACTION),
+    PageRoute(
+        "POST",
+        "/class/add",
+        class_page.add,
+        fields=("more", "names", "code", "name", "saw"),
+        use=FileUse.TRANSACTION,
+    ),
     PageRoute("POST", "/class/name", class_page.call, fields=("name", "saw"), use=FileUse.TRANSACTION),
     PageRoute(
-        "POST", "/class/names", class_page.name, fields=("code", "name", "saw"), use=FileUse.TRANSACTION
+        "POST",
+        "/class/names",
+        class_page.name,
+        fields=("code", "name", "saw", "more", "names"),
+        use=FileUse.TRANSACTION,
     ),
     PageRoute("GET", "/scores", scores.look),
     PageRoute("GET", "/scores/scores.csv", scores.as_csv),

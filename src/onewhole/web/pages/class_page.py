@@ -8,7 +8,7 @@ from onewhole.desk.classes.class_list import (
     names_typed,
     rename,
 )
-from onewhole.desk.classes.class_records import rooms
+from onewhole.desk.classes.class_records import called_alike, rooms
 from onewhole.desk.keep.backups import PRIVACY
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
@@ -30,39 +30,43 @@ def call(request: PageRequest) -> HtmlPage | Redirect:
 
 
 def add(request: PageRequest) -> HtmlPage | Redirect:
-    """Add pupils by number or by names."""
-    try:
-        names = names_typed(request.field("names", ""))
-        more = request.count("more", 0, MOST_PUPILS) if request.field("more", "").strip() else 0
-        enrol(request.book, request.number("room"), more, names, today=request.app.today())
-    except InputError as refused:
-        return _shown(request, refused, "add")
-    return Redirect(request.at("class_page.look"))
+    """Add pupils by number or by names, and keep the names that were typed beside the codes."""
+    return _kept(request, adds=True)
 
 
 def name(request: PageRequest) -> HtmlPage | Redirect:
-    """Keep the names beside the codes."""
+    """Keep the names beside the codes, and add whoever was typed meanwhile."""
+    return _kept(request, adds=any(request.field(key, "").strip() for key in ("more", "names")))
+
+
+def _kept(request: PageRequest, *, adds: bool) -> HtmlPage | Redirect:
+    """Keep all that the form has: whichever of its buttons was pressed, nothing typed is lost."""
+    book, number = request.book, request.number("room")
     try:
-        name_pupils(request.book, request.number("room"), request.beside("name"), request.beside("saw"))
+        name_pupils(book, number, request.beside("name"), request.beside("saw"))
+        if adds:
+            names = names_typed(request.field("names", ""))
+            more = request.count("more", 0, MOST_PUPILS) if request.field("more", "").strip() else 0
+            enrol(book, number, more, names, today=request.app.today())
     except InputError as refused:
-        return _shown(request, refused, "name")
+        return _shown(request, refused)
     return Redirect(request.at("class_page.look"))
 
 
 def _shown(request: PageRequest, refused: InputError | None = None, part: str = "") -> HtmlPage:
-    here = request.room
+    here, classes = request.room, rooms(request.book)
     names = {pupil.code: pupil.name or "" for pupil in here.pupils}
-    if part == "name" and refused and "whole" not in refused.what:
+    if refused and not part and "whole" not in refused.what:
         saw = request.beside("saw")
         typed = {code: said for code, said in request.beside("name").items() if said != saw[code]}
         names |= {code: said for code, said in typed.items() if code in names}
     words: dict[str, object] = {
         "names": names,
         "called": request.field("name", "") if part == "call" else here.name,
-        "typed": {key: request.field(key, "") if part == "add" else "" for key in ("more", "names")},
+        "typed": {key: request.field(key, "") for key in ("more", "names")},
         "refused": refused,
-        "part": part,
-        "others": [one for one in rooms(request.book) if one.number != here.number],
+        "others": [one for one in classes if one.number != here.number],
+        "twins": len(called_alike([(one.number, one.name) for one in classes], here.name)) > 1,
         "most": MOST_PUPILS,
         "longest": LONGEST_NAME,
         "privacy": PRIVACY,
