@@ -37,10 +37,12 @@ NAME = "the name of a file or an address"
 #: Every module that looks into text: what it reads there.
 READERS = {
     "cli/clock.py": "a moment: its microseconds are replaced",
+    "cli/open_door.py": NAME,
     "cli/group_options.py": "how many and how large, typed at the terminal",
     "cli/odds.py": "odds typed at the terminal",
     "cli/verbs/film.py": "labels typed at the terminal",
     "desk/classes/class_list.py": "a typed list of pupils",
+    "desk/classes/class_records.py": "names of classes, compared as a teacher reads them",
     "desk/classes/every_night.py": "a date or part of a title that a teacher looks for",
     "desk/classes/night_summary.py": KEPT,
     "desk/classes/page_for.py": "what a teacher types: groups, codes and names",

@@ -1,6 +1,7 @@
 """A class copied, deleted with a backup, or erased for good on its last day."""
 
 from onewhole.desk.classes.class_list import LONGEST_NAME, copy_class
+from onewhole.desk.classes.class_records import called_alike
 from onewhole.desk.keep.backups import PRIVACY, backups_of, is_over, keep_until
 from onewhole.desk.keep.deleting import class_holding, delete_class, erase_class, holding_text
 from onewhole.errors import InputError
@@ -63,7 +64,7 @@ def erase(request: PageRequest) -> HtmlPage:
 
 def _check_sure(request: PageRequest) -> None:
     name = request.room.name
-    if request.field("sure", "").split() != name.split():
+    if not called_alike([(request.number("room"), name)], request.field("sure", "")):
         raise InputError(
             f"What was typed is not the name of this class, {name}", remedy="Type it if you mean this class."
         )
