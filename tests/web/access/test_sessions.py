@@ -19,7 +19,7 @@ def test_a_key_is_good_once(door: Opened) -> None:
     assert door.client.get(f"/open?key={key}").headers["location"] == "/"
     door.client.cookies.clear()
     again = door.client.get(f"/open?key={key}")
-    assert (again.status_code, "start it again" in again.text) == (403, True)
+    assert (again.status_code, "Start onewhole once more" in again.text) == (403, True)
     assert "set-cookie" not in again.headers
 
 

@@ -3,10 +3,11 @@
 from datetime import date
 
 from onewhole.desk.classes.class_list import name_seen
-from onewhole.desk.classes.class_records import NightPage, Store, night_page
+from onewhole.desk.classes.class_records import NightPage, night_page
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
 from onewhole.store.nights import add_night, change_day, name_night, nights_of
+from onewhole.store.opening import Store
 
 
 def rename_night(book: Store, room_number: int, night: int, name: str, *, saw: str | None = None) -> None:

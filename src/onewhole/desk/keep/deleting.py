@@ -7,7 +7,7 @@ from datetime import datetime
 from pathlib import Path
 from shutil import rmtree
 
-from onewhole.desk.classes.class_records import Store, night_page, room
+from onewhole.desk.classes.class_records import night_page, room
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.desk.keep.way_back import damaged_of, name_before
@@ -18,14 +18,13 @@ from onewhole.store.classes import class_names
 from onewhole.store.deleting import Holding, class_holding, night_holding, sheet_holding
 from onewhole.store.keeping import set_keep_until, settle
 from onewhole.store.nights import nights_of
-from onewhole.store.opening import open_store
+from onewhole.store.opening import Store, open_store
 from onewhole.store.orphan_cleanup import orphans_of, remove_orphans
 from onewhole.store.refusals import NotThere, StoreRefused
 
 __all__ = [
     "Deleted",
     "ErasedClass",
-    "Holding",
     "class_holding",
     "delete_class",
     "delete_night",

@@ -3,10 +3,11 @@
 from datetime import datetime
 
 from onewhole.desk.classes.class_list import name_seen
-from onewhole.desk.classes.class_records import LONGEST_NAME, Store
+from onewhole.desk.classes.class_records import LONGEST_NAME
 from onewhole.desk.page.kept_pages import KeptPage, keep_page, kept_versions
 from onewhole.findings.click import SettingLine
 from onewhole.sheets.sheet_editor import SheetEditor
+from onewhole.store.opening import Store
 from onewhole.store.sheets import versions_of
 
 #: What stands behind the title of a copy.
