@@ -14,6 +14,7 @@ import typer
 from onewhole.cli.checked import checked, checked_after_restoring, checked_copy, mended
 from onewhole.cli.clock import now
 from onewhole.cli.days import day_in
+from onewhole.cli.deleting import class_erased, deleted, nights_listed
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
@@ -38,6 +39,8 @@ class KeepAct(StrEnum):
     EXPORT = "export"
     GIVEN = "given"
     ERASE = "erase"
+    NIGHTS = "nights"
+    DELETE = "delete"
     UNTIL = "until"
     CLEAN = "clean"
     CHECK = "check"
@@ -49,7 +52,8 @@ Do = Annotated[
     typer.Argument(
         metavar="DO",
         help="show: what is kept; backup, restore: one file; aside: move away what cannot be "
-        "opened; export, erase: a child; given: note or show "
+        "opened; export, erase: a child, or the whole class; nights: with their numbers; delete: a night, a "
+        "page or the class, a backup made first; given: note or show "
         "what was given out on a child; until: the last day; clean: take away traces of what was erased; "
         "check: is all as it was written; mend: take back what was damaged.",
     ),
@@ -86,7 +90,10 @@ PassphraseFrom = Annotated[
         help="backup, restore: the passphrase is the first line of FILE; - is what is piped in.",
     ),
 ]
-Yes = Annotated[bool, typer.Option("--yes", help="erase: do not ask.")]
+Yes = Annotated[bool, typer.Option("--yes", help="erase, delete: do not ask.")]
+WholeClass = Annotated[bool, typer.Option("--whole-class", help="erase: every child of the class at once.")]
+Night = Annotated[int, typer.Option("--night", metavar="NUMBER", min=0, help="delete: the night.")]
+Sheet = Annotated[int, typer.Option("--page", metavar="NUMBER", min=0, help="delete: the page.")]
 Stands = Annotated[
     bool, typer.Option("--as-it-stands", help="mend: let the rest stand, and tell it as damaged no more.")
 ]
@@ -111,6 +118,9 @@ def run(
     yes: Yes = False,
     backups: Backups = True,
     as_it_stands: Stands = False,
+    whole_class: WholeClass = False,
+    night: Night = 0,
+    page: Sheet = 0,
 ) -> int:
     """Keep the file of a class safe, and give out or erase what is held on a child."""
     if do is KeepAct.RESTORE:
@@ -132,6 +142,12 @@ def run(
             return _told(checked(book))
         if do is KeepAct.MEND:
             return _told(mended(book, now(), as_it_stands=as_it_stands))
+        if do is KeepAct.DELETE:
+            _say(deleted(book, room, night, page, yes=yes))
+            return 0
+        if do is KeepAct.ERASE and whole_class:
+            _say(class_erased(book, room, yes=yes, backups=backups))
+            return 0
         _say(_done(do, book, to, room, pupil, day, _Given(what, given_to, why), yes=yes, backups=backups))
     finally:
         book.close()
@@ -199,6 +215,8 @@ def _done(
             if given.to:
                 all_of_it = _Given("all that is held, as JSON and as a table", given.to, given.why)
                 yield _noted(book, room, pupil, all_of_it, "")
+        case KeepAct.NIGHTS:
+            yield from nights_listed(book, room)
         case KeepAct.GIVEN:
             if given.what or given.to:
                 yield _noted(book, room, _child(pupil), given, day)
@@ -214,7 +232,7 @@ def _done(
         case KeepAct.CLEAN:
             desk.clean(book)
             yield "No trace of what was erased is in the file."
-        case KeepAct.RESTORE | KeepAct.ASIDE | KeepAct.CHECK | KeepAct.MEND:
+        case KeepAct.RESTORE | KeepAct.ASIDE | KeepAct.CHECK | KeepAct.MEND | KeepAct.DELETE:
             raise AssertionError(do)
         case _:
             assert_never(do)

@@ -25,6 +25,7 @@ from onewhole.store.refusals import NotThere, StoreRefused
 __all__ = [
     "Deleted",
     "ErasedClass",
+    "Holding",
     "class_holding",
     "delete_class",
     "delete_night",
