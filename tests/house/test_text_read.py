@@ -37,6 +37,7 @@ NAME = "the name of a file or an address"
 #: Every module that looks into text: what it reads there.
 READERS = {
     "cli/clock.py": "a moment: its microseconds are replaced",
+    "cli/deleting.py": "what is typed where it asks",
     "cli/open_door.py": NAME,
     "cli/group_options.py": "how many and how large, typed at the terminal",
     "cli/odds.py": "odds typed at the terminal",
