@@ -9,6 +9,7 @@ from onewhole.desk.marking.pastes import NightPaste, pastes_in
 from onewhole.desk.marking.readings import Readings, readings, readings_in
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
 from onewhole.findings.attendance import PaperWord
+from onewhole.marking.reading.mark import Verdict
 from onewhole.notations.mathml import mathml
 from onewhole.store.answers import KeptAnswer, answers_of, history_of, last_writing
 from onewhole.store.classes import Pupil
@@ -51,6 +52,11 @@ class GridRow:
     cells: tuple[Cell, ...]
     paper: PaperWord
 
+    @property
+    def right_of_tried(self) -> str:
+        """Return how many of the pupil's answers are right, of those that are there."""
+        return _right_of_tried(self.cells)
+
 
 @dataclass(frozen=True, slots=True)
 class Column:
@@ -77,6 +83,11 @@ class Grid:
     others: tuple[str, ...]
     stamp: str
     pastes: tuple[NightPaste, ...]
+
+    @property
+    def right_of_tried(self) -> tuple[str, ...]:
+        """Return problem by problem how many of the answers are right, of those that are there."""
+        return tuple(_right_of_tried(row.cells[at] for row in self.rows) for at in range(len(self.columns)))
 
 
 def grid(book: Store, room_number: int, night: int) -> Grid:
@@ -126,6 +137,13 @@ def grid_fingerprint(book: Store, room_number: int, night: int) -> str:
     with book.snapshot() as seen:
         night_page(seen, room_number, night)
         return _stamp(seen, night, corrections_of(seen, night))
+
+
+def _right_of_tried(cells: Iterable[Cell]) -> str:
+    """Count; the page counts the same while one types. Another form than is wanted is the right amount."""
+    verdicts = [cell.judged.verdict for cell in cells]
+    right = sum(one in {Verdict.RIGHT, Verdict.FORM} for one in verdicts)
+    return f"{right} of {sum(one is not Verdict.BLANK for one in verdicts)}"
 
 
 def _stamp(book: Store, night: int, said: Sequence[Correction]) -> str:

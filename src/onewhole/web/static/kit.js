@@ -146,14 +146,21 @@ export async function loaded(address) {
   return { page, isNewToken };
 }
 
+const SHOWN_FOR = 7000; // milliseconds for which something said is in sight
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let leaving;
+
 /**
- * Say something to everybody: it is shown at the foot and read aloud by a screen reader.
+ * Say something to everybody: it is shown for a while and read aloud by a screen reader.
  * @param {string} words
  */
 export function say(words) {
   const place = get("said");
   place.textContent = "";
+  place.classList.remove("left");
+  clearTimeout(leaving);
   requestAnimationFrame(() => { place.textContent = words; });
+  leaving = setTimeout(() => { place.classList.add("left"); }, SHOWN_FOR);
 }
 
 /**

@@ -6,6 +6,7 @@ import { Desk } from "./marking_desk.js";
 import { actOf } from "./marking_keys.js";
 import { listenToColumn, paste, toColumn } from "./marking_many.js";
 import { listenToMore } from "./marking_more.js";
+import { listenToTotals } from "./marking_totals.js";
 import { listenToLeaving, lookAround } from "./marking_windows.js";
 
 const desk = new Desk(get("grid", HTMLTableElement));
@@ -66,6 +67,7 @@ grid.table.addEventListener("click", (event) => { around(event, "td")?.querySele
 grid.table.addEventListener("paste", (event) => { paste(desk, event); });
 listenToColumn(desk);
 listenToMore(desk);
+listenToTotals(grid);
 listenToLeaving(desk);
 lookAround(desk);
 desk.tell();
