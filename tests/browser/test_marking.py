@@ -3,12 +3,13 @@
 import os
 import time
 from collections.abc import Iterator
-from datetime import timedelta
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from onewhole.desk.classes.class_records import set_night
 from onewhole.desk.marking.grid import cell_history
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import NOW, Served, served
@@ -22,6 +23,7 @@ from tests.kit.marking_window import (
     texts_on_disk,
     write_past,
 )
+from tests.kit.waiting import until
 
 pytestmark = NEEDS_CHROMIUM
 
@@ -108,6 +110,55 @@ def test_every_key_shows_its_verdict_before_it_is_kept(door: Served, page: Page)
     expect(page.locator("#heard-K01-7")).to_contain_text("Not kept yet.")
     page.keyboard.press("Escape")
     expect(page.locator("#heard-K01-7")).to_contain_text("right; 39/8 is the same amount. Kept.")
+
+
+#: Rows and columns of the grid that are in sight whole: not under the head, the foot or the line below.
+IN_SIGHT = """() => {
+  const [sheet, head, foot, bar] = [".sheet", "#grid thead", "#grid tfoot", "#verdict"].map(
+    (one) => document.querySelector(one).getBoundingClientRect());
+  const places = (which) => [...document.querySelectorAll(which)].map((one) => one.getBoundingClientRect());
+  const low = Math.min(foot.top, bar.top, sheet.bottom) + 1;
+  const rows = places("#grid tbody tr").filter((one) => one.top >= head.bottom - 1 && one.bottom <= low);
+  const columns = places("#grid thead th[data-label]");
+  return [rows.length, columns.filter((one) => one.left >= sheet.left && one.right <= sheet.right).length];
+}"""
+
+
+def test_a_large_class_is_in_sight_and_counted_while_it_is_typed(door: Served, page: Page) -> None:
+    """Twenty problems, twenty pupils on 1280 by 800; right of tried; no dot where kept; words leave."""
+    typed = "\n".join(f"{at}. {at + 20} - {at}" for at in range(1, 21))
+    set_night(door.door.books["mine"], 1, typed, date(2026, 9, 2), NOW)
+    page.clock.install(time=NOW)
+    page.goto(f"{door.base}/mine/1/night/2/marking")
+    page.clock.pause_at(NOW + timedelta(hours=1))
+    cell_of(page, 1, 1).focus()
+    page.locator(".sheet").evaluate("sheet => sheet.scrollIntoView({ block: 'start' })")
+    rows, columns = page.evaluate(IN_SIGHT)
+    assert rows >= 20
+    assert columns == 20
+    page.keyboard.type("20\n21\n")
+    page.clock.run_for(100)
+    all_kept(page)
+    expect(page.locator("#grid tbody .total").first).to_have_text("1 of 2")
+    expect(page.locator("#grid tfoot td").first).to_have_text("1 of 1")
+    edge = "one => getComputedStyle(one.querySelector('.dot')).borderTopColor"
+    assert page.locator("td[data-code=K01][data-label='1']").evaluate(edge) == "rgba(0, 0, 0, 0)"
+    page.locator("#column-label").select_option("3")
+    page.get_by_role("button", name="Fill in").click()
+    expect(page.locator("#grid tfoot td").nth(2)).to_have_text(f"{PUPILS} of {PUPILS}")
+    until(lambda: _said(page) == "30 filled in, 0 left to type.")
+    assert page.locator("#said").is_visible()
+    page.clock.run_for(8000)
+    expect(page.locator("#said")).to_be_hidden()
+    page.reload()
+    expect(page.locator("#grid tbody .total").first).to_have_text("2 of 3")
+    assert broken_rules(page) == []
+
+
+def _said(page: Page) -> str:
+    """Return what is said a frame later, where the clock stands."""
+    page.clock.run_for(20)
+    return page.locator("#said").text_content() or ""
 
 
 def test_arrows_and_their_like_move_the_cell(page: Page) -> None:

@@ -37,6 +37,16 @@ def texts(book: Store) -> dict[tuple[str, str], str]:
     }
 
 
+def test_right_of_tried_is_counted_by_pupil_and_by_problem(tmp_path: Path) -> None:
+    """Another form is the right amount; what is blank was not tried, and what cannot be read was."""
+    with book_with_night(tmp_path) as (book, _, _page):
+        wrote = (("K01", "1", "39/8"), ("K01", "2", "3"), ("K01", "4", "-"), ("K03", "1", "two feet"))
+        keep(book, *(Change(*one) for one in wrote))
+        found = grid(book, 1, 1)
+        assert [row.right_of_tried for row in found.rows] == ["1 of 2", "0 of 0", "0 of 1"]
+        assert found.right_of_tried == ("1 of 2", "0 of 1", "0 of 0", "0 of 0")
+
+
 def test_the_grid_is_what_was_typed_judged(tmp_path: Path) -> None:
     """Rows are pupils, columns problems, every cell exactly as typed with its judgement."""
     with book_with_night(tmp_path) as (book, _, page):
