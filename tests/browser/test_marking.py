@@ -150,6 +150,7 @@ def test_a_large_class_is_in_sight_and_counted_while_it_is_typed(door: Served, p
     assert page.locator("#said").is_visible()
     page.clock.run_for(8000)
     expect(page.locator("#said")).to_be_hidden()
+    page.clock.resume()
     page.reload()
     expect(page.locator("#grid tbody .total").first).to_have_text("2 of 3")
     assert broken_rules(page) == []
