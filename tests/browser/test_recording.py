@@ -26,6 +26,8 @@ pytestmark = NEEDS_CHROMIUM
 
 TYPED = "title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5 1/6 - 2 5/6\n3. 3 x 2/5\n"
 HOME = "/mine/1/night/1/walkthrough"
+#: The page with its parts to be recorded open.
+VOICE = f"{HOME}#voice"
 #: The browser beeps into its own microphone once a second.
 PRETENDED = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
 #: The microphone is open, and its loudness is told.
@@ -189,7 +191,7 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
     """
     with window(browser, door.address, blank=True) as page:
         page.add_init_script(EAR)
-        page.goto(door.base + HOME)
+        page.goto(door.base + VOICE)
         record(page, "2")
         takes = {"1": record(page, "1"), "2": record(page, "2")}
         assert page.text_content("[data-part='1'] .kept").startswith("✓ Kept")  # type: ignore[union-attr]
@@ -245,7 +247,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
     before stays.
     """
     with window(browser, door.address, PHONE, forgives=("Failed to load resource",), blank=True) as page:
-        page.goto(door.base + HOME)
+        page.goto(door.base + VOICE)
         page.route("**/recording", lambda route: route.abort())
         page.locator("[data-part='3'] [data-record]").click()
         until(page, OPEN)
@@ -260,7 +262,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
         page.unroute("**/recording")
         page.locator("#step").click()
         until(page, "document.getElementById('state').textContent.startsWith('Kept')")
-        page.locator("#step").click()
+        page.locator("#again").click()
         breathe(page)
         page.locator("#throw-away").click()
         page.locator("#throw-away").click()
@@ -275,6 +277,32 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
     assert recordings_of(door.door.books["mine"], 1) == ()
 
 
+def test_from_part_to_part_by_one_key(door: Served, browser: Browser) -> None:
+    """Nothing is scrolled to: what is kept leads to the next part that is not recorded, until all are."""
+    with window(browser, door.address, PHONE, blank=True) as page:
+        page.goto(door.base + HOME)
+        assert page.evaluate("document.documentElement.scrollHeight") < 3 * PHONE[1]
+        page.locator("#record-first").press("Enter")
+        for label, following in (("opening", "1"), ("1", "2")):
+            expect(page.locator(f"[data-part='{label}']")).to_have_attribute("aria-current", "true")
+            until(page, OPEN)
+            page.keyboard.press("Space")
+            until(page, "document.getElementById('step').textContent !== 'Start'")
+            while page.text_content("#step") != "End and keep":
+                breathe(page)
+                page.keyboard.press("Space")
+            breathe(page)
+            page.keyboard.press("Space")
+            name = page.locator(f"[data-part='{following}'] h3").text_content()
+            expect(page.locator("#step")).to_have_text(f"Next: {name}")
+            page.keyboard.press("Space")
+        expect(page.locator("#recorder-name")).to_contain_text("5 1/6 - 2 5/6")
+        page.keyboard.press("Escape")
+        expect(page.locator("[data-part='2'] [data-record]")).to_be_focused()
+        assert not runs_off(page)
+    assert {one.label for one in recordings_of(door.door.books["mine"], 1)} == {"opening", "1"}
+
+
 def test_without_a_microphone_it_is_said(door: Served, browser: Browser) -> None:
     """A microphone that is not given is told in words, and nothing is recorded."""
     with window(browser, door.address, blank=True) as page:
@@ -282,7 +310,7 @@ def test_without_a_microphone_it_is_said(door: Served, browser: Browser) -> None
             "navigator.mediaDevices.getUserMedia = async () => {"
             "  throw new DOMException('', 'NotAllowedError'); };"
         )
-        page.goto(door.base + HOME)
+        page.goto(door.base + VOICE)
         page.locator("[data-part='1'] [data-record]").click()
         page.keyboard.press("Space")
         until(page, "document.getElementById('state').textContent.startsWith('The microphone was not given')")
@@ -292,7 +320,7 @@ def test_without_a_microphone_it_is_said(door: Served, browser: Browser) -> None
 def test_the_board_is_stepped_only_with_the_recording(door: Served, browser: Browser) -> None:
     """While a part is recorded, the board's own button steps both; its other buttons wait."""
     with window(browser, door.address, blank=True) as page:
-        page.goto(door.base + HOME)
+        page.goto(door.base + VOICE)
         page.locator("[data-part='2'] [data-record]").click()
         page.keyboard.press("Space")
         until(page, "document.getElementById('step').textContent === 'Next step'")
@@ -310,7 +338,7 @@ def test_the_board_is_stepped_only_with_the_recording(door: Served, browser: Bro
 def test_choices_are_kept(door: Served, browser: Browser) -> None:
     """What is chosen for a problem is still chosen when the page comes back, and the board is told so."""
     with window(browser, door.address, blank=True) as page:
-        page.goto(door.base + HOME)
+        page.goto(f"{door.base}{HOME}#choices")
         assert not runs_off(page)
         assert broken_rules(page) == []
         page.select_option("#strategy-1", "count_up")
@@ -335,7 +363,7 @@ def test_a_microphone_that_goes_away_is_told(door: Served, browser: Browser) -> 
             "const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);"
             "navigator.mediaDevices.getUserMedia = async (wanted) => window.given = await ask(wanted);"
         )
-        page.goto(door.base + HOME)
+        page.goto(door.base + VOICE)
         page.locator("[data-part='2'] [data-record]").click()
         page.keyboard.press("Space")
         until(page, "document.getElementById('step').textContent === 'Next step'")

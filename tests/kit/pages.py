@@ -7,6 +7,7 @@ from datetime import date
 from functools import cache
 from itertools import product
 
+from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked, mark
 from onewhole.desk.page.print_choice import SheetPage
 from onewhole.desk.page.print_pages import sheet_pages
@@ -141,7 +142,13 @@ def morning(paper: str, size: str) -> Printed:
     found = marked(paper, size)
     first = see_first(found.marks.pupils, found.findings, found.groups)
     return morning_page(
-        found.worked, found.marks, found.findings, found.groups, items=found.items, first=first
+        found.worked,
+        found.marks,
+        found.findings,
+        found.groups,
+        items=found.items,
+        first=first,
+        told=most_useful(found),
     )
 
 

@@ -8,7 +8,7 @@ class FilmWords:
     """What stands on the page that plays a film, and what a transcript says is done on the board.
 
     ``step_of`` has {at} and {of} for the number of a step and of all steps of its part; ``struck_out`` and
-    ``picture`` come before what is struck out and shown.
+    ``picture`` come before what is struck out and shown. ``leave`` leads back to the teacher's page.
     """
 
     board: str
@@ -39,3 +39,4 @@ class FilmWords:
     fresh_board: str
     struck_out: str
     picture: str
+    leave: str

@@ -1,4 +1,4 @@
-"""The teacher's morning page: whom to see first, the groups, and what all of it rests on."""
+"""The teacher's morning page: ideas, whom to see first, the groups, and what all of it rests on."""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -15,6 +15,7 @@ from onewhole.languages.english.morning_told import (
 from onewhole.languages.english.placing import OTHERS, idea_called
 from onewhole.languages.english.reteaching import reteaching
 from onewhole.marking.diagnosis.finding import CAUTION, Finding
+from onewhole.marking.grouping.class_ideas import ClassIdea, class_ideas
 from onewhole.marking.grouping.group import Group, IdeaHeld, evidence_of
 from onewhole.marking.grouping.group_settings import MEETS
 from onewhole.marking.grouping.missed import missed
@@ -58,12 +59,14 @@ def morning_page(
     *,
     items: Sequence[ProblemStats],
     first: Sequence[SeeFirst],
+    told: Sequence[str] = (),
     meets: int = MEETS,
     shown: Callable[[str], str] = str,
 ) -> Printed:
     """Return the morning page; it is for the teacher's eyes.
 
-    ``meets`` is how many groups the teacher can meet, ``shown`` how the teacher knows a pupil, by the code.
+    ``told`` are the most useful findings in sentences, ``meets`` is how many groups the teacher can meet,
+    ``shown`` how the teacher knows a pupil, by the code.
     """
     night = _Night(
         worked,
@@ -77,6 +80,8 @@ def morning_page(
         "footer": "For the teacher only. Keep it as the school keeps pupil records.",
         "evidence": f"{_evidence(marks, items)} {_meetings(groups, meets)}",
         "caution": CAUTION,
+        "ideas": [_of_class(one, shown) for one in class_ideas(marks.pupils, findings)],
+        "told": list(told),
         "first": [_first(one, night) for one in first],
         "groups": [
             _group(group, at, night, EXAMPLES if len(groups) <= MANY_GROUPS else 1)
@@ -113,6 +118,16 @@ def _evidence(marks: ClassMarks, items: Sequence[ProblemStats]) -> str:
 
 def _meetings(groups: Sequence[Group], meets: int) -> str:
     return text_of(meetings_told(sum(group.place.meets for group in groups), meets))
+
+
+def _of_class(one: ClassIdea, shown: Callable[[str], str]) -> Json:
+    """Return an idea in plain words, who has it, and the label of the problem to show."""
+    return {"idea": _begun(idea_called(one.idea)), "who": list(map(shown, one.pupils)), "label": one.show}
+
+
+def _begun(words: str) -> str:
+    """Return words as they begin a line."""
+    return words[:1].upper() + words[1:]
 
 
 def _first(one: SeeFirst, night: _Night) -> Json:

@@ -17,6 +17,7 @@ from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import POSSIBLE_FROM
 from onewhole.marking.diagnosis.report import Report, ReportRow
+from onewhole.marking.grouping.placement import are_few
 from onewhole.marking.reading.mark import Verdict
 from onewhole.marking.reading.talk_word import TalkSaid, TalkWord
 from onewhole.misconceptions.catalogue import by_id
@@ -92,11 +93,20 @@ def _found(report: Report) -> Iterator[str]:
             if report.rule:
                 yield text_of(simple_rule_told(report.rule))
         case Status.NONE:
-            yield "What is wrong may be slips." if report.finding.wrong else "No wrong answer was read."
+            yield _slips(report)
         case _:
             assert_never(status)
     if report.held_since and (since := held_told(report.held_since)):
         yield text_of(since)
+
+
+def _slips(report: Report) -> str:
+    many = len(report.finding.wrong)
+    if not many:
+        return "No wrong answer was read."
+    if are_few(many, sum(row.mark.verdict is not Verdict.BLANK for row in report.rows)):
+        return "What is wrong may be slips."
+    return f"{many} answers are one step beside right, more than slips would be: ask the child to show one."
 
 
 def _fit(report: Report, begins: str) -> str:

@@ -30,18 +30,19 @@ _LETTERS = {
 }
 
 
-def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str = "") -> str:
+def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str = "", back: str = "") -> str:
     """Write a film as one HTML page that needs nothing else: no network, no other file.
 
     Every cue is a step. The page holds all steps in reading order, each with what is written (MathML), drawn
     (SVG) and said; its own small script shows them on a board one by one, played, or at the family's own
-    pace. ``voice_note`` is printed at the foot and tells whose voice is heard. Names and sentences are
-    escaped, and the page's policy lets nothing run but its own script and style; its letters are in it.
+    pace. ``voice_note`` is printed at the foot and tells whose voice is heard; ``back`` is an address that a
+    link at the head leads back to. Names and sentences are escaped, and the page's policy lets nothing run
+    but its own script and style; its letters are in it.
     """
     style, script = _style(), _file("player.js")
     film = LANGUAGES[timeline.language].film
     written = Template(_file("page.html")).substitute(
-        {name: escape(said) for name, said in asdict(film).items()},
+        {name: escape(said) for name, said in asdict(film).items() if name != "leave"},
         language=timeline.language,
         title=escape(timeline.title),
         policy=policy(),
@@ -49,6 +50,7 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
         script=script,
         problems=_lines(_link(at, chapter) for at, chapter in enumerate(timeline.chapters)),
         parts=_parts(timeline, words, film),
+        leave=f'<p class="leave"><a href="{escape(back)}">{escape(film.leave)}</a></p>' if back else "",
         note=f"<p>{escape(voice_note)}</p>" if voice_note else "",
     )
     return written.rstrip() + "\n"

@@ -2,9 +2,10 @@
 
 import pytest
 
+from onewhole.desk.marking.mark import mark
 from onewhole.findings.attendance import PaperWord
 from onewhole.findings.group_kind import GroupKind
-from onewhole.findings.placing import NoPaper, NothingWritten
+from onewhole.findings.placing import NoPaper, NothingWritten, Wrong
 from onewhole.languages.english.placing import placed_because
 from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.grouping.placement import Placement, placement
@@ -112,3 +113,22 @@ def test_another_form_is_still_right() -> None:
 def test_the_kit_marks_as_the_room_does() -> None:
     """The short way to mark a class in tests is the one that is under test."""
     assert marked(PAGE, {"K01": all_right(PAGE)}) == mark_class(written_by(PAGE, {"K01": all_right(PAGE)}))
+
+
+def test_many_answers_one_step_beside_right_are_no_slips() -> None:
+    """Four of ten, each one unit too many where one was opened: a talk, and never “slips only”."""
+    night = mark(
+        "1. 9 1/4 - 4 2/4\n2. 7 2/6 - 3 5/6\n3. 52 - 27\n4. 403 - 158\n5. 9 5/8 - 4 2/8\n6. 1/2 + 1/3\n"
+        "7. 85 - 32\n8. 3 4/6 + 2 1/6\n9. 5.2 - 2.7\n10. 3/4 - 1/8",
+        "pupil,1,2,3,4,5,6,7,8,9,10\nK05,5 3/4,4 3/6,35,345,5 3/8,5/6,53,5 5/6,2.5,5/8\n"
+        "K06,5 3/4,3 3/6,25,245,5 3/8,5/6,53,5 5/6,2.5,5/8",
+    )
+    place = {pupil: group.place for group in night.groups for pupil in group.pupils}
+    assert (place["K05"], place["K06"]) == (GroupKind.INTERVIEW, GroupKind.SLIPS)
+
+
+def test_one_wrong_answer_is_not_called_without_a_pattern() -> None:
+    """It is too little to say so."""
+    night = mark("1. 52 - 27\n2. 85 - 32\n3. 41 - 20", "pupil,1,2,3\nK26,36,53,21")
+    (group,) = night.groups
+    assert group.placings[0].because == (Wrong(("1",)),)

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable, Sequence
 from datetime import datetime
 from pathlib import Path
 
+from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked
 from onewhole.desk.page.fitting import fitted
 from onewhole.desk.page.print_pages import pressed
@@ -78,6 +79,7 @@ def plan_pages(
         marked.groups,
         items=marked.items,
         first=first,
+        told=most_useful(marked),
         meets=marked.settings.meets,
         shown=shown,
     )

@@ -85,9 +85,12 @@ def board(sheet: Sheet, plan: FilmPlan) -> Board:
     return _board(sheet, plan)
 
 
-def board_html(sheet: Sheet, plan: FilmPlan) -> str:
-    """Return the walkthrough of a night as one page that plays by itself. Raises InputError."""
-    return _html(sheet, plan)
+def board_html(sheet: Sheet, plan: FilmPlan, *, back: str = "") -> str:
+    """Return the walkthrough of a night as one page that plays by itself. Raises InputError.
+
+    ``back`` is the address of the teacher's page, where a link at its head leads back.
+    """
+    return _html(sheet, plan, back)
 
 
 def board_policy() -> str:
@@ -116,9 +119,9 @@ def _board(sheet: Sheet, plan: FilmPlan) -> Board:
 
 
 @lru_cache(maxsize=8)
-def _html(sheet: Sheet, plan: FilmPlan) -> str:
+def _html(sheet: Sheet, plan: FilmPlan, back: str) -> str:
     _, timeline = told(WorkedSheet(sheet), plan.wishes())
-    return walkthrough_html(timeline, sheet.header.words, voice_note=BROWSER)
+    return walkthrough_html(timeline, sheet.header.words, voice_note=BROWSER, back=back)
 
 
 @lru_cache(maxsize=64)

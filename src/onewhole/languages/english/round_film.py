@@ -31,4 +31,5 @@ ROUND_FILM = FilmWords(
     fresh_board="A fresh board.",
     struck_out="Struck out:",
     picture="The picture:",
+    leave="Back to the walkthrough",
 )

@@ -32,6 +32,8 @@ from onewhole.misconceptions.pattern import Family
 
 #: With all right, one problem in so many may be left blank without a word about it; our own.
 FEW_BLANKS = 4
+#: So many slips are few, and so are one in so many of the answers; our own.
+FEW_SLIPS, ONE_IN = 2, 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +68,8 @@ def placement(pupil: PupilMarks, found: Finding, idea: str = "") -> Placement:
     """Place one pupil; ``idea`` is the likely pattern that most others share (left out: the first).
 
     The first that holds: nothing was written; all is right (in amount) and little is blank; a pattern is
-    likely; all that was written is right, or every wrong answer may be a slip: a word at the desk; it is
+    likely; all that was written is right, or every wrong answer may be a slip and they are few: a word at the
+    desk; it is
     steady and no pattern that is listed; otherwise a talk. What cannot be read decides nothing, and is named.
     Source of the rule: ours.
     """
@@ -76,7 +79,8 @@ def placement(pupil: PupilMarks, found: Finding, idea: str = "") -> Placement:
     families: tuple[Family, ...] = ()
     lead = ""
     said: list[WhyPlaced]
-    if len(blank) == len(pupil.marks):
+    written = len(pupil.marks) - len(blank)
+    if not written:
         because = NothingWritten() if pupil.paper is PaperWord.HERE else NoPaper(pupil.paper)
         return Placement(pupil.pupil, GroupKind.ABSENT, (because,))
     if right and not found.wrong and len(blank) * FEW_BLANKS <= len(pupil.marks):
@@ -87,7 +91,7 @@ def placement(pupil: PupilMarks, found: Finding, idea: str = "") -> Placement:
         lead = idea or fitted(found)[0]
         families = tuple(dict.fromkeys(by_id(pattern).family for pattern in (lead, *found.patterns)))
         place, said = GroupKind.FAMILY, _fitting(found, lead)
-    elif found.wrong and set(found.wrong) == set(found.slips):
+    elif found.wrong and set(found.wrong) == set(found.slips) and are_few(len(found.wrong), written):
         place, said = GroupKind.SLIPS, [MaybeSlips(found.wrong)]
     elif found.status is Status.UNLISTED and found.wrong:
         place, said = GroupKind.OWN_IDEA, [SteadyNotOurs(found.wrong)]
@@ -98,6 +102,17 @@ def placement(pupil: PupilMarks, found: Finding, idea: str = "") -> Placement:
     if unread:
         said.append(NotReadable(unread))
     return Placement(pupil.pupil, place, tuple(said), families, lead)
+
+
+def are_few(slips: int, written: int) -> bool:
+    """Say whether so many of the answers written, each one step beside right, are as few as slips are.
+
+    Five of ten that are all one too many are hardly slips, whatever else they are.
+
+    >>> are_few(2, 3), are_few(5, 20), are_few(5, 10)
+    (True, True, False)
+    """
+    return slips <= FEW_SLIPS or slips * ONE_IN <= written
 
 
 def _labels(pupil: PupilMarks, verdict: Verdict) -> tuple[str, ...]:
@@ -124,6 +139,6 @@ def _unsettled(found: Finding) -> list[WhyPlaced]:
     said: list[WhyPlaced] = [Wrong(found.wrong)] if found.wrong else []
     if found.status is Status.POSSIBLE:
         said.append(MayFit(found.evidence))
-    elif found.status is Status.UNSTEADY:
+    elif found.status is Status.UNSTEADY and len(found.wrong) > 1:
         said.append(NoSteadyPattern())
     return said

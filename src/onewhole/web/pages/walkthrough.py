@@ -32,6 +32,8 @@ FILES = {
     "chapters.vtt": ("Chapters (VTT)", "text/vtt; charset=utf-8"),
     "poster.png": ("Poster", "image/png"),
 }
+#: So many notes are in view; the others are folded.
+MOST_NOTES = 3
 #: What the form of choices has: a row for each problem, then the rest.
 _COLUMNS = ("label", "strategy", "picture", "length")
 TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "saw")
@@ -53,6 +55,8 @@ def look(request: PageRequest) -> HtmlPage:
         "refused": refused,
         "page": page,
         "plan": plan,
+        "chosen": len({*plan.choices, *plan.tried}),
+        "most_notes": MOST_NOTES,
         "saw": plan_text(plan),
         "board": shown,
         "minutes": _length(int(shown.seconds)),
@@ -74,7 +78,8 @@ def look(request: PageRequest) -> HtmlPage:
 def show_board(request: PageRequest) -> Content:
     """Give the board itself: a whole page with its own policy, framed by ours or alone in a window."""
     page = _page(request)
-    html = board_html(page.sheet, plan_of(request.book, page.night.number))
+    back = _home(request) if "alone" in request.query else ""
+    html = board_html(page.sheet, plan_of(request.book, page.night.number), back=back)
     return Content(html.encode(), "text/html; charset=utf-8", policy=board_policy())
 
 

@@ -8,11 +8,18 @@ import { Recorder } from "./recorder.js";
 
 const CONTROLS = "input, select, textarea, summary, audio, video, a, button";
 
-const recorder = new Recorder();
 const place = get("recorder");
 const board = get("board", HTMLIFrameElement);
 const key = get("step", HTMLButtonElement);
 const parts = all(document, "[data-part]").map((item) => new Part(item));
+
+/** The next part that is not recorded: after one, else from the first on. @param {Part} [after] */
+function following(after) {
+  const at = after ? parts.indexOf(after) + 1 : 0;
+  return [...parts.slice(at), ...parts.slice(0, at)].find((one) => one !== after && !one.saw);
+}
+
+const recorder = new Recorder(following);
 
 /** @param {Event} event */
 function isElsewhere(event) {
@@ -56,6 +63,8 @@ listenToKeys(window);
 board.addEventListener("load", listenToBoard);
 if (board.contentDocument?.readyState === "complete") listenToBoard();
 key.addEventListener("click", () => recorder.press());
+get("again").addEventListener("click", () => recorder.start());
+get("record-first").addEventListener("click", () => recorder.open(following() ?? parts[0]));
 get("throw-away").addEventListener("click", () => recorder.close());
 document.addEventListener("click", (event) => {
   const item = around(event, "[data-record]")?.closest("[data-part]");
@@ -65,4 +74,5 @@ document.addEventListener("click", (event) => {
 
 const can = canRecord();
 get("no-microphone").hidden = can;
+get("record-first").hidden = !can;
 if (can) for (const part of parts) part.offer();

@@ -60,6 +60,8 @@ export class Part {
   }
 
   focus() {
+    const within = this.item.closest("details");
+    if (within) within.open = true;
     find(this.item, "[data-record]").focus();
   }
 }

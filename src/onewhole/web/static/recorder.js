@@ -15,12 +15,16 @@ const FINAL = [413, 422]; // refused for what it is: sent again, it would be ref
 const place = get("recorder");
 const stage = get("stage");
 const key = get("step", HTMLButtonElement);
+const again = get("again", HTMLButtonElement);
 
 /** @param {Event} event */
 const warn = (event) => event.preventDefault();
 
 export class Recorder {
-  constructor() {
+  /** @param {(after: Part) => Part | undefined} following the part to be recorded after one */
+  constructor(following) {
+    this.following = following;
+    this.isKept = false; // the part that is open was just kept
     this.microphone = new Microphone();
     this.most = Number(place.dataset.most) * 1000;
     /** @type {Part | null} */
@@ -44,6 +48,8 @@ export class Recorder {
     get("state").textContent = words;
   }
 
+  get next() { return this.part ? this.following(this.part) : undefined; }
+
   showStep() {
     const steps = this.part?.steps ?? [];
     const { at } = this.take;
@@ -58,8 +64,10 @@ export class Recorder {
   nameKeys() {
     let name = "Start";
     if (this.unsent) name = "Send it again";
+    else if (this.isKept) name = this.next ? `Next: ${this.next.name}` : "All are recorded: close";
     else if (this.isRecording) name = this.take.isLast ? "End and keep" : "Next step";
     key.textContent = name;
+    again.hidden = !this.isKept;
     get("throw-away").textContent = this.isRecording || this.unsent ? "Stop and throw away" : "Close";
   }
 
@@ -72,6 +80,7 @@ export class Recorder {
     this.part = part;
     part.mark(true);
     this.unsent = null;
+    this.isKept = false;
     place.hidden = false;
     stage.classList.add("recording");
     get("recorder-name").textContent = `Recording: ${part.name}`;
@@ -100,16 +109,20 @@ export class Recorder {
     }
   }
 
-  /** The key was pressed: send again, start, step on, or end. */
+  /** The key was pressed: send again, start, step on, end, or go on to the next part. */
   press() {
+    const { next } = this;
     if (this.unsent) this.send(this.unsent);
-    else if (!this.isRecording) this.start();
-    else this.step();
+    else if (this.isRecording) this.step();
+    else if (!this.isKept) this.start();
+    else if (next) this.open(next);
+    else this.close();
   }
 
   async start() {
     if (this.isStarting) return;
     this.isStarting = true;
+    this.isKept = false;
     const stream = await this.opened();
     this.isStarting = false;
     if (!stream || !this.isOpen) return;
@@ -179,6 +192,7 @@ export class Recorder {
       /** @type {Kept} */
       const kept = await ask(place.dataset.to ?? "", form);
       this.unsent = null;
+      this.isKept = true;
       this.state(kept.words);
       say(kept.words);
       taken.part.put(kept.row);

@@ -7,6 +7,7 @@ const board = get("board", HTMLIFrameElement);
 function watch() {
   const inside = board.contentDocument?.querySelector("body");
   if (!inside) return;
+  inside.classList.add("framed"); // its title stands over the frame already
   const fit = () => { board.style.height = `${Math.max(480, inside.scrollHeight + 40)}px`; };
   new ResizeObserver(fit).observe(inside);
   fit();
