@@ -10,6 +10,8 @@ import pytest
 from onewhole.desk.classes.class_records import night_pages, start_room
 from onewhole.desk.classes.marked_nights import night_summaries
 from onewhole.desk.classes.week import NightStep, week
+from onewhole.web.jobs import Jobs
+from tests.kit.club import small_club
 from tests.kit.doors import Opened
 from tests.kit.rounds import lived_in
 from tests.kit.waiting import until
@@ -120,3 +122,14 @@ def test_nights_are_read_by_a_button_and_counted_then(club: Opened) -> None:
     assert night_summaries(club.door.books["mine"], 1).missing == ()
     assert "not read yet" not in club.get("/mine/1/week").text
     assert "right then" in club.get("/mine/1/week").text
+
+
+def test_tomorrow_of_the_last_night_with_answers_is_worked_out_ahead(
+    door: Opened, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Also where papers are still missing: who looks at the Week goes there next."""
+    small_club(door.door.books["mine"], 2)
+    ahead: list[str] = []
+    monkeypatch.setattr(Jobs, "prefetch", lambda _jobs, what, run: ahead.append(what) if run() else None)
+    assert door.get("/mine/1/week").status == 200
+    assert ahead == ["mine 2 morning"]

@@ -1,6 +1,6 @@
 """Week: the nights in a row, where each stands, the next thing to do, and what is due to come back."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from functools import partial
 from itertools import groupby
@@ -82,19 +82,27 @@ def _by_month(nights: Sequence[EveryNight]) -> list[tuple[date, list[EveryNight]
 
 
 def _prefetch(request: PageRequest, nights: Sequence[WeekNight]) -> None:
-    """Work out the pages that the teacher is likely to open next, so that they are there at once."""
-    for night in {night.next: night for night in sorted(nights, key=lambda one: one.day)}.values():
-        ready = {Next.SHOW: _board, Next.REGROUP: morning}.get(night.next)
-        if ready is not None:
-            what = f"{request.book_name} {night.number} {night.next.name}"
-            request.app.jobs.prefetch(
-                what, partial(ready, request.open_file, request.number("room"), night.number)
-            )
+    """Work out the pages that the teacher is likely to open next, so that they are there at once.
+
+    One of them is Tomorrow of the last night that has answers, whatever is still to be done there.
+    """
+    by_day = sorted(nights, key=lambda one: (one.day, one.number))
+    last = {night.next: night for night in by_day}
+    wanted = {last[step].number: ready for step, ready in _READY.items() if step in last}
+    if answered := [night.number for night in by_day if night.marked]:
+        wanted[answered[-1]] = morning
+    for night, ready in wanted.items():
+        what = f"{request.book_name} {night} {ready.__name__}"
+        request.app.jobs.prefetch(what, partial(ready, request.open_file, request.number("room"), night))
 
 
 def _board(book: Store, room: int, night: int) -> object:
     sheet, plan = night_page(book, room, night).sheet, plan_of(book, night)
     return board(sheet, plan), on_offer(sheet, plan)
+
+
+#: What is worked out ahead, by what comes next on a night.
+_READY: Mapping[Next, Callable[[Store, int, int], object]] = {Next.SHOW: _board, Next.REGROUP: morning}
 
 
 def done(request: PageRequest) -> Redirect:
