@@ -202,7 +202,7 @@ def test_names_stay_on_the_page() -> None:
 
 
 def test_the_teacher_sees_names_where_they_are_known() -> None:
-    """Beside the code, whoever is seen first and in every group; without any, the code alone."""
+    """Beside the code, in the idea, seen first, and in every group; without any, the code alone."""
     found = marked()
     first = see_first(found.marks.pupils, found.findings, found.groups)
     page = morning_page(
@@ -215,5 +215,5 @@ def test_the_teacher_sees_names_where_they_are_known() -> None:
         shown=lambda code: f"{code} Ada" if code == first[0].pupil else code,
     )
     words = repr(page.data)
-    assert words.count(f"'{first[0].pupil} Ada'") == 2
+    assert words.count(f"'{first[0].pupil} Ada'") == 3
     assert f"'{first[0].pupil}'" not in words
