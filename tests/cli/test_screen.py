@@ -90,6 +90,13 @@ def _asks(folder: Path) -> dict[str, list[list[object]]]:
             ["until", folder / "my.class", "--day", EVIL],
             ["export", folder / "my.class", "--pupil", EVIL],
         ],
+        "scores": [[folder / "my.class"], [folder / "my.class", "--from", EVIL], [sheet], [folder / "none"]],
+        "papers": [
+            [folder / "my.class", "1"],
+            [folder / "my.class", EVIL],
+            [sheet, "1"],
+            [folder / "none", "1"],
+        ],
         "serve": [[folder / "none" / "my.class"], ["--address", EVIL], ["--certificate", folder / "none"]],
         "night": [[folder / "none"], [folder, "--to", sheet]],
     }

@@ -7,11 +7,12 @@ import pytest
 from onewhole.desk.keep.guessing import WORDS
 from onewhole.desk.keep.locked_backup import LARGEST
 from onewhole.desk.keep.password import LEAST
+from onewhole.marking.reading.tables.cutting import MOST_ROWS
 from onewhole.web.access.guard import LONGEST_PATH, LONGEST_QUERY
 from onewhole.web.access.sessions import IDLE, MAX_SESSIONS, SHARED_IDLE
 from onewhole.web.http.forms import MAX_FIELDS, size
 from onewhole.web.http.handling import FILE_SECONDS, FORM_SECONDS, MAX_FORM_BYTES
-from onewhole.web.pages import marking, recording
+from onewhole.web.pages import marking, paste, recording
 from onewhole.web.routes import TABLE
 from tests.house.plan import ROOT
 from tests.kit.routes import ROUTES
@@ -24,7 +25,11 @@ ROW = re.compile(r"\| ([^|]+?) \| ([^|]+?) \|")
     ("what", "told"),
     [
         ("a form", f"{size(MAX_FORM_BYTES)}, {MAX_FIELDS} fields, {FORM_SECONDS} seconds"),
-        ("a column or a block of answers", size(marking.MOST)),
+        ("a column or some cells of answers", size(marking.MOST)),
+        (
+            "a table of answers, pasted or as a file",
+            f"{round(paste.MOST / 2**20)} MiB with its form, {MOST_ROWS} rows and columns",
+        ),
         ("a recording of one problem", f"{size(recording.MOST)}, {FILE_SECONDS} seconds to arrive"),
         ("a backup", f"{size(LARGEST)}, {FILE_SECONDS} seconds to arrive"),
         ("an address", f"{LONGEST_PATH} signs, {LONGEST_QUERY} after its `?`"),
@@ -39,7 +44,7 @@ def test_no_row_of_the_table_of_addresses_has_a_limit_that_is_not_told() -> None
     """Every `max_bytes` is one of those."""
     assert TABLE
     limits = {route.max_bytes for route in ROUTES}
-    assert limits == {MAX_FORM_BYTES, marking.MOST, recording.MOST, LARGEST}
+    assert limits == {MAX_FORM_BYTES, marking.MOST, paste.MOST, recording.MOST, LARGEST}
 
 
 def test_when_a_session_ends() -> None:

@@ -20,7 +20,7 @@ def amounts(working: Working) -> Scene | None:
     >>> from onewhole.working.work import work
     >>> found = amounts(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST))
     >>> sum(piece.look is Look.PLAIN for piece in found.pieces)
-    11
+    9
     >>> amounts(work(read_statement("52 - 27"), REGROUP_FIRST)) is None
     True
     """

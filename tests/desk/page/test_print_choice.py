@@ -17,7 +17,7 @@ def test_an_order_is_read(typed: str) -> None:
 @pytest.mark.parametrize("typed", ["", "pupils", "pupil key", "pupil,", "-1 pupil", "1/2 pupil", "27pupil x"])
 def test_what_is_no_order_is_refused(typed: str) -> None:
     """With an example of one."""
-    with pytest.raises(InputError, match=r"no page to print\nWrite such as: 27 pupil, key"):
+    with pytest.raises(InputError, match=r"no page to print\. Write such as: 27 pupil, key"):
         read_order(typed)
 
 
