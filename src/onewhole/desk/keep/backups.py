@@ -6,8 +6,8 @@ from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from pathlib import Path
-from shutil import rmtree
 
+from onewhole.desk.keep.erasing import erased_in, taken_away
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.desk.keep.way_back import damaged_of, make_folder, name_before
 from onewhole.store.backups import Backup, backups_folder, backups_of, daily_name
@@ -20,11 +20,10 @@ from onewhole.store.keeping import (
     is_over,
     keep_until,
     set_keep_until,
-    settle,
 )
-from onewhole.store.opening import Store, all_beside, disk_refusals, open_store
+from onewhole.store.opening import Store, all_beside, disk_refusals
 from onewhole.store.orphan_cleanup import orphans_of, remove_orphans
-from onewhole.store.refusals import NotThere, StoreRefused
+from onewhole.store.refusals import StoreRefused
 
 __all__ = [
     "PRIVACY",
@@ -152,7 +151,7 @@ def erase_everywhere(
     remove_orphans(book.path)
     cleaned, left = [], list(_pages_left(made)) if made else []
     for one in backups_of(book.path):
-        if backups and _erased_in(one.path, room, code):
+        if backups and erased_in(one.path, lambda saved: erase_pupil(saved, room, code)):
             cleaned.append(one.path)
         else:
             left.append(one.path)
@@ -163,24 +162,5 @@ def _pages_left(made: Path) -> Iterator[Path]:
     """Take tomorrow's pages of every night away, also where a killed run hid them; yield what did not go."""
     for night in sorted(made.glob("*night-*")):
         pages = night / "tomorrow"
-        if pages.is_symlink():  # it leads to hidden ones
-            pages.unlink(missing_ok=True)
-        with suppress(OSError):  # it passes over most errors by itself, and not over all
-            rmtree(pages, ignore_errors=True)
-        if pages.exists():
+        if not taken_away(pages):
             yield pages
-
-
-def _erased_in(path: Path, room: int, code: str) -> bool:
-    """Erase a child from a backup; say whether no trace of the child is left in it."""
-    try:
-        saved = open_store(path)
-        try:
-            with suppress(NotThere):
-                erase_pupil(saved, room, code)
-            settle(saved)
-        finally:
-            saved.close()
-    except StoreRefused:
-        return False
-    return True

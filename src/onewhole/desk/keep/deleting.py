@@ -1,14 +1,13 @@
 """Delete a night, a page or a class, a backup made first; or erase a class for good, from the backups too."""
 
 from collections.abc import Callable, Collection, Iterator
-from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from shutil import rmtree
 
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.desk.classes.seen import ChangedMeanwhile
+from onewhole.desk.keep.erasing import erased_in, taken_away
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.desk.keep.way_back import damaged_of, name_before
 from onewhole.desk.page.kept_pages import kept_versions
@@ -16,11 +15,11 @@ from onewhole.store import deleting
 from onewhole.store.backups import backups_of
 from onewhole.store.classes import class_names
 from onewhole.store.deleting import Holding, class_holding, night_holding, sheet_holding
-from onewhole.store.keeping import set_keep_until, settle
+from onewhole.store.keeping import set_keep_until
 from onewhole.store.nights import nights_of
-from onewhole.store.opening import Store, open_store
+from onewhole.store.opening import Store
 from onewhole.store.orphan_cleanup import orphans_of, remove_orphans
-from onewhole.store.refusals import NotThere, StoreRefused
+from onewhole.store.refusals import StoreRefused
 
 __all__ = [
     "Deleted",
@@ -158,7 +157,7 @@ def erase_class(
     left = [*_made_left(made, nights)]
     cleaned = []
     for one in backups_of(book.path):
-        if backups and _erased_in(one.path, room_number, born):
+        if backups and erased_in(one.path, lambda saved: deleting.erase_class(saved, room_number, born)):
             cleaned.append(one.path)
         else:
             left.append(one.path)
@@ -198,24 +197,5 @@ def _made_left(made: Path | None, nights: Collection[int]) -> Iterator[Path]:
         return
     for night in nights:
         for path in (*made.glob(f"night-{night}"), *made.glob(f".night-{night}.*")):
-            if path.is_symlink():  # it leads to hidden ones
-                path.unlink(missing_ok=True)
-            with suppress(OSError):  # it passes over most errors by itself, and not over all
-                rmtree(path, ignore_errors=True)
-            if path.exists():
+            if not taken_away(path):
                 yield path
-
-
-def _erased_in(path: Path, number: int, born: datetime) -> bool:
-    """Erase a class from a backup; say whether no trace of it is left there."""
-    try:
-        saved = open_store(path)
-        try:
-            with suppress(NotThere):
-                deleting.erase_class(saved, number, born)
-            settle(saved)
-        finally:
-            saved.close()
-    except StoreRefused:
-        return False
-    return True

@@ -50,9 +50,9 @@ def _placed(place: GroupKind, of: About, words: ClassWords) -> Sentences:
         case GroupKind.ABSENT:
             return told("give tonight's page again, and find out whether it came home")
         case GroupKind.EXTENSION if of.fractions:
-            return told("let each write a kite story for one problem, and the answer in two more ways")
+            return told("let each write a story for one problem, and the answer in two more ways")
         case GroupKind.EXTENSION:
-            return told("let each write a kite story for one problem")
+            return told("let each write a story for one problem")
         case GroupKind.SLIPS:
             return told("let each find the slip alone: put the answer back and see whether it fits")
         case GroupKind.OWN_IDEA:
