@@ -5,11 +5,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from io import BytesIO
+from typing import TYPE_CHECKING
 
-from openpyxl import Workbook
-from openpyxl.cell.cell import Cell, WriteOnlyCell
-from openpyxl.styles import Alignment, Font
-from openpyxl.worksheet._write_only import WriteOnlyWorksheet
+if TYPE_CHECKING:
+    from openpyxl.cell.cell import Cell
+    from openpyxl.worksheet._write_only import WriteOnlyWorksheet
 
 #: A cell of a table: a text, a whole number, or nothing.
 TableCell = str | int | None
@@ -40,6 +40,8 @@ def workbook_bytes(sheets: Sequence[TableSheet], when: datetime) -> bytes:
     >>> cell.value, cell.data_type, cell.number_format
     ('=1/2', 's', '@')
     """
+    from openpyxl import Workbook  # noqa: PLC0415 - only who saves a workbook waits for its 175 modules
+
     book = Workbook(write_only=True)
     moment = when.replace(tzinfo=None, microsecond=0)
     book.properties.created = book.properties.modified = moment
@@ -57,7 +59,10 @@ def workbook_bytes(sheets: Sequence[TableSheet], when: datetime) -> bytes:
     return held.getvalue()
 
 
-def _cell(page: WriteOnlyWorksheet, value: TableCell, *, is_head: bool) -> Cell | None:
+def _cell(page: "WriteOnlyWorksheet", value: TableCell, *, is_head: bool) -> "Cell | None":
+    from openpyxl.cell.cell import WriteOnlyCell  # noqa: PLC0415 - as above
+    from openpyxl.styles import Alignment, Font  # noqa: PLC0415
+
     if value is None:
         return None
     cell = WriteOnlyCell(page)
