@@ -22,7 +22,7 @@ def nights_listed(book: Store, room_number: int) -> Iterator[str]:
 
 def deleted(book: Store, room_number: int, night: int, sheet: int, *, yes: bool) -> Iterator[str]:
     """Delete a night, a page, or with neither the class; what goes is named first, a backup made before."""
-    made = _made(book)
+    made = made_by_door(book)
     if night:
         page = night_page(book, room_number, night)
         went = desk.night_holding(book, night)
@@ -37,9 +37,9 @@ def deleted(book: Store, room_number: int, night: int, sheet: int, *, yes: bool)
         _ask(f"the class {room_number}, {called}", went, yes=yes)
         gone = desk.delete_class(book, room_number, now(), saw=desk.holding_text(went), made=made)
     yield plain_line(f"{gone.called} is deleted, with {_told(gone.went)}.")
-    yield f"All of it is in {_near(book, gone.before)}."
+    yield f"All of it is in {near(book, gone.before)}."
     for path in gone.left:
-        yield f"Could not be taken away: {_near(book, path)}. Take it away yourself."
+        yield f"Could not be taken away: {near(book, path)}. Take it away yourself."
 
 
 def class_erased(book: Store, room_number: int, *, yes: bool, backups: bool) -> Iterator[str]:
@@ -51,14 +51,15 @@ def class_erased(book: Store, room_number: int, *, yes: bool, backups: bool) -> 
         if not called_alike([(room_number, called)], sys.stdin.readline()):
             print()
             raise InputError("Nothing was erased", remedy="Type the class's name when asked, or give --yes.")
-    done = desk.erase_class(book, room_number, saw=desk.holding_text(went), backups=backups, made=_made(book))
+    made = made_by_door(book)
+    done = desk.erase_class(book, room_number, saw=desk.holding_text(went), backups=backups, made=made)
     yield plain_line(f"{called} is erased.")
     if done.traces:
         yield f"{done.traces}. Close other windows and make room, then: onewhole keep clean."
     for path in done.cleaned:
-        yield f"Erased from {_near(book, path)}."
+        yield f"Erased from {near(book, path)}."
     for path in done.left:
-        yield f"May still hold children of it: {_near(book, path)}. Look, and take the file away."
+        yield f"May still hold children of it: {near(book, path)}. Look, and take the file away."
     yield "Backups that you put elsewhere and pages that you printed may still hold them."
 
 
@@ -84,11 +85,11 @@ def _counted(count: int, noun: str) -> str:
     return f"{count} {head}{plural}{' ' if tail else ''}{tail}"
 
 
-def _made(book: Store) -> Path:
+def made_by_door(book: Store) -> Path:
     """Return the folder in which the browser door puts what it makes."""
     return book.path.with_name(f"{book.path.stem}-made") / "mine"
 
 
-def _near(book: Store, path: Path) -> str:
+def near(book: Store, path: Path) -> str:
     """Return a path as seen from the folder of the class's file."""
     return path.relative_to(book.path.parent).as_posix()

@@ -4,6 +4,8 @@ import re
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from onewhole.languages.english.words import count_words, piece_name
+
 #: Words at which a question asks what is left, or how far two amounts are apart.
 _APART = re.compile(
     r"\b(?:subtract|take away|minus|left|remain\w*|difference|to go|needs? to"
@@ -39,39 +41,11 @@ _UNSURE = re.compile(
 )
 _EQUAL_SHARES = re.compile(r"\b(?:each|every|times|per|apiece)\b")
 
-_ONES = {
-    word: count
-    for count, word in enumerate(
-        [
-            "zero",
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen",
-            "nineteen",
-            "twenty",
-        ]
-    )
+_ONES = {count_words(count): count for count in range(21)}
+_PARTS = {piece_name(parts, count): parts for parts in (2, 3, 4, 5, 6, 8, 10, 12) for count in (1, 2)} | {
+    "quarter": 4,
+    "quarters": 4,
 }
-_PARTS = {
-    "half": 2, "halves": 2, "third": 3, "thirds": 3, "fourth": 4, "fourths": 4, "quarter": 4, "quarters": 4,
-    "fifth": 5, "fifths": 5, "sixth": 6, "sixths": 6, "eighth": 8, "eighths": 8, "tenth": 10, "tenths": 10,
-    "twelfth": 12, "twelfths": 12,
-}  # fmt: skip
 _COUNT = "|".join(sorted(_ONES, key=len, reverse=True))
 _SPELT = re.compile(
     rf"\b(?:(?P<wholes>{_COUNT}|[0-9]+)\s+and\s+)?(?:(?P<top>a|an|{_COUNT})[\s-]+)?(?P<part>{'|'.join(_PARTS)})\b"

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Any
 
-from sqlalchemy import insert, select
+from sqlalchemy import ColumnElement, Select, insert, select
 
 from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.store import tables
@@ -50,34 +51,34 @@ def keep_night_words(
 
 def night_words_of(store: Store, class_number: int) -> tuple[NightWord, ...]:
     """Every word on the nights of a class, in the order they were written."""
-    rows, pupils = tables.night_words.c, tables.pupils.c
-    asked = (
-        select(rows.night_number, pupils.code, rows.said, rows.written, rows.by)
-        .join(tables.pupils, pupils.number == rows.pupil_number)
-        .where(pupils.class_number == class_number)
-        .order_by(rows.number)
-    )
+    rows = tables.night_words.c
     with store.reading() as connection:
         return tuple(
             NightWord(night, code, _SAID[said], written, by)
-            for night, code, said, written, by in connection.execute(asked)
+            for night, code, said, written, by in connection.execute(
+                _said(class_number, rows.written, rows.by)
+            )
         )
 
 
 def words_by_night(store: Store, class_number: int) -> dict[int, dict[str, list[NightSaid]]]:
     """What is said of each night of a class, by night and code, in the order it was written."""
+    found: dict[int, dict[str, list[NightSaid]]] = {}
+    with store.reading() as connection:
+        for night, code, said in connection.execute(_said(class_number)):
+            found.setdefault(night, {}).setdefault(code, []).append(_SAID[said])
+    return found
+
+
+def _said(class_number: int, *more: ColumnElement[Any]) -> Select[Any]:
+    """Ask for night, code, word and more of each word on a class's nights, in the order they were written."""
     rows, pupils = tables.night_words.c, tables.pupils.c
-    asked = (
-        select(rows.night_number, pupils.code, rows.said)
+    return (
+        select(rows.night_number, pupils.code, rows.said, *more)
         .join(tables.pupils, pupils.number == rows.pupil_number)
         .where(pupils.class_number == class_number)
         .order_by(rows.number)
     )
-    found: dict[int, dict[str, list[NightSaid]]] = {}
-    with store.reading() as connection:
-        for night, code, said in connection.execute(asked):
-            found.setdefault(night, {}).setdefault(code, []).append(_SAID[said])
-    return found
 
 
 @dataclass(frozen=True, slots=True)

@@ -29,7 +29,7 @@ def set_pages(
     with store.reading() as connection:
         return tuple(
             (
-                KeptNight(*row[:6]),
+                KeptNight(*row[: len(NIGHT)]),
                 KeptSheet(row.sheet_number, row.version, row.name, row.typed, row.recipe, row.written),
             )
             for row in connection.execute(asked)

@@ -14,7 +14,7 @@ import typer
 from onewhole.cli.checked import checked, checked_after_restoring, checked_copy, mended
 from onewhole.cli.clock import now
 from onewhole.cli.days import day_in
-from onewhole.cli.deleting import class_erased, deleted, nights_listed
+from onewhole.cli.deleting import class_erased, deleted, made_by_door, near, nights_listed
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store, rooms
 from onewhole.desk.keep import backups as desk
@@ -263,7 +263,7 @@ def _shown(book: Store) -> Iterator[str]:
     saved = desk.backups_of(book.path)
     yield f"Automatic backups: {len(saved) or 'none'}"
     for one in saved:
-        yield f"   {_near(book, one.path)}"
+        yield f"   {near(book, one.path)}"
 
 
 def _restored(done: restoring.Restored) -> Iterator[str]:
@@ -281,21 +281,15 @@ def _erased(book: Store, room: int, code: str, *, yes: bool, backups: bool) -> I
         if sys.stdin.readline().strip() != code:
             print()
             raise InputError("Nothing was erased", remedy=f"Type {code} when you are asked, or give --yes.")
-    made = book.path.with_name(f"{book.path.stem}-made") / "mine"  # where the browser door puts its pages
-    done = desk.erase_everywhere(book, room, code, backups=backups, made=made)
+    done = desk.erase_everywhere(book, room, code, backups=backups, made=made_by_door(book))
     yield f"{code} is erased."
     if done.traces:
         yield f"{done.traces}. Close other windows and make room, then: onewhole keep clean."
     for path in done.cleaned:
-        yield f"Erased from {_near(book, path)}."
+        yield f"Erased from {near(book, path)}."
     for path in done.left:
-        yield f"May still hold {code}: {_near(book, path)}. Look, and take the file away."
+        yield f"May still hold {code}: {near(book, path)}. Look, and take the file away."
     yield f"Backups that you put elsewhere and pages that you printed may still hold {code}."
-
-
-def _near(book: Store, path: Path) -> str:
-    """A path as seen from the folder of the class's file."""
-    return path.relative_to(book.path.parent).as_posix()
 
 
 def _until(book: Store) -> str:

@@ -7,7 +7,7 @@ from datetime import date, datetime
 from functools import lru_cache
 from pathlib import Path
 
-from onewhole.desk.classes.rosters import roster_of
+from onewhole.desk.classes.rosters import roster_of, who_wrote
 from onewhole.desk.keep.way_back import open_or_tell
 from onewhole.desk.marking.readings import Readings, readings
 from onewhole.errors import InputError
@@ -206,8 +206,9 @@ def standing_answers(
     A text is exactly as typed, unless the teacher said how to read it: then it is that reading. ``read`` are
     these readings where they are at hand.
     """
-    written = {(one.code, one.problem): one.text for one in answers_of(book, page.night.number)}
-    wrote = {code for (code, _), text in written.items() if text.strip()}
+    answers = answers_of(book, page.night.number)
+    written = {(one.code, one.problem): one.text for one in answers}
+    wrote = who_wrote(answers)
     roster = roster_of(book, page.night)
     for cell, reading in (readings(book, page.night.number) if read is None else read).items():
         if cell in written:

@@ -37,6 +37,15 @@ class PaperChoice(Enum):
         """
         return PaperWord.HERE if self is PaperChoice.NO_PAGE else PaperWord(self.value)
 
+    @property
+    def awaited(self) -> bool:
+        """Say whether the paper is waited for.
+
+        >>> [choice.value for choice in PaperChoice if choice.awaited]
+        ['here', 'late']
+        """
+        return self is not PaperChoice.NO_PAGE and not self.said.away
+
 
 @dataclass(frozen=True, slots=True)
 class PaperRow:
@@ -54,7 +63,7 @@ class PaperRow:
     @property
     def owes(self) -> bool:
         """Say whether the paper is waited for and not there."""
-        return not self.wrote and self.choice in {PaperChoice.HERE, PaperChoice.LATE}
+        return not self.wrote and self.choice.awaited
 
 
 @dataclass(frozen=True, slots=True)

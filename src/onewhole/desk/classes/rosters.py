@@ -1,10 +1,11 @@
 """Who got the page of a night, whose paper is waited for, and what the teacher said of the others."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
+from onewhole.store.answers import KeptAnswer
 from onewhole.store.classes import pupils_of
 from onewhole.store.night_words import pupils_on_night, words_by_night
 from onewhole.store.nights import KeptNight, nights_of
@@ -18,8 +19,7 @@ class Roster:
 
     ``everyone`` are all pupils there are in the file, in the class's order, ``in_class`` those who were in
     the class on that day, ``got`` those who got the page. ``words`` has what was said of papers, of those of
-    whom anything was; ``for_part`` says that the page was for named pupils, or for
-    nobody any more.
+    whom anything was; ``for_part`` says that the page was for named pupils, or for nobody any more.
     """
 
     everyone: tuple[str, ...]
@@ -60,6 +60,11 @@ class Roster:
             for code in self.everyone
             if code in self.in_class and code not in self.got and code not in wrote
         )
+
+
+def who_wrote(answers: Iterable[KeptAnswer]) -> frozenset[str]:
+    """Return of whom something is written: an answer that was cleared, or holds only blanks, is none."""
+    return frozenset(one.code for one in answers if one.text.strip())
 
 
 def rosters(book: Store, room_number: int) -> dict[int, Roster]:

@@ -4,22 +4,25 @@ from collections.abc import Iterator, Sequence
 from datetime import date, datetime
 from pathlib import Path
 
-from onewhole.desk.classes.class_records import (
-    Classroom,
-    NightPage,
-    night_page,
-    room,
-)
+from onewhole.desk.classes.class_records import Classroom, NightPage, room
 from onewhole.desk.classes.papers import PaperChoice
 from onewhole.desk.classes.scores import Score, Scores, night_scores, scores
 from onewhole.desk.marking.verdicts import usual_right
-from onewhole.desk.pupil.csv_cells import csv_text
+from onewhole.desk.pupil.csv_cells import csv_bytes, csv_text
 from onewhole.presses.files import write
 from onewhole.presses.workbook_writing import TableCell, TableSheet, workbook_bytes
 from onewhole.store.answers import answers_of
 from onewhole.store.opening import Store
 
-__all__ = ["XLSX", "night_csv", "night_xlsx", "paper_called", "put_table", "range_csv", "range_xlsx"]
+__all__ = [
+    "XLSX",
+    "night_csv",
+    "night_xlsx",
+    "paper_called",
+    "put_table",
+    "range_csv",
+    "range_xlsx",
+]
 
 Rows = list[Sequence[TableCell]]
 
@@ -49,7 +52,7 @@ def night_csv(book: Store, room_number: int, night: int) -> str:
     No cell is taken for a formula or a date: an answer that is more than a plain number has an apostrophe
     before it. Raises NotThere.
     """
-    marks, answers = _night_rows(book, room_number, night)
+    _, marks, answers = _night_rows(book, room_number, night)
     head, *rows = [(*row, *more[2:]) for row, more in zip(marks, answers, strict=True)]
     width = len(marks[0])
     head = (*head[:width], *(f"{label} answer" for label in head[width:]))
@@ -58,8 +61,7 @@ def night_csv(book: Store, room_number: int, night: int) -> str:
 
 def night_xlsx(book: Store, room_number: int, night: int, when: datetime) -> bytes:
     """Return the same as a workbook: a sheet of scores and marks, and one of the answers. Raises NotThere."""
-    marks, answers = _night_rows(book, room_number, night)
-    page = night_page(book, room_number, night)
+    page, marks, answers = _night_rows(book, room_number, night)
     asked = ("", "asked", *(problem.typed for problem in page.sheet.problems))
     right = ("", "right answer", *(usual_right(page, label) for label in page.labels))
     every: Rows = [answers[0], asked, right, *answers[1:]]
@@ -81,11 +83,11 @@ def put_table(path: Path, made: bytes | str) -> None:
 
     Raises FileRefused.
     """
-    write(path, ("\ufeff" + made).encode() if isinstance(made, str) else made, private=True)
+    write(path, csv_bytes(made) if isinstance(made, str) else made, private=True)
 
 
-def _night_rows(book: Store, room_number: int, night: int) -> tuple[Rows, Rows]:
-    """Return the rows of scores and marks, and those of answers, the same pupils in both."""
+def _night_rows(book: Store, room_number: int, night: int) -> tuple[NightPage, Rows, Rows]:
+    """Return a night, the rows of scores and marks, and those of answers, the same pupils in both."""
     with book.snapshot() as seen:
         here, found = room(seen, room_number), night_scores(seen, room_number, night)
         texts = {(one.code, one.problem): one.text for one in answers_of(seen, night)}
@@ -98,7 +100,7 @@ def _night_rows(book: Store, room_number: int, night: int) -> tuple[Rows, Rows]:
         counts = (score.right, score.tried) if score.wrote else (None, None)
         marks.append((code, name, paper_called(score), *counts, len(labels), *cells))
         answers.append((code, name, *(texts.get((code, label), "") for label in labels)))
-    return marks, answers
+    return found.page, marks, answers
 
 
 def _range_rows(found: Scores) -> Rows:

@@ -59,7 +59,7 @@ class Score:
     @property
     def owes(self) -> bool:
         """Say whether the paper is waited for and not there."""
-        return not self.wrote and self.choice in {PaperChoice.HERE, PaperChoice.LATE}
+        return not self.wrote and self.choice.awaited
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from pathlib import Path
 
-from onewhole.desk.keep.erasing import erased_in, taken_away
+from onewhole.desk.keep.erasing import erased_in_backups, taken_away
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.desk.keep.way_back import damaged_of, make_folder, name_before
 from onewhole.store.backups import Backup, backups_folder, backups_of, daily_name
@@ -149,13 +149,11 @@ def erase_everywhere(
         traces = refusal.what
     clear_pupil_caches()
     remove_orphans(book.path)
-    cleaned, left = [], list(_pages_left(made)) if made else []
-    for one in backups_of(book.path):
-        if backups and erased_in(one.path, lambda saved: erase_pupil(saved, room, code)):
-            cleaned.append(one.path)
-        else:
-            left.append(one.path)
-    return Erased(code, tuple(cleaned), (*left, *damaged_of(book.path), *orphans_of(book.path)), traces)
+    pages = tuple(_pages_left(made)) if made else ()
+    cleaned, left = erased_in_backups(
+        book.path, lambda saved: erase_pupil(saved, room, code), backups=backups
+    )
+    return Erased(code, cleaned, (*pages, *left, *damaged_of(book.path), *orphans_of(book.path)), traces)
 
 
 def _pages_left(made: Path) -> Iterator[Path]:

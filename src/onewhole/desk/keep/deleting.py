@@ -7,12 +7,11 @@ from pathlib import Path
 
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.desk.classes.seen import ChangedMeanwhile
-from onewhole.desk.keep.erasing import erased_in, taken_away
+from onewhole.desk.keep.erasing import erased_in_backups, taken_away
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
 from onewhole.desk.keep.way_back import damaged_of, name_before
 from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.store import deleting
-from onewhole.store.backups import backups_of
 from onewhole.store.classes import class_names
 from onewhole.store.deleting import Holding, class_holding, night_holding, sheet_holding
 from onewhole.store.keeping import set_keep_until
@@ -154,16 +153,12 @@ def erase_class(
         set_keep_until(book, None)
     clear_pupil_caches()
     remove_orphans(book.path)
-    left = [*_made_left(made, nights)]
-    cleaned = []
-    for one in backups_of(book.path):
-        if backups and erased_in(one.path, lambda saved: deleting.erase_class(saved, room_number, born)):
-            cleaned.append(one.path)
-        else:
-            left.append(one.path)
-    return ErasedClass(
-        called, tuple(cleaned), (*left, *damaged_of(book.path), *orphans_of(book.path)), traces
+    pages = tuple(_made_left(made, nights))
+    cleaned, left = erased_in_backups(
+        book.path, lambda saved: deleting.erase_class(saved, room_number, born), backups=backups
     )
+    unsure = (*pages, *left, *damaged_of(book.path), *orphans_of(book.path))
+    return ErasedClass(called, cleaned, unsure, traces)
 
 
 def _deleted(

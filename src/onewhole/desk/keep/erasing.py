@@ -5,6 +5,7 @@ from contextlib import suppress
 from pathlib import Path
 from shutil import rmtree
 
+from onewhole.store.backups import backups_of
 from onewhole.store.keeping import settle
 from onewhole.store.opening import Store, open_store
 from onewhole.store.refusals import NotThere, StoreRefused
@@ -23,6 +24,15 @@ def erased_in(path: Path, erase: Callable[[Store], object]) -> bool:
     except StoreRefused:
         return False
     return True
+
+
+def erased_in_backups(
+    of: Path, erase: Callable[[Store], object], *, backups: bool
+) -> tuple[tuple[Path, ...], tuple[Path, ...]]:
+    """Erase in the backups of a file where asked; return those without a trace now, and the others."""
+    every = tuple(one.path for one in backups_of(of))
+    cleaned = tuple(path for path in every if backups and erased_in(path, erase))
+    return cleaned, tuple(path for path in every if path not in cleaned)
 
 
 def taken_away(folder: Path) -> bool:

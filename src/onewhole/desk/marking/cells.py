@@ -7,7 +7,7 @@ from datetime import datetime
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.pupil_codes import codes_typed, no_pupils
-from onewhole.desk.classes.rosters import roster_of
+from onewhole.desk.classes.rosters import roster_of, who_wrote
 from onewhole.desk.marking.readings import LONGEST, Reading, keep_reading
 from onewhole.desk.marking.verdicts import Judged, asked, judged, usual_right
 from onewhole.errors import InputError
@@ -122,8 +122,7 @@ def keep_column(
             raise no_pupils(unknown)
         right = usual_right(page, label)
         written = answers_of(within, night)
-        wrote = {one.code for one in written if one.text.strip()}
-        awaited = roster_of(within, page.night).awaited(wrote)
+        awaited = roster_of(within, page.night).awaited(who_wrote(written))
         stands = {one.code: one.text for one in written if one.problem == label}
         changes = [
             Change(code, label, right, None if over else "")

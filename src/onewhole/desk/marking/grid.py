@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
-from onewhole.desk.classes.rosters import roster_of
+from onewhole.desk.classes.rosters import roster_of, who_wrote
 from onewhole.desk.marking.pastes import NightPaste, pastes_in
 from onewhole.desk.marking.readings import Readings, readings, readings_in
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
@@ -100,7 +100,7 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
         stamp = _stamp(seen, night, said)
     written = {(one.code, one.problem): one.text for one in answers}
     read = readings_in(said)
-    wrote = {code for (code, _), text in written.items() if text.strip()}
+    wrote = who_wrote(answers)
     marked = who.marked(wrote)
     rows = tuple(
         GridRow(

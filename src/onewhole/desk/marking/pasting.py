@@ -6,7 +6,7 @@ from datetime import datetime
 
 from onewhole.desk.classes.class_list import enrol
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
-from onewhole.desk.classes.rosters import roster_of
+from onewhole.desk.classes.rosters import roster_of, who_wrote
 from onewhole.desk.marking.cells import keep_cells
 from onewhole.desk.marking.grid import grid_fingerprint
 from onewhole.desk.marking.handed_table import HandedTable
@@ -86,11 +86,10 @@ def lay_table(
     """
     with book.snapshot() as seen:
         of, page = room(seen, room_number), night_page(seen, room_number, night)
-        stands = {(one.code, one.problem): one.text for one in answers_of(seen, night)}
+        answers = answers_of(seen, night)
         stamp = grid_fingerprint(seen, room_number, night)
-        marked = roster_of(seen, page.night).marked(
-            {code for (code, _), text in stands.items() if text.strip()}
-        )
+        marked = roster_of(seen, page.night).marked(who_wrote(answers))
+    stands = {(one.code, one.problem): one.text for one in answers}
     listed = tuple(ListedPupil(pupil.code, pupil.name or "") for pupil in of.pupils)
     if not any(cell.plain for row in handed.table for cell in row):
         raise InputError("There is nothing in this block", remedy="Copy the answers and paste them again.")

@@ -20,6 +20,15 @@ def guarded(cell: str) -> str:
     return f"'{cell}" if cell.startswith(_BEGINS) else cell
 
 
+def csv_bytes(text: str) -> bytes:
+    r"""Return CSV as it is saved, with the mark at its start that tells a spreadsheet that it is UTF-8.
+
+    >>> csv_bytes("a")
+    b'\xef\xbb\xbfa'
+    """
+    return text.encode("utf-8-sig")
+
+
 def csv_text(rows: Iterable[Sequence[str]]) -> str:
     """Return rows as CSV, every cell guarded and in quotes.
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
-from onewhole.desk.pupil.csv_cells import csv_text
+from onewhole.desk.pupil.csv_cells import csv_bytes, csv_text
 from onewhole.desk.pupil.held_findings import HOW_KNOWN, HeldFinding, held_findings
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.presses.files import write
@@ -78,12 +78,15 @@ def export_csv(book: Store, room: int, code: str) -> str:
 
 def put_export(book: Store, room: int, code: str, folder: Path) -> tuple[Path, ...]:
     """Write both into a folder (made if it is not there), mode 0600. Raises NotThere, FileRefused."""
-    texts = ((".json", export_json(book, room, code)), (".csv", "\ufeff" + export_csv(book, room, code)))
+    files = (
+        (".json", export_json(book, room, code).encode()),
+        (".csv", csv_bytes(export_csv(book, room, code))),
+    )
     made(folder, private=True)
     paths = []
-    for ending, text in texts:
+    for ending, content in files:
         path = folder / f"held-on-{code.lower()}{ending}"
-        write(path, text.encode(), private=True)
+        write(path, content, private=True)
         paths.append(path)
     return tuple(paths)
 

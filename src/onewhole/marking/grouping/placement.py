@@ -69,8 +69,8 @@ def placement(pupil: PupilMarks, found: Finding, idea: str = "") -> Placement:
 
     The first that holds: nothing was written; all is right (in amount) and little is blank; a pattern is
     likely; all that was written is right, or every wrong answer may be a slip and they are few: a word at the
-    desk; it is
-    steady and no pattern that is listed; otherwise a talk. What cannot be read decides nothing, and is named.
+    desk; it is steady and no pattern that is listed; otherwise a talk. What cannot be read decides nothing,
+    and is named.
     Source of the rule: ours.
     """
     blank = _labels(pupil, Verdict.BLANK)

@@ -22,6 +22,13 @@ class Upload:
     content: bytes
 
 
+class BrokenForm(InputError):
+    """A form came without some of its fields: what was typed in it cannot be shown again."""
+
+    def __init__(self) -> None:
+        super().__init__("The form is not whole", remedy="Load the page again; nothing was changed.")
+
+
 @dataclass(frozen=True, slots=True)
 class PageRequest:
     """A request. ``fields`` has the last field of each name; ``form_items`` has every field in order.
@@ -96,13 +103,18 @@ class PageRequest:
     def beside(self, what: str) -> dict[str, str]:
         """Return a field of the form by the codes that it stands beside: they come in turn.
 
-        Raises InputError where it has not as many.
+        Raises BrokenForm where it has not as many.
         """
         codes = [value for key, value in self.form_items if key == "code"]
         found = [value for key, value in self.form_items if key == what]
         if len(codes) != len(found):
-            raise InputError("The form is not whole", remedy="Load the page again; nothing was changed.")
+            raise BrokenForm
         return dict(zip(codes, found, strict=True))
+
+    def changed_beside(self, what: str) -> dict[str, str]:
+        """Return what of a field is not as the window saw it, by code. Raises BrokenForm."""
+        saw = self.beside("saw")
+        return {code: said for code, said in self.beside(what).items() if said != saw[code]}
 
     def at(self, page: str, **places: object) -> str:
         """Return the address of a page function: ``request.at("marking.look", night=3)``.

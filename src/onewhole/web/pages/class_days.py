@@ -2,7 +2,7 @@
 
 from onewhole.desk.classes.pupil_days import days_of_class, keep_days
 from onewhole.errors import InputError
-from onewhole.web.http.request import PageRequest
+from onewhole.web.http.request import BrokenForm, PageRequest
 from onewhole.web.http.response import HtmlPage, Redirect, refused_status
 
 
@@ -25,7 +25,7 @@ def keep(request: PageRequest) -> HtmlPage | Redirect:
 def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     rows = days_of_class(request.book, request.number("room"))
     stand = {row.pupil.code: (row.joined, row.left) for row in rows}
-    if refused and "whole" not in refused.what:
+    if refused and not isinstance(refused, BrokenForm):
         saw, left = request.beside("saw"), request.beside("left")
         for code, joined in request.beside("joined").items():
             if f"{joined}|{left[code]}" != saw[code]:

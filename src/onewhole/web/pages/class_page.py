@@ -11,7 +11,7 @@ from onewhole.desk.classes.class_list import (
 from onewhole.desk.classes.class_records import called_alike, rooms
 from onewhole.desk.keep.backups import PRIVACY
 from onewhole.errors import InputError
-from onewhole.web.http.request import PageRequest
+from onewhole.web.http.request import BrokenForm, PageRequest
 from onewhole.web.http.response import HtmlPage, Redirect, refused_status
 
 
@@ -56,10 +56,8 @@ def _kept(request: PageRequest, *, adds: bool) -> HtmlPage | Redirect:
 def _shown(request: PageRequest, refused: InputError | None = None, part: str = "") -> HtmlPage:
     here, classes = request.room, rooms(request.book)
     names = {pupil.code: pupil.name or "" for pupil in here.pupils}
-    if refused and not part and "whole" not in refused.what:
-        saw = request.beside("saw")
-        typed = {code: said for code, said in request.beside("name").items() if said != saw[code]}
-        names |= {code: said for code, said in typed.items() if code in names}
+    if refused and not part and not isinstance(refused, BrokenForm):
+        names |= {code: said for code, said in request.changed_beside("name").items() if code in names}
     words: dict[str, object] = {
         "names": names,
         "called": request.field("name", "") if part == "call" else here.name,

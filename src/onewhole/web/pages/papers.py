@@ -5,12 +5,11 @@ from onewhole.desk.classes.page_for import give_page_to, groups_now, meant
 from onewhole.desk.classes.papers import PaperChoice, keep_papers, papers
 from onewhole.desk.classes.score_tables import XLSX, night_csv, night_xlsx
 from onewhole.desk.classes.scores import night_scores
+from onewhole.desk.pupil.csv_cells import csv_bytes
 from onewhole.errors import InputError
-from onewhole.web.http.request import PageRequest
+from onewhole.web.http.request import BrokenForm, PageRequest
 from onewhole.web.http.response import Content, HtmlPage, Redirect, refused_status
-
-#: Every word says who wrote it; the door knows one teacher.
-BY = "teacher"
+from onewhole.web.pages.marking import BY
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -55,10 +54,10 @@ def give(request: PageRequest) -> HtmlPage | Redirect:
 
 
 def as_csv(request: PageRequest) -> Content:
-    """Give the scores and answers as CSV; the mark at its start tells a spreadsheet that it is UTF-8."""
+    """Give the scores and answers as CSV."""
     room, night = request.number("room"), request.number("night")
-    text = "\ufeff" + night_csv(request.book, room, night)
-    return Content(text.encode(), "text/csv; charset=utf-8", f"{_file(request)}.csv")
+    made = csv_bytes(night_csv(request.book, room, night))
+    return Content(made, "text/csv; charset=utf-8", f"{_file(request)}.csv")
 
 
 def as_xlsx(request: PageRequest) -> Content:
@@ -77,9 +76,8 @@ def _file(request: PageRequest) -> str:
 def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     found = papers(request.book, request.number("room"), request.number("night"))
     chosen = {row.pupil.code: row.choice.value for row in found.rows}
-    if refused and "said" in request.fields and "whole" not in refused.what:
-        saw = request.beside("saw")
-        chosen |= {code: said for code, said in request.beside("said").items() if said != saw[code]}
+    if refused and "said" in request.fields and not isinstance(refused, BrokenForm):
+        chosen |= request.changed_beside("said")
     words: dict[str, object] = {
         "papers": found,
         "page": found.page,

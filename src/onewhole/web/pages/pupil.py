@@ -7,6 +7,7 @@ from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.keep.backups import PRIVACY, clean, erase_everywhere
 from onewhole.desk.pupil.asked_answers import LONGEST as LONGEST_ASKED
 from onewhole.desk.pupil.asked_answers import asked_of_pupil, note_asked, take_asked_back
+from onewhole.desk.pupil.csv_cells import csv_bytes
 from onewhole.desk.pupil.given_out import LONGEST as LONGEST_PART
 from onewhole.desk.pupil.given_out import forget_given_out, given_out_of, note_given_out
 from onewhole.desk.pupil.held_findings import HOW_KNOWN
@@ -135,10 +136,10 @@ def as_json(request: PageRequest) -> Content:
 
 
 def as_csv(request: PageRequest) -> Content:
-    """Give everything out as a table; the mark at its start tells a spreadsheet that it is UTF-8."""
+    """Give everything out as a table."""
     code = _pupil(request).code
-    text = "\ufeff" + export_csv(request.book, request.number("room"), code)
-    return Content(text.encode(), "text/csv; charset=utf-8", f"held-on-{code.lower()}.csv")
+    made = csv_bytes(export_csv(request.book, request.number("room"), code))
+    return Content(made, "text/csv; charset=utf-8", f"held-on-{code.lower()}.csv")
 
 
 def ask_erase(request: PageRequest) -> HtmlPage:

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 from onewhole.desk.classes.score_tables import XLSX, paper_called, range_csv, range_xlsx
 from onewhole.desk.classes.scores import owed_in, scores
 from onewhole.desk.classes.week import SHOWN, monday
+from onewhole.desk.pupil.csv_cells import csv_bytes
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage
@@ -28,10 +29,10 @@ def look(request: PageRequest) -> HtmlPage:
 
 
 def as_csv(request: PageRequest) -> Content:
-    """Give the same as CSV; the mark at its start tells a spreadsheet that it is UTF-8."""
+    """Give the same as CSV."""
     first, last = _days(request)
-    text = "\ufeff" + range_csv(request.book, request.number("room"), first, last)
-    return Content(text.encode(), "text/csv; charset=utf-8", f"scores-{first}-to-{last}.csv")
+    made = csv_bytes(range_csv(request.book, request.number("room"), first, last))
+    return Content(made, "text/csv; charset=utf-8", f"scores-{first}-to-{last}.csv")
 
 
 def as_xlsx(request: PageRequest) -> Content:
