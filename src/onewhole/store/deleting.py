@@ -197,4 +197,4 @@ def _delete(connection: Connection, column: str, numbers: Collection[int]) -> No
 
 def _forget_settings(connection: Connection, of: str) -> None:
     """Delete the settings of a night or a class: their names end with it."""
-    connection.execute(delete(tables.settings).where(tables.settings.c.name.like(f"% of {of}")))
+    connection.execute(delete(tables.settings).where(tables.settings.c.name.like(f"% {of}")))
