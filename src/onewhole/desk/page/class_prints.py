@@ -153,8 +153,9 @@ def printed_typed(
         made = _together(sheet_typed(typed), choice, now, nearest=nearest)
     elif kind in names:
         choice = PrintChoice((PrintPart(SheetPage(kind)),), fit=prints_of(book, room_number).fit)
-        worked = _worked(sheet_typed(typed), choice, nearest=nearest)
-        made = _made(sheet_page(SheetPage(kind), worked), f"{_titled(worked.sheet)}, {names[kind]}", now)
+        worked, pupil = _worked(sheet_typed(typed), choice, nearest=nearest)
+        page = sheet_page(SheetPage(kind), worked, pupil)
+        made = _made(page, f"{_titled(worked.sheet)}, {names[kind]}", now)
     else:
         msg = "there is no such page to print"
         raise InputError(msg, remedy=f"Print one of: {', '.join(names)}, {TOGETHER}.")
@@ -164,17 +165,19 @@ def printed_typed(
 
 
 def _together(sheet: Sheet, choice: PrintChoice, now: datetime, *, nearest: bool) -> PagePaper:
-    worked = _worked(sheet, choice, nearest=nearest)
-    return _made(together(worked, choice), f"{_titled(sheet)}, to print", now)
+    worked, pupil = _worked(sheet, choice, nearest=nearest)
+    return _made(together(worked, choice, pupil), f"{_titled(sheet)}, to print", now)
 
 
-def _worked(sheet: Sheet, choice: PrintChoice, *, nearest: bool) -> WorkedSheet:
-    """Return a sheet with the settings that it is printed by. Raises DoesNotFit."""
+def _worked(sheet: Sheet, choice: PrintChoice, *, nearest: bool) -> tuple[WorkedSheet, Printed | None]:
+    """Return a sheet with the settings that it is printed by, and the pupils' page. Raises DoesNotFit."""
     worked = WorkedSheet(replace(sheet, header=choice.of(sheet.header)))
-    fit = None if nearest or not choice.copies(SheetPage.PUPIL) else fitted_pupil_page(worked).fit
-    if fit and not fit.fits:
-        raise DoesNotFit(fit)
-    return worked
+    if not choice.copies(SheetPage.PUPIL):
+        return worked, None
+    found = fitted_pupil_page(worked)
+    if found.fit and not found.fit.fits and not nearest:
+        raise DoesNotFit(found.fit)
+    return worked, found.page
 
 
 def _made(page: Printed, name: str, now: datetime) -> PagePaper:

@@ -56,10 +56,14 @@ class PageFit:
 
 @dataclass(frozen=True, slots=True)
 class Fitted:
-    """A page as it is printed; ``fit`` is None where nothing was to be fitted."""
+    """A page as it is printed; ``fit`` is None where nothing was to be fitted.
+
+    ``drawn`` are its drawings where it had to be drawn for that, and empty where it had not.
+    """
 
     page: Printed
     fit: PageFit | None = None
+    drawn: tuple[bytes, ...] = ()
 
 
 def fitted(made: Callable[[int | None], Printed], wanted: int | None) -> Fitted:
@@ -70,13 +74,13 @@ def fitted(made: Callable[[int | None], Printed], wanted: int | None) -> Fitted:
     whole = made(None)
     if wanted is None:
         return Fitted(whole)
-    pages = len(press_drawings(whole.source, data=whole.content))
-    if pages <= wanted:
-        return Fitted(whole, PageFit(wanted, pages, None))
+    drawn = tuple(press_drawings(whole.source, data=whole.content))
+    if len(drawn) <= wanted:
+        return Fitted(whole, PageFit(wanted, len(drawn), None), drawn)
     closer = made(wanted)
-    drawn = press_drawings(closer.source, data=closer.content)
+    drawn = tuple(press_drawings(closer.source, data=closer.content))
     share = next(int(found[1]) for page in drawn if (found := _SHARE.search(page)))
-    return Fitted(closer, PageFit(wanted, len(drawn), share))
+    return Fitted(closer, PageFit(wanted, len(drawn), share), drawn)
 
 
 def _pages(count: int) -> str:

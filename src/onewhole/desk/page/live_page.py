@@ -302,7 +302,7 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageF
     """
     sheet, found = worked.sheet, fitted_pupil_page(worked)
     printed = found.page
-    drawings = press_drawings(printed.source, data=printed.content)
+    drawings = found.drawn or press_drawings(printed.source, data=printed.content)
     press(printed.source, data=printed.content, when=now)
     on: dict[str, int] = {}
     for at, svg in enumerate(drawings):

@@ -40,9 +40,9 @@ def print_together(sheet: Sheet, folder: Path, *, choice: PrintChoice, when: dat
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 
-def together(worked: WorkedSheet, choice: PrintChoice) -> Printed:
-    """Return the chosen pages of a sheet in one file, not pressed yet."""
-    pages = [(sheet_page(part.page, worked), part.copies) for part in choice.parts]
+def together(worked: WorkedSheet, choice: PrintChoice, pupil: Printed | None = None) -> Printed:
+    """Return the chosen pages of a sheet in one file, not pressed yet; ``pupil`` where it is made already."""
+    pages = [(sheet_page(part.page, worked, pupil), part.copies) for part in choice.parts]
     title = f"{worked.header.title or UNTITLED}, to print"
     return joined(pages, worked.header, title=title, both_sides=choice.both_sides)
 
@@ -52,11 +52,11 @@ def sheet_pages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:
     return tuple((page.value, sheet_page(page, worked)) for page in SheetPage)
 
 
-def sheet_page(page: SheetPage, worked: WorkedSheet) -> Printed:
-    """Return one page of a sheet, not pressed yet."""
+def sheet_page(page: SheetPage, worked: WorkedSheet, pupil: Printed | None = None) -> Printed:
+    """Return one page of a sheet, not pressed yet; ``pupil`` is the pupils' page where it is made already."""
     match page:
         case SheetPage.PUPIL:
-            return fitted_pupil_page(worked).page
+            return pupil or fitted_pupil_page(worked).page
         case SheetPage.KEY:
             return key_page(worked)
         case SheetPage.WORKINGS:
