@@ -16,7 +16,7 @@ from tools.locked import ROOT, RUNTIME, pinned
 
 BY_HAND = ROOT / "tools" / "third_party.toml"
 #: A library's file: its name, the checksum that auditwheel puts behind it, its version.
-_LIBRARY = re.compile(r"(?P<name>lib[\w-]+?)(-[0-9a-f]{8})*\.so(\.(?P<version>[\d.]+))?")
+_LIBRARY = re.compile(r"(?P<name>lib[\w-]+?)(-[0-9a-f]{8})*(\.\d+)*\.so(\.(?P<version>[\d.]+[a-z]?))?")
 _LICENCE_FILE = re.compile(r"licen[cs]e|copying|notice", re.IGNORECASE)
 
 
@@ -152,11 +152,24 @@ def _needs(installed: Distribution) -> set[str]:
 
 
 def _texts(installed: Distribution) -> Iterator[tuple[str, str]]:
-    """Return the files of a package's metadata that hold its licences, by name."""
+    """Return the files of a package's metadata that hold its licences, by their name or their folder's."""
     for file in sorted(installed.files or (), key=str):
         folder, _, inner = str(file).partition("/")
-        if folder.endswith(".dist-info") and file.suffix != ".pyc" and _LICENCE_FILE.search(file.name):
-            yield inner.removeprefix("licenses/"), Path(str(file.locate())).read_text(encoding="utf-8")
+        place = inner.removeprefix("licenses/")
+        if folder.endswith(".dist-info") and file.suffix != ".pyc" and _LICENCE_FILE.search(place):
+            yield place, _decoded(Path(str(file.locate())).read_bytes())
+
+
+def _decoded(content: bytes) -> str:
+    """Return a text in UTF-8, or of the time before it.
+
+    >>> _decoded("©".encode()), _decoded("©".encode("latin-1"))
+    ('©', '©')
+    """
+    try:
+        return content.decode("utf-8")
+    except UnicodeDecodeError:
+        return content.decode("latin-1")
 
 
 def _plain(version: str) -> tuple[int | str, ...]:

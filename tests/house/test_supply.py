@@ -134,6 +134,7 @@ def test_the_notices_name_what_pip_does_not_know() -> None:
     for words in (
         "| av | libx264 | 165 | x264 | GPL-2.0-or-later |",
         "| av | libx265 | 216 | x265 | GPL-2.0-or-later |",
+        "| pillow-heif | libx265 | 217 | x265 | GPL-2.0-or-later |",
         "| espeakng-loader | libespeak-ng | 1.52.0 | espeak-ng | GPL-3.0-or-later |",
         "| num2words | 0.5.14 | LGPL-2.1-or-later |",
         "| SQLite | blessing |",
@@ -167,6 +168,8 @@ def test_a_row_on_a_package_is_of_one_that_is_locked() -> None:
         ("numpy.libs/libscipy_openblas64_-32a4b2a6.so", ("libscipy_openblas64_", "")),
         ("espeakng_loader/libespeak-ng.so.1", ("libespeak-ng", "1")),
         ("av.libs/libxcb-shape-7716c890.so.0.0.0", ("libxcb-shape", "0.0.0")),
+        ("opencv_python_headless.libs/libcrypto-5409cd36.so.1.1.1k", ("libcrypto", "1.1.1k")),
+        ("opencv_python_headless.libs/libopenblasp-r0-59ffcd50.3.15.so", ("libopenblasp-r0", "")),
         ("markupsafe/_speedups.cpython-311-x86_64-linux-gnu.so", None),
     ],
 )

@@ -29,7 +29,9 @@ MAKERS = (
 MAKING = ("seed" + " documents?", "issues?" + r" #?\d+", "(this|last|previous|coding)" + " sessions?")
 
 FORBIDDEN = {
-    "a registry's host": re.compile("|".join(map(re.escape, HOSTS)), re.IGNORECASE),
+    "a registry's host": re.compile(
+        rf"(?<!@)({'|'.join(map(re.escape, HOSTS))})", re.IGNORECASE
+    ),  # behind an @ it is the address of a person whose licence is shown,
     "a folder of one machine": re.compile(rf"""(?<![\w.~$)}}*/-])/({"|".join(FOLDERS)})/\w"""),
     "its makers": re.compile(rf"\b({'|'.join(MAKERS)})\b"),
     "its making": re.compile(rf"\b({'|'.join(MAKING)})\b", re.IGNORECASE),
