@@ -16,8 +16,8 @@ class InkReading:
     likely it is, in parts per million; all readings, ``empty`` and ``not_an_answer`` (scribbles, words, two
     answers, only a crossed-out one) together are at most one million. ``struck`` is how likely a digit
     inside the answer was crossed out or written over; an answer that was crossed out whole and written anew
-    beside is not struck. ``decimal`` and ``unit`` say that the best reading has a decimal point, or a unit or another
-    word.
+    beside is not struck. ``decimal`` and ``unit`` say that the best
+    reading has a decimal point, or a unit or another word.
 
     >>> cell = InkReading((("7 2/6", 930_000), ("7 2/8", 20_000)), empty=1_000, not_an_answer=4_000)
     >>> cell.text, cell.likelihood
