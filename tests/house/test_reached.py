@@ -2,9 +2,25 @@
 
 from tests.house.reach import doors, modules, uncalled, unreached
 
+_PAGE_MARKS = (
+    *("CORNERS", "DIGITS", "MOST_MARKED", "KEYS", "_WEIGHTS", "LAYOUT", "MarksError", "PageMarks"),
+    *("page_key", "corner_marks", "read_corners"),
+)
+_PUPIL_MARKS = ("PUPIL_MARKS", "pupil_marks", "pupil_marked", "_plain")
+_PAGE_MAP = ("BOX_WIDE", "BOX_HIGH", "LINE_UP", "PageBox", "AnswerBox", "MappedPage", "PageMap")
+_OPEN_MARKS = ("SIDE", "_ROWS", "COUNT", "squares")
 #: What no door reaches and is kept all the same, each with its reason.
 KEPT = {
     ("onewhole", "_FOLDERS"): "read by the package's own __getattr__",
+    **dict.fromkeys(
+        [
+            *(("onewhole.sheets.page_marks", name) for name in _PAGE_MARKS),
+            *(("onewhole.sheets.pupil_marks", name) for name in _PUPIL_MARKS),
+            *(("onewhole.sheets.page_map", name) for name in _PAGE_MAP),
+            *(("onewhole.sheets.open_marks", name) for name in _OPEN_MARKS),
+        ],
+        "what a page that comes back is read by: its nouns stand before the acts that read it",
+    ),
 }
 #: Methods that SQLAlchemy calls on a column type of ours.
 HOOKS = frozenset({"process_bind_param", "process_result_value"})

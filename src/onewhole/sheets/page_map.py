@@ -1,0 +1,75 @@
+"""Where everything stands on a printed page: marks, the place for the pupil's code, places for answers.
+
+Lengths are whole hundredths of a millimetre, from the top left corner of the paper.
+"""
+
+from dataclasses import dataclass
+from typing import Final
+
+from onewhole.errors import Fault
+
+#: The place for an answer: 60 mm wide and 24 mm high where there is room; the line stands 4 mm over its lower
+#: edge, for what hangs below a line. Our own: this size was read best.
+BOX_WIDE: Final = 6000
+BOX_HIGH: Final = 2400
+LINE_UP: Final = 400
+
+
+@dataclass(frozen=True, slots=True)
+class PageBox:
+    """A rectangle on the paper. Raises Fault when it has no size or leaves the paper at the top or left."""
+
+    left: int
+    top: int
+    width: int
+    height: int
+
+    def __post_init__(self) -> None:
+        """Refuse what is no rectangle on paper."""
+        if self.left < 0 or self.top < 0 or self.width <= 0 or self.height <= 0:
+            raise Fault(f"no rectangle on paper: {self}")
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerBox:
+    """The place for the answer to a problem.
+
+    ``line`` says whether the answer is written over a line, which then runs along the whole box, ``LINE_UP``
+    over its lower edge; otherwise the box is a frame in the problem, for a number or a sign that is missing.
+    ``windows`` are the three frames for the whole, the number over the fraction's line and the one under it,
+    or none. ``unit`` is printed beside the box, or empty.
+    """
+
+    label: str
+    box: PageBox
+    line: bool = True
+    windows: tuple[PageBox, ...] = ()
+    unit: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class MappedPage:
+    """One page of paper: its number from 1, its size, and what stands where.
+
+    ``marks`` are the four marks without the white round them, in the order of
+    :mod:`~onewhole.sheets.page_marks`. ``pupil`` is the place for the pupil's code, with the white round it:
+    the ``pupil_marks`` stand in it where the page is printed for a pupil, and ``letters`` are the boxes that
+    a code is written in where it is not.
+    """
+
+    number: int
+    width: int
+    height: int
+    marks: tuple[PageBox, ...]
+    pupil: PageBox
+    pupil_marks: tuple[PageBox, ...]
+    letters: tuple[PageBox, ...]
+    cells: tuple[AnswerBox, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PageMap:
+    """All pages of a printed version, by the ``key`` that their marks say. Every problem has one box."""
+
+    key: int
+    pages: tuple[MappedPage, ...]
