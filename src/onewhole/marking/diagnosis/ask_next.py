@@ -3,6 +3,7 @@
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from itertools import islice
 
 from onewhole.findings.status import Status
@@ -14,7 +15,7 @@ from onewhole.marking.diagnosis.hypothesis import Hypothesis, kind_of
 from onewhole.marking.diagnosis.information import doubt, expected
 from onewhole.marking.diagnosis.likeliest_sets import LEAST
 from onewhole.marking.diagnosis.reply import RIGHT
-from onewhole.marking.diagnosis.weighing import WAYS, column
+from onewhole.marking.diagnosis.weighing import WAYS, acting, column
 from onewhole.marking.reading.expected import Expected, expect
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
@@ -77,9 +78,15 @@ def candidates(asked: Sequence[Expected]) -> tuple[Candidate, ...]:
     for statement in (*_telling(asked), *_parallels(asked)):
         if (key := twin_key(statement)) not in seen:
             seen.add(key)
-            table = chances(expect(Problem("1", statement, text(statement))))
-            found.append(Candidate(statement, kind_of(needs(statement)), table))
+            found.append(_candidate(statement))
     return tuple(found)
+
+
+@lru_cache(maxsize=64)
+def _candidate(statement: Statement) -> Candidate:
+    """Work a problem out that may be asked; the telling ones come again with every page."""
+    table = chances(expect(Problem("1", statement, text(statement))))
+    return Candidate(statement, kind_of(needs(statement)), table)
 
 
 def _telling(asked: Sequence[Expected]) -> Iterator[Statement]:
@@ -187,11 +194,19 @@ def _went_wrong(talk: TalkPage) -> bool:
 
 
 def _rows(table: Chances, ways: Sequence[Hypothesis]) -> _Rows:
-    """Return for each hypothesis the chances of every reply, over all ways of working."""
-    columns = [column(ways, table, given) for given in table.replies]
-    return tuple(
-        tuple(sum(one[at : at + WAYS]) for one in columns) for at in range(0, WAYS * len(ways), WAYS)
-    )
+    """Return for each hypothesis the chances of every reply, over all ways of working.
+
+    Hypotheses that mean the same answer here have one row, worked out once.
+    """
+    meant = acting(ways, table)
+    keys = [(key, way.steady, way.reliability) for key, way in zip(meant, ways, strict=True)]
+    first = {key: at for at, key in reversed(list(enumerate(keys)))}
+    unlike = [ways[at] for at in first.values()]
+    columns = [column(unlike, table, given, [key for key, *_ in first]) for given in table.replies]
+    rows = {
+        key: tuple(sum(one[at * WAYS : at * WAYS + WAYS]) for one in columns) for at, key in enumerate(first)
+    }
+    return tuple(rows[key] for key in keys)
 
 
 def _chosen(

@@ -1,7 +1,7 @@
 """Which kind of reply an answer is: the right amount, what a pattern writes, or something else."""
 
 from collections.abc import Hashable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 
 from onewhole.marking.reading.expected import Expected
@@ -35,6 +35,20 @@ class Reply:
 
     sort: ReplyKind
     key: Hashable = None
+    #: Worked out once: a reply is looked up in every table of its problem, and its key may be long.
+    hashed: int = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Work out the hash."""
+        object.__setattr__(self, "hashed", hash((self.sort.value, self.key)))
+
+    def __hash__(self) -> int:
+        """Return the hash that was worked out."""
+        return self.hashed
+
+    def __reduce__(self) -> tuple[type["Reply"], tuple[ReplyKind, Hashable]]:
+        """Be made anew in another process, where texts have other hashes."""
+        return Reply, (self.sort, self.key)
 
 
 RIGHT = Reply(ReplyKind.RIGHT)
