@@ -8,7 +8,7 @@ from dataclasses import replace
 from io import BytesIO
 from pathlib import Path
 
-import pypdfium2  # type: ignore[import-untyped]
+import pypdfium2
 from PIL import Image, ImageOps
 
 from onewhole.desk.marking.mark import mark_files

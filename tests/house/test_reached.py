@@ -26,9 +26,11 @@ KEPT = {
 HOOKS = frozenset({"process_bind_param", "process_result_value"})
 #: Rooms that no door reaches yet: paper that comes back is built from below.
 COMING = (
+    "onewhole.findings.in_pictures",
     "onewhole.marking.paper.",
     "onewhole.marking.diagnosis.decisive.",
     "onewhole.presses.paper.",
+    "onewhole.presses.limited.limit_time",
     "onewhole.desk.paper.",
     "onewhole.store.paper_cells.",
 )

@@ -100,6 +100,7 @@ READERS = {
     "presses/decoding.py": "how a process of ours says that it ended",
     "presses/files.py": "a file takes another's name",
     "presses/page_folder.py": NAME,
+    "presses/paper/decoding.py": "the bytes that a file begins with",
     "presses/pdf.py": "what the typesetter says is wrong",
     "presses/recording.py": FILE,
     "presses/settling.py": NAME,

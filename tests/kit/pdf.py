@@ -7,8 +7,8 @@ from functools import cache
 from typing import Any
 
 import pikepdf
-import pypdfium2  # type: ignore[import-untyped]
-import pypdfium2.raw as pdfium  # type: ignore[import-untyped]
+import pypdfium2
+import pypdfium2.raw as pdfium
 
 MM = 25.4 / 72
 

@@ -8,7 +8,7 @@ from io import StringIO
 from pathlib import Path
 
 import pytest
-from pypdfium2 import PdfDocument  # type: ignore[import-untyped]
+from pypdfium2 import PdfDocument
 
 from onewhole.desk.classes.class_records import room
 from onewhole.web.access.guard import POLICY

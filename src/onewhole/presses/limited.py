@@ -63,6 +63,16 @@ def limit(memory: int, seconds: int) -> None:
                 resource.setrlimit(which, (most, most))
 
 
+def limit_time(seconds: int) -> None:
+    """Give this process so many more seconds of the processor for what comes next, within its limit."""
+    if sys.platform != "win32":
+        used = resource.getrusage(resource.RUSAGE_SELF)
+        _, most = resource.getrlimit(resource.RLIMIT_CPU)
+        soft = int(used.ru_utime + used.ru_stime) + 1 + seconds
+        with suppress(ValueError, OSError):
+            resource.setrlimit(resource.RLIMIT_CPU, (min(soft, most) if most >= 0 else soft, most))
+
+
 def read(count: int) -> bytes:
     """Read so many bytes of what the parent sends; end this process when the parent is gone before."""
     found = bytearray()

@@ -1,0 +1,112 @@
+"""What is found in the pictures of papers, beside the answers themselves: a closed family.
+
+``picture`` is what the teacher calls a picture: the name of its file, and the page where it has several.
+Nothing found in one picture is in the way of another.
+"""
+
+from dataclasses import dataclass
+from enum import Enum
+
+
+class Unread(Enum):
+    """Why nothing could be taken from a file."""
+
+    NO_PICTURE = "no picture"
+    CUT = "cut"
+    DAMAGED = "damaged"
+    LOCKED = "locked"
+    EMPTY = "empty"
+    #: More bytes than a file of pictures has; ``most`` is in millions of bytes.
+    BYTES = "bytes"
+    #: More picture elements; ``most`` is in millions.
+    PIXELS = "pixels"
+    #: It would take too much memory or time.
+    EFFORT = "effort"
+
+
+@dataclass(frozen=True, slots=True)
+class PictureUnread:
+    """Nothing was taken from this picture; ``most`` is the limit that it goes over, or 0."""
+
+    picture: str
+    why: Unread
+    most: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class PagesLeft:
+    """A file has ``there`` pages, and only the first ``read`` were looked at."""
+
+    picture: str
+    read: int
+    there: int
+
+
+@dataclass(frozen=True, slots=True)
+class PicturesLeft:
+    """Only the first ``read`` files were looked at."""
+
+    read: int
+
+
+PictureRefused = PictureUnread | PagesLeft | PicturesLeft
+
+
+@dataclass(frozen=True, slots=True)
+class NoPage:
+    """No mark of a page is in this picture."""
+
+    picture: str
+
+
+@dataclass(frozen=True, slots=True)
+class HalfPage:
+    """Part of a page: so many of its four marks are in the picture."""
+
+    picture: str
+    marks: int
+
+
+@dataclass(frozen=True, slots=True)
+class NotFlat:
+    """All marks are there and do not fit a page that lies flat."""
+
+    picture: str
+
+
+@dataclass(frozen=True, slots=True)
+class OtherPage:
+    """A page with marks of another printed version: the key that its marks say, and which page of it."""
+
+    picture: str
+    key: int
+    page: int
+
+
+@dataclass(frozen=True, slots=True)
+class Nobody:
+    """It could not be told whose page this is."""
+
+    picture: str
+    page: int
+
+
+@dataclass(frozen=True, slots=True)
+class SameTwice:
+    """One page of one pupil is there twice: the sharper one was taken."""
+
+    pupil: str
+    page: int
+    taken: str
+    left: str
+
+
+@dataclass(frozen=True, slots=True)
+class PageMissing:
+    """Of a pupil some pages are there, and these are not."""
+
+    pupil: str
+    pages: tuple[int, ...]
+
+
+PictureFinding = PictureRefused | NoPage | HalfPage | NotFlat | OtherPage | Nobody | SameTwice | PageMissing

@@ -1,0 +1,117 @@
+"""A file of pictures decoded: a photo, or a scanner's PDF of many pages, becomes grey pages the right way up.
+
+What is not trusted is decoded in a process of its own, with little memory and time.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Final
+
+import msgspec
+import numpy as np
+from numpy.typing import NDArray
+
+from onewhole.findings.in_pictures import PictureUnread, PagesLeft, PictureRefused, Unread
+from onewhole.presses.limited import limited
+from onewhole.presses.paper.pdf_drawer import draw_for_parent
+from onewhole.presses.paper.picture_decoder import decode_for_parent
+
+Grey = NDArray[np.uint8]
+"""Rows of picture elements: 0 is black, 255 is white."""
+
+#: The most millions of bytes of a file: a scanner's PDF of a class has some 60.
+LARGEST: Final = 200
+#: Bytes of memory that decoding may take beside the file itself, and seconds of the processor for a whole
+#: file and for one page of it.
+MEMORY: Final = 1_000_000_000
+SECONDS, SECONDS_A_PAGE = 120, 15
+#: A page that takes too long ends its process; those behind it are then tried in a new one, so often in all.
+_PROCESSES: Final = 3
+#: A line of the process is not longer than this.
+_LINE: Final = 200
+_PDF: Final = b"%PDF-"
+#: Other bytes may stand before the mark of a PDF. Source: ISO 32000-1, annex H.3, note 13, from memory.
+_PDF_WITHIN: Final = 1024 + len(_PDF)
+_TIFF: Final = (b"II*\0", b"MM\0*", b"II+\0", b"MM\0+")
+
+
+@dataclass(frozen=True, slots=True)
+class GreyPage:
+    """One page of a file in grey; ``name`` is what the teacher calls it."""
+
+    name: str
+    grey: Grey
+
+
+@dataclass(frozen=True, slots=True)
+class _Line:
+    """What the process says before a page, and at its end."""
+
+    page: int = 0
+    width: int = 0
+    height: int = 0
+    pages: int = 0
+    why: str = ""
+    most: int = 0
+
+
+def decoded(
+    content: bytes, name: str, *, seconds: int = SECONDS_A_PAGE
+) -> Iterator[GreyPage | PictureRefused]:
+    """Yield the pages of a file as pictures, and what could not be read of it, with its ``name``.
+
+    A JPEG, PNG, TIFF, WebP, HEIC or PDF, whatever the name says. A page is called ``scan.pdf, page 2`` where
+    the file is of a kind that can have several. A page may take so many ``seconds`` of the processor.
+    """
+    if len(content) > LARGEST * 1_000_000:
+        yield PictureUnread(name, Unread.BYTES, LARGEST)
+        return
+    several = _pdf(content) or content.startswith(_TIFF)
+    first = 1
+    for _ in range(_PROCESSES):
+        for one in _from(first, content, seconds):
+            called = f"{name}, page {first}" if several else name
+            match one:
+                case (_, grey):
+                    yield GreyPage(called, grey)
+                    first += 1
+                case _Line(pages=there) if there:
+                    if there >= first:
+                        yield PagesLeft(name, first - 1, there)
+                    return
+                case _Line(why=why, most=most):
+                    yield PictureUnread(called, Unread(why), most)
+                    if not several or Unread(why) is not Unread.EFFORT:
+                        return
+        first += 1
+
+
+def _from(first: int, content: bytes, seconds: int) -> Iterator[tuple[int, Grey] | _Line]:
+    """Yield the pages from a number on, then the line that ends them, also where the process was ended."""
+    work = draw_for_parent if _pdf(content) else decode_for_parent
+    fell = False
+    with limited(work, first, seconds, memory=MEMORY + 2 * len(content), seconds=SECONDS) as process:
+        assert process.stdin is not None
+        assert process.stdout is not None
+        process.stdin.write(len(content).to_bytes(8, "little"))
+        process.stdin.write(content)
+        process.stdin.flush()
+        while True:
+            try:
+                line = msgspec.json.decode(process.stdout.readline(_LINE), type=_Line)
+            except msgspec.DecodeError:
+                break
+            if not line.page:
+                yield line
+                return
+            size = line.width * line.height
+            grey = bytearray(process.stdout.read(size))
+            if len(grey) < size:
+                break
+            yield line.page, np.frombuffer(grey, np.uint8).reshape(line.height, line.width)
+        fell = process.wait() == 1  # Python's own end after an exception; else a limit or the system ended it
+    yield _Line(why=(Unread.DAMAGED if fell else Unread.EFFORT).value)
+
+
+def _pdf(content: bytes) -> bool:
+    return _PDF in content[:_PDF_WITHIN]
