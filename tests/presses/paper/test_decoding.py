@@ -7,7 +7,7 @@ import pikepdf
 import pytest
 from PIL import Image, ImageOps
 
-from onewhole.findings.in_pictures import PictureUnread, PagesLeft, PictureRefused, Unread
+from onewhole.findings.in_pictures import PagesLeft, PictureRefused, PictureUnread, Unread
 from onewhole.presses.paper.decoding import LARGEST, GreyPage, decoded
 from onewhole.presses.paper.pdf_drawer import DRAWN
 from onewhole.presses.paper.picture_decoder import LONGEST, MOST_PIXELS

@@ -11,7 +11,7 @@ import msgspec
 import numpy as np
 from numpy.typing import NDArray
 
-from onewhole.findings.in_pictures import PictureUnread, PagesLeft, PictureRefused, Unread
+from onewhole.findings.in_pictures import PagesLeft, PictureRefused, PictureUnread, Unread
 from onewhole.presses.limited import limited
 from onewhole.presses.paper.pdf_drawer import draw_for_parent
 from onewhole.presses.paper.picture_decoder import decode_for_parent
