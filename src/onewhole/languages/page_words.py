@@ -9,7 +9,8 @@ class PageWords:
 
     ``page_of`` has {at} and {of} for the number of a page and of all pages, and ``another_way`` has {name}
     for a way to work; ``untitled`` names a page without a title; ``to_finish`` comes before a worked example
-    with its last line left out.
+    with its last line left out; ``code`` before the boxes for a pupil's code; ``cross_out`` tells how an
+    answer is changed on paper.
     """
 
     untitled: str
@@ -17,6 +18,8 @@ class PageWords:
     date: str
     page_of: str
     answer: str
+    code: str
+    cross_out: str
     draw_strips: str
     draw_jumps: str
     cut_strips: str

@@ -118,6 +118,23 @@ def press_drawings(source: str, *, data: bytes) -> tuple[bytes, ...]:
     return _each(made)
 
 
+def press_asked(source: str, label: str, *, data: bytes) -> str:
+    r"""Return as JSON what the page that `source` describes says of itself, in metadata under a label.
+
+    Otherwise as :func:`press`.
+
+    >>> press_asked("#metadata(7)<told>", "told", data=b"")
+    '[7]'
+    """
+    _, turn = _machine()
+    asked = _compiler(source.encode(), {"data": data.decode("utf-8")})
+    try:
+        with turn:
+            return "".join(asked.query(f"<{label}>", field="value").split("\n"))
+    except typst.TypstError as error:
+        raise _refusal(error) from error
+
+
 def _each(made: bytes | list[bytes] | None) -> tuple[bytes, ...]:
     """Return the pages of a drawing, of which one alone comes by itself."""
     assert made is not None
@@ -127,9 +144,16 @@ def _each(made: bytes | list[bytes] | None) -> tuple[bytes, ...]:
 @cache
 def _machine() -> tuple[typst.Compiler, Lock]:
     """One compiler for the life of the program: it reads the fonts and the look once. One page at a time."""
+    return _compiler(), Lock()
+
+
+def _compiler(source: bytes | None = None, inputs: dict[str, str] | None = None) -> typst.Compiler:
+    """Return a compiler; what is asked of a page is asked of one that has nothing but that page."""
     fonts = [str(files(package)) for package in _FONTS]
     look = str(files("onewhole") / "writers")
-    return typst.Compiler(root=look, font_paths=fonts, ignore_system_fonts=True), Lock()
+    return typst.Compiler(
+        source, root=look, font_paths=fonts, ignore_system_fonts=True, sys_inputs=inputs or {}
+    )
 
 
 def _refusal(error: typst.TypstError) -> PressError:

@@ -42,6 +42,17 @@ class PictureSetting(StrEnum):
     AMOUNTS = "amounts"
 
 
+class CornerMarks(StrEnum):
+    """Whether a page has marks in its corners, by which a photographed page is read, and how answers stand.
+
+    Over lines, or in three windows: the whole, the number over the fraction's line, the one under it.
+    """
+
+    NONE = "none"
+    LINES = "lines"
+    WINDOWS = "windows"
+
+
 class SettingError(InputError):
     """A setting of the header cannot be used."""
 
@@ -56,8 +67,9 @@ class Header:
     room to write where that must be; None leaves all the room. The ``picture`` stands beside every problem,
     or with ``picture_stories`` beside the stories alone. ``mixed_form`` and ``simplest_form`` say that a
     right amount in another form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM
-    2010). ``recipe`` is what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any
-    other. Raises SettingError for a number outside its bounds and for words that do not fit one line.
+    2010). ``marks`` are those in the corners of the pupils' page; a page to hang up has none. ``recipe`` is
+    what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises
+    SettingError for a number outside its bounds and for words that do not fit one line.
 
     >>> Header().strategy.key, Header().paper.value
     ('regroup_first', 'letter')
@@ -78,6 +90,7 @@ class Header:
     fit: int | None = None
     mixed_form: bool = False
     simplest_form: bool = False
+    marks: CornerMarks = CornerMarks.NONE
     recipe: str = ""
 
     def __post_init__(self) -> None:

@@ -4,15 +4,14 @@ Lengths are whole hundredths of a millimetre, from the top left corner of the pa
 """
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Final
 
 from onewhole.errors import Fault
 
-#: The place for an answer: 60 mm wide and 24 mm high where there is room; the line stands 4 mm over its lower
-#: edge, for what hangs below a line. Our own: this size was read best.
-BOX_WIDE: Final = 6000
-BOX_HIGH: Final = 2400
-LINE_UP: Final = 400
+#: The line for an answer stands this part of its box over the lower edge, for what hangs below a line: 4 mm
+#: of the 24 that a box has where there is room.
+LINE_UP: Final = Fraction(1, 6)
 
 
 @dataclass(frozen=True, slots=True)

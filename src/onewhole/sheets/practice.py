@@ -13,7 +13,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.earlier_skill import review
 from onewhole.sheets.find_the_slip import FindTheSlip, find_the_slip
-from onewhole.sheets.header import Header
+from onewhole.sheets.header import CornerMarks, Header
 from onewhole.sheets.labelled import labelled
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
@@ -95,7 +95,9 @@ def practice(
     told |= _chosen(order, patterns, count - len(told), skip, beside=tuple(told))
     if set(told) <= {back}:
         return None
-    own, problems = labelled(replace(header, title="Practice", minutes=None, recipe=""), told)
+    own, problems = labelled(
+        replace(header, title="Practice", minutes=None, marks=CornerMarks.NONE, recipe=""), told
+    )
     slip = None
     if find_slip:
         last, taken = str(len(problems) + 1), {*asked, *told}

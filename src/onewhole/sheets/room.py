@@ -12,7 +12,7 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
-from onewhole.sheets.header import Header, Paper, PictureSetting, Print
+from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.statements.writable import Writable
 
@@ -26,6 +26,9 @@ PAPERS = {
 #: figures.
 SIDES = {Print.ORDINARY: Fraction(18), Print.LARGE: Fraction("25.4")}
 ENDS = {Print.ORDINARY: Fraction(36), Print.LARGE: Fraction("51.4")}
+#: What a page with marks in its corners keeps besides: the foot with the pupil's code, and a higher place for
+#: the answer.
+MARKED_MM = {Print.ORDINARY: 12, Print.LARGE: 16}
 #: Empty paper between two columns.
 GAPS = {Print.ORDINARY: Fraction(8), Print.LARGE: Fraction(10)}
 #: What a page keeps for the printed problem and an answer line under the room, and for each line of a story.
@@ -43,6 +46,8 @@ PICTURE_GAP_MM = 4
 #: that is missing: two digits and a little air. Our own.
 ANSWER_MM = 30
 BOX_MM = 14
+#: Where photos are read, an answer has so much room, wide and high: enough to cross out and write beside it.
+READ_MM = (60, 24)
 
 #: Places to draw in; our own. Strips stand four in a row, more than 12 are not drawn.
 STRIPS_IN_A_ROW = 4
@@ -143,7 +148,8 @@ def room(worked: WorkedProblem, header: Header) -> Room:
 def _head(problem: Problem, header: Header) -> int:
     """Return the height kept for what is printed around the frame."""
     lines = ceil(Fraction(len(problem.story), STORY_LETTERS[header.print]))
-    return HEAD_MM[header.print] + lines * STORY_MM[header.print]
+    marked = 0 if header.marks is CornerMarks.NONE else MARKED_MM[header.print]
+    return HEAD_MM[header.print] + lines * STORY_MM[header.print] + marked
 
 
 def _refuse(problem: Problem, how: str) -> NoReturn:
@@ -165,16 +171,32 @@ def _lines(worked: WorkedProblem) -> Sequence[tuple[Writable, bool]]:
 def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
     """Return the place that the answer takes when it is written by hand."""
     scale, found = SCALE[header.print], written(worked.answer, leads=False)
+    width, height = found.width, found.lines * LINE_MM
     match worked.statement:
         case Question():
-            width = max(found.width, ANSWER_MM)
+            width = max(width, ANSWER_MM)
         case MissingNumber():
-            width = max(found.width + BAR_MM, BOX_MM)
+            width = max(width + BAR_MM, BOX_MM)
         case Comparison():
             width = LINE_MM
         case _:
             assert_never(worked.statement)
-    return WorkPlace(width * scale, found.lines * LINE_MM * scale)
+    if header.marks is not CornerMarks.NONE and over_a_line(worked.problem):
+        width, height = max(width, READ_MM[0]), max(height, READ_MM[1])
+    return WorkPlace(width * scale, height * scale)
+
+
+def over_a_line(problem: Problem) -> bool:
+    """Say whether the answer to a problem stands over a line, and not in a hole or a ring of the problem."""
+    match problem.statement:
+        case Question():
+            return True
+        case MissingNumber():
+            return bool(problem.story)
+        case Comparison(sign=sign):
+            return bool(problem.story or sign)
+        case _:
+            assert_never(problem.statement)
 
 
 def _picture(worked: WorkedProblem, header: Header) -> WorkPlace | None:

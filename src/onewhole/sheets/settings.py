@@ -7,7 +7,7 @@ from difflib import get_close_matches
 from onewhole.errors import InputError, OnewholeError
 from onewhole.languages.english.own_story import read_own_story
 from onewhole.languages.english.words import plural
-from onewhole.sheets.header import Header, Paper, PictureSetting, Print, SettingError
+from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print, SettingError
 from onewhole.working.strategies.table import strategy_named
 
 _YES = {"yes": True, "on": True, "no": False, "off": False}
@@ -15,6 +15,8 @@ _YES = {"yes": True, "on": True, "no": False, "off": False}
 STORIES_ALONE = " for stories"
 #: The setting ``fit`` where nothing is to be fitted.
 WHOLE_ROOM = "room"
+#: The setting that says how a page comes back from a photo.
+MARKS = "corner marks"
 _SAY = ("regroup", "open", "rename", "trade")
 
 
@@ -224,6 +226,12 @@ SETTINGS = (
         "yes or no",
         lambda h, said: replace(h, simplest_form=_yes(said)),
         lambda h: _yes_or_nothing(h.simplest_form),
+    ),
+    Setting(
+        MARKS,
+        "none, lines or windows",
+        lambda h, said: replace(h, marks=CornerMarks(_one_of(said, tuple(CornerMarks)))),
+        lambda h: h.marks.value,
     ),
     Setting(
         "recipe",

@@ -13,13 +13,14 @@ from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
 from onewhole.sheets.find_the_slip import FindTheSlip
-from onewhole.sheets.header import Header, PictureSetting
+from onewhole.sheets.header import CornerMarks, Header, PictureSetting
 from onewhole.sheets.practice import Practice
-from onewhole.sheets.room import Room, WorkPlace, room
+from onewhole.sheets.room import Room, WorkPlace, over_a_line, room
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.statement import Question
 from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame
+from onewhole.writers.marked import marked, read_at
 from onewhole.writers.printed import Json, Printed
 
 #: Where a page is fitted, so many problems stand side by side at most.
@@ -32,7 +33,8 @@ def pupil_page(worked: WorkedSheet, fit: int | None = None) -> Printed:
     With ``fit`` the press fits it on so many pages where that can be: without boxes, with less room. Raises
     RoomError when a working does not fit the paper.
     """
-    return Printed("pupil", frame(worked.header) | _body(worked, fit))
+    marks = worked.header.marks
+    return Printed("pupil", frame(worked.header) | _body(worked, fit, marks=marks) | marked(worked))
 
 
 def practice_page(practice: Practice, whose: str, kite: str, fit: int | None = None) -> Printed:
@@ -46,8 +48,14 @@ def practice_page(practice: Practice, whose: str, kite: str, fit: int | None = N
     return Printed("practice", over | _body(worked, fit, last) | {"kite": kite})
 
 
-def _body(worked: WorkedSheet, fit: int | None, last: Sequence[Json] = ()) -> Json:
-    items = [*(_item(item, worked) for item in worked.sheet.items), *last]
+def _body(
+    worked: WorkedSheet,
+    fit: int | None,
+    last: Sequence[Json] = (),
+    *,
+    marks: CornerMarks = CornerMarks.NONE,
+) -> Json:
+    items = [*(_item(item, worked, marks) for item in worked.sheet.items), *last]
     pitch = worked.rooms[worked.problems[0].label].pitch_mm
     page = spoken_by(worked.header.words).page
     fitted: Json = (
@@ -63,7 +71,7 @@ def _body(worked: WorkedSheet, fit: int | None, last: Sequence[Json] = ()) -> Js
     }
 
 
-def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
+def _item(item: Instruction | Problem, worked: WorkedSheet, marks: CornerMarks) -> Json:
     if isinstance(item, Instruction):
         return {"kind": "instruction", "words": item.words}
     needed = worked.rooms[item.label]
@@ -76,7 +84,7 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Json:
         found["words"] = set_words(typed_sentences(item.story, worked.header.words.language))
     else:
         found["formula"] = formula(item.statement, asks=_asks(item), language=spoken_by(worked.header.words))
-    found |= _answer(item, needed)
+    found |= _answer(worked.labelled[item.label], needed, marks)
     if needed.picture:
         found["picture"] = _size(needed.picture) | _drawn(worked.labelled[item.label], worked.header)
     return found
@@ -127,18 +135,10 @@ def _asks(problem: Problem) -> bool:
     return isinstance(problem.statement, Question)
 
 
-def _answer(problem: Problem, needed: Room) -> Json:
+def _answer(problem: WorkedProblem, needed: Room, marks: CornerMarks) -> Json:
     """Give the answer a line, or make the hole or the ring in the formula large enough to write in."""
-    size = _size(needed.answer)
-    match problem.statement:
-        case Question():
-            return {"answer": size}
-        case MissingNumber():
-            return {"answer": size} if problem.story else {"inside": size}
-        case Comparison(sign=sign):
-            return {"answer": size} if problem.story or sign else {"inside": size}
-        case _:
-            assert_never(problem.statement)
+    size = _size(needed.answer) | read_at(problem, marks)
+    return {"answer": size} if over_a_line(problem.problem) else {"inside": size}
 
 
 def _size(place: WorkPlace | Room) -> Json:

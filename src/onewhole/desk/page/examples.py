@@ -42,6 +42,7 @@ _VALUES = {
     "picture": "strip for stories",
     "stories": "the trail club walks",
     "fit": "2",
+    "corner marks": "windows",
 }
 
 

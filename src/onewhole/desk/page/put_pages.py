@@ -12,7 +12,7 @@ from onewhole.marking.reading.mark import ClassMarks
 from onewhole.presses.manifest import Manifest, ManifestFile, content_digest
 from onewhole.presses.page_folder import put_whole
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.header import Paper, Print
+from onewhole.sheets.header import CornerMarks, Paper, Print
 from onewhole.sheets.writing import write_sheet
 from onewhole.writers.frame import UNTITLED
 
@@ -111,7 +111,7 @@ def _name(file: Ready | ReadyFile) -> str:
 
 def _sheet_digest(sheet: Sheet) -> str:
     """Return the SHA-256 of a sheet as the program writes it; not how it is laid on paper."""
-    header = replace(sheet.header, paper=Paper.LETTER, print=Print.ORDINARY, fit=None)
+    header = replace(sheet.header, paper=Paper.LETTER, print=Print.ORDINARY, fit=None, marks=CornerMarks.NONE)
     return sha256(write_sheet(replace(sheet, header=header)).encode()).hexdigest()
 
 
