@@ -2,13 +2,11 @@
 
 from tests.house.reach import doors, modules, uncalled, unreached
 
-_PAGE_MARKS = (
-    *("CORNERS", "DIGITS", "MOST_MARKED", "KEYS", "_WEIGHTS", "LAYOUT", "MarksError", "PageMarks"),
-    *("page_key", "corner_marks", "read_corners"),
-)
+_PAGE_MARKS = ("read_corners",)
 _PUPIL_MARKS = ("PUPIL_MARKS", "pupil_marks", "pupil_marked", "_plain")
-_PAGE_MAP = ("BOX_WIDE", "BOX_HIGH", "LINE_UP", "PageBox", "AnswerBox", "MappedPage", "PageMap")
-_OPEN_MARKS = ("SIDE", "_ROWS", "COUNT", "squares")
+_PAGE_MAP = ("LINE_UP", "AnswerBox", "MappedPage", "PageBox", "PageMap")
+_ASKED = ("UNITS", "_PARTS", "_Stands", "page_map", "_stands", "_hundredths", "_mapped", "_cell")
+_BLANK = ("SCALE", "_POINT_MM", "_HAIR", "_WHEN", "blank_pages", "_grey")
 #: What no door reaches and is kept all the same, each with its reason.
 KEPT = {
     ("onewhole", "_FOLDERS"): "read by the package's own __getattr__",
@@ -17,7 +15,10 @@ KEPT = {
             *(("onewhole.sheets.page_marks", name) for name in _PAGE_MARKS),
             *(("onewhole.sheets.pupil_marks", name) for name in _PUPIL_MARKS),
             *(("onewhole.sheets.page_map", name) for name in _PAGE_MAP),
-            *(("onewhole.sheets.open_marks", name) for name in _OPEN_MARKS),
+            *(("onewhole.presses.page_map", name) for name in _ASKED),
+            *(("onewhole.presses.blank_pages", name) for name in _BLANK),
+            ("onewhole.presses.pdf", "press_asked"),
+            ("onewhole.writers.marked", "of_pupil"),
         ],
         "what a page that comes back is read by: its nouns stand before the acts that read it",
     ),

@@ -63,6 +63,8 @@ say: regroup
 """
 DRAWN = "picture: strip\n" + SORTS
 JUMPED = "picture: number line\ncolumns: 1\n" + SORTS
+#: With marks in the corners, and windows for answers.
+MARKED = "corner marks: windows\n" + SORTS
 
 #: Two problems that leave open which pattern was followed.
 OPEN = "1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4\n"
@@ -79,7 +81,7 @@ def text_of(name: str) -> str:
     """The text of a sheet by its name here."""
     if name == "room12":
         return (ROOM12 / "sheet.txt").read_text(encoding="utf-8")
-    return {"sorts": SORTS, "drawn": DRAWN, "jumped": JUMPED}[name]
+    return {"sorts": SORTS, "drawn": DRAWN, "jumped": JUMPED, "marked": MARKED}[name]
 
 
 def _set(text: str, paper: str, size: str) -> str:
@@ -175,7 +177,9 @@ def every_page(paper: str, size: str) -> dict[str, Printed]:
     pages |= {"room12/practice": practice(paper, size)[0]}
     pages |= {"room12/mend": practice(paper, size, "later")[0], "room12/keys": key_to_practice(paper, size)}
     pages |= {f"sorts/{name}": page for name, page in night("sorts", paper, size).items()}
-    return pages | {f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped")}
+    return pages | {
+        f"{name}/pupil": night(name, paper, size)["pupil"] for name in ("drawn", "jumped", "marked")
+    }
 
 
 #: The pages of a night's sheet.
@@ -186,6 +190,7 @@ EVERY = (
     *(f"sorts/{name}" for name in NIGHT),
     "drawn/pupil",
     "jumped/pupil",
+    "marked/pupil",
 )
 
 

@@ -71,6 +71,6 @@ def test_every_kind_of_page_of_a_file_is_known() -> None:
     """What the look does not know is a fault of ours and no page without words."""
     key = night("room12", "letter", "ordinary")["key"].data
     kite = Printed("joined", {"title": "K", "lang": "en", "paper": "a4", "both_sides": False, "pages": []})
-    kite.data["pages"] = [{"kind": "kite", "data": key, "copies": 1}]
+    kite.data["pages"] = [{"kind": "kite", "data": key, "copies": [{}]}]
     with pytest.raises(RuntimeError, match="kite"):
         made(kite)

@@ -80,6 +80,9 @@ def test_nothing_leaves_the_margins(name: str, paper: str, size: str) -> None:
         assert edge - 0.1 <= box.left <= box.right <= width - edge + 0.1, box
         assert BLANK <= box.top <= box.bottom <= height - BLANK, box
     for box in pdf.drawings(page):
+        if name.startswith("marked") and box.width == pytest.approx(7, abs=0.1) == box.height:
+            assert box.right < edge - 1 or box.left > width - edge + 1 or box.top > height - 30, box
+            continue
         assert edge - 1 <= box.left <= box.right <= width - edge + 1, box
         assert BLANK <= box.top <= box.bottom <= height - BLANK, box
     for found in pdf.sizes(page):

@@ -1,14 +1,14 @@
 """Where everything stands on a page that is pressed, asked of the press itself: nothing is laid out twice."""
 
-import json
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Final
 
 from onewhole.errors import Fault
 from onewhole.presses.pdf import press_asked
+from onewhole.sheets.header import Paper
 from onewhole.sheets.page_map import AnswerBox, MappedPage, PageBox, PageMap
-from onewhole.sheets.room import PAPERS, Paper
+from onewhole.sheets.room import PAPERS
 from onewhole.writers.printed import Printed
 
 #: Hundredths of a millimetre.
@@ -31,7 +31,7 @@ def page_map(page: Printed, key: int) -> PageMap:
 
     ``key`` is what its marks say. Raises PressError, and Fault for a page without marks.
     """
-    stands = [_stands(said) for said in json.loads(press_asked(page.source, "stands", data=page.content))]
+    stands = [_stands(said) for said in press_asked(page.source, "stands", data=page.content)]
     paper = Paper(str(page.data["paper"]))
     pages = sorted({one.page for one in stands})
     if not pages:

@@ -118,21 +118,22 @@ def press_drawings(source: str, *, data: bytes) -> tuple[bytes, ...]:
     return _each(made)
 
 
-def press_asked(source: str, label: str, *, data: bytes) -> str:
-    r"""Return as JSON what the page that `source` describes says of itself, in metadata under a label.
+def press_asked(source: str, label: str, *, data: bytes) -> list[dict[str, object]]:
+    r"""Return what the page that `source` describes says of itself, in metadata under a label.
 
     Otherwise as :func:`press`.
 
-    >>> press_asked("#metadata(7)<told>", "told", data=b"")
-    '[7]'
+    >>> press_asked("#metadata((kites: 7))<told>", "told", data=b"")
+    [{'kites': 7}]
     """
     _, turn = _machine()
     asked = _compiler(source.encode(), {"data": data.decode("utf-8")})
     try:
         with turn:
-            return "".join(asked.query(f"<{label}>", field="value").split("\n"))
+            told: list[dict[str, object]] = json.loads(asked.query(f"<{label}>", field="value"))
     except typst.TypstError as error:
         raise _refusal(error) from error
+    return told
 
 
 def _each(made: bytes | list[bytes] | None) -> tuple[bytes, ...]:
@@ -147,7 +148,7 @@ def _machine() -> tuple[typst.Compiler, Lock]:
     return _compiler(), Lock()
 
 
-def _compiler(source: bytes | None = None, inputs: dict[str, str] | None = None) -> typst.Compiler:
+def _compiler(source: bytes = b"", inputs: dict[str, str] | None = None) -> typst.Compiler:
     """Return a compiler; what is asked of a page is asked of one that has nothing but that page."""
     fonts = [str(files(package)) for package in _FONTS]
     look = str(files("onewhole") / "writers")
