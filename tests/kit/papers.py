@@ -4,7 +4,7 @@ import io
 from functools import cache
 
 import numpy as np
-import pypdfium2  # type: ignore[import-untyped]
+import pypdfium2
 from numpy.typing import NDArray
 
 from onewhole.desk.page.print_pages import fitted_pupil_page

@@ -5,7 +5,7 @@ from math import ceil
 from typing import Final
 
 import numpy as np
-import pypdfium2  # type: ignore[import-untyped]
+import pypdfium2
 from numpy.typing import NDArray
 
 from onewhole.presses.pdf import press

@@ -150,11 +150,15 @@ def _machine() -> tuple[typst.Compiler, Lock]:
 
 def _compiler(source: bytes = b"", inputs: dict[str, str] | None = None) -> typst.Compiler:
     """Return a compiler; what is asked of a page is asked of one that has nothing but that page."""
-    fonts = [str(files(package)) for package in _FONTS]
     look = str(files("onewhole") / "writers")
-    return typst.Compiler(
-        source, root=look, font_paths=fonts, ignore_system_fonts=True, sys_inputs=inputs or {}
-    )
+    return typst.Compiler(source, root=look, font_paths=_fonts(), sys_inputs=inputs or {})
+
+
+@cache
+def _fonts() -> typst.Fonts:
+    """The fonts of the package and those of the press itself, read once."""
+    ours = [str(files(package)) for package in _FONTS]
+    return typst.Fonts(include_system_fonts=False, include_embedded_fonts=True, font_paths=ours)
 
 
 def _refusal(error: typst.TypstError) -> PressError:
