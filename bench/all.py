@@ -22,6 +22,7 @@ BENCHES = (
     "marking_grid",
     "start",
     "year",
+    "tomorrow",
     "digests",
     "skills",
 )

@@ -11,6 +11,7 @@ from onewhole.store.correction_rows import FindingAside
 from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.given_out import GivenOut, keep_given_out
 from onewhole.store.keeping import set_keep_until
+from onewhole.store.morning_cache import cache_morning
 from onewhole.store.night_cache import cache_night
 from onewhole.store.night_words import keep_night_words
 from onewhole.store.nights import add_night, change_day, change_version, name_night
@@ -68,6 +69,7 @@ def every_kind_of_row(store: Store) -> Round:
     for _ in range(2):
         keep_correction(store, Correction(first.night, "K01", FindingAside(aside=True), NOW, "teacher"))
         cache_night(store, first.night, "stamp", "what was computed")
+        cache_morning(store, first.night, "stamp", "what was computed")
         keep_recording(store, KeptRecording(first.night, "1", "audio/webm", b"\x1a\x45", (0, 5), NOW))
         keep_step(store, first.night, NightStep.PRINTED, NOW)
         set_keep_until(store, DAY + timedelta(days=300))

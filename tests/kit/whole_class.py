@@ -8,6 +8,7 @@ from onewhole.store.correction_rows import CellReadAs
 from onewhole.store.corrections import Correction, keep_correction
 from onewhole.store.given_out import GivenOut, keep_given_out
 from onewhole.store.keeping import set_keep_until
+from onewhole.store.morning_cache import cache_morning
 from onewhole.store.night_cache import cache_night
 from onewhole.store.night_words import keep_night_words
 from onewhole.store.nights import name_night
@@ -32,6 +33,7 @@ def whole_class(store: Store) -> Round:
     name_night(store, kept.night, "Wind")
     keep_recording(store, KeptRecording(kept.night, "1", "audio/wav", b"RIFF" * 40, (0, 1200), NOW))
     cache_night(store, kept.night, "stamp", "cached")
+    cache_morning(store, kept.night, "stamp", "cached")
     keep_given_out(store, 1, GivenOut("K01", "all that is held", "the family", "asked", DAY, NOW, "teacher"))
     keep_pupil_days(store, 1, "K01", PupilDays(DAY, DAY + timedelta(days=200)))
     words: list[tuple[str, NightSaid]] = [("K01", PageWord.GIVEN), ("K01", PaperWord.LATE)]

@@ -1,6 +1,7 @@
 """Long work: its turn, its seconds, what it hands over, what is not started twice."""
 
 from collections.abc import Iterator
+from functools import partial
 from threading import Event
 
 import pytest
@@ -23,7 +24,7 @@ def ticks() -> Ticks:
 @pytest.fixture
 def works(ticks: Ticks) -> Iterator[Jobs]:
     """Works by that clock."""
-    made = Jobs(_clock=ticks)
+    made = Jobs(_clock=ticks, _quiet=0.05)
     yield made
     made.close()
 
@@ -113,3 +114,18 @@ def test_what_is_made_ready_is_not_told_and_not_made_twice_at_once(works: Jobs) 
     works.close()
     works.prefetch("board", run)
     assert made == ["board", "board"]
+
+
+def test_what_follows_from_typing_is_made_when_it_is_quiet(works: Jobs) -> None:
+    """Asked for again and again it is made once; another thing has its turn; a closing program makes none."""
+    made = list[str]()
+    for at in range(5):
+        works.prefetch_when_quiet("tomorrow", partial(made.append, f"tomorrow {at}"))
+    works.prefetch_when_quiet("other", partial(made.append, "other"))
+    until(lambda: len(made) == 2, "tomorrow and the other")
+    assert sorted(made) == ["other", "tomorrow 4"]
+    works.prefetch_when_quiet("tomorrow", partial(made.append, "late"))
+    works.close()
+    works.prefetch_when_quiet("tomorrow", partial(made.append, "too late"))
+    assert not works._waiting or not any(timer.is_alive() for timer in works._waiting.values())
+    assert "too late" not in made

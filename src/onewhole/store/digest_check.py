@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from enum import Enum
 
 from onewhole.store.digests import (
-    CACHE,
+    CACHES,
     CHAINS,
     HEADS,
     Doubts,
@@ -112,7 +112,7 @@ def check_rows(raw: sqlite3.Connection) -> CheckedFile:
                 rows, of_table = _check_table(raw, table, head)
         count += rows
         damages.extend(of_table)
-    told = [(name, head.rows, head.mark) for name, head in sorted(heads.items()) if name != CACHE]
+    told = [(name, head.rows, head.mark) for name, head in sorted(heads.items()) if name not in CACHES]
     return CheckedFile(count, row_digest(*(value for head in told for value in head)), tuple(damages))
 
 
@@ -137,7 +137,7 @@ def _check_table(raw: sqlite3.Connection, table: str, head: _Head | None) -> tup
         if left and any(left == number_of(stands) ^ one for one in fits):
             kind, left = DamageKind.CHECKSUM, 0
         damages.append(Damage(kind, table, dict(zip(columns, values, strict=True)), stands))
-    if head and table != CACHE and (head.rows != rows or (left and not wrong)):
+    if head and table not in CACHES and (head.rows != rows or (left and not wrong)):
         damages.append(Damage(DamageKind.LOST, table, count=head.rows - rows, mark=left))
     if head and last_number(raw, table) != head.last:
         damages.append(Damage(DamageKind.COUNTING, table, count=head.last))

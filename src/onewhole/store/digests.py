@@ -32,8 +32,8 @@ Values = tuple[Value, ...]
 HEADS = str(tables.table_heads.name)
 #: Every table whose rows carry digests, the ones that others point to first.
 DIGESTED = tuple(str(table.name) for table in tables.METADATA.sorted_tables if table.name != HEADS)
-#: The table of what can be computed again: nothing of it is ever lost.
-CACHE = str(tables.night_cache.name)
+#: The tables of what can be computed again: nothing of them is ever lost.
+CACHES = frozenset(str(table.name) for table in tables.CACHES)
 
 _BYTES = 8
 #: After so many writings in a row that do not fit, more are not tried.

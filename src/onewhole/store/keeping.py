@@ -144,7 +144,8 @@ def erase_pupil(store: Store, class_number: int, code: str) -> None:
         for table in _OF_A_PUPIL:
             connection.execute(delete(table).where(table.c.pupil_number == number))
         nights = select(tables.nights.c.number).where(tables.nights.c.class_number == class_number)
-        connection.execute(delete(tables.night_cache).where(tables.night_cache.c.night_number.in_(nights)))
+        for cache in tables.CACHES:
+            connection.execute(delete(cache).where(cache.c.night_number.in_(nights)))
         connection.execute(delete(tables.pupils).where(tables.pupils.c.number == number))
     store.engine.clear_compiled_cache()  # a statement remembers the values of its first use
     try:

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from onewhole.store.digest_check import CheckedFile, Damage, DamageKind, check_rows
 from onewhole.store.digests import (
-    CACHE,
+    CACHES,
     CHAINS,
     Doubts,
     Value,
@@ -42,7 +42,7 @@ class Found:
     @property
     def mends(self) -> bool:
         """Say whether :func:`mend` makes it as it was written."""
-        lost = self.damage.kind in {DamageKind.CHANGED, DamageKind.LOST} and self.damage.table != CACHE
+        lost = self.damage.kind in {DamageKind.CHANGED, DamageKind.LOST} and self.damage.table not in CACHES
         return self.backup is not None or not lost
 
 

@@ -1,6 +1,7 @@
 """The tables as the code of today sees them; `migrations` brings every file to this shape.
 
-Findings and groups are computed from answers; `reckonings` is a cache of them and never their truth.
+Findings and groups are computed from answers; `reckonings` and `mornings` are caches of them and never their
+truth.
 """
 
 from sqlalchemy import (
@@ -225,6 +226,19 @@ night_cache = Table(
     Column("text", ExactText, nullable=False),
     _digest(),
 )
+
+#: A cache of the pages for the morning, for the nights that are looked at most: it may be emptied too.
+morning_cache = Table(
+    "mornings",
+    METADATA,
+    Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
+    Column("stamp", ExactText, nullable=False),
+    Column("text", ExactText, nullable=False),
+    _digest(),
+)
+
+#: The tables of what can be computed again, by night.
+CACHES = (night_cache, morning_cache)
 
 #: What was given out on a pupil, to whom and when. A record of disclosures is kept as long as the pupil's own
 #: (FERPA, 34 CFR 99.32(a)(2), from memory): it goes with the pupil.

@@ -9,6 +9,7 @@ from onewhole.store.classes import classes_with_pupils
 from onewhole.store.corrections import corrections_of
 from onewhole.store.given_out import given_out_of
 from onewhole.store.keeping import keep_until
+from onewhole.store.morning_cache import cached_morning
 from onewhole.store.night_cache import cached_nights
 from onewhole.store.night_words import night_words_of
 from onewhole.store.opening import Store
@@ -43,6 +44,7 @@ def _read_class(store: Store, number: int) -> None:
     for night, _ in set_pages(store, number):
         answers_of(store, night.number)
         corrections_of(store, night.number)
+        cached_morning(store, night.number)
         asked_rows(store, night.number)
         if recorded_labels(store, night.number):
             recordings_of(store, night.number)

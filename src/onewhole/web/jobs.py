@@ -5,7 +5,7 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
 from dataclasses import dataclass, field, replace
 from secrets import token_urlsafe
-from threading import Event, Lock
+from threading import Event, Lock, Timer
 from time import monotonic
 
 from onewhole.errors import OnewholeError
@@ -14,6 +14,8 @@ from onewhole.errors import OnewholeError
 MAX_RUNNING, MAX_REMEMBERED = 2, 40
 #: Delay in seconds before a prefetch starts.
 PREFETCH_DELAY = 0.3
+#: Seconds without anything new after which what follows from it is worked out ahead.
+QUIET = 2.5
 
 Progress = Callable[[int, int], None]
 
@@ -79,6 +81,8 @@ class Jobs:
     _turn: Lock = field(default_factory=Lock)
     _closing: Event = field(default_factory=Event)
     _prefetching: set[str] = field(default_factory=set)
+    _waiting: dict[str, Timer] = field(default_factory=dict)
+    _quiet: float = QUIET
     _clock: Callable[[], float] = monotonic
 
     def start(self, title: str, back: str, run: Callable[[Progress], Outcome], *, again: bool = False) -> Job:
@@ -105,6 +109,23 @@ class Jobs:
                 return
             self._prefetching.add(what)
         self._pool.submit(self._prefetch, what, run)
+
+    def prefetch_when_quiet(self, what: str, run: Callable[[], object]) -> None:
+        """Compute the same way what is likely to be needed, once it was not asked for anew for a while."""
+        with self._turn:
+            if self._closing.is_set():
+                return
+            if waiting := self._waiting.pop(what, None):
+                waiting.cancel()
+            self._waiting[what] = timer = Timer(self._quiet, self._is_quiet, (what, run))
+            timer.daemon = True
+            timer.start()
+
+    def _is_quiet(self, what: str, run: Callable[[], object]) -> None:
+        with self._turn:
+            self._waiting.pop(what, None)
+        with suppress(RuntimeError):  # the program is closing
+            self._pool.submit(self._prefetch, what, run)
 
     def _prefetch(self, what: str, run: Callable[[], object]) -> None:
         try:
@@ -142,6 +163,9 @@ class Jobs:
     def close(self) -> None:
         """Let every job end at its next step, and wait for it."""
         self._closing.set()
+        with self._turn:
+            for timer in self._waiting.values():
+                timer.cancel()
         self._pool.shutdown(cancel_futures=True)
 
     def _do(self, name: str, run: Callable[[Progress], Outcome]) -> None:

@@ -7,13 +7,13 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.store.digests import CACHE, HEADS
+from onewhole.store.digests import CACHES, HEADS
 from onewhole.store.handed_in import fresh
 from onewhole.store.handed_in.fresh import fresh_file
 from onewhole.store.keeping import backup
 from onewhole.store.opening import open_store
 from onewhole.store.refusals import BackupRefused
-from onewhole.store.tables import METADATA, night_cache
+from onewhole.store.tables import METADATA
 from tests.kit.hostile_backups import HARMLESS, HOSTILE
 from tests.kit.in_process import asked_in_process
 from tests.kit.whole_class import whole_class
@@ -44,7 +44,7 @@ def _rows(path: Path) -> dict[str, list[tuple[object, ...]]]:
         return {
             name: sorted(file.execute(f'SELECT * FROM "{name}"'), key=repr)  # noqa: S608 - our own names
             for name in names
-            if name != night_cache.name
+            if name not in CACHES
         }
 
 
@@ -68,7 +68,7 @@ def test_a_file_of_an_earlier_release_comes_back(path: Path, tmp_path: Path) -> 
     with fresh_file(path, tmp_path / "b.class") as made:
         found, wanted = _rows(made), _rows(opened.path)
     for rows in (found, wanted):  # what was computed does not come back, and is not told of
-        rows[HEADS] = [row for row in rows[HEADS] if row[0] != CACHE]
+        rows[HEADS] = [row for row in rows[HEADS] if row[0] not in CACHES]
     assert found == wanted
 
 

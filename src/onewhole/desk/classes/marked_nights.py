@@ -92,6 +92,66 @@ class MarkedNight:
     overrides: Overrides
 
 
+@dataclass(frozen=True, slots=True)
+class _Chain:
+    """The nights of a class with answers, by day: their cache keys, and the cached texts.
+
+    ``texts`` has only the entries whose key is still valid.
+    """
+
+    days: Mapping[int, str]
+    stamps: Mapping[int, str]
+    texts: Mapping[int, str]
+
+    @property
+    def nights(self) -> tuple[int, ...]:
+        return tuple(self.stamps)
+
+    def before(self, page: NightPage) -> tuple[int, ...]:
+        """Return the nights before this one."""
+        mine = (page.night.day.isoformat(), page.night.number)
+        return tuple(night for night, day in self.days.items() if (day, night) < mine)
+
+
+@dataclass(frozen=True, slots=True)
+class NightToMark:
+    """All that a night is marked from: page, answers, the teacher's word, and the class's chain of nights."""
+
+    page: NightPage
+    given: NightInput
+    overrides: Overrides
+    here: Classroom
+    chain: _Chain
+
+    @property
+    def cached(self) -> str:
+        """Return the cached summary of the night; empty where there is none, or none that is valid."""
+        return self.chain.texts.get(self.page.night.number, "")
+
+    @property
+    def is_read(self) -> bool:
+        """Say whether there is nothing new to be read: every answer was, and the program failed on none."""
+        text = self.cached
+        return not read_summary(text).failed if text else self.page.night.number not in self.chain.stamps
+
+    @property
+    def content(self) -> str:
+        """Return a short name of all that the night is marked from."""
+        given, word = self.given, self.overrides
+        rests = (given.typed, given.answers, given.day, given.talks, given.settings)
+        said = (sorted(word.aside), list(word.places.items()), list(word.sits.items()))
+        digest = sha256(repr((__version__, FORM, rests, said)).encode(errors="replace"))
+        for text in given.before:
+            digest.update(f"{len(text)} {text}".encode())
+        return digest.hexdigest()
+
+    def still_stands(self, book: Store) -> bool:
+        """Say whether nothing was written, and no pupil erased, since it was read; ask in a transaction."""
+        night, number = self.page.night.number, self.here.number
+        same = _stamps(book, number)[1].get(night) == self.chain.stamps.get(night)
+        return same and room(book, number).pupils == self.here.pupils
+
+
 def night_summaries(book: Store, room_number: int) -> NightSummaries:
     """Return the cached summaries of a class's nights, and which nights are not marked yet.
 
@@ -143,24 +203,37 @@ def marked_night(book: Store, room_number: int, night_number: int) -> MarkedNigh
     A night on which the program failed is tried again, and raises NightFailedError where it fails again; else
     what was read without it is read anew.
     """
+    return marked_from(book, night_to_mark(book, room_number, night_number))
+
+
+def night_to_mark(book: Store, room_number: int, night_number: int) -> NightToMark:
+    """Return all that a night is marked from; earlier nights that are not marked yet are marked first.
+
+    Raises as `mark_night`.
+    """
     with book.snapshot() as seen:
         page = night_page(seen, room_number, night_number)
         chain = _chain(seen, room_number)
         here = room(seen, room_number)
     texts = _work_through(book, here, chain, chain.before(page), None)
-    given, word = _given(book, here, page, tuple(texts.values()))
-    cached = chain.texts.get(night_number, "")
+    return NightToMark(page, *_given(book, here, page, tuple(texts.values())), here, chain)
+
+
+def marked_from(book: Store, found: NightToMark) -> MarkedNight:
+    """Mark a night from what it is marked from. Raises as `marked_night`."""
+    page, given, word = found.page, found.given, found.overrides
+    night, chain, cached = page.night.number, found.chain, found.cached
     failed = bool(cached) and bool(read_summary(cached).failed)
     try:
-        found = _marked(page, given, word, hold=True)
-        text = summary_text(page, found.marked, word.aside) if failed or not cached else cached
+        made = _marked(page, given, word, hold=True)
+        text = summary_text(page, made.marked, word.aside) if failed or not cached else cached
     except Exception as fault:
         raise NightFailedError(_failed(page, fault)) from fault
-    if night_number in chain.stamps and text != cached:
-        _keep(book, here, chain, night_number, text)
+    if night in chain.stamps and text != cached:
+        _keep(book, found.here, chain, night, text)
         if failed:
-            _forget_after(book, chain, night_number)
-    return found
+            _forget_after(book, chain, night)
+    return made
 
 
 def is_last(book: Store, room_number: int, night_number: int) -> bool:
@@ -196,27 +269,6 @@ def mark_missing(book: Store, room_number: int, progress: Progress) -> int:
         chain, here = _chain(seen, room_number), room(seen, room_number)
     _work_through(book, here, chain, chain.nights, progress)
     return len(chain.nights) - len(chain.texts)
-
-
-@dataclass(frozen=True, slots=True)
-class _Chain:
-    """The nights of a class with answers, by day: their cache keys, and the cached texts.
-
-    ``texts`` has only the entries whose key is still valid.
-    """
-
-    days: Mapping[int, str]
-    stamps: Mapping[int, str]
-    texts: Mapping[int, str]
-
-    @property
-    def nights(self) -> tuple[int, ...]:
-        return tuple(self.stamps)
-
-    def before(self, page: NightPage) -> tuple[int, ...]:
-        """Return the nights before this one."""
-        mine = (page.night.day.isoformat(), page.night.number)
-        return tuple(night for night, day in self.days.items() if (day, night) < mine)
 
 
 def _chain(book: Store, room_number: int) -> _Chain:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import assert_never
 
 from onewhole.store.digest_check import DamageKind
-from onewhole.store.digests import Value
+from onewhole.store.digests import CACHES, Value
 from onewhole.store.mending import Found, Row
 from onewhole.store.row_places import Places, shown
 
@@ -32,6 +32,7 @@ _CALLED = {
     "settings": ("a setting", "settings", "text"),
     "given_out": ("what was given out", "lines on what was given out", "what"),
     "reckonings": ("a result", "results", "text"),
+    "mornings": ("a page for the morning", "pages for the morning", "text"),
 }
 #: What a column is called where it is not the one that is seen.
 _COLUMNS = {
@@ -88,7 +89,7 @@ def _lost(found: Found, several: str, seen: str, day: str, places: Places) -> st
         return f"Some {several} are older than they should be, or stand twice."
     gone = f"{count} of the {several} {'is' if count == 1 else 'are'} gone"
     if not day:
-        return f"{gone}; no backup has all of them." if found.damage.table != "reckonings" else f"{gone}."
+        return f"{gone}; no backup has all of them." if found.damage.table not in CACHES else f"{gone}."
     each = [f"{_place(row, found.damage.table, places)}: “{_cut(row.get(seen))}”" for row in found.right[:3]]
     return f"{gone}; {day} has {'it' if count == 1 else 'them'}: {'; '.join(each)}{' …' * (count > 3)}."
 

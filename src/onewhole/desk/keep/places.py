@@ -61,6 +61,12 @@ class DataPlace(Enum):
         HowHeld.LISTED,
         Erasing.EMPTIED,
     )
+    MORNINGS = _table(
+        "the last pages for the morning as they were worked out, by night: ideas, groups, talks, with codes",
+        "mornings",
+        HowHeld.LISTED,
+        Erasing.EMPTIED,
+    )
     GIVEN_OUT = _table(
         "what was given out on a child, to whom, what for, when", "given_out", HowHeld.LISTED, Erasing.ROWS
     )

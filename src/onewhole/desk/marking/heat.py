@@ -56,16 +56,16 @@ class Heat:
         """Return the largest count of pupils that fit a pattern on one problem."""
         return max((len(codes) for row in self.rows for codes in row.codes), default=0)
 
-    def density(self, count: int) -> int:
-        """Return how densely a count of pupils is hatched: 0 for none, DENSITIES for the largest count.
 
-        A map of few pupils is hatched thinly: below DENSITIES pupils each one is a step.
+def density(count: int, most: int) -> int:
+    """Return how densely a count of pupils is hatched: 0 for none, DENSITIES for the largest count of a map.
 
-        >>> row = HeatRow("A01", "", "", (("K01", "K02"), tuple(f"K{at}" for at in range(10))))
-        >>> [Heat((), (row,), (), 0, 24).density(count) for count in (0, 1, 2, 3, 10)]
-        [0, 1, 1, 2, 5]
-        """
-        return -(-count * DENSITIES // max(self.most, DENSITIES))
+    A map of few pupils is hatched thinly: below DENSITIES pupils each one is a step.
+
+    >>> [density(count, 10) for count in (0, 1, 2, 3, 10)]
+    [0, 1, 1, 2, 5]
+    """
+    return -(-count * DENSITIES // max(most, DENSITIES))
 
 
 @pupil_cache(maxsize=HELD)

@@ -1,21 +1,27 @@
 """Tomorrow morning: the class's ideas, whom to see first, who works with whom, what findings rest on."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from datetime import date
 from hashlib import sha256
+from threading import Lock
+from types import GenericAlias
+from typing import get_type_hints
+
+from msgspec.json import Decoder
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.group_settings import settings_text
-from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
+from onewhole.desk.classes.marked_nights import MarkedNight, is_last, marked_from, night_to_mark
 from onewhole.desk.classes.notebooks import failures_told
 from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.heat import Heat, heat_of
 from onewhole.desk.marking.mark import Marked, shown_ideas, shown_place
+from onewhole.desk.tomorrow.held_morning import Parts, held_morning, hold_morning
 from onewhole.desk.tomorrow.idea_cards import IdeaCard, idea_cards
 from onewhole.desk.tomorrow.overrides import Overrides, group_key, key_of_seat
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talks
-from onewhole.desk.tomorrow.unseen import is_unseen
+from onewhole.desk.tomorrow.unseen import unkept_seats
 from onewhole.errors import InputError
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import FindingSetAside
@@ -126,17 +132,32 @@ class Morning:
     unseen: bool = False
 
 
+#: What is held of a morning: everything but the night's page, which is read anyway.
+_PARTS = tuple(one.name for one in fields(Morning) if one.name != "page")
+_KINDS = get_type_hints(Morning)
+_READER: Decoder[Parts] = Decoder(GenericAlias(tuple, tuple(_KINDS[name] for name in _PARTS)))
+#: One morning is worked out after another: who asks for one that is being worked out gets the same.
+_TURN = Lock()
+
+
 def morning(book: Store, room_number: int, night_number: int) -> Morning:
     """Return tomorrow's page of a night. Raises NotThere.
 
     Earlier nights that are not marked yet are marked first: ask :func:`missing_before` how many.
     """
-    found = marked_night(book, room_number, night_number)
-    return replace(shown(found), unseen=is_unseen(book, found))
+    with _TURN:
+        found = night_to_mark(book, room_number, night_number)
+        held = held_morning(book, found, _READER) if found.is_read else None
+        if held is None:
+            made = shown(marked_from(book, found))
+            hold_morning(book, found, [getattr(made, name) for name in _PARTS])
+        else:
+            made = Morning(found.page, *held)
+    return replace(made, unseen=made.unseen and is_last(book, room_number, night_number))
 
 
 def shown(found: MarkedNight) -> Morning:
-    """Return tomorrow's page of a night that is marked."""
+    """Return tomorrow's page of a night that is marked, as of the last night of its class."""
     marked = found.marked
     seating = marked.seating
     return Morning(
@@ -155,6 +176,7 @@ def shown(found: MarkedNight) -> Morning:
         marked.tonight.until if marked.tonight else None,
         fingerprint(found),
         failures_told(marked.tonight) if marked.tonight else (),
+        bool(unkept_seats(found)),
     )
 
 

@@ -14,10 +14,10 @@ from sqlalchemy import Table
 from onewhole.store.column_types import MOST_NUMBER, held
 from onewhole.store.handed_in.asking import Frames, refused
 from onewhole.store.schema import columns_at
-from onewhole.store.tables import METADATA, night_cache
+from onewhole.store.tables import CACHES, METADATA
 
 #: What was computed of the nights is computed anew: it may tell of children what their answers do not.
-LEFT_OUT = frozenset({night_cache.name})
+LEFT_OUT = frozenset(str(table.name) for table in CACHES)
 
 _PLACE = re.compile(r"\$\[(\d+)\](?:\[(\d+)\])?")
 #: A row as it is kept.

@@ -15,6 +15,7 @@ from onewhole.desk.marking.verdicts import Judged, judged
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage, Json
+from onewhole.web.pages.ahead import tomorrow_ahead
 
 _T = TypeVar("_T")
 
@@ -32,6 +33,7 @@ def look(request: PageRequest) -> HtmlPage:
 def shown(request: PageRequest, told: Sequence[str] = ()) -> HtmlPage:
     """Show the grid, and above it what was just done, a sentence each."""
     found = grid(request.book, request.number("room"), request.number("night"))
+    tomorrow_ahead(request)
     words = {"page": found.page, "grid": found, "stamp": found.stamp, "formula": Markup, "read": read_words}
     return HtmlPage("marking.html", {**words, "told": told})
 
@@ -100,6 +102,7 @@ def read_as(request: PageRequest) -> Json:
         by=BY,
         saw=request.field("saw"),
     )
+    tomorrow_ahead(request)
     read_as = request.field("read") if request.field("read") != request.field("typed") else None
     return Json({"judged": _judged(found), "readAs": read_as, "read": read_words(read_as)})
 
@@ -136,6 +139,7 @@ def _kept(
     texts = [*((change, change.text) for change in kept.kept), *kept.clashes]
     cells = cells_as(request.book, kept.page, ((change.code, change.problem, text) for change, text in texts))
     seen = [_cell(cell) for cell in cells]
+    tomorrow_ahead(request)
     return Json(
         {
             "kept": seen[: len(kept.kept)],

@@ -8,6 +8,7 @@ from markupsafe import Markup
 from onewhole.desk.classes.class_records import Store, night_page
 from onewhole.desk.classes.group_settings import set_groups
 from onewhole.desk.classes.marked_nights import marked_night, missing_before
+from onewhole.desk.marking.heat import density
 from onewhole.desk.pupil.asked_answers import (
     LONGEST,
     note_asked,
@@ -59,6 +60,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
         "printing": request.app.jobs.under_way(_back(request)),
         "caution": CAUTION,
         "formula": Markup,
+        "density": density,
         "new": NEW,
         "most_changes": MOST_CHANGES,
         "met": sum(card.meets for card in found.cards),

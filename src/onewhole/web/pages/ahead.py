@@ -1,0 +1,21 @@
+"""What a teacher is likely to open next, worked out while nothing is typed, so that it is there at once."""
+
+from functools import partial
+
+from onewhole.desk.classes.class_records import Store
+from onewhole.desk.classes.marked_nights import missing_before
+from onewhole.desk.tomorrow.morning import morning
+from onewhole.web.http.request import PageRequest
+from onewhole.web.pages.reading import READ_AT_ONCE
+
+
+def tomorrow_ahead(request: PageRequest) -> None:
+    """Work out Tomorrow of the night that answers are typed of, once nothing was typed for a while."""
+    room, night = request.number("room"), request.number("night")
+    what = f"{request.book_name} {night} morning"
+    request.app.jobs.prefetch_when_quiet(what, partial(_morning, request.open_file, room, night))
+
+
+def _morning(book: Store, room: int, night: int) -> None:
+    if missing_before(book, room, night) <= READ_AT_ONCE:
+        morning(book, room, night)
