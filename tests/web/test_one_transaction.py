@@ -36,6 +36,7 @@ KEEP, LABEL = "/mine/1/night/9/marking/keep", "3"
 def door(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Opened]:
     """A door on the invented class, every night read and the file checked; nothing works ahead."""
     monkeypatch.setattr(Jobs, "prefetch", lambda *_: None)
+    monkeypatch.setattr(Jobs, "prefetch_when_quiet", lambda *_: None)
     lay_invented_class(tmp_path, NOW, read=True)
     with opened(tmp_path) as made:
         made.door.checks.look_again("mine", made.door.books["mine"])

@@ -86,7 +86,7 @@ def _file(door: Opened) -> tuple[object, ...]:
     """Everything that is kept, row by row, except what is only reckoned."""
     with door.door.books["mine"].reading() as connection:
         tables = connection.exec_driver_sql("SELECT name FROM sqlite_master WHERE type = 'table'").scalars()
-        kept = sorted(set(tables) - {"reckonings"})
+        kept = sorted(set(tables) - {"reckonings", "mornings"})
         return tuple((name, *connection.exec_driver_sql(f'SELECT * FROM "{name}"')) for name in kept)  # noqa: S608
 
 

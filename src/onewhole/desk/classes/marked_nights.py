@@ -137,19 +137,16 @@ class NightToMark:
     @property
     def content(self) -> str:
         """Return a short name of all that the night is marked from."""
-        given, word = self.given, self.overrides
-        rests = (given.typed, given.answers, given.day, given.talks, given.settings)
+        word = self.overrides
         said = (sorted(word.aside), list(word.places.items()), list(word.sits.items()))
-        digest = sha256(repr((__version__, FORM, rests, said)).encode(errors="replace"))
-        for text in given.before:
-            digest.update(f"{len(text)} {text}".encode())
-        return digest.hexdigest()
+        return sha256(repr((__version__, FORM, self.given, said)).encode(errors="replace")).hexdigest()
 
     def still_stands(self, book: Store) -> bool:
         """Say whether nothing was written, and no pupil erased, since it was read; ask in a transaction."""
         night, number = self.page.night.number, self.here.number
-        same = _stamps(book, number)[1].get(night) == self.chain.stamps.get(night)
-        return same and room(book, number).pupils == self.here.pupils
+        if _stamps(book, number)[1].get(night) != self.chain.stamps.get(night):
+            return False
+        return room(book, number).pupils == self.here.pupils
 
 
 def night_summaries(book: Store, room_number: int) -> NightSummaries:

@@ -11,7 +11,7 @@ import msgspec
 
 from onewhole.desk.classes.marked_nights import NightToMark
 from onewhole.store.column_types import MOST_TEXT
-from onewhole.store.morning_cache import cache_morning, cached_morning
+from onewhole.store.morning_cache import HELD, cache_morning, cached_morning
 from onewhole.store.opening import Store
 from onewhole.store.refusals import StoreRefused
 
@@ -42,8 +42,11 @@ def held_morning(book: Store, found: NightToMark, reader: "msgspec.json.Decoder[
 def hold_morning(book: Store, found: NightToMark, parts: Sequence[object]) -> None:
     """Hold the parts of a night's morning. A failed cache write is ignored.
 
-    Nothing is held where anything was written or a pupil erased since, nor what is too long for a row.
+    Only the last nights that have answers are held. Nothing is held where anything was written or a pupil
+    erased since, nor what is too long for a row.
     """
+    if found.page.night.number not in found.chain.nights[-HELD:]:
+        return
     text = b64encode(zlib.compress(msgspec.json.encode(parts), 1)).decode()
     if len(text) > MOST_TEXT:
         return

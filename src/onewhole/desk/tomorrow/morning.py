@@ -148,11 +148,9 @@ def morning(book: Store, room_number: int, night_number: int) -> Morning:
     with _TURN:
         found = night_to_mark(book, room_number, night_number)
         held = held_morning(book, found, _READER) if found.is_read else None
-        if held is None:
-            made = shown(marked_from(book, found))
-            hold_morning(book, found, [getattr(made, name) for name in _PARTS])
-        else:
-            made = Morning(found.page, *held)
+        made = Morning(found.page, *held) if held else shown(marked_from(book, found))
+    if held is None:
+        hold_morning(book, found, [getattr(made, name) for name in _PARTS])
     return replace(made, unseen=made.unseen and is_last(book, room_number, night_number))
 
 
