@@ -32,7 +32,7 @@ from tests.kit.whole_class import whole_class
 FILES, SEEDS = int(os.environ.get("ONEWHOLE_DAMAGED", "300")), 20
 #: Of the files that are refused one in so many is brought back from a backup to the end; of those that open
 #: one in so many is read by the functions of the pages: a million of either would take a day.
-RESTORED, READ = 50, 1 if FILES < 10_000 else 50
+RESTORED, READ = (50, 1) if FILES < 10_000 else (500, 50)
 
 
 @dataclass(frozen=True, slots=True)
