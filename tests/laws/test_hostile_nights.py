@@ -32,8 +32,9 @@ from onewhole.writers.report_lines import report_lines
 
 ANSWERS = int(os.environ.get("ONEWHOLE_ANSWERS", "1000"))
 CHUNKS = 5
-#: Which classes are full, and which are also printed.
-FULL, PRINTED = 9, 101
+#: Which classes are full, and which are also printed; of those that are not full, which are told pupil by pupil
+#: too: the plan tells each of them already.
+FULL, PRINTED, TOLD = 9, 101, 5
 #: A page is no longer than this.
 LONGEST = 12
 WHEN = datetime(2026, 11, 24, tzinfo=UTC)
@@ -118,7 +119,7 @@ def held(number: int) -> int:
         assert found.diagnosis.together + found.diagnosis.unlisted <= 1
     assert all(told for told in most_useful(marked))
     full = number % FULL == FULL - 1
-    if not full:
+    if not full and number % TOLD == 0:
         for report in reports(marked, tuple(codes)):
             assert report_lines(report)[0] == report.pupil
     _planned(marked, number, codes[:1] if full else codes)
