@@ -32,8 +32,8 @@ from onewhole.writers.report_lines import report_lines
 
 ANSWERS = int(os.environ.get("ONEWHOLE_ANSWERS", "1000"))
 CHUNKS = 5
-#: Which classes are full, and which are also printed; of those that are not full, which are told pupil by pupil
-#: too: the plan tells each of them already.
+#: Which classes are full, and which are also printed; of those that are not full, which are told pupil by
+#: pupil too: the plan tells each of them already.
 FULL, PRINTED, TOLD = 9, 101, 5
 #: A page is no longer than this.
 LONGEST = 12
