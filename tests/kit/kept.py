@@ -1,9 +1,11 @@
 """A store with a class, two pupils, a sheet and a night, for the tests of the store."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 
 from onewhole.findings.attendance import PageWord, PaperWord
+from onewhole.marking.paper.read_cell import ReadCell
+from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.store.answers import KeptAnswer, keep_answers
 from onewhole.store.asked import KeptAsked, keep_asked
 from onewhole.store.classes import add_class, add_pupil, name_pupil, rename_class
@@ -16,6 +18,7 @@ from onewhole.store.night_cache import cache_night
 from onewhole.store.night_words import keep_night_words
 from onewhole.store.nights import add_night, change_day, change_version, name_night
 from onewhole.store.opening import Store
+from onewhole.store.paper_cells import PaperCell, ReadBy, change_paper_cells, keep_paper_cells
 from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.sheets import add_sheet, change_sheet
@@ -80,6 +83,11 @@ def every_kind_of_row(store: Store) -> Round:
         keep_pupil_days(store, first.class_number, "K01", PupilDays(joined, DAY + timedelta(days=200)))
     for said in (PaperWord.ABSENT, PaperWord.LATE):
         keep_night_words(store, first.night, [("K01", said), ("K02", PageWord.GIVEN)], NOW, "teacher")
+    for verdict in (PaperWhy.DOUBTFUL, PaperWhy.STRUCK):
+        cell = ReadCell(PaperVerdict.UNSURE, "4 7/8", ("4 7/8", "4 1/8"), 70_000, 90_000, verdict)
+        read = PaperCell(first.night, "K01", "2", 1, cell, ReadBy.PROGRAM, NOW)
+        keep_paper_cells(store, first.night, [(read, b"\x89PNG")])
+    change_paper_cells(store, first.night, [replace(read, by=ReadBy.PERSON)])
     name_night(store, other.number, "Wind")
     change_day(store, other.number, DAY + timedelta(days=2))
     name_pupil(store, first.class_number, "K01", "Wren")

@@ -17,11 +17,12 @@ from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.steps import NightStep, keep_step
 from tests.kit.kept import DAY, NOW, Round, first_round, write
+from tests.kit.paper_cells import keep_cell, paper_cell
 
 
 def whole_class(store: Store) -> Round:
     """Keep a round with answers, a correction, a step, a recording, a cached night, days,
-    words on a night and a last day.
+    words on a night, a cell of a paper and a last day.
     """
     kept = first_round(store)
     for text in ("2 1/2", "2 4/8"):
@@ -38,5 +39,6 @@ def whole_class(store: Store) -> Round:
     keep_pupil_days(store, 1, "K01", PupilDays(DAY, DAY + timedelta(days=200)))
     words: list[tuple[str, NightSaid]] = [("K01", PageWord.GIVEN), ("K01", PaperWord.LATE)]
     keep_night_words(store, kept.night, words, NOW, "teacher")
+    keep_cell(store, paper_cell(kept.night, "K01", "2"))
     set_keep_until(store, DAY)
     return kept

@@ -3,6 +3,7 @@
 import gc
 import json
 import shutil
+from dataclasses import replace
 from pathlib import Path
 from types import FrameType
 
@@ -12,6 +13,7 @@ from onewhole.desk.keep.way_back import moved_aside
 from onewhole.desk.pupil.pupil_export import put_export
 from tests.kit.doors import NOW, Opened
 from tests.kit.memory import every_object
+from tests.kit.paper_cells import UNSURE, keep_cell, paper_cell
 from tests.kit.waiting import until
 
 TYPED = "title: Kite tails\n\n1. 9 5/8 - 4 6/8\n2. 8 1/6 - 3 5/6\n3. 6 1/4 - 3 2/4\n"
@@ -67,6 +69,8 @@ def work_through(door: Opened, folder: Path) -> None:
     _ok(door.post(f"{NIGHT}/papers", code="K01", said="late", saw="here"))
     line = {"what": f"the table of {child_name()}", "to": "the family", "why": "", "day": "2026-09-01"}
     _ok(door.post(f"{CHILD}/given", **line))
+    read = replace(UNSURE, text=child_answer(), choices=(child_answer(),))
+    keep_cell(book, paper_cell(1, "K01", "1", read))
     for page in (f"{NIGHT}/marking", f"{NIGHT}/tomorrow", "/mine/1/week", "/mine/1/class", "/mine/keep"):
         _ok(door.get(page))
     for more in ("", "/held", "/held.json", "/held.csv", "/erase"):

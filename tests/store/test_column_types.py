@@ -18,6 +18,7 @@ from onewhole.store.column_types import (
     Moment,
     Number,
     OneOf,
+    PictureBytes,
     PupilCode,
     SoundBytes,
 )
@@ -43,6 +44,7 @@ WRONG: dict[type, tuple[object, ...]] = {
     Moment: ("soon", "2026-09-01", "2026-09-01T18:30:00", 7, "2026-13-01T00:00:00+00:00"),
     Day: ("soon", "2026-02-30", 20260901),
     SoundBytes: ("kites",),
+    PictureBytes: ("kites",),
     Digest: (),  # a wrong one is told by the check, which compares it and nothing else
 }
 WRONGS = [

@@ -6,6 +6,7 @@ after is written down once, and each place is held to its row.
 
 import json
 import re
+from base64 import b64encode
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import timedelta
@@ -19,6 +20,7 @@ from onewhole.desk.keep.place import Erasing, HowHeld, LastDay, Where
 from onewhole.desk.keep.places import DataPlace, place_of
 from onewhole.store.opening import Store
 from tests.kit.doors import NOW, Clock, opened
+from tests.kit.paper_cells import CROP
 from tests.kit.worked_class import (
     CHILD,
     NIGHT,
@@ -119,6 +121,9 @@ LISTED: dict[DataPlace, Callable[[Any], bool]] = {
     DataPlace.ASKED_ANSWERS: lambda held: [row["wrote"] for row in held["asked_answers"]] == ["ANSWER", ""],
     DataPlace.PUPIL_DAYS: lambda held: (held["joined"], held["left"]) == ("2026-08-20", ""),
     DataPlace.NIGHT_WORDS: lambda held: [row["said"] for row in held["night_words"]] == ["late"],
+    DataPlace.PAPER_CELLS: lambda held: (
+        [(row["text"], row["crop"]) for row in held["paper_cells"]] == [("ANSWER", b64encode(CROP).decode())]
+    ),
     DataPlace.FINDINGS: lambda held: held["findings"]["nights"][0]["answers"].startswith("1: wrong"),
     DataPlace.GIVEN_OUT: lambda held: held["given_out"][0]["what"] == "the table of NAME",
 }

@@ -18,6 +18,8 @@ from onewhole.store.refusals import NotStorable, UnreadableValue
 
 #: A number of ours is never larger; a text has so many characters at most, a sound so many bytes.
 MOST_NUMBER, MOST_TEXT, MOST_SOUND = 2**53, 1_000_000, 64 * 1024 * 1024
+#: The picture of a cell, 240 by 96 in grey, has so many bytes at most.
+MOST_PICTURE = 128 * 1024
 
 #: Milliseconds in order, parted by one blank each; none at all is an empty text.
 _CUES = r"^(?:[0-9]{1,9}(?: [0-9]{1,9})*)?$"
@@ -173,7 +175,21 @@ class SoundBytes(TypeDecorator[bytes]):
     def process_result_value(self, value: bytes | None, dialect: Dialect) -> bytes | None:  # noqa: ARG002
         """Read it back."""
         if value is not None:
-            _read(value, bytes, "a sound")
+            _read(value, bytes, self.noun)
+        return value
+
+
+class PictureBytes(SoundBytes):
+    """The bytes of a small picture; more of them raise `NotStorable`."""
+
+    cache_ok = True
+    noun = "a small picture"
+    stored: Any = Annotated[bytes, Meta(max_length=MOST_PICTURE)]
+
+    def process_bind_param(self, value: bytes | None, dialect: Dialect) -> bytes | None:  # noqa: ARG002
+        """Refuse what is no small picture."""
+        if value is not None and len(value) > MOST_PICTURE:
+            raise NotStorable("This picture of a cell is too large", remedy="Read the papers again.")
         return value
 
 

@@ -2,12 +2,13 @@
 
 import os
 import sqlite3
+from base64 import b64encode
 from collections.abc import Iterator
 from contextlib import closing, contextmanager, suppress
 from datetime import date
 from pathlib import Path
 
-from sqlalchemy import delete, select
+from sqlalchemy import Connection, delete, select
 
 from onewhole.errors import Fault
 from onewhole.store import tables
@@ -33,6 +34,7 @@ _OF_A_PUPIL = (
     tables.night_words,
     tables.pupil_days,
     tables.given_out,
+    tables.paper_cells,
 )
 #: So often a backup is begun again because pupils were erased meanwhile.
 _TRIES = 20
@@ -89,9 +91,9 @@ def backup_bytes(store: Store) -> bytes:
 
 
 def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object]:
-    """A pupil's name, days, answers, corrections, talks and words on nights, as plain text and lists.
+    """A pupil's name, days, answers, corrections, talks, words on nights, and cells of papers, as plain text.
 
-    Every writing is in it.
+    Every writing is in it, and of cells that were read from a paper the picture, as base64.
     What was given out is in `given_out`; what was found in a night is in `night_cache`, and what that text
     means is the caller's business. Raises `NotThere`.
     """
@@ -116,6 +118,7 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
             ]
             for table in (tables.answers, tables.corrections, tables.asked_answers, tables.night_words)
         }
+        rows["paper_cells"] = _paper_cells(connection, pupil.number)
         of_days = tables.pupil_days.c
         asked = select(of_days.joined, of_days.left).where(of_days.pupil_number == pupil.number)
         days = connection.execute(asked).one_or_none() or (None, None)
@@ -128,6 +131,24 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
         "left": left,
         **rows,
     }
+
+
+def _paper_cells(connection: Connection, pupil: int) -> list[dict[str, str]]:
+    cells = tables.paper_cells
+    asked = (
+        select(cells, tables.nights.c.day)
+        .join(tables.nights, tables.nights.c.number == cells.c.night_number)
+        .where(cells.c.pupil_number == pupil)
+        .order_by(cells.c.night_number, cells.c.problem)
+    )
+    return [
+        {
+            key: b64encode(value).decode() if isinstance(value, bytes) else str(value)
+            for key, value in row.items()
+            if key not in {"pupil_number", "digest"}
+        }
+        for row in connection.execute(asked).mappings()
+    ]
 
 
 def erase_pupil(store: Store, class_number: int, code: str) -> None:

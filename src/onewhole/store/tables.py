@@ -15,6 +15,7 @@ from sqlalchemy import (
 )
 
 from onewhole.findings.attendance import PageWord, PaperWord
+from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.marking.reading.talk_word import TalkSaid
 from onewhole.store.column_types import (
     Cues,
@@ -24,6 +25,7 @@ from onewhole.store.column_types import (
     Moment,
     Number,
     OneOf,
+    PictureBytes,
     PupilCode,
     SoundBytes,
 )
@@ -32,6 +34,8 @@ from onewhole.store.correction_rows import CorrectionKind
 #: The steps of a night, as :mod:`onewhole.store.steps` names them, and the media types of recordings.
 STEPS = ("printed", "shown", "marked", "regrouped")
 SOUND_KINDS = ("audio/webm", "audio/mp4", "audio/wav")
+#: Who has read a cell of a paper, as :mod:`onewhole.store.paper_cells` names them.
+READERS = ("program", "person")
 
 METADATA = MetaData()
 
@@ -194,6 +198,29 @@ night_words = Table(
     Index("night_words_of_a_night", "night_number"),
     Index("night_words_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
+)
+
+#: The cells of a night's papers that were read from pictures, until the teacher has checked them. `text` is
+#: what the program read, `choices` the likeliest readings as JSON; what counts as the answer is in
+#: `answers`.
+paper_cells = Table(
+    "paper_cells",
+    METADATA,
+    Column("night_number", Number, ForeignKey("nights.number"), primary_key=True),
+    Column("pupil_number", Number, ForeignKey("pupils.number"), primary_key=True),
+    Column("problem", ExactText, primary_key=True),
+    Column("reading", Number, nullable=False),
+    Column("verdict", OneOf(*(verdict.value for verdict in PaperVerdict)), nullable=False),
+    Column("text", ExactText, nullable=False),
+    Column("choices", ExactText, nullable=False),
+    Column("doubt", Number, nullable=False),
+    Column("alone", Number, nullable=False),
+    Column("why", OneOf(*(why.value for why in PaperWhy)), nullable=False),
+    Column("by", OneOf(*READERS), nullable=False),
+    Column("written", Moment, nullable=False),
+    Column("crop", PictureBytes, nullable=False),
+    _digest(),
+    Index("paper_cells_of_a_pupil", "pupil_number"),
 )
 
 steps = Table(

@@ -13,6 +13,7 @@ from onewhole.store.morning_cache import cached_morning
 from onewhole.store.night_cache import cached_nights
 from onewhole.store.night_words import night_words_of
 from onewhole.store.opening import Store
+from onewhole.store.paper_cells import paper_cells_of
 from onewhole.store.pupil_days import pupil_days_of
 from onewhole.store.recordings import recorded_labels, recordings_of
 from onewhole.store.set_pages import set_pages
@@ -46,6 +47,7 @@ def _read_class(store: Store, number: int) -> None:
         corrections_of(store, night.number)
         cached_morning(store, night.number)
         asked_rows(store, night.number)
+        paper_cells_of(store, night.number)
         if recorded_labels(store, night.number):
             recordings_of(store, night.number)
     steps_of(store, number)

@@ -27,6 +27,7 @@ _CALLED = {
     "nights": ("the day", "nights", "day"),
     "night_names": ("the name of the night", "names of nights", "name"),
     "numbers_given": ("the last number given", "numbers given", "last"),
+    "paper_cells": ("what was read on a paper", "cells of papers", "text"),
     "steps": ("the moment of a step", "steps", "written"),
     "recordings": ("a recording", "recordings", "sound"),
     "settings": ("a setting", "settings", "text"),

@@ -70,6 +70,13 @@ class DataPlace(Enum):
     GIVEN_OUT = _table(
         "what was given out on a child, to whom, what for, when", "given_out", HowHeld.LISTED, Erasing.ROWS
     )
+    PAPER_CELLS = _table(
+        "the cells of papers that were read from pictures: the picture of each cell and what was read in it, "
+        "until the teacher has checked them",
+        "paper_cells",
+        HowHeld.LISTED,
+        Erasing.ROWS,
+    )
     CLASSES = _table(
         "the class's name, and how many codes were given", "classes", HowHeld.NOTHING, Erasing.STAYS
     )
@@ -86,7 +93,8 @@ class DataPlace(Enum):
     STEPS = _table("when a night was printed, shown, marked", "steps", HowHeld.NOTHING, Erasing.STAYS)
     RECORDINGS = _table("the teacher's voice for a walkthrough", "recordings", HowHeld.TYPED, Erasing.STAYS)
     SETTINGS = _table(
-        "the last day, choices for walkthroughs and printing, which pages were printed before they were set",
+        "the last day, choices for walkthroughs, printing and papers, which pages were printed before they "
+        "were set, how many readings of papers were wrong",
         "settings",
         HowHeld.NOTHING,
         Erasing.STAYS,

@@ -43,6 +43,11 @@ class AllHeld:
         return self.rows["night_words"]
 
     @property
+    def cells(self) -> object:
+        """Return the cells of papers that were read from pictures and are still kept."""
+        return self.rows["paper_cells"]
+
+    @property
     def talks(self) -> object:
         """Return every row of the talks, those that were taken back too."""
         return self.rows["asked_answers"]
@@ -105,6 +110,11 @@ def _rows(held: AllHeld) -> Iterator[tuple[str, ...]]:
     assert isinstance(papers, list)
     for row in papers:
         yield ("paper", row["day"], row["night_number"], "", row["said"], row["written"], row["by"])
+    cells = held.rows["paper_cells"]
+    assert isinstance(cells, list)
+    for row in cells:
+        where = (row["day"], row["night_number"], row["problem"])
+        yield ("cell of a paper, with its picture", *where, row["text"], row["written"], row["by"])
     talks = held.rows["asked_answers"]
     assert isinstance(talks, list)
     for row in talks:
