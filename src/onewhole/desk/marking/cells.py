@@ -158,15 +158,23 @@ def _refusal(of: Classroom, page: NightPage, change: Change) -> str:
         return f"The page has no problem “{change.problem[:20]}”. Load the page again."
     if all(pupil.code != change.code for pupil in of.pupils):
         return f"There is no pupil “{change.code[:20]}” in this class now. Load the page again."
-    if len(change.text) > LONGEST:
-        return (
-            f"This has {len(change.text)} characters, and a cell holds {LONGEST}. Type the answer alone; a "
-            "long working can stay on the paper."
+    refused = text_refused(change.text)
+    return "" if refused is None else f"{refused.what}. {refused.remedy}"
+
+
+def text_refused(text: str) -> InputError | None:
+    """Return why no cell holds a text; None where one does."""
+    if len(text) > LONGEST:
+        return InputError(
+            f"This has {len(text)} characters, and a cell holds {LONGEST}",
+            remedy="Type the answer alone; a long working can stay on the paper.",
         )
     try:
-        change.text.encode()
+        text.encode()
     except UnicodeEncodeError:
-        return "A character is cut in half. Type it again."
-    if UNSEEN.search(change.text):
-        return "A sign stands here that nobody can see. Type the answer again by hand."
-    return ""
+        return InputError("A character is cut in half", remedy="Type it again.")
+    if UNSEEN.search(text):
+        return InputError(
+            "A sign stands here that nobody can see", remedy="Type the answer again by hand."
+        )
+    return None

@@ -1,0 +1,125 @@
+"""The papers of a night as they are kept, and what is done so that cells, answers and threshold agree."""
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
+from onewhole.desk.classes.marked_nights import fits_before
+from onewhole.desk.marking.verdicts import expected
+from onewhole.desk.paper.paper_by import PaperReading, reading_of
+from onewhole.desk.paper.paper_wishes import PaperWishes, paper_wishes
+from onewhole.marking.diagnosis.decisive import decisive
+from onewhole.marking.paper.read_cell import ReadCell, by_limit, to_be_shown
+from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
+from onewhole.marking.reading.answer import read_written
+from onewhole.marking.reading.mark import mark
+from onewhole.store.answers import KeptAnswer, answers_of, keep_answers
+from onewhole.store.opening import Store
+from onewhole.store.paper_cells import PaperCell, ReadBy, change_paper_cells, paper_cells_of
+
+Key = tuple[str, str]
+"""A cell: the pupil's code and the problem's label."""
+
+
+@dataclass(frozen=True, slots=True)
+class NightPapers:
+    """A night with its page, its class, the cells of its papers, its answers, and the wishes on papers."""
+
+    room: Classroom
+    page: NightPage
+    cells: Mapping[Key, PaperCell]
+    answers: Mapping[Key, KeptAnswer]
+    wishes: PaperWishes
+
+    def text(self, key: Key) -> str:
+        """Return the answer that stands in a cell of the grid."""
+        return self.answers[key].text if key in self.answers else ""
+
+    def typed(self, key: Key) -> bool:
+        """Say whether an answer stands there that did not come from a picture."""
+        return bool(self.text(key).strip()) and reading_of(self.answers[key].by) is None
+
+
+def night_papers(book: Store, room_number: int, night: int) -> NightPapers:
+    """Return the papers of a night as they are kept. Raises NotThere."""
+    with book.snapshot() as seen:
+        return NightPapers(
+            room(seen, room_number),
+            night_page(seen, room_number, night),
+            {one.key: one for one in paper_cells_of(seen, night)},
+            {(one.code, one.problem): one for one in answers_of(seen, night)},
+            paper_wishes(seen, room_number),
+        )
+
+
+def settle_cells(within: Store, papers: NightPapers, codes: Iterable[str], now: datetime) -> frozenset[Key]:
+    """Judge the cells of some pupils anew by threshold and by what alone decides a group; write what changes.
+
+    A reading that stands is the answer, by the program's name; one that is to be looked at is none, and is
+    taken out where it was. What a person checked stays. Returns the cells that are to be looked at now and
+    were not before. All within the transaction of ``within``.
+    """
+    mine = [key for key in papers.cells if key[0] in set(codes)]
+    decides = _deciding(within, papers, {code for code, _ in mine})
+    changed, answers, new = [], [], set()
+    for key in mine:
+        was = papers.cells[key]
+        if was.by is ReadBy.PERSON:
+            continue
+        cell = _judged(was.cell, papers.wishes.limit(), decides=key in decides)
+        if cell != was.cell:
+            changed.append(replace(was, cell=cell))
+            if PaperVerdict.UNSURE in {cell.verdict} - {was.cell.verdict}:
+                new.add(key)
+        answers.extend(_answer(papers, key, replace(was, cell=cell), now))
+    change_paper_cells(within, papers.page.night.number, changed)
+    keep_answers(within, answers)
+    return frozenset(new)
+
+
+def _judged(was: ReadCell, limit: int, *, decides: bool) -> ReadCell:
+    """Judge a cell anew; that it once decided a group is forgotten where it does not any more."""
+    free = was
+    if was.why is PaperWhy.DECIDES:
+        free = replace(was, verdict=PaperVerdict.UNSURE, why=PaperWhy.DOUBTFUL)
+    cell = by_limit(free, limit)
+    return to_be_shown(cell, PaperWhy.DECIDES) if decides and cell.text else cell
+
+
+def _answer(papers: NightPapers, key: Key, cell: PaperCell, now: datetime) -> Iterator[KeptAnswer]:
+    """Give the answer that is to be written where the program's reading changed what stands."""
+    if papers.typed(key):
+        return
+    text = cell.cell.text if cell.cell.verdict is PaperVerdict.READ else ""
+    if text != papers.text(key):
+        by = PaperReading(cell.reading).by
+        yield KeptAnswer(papers.page.night.number, key[0], key[1], text, now, by)
+
+
+def _deciding(within: Store, papers: NightPapers, codes: set[str]) -> frozenset[Key]:
+    """Return the cells without which a pattern would not be likely, as far as all likeliest readings go.
+
+    They do not depend on the threshold: a cell whose picture is not sure enough counts as it seems.
+    """
+    recent = fits_before(within, papers.page)
+    problems = papers.page.sheet.problems
+    wanted = papers.page.sheet.header.form
+    asks = [expected(one) for one in problems]
+    rows: dict[str, dict[str, str]] = defaultdict(dict)
+    for code in codes:
+        for label in papers.page.labels:
+            key = code, label
+            if key in papers.cells and papers.cells[key].by is ReadBy.PROGRAM and not papers.typed(key):
+                rows[code][label] = papers.cells[key].cell.text
+            else:
+                rows[code][label] = papers.text(key)
+    found = set()
+    for code, texts in rows.items():
+        marks = [
+            mark(ask, read_written(texts[one.label], one), wanted)
+            for ask, one in zip(asks, problems, strict=True)
+        ]
+        found |= {(code, label) for label in decisive(asks, marks, recent.get(code, {}))}
+    return frozenset(found)
