@@ -174,7 +174,5 @@ def text_refused(text: str) -> InputError | None:
     except UnicodeEncodeError:
         return InputError("A character is cut in half", remedy="Type it again.")
     if UNSEEN.search(text):
-        return InputError(
-            "A sign stands here that nobody can see", remedy="Type the answer again by hand."
-        )
+        return InputError("A sign stands here that nobody can see", remedy="Type the answer again by hand.")
     return None

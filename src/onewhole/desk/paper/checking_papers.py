@@ -140,14 +140,13 @@ def check_cell(
     book: Store,
     room_number: int,
     night: int,
-    code: str,
-    label: str,
+    key: Key,
     text: str,
     *,
     now: datetime,
     saw: str | None = None,
 ) -> CheckedCell:
-    """Keep what a person reads in a cell as the answer; an empty text says that nothing is written there.
+    """Keep what a person reads in a cell (code and label) as the answer; an empty text: nothing is there.
 
     ``saw`` is the answer that stood when the window was shown (:attr:`ShownCell.stands`). Where the answer
     puts others of the pupil's readings to the test, these wait to be looked at, too. Raises InputError for a
@@ -155,9 +154,8 @@ def check_cell(
     """
     with book.transaction() as within:
         papers = night_papers(within, room_number, night)
-        key = code, label
         if key not in papers.cells:
-            raise no_cell(code, label)
+            raise no_cell(*key)
         if (why := text_refused(text)) is not None:
             raise why
         person = papers.cells[key].by is ReadBy.PERSON or papers.typed(key)
@@ -165,15 +163,14 @@ def check_cell(
             _as_seen(papers, key, saw)
         after = _checked(within, papers, {key: text}, now)
         left = _to_check(after)
-    return CheckedCell(judged(papers.page, label, text), next(iter(left.open), None), len(left.open))
+    return CheckedCell(judged(papers.page, key[1], text), next(iter(left.open), None), len(left.open))
 
 
 def uncheck_cell(
     book: Store,
     room_number: int,
     night: int,
-    code: str,
-    label: str,
+    key: Key,
     *,
     now: datetime,
     saw: str | None = None,
@@ -185,15 +182,14 @@ def uncheck_cell(
     """
     with book.transaction() as within:
         papers = night_papers(within, room_number, night)
-        key = code, label
         if key not in papers.cells:
-            raise no_cell(code, label)
+            raise no_cell(*key)
         _as_seen(papers, key, saw)
         was = papers.cells[key]
         if was.by is ReadBy.PERSON:
             change_paper_cells(within, night, [replace(was, by=ReadBy.PROGRAM, written=now)])
             keep_answers(within, _before_check(within, papers, was, now))
-            settle_cells(within, night_papers(within, room_number, night), {code}, now)
+            settle_cells(within, night_papers(within, room_number, night), {key[0]}, now)
         after = night_papers(within, room_number, night)
     return _shown(after, after.cells[key])
 
@@ -305,12 +301,12 @@ def _spot(papers: NightPapers) -> tuple[Key, ...]:
 
 
 def _shown(papers: NightPapers, one: PaperCell) -> ShownCell:
-    typed = next((problem.typed for problem in papers.page.sheet.problems if problem.label == one.problem), "")
+    problems = papers.page.sheet.problems
     return ShownCell(
         one.code,
         papers.room.shown(one.code),
         one.problem,
-        typed,
+        next((problem.typed for problem in problems if problem.label == one.problem), ""),
         one.cell.text,
         one.cell.choices,
         one.cell.why,

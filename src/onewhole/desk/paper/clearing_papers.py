@@ -63,9 +63,7 @@ def finish_papers(book: Store, room_number: int, night: int) -> FinishedPapers:
     return FinishedPapers(len(papers.cells), 0)
 
 
-def take_back_papers(
-    book: Store, room_number: int, night: int, reading: int, *, now: datetime
-) -> PapersBack:
+def take_back_papers(book: Store, room_number: int, night: int, reading: int, *, now: datetime) -> PapersBack:
     """Give every cell of a reading the answer that it held before, and take its pictures away.
 
     A cell that a person checked, or that was written since, stays, and is told. Raises NotThere, and

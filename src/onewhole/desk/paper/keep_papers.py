@@ -1,4 +1,4 @@
-"""The papers of a night are read from pictures and kept: what is sure as answers, the rest to be looked at."""
+"""The papers of a night are read from pictures and kept: sure ones as answers, the rest to be looked at."""
 
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -62,14 +62,14 @@ def read_papers(
         msg = f"{len(pictures)} pictures at once are too many"
         raise InputError(msg, remedy=f"Read {MOST_PICTURES} at most, and then the others.")
     night_papers(book, room_number, night)
-    kept = keep_papers(book, room_number, night, sees(pictures), now=now)
+    kept = keep_seen_papers(book, room_number, night, sees(pictures), now=now)
     for other in nights_with_paper(book, room_number):
         if other != night:
             finish_papers(book, room_number, other)
     return kept
 
 
-def keep_papers(
+def keep_seen_papers(
     book: Store, room_number: int, night: int, seen: SeenPapers, *, now: datetime
 ) -> KeptPapers:
     """Keep what was seen in pictures of a night's papers, in one transaction.
@@ -98,8 +98,15 @@ def keep_papers(
             *_missing(within, stands, {one.code for one in mine}),
         )
     verdicts = [stands.cells[key].cell.verdict for key in fresh]
-    counts = (verdicts.count(one) for one in (PaperVerdict.READ, PaperVerdict.EMPTY, PaperVerdict.UNSURE))
-    return KeptPapers(number, *counts, len(same), len(left), found)
+    return KeptPapers(
+        number,
+        verdicts.count(PaperVerdict.READ),
+        verdicts.count(PaperVerdict.EMPTY),
+        verdicts.count(PaperVerdict.UNSURE),
+        len(same),
+        len(left),
+        found,
+    )
 
 
 def _next_reading(within: Store, papers: NightPapers) -> int:

@@ -63,7 +63,9 @@ def settle_cells(within: Store, papers: NightPapers, codes: Iterable[str], now: 
     """
     mine = [key for key in papers.cells if key[0] in set(codes)]
     decides = _deciding(within, papers, {code for code, _ in mine})
-    changed, answers, new = [], [], set()
+    changed: list[PaperCell] = []
+    answers: list[KeptAnswer] = []
+    new: set[Key] = set()
     for key in mine:
         was = papers.cells[key]
         if was.by is ReadBy.PERSON:

@@ -3,8 +3,8 @@
 from alembic import op
 from sqlalchemy import Column, ForeignKey, Index, Integer, LargeBinary, Text
 
-revision = "0008"
-down_revision = "0007"
+revision = "0009"
+down_revision = "0008"
 branch_labels = None
 depends_on = None
 
