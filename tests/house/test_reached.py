@@ -33,6 +33,7 @@ COMING = (
     "onewhole.presses.paper.",
     "onewhole.presses.limited.limit_time",
     "onewhole.desk.paper.",
+    "onewhole.findings.in_papers.",
     "onewhole.store.paper_cells.",
 )
 

@@ -14,10 +14,11 @@ from onewhole.desk.paper.checking_papers import (
     uncheck_cell,
 )
 from onewhole.desk.paper.keep_papers import keep_seen_papers
-from onewhole.desk.paper.paper_wishes import Sureness, paper_wishes
+from onewhole.desk.paper.paper_wishes import paper_wishes
 from onewhole.desk.paper.wish_papers import set_paper_wishes
 from onewhole.errors import InputError
 from onewhole.marking.paper.ink_reading import InkReading
+from onewhole.marking.paper.sureness import Sureness
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.marking.reading.mark import Verdict
 from onewhole.store.answers import KeptAnswer, answers_of, history_of
@@ -171,7 +172,7 @@ def test_one_wrong_in_a_spot_check_raises_the_threshold(book: Store) -> None:
     after = papers_to_check(book, 1, 1)
     assert paper_wishes(book, 1).sureness is after.sureness is Sureness.MORE
     assert after.cells["K02", "4"].why is PaperWhy.DOUBTFUL
-    assert _answer(book, ("K02", "2")) == ("3 5/8", "paper 1, checked")
+    assert _answer(book, ("K02", "2")) == ("3 5/8", "paper 2, checked")
     assert _answer(book, ("K02", "4"))[0] == ""
     assert _answer(book, ("K01", "1")) == (RIGHT[0], "paper 1, checked")
     assert after.cells["K01", "2"].state is CellState.OPEN, "it was not read for sure: it is passed over"

@@ -11,10 +11,11 @@ from onewhole.desk.paper.checking_papers import check_cell, papers_to_check
 from onewhole.desk.paper.clearing_papers import finish_papers, take_back_papers
 from onewhole.desk.paper.keep_papers import keep_seen_papers
 from onewhole.desk.paper.paper_by import PaperReading, reading_of
-from onewhole.desk.paper.paper_wishes import PaperWishes, Sureness, paper_wishes, wishes_text
+from onewhole.desk.paper.paper_wishes import PaperWishes, paper_wishes, wishes_text
 from onewhole.desk.paper.wish_papers import set_paper_wishes
 from onewhole.errors import InputError
 from onewhole.marking.paper.calibration import Calibration
+from onewhole.marking.paper.sureness import Sureness
 from onewhole.store.answers import KeptAnswer, answers_of
 from onewhole.store.backups import backups_of
 from onewhole.store.opening import Store, open_store

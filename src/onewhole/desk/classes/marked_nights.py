@@ -233,20 +233,6 @@ def marked_from(book: Store, found: NightToMark) -> MarkedNight:
     return made
 
 
-def fits_before(book: Store, page: NightPage) -> Mapping[str, Mapping[str, int]]:
-    """Return by pupil and pattern how many answers of recent nights were just what it writes.
-
-    Nights that are not marked yet are left out, and none is marked for it.
-    """
-    with book.snapshot() as seen:
-        chain = _chain(seen, page.night.class_number)
-    notebook = Notebook()
-    for night in chain.before(page):
-        if night in chain.texts:
-            notebook = notebook.and_night(notebook_night(chain.texts[night]))
-    return notebook.recent_fits(page.night.day)
-
-
 def is_last(book: Store, room_number: int, night_number: int) -> bool:
     """Say whether a night is the last one of a class that has answers."""
     with book.snapshot() as seen:

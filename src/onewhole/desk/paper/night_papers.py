@@ -6,10 +6,10 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
-from onewhole.desk.classes.marked_nights import fits_before
 from onewhole.desk.marking.verdicts import expected
 from onewhole.desk.paper.paper_by import PaperReading, reading_of
 from onewhole.desk.paper.paper_wishes import PaperWishes, paper_wishes
+from onewhole.desk.paper.recent_fits import recent_fits
 from onewhole.marking.diagnosis.decisive import decisive
 from onewhole.marking.paper.read_cell import ReadCell, by_limit, to_be_shown
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
@@ -105,7 +105,7 @@ def _deciding(within: Store, papers: NightPapers, codes: set[str]) -> frozenset[
 
     They do not depend on the threshold: a cell whose picture is not sure enough counts as it seems.
     """
-    recent = fits_before(within, papers.page)
+    recent = recent_fits(within, papers.page)
     problems = papers.page.sheet.problems
     wanted = papers.page.sheet.header.form
     asks = [expected(one) for one in problems]

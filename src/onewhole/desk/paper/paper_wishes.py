@@ -9,8 +9,6 @@ from onewhole.marking.paper.sureness import Sureness
 from onewhole.store.opening import Store
 from onewhole.store.settings import set_setting, setting
 
-__all__ = ["PaperWishes", "Sureness", "keep_wishes", "paper_wishes", "sureness_told", "wishes_text"]
-
 
 @dataclass(frozen=True, slots=True)
 class PaperWishes:
