@@ -24,7 +24,7 @@ def test_what_earlier_nights_showed_counts_with_one_answer_of_tonight(tmp_path: 
         write(book, 1, wrong, code="K01", problem=str(at))
         write(book, 1, right, code="K02", problem=str(at))
     assert recent_fits(book, night_page(book, 1, tonight)) == {}
-    mark_missing(book, 1, lambda done, of: None)
+    mark_missing(book, 1, lambda *_: None)
     fits = recent_fits(book, night_page(book, 1, tonight))
     assert fits["K01"]["A01"] >= 2
     assert not fits.get("K02")
@@ -36,5 +36,5 @@ def test_what_earlier_nights_showed_counts_with_one_answer_of_tonight(tmp_path: 
     assert [(one.code, one.label, one.why) for one in waits] == [("K01", label, PaperWhy.DECIDES)]
     before = marked_night(book, 1, tonight).marked.tonight
     assert before is not None
-    assert before.book.recent_fits(DAY + timedelta(days=2)) == fits
+    assert before.notebook.recent_fits(DAY + timedelta(days=2)) == fits
     book.close()
