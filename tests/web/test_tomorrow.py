@@ -106,13 +106,21 @@ def test_many_nights_not_read_yet_are_read_as_long_work(tmp_path: Path) -> None:
         assert "See first" in door.get("/mine/1/night/5/tomorrow").text
 
 
-def test_the_pages_are_made_as_long_work_and_given_as_pdf(door: Opened) -> None:
+def test_the_pages_are_made_as_long_work_and_given_as_pdf(
+    door: Opened, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """The work's page leads back to where they are listed; after a move they are out of date."""
     assert "Make the pages to print" in door.get(PLACE).text
     started = door.post(f"{PLACE}/paper")
     assert started.status == 303
     assert "pages are ready to print." in ended(door, started.goes)
     assert f'href="{PLACE}/paper/morning"' in door.get(PLACE).text
+    assert "There is no practice page" not in door.get(PLACE).text
+    monkeypatch.setattr(
+        "onewhole.web.pages.tomorrow.printed_pages", lambda *_: (("morning", "Morning page"),)
+    )
+    assert "There is no practice page: no other numbers make a problem like" in door.get(PLACE).text
+    monkeypatch.undo()
     came = door.client.get(f"{PLACE}/paper/together")
     assert came.content.startswith(b"%PDF")
     how, _, name = came.headers["content-disposition"].partition("; filename*=UTF-8''")

@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from onewhole.desk.marking.mark import Marked, mark
-from onewhole.desk.tomorrow.plan import plan, plan_pages, tomorrow
-from onewhole.desk.tomorrow.practice_pages import Tomorrow, UnknownPupilError
+from onewhole.desk.tomorrow.plan import no_practice, plan, plan_pages, tomorrow
+from onewhole.desk.tomorrow.practice_pages import Tomorrow, UnknownPupilError, unpractised
 from onewhole.errors import InputError
 from onewhole.findings.paper import GroupPractice, MorningPaper, PupilPractice, TalksPaper
 
@@ -68,3 +68,20 @@ def test_a_page_for_a_child_names_no_pattern(marked: Marked, asked: Tomorrow) ->
             assert "k01" not in said
         if paper.which == PupilPractice("K02"):
             assert "k01" not in said
+
+
+def test_a_page_without_its_like_gives_no_practice_and_says_so(tmp_path: Path) -> None:
+    """No other halves make a whole: which groups go without is said, and what to do; else nothing is."""
+    alone = mark("1. 1/2 + 1/2", "pupil,1\nK01,1\nK02,2/4\n")
+    made = plan(alone, tmp_path / "alone", when=WHEN)
+    assert [one.path.name for one in made] == ["morning.pdf"]
+    says = no_practice(alone, made)
+    assert says.startswith(
+        "There is no practice page: no other numbers make a problem like 1/2 + 1/2. For practice,"
+    )
+    whose = [group.name for group in alone.groups]
+    assert len(whose) == 2
+    some = unpractised(whose, alone.sheet, {f"practice-{whose[0].lower()}"})
+    assert some.startswith(f"There is no practice page for {whose[1]}: no other")
+    both = {f"practice-{name.lower()}" for name in whose}
+    assert unpractised(whose, alone.sheet, both) == ""

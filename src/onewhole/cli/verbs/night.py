@@ -25,6 +25,7 @@ from onewhole.cli.notebook_option import tonight_in
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.tomorrow.night import ANSWERS, SHEET, night
+from onewhole.desk.tomorrow.plan import no_practice
 
 Folder = Annotated[
     Path,
@@ -56,6 +57,8 @@ def run(
         done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes)
     for one in done.made:
         print(f"{one.page:18} {one.path}")
+    if done.marked is not None and (missing := no_practice(done.marked, done.made)):
+        print(missing)
     if done.findings:
         print()
     for number, finding in enumerate(done.findings, start=1):

@@ -26,7 +26,7 @@ from onewhole.cli.notebook_option import tonight_in
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.tomorrow.group_wishes import with_wishes
-from onewhole.desk.tomorrow.plan import plan, tomorrow
+from onewhole.desk.tomorrow.plan import no_practice, plan, tomorrow
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[
@@ -101,6 +101,8 @@ def run(
         made = plan(marked, to, when=now(), asked=wanted)
     for one in made:
         print(f"{one.page:18} {one.path}")
+    if missing := no_practice(marked, made):
+        print(missing)
     if notebook:
         notebooks.keep(marked, notebook)
     for line in changes_offered(marked):

@@ -12,7 +12,7 @@ from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.pupil.report import reports
 from onewhole.desk.tomorrow.papers import TomorrowPage
-from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages
+from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages, unpractised
 from onewhole.findings.paper import MorningPaper, PracticeKey, TalksPaper
 from onewhole.marking.grouping.see_first import see_first
 from onewhole.writers.morning_page import morning_page
@@ -47,6 +47,11 @@ def plan(marked: Marked, folder: Path, *, when: datetime, asked: Tomorrow = NOTH
     """
     ready = pressed(by_file(plan_pages(marked, asked)), when=when)
     return put({NightPart.MORNING: ready}, folder, MadeFrom(marked.sheet, when, marked.marks))
+
+
+def no_practice(marked: Marked, made: Iterable[Made]) -> str:
+    """Return in words which groups have no practice page among what was made; empty where all have one."""
+    return unpractised([group.name for group in marked.groups], marked.sheet, {one.page for one in made})
 
 
 def by_file(pages: Iterable[tuple[TomorrowPage, Printed]]) -> tuple[tuple[str, Printed], ...]:

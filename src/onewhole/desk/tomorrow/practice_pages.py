@@ -2,15 +2,17 @@
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from onewhole.desk.marking.mark import Marked
 from onewhole.errors import InputError
 from onewhole.findings.paper import GroupPractice, PupilPractice
+from onewhole.languages.english.papers import practice_missing
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.missed import missed
 from onewhole.marking.reading.mark import PupilMarks, Verdict
+from onewhole.notations.sentences.text import text_of
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.practice import Practice, practice
 from onewhole.sheets.settings import setting_named
@@ -80,6 +82,22 @@ def practice_pages(marked: Marked, asked: Tomorrow) -> tuple[PracticePage, ...]:
     return (*_of_groups(marked, asked), *_of_pupils(marked, asked))
 
 
+def unpractised(groups: Sequence[str], sheet: Sheet, files: Collection[str]) -> str:
+    """Return in a sentence or two which groups have no practice page among these files, and what to do.
+
+    It is empty where all of them have one.
+    """
+    without = [name for name in groups if _file(name) not in files]
+    if not without or not sheet.problems:
+        return ""
+    some = without if len(without) < len(groups) else ()
+    return text_of(practice_missing(some, sheet.problems[-1].statement))
+
+
+def _file(group: str) -> str:
+    return f"practice-{_plain(group)}"
+
+
 def _of_groups(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
     for at, group in enumerate(marked.groups):
         findings = [found for found in marked.findings if found.pupil in group.pupils]
@@ -87,7 +105,7 @@ def _of_groups(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
             marked, asked, missed(group, marked.marks), findings, due=_due(asked, group.pupils), skip=at
         )
         if made is not None:
-            yield PracticePage(GroupPractice(group.name), kite_of(at), f"practice-{_plain(group.name)}", made)
+            yield PracticePage(GroupPractice(group.name), kite_of(at), _file(group.name), made)
 
 
 def _of_pupils(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:

@@ -20,6 +20,7 @@ from onewhole.desk.tomorrow.keeping_groups import keep_groups, keep_seen, take_c
 from onewhole.desk.tomorrow.morning import CAUTION, fingerprint, morning
 from onewhole.desk.tomorrow.morning_pages import print_morning, printed_page, printed_pages
 from onewhole.desk.tomorrow.moving import NEW, merge, move, set_aside
+from onewhole.desk.tomorrow.practice_pages import unpractised
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import FileContent, HtmlPage, Json, Redirect
@@ -46,6 +47,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     early = [one.code for one in found.first]
     later = sorted(found.talks, key=lambda code: (not found.talks[code].finds, code))
     talks = [found.talks[code] for code in dict.fromkeys((*early, *later))]
+    printed = printed_pages(_folder(request), found.stamp)
     words = {
         "page": found.page,
         "morning": found,
@@ -56,7 +58,10 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
         "refused": refused,
         "typed": {key: request.field(key, "") for key in ("code", "asked", "wrote", "word")},
         "aside": {seat.code for card in found.cards for seat in card.seats if seat.aside},
-        "printed": printed_pages(_folder(request), found.stamp),
+        "printed": printed,
+        "no_practice": unpractised(
+            [card.name for card in found.cards], found.page.sheet, {file for file, _ in printed}
+        ),
         "printing": request.app.jobs.under_way(_back(request)),
         "caution": CAUTION,
         "formula": Markup,
