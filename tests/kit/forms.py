@@ -32,16 +32,22 @@ class _Forms(HTMLParser):
     def __init__(self) -> None:
         super().__init__(convert_charrefs=True)
         self.forms: list[Form] = []
+        self.by_id: dict[str, Form] = {}
+        self.sent_elsewhere: list[tuple[str, Form]] = []
         self.select, self.is_first = "", False
 
     def handle_starttag(self, tag: str, attrs: Iterable[tuple[str, str | None]]) -> None:
         has = {name: value or "" for name, value in attrs}
         if tag == "form":
             self.forms.append(Form(has.get("action", "")))
+            self.by_id[has.get("id", "")] = self.forms[-1]
         if not self.forms:
             return
-        fields = self.forms[-1].fields
+        fields = (self.by_id[has["form"]] if "form" in has else self.forms[-1]).fields
         left_out = has.get("type") in {"checkbox", "radio", "file", "submit"} and "checked" not in has
+        if tag == "button" and "formaction" in has:
+            form = self.by_id[has["form"]] if "form" in has else self.forms[-1]
+            self.sent_elsewhere.append((has["formaction"], form))
         if tag == "input" and "name" in has and not left_out:
             fields.append((has["name"], has.get("value", "on" if "checked" in has else "")))
         if tag == "select" and "name" in has:
@@ -60,10 +66,10 @@ class _Forms(HTMLParser):
 
 
 def forms_in(page: str) -> list[Form]:
-    """Return the forms of a page."""
+    """Return the forms of a page; one that a button sends elsewhere stands there once more."""
     parser = _Forms()
     parser.feed(page)
-    return parser.forms
+    return [*parser.forms, *(Form(action, form.fields) for action, form in parser.sent_elsewhere)]
 
 
 def form_to(page: str, action: str, **fields: str) -> Form:

@@ -144,8 +144,8 @@ def test_two_classes_are_never_called_the_same(door: Opened) -> None:
     for name in ("Room 13", " room   13", "ＲＯＯＭ 13"):
         told = door.post("/welcome", name=name, pupils="2")
         assert (told.status, "There is a class called" in told.text) == (422, True)
-    told = door.post("/mine/1/class/name", name="ROOM 13", saw=rooms(book)[0].name)
+    told = door.post("/mine/1/class/name", called="ROOM 13", saw_called=rooms(book)[0].name)
     assert (told.status, 'value="ROOM 13"' in told.text) == (422, True)
-    assert door.post("/mine/2/class/name", name="ROOM 13", saw="Room 13").status == 303
+    assert door.post("/mine/2/class/name", called="ROOM 13", saw_called="Room 13").status == 303
     assert [one.name for one in rooms(book)][1] == "ROOM 13"
     assert start_room(book, "Room 14", 1, door.door.now()).number == 3

@@ -45,7 +45,7 @@ def test_whichever_button_is_pressed_nothing_typed_is_lost(kites: Opened, button
     assert (came.status_code, _names(kites)) == (303, ["Delta", "Moth", "Sled", "Wren"])
     page = kites.get("/mine/1/class").text
     assert 'form="of-class" formaction="/mine/1/class/add"' in page
-    assert page.count('form="of-class"') == 3
+    assert page.count('form="of-class"') == 6
 
 
 def test_classes_of_one_name_stay_and_are_told(kites: Opened) -> None:
@@ -54,8 +54,8 @@ def test_classes_of_one_name_stay_and_are_told(kites: Opened) -> None:
     add_class(kites.door.books["mine"], "room  12", kites.door.now())
     for number in (1, 2):
         assert "Another class has this name" in kites.get(f"/mine/{number}/class").text
-    assert kites.post("/mine/1/class/name", name="Room 12", saw="Room 12").status == 303
-    assert kites.post("/mine/2/class/name", name="Room 13", saw="room  12").status == 303
+    assert kites.post("/mine/1/class/name", called="Room 12", saw_called="Room 12").status == 303
+    assert kites.post("/mine/2/class/name", called="Room 13", saw_called="room  12").status == 303
     assert "Another class has this name" not in kites.get("/mine/1/class").text
 
 
@@ -92,8 +92,8 @@ def test_a_name_that_cannot_be_loses_no_other(kites: Opened) -> None:
 
 def test_the_class_is_renamed(kites: Opened) -> None:
     """And not to nothing."""
-    assert kites.post("/mine/1/class/name", name="Kite club", saw="Room 12").goes == "/mine/1/class"
-    refused = kites.post("/mine/1/class/name", name="y" * 90, saw="Kite club")
+    assert kites.post("/mine/1/class/name", called="Kite club", saw_called="Room 12").goes == "/mine/1/class"
+    refused = kites.post("/mine/1/class/name", called="y" * 90, saw_called="Kite club")
     assert (refused.status, "y" * 90 in refused.text) == (422, True)
     assert room(kites.door.books["mine"], 1).name == "Kite club"
 
@@ -106,3 +106,25 @@ def test_what_adds_nobody_is_told_beside_what_was_typed(kites: Opened, more: str
     assert f'value="{more}"' in page.text
     assert names in page.text
     assert len(_names(kites)) == 2
+
+
+@pytest.mark.parametrize("button", ["name", "names", "add"])
+def test_the_name_of_the_class_is_kept_with_the_rest(kites: Opened, button: str) -> None:
+    """The class's name, a child's and new children; where one cannot be, all stand in the form again."""
+    rows = {
+        "csrf_token": kites.csrf_token,
+        "code": ["K01", "K02"],
+        "name": ["Delta", "Moth"],
+        "saw": ["Delta", ""],
+        "names": "Sled",
+        "called": "Kite club",
+        "saw_called": "Room 12",
+    }
+    torn = {**rows, "called": "y" * 90}
+    came = kites.client.post(f"/mine/1/class/{button}", data=torn, headers=kites.origin)
+    assert came.status_code == 422
+    assert all(typed in came.text for typed in ("y" * 90, 'value="Moth"', ">Sled</textarea>"))
+    assert (room(kites.door.books["mine"], 1).name, _names(kites)) == ("Room 12", ["Delta", None])
+    came = kites.client.post(f"/mine/1/class/{button}", data=rows, headers=kites.origin)
+    assert came.status_code == 303
+    assert (room(kites.door.books["mine"], 1).name, _names(kites)) == ("Kite club", ["Delta", "Moth", "Sled"])

@@ -16,7 +16,7 @@ from tests.kit.rounds import lived_in
 
 pytestmark = NEEDS_CHROMIUM
 FOREIGN = """<!doctype html><title>Free kites</title><p id="told"></p>
-<form id="name" method="post" action="DOOR/mine/1/class/name"><input name="name" value="Taken"></form>
+<form id="name" method="post" action="DOOR/mine/1/class/name"><input name="called" value="Taken"></form>
 <form id="plain" method="post" action="DOOR/mine/1/class/name" enctype="text/plain">
 <input name="name" value="Taken"></form>
 <form id="away" method="post" action="DOOR/demo/away"></form>

@@ -75,7 +75,9 @@ def fill(door: Opened) -> tuple[list[str], list[str]]:
         came = door.client.post(f"/mine/{room_number}/class/names", content=body, headers=kind)
         assert came.status_code == 303, came.text
     assert (
-        door.post("/mine/1/class/name", name=names[0], saw=room(door.door.books["mine"], 1).name).status
+        door.post(
+            "/mine/1/class/name", called=names[0], saw_called=room(door.door.books["mine"], 1).name
+        ).status
         == 303
     )
     return names, _cells(door)
@@ -234,7 +236,7 @@ def test_what_cannot_be_a_name_or_a_cell_is_refused(lived: Opened) -> None:
     for text in BREAKS:
         quoted = "".join(f"%{byte:02X}" for byte in text.encode("utf-8", "surrogatepass"))
         for path, field in (
-            ("/mine/1/class/name", "saw=&name"),
+            ("/mine/1/class/name", "saw_called=&called"),
             ("/mine/1/class/add", "more=1&names"),
             ("/welcome", "pupils=1&name"),
             ("/mine/1/night/3/marking/judge", "label=1&text"),

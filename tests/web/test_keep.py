@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes.class_records import start_room
 from onewhole.desk.keep.backups import back_up_daily, backups_folder, backups_of
 from onewhole.store.answers import answers_of
 from onewhole.store.classes import name_pupil, pupils_of
@@ -134,6 +135,20 @@ def test_the_last_day(door: Opened, clock: Clock) -> None:
     assert door.post("/mine/keep/until", day="soon", saw="2026-09-02").status == 422
     assert door.post("/mine/keep/until", day="", saw="2026-09-02").goes == "/mine/keep?did=never"
     assert "No last day is set" in door.get("/mine/keep").text
+
+
+def test_what_is_done_leads_back_to_the_class_that_was_looked_at(door: Opened) -> None:
+    """Every form and link of the page of one class of two, and of the check of the file, names it."""
+    start_room(door.door.books["mine"], "Room 13", 2, NOW)
+    one = _daily(door)
+    page = door.get("/mine/keep?of=2").text
+    for act in ("back", "restore", "remove", "until"):
+        assert f'action="/mine/keep/{act}?of=2"' in page
+    assert 'href="/mine/keep/check?of=2"' in page
+    assert door.post("/mine/keep/remove?of=2", file=one.name).goes == "/mine/keep?did=removed&of=2"
+    checked = door.get("/mine/keep/check?of=2").text
+    assert 'href="/mine/keep?of=2"' in checked
+    assert "Room 13</bdi></summary>" in checked
 
 
 @pytest.mark.parametrize("fault", [b"torn", b"SQLite format 3\0" + bytes(4000)])

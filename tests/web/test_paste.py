@@ -98,6 +98,32 @@ def test_a_paste_is_taken_back_after_the_window_was_closed(door: Opened) -> None
     assert door.post(BACK, paste="7").status == 422
 
 
+def test_children_who_came_with_a_paste_are_named_when_it_is_taken_back(door: Opened) -> None:
+    """Those of whom nothing is written any more, with the way out; who has anything else is not named."""
+    table = "Code\t1\t2\nK01\t4 7/8\t3 2/6\nKim\t5\t6\nSal\t5\t6\n"
+    door.post(f"{PLACE}/keep", cells='[["K01", "3", "9", ""]]')
+    again = _send(door, form_to(door.post(PASTE, text=table).text, PASTE), row_2="add", row_3="add")
+    assert _send(door, form_to(again.text, KEEP)).status == 303
+    door.post(f"{PLACE}/keep", cells='[["K05", "4", "1/2", ""]]')
+    told = _send(door, form_to(door.get(PLACE).text, BACK, paste="1"))
+    assert "Nothing is written of this child now" in told.text
+    assert re.findall(r'href="(/mine/1/pupil/[^"]*/erase)"', told.text) == ["/mine/1/pupil/K04/erase"]
+    assert "Nothing is written of" not in door.get(PLACE).text
+
+
+def test_close_together_is_remembered_for_the_class(door: Opened) -> None:
+    """A small grid stands wide by itself, until somebody chooses; another class has its own."""
+    book = door.door.books["mine"]
+    start_room(book, "Room 13", 3, NOW)
+    set_night(book, 2, SHEET, date(2026, 9, 1), NOW)
+    others = "/mine/2/night/2/marking"
+    checked = re.compile(r'id="close"[^>]* checked')
+    for said, place, close in (("yes", PLACE, True), ("", PLACE, False), ("yes", others, True)):
+        assert door.post(f"{place}/close", close=said).status == 200
+        assert bool(checked.search(door.get(place).text)) == close
+    assert not checked.search(door.get(PLACE).text)
+
+
 def test_what_stands_in_a_cell_is_not_written_over_unasked(door: Opened) -> None:
     """It is asked which counts, and both ways are open."""
     door.post(f"{PLACE}/keep", cells='[["K01", "1", "9", ""], ["K02", "1", "6", ""]]')

@@ -48,6 +48,7 @@ NEEDS_NONE = {
     "tomorrow.merged": "names two groups by identities; each pupil can be moved back by itself",
     "tomorrow.paper": "makes pages anew from what is kept; nothing is kept",
     "marking.judge": "keeps nothing",
+    "marking.close": "says which of two states it wants; no answer hangs on it",
     "marking.foretell": "keeps nothing",
     "paste.show": "keeps nothing; what is kept is sent once more",
     "paste.back": "names a paste by a number; what was written after it stays and is told",
@@ -125,12 +126,12 @@ def names(door: Opened) -> None:
 def class_name(door: Opened) -> None:
     """The second is told, and its name stands in the field, to be sent once more."""
     old = form_to(door.get(CLASS).text, f"{CLASS}/name")
-    assert send_form(door, old, name="Larks").status == 303
-    told = send_form(door, old, name="Owls")
+    assert send_form(door, old, called="Larks").status == 303
+    told = send_form(door, old, called="Owls")
     assert (told.status, "“Larks”" in told.text) == (409, True)
     assert room(door.door.books["mine"], 1).name == "Larks"
     again = form_to(told.text, f"{CLASS}/name")
-    assert again.value("name") == "Owls"
+    assert again.value("called") == "Owls"
     assert send_form(door, again).status == 303
     assert room(door.door.books["mine"], 1).name == "Owls"
 

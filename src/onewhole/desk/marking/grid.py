@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.rosters import roster_of, who_wrote
+from onewhole.desk.marking.close_setting import is_close
 from onewhole.desk.marking.pastes import NightPaste, pastes_in
 from onewhole.desk.marking.readings import Readings, readings, readings_in
 from onewhole.desk.marking.verdicts import Judged, judged, usual_right
@@ -73,7 +74,8 @@ class Grid:
     """A night as the marking page shows it; ``stamp`` is its :func:`grid_fingerprint`.
 
     ``rows`` are those who got the page or wrote something, ``others`` who else was in the class that day.
-    ``pastes`` are the pastes that can be taken back, the last one first.
+    ``pastes`` are the pastes that can be taken back, the last one first; ``close`` says that it stands close
+    together.
     """
 
     room: Classroom
@@ -83,6 +85,7 @@ class Grid:
     others: tuple[str, ...]
     stamp: str
     pastes: tuple[NightPaste, ...]
+    close: bool = False
 
     @property
     def right_of_tried(self) -> tuple[str, ...]:
@@ -98,6 +101,8 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
         said = corrections_of(seen, night)
         who = roster_of(seen, page.night)
         stamp = _stamp(seen, night, said)
+        papers = len(who.marked(who_wrote(answers)))
+        close = is_close(seen, room_number, problems=len(page.labels), papers=papers)
     written = {(one.code, one.problem): one.text for one in answers}
     read = readings_in(said)
     wrote = who_wrote(answers)
@@ -120,7 +125,7 @@ def grid(book: Store, room_number: int, night: int) -> Grid:
         for one in page.sheet.problems
     )
     others = tuple(map(of.shown, who.without_page(wrote)))
-    return Grid(of, page, columns, rows, others, stamp, pastes_in(answers))
+    return Grid(of, page, columns, rows, others, stamp, pastes_in(answers), close)
 
 
 def cells_as(book: Store, page: NightPage, texts: Iterable[tuple[str, str, str]]) -> tuple[Cell, ...]:

@@ -5,10 +5,12 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from typing import cast
 
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.errors import InputError
-from onewhole.store.answers import KeptAnswer, keep_answers, writings_of
+from onewhole.store.answers import KeptAnswer, answers_of, keep_answers, writings_of
+from onewhole.store.keeping import all_on_pupil
 from onewhole.store.opening import Store
 
 _BY = re.compile(r"paste ([0-9]{1,6})")
@@ -41,10 +43,14 @@ class NightPaste:
 
 @dataclass(frozen=True, slots=True)
 class TakenBack:
-    """What became of a paste: how many cells are as they were before, and the cells that stay, in words."""
+    """What became of a paste: how many cells are as they were before, and the cells that stay, in words.
+
+    ``left`` are the codes of pupils of whom nothing is written any more: they may have come with the paste.
+    """
 
     cells: int
     stay: tuple[str, ...]
+    left: tuple[str, ...] = ()
 
 
 def paste_of(by: str) -> int:
@@ -97,8 +103,21 @@ def take_back(book: Store, room_number: int, night: int, number: int, *, now: da
                 for (code, label), was in back.items()
             ],
         )
-    return TakenBack(
-        len(back), tuple(f"{of.shown(code)}, {label}" for code, label in pasted if (code, label) not in back)
+        codes = dict.fromkeys(code for code, _ in back)
+        left = tuple(code for code in codes if _has_nothing_else(within, room_number, code, night, by))
+    stay = tuple(f"{of.shown(code)}, {label}" for code, label in pasted if (code, label) not in back)
+    return TakenBack(len(back), stay, left)
+
+
+def _has_nothing_else(within: Store, room_number: int, code: str, night: int, by: str) -> bool:
+    """Say whether a paste, and its taking back, wrote all there ever was of a pupil: nothing stands of it."""
+    held = all_on_pupil(within, room_number, code)
+    if any(held[key] for key in ("joined", "left", "asked_answers", "night_words")):
+        return False
+    mine = {one.problem for one in writings_of(within, night) if one.code == code and one.by == by}
+    rows = [row for key in ("answers", "corrections") for row in cast("list[dict[str, str]]", held[key])]
+    return all(row["night_number"] == str(night) and row["problem"] in mine for row in rows) and not any(
+        one.text for one in answers_of(within, night) if one.code == code
     )
 
 

@@ -5,6 +5,7 @@ from onewhole.desk.keep import checking
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage, Redirect
+from onewhole.web.pages.keep import and_of, class_looked_at
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -15,8 +16,7 @@ def look(request: PageRequest) -> HtmlPage:
         "found": found,
         "backups": checking.check_backups(request.app.books.paths[request.book_name]),
         "did": request.query.get("did", "") == "mended",
-        "room": next(iter(classes), None),
-        "classes": [(one.number, one.name) for one in classes],
+        **class_looked_at(request, classes),
     }
     return HtmlPage("checked.html", words)
 
@@ -37,4 +37,4 @@ def let_stand(request: PageRequest) -> Redirect:
 
 def _looked_again(request: PageRequest) -> Redirect:
     request.app.checks.look_again(request.book_name, request.open_file)
-    return Redirect(f"{request.at('checking.look')}?did=mended")
+    return Redirect(f"{request.at('checking.look')}?did=mended{and_of(request)}")

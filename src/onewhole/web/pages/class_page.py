@@ -14,6 +14,9 @@ from onewhole.errors import InputError
 from onewhole.web.http.request import BrokenForm, PageRequest
 from onewhole.web.http.response import HtmlPage, Redirect, refused_status
 
+#: What the form of the class has.
+FIELDS = ("code", "name", "saw", "more", "names", "called", "saw_called")
+
 
 def look(request: PageRequest) -> HtmlPage:
     """Show the class."""
@@ -21,12 +24,8 @@ def look(request: PageRequest) -> HtmlPage:
 
 
 def call(request: PageRequest) -> HtmlPage | Redirect:
-    """Give the class another name."""
-    try:
-        rename(request.book, request.number("room"), request.field("name", ""), request.field("saw"))
-    except InputError as refused:
-        return _shown(request, refused, "call")
-    return Redirect(request.at("class_page.look"))
+    """Give the class another name, and keep what else was typed."""
+    return _kept(request, adds=_more_typed(request))
 
 
 def add(request: PageRequest) -> HtmlPage | Redirect:
@@ -36,13 +35,19 @@ def add(request: PageRequest) -> HtmlPage | Redirect:
 
 def name(request: PageRequest) -> HtmlPage | Redirect:
     """Keep the names beside the codes, and add whoever was typed meanwhile."""
-    return _kept(request, adds=any(request.field(key, "").strip() for key in ("more", "names")))
+    return _kept(request, adds=_more_typed(request))
+
+
+def _more_typed(request: PageRequest) -> bool:
+    return any(request.field(key, "").strip() for key in ("more", "names"))
 
 
 def _kept(request: PageRequest, *, adds: bool) -> HtmlPage | Redirect:
     """Keep all that the form has: whichever of its buttons was pressed, nothing typed is lost."""
     book, number = request.book, request.number("room")
     try:
+        if "called" in request.fields:
+            rename(book, number, request.field("called"), request.field("saw_called"))
         name_pupils(book, number, request.beside("name"), request.beside("saw"))
         if adds:
             names = names_typed(request.field("names", ""))
@@ -53,14 +58,14 @@ def _kept(request: PageRequest, *, adds: bool) -> HtmlPage | Redirect:
     return Redirect(request.at("class_page.look"))
 
 
-def _shown(request: PageRequest, refused: InputError | None = None, part: str = "") -> HtmlPage:
+def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     here, classes = request.room, rooms(request.book)
     names = {pupil.code: pupil.name or "" for pupil in here.pupils}
-    if refused and not part and not isinstance(refused, BrokenForm):
+    if refused and not isinstance(refused, BrokenForm):
         names |= {code: said for code, said in request.changed_beside("name").items() if code in names}
     words: dict[str, object] = {
         "names": names,
-        "called": request.field("name", "") if part == "call" else here.name,
+        "called": request.field("called", here.name),
         "typed": {key: request.field(key, "") for key in ("more", "names")},
         "refused": refused,
         "others": [one for one in classes if one.number != here.number],

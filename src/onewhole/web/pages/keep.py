@@ -1,10 +1,10 @@
 """Keep: the file of the class backed up, restored, its last day; also where the file is damaged."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from contextlib import suppress
 from pathlib import Path
 
-from onewhole.desk.classes.class_records import NotThere, Store, StoreRefused, open_book, rooms
+from onewhole.desk.classes.class_records import Classroom, NotThere, Store, StoreRefused, open_book, rooms
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.keep import backups, locked_backup, password, restoring, way_back
 from onewhole.desk.keep.lying import what_lies
@@ -51,19 +51,28 @@ def look(request: PageRequest) -> HtmlPage:
         told = {"refused": refused, "damaged": damaged, "way_back": found_back}
         return HtmlPage("damaged.html", {**words, **told}, 503)
     given = {room.number: given_out_of(request.book, room.number) for room in found}
-    of = request.query.get("of", "")
-    room = next((one for one in found if str(one.number) == of), next(iter(found), None))
-    classes = [(one.number, one.name) for one in found]
     here = {
-        "room": room,
-        "classes": classes,
-        "of": f"?of={room.number}" if room and len(found) > 1 else "",
+        **class_looked_at(request, found),
         "rooms": found,
         "until": last,
         "over": over,
         "given": given,
     }
     return HtmlPage("keep.html", {**words, **here})
+
+
+def class_looked_at(request: PageRequest, found: Sequence[Classroom]) -> dict[str, object]:
+    """Return the class of which this page of the whole file was opened, for the page's head and its forms.
+
+    ``of`` is what follows their addresses, so that they lead back to it.
+    """
+    of = request.query.get("of", "")
+    room = next((one for one in found if str(one.number) == of), next(iter(found), None))
+    return {
+        "room": room,
+        "classes": [(one.number, one.name) for one in found],
+        "of": f"?of={room.number}" if room and len(found) > 1 else "",
+    }
 
 
 def download(request: PageRequest) -> Content:
@@ -165,5 +174,10 @@ def _put_back(request: PageRequest, restore: Callable[[Path], restoring.Restored
 
 
 def _done(request: PageRequest, what: str) -> Redirect:
+    return Redirect(f"{request.at('keep.look')}?did={what}{and_of(request)}")
+
+
+def and_of(request: PageRequest) -> str:
+    """Return what follows an address with a question mark, so that it leads back to the class looked at."""
     of = request.query.get("of", "")
-    return Redirect(f"{request.at('keep.look')}?did={what}{f'&of={of}' if of.isdecimal() else ''}")
+    return f"&of={of}" if of.isascii() and of.isdecimal() else ""

@@ -8,6 +8,7 @@ import msgspec
 from markupsafe import Markup
 
 from onewhole.desk.marking.cells import Change, KeptCells, codes_typed, keep_cells, keep_column, read_cell_as
+from onewhole.desk.marking.close_setting import set_close
 from onewhole.desk.marking.grid import Cell, cell_history, cells_as, grid, grid_fingerprint, night_page
 from onewhole.desk.marking.predicted import predicted
 from onewhole.desk.marking.readings import Reading
@@ -30,12 +31,15 @@ def look(request: PageRequest) -> HtmlPage:
     return shown(request)
 
 
-def shown(request: PageRequest, told: Sequence[str] = ()) -> HtmlPage:
-    """Show the grid, and above it what was just done, a sentence each."""
+def shown(request: PageRequest, told: Sequence[str] = (), left: Sequence[tuple[str, str]] = ()) -> HtmlPage:
+    """Show the grid, and above it what was just done, a sentence each.
+
+    ``left`` are pupils of whom nothing is written any more: their codes, and how the teacher knows them.
+    """
     found = grid(request.book, request.number("room"), request.number("night"))
     tomorrow_ahead(request)
     words = {"page": found.page, "grid": found, "stamp": found.stamp, "formula": Markup, "read": read_words}
-    return HtmlPage("marking.html", {**words, "told": told})
+    return HtmlPage("marking.html", {**words, "told": told, "left": left})
 
 
 def now(request: PageRequest) -> Json:
@@ -105,6 +109,12 @@ def read_as(request: PageRequest) -> Json:
     tomorrow_ahead(request)
     read_as = request.field("read") if request.field("read") != request.field("typed") else None
     return Json({"judged": _judged(found), "readAs": read_as, "read": read_words(read_as)})
+
+
+def close(request: PageRequest) -> Json:
+    """Keep whether the grids of the class stand close together."""
+    set_close(request.book, request.number("room"), close=request.field("close") == "yes")
+    return Json({})
 
 
 def history(request: PageRequest) -> Json:

@@ -78,7 +78,8 @@ def back(request: PageRequest) -> HtmlPage:
         told.append(
             f"{_cells(len(found.stay))} not taken back, for something was written there since: {shown}."
         )
-    return marking.shown(request, told)
+    left = [(code, request.room.shown(code)) for code in found.left]
+    return marking.shown(request, told, left)
 
 
 def _cells(count: int) -> str:

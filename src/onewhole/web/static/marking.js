@@ -2,6 +2,7 @@
 
 import { around, get } from "./kit.js";
 import { listenToBlock } from "./marking_block.js";
+import { listenToClose } from "./marking_close.js";
 import { Desk } from "./marking_desk.js";
 import { actOf } from "./marking_keys.js";
 import { listenToColumn, paste, toColumn } from "./marking_many.js";
@@ -65,6 +66,7 @@ grid.table.addEventListener("input", (event) => {
 });
 grid.table.addEventListener("click", (event) => { around(event, "td")?.querySelector("input")?.focus(); });
 grid.table.addEventListener("paste", (event) => { paste(desk, event); });
+listenToClose();
 listenToColumn(desk);
 listenToMore(desk);
 listenToTotals(grid);
