@@ -27,6 +27,7 @@ REMEMBER = {
     "desk/walkthrough/board.py: _board": "a page",
     "desk/walkthrough/board.py: _html": "a page",
     "desk/walkthrough/board.py: _offered": "a page",
+    "marking/diagnosis/ask_next.py: _candidate": "a problem",
     "marking/diagnosis/information.py: _table": "numbers",
     "marking/practice/course.py: telling": "numbers",
     "store/digest_triggers.py: _triggers": "tables",
