@@ -9,6 +9,7 @@ from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage, read_order
 from onewhole.desk.page.print_pages import fit_of, print_pages, print_together
+from onewhole.desk.page.pupil_copies import codes_listed
 from onewhole.desk.page.sheets import sheet_in
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
@@ -23,6 +24,23 @@ FitOn = Annotated[
     str | None,
     typer.Option(
         "--fit", metavar="PAGES", help="1, 2 or more: on so many pages, with less room where it must be."
+    ),
+]
+Marks = Annotated[
+    str | None,
+    typer.Option(
+        "--corner-marks",
+        metavar="ANSWERS",
+        help="lines or windows: marks by which photos of papers are read, with each answer over a line, or in"
+        " windows, which show a child that a whole part is wanted. none: a page to hang up.",
+    ),
+]
+Pupils = Annotated[
+    str,
+    typer.Option(
+        "--pupils",
+        metavar="CODES",
+        help="A copy of the pupils' page for each, with the code on it, such as K01-K25.",
     ),
 ]
 Together = Annotated[bool, typer.Option("--together", help="Put the pages into one file, together.pdf.")]
@@ -47,18 +65,21 @@ def run(
     size: Size = None,
     *,
     fit: FitOn = None,
+    marks: Marks = None,
+    pupils: Pupils = "",
     together: Together = False,
     order: Order = None,
     both_sides: BothSides = False,
     as_json: AsJson = False,
 ) -> int:
     """Print pupil page, key, workings and family page, and say where they lie."""
-    read = sheet_in(sheet, paper=paper, size=size, fit=fit)
+    read = sheet_in(sheet, paper=paper, size=size, fit=fit, marks=marks)
+    codes = codes_listed(pupils) if pupils else ()
     choice = PrintChoice(PrintChoice().parts if order is None else read_order(order), both_sides)
     if together or order is not None or both_sides:
-        made = print_together(read, to, choice=choice, when=now())
+        made = print_together(read, to, choice=choice, when=now(), pupils=codes)
     else:
-        made = print_pages(read, to, when=now())
+        made = print_pages(read, to, when=now(), pupils=codes)
     came = fit_of(read) if choice.copies(SheetPage.PUPIL) else None
     if as_json:
         files = [{"page": one.page, "path": str(one.path)} for one in made]

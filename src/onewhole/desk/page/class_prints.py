@@ -1,6 +1,6 @@
 """How a class prints, kept in its file; and a page or a night printed that way."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import assert_never
@@ -8,6 +8,7 @@ from typing import assert_never
 import msgspec
 
 from onewhole.desk.classes.class_records import night_page, room, sheet_typed
+from onewhole.desk.classes.rosters import in_class_on, roster_of
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.page.fitting import PageFit
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
@@ -16,6 +17,7 @@ from onewhole.desk.page.printed_before import note_printed
 from onewhole.errors import InputError
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import CornerMarks
 from onewhole.sheets.settings import WHOLE_ROOM
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.opening import Store
@@ -33,6 +35,15 @@ FITS = {
     WHOLE_ROOM: "with room to write",
     "1": "fitted on 1 page",
     "2": "fitted on 2 pages",
+}
+
+
+#: Marks in the corners, by the setting of a sheet that says so.
+MARKED = {
+    "": "as each page says",
+    CornerMarks.NONE.value: "no marks: a page to hang up",
+    CornerMarks.LINES.value: "marks, and a line for each answer",
+    CornerMarks.WINDOWS.value: "marks, and windows for whole and fraction",
 }
 
 
@@ -83,12 +94,23 @@ def prints_text(choice: PrintChoice) -> str:
         f"{part.copies} copies of {_called(part.page)}" if part.copies > 1 else _called(part.page)
         for part in choice.parts
     )
-    fit = f"; {FITS[choice.fit]}" if choice.fit else ""
-    return f"{pages}{'; each on a new sheet' if choice.both_sides else ''}{fit}"
+    more = (
+        "each on a new sheet" if choice.both_sides else "",
+        FITS[choice.fit] if choice.fit else "",
+        MARKED[choice.marks] if choice.marks else "",
+        "a copy for each pupil" if choice.each_pupil else "",
+    )
+    return "; ".join((pages, *filter(None, more)))
 
 
 def chosen(
-    places: Mapping[SheetPage, str], copies: Mapping[SheetPage, int], *, both_sides: bool, fit: str = ""
+    places: Mapping[SheetPage, str],
+    copies: Mapping[SheetPage, int],
+    *,
+    both_sides: bool,
+    fit: str = "",
+    marks: str = "",
+    each_pupil: bool = False,
 ) -> PrintChoice:
     """Return a choice from the place of each page in the order: 1 for the first; empty: not printed.
 
@@ -100,7 +122,8 @@ def chosen(
     """
     wanted = [page for page in SheetPage if places.get(page)]
     in_order = sorted(wanted, key=lambda page: places[page])
-    return PrintChoice(tuple(PrintPart(page, copies[page]) for page in in_order), both_sides, fit)
+    parts = tuple(PrintPart(page, copies[page]) for page in in_order)
+    return PrintChoice(parts, both_sides, fit, marks, each_pupil)
 
 
 def printable() -> dict[str, str]:
@@ -131,7 +154,11 @@ def printed_night(
     the ``nearest`` is printed, or nothing. Raises DoesNotFit, NotThere, RoomError, PressError.
     """
     page, choice = night_page(book, room_number, night_number), prints_of(book, room_number)
-    made = _together(page.sheet, choice, now, nearest=nearest)
+    pupils: tuple[str, ...] = ()
+    if choice.each_pupil:
+        roster = roster_of(book, page.night)
+        pupils = tuple(code for code in roster.everyone if code in roster.got)
+    made = _together(page.sheet, choice, now, pupils, nearest=nearest)
     if choice.copies(SheetPage.PUPIL):
         keep_step(book, night_number, NightStep.PRINTED, now)
     return made
@@ -150,9 +177,10 @@ def printed_typed(
     room(book, room_number)
     if kind == TOGETHER:
         choice = prints_of(book, room_number)
-        made = _together(sheet_typed(typed), choice, now, nearest=nearest)
+        pupils = in_class_on(book, room_number, now.date()) if choice.each_pupil else ()
+        made = _together(sheet_typed(typed), choice, now, pupils, nearest=nearest)
     elif kind in names:
-        choice = PrintChoice((PrintPart(SheetPage(kind)),), fit=prints_of(book, room_number).fit)
+        choice = replace(prints_of(book, room_number), parts=(PrintPart(SheetPage(kind)),))
         worked, pupil = _worked(sheet_typed(typed), choice, nearest=nearest)
         page = sheet_page(SheetPage(kind), worked, pupil)
         made = _made(page, f"{_titled(worked.sheet)}, {names[kind]}", now)
@@ -164,9 +192,11 @@ def printed_typed(
     return made
 
 
-def _together(sheet: Sheet, choice: PrintChoice, now: datetime, *, nearest: bool) -> PagePaper:
+def _together(
+    sheet: Sheet, choice: PrintChoice, now: datetime, pupils: Sequence[str], *, nearest: bool
+) -> PagePaper:
     worked, pupil = _worked(sheet, choice, nearest=nearest)
-    return _made(together(worked, choice, pupil), f"{_titled(sheet)}, to print", now)
+    return _made(together(worked, choice, pupil, pupils), f"{_titled(sheet)}, to print", now)
 
 
 def _worked(sheet: Sheet, choice: PrintChoice, *, nearest: bool) -> tuple[WorkedSheet, Printed | None]:

@@ -6,7 +6,7 @@ from enum import Enum
 
 from onewhole.errors import InputError
 from onewhole.sheets.header import Header
-from onewhole.sheets.settings import setting_named
+from onewhole.sheets.settings import MARKS, setting_named
 
 #: So many copies of a page at most, and so many of all together: a file of more takes too long to make.
 MOST_COPIES, MOST_TOGETHER = 60, 150
@@ -36,8 +36,9 @@ class PrintChoice:
     """The pages of one print job in their order, and whether both sides of the paper are printed.
 
     With ``both_sides`` each page begins on a new sheet of paper. ``fit`` is the setting of a sheet that says
-    on how many pages the problems go; empty, each sheet has its own. Raises InputError for no page, a page
-    that is there twice, too many copies, and for what is no such setting.
+    on how many pages the problems go, ``marks`` the one for marks in its corners; empty, each sheet has its
+    own. With ``each_pupil`` the pupils' page is printed once for each pupil, with the code on it. Raises
+    InputError for no page, a page that is there twice, too many copies, and for what is no such setting.
 
     >>> PrintChoice((PrintPart(SheetPage.PUPIL, 27), PrintPart(SheetPage.KEY))).told
     '27 pupil, key'
@@ -46,6 +47,8 @@ class PrintChoice:
     parts: tuple[PrintPart, ...] = tuple(map(PrintPart, SheetPage))
     both_sides: bool = False
     fit: str = ""
+    marks: str = ""
+    each_pupil: bool = False
 
     def __post_init__(self) -> None:
         """Refuse what no printer should be asked."""
@@ -63,7 +66,9 @@ class PrintChoice:
 
     def of(self, header: Header) -> Header:
         """Return the settings of a sheet as it is printed."""
-        return setting_named("fit").read(header, self.fit) if self.fit else header
+        for name, said in (("fit", self.fit), (MARKS, self.marks)):
+            header = setting_named(name).read(header, said) if said else header
+        return header
 
     def copies(self, page: SheetPage) -> int:
         """Return how many copies of a page are printed; 0 for a page that is not."""

@@ -1,6 +1,6 @@
 """Print a sheet: pupil page, answer key, workings and the page for home, each a PDF."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import datetime
 from pathlib import Path
 from typing import assert_never
@@ -15,7 +15,8 @@ from onewhole.writers.family_page import family_page
 from onewhole.writers.frame import UNTITLED
 from onewhole.writers.joined import joined
 from onewhole.writers.key_page import key_page
-from onewhole.writers.printed import Printed
+from onewhole.writers.marked import of_pupil
+from onewhole.writers.printed import Json, Printed
 from onewhole.writers.pupil_page import pupil_page
 from onewhole.writers.workings_page import workings_page
 
@@ -23,33 +24,56 @@ from onewhole.writers.workings_page import workings_page
 TOGETHER = "together"
 
 
-def print_pages(sheet: Sheet, folder: Path, *, when: datetime) -> tuple[Made, ...]:
+def print_pages(
+    sheet: Sheet, folder: Path, *, when: datetime, pupils: Sequence[str] = ()
+) -> tuple[Made, ...]:
     """Print the pages of a sheet into a folder, which is made if it is not there.
 
-    All pages are pressed before anything is written, and they come into the folder together, with their list
+    The pupils' page has a copy for each of ``pupils``, by code, where there are any. All pages are pressed
+    before anything is written, and they come into the folder together, with their list
     (:func:`~.put_pages.put`). ``when`` is the date written into the PDFs, with its time zone. Raises
     RoomError when a working does not fit the paper, PressError and FileRefused.
     """
-    ready = pressed(sheet_pages(WorkedSheet(sheet)), when=when)
+    ready = pressed(sheet_pages(WorkedSheet(sheet), pupils), when=when)
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 
-def print_together(sheet: Sheet, folder: Path, *, choice: PrintChoice, when: datetime) -> tuple[Made, ...]:
+def print_together(
+    sheet: Sheet, folder: Path, *, choice: PrintChoice, when: datetime, pupils: Sequence[str] = ()
+) -> tuple[Made, ...]:
     """Print the chosen pages of a sheet as one file into a folder; otherwise as :func:`print_pages`."""
-    ready = pressed([(TOGETHER, together(WorkedSheet(sheet), choice))], when=when)
+    ready = pressed([(TOGETHER, together(WorkedSheet(sheet), choice, pupils=pupils))], when=when)
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 
-def together(worked: WorkedSheet, choice: PrintChoice, pupil: Printed | None = None) -> Printed:
-    """Return the chosen pages of a sheet in one file, not pressed yet; ``pupil`` where it is made already."""
-    pages = [(sheet_page(part.page, worked, pupil), part.copies) for part in choice.parts]
+def together(
+    worked: WorkedSheet, choice: PrintChoice, pupil: Printed | None = None, pupils: Sequence[str] = ()
+) -> Printed:
+    """Return the chosen pages of a sheet in one file, not pressed yet; ``pupil`` where it is made already.
+
+    For each of ``pupils``, by code, there is a copy of the pupils' page instead of so many of all alike.
+    """
+    each = _for_each(pupils)
+    pages = [
+        (sheet_page(part.page, worked, pupil), each if each and part.page is SheetPage.PUPIL else part.copies)
+        for part in choice.parts
+    ]
     title = f"{worked.header.title or UNTITLED}, to print"
     return joined(pages, worked.header, title=title, both_sides=choice.both_sides)
 
 
-def sheet_pages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:
-    """Return every page of a sheet by its name, not pressed yet."""
-    return tuple((page.value, sheet_page(page, worked)) for page in SheetPage)
+def _for_each(pupils: Sequence[str]) -> list[Json]:
+    return [{"pupil": of_pupil(code)} for code in pupils]
+
+
+def sheet_pages(worked: WorkedSheet, pupils: Sequence[str] = ()) -> tuple[tuple[str, Printed], ...]:
+    """Return every page of a sheet by its name, not pressed yet; the pupils' with a copy for each of them."""
+    pages = {page: sheet_page(page, worked) for page in SheetPage}
+    if pupils:
+        title = worked.header.title or UNTITLED
+        copies = _for_each(pupils)
+        pages[SheetPage.PUPIL] = joined([(pages[SheetPage.PUPIL], copies)], worked.header, title=title)
+    return tuple((page.value, made) for page, made in pages.items())
 
 
 def sheet_page(page: SheetPage, worked: WorkedSheet, pupil: Printed | None = None) -> Printed:

@@ -7,19 +7,26 @@ from onewhole.presses.texts import read_text
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header, SettingError
 from onewhole.sheets.reading import read_sheet
-from onewhole.sheets.settings import setting_named
+from onewhole.sheets.settings import MARKS, setting_named
 
 
 def sheet_in(
-    path: Path, *, paper: str | None = None, size: str | None = None, fit: str | None = None
+    path: Path,
+    *,
+    paper: str | None = None,
+    size: str | None = None,
+    fit: str | None = None,
+    marks: str | None = None,
 ) -> Sheet:
-    """Return the sheet in a file; ``paper``, ``size`` (of print) and ``fit`` stand instead of what it says.
+    """Return the sheet in a file, with settings that stand instead of what it says.
+
+    They are paper, size of print, on how many pages it fits, and marks in the corners.
 
     Raises InputError for a file that cannot be read and SheetError with every mistake of the sheet.
     """
     sheet = read_sheet(read_text(path), file=str(path))
     header = sheet.header
-    for name, said in (("paper", paper), ("print", size), ("fit", fit)):
+    for name, said in (("paper", paper), ("print", size), ("fit", fit), (MARKS, marks)):
         if said is not None:
             header = _set(header, name, said)
     return replace(sheet, header=header)

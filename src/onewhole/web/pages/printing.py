@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from onewhole.desk.page.class_prints import (
     FITS,
+    MARKED,
     DoesNotFit,
     chosen,
     printable,
@@ -25,6 +26,8 @@ FORM = (
     *(f"{what}_{page.value}" for page in SheetPage for what in ("place", "copies")),
     "both",
     "fit",
+    "marks",
+    "each",
     "saw",
 )
 
@@ -39,7 +42,14 @@ def keep(request: PageRequest) -> HtmlPage | Redirect:
     places = {page: _place(request, page) for page in SheetPage}
     copies = {page: request.count(f"copies_{page.value}", 0, 10**6) for page in SheetPage}
     try:
-        choice = chosen(places, copies, both_sides=request.field("both", "") == "yes", fit=_fit(request))
+        choice = chosen(
+            places,
+            copies,
+            both_sides=request.field("both", "") == "yes",
+            fit=_fit(request),
+            marks=_marks(request),
+            each_pupil=request.field("each", "") == "yes",
+        )
         set_prints(request.book, request.number("room"), choice, saw=request.field("saw"))
     except InputError as refused:
         return _shown(request, refused)
@@ -81,6 +91,13 @@ def _fit(request: PageRequest) -> str:
     return fit
 
 
+def _marks(request: PageRequest) -> str:
+    marks = request.field("marks", "")
+    if marks not in MARKED:
+        raise InputError("There is no such choice of marks", remedy="Choose one of the list.")
+    return marks
+
+
 def _place(request: PageRequest, page: SheetPage) -> str:
     place = request.field(f"place_{page.value}", "")
     if place not in {"", *_PLACES}:
@@ -116,6 +133,9 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
             "saw": prints_text(choice),
             "fits": FITS,
             "fit": request.field("fit", "") if refused else choice.fit,
+            "marked": MARKED,
+            "marks": request.field("marks", "") if refused else choice.marks,
+            "each": request.field("each", "") == "yes" if refused else choice.each_pupil,
             "most": MOST_COPIES,
             "refused": refused,
         },
