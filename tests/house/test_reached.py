@@ -2,26 +2,9 @@
 
 from tests.house.reach import doors, modules, uncalled, unreached
 
-_PAGE_MARKS = ("read_corners",)
-_PUPIL_MARKS = ("PUPIL_MARKS", "pupil_marks", "pupil_marked", "_plain")
-_PAGE_MAP = ("LINE_UP", "AnswerBox", "MappedPage", "PageBox", "PageMap")
-_ASKED = ("UNITS", "_PARTS", "_Stands", "page_map", "_stands", "_hundredths", "_mapped", "_cell")
-_BLANK = ("SCALE", "_POINT_MM", "_HAIR", "_WHEN", "blank_pages", "_grey")
 #: What no door reaches and is kept all the same, each with its reason.
 KEPT = {
     ("onewhole", "_FOLDERS"): "read by the package's own __getattr__",
-    **dict.fromkeys(
-        [
-            *(("onewhole.sheets.page_marks", name) for name in _PAGE_MARKS),
-            *(("onewhole.sheets.pupil_marks", name) for name in _PUPIL_MARKS),
-            *(("onewhole.sheets.page_map", name) for name in _PAGE_MAP),
-            *(("onewhole.presses.page_map", name) for name in _ASKED),
-            *(("onewhole.presses.blank_pages", name) for name in _BLANK),
-            ("onewhole.presses.pdf", "press_asked"),
-            ("onewhole.writers.marked", "of_pupil"),
-        ],
-        "what a page that comes back is read by: its nouns stand before the acts that read it",
-    ),
 }
 #: Methods that SQLAlchemy calls on a column type of ours.
 HOOKS = frozenset({"process_bind_param", "process_result_value"})
@@ -34,6 +17,13 @@ COMING = (
     "onewhole.presses.limited.limit_time",
     "onewhole.desk.paper.",
     "onewhole.findings.in_papers.",
+    "onewhole.desk.page.printed_ways.",
+    "onewhole.presses.blank_pages.",
+    "onewhole.presses.page_map.",
+    "onewhole.presses.pdf.press_asked",
+    "onewhole.sheets.page_map.",
+    "onewhole.sheets.page_marks.read_corners",
+    "onewhole.sheets.pupil_marks.pupil_marked",
     "onewhole.store.paper_cells.",
 )
 

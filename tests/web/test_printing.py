@@ -7,6 +7,7 @@ from urllib.parse import unquote
 import pytest
 
 from onewhole.desk.classes.class_records import night_pages
+from onewhole.desk.classes.rosters import roster_of
 from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
 from onewhole.store.steps import NightStep, steps_of
@@ -73,6 +74,24 @@ def test_where_it_does_not_fit_it_says_so_and_offers_the_nearest(door: Opened) -
     typed = form_to(door.post("/mine/1/page/printed", typed=many, print="pupil").text, "/mine/1/page/printed")
     assert typed.value("typed") == many
     assert pdf.pages(door.post("/mine/1/page/printed", **dict(typed.fields)).content) == 2
+
+
+def test_marks_and_a_copy_for_each_pupil(door: Opened) -> None:
+    """Kept for the class and told; every copy has its pupil's code, and the answers have no marks."""
+    form = dict(form_to(door.get(AT).text, AT).fields) | {"place_workings": "", "place_family": ""}
+    assert door.post(AT, **form | {"marks": "windows", "each": "yes"}).status == 303
+    shown = door.get(AT).text
+    assert form_to(shown, AT).value("marks") == "windows"
+    assert "marks, and windows for whole and fraction; a copy for each pupil" in shown
+    assert "Windows show a child that a whole part is wanted" in shown
+    book = door.door.books["mine"]
+    codes = roster_of(book, night_pages(book, 1)[-1].night).got
+    came = door.post(f"/mine/1/night/{night_pages(book, 1)[-1].night.number}/printed").content
+    texts = pdf.words(came)
+    assert all(
+        sum(f"{code}" in text.split() and "Answer key" not in text for text in texts) for code in codes
+    )
+    assert door.post(AT, **form | {"marks": "boxes"}).status == 422
 
 
 def test_what_cannot_be_printed_is_told_and_stays_typed(door: Opened) -> None:

@@ -10,6 +10,7 @@ import pikepdf
 import pytest
 
 from onewhole.desk.classes.class_records import NotThere, Store, open_book, start_room
+from onewhole.desk.classes.page_for import give_page_to
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.classes.week import Next, NightStep, week
 from onewhole.desk.page.class_prints import (
@@ -95,6 +96,28 @@ def test_how_close_the_problems_stand_is_kept_too(book: Store) -> None:
     set_prints(book, 1, replace(pupil, fit="room"))
     assert pdf.pages(printed_typed(book, 1, many, "together", NOW).content) == 6
     assert prints_text(prints_of(book, 1)) == "the pupils’ page; with room to write"
+
+
+def test_each_pupil_has_a_copy_with_the_code(book: Store) -> None:
+    """Whoever got the page of the night, or is in the class today; the marks are the class's choice."""
+    pupil = PrintPart(SheetPage.PUPIL, 9)
+    set_prints(book, 1, PrintChoice((pupil,), fit="1", marks="lines", each_pupil=True))
+    assert prints_text(prints_of(book, 1)) == (
+        "9 copies of the pupils’ page; fitted on 1 page; marks, and a line for each answer;"
+        " a copy for each pupil"
+    )
+    night = set_page(book, 1, None, KITES, day=TODAY, now=NOW).night.number
+    made = [printed_night(book, 1, night, NOW), printed_typed(book, 1, KITES, "together", NOW)]
+    for one in made:
+        texts = pdf.words(one.content)
+        assert ["K01" in text for text in texts] == [True, False]
+        assert ["K02" in text for text in texts] == [False, True]
+    give_page_to(book, 1, night, ["K02"], now=NOW, by="teacher")
+    assert [
+        ("K01" in text, "K02" in text) for text in pdf.words(printed_night(book, 1, night, NOW).content)
+    ] == [(False, True)]
+    alone = pdf.words(printed_typed(book, 1, KITES, "pupil", NOW).content)
+    assert ["Code" in text and "K01" not in text for text in alone] == [True], "one to look at"
 
 
 def test_one_page_of_what_is_typed(book: Store) -> None:
