@@ -69,6 +69,7 @@ READERS = {
     "desk/page/parse_wishes.py": "typed wishes",
     "desk/page/class_prints.py": NAME,
     "desk/page/print_choice.py": "an order of pages typed at the terminal",
+    "desk/page/pupil_copies.py": "codes of pupils typed at the terminal",
     "desk/page/page_begun.py": SHEET,
     "desk/classes/talk_rows.py": KEPT,
     "desk/pupil/asked_answers.py": "a typed line: idle spaces are taken off",
