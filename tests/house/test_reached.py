@@ -16,6 +16,7 @@ COMING = (
     "onewhole.presses.paper.",
     "onewhole.presses.limited.limit_time",
     "onewhole.desk.paper.",
+    "onewhole.presses.contact_sheet.",
     "onewhole.findings.in_papers.",
     "onewhole.desk.page.printed_ways.",
     "onewhole.presses.blank_pages.",

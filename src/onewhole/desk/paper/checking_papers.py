@@ -7,7 +7,8 @@ from datetime import datetime
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.marking.cells import text_refused
 from onewhole.desk.marking.verdicts import Judged, judged
-from onewhole.desk.paper.night_papers import Key, NightPapers, night_papers, settle_cells
+from onewhole.desk.paper.judged_cells import Key
+from onewhole.desk.paper.night_papers import NightPapers, night_papers, settle_cells
 from onewhole.desk.paper.paper_by import PaperReading
 from onewhole.desk.paper.paper_wishes import keep_wishes
 from onewhole.marking.paper.read_cell import to_be_shown

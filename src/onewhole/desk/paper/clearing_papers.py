@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 
 from onewhole.desk.keep.erasing import erased_in_backups
-from onewhole.desk.paper.night_papers import Key, NightPapers, night_papers
+from onewhole.desk.paper.judged_cells import Key
+from onewhole.desk.paper.night_papers import NightPapers, night_papers
 from onewhole.desk.paper.paper_by import PaperReading
 from onewhole.desk.paper.paper_wishes import PaperWishes, keep_wishes
 from onewhole.errors import InputError

@@ -1,27 +1,23 @@
 """The papers of a night are read from pictures and kept: sure ones as answers, the rest to be looked at."""
 
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 
 from onewhole.desk.classes.rosters import roster_of, who_wrote
-from onewhole.desk.marking.verdicts import asked, expected
+from onewhole.desk.marking.verdicts import asked
 from onewhole.desk.paper.clearing_papers import finish_papers
-from onewhole.desk.paper.night_papers import Key, NightPapers, night_papers, settle_cells
+from onewhole.desk.paper.judged_cells import Key, judged_cell, of_two
+from onewhole.desk.paper.night_papers import NightPapers, night_papers, settle_cells
 from onewhole.desk.paper.paper_by import reading_of
 from onewhole.desk.paper.seen_papers import NamedPicture, SeenCell, SeenPapers, SeesPapers
 from onewhole.errors import InputError
 from onewhole.findings.in_papers import PaperFinding, PaperMissing, StrangeCell
-from onewhole.marking.paper.foreseen import Foreseen
-from onewhole.marking.paper.judging import judged
 from onewhole.marking.paper.read_cell import ReadCell, to_be_shown
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.store.answers import writings_of
 from onewhole.store.opening import Store
 from onewhole.store.paper_cells import PaperCell, ReadBy, keep_paper_cells, nights_with_paper
-
-#: So many pictures are read at once; a class of 60 with a page on both sides is whole.
-MOST_PICTURES = 150
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +41,7 @@ def read_papers(
     book: Store,
     room_number: int,
     night: int,
-    pictures: Sequence[NamedPicture],
+    pictures: Iterable[NamedPicture],
     sees: SeesPapers,
     *,
     now: datetime,
@@ -54,15 +50,13 @@ def read_papers(
 
     The pictures are looked at before anything is written, and are not kept. Of other nights of the class on
     which nothing is left to be looked at, the pictures of cells go now. Raises NotThere, InputError for no
-    picture or too many, and StoreRefused.
+    picture at all, and StoreRefused.
     """
-    if not pictures:
-        raise InputError("There is no picture here", remedy="Choose the photos or the scan of the papers.")
-    if len(pictures) > MOST_PICTURES:
-        msg = f"{len(pictures)} pictures at once are too many"
-        raise InputError(msg, remedy=f"Read {MOST_PICTURES} at most, and then the others.")
     night_papers(book, room_number, night)
-    kept = keep_seen_papers(book, room_number, night, sees(pictures), now=now)
+    seen = sees(pictures)
+    if not seen.cells and not seen.found:
+        raise InputError("There is no picture here", remedy="Choose the photos or the scan of the papers.")
+    kept = keep_seen_papers(book, room_number, night, seen, now=now)
     for other in nights_with_paper(book, room_number):
         if other != night:
             finish_papers(book, room_number, other)
@@ -131,24 +125,16 @@ def _fresh(
         if key in papers.cells and papers.cells[key].by is ReadBy.PERSON:
             left.add(key)
             continue
-        foreseen = Foreseen(expected(asked(papers.page, one.label)))
-        cell = judged(one.ink, foreseen, papers.wishes.limit())
+        cell = judged_cell(one, asked(papers.page, one.label), papers.wishes.limit())
         if papers.typed(key):
             if " ".join(papers.text(key).split()) == cell.text:
                 same.add(key)
                 continue
             cell = to_be_shown(cell, PaperWhy.TYPED)
         if key in fresh:
-            cell = _of_two(fresh[key][0], cell)
+            cell = of_two(fresh[key][0], cell)
         fresh[key] = cell, one.crop
     return fresh, same, left
-
-
-def _of_two(first: ReadCell, second: ReadCell) -> ReadCell:
-    """Return what two pictures of one cell say together: where they do not agree, it is to be looked at."""
-    if (first.text, first.verdict) == (second.text, second.verdict):
-        return second
-    return to_be_shown(second, PaperWhy.TWICE)
 
 
 def _missing(within: Store, papers: NightPapers, came: Collection[str]) -> Iterator[PaperMissing]:

@@ -1,26 +1,19 @@
 """The papers of a night as they are kept, and what is done so that cells, answers and threshold agree."""
 
-from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
-from onewhole.desk.marking.verdicts import expected
+from onewhole.desk.paper.judged_cells import Key, deciding_cells
 from onewhole.desk.paper.paper_by import PaperReading, reading_of
 from onewhole.desk.paper.paper_wishes import PaperWishes, paper_wishes
 from onewhole.desk.paper.recent_fits import recent_fits
-from onewhole.marking.diagnosis.decisive import decisive
 from onewhole.marking.paper.read_cell import ReadCell, by_limit, to_be_shown
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
-from onewhole.marking.reading.answer import read_written
-from onewhole.marking.reading.mark import mark
 from onewhole.store.answers import KeptAnswer, answers_of, keep_answers
 from onewhole.store.opening import Store
 from onewhole.store.paper_cells import PaperCell, ReadBy, change_paper_cells, paper_cells_of
-
-Key = tuple[str, str]
-"""A cell: the pupil's code and the problem's label."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +55,7 @@ def settle_cells(within: Store, papers: NightPapers, codes: Iterable[str], now: 
     were not before. All within the transaction of ``within``.
     """
     mine = [key for key in papers.cells if key[0] in set(codes)]
-    decides = _deciding(within, papers, {code for code, _ in mine})
+    decides = _deciding(within, papers, sorted({code for code, _ in mine}))
     changed: list[PaperCell] = []
     answers: list[KeptAnswer] = []
     new: set[Key] = set()
@@ -100,28 +93,12 @@ def _answer(papers: NightPapers, key: Key, cell: PaperCell, now: datetime) -> It
         yield KeptAnswer(papers.page.night.number, key[0], key[1], text, now, by)
 
 
-def _deciding(within: Store, papers: NightPapers, codes: set[str]) -> frozenset[Key]:
-    """Return the cells without which a pattern would not be likely, as far as all likeliest readings go.
-
-    They do not depend on the threshold: a cell whose picture is not sure enough counts as it seems.
-    """
+def _deciding(within: Store, papers: NightPapers, codes: Collection[str]) -> Collection[Key]:
+    """Return the cells of some pupils that alone decide a group, as far as all likeliest readings go."""
+    sheet = papers.page.sheet
+    texts = {key: one.text for key, one in papers.answers.items()}
+    for key, one in papers.cells.items():
+        if one.by is ReadBy.PROGRAM and not papers.typed(key):
+            texts[key] = one.cell.text
     recent = recent_fits(within, papers.page)
-    problems = papers.page.sheet.problems
-    wanted = papers.page.sheet.header.form
-    asks = [expected(one) for one in problems]
-    rows: dict[str, dict[str, str]] = defaultdict(dict)
-    for code in codes:
-        for label in papers.page.labels:
-            key = code, label
-            if key in papers.cells and papers.cells[key].by is ReadBy.PROGRAM and not papers.typed(key):
-                rows[code][label] = papers.cells[key].cell.text
-            else:
-                rows[code][label] = papers.text(key)
-    found = set()
-    for code, texts in rows.items():
-        marks = [
-            mark(ask, read_written(texts[one.label], one), wanted)
-            for ask, one in zip(asks, problems, strict=True)
-        ]
-        found |= {(code, label) for label in decisive(asks, marks, recent.get(code, {}))}
-    return frozenset(found)
+    return deciding_cells(sheet.problems, sheet.header.form, texts, codes, recent)

@@ -1,6 +1,6 @@
 """What the pictures of papers hold: cells with what each says by itself, and what else was found."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from onewhole.findings.in_pictures import PictureFinding
@@ -28,5 +28,5 @@ class SeenPapers:
     found: tuple[PictureFinding, ...] = ()
 
 
-SeesPapers = Callable[[Sequence[NamedPicture]], SeenPapers]
+SeesPapers = Callable[[Iterable[NamedPicture]], SeenPapers]
 """What looks at pictures: the machine, or what stands for it in a test."""
