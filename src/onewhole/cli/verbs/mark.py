@@ -21,7 +21,7 @@ AnswersFile = Annotated[
     Path,
     typer.Argument(
         metavar="ANSWERS",
-        help="The answers: CSV with a pupil column and one a problem. A cell may hold a pupil's lines.",
+        help="The answers: CSV or XLSX, a pupil column and one a problem. A cell may hold a pupil's lines.",
     ),
 ]
 Confident = Annotated[

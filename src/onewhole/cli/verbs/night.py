@@ -24,13 +24,15 @@ from onewhole.cli.group_options import (
 from onewhole.cli.notebook_option import tonight_in
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
-from onewhole.desk.tomorrow.night import ANSWERS, SHEET, night
+from onewhole.desk.marking.answers_file import answers_of_night
+from onewhole.desk.tomorrow.night import SHEET, night
 from onewhole.desk.tomorrow.plan import no_practice
 
 Folder = Annotated[
     Path,
     typer.Argument(
-        metavar="FOLDER", help="A folder with sheet.txt, answers.csv once they are back, and asked.csv."
+        metavar="FOLDER",
+        help="A folder with sheet.txt, answers.csv or answers.xlsx once they are back, and asked.csv.",
     ),
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
@@ -53,7 +55,7 @@ def run(
     """Print the pages, and with answers the marks and the morning plan; end with the most useful findings."""
     settings = settings_typed(meets, sizes)
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
-    with tonight_in(notebook, date, folder / SHEET, folder / ANSWERS) as tonight:
+    with tonight_in(notebook, date, folder / SHEET, answers_of_night(folder)) as tonight:
         done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes)
     for one in done.made:
         print(f"{one.page:18} {one.path}")

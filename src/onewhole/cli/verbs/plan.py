@@ -30,7 +30,8 @@ from onewhole.desk.tomorrow.plan import no_practice, plan, tomorrow
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[
-    Path, typer.Argument(metavar="ANSWERS", help="The answers: CSV with a pupil column and one a problem.")
+    Path,
+    typer.Argument(metavar="ANSWERS", help="The answers: CSV or XLSX, a pupil column and one a problem."),
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
 Pupil = Annotated[

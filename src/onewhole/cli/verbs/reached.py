@@ -10,7 +10,8 @@ from onewhole.desk.page import recheck as desk
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[
-    Path, typer.Argument(metavar="ANSWERS", help="The answers: CSV with a pupil column and one a problem.")
+    Path,
+    typer.Argument(metavar="ANSWERS", help="The answers: CSV or XLSX; a pupil column, one a problem."),
 ]
 BarAt = Annotated[
     int, typer.Option("--bar", metavar="PERCENT", help="The share of right answers that is enough.")

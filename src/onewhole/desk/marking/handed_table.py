@@ -9,7 +9,15 @@ from onewhole.marking.reading.tables.cutting import check_size, cut_table
 from onewhole.marking.reading.tables.table_cell import CellMade, Table, TableCell, table_of
 from onewhole.presses.workbook_reading import LARGEST, WorkbookRows, workbook_rows
 
-__all__ = ["LARGEST", "HandedTable", "table_in_file", "table_sent", "table_to_send", "table_typed"]
+__all__ = [
+    "LARGEST",
+    "HandedTable",
+    "is_workbook",
+    "table_in_file",
+    "table_sent",
+    "table_to_send",
+    "table_typed",
+]
 
 _ZIP, _OLD = b"PK\x03\x04", b"\xd0\xcf\x11\xe0"
 _CODINGS = ("utf-8-sig", "cp1252")
@@ -37,9 +45,14 @@ def table_in_file(content: bytes, name: str) -> HandedTable:
     What a file is says its content and not its name. Raises InputError for one that is too large, locked,
     damaged, or no table.
     """
-    if content.startswith((_ZIP, _OLD)):
+    if is_workbook(content):
         return _of_workbook(workbook_rows(content, name))
     return HandedTable(cut_table(_text(content, name)))
+
+
+def is_workbook(content: bytes) -> bool:
+    """Say whether a file is a workbook by what it begins with, of today's kind or the old one."""
+    return content.startswith((_ZIP, _OLD))
 
 
 def _of_workbook(found: WorkbookRows) -> HandedTable:

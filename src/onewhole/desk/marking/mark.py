@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
 
+from onewhole.desk.marking.answers_file import answers_in
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.seats import known_before, seated
 from onewhole.errors import InputError
@@ -134,7 +135,7 @@ def mark_files(
 ) -> Marked:
     """Mark a file of answers against the sheet in a file; ``asked`` is a file of what pupils were asked."""
     worked = WorkedSheet(sheet_in(sheet))
-    read = read_answers(read_text(answers), worked.sheet.problems, str(answers))
+    read = answers_in(answers, worked.sheet.problems)
     rows = asked_of_class(read_text(asked), read, str(asked)) if asked else ()
     return mark_sheet(worked, read, settings=settings, confident=confident, tonight=tonight, asked=rows)
 

@@ -4,16 +4,15 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from onewhole.desk.marking.answers_file import answers_in
 from onewhole.desk.page.print_choice import SheetPage
 from onewhole.desk.page.print_pages import pressed, sheet_page
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.findings.reach import Reach
 from onewhole.languages.english.in_answer import reach_called
-from onewhole.marking.reading.answers_table import read_answers
 from onewhole.marking.reading.mark import mark_class
 from onewhole.marking.reading.pass_mark import OWN_CHOICE, USUAL, PassMark, PassStanding, mastery
-from onewhole.presses.texts import read_text
 from onewhole.sheets.mastery import PROBLEMS
 from onewhole.sheets.mastery import again as parallel_page
 from onewhole.sheets.worked import WorkedSheet
@@ -60,7 +59,7 @@ def passed_files(sheet: Path, answers: Path, *, percent: int = USUAL_PERCENT) ->
     Raises as :func:`onewhole.desk.marking.mark.mark_files` does, and InputError for a pass mark that is none.
     """
     bar = PassMark.percent(percent)
-    marks = mark_class(read_answers(read_text(answers), sheet_in(sheet).problems, str(answers)))
+    marks = mark_class(answers_in(answers, sheet_in(sheet).problems))
     return Passed(bar, mastery(marks, bar))
 
 

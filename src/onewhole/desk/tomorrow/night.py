@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from onewhole.desk.marking.answers_file import answers_in, answers_of_night
 from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked, as_object, asked_of_class, mark_sheet
 from onewhole.desk.page import audit as audits
@@ -15,12 +16,10 @@ from onewhole.desk.tomorrow.group_wishes import NO_WISHES, GroupWishes, with_wis
 from onewhole.desk.tomorrow.plan import by_file, plan_pages
 from onewhole.marking.diagnosis.notebook import Tonight
 from onewhole.marking.grouping.group_settings import USUAL, GroupSettings
-from onewhole.marking.reading.answers_table import read_answers
 from onewhole.presses.texts import read_text
 from onewhole.sheets.worked import WorkedSheet
 
 SHEET = "sheet.txt"
-ANSWERS = "answers.csv"
 ASKED = "asked.csv"
 
 
@@ -42,7 +41,7 @@ def night(
     tonight: Tonight | None = None,
     wishes: GroupWishes = NO_WISHES,
 ) -> NightFiles:
-    """Do one night of a folder that holds ``sheet.txt`` and, once they are back, ``answers.csv``.
+    """Do one night of a folder: ``sheet.txt`` and, once they are back, ``answers.csv`` or ``answers.xlsx``.
 
     What pupils were asked since is read from ``asked.csv``, where it is there.
 
@@ -52,12 +51,12 @@ def night(
     together: it then holds this night and no other. Raises as :func:`print_pages` and :func:`mark_sheet` do.
     """
     sheet = WorkedSheet(sheet_in(folder / SHEET))
-    answers = folder / ANSWERS
+    answers = answers_of_night(folder)
     pages, audit = pressed(sheet_pages(sheet), when=when), (_audit(sheet),)
     if not answers.exists():
         files = {NightPart.PAGES: pages, NightPart.AUDIT: audit, NightPart.MARKS: (), NightPart.MORNING: ()}
         return NightFiles(put(files, to, MadeFrom(sheet.sheet, when)), ())
-    read = read_answers(read_text(answers), sheet.sheet.problems, str(answers))
+    read = answers_in(answers, sheet.sheet.problems)
     asked = folder / ASKED
     rows = asked_of_class(read_text(asked), read, str(asked)) if asked.exists() else ()
     found = mark_sheet(sheet, read, settings=settings, tonight=tonight, asked=rows)
