@@ -20,6 +20,8 @@ from onewhole.marking.reading.tables.spoilt import Spoilt, SpoiltCell, spoilt
 from onewhole.marking.reading.tables.table_cell import Table, turned
 from onewhole.problems.problem import Problem
 
+#: A line of labels, and a pupil.
+LEAST_ROWS = 2
 _TYPE_AGAIN = (
     "Format the column as text and type the answer again, or save the sheet as CSV and mend it there."
 )
@@ -39,7 +41,7 @@ def answers_in_table(table: Table, problems: Sequence[Problem], file: str | None
     >>> [(one.pupil, one.written[0].text) for one in found.pupils]
     [('Maya', '3 3/6'), ('Ben', '')]
     """
-    if sum(any(cell.plain for cell in row) for row in table) < len(("labels", "a pupil")):
+    if sum(any(cell.plain for cell in row) for row in table) < LEAST_ROWS:
         what, remedy = "there is no pupil here", "Write one line a pupil under the labels of the problems."
         raise AnswersError([InputError(what, file=file, line=1, remedy=remedy)])
     layout = _layout(table, problems)
