@@ -85,10 +85,11 @@ class OtherPage:
 
 @dataclass(frozen=True, slots=True)
 class Nobody:
-    """It could not be told whose page this is."""
+    """It could not be told whose page this is; ``stranger``: its marks are of no pupil of this class."""
 
     picture: str
     page: int
+    stranger: bool
 
 
 @dataclass(frozen=True, slots=True)

@@ -52,7 +52,11 @@ def limited(
 
 
 def limit(memory: int, seconds: int) -> None:
-    """Take this process's memory and time of the processor down, where the system knows limits."""
+    """Take this process's memory and time of the processor down, where the system knows limits.
+
+    A library of linear algebra that is loaded after this keeps no memory for threads.
+    """
+    os.environ["OPENBLAS_NUM_THREADS"] = "1"
     if sys.platform != "win32":
         for which, most in (
             (resource.RLIMIT_AS, memory),

@@ -1,46 +1,46 @@
 """A file of pictures decoded: a photo, or a scanner's PDF of many pages, becomes grey pages the right way up.
 
-What is not trusted is decoded in a process of its own, with little memory and time.
+What is not trusted is decoded, and looked through for marks, in a process of its own, with little memory and
+time: a picture can be made so that looking at it takes hours.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import chain
 from typing import Final
 
 import msgspec
 import numpy as np
-from numpy.typing import NDArray
 
 from onewhole.findings.in_pictures import PagesLeft, PictureRefused, PictureUnread, Unread
 from onewhole.presses.limited import limited
 from onewhole.presses.paper.pdf_drawer import draw_for_parent
 from onewhole.presses.paper.picture_decoder import decode_for_parent
-
-Grey = NDArray[np.uint8]
-"""Rows of picture elements: 0 is black, 255 is white."""
+from onewhole.presses.paper.seen_marks import Grey, Points, SeenMark
 
 #: The most millions of bytes of a file: a scanner's PDF of a class has some 60.
 LARGEST: Final = 200
 #: Bytes of memory that decoding may take beside the file itself, and seconds of the processor for a whole
 #: file and for one page of it.
-MEMORY: Final = 1_000_000_000
+MEMORY: Final = 1_500_000_000
 SECONDS, SECONDS_A_PAGE = 120, 15
 #: A page that takes too long ends its process; those behind it are then tried in a new one, so often in all.
 _PROCESSES: Final = 3
 #: A line of the process is not longer than this.
-_LINE: Final = 200
+_LINE: Final = 200_000
 _PDF: Final = b"%PDF-"
 #: Other bytes may stand before the mark of a PDF. Source: ISO 32000-1, annex H.3, note 13, from memory.
 _PDF_WITHIN: Final = 1024 + len(_PDF)
 _TIFF: Final = (b"II*\0", b"MM\0*", b"II+\0", b"MM\0+")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class GreyPage:
-    """One page of a file in grey; ``name`` is what the teacher calls it."""
+    """One page of a file in grey, what the teacher calls it, and the marks that it shows."""
 
     name: str
     grey: Grey
+    marks: tuple[SeenMark, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,18 +50,20 @@ class _Line:
     page: int = 0
     width: int = 0
     height: int = 0
+    marks: tuple[tuple[int, tuple[float, ...]], ...] = ()
     pages: int = 0
     why: str = ""
     most: int = 0
 
 
 def decoded(
-    content: bytes, name: str, *, seconds: int = SECONDS_A_PAGE
+    content: bytes, name: str, pages: Sequence[tuple[int, ...]] = (), *, seconds: int = SECONDS_A_PAGE
 ) -> Iterator[GreyPage | PictureRefused]:
     """Yield the pages of a file as pictures, and what could not be read of it, with its ``name``.
 
     A JPEG, PNG, TIFF, WebP, HEIC or PDF, whatever the name says. A page is called ``scan.pdf, page 2`` where
     the file is of a kind that can have several. A page may take so many ``seconds`` of the processor.
+    ``pages`` are the four marks of each page that may be in the pictures.
     """
     if len(content) > LARGEST * 1_000_000:
         yield PictureUnread(name, Unread.BYTES, LARGEST)
@@ -69,11 +71,11 @@ def decoded(
     several = _pdf(content) or content.startswith(_TIFF)
     first = 1
     for _ in range(_PROCESSES):
-        for one in _from(first, content, seconds):
+        for one in _from(first, content, pages, seconds):
             called = f"{name}, page {first}" if several else name
             match one:
-                case (_, grey):
-                    yield GreyPage(called, grey)
+                case (line, grey):
+                    yield GreyPage(called, grey, tuple(SeenMark(*mark) for mark in _marks(line)))
                     first += 1
                 case _Line(pages=there) if there:
                     if there >= first:
@@ -86,11 +88,15 @@ def decoded(
         first += 1
 
 
-def _from(first: int, content: bytes, seconds: int) -> Iterator[tuple[int, Grey] | _Line]:
+def _from(
+    first: int, content: bytes, pages: Sequence[tuple[int, ...]], seconds: int
+) -> Iterator[tuple[_Line, Grey] | _Line]:
     """Yield the pages from a number on, then the line that ends them, also where the process was ended."""
     work = draw_for_parent if _pdf(content) else decode_for_parent
     fell = False
-    with limited(work, first, seconds, memory=MEMORY + 2 * len(content), seconds=SECONDS) as process:
+    with limited(
+        work, first, seconds, *chain(*pages), memory=MEMORY + 2 * len(content), seconds=SECONDS
+    ) as process:
         assert process.stdin is not None
         assert process.stdout is not None
         process.stdin.write(len(content).to_bytes(8, "little"))
@@ -108,9 +114,14 @@ def _from(first: int, content: bytes, seconds: int) -> Iterator[tuple[int, Grey]
             grey = bytearray(process.stdout.read(size))
             if len(grey) < size:
                 break
-            yield line.page, np.frombuffer(grey, np.uint8).reshape(line.height, line.width)
+            yield line, np.frombuffer(grey, np.uint8).reshape(line.height, line.width)
         fell = process.wait() == 1  # Python's own end after an exception; else a limit or the system ended it
     yield _Line(why=(Unread.DAMAGED if fell else Unread.EFFORT).value)
+
+
+def _marks(line: _Line) -> Iterator[tuple[int, Points]]:
+    for number, corners in line.marks:
+        yield number, np.array(corners, dtype=np.float64).reshape(4, 2)
 
 
 def _pdf(content: bytes) -> bool:

@@ -1,0 +1,181 @@
+"""The papers in a picture: marks that belong together, and how each page lies.
+
+Copies of one page have the same marks, so which four belong together is told by where they stand. A mark is
+small and says roughly where the others of its page must be; the four of one page fit a page that lies flat.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import combinations, islice, product
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from onewhole.presses.paper.seen_marks import Points, SeenMark
+from onewhole.sheets.page_map import MappedPage, PageBox
+from onewhole.sheets.page_marks import CORNERS, DIGITS, MarksError, PageMarks, read_corners
+
+Matrix = NDArray[np.float64]
+"""Three by three: from millimetres on the page to picture elements."""
+
+#: How far a mark may stand from where another says that it should, as a share of the way between them: paper
+#: is seen aslant, and a mark is small.
+_ABOUT: Final = 0.5
+#: How far the corners of all marks may be from those of a flat page, in millimetres, on the whole.
+FLAT: Final = 2.5
+#: A page is known by so many of its marks.
+ENOUGH: Final = 3
+#: So often is looked whether marks go together in a picture, in all: it may be full of them.
+MOST_TRIED: Final = 60_000
+#: So many copies of one mark are looked at, and so many papers are found in a picture.
+_MOST_COPIES, MOST_PAPERS = 40, 16
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class FoundPaper:
+    """A page in a picture. ``off`` is how far it is from lying flat, in millimetres."""
+
+    key: int
+    page: MappedPage
+    to_picture: Matrix
+    marks: tuple[SeenMark, ...]
+    off: float
+
+
+@dataclass(frozen=True, slots=True)
+class Expected:
+    """A page that is known, and the four marks that it has."""
+
+    key: int
+    page: MappedPage
+    numbers: tuple[int, ...]
+
+
+def found_papers(marks: Sequence[SeenMark], pages: Sequence[Expected]) -> tuple[FoundPaper, ...]:
+    """Return the known pages that marks show, each mark used once; those with all four marks first."""
+    tries = _Tries()
+    fits = [fit for one in pages for fit in _fits(marks, one, tries)]
+    fits.sort(key=lambda fit: (-len(fit.marks), fit.off))
+    used: set[int] = set()
+    found = []
+    for fit in fits:
+        if used.isdisjoint(map(id, fit.marks)):
+            used.update(map(id, fit.marks))
+            found.append(fit)
+    return tuple(found[:MOST_PAPERS])
+
+
+@dataclass(slots=True)
+class _Tries:
+    """How often was looked whether marks go together."""
+
+    count: int = 0
+
+    def more(self) -> bool:
+        """Count one more, and say whether it may be."""
+        self.count += 1
+        return self.count <= MOST_TRIED
+
+
+def other_pages(marks: Sequence[SeenMark]) -> tuple[tuple[PageMarks, tuple[SeenMark, ...]], ...]:
+    """Return what marks say that are of no known page, where all four of a page are there and agree."""
+    corners = [[mark for mark in marks if mark.number // DIGITS == at] for at in range(CORNERS)]
+    found = []
+    used: set[int] = set()
+    for four in islice(product(*(some[:_MOST_COPIES] for some in corners)), MOST_TRIED):
+        if used.isdisjoint(map(id, four)) and _round(four):
+            try:
+                says = read_corners([mark.number for mark in four])
+            except MarksError:
+                continue
+            used.update(map(id, four))
+            found.append((says, four))
+    return tuple(found)
+
+
+def within(paper: FoundPaper, mark: SeenMark) -> bool:
+    """Whether the middle of a mark lies on a page."""
+    x, y = on_page(paper.to_picture, mark.middle[None])[0]
+    return bool(0 <= x <= paper.page.width / 100 and 0 <= y <= paper.page.height / 100)
+
+
+def in_picture(matrix: Matrix, points: Points) -> Points:
+    """Return where places on the page, in millimetres, are in the picture."""
+    found = np.column_stack([points, np.ones(len(points))]) @ matrix.T
+    places: Points = found[:, :2] / found[:, 2:]
+    return places
+
+
+def on_page(matrix: Matrix, points: Points) -> Points:
+    """Return where places in the picture are on the page, in millimetres."""
+    return in_picture(np.linalg.inv(matrix), points)
+
+
+def corners_of(box: PageBox) -> Points:
+    """Return the corners of a box from its left upper one on, in millimetres."""
+    left, top, right, low = box.left, box.top, box.left + box.width, box.top + box.height
+    return np.array([(left, top), (right, top), (right, low), (left, low)], dtype=np.float64) / 100
+
+
+def _fits(marks: Sequence[SeenMark], page: Expected, tries: _Tries) -> Iterator[FoundPaper]:
+    """Yield every way to put marks together to this page."""
+    corners = [[mark for mark in marks if mark.number == number][:_MOST_COPIES] for number in page.numbers]
+    boxes = [corners_of(box) for box in page.page.marks]
+    there = [at for at in range(CORNERS) if corners[at]]
+    for count in range(CORNERS, ENOUGH - 1, -1):
+        for chosen in combinations(there, count):
+            for some in _together([(boxes[at], corners[at]) for at in chosen], tries):
+                fit = _laid(page, [boxes[at] for at in chosen], some)
+                if fit is not None:
+                    yield fit
+
+
+def _together(
+    choices: Sequence[tuple[Points, Sequence[SeenMark]]],
+    tries: _Tries,
+    before: tuple[tuple[Points, SeenMark], ...] = (),
+) -> Iterator[tuple[SeenMark, ...]]:
+    """Yield one mark of each corner, where each stands about where the others say."""
+    if not choices:
+        yield tuple(mark for _, mark in before)
+        return
+    (box, marks), *rest = choices
+    for mark in marks:
+        if all(tries.more() and _agree(box, mark, *other) and _agree(*other, box, mark) for other in before):
+            yield from _together(rest, tries, (*before, (box, mark)))
+
+
+def _agree(box: Points, mark: SeenMark, other_box: Points, other: SeenMark) -> bool:
+    """Whether a mark says that the other stands about where it does."""
+    sides = np.column_stack([box, np.ones(len(box))])
+    move, *_ = np.linalg.lstsq(sides, mark.corners, rcond=None)
+    said = np.append(other_box.mean(axis=0), 1) @ move
+    way = np.linalg.norm(said - mark.middle)
+    return bool(np.linalg.norm(said - other.middle) <= _ABOUT * way)
+
+
+def _laid(page: Expected, boxes: Sequence[Points], marks: tuple[SeenMark, ...]) -> FoundPaper | None:
+    """Lay the page under the marks; None where it does not fit."""
+    mm = np.concatenate(boxes)
+    seen = np.concatenate([mark.corners for mark in marks])
+    matrix, _ = cv2.findHomography(mm, seen, 0)
+    if matrix is None or abs(np.linalg.det(matrix)) < 1e-12:
+        return None
+    back = on_page(matrix, seen)
+    off = float(np.sqrt(((back - mm) ** 2).sum(axis=1).mean()))
+    if not np.isfinite(off) or off > FLAT:
+        return None
+    return FoundPaper(page.key, page.page, matrix.astype(np.float64), marks, off)
+
+
+def _round(four: Sequence[SeenMark]) -> bool:
+    """Whether four marks go round as the corners of a page do, seen from above, none of them turned."""
+    middles = np.array([mark.middle for mark in four])
+    steps = np.roll(middles, -1, axis=0) - middles
+    after = np.roll(steps, -1, axis=0)
+    turns = steps[:, 0] * after[:, 1] - steps[:, 1] * after[:, 0]
+    along = np.array([mark.corners[1] - mark.corners[0] for mark in four])
+    same = along @ (middles[1] - middles[0]) > 0
+    return bool((turns > 0).all() and same.all())
