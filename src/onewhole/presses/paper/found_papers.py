@@ -27,8 +27,8 @@ _ABOUT: Final = 0.5
 FLAT: Final = 2.5
 #: A page is known by so many of its marks.
 ENOUGH: Final = 3
-#: So often is looked whether marks go together in a picture, in all: it may be full of them.
-MOST_TRIED: Final = 60_000
+#: So many ways to put marks together are tried in a picture, in all: it may be full of them.
+MOST_TRIED: Final = 2000
 #: So many copies of one mark are looked at, and so many papers are found in a picture.
 _MOST_COPIES, MOST_PAPERS = 40, 16
 
@@ -55,8 +55,8 @@ class Expected:
 
 def found_papers(marks: Sequence[SeenMark], pages: Sequence[Expected]) -> tuple[FoundPaper, ...]:
     """Return the known pages that marks show, each mark used once; those with all four marks first."""
-    tries = _Tries()
-    fits = [fit for one in pages for fit in _fits(marks, one, tries)]
+    ways = ((one, some) for one in pages for some in _together(marks, one))
+    fits = [fit for one, some in islice(ways, MOST_TRIED) if (fit := _laid(one, some)) is not None]
     fits.sort(key=lambda fit: (-len(fit.marks), fit.off))
     used: set[int] = set()
     found = []
@@ -67,32 +67,29 @@ def found_papers(marks: Sequence[SeenMark], pages: Sequence[Expected]) -> tuple[
     return tuple(found[:MOST_PAPERS])
 
 
-@dataclass(slots=True)
-class _Tries:
-    """How often was looked whether marks go together."""
+def other_pages(marks: Sequence[SeenMark]) -> tuple[PageMarks, ...]:
+    """Return what marks say that are of no known page: four that agree, or three without the fourth.
 
-    count: int = 0
-
-    def more(self) -> bool:
-        """Count one more, and say whether it may be."""
-        self.count += 1
-        return self.count <= MOST_TRIED
-
-
-def other_pages(marks: Sequence[SeenMark]) -> tuple[tuple[PageMarks, tuple[SeenMark, ...]], ...]:
-    """Return what marks say that are of no known page, where all four of a page are there and agree."""
+    Three are taken only where there are no others, since nothing checks them.
+    """
     corners = [[mark for mark in marks if mark.number // DIGITS == at] for at in range(CORNERS)]
-    found = []
+    found: list[PageMarks] = []
     used: set[int] = set()
     for four in islice(product(*(some[:_MOST_COPIES] for some in corners)), MOST_TRIED):
-        if used.isdisjoint(map(id, four)) and _round(four):
-            try:
-                says = read_corners([mark.number for mark in four])
-            except MarksError:
-                continue
+        if used.isdisjoint(map(id, four)) and _round(four) and (says := _said(four)) is not None:
             used.update(map(id, four))
-            found.append((says, four))
+            found.append(says)
+    if not found and sorted(map(len, corners)) == [0, 1, 1, 1]:
+        says = _said([mark for some in corners for mark in some])
+        found.extend([says] if says else [])
     return tuple(found)
+
+
+def _said(marks: Sequence[SeenMark]) -> PageMarks | None:
+    try:
+        return read_corners([mark.number for mark in marks])
+    except MarksError:
+        return None
 
 
 def within(paper: FoundPaper, mark: SeenMark) -> bool:
@@ -119,32 +116,24 @@ def corners_of(box: PageBox) -> Points:
     return np.array([(left, top), (right, top), (right, low), (left, low)], dtype=np.float64) / 100
 
 
-def _fits(marks: Sequence[SeenMark], page: Expected, tries: _Tries) -> Iterator[FoundPaper]:
-    """Yield every way to put marks together to this page."""
-    corners = [[mark for mark in marks if mark.number == number][:_MOST_COPIES] for number in page.numbers]
+def _together(marks: Sequence[SeenMark], page: Expected) -> Iterator[tuple[tuple[Points, SeenMark], ...]]:
+    """Yield every way to put marks together to this page: one a corner, where the others say it must be."""
     boxes = [corners_of(box) for box in page.page.marks]
-    there = [at for at in range(CORNERS) if corners[at]]
+    corners = [
+        [(box, mark) for mark in marks if mark.number == number][:_MOST_COPIES]
+        for box, number in zip(boxes, page.numbers, strict=True)
+    ]
+    agreed = {
+        (id(one), id(other)): _agree(*one, *other) and _agree(*other, *one)
+        for some, others in combinations(corners, 2)
+        for one, other in product(some, others)
+    }
+    there = [some for some in corners if some]
     for count in range(CORNERS, ENOUGH - 1, -1):
         for chosen in combinations(there, count):
-            for some in _together([(boxes[at], corners[at]) for at in chosen], tries):
-                fit = _laid(page, [boxes[at] for at in chosen], some)
-                if fit is not None:
-                    yield fit
-
-
-def _together(
-    choices: Sequence[tuple[Points, Sequence[SeenMark]]],
-    tries: _Tries,
-    before: tuple[tuple[Points, SeenMark], ...] = (),
-) -> Iterator[tuple[SeenMark, ...]]:
-    """Yield one mark of each corner, where each stands about where the others say."""
-    if not choices:
-        yield tuple(mark for _, mark in before)
-        return
-    (box, marks), *rest = choices
-    for mark in marks:
-        if all(tries.more() and _agree(box, mark, *other) and _agree(*other, box, mark) for other in before):
-            yield from _together(rest, tries, (*before, (box, mark)))
+            for some in product(*chosen):
+                if all(agreed[id(one), id(other)] for one, other in combinations(some, 2)):
+                    yield some
 
 
 def _agree(box: Points, mark: SeenMark, other_box: Points, other: SeenMark) -> bool:
@@ -156,10 +145,10 @@ def _agree(box: Points, mark: SeenMark, other_box: Points, other: SeenMark) -> b
     return bool(np.linalg.norm(said - other.middle) <= _ABOUT * way)
 
 
-def _laid(page: Expected, boxes: Sequence[Points], marks: tuple[SeenMark, ...]) -> FoundPaper | None:
-    """Lay the page under the marks; None where it does not fit."""
-    mm = np.concatenate(boxes)
-    seen = np.concatenate([mark.corners for mark in marks])
+def _laid(page: Expected, some: Sequence[tuple[Points, SeenMark]]) -> FoundPaper | None:
+    """Lay the page under marks; None where it does not fit."""
+    mm = np.concatenate([box for box, _ in some])
+    seen = np.concatenate([mark.corners for _, mark in some])
     matrix, _ = cv2.findHomography(mm, seen, 0)
     if matrix is None or abs(np.linalg.det(matrix)) < 1e-12:
         return None
@@ -167,7 +156,7 @@ def _laid(page: Expected, boxes: Sequence[Points], marks: tuple[SeenMark, ...]) 
     off = float(np.sqrt(((back - mm) ** 2).sum(axis=1).mean()))
     if not np.isfinite(off) or off > FLAT:
         return None
-    return FoundPaper(page.key, page.page, matrix.astype(np.float64), marks, off)
+    return FoundPaper(page.key, page.page, matrix.astype(np.float64), tuple(mark for _, mark in some), off)
 
 
 def _round(four: Sequence[SeenMark]) -> bool:

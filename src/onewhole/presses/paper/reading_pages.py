@@ -180,8 +180,9 @@ class _Reader:
         left = {mark.number for mark in marks}
         halves = [there for one in self.pages if (there := len(left.intersection(one.numbers)))]
         others = other_pages(marks)
-        for says, _ in others:
-            yield OtherPage(name, says.key, says.page)
+        ours = {one.map.key for one in self.known}
+        for says in others:
+            yield NotFlat(name) if says.key in ours else OtherPage(name, says.key, says.page)
         if halves and not others:
             most = max(halves)
             yield NotFlat(name) if most == CORNERS else HalfPage(name, most)
