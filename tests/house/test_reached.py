@@ -13,6 +13,7 @@ COMING = (
     "onewhole.findings.in_pictures",
     "onewhole.marking.paper.",
     "onewhole.marking.diagnosis.decisive.",
+    "onewhole.languages.english.in_pictures.",
     "onewhole.presses.paper.",
     "onewhole.presses.limited.limit_time",
     "onewhole.desk.paper.",

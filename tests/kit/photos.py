@@ -135,7 +135,8 @@ def _size(sides: tuple[int, int], page: Grey, per_mm: float, shot: Shot, over: f
 def _wood(chance: np.random.Generator, wide: int, high: int) -> Floats:
     """Return a table: streaks of brown along its length."""
     streaks = cv2.GaussianBlur(chance.normal(0, 28, (64, wide // 16 + 1)).astype(np.float32), (0, 0), 1.2)
-    return 120 + cv2.resize(streaks, (wide, high), interpolation=cv2.INTER_LINEAR)
+    found: Floats = (120 + cv2.resize(streaks, (wide, high))).astype(np.float32)
+    return found
 
 
 def _lay(
@@ -150,7 +151,7 @@ def _lay(
     """Put a page on the table where the camera sees it."""
     high, wide = (side / per_mm for side in page.shape)
     rows, columns = seen.shape
-    to_page = np.linalg.inv(_flat(shot, middle, size))
+    to_page: Wide = np.linalg.inv(_flat(shot, middle, size)).astype(np.float64)
     x, y = np.meshgrid(
         np.arange(0, columns + _COARSE, _COARSE, dtype=np.float64),
         np.arange(0, rows + _COARSE, _COARSE, dtype=np.float64),
@@ -236,13 +237,14 @@ def _lit(seen: Floats, shot: Shot, chance: np.random.Generator) -> Floats:
         middle = (int(chance.uniform(15, 50)), int(chance.uniform(15, 50)))
         cv2.ellipse(hand, middle, (26, 11), float(chance.uniform(0, 180)), 0, 360, 1.0, -1)
         light *= 1 - shot.shadow * cv2.GaussianBlur(hand, (0, 0), 1.5)
-    return seen * cv2.resize(light.astype(np.float32), (wide, high), interpolation=cv2.INTER_LINEAR)
+    found: Floats = (seen * cv2.resize(light.astype(np.float32), (wide, high))).astype(np.float32)
+    return found
 
 
 def _developed(seen: Floats, shot: Shot, chance: np.random.Generator) -> Grey:
     """Return what the camera makes of the light: blurred, with noise, in whole numbers."""
     if shot.blur:
-        seen = cv2.GaussianBlur(seen, (0, 0), shot.blur)
+        seen = cv2.GaussianBlur(seen, (0, 0), shot.blur).astype(np.float32)
     if shot.noise:
         seen = seen + shot.noise * chance.standard_normal(seen.shape, dtype=np.float32)
     return np.clip(np.rint(seen), 0, 255).astype(np.uint8)

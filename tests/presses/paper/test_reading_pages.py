@@ -52,7 +52,7 @@ def _off(page: ReadPage) -> float:
         dark[: HIGH // 2 - 20] = dark[HIGH // 2 + 20 :] = 0
         down, across = ((dark * grid).sum() / dark.sum() for grid in np.indices(dark.shape))
         found.append(max(abs(across - (WIDE - 1) / 2), abs(down - (HIGH - 1) / 2)))
-    return max(found)
+    return float(max(found))
 
 
 @pytest.mark.parametrize("kind", KINDS)

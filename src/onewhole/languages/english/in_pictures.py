@@ -53,8 +53,8 @@ def found_in_pictures(found: PictureFinding, known_as: str = "") -> Sentences:
             which = (": page", bare(page), "of", Typed(known_as)) if known_as else ()
             return told(_of(picture), "this was printed from another page", which)
         case Nobody(picture, page, stranger):
-            why = "the code is of nobody in this class" if stranger else "no code can be read on it"
-            return told(_of(picture), "whose page", bare(page), "this is is not known:", why)
+            told_by = "the code is of nobody in this class" if stranger else "no code can be read on it"
+            return told(_of(picture), "whose page", bare(page), "this is is not known:", told_by)
         case SameTwice(pupil, page, taken, left):
             twice = ("of", Typed(pupil), "page", bare(page), "is there twice")
             return told(twice, ";", Typed(taken), "is sharper and was taken, not", Typed(left))

@@ -45,7 +45,7 @@ class FoundPaper:
 
 
 @dataclass(frozen=True, slots=True)
-class Expected:
+class MarkedPage:
     """A page that is known, and the four marks that it has."""
 
     key: int
@@ -53,7 +53,7 @@ class Expected:
     numbers: tuple[int, ...]
 
 
-def found_papers(marks: Sequence[SeenMark], pages: Sequence[Expected]) -> tuple[FoundPaper, ...]:
+def found_papers(marks: Sequence[SeenMark], pages: Sequence[MarkedPage]) -> tuple[FoundPaper, ...]:
     """Return the known pages that marks show, each mark used once; those with all four marks first."""
     ways = ((one, some) for one in pages for some in _together(marks, one))
     fits = [fit for one, some in islice(ways, MOST_TRIED) if (fit := _laid(one, some)) is not None]
@@ -107,7 +107,8 @@ def in_picture(matrix: Matrix, points: Points) -> Points:
 
 def on_page(matrix: Matrix, points: Points) -> Points:
     """Return where places in the picture are on the page, in millimetres."""
-    return in_picture(np.linalg.inv(matrix), points)
+    back: Matrix = np.linalg.inv(matrix).astype(np.float64)
+    return in_picture(back, points)
 
 
 def corners_of(box: PageBox) -> Points:
@@ -116,7 +117,7 @@ def corners_of(box: PageBox) -> Points:
     return np.array([(left, top), (right, top), (right, low), (left, low)], dtype=np.float64) / 100
 
 
-def _together(marks: Sequence[SeenMark], page: Expected) -> Iterator[tuple[tuple[Points, SeenMark], ...]]:
+def _together(marks: Sequence[SeenMark], page: MarkedPage) -> Iterator[tuple[tuple[Points, SeenMark], ...]]:
     """Yield every way to put marks together to this page: one a corner, where the others say it must be."""
     boxes = [corners_of(box) for box in page.page.marks]
     corners = [
@@ -145,18 +146,19 @@ def _agree(box: Points, mark: SeenMark, other_box: Points, other: SeenMark) -> b
     return bool(np.linalg.norm(said - other.middle) <= _ABOUT * way)
 
 
-def _laid(page: Expected, some: Sequence[tuple[Points, SeenMark]]) -> FoundPaper | None:
+def _laid(page: MarkedPage, some: Sequence[tuple[Points, SeenMark]]) -> FoundPaper | None:
     """Lay the page under marks; None where it does not fit."""
     mm = np.concatenate([box for box, _ in some])
     seen = np.concatenate([mark.corners for _, mark in some])
-    matrix, _ = cv2.findHomography(mm, seen, 0)
-    if matrix is None or abs(np.linalg.det(matrix)) < 1e-12:
+    found, _ = cv2.findHomography(mm, seen, 0)
+    matrix: Matrix = np.array(found, dtype=np.float64)  # of no size where there is none
+    if matrix.shape != (3, 3) or abs(np.linalg.det(matrix)) < 1e-12:
         return None
     back = on_page(matrix, seen)
     off = float(np.sqrt(((back - mm) ** 2).sum(axis=1).mean()))
     if not np.isfinite(off) or off > FLAT:
         return None
-    return FoundPaper(page.key, page.page, matrix.astype(np.float64), tuple(mark for _, mark in some), off)
+    return FoundPaper(page.key, page.page, matrix, tuple(mark for _, mark in some), off)
 
 
 def _round(four: Sequence[SeenMark]) -> bool:

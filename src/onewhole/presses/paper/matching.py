@@ -70,7 +70,7 @@ def laid(grey: Grey, paper: FoundPaper, blank: Grey) -> LaidPage:
         first_y, first_x = max(0, top - _FAR), max(0, left - _FAR)
         around = light[first_y : min(high, top + _HIGH + _FAR), first_x : min(wide, left + _WIDE + _FAR)]
         piece = blank[top : top + _HIGH, left : left + _WIDE]
-        fits = cv2.matchTemplate(around, piece, cv2.TM_CCOEFF_NORMED)
+        fits = np.asarray(cv2.matchTemplate(around, piece, cv2.TM_CCOEFF_NORMED), dtype=np.float32)
         _, best, _, (x, y) = cv2.minMaxLoc(fits)
         if best < LIKE or not (0 < x < fits.shape[1] - 1 and 0 < y < fits.shape[0] - 1):
             continue

@@ -25,8 +25,8 @@ from onewhole.presses.paper.cells import CutCell, crop_of, cut_cell
 from onewhole.presses.paper.decoding import GreyPage, decoded
 from onewhole.presses.paper.found_papers import (
     ENOUGH,
-    Expected,
     FoundPaper,
+    MarkedPage,
     found_papers,
     in_picture,
     other_pages,
@@ -95,7 +95,7 @@ def read_pages(
     kept.
     """
     pages = [
-        Expected(one.map.key, page, corner_marks(PageMarks(one.map.key, page.number)))
+        MarkedPage(one.map.key, page, corner_marks(PageMarks(one.map.key, page.number)))
         for one in known
         for page in one.map.pages
     ]
@@ -114,7 +114,7 @@ class _Reader:
     """Reads files against the same printed versions; blank pages are drawn once, and only where needed."""
 
     known: Sequence[KnownPaper]
-    pages: Sequence[Expected]
+    pages: Sequence[MarkedPage]
     codes: Sequence[str]
     _blanks: dict[int, Sequence[Grey]] = field(default_factory=dict)
     _lock: Lock = field(default_factory=Lock)

@@ -58,7 +58,7 @@ def seen_marks(grey: Grey, *, finely: bool = False) -> tuple[SeenMark, ...]:
     scale = 1.0 if finely else min(1.0, QUICK / max(grey.shape))
     small = grey if scale == 1 else cv2.resize(grey, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA)
     found, numbers, _ = _finder().detectMarkers(small)
-    if numbers is None:
+    if not found:
         return ()
     return tuple(
         SeenMark(int(number), _exactly(grey, (corners[0].astype(np.float64) + 0.5) / scale - 0.5))
@@ -84,7 +84,7 @@ def _exactly(grey: Grey, corners: Points) -> Points:
     inside = ((corners > near) & (corners < (wide - near - 1, high - near - 1))).all()
     if inside:
         stop = (cv2.TERM_CRITERIA_EPS + cv2.TERM_CRITERIA_MAX_ITER, 20, 0.02)
-        at = cv2.cornerSubPix(grey, at, (near, near), (-1, -1), stop)
+        cv2.cornerSubPix(grey, at, (near, near), (-1, -1), stop)  # changes them where they stand
     moved = at.reshape(-1, 2).astype(np.float64)
     far = np.linalg.norm(moved - corners, axis=1) > 2 * near
     moved[far] = corners[far]
