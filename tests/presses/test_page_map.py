@@ -136,16 +136,22 @@ def _where_they_stand(one: MappedPage, spots: list[NDArray[np.float32]], pixels:
 
 
 def test_answers_in_wholes_and_pieces_have_windows_and_others_a_line() -> None:
-    """A difference of decimals or feet is written over a line; a missing number in its own box."""
+    """A difference of decimals or feet is over a line, a missing number in its own box; 2 has windows too."""
     cells = {
         cell.label: cell for one in mapped("corner marks: windows\n" + _SORTED).pages for cell in one.cells
     }
-    assert [len(cells[label].windows) for label in "12345"] == [3, 0, 0, 0, 0]
-    assert [cells[label].line for label in "12345"] == [False, True, True, True, False]
-    assert [cells[label].unit for label in "12345"] == ["", "", "", "ft", ""]
+    assert [len(cells[label].windows) for label in "123456"] == [3, 0, 0, 0, 0, 3]
+    assert [cells[label].line for label in "123456"] == [False, True, True, True, False, False]
+    assert [cells[label].unit for label in "123456"] == ["", "", "", "ft", "", ""]
 
 
-_SORTED = "1. 7 2/6 - 3 5/6\n2. 5.2 - 2.7\n3. 5 ft 2 in - 2 ft 7 in\n4. 9 ft - 2 ft\n5. 3/4 = ?/12\n"
+_SORTED = """1. 7 2/6 - 3 5/6
+2. 5.2 - 2.7
+3. 5 ft 2 in - 2 ft 7 in
+4. 9 ft - 2 ft
+5. 3/4 = ?/12
+6. 4 1/2 - 2 1/2
+"""
 
 
 def test_a_place_is_60_by_24_millimetres_where_there_is_room() -> None:

@@ -82,7 +82,7 @@ def test_marks_and_a_copy_for_each_pupil(door: Opened) -> None:
     assert door.post(AT, **form | {"marks": "windows", "each": "yes"}).status == 303
     shown = door.get(AT).text
     assert form_to(shown, AT).value("marks") == "windows"
-    assert "marks, and windows for whole and fraction; a copy for each pupil" in shown
+    assert "the pupils’ page for each pupil, the answers; marks, and windows for whole and fraction" in shown
     assert "Windows show a child that a whole part is wanted" in shown
     book = door.door.books["mine"]
     codes = roster_of(book, night_pages(book, 1)[-1].night).got

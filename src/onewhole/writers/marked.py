@@ -47,8 +47,8 @@ def of_pupil(code: str) -> Json:
 def read_at(problem: WorkedProblem, marks: CornerMarks) -> Json:
     """Return how the place of an answer is read from a photo: its label, windows, the unit beside it.
 
-    There are windows for an answer in wholes and pieces alone. A unit is printed where there is one and no
-    other in problem and answer.
+    There are windows for a problem with fractions alone, whatever its answer. A unit is printed where there
+    is one and no other in problem and answer.
     """
     if marks is CornerMarks.NONE:
         return {}
@@ -58,7 +58,8 @@ def read_at(problem: WorkedProblem, marks: CornerMarks) -> Json:
     right = problem.answer
     if not isinstance(right, Quantity):
         return found
-    if marks is CornerMarks.WINDOWS and right.ladder.style is Style.MIXED:
+    ladders = [number.ladder for number in (*numbers_of(problem.statement), right)]
+    if marks is CornerMarks.WINDOWS and any(ladder.style is Style.MIXED for ladder in ladders):
         found["windows"] = True
-    units = {unit.mark for number in (*numbers_of(problem.statement), right) for unit in number.ladder.units}
+    units = {unit.mark for ladder in ladders for unit in ladder.units}
     return found | ({"unit": units.pop()} if len(units) == 1 else {})

@@ -103,8 +103,7 @@ def test_each_pupil_has_a_copy_with_the_code(book: Store) -> None:
     pupil = PrintPart(SheetPage.PUPIL, 9)
     set_prints(book, 1, PrintChoice((pupil,), fit="1", marks="lines", each_pupil=True))
     assert prints_text(prints_of(book, 1)) == (
-        "9 copies of the pupils’ page; fitted on 1 page; marks, and a line for each answer;"
-        " a copy for each pupil"
+        "the pupils’ page for each pupil; fitted on 1 page; marks, and a line for each answer"
     )
     night = set_page(book, 1, None, KITES, day=TODAY, now=NOW).night.number
     made = [printed_night(book, 1, night, NOW), printed_typed(book, 1, KITES, "together", NOW)]

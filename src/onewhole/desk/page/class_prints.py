@@ -90,17 +90,19 @@ def prints_text(choice: PrintChoice) -> str:
     >>> prints_text(PrintChoice((PrintPart(SheetPage.PUPIL, 27), PrintPart(SheetPage.KEY))))
     '27 copies of the pupils’ page, the answers'
     """
-    pages = ", ".join(
-        f"{part.copies} copies of {_called(part.page)}" if part.copies > 1 else _called(part.page)
-        for part in choice.parts
-    )
+    pages = ", ".join(_told(part, choice) for part in choice.parts)
     more = (
         "each on a new sheet" if choice.both_sides else "",
         FITS[choice.fit] if choice.fit else "",
         MARKED[choice.marks] if choice.marks else "",
-        "a copy for each pupil" if choice.each_pupil else "",
     )
     return "; ".join((pages, *filter(None, more)))
+
+
+def _told(part: PrintPart, choice: PrintChoice) -> str:
+    if choice.each_pupil and part.page is SheetPage.PUPIL:
+        return f"{_called(part.page)} for each pupil"
+    return f"{part.copies} copies of {_called(part.page)}" if part.copies > 1 else _called(part.page)
 
 
 def chosen(
