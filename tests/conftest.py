@@ -3,6 +3,8 @@
 import gc
 import os
 import shutil
+import sys
+from collections.abc import Iterator
 
 import pytest
 from hypothesis import settings
@@ -24,6 +26,20 @@ settings.load_profile("ci")
 def accept() -> bool:
     """True when ONEWHOLE_ACCEPT=1: a test that compares with a kept file writes the file anew instead."""
     return os.environ.get("ONEWHOLE_ACCEPT") == "1"
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _files_at_once() -> Iterator[None]:
+    """Make new class files without going through each step of their history: `tests/kit/new_files.py`.
+
+    Where no test knows the store, it is not loaded for that.
+    """
+    with pytest.MonkeyPatch.context() as patched:
+        if "onewhole.store.opening" in sys.modules:
+            from tests.kit.new_files import make_files_at_once  # noqa: PLC0415 - the store, only where it is loaded
+
+            make_files_at_once(patched)
+        yield
 
 
 def pytest_configure(config: pytest.Config) -> None:

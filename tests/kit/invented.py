@@ -8,11 +8,16 @@ from tempfile import TemporaryDirectory
 from onewhole.desk.classes.class_records import open_book
 from onewhole.desk.classes.demo import fill_demo
 from onewhole.desk.classes.marked_nights import mark_missing
+from tests.kit.once import once
 
 
 @cache
 def _file(now: datetime, *, read: bool) -> bytes:
     """Return what the file holds."""
+    return once(f"the invented class, {now.isoformat()}, {read}", lambda: _made(now, read=read))
+
+
+def _made(now: datetime, *, read: bool) -> bytes:
     with TemporaryDirectory() as folder:
         path = Path(folder) / "room12.class"
         book = open_book(path)

@@ -26,9 +26,9 @@ PLACES: dict[str, str] = {
 
 
 @contextmanager
-def lived_in(folder: Path) -> Iterator[Opened]:
-    """Open a door whose own file holds the invented class, with its session."""
-    lay_invented_class(folder, NOW)
+def lived_in(folder: Path, *, read: bool = True) -> Iterator[Opened]:
+    """Open a door whose own file holds the invented class, its answers read or not, with its session."""
+    lay_invented_class(folder, NOW, read=read)
     with opened(folder) as door:
         yield door
 

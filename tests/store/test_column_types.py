@@ -1,8 +1,9 @@
 """A value that is not what its column holds is refused when it is read, and never gets further."""
 
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from contextlib import closing
+from pathlib import Path
 
 import pytest
 from sqlalchemy import Column, select
@@ -23,9 +24,9 @@ from onewhole.store.column_types import (
     SoundBytes,
 )
 from onewhole.store.corrections import corrections_of
-from onewhole.store.keeping import keep_until, set_keep_until
+from onewhole.store.keeping import keep_until, set_keep_until, settle
 from onewhole.store.nights import nights_of
-from onewhole.store.opening import Store
+from onewhole.store.opening import Store, open_store
 from onewhole.store.recordings import recordings_of
 from onewhole.store.refusals import Damaged
 from onewhole.store.steps import NightStep, steps_of
@@ -55,6 +56,28 @@ WRONGS = [
 ]
 
 
+@pytest.fixture(scope="module")
+def whole_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+    """The bytes of a file with a row in every table."""
+    made = open_store(tmp_path_factory.mktemp("whole") / "room12.class")
+    whole_class(made)
+    with made.reading() as connection:
+        for table in METADATA.sorted_tables:
+            assert connection.execute(select(table)).all(), "every table has a row"
+    settle(made)
+    return made.path.read_bytes()
+
+
+@pytest.fixture
+def whole(whole_file: bytes, tmp_path: Path) -> Iterator[Store]:
+    """A store with a row in every table."""
+    path = tmp_path / "room12.class"
+    path.write_bytes(whole_file)
+    opened = open_store(path)
+    yield opened
+    opened.close()
+
+
 def _put(store: Store, column: "Column[object]", value: object) -> None:
     """Write past the code, as damage would."""
     store.close()
@@ -69,13 +92,10 @@ def _put(store: Store, column: "Column[object]", value: object) -> None:
 
 
 @pytest.mark.parametrize(("column", "wrong"), WRONGS)
-def test_a_wrong_value_is_told_as_damage(store: Store, column: "Column[object]", wrong: object) -> None:
+def test_a_wrong_value_is_told_as_damage(whole: Store, column: "Column[object]", wrong: object) -> None:
     """Whatever stands in a column: what reads it says that the file is damaged."""
-    whole_class(store)
-    with store.reading() as connection:
-        assert connection.execute(select(column.table)).all(), "every table has a row"
-    _put(store, column, wrong)
-    with pytest.raises(Damaged), store.reading() as connection:
+    _put(whole, column, wrong)
+    with pytest.raises(Damaged), whole.reading() as connection:
         connection.execute(select(column.table)).all()
 
 
@@ -90,14 +110,13 @@ READERS: dict[str, Callable[[Store], object]] = {
 
 
 @pytest.mark.parametrize("name", READERS)
-def test_the_ordinary_readers_tell_it_too(store: Store, name: str) -> None:
+def test_the_ordinary_readers_tell_it_too(whole: Store, name: str) -> None:
     """And none of them lets another fault through."""
-    whole_class(store)
-    READERS[name](store)
+    READERS[name](whole)
     table, column = name.split(".")
-    _put(store, METADATA.tables[table].c[column], "kites")
+    _put(whole, METADATA.tables[table].c[column], "kites")
     with pytest.raises(Damaged):
-        READERS[name](store)
+        READERS[name](whole)
 
 
 def test_a_last_day_that_is_none_is_told(store: Store) -> None:

@@ -22,8 +22,15 @@ from onewhole.store.refusals import StoreRefused
 from onewhole.store.standing import MARK
 from onewhole.store.tables import METADATA
 from tests.kit.kept import NOW, first_round, write
+from tests.kit.new_files import make_files_at_once, make_files_by_steps
 
 NOBODY = 65534
+
+
+@pytest.fixture(autouse=True)
+def by_steps(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Make every file here as the program makes it."""
+    make_files_by_steps(monkeypatch)
 
 
 def _mode(path: Path) -> int:
@@ -92,6 +99,20 @@ def test_the_steps_lead_to_the_tables_of_today(store: Store) -> None:
             connection, opts={"version_table": VERSION_TABLE, "compare_type": True}
         )
         assert compare_metadata(context, METADATA) == []
+
+
+def test_the_files_of_other_tests_are_as_the_program_makes_them(
+    store: Store, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """To the last column, index and row, and with the same mark; the steps themselves vary their order."""
+    make_files_at_once(monkeypatch)
+    quick = open_store(tmp_path / "quick.class")
+    for one in (store, quick):
+        one.close()
+    with closing(sqlite3.connect(store.path)) as steps, closing(sqlite3.connect(quick.path)) as at_once:
+        assert sorted(at_once.iterdump()) == sorted(steps.iterdump())
+        for asked in ("PRAGMA application_id", "PRAGMA user_version", "PRAGMA page_size", "PRAGMA encoding"):
+            assert at_once.execute(asked).fetchone() == steps.execute(asked).fetchone()
 
 
 def _refused_and_unchanged(path: Path) -> str:

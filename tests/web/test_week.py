@@ -113,15 +113,16 @@ def test_another_class_is_a_link_beside_the_name(club: Opened) -> None:
     assert club.get("/mine/keep?of=kites").status == 200
 
 
-def test_nights_are_read_by_a_button_and_counted_then(club: Opened) -> None:
+def test_nights_are_read_by_a_button_and_counted_then(tmp_path: Path) -> None:
     """The page says how many are not read; the reading is long work and leads back."""
-    assert "The answers of 9 nights are not read yet" in club.get("/mine/1/week").text
-    work = club.post("/mine/1/read", pupil="K05").goes
-    until(lambda: "<progress" not in club.get(work).text, "the end of the reading")
-    assert "/mine/1/pupil/K05" in club.get(work).text
-    assert night_summaries(club.door.books["mine"], 1).missing == ()
-    assert "not read yet" not in club.get("/mine/1/week").text
-    assert "right then" in club.get("/mine/1/week").text
+    with lived_in(tmp_path, read=False) as club:
+        assert "The answers of 9 nights are not read yet" in club.get("/mine/1/week").text
+        work = club.post("/mine/1/read", pupil="K05").goes
+        until(lambda: "<progress" not in club.get(work).text, "the end of the reading")
+        assert "/mine/1/pupil/K05" in club.get(work).text
+        assert night_summaries(club.door.books["mine"], 1).missing == ()
+        assert "not read yet" not in club.get("/mine/1/week").text
+        assert "right then" in club.get("/mine/1/week").text
 
 
 def test_tomorrow_of_the_last_night_with_answers_is_worked_out_ahead(

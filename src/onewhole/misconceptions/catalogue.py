@@ -1,6 +1,7 @@
 """The table of contents: every pattern by its id, and what a problem can show."""
 
 from collections.abc import Iterable, Mapping
+from functools import lru_cache
 from itertools import groupby
 from types import MappingProxyType
 
@@ -88,8 +89,11 @@ def by_id(key: str) -> Pattern:
         raise UnknownPatternError(msg, remedy=f"Ids run {_RANGES}.") from None
 
 
+@lru_cache(maxsize=256)
 def shows(statement: Statement) -> tuple[Slip, ...]:
     """Return what each pattern that this problem can show would write, in the order of the ids.
+
+    What was asked for last is kept: the problems of a page are asked for again and again.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [slip.pattern for slip in shows(read_statement("3/8 + 2/8"))]

@@ -17,6 +17,7 @@ from onewhole.store.correction_rows import (
 from onewhole.store.corrections import Correction, keep_correction
 from tests.kit.club import DAY, ROWS, small_club
 from tests.kit.club import NOW as CLUB
+from tests.kit.invented import lay_invented_class
 from tests.kit.kept import keep_answer
 
 TODAY = date(2026, 11, 25)
@@ -26,9 +27,9 @@ NOW = datetime(2026, 11, 25, 16, tzinfo=UTC)
 @pytest.fixture(scope="module")
 def book(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Store]:
     """The kite club, every night reckoned."""
-    made = open_book(Path(tmp_path_factory.mktemp("club")) / "demo.class")
-    fill_demo(made, NOW)
-    mark_missing(made, 1, lambda _done, _of: None)
+    folder = tmp_path_factory.mktemp("club")
+    lay_invented_class(folder, NOW, read=True)
+    made = open_book(folder / "room12.class")
     yield made
     made.close()
 
