@@ -2,6 +2,7 @@
 
 import io
 from functools import cache
+from math import ceil
 
 import numpy as np
 import pypdfium2
@@ -60,10 +61,14 @@ def mapped(text: str) -> PageMap:
 
 
 def seen(pdf: bytes, per_mm: float) -> list[NDArray[np.uint8]]:
-    """Every page in grey, 0 black, at so many pixels a millimetre."""
+    """Every page in grey, 0 black, at so many pixels a millimetre, none of them stretched."""
     document = pypdfium2.PdfDocument(io.BytesIO(pdf))
     found = []
     for one in document:
+        width, height = one.get_size()
+        wide, high = (ceil(side * per_mm / MM - 0.01) * MM / per_mm - 0.001 for side in (width, height))
+        one.set_mediabox(0, height - high, wide, height)
+        one.set_cropbox(0, height - high, wide, height)
         pixels = np.array(one.render(scale=per_mm / MM, grayscale=True).to_numpy(), dtype=np.uint8)
         found.append(pixels[..., 0] if pixels.ndim == 3 else pixels)
     return found

@@ -8,6 +8,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.audit import audit
 from onewhole.sheets.find_the_slip import find_the_slip
+from onewhole.sheets.header import CornerMarks
 from onewhole.sheets.practice import BESIDE_A_SLIP, PRACTICE, Practice, practice, settles
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -109,6 +110,14 @@ def test_without_models_there_is_no_page() -> None:
     assert practice(NIGHT.header, [], "Work these.") is None
     halves = read_sheet("1. 1/2 + 1/2")
     assert practice(halves.header, halves.problems, "Work these.") is None
+
+
+def test_practice_has_no_marks_in_its_corners() -> None:
+    """It is looked at together and is not photographed; its answers take no more room than they need."""
+    night = read_sheet("corner marks: windows\n\n1. 9 5/8 - 4 6/8\n")
+    found = practice(night.header, night.problems, "Work these.")
+    assert found is not None
+    assert found.sheet.header.marks is CornerMarks.NONE
 
 
 def test_labels_must_fit() -> None:
