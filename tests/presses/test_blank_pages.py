@@ -1,5 +1,7 @@
 """A page before anybody wrote on it."""
 
+import os
+
 import pytest
 
 from onewhole.presses.blank_pages import SCALE, GreyPixels, blank_pages
@@ -8,15 +10,16 @@ from tests.kit.pages import SORTS
 from tests.kit.papers import mapped, page, texts
 
 #: Ways on paper that press answers closest: narrow columns, large print, pictures beside and over the room.
+#: `make walk` looks at all of them.
 CLOSE = (
     "fit: 1",
+    "picture: strip",
     "fit: 2\npaper: a4",
     "fit: 1\nprint: large",
-    "picture: strip",
     "picture: amounts\npaper: a4",
     "picture: number line\ncolumns: 1",
     "columns: 2\nprint: large",
-)
+)[: None if os.environ.get("ONEWHOLE_WHOLE_WALK") else 2]
 
 
 def test_what_the_map_says_is_there_in_pixels() -> None:
