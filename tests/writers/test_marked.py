@@ -5,7 +5,8 @@ from collections import Counter
 
 import pytest
 
-from onewhole.desk.page.print_pages import sheet_pages
+from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
+from onewhole.desk.page.print_pages import sheet_pages, together
 from onewhole.presses.pdf import PressError
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -55,6 +56,19 @@ def test_a_copy_for_a_pupil_has_the_code_on_every_page(marks: str) -> None:
         assert re.sub(r"\s+", " ", first.replace("K01", "K02")) == re.sub(r"\s+", " ", second)
         assert "K01" in first
         assert "page 1 of" in first or "page 2 of" in first or half > 2
+
+
+def test_on_both_sides_each_copy_begins_on_a_new_sheet() -> None:
+    """The back of a copy that stays empty has neither words nor marks."""
+    worked = WorkedSheet(read_sheet("corner marks: lines\n\n1. 52 - 27\n"))
+    choice = PrintChoice((PrintPart(SheetPage.PUPIL),), both_sides=True)
+    copies = made(together(worked, choice, pupils=["K01", "K02"]))
+    assert ["Code" not in text and text.count("K0") for text in pdf.words(copies)] == [1, 0, 1]
+    assert [sum(box.page == page for box in pdf.drawings(copies)) > 0 for page in range(3)] == [
+        True,
+        False,
+        True,
+    ]
 
 
 def test_more_pages_than_marks_tell_apart_are_refused() -> None:
