@@ -91,6 +91,11 @@ def _all_nines(top: Digits, _: Below, at: int) -> Digits | None:
     return [*top[:at], *[9] * (end - at), *top[end:]]
 
 
+def _still_counted(top: Digits, _: Below, at: int) -> Digits | None:
+    end = next((place for place in range(at, len(top)) if top[place]), None)
+    return None if end is None else [*top[:at], *[9] * (end - at), *top[end:]]
+
+
 def _stays_ten(top: Digits, _: Below, at: int) -> Digits | None:
     end = next((place for place in range(at, len(top)) if top[place]), None)
     if end is None:
@@ -196,6 +201,7 @@ HOW: dict[str, tuple[Lend, Special]] = {
     "E27": (right, _before_zero),
     "E29": (_skip_over_zero, never),
     "E30": (right, _zero_is_ten),
+    "E31": (_still_counted, never),
 }
 
 

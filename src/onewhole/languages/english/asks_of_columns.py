@@ -8,6 +8,7 @@ from onewhole.misconceptions.asks.columns import (
     ColumnAsk,
     FrontDigit,
     InThisColumn,
+    LeftAfterTrade,
     NothingBelow,
     OneAndTenMore,
     TenMoreFrom,
@@ -71,5 +72,8 @@ def ask_of_columns(ask: ColumnAsk) -> Sentences:
         case TradedFor(large, small):
             trade = told("take", a_single(large), "and trade it for", units(small))
             return trade + asked("how many", units(small), "do you get")
+        case LeftAfterTrade(top, place):
+            trade = told("build", Said(top), "with blocks and trade", a_single(place))
+            return trade + asked("how many", units(place), "are left")
         case _:
             assert_never(ask)

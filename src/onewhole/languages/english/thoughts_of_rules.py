@@ -71,6 +71,10 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.ADDS_TO_THE_NEIGHBOR: ("that column needs more too, so I add to it",),
         RuleThought.ZERO_MUST_CHANGE: ("I must change the zero, and it can't go down",),
         RuleThought.TURNS_AROUND_AT_ZERO: ("I can't trade with a zero, so I turn the numbers around",),
+        RuleThought.STILL_THERE: (
+            "I opened one and got ten smaller ones",
+            "the one I opened may still count for me",
+        ),
         RuleThought.ZERO_FROM_ZERO: ("zero take away zero is zero, so I leave that column alone",),
     }
 )

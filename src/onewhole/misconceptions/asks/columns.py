@@ -94,6 +94,14 @@ class TradedFor:
     small: Unit
 
 
+@dataclass(frozen=True, slots=True)
+class LeftAfterTrade:
+    """One of a place of the top number is traded: how many of that place are left?"""
+
+    top: Quantity
+    place: Unit
+
+
 #: Every question about columns.
 ColumnAsk = (
     WhichColumnIsShort
@@ -107,4 +115,5 @@ ColumnAsk = (
     | AnyToTake
     | FrontDigit
     | TradedFor
+    | LeftAfterTrade
 )

@@ -90,6 +90,17 @@ def next_place(which: Which) -> Callable[[Case], Unit]:
     return of
 
 
+def opened_place(which: Which) -> Callable[[Case], Unit]:
+    """Return what names the place that is opened for a column: the first to its left that is not 0."""
+
+    def of(case: Case) -> Unit:
+        columns, at, ladder = _found(case, which)
+        opened = next(left for left in range(at + 1, len(columns.tops)) if columns.tops[left])
+        return ladder.units[-1 - opened]
+
+    return of
+
+
 def digit_above(which: Which) -> Callable[[Case], int]:
     """Return what gives the top digit of a column, as it is when the column comes."""
 

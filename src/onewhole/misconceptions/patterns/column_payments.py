@@ -6,12 +6,19 @@ different authors; go by the rule.
 
 from functools import partial
 
-from onewhole.misconceptions.asks.columns import OneAndTenMore, TenMoreFrom, TradedFor, ZeroToTrade
+from onewhole.misconceptions.asks.columns import (
+    LeftAfterTrade,
+    OneAndTenMore,
+    TenMoreFrom,
+    TradedFor,
+    ZeroToTrade,
+)
 from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.parts import typed_first
 from onewhole.misconceptions.holes.places import (
     digit_below,
     next_place,
+    opened_place,
     place,
     short,
     short_again,
@@ -20,7 +27,7 @@ from onewhole.misconceptions.holes.places import (
     zero_over_digit,
 )
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
-from onewhole.misconceptions.source import Source
+from onewhole.misconceptions.source import COMMON, Source
 from onewhole.misconceptions.thoughts.columns import JustEnough, MakesItTen, TenUnseen
 from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.misconceptions.wrong_steps.column_answers import (
@@ -29,6 +36,7 @@ from onewhole.misconceptions.wrong_steps.column_answers import (
     goes_up_where_short,
     just_enough,
     nobody_pays,
+    nobody_pays_for_the_zeros,
     not_over_a_blank,
     one_becomes_ten,
     pays_once,
@@ -218,5 +226,16 @@ COLUMN_PAYMENTS = (
         ask=filled(TenMoreFrom, typed_first, place(zero_over_digit)),
         example=Example("40 - 27", "13", "23"),
         attempt=in_columns(zero_read_as_ten),
+    ),
+    _paid_wrongly(
+        id="E31",
+        name="regroups and still counts the ten",
+        rule="Columns are regrouped, zeros on the way become 9; the digit that was opened is not made less.",
+        shows_when="a column must be regrouped (without a 0 on the way it writes the same as E02)",
+        thinking=plain(RuleThought.STILL_THERE),
+        ask=filled(LeftAfterTrade, typed_first, opened_place(short)),
+        example=Example("403 - 158", "245", "345"),
+        attempt=in_columns(opens(nobody_pays_for_the_zeros)),
+        source=COMMON,
     ),
 )

@@ -45,3 +45,4 @@ class RuleThought(Enum):
     ZERO_MUST_CHANGE = auto()
     TURNS_AROUND_AT_ZERO = auto()
     ZERO_FROM_ZERO = auto()
+    STILL_THERE = auto()

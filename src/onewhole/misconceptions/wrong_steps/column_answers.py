@@ -125,6 +125,15 @@ def stops_at_zero(columns: Columns, at: int) -> None:
     columns.tops[at] -= columns.tops[at] > 0
 
 
+def nobody_pays_for_the_zeros(columns: Columns, at: int) -> None:
+    """Make every 0 on the way a 9, as one should, and take nothing from the digit that is opened."""
+    columns.has(at)
+    while at < len(columns.tops) and columns.tops[at] == 0:
+        columns.tops[at] = 9
+        at += 1
+    columns.has(at)
+
+
 def zeros_become_nines(columns: Columns, at: int) -> None:
     """Make every 0 on the way a 9 and take nothing from the digit behind them."""
     columns.has(at)
