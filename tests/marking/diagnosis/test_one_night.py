@@ -97,3 +97,15 @@ def _without(night: NotebookNight, pupil: str) -> NotebookNight:
     kept = {code: one for code, one in night.pupils.items() if code != pupil}
     assert len(kept) == len(night.pupils) - 1
     return NotebookNight(night.on, night.page, night.counts, night.seats, night.findings, kept)
+
+
+def test_an_exact_fit_is_what_a_pattern_writes_itself() -> None:
+    """4 9/8 is as much as A01's 5 1/8, and what A04 writes: it fits both, and is exactly of A04 alone."""
+    typed = ("9 5/8 - 4 6/8", "7 3/5 - 2 1/5")
+    read = read_night(_class(typed, ("4 9/8", "5 2/5")), Notebook(), DAY)
+    fits = read.pupils["K01"].fits
+    assert fits["A04"] == 1
+    assert "A01" not in fits
+    read = read_night(_class(typed, ("5 1/8", "5 2/5")), Notebook(), DAY)
+    fits = read.pupils["K01"].fits
+    assert (fits["A01"], "A04" in fits) == (1, False)

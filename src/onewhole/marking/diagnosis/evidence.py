@@ -69,7 +69,7 @@ def evidence(
                 mark.written.text,
                 tuple(dict.fromkeys(would.values())),
                 _together(tuple(says.values())),
-                any(_exactly(asked, here, key) for key in fits),
+                any(exactly(asked, here, key) for key in fits),
                 not would and right and _lucky(sets, asked.problem.statement),
                 fits,
                 tuple(key for key, said in says.items() if said is Speaks.AGAINST),
@@ -94,7 +94,7 @@ def _together(said: Collection[Speaks]) -> Speaks:
     return Speaks.NEITHER if Speaks.NEITHER in said or not said else Speaks.AGAINST
 
 
-def _exactly(asked: Expected, here: Reply | None, key: Intention) -> bool:
+def exactly(asked: Expected, here: Reply | None, key: Intention) -> bool:
     """Say whether a reply that fits a pattern is just what it writes, and not the same amount otherwise."""
     if here is None or here.sort is not ReplyKind.WRITTEN:
         return here is not None and here.sort is ReplyKind.LINE

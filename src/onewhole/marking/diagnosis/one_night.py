@@ -6,16 +6,13 @@ from datetime import date
 from fractions import Fraction
 
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
+from onewhole.marking.diagnosis.evidence import exactly
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import Notebook
-from onewhole.marking.diagnosis.reply import ReplyKind
 from onewhole.marking.diagnosis.tables import Replies, Tables
 from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.mark import ClassMarks
-
-#: What is just what a pattern writes, or has its first false line.
-EXACTLY = frozenset({ReplyKind.WRITTEN, ReplyKind.LINE})
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +52,7 @@ def exact_fits(
     for asked, table, here in zip(expected, page.chances, given, strict=True):
         if here is not None:
             for key in table.ideas:
-                exact = here.sort in EXACTLY and table.fits(here, key)
+                exact = table.fits(here, key) and exactly(asked, here, key)
                 if exact or key in followed:
                     built.setdefault(key, set()).update([asked.built] if exact else ())
     return {key: len(found) for key, found in sorted(built.items())}
