@@ -14,10 +14,12 @@ from onewhole.desk.classes.class_records import NotThere, Store, open_book, set_
 from onewhole.desk.classes.marked_nights import mark_missing
 from onewhole.desk.classes.papers import keep_papers
 from onewhole.desk.classes.pupil_days import keep_days
+from onewhole.desk.classes.score_days import score_days
 from onewhole.desk.classes.score_tables import night_csv, night_xlsx, range_csv, range_xlsx
 from onewhole.desk.classes.scores import night_scores, owed_in, scores
 from onewhole.desk.marking.cells import Change, keep_cells, read_cell_as
 from onewhole.desk.marking.readings import Reading
+from onewhole.errors import InputError
 from tests.kit.marking_book import NOW
 
 DAY = date(2026, 9, 1)
@@ -130,3 +132,26 @@ def test_a_night_as_a_workbook_has_cells_of_text(book: Store) -> None:
     assert kinds == {("s", "@")}
     with pytest.raises(NotThere):
         night_xlsx(book, 1, 9, NOW)
+
+
+@pytest.mark.parametrize(
+    ("typed", "days"),
+    [
+        ((None, None), ("2026-11-09", "2026-11-25")),
+        ((None, "2027-06-30"), ("2026-11-09", "2027-06-30")),
+        ((None, "2026-10-01"), ("2026-09-14", "2026-10-01")),
+        (("2026-11-20", None), ("2026-11-20", "2026-11-25")),
+    ],
+)
+def test_the_usual_days_are_three_weeks_up_to_today(
+    typed: tuple[str | None, str | None], days: tuple[str, str]
+) -> None:
+    """A last day to come moves no first one; the browser and the terminal ask the same."""
+    first, last = (None if day is None else date.fromisoformat(day) for day in typed)
+    assert tuple(map(str, score_days(first, last, date(2026, 11, 25)))) == days
+
+
+def test_a_last_day_before_the_first_is_refused() -> None:
+    """Also where the first is today's usual one."""
+    with pytest.raises(InputError, match="before the first"):
+        score_days(date(2026, 11, 26), None, date(2026, 11, 25))

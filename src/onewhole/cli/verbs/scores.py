@@ -2,7 +2,7 @@
 
 import sys
 from collections.abc import Iterator
-from datetime import date, timedelta
+from datetime import date
 from pathlib import Path
 from typing import Annotated
 
@@ -16,10 +16,9 @@ from onewhole.cli.days import day_in
 from onewhole.cli.screen import beneath, plain_line
 from onewhole.desk.classes import score_tables
 from onewhole.desk.classes.class_records import Store, room
+from onewhole.desk.classes.score_days import score_days
 from onewhole.desk.classes.scores import Score, Scores, night_scores, owed_in, scores
-from onewhole.desk.classes.week import SHOWN, monday
 from onewhole.desk.keep import way_back
-from onewhole.errors import InputError
 
 ClassFile = Annotated[Path, typer.Argument(metavar="FILE", help="The file of the class.")]
 Room = Annotated[int, typer.Option("--room", metavar="NUMBER", help="The class in the file.")]
@@ -67,11 +66,8 @@ def run(
 
 
 def _days(first: str, last: str) -> tuple[date, date]:
-    to = day_in(last) if last else now().astimezone().date()
-    begins = day_in(first) if first else monday(to) - timedelta(weeks=SHOWN - 1)
-    if to < begins:
-        raise InputError("The last day is before the first", remedy="Change --from or --to.")
-    return begins, to
+    today = now().astimezone().date()
+    return score_days(day_in(first) if first else None, day_in(last) if last else None, today)
 
 
 def _several(found: Scores) -> Iterator[RenderableType]:

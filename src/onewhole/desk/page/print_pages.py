@@ -5,7 +5,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import assert_never
 
-from onewhole.desk.page.fitting import Fitted, PageFit, fitted
+from onewhole.desk.page.fitting import Fitted, fitted
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.presses.pdf import press
@@ -25,24 +25,36 @@ TOGETHER = "together"
 
 
 def print_pages(
-    sheet: Sheet, folder: Path, *, when: datetime, pupils: Sequence[str] = ()
+    sheet: Sheet,
+    folder: Path,
+    *,
+    when: datetime,
+    pupils: Sequence[str] = (),
+    pupil: Printed | None = None,
 ) -> tuple[Made, ...]:
     """Print the pages of a sheet into a folder, which is made if it is not there.
 
-    The pupils' page has a copy for each of ``pupils``, by code, where there are any. All pages are pressed
+    The pupils' page has a copy for each of ``pupils``, by code, where there are any; ``pupil`` is that page
+    where it is made already (:func:`fitted_pupil_page`). All pages are pressed
     before anything is written, and they come into the folder together, with their list
     (:func:`~.put_pages.put`). ``when`` is the date written into the PDFs, with its time zone. Raises
     RoomError when a working does not fit the paper, PressError and FileRefused.
     """
-    ready = pressed(sheet_pages(WorkedSheet(sheet), pupils), when=when)
+    ready = pressed(sheet_pages(WorkedSheet(sheet), pupils, pupil), when=when)
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 
 def print_together(
-    sheet: Sheet, folder: Path, *, choice: PrintChoice, when: datetime, pupils: Sequence[str] = ()
+    sheet: Sheet,
+    folder: Path,
+    *,
+    choice: PrintChoice,
+    when: datetime,
+    pupils: Sequence[str] = (),
+    pupil: Printed | None = None,
 ) -> tuple[Made, ...]:
     """Print the chosen pages of a sheet as one file into a folder; otherwise as :func:`print_pages`."""
-    ready = pressed([(TOGETHER, together(WorkedSheet(sheet), choice, pupils=pupils))], when=when)
+    ready = pressed([(TOGETHER, together(WorkedSheet(sheet), choice, pupil, pupils))], when=when)
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 
@@ -66,9 +78,11 @@ def _for_each(pupils: Sequence[str]) -> list[Json]:
     return [{"pupil": of_pupil(code)} for code in pupils]
 
 
-def sheet_pages(worked: WorkedSheet, pupils: Sequence[str] = ()) -> tuple[tuple[str, Printed], ...]:
+def sheet_pages(
+    worked: WorkedSheet, pupils: Sequence[str] = (), pupil: Printed | None = None
+) -> tuple[tuple[str, Printed], ...]:
     """Return every page of a sheet by its name, not pressed yet; the pupils' with a copy for each of them."""
-    pages = {page: sheet_page(page, worked) for page in SheetPage}
+    pages = {page: sheet_page(page, worked, pupil) for page in SheetPage}
     if pupils:
         title = worked.header.title or UNTITLED
         copies = _for_each(pupils)
@@ -89,11 +103,6 @@ def sheet_page(page: SheetPage, worked: WorkedSheet, pupil: Printed | None = Non
             return family_page(worked)
         case _:
             assert_never(page)
-
-
-def fit_of(sheet: Sheet) -> PageFit | None:
-    """Return how the pupils' page of a sheet fits on the pages that it says; None where it says none."""
-    return fitted_pupil_page(WorkedSheet(sheet)).fit
 
 
 def fitted_pupil_page(worked: WorkedSheet) -> Fitted:

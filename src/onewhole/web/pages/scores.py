@@ -1,12 +1,11 @@
 """Scores: right of tried for each pupil and night, and who still owes a paper."""
 
-from datetime import date, timedelta
+from datetime import date
 
+from onewhole.desk.classes.score_days import score_days
 from onewhole.desk.classes.score_tables import XLSX, paper_called, range_csv, range_xlsx
 from onewhole.desk.classes.scores import owed_in, scores
-from onewhole.desk.classes.week import SHOWN, monday
 from onewhole.desk.pupil.csv_cells import csv_bytes
-from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import Content, HtmlPage
 
@@ -44,10 +43,5 @@ def as_xlsx(request: PageRequest) -> Content:
 
 def _days(request: PageRequest) -> tuple[date, date]:
     """Return the first and the last day that are asked for. Raises InputError."""
-    today = request.app.today()
-    last = day_typed(request.query["to"]) if request.query.get("to") else today
-    usual = monday(min(last, today)) - timedelta(weeks=SHOWN - 1)
-    first = day_typed(request.query["from"]) if request.query.get("from") else usual
-    if last < first:
-        raise InputError("The last day is before the first", remedy="Change one of the two days.")
-    return first, last
+    first, last = (day_typed(typed) if (typed := request.query.get(key)) else None for key in ("from", "to"))
+    return score_days(first, last, request.app.today())

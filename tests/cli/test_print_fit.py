@@ -1,0 +1,28 @@
+"""A page that is fitted is drawn for that once, also where the terminal tells how it fits."""
+
+from pathlib import Path
+
+import pytest
+
+from onewhole.cli.verbs import print as verb
+from onewhole.desk.page import fitting
+from onewhole.presses.pdf import press_drawings
+
+
+@pytest.mark.parametrize("together", [False, True])
+def test_a_fitted_page_is_drawn_for_that_once(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch, *, together: bool
+) -> None:
+    """With boxes, and closer where it does not fit so: not both of them again for the words."""
+    drawn = list[str]()
+
+    def counted(source: str, *, data: bytes) -> tuple[bytes, ...]:
+        drawn.append(source)
+        return press_drawings(source, data=data)
+
+    monkeypatch.setattr(fitting, "press_drawings", counted)
+    sheet = tmp_path / "sheet.txt"
+    sheet.write_text("fit: 1\n\n" + "\n".join(f"{at}. 9 5/8 - 4 6/8" for at in range(1, 13)))
+    assert verb.run(sheet, tmp_path / "out", together=together) == 0
+    assert len(drawn) == 2
+    assert "It fits on 1 page without boxes" in capsys.readouterr().out
