@@ -8,10 +8,9 @@ import typer
 from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage, read_order
-from onewhole.desk.page.print_pages import fitted_pupil_page, print_pages, print_together
+from onewhole.desk.page.print_pages import fitted_where_asked, print_pages, print_together
 from onewhole.desk.page.pupil_copies import codes_listed
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.sheets.worked import WorkedSheet
 
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
@@ -77,8 +76,7 @@ def run(
     read = sheet_in(sheet, paper=paper, size=size, fit=fit, marks=marks)
     codes = codes_listed(pupils) if pupils else ()
     choice = PrintChoice(PrintChoice().parts if order is None else read_order(order), both_sides)
-    wanted = bool(read.header.fit) and bool(choice.copies(SheetPage.PUPIL))
-    fitted = fitted_pupil_page(WorkedSheet(read)) if wanted else None
+    fitted = fitted_where_asked(read) if choice.copies(SheetPage.PUPIL) else None
     page, came = (fitted.page, fitted.fit) if fitted else (None, None)
     if together or order is not None or both_sides:
         made = print_together(read, to, choice=choice, when=now(), pupils=codes, pupil=page)

@@ -105,6 +105,11 @@ def sheet_page(page: SheetPage, worked: WorkedSheet, pupil: Printed | None = Non
             assert_never(page)
 
 
+def fitted_where_asked(sheet: Sheet) -> Fitted | None:
+    """Return the pupils' page of a sheet that says on how many pages it is fitted; None for another one."""
+    return fitted_pupil_page(WorkedSheet(sheet)) if sheet.header.fit else None
+
+
 def fitted_pupil_page(worked: WorkedSheet) -> Fitted:
     """Return the pupils' page, on as many pages as the sheet says where it says that; the press is asked."""
     return fitted(lambda fit: pupil_page(worked, fit), worked.header.fit)
