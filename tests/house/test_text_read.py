@@ -42,6 +42,7 @@ READERS = {
     "cli/group_options.py": "how many and how large, typed at the terminal",
     "cli/odds.py": "odds typed at the terminal",
     "cli/verbs/film.py": "labels typed at the terminal",
+    "presses/paper/ink_text.py": "the digits of a slot are laid together as a child types them",
     "desk/classes/class_list.py": "a typed list of pupils",
     "desk/classes/class_records.py": "names of classes, compared as a teacher reads them",
     "desk/classes/every_night.py": "a date or part of a title that a teacher looks for",

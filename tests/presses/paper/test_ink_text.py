@@ -29,7 +29,9 @@ def _slots(whole: str = "", over: str = "", under: str = "", after: str = "") ->
         (True, _slots("5"), "$", "-$5"),
     ],
 )
-def test_slots_are_told_as_a_child_would_type(minus: bool, digits: tuple[int, ...], unit: str, text: str) -> None:
+def test_slots_are_told_as_a_child_would_type(
+    minus: bool, digits: tuple[int, ...], unit: str, text: str
+) -> None:
     """Every form of an answer has its text."""
     assert Slots(minus, digits, unit).text == text
 

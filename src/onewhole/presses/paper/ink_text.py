@@ -4,10 +4,29 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-#: What may stand behind a number (``$`` stands before it): nothing, a word that is no unit known here, a unit,
-#: or two units of a measure. The network's answer is a place in this list.
+#: What may stand behind a number (``$`` stands before it): nothing, a word that is no unit known here, a
+#: unit, or two units of a measure. The network's answer is a place in this list.
 UNITS: Final = (
-    *("", "other", "$", "in", "ft", "yd", "lb", "oz", "h", "min", "s", "mi", "km", "m", "cm", "mm", "kg", "g"),
+    *(
+        "",
+        "other",
+        "$",
+        "in",
+        "ft",
+        "yd",
+        "lb",
+        "oz",
+        "h",
+        "min",
+        "s",
+        "mi",
+        "km",
+        "m",
+        "cm",
+        "mm",
+        "kg",
+        "g",
+    ),
     *("L", "mL", "gal", "qt", "pt", "cups", "tsp", "days", "ft in", "yd ft", "lb oz", "h min"),
 )
 #: The digit slots: whole, over, under, after the point; ten in a slot means that nothing stands there.
