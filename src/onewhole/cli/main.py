@@ -24,6 +24,7 @@ VERBS: dict[str, str] = {
     "audit": "Look a sheet over before it is printed.",
     "print": "Print pupil page, answer key, workings and a page for home.",
     "film": "Film a sheet worked aloud, with pictures, words and captions.",
+    "read": "Read answers from photos or scans of papers.",
     "mark": "Mark the answers of a class and see what they may show.",
     "skills": "See which skills may stand behind right and wrong.",
     "plan": "Print the morning page and practice for every group.",

@@ -25,14 +25,15 @@ from onewhole.cli.notebook_option import tonight_in
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.marking.answers_file import answers_of_night
-from onewhole.desk.tomorrow.night import SHEET, night
+from onewhole.desk.tomorrow.night import PHOTOS, SHEET, night
 from onewhole.desk.tomorrow.plan import no_practice
 
 Folder = Annotated[
     Path,
     typer.Argument(
         metavar="FOLDER",
-        help="A folder with sheet.txt, answers.csv or answers.xlsx once they are back, and asked.csv.",
+        help="A folder with sheet.txt, answers.csv or answers.xlsx once they are back, and asked.csv. Instead"
+        " of answers it may have a folder photos, with photos or scans of the papers.",
     ),
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
@@ -55,6 +56,8 @@ def run(
     """Print the pages, and with answers the marks and the morning plan; end with the most useful findings."""
     settings = settings_typed(meets, sizes)
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
+    if (folder / PHOTOS).is_dir() and not answers_of_night(folder).exists():
+        _read_photos(folder)
     with tonight_in(notebook, date, folder / SHEET, answers_of_night(folder)) as tonight:
         done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes)
     for one in done.made:
@@ -73,3 +76,17 @@ def run(
         for line in changes_offered(done.marked):
             print(line)
     return 0
+
+
+def _read_photos(folder: Path) -> None:
+    """Read the photos of papers where no answers are there, and say what is still to be looked at."""
+    from onewhole.desk.paper.file_papers import papers_told, written  # noqa: PLC0415 - see the house's list
+    from onewhole.desk.paper.photo_folder import cells_beside, read_photo_folder  # noqa: PLC0415
+
+    answers = answers_of_night(folder)
+    papers = read_photo_folder(folder / PHOTOS, folder / SHEET, answers)
+    if papers is None:
+        return
+    print("\n".join(papers_told(papers)))
+    if papers.codes:
+        print(f"\n{written(answers, cells_beside(answers))}\n")

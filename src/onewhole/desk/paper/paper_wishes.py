@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 
 import msgspec
 
+from onewhole.errors import InputError
 from onewhole.marking.paper.calibration import Calibration
 from onewhole.marking.paper.sureness import Sureness
 from onewhole.store.opening import Store
@@ -66,6 +67,21 @@ def sureness_told(sureness: Sureness) -> str:
     if not sureness.one_in:
         return "Every answer is shown, and none is read without a look"
     return f"Of the answers that are read without a look, about 1 in {sureness.one_in} may be wrong"
+
+
+def sureness_named(typed: str) -> Sureness:
+    """Return the setting of a name. Raises InputError.
+
+    >>> sureness_named(" More")
+    <Sureness.MORE: 'more'>
+    """
+    for one in Sureness:
+        if one.value == typed.strip().lower():
+            return one
+    raise InputError(
+        f"“{typed[:20]}” does not say how sure an answer must be",
+        remedy=f"Write one of: {', '.join(one.value for one in Sureness)}.",
+    )
 
 
 def _name(room_number: int) -> str:

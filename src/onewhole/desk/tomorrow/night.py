@@ -21,6 +21,8 @@ from onewhole.sheets.worked import WorkedSheet
 
 SHEET = "sheet.txt"
 ASKED = "asked.csv"
+#: A folder with photos or scans of the papers, which are read where there are no answers.
+PHOTOS = "photos"
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,78 @@
+"""The machine that looks at pictures of papers, for a night of a class or for a sheet in a file.
+
+What it needs is large and is loaded when it looks for the first time.
+"""
+
+from collections.abc import Callable, Collection, Iterable, Mapping
+from dataclasses import replace
+from functools import partial
+
+from onewhole.desk.classes.class_records import night_page, room
+from onewhole.desk.page.class_prints import prints_of
+from onewhole.desk.page.printed_ways import (
+    PrintedWay,
+    blank_printed,
+    class_ways,
+    map_printed,
+    printed_ways,
+)
+from onewhole.desk.paper.seen_papers import NamedPicture, SeenCell, SeenPapers, SeesPapers
+from onewhole.findings.in_pictures import OtherPage
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import CornerMarks, Header
+from onewhole.sheets.page_marks import page_key
+from onewhole.store.opening import Store
+
+
+def sees_papers(book: Store, room_number: int, night: int) -> SeesPapers:
+    """Return what looks at pictures of a night's papers: by the codes of its class, as it prints its pages.
+
+    A page that was printed another way is known too, once one is in the pictures. Raises NotThere.
+    """
+    with book.snapshot() as seen:
+        page, here = night_page(seen, room_number, night), room(seen, room_number)
+        header = prints_of(seen, room_number).of(page.sheet.header)
+    codes = tuple(pupil.code for pupil in here.pupils)
+    return _sees(partial(class_ways, page.sheet), _usual(page.sheet, header), codes)
+
+
+def sees_sheet(sheet: Sheet, codes: Collection[str]) -> SeesPapers:
+    """Return what looks at pictures of a sheet's papers, whose codes are among these."""
+    return _sees(partial(printed_ways, sheet), _usual(sheet, sheet.header), tuple(codes))
+
+
+def _usual(sheet: Sheet, header: Header) -> PrintedWay:
+    """Return the way in which a sheet is printed with these settings; with lines where they name no marks."""
+    marks = CornerMarks.LINES if header.marks is CornerMarks.NONE else header.marks
+    printed = replace(sheet, header=replace(header, marks=marks))
+    return PrintedWay(page_key(printed), printed)
+
+
+def _sees(
+    ways: Callable[[], Mapping[int, PrintedWay]], usual: PrintedWay, codes: Collection[str]
+) -> SeesPapers:
+    def sees(pictures: Iterable[NamedPicture]) -> SeenPapers:
+        """Look at pictures; they are gone through twice where a page was printed another way."""
+        from onewhole.presses.paper.ink import read_ink  # noqa: PLC0415 - OpenCV takes a while to load
+        from onewhole.presses.paper.reading_pages import KnownPaper, read_pages  # noqa: PLC0415
+
+        def known(way: PrintedWay) -> KnownPaper:
+            return KnownPaper(map_printed(way), partial(blank_printed, way))
+
+        papers = [known(usual)]
+        read = read_pages(pictures, papers, codes)
+        others = {one.key for one in read.found if isinstance(one, OtherPage)} - {usual.key}
+        if others and (mine := [way for key, way in ways().items() if key in others]):
+            papers.extend(map(known, mine))
+            read = read_pages(pictures, papers, codes)
+        cells = [(page.pupil, cell) for page in read.pages if page.pupil is not None for cell in page.cells]
+        inks = read_ink([cell.crop for _, cell in cells])
+        return SeenPapers(
+            tuple(
+                SeenCell(code, cell.label, cell.png(), ink)
+                for (code, cell), ink in zip(cells, inks, strict=True)
+            ),
+            read.found,
+        )
+
+    return sees
