@@ -11,7 +11,7 @@ from PIL import Image, ImageDraw, ImageFont
 
 _FONT: Final = str(files("fontpkg_lexend") / "files" / "Lexend[wght].ttf")
 #: Pixels: pictures in a row, the room of one with its words, the edge of the sheet, heights of words.
-_ACROSS, _WIDE, _HIGH, _EDGE, _LARGE, _SMALL = 4, 264, 168, 24, 22, 15
+_ACROSS, _WIDE, _HIGH, _EDGE, _LARGE, _SMALL = 4, 264, 168, 24, 20, 15
 #: A picture of a cell stands in so much room.
 _PICTURE: Final = (240, 96)
 _PAPER, _INK, _LINE = 255, 20, 150

@@ -123,6 +123,7 @@ def test_kinds_of_answers_that_are_not_read_well_are_shown(typed: str, text: str
 def test_an_empty_cell() -> None:
     """Surely empty is empty; perhaps empty is looked at, and neither is ever read as an answer."""
     assert judged(says(empty=SURE), MIXED, USUAL).verdict is PaperVerdict.EMPTY
+    assert judged(says(empty=SURE - 15_000), MIXED, Sureness.MOST.limit).verdict is PaperVerdict.EMPTY
     unsure = judged(says(("1", 100_000), empty=890_000), MIXED, USUAL)
     assert (unsure.verdict, unsure.why, unsure.text) == (PaperVerdict.UNSURE, PaperWhy.DOUBTFUL, "")
 

@@ -5,7 +5,7 @@ from typing import assert_never
 from onewhole.marking.paper.verdict import PaperWhy
 
 #: What reading from pictures cannot promise; it stands wherever it is used.
-UNSEEN_HANDS = "No child's handwriting was seen in making this: look at it before you rely on it."
+UNSEEN_HANDS = "No child's handwriting was seen in making this: look at what was read before you rely on it."
 
 
 def why_told(why: PaperWhy) -> str:

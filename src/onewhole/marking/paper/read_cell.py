@@ -7,6 +7,8 @@ from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 
 #: So many readings are offered on keys.
 MOST_CHOICES = 3
+#: Below this doubt a cell is empty, at all settings but the one that shows every cell; our own.
+EMPTY_BELOW = 20_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,11 +49,12 @@ class ReadCell:
 def by_limit(cell: ReadCell, limit: int) -> ReadCell:
     """Return a cell judged anew: it stands without being looked at where its doubt is below the limit.
 
-    What is always shown stays so, whatever the limit; with the limit 0 every cell is shown.
+    What is always shown stays so, whatever the limit; with the limit 0 every cell is shown. That nothing is
+    written is plainer to see than what is, and stands below a doubt of its own.
     """
     if cell.why.always_shown:
         return cell
-    if cell.doubt >= limit:
+    if cell.doubt >= (limit if cell.text or not limit else max(limit, EMPTY_BELOW)):
         return replace(cell, verdict=PaperVerdict.UNSURE, why=PaperWhy.DOUBTFUL)
     if not cell.text:
         return replace(cell, verdict=PaperVerdict.EMPTY, why=PaperWhy.NOTHING)
