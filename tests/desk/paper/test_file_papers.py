@@ -13,6 +13,7 @@ from onewhole.desk.paper.file_papers import (
     papers_told,
     put_papers,
     read_files,
+    written,
 )
 from onewhole.desk.paper.why_told import UNSEEN_HANDS
 from onewhole.errors import InputError
@@ -96,6 +97,8 @@ def test_files_are_written_and_never_replaced(tmp_path: Path) -> None:
     answers, picture = tmp_path / "answers.csv", tmp_path / "cells.png"
     put_papers(papers, answers, picture)
     assert answers.stat().st_mode & 0o777 == picture.stat().st_mode & 0o777 == 0o600
+    told = written(papers, answers, picture)
+    assert f"A picture of the cells, 1 to look at and 10 that were read for sure: {picture}" in told
     assert list(csv.reader(StringIO(answers.read_text("utf-8-sig"))))[1][:3] == ["K01", "", RIGHT[1]]
     before = answers.read_bytes()
     with pytest.raises(InputError, match="somebody may have typed"):

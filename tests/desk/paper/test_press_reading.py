@@ -12,7 +12,7 @@ from onewhole.desk.paper.checking_papers import papers_to_check
 from onewhole.desk.paper.keep_papers import read_papers
 from onewhole.desk.paper.press_reading import sees_papers
 from onewhole.findings.in_papers import PaperMissing
-from onewhole.findings.in_pictures import OtherPage
+from onewhole.findings.in_pictures import Nobody, OtherPage
 from onewhole.sheets.page_map import AnswerBox
 from onewhole.store.answers import answers_of
 from tests.kit.kept import NOW
@@ -79,4 +79,14 @@ def test_a_page_that_was_printed_another_way_is_read_too(tmp_path: Path) -> None
     kept = read_papers(book, 1, 1, pictures, sees_papers(book, 1, 1), now=NOW)
     assert kept.empty > 0
     assert not any(isinstance(one, OtherPage) for one in kept.found)
+    book.close()
+
+
+def test_a_page_without_a_code_is_nobody_s(tmp_path: Path) -> None:
+    """It is told, and nothing of it is kept for anyone."""
+    book = paper_class(tmp_path / "room12.class", 1, TYPED)
+    pictures = [("page.png", _file(paper(MARKED, 1, "", _writes)))]
+    kept = read_papers(book, 1, 1, pictures, sees_papers(book, 1, 1), now=NOW)
+    assert kept.found == (Nobody("page.png", 1, stranger=False), PaperMissing("K01"))
+    assert papers_to_check(book, 1, 1).cells == {}
     book.close()

@@ -89,4 +89,4 @@ def _read_photos(folder: Path) -> None:
         return
     print("\n".join(papers_told(papers)))
     if papers.codes:
-        print(f"\n{written(answers, cells_beside(answers))}\n")
+        print(f"\n{written(papers, answers, cells_beside(answers))}\n")

@@ -81,5 +81,5 @@ def run(
     else:
         print("\n".join(papers_told(papers)))
         if papers.codes:
-            print(f"\n{written(to, shown)}")
+            print(f"\n{written(papers, to, shown)}")
     return 0 if papers.codes else NO_PAPER

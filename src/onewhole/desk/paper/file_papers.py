@@ -167,13 +167,18 @@ def papers_told(papers: FilePapers) -> Iterator[str]:
         yield text_of(found_in_papers(one))
 
 
-def written(answers: Path, picture: Path) -> str:
+def written(papers: FilePapers, answers: Path, picture: Path) -> str:
     """Say where the files lie, and what to do with them."""
-    return (
-        f"The answers: {answers}\n"
-        f"The cells to look at, and ten that were read for sure: {picture}\n"
-        "Type what you see into the answers. Is one of the ten wrong? Read again, with --sure more."
-    )
+    said = [f"The answers: {answers}"]
+    unsure, spot = papers.of(PaperVerdict.UNSURE), papers.spot
+    if unsure or spot:
+        looks = [f"{len(unsure)} to look at"] * bool(unsure)
+        looks += [f"{len(spot)} that were read for sure"] * bool(spot)
+        said.append(f"A picture of the cells, {' and '.join(looks)}: {picture}")
+        said.append("Type what you see into the answers.")
+    if spot:
+        said.append("If one that was read for sure is wrong, read again with --sure more.")
+    return "\n".join(said)
 
 
 def _counted(count: int, thing: str) -> str:

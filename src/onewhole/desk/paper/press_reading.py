@@ -17,7 +17,8 @@ from onewhole.desk.page.printed_ways import (
     printed_ways,
 )
 from onewhole.desk.paper.seen_papers import NamedPicture, SeenCell, SeenPapers, SeesPapers
-from onewhole.findings.in_pictures import OtherPage
+from onewhole.findings.in_pictures import Nobody, OtherPage
+from onewhole.marking.paper.written_code import written_code
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import CornerMarks, Header
 from onewhole.sheets.page_marks import page_key
@@ -65,14 +66,22 @@ def _sees(
         if others and (mine := [way for key, way in ways().items() if key in others]):
             papers.extend(map(known, mine))
             read = read_pages(pictures, papers, codes)
-        cells = [(page.pupil, cell) for page in read.pages if page.pupil is not None for cell in page.cells]
+        nobody: list[Nobody] = []
+        cells = []
+        for page in read.pages:
+            letters = () if page.pupil else read_ink([box.crop for box in page.letters])
+            code = page.pupil or written_code(letters, codes)
+            if code is None:
+                nobody.append(Nobody(page.picture, page.page, stranger=False))
+            else:
+                cells += [(code, cell) for cell in page.cells]
         inks = read_ink([cell.crop for _, cell in cells])
         return SeenPapers(
             tuple(
                 SeenCell(code, cell.label, cell.png(), ink)
                 for (code, cell), ink in zip(cells, inks, strict=True)
             ),
-            read.found,
+            (*read.found, *nobody),
         )
 
     return sees

@@ -8,6 +8,7 @@
 :mod:`~.judging`        a cell judged; what is expected may confirm a reading and never changes it
 :mod:`~.sureness`       the teacher's one setting
 :mod:`~.spot_check`     a few sure answers are shown, and a wrong one has a price
+:mod:`~.written_code`   a pupil's code that was written by hand
 :mod:`~.calibration`    the threshold learnt from what a teacher confirmed
 ======================  ====================================================================
 
