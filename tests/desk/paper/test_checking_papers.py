@@ -1,6 +1,7 @@
 """Cells are looked at one after another: what a person says is the answer, and can be taken back."""
 
 from collections.abc import Iterator
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -203,3 +204,13 @@ def test_the_threshold_is_the_teacher_s_one_setting(book: Store) -> None:
         set_paper_wishes(book, 1, Sureness.FEW, learns=True, keeps=False, now=NOW, saw="something else")
     with pytest.raises(NotThere):
         set_paper_wishes(book, 9, Sureness.FEW, learns=True, keeps=False, now=NOW)
+
+
+def test_what_is_typed_into_the_grid_after_reading_is_checked(book: Store) -> None:
+    """Who types the answer of a cell that waits has looked at it; what was typed before has not."""
+    keep_answer(book, KeptAnswer(1, "K01", "2", "3 5/8", NOW + timedelta(seconds=1), "teacher"))
+    after = papers_to_check(book, 1, 1)
+    assert after.cells[KEY].state is CellState.CHECKED
+    assert [one.label for one in after.open] == ["4", "3"]
+    set_paper_wishes(book, 1, Sureness.EVERY, learns=False, keeps=False, now=NOW)
+    assert _answer(book) == ("3 5/8", "teacher")

@@ -115,7 +115,7 @@ def _to_check(papers: NightPapers) -> PapersToCheck:
     waits = [key for key, one in cells.items() if one.state is CellState.OPEN]
     order = {label: at for at, label in enumerate(papers.page.labels)}
     waits.sort(key=lambda key: (-cells[key].doubt, order.get(key[1], 0), key))
-    taken = [one for one in papers.cells.values() if one.state is CellState.TAKEN]
+    taken = [one for key, one in papers.cells.items() if papers.state(key) is CellState.TAKEN]
     read = sum(one.cell.verdict is PaperVerdict.READ for one in taken)
     stamp = f"{sum(one is CellState.CHECKED for one in states)}-{len(waits)}-{len(states)}"
     return PapersToCheck(
@@ -237,8 +237,7 @@ def spot_checked(
             keep_wishes(within, room_number, replace(wishes, sureness=sureness))
         after = _checked(within, night_papers(within, room_number, night), texts, now, everyone=True)
     shown = sum(
-        one.state is CellState.OPEN and papers.cells[key].state is CellState.TAKEN
-        for key, one in after.cells.items()
+        after.state(key) is CellState.OPEN and papers.state(key) is CellState.TAKEN for key in after.cells
     )
     return SpotChecked(len(bad), sureness if sureness is not wishes.sureness else None, shown - len(again))
 
@@ -291,14 +290,15 @@ def _before_check(
 
 def _is_read(papers: NightPapers, key: Key) -> bool:
     one = papers.cells.get(key)
-    return one is not None and one.state is CellState.TAKEN and one.cell.verdict is PaperVerdict.READ
+    taken = one is not None and papers.state(key) is CellState.TAKEN
+    return one is not None and taken and one.cell.verdict is PaperVerdict.READ
 
 
 def _spot(papers: NightPapers) -> tuple[Key, ...]:
     """Return the cells of the spot check that nobody has looked at yet."""
     read = [key for key, one in papers.cells.items() if one.cell.verdict is PaperVerdict.READ]
     drawn = spot_cells(read, papers.page.night.number, SPOT_CHECKED)
-    return tuple(key for key in drawn if papers.cells[key].state is CellState.TAKEN)
+    return tuple(key for key in drawn if papers.state(key) is CellState.TAKEN)
 
 
 def _shown(papers: NightPapers, one: PaperCell) -> ShownCell:
@@ -313,5 +313,5 @@ def _shown(papers: NightPapers, one: PaperCell) -> ShownCell:
         one.cell.why,
         one.cell.doubt,
         papers.text(one.key),
-        one.state,
+        papers.state(one.key),
     )

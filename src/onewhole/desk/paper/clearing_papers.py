@@ -50,7 +50,7 @@ def finish_papers(book: Store, room_number: int, night: int) -> FinishedPapers:
     """
     with book.transaction() as within:
         papers = night_papers(within, room_number, night)
-        left = sum(one.state is CellState.OPEN for one in papers.cells.values())
+        left = sum(papers.state(key) is CellState.OPEN for key in papers.cells)
         if left or not papers.cells:
             return FinishedPapers(0, left)
         _learn(within, papers)
@@ -110,7 +110,7 @@ def _learn(within: Store, papers: NightPapers) -> None:
 
 def _looked(papers: NightPapers) -> Iterator[Looked]:
     for key, one in papers.cells.items():
-        if one.state is CellState.CHECKED and _by_doubt(one.cell.why):
+        if papers.state(key) is CellState.CHECKED and _by_doubt(one.cell.why):
             yield Looked(one.cell.doubt, wrong=" ".join(papers.text(key).split()) != one.cell.text)
 
 

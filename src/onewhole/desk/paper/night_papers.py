@@ -13,7 +13,7 @@ from onewhole.marking.paper.read_cell import ReadCell, by_limit, to_be_shown
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.store.answers import KeptAnswer, answers_of, keep_answers
 from onewhole.store.opening import Store
-from onewhole.store.paper_cells import PaperCell, ReadBy, change_paper_cells, paper_cells_of
+from onewhole.store.paper_cells import CellState, PaperCell, ReadBy, change_paper_cells, paper_cells_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +29,12 @@ class NightPapers:
     def text(self, key: Key) -> str:
         """Return the answer that stands in a cell of the grid."""
         return self.answers[key].text if key in self.answers else ""
+
+    def state(self, key: Key) -> CellState:
+        """Return what is to be done with a cell: who typed its answer since it was read has looked at it."""
+        cell = self.cells[key]
+        since = self.typed(key) and self.answers[key].written > cell.written
+        return CellState.CHECKED if since else cell.state
 
     def typed(self, key: Key) -> bool:
         """Say whether an answer stands there that did not come from a picture."""
