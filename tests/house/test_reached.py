@@ -10,22 +10,11 @@ KEPT = {
 HOOKS = frozenset({"process_bind_param", "process_result_value"})
 #: Rooms that no door reaches yet: paper that comes back is built from below.
 COMING = (
-    "onewhole.findings.in_pictures",
-    "onewhole.marking.paper.",
-    "onewhole.marking.diagnosis.decisive.",
-    "onewhole.languages.english.in_pictures.",
-    "onewhole.presses.paper.",
-    "onewhole.presses.limited.limit_time",
-    "onewhole.desk.paper.",
-    "onewhole.presses.contact_sheet.",
-    "onewhole.findings.in_papers.",
     "onewhole.desk.page.printed_ways.",
-    "onewhole.presses.blank_pages.",
-    "onewhole.presses.page_map.",
-    "onewhole.presses.pdf.press_asked",
-    "onewhole.sheets.page_map.",
-    "onewhole.sheets.page_marks.read_corners",
-    "onewhole.sheets.pupil_marks.pupil_marked",
+    "onewhole.desk.paper.",
+    "onewhole.marking.paper.calibration.",
+    "onewhole.marking.paper.spot_check.raised",
+    "onewhole.sheets.page_map.LINE_UP",
     "onewhole.store.paper_cells.",
 )
 
