@@ -83,10 +83,15 @@ def test_a_page_that_was_printed_another_way_is_read_too(tmp_path: Path) -> None
 
 
 def test_a_page_without_a_code_is_nobody_s(tmp_path: Path) -> None:
-    """It is told, and nothing of it is kept for anyone."""
+    """Nor is one of another class: it is told once, and nothing of it is kept for anyone."""
     book = paper_class(tmp_path / "room12.class", 1, TYPED)
-    pictures = [("page.png", _file(paper(MARKED, 1, "", _writes)))]
+    pictures = [(f"{code or 'none'}.png", _file(paper(MARKED, 1, code, _writes))) for code in ("", "K44")]
     kept = read_papers(book, 1, 1, pictures, sees_papers(book, 1, 1), now=NOW)
-    assert kept.found == (Nobody("page.png", 1, stranger=False), PaperMissing("K01"))
+    assert set(kept.found) == {
+        Nobody("none.png", 1, stranger=False),
+        Nobody("K44.png", 1, stranger=True),
+        PaperMissing("K01"),
+    }
+    assert len(kept.found) == 3
     assert papers_to_check(book, 1, 1).cells == {}
     book.close()

@@ -66,14 +66,16 @@ def _sees(
         if others and (mine := [way for key, way in ways().items() if key in others]):
             papers.extend(map(known, mine))
             read = read_pages(pictures, papers, codes)
+        strangers = {(one.picture, one.page) for one in read.found if isinstance(one, Nobody)}
         nobody: list[Nobody] = []
         cells = []
         for page in read.pages:
-            letters = () if page.pupil else read_ink([box.crop for box in page.letters])
-            code = page.pupil or written_code(letters, codes)
-            if code is None:
-                nobody.append(Nobody(page.picture, page.page, stranger=False))
-            else:
+            code = page.pupil
+            if code is None and (page.picture, page.page) not in strangers:
+                code = written_code(read_ink([box.crop for box in page.letters]), codes)
+                if code is None:
+                    nobody.append(Nobody(page.picture, page.page, stranger=False))
+            if code is not None:
                 cells += [(code, cell) for cell in page.cells]
         inks = read_ink([cell.crop for _, cell in cells])
         return SeenPapers(
