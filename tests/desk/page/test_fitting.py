@@ -1,5 +1,6 @@
 """A page fitted on so many pages."""
 
+from collections import Counter
 from dataclasses import replace
 from functools import cache
 
@@ -54,7 +55,7 @@ def page(typed: str) -> tuple[Fitted, bytes]:
 @pytest.mark.parametrize(
     ("typed", "wanted", "pages", "share"),
     [
-        (f"fit: 2\n{MIXED}", 2, 2, 35),
+        (f"fit: 2\n{MIXED}", 2, 2, 55),
         (f"fit: 2\n{rows(20)}", 2, 2, 100),
         (f"fit: 1\n{rows(3)}", 1, 1, None),
         (f"fit: 1\npicture: strip\n{rows(6)}", 1, 1, 100),
@@ -122,3 +123,14 @@ def test_what_is_told() -> None:
         "Let them be written on other paper."
     )
     assert PageFit(1, 2, 45).as_object == {"wanted": 1, "pages": 2, "room": 45, "boxes": False}
+
+
+@pytest.mark.parametrize("fit", [1, 2])
+def test_a_wide_problem_shares_its_row(fit: int) -> None:
+    """No problem stands alone beside empty paper where its neighbor has room for it, and the order stays."""
+    asked = ("7 2/6 - 3 5/6", "5 1/4 - 2 3/4", "703 - 245", "5 - 1 3/8", "6 1/4 - 3 2/4", "9 5/8 - 4 6/8")
+    typed = "\n".join(f"{at}. {one}" for at, one in enumerate(2 * asked, 1))
+    _, pressed = page(f"fit: {fit}\n{typed}")
+    lines = Counter((box.page, round(box.bottom)) for box in pdf.signs(pressed) if box.sign == "A")
+    assert sum(lines.values()) == 12
+    assert min(lines.values()) > 1
