@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from onewhole.findings.attendance import PaperWord
 from onewhole.findings.in_pictures import PictureFinding
 
 
@@ -20,4 +21,12 @@ class StrangeCell:
     problem: str
 
 
-PaperFinding = PictureFinding | PaperMissing | StrangeCell
+@dataclass(frozen=True, slots=True)
+class UnawaitedPaper:
+    """A paper is there of a pupil who is down as away (``away`` says how), or who did not get the page."""
+
+    pupil: str
+    away: PaperWord
+
+
+PaperFinding = PictureFinding | PaperMissing | StrangeCell | UnawaitedPaper

@@ -8,10 +8,11 @@ import pytest
 
 from onewhole.desk.classes.class_records import set_night
 from onewhole.desk.paper.checking_papers import check_cell, papers_to_check
+from onewhole.desk.paper.found_told import found_told
 from onewhole.desk.paper.keep_papers import keep_seen_papers, read_papers
 from onewhole.errors import InputError
-from onewhole.findings.attendance import PaperWord
-from onewhole.findings.in_papers import PaperMissing, StrangeCell
+from onewhole.findings.attendance import PageWord, PaperWord
+from onewhole.findings.in_papers import PaperMissing, StrangeCell, UnawaitedPaper
 from onewhole.findings.in_pictures import NoPage
 from onewhole.marking.paper.ink_reading import InkReading
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
@@ -63,6 +64,23 @@ def test_who_is_missing_is_named(book: Store) -> None:
     assert found == (NoPage("b.jpg"), PaperMissing("K03"))
     keep_answer(book, KeptAnswer(1, "K03", "1", "3", NOW, "teacher"))
     assert keep_seen_papers(book, 1, 1, seen({}), now=NOW).found == ()
+
+
+def test_a_paper_that_nobody_waits_for_is_told_once(book: Store) -> None:
+    """Of a pupil who is down as away, or was not given the page; its answers count all the same."""
+    said = [("K02", PaperWord.ABSENT), ("K03", PageWord.NOT_GIVEN)]
+    keep_night_words(book, 1, said, NOW, "teacher")
+    cells = seen({code: {"1": sure("3 3/6")} for code in ("K01", "K02", "K03")})
+    kept = keep_seen_papers(book, 1, 1, cells, now=NOW)
+    assert kept.read == 3
+    assert kept.found == (
+        UnawaitedPaper("K02", PaperWord.ABSENT),
+        UnawaitedPaper("K03", PaperWord.HERE),
+    )
+    late, others = found_told(book, 1, 1, kept.found)
+    assert late == "K02 is down as absent: this counts as a late paper now."
+    assert others.startswith("K03 did not get this page")
+    assert keep_seen_papers(book, 1, 1, cells, now=NOW).found == ()
 
 
 def test_a_stranger_s_cell_is_told_and_not_kept(book: Store) -> None:

@@ -182,6 +182,11 @@ class DataPlace(Enum):
         "onewhole.web.http.handling",
         Erasing.PASSES,
     )
+    PICTURES = _memory(
+        "photos and scans of papers, while they are read: each in a process of its own that keeps nothing",
+        "onewhole.presses.paper.decoding",
+        Erasing.PASSES,
+    )
     SESSIONS = PlaceRow(
         "who is signed in: secrets, and no child",
         Where.MEMORY,
@@ -252,9 +257,10 @@ class DataPlace(Enum):
         LastDay.TEACHERS,
     )
     HANDED_IN = PlaceRow(
-        "the table of answers that a verb read, and the folder and notebook it wrote",
+        "the table of answers, or the photos of papers, that a verb read, and the answers, the picture of "
+        "cells, the folder and the notebook it wrote",
         Where.OUTSIDE,
-        "where the teacher put them (`onewhole mark`, `night`, `plan`, `print`, `tell`)",
+        "where the teacher put them (`onewhole mark`, `read`, `night`, `plan`, `print`, `tell`)",
         HowHeld.NOTED,
         Erasing.TEACHERS,
         LastDay.TEACHERS,

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from onewhole.desk.classes.class_records import Classroom, room
 from onewhole.desk.page.printed_ways import night_printed
-from onewhole.findings.in_papers import PaperFinding, PaperMissing, StrangeCell
+from onewhole.findings.in_papers import PaperFinding, PaperMissing, StrangeCell, UnawaitedPaper
 from onewhole.findings.in_pictures import OtherPage, PageMissing, SameTwice
 from onewhole.languages.english.in_papers import found_in_papers
 from onewhole.languages.english.nights_told import day_said
@@ -27,7 +27,13 @@ def _told(book: Store, here: Classroom, night: int, found: Iterable[PaperFinding
         match one:
             case OtherPage(_, key, _):
                 yield text_of(found_in_papers(one, _printed_for(book, here, night, key)))
-            case PaperMissing(code) | StrangeCell(code, _) | SameTwice(code) | PageMissing(code):
+            case (
+                PaperMissing(code)
+                | StrangeCell(code)
+                | UnawaitedPaper(code)
+                | SameTwice(code)
+                | PageMissing(code)
+            ):
                 yield text_of(found_in_papers(replace(one, pupil=here.shown(code))))
             case _:
                 yield text_of(found_in_papers(one))

@@ -12,7 +12,7 @@ from onewhole.desk.paper.night_papers import NightPapers, night_papers, settle_c
 from onewhole.desk.paper.paper_by import reading_of
 from onewhole.desk.paper.seen_papers import NamedPicture, SeenCell, SeenPapers, SeesPapers
 from onewhole.errors import InputError
-from onewhole.findings.in_papers import PaperFinding, PaperMissing, StrangeCell
+from onewhole.findings.in_papers import PaperFinding, PaperMissing, StrangeCell, UnawaitedPaper
 from onewhole.marking.paper.read_cell import ReadCell, to_be_shown
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.store.answers import writings_of
@@ -82,6 +82,7 @@ def keep_seen_papers(
             (PaperCell(night, *key, number, cell, ReadBy.PROGRAM, now), crop)
             for key, (cell, crop) in fresh.items()
         ]
+        unawaited = tuple(_unawaited(within, papers, {code for code, _ in fresh}))
         keep_paper_cells(within, night, kept)
         after = replace(papers, cells={**papers.cells, **{one.key: one for one, _ in kept}})
         settle_cells(within, after, {code for code, _ in fresh}, now)
@@ -89,6 +90,7 @@ def keep_seen_papers(
         found = (
             *seen.found,
             *(StrangeCell(*key) for key in sorted(strange)),
+            *unawaited,
             *_missing(within, stands, {one.code for one in mine}),
         )
     verdicts = [stands.cells[key].cell.verdict for key in fresh]
@@ -135,6 +137,15 @@ def _fresh(
             cell = of_two(fresh[key][0], cell)
         fresh[key] = cell, one.crop
     return fresh, same, left
+
+
+def _unawaited(within: Store, papers: NightPapers, came: set[str]) -> Iterator[UnawaitedPaper]:
+    """Name the pupils whose paper comes in now though nobody waits for it, before it is kept."""
+    wrote, who = who_wrote(papers.answers.values()), roster_of(within, papers.page.night)
+    before = {code for code, _ in papers.cells}
+    for code in sorted(came - wrote - before):
+        if who.word(code).away or code not in who.got:
+            yield UnawaitedPaper(code, who.word(code))
 
 
 def _missing(within: Store, papers: NightPapers, came: Collection[str]) -> Iterator[PaperMissing]:

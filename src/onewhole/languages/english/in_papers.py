@@ -1,6 +1,6 @@
 """What is found when the papers of a class are read, and what a teacher may do about it."""
 
-from onewhole.findings.in_papers import PaperFinding, PaperMissing, StrangeCell
+from onewhole.findings.in_papers import PaperFinding, PaperMissing, StrangeCell, UnawaitedPaper
 from onewhole.languages.english.in_pictures import found_in_pictures, pictures_mended
 from onewhole.languages.english.making import told
 from onewhole.sentences.node import Typed
@@ -22,5 +22,9 @@ def found_in_papers(found: PaperFinding, known_as: str = "") -> Sentences:
             )
         case StrangeCell(pupil, problem):
             return told("an answer of", Typed(pupil), "to", Typed(problem), "is of no paper of this class")
+        case UnawaitedPaper(pupil, away) if away.away:
+            return told(Typed(pupil), "is down as", away.value, ": this counts as a late paper now")
+        case UnawaitedPaper(pupil):
+            return told(Typed(pupil), "did not get this page, as it stands; the answers count all the same")
         case _:
             return (*found_in_pictures(found, known_as), *pictures_mended(found))
