@@ -11,7 +11,7 @@ from onewhole.desk.paper.checking_papers import check_cell, papers_to_check
 from onewhole.desk.paper.found_told import found_told
 from onewhole.desk.paper.keep_papers import keep_seen_papers, read_papers
 from onewhole.errors import InputError
-from onewhole.findings.attendance import PageWord, PaperWord
+from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.findings.in_papers import PaperMissing, StrangeCell, UnawaitedPaper
 from onewhole.findings.in_pictures import NoPage
 from onewhole.marking.paper.ink_reading import InkReading
@@ -68,7 +68,7 @@ def test_who_is_missing_is_named(book: Store) -> None:
 
 def test_a_paper_that_nobody_waits_for_is_told_once(book: Store) -> None:
     """Of a pupil who is down as away, or was not given the page; its answers count all the same."""
-    said = [("K02", PaperWord.ABSENT), ("K03", PageWord.NOT_GIVEN)]
+    said: list[tuple[str, NightSaid]] = [("K02", PaperWord.ABSENT), ("K03", PageWord.NOT_GIVEN)]
     keep_night_words(book, 1, said, NOW, "teacher")
     cells = seen({code: {"1": sure("3 3/6")} for code in ("K01", "K02", "K03")})
     kept = keep_seen_papers(book, 1, 1, cells, now=NOW)
