@@ -9,6 +9,7 @@ Read a question with ``match`` and end with ``assert_never``.
 2
 """
 
+from onewhole.misconceptions.asks.adding import AddingAsk
 from onewhole.misconceptions.asks.amounts import AmountAsk
 from onewhole.misconceptions.asks.columns import ColumnAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
@@ -16,4 +17,4 @@ from onewhole.misconceptions.asks.pieces import PieceAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 
 #: Every question.
-Ask = OpeningAsk | PieceAsk | AmountAsk | SizeAsk | ColumnAsk
+Ask = OpeningAsk | PieceAsk | AmountAsk | SizeAsk | ColumnAsk | AddingAsk

@@ -19,6 +19,7 @@ from onewhole.misconceptions.patterns.one_fraction import ONE_FRACTION
 from onewhole.misconceptions.patterns.opening_a_whole import OPENING_A_WHOLE
 from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
 from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
+from onewhole.misconceptions.patterns.sum_columns import SUM_COLUMNS
 from onewhole.misconceptions.patterns.unlike_denominators import UNLIKE_DENOMINATORS
 from onewhole.misconceptions.patterns.whole_on_top import WHOLE_ON_TOP
 from onewhole.misconceptions.slip import Slip
@@ -37,12 +38,13 @@ GROUPS = (
     MULTIPLYING,
     COLUMN_ANSWERS,
     COLUMN_PAYMENTS,
+    SUM_COLUMNS,
     DECIMALS,
     MEASURES,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFG"
+TOPIC_LETTERS = "APBCDEFGH"
 
 
 class UnknownPatternError(InputError, KeyError):

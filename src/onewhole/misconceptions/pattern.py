@@ -24,6 +24,7 @@ class Topic(Enum):
     EQUAL_AND_COMPARE = "equal fractions and comparing"
     TIMES = "whole number times fraction"
     COLUMNS = "whole-number subtraction in columns"
+    SUM_COLUMNS = "whole-number addition in columns"
     DECIMALS = "decimals"
     MEASURES = "measures in two units"
 

@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.languages.english.asks_of_adding import ask_of_adding
 from onewhole.languages.english.asks_of_amounts import ask_of_amounts
 from onewhole.languages.english.asks_of_columns import ask_of_columns
 from onewhole.languages.english.asks_of_opening import ask_of_opening
@@ -9,6 +10,7 @@ from onewhole.languages.english.asks_of_pieces import ask_of_pieces
 from onewhole.languages.english.asks_of_sizes import ask_of_sizes
 from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.ask import Ask
+from onewhole.misconceptions.asks.adding import AddingAsk
 from onewhole.misconceptions.asks.amounts import AmountAsk
 from onewhole.misconceptions.asks.columns import ColumnAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
@@ -36,4 +38,6 @@ def ask_told(ask: Ask, words: ClassWords) -> Sentences:
         return ask_of_sizes(ask)
     if isinstance(ask, ColumnAsk):
         return ask_of_columns(ask)
+    if isinstance(ask, AddingAsk):
+        return ask_of_adding(ask)
     assert_never(ask)

@@ -76,6 +76,21 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
             "the one I opened may still count for me",
         ),
         RuleThought.ZERO_FROM_ZERO: ("zero take away zero is zero, so I leave that column alone",),
+        RuleThought.EACH_COLUMN_APART: ("each column is a little sum of its own",),
+        RuleThought.WRITTEN_UNDERNEATH: ("what a column makes is written under it",),
+        RuleThought.ALWAYS_A_ONE: ("in adding I always put a one at the top of the next column",),
+        RuleThought.ONE_GOES_TO_THE_FRONT: ("the little one goes to the front",),
+        RuleThought.FIRST_WRITTEN_SECOND_CARRIED: ("I write the first digit and carry the second",),
+        RuleThought.LEFT_UNDER_LEFT: (
+            "numbers start at the left, so I write them under one another from the left",
+        ),
+        RuleThought.ABOVE_AND_IN_MIND: ("I wrote the one above and kept it in my head too",),
+        RuleThought.CARRIES_ONCE: ("I carry once in a sum, and I did",),
+        RuleThought.NO_COLUMN_LEFT: ("there is no column left for it",),
+        RuleThought.ALL_PUT_TOGETHER: ("adding means putting all the numbers I see together",),
+        RuleThought.LEFT_TO_RIGHT: ("I read from left to right, so I add that way",),
+        RuleThought.ADDED_TO_ALL_ABOVE: ("the little number is added to everything above it",),
+        RuleThought.ONLY_ONE_DIGIT: ("only one digit stands there, so I copy it",),
     }
 )
 

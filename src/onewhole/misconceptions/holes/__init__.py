@@ -4,5 +4,6 @@
 :mod:`~.parts`               two numbers of wholes and pieces, or of two units
 :mod:`~.fractions`           fractions renamed, compared, multiplied
 :mod:`~.places`              columns, and places after the point
+:mod:`~.sums`                columns that are added
 ===========================  =====================================================
 """

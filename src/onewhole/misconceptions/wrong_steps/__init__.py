@@ -10,6 +10,7 @@
 :mod:`~.writing`         the answer is found and written in another way
 :mod:`~.unlike`          pieces of two sizes, never made the same size
 :mod:`~.columns`         column by column, as on paper
+:mod:`~.sums`            column by column, added
 :mod:`~.column_answers`  a column answered wrongly, or the wrong digit reduced
 :mod:`~.pointed`         decimals: worked in two parts, or the point misplaced
 :mod:`~.multiplying`     a whole number times the wrong parts
