@@ -37,7 +37,8 @@ def answers(first: int, second: int) -> dict[str, int]:
 
 def _coming(first: int, second: int, at: int) -> int:
     """What the right sum carries into a place: the rest of both numbers below it makes one of it."""
-    return (first % 10**at + second % 10**at) // 10**at
+    one: int = 10**at
+    return (first % one + second % one) // one
 
 
 def _carried_wrongly(first: int, second: int, rows: tuple[str, str], made: list[int]) -> dict[str, int]:
@@ -59,7 +60,8 @@ def _two_left(made: list[int]) -> int:
         count = here + landing[at]
         total += count % 10 * 10**at
         landing[at + 2] += count // 10
-    return total + sum(landing[at] * 10**at for at in (len(made), len(made) + 1))
+    past: int = 10 ** len(made)
+    return total + landing[len(made)] * past + landing[len(made) + 1] * past * 10
 
 
 def _ones_on(made: list[int]) -> int:

@@ -1,6 +1,8 @@
 """The audit of a page as lines and as an object."""
 
 import json
+import re
+from itertools import groupby
 
 import pytest
 
@@ -36,14 +38,29 @@ def test_a_line_a_problem(seen: Audit) -> None:
 
 
 def test_every_finding_and_what_to_do(seen: Audit) -> None:
-    """Lines and object tell the same findings in the same order."""
+    """Lines tell in the order of the object what it tells, several of one kind as one."""
     lines = [line for line in audit_lines(seen) if line.startswith(("advice ", "note "))]
     findings = audit_object(seen)["findings"]
     assert isinstance(findings, list)
-    assert [line.split(":")[0].split() for line in lines] == [
-        [found["severity"], found["key"]] for found in findings
-    ]
+    heads = [tuple(line.split(":")[0].split()) for line in lines]
+    keys = [(found["severity"], found["key"]) for found in findings]
+    assert [head for head, _ in groupby(heads)] == [key for key, _ in groupby(keys)]
+    more = [int(said[1]) for line in lines if (said := re.search(r"true of (\d+) other", line))]
+    more += [1 for line in lines if "true of one other pattern" in line]
+    assert len(lines) + sum(more) == len(findings)
     assert all(found["words"] and found["remedy"] for found in findings)
+
+
+def test_a_page_of_columns_is_told_in_a_handful_of_lines() -> None:
+    """What hides is told in one line a problem and one a kind; patterns about zeros only where one is met."""
+    seen = audit(worked_sheet("1. 52 - 27\n2. 44 - 18\n3. 57 - 20"))
+    lines = audit_lines(seen)
+    assert len(lines) <= 15
+    assert sum(line.lstrip().startswith("trap: ") for line in lines) <= 2 * len(seen.page.problems)
+    lucky = [set(problem.traps.lucky) for problem in seen.page.problems]
+    assert not set.union(*lucky) & {"E03", "E04", "E05", "E06", "E07", "E08", "E09", "E10", "E27", "E29"}
+    several = audit_lines(audit(worked_sheet("1. 5 1/8 - 2 5/8")))
+    assert "      trap: A01 and A02 write the same, 3 4/8; A05 and A06 2 3/8" in several
 
 
 def test_the_object_is_json(seen: Audit) -> None:

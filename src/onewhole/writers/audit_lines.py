@@ -1,17 +1,19 @@
 """The audit of a page as plain lines, for the terminal and for text files."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from onewhole.findings.in_page import (
     FallsBack,
     HardToRead,
     NumbersUntold,
     PageFinding,
+    RightByLuck,
     Twins,
     severity,
 )
-from onewhole.languages.english.in_page import found_in_page, page_mended
+from onewhole.languages.english.in_page import also_true, found_in_page, page_mended
 from onewhole.languages.english.words import names_listed
+from onewhole.misconceptions.attempt import Outcome
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
 from onewhole.problems.needs import Needs
@@ -31,14 +33,15 @@ NAMED = (Twins, FallsBack, HardToRead, NumbersUntold)
 def audit_lines(audit: Audit) -> tuple[str, ...]:
     """Return what the page is like, a line a problem with its traps, and what is found with what may be done.
 
-    ``points`` say how hard a problem is, ``patterns`` how many error patterns can show on it.
+    What is found of several patterns alike is told as one. ``points`` say how hard a problem is, ``patterns``
+    how many error patterns can show on it.
     """
     return (
         *_page(audit.page),
         "",
         *_problems(audit.page),
         "",
-        *(line for found in audit.findings for line in _finding(found)),
+        *(line for alike in _by_kind(audit.findings) for line in _findings(alike)),
         *(() if audit.findings else ("Nothing found that wants a change.",)),
     )
 
@@ -53,8 +56,8 @@ def _page(page: Page) -> Iterator[str]:
     yield "Climbs from easy to hard." if page.climbs else f"Falls back {_count(len(page.falls))} on the way."
     for labels in page.twins:
         yield f"Twins: {names_listed(labels)}."
-    for patterns in page.alike:
-        yield f"Not told apart by this page: {names_listed(patterns)}."
+    if page.alike:
+        yield f"Not told apart by this page: {'; '.join(map(names_listed, page.alike))}."
 
 
 def _problems(page: Page) -> Iterator[str]:
@@ -93,18 +96,36 @@ def _needs(needs: Needs) -> Iterator[str]:
 
 
 def _traps(seen: WorkedProblem) -> Iterator[str]:
-    """Tell the traps that practice on regrouping is about; the others are counted in the JSON object."""
-    for group in seen.traps.core.alike:
-        wrote = next(slip.wrote for slip in seen.slips if slip.pattern in group)
-        yield f"trap: {names_listed(group)} write the same, {printed(wrote)}"
-    for pattern in seen.traps.core.lucky:
-        yield f"trap: {pattern} comes out right by luck"
+    """Tell the traps that practice on regrouping is about, a line a kind; JSON counts the others."""
+    core = seen.traps.core
+    if core.alike:
+        groups = [(names_listed(group), printed(_written(seen, group))) for group in core.alike]
+        same = [f"{who} write the same, {wrote}" for who, wrote in groups[:1]]
+        yield f"trap: {'; '.join([*same, *(f'{who} {wrote}' for who, wrote in groups[1:])])}"
+    if core.lucky:
+        yield f"trap: {names_listed(core.lucky)} come{'s' * (len(core.lucky) == 1)} out right by luck"
 
 
-def _finding(found: PageFinding) -> Iterator[str]:
-    labels = "" if isinstance(found, NAMED) or not found.labels else f" (in {names_listed(found.labels)})"
-    yield f"{severity(found).value} {finding_key(found)}: {text_of(found_in_page(found))}{labels}"
-    yield f"  next: {text_of(page_mended(found))}"
+def _written(seen: WorkedProblem, group: Sequence[str]) -> Outcome:
+    return next(slip.wrote for slip in seen.slips if slip.pattern in group)
+
+
+def _by_kind(found: Iterable[PageFinding]) -> list[list[PageFinding]]:
+    """Gather what is found of several patterns alike: with the same thing to do about it."""
+    kinds: dict[object, list[PageFinding]] = {}
+    for one in found:
+        about = None if isinstance(one, RightByLuck) else one.labels
+        kinds.setdefault((type(one), about, text_of(page_mended(one))), []).append(one)
+    return list(kinds.values())
+
+
+def _findings(found: Sequence[PageFinding]) -> Iterator[str]:
+    first, *more = found
+    same = not isinstance(first, NAMED) and all(one.labels == first.labels for one in more)
+    labels = f" (in {names_listed(first.labels)})" if same and first.labels else ""
+    said = found_in_page(first) + (also_true(len(more)) if more else ())
+    yield f"{severity(first).value} {finding_key(first)}: {text_of(said)}{labels}"
+    yield f"  next: {text_of(page_mended(first))}"
 
 
 def _count(times: int) -> str:

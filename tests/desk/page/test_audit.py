@@ -20,8 +20,8 @@ def test_lines_a_problem_and_what_is_found() -> None:
         "Falls back once on the way.",
         "Twins: 1 and 2.",
     )
-    assert "Not told apart by this page: A01 and A02." in said
-    assert "      trap: A01 and A02 write the same, 4 3/6" in said
+    assert any(line.startswith("Not told apart by this page: A01 and A02; ") for line in said)
+    assert any(line.startswith("      trap: A01 and A02 write the same, 4 3/6") for line in said)
     assert "      trap: A03 comes out right by luck" in said
     at = next(number for number, line in enumerate(said) if line.startswith("advice twins: "))
     assert said[at + 1].startswith("  next: ")

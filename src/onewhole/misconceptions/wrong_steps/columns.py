@@ -5,6 +5,7 @@ The columns are rungs of a ladder of places, so ten is the ratio throughout.
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import lru_cache
 
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, finished, written, wrongly
 from onewhole.misconceptions.bend import Try
@@ -85,8 +86,9 @@ def untouched(_: Columns) -> None:
 def in_columns(answer: Answer, start: Start = untouched) -> Try:
     """Return the attempt at a whole-number difference, column by column.
 
-    Where every column is taken rightly and only the opening was wrong, the false line is the first number as
-    it was opened; otherwise it is the answer place by place.
+    A rule that meets nothing to do, such as one about zeros where there is none, gives no attempt. Where
+    every column is taken rightly and only the opening was wrong, the false line is the first number as it was
+    opened; otherwise it is the answer place by place.
     """
 
     def attempt(statement: Statement) -> Attempt | None:
@@ -100,6 +102,8 @@ def in_columns(answer: Answer, start: Start = untouched) -> Try:
         columns = laid_out(state, len(pair.second.counts))
         start(columns)
         digits = [answer(columns, at) for at in range(len(columns.tops))]
+        if (digits, columns.tops, columns.bottoms) == _as_taught(state, len(pair.second.counts)):
+            return None
         state = _told(state, columns, digits)
         result = usual(ladder, written(ladder, tuple(reversed(digits))).value)
         return finished(pair.asked, wrongly(state.now(result=result), result))
@@ -112,6 +116,13 @@ def laid_out(state: PairState, below: int) -> Columns:
     tops = state.first.amounts[::-1]
     bottoms = state.second.amounts[::-1]
     return Columns(list(tops), [digit if at < below else None for at, digit in enumerate(bottoms)], tops)
+
+
+@lru_cache(maxsize=64)
+def _as_taught(state: PairState, below: int) -> tuple[list[int], list[int], list[int | None]]:
+    """Return what is written when every column is taken rightly, and the digits as they then stand."""
+    columns, answer = laid_out(state, below), opens()
+    return [answer(columns, at) for at in range(len(columns.tops))], columns.tops, columns.bottoms
 
 
 def _told(state: PairState, columns: Columns, digits: list[int]) -> PairState:

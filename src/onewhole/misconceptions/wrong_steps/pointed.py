@@ -149,8 +149,11 @@ def whole_not_reduced(pair: Pair, first: Pointed, second: Pointed) -> tuple[Expr
 
 def larger_less_smaller(pair: Pair, _: Pointed, __: Pointed) -> tuple[Expression, Quantity] | None:
     """Take the smaller digit from the larger in every column, with zeros filled in."""
-    ladder = joined(pair.first.ladder, pair.second.ladder)
-    state = apart(smaller_from_larger, smaller_from_larger)(pair.state(ladder))
+    start = pair.state(joined(pair.first.ladder, pair.second.ladder))
+    ladder = start.first.ladder
+    if all(have >= take for have, take in zip(start.first.amounts, start.second.amounts, strict=True)):
+        return None
+    state = apart(smaller_from_larger, smaller_from_larger)(start)
     says = state.lines[-1].says
     found = state.found()
     assert isinstance(says, Expression)

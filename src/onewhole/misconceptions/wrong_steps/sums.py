@@ -136,7 +136,8 @@ def side_by_side(digits: Digits) -> Sum:
 
 def carried(columns: SumColumns, passes: Pass) -> list[int]:
     """Add from the right; of each carry so much is added to the next column as is passed on."""
-    digits, coming, made = [], 0, 0
+    digits: list[int] = []
+    coming, made = 0, 0
     for at, total in enumerate(columns.sums):
         if at == len(columns) - 1:
             return [*digits, total + coming]
