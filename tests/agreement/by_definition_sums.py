@@ -1,9 +1,11 @@
-"""The patterns of whole-number addition once more, as their definitions say it, by digits in strings.
+"""The patterns of adding once more, as their definitions say it, by digits in strings.
 
 Nothing of `onewhole.misconceptions` is used here. The definitions are those of a second collection of error
 patterns. Where they leave something open, the reading is the one under which its own examples and the
 problems that tell its patterns apart come out (`tests/outside/test_second_collection.py`).
 """
+
+from decimal import Decimal
 
 
 def answers(first: int, second: int) -> dict[str, int]:
@@ -121,3 +123,52 @@ def _zeros(rows: tuple[str, str]) -> int:
 def _always(made: list[int]) -> int:
     middle = [str(total + 1)[-1] for total in made[1:-1]]
     return int("".join([str(made[0] + 1), *middle, str(made[-1])[-1]]))
+
+
+def decimal_answers(first: str, second: str) -> dict[str, str]:
+    """Answer first + second by every pattern of decimals that applies, right ones by luck among them."""
+    (one, _, after1), (other, _, after2) = first.partition("."), second.partition(".")
+    places = max(len(after1), len(after2))
+    filled = int(after1.ljust(places, "0")), int(after2.ljust(places, "0"))
+    joined = str(int(one + after1.ljust(places, "0")) + int(other + after2.ljust(places, "0")))
+    found = {"I07": str(int(joined))}
+    if len(str(sum(filled))) > places:
+        found["I02"] = f"{int(one) + int(other)}.{str(sum(filled))[1:]}"
+    if after1 and after2:
+        found["I04"] = point(joined, len(after1) + len(after2))
+    if bool(after1) != bool(after2):
+        tenths = [text if "." in text else point(text, 1) for text in (first, second)]
+        found["I06"] = str(Decimal(tenths[0]) + Decimal(tenths[1]))
+    if len(after1) != len(after2):
+        made = str(int(after1 or "0") + int(after2 or "0")).rjust(places, "0")
+        over = made[:-places] or "0"
+        found["I05"] = f"{int(one) + int(other) + int(over)}.{made[-places:]}"
+    rows = (
+        one.rjust(len(other)) + after1.ljust(places, "0"),
+        other.rjust(len(one)) + after2.ljust(places, "0"),
+    )
+    made_each = [sum(int(digit) for digit in column if digit != " ") for column in zip(*rows, strict=True)]
+    if any(total >= 10 for total in made_each[1:]):
+        found["I03"] = point(str(made_each[0]) + "".join(str(total)[-1] for total in made_each[1:]), places)
+    return found
+
+
+def point(digits: str, places: int) -> str:
+    """Mark off so many places."""
+    long = digits.rjust(places + 1, "0")
+    return f"{int(long[:-places])}.{long[-places:]}"
+
+
+def measure_answers(
+    first: tuple[int, int], second: tuple[int, int], ratio: int
+) -> dict[str, tuple[int, int]]:
+    """Answer a sum of larger and smaller units by every pattern that applies, as counts of the two."""
+    larger, smaller = first[0] + second[0], first[1] + second[1]
+    found = {}
+    if smaller >= 100 and ratio not in {100, 1000}:
+        found["J01"] = (larger + int(str(smaller)[:-2]), int(str(smaller)[-2:]))
+    if smaller >= 10 and ratio in {12, 16}:
+        found["J02"] = (larger + 1, smaller - 10)
+    if smaller >= ratio:
+        found |= {"J03": (larger, smaller), "J04": (larger, smaller - ratio), "J05": (larger + 1, smaller)}
+    return found

@@ -42,6 +42,8 @@ TYPED = {
         "7.31 - 6.4; 4.7 - 0.24; 20 - 7.70; 3.00 - 0.45; 58.0 - 1.8; 5.2 - 2.7; 12.05 - 3.8; "
         "0.8 + 0.4; 5 + 0.3; 0.45 + 0.3; 2.75 + 1.5; 6 - 0.05; 40.06 - 8.7; 9.1 - 0.35; "
         "100 - 0.1; 7.5 - 2.5; 3.85 + 0.4; 1.25 - 0.5; 0.134 ? 0.2; 1.35 ? 1.2; 3.05 ? 3.4; "
+        "3.7 + 2.5; 3.76 + 2.58; 0.3 + 0.4; 3 + 4.25; 9.80 + 5.4; 7.93 + 2.9; 9 + 1.53; 2.6 + 4.54; "
+        "0.68 + 0.4; 12.5 + 3.46; 5.95 + 12.07; 45.6 + 7; 0.05 + 0.02; "
         "2 ? 1.95; 0.7 ? 0.65; 4.5 ? 4.25; 1 - 0.5; 2 - 0.25; 10.2 - 9.75"
     ),
     "one fraction": (
@@ -64,11 +66,16 @@ TYPED = {
     ),
     "feet and inches": (
         "5 ft 3 in - 2 ft 8 in; 5 ft - 2 ft 8 in; 1 ft 1 in - 2 in; 12 ft 7 in - 4 ft 11 in; "
-        "6 ft 1 in - 1 ft 9 in"
+        "6 ft 1 in - 1 ft 9 in; 5 ft 8 in + 2 ft 7 in; 1 ft 3 in + 4 ft 9 in; 4 ft 9 in + 1 in"
     ),
-    "yards and feet": "6 yd 1 ft - 2 yd 2 ft; 4 yd - 1 yd 1 ft; 2 yd 1 ft - 2 ft",
-    "pounds and ounces": "7 lb 3 oz - 2 lb 9 oz; 4 lb - 1 lb 6 oz; 20 lb 12 oz - 6 lb 13 oz",
-    "hours and minutes": "7 h 8 min - 2 h 53 min; 3 h - 45 min; 1 h 1 min - 2 min; 5 h 30 min - 1 h 45 min",
+    "yards and feet": "6 yd 1 ft - 2 yd 2 ft; 4 yd - 1 yd 1 ft; 2 yd 1 ft - 2 ft; 2 yd 2 ft + 1 yd 2 ft",
+    "pounds and ounces": (
+        "7 lb 3 oz - 2 lb 9 oz; 4 lb - 1 lb 6 oz; 20 lb 12 oz - 6 lb 13 oz; 2 lb 9 oz + 9 oz"
+    ),
+    "hours and minutes": (
+        "7 h 8 min - 2 h 53 min; 3 h - 45 min; 1 h 1 min - 2 min; 5 h 30 min - 1 h 45 min; "
+        "1 h 50 min + 20 min; 1 h 50 min + 2 h 55 min; 59 min + 2 h 1 min"
+    ),
 }
 
 
@@ -140,6 +147,8 @@ class Belongings:
         self.numbers |= {*quantity.amounts, quantity.parts, int(quantity.value)}
         if quantity.ladder.style is Style.MIXED:
             self.numbers.add(quantity.ladder.denominator)
+        if quantity.ladder.style is Style.MEASURE:
+            self.numbers |= set(quantity.ladder.ratios)
         after = quantity.ladder.after
         if quantity.ladder.style is Style.DECIMAL:
             self.numbers.add(int("".join(map(str, quantity.amounts[-after:]))))

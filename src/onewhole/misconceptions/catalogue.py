@@ -11,8 +11,10 @@ from onewhole.misconceptions.patterns.adding import ADDING
 from onewhole.misconceptions.patterns.column_answers import COLUMN_ANSWERS
 from onewhole.misconceptions.patterns.column_payments import COLUMN_PAYMENTS
 from onewhole.misconceptions.patterns.comparing import COMPARING
+from onewhole.misconceptions.patterns.decimal_sums import DECIMAL_SUMS
 from onewhole.misconceptions.patterns.decimals import DECIMALS
 from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
+from onewhole.misconceptions.patterns.measure_sums import MEASURE_SUMS
 from onewhole.misconceptions.patterns.measures import MEASURES
 from onewhole.misconceptions.patterns.multiplying import MULTIPLYING
 from onewhole.misconceptions.patterns.one_fraction import ONE_FRACTION
@@ -40,11 +42,13 @@ GROUPS = (
     COLUMN_PAYMENTS,
     SUM_COLUMNS,
     DECIMALS,
+    DECIMAL_SUMS,
     MEASURES,
+    MEASURE_SUMS,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGH"
+TOPIC_LETTERS = "APBCDEFGHIJ"
 
 
 class UnknownPatternError(InputError, KeyError):

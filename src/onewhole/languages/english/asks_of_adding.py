@@ -12,10 +12,12 @@ from onewhole.misconceptions.asks.adding import (
     HowManyOfEach,
     HowOftenCarried,
     MakeTogether,
+    SamePlaces,
     TenAreOneOf,
     TenMade,
     WhichColumnGets,
     WhichDigitSays,
+    WholesOfEach,
     ZeroInTheColumn,
 )
 from onewhole.number.unit import Unit
@@ -65,6 +67,11 @@ def ask_of_adding(ask: AddingAsk) -> Sentences:
             return many + asked("are there any", units(large), "in it")
         case HandedOn(small, large):
             return asked("what do the", units(small), "hand on to the", units(large))
+        case SamePlaces(first, second):
+            write = ("write", Said(first), "and", Said(second), "with the same number of decimal places")
+            return told(*write) + asked("what does each say now")
+        case WholesOfEach(first, second):
+            return asked("how many wholes are there in", Said(first)) + asked("and in", Said(second))
         case _:
             assert_never(ask)
 

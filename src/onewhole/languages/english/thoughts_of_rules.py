@@ -91,6 +91,14 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.LEFT_TO_RIGHT: ("I read from left to right, so I add that way",),
         RuleThought.ADDED_TO_ALL_ABOVE: ("the little number is added to everything above it",),
         RuleThought.ONLY_ONE_DIGIT: ("only one digit stands there, so I copy it",),
+        RuleThought.POINT_KEEPS_APART: ("the point keeps the two sides apart",),
+        RuleThought.COUNTS_PLACES: ("I count the digits after the points of both numbers",),
+        RuleThought.WHOLE_NUMBERS_AFTER: (
+            "after the point there are whole numbers, and I add them as I always do",
+        ),
+        RuleThought.FIRST_FREE_DIGIT: ("I write the number under the first free digit",),
+        RuleThought.POINT_NOT_ADDED: ("the point is not part of adding",),
+        RuleThought.DOLLARS_AND_CENTS: ("they work like dollars and cents",),
     }
 )
 

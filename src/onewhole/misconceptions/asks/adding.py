@@ -1,4 +1,4 @@
-"""Questions about addition in columns: what a column makes, and where its ten goes."""
+"""Questions about addition in columns, of decimals too: what a column makes, and where its ten goes."""
 
 from dataclasses import dataclass
 
@@ -103,6 +103,22 @@ class HandedOn:
     large: Unit
 
 
+@dataclass(frozen=True, slots=True)
+class SamePlaces:
+    """Both numbers written with as many places: what does each say now?"""
+
+    first: Quantity
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class WholesOfEach:
+    """How many wholes are there in each of two numbers?"""
+
+    first: Quantity
+    second: Quantity
+
+
 #: Every question about addition in columns.
 AddingAsk = (
     MakeTogether
@@ -117,4 +133,6 @@ AddingAsk = (
     | WhichColumnGets
     | HowManyOfEach
     | HandedOn
+    | SamePlaces
+    | WholesOfEach
 )

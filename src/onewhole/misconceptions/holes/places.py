@@ -2,10 +2,12 @@
 
 from collections.abc import Callable
 
+from onewhole.misconceptions.asks.pieces import TenthsInAll
+from onewhole.misconceptions.asks.sizes import LastDigits
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.holes.parts import typed_pair, wrote
 from onewhole.misconceptions.wrong_steps.columns import Columns, laid_out, opens
-from onewhole.misconceptions.wrong_steps.pointed import Pointed, pointed, taken_apart
+from onewhole.misconceptions.wrong_steps.pointed import Pointed, pointed, taken_apart, tenths_make_ten
 from onewhole.number.ladder import Ladder, joined
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
@@ -215,3 +217,10 @@ def tenth(case: Case) -> Unit:
     """Return the first place after the point."""
     ladder = wrote(case).ladder
     return ladder.units[-ladder.after]
+
+
+def tenths_or_last_digits(case: Case) -> TenthsInAll | LastDigits:
+    """Ask about the tenths where they make ten, and about the last digits where one number is longer."""
+    if tenths_make_ten(*_apart(case)):
+        return TenthsInAll(tenth(case))
+    return LastDigits(*both(case))

@@ -4,7 +4,6 @@ from functools import partial
 
 from onewhole.misconceptions.asks.columns import TradeToGetMore
 from onewhole.misconceptions.asks.opening import NoneThere, OnesAfterTrading
-from onewhole.misconceptions.asks.pieces import TenthsInAll
 from onewhole.misconceptions.asks.sizes import BelowOneWhole, FirstPlace, LastDigits, WhichIsFurther
 from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.fractions import one_fraction, top_of_one_fraction
@@ -27,7 +26,7 @@ from onewhole.misconceptions.holes.places import (
     short,
     shorter,
     shorter_place,
-    tenth,
+    tenths_or_last_digits,
 )
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
@@ -182,9 +181,9 @@ DECIMALS = (
         id="F10",
         name="no regrouping over the point",
         rule="Before and after the point the digits are added as two separate whole numbers.",
-        shows_when="there are ten tenths or more in all",
+        shows_when="there are ten tenths or more in all, or the numbers of decimal places differ",
         thinking=filled(TwoAdditions, first_digits, second_digits),
-        ask=filled(TenthsInAll, tenth),
+        ask=tenths_or_last_digits,
         source=COMMON,
         example=Example("0.8 + 0.4", "1.2", "0.12"),
         beside=UNITS_APART.key,

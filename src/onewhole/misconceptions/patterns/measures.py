@@ -3,11 +3,9 @@
 from functools import partial
 
 from onewhole.misconceptions.asks.opening import EnoughToTake, HadBefore, HowManyMake, NoneThere, NotOpened
-from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import BentTry
 from onewhole.misconceptions.filling import filled
 from onewhole.misconceptions.holes.parts import bottom, first, have, large, need, piece, small, typed_first
-from onewhole.misconceptions.pair import pair_of
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source, coded
 from onewhole.misconceptions.thoughts.opening import (
@@ -19,7 +17,7 @@ from onewhole.misconceptions.thoughts.opening import (
     TurnedAround,
 )
 from onewhole.misconceptions.wrong_steps.apart import apart, less, second_if_none, smaller_from_larger
-from onewhole.misconceptions.wrong_steps.bent import When, bent
+from onewhole.misconceptions.wrong_steps.bent import When, bent, on_two_units
 from onewhole.misconceptions.wrong_steps.regrouping import (
     Act,
     as_hundred,
@@ -30,31 +28,16 @@ from onewhole.misconceptions.wrong_steps.regrouping import (
     regroups,
 )
 from onewhole.misconceptions.wrong_steps.when import counts, no_pieces_on_top, too_few_pieces
-from onewhole.number.ladder import Style, joined
-from onewhole.statements.statement import Statement
 from onewhole.working.pair_state import PairState
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _FEET = "5 ft 3 in - 2 ft 8 in", "2 ft 7 in"
-_UNITS = 2
 _TOO_FEW = "too few of the smaller unit to take from"
 
 
 def _bent(when: When, **steps: Act) -> BentTry:
     """Return the attempt at a difference of measures in two units."""
-    strategy = bent(REGROUP_FIRST, steps)
-
-    def attempt(statement: Statement) -> Attempt | None:
-        pair = pair_of(statement)
-        if pair is None or not pair.taken or pair.styles != {Style.MEASURE}:
-            return None
-        ladder = joined(pair.first.ladder, pair.second.ladder)
-        if len(ladder.units) != _UNITS:
-            return None
-        state = pair.state(ladder)
-        return strategy.attempt(pair, state) if when(state) else None
-
-    return BentTry(strategy.bends, attempt)
+    return on_two_units(bent(REGROUP_FIRST, steps), when, taken=True)
 
 
 def _hours(state: PairState) -> bool:

@@ -13,6 +13,7 @@
 :mod:`~.sums`            column by column, added
 :mod:`~.column_answers`  a column answered wrongly, or the wrong digit reduced
 :mod:`~.pointed`         decimals: worked in two parts, or the point misplaced
+:mod:`~.pointed_sums`    decimals added: the carry lost, the point misplaced
 :mod:`~.multiplying`     a whole number times the wrong parts
 :mod:`~.renaming`        fractions said to be equal by a wrong rule
 :mod:`~.orders`          comparisons decided by something else

@@ -5,13 +5,16 @@ from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished
 from onewhole.misconceptions.bend import Bend, BentTry
-from onewhole.misconceptions.pair import Pair, like_parts, renamed_parts
+from onewhole.misconceptions.pair import Pair, like_parts, pair_of, renamed_parts
 from onewhole.misconceptions.wrong_steps.apart import unit_from_unit
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.writing import as_it_comes
+from onewhole.number.ladder import Style, joined
 from onewhole.statements.statement import Statement
 from onewhole.working.pair_state import PairState
 from onewhole.working.strategy import Strategy
+
+_UNITS = 2
 
 #: Whether a pattern applies to two numbers on one ladder.
 When = Callable[[PairState], bool]
@@ -82,3 +85,19 @@ def on_parts(strategy: Bent, when: When, *, taken: bool) -> BentTry:
         return strategy.attempt(*found) if found is not None and when(found[1]) else None
 
     return on_like_parts(strategy, when, taken=taken).also(renamed)
+
+
+def on_two_units(strategy: Bent, when: When, *, taken: bool) -> BentTry:
+    """Return the attempt at a sum or difference of measures in two units by a bent strategy."""
+
+    def attempt(statement: Statement) -> Attempt | None:
+        pair = pair_of(statement)
+        if pair is None or pair.taken != taken or pair.styles != {Style.MEASURE}:
+            return None
+        ladder = joined(pair.first.ladder, pair.second.ladder)
+        if len(ladder.units) != _UNITS:
+            return None
+        state = pair.state(ladder)
+        return strategy.attempt(pair, state) if when(state) else None
+
+    return BentTry(strategy.bends, attempt)

@@ -101,10 +101,17 @@ def nothing_carried_over_the_point(
     _: Pair, first: Pointed, second: Pointed
 ) -> tuple[Expression, Quantity] | None:
     """Add wholes to wholes, and the digits after the point to one another as whole numbers."""
-    if not first.digits or not second.digits or int(first.digits[0]) + int(second.digits[0]) < TEN:
+    if not first.digits or not second.digits:
+        return None
+    if len(first.digits) == len(second.digits) and not tenths_make_ten(first, second):
         return None
     answer = pointed(first.wholes + second.wholes, str(first.count + second.count))
     return answer, answer
+
+
+def tenths_make_ten(first: Pointed, second: Pointed) -> bool:
+    """Say whether the tenths of two decimals make ten or more."""
+    return int(first.digits[0]) + int(second.digits[0]) >= TEN
 
 
 def lined_up_on_the_right(pair: Pair, first: Pointed, second: Pointed) -> tuple[Expression, Quantity] | None:

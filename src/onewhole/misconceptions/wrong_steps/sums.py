@@ -75,10 +75,20 @@ def whole_sum(statement: Statement) -> Pair | None:
 
 
 def sum_columns(pair: Pair) -> SumColumns:
-    """Lay two whole numbers out in columns, ones under ones."""
-    rows = [pair.first.amounts[::-1], pair.second.amounts[::-1]]
-    wide = max(map(len, rows))
-    tops, bottoms = ((*row, *(None,) * (wide - len(row))) for row in rows)
+    """Lay two numbers out in columns, place under place, with zeros after the digits of a decimal.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> sum_columns(pair_of(read_statement("12.5 + 3.46"))).bottoms
+    (6, 4, 3, None)
+    """
+    ladder = joined(pair.first.ladder, pair.second.ladder)
+    tops, bottoms = (
+        tuple(
+            None if at >= len(number.counts) + ladder.after - number.ladder.after else digit
+            for at, digit in enumerate(number.on(ladder).amounts[::-1])
+        )
+        for number in (pair.first, pair.second)
+    )
     return SumColumns(tops, bottoms)
 
 

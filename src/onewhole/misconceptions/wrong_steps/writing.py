@@ -32,9 +32,16 @@ def keeps_the_pieces(state: PairState) -> PairState:
 
 
 def whole_of_ten(state: PairState) -> PairState:
-    """Make a whole of ten pieces, whatever the denominator: 7 13/8 becomes 8 3/8."""
+    """Make a larger unit of ten smaller ones, whatever they are: 7 13/8 becomes 8 3/8."""
     wholes, pieces = state.found().amounts
     return _answered(as_it_comes(state), (wholes + 1, pieces - 10))
+
+
+def large_of_a_hundred(state: PairState) -> PairState:
+    """Make one of the larger unit of every hundred: 3 h 105 min becomes 4 h 5 min."""
+    wholes, pieces = state.found().amounts
+    full, rest = divmod(pieces, 100)
+    return _answered(as_it_comes(state), (wholes + full, rest))
 
 
 def off_by(larger: int, smallest: int) -> Act:
