@@ -5,6 +5,7 @@ from typing import assert_never
 from onewhole.languages.english.making import asked, bare, one_of, told, units
 from onewhole.misconceptions.asks.adding import (
     AddingAsk,
+    AsManyPlaces,
     CarriedBefore,
     FirstAndLast,
     FirstDigits,
@@ -12,7 +13,6 @@ from onewhole.misconceptions.asks.adding import (
     HowManyOfEach,
     HowOftenCarried,
     MakeTogether,
-    SamePlaces,
     TenAreOneOf,
     TenMade,
     WhichColumnGets,
@@ -67,7 +67,7 @@ def ask_of_adding(ask: AddingAsk) -> Sentences:
             return many + asked("are there any", units(large), "in it")
         case HandedOn(small, large):
             return asked("what do the", units(small), "hand on to the", units(large))
-        case SamePlaces(first, second):
+        case AsManyPlaces(first, second):
             write = ("write", Said(first), "and", Said(second), "with the same number of decimal places")
             return told(*write) + asked("what does each say now")
         case WholesOfEach(first, second):

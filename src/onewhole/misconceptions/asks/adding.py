@@ -104,7 +104,7 @@ class HandedOn:
 
 
 @dataclass(frozen=True, slots=True)
-class SamePlaces:
+class AsManyPlaces:
     """Both numbers written with as many places: what does each say now?"""
 
     first: Quantity
@@ -133,6 +133,6 @@ AddingAsk = (
     | WhichColumnGets
     | HowManyOfEach
     | HandedOn
-    | SamePlaces
+    | AsManyPlaces
     | WholesOfEach
 )

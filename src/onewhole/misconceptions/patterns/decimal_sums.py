@@ -5,7 +5,7 @@ Rules and sources are those of a second collection of error patterns (see :mod:`
 
 from functools import partial
 
-from onewhole.misconceptions.asks.adding import MakeTogether, SamePlaces, WholesOfEach
+from onewhole.misconceptions.asks.adding import AsManyPlaces, MakeTogether, WholesOfEach
 from onewhole.misconceptions.asks.amounts import AboutHowBig, MoreOrLess
 from onewhole.misconceptions.asks.pieces import TenthsInAll
 from onewhole.misconceptions.filling import filled, plain
@@ -76,7 +76,7 @@ DECIMAL_SUMS = (
         "number is carried over the point.",
         shows_when="the numbers of decimal places differ",
         thinking=plain(RuleThought.WHOLE_NUMBERS_AFTER),
-        ask=filled(SamePlaces, typed_first, typed_second),
+        ask=filled(AsManyPlaces, typed_first, typed_second),
         source=Source(
             "a public summary sheet on errors with decimals (4.15 + 0.1 = 4.16), after Bell, Swan & Taylor "
             "(1981)",
