@@ -107,7 +107,8 @@ def test_comparisons() -> None:
             wanted["C12"] = _sign(n2, n1)
         else:
             wanted |= {"C08": _sign(d1, d2), "C09": _sign(n1, n2), "C10": _sign(d2, d1)}
-        assert wrote(shows(Comparison(left, right))) == {key: s for key, s in wanted.items() if s != true}
+        found = {key: s for key, s in wrote(shows(Comparison(left, right))).items() if key[0] == "C"}
+        assert found == {key: s for key, s in wanted.items() if s != true}
 
 
 def _sign(one: int, other: int) -> str:
@@ -172,7 +173,8 @@ def test_one_mixed_number_as_a_fraction(gap: bool) -> None:
             continue
         wanted = {"A24": w + n, "A25": w * n, "A26": w * d, "A27": int(f"{w}{n}")}
         written = {key: str(top) if gap else f"{top}/{d}" for key, top in wanted.items() if top != w * d + n}
-        assert wrote(shows(read_statement(f"{w} {n}/{d} = ?{f'/{d}' * gap}"))) == written
+        found = wrote(shows(read_statement(f"{w} {n}/{d} = ?{f'/{d}' * gap}")))
+        assert {key: said for key, said in found.items() if key[0] != "O"} == written
 
 
 def test_one_fraction_as_a_mixed_number() -> None:
@@ -181,7 +183,8 @@ def test_one_fraction_as_a_mixed_number() -> None:
         q, r = divmod(total, d)
         if q:
             wanted = {"A28": f"{r} {q}/{d}"} if r not in {0, q} else {}
-            assert wrote(shows(read_statement(f"{total}/{d} = ?"))) == wanted
+            found = wrote(shows(read_statement(f"{total}/{d} = ?")))
+            assert {key: said for key, said in found.items() if key[0] != "O"} == wanted
 
 
 def test_opening_a_whole_goes_wrong_after_renaming() -> None:

@@ -2,7 +2,9 @@
 
 Source: a second collection of error patterns (families H and on), every example and every problem that tells
 apart computed there by its own code; each pattern's own `source` says what stands behind it. Minutes and
-seconds of two problems are hours and minutes here.
+seconds of two problems are hours and minutes here. What it asks "mixed", "simplest", "decimal" or "fraction"
+for is asked here by the equals sign alone, and the answer to a missing numerator is that number. A mixed
+number is asked for 3/2 here, so that O18 is told apart on another problem.
 """
 
 import pytest
@@ -13,7 +15,7 @@ from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Relation
 
 #: The families of the collection of which patterns stand in the catalogue.
-FAMILIES = "HIJ"
+FAMILIES = "HIJNOQ"
 
 #: Id, problem, right, written, ids that answer alike there; a problem on which they answer differently, what
 #: is right and what is written there.
@@ -88,11 +90,55 @@ ROWS = (
         "8 ft 0 in",
         "8 ft 12 in",
     ),
+    ("N01", "3 1/4 ? 3 3/4", "<", "=", "", "1 2/5 ? 1 1/2", "<", "="),
+    ("N02", "2 3/4 ? 5 1/4", "<", ">", "N15", "3 2/4 ? 1 1/2", ">", "="),
+    ("N03", "2 1/8 ? 2 1/4", "<", ">", "N15", "2 2/3 ? 2 4/6", "=", "<"),
+    ("N04", "2 3/8 ? 2 2/3", "<", ">", "N03 N15", "1 2/3 ? 1 1/6", ">", ">"),
+    ("N05", "7/3 ? 2", ">", "<", "N15", "4/2 ? 2", "=", "<"),
+    ("N06", "5/6 ? 1/2", ">", "<", "N15 C10", "1/4 ? 2/3", "<", "="),
+    ("N08", "4.63 ? 4.8", "<", ">", "N12 N15 F06", "3.06 ? 3.6", "<", "<"),
+    ("N09", "0.50 ? 0.5", "=", ">", "N08 N12 F06", "2.40 ? 2.7", "<", "<"),
+    ("N10", "4.08 ? 4.8", "<", "=", "N13", "1.7 ? 1.09", ">", "<"),
+    ("N11", "4.452 ? 4.45", ">", "=", "", "1.559 ? 1.55", ">", "="),
+    ("N12", "0.134 ? 2.5", "<", ">", "N15 F06", "2.7 ? 2.3", ">", ">"),
+    ("N13", "0.4 ? 0.5", "<", ">", "N15", "1.20 ? 1.2", "=", "<"),
+    ("N14", "999 ? 1001", "<", ">", "N15", "36 ? 452", "<", "<"),
+    ("N15", "3/8 ? 5/8", "<", ">", "N06 C12", "2 7/8 ? 2 3/6", ">", "<"),
+    ("O05", "4 2/5 = ?/5", "22", "13", "", "6 3/4 = ?/4", "27", "22"),
+    ("O08", "17/5 = ?", "3 2/5", "3 2/3", "", "22/3 = ?", "7 1/3", "7 1/7"),
+    ("O09", "17/5 = ?", "3 2/5", "1 7/5", "", "23/4 = ?", "5 3/4", "2 3/4"),
+    ("O10", "17/5 = ?", "3 2/5", "1 12/5", "", "23/4 = ?", "5 3/4", "1 19/4"),
+    ("O11", "17/5 = ?", "3 2/5", "3", "", "31/4 = ?", "7 3/4", "7"),
+    ("O15", "12/16 = ?", "3/4", "6/8", "", "8/12 = ?", "2/3", "4/6"),
+    ("O16", "12/16 = ?", "3/4", "12/4", "", "6/18 = ?", "1/3", "6/3"),
+    ("O18", "1/4 = ?", "0.25", "0.14", "", "2/5 = ?", "0.4", "0.25"),
+    ("O19", "1/4 = ?", "0.25", "0.4", "", "2/5 = ?", "0.4", "0.5"),
+    ("O21", "0.4 = ?", "4/10", "1/4", "", "0.49 = ?", "49/100", "1/49"),
+    ("O23", "0.35 = ?", "35/100", "35/10", "", "0.76 = ?", "76/100", "76/10"),
+    ("Q01", "2 3/8 + ? = 5 1/8", "2 6/8", "7 4/8", "", "1 + ? = 8", "7", "9"),
+    ("Q02", "? - 2/8 = 3/8", "5/8", "1/8", "", "? - 5 = 8", "13", "3"),
+    ("Q03", "9 - ? = 3 1/2", "5 1/2", "12 1/2", "", "4 - ? = 1", "3", "5"),
+    ("Q07", "8 + 4 = ? + 5", "7", "12", "", "6 + 8 = ? + 5", "9", "14"),
+    ("Q08", "8 + 4 = ? + 5", "7", "17", "", "4 + 6 = ? + 3", "7", "13"),
+    ("Q09", "8 + 4 = ? + 5", "7", "8", "", "7 + 8 = ? + 6", "9", "7"),
 )
 
 #: On 0.68 + 0.4 the collection leaves the zeros before the points out of the columns, so that I03 writes the
 #: tenths in full there. A zero that is written is a column here (decision 0038), and both write 0.08.
-ALIKE_THERE_TOO = {("I02", "I03")}
+#: On 2.7 ? 2.3 neither N12 nor F06 shows: as many places are the same number of digits to both.
+ALIKE_THERE_TOO = {("I02", "I03"), ("N12", "F06")}
+
+#: Rules of the collection that are patterns of the first one here: its id, ours, and its problems with what
+#: is written there (decision 0038).
+OF_THE_FIRST = (
+    ("O01", "A24", "3 2/5 = ?/5", "5", "5 2/4 = ?/4", "7"),
+    ("O02", "A25", "3 2/5 = ?/5", "6", "7 3/4 = ?/4", "21"),
+    ("O03", "A26", "3 2/5 = ?/5", "15", "6 7/8 = ?/8", "48"),
+    ("O04", "A27", "4 2/5 = ?/5", "42", "3 2/5 = ?/5", "32"),
+    ("O07", "A28", "17/5 = ?", "2 3/5", "23/5 = ?", "3 4/5"),
+    ("O12", "C01", "2/3 = ?/12", "11", "2/3 = ?/6", "5"),
+    ("O13", "C03", "2/3 = ?/12", "2", "1/3 = ?/6", "1"),
+)
 
 
 def answers(problem: str) -> dict[str, str]:
@@ -136,3 +182,11 @@ def test_a_problem_tells_them_apart(row: tuple[str, ...]) -> None:
 def test_every_pattern_of_these_families_is_here() -> None:
     """Those of the collection that stand in the catalogue, in its order."""
     assert [row[0] for row in ROWS] == [pattern.id for pattern in patterns() if pattern.id[0] in FAMILIES]
+
+
+@pytest.mark.parametrize("row", OF_THE_FIRST, ids=[row[0] for row in OF_THE_FIRST])
+def test_a_rule_of_the_first_collection_shows_there_too(row: tuple[str, ...]) -> None:
+    """Its pattern writes what the second collection tells of the rule, and no other pattern stands for it."""
+    theirs, ours, problem, wrote, other, wrote_there = row
+    assert (answers(problem)[ours], answers(other)[ours]) == (wrote, wrote_there)
+    assert theirs not in {pattern.id for pattern in patterns()}

@@ -12,9 +12,12 @@ Read a question with ``match`` and end with ``assert_never``.
 from onewhole.misconceptions.asks.adding import AddingAsk
 from onewhole.misconceptions.asks.amounts import AmountAsk
 from onewhole.misconceptions.asks.columns import ColumnAsk
+from onewhole.misconceptions.asks.comparing import ComparingAsk
+from onewhole.misconceptions.asks.gaps import GapAsk
+from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 
 #: Every question.
-Ask = OpeningAsk | PieceAsk | AmountAsk | SizeAsk | ColumnAsk | AddingAsk
+Ask = OpeningAsk | PieceAsk | AmountAsk | SizeAsk | ColumnAsk | AddingAsk | ComparingAsk | GapAsk | NamingAsk

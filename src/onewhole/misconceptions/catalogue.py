@@ -11,14 +11,17 @@ from onewhole.misconceptions.patterns.adding import ADDING
 from onewhole.misconceptions.patterns.column_answers import COLUMN_ANSWERS
 from onewhole.misconceptions.patterns.column_payments import COLUMN_PAYMENTS
 from onewhole.misconceptions.patterns.comparing import COMPARING
+from onewhole.misconceptions.patterns.comparing_more import COMPARING_MORE
 from onewhole.misconceptions.patterns.decimal_sums import DECIMAL_SUMS
 from onewhole.misconceptions.patterns.decimals import DECIMALS
 from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
 from onewhole.misconceptions.patterns.measure_sums import MEASURE_SUMS
 from onewhole.misconceptions.patterns.measures import MEASURES
+from onewhole.misconceptions.patterns.missing_numbers import MISSING_NUMBERS
 from onewhole.misconceptions.patterns.multiplying import MULTIPLYING
 from onewhole.misconceptions.patterns.one_fraction import ONE_FRACTION
 from onewhole.misconceptions.patterns.opening_a_whole import OPENING_A_WHOLE
+from onewhole.misconceptions.patterns.other_names import OTHER_NAMES
 from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
 from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
 from onewhole.misconceptions.patterns.sum_columns import SUM_COLUMNS
@@ -45,10 +48,13 @@ GROUPS = (
     DECIMAL_SUMS,
     MEASURES,
     MEASURE_SUMS,
+    COMPARING_MORE,
+    OTHER_NAMES,
+    MISSING_NUMBERS,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJ"
+TOPIC_LETTERS = "APBCDEFGHIJNOQ"
 
 
 class UnknownPatternError(InputError, KeyError):

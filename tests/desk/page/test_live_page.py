@@ -145,10 +145,10 @@ def test_a_note_stands_beside_its_lines() -> None:
 
 
 def test_many_patterns_found_alike_are_one_note() -> None:
-    """A bare 5 - 2 hides every pattern of long subtraction: that is said once."""
-    hidden = [one.words for one in laid("1. 5 - 2", NOW).notes if finding_key(one.found) == "hidden"]
+    """8 - 3 1/2 hides two patterns on one line, with one thing to do about both: that is said once."""
+    hidden = [one.words for one in laid("1. 8 - 3 1/2", NOW).notes if finding_key(one.found) == "hidden"]
     assert len(hidden) == 1
-    assert hidden[0].endswith("other patterns.")
+    assert hidden[0].endswith("The same is true of one other pattern.")
 
 
 def test_a_click_takes_the_note_away() -> None:

@@ -5,6 +5,9 @@ from typing import assert_never
 from onewhole.languages.english.asks_of_adding import ask_of_adding
 from onewhole.languages.english.asks_of_amounts import ask_of_amounts
 from onewhole.languages.english.asks_of_columns import ask_of_columns
+from onewhole.languages.english.asks_of_comparing import ask_of_comparing
+from onewhole.languages.english.asks_of_gaps import ask_of_gaps
+from onewhole.languages.english.asks_of_naming import ask_of_naming
 from onewhole.languages.english.asks_of_opening import ask_of_opening
 from onewhole.languages.english.asks_of_pieces import ask_of_pieces
 from onewhole.languages.english.asks_of_sizes import ask_of_sizes
@@ -13,6 +16,9 @@ from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.asks.adding import AddingAsk
 from onewhole.misconceptions.asks.amounts import AmountAsk
 from onewhole.misconceptions.asks.columns import ColumnAsk
+from onewhole.misconceptions.asks.comparing import ComparingAsk
+from onewhole.misconceptions.asks.gaps import GapAsk
+from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
@@ -22,7 +28,10 @@ from onewhole.sentences.sentence import Sentences
 def ask_told(ask: Ask, words: ClassWords) -> Sentences:
     """Say what to ask a child.
 
-    >>> from onewhole.misconceptions.asks.opening import HadBefore
+    >>> from onewhole.misconceptions.asks.comparing import ComparingAsk
+    from onewhole.misconceptions.asks.gaps import GapAsk
+    from onewhole.misconceptions.asks.naming import NamingAsk
+    from onewhole.misconceptions.asks.opening import HadBefore
     >>> from onewhole.notations.sentences.text import text_of
     >>> from onewhole.number.ladder import mixed
     >>> text_of(ask_told(HadBefore(*mixed(6).units, 2), ClassWords("strip", "strips")))
@@ -40,4 +49,10 @@ def ask_told(ask: Ask, words: ClassWords) -> Sentences:
         return ask_of_columns(ask)
     if isinstance(ask, AddingAsk):
         return ask_of_adding(ask)
+    if isinstance(ask, ComparingAsk):
+        return ask_of_comparing(ask, words)
+    if isinstance(ask, GapAsk):
+        return ask_of_gaps(ask)
+    if isinstance(ask, NamingAsk):
+        return ask_of_naming(ask, words)
     assert_never(ask)

@@ -5,5 +5,6 @@
 :mod:`~.fractions`           fractions renamed, compared, multiplied
 :mod:`~.places`              columns, and places after the point
 :mod:`~.sums`                columns that are added
+:mod:`~.gaps`                equations with a number missing
 ===========================  =====================================================
 """

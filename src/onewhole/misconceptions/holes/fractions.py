@@ -35,6 +35,31 @@ def right(case: Case) -> Quantity:
     return both(case)[1]
 
 
+def left_wholes(case: Case) -> int:
+    """Return the wholes of the first."""
+    return left(case).amounts[0]
+
+
+def left_large(case: Case) -> Unit:
+    """Return the larger unit of the first: the whole."""
+    return left(case).ladder.units[0]
+
+
+def single_fraction(case: Case) -> Quantity:
+    """Return the one of both that is written as one fraction."""
+    return next(one for one in both(case) if one.ladder.style is Style.MIXED and not one.amounts[0])
+
+
+def single_piece(case: Case) -> Unit:
+    """Return the piece of that fraction."""
+    return single_fraction(case).ladder.units[-1]
+
+
+def single_large(case: Case) -> Unit:
+    """Return the whole that is made of such pieces."""
+    return single_fraction(case).ladder.units[0]
+
+
 def left_piece(case: Case) -> Unit:
     """Return the piece of the first."""
     return left(case).ladder.units[-1]
@@ -106,6 +131,11 @@ def one_fraction(case: Case) -> Quantity:
 def top_of_one_fraction(case: Case) -> int:
     """Return the numerator of that fraction."""
     return one_fraction(case).amounts[-1]
+
+
+def one_fraction_piece(case: Case) -> Unit:
+    """Return the piece of that fraction."""
+    return one_fraction(case).ladder.units[-1]
 
 
 def fraction_alone(number: Quantity) -> Quantity:

@@ -251,3 +251,8 @@ def wrote(case: Case) -> Quantity:
 def written_pieces(case: Case) -> int:
     """Return the pieces that were written beside the wholes."""
     return wrote(case).amounts[-1]
+
+
+def written_wholes(case: Case) -> int:
+    """Return the whole number that was written."""
+    return wrote(case).parts

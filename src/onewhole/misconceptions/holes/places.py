@@ -203,6 +203,18 @@ def shorter(case: Case) -> Quantity:
     return min(both(case), key=lambda number: number.ladder.after)
 
 
+def longer_tenth(case: Case) -> Unit:
+    """Return the first place after the point of the number with more places."""
+    ladder = longer(case).ladder
+    return ladder.units[-ladder.after]
+
+
+def hundredth(case: Case) -> Unit:
+    """Return the second place after the point of the number with more places."""
+    ladder = longer(case).ladder
+    return ladder.units[1 - ladder.after]
+
+
 def longer_place(case: Case) -> Unit:
     """Return the smallest place of the number with more places."""
     return longer(case).ladder.units[-1]

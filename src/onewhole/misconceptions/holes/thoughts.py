@@ -1,6 +1,7 @@
 """Thoughts that a pattern has of more than one kind, and those of many holes."""
 
 from onewhole.misconceptions.asks.amounts import CanBeLeft, MoreThanEach
+from onewhole.misconceptions.asks.sizes import HowMuchMissing, WhichIsFurther
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.holes.fractions import (
     after_renaming,
@@ -51,3 +52,11 @@ def gaps(case: Case) -> SameGap | FewerMissing:
     if case.wrote is Relation.EQUAL:
         return SameGap(left(case), right(case))
     return FewerMissing(called_more(case), called_less(case))
+
+
+def missing_or_further(case: Case) -> HowMuchMissing | WhichIsFurther:
+    """Ask what is missing to one whole, or which is further along where one fraction is more than a whole."""
+    two = left(case), right(case)
+    if all(one.amounts[-1] <= one.ladder.denominator for one in two):
+        return HowMuchMissing(*two)
+    return WhichIsFurther(*two)

@@ -17,6 +17,9 @@
 :mod:`~.multiplying`     a whole number times the wrong parts
 :mod:`~.renaming`        fractions said to be equal by a wrong rule
 :mod:`~.orders`          comparisons decided by something else
+:mod:`~.other_names`     one number written another way
+:mod:`~.gaps`            the numbers around a gap, worked without it
+:mod:`~.looked_at`       comparisons decided by a part of the numbers
 :mod:`~.when`            when a pattern applies, as named conditions
 :mod:`~.bent`            a strategy with steps replaced, run on a problem
 =======================  =========================================================

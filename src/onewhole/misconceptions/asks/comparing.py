@@ -1,0 +1,74 @@
+"""Questions about which of two numbers is more: mixed numbers, decimals, whole numbers."""
+
+from dataclasses import dataclass
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class SameWholes:
+    """Both numbers have as many wholes: what more is in each?"""
+
+    first: Quantity
+    second: Quantity
+    wholes: int
+    large: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class BetweenWholes:
+    """Between which two whole numbers does each number lie?"""
+
+    first: Quantity
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class WholesFrom:
+    """How many pieces make one whole, and how many wholes can be made of a fraction?"""
+
+    fraction: Quantity
+    small: Unit
+    large: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class HowManyIn:
+    """How many of a place are there in each number, none of it traded?"""
+
+    first: Quantity
+    second: Quantity
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AllInOnePlace:
+    """Each number said as a count of one place: how many is it?"""
+
+    first: Quantity
+    second: Quantity
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AnythingAfter:
+    """Is there anything after a place in one of both numbers?"""
+
+    first: Quantity
+    second: Quantity
+    place: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class SignReadAloud:
+    """A comparison read aloud with the sign that was written: which is said to be more?"""
+
+    first: Quantity
+    second: Quantity
+
+
+#: Every question about which is more, beside those of :mod:`~.sizes`.
+ComparingAsk = (
+    SameWholes | BetweenWholes | WholesFrom | HowManyIn | AllInOnePlace | AnythingAfter | SignReadAloud
+)

@@ -1,0 +1,113 @@
+"""A number is missing in an equation, and the numbers that are there are worked without it."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from onewhole.misconceptions.attempt import Attempt
+from onewhole.misconceptions.bend import Try
+from onewhole.number.ladder import joined
+from onewhole.number.quantity import Quantity, usual
+from onewhole.statements.expression import Expression, Sum, minus, plus, value
+from onewhole.statements.statement import MissingNumber, Statement
+from onewhole.working.line import Line
+
+
+@dataclass(frozen=True, slots=True)
+class KnownNumbers:
+    """The numbers of an equation with one number missing: ``rest`` side, and the one ``beside`` the gap."""
+
+    rest: tuple[Quantity, ...]
+    beside: Quantity
+
+
+#: What is worked in the place of the missing number.
+Instead = Callable[[KnownNumbers], Expression]
+
+
+def known_of(statement: Statement) -> tuple[KnownNumbers, MissingNumber] | None:
+    """Return the numbers of an equation whose gap is a whole number by itself beside one other, or None."""
+    match statement:
+        case MissingNumber(rest, gap, beside=((Quantity() as other, _),)) if gap.alone:
+            pass
+        case _:
+            return None
+    parts = rest.terms if isinstance(rest, Sum) else ()
+    numbers = tuple(one.part for one in parts if not one.taken) if parts else (rest,)
+    found = tuple(one for one in numbers if isinstance(one, Quantity))
+    if len(found) != len(parts or (rest,)):
+        return None
+    return KnownNumbers(found, other), statement
+
+
+def _on(instead: Instead, when: Callable[[MissingNumber], bool], known: int) -> Try:
+    def attempt(statement: Statement) -> Attempt | None:
+        found = known_of(statement)
+        if found is None or len(found[0].rest) != known or not when(found[1]):
+            return None
+        says = instead(found[0])
+        wrote = _written(found[0], says)
+        lines = (Line(says),) if says != wrote else ()
+        return Attempt((Line(found[1]), *lines, Line(wrote)), wrote)
+
+    return attempt
+
+
+def on_missing_addend(instead: Instead) -> Try:
+    """Return the attempt at a sum with one of two addends missing: 2 + ? = 5."""
+    return _on(instead, lambda asked: not asked.gap_taken and not asked.beside[0][1], 1)
+
+
+def on_missing_start(instead: Instead) -> Try:
+    """Return the attempt at a difference with its first number missing: ? - 2 = 3."""
+    return _on(instead, lambda asked: not asked.gap_taken and asked.beside[0][1], 1)
+
+
+def on_missing_change(instead: Instead) -> Try:
+    """Return the attempt at a difference with its second number missing: 9 - ? = 3."""
+    return _on(instead, lambda asked: asked.gap_taken and not asked.beside[0][1], 1)
+
+
+def on_two_sides(instead: Instead) -> Try:
+    """Return the attempt at two equal sums, the first number of the second missing: 8 + 4 = ? + 5."""
+
+    def gap_comes_next(asked: MissingNumber) -> bool:
+        signs = asked.gap_taken or asked.beside[0][1] or asked.gap_left
+        return not signs and asked.before == 0
+
+    return _on(instead, gap_comes_next, 2)
+
+
+def added(known: KnownNumbers) -> Expression:
+    """Add the number beside the gap and that of the other side."""
+    return plus(known.beside, known.rest[0])
+
+
+def taken_away(known: KnownNumbers) -> Expression:
+    """Take the smaller of two numbers from the larger."""
+    smaller, larger = sorted((known.beside, known.rest[0]), key=lambda number: number.value)
+    return minus(larger, smaller)
+
+
+def worked_side(known: KnownNumbers) -> Expression:
+    """Work the side without the gap."""
+    return plus(*known.rest)
+
+
+def all_added(known: KnownNumbers) -> Expression:
+    """Add every number that is there."""
+    return plus(*known.rest, known.beside)
+
+
+def first_copied(known: KnownNumbers) -> Expression:
+    """Copy the first number."""
+    return known.rest[0]
+
+
+def _written(known: KnownNumbers, says: Expression) -> Quantity:
+    """Write what comes of it in the units of the numbers, or as it stands where it is one of them."""
+    if isinstance(says, Quantity):
+        return says
+    ladder = known.beside.ladder
+    for number in known.rest:
+        ladder = joined(ladder, number.ladder)
+    return usual(ladder, value(says))
