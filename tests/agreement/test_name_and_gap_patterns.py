@@ -40,7 +40,7 @@ def test_a_fraction_as_a_mixed_number() -> None:
         if n <= d:
             continue
         q, r = n // d, n % d
-        wanted = {}
+        wanted: dict[str, str] = {}
         if r:
             wanted |= {"O08": f"{q} {r}/{q}", "O11": str(q)}
         if n >= 10:
