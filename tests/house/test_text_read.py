@@ -98,6 +98,8 @@ READERS = {
     "marking/reading/tables/labels.py": FILE,
     "marking/reading/units.py": CELL,
     "marking/reading/talk_word.py": "a word that a teacher typed; as it is kept, too",
+    "misconceptions/wrong_steps/looked_at.py": "zeros after a point that a child leaves out",
+    "misconceptions/wrong_steps/other_names.py": "the digits after a point, the first of them a zero",
     "misconceptions/wrong_steps/renaming.py": "digits that a child strikes out",
     "notations/sentences/layout.py": "whether a node begins with a sign that stands close",
     "notations/sentences/speech.py": SIZE,
