@@ -44,7 +44,7 @@ PAGES = {
     "alike": "1. 5 1/8 - 2 5/8\n2. 5 4/6 - 2 1/6",
     "alike, nothing tells": "1. 5 - 1/3",
     "hidden": "1. 7 2/6 - 3 5/6",
-    "hidden, nothing shows": "1. 52 - 27",
+    "hidden, nothing shows": "1. 300 + 200",
     "climb": "a. 7 2/6 - 3 5/6\n# Look first.\nb. 5 4/6 - 2 1/6",
     "reading and story": f"1. 5 1/3 - 2 2/3 | {STORY}",
     "K1": "1. 3/13 + 1/13\n2. 5 - 1/3",
