@@ -31,6 +31,7 @@ PAGES = (
     "/mine/1/pupil/K05/erase",
     f"{NIGHT}/marking",
     f"{NIGHT}/marking/paste",
+    f"{NIGHT}/marking/photos",
     f"{NIGHT}/papers",
     f"{NIGHT}/tomorrow",
     f"{NIGHT}/walkthrough",

@@ -5,7 +5,7 @@ import re
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 from socket import socket as Socket  # noqa: N812 - a variable is called socket
@@ -14,6 +14,7 @@ import uvicorn
 from starlette.testclient import TestClient
 from starlette.types import ASGIApp
 
+from onewhole.desk.paper.seen_papers import SeesPapers
 from onewhole.web.access.guard import Access
 from onewhole.web.access.rate_limit import RateLimit
 from onewhole.web.access.sessions import Sessions
@@ -89,12 +90,19 @@ def _answer(response: object) -> Answer:
     return Answer(status, text, headers.get("location", ""), content)
 
 
+def _seeing(door: App, sees: SeesPapers | None) -> App:
+    return door if sees is None else replace(door, sees=lambda *_: sees)
+
+
 @contextmanager
-def opened(folder: Path, clock: Clock | None = None) -> Iterator[Opened]:
-    """Open a door to an empty class file in a folder, asked without a network."""
+def opened(folder: Path, clock: Clock | None = None, *, sees: SeesPapers | None = None) -> Iterator[Opened]:
+    """Open a door to an empty class file in a folder, asked without a network.
+
+    ``sees`` stands for the machine that reads papers.
+    """
     sessions = Sessions(lambda: 0)
     access = Access(frozenset({"127.0.0.1:8000"}), sessions, 8000)
-    door = app_for(folder / "room12.class", clock or Clock())
+    door = _seeing(app_for(folder / "room12.class", clock or Clock()), sees)
     client = TestClient(asgi_app(door, access), base_url="http://127.0.0.1:8000", follow_redirects=False)
     client.get(f"/open?key={sessions.new_key()}")
     cookie = client.cookies[access.cookie]
@@ -116,16 +124,19 @@ class Served:
 
 
 @contextmanager
-def served(folder: Path, clock: Clock | None = None, *, signs_in: bool = False) -> Iterator[Served]:
+def served(
+    folder: Path, clock: Clock | None = None, *, signs_in: bool = False, sees: SeesPapers | None = None
+) -> Iterator[Served]:
     """Serve an empty class file in a folder on this machine, on a free port, in a thread of its own.
 
-    With ``signs_in`` one signs in with the password that was set for `room12.class`.
+    With ``signs_in`` one signs in with the password that was set for `room12.class`; ``sees`` stands for the
+    machine that reads papers.
     """
     socket = listening("127.0.0.1", 0)
     port = socket.getsockname()[1]
     access = Access(frozenset({f"127.0.0.1:{port}"}), Sessions(lambda: 0), port, password=signs_in)
     path = folder / "room12.class"
-    door = app_for(path, clock or Clock(), signs_in=signs_in)
+    door = _seeing(app_for(path, clock or Clock(), signs_in=signs_in), sees)
     entry = sign_in_routes(access, path, RateLimit(lambda: 0)) if signs_in else None
     made = asgi_app(door, access, entry=entry)
     base = f"http://127.0.0.1:{port}"

@@ -9,6 +9,8 @@ from threading import Lock
 from onewhole.desk.classes.class_records import NotThere, Store, open_book
 from onewhole.desk.keep.backups import remove_kept
 from onewhole.desk.keep.way_back import Damaged
+from onewhole.desk.paper.press_reading import sees_papers
+from onewhole.desk.paper.seen_papers import SeesPapers
 from onewhole.web.checks import Checks
 from onewhole.web.jobs import Jobs
 
@@ -90,11 +92,16 @@ def _no_file(name: str) -> NotThere:
     return NotThere("There is no such class file", where=name[:20], remedy="Go to the Week and start there.")
 
 
+Sees = Callable[[Store, int, int], SeesPapers]
+"""Gives what looks at the pictures of papers, for a file, a class and a night."""
+
+
 @dataclass(frozen=True, slots=True)
 class App:
     """The state that every page shares. ``folder`` is where films and printed pages of the nights are put.
 
-    ``signs_in`` says that one signs in with a password, and so out again.
+    ``sees`` looks at the pictures of papers. ``signs_in`` says that one signs in with a password, and so out
+    again.
     """
 
     books: Books
@@ -103,6 +110,7 @@ class App:
     now: Callable[[], datetime]
     signs_in: bool = False
     checks: Checks = field(default_factory=Checks)
+    sees: Sees = sees_papers
 
     def today(self) -> date:
         """Return the day it is where the teacher is."""

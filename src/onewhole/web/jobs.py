@@ -38,6 +38,7 @@ class Job:
     """The state of a job: ``done`` of ``of`` steps (0 of 0: unknown yet); ended when ``goes`` or ``refused``.
 
     ``back`` is the page it was asked for on, ``goes`` the address of what it made, ``said`` a sentence on it,
+    ``told`` what else there is to know,
     ``began`` the second of the jobs' clock at which it started (None: it waits for other jobs to end).
     """
 
@@ -51,6 +52,7 @@ class Job:
     refused: str = ""
     began: float | None = None
     draft: Draft | None = None
+    told: tuple[str, ...] = ()
 
     @property
     def ended(self) -> bool:
@@ -60,14 +62,15 @@ class Job:
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """Where what was made can be looked at, and a sentence on it.
+    """Where what was made can be looked at, a sentence on it, and what else is ``told`` of it.
 
-    The page at ``goes`` shows a ``draft``: its address gets ``?made=`` and the name of the job.
+    The page at ``goes`` shows a ``draft`` or what is told: its address gets ``?made=`` and the job's name.
     """
 
     goes: str
     said: str = "Done."
     draft: Draft | None = None
+    told: tuple[str, ...] = ()
 
 
 @dataclass(slots=True)
@@ -182,10 +185,10 @@ class Jobs:
         except Exception as fault:  # noqa: BLE001 - a thread's fault is told on the page and not lost
             self._put(name, refused=f"This is a fault of the program ({type(fault).__name__}).")
         else:
-            goes = f"{outcome.goes}?made={name}" if outcome.draft else outcome.goes
-            self._put(name, goes=goes, said=outcome.said, draft=outcome.draft)
+            goes = f"{outcome.goes}?made={name}" if outcome.draft or outcome.told else outcome.goes
+            self._put(name, goes=goes, said=outcome.said, draft=outcome.draft, told=outcome.told)
 
-    def _put(self, name: str, **changes: float | str | Draft | None) -> None:
+    def _put(self, name: str, **changes: float | str | Draft | tuple[str, ...] | None) -> None:
         with self._turn:
             if name in self._jobs:
                 self._jobs[name] = replace(self._jobs[name], **changes)  # type: ignore[arg-type]

@@ -31,14 +31,18 @@ class NotRead(HTTPException):
 
 @dataclass(frozen=True, slots=True)
 class SubmittedForm:
-    """What was sent: every field in its order, and the files by field."""
+    """What was sent: every field and every file by its field, in their order."""
 
     fields: tuple[tuple[str, str], ...]
-    files: dict[str, Upload]
+    files: tuple[tuple[str, Upload], ...] = ()
 
 
-async def read_form(request: Request, *, most: int, files: Sequence[str], seconds: float) -> SubmittedForm:
+async def read_form(
+    request: Request, *, most: int, files: Sequence[str], seconds: float, most_files: int = 1
+) -> SubmittedForm:
     """Read a form of at most ``most`` bytes that comes in within so many seconds, with these files only.
+
+    Of each field with files there are ``most_files`` at most.
 
     What was said about the length is not believed: the bytes are counted too. Raises NotRead (400, 408,
     411, 413, 415, 422).
@@ -49,7 +53,9 @@ async def read_form(request: Request, *, most: int, files: Sequence[str], second
     counted = Request(scope, _counted(request.receive, most))
     try:
         with anyio.fail_after(seconds):
-            form = await counted.form(max_files=len(files), max_fields=MAX_FIELDS, max_part_size=most)
+            form = await counted.form(
+                max_files=len(files) * most_files, max_fields=MAX_FIELDS, max_part_size=most
+            )
             return await _read(form, files)
     except TimeoutError:
         raise NotRead(408, "The form came in too slowly", "Send it once more.") from None
@@ -63,6 +69,8 @@ def _unread(error: Exception) -> NotRead:
         return NotRead(
             400, f"The form has more than {MAX_FIELDS} fields", "Send less at once; nothing was changed."
         )
+    if isinstance(error, MultiPartException) and error.message.startswith("Too many files"):
+        return NotRead(413, "These are too many files at once", "Send them in two goes; nothing was changed.")
     return NotRead(400, "The form cannot be read", "Load the page again.")
 
 
@@ -100,19 +108,19 @@ def _counted(receive: Receive, most: int) -> Receive:
 
 async def _read(form: FormData, files: Sequence[str]) -> SubmittedForm:
     fields: list[tuple[str, str]] = []
-    uploads: dict[str, Upload] = {}
+    uploads: list[tuple[str, Upload]] = []
     try:
         for name, value in form.multi_items():
             if isinstance(value, str):
                 fields.append((_plain(name), _plain(value)))
             elif name in files:
                 kind = value.content_type or ""
-                uploads[name] = Upload(_plain(value.filename or ""), kind, await value.read())
+                uploads.append((name, Upload(_plain(value.filename or ""), kind, await value.read())))
             else:
                 raise NotRead(422, "A file was sent that is not asked for", "Nothing was changed.")
     finally:
         await form.close()
-    return SubmittedForm(tuple(fields), uploads)
+    return SubmittedForm(tuple(fields), tuple(uploads))
 
 
 def _plain(text: str) -> str:

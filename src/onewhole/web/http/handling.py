@@ -50,8 +50,8 @@ PageFunction = Callable[[PageRequest], PageResponse]
 class PageRoute:
     """A row of the route table: method, address pattern, page function, and what its form has.
 
-    ``fields`` and ``files`` name what its form has; ``max_bytes`` is how much may be sent; ``use`` is how it
-    uses the class file.
+    ``fields`` and ``files`` name what its form has; ``max_bytes`` is how much may be sent, and ``most_files``
+    how many files of one name; ``use`` is how it uses the class file.
     """
 
     method: str
@@ -60,6 +60,7 @@ class PageRoute:
     fields: tuple[str, ...] = ()
     files: tuple[str, ...] = ()
     max_bytes: int = MAX_FORM_BYTES
+    most_files: int = 1
     use: FileUse = FileUse.SNAPSHOT
 
     @property
@@ -139,10 +140,16 @@ class _NothingKept(Exception):
 async def _asked(route: PageRoute, app: App, addresses: Addresses, http_request: Request) -> PageRequest:
     if any(isinstance(part, int) and part > _LARGEST for part in http_request.path_params.values()):
         raise NotRead(404, "There is no such page", "Go back to the Week.")
-    form = SubmittedForm((), {})
+    form = SubmittedForm(())
     if route.method == "POST":
         seconds = FILE_SECONDS if route.files else FORM_SECONDS
-        form = await read_form(http_request, most=route.max_bytes, files=route.files, seconds=seconds)
+        form = await read_form(
+            http_request,
+            most=route.max_bytes,
+            files=route.files,
+            seconds=seconds,
+            most_files=route.most_files,
+        )
         if not has_csrf_token(http_request, form):
             raise NotRead(403, "This form is too old", "Load the page again; nothing was changed.")
     return PageRequest(

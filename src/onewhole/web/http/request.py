@@ -33,6 +33,8 @@ class BrokenForm(InputError):
 class PageRequest:
     """A request. ``fields`` has the last field of each name; ``form_items`` has every field in order.
 
+    ``file_items`` has every file that was sent, and ``files`` the last of each name.
+
     ``query`` and ``query_items`` are the same of what follows the question mark of the address.
     ``csrf_token`` is what a form must send; ``path_params`` are the parts of the address.
     """
@@ -43,7 +45,7 @@ class PageRequest:
     addresses: Addresses
     query: Mapping[str, str] = field(default_factory=dict)
     form_items: tuple[tuple[str, str], ...] = ()
-    files: Mapping[str, Upload] = field(default_factory=dict)
+    file_items: tuple[tuple[str, Upload], ...] = ()
     csrf_token: str = ""
     path: str = ""
     query_items: tuple[tuple[str, str], ...] = ()
@@ -52,6 +54,11 @@ class PageRequest:
     def fields(self) -> dict[str, str]:
         """Return the form's fields by name."""
         return dict(self.form_items)
+
+    @property
+    def files(self) -> dict[str, Upload]:
+        """Return the form's files by name, of several with one name the last."""
+        return dict(self.file_items)
 
     @property
     def book_name(self) -> str:

@@ -3,6 +3,7 @@
 import json
 from collections.abc import Sequence
 from typing import TypeVar
+from urllib.parse import urlencode
 
 import msgspec
 from markupsafe import Markup
@@ -13,6 +14,7 @@ from onewhole.desk.marking.grid import Cell, cell_history, cells_as, grid, grid_
 from onewhole.desk.marking.predicted import predicted
 from onewhole.desk.marking.readings import Reading
 from onewhole.desk.marking.verdicts import Judged, judged
+from onewhole.desk.paper.grid_papers import grid_papers
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage, Json
@@ -38,8 +40,23 @@ def shown(request: PageRequest, told: Sequence[str] = (), left: Sequence[tuple[s
     """
     found = grid(request.book, request.number("room"), request.number("night"))
     tomorrow_ahead(request)
-    words = {"page": found.page, "grid": found, "stamp": found.stamp, "formula": Markup, "read": read_words}
-    return HtmlPage("marking.html", {**words, "told": told, "left": left})
+    words: dict[str, object] = {
+        "page": found.page,
+        "grid": found,
+        "stamp": found.stamp,
+        "formula": Markup,
+        "read": read_words,
+        "photos": grid_papers(request.book, request.number("night")),
+        "picture": lambda cell: picture_address(request, cell.code, cell.label),
+        "told": told,
+        "left": left,
+    }
+    return HtmlPage("marking.html", words)
+
+
+def picture_address(request: PageRequest, code: str, label: str) -> str:
+    """Return where the picture of an answer on paper is."""
+    return f"{request.at('photos.picture')}?{urlencode({'code': code, 'label': label})}"
 
 
 def now(request: PageRequest) -> Json:

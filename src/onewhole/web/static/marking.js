@@ -7,6 +7,7 @@ import { Desk } from "./marking_desk.js";
 import { actOf } from "./marking_keys.js";
 import { listenToColumn, paste, toColumn } from "./marking_many.js";
 import { listenToMore } from "./marking_more.js";
+import { listenToPhotos } from "./marking_photo.js";
 import { listenToTotals } from "./marking_totals.js";
 import { listenToLeaving, lookAround } from "./marking_windows.js";
 
@@ -69,6 +70,7 @@ grid.table.addEventListener("paste", (event) => { paste(desk, event); });
 listenToClose();
 listenToColumn(desk);
 listenToMore(desk);
+listenToPhotos(desk);
 listenToTotals(grid);
 listenToLeaving(desk);
 lookAround(desk);
