@@ -20,6 +20,7 @@ from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_o
 from tests.kit.crops import crop_of
 from tests.kit.doors import NOW, Clock, Served, served
 from tests.kit.kept import DAY
+from tests.kit.photos_sent import JPEG
 from tests.kit.seen_papers import TYPED, Sees, seen, sure, unsure
 
 pytestmark = NEEDS_CHROMIUM
@@ -30,7 +31,7 @@ RIGHT = [text(answer(read_statement(one))) for one in TWELVE]
 #: Drops a file with each of these names on the page, as a teacher drops what was marked in a folder.
 DROP = """(names) => {
   const held = new DataTransfer();
-  for (const name of names) held.items.add(new File(["picture"], name, { type: "image/jpeg" }));
+  for (const name of names) held.items.add(new File([new Uint8Array([255, 216, 255, 224])], name, { type: "image/jpeg" }));
   document.body.dispatchEvent(new DragEvent("drop", { dataTransfer: held, bubbles: true, cancelable: true }));
 }"""
 
@@ -120,9 +121,10 @@ def test_the_last_one_is_taken_back_and_marking_shows_the_picture(browser: Brows
     """Backspace; then the grid has the picture of the cell that one is in; on a phone nothing runs off."""
     with window(browser, door.address, PHONE) as page:
         page.goto(f"{door.base}{NIGHT}/marking/photos")
-        page.set_input_files("#pictures", [{"name": "a.jpg", "mimeType": "image/jpeg", "buffer": b"picture"}])
+        page.set_input_files("#pictures", [{"name": "a.jpg", "mimeType": "image/jpeg", "buffer": JPEG}])
         page.get_by_role("button", name="Read them").click()
         page.get_by_role("link", name="Look at it").click()
+        page.wait_for_load_state("load")
         first = _cell(*_shown(page))
         page.keyboard.press("1")
         expect(page.locator(first)).to_have_count(0)

@@ -4,11 +4,13 @@ from tests.kit.doors import Answer, Opened
 from tests.kit.waiting import until
 
 PHOTOS = "/mine/1/night/1/marking/photos"
+#: How a JPEG begins.
+JPEG = b"\xff\xd8\xff\xe0"
 
 
 def sent(door: Opened, *names: str) -> Answer:
     """Send pictures of these names, and return what comes back at once."""
-    files = [("pictures", (name, b"picture of " + name.encode(), "image/jpeg")) for name in names]
+    files = [("pictures", (name, JPEG + name.encode(), "image/jpeg")) for name in names]
     came = door.client.post(PHOTOS, data={"csrf_token": door.csrf_token}, files=files, headers=door.origin)
     return Answer(came.status_code, came.text, came.headers.get("location", ""), came.content)
 

@@ -35,6 +35,7 @@ from tests.kit.club import NOW
 from tests.kit.doors import Answer, Opened
 from tests.kit.forms import Form, form_to
 from tests.kit.pasted_window import pasted
+from tests.kit.photo_windows import checked_by_form, checked_by_script, paper_wishes_kept
 from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
 from tests.kit.two_windows import days_of_pupils, for_whom, papers_of_a_night, send_form
@@ -358,6 +359,9 @@ CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "marking.read_as": ("saw", reading),
     "marking.keep": ("cells", cells),
     "paste.keep": ("saw", pasted),
+    "photos.check": ("saw", checked_by_form),
+    "photos.checked": ("saw", checked_by_script),
+    "photos.wish": ("saw", paper_wishes_kept),
     "page_desk.saved": ("saw", saved_page),
     "page_desk.night": ("saw", set_page),
     "printing.keep": ("saw", prints),

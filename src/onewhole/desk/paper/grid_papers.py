@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from onewhole.desk.paper.night_papers import Key
+from onewhole.desk.paper.judged_cells import Key
 from onewhole.store.opening import Store
 from onewhole.store.paper_cells import CellState, paper_cells_of
 

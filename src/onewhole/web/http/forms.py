@@ -60,17 +60,23 @@ async def read_form(
     except TimeoutError:
         raise NotRead(408, "The form came in too slowly", "Send it once more.") from None
     except (MultiPartException, FormParserError, UnicodeError, ClientDisconnect) as error:
-        raise _unread(error) from error
+        raise _unread(error, most_files) from error
 
 
-def _unread(error: Exception) -> NotRead:
+def _unread(error: Exception, most_files: int) -> NotRead:
     """Say why a form cannot be read, and what to do."""
     if isinstance(error, MultiPartException) and error.message.startswith("Too many fields"):
         return NotRead(
             400, f"The form has more than {MAX_FIELDS} fields", "Send less at once; nothing was changed."
         )
-    if isinstance(error, MultiPartException) and error.message.startswith("Too many files"):
-        return NotRead(413, "These are too many files at once", "Send them in two goes; nothing was changed.")
+    if (
+        most_files > 1
+        and isinstance(error, MultiPartException)
+        and error.message.startswith("Too many files")
+    ):
+        return NotRead(
+            413, f"These are more than {most_files} files", "Send them in two goes; nothing was changed."
+        )
     return NotRead(400, "The form cannot be read", "Load the page again.")
 
 

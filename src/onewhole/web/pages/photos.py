@@ -15,9 +15,10 @@ from onewhole.desk.paper.checking_papers import (
 )
 from onewhole.desk.paper.clearing_papers import finish_papers, take_back_papers
 from onewhole.desk.paper.found_told import found_told
-from onewhole.desk.paper.keep_papers import MOST_PICTURES, KeptPapers, read_papers
-from onewhole.desk.paper.night_papers import Key
+from onewhole.desk.paper.judged_cells import Key
+from onewhole.desk.paper.keep_papers import KeptPapers, read_papers
 from onewhole.desk.paper.paper_wishes import paper_wishes, sureness_told, wishes_text
+from onewhole.desk.paper.picture_kinds import is_picture
 from onewhole.desk.paper.readings_there import readings_there
 from onewhole.desk.paper.why_told import UNSEEN_HANDS, why_told
 from onewhole.desk.paper.wish_papers import set_paper_wishes
@@ -30,7 +31,8 @@ from onewhole.web.jobs import Job, Outcome, Progress
 from onewhole.web.pages.ahead import tomorrow_ahead
 from onewhole.web.pages.marking import picture_address
 
-#: Bytes that pictures of one go take at most: a class of 30 with two pages, as a phone saves them.
+#: So many files are sent at once, and so many bytes: a class of 30 with two pages, as a phone saves them.
+MOST_PICTURES = 150
 MOST = 256 * 1024 * 1024
 #: So many pictures of cells are loaded before they are looked at.
 AHEAD = 4
@@ -47,6 +49,8 @@ def send(request: PageRequest) -> Redirect:
     pictures = [(name, content) for name, content in pictures if name or content]
     if not pictures:
         raise InputError("There is no picture here", remedy="Choose the photos or the scan of the papers.")
+    if not any(is_picture(content) for _, content in pictures):
+        raise InputError("No picture is among these files", remedy="Choose JPEG, PNG, HEIC, TIFF or PDF.")
     room, night = request.number("room"), request.number("night")
     file, app, home = request.open_file, request.app, request.at("photos.look")
     night_page(request.book, room, night)
