@@ -5,7 +5,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Browser, FilePayload, Page, expect
 
 from onewhole.desk.classes.class_records import set_night, start_room
 from onewhole.desk.marking.grid import grid
@@ -31,7 +31,8 @@ RIGHT = [text(answer(read_statement(one))) for one in TWELVE]
 #: Drops a file with each of these names on the page, as a teacher drops what was marked in a folder.
 DROP = """(names) => {
   const held = new DataTransfer();
-  for (const name of names) held.items.add(new File([new Uint8Array([255, 216, 255, 224])], name, { type: "image/jpeg" }));
+  const begins = new Uint8Array([255, 216, 255, 224]);
+  for (const name of names) held.items.add(new File([begins], name, { type: "image/jpeg" }));
   document.body.dispatchEvent(new DragEvent("drop", { dataTransfer: held, bubbles: true, cancelable: true }));
 }"""
 
@@ -121,7 +122,7 @@ def test_the_last_one_is_taken_back_and_marking_shows_the_picture(browser: Brows
     """Backspace; then the grid has the picture of the cell that one is in; on a phone nothing runs off."""
     with window(browser, door.address, PHONE) as page:
         page.goto(f"{door.base}{NIGHT}/marking/photos")
-        page.set_input_files("#pictures", [{"name": "a.jpg", "mimeType": "image/jpeg", "buffer": JPEG}])
+        page.set_input_files("#pictures", FilePayload(name="a.jpg", mimeType="image/jpeg", buffer=JPEG))
         page.get_by_role("button", name="Read them").click()
         page.get_by_role("link", name="Look at it").click()
         page.wait_for_load_state("load")

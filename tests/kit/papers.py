@@ -1,6 +1,7 @@
 """Pupils' pages with marks in their corners: their maps, and how they look on paper at any fineness."""
 
 import io
+from fractions import Fraction
 from functools import cache
 from math import ceil
 
@@ -18,6 +19,8 @@ from onewhole.writers.printed import Printed
 from tests.kit.pages import made, text_of
 
 MM = 72 / 25.4
+#: The line for an answer stands this part of its box over the lower edge.
+LINE_UP = Fraction(1, 6)
 #: Three sheets, each another way on paper: answers over lines with boxes to work in; windows, fitted; large
 #: print with places to draw in.
 LINES = """corner marks: lines

@@ -5,9 +5,9 @@ import os
 import pytest
 
 from onewhole.presses.blank_pages import SCALE, GreyPixels, blank_pages
-from onewhole.sheets.page_map import LINE_UP, PageBox
+from onewhole.sheets.page_map import PageBox
 from tests.kit.pages import SORTS
-from tests.kit.papers import mapped, page, texts
+from tests.kit.papers import LINE_UP, mapped, page, texts
 
 #: Ways on paper that press answers closest: narrow columns, large print, pictures beside and over the room.
 #: `make walk` looks at all of them.

@@ -8,10 +8,10 @@ from numpy.typing import NDArray
 
 from onewhole.errors import Fault
 from onewhole.presses.page_map import page_map
-from onewhole.sheets.page_map import LINE_UP, AnswerBox, MappedPage, PageBox
+from onewhole.sheets.page_map import AnswerBox, MappedPage, PageBox
 from onewhole.sheets.page_marks import PageMarks, corner_marks, read_corners
 from onewhole.sheets.reading import read_sheet
-from tests.kit.papers import mapped, page, printed, seen, texts
+from tests.kit.papers import LINE_UP, mapped, page, printed, seen, texts
 
 #: Pixels a millimetre: a pixel is a tenth.
 FINE = 10

@@ -4,14 +4,8 @@ Lengths are whole hundredths of a millimetre, from the top left corner of the pa
 """
 
 from dataclasses import dataclass
-from fractions import Fraction
-from typing import Final
 
 from onewhole.errors import Fault
-
-#: The line for an answer stands this part of its box over the lower edge, for what hangs below a line: 4 mm
-#: of the 24 that a box has where there is room.
-LINE_UP: Final = Fraction(1, 6)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +27,8 @@ class PageBox:
 class AnswerBox:
     """The place for the answer to a problem.
 
-    ``line`` says whether the answer is written over a line, which then runs along the whole box, ``LINE_UP``
-    over its lower edge; otherwise the box is a frame in the problem, for a number or a sign that is missing.
+    ``line`` says whether the answer is written over a line, which then runs along the whole box, a sixth of
+    its height over the lower edge, for what hangs below a line; otherwise the box is a frame in the problem, for a number or a sign that is missing.
     ``windows`` are the three frames for the whole, the number over the fraction's line and the one under it,
     or none. ``unit`` is printed beside the box, or empty.
     """

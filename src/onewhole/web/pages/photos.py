@@ -17,14 +17,13 @@ from onewhole.desk.paper.clearing_papers import finish_papers, take_back_papers
 from onewhole.desk.paper.found_told import found_told
 from onewhole.desk.paper.judged_cells import Key
 from onewhole.desk.paper.keep_papers import KeptPapers, read_papers
-from onewhole.desk.paper.paper_wishes import paper_wishes, sureness_told, wishes_text
+from onewhole.desk.paper.paper_wishes import paper_wishes, sureness_named, sureness_told, wishes_text
 from onewhole.desk.paper.picture_kinds import is_picture
 from onewhole.desk.paper.readings_there import readings_there
 from onewhole.desk.paper.why_told import UNSEEN_HANDS, why_told
 from onewhole.desk.paper.wish_papers import set_paper_wishes
 from onewhole.errors import InputError
-from onewhole.marking.paper.sureness import Sureness
-from onewhole.web.http.request import BrokenForm, PageRequest
+from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import Content, HtmlPage, Json, Redirect
 from onewhole.web.http.templates import rendered
 from onewhole.web.jobs import Job, Outcome, Progress
@@ -149,14 +148,10 @@ def back(request: PageRequest) -> HtmlPage:
 
 def wish(request: PageRequest) -> Redirect:
     """Keep how sure a reading must be, whether it is learnt from, and whether pictures stay."""
-    try:
-        sureness = Sureness(request.field("sureness"))
-    except ValueError as error:
-        raise BrokenForm from error
     set_paper_wishes(
         request.book,
         request.number("room"),
-        sureness,
+        sureness_named(request.field("sureness")),
         learns=request.field("learns", "") == "yes",
         keeps=request.field("keeps", "") == "yes",
         now=request.app.now(),
@@ -255,7 +250,7 @@ def _shown(request: PageRequest, said: str = "", told: Sequence[str] = ()) -> Ht
         "readings": readings_there(request.book, night),
         "wishes": wishes,
         "saw": wishes_text(wishes),
-        "Sureness": Sureness,
+        "choices": tuple(type(wishes.sureness)),
         "sureness_told": sureness_told,
         "unseen": UNSEEN_HANDS,
         "most": MOST_PICTURES,
