@@ -28,9 +28,9 @@ class AnswerBox:
     """The place for the answer to a problem.
 
     ``line`` says whether the answer is written over a line, which then runs along the whole box, a sixth of
-    its height over the lower edge, for what hangs below a line; otherwise the box is a frame in the problem, for a number or a sign that is missing.
-    ``windows`` are the three frames for the whole, the number over the fraction's line and the one under it,
-    or none. ``unit`` is printed beside the box, or empty.
+    its height over the lower edge, for what hangs below a line; otherwise the box is a frame in the problem,
+    for a number or a sign that is missing. ``windows`` are the three frames for the whole, the number over
+    the fraction's line and the one under it, or none. ``unit`` is printed beside the box, or empty.
     """
 
     label: str
