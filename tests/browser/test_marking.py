@@ -127,6 +127,27 @@ IN_SIGHT = """() => {
 }"""
 
 
+#: What of the grid shows: rows, fields, answers that leave their cell, signs, wrong cells that look as any.
+ON_PAPER = """() => {
+  const cells = [...document.querySelectorAll("#grid tbody td")];
+  const seen = (one) => one.getClientRects().length > 0;
+  const cut = (td) => {
+    const [out, shown] = [td, td.querySelector(".shown")].map((one) => one.getBoundingClientRect());
+    const wide = shown.left < out.left || shown.right > out.right;
+    return shown.width > 0 && (wide || shown.top < out.top || shown.bottom > out.bottom);
+  };
+  const signs = [...document.querySelectorAll("#grid tbody td > .sign")].filter(seen);
+  const wrong = cells.filter((td) => td.dataset.verdict === "wrong");
+  return {
+    rows: [...document.querySelectorAll("#grid tbody tr")].filter(seen).length,
+    typed: cells.filter((td) => seen(td.querySelector("input"))).length,
+    cut: cells.filter(cut).length,
+    signs: [...new Set(signs.map((one) => one.textContent).filter(Boolean))],
+    plain: wrong.filter((td) => getComputedStyle(td).backgroundColor === "rgba(0, 0, 0, 0)").length,
+  };
+}"""
+
+
 def test_a_large_class_is_in_sight_and_counted_while_it_is_typed(door: Served, page: Page) -> None:
     """Twenty problems, twenty pupils on 1280 by 800; right of tried; no dot where kept; words leave."""
     typed = "\n".join(f"{at}. {at + 20} - {at}" for at in range(1, 21))
@@ -157,6 +178,14 @@ def test_a_large_class_is_in_sight_and_counted_while_it_is_typed(door: Served, p
     page.reload()
     expect(page.locator("#grid tbody .total").first).to_have_text("2 of 3")
     assert broken_rules(page) == []
+    page.get_by_label("Close together").uncheck()
+    page.wait_for_load_state("networkidle")
+    page.reload()
+    expect(page.get_by_label("Close together")).not_to_be_checked()
+    page.emulate_media(media="print")
+    for width in (1047, 718):  # A4 with margins of a centimeter, lying and standing
+        page.set_viewport_size({"width": width, "height": 700})
+        assert page.evaluate(ON_PAPER) == {"rows": PUPILS, "typed": 0, "cut": 0, "signs": ["✗"], "plain": 0}
 
 
 def _said(page: Page) -> str:
