@@ -1,6 +1,7 @@
 """Pictures of cells go once they are checked; a reading is taken back; what was confirmed is learnt."""
 
 from collections.abc import Iterator
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -18,11 +19,13 @@ from onewhole.marking.paper.calibration import Calibration
 from onewhole.marking.paper.sureness import Sureness
 from onewhole.store.answers import KeptAnswer, answers_of
 from onewhole.store.backups import backups_of
+from onewhole.store.keeping import settle
+from onewhole.store.nights import change_day
 from onewhole.store.opening import Store, open_store
 from onewhole.store.paper_cells import nights_with_paper, paper_cells_of
 from onewhole.store.settings import set_setting
 from tests.kit.answers import all_right, page
-from tests.kit.kept import NOW, keep_answer
+from tests.kit.kept import DAY, NOW, keep_answer
 from tests.kit.seen_papers import paper_class, row, seen, sure, unsure
 
 RIGHT = all_right(page())
@@ -61,6 +64,17 @@ def test_pictures_go_once_all_is_looked_at(book: Store) -> None:
     copy = open_store(saved.path)
     assert len(answers_of(copy, 1)) == 23
     copy.close()
+
+
+def test_another_night_of_the_same_number_keeps_its_pictures(book: Store) -> None:
+    """In a backup that was made before another one was brought back, a number may mean another night."""
+    (saved,) = backups_of(book.path)
+    copy = open_store(saved.path)
+    change_day(copy, 1, DAY + timedelta(days=1))
+    settle(copy)
+    check_cell(book, 1, 1, ("K01", "2"), "3 5/8", now=NOW)
+    assert finish_papers(book, 1, 1).cleared == 24
+    assert _holding(book.path.parent) == {saved.path.name}
 
 
 def test_pictures_stay_where_the_teacher_wishes(book: Store) -> None:

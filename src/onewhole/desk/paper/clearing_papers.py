@@ -16,6 +16,7 @@ from onewhole.marking.paper.calibration import Looked
 from onewhole.marking.paper.verdict import PaperWhy
 from onewhole.store.answers import KeptAnswer, keep_answers, writings_of
 from onewhole.store.keeping import clean
+from onewhole.store.nights import KeptNight, nights_of
 from onewhole.store.opening import Store
 from onewhole.store.paper_cells import CellState, ReadBy, forget_paper_cells
 from onewhole.store.refusals import StoreRefused
@@ -60,8 +61,15 @@ def finish_papers(book: Store, room_number: int, night: int) -> FinishedPapers:
     if book.shared is None:
         with suppress(StoreRefused):  # another window is reading: the rows are gone, and the log goes later
             clean(book)
-        erased_in_backups(book.path, lambda saved: forget_paper_cells(saved, night), backups=True)
+        erased_in_backups(book.path, lambda saved: _forget_in(saved, papers.page.night), backups=True)
     return FinishedPapers(len(papers.cells), 0)
+
+
+def _forget_in(saved: Store, night: KeptNight) -> None:
+    """Take a night's cells out of a backup, if this night is in it: another may have had its number."""
+    mine = night.number, night.sheet_number, night.day
+    if mine in {(one.number, one.sheet_number, one.day) for one in nights_of(saved, night.class_number)}:
+        forget_paper_cells(saved, night.number)
 
 
 def take_back_papers(book: Store, room_number: int, night: int, reading: int, *, now: datetime) -> PapersBack:
