@@ -13,7 +13,10 @@ from onewhole.desk.paper.keep_papers import read_papers
 from onewhole.desk.paper.press_reading import sees_papers
 from onewhole.findings.in_papers import PaperMissing
 from onewhole.findings.in_pictures import Nobody, OtherPage
+from onewhole.presses.paper.first_keys import first_keys
 from onewhole.sheets.page_map import AnswerBox
+from onewhole.sheets.page_marks import page_key
+from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
 from tests.kit.kept import NOW
 from tests.kit.seen_papers import paper_class
@@ -71,15 +74,26 @@ def test_what_a_pen_wrote_is_read_and_kept(tmp_path: Path) -> None:
     book.close()
 
 
-def test_a_page_that_was_printed_another_way_is_read_too(tmp_path: Path) -> None:
-    """With windows, where the class prints with lines by now."""
-    book = paper_class(tmp_path / "room12.class", 1, TYPED)
+def test_pages_that_were_printed_in_other_ways_are_read_too(tmp_path: Path) -> None:
+    """With windows, where the class prints with lines by now; and some one way, some the other."""
+    book = paper_class(tmp_path / "room12.class", 2, TYPED)
     windows = f"corner marks: windows\n{TYPED}"
-    pictures = [("k01.png", _file(paper(windows, 1, "K01")))]
-    kept = read_papers(book, 1, 1, pictures, sees_papers(book, 1, 1), now=NOW)
-    assert kept.empty > 0
-    assert not any(isinstance(one, OtherPage) for one in kept.found)
+    one, other = (
+        (f"{code}.png", _file(paper(typed, 1, code))) for typed, code in ((windows, "K01"), (MARKED, "K02"))
+    )
+    for pictures, pupils in (([one], {"K01"}), ([one, other], {"K01", "K02"})):
+        kept = read_papers(book, 1, 1, pictures, sees_papers(book, 1, 1), now=NOW)
+        assert {code for code, _ in papers_to_check(book, 1, 1).cells} == pupils
+        assert not any(isinstance(found, OtherPage) for found in kept.found)
     book.close()
+
+
+def test_the_first_pictures_say_how_a_stack_was_printed() -> None:
+    """The first of three that shows a page; none where none does."""
+    page = ("k01.png", _file(paper(MARKED, 1, "K01")))
+    (key,) = first_keys([("none.png", b"none"), page])
+    assert key == page_key(read_sheet(MARKED))
+    assert first_keys([("none.png", b"none")] * 3 + [page]) == frozenset()
 
 
 def test_a_page_without_a_code_is_nobody_s(tmp_path: Path) -> None:

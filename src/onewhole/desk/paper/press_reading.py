@@ -3,9 +3,10 @@
 What it needs is large and is loaded when it looks for the first time.
 """
 
-from collections.abc import Callable, Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
+from typing import TYPE_CHECKING
 
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.desk.page.class_prints import prints_of
@@ -18,11 +19,17 @@ from onewhole.desk.page.printed_ways import (
 )
 from onewhole.desk.paper.seen_papers import NamedPicture, SeenCell, SeenPapers, SeesPapers
 from onewhole.findings.in_pictures import Nobody, OtherPage
+from onewhole.marking.paper.ink_reading import InkReading
 from onewhole.marking.paper.written_code import written_code
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import CornerMarks, Header
 from onewhole.sheets.page_marks import page_key
 from onewhole.store.opening import Store
+
+if TYPE_CHECKING:
+    from onewhole.presses.paper.cells import CutCell
+    from onewhole.presses.paper.reading_pages import PagesRead
+    from onewhole.presses.paper.seen_marks import Grey
 
 
 def sees_papers(book: Store, room_number: int, night: int) -> SeesPapers:
@@ -53,30 +60,22 @@ def _sees(
     ways: Callable[[], Mapping[int, PrintedWay]], usual: PrintedWay, codes: Collection[str]
 ) -> SeesPapers:
     def sees(pictures: Iterable[NamedPicture]) -> SeenPapers:
-        """Look at pictures; they are gone through twice where a page was printed another way."""
-        from onewhole.presses.paper.ink import read_ink  # noqa: PLC0415 - OpenCV takes a while to load
+        """Look at pictures; they are gone through twice where pages were printed in several ways."""
+        from onewhole.presses.paper.first_keys import first_keys  # noqa: PLC0415 - see the house's list
+        from onewhole.presses.paper.ink import read_ink  # noqa: PLC0415
         from onewhole.presses.paper.reading_pages import KnownPaper, read_pages  # noqa: PLC0415
 
-        def known(way: PrintedWay) -> KnownPaper:
-            return KnownPaper(map_printed(way), partial(blank_printed, way))
+        there = {**ways(), usual.key: usual}
 
-        papers = [known(usual)]
+        def known(keys: Collection[int]) -> list[KnownPaper]:
+            mine = [way for key, way in there.items() if key in keys]
+            return [KnownPaper(map_printed(way), partial(blank_printed, way)) for way in mine]
+
+        papers = known(first_keys(pictures)) or known({usual.key})
         read = read_pages(pictures, papers, codes)
-        others = {one.key for one in read.found if isinstance(one, OtherPage)} - {usual.key}
-        if others and (mine := [way for key, way in ways().items() if key in others]):
-            papers.extend(map(known, mine))
-            read = read_pages(pictures, papers, codes)
-        strangers = {(one.picture, one.page) for one in read.found if isinstance(one, Nobody)}
-        nobody: list[Nobody] = []
-        cells = []
-        for page in read.pages:
-            code = page.pupil
-            if code is None and (page.picture, page.page) not in strangers:
-                code = written_code(read_ink([box.crop for box in page.letters]), codes)
-                if code is None:
-                    nobody.append(Nobody(page.picture, page.page, stranger=False))
-            if code is not None:
-                cells += [(code, cell) for cell in page.cells]
+        if more := known({one.key for one in read.found if isinstance(one, OtherPage)}):
+            read = read_pages(pictures, [*papers, *more], codes)
+        cells, nobody = _owned(read, codes, read_ink)
         inks = read_ink([cell.crop for _, cell in cells])
         return SeenPapers(
             tuple(
@@ -87,3 +86,21 @@ def _sees(
         )
 
     return sees
+
+
+def _owned(
+    read: "PagesRead", codes: Collection[str], reads: Callable[[Sequence["Grey"]], Sequence[InkReading]]
+) -> tuple[list[tuple[str, "CutCell"]], list[Nobody]]:
+    """Return the cells of pages whose pupil is known, by a printed code or a written one, and the others."""
+    strangers = {(one.picture, one.page) for one in read.found if isinstance(one, Nobody)}
+    cells: list[tuple[str, CutCell]] = []
+    nobody: list[Nobody] = []
+    for page in read.pages:
+        code = page.pupil
+        if code is None and (page.picture, page.page) not in strangers:
+            code = written_code(reads([box.crop for box in page.letters]), codes)
+            if code is None:
+                nobody.append(Nobody(page.picture, page.page, stranger=False))
+        if code is not None:
+            cells += [(code, cell) for cell in page.cells]
+    return cells, nobody
