@@ -13,9 +13,12 @@ from lab.parts import FULL, QUICK, Size, compared, growing, grown, other_classes
 from lab.published import lee_and_corter, siegler
 from lab.table import Part, plain
 from lab.term_table import term_part
+from lab.topics import other_topics
 
 #: So many classes write a whole term.
 TERMS = 5
+#: So many classes write a page of each other topic.
+TOPIC_CLASSES = 40
 #: So many classes are asked after each sort of page.
 ASKED = 40
 DOCS = Path(__file__).parents[1] / "docs" / "lab.md"
@@ -32,6 +35,7 @@ def measured(size: Size, pool: Executor | None = None) -> tuple[Part, ...]:
         compared(seen),
         lee_and_corter(size.steady, pool),
         siegler(),
+        other_topics(2 if size is QUICK else TOPIC_CLASSES, pool),
         term_part(1 if size is QUICK else TERMS, pool),
         asking(1 if size is QUICK else ASKED, pool),
     )

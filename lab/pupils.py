@@ -159,6 +159,25 @@ def _any(code: str, rates: Rates, chance: Random) -> Pupil:
             return pupil(code, Kind.SOUND, rates, chance)
 
 
+def topic_class(rates: Rates, ideas: Sequence[str], size: int, seed: str) -> tuple[Pupil, ...]:
+    """Return a class whose steady pupils hold one idea of a topic each, every idea as likely as another.
+
+    >>> from lab.rates import USUAL
+    >>> {one.ideas for one in topic_class(USUAL, ["H01"], 40, "one")} == {(), ("H01",)}
+    True
+    """
+    chance = Random(seed)
+    return tuple(_of_topic(f"K{number:02}", rates, ideas, chance) for number in range(1, size + 1))
+
+
+def _of_topic(code: str, rates: Rates, ideas: Sequence[str], chance: Random) -> Pupil:
+    shares = [rates.subtracting + rates.adding, rates.shaky, rates.scattered]
+    which = chance.choices(range(len(shares) + 1), [*shares, 1 - sum(shares)])[0]
+    kind = Kind.SWITCHING if chance.random() < rates.come_and_go else Kind.STEADY
+    kinds = (kind, Kind.SHAKY, Kind.SCATTERED, Kind.SOUND)
+    return pupil(code, kinds[which], rates, chance, () if which else (chance.choice(ideas),))
+
+
 def _two_of_a_kind(chance: Random) -> tuple[str, str]:
     """Draw two ideas for problems in which a whole must be opened."""
     first, second = chance.sample([f"A{number:02}" for number in range(1, 10)], 2)

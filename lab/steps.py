@@ -5,7 +5,7 @@ written line is one off, and what follows goes on from the wrong number; a form 
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from functools import lru_cache
 from itertools import pairwise
@@ -24,7 +24,7 @@ from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.problem import Problem
 from onewhole.statements.expression import Over, Sum, Times, value
-from onewhole.statements.statement import Question, Statement
+from onewhole.statements.statement import Comparison, Question, Relation, Statement, relation
 from onewhole.working.line import Line
 from onewhole.working.questions import for_question, work_question
 from onewhole.working.strategies.table import strategy_named
@@ -177,6 +177,9 @@ def _by_idea(idea: str, statement: Statement) -> Work | None:
 
 @lru_cache(maxsize=16384)
 def _rightly(way: str, statement: Statement) -> Work:
+    if isinstance(statement, Comparison):
+        sign = relation(statement.left, statement.right)
+        return Work((Line(statement), Line(Comparison(statement.left, statement.right, sign))), sign)
     assert isinstance(statement, Question)
     working = work_question(statement, for_question(statement, strategy_named(way)), checked=False)
     return Work(working.lines, working.answer)
@@ -204,7 +207,9 @@ def _kept(number: Quantity) -> Quantity:
 
 
 def _one_off(pen: Pen, work: Work, at: int) -> Work:
-    """Write one count of a line one too large or too small, and go on from there."""
+    """Write one count of a line one too large or too small, and go on from there; or another sign."""
+    if isinstance(work.wrote, Relation):
+        return replace(work, wrote=pen.chance.choice([sign for sign in Relation if sign is not work.wrote]))
     says = work.lines[at].says
     if not isinstance(says, Quantity | Sum | Times | Over) or not isinstance(work.wrote, Quantity):
         return work
@@ -260,7 +265,9 @@ def _form(pen: Pen, work: Work) -> Outcome:
 
 
 def _out_of_the_air(pen: Pen, statement: Statement) -> Outcome:
-    """Return a number of the usual look that nothing leads to."""
+    """Return a number of the usual look that nothing leads to, or any sign."""
+    if isinstance(statement, Comparison):
+        return pen.chance.choice(list(Relation))
     ladder = numbers_of(statement)[0].ladder
     if ladder.style is Style.MIXED:
         return Quantity(

@@ -1,0 +1,155 @@
+"""Pages of the other topics, the ideas that act on them, and invented classes that hold those ideas."""
+
+from collections.abc import Callable, Iterator, Mapping
+from concurrent.futures import Executor
+from dataclasses import dataclass
+from functools import partial
+from random import Random
+
+from lab.measures import FAIR, named_first, other_named, share, wrongly_given
+from lab.nights import CLASS, Typed
+from lab.pages import LOOKED_AT, built
+from lab.pupils import Kind, ideas_of, topic_class
+from lab.rates import USUAL
+from lab.table import Part, held, percent
+from lab.trials import Trial, problems, trials
+from onewhole.misconceptions.pattern import Topic
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement
+
+TWELVE, PAGES = 12, 2
+FIRST, WRONGLY = 0.95, 0.01
+#: Smaller units in a larger one, by the two marks.
+MEASURES = {("ft", "in"): 12, ("lb", "oz"): 16, ("h", "min"): 60}
+_DENOMINATORS = (2, 3, 4, 5, 6, 8)
+
+
+def _whole_sum(chance: Random) -> str:
+    first = chance.choice((chance.randrange(100, 1000), chance.randrange(1000, 10000)))
+    return f"{first} + {chance.choice((chance.randrange(2, 10), chance.randrange(10, 1000)))}"
+
+
+def _decimal_sum(chance: Random) -> str:
+    return f"{_decimal(chance)} + {_decimal(chance)}" if chance.random() < 0.8 else _with_whole(chance)
+
+
+def _with_whole(chance: Random) -> str:
+    return f"{chance.randrange(2, 10)} + {_decimal(chance)}"
+
+
+def _decimal(chance: Random) -> str:
+    places = chance.choice((1, 1, 2))
+    return f"{chance.randrange(10)}.{chance.randrange(1, 10**places):0{places}}"
+
+
+def _measure_sum(chance: Random) -> str:
+    (large, small), ratio = chance.choice(list(MEASURES.items()))
+    first, second = (f"{chance.randrange(1, 6)} {large} {chance.randrange(1, ratio)} {small}" for _ in "ab")
+    return f"{first} + {second}"
+
+
+def _fractions_compared(chance: Random) -> str:
+    wholes = chance.choice(((0, 0), (1, 1), (2, 2), (chance.randrange(1, 6), chance.randrange(1, 6))))
+    return " ? ".join(_mixed(chance, whole) for whole in wholes)
+
+
+def _mixed(chance: Random, whole: int) -> str:
+    bottom = chance.choice(_DENOMINATORS)
+    if not whole and chance.random() < 0.2:
+        return chance.choice((f"{chance.randrange(bottom + 1, 3 * bottom)}/{bottom}", "2"))
+    return f"{whole or ''} {chance.randrange(1, bottom)}/{bottom}".strip()
+
+
+def _decimals_compared(chance: Random) -> str:
+    ones = chance.randrange(5)
+    other = ones if chance.random() < 0.7 else chance.randrange(5)
+    return f"{ones}.{_after(chance)} ? {other}.{_after(chance)}"
+
+
+def _after(chance: Random) -> str:
+    return "".join(chance.choice("0012345678") for _ in range(chance.choice((1, 2, 2, 3))))
+
+
+@dataclass(frozen=True, slots=True)
+class OtherTopic:
+    """A topic of the table: the ideas that act on its pages, and how one problem of a page is drawn."""
+
+    ideas: tuple[str, ...]
+    draw: Callable[[Random], str]
+
+    def page(self, size: int, seed: int) -> Typed:
+        """Return a page of problems that tell apart the most ideas that are left.
+
+        >>> len(TOPICS["adding measures"].page(3, 1))
+        3
+        """
+        chance = Random(f"{self.draw.__name__} {seed}")
+        space: Iterator[Statement] = (read_statement(self.draw(chance)) for _ in range(LOOKED_AT // 2))
+        return built(space, self.ideas, size)
+
+
+def _of(letters: str, *topics: Topic) -> tuple[str, ...]:
+    return tuple(key for key in ideas_of(*topics) if key[0] in letters)
+
+
+_FRACTIONS_COMPARED = ("N01", "N02", "N03", "N04", "N05", "N06", "N15")
+_DECIMALS_COMPARED = ("F06", "F07", "N08", "N09", "N10", "N11", "N12", "N13", "N15")
+
+TOPICS: Mapping[str, OtherTopic] = {
+    "adding whole numbers": OtherTopic(_of("H", Topic.SUM_COLUMNS), _whole_sum),
+    "adding decimals": OtherTopic(("F10", "F11", *_of("I", Topic.DECIMALS)), _decimal_sum),
+    "adding measures": OtherTopic(_of("J", Topic.MEASURES), _measure_sum),
+    "comparing fractions": OtherTopic(
+        (*_of("C", Topic.EQUAL_AND_COMPARE)[7:], *_FRACTIONS_COMPARED), _fractions_compared
+    ),
+    "comparing decimals": OtherTopic(_DECIMALS_COMPARED, _decimals_compared),
+}
+
+
+def class_of(topic: OtherTopic, which: int) -> tuple[Trial, ...]:
+    """Let one invented class write a page of a topic, and diagnose it."""
+    seed = f"{topic.draw.__name__} {which}"
+    page = problems(topic.page(TWELVE, which % PAGES))
+    return trials(topic_class(USUAL, topic.ideas, CLASS, seed), page, seed)
+
+
+def other_topics(classes: int, pool: Executor | None) -> Part:
+    """Measure classes on pages of the other topics, and hold two goals against each."""
+    rows = []
+    for words, topic in TOPICS.items():
+        found = (pool.map if pool else map)(partial(class_of, topic), range(classes))
+        seen = [one for some in found for one in some]
+        fair = [one for one in seen if one.truth and one.acts >= FAIR]
+        steady, going = ([one for one in fair if one.kind is kind] for kind in (Kind.STEADY, Kind.SWITCHING))
+        first, wrongly = share(steady, named_first), wrongly_given(seen)
+        rows.append(
+            (
+                words,
+                str(len(topic.ideas)),
+                str(len(steady)),
+                percent(first),
+                held(first.value >= FIRST),
+                percent(share(going, named_first)),
+                percent(wrongly),
+                held(wrongly.value <= WRONGLY),
+                percent(other_named(seen)),
+            )
+        )
+    return Part(
+        "Pages of 12 on other topics",
+        "Classes of 25. First: the true idea is said first, or as one that the page cannot tell from it, "
+        "where it can show on three problems or more; of steady pupils, and of those whose idea comes and "
+        "goes. Wrongly: pupils without a steady idea who are said to fit one.",
+        (
+            "topic",
+            "ideas",
+            "steady",
+            "first",
+            "95 % at least",
+            "comes and goes: first",
+            "wrongly",
+            "1 % at most",
+            "another",
+        ),
+        tuple(rows),
+    )

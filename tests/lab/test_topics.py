@@ -1,0 +1,49 @@
+"""The other topics of the laboratory."""
+
+from random import Random
+
+import pytest
+
+from lab.pupils import Kind, Pupil
+from lab.steps import Pen, cell
+from lab.topics import FAIR, TOPICS, class_of, other_topics
+from lab.trials import problems
+from onewhole.misconceptions.catalogue import by_id
+from onewhole.statements.reading import read_statement
+
+
+@pytest.mark.parametrize("name", TOPICS)
+def test_a_page_comes_from_its_seed_and_shows_its_ideas(name: str) -> None:
+    """Twelve problems, the same for one seed, others for another; most ideas act on three or more."""
+    topic = TOPICS[name]
+    page = topic.page(12, 1)
+    assert page == topic.page(12, 1) != topic.page(12, 2)
+    assert len(problems(page)) == 12
+    acts = [sum(by_id(key).slip(read_statement(typed)) is not None for typed in page) for key in topic.ideas]
+    assert acts.count(0) <= 1
+    assert sum(act >= FAIR for act in acts) > len(acts) / 2
+
+
+def test_what_is_said_of_two_classes() -> None:
+    """Nobody without an idea is said to fit one that adds measures, and who has one is told of no other."""
+    seen = [one for which in (0, 1) for one in class_of(TOPICS["adding measures"], which)]
+    assert len(seen) == 50
+    assert any(one.truth for one in seen)
+    assert not [one for one in seen if one.likely and not one.holds]
+
+
+def test_every_topic_has_its_row() -> None:
+    """With as many cells as the head."""
+    part = other_topics(1, None)
+    assert [row[0] for row in part.rows] == list(TOPICS)
+    assert {len(row) for row in part.rows} == {len(part.heads)}
+
+
+def test_a_comparison_is_written_by_its_idea_rightly_and_with_a_slip() -> None:
+    """The right sign, the sign of an idea, and any other sign where the pupil slips."""
+    asked = read_statement("0.134 ? 0.2")
+    sound = Pupil("K01", Kind.SOUND)
+    assert cell(Pen(sound, Random(1)), asked) == "<"
+    assert cell(Pen(Pupil("K02", Kind.STEADY, ("F06",)), Random(1)), asked) == ">"
+    slipping = Pupil("K03", Kind.SHAKY, slip=1.0)
+    assert {cell(Pen(slipping, Random(seed)), asked) for seed in range(20)} == {">", "="}
