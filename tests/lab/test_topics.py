@@ -4,9 +4,10 @@ from random import Random
 
 import pytest
 
+from lab.measures import FAIR
 from lab.pupils import Kind, Pupil
 from lab.steps import Pen, cell
-from lab.topics import FAIR, TOPICS, class_of, other_topics
+from lab.topics import TOPICS, class_of, other_topics
 from lab.trials import problems
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.statements.reading import read_statement
