@@ -14,6 +14,7 @@ from onewhole.desk.keep.backups import (
 )
 from onewhole.desk.keep.restoring import restore_backup
 from onewhole.desk.keep.way_back import damaged_of
+from onewhole.desk.paper.keep_papers import keep_seen_papers
 from onewhole.errors import OnewholeError
 from onewhole.store.backups import daily_name
 from onewhole.store.keeping import backup
@@ -22,6 +23,7 @@ from onewhole.store.opening import Store, open_store
 from tests.kit.faults.act import DONE, Act, Found, Judged
 from tests.kit.kept import DAY, NOW, first_round, write
 from tests.kit.page_folders import put_night
+from tests.kit.seen_papers import seen, sure, unsure
 
 OLDER = Path(__file__).parents[2] / "store" / "examples" / "v0001.class"
 #: What K01 wrote: no trace of it may be left.
@@ -126,6 +128,23 @@ class KeepAnswer(ClassAct):
     def do(self) -> str:
         """Keep it."""
         write(self.book, 1, "5 5/8", code="K02", problem="9")
+        return ""
+
+
+class KeepPapers(ClassAct):
+    """Papers are read: an answer that is sure, with its picture, and a cell that waits."""
+
+    name = "keep papers"
+
+    def prepare(self) -> None:
+        """Nobody has written anything yet."""
+        make_class(self.path, answers=0)
+        self.old = self.new = rows_of(self.path)
+
+    def do(self) -> str:
+        """Keep what was seen in the pictures."""
+        papers = seen({"K01": {"1": sure("2 4/8")}, "K02": {"1": unsure("3 4/8", "2 4/8")}})
+        keep_seen_papers(self.book, 1, 1, papers, now=NOW)
         return ""
 
 

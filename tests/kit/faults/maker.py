@@ -21,6 +21,7 @@ from tests.kit.faults.class_acts import (
     BackUpDaily,
     Erase,
     KeepAnswer,
+    KeepPapers,
     OpenOlder,
     Restore,
     RestoreDamaged,
@@ -32,7 +33,7 @@ from tests.kit.faults.plan import Call
 ACTS: dict[str, type[Act]] = {
     act.name: act
     for act in (
-        *(KeepAnswer, BackUp, BackUpDaily, Restore, RestoreNew, RestoreDamaged, Erase, OpenOlder),
+        *(KeepAnswer, KeepPapers, BackUp, BackUpDaily, Restore, RestoreNew, RestoreDamaged, Erase, OpenOlder),
         *(PutNight, PutNightInTwoSteps, PutFirstNight, WriteFile),
     )
 }
