@@ -35,7 +35,7 @@ walk: $(READY)
 		tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
 		tests/statements/test_fuzz.py tests/faults tests/desk/keep/test_locked_backup.py \
 		tests/laws/test_told_kept.py tests/web/test_restore_while_marking.py tests/store/test_damaged.py \
-		tests/laws/test_hostile_nights.py tests/marking/grouping/test_reasons.py tests/browser/test_marking.py \
+		tests/laws/test_hostile_nights.py tests/marking/grouping/test_reasons.py tests/browser tests/web/test_sign_in_page.py tests/writers \
 		tests/store/test_kills.py tests/presses/test_blank_pages.py
 	$(BIN)/pytest -n 2 --hypothesis-profile=explore tests/laws tests/number tests/statements tests/notations
 

@@ -53,6 +53,15 @@ def pytest_collection() -> None:
     gc.disable()
 
 
+@pytest.hookimpl(trylast=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Begin with the tests that take long, in the order of chance that they have: none is left for the end.
+
+    Processes that share the tests take what is short from each other until all of it is done.
+    """
+    items.sort(key=lambda item: item.get_closest_marker("slow") is None)
+
+
 def pytest_collection_finish() -> None:
     """Let it pass over what was there when the first test began."""
     gc.freeze()

@@ -11,6 +11,8 @@ import random
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import cache
+from itertools import islice
 
 import pytest
 
@@ -99,11 +101,13 @@ def test_every_sentence_reads_back_true_under_every_strategy() -> None:
     assert found["sentences"] > 8 * found["workings"]
 
 
+@cache
 def pages(strategy: Strategy) -> tuple[Item, ...]:
     """A seeded page of 40 problems of the space, all worked by one strategy, labelled from 1."""
     chance = random.Random(strategy.key)
     asked = chance.sample(list(every_question(5, 4)), 10 * PAGE)
-    worked = [(one, found) for one in asked if isinstance(found := tried(one, strategy), Working)][:PAGE]
+    suits = ((one, found) for one in asked if isinstance(found := tried(one, strategy), Working))
+    worked = islice(suits, PAGE)
     return tuple(one(*pair, label=str(at)) for at, pair in enumerate(worked, start=1))
 
 

@@ -1,18 +1,22 @@
-"""Every control of every page can be met by a click, at four widths: nothing lies over it."""
+"""Every control of every page can be met by a click, at four widths: nothing lies over it.
+
+`make test` tries the narrowest and a usual one, `make walk` all four.
+"""
 
 from datetime import UTC, datetime
 from pathlib import Path
 
+import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, settled, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WHOLE, settled, window
 from tests.kit.doors import Clock, served
 from tests.kit.invented import lay_invented_class
 
 pytestmark = NEEDS_CHROMIUM
 
 WEDNESDAY = datetime(2026, 11, 25, 16, tzinfo=UTC)
-WIDTHS = (PHONE, (768, 1024), (1280, 800), (1920, 1080))
+WIDTHS = (PHONE, (768, 1024), (1280, 800), (1920, 1080)) if WHOLE else (PHONE, (1280, 800))
 NIGHT = "/mine/1/night/9"
 PAGES = (
     "/mine/1/page",
@@ -76,8 +80,9 @@ COVERED = """() => {
 }"""
 
 
+@pytest.mark.slow
 def test_nothing_lies_over_a_control(browser: Browser, tmp_path: Path) -> None:
-    """On every page of a class, with all that folds folded out, on a phone and three screens."""
+    """On every page of a class, with all that folds folded out, on a phone and on screens."""
     lay_invented_class(tmp_path, WEDNESDAY, read=True)
     with served(tmp_path, Clock(WEDNESDAY)) as door, window(browser, door.address, blank=True) as page:
         found = {address: blocked for address in PAGES if (blocked := covered(page, door.base + address))}

@@ -11,9 +11,10 @@ from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.class_records import set_night
 from onewhole.desk.marking.grid import cell_history
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WHOLE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import NOW, Served, served
 from tests.kit.marking_window import (
+    MANY,
     PROBLEMS,
     PUPILS,
     all_kept,
@@ -30,16 +31,24 @@ pytestmark = NEEDS_CHROMIUM
 #: Keys a second; without a number the keys come as fast as the browser takes them. `ONEWHOLE_TYPIST=10`.
 TYPIST = int(os.environ.get("ONEWHOLE_TYPIST", "0"))
 #: So many papers are typed; `make walk` types those of the whole class.
-PAPERS = PUPILS if os.environ.get("ONEWHOLE_WHOLE_WALK") else 6
+PAPERS = MANY if WHOLE else 6
 #: Copied from a class's spreadsheet: two lines, one cell in quotation marks.
 BLOCK = '3 3/6\t3 5/8\t"2 4/5"\r\n4 3/6\t\tsmudge\r\n'
 
 
 @pytest.fixture
 def door(tmp_path: Path) -> Iterator[Served]:
-    """A class of 30 with a night of twelve problems, nothing typed yet."""
+    """A class with a night of twelve problems, nothing typed yet."""
     with served(tmp_path) as made:
         class_with_night(made.door.books["mine"])
+        yield made
+
+
+@pytest.fixture
+def large(tmp_path: Path) -> Iterator[Served]:
+    """A class of 30 with such a night."""
+    with served(tmp_path) as made:
+        class_with_night(made.door.books["mine"], MANY)
         yield made
 
 
@@ -65,22 +74,25 @@ def _answer(at: int) -> str:
 
 
 @pytest.mark.slow
-def test_a_class_is_typed_without_a_lost_key(door: Served, page: Page) -> None:
+def test_a_class_is_typed_without_a_lost_key(large: Served, browser: Browser) -> None:
     """Papers of 12 answers, digits, blanks, slashes and Enter, key after key: all on the disk, each once."""
     answers = [_answer(at) for at in range(PAPERS * PROBLEMS)]
     keys = "".join(f"{answer}\n" for answer in answers)
-    began = time.perf_counter()
-    for at, key in enumerate(keys):
-        if TYPIST:
-            time.sleep(max(0, began + at / TYPIST - time.perf_counter()))
-        page.keyboard.press("Enter" if key == "\n" else key)
-    taken = time.perf_counter() - began
-    print(f"{len(keys)} keys in {taken:.1f} s, {len(keys) / taken:.0f} a second")
-    all_kept(page)
-    assert page.locator("td[data-state=kept]").count() == PAPERS * PROBLEMS
-    typed = [text for row in texts_on_disk(door.door.books["mine"]) for text in row]
-    assert typed == answers + [""] * ((PUPILS - PAPERS) * PROBLEMS)
-    assert {len(cell_history(door.door.books["mine"], 1, 1, "K05", str(at))) for at in range(1, 13)} == {1}
+    book = large.door.books["mine"]
+    with window(browser, large.address, forgives=("422",), blank=True) as page:
+        open_grid(page, large.base)
+        began = time.perf_counter()
+        for at, key in enumerate(keys):
+            if TYPIST:
+                time.sleep(max(0, began + at / TYPIST - time.perf_counter()))
+            page.keyboard.press("Enter" if key == "\n" else key)
+        taken = time.perf_counter() - began
+        print(f"{len(keys)} keys in {taken:.1f} s, {len(keys) / taken:.0f} a second")
+        all_kept(page)
+        assert page.locator("td[data-state=kept]").count() == PAPERS * PROBLEMS
+    typed = [text for row in texts_on_disk(book) for text in row]
+    assert typed == answers + [""] * ((MANY - PAPERS) * PROBLEMS)
+    assert {len(cell_history(book, 1, 1, "K05", str(at))) for at in range(1, 13)} == {1}
 
 
 def test_every_key_shows_its_verdict_before_it_is_kept(door: Served, page: Page) -> None:
@@ -148,44 +160,45 @@ ON_PAPER = """() => {
 }"""
 
 
-def test_a_large_class_is_in_sight_and_counted_while_it_is_typed(door: Served, page: Page) -> None:
+def test_a_large_class_is_in_sight_and_counted_while_it_is_typed(large: Served, browser: Browser) -> None:
     """Twenty problems, twenty pupils on 1280 by 800; right of tried; no dot where kept; words leave."""
     typed = "\n".join(f"{at}. {at + 20} - {at}" for at in range(1, 21))
-    set_night(door.door.books["mine"], 1, typed, date(2026, 9, 2), NOW)
-    page.clock.install(time=NOW)
-    page.goto(f"{door.base}/mine/1/night/2/marking")
-    page.clock.pause_at(NOW + timedelta(hours=1))
-    cell_of(page, 1, 1).focus()
-    page.locator(".sheet").evaluate("sheet => sheet.scrollIntoView({ block: 'start' })")
-    rows, columns = page.evaluate(IN_SIGHT)
-    assert rows >= 20
-    assert columns == 20
-    page.keyboard.type("20\n21\n")
-    page.clock.run_for(100)
-    all_kept(page)
-    expect(page.locator("#grid tbody .total").first).to_have_text("1 of 2")
-    expect(page.locator("#grid tfoot td").first).to_have_text("1 of 1")
-    edge = "one => getComputedStyle(one.querySelector('.dot')).borderTopColor"
-    assert page.locator("td[data-code=K01][data-label='1']").evaluate(edge) == "rgba(0, 0, 0, 0)"
-    page.locator("#column-label").select_option("3")
-    page.get_by_role("button", name="Fill in").click()
-    expect(page.locator("#grid tfoot td").nth(2)).to_have_text(f"{PUPILS} of {PUPILS}")
-    until(lambda: _said(page) == "30 filled in, 0 left to type.")
-    assert page.locator("#said").is_visible()
-    page.clock.run_for(8000)
-    expect(page.locator("#said")).to_be_hidden()
-    page.clock.resume()
-    page.reload()
-    expect(page.locator("#grid tbody .total").first).to_have_text("2 of 3")
-    assert broken_rules(page) == []
-    page.get_by_label("Close together").uncheck()
-    page.wait_for_load_state("networkidle")
-    page.reload()
-    expect(page.get_by_label("Close together")).not_to_be_checked()
-    page.emulate_media(media="print")
-    for width in (1047, 718):  # A4 with margins of a centimeter, lying and standing
-        page.set_viewport_size({"width": width, "height": 700})
-        assert page.evaluate(ON_PAPER) == {"rows": PUPILS, "typed": 0, "cut": 0, "signs": ["✗"], "plain": 0}
+    set_night(large.door.books["mine"], 1, typed, date(2026, 9, 2), NOW)
+    with window(browser, large.address, blank=True) as page:
+        page.clock.install(time=NOW)
+        page.goto(f"{large.base}/mine/1/night/2/marking")
+        page.clock.pause_at(NOW + timedelta(hours=1))
+        cell_of(page, 1, 1).focus()
+        page.locator(".sheet").evaluate("sheet => sheet.scrollIntoView({ block: 'start' })")
+        rows, columns = page.evaluate(IN_SIGHT)
+        assert rows >= 20
+        assert columns == 20
+        page.keyboard.type("20\n21\n")
+        page.clock.run_for(100)
+        all_kept(page)
+        expect(page.locator("#grid tbody .total").first).to_have_text("1 of 2")
+        expect(page.locator("#grid tfoot td").first).to_have_text("1 of 1")
+        edge = "one => getComputedStyle(one.querySelector('.dot')).borderTopColor"
+        assert page.locator("td[data-code=K01][data-label='1']").evaluate(edge) == "rgba(0, 0, 0, 0)"
+        page.locator("#column-label").select_option("3")
+        page.get_by_role("button", name="Fill in").click()
+        expect(page.locator("#grid tfoot td").nth(2)).to_have_text(f"{MANY} of {MANY}")
+        until(lambda: _said(page) == "30 filled in, 0 left to type.")
+        assert page.locator("#said").is_visible()
+        page.clock.run_for(8000)
+        expect(page.locator("#said")).to_be_hidden()
+        page.clock.resume()
+        page.reload()
+        expect(page.locator("#grid tbody .total").first).to_have_text("2 of 3")
+        assert broken_rules(page, contrast=WHOLE) == []
+        page.get_by_label("Close together").uncheck()
+        page.wait_for_load_state("networkidle")
+        page.reload()
+        expect(page.get_by_label("Close together")).not_to_be_checked()
+        page.emulate_media(media="print")
+        for width in (1047, 718):  # A4 with margins of a centimeter, lying and standing
+            page.set_viewport_size({"width": width, "height": 700})
+            assert page.evaluate(ON_PAPER) == {"rows": MANY, "typed": 0, "cut": 0, "signs": ["✗"], "plain": 0}
 
 
 def _said(page: Page) -> str:
@@ -204,8 +217,8 @@ def test_arrows_and_their_like_move_the_cell(page: Page) -> None:
         ("Home", 2, 1),
         ("ArrowUp", 1, 1),
         ("ArrowUp", 1, 1),
-        ("Control+End", 30, 12),
-        ("Enter", 30, 12),
+        ("Control+End", PUPILS, 12),
+        ("Enter", PUPILS, 12),
         ("Control+Home", 1, 1),
     ]
     for key, pupil, problem in steps:
@@ -219,7 +232,7 @@ def test_arrows_and_their_like_move_the_cell(page: Page) -> None:
     page.keyboard.press("ArrowRight")
     expect(cell_of(page, 1, 2)).to_be_focused()
     page.get_by_label("down the problem").check()
-    cell_of(page, 30, 2).focus()
+    cell_of(page, PUPILS, 2).focus()
     page.keyboard.press("Enter")
     expect(cell_of(page, 1, 3)).to_be_focused()
     assert page.locator("td input[tabindex='0']").count() == 1
@@ -275,11 +288,11 @@ def test_everyone_is_right_except(door: Served, page: Page) -> None:
     page.keyboard.press("Control+a")
     page.keyboard.type("4 K12")
     page.keyboard.press("Enter")
-    expect(page.locator("#said")).to_contain_text("27 filled in, 2 left to type.")
+    expect(page.locator("#said")).to_contain_text(f"{PUPILS - 3} filled in, 2 left to type.")
     expect(cell_of(page, 4, 3)).to_be_focused()
     column = [row[2] for row in texts_on_disk(door.door.books["mine"])]
     assert [column[at] for at in (3, 4, 11)] == ["", "smudge", ""]
-    assert column.count("2 4/5") == 27
+    assert column.count("2 4/5") == PUPILS - 3
     page.keyboard.press("Control+z")
     all_kept(page)
     assert [row[2] for row in texts_on_disk(door.door.books["mine"])].count("2 4/5") == 0
@@ -288,16 +301,16 @@ def test_everyone_is_right_except(door: Served, page: Page) -> None:
 def test_a_block_from_a_spreadsheet_is_looked_at_kept_and_taken_back(door: Served, page: Page) -> None:
     """By keys alone: what it asks is said, what stands there already too, and all of it goes back."""
     book = door.door.books["mine"]
-    write_past(book, 30, 12, "5")
+    write_past(book, PUPILS, 12, "5")
     page.reload()
     page.context.grant_permissions(["clipboard-read", "clipboard-write"])
     page.evaluate("text => navigator.clipboard.writeText(text)", BLOCK)
-    cell_of(page, 29, 10).focus()
+    cell_of(page, PUPILS - 1, 10).focus()
     page.keyboard.type("77")
     page.keyboard.press("Control+v")
     expect(page.get_by_role("heading", name="Look before it is kept")).to_be_visible()
-    assert texts_on_disk(book)[28][9:] == ["77", "", ""]
-    page.get_by_label("from the cell I was in: K29, problem 10").press("Space")
+    assert texts_on_disk(book)[PUPILS - 2][9:] == ["77", "", ""]
+    page.get_by_label(f"from the cell I was in: K{PUPILS - 1}, problem 10").press("Space")
     page.keyboard.press("Enter")
     expect(page.get_by_text("2 cells hold other answers already")).to_be_visible()
     page.get_by_label("the pasted ones take their place").press("Space")
@@ -309,31 +322,31 @@ def test_a_block_from_a_spreadsheet_is_looked_at_kept_and_taken_back(door: Serve
     page.keyboard.press("Enter")
     expect(page.get_by_text("5 answers pasted")).to_be_visible()
     pasted = [["3 3/6", "3 5/8", "2 4/5"], ["4 3/6", "", "smudge"]]
-    assert [row[9:] for row in texts_on_disk(book)[28:]] == pasted
+    assert [row[9:] for row in texts_on_disk(book)[-2:]] == pasted
     page.get_by_role("button", name="Take back this paste").press("Enter")
     expect(page.get_by_text("5 cells are as before the paste.")).to_be_visible()
-    assert [row[9:] for row in texts_on_disk(book)[28:]] == [["77", "", ""], ["", "", "5"]]
+    assert [row[9:] for row in texts_on_disk(book)[-2:]] == [["77", "", ""], ["", "", "5"]]
 
 
 def test_a_block_of_cells_is_picked_and_cleared(door: Served, page: Page) -> None:
     """With Shift and the arrows, or a click; all of it comes back at once."""
     book = door.door.books["mine"]
-    write_past(book, 29, 10, "77")
-    write_past(book, 30, 12, "5")
+    write_past(book, PUPILS - 1, 10, "77")
+    write_past(book, PUPILS, 12, "5")
     page.reload()
     expect(page.locator("#verdict .whose")).to_contain_text("K01")
-    cell_of(page, 29, 10).focus()
+    cell_of(page, PUPILS - 1, 10).focus()
     for key in ("Shift+ArrowRight", "Shift+End", "Shift+ArrowDown"):
         page.keyboard.press(key)
     expect(page.locator("#said")).to_contain_text("6 cells are picked")
     assert broken_rules(page) == []
     page.keyboard.press("Delete")
     all_kept(page)
-    assert [row[9:] for row in texts_on_disk(book)[28:]] == [[""] * 3, [""] * 3]
+    assert [row[9:] for row in texts_on_disk(book)[-2:]] == [[""] * 3, [""] * 3]
     page.keyboard.press("Control+z")
     all_kept(page)
-    assert [row[9:] for row in texts_on_disk(book)[28:]] == [["77", "", ""], ["", "", "5"]]
-    cell_of(page, 30, 12).click(modifiers=["Shift"])
+    assert [row[9:] for row in texts_on_disk(book)[-2:]] == [["77", "", ""], ["", "", "5"]]
+    cell_of(page, PUPILS, 12).click(modifiers=["Shift"])
     expect(page.locator("#said")).to_contain_text("6 cells are picked")
     page.keyboard.press("Escape")
     expect(page.locator("td[aria-selected]")).to_have_count(0)

@@ -42,7 +42,7 @@ null;
 
 @pytest.fixture
 def door(tmp_path: Path) -> Iterator[Served]:
-    """A class of 30 with a night of twelve problems, nothing typed yet."""
+    """A class with a night of twelve problems, nothing typed yet."""
     with served(tmp_path) as made:
         class_with_night(made.door.books["mine"])
         yield made

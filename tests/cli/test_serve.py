@@ -19,7 +19,7 @@ from onewhole.cli.verbs import serve as verb
 from onewhole.desk.classes.class_records import open_book
 from onewhole.desk.keep.password import is_password, set_password
 from onewhole.errors import InputError
-from onewhole.web.serving import serve
+from onewhole.web.serving import listening, serve
 from tests.kit.certificates import NEEDS_OPENSSL, certificate
 from tests.kit.terminal import Terminal
 from tests.kit.waiting import until
@@ -119,9 +119,18 @@ def test_the_door_opens_in_a_private_folder_and_stops_tidily(tmp_path: Path, end
     assert {file.stat().st_mode & 0o077 for file in folder.rglob("*")} == {0}
 
 
+@pytest.mark.slow
 @pytest.mark.enable_socket
-def test_a_second_start_opens_a_window_into_the_first(tmp_path: Path) -> None:
-    """In the browser where there is a screen, by an address that is good once where there is none."""
+def test_a_second_start_opens_a_window_into_the_first(
+    tmp_path: Path, onewhole: Terminal, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """In the browser where there is a screen, by an address that is good once where there is none.
+
+    Starts that end at once are made in this process, which is another one than that of the first.
+    """
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "XDG_RUNTIME_DIR", "BROWSER"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path))
     browser = tmp_path / "browser"
     browser.write_text(BROWSER)
     browser.chmod(0o700)
@@ -131,11 +140,10 @@ def test_a_second_start_opens_a_window_into_the_first(tmp_path: Path) -> None:
         base = address.partition("/open")[0]
         opened: list[str] = []
         for _ in range(2):
-            ran = subprocess.run(
-                command, capture_output=True, text=True, check=True, env=_environment(tmp_path)
-            )
-            assert f"is served already (process {process.pid}). Open this address" in ran.stdout
-            found = re.search(r"http\S+", ran.stdout)
+            shown = onewhole("serve", tmp_path / "room12.class")
+            assert shown.code == 0
+            assert f"is served already (process {process.pid}). Open this address" in shown.out
+            found = re.search(r"http\S+", shown.out)
             assert found
             assert asked(found[0]).status == 303
             opened.append(found[0])
@@ -149,10 +157,9 @@ def test_a_second_start_opens_a_window_into_the_first(tmp_path: Path) -> None:
         until(lambda: told.exists() and told.read_text() != "", "the browser")
         assert told.read_text() == page.as_uri()
         assert base in page.read_text()
-        quiet = subprocess.run(
-            [*command, "--no-browser"], capture_output=True, text=True, check=False, env=screen
-        )
-        assert "Open this address" in quiet.stdout, quiet.stderr
+        monkeypatch.setenv("DISPLAY", ":none")
+        quiet = onewhole("serve", tmp_path / "room12.class", "--no-browser")
+        assert "Open this address" in quiet.out, quiet.err
         process.send_signal(signal.SIGINT)
         process.wait(timeout=20)
     assert list((tmp_path / "onewhole" / "open").iterdir()) == []
@@ -184,16 +191,14 @@ def test_a_damaged_file_does_not_keep_the_door_shut(tmp_path: Path) -> None:
 
 
 @pytest.mark.enable_socket
-def test_a_port_that_is_taken_is_refused(tmp_path: Path) -> None:
+def test_a_port_that_is_taken_is_refused(tmp_path: Path, onewhole: Terminal) -> None:
     """With what to do next."""
-    with running(data=tmp_path) as (_, address):
-        port = re.search(r":(\d+)/", address)
-        assert port
-        again = [str(COMMAND), "serve", str(tmp_path / "a.class"), "--port", port[1]]
-        ran = subprocess.run(again, capture_output=True, text=True, check=False, env=_environment(tmp_path))
-    assert ran.returncode == 2
-    assert f"Port {port[1]} cannot be used" in ran.stderr
-    assert "--port" in ran.stderr
+    with closing(listening("127.0.0.1", 0)) as taken:
+        port = taken.getsockname()[1]
+        shown = onewhole("serve", tmp_path / "a.class", "--port", port)
+    assert shown.code == 2
+    assert f"Port {port} cannot be used" in shown.err
+    assert "--port" in shown.err
 
 
 @pytest.mark.asvs("V4.1.2", "V12.2.1")

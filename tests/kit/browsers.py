@@ -1,5 +1,6 @@
 """Debian's Chromium for the tests: windows of two widths, the rules of axe, what runs off the page."""
 
+import os
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -16,14 +17,15 @@ from tests.kit.waiting import until as waited_until
 
 CHROMIUM = shutil.which("chromium")
 #: Parts of Chromium that no page of ours can notice. The suggestions below its address bar are three pages of
-#: their own, begun anew for every window although none is seen: half of what a window costs. Chromium takes
-#: the last list it is given, so that of Playwright is repeated here.
+#: their own, begun anew for every window although none is seen: half of what a window costs. A process for a
+#: site to come is begun after each. Chromium takes the last list it is given, so that of Playwright is
+#: repeated here.
 LEFT_OUT = (
     "WebUIOmniboxPopup WebUIOmniboxAimPopup WebUIOmniboxFullPopup "
     "AvoidUnnecessaryBeforeUnloadCheckSync DestroyProfileOnBrowserClose HttpsUpgrades "
     "HttpsFirstBalancedModeAutoEnable LensOverlay MediaRouter PaintHolding ThirdPartyStoragePartitioning "
     "AvoidCorsURLLoaderRestartOnRedirect OptimizationHints NetworkTimeServiceQuerying AimEnabled "
-    "PreconnectToSearch"
+    "PreconnectToSearch SpareRendererForSitePerProcess"
 )
 FLAGS = (
     "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
@@ -33,6 +35,8 @@ FLAGS = (
     f"--disable-features={','.join(LEFT_OUT.split())}"
 )
 WIDE, PHONE = (1280, 800), (390, 844)
+#: `make walk` looks at everything on every screen; `make test` leaves out what is the same on each.
+WHOLE = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
 
 #: Put this on a file of tests that opens a browser: `pytestmark = NEEDS_CHROMIUM`.
 NEEDS_CHROMIUM = [
@@ -98,9 +102,9 @@ def settled(page: Page) -> None:
 #: Run every rule; bring back how many hold, and what breaks the others. Of those that hold, axe need not list
 #: each place: that is most of its work. By itself it leaves out the one rule of WCAG 2.2 AA
 #: that it knows: how large a target is.
-_AXE = """axe.run({
+_AXE = """(contrast) => axe.run({
   resultTypes: ["violations"],
-  rules: { "target-size": { enabled: true } },
+  rules: { "target-size": { enabled: true }, "color-contrast": { enabled: contrast } },
 }).then(({ passes, violations }) => [
   passes.length,
   violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)),
@@ -115,13 +119,27 @@ def _axe_source() -> str:
     return Path(spec.origin).with_name("axe.min.js").read_text(encoding="utf-8")
 
 
-def broken_rules(page: Page) -> list[str]:
+def broken_rules(page: Page, *, contrast: bool = True) -> list[str]:
     """Return what axe finds against its rules on the settled page, each with its place."""
     settled(page)
     page.evaluate(_axe_source())
-    held, broken = page.evaluate(_AXE)
+    held, broken = page.evaluate(_AXE, contrast)
     assert held > 10
     return [str(one) for one in broken]
+
+
+def broken_on_either_screen(page: Page) -> list[str]:
+    """Return what breaks a rule or runs off on a wide screen and on a phone, each time on the settled page.
+
+    The colours are those of the wide screen, and most of axe's work: `make walk` looks at them on both.
+    """
+    found: list[str] = []
+    for size in (WIDE, PHONE):
+        page.set_viewport_size({"width": size[0], "height": size[1]})
+        found += broken_rules(page, contrast=WHOLE or size == WIDE)
+        if runs_off(page):
+            found.append(f"it runs off at {size[0]}")
+    return found
 
 
 def runs_off(page: Page) -> bool:

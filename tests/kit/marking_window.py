@@ -11,11 +11,12 @@ from tests.house.plan import ROOT
 from tests.kit.doors import NOW
 
 SHEET = (ROOT / "examples" / "room12" / "sheet.txt").read_text(encoding="utf-8")
-PUPILS, PROBLEMS = 30, 12
+#: Each row has the same cells: a class of twelve shows most of what a large one would.
+PUPILS, MANY, PROBLEMS = 12, 30, 12
 
 
 def class_with_night(book: Store, pupils: int = PUPILS) -> None:
-    """Keep a class of 30 or fewer and a night of twelve problems."""
+    """Keep a class and a night of twelve problems."""
     start_room(book, "Room 12", pupils, NOW)
     set_night(book, 1, SHEET, date(2026, 9, 1), NOW)
 

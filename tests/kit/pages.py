@@ -1,6 +1,7 @@
 """Pages made by the real writers from real sheets, and the same pages pressed."""
 
 import datetime as dt
+import os
 import re
 from dataclasses import replace
 from datetime import date
@@ -72,7 +73,12 @@ OPEN = "1. 5 1/8 - 2 5/8\n2. 7 1/4 - 3 3/4\n"
 PAPERS = ("letter", "a4")
 MILLIMETRES = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
 PRINTS = ("ordinary", "large")
-COMBINED = tuple(product(PAPERS, PRINTS))
+#: The usual page, and the other paper with the other print; `make walk` presses all four.
+COMBINED = (
+    tuple(product(PAPERS, PRINTS))
+    if os.environ.get("ONEWHOLE_WHOLE_WALK")
+    else tuple(zip(PAPERS, PRINTS, strict=True))
+)
 HOME = ("pupil", "family")
 
 

@@ -45,7 +45,7 @@ classes = st.lists(rows, min_size=1, max_size=5).map(
 )
 
 
-@settings(max_examples=40)
+@settings(max_examples=settings().max_examples // 3)
 @given(classes)
 def test_odds_add_up_to_one(found: dict[str, list[str]]) -> None:
     """Weights are never below zero and some are above; the listed odds are never more than one together."""
@@ -64,7 +64,7 @@ def _ratio(cells: list[str], hypothesis: Hypothesis) -> dict[int, Fraction]:
     return {at: Fraction(own, share) for at, share in enumerate(shares)}
 
 
-@settings(max_examples=60)
+@settings(max_examples=settings().max_examples // 3)
 @given(st.sampled_from(SINGLES), rows, st.integers(0, 11))
 def test_more_consistent_evidence_never_lowers_a_pattern_against_its_rivals(
     key: str, cells: list[str], at: int
@@ -102,7 +102,7 @@ def _same(first: Diagnosis, second: Diagnosis) -> bool:
     ] == [(each.label, each.speaks) for each in second.evidence]
 
 
-@settings(max_examples=30)
+@settings(max_examples=settings().max_examples // 3)
 @given(classes, st.sets(st.integers(0, 11)))
 def test_unreadable_is_as_blank(found: dict[str, list[str]], spots: set[int]) -> None:
     """What cannot be read says as much as what was not written: nothing, for anybody in the class."""
@@ -136,7 +136,7 @@ def _speaks(found: Diagnosis, at: int) -> bool:
     return found.evidence[at].speaks.value != "neither"
 
 
-@settings(max_examples=20)
+@settings(max_examples=settings().max_examples // 3)
 @given(st.lists(st.sampled_from(READY.hypotheses), min_size=1, max_size=6, unique=True))
 def test_a_column_is_each_hypothesis_by_itself(chosen: list[Hypothesis]) -> None:
     """Nothing about a hypothesis depends on which others are weighed beside it."""

@@ -30,7 +30,7 @@ from onewhole.statements.reading import read_statement
 from onewhole.working.working import equal_forms
 from onewhole.writers.report_lines import report_lines
 
-ANSWERS = int(os.environ.get("ONEWHOLE_ANSWERS", "1000"))
+ANSWERS = int(os.environ.get("ONEWHOLE_ANSWERS", "600"))
 CHUNKS = 5
 #: Which classes are full, and which are also printed; of those that are not full, which are told pupil by
 #: pupil too: the plan tells each of them already.

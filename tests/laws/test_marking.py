@@ -61,7 +61,7 @@ def _told(finding: Finding, problems: Sequence[Problem]) -> object:
     return finding.status, pairs, frozenset(finding.wrong), frozenset(finding.slips), odds
 
 
-@settings(max_examples=30)
+@settings(max_examples=settings().max_examples // 4)
 @given(classes)
 def test_the_order_of_pupils_changes_nothing(rows: dict[str, list[str]]) -> None:
     """Groups are the same tuple, and everyone keeps marks, odds and finding."""
@@ -73,7 +73,7 @@ def test_the_order_of_pupils_changes_nothing(rows: dict[str, list[str]]) -> None
     assert problem_stats(one) == problem_stats(other)
 
 
-@settings(max_examples=30)
+@settings(max_examples=settings().max_examples // 4)
 @given(classes, st.permutations(range(12)))
 def test_the_order_of_problems_changes_nothing(rows: dict[str, list[str]], order: list[int]) -> None:
     """Findings say the same, and the same pupils meet, when the page is shuffled with its labels."""
@@ -101,7 +101,7 @@ def test_unreadable_cells_change_no_verdict_elsewhere(
             assert again == mark if (who, at) not in spots else again.verdict is Verdict.UNREADABLE
 
 
-@settings(max_examples=30)
+@settings(max_examples=settings().max_examples // 4)
 @given(classes, st.integers(1, 6))
 def test_every_pupil_is_placed_once(rows: dict[str, list[str]], meets: int) -> None:
     """Nobody is lost, nobody is in two groups, no group is empty, and every reason has words."""

@@ -18,6 +18,7 @@ from shutil import rmtree
 from tempfile import mkdtemp
 from threading import Thread
 
+import pytest
 from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import (
@@ -366,6 +367,7 @@ def _texts(paths: Iterable[Path]) -> set[str]:
     return found
 
 
+@pytest.mark.slow
 def test_told_as_kept_is_kept_whatever_is_done() -> None:
     """In so many orders of answers, erasings, backups brought back, files moved and torn, and kills."""
     run_state_machine_as_test(

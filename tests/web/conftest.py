@@ -4,10 +4,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from argon2 import PasswordHasher
 
-from onewhole.desk.keep import password
 from tests.kit.doors import Opened, opened
+from tests.kit.passwords import hash_quickly
 
 
 @pytest.fixture
@@ -19,8 +18,5 @@ def door(tmp_path: Path) -> Iterator[Opened]:
 
 @pytest.fixture(autouse=True)
 def quick_hash(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Hash a password that is set at the least cost that Argon2id takes: what it costs is tested at the desk.
-
-    A hash itself says its cost, so that the check is as quick.
-    """
-    monkeypatch.setattr(password, "_HASHER", PasswordHasher(time_cost=1, memory_cost=8, parallelism=1))
+    """Hash a password that is set quickly: what it costs is tested at the desk."""
+    hash_quickly(monkeypatch)

@@ -8,6 +8,7 @@ from contextlib import closing, contextmanager
 from pathlib import Path
 from threading import Event, Semaphore
 
+import pytest
 from starlette.testclient import TestClient
 
 from onewhole.desk.classes.class_records import open_book, set_night, start_room
@@ -60,6 +61,7 @@ def _texts(path: Path) -> set[str]:
         return set(connection.exec_driver_sql("SELECT text FROM answers").scalars())
 
 
+@pytest.mark.slow
 def test_no_answer_falls_between_the_backup_and_the_change(tmp_path: Path) -> None:
     """Over HTTP, in as many windows as there are pupils: what was told as kept is in the file, or in one of
     the backups that were made of what stood before, and the page Keep lists these.

@@ -8,8 +8,15 @@ from zxcvbn.frequency_lists import FREQUENCY_LISTS
 from onewhole.desk.keep.password import LEAST, MOST, PasswordRefused, has_password, is_password, set_password
 from onewhole.errors import InputError
 from onewhole.presses.files import FileRefused
+from tests.kit.passwords import hash_quickly
 
 RIGHT = "six kites over the hill"
+
+
+@pytest.fixture
+def quick(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Hash at the least cost; the first test has the real one."""
+    hash_quickly(monkeypatch)
 
 
 @pytest.mark.asvs("V11.4.2", "V13.3.1", "V13.3.2")
@@ -26,6 +33,7 @@ def test_a_password_is_kept_as_its_argon2id_hash(tmp_path: Path) -> None:
 
 
 @pytest.mark.asvs("V6.2.8")
+@pytest.mark.usefixtures("quick")
 def test_only_the_password_is_right(tmp_path: Path) -> None:
     """However its accents are typed; a very long one costs nothing and is wrong."""
     book = tmp_path / "room12.class"
@@ -37,6 +45,7 @@ def test_only_the_password_is_right(tmp_path: Path) -> None:
 
 
 @pytest.mark.asvs("V6.2.2")
+@pytest.mark.usefixtures("quick")
 def test_a_new_password_takes_the_place_of_the_old(tmp_path: Path) -> None:
     """The file stays the owner's, also where it was open to others."""
     book = tmp_path / "room12.class"
@@ -83,6 +92,7 @@ def test_a_folder_that_is_not_there_is_refused(tmp_path: Path) -> None:
         "nobody would ever think of sixty-four characters about kites here",
     ],
 )
+@pytest.mark.usefixtures("quick")
 def test_any_signs_make_a_password(tmp_path: Path, typed: str) -> None:
     """Of one alphabet or several, with and without spaces, digits alone, and long ones."""
     book = tmp_path / "room12.class"

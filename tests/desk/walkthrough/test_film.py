@@ -19,7 +19,7 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.walkthroughs.timeline import FRAMES
 
 WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
-SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5 1/6 - 2 5/6\n")
+SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 4/5 - 1/5\n")
 #: The nearest that milliseconds come to a frame, and a frame.
 NEAR, FRAME = 0.001, 1 / FRAMES
 
@@ -128,7 +128,7 @@ def test_the_teachers_own_voice_is_in_step(tmp_path: Path) -> None:
     """A file a problem: each chapter lasts as long as it, and the sound begins with its chapter."""
     voice = tmp_path / "voice"
     voice.mkdir()
-    lengths = {"1": 40.0, "2": 35.5}
+    lengths = {"1": 30.0, "2": 12.5}
     for label, length in lengths.items():
         tone(voice / f"{label}.wav", length)
     filmed(tmp_path / "out", wishes=FilmWishes(voice=str(voice)))
@@ -178,7 +178,7 @@ def test_a_bad_recording_loses_nothing(tmp_path: Path, spoil: Callable[[Path], o
 
 def test_a_synthetic_voice_says_so(tmp_path: Path) -> None:
     """The film's description tells that a computer speaks, and something is heard."""
-    sheet = read_sheet("1. 3 1/4 - 1 3/4")
+    sheet = read_sheet("1. 4/5 - 1/5")
     shown = filmed(tmp_path, sheet, FilmWishes(voice="synthetic"))
     with av.open(str(tmp_path / "walkthrough.mp4")) as film:
         assert "synthetic" in film.metadata["comment"]
