@@ -62,6 +62,7 @@ READERS = {
     "desk/paper/clearing_papers.py": CELL,
     "desk/paper/keep_papers.py": CELL,
     "desk/paper/paper_by.py": KEPT,
+    "desk/paper/picture_files.py": NAME,
     "desk/paper/picture_kinds.py": "the first bytes of a file",
     "desk/page/clicks.py": ASKED,
     "desk/page/fitting.py": "a drawing of the typesetter: how much room it left",

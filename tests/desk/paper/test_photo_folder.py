@@ -43,13 +43,16 @@ def test_where_no_paper_is_nothing_is_written(tmp_path: Path) -> None:
 
 
 def test_files_and_folders_are_opened_in_turn(tmp_path: Path) -> None:
-    """Of a folder only pictures, by name, none twice; twice through is twice the same."""
-    for name in ("b.PNG", "a.jpg", "notes.txt", "c.pdf"):
+    """Of a folder only pictures, and none of ours; none twice; of one name told apart by the folder."""
+    for name in ("b.PNG", "a.jpg", "notes.txt", "c.pdf", "answers.cells.png"):
         (tmp_path / name).write_bytes(name.encode())
     (tmp_path / "d.jpg").mkdir()
     named = PictureFiles((tmp_path / "notes.txt", tmp_path, tmp_path / "a.jpg"))
     for _ in range(2):
         assert [name for name, _ in named] == ["notes.txt", "a.jpg", "b.PNG", "c.pdf"]
+    (tmp_path / "d.jpg" / "a.jpg").write_bytes(b"another")
+    both = PictureFiles((tmp_path / "a.jpg", tmp_path / "d.jpg"))
+    assert [name for name, _ in both] == [str(tmp_path / "a.jpg"), str(tmp_path / "d.jpg" / "a.jpg")]
     with pytest.raises(InputError, match="no such file"):
         PictureFiles((tmp_path / "e.jpg",))
     gone = PictureFiles((tmp_path / "a.jpg",))

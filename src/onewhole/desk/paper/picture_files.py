@@ -1,17 +1,20 @@
 """Files of pictures that were named, and those of folders: each is opened when it is its turn."""
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
 from onewhole.desk.paper.seen_papers import NamedPicture
 from onewhole.errors import InputError
-from onewhole.presses.named_file import content
+from onewhole.presses.named_file import opened
 
 #: What a file of pictures may be called at its end.
 ENDINGS = (".jpg", ".jpeg", ".png", ".heic", ".heif", ".tif", ".tiff", ".pdf", ".webp")
-#: A file of pictures has so many bytes at most: the decoder tells of more.
-MOST_BYTES = 400_000_000
+#: A picture of cells that the program wrote itself is none of papers.
+OURS = ".cells.png"
+#: So many bytes of a file are read: what looks at pictures takes no more, and says so.
+MOST_BYTES = 200_000_001
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,25 +36,31 @@ class PictureFiles:
 
     def __iter__(self) -> Iterator[NamedPicture]:
         """Open one file after another; several of one name are told apart by their folders."""
-        for path in self.paths:
+        paths = self.paths
+        names = Counter(path.name for path in paths)
+        for path in paths:
             try:
-                yield path.name, content(path, MOST_BYTES)
+                with opened(path) as file:
+                    content = file.read(MOST_BYTES)
             except OSError as error:
                 raise InputError(
                     f"This file cannot be read: {error.strerror or error}",
                     where=str(path),
                     remedy="See that it is there and that you may read it.",
                 ) from error
+            yield (path.name if names[path.name] == 1 else str(path)), content
 
     @property
     def paths(self) -> tuple[Path, ...]:
-        """Return the files in the order in which they are read."""
-        found: dict[Path, None] = {}
-        for path in self.named:
-            inside = sorted(path.iterdir()) if path.is_dir() else [path]
-            found.update(
-                (one, None)
-                for one in inside
-                if not path.is_dir() or (one.suffix.lower() in ENDINGS and one.is_file())
-            )
-        return tuple(found)
+        """Return the files in the order in which they are read, none twice."""
+        return tuple(dict.fromkeys(one for path in self.named for one in _files(path)))
+
+
+def _files(path: Path) -> Iterator[Path]:
+    """Give a file that was named, or the pictures in a folder."""
+    if not path.is_dir():
+        yield path
+        return
+    for one in sorted(path.iterdir()):
+        if one.suffix.lower() in ENDINGS and not one.name.endswith(OURS) and one.is_file():
+            yield one
