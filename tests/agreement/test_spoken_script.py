@@ -28,6 +28,7 @@ from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.walkthroughs.memory import MOST_OFTEN, MOST_WORDS, SHORT
 from onewhole.walkthroughs.script import script
 from onewhole.working.questions import for_question
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Strategy
@@ -36,7 +37,7 @@ from onewhole.working.working import Working
 from tests.kit.claims import spoken, true
 from tests.kit.heard import Heard, number_words
 from tests.kit.statements import every_question
-from tests.kit.worked import tried
+from tests.kit.worked import question, tried
 
 WORDS = ClassWords("strip", "strips")
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
@@ -105,10 +106,18 @@ def test_every_sentence_reads_back_true_under_every_strategy() -> None:
 def pages(strategy: Strategy) -> tuple[Item, ...]:
     """A seeded page of 40 problems of the space, all worked by one strategy, labelled from 1."""
     chance = random.Random(strategy.key)
-    asked = chance.sample(list(every_question(5, 4)), 10 * PAGE)
+    asked = (
+        _in_columns(chance) if strategy is COLUMNS else chance.sample(list(every_question(5, 4)), 10 * PAGE)
+    )
     suits = ((one, found) for one in asked if isinstance(found := tried(one, strategy), Working))
     worked = islice(suits, PAGE)
     return tuple(one(*pair, label=str(at)) for at, pair in enumerate(worked, start=1))
+
+
+def _in_columns(chance: random.Random) -> list[Question]:
+    """Whole numbers with two to four digits, which stand in columns."""
+    pairs = [sorted(chance.choices(range(10, 10000), k=2), reverse=True) for _ in range(PAGE)]
+    return [question(f"{first} {chance.choice('+-')} {second}") for first, second in pairs]
 
 
 @pytest.mark.parametrize("merge", range(4))

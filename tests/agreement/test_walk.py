@@ -145,6 +145,8 @@ def expected_to_suit(key: str, first: Quantity, second: Quantity, parts: int, *,
         return key in ({"regroup_first", "count_up"} if taken else {"units_apart", "jump_on"})
     (w1, n1), (w2, n2) = divmod(int(one * parts), parts), divmod(int(other * parts), parts)
     match key:
+        case "columns":
+            return False
         case "to_fractions":
             return True
         case "regroup_first" | "count_up":

@@ -16,6 +16,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, meaning
 from onewhole.working.line import LineContent
+from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.heard import COUNTS, Heard, number_words, sides
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -26,7 +27,7 @@ def true(sentence: str, heard: Heard) -> str | None:
     """Return the pattern that reads a spoken sentence and finds it true, or None when there is none."""
     said = re.sub(r"[.?!]$", "", sentence.strip())
     said = said[:1].lower() + said[1:]
-    for pattern, holds in CLAIMS.items():
+    for pattern, holds in (COLUMNS_TOO if in_columns(heard) else CLAIMS).items():
         for groups in _ways(pattern, said):
             try:
                 if holds(heard, groups):
@@ -34,6 +35,11 @@ def true(sentence: str, heard: Heard) -> str | None:
             except (OnewholeError, KeyError):
                 continue
     return None
+
+
+def in_columns(heard: Heard) -> bool:
+    """Say whether the problem is worked in columns."""
+    return heard.item.working is not None and heard.item.working.strategy == "columns"
 
 
 def _ways(pattern: str, said: str) -> Iterable[tuple[str, ...]]:
@@ -130,7 +136,7 @@ def _next_one(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 def _taken_away(heard: Heard, groups: tuple[str, ...]) -> bool:
     had, gone, left = groups
-    count, unit = left.rsplit(" ", 1)
+    count, _, unit = left.rpartition(" ")
     return COUNTS[had] - COUNTS[gone] == COUNTS[count] and heard.stands(heard.amount(f"{count} {unit}"))
 
 
@@ -370,4 +376,9 @@ CLAIMS: dict[str, Reads] = {
     ),
     r"but (.+) does not fit the blank": lambda heard, groups: heard.amount(groups[0]) != _worth(heard),
     r"but one [a-z ]+ cannot be cut into zero pieces": lambda *_: True,
+}
+
+#: What can be claimed where a problem is worked in columns: of columns, and what is not about regrouping.
+COLUMNS_TOO = COLUMN_CLAIMS | {
+    pattern: holds for pattern, holds in CLAIMS.items() if _WHOLES not in pattern and holds is not _taken_away
 }

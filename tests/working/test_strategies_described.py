@@ -14,10 +14,13 @@ from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import Expression
 from onewhole.statements.reading import read_chains, read_expression, read_quantity
 from onewhole.working.checks import Estimate, Undone
+from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
 from onewhole.working.reasons.renaming import WholesInPieces
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.working import Working
 from tests.kit.worked import all_workings, question, tried
+
+TEN_ONES, HUNDRED = Unit(Fraction(10)), Unit(Fraction(100))
 
 KITE = "7 2/6 - 3 5/6"
 
@@ -177,7 +180,33 @@ def test_no_strategy_is_missing() -> None:
     """Every strategy is described for the problem it suits, and no other one suits it."""
     assert set(all_workings(KITE)) == set(TAKEN)
     assert set(all_workings("2 4/5 + 1 3/5")) == set(ADDED)
-    assert {strategy.key for strategy in STRATEGIES} == {*TAKEN, *ADDED}
+    assert {strategy.key for strategy in STRATEGIES} == {"columns", *TAKEN, *ADDED}
+
+
+#: In columns: every line after the problem itself, with what is written for it.
+IN_COLUMNS = {
+    "304 - 128": (
+        ("2 hundreds 10 tens 4 ones - 128", ColumnOpened(HUNDRED, TEN_ONES, ONE, 4, 8, 2, 10, begins=True)),
+        ("2 hundreds 9 tens 14 ones - 128", ColumnOpened(TEN_ONES, ONE, ONE, 4, 8, 9, 14, begins=False)),
+        ("290 - 120 + 6", ColumnTaken(ONE, 14, 8, blank=False)),
+        ("200 - 100 + 70 + 6", ColumnTaken(TEN_ONES, 9, 2, blank=False)),
+        ("176", ColumnTaken(HUNDRED, 2, 1, blank=False)),
+    ),
+    "246 + 85 + 9": (
+        ("240 + 80 + 20 + 0", ColumnAdded(ONE, TEN_ONES, (6, 5, 9), 0, outermost=False)),
+        ("200 + 100 + 40 + 0", ColumnAdded(TEN_ONES, HUNDRED, (4, 8), 2, outermost=False)),
+        ("340", ColumnAdded(HUNDRED, Unit(Fraction(1000)), (2,), 1, outermost=True)),
+    ),
+}
+
+
+@pytest.mark.parametrize("typed", IN_COLUMNS)
+def test_in_columns_line_by_line(typed: str) -> None:
+    """Right to left, one line a column, and one for each unit that is regrouped (4.NBT.B.4, CCSSM 2010)."""
+    working = all_workings(typed)["columns"]
+    told = [(line.says, line.because) for line in working.lines[1:]]
+    assert told == [(read_expression(says), because) for says, because in IN_COLUMNS[typed]]
+    assert [line.says for line in working.brief()] == [working.lines[0].says, working.answer]
 
 
 @pytest.mark.parametrize(("typed", "opened", "left"), RATIOS)

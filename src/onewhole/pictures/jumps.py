@@ -8,6 +8,7 @@ from typing import assert_never
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Comparison, Question, asked_quantities
+from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import (
     CountedUp,
@@ -163,7 +164,7 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
     for line in working.lines:
         ends = sum(jump.term <= term for jump in jumps)
         reason = line.because
-        if reason is None or isinstance(reason, Regrouping | Renaming | Comparing):
+        if reason is None or isinstance(reason, Regrouping | Renaming | Comparing | InColumns):
             found.append(max(drawn, found[-1] if found else 0))
             continue
         match reason:

@@ -92,8 +92,9 @@ def _always(t: Table) -> Mask:
     return np.ones(len(t), dtype=bool)
 
 
-#: When a strategy suits, by its key.
+#: When a strategy suits, by its key; mixed numbers have no columns, and a class that uses them regroups first.
 SUITS: Mapping[str, Callable[[Table], Mask]] = {
+    "columns": _always,
     "regroup_first": _always,
     "wholes_first": _second_has_wholes,
     "to_fractions": _always,

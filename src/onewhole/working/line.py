@@ -9,6 +9,7 @@ from onewhole.statements.expression import Expression, is_worth, value
 from onewhole.statements.statement import Comparison, Meaning, MissingNumber, meaning
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
+from onewhole.working.reasons.columns import InColumns
 
 #: What a line can contain: an amount being worked, or a whole statement.
 LineContent = Expression | Comparison | MissingNumber
@@ -32,9 +33,10 @@ def followed(lines: tuple[Line, ...], line: Line) -> tuple[Line, ...]:
     """Append a line, unless it only repeats the last one.
 
     An aside that is repeated as a line for the pupil to write is an aside no longer: 8/8 - 3/8 after "one
-    whole is 8 eighths".
+    whole is 8 eighths". A column is always a line of its own, because a digit is written for it: the ones of
+    190 + 5.
     """
-    if not lines or lines[-1].says != line.says:
+    if not lines or lines[-1].says != line.says or isinstance(line.because, InColumns):
         return (*lines, line)
     if lines[-1].aside and not line.aside:
         return (*lines[:-1], replace(lines[-1], aside=False))

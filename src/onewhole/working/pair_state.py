@@ -14,7 +14,9 @@ from onewhole.working.reason import Reason
 class PairState:
     """Two quantities on one ladder, joined by + or -, the lines so far, and the result once it is found.
 
-    A step takes a state and gives the next one; a strategy is a sequence of steps.
+    ``more`` are further numbers that are added at the same time, on the same ladder: only a strategy that
+    adds all numbers at once is given any. A step takes a state and gives the next one; a strategy is a
+    sequence of steps.
     """
 
     first: Quantity
@@ -22,21 +24,22 @@ class PairState:
     taken: bool
     lines: tuple[Line, ...] = ()
     result: Quantity | None = None
+    more: tuple[Quantity, ...] = ()
 
     def say(
         self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
     ) -> "PairState":
         """Return the state with one more line, unless that would repeat the last one."""
         line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
-        return PairState(self.first, self.second, self.taken, followed(self.lines, line), self.result)
+        lines = followed(self.lines, line)
+        return PairState(self.first, self.second, self.taken, lines, self.result, self.more)
 
     def now(
         self, first: Quantity | None = None, second: Quantity | None = None, result: Quantity | None = None
     ) -> "PairState":
         """Return the state with other quantities."""
-        return PairState(
-            first or self.first, second or self.second, self.taken, self.lines, result or self.result
-        )
+        found = result or self.result
+        return PairState(first or self.first, second or self.second, self.taken, self.lines, found, self.more)
 
     def found(self) -> Quantity:
         """Return the result; ValueError before there is one."""

@@ -1,7 +1,7 @@
 """Working a sum or difference by a strategy: the same units first, then pair by pair, then the checks."""
 
 from collections.abc import Iterable
-from itertools import accumulate
+from itertools import accumulate, takewhile
 from operator import mul
 
 from onewhole.errors import InputError
@@ -20,7 +20,7 @@ from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
 from onewhole.working.strategies.moves import as_found
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
-from onewhole.working.strategies.same_units import Counted, Signed, same_units
+from onewhole.working.strategies.same_units import Counted, Signed, common_ladder, same_units
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 from onewhole.working.strategies.units_apart import UNITS_APART
@@ -62,19 +62,27 @@ def unsuited(question: Question, strategy: Strategy) -> Unsuited | None:
 def suiting(question: Question) -> tuple[Strategy, ...]:
     """Return the strategies that suit a question, in the order in which they are offered.
 
+    Those that a teacher would not use for such numbers are left out: no jumps along a line up to 1,000,000.
+
     >>> from onewhole.statements.reading import read_statement
     >>> [strategy.key for strategy in suiting(read_statement("4 - 1 3/8"))]
     ['regroup_first', 'wholes_first', 'to_fractions', 'count_up', 'equal_shift']
+    >>> [strategy.key for strategy in suiting(read_statement("4006 - 1278"))]
+    ['columns', 'regroup_first']
     """
-    if len(_signed(question)) == 1:
+    signed = _signed(question)
+    if len(signed) == 1:
         return (UNITS_APART,)
-    return tuple(strategy for strategy in STRATEGIES if unsuited(question, strategy) is None)
+    ladder = common_ladder(signed)
+    offered = (strategy for strategy in STRATEGIES if strategy.offered(ladder))
+    return tuple(strategy for strategy in offered if unsuited(question, strategy) is None)
 
 
 def for_question(question: Question, taught: Strategy) -> Strategy:
     """Return the taught strategy, or its partner for the other operation, or the first that suits.
 
-    A class taught to regroup first adds wholes and fractions apart.
+    A class taught to regroup first adds wholes and fractions apart; one that works in columns regroups first
+    where there are no columns.
     """
     if len(_signed(question)) == 1:
         return taught
@@ -84,7 +92,8 @@ def for_question(question: Question, taught: Strategy) -> Strategy:
 def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True) -> Working:
     """Work a question by the taught strategy, or its partner for the other operation, or one that suits.
 
-    Raises NotWorkedError as :func:`work_question` does.
+    A strategy that a teacher would not use for such numbers gives way too. Raises NotWorkedError as
+    :func:`work_question` does.
 
     >>> from onewhole.statements.reading import read_statement
     >>> work_as_taught(read_statement("2 4/5 + 1 3/5"), REGROUP_FIRST).strategy
@@ -94,7 +103,11 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     if len(signed) == 1:
         return work_alone(question, signed[0][0])
     counted = same_units(signed)
-    for strategy in (taught, strategy_named(taught.partner), *STRATEGIES):
+    ladder = counted[0][0][0].ladder
+    partner = strategy_named(taught.partner)
+    for strategy in (taught, partner, strategy_named(partner.partner), *STRATEGIES):
+        if not strategy.offered(ladder):
+            continue
         try:
             return _working(question, signed, counted, strategy, checked=checked)
         except DoesNotSuitError:
@@ -144,10 +157,16 @@ def _work(counted: Counted, strategy: Strategy) -> tuple[tuple[Line, ...], Quant
     if len(moved) > 1 and not any(fits(strategy, taken=taken) for _, taken in moved[1:]):
         raise DoesNotSuitError(strategy, OtherOperation())
     first = found = moved[0][0]
-    for at, (second, taken) in enumerate(moved[1:], start=1):
-        waiting = tuple(Term(trimmed(quantity), later) for quantity, later in moved[at + 1 :])
-        pair = _enough_wholes(PairState(first, second.on(first.ladder), taken))
+    at = 1
+    while at < len(moved):
+        second, taken = moved[at]
         chosen = strategy if fits(strategy, taken=taken) else strategy_named(strategy.partner)
+        more = _added_at_once(moved[at:]) if chosen.at_once else ()
+        at += 1 + len(more)
+        waiting = tuple(Term(trimmed(quantity), later) for quantity, later in moved[at:])
+        pair = _enough_wholes(
+            PairState(first, second.on(first.ladder), taken, more=tuple(one.on(first.ladder) for one in more))
+        )
         if why := chosen.unsuited(pair):
             raise DoesNotSuitError(chosen, why)
         state = (_steady(chosen) if waiting else chosen).run(pair)
@@ -155,6 +174,11 @@ def _work(counted: Counted, strategy: Strategy) -> tuple[tuple[Line, ...], Quant
         found = state.found()
         first = found.on(joined(found.ladder, second.ladder))
     return lines, found
+
+
+def _added_at_once(coming: Signed) -> tuple[Quantity, ...]:
+    """Return the numbers that are added right after the first of those to come, which is added too."""
+    return tuple(number for number, _ in takewhile(lambda one: not one[1], coming))[1:]
 
 
 def _steady(strategy: Strategy) -> Strategy:

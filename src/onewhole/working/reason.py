@@ -10,6 +10,7 @@ red. Sentences, plurals and the class's own words belong to the rooms that know 
 6
 """
 
+from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.regrouping import Regrouping
@@ -17,4 +18,4 @@ from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.taking import Taking
 
 #: Every reason for a line of a working.
-Reason = Regrouping | Taking | Jumping | Renaming | Comparing
+Reason = Regrouping | Taking | Jumping | Renaming | Comparing | InColumns

@@ -4,8 +4,12 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from enum import Enum
 
+from onewhole.number.ladder import Ladder, Style
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.unsuited import Unsuited
+
+#: So many places are short enough for a way that goes in jumps.
+SHORT = 3
 
 
 class Act(Enum):
@@ -24,12 +28,31 @@ class Step:
     act: Callable[[PairState], PairState]
 
 
+def anywhere(_: Ladder) -> bool:
+    """Say that a strategy is used on every ladder."""
+    return True
+
+
+def short_numbers(ladder: Ladder) -> bool:
+    """Say that numbers have three places at most, so that a way along the number line stays short.
+
+    Common practice, no source: longer whole numbers and decimals are worked in columns.
+
+    >>> from onewhole.number.ladder import mixed, places
+    >>> short_numbers(places(3)), short_numbers(places(6)), short_numbers(mixed(6))
+    (True, False, True)
+    """
+    return ladder.style not in {Style.PLACES, Style.DECIMAL} or len(ladder.units) <= SHORT
+
+
 @dataclass(frozen=True, slots=True)
 class Strategy:
     """A way to add or subtract, as a class is taught it.
 
     ``unsuited`` gives the reason why a pair of numbers does not suit the strategy, or None. ``partner`` is
-    the key of the strategy that a class taught this way uses for the other operation.
+    the key of the strategy that a class taught this way uses for the other operation, or where this way does
+    not suit. ``offered`` says on which ladders a teacher would use it; on others it is not offered, and still
+    works where it was asked for. ``at_once`` says that three and more numbers are added at the same time.
     """
 
     key: str
@@ -38,6 +61,8 @@ class Strategy:
     partner: str
     steps: tuple[Step, ...]
     unsuited: Callable[[PairState], Unsuited | None]
+    offered: Callable[[Ladder], bool] = anywhere
+    at_once: bool = False
 
     @property
     def typed(self) -> str:

@@ -1,14 +1,21 @@
 import pytest
 
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.table import STRATEGIES, UnknownStrategyError, strategy_named
 from onewhole.working.strategy import Strategy
 
 
 def test_every_strategy_is_named_once() -> None:
-    """Keys and names are unique, and every partner is in the table and does the other operation as well."""
-    assert len({strategy.key for strategy in STRATEGIES}) == len(STRATEGIES) == 9
-    assert len({strategy.name for strategy in STRATEGIES}) == 9
+    """Keys and names are unique, and every partner is in the table and does the other operation as well.
+
+    Columns do both; their partner is for numbers that have no columns.
+    """
+    assert len({strategy.key for strategy in STRATEGIES}) == len(STRATEGIES) == 10
+    assert len({strategy.name for strategy in STRATEGIES}) == 10
+    assert (COLUMNS.act.value, COLUMNS.partner) == ("either", "regroup_first")
     for strategy in STRATEGIES:
+        if strategy is COLUMNS:
+            continue
         partner = strategy_named(strategy.partner)
         assert {strategy.act.value, partner.act.value} in ({"add", "subtract"}, {"either"})
 
@@ -25,7 +32,7 @@ def test_there_is_no_such_strategy() -> None:
     with pytest.raises(UnknownStrategyError) as refused:
         strategy_named("borrowing")
     assert str(refused.value) == (
-        "there is no strategy called “borrowing”. Choose one of: regroup_first, wholes_first, to_fractions, "
-        "count_up, from_whole, equal_shift, units_apart, make_a_whole, jump_on."
+        "there is no strategy called “borrowing”. Choose one of: columns, regroup_first, wholes_first, "
+        "to_fractions, count_up, from_whole, equal_shift, units_apart, make_a_whole, jump_on."
     )
     assert isinstance(refused.value, KeyError)

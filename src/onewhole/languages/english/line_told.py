@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.languages.english.in_columns import a_unit
 from onewhole.languages.english.making import Nodes, a_single, some, told, units
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
@@ -11,6 +12,7 @@ from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
+from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import (
     CountedUp,
@@ -129,6 +131,12 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("count everything in", units(small))
         case CutAgain(small):
             return ("cut the pieces again into", units(small))
+        case ColumnOpened(large=large):
+            return (Typed(words.regroup), *a_unit(large))
+        case ColumnTaken(unit):
+            return ("take the", units(unit))
+        case ColumnAdded(unit):
+            return ("add the", units(unit))
         case OpensToMatch() | OneIsWorth() | AreWorth() | PutTogether() | MakesLarger() | WrittenTogether():
             return None
         case UnitsTaken() | Left() | InAll() | SoFar() | TakenFromWhole():

@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from onewhole.languages.english.comparing import comparing
+from onewhole.languages.english.in_columns import in_columns
 from onewhole.languages.english.jumping import jumping
 from onewhole.languages.english.regrouping import regrouping
 from onewhole.languages.english.renaming import renaming
@@ -10,6 +11,7 @@ from onewhole.languages.english.taking import taking
 from onewhole.languages.english.words import ClassWords
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reason import Reason
+from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.regrouping import Regrouping
@@ -36,4 +38,6 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return renaming(reason, words)
     if isinstance(reason, Comparing):
         return comparing(reason, words)
+    if isinstance(reason, InColumns):
+        return in_columns(reason, words)
     assert_never(reason)

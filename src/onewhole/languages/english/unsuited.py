@@ -7,11 +7,14 @@ from onewhole.sentences.node import Said
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.unsuited import (
     AllOnesAlready,
+    FilledNotRound,
+    NoColumns,
     NoShiftNeeded,
     NothingLacking,
     NothingToSetAside,
     NoWholesToTake,
     OtherOperation,
+    ShiftNoEasier,
     TooLittleToGive,
     Unsuited,
     WholeTooSmall,
@@ -43,5 +46,11 @@ def unsuited(reason: Unsuited) -> Sentences:
             return told(Said(first), "is full already, so there is nothing to give")
         case TooLittleToGive(first, second):
             return told(Said(second), "is not enough to fill", Said(first), "up")
+        case NoColumns():
+            return told("these numbers have no tens and ones to stand under each other")
+        case ShiftNoEasier(second, by):
+            return told(Said(second), "needs", Said(by), "to be round, and that is as hard to find")
+        case FilledNotRound(first, by):
+            return told(Said(first), "and", Said(by), "make no round number, so nothing becomes easier")
         case _:
             assert_never(reason)

@@ -59,6 +59,27 @@ class TooLittleToGive:
     second: Quantity
 
 
+@dataclass(frozen=True, slots=True)
+class NoColumns:
+    """The numbers have no places of tens to stand under each other, or only one place each."""
+
+
+@dataclass(frozen=True, slots=True)
+class ShiftNoEasier:
+    """To bring ``second`` to a round number, ``by`` would have to be found first, which is as hard."""
+
+    second: Quantity
+    by: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class FilledNotRound:
+    """``first`` filled up by ``by`` is no round number, so nothing becomes easier."""
+
+    first: Quantity
+    by: Quantity
+
+
 #: Every reason why a strategy does not suit a problem.
 Unsuited = (
     OtherOperation
@@ -69,4 +90,7 @@ Unsuited = (
     | NoShiftNeeded
     | NothingLacking
     | TooLittleToGive
+    | NoColumns
+    | ShiftNoEasier
+    | FilledNotRound
 )

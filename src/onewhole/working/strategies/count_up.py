@@ -11,7 +11,7 @@ from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.jumping import CountedUp, JumpLengths
 from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.moves import total, usual_form
-from onewhole.working.strategy import Act, Step, Strategy
+from onewhole.working.strategy import Act, Step, Strategy, short_numbers
 
 
 def stops(first: Quantity, second: Quantity) -> tuple[int, ...]:
@@ -65,4 +65,5 @@ COUNT_UP = Strategy(
     partner="jump_on",
     steps=(Step("jump", jump), Step("usual_form", usual_form)),
     unsuited=_always,
+    offered=short_numbers,
 )

@@ -3,11 +3,12 @@
 Source: common practice, no source.
 """
 
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, counted_in_parts, landmark, trimmed
 from onewhole.statements.expression import minus, plus
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.jumping import EasierToTake, SameToBoth
-from onewhole.working.reasons.unsuited import NoShiftNeeded, Unsuited
+from onewhole.working.reasons.unsuited import NoShiftNeeded, ShiftNoEasier, Unsuited
 from onewhole.working.strategies.moves import usual_form
 from onewhole.working.strategy import Act, Step, Strategy
 
@@ -50,9 +51,24 @@ def take(state: PairState) -> PairState:
 
 
 def _unsuited(state: PairState) -> Unsuited | None:
-    if shift_of(state.second):
-        return None
-    return NoShiftNeeded(trimmed(state.second))
+    by = shift_of(state.second)
+    if not by:
+        return NoShiftNeeded(trimmed(state.second))
+    shifted = landmark(state.first.ladder, by)
+    return None if easily_said(shifted) else ShiftNoEasier(trimmed(state.second), shifted)
+
+
+def easily_said(number: Quantity) -> bool:
+    """Say whether a whole number or decimal has one digit but zeros: 3, 70, 0.2; other numbers always do.
+
+    To find 722 for 1,278 is a subtraction of its own. Common practice, no source.
+
+    >>> from onewhole.number.quantity import whole
+    >>> easily_said(whole(70)), easily_said(whole(722))
+    (True, False)
+    """
+    places = number.ladder.style in {Style.PLACES, Style.DECIMAL}
+    return not places or sum(map(bool, number.amounts)) == 1
 
 
 EQUAL_SHIFT = Strategy(

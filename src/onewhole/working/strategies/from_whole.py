@@ -9,7 +9,7 @@ from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.taking import OpenedToTake, SetAside, TakenFromWhole
 from onewhole.working.reasons.unsuited import NothingToSetAside, Unsuited, WholeTooSmall
 from onewhole.working.strategies.moves import enough_of_each, total, usual_form
-from onewhole.working.strategy import Act, Step, Strategy
+from onewhole.working.strategy import Act, Step, Strategy, short_numbers
 
 
 def _parted(quantity: Quantity) -> tuple[Quantity, Quantity]:
@@ -56,4 +56,5 @@ FROM_WHOLE = Strategy(
         Step("usual_form", usual_form),
     ),
     unsuited=_unsuited,
+    offered=short_numbers,
 )

@@ -10,7 +10,7 @@ from onewhole.working.reasons.jumping import JumpedTo, JumpedToWhole, JumpedWhol
 from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.strategies.make_a_whole import lacking
 from onewhole.working.strategies.moves import something, total, usual_form
-from onewhole.working.strategy import Act, Step, Strategy
+from onewhole.working.strategy import Act, Step, Strategy, short_numbers
 
 
 def jump_wholes(state: PairState) -> PairState:
@@ -58,4 +58,5 @@ JUMP_ON = Strategy(
         Step("usual_form", usual_form),
     ),
     unsuited=_always,
+    offered=short_numbers,
 )

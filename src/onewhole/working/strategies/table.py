@@ -1,6 +1,7 @@
 """The strategies for sums and differences, in the order in which they are offered."""
 
 from onewhole.errors import InputError
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.equal_shift import EQUAL_SHIFT
 from onewhole.working.strategies.from_whole import FROM_WHOLE
@@ -13,6 +14,7 @@ from onewhole.working.strategies.wholes_first import WHOLES_FIRST
 from onewhole.working.strategy import Strategy
 
 STRATEGIES = (
+    COLUMNS,
     REGROUP_FIRST,
     WHOLES_FIRST,
     TO_FRACTIONS,
@@ -23,6 +25,9 @@ STRATEGIES = (
     MAKE_A_WHOLE,
     JUMP_ON,
 )
+
+#: The way of a class that has not said which: columns where there are places of tens, and its partner else.
+USUAL = COLUMNS
 
 _BY_KEY = {strategy.key: strategy for strategy in STRATEGIES}
 

@@ -10,7 +10,7 @@ from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.taking import LargerUnitFirst, PiecesTaken, UnitsTaken
 from onewhole.working.reasons.unsuited import NoWholesToTake, Unsuited
 from onewhole.working.strategies.moves import enough_at, something, usual_form
-from onewhole.working.strategy import Act, Step, Strategy
+from onewhole.working.strategy import Act, Step, Strategy, short_numbers
 
 
 def take_wholes(state: PairState) -> PairState:
@@ -79,4 +79,5 @@ WHOLES_FIRST = Strategy(
         Step("usual_form", usual_form),
     ),
     unsuited=_unsuited,
+    offered=short_numbers,
 )
