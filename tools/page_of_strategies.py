@@ -10,14 +10,16 @@ from onewhole.desk.page.work import ToldUnsuitedError, told, work
 from onewhole.languages.english.unsuited import unsuited
 from onewhole.notations.sentences.text import text_of
 from onewhole.working import comparing, missing
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Act, Strategy, fits
 
 HEAD = """\
 # Strategies
 
-Made from the table of strategies by `python -m tools.docs`. Each one works whole numbers, mixed numbers,
-decimals and measures; `onewhole work "7 2/6 - 3 5/6" --strategy all` shows every one that suits a problem.
+Made from the table of strategies by `python -m tools.docs`. Columns are for whole numbers and decimals; each
+of the others works whole numbers, mixed numbers, decimals and measures;
+`onewhole work "7 2/6 - 3 5/6" --strategy all` shows every one that suits a problem.
 A line in brackets is said by the teacher and need not be written by a pupil. Every line is equal to the
 line before, which is checked each time.
 
@@ -26,8 +28,21 @@ line before, which is checked each time.
 """
 OPERATIONS = {Act.ADD: "adding", Act.SUBTRACT: "taking away", Act.EITHER: "both"}
 EXAMPLES = ("7 2/6 - 3 5/6", "2 4/5 + 1 3/5")
+#: What stands in columns.
+IN_COLUMNS = ("304 - 128", "1234 + 2876 + 777", "12.05 - 3.8")
 #: Problems, one of which each strategy that has its limits does not suit.
-TRIED = ("52 - 27", "7 - 3", "7 5/6 - 2/6", "5/6 - 2/6", "4 - 2", "3 1/5 + 1/5", "3 + 1 1/5", "3/6 + 1/6")
+TRIED = (
+    "52 - 27",
+    "4006 - 1278",
+    "4567 + 3789",
+    "7 - 3",
+    "7 5/6 - 2/6",
+    "5/6 - 2/6",
+    "4 - 2",
+    "3 1/5 + 1/5",
+    "3 + 1 1/5",
+    "3/6 + 1/6",
+)
 OTHERS = (("Comparing", comparing, "5/6 ? 7/8"), ("A missing number", missing, "9 - ? = 3 1/2"))
 
 
@@ -38,6 +53,8 @@ def strategies_page() -> str:
 
 
 def _partner(strategy: Strategy) -> str:
+    if strategy is COLUMNS:
+        return f"itself, or `{strategy.partner}` where there are no columns"
     if strategy.act is Act.EITHER:
         return "itself"
     return f"`{strategy.partner}`"
@@ -45,10 +62,11 @@ def _partner(strategy: Strategy) -> str:
 
 def _strategies() -> Iterator[str]:
     for strategy in STRATEGIES:
-        problem = EXAMPLES[not fits(strategy, taken=True)]
+        problems = (EXAMPLES[not fits(strategy, taken=True)],) if strategy is not COLUMNS else IN_COLUMNS
         yield from (f"## {strategy.name}", "")
         yield from said_by(import_module(f"onewhole.working.strategies.{strategy.key}"))
-        yield from _working(problem, strategy.key)
+        for problem in problems:
+            yield from _working(problem, strategy.key)
         if unsuited := _unsuited(strategy):
             yield from (unsuited, "")
 

@@ -130,7 +130,12 @@ def opened(working: Working) -> list[Fraction]:
     return [reason.large.size for reason in reasons if isinstance(reason, ColumnOpened)]
 
 
-SPACES: dict[str, Callable[[], Iterator[str]]] = {"small": small, "large": large, "decimals": decimals, "chains": lambda: iter(CHAINS)}
+SPACES: dict[str, Callable[[], Iterator[str]]] = {
+    "small": small,
+    "large": large,
+    "decimals": decimals,
+    "chains": lambda: iter(CHAINS),
+}
 
 
 @pytest.mark.parametrize("space", SPACES)

@@ -43,7 +43,10 @@ SENTENCE = re.compile(r"[A-Za-z]{2,} [A-Za-z]")
 #: What stands in those files and is no sentence, and how often: names of ways that a teacher types in a
 #: sheet, markup, the head of a file, a font.
 NO_SENTENCES = {
-    **{f"working/strategies/{name}.py": 1 for name in ("count_up", "equal_shift", "from_whole", "jump_on")},
+    **{
+        f"working/strategies/{name}.py": 1
+        for name in ("columns", "count_up", "equal_shift", "from_whole", "jump_on")
+    },
     **{f"working/strategies/{name}.py": 1 for name in ("make_a_whole", "regroup_first", "to_fractions")},
     **{f"working/strategies/{name}.py": 1 for name in ("units_apart", "wholes_first")},
     "writers/captions.py": 1,

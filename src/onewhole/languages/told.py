@@ -16,6 +16,7 @@ from onewhole.statements.expression import Expression
 from onewhole.statements.writable import Writable
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
+from onewhole.working.working import Working
 
 
 class WordingTold(Protocol):
@@ -59,11 +60,23 @@ class StoriesTold:
     whole: Callable[[ClassWords | None], ClassWords]
 
 
+class WayTold(Protocol):
+    """Name the way of a working, or another way by its key on the same numbers."""
+
+    def __call__(self, working: Working, words: ClassWords, key: str | None = None) -> str:
+        """Name it."""
+        ...
+
+
 @dataclass(frozen=True, slots=True)
 class WorkingTold:
-    """What is said of a working: why a line follows, how a hard fact is found, what a picture shows."""
+    """What is said of a working: why a line follows, how a hard fact is found, what a picture shows.
+
+    ``way`` names the way of a working, or another way by its key on the same numbers.
+    """
 
     reason: Callable[[Reason, ClassWords], Sentences]
     fact: Callable[[Fact], Sentences]
     picture: Callable[[Scene, ClassWords], Sentences]
     scene_words: Callable[[Scene, ClassWords], ClassWords]
+    way: WayTold

@@ -10,6 +10,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
+from onewhole.pictures.columns import columns
 from onewhole.pictures.discs import discs
 from onewhole.pictures.grid import grid
 from onewhole.pictures.jumps import jump_plan
@@ -34,6 +35,7 @@ from onewhole.pictures.unpictured import (
     NoTensAndOnes,
     NothingToSplit,
     NotHundredths,
+    NotInColumns,
     NotPlaceByPlace,
     TooManyJumps,
     TooManyParts,
@@ -45,6 +47,7 @@ from onewhole.pictures.unpictured import (
 from onewhole.statements.expression import quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.working.reasons.renaming import FewestPieces
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.equal_shift import EQUAL_SHIFT
 from onewhole.working.strategies.from_whole import FROM_WHOLE
@@ -99,15 +102,16 @@ def refusal(working: Working, kind: PictureKind) -> Refusal | None:
 def chosen(working: Working) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
-    A whole with a part missing is a bar, jumping strategies go on a line, whole numbers into blocks,
-    hundredths on a grid; anything else is cut in strips, in rectangles when there are too many parts, and
-    stands on a line when there are too many wholes.
+    A whole with a part missing is a bar, a working in columns stands in columns, jumping strategies go on a
+    line, whole numbers into blocks, hundredths on a grid; anything else is cut in strips, in rectangles when
+    there are too many parts, and stands on a line when there are too many wholes.
 
-    >>> from onewhole.statements.reading import read_statement
-    >>> from onewhole.working.strategies.count_up import COUNT_UP
-    >>> from onewhole.working.work import work
-    >>> chosen(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).value
-    'number line'
+        >>> from onewhole.statements.reading import read_statement
+        >>> from onewhole.working.strategies.columns import COLUMNS
+    from onewhole.working.strategies.count_up import COUNT_UP
+        >>> from onewhole.working.work import work
+        >>> chosen(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).value
+        'number line'
     """
     return next((kind for kind in _order(working) if _why(working, kind) is None), None)
 
@@ -127,7 +131,7 @@ def picture(working: Working, kind: PictureKind | None = None) -> Picture | None
 
 def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
-    first = [PictureKind.BAR]
+    first = [PictureKind.BAR, PictureKind.COLUMNS]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
         first.append(PictureKind.LINE)
@@ -168,6 +172,8 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
             why = _no_blocks(counted)
         case PictureKind.BAR:
             why = _no_bar(counted)
+        case PictureKind.COLUMNS:
+            why = None if counted.strategy == COLUMNS.key else NotInColumns()
         case _:
             assert_never(kind)
     if why is not None:
@@ -201,6 +207,8 @@ def _draw(working: Working, kind: PictureKind) -> Picture:
             return blocks(working)
         case PictureKind.BAR:
             return bar(working)
+        case PictureKind.COLUMNS:
+            return columns(working)
         case _:
             assert_never(kind)
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.caption import Caption
+from onewhole.pictures.caption import Caption, Count
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +95,29 @@ class PartAmount:
     amount: Quantity | None
 
 
+@dataclass(frozen=True, slots=True)
+class UnderEachOther:
+    """Numbers that stand in columns, to be added, or the second ``taken`` from the first."""
+
+    numbers: tuple[Quantity, ...]
+    taken: bool
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenAbove:
+    """What is written small above columns: in place of digits that are struck out, or to be added too."""
+
+    counts: tuple[Count, ...]
+    struck: bool
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenBelow:
+    """The digits written below the columns so far."""
+
+    counts: tuple[Count, ...]
+
+
 Description = (
     Shown
     | StillThere
@@ -108,6 +131,9 @@ Description = (
     | Compared
     | WholeAmount
     | PartAmount
+    | UnderEachOther
+    | WrittenAbove
+    | WrittenBelow
 )
 
 
@@ -120,6 +146,8 @@ def amounts(described: Description) -> tuple[Caption, ...]:
     """
     match described:
         case Shown(told) | StillThere(told) | CrossedOut(told) | Gathered(told):
+            return told
+        case UnderEachOther(told) | WrittenAbove(told) | WrittenBelow(told):
             return told
         case SplitInto(number, parts):
             return (number, *parts)

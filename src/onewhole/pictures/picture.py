@@ -17,6 +17,7 @@ class PictureKind(Enum):
     SPLIT = "split and join"
     BLOCKS = "tens and ones"
     BAR = "part-whole bar"
+    COLUMNS = "columns"
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,8 +37,11 @@ class Picture:
     def telling(self) -> Scene:
         """Return the scene for a still picture.
 
-        It is the one with most pieces crossed out, or the one with the blank still open, or else the last.
+        It is the one with most pieces crossed out, or the one with the blank still open, or else the last;
+        of columns it is the last, where all is written.
         """
+        if self.kind is PictureKind.COLUMNS:
+            return self.scenes[-1]
         if self.kind is PictureKind.BAR:
             return self.scenes[0]
         most = max(self.scenes, key=_struck)

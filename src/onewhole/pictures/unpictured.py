@@ -76,6 +76,11 @@ class NoRoom:
     """Wholes and parts do not fit on one picture."""
 
 
+@dataclass(frozen=True, slots=True)
+class NotInColumns:
+    """The working does not go column by column."""
+
+
 #: Every reason why a picture does not suit a working.
 Unpictured = (
     TooManyParts
@@ -89,5 +94,6 @@ Unpictured = (
     | TooMuchForBlocks
     | NoPartsOfWhole
     | TooSmallBeside
+    | NotInColumns
     | NoRoom
 )

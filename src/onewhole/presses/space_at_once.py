@@ -92,9 +92,8 @@ def _always(t: Table) -> Mask:
     return np.ones(len(t), dtype=bool)
 
 
-#: When a strategy suits, by its key; mixed numbers have no columns, and a class that uses them regroups first.
+#: When a strategy suits, by its key; mixed numbers have no columns.
 SUITS: Mapping[str, Callable[[Table], Mask]] = {
-    "columns": _always,
     "regroup_first": _always,
     "wholes_first": _second_has_wholes,
     "to_fractions": _always,
@@ -108,7 +107,12 @@ SUITS: Mapping[str, Callable[[Table], Mask]] = {
 
 
 def suits(t: Table, taught: Strategy) -> Mask:
-    """Say for each problem whether the taught strategy works it, or its partner for the other operation."""
+    """Say for each problem whether the taught strategy works it, or its partner for the other operation.
+
+    A class that works in columns regroups mixed numbers first.
+    """
+    if taught.key not in SUITS:
+        taught = strategy_named(taught.partner)
     chosen = taught if fits(taught, taken=t.taken) else strategy_named(taught.partner)
     return SUITS[chosen.key](t)
 

@@ -8,7 +8,7 @@ from onewhole.problems.points import POINTS, Hardness
 from onewhole.problems.taught import as_taught
 from onewhole.problems.zeros import zeros
 from onewhole.statements.statement import Statement
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working
 
@@ -43,7 +43,7 @@ class Difficulty:
         return sum(part.points for part in self.parts)
 
 
-def difficulty(statement: Statement, taught: Strategy = REGROUP_FIRST) -> Difficulty:
+def difficulty(statement: Statement, taught: Strategy = USUAL) -> Difficulty:
     """Return how hard a statement is for a class that was taught a strategy.
 
     The weights, what they were fitted to and how far they hold are in :mod:`onewhole.problems.points`. They

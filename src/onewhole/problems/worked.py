@@ -16,7 +16,7 @@ from onewhole.problems.taught import as_taught
 from onewhole.problems.traps import Traps, traps
 from onewhole.statements.statement import Question, Relation, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, formed
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working, equal_forms
 
@@ -40,7 +40,7 @@ class WorkedProblem:
     """
 
     problem: Problem
-    taught: Strategy = REGROUP_FIRST
+    taught: Strategy = USUAL
     wanted: FormWanted = ANY_FORM
 
     @property

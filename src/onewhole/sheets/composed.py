@@ -15,6 +15,8 @@ from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, learnt, settles
 from onewhole.sheets.recipe import Recipe, write_recipe
 from onewhole.statements.statement import Statement
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.table import USUAL
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,13 +78,18 @@ def sheet_of(
     review: Sequence[Statement],
     example: LikePair | None,
 ) -> Sheet:
-    """Return the page: the problems in their order under a header that carries the recipe."""
+    """Return the page: the problems in their order under a header that carries the recipe.
+
+    A class that has not said how it works keeps its usual way, which regroups mixed numbers first too.
+    """
     wishes = recipe.wishes
     statements = [*(one.statement for one in problems), *review]
     order = arranged([hard(one, wishes.strategy) for one in statements])
     labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
     words = faded_example(example.statement, wishes.strategy, header.form) if example else None
-    own = replace(header, strategy=wishes.strategy, minutes=wishes.minutes, recipe=write_recipe(recipe))
+    usual = header.strategy is USUAL and wishes.strategy is REGROUP_FIRST
+    taught = header.strategy if usual else wishes.strategy
+    own = replace(header, strategy=taught, minutes=wishes.minutes, recipe=write_recipe(recipe))
     return Sheet((*((Instruction(words),) if words else ()), *labelled), own)
 
 

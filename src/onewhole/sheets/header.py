@@ -6,7 +6,7 @@ from enum import StrEnum
 from onewhole.errors import InputError
 from onewhole.languages.english.words import ClassWords
 from onewhole.working.form import FormWanted
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 
 LONGEST = 200
@@ -63,23 +63,24 @@ class Header:
 
     ``title``, ``date`` and ``class_name`` are empty and ``minutes`` and ``columns`` None where nothing is
     set: nothing is printed for them, there is no budget of minutes, and the number of columns follows from
-    the room that the problems need. ``fit`` is on how many pages the problems are to be fitted, with less
-    room to write where that must be; None leaves all the room. The ``picture`` stands beside every problem,
-    or with ``picture_stories`` beside the stories alone. ``mixed_form`` and ``simplest_form`` say that a
-    right amount in another form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM
-    2010). ``marks`` are those in the corners of the pupils' page; a page to hang up has none. ``recipe`` is
-    what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises
-    SettingError for a number outside its bounds and for words that do not fit one line.
+    the room that the problems need. The ``strategy`` is columns where nothing is set, and where numbers have
+    no columns (mixed numbers, measures) it regroups first. ``fit`` is on how many pages the problems are to
+    be fitted, with less room to write where that must be; None leaves all the room. The ``picture`` stands
+    beside every problem, or with ``picture_stories`` beside the stories alone. ``mixed_form`` and
+    ``simplest_form`` say that a right amount in another form is sent back; both are off, for the standards
+    ask for no form (4.NF, CCSSM 2010). ``marks`` are those in the corners of the pupils' page; a page to hang
+    up has none. ``recipe`` is what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for
+    any other. Raises SettingError for a number outside its bounds and for words that do not fit one line.
 
     >>> Header().strategy.key, Header().paper.value
-    ('regroup_first', 'letter')
+    ('columns', 'letter')
     """
 
     title: str = ""
     date: str = ""
     class_name: str = ""
     grade: int = 4
-    strategy: Strategy = REGROUP_FIRST
+    strategy: Strategy = USUAL
     words: ClassWords = field(default_factory=ClassWords)
     paper: Paper = Paper.LETTER
     print: Print = Print.ORDINARY

@@ -8,6 +8,7 @@ from typing import NoReturn, assert_never
 
 from onewhole.errors import InputError
 from onewhole.pictures.amounts import amounts
+from onewhole.pictures.columns_state import columns_states
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
@@ -15,6 +16,7 @@ from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.statements.writable import Writable
+from onewhole.working.working import Working
 
 #: Width and height of the paper in millimetres. Source: ISO 216 (A4); 8.5 by 11 inches (US Letter).
 PAPERS = {
@@ -78,6 +80,8 @@ class Room:
     high. ``answer`` is the place for the answer outside the frame, high enough for a fraction where it has
     one: over a line beside or under the problem, or a box (a ring) in it where a number (a sign) is missing.
     ``picture`` is the place to draw in, beside the frame where both fit and over it where not, or None.
+    ``square_mm`` is the side of the squares that the frame is ruled in where the class works in columns: a
+    square a digit, and ``lines`` rows of them; None for lines.
     """
 
     width_mm: Fraction
@@ -86,6 +90,7 @@ class Room:
     pitch_mm: Fraction
     answer: WorkPlace
     picture: WorkPlace | None = None
+    square_mm: Fraction | None = None
 
     @property
     def across_mm(self) -> Fraction:
@@ -122,8 +127,9 @@ def room(worked: WorkedProblem, header: Header) -> Room:
     It holds every line that a pupil writes when the problem is worked as the class was taught (the problem
     itself is printed and not written, but a word problem's equation is), at a nine-year-old's size of
     handwriting (:mod:`onewhole.sheets.handwriting`; our own), so that nobody has to write above or sideways.
-    A line that is too wide for the paper is broken before a sign. Raises RoomError when a number is too long
-    for the paper, or the working too high for a page.
+    A line that is too wide for the paper is broken before a sign. A working in columns is measured in
+    squares, each as high as a line. Raises RoomError when a number is too long for the paper, or the working
+    too high for a page.
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> sheet = read_sheet("1. 7 2/6 - 3 5/6")
@@ -133,16 +139,46 @@ def room(worked: WorkedProblem, header: Header) -> Room:
     """
     problem = worked.problem
     scale, most = SCALE[header.print], page_width(header)
+    squares = _squares(worked.working)
     laid = [written(says, leads=leads, width=(most - FRAME_MM) / scale) for says, leads in _lines(worked)]
     lines, pitch = sum(part.lines for part in laid), LINE_MM * scale
     width = max(part.width for part in laid) * scale + FRAME_MM
-    found = Room(width, lines * pitch, lines, pitch, _answer(worked, header), _picture(worked, header))
+    if squares:
+        across, lines = squares
+        width = across * pitch
+    found = Room(
+        width,
+        lines * pitch,
+        lines,
+        pitch,
+        _answer(worked, header),
+        _picture(worked, header),
+        pitch if squares else None,
+    )
     if width > most:
         _refuse(problem, "wide")
     over = found.picture.height_mm + PICTURE_GAP_MM if found.picture and found.across_mm > most else 0
     if found.height_mm + over > page_height(header) - _head(problem, header):
         _refuse(problem, "high")
     return found
+
+
+def _squares(working: Working | None) -> tuple[int, int] | None:
+    """Return how many squares a working in columns needs across and down; None for any other working.
+
+    Across stand the sign and the digits, with one square to spare; down stand what is written small
+    above (two rows of it in a square), the numbers and the answer.
+    """
+    states = columns_states(working) if working else ()
+    if not states:
+        return None
+    across = max(len(state.columns) for state in states) + 2
+    down = 0
+    for block in range(states[-1].block + 1):
+        last = [state for state in states if state.block == block][-1]
+        above = max(len(column.above) for column in last.columns)
+        down += len(last.numbers) + 1 + max(1, ceil(Fraction(above, 2)))
+    return across, down
 
 
 def _head(problem: Problem, header: Header) -> int:

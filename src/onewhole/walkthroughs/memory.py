@@ -23,6 +23,8 @@ class Once(Enum):
     TENS = "opening is as with tens"
     FORMS = "no form is demanded"
     CHECK = "an answer is checked"
+    COLUMNS = "how numbers stand in columns"
+    POINTS = "how points stand in columns"
 
 
 @dataclass(slots=True)

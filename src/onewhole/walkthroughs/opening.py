@@ -7,6 +7,7 @@ from onewhole.languages.english.film_told import (
     TONIGHT,
     both_signs_told,
     closing_told,
+    column_opened_told,
     count_told,
     date_told,
     greeting_told,
@@ -24,6 +25,7 @@ from onewhole.walkthroughs.cue import Act, Chapter, Cue, Fresh, Role, Write
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.walkthroughs.manner import MOST_MERGED
 from onewhole.walkthroughs.memory import Memory
+from onewhole.working.reasons.columns import ColumnOpened
 from onewhole.working.reasons.regrouping import OpensOne
 
 _JOINED = re.compile(r"\d[/.-]\d")
@@ -63,6 +65,9 @@ def overview(items: tuple[Item, ...], words: ClassWords) -> Sentences:
         return ()
     says: Sentences = ()
     opened = [reasons for item in items if (reasons := _opened(item))]
+    columns = sum(map(_column_opened, items))
+    if columns and not opened:
+        says = column_opened_told(columns, count, words)
     if opened:
         small, large = _units(opened)
         says = opened_told(len(opened), count, small, large, words, lacking=_lacking(opened))
@@ -84,6 +89,12 @@ def _signs(items: tuple[Item, ...]) -> Sentences:
 def _opened(item: Item) -> tuple[OpensOne, ...]:
     lines = item.working.lines if item.working else ()
     return tuple(line.because for line in lines if isinstance(line.because, OpensOne))
+
+
+def _column_opened(item: Item) -> bool:
+    """Say whether a column of a problem gets ten more from the next one."""
+    lines = item.working.lines if item.working else ()
+    return any(isinstance(line.because, ColumnOpened) for line in lines)
 
 
 def _lacking(opened: list[tuple[OpensOne, ...]]) -> bool:

@@ -14,6 +14,7 @@ from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, MissingNumber, Relation
 from onewhole.walkthroughs.afterwards import check_cues, form_cues
 from onewhole.walkthroughs.cue import Act, Chapter, Cue, Draw, Fresh, Role, Write
+from onewhole.walkthroughs.in_columns import beside, is_column, laid_cues
 from onewhole.walkthroughs.lesson import Item
 from onewhole.walkthroughs.manner import MOST_MERGED, Manner, Telling
 from onewhole.walkthroughs.memory import Memory
@@ -68,7 +69,7 @@ def _worked(item: Item, working: Working, manner: Manner, memory: Memory) -> lis
     if len(working.lines) == 1:
         return [_only_answered(item, manner, memory)]
     last = len(working.lines) - 1
-    cues: list[Cue] = []
+    cues = laid_cues(working, memory) if manner.telling is Telling.FULL else []
     for at, group in enumerate(_groups(working, last, manner)):
         says = _told(working, group, manner, memory, first=not at)
         cues.append(Cue(Role.LINE, says, _acts(item, working, group, manner), line=group[-1]))
@@ -117,7 +118,7 @@ def _in_full(line: Line, manner: Manner, memory: Memory) -> Sentences:
     """Say why, what then stands there, and a hard fact beside it."""
     why = reason_said(line, manner.words)
     says = memory.tell(why)
-    also = [one for one in stands(line.says) if not why or one[0].nodes[0] != why[0].nodes[0]]
+    also = [one for one in _stands(line) if not why or one[0].nodes[0] != why[0].nodes[0]]
     if also and (not line.aside or in_parts(line.says)):
         says += memory.pick(manner.at, *also)
     return says + _facts(line, manner, memory)
@@ -132,18 +133,23 @@ def _pointing_back(lines: list[Line], manner: Manner, memory: Memory, *, first: 
         says = memory.pick(manner.at, *done_as_before(done, manner.like))
     else:
         says = memory.tell(told(done)) or memory.tell(then_done(done))
-    also = stands(lines[-1].says)
+    also = _stands(lines[-1])
     return says + (memory.pick(manner.at, *also) if also else ())
 
 
 def _straight(lines: list[Line], manner: Manner, memory: Memory) -> Sentences:
     done = _deed(lines, manner)
-    also = stands(lines[-1].says)
+    also = _stands(lines[-1])
     if done is None:
         return memory.pick(manner.at, *(also or (reason_said(lines[-1], manner.words),)))
     if not also:
         return memory.tell(told(done))
     return memory.pick(manner.at, *(told(done) + one for one in also))
+
+
+def _stands(line: Line) -> tuple[Sentences, ...]:
+    """Say what stands on a line; of a column nothing, because it is seen in the columns and not as a sum."""
+    return () if is_column(line) else stands(line.says)
 
 
 def _deed(lines: list[Line], manner: Manner) -> Nodes | None:
@@ -171,13 +177,19 @@ def _facts(line: Line, manner: Manner, memory: Memory) -> Sentences:
 
 
 def _acts(item: Item, working: Working, group: tuple[int, ...], manner: Manner) -> tuple[Act, ...]:
-    """Write the lines and change the picture; a line that a pupil need not write only in full."""
+    """Write the lines and change the picture; a line that a pupil need not write only in full.
+
+    A column is no line on the board: its sum is written beside the columns, in full.
+    """
     acts: list[Act] = []
     full = manner.telling is Telling.FULL
     shown = item.picture.scenes[group[0] - 1] if item.picture else None
     for number in group:
         line = working.lines[number]
-        if full or not line.aside:
+        sum_beside = beside(line) if full else None
+        if sum_beside:
+            acts.append(Write(f"column-{number}", sum_beside, aside=True))
+        if not line.aside or (full and not is_column(line)):
             leads = not isinstance(line.says, Comparison | MissingNumber)
             acts.append(Write(f"line-{number}", line.says, leads=leads, aside=line.aside))
         if item.picture and (manner.telling is not Telling.STRAIGHT or number == group[-1]):

@@ -17,7 +17,7 @@ from onewhole.working.reasons.renaming import CutAgain, RenamedSameAmount
 from onewhole.working.reasons.taking import Left
 from onewhole.working.strategies.moves import one_on, parted, something
 from onewhole.working.strategies.same_units import row
-from onewhole.working.strategies.table import strategy_named
+from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working
 
@@ -35,7 +35,7 @@ def work_missing(asked: MissingNumber, taught: Strategy | None = None) -> Workin
     >>> work_missing(read_statement("7 2/6 = 6 ?/6")).answer == whole(8)
     True
     """
-    taught = taught or strategy_named("regroup_first")
+    taught = taught or USUAL
     lines = [Line(asked)]
     alone = alone_on_its_side(asked)
     if alone != asked:

@@ -1,17 +1,25 @@
 """A picture as a page takes it: a drawing, and the words that do its job."""
 
+from fractions import Fraction
+from math import ceil
+
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import counted
+from onewhole.pictures.columns import stills
 from onewhole.pictures.picture import Picture, PictureKind
+from onewhole.pictures.scene import Scene
 from onewhole.writers.printed import Json
 
 #: Pictures that are counted and need no writing in them; the page's own words stand beside them.
 COUNTED = frozenset(
     {PictureKind.STRIPS, PictureKind.DISCS, PictureKind.RECTANGLES, PictureKind.GRID, PictureKind.BLOCKS}
 )
+
+#: Columns are drawn in such a size that their small numbers are over 10 points, and over 18 in large print.
+COLUMNS_SCALE = {False: Fraction(3, 4), True: Fraction(13, 10)}
 
 
 def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
@@ -21,6 +29,8 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     its numbers would be under 18 points, and its words stand alone. The numbers of a bar can
     be read in large print at its own width, ``across`` millimetres.
     """
+    if picture.kind is PictureKind.COLUMNS:
+        return columns_drawing(stills(picture)[-1], words, large=large)
     scene = picture.telling
     found: Json = {"alt": text_of(spoken_by(words).working.picture(scene, words))}
     if picture.kind in COUNTED:
@@ -28,3 +38,13 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     if picture.kind is PictureKind.BAR:
         return found | {"svg": svg(scene, words, grid=False), "wide": False, "across": int(scene.width)}
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
+
+
+def columns_drawing(scene: Scene, words: ClassWords, *, large: bool) -> Json:
+    """Return what stands in columns, so wide that its small numbers can be read, also in large print."""
+    return {
+        "alt": text_of(spoken_by(words).working.picture(scene, words)),
+        "svg": svg(scene, words, grid=False),
+        "wide": False,
+        "across": ceil(scene.width * COLUMNS_SCALE[large]),
+    }

@@ -18,6 +18,7 @@ from onewhole.sentences.sentence import Sentence
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Statement
+from onewhole.working.reasons.columns import InColumns
 from onewhole.working.working import Working
 from onewhole.writers.drawing import drawing
 from onewhole.writers.formula import Formula, formula, set_words
@@ -100,12 +101,15 @@ def _parts(shown: Working | None) -> int | None:
 
 
 def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
-    steps = []
+    steps: list[Json] = []
     lead = isinstance(shown.statement, Question)
     said: tuple[Sentence, ...] = ()
     for at, line in enumerate(shown.lines):
         if line.because:
             said += spoken_by(words).working.reason(line.because, words)
+        if line.aside and isinstance(line.because, InColumns):
+            steps.append({"words": set_words(said)})
+            said = ()
         if not line.aside and at:
             steps.append(
                 {

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.language import Language
 from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
@@ -30,7 +29,7 @@ def working_lines(
         return tuple(_plain(line, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown))
     rows = [(_plain(line, first=at == 0), line) for at, line in enumerate(working.lines)]
     width = min(WIDEST, max(len(said) for said, _ in rows) + 2)
-    found = [spoken_by(words).page.way(working.strategy)]
+    found = [spoken_by(words).working.way(working, words)]
     for said, line in rows:
         marked = f"({said})" if line.aside else f" {said} "
         found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
@@ -44,7 +43,7 @@ def working_lines(
 def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
     """Give each check of a working as one plain line."""
     for check in working.checks:
-        yield _check(check, spoken_by(words))
+        yield _check(check, working, words)
 
 
 def _plain(line: Line, *, first: bool) -> str:
@@ -56,14 +55,16 @@ def _because(line: Line, words: ClassWords) -> str:
     return text_of(spoken_by(words).working.reason(line.because, words)) if line.because else ""
 
 
-def _check(check: Check, language: Language) -> str:
+def _check(check: Check, working: Working, words: ClassWords) -> str:
+    language = spoken_by(words)
     match check:
         case Estimate(low, high):
             return text_of(language.key.range(low, high))
         case Undone(links):
             return f"{language.page.check} {chain_text(links)}"
         case Agreed(strategy, answer):
-            return f"{language.page.another_way.format(name=language.page.way(strategy))} {printed(answer)}"
+            name = language.working.way(working, words, strategy)
+            return f"{language.page.another_way.format(name=name)} {printed(answer)}"
         case _:
             assert_never(check)
 

@@ -78,7 +78,7 @@ def _item(item: Instruction | Problem, worked: WorkedSheet, marks: CornerMarks) 
     found: Json = {
         "kind": "problem",
         "label": f"{item.label}.",
-        "room": _size(needed),
+        "room": _room(needed),
     }
     if item.story:
         found["words"] = set_words(typed_sentences(item.story, worked.header.words.language))
@@ -126,7 +126,7 @@ def _slip(slip: FindTheSlip, header: Header) -> Json:
         "tag": page.wrong,
         "words": page.find_the_slip,
         "lines": [formula(line, leads=at > 0, language=language) for at, line in enumerate(slip.lines)],
-        "room": _size(room(slip.mended(header), header)),
+        "room": _room(room(slip.mended(header), header)),
     }
 
 
@@ -139,6 +139,12 @@ def _answer(problem: WorkedProblem, needed: Room, marks: CornerMarks) -> Json:
     """Give the answer a line, or make the hole or the ring in the formula large enough to write in."""
     size = _size(needed.answer) | read_at(problem, marks)
     return {"answer": size} if over_a_line(problem.problem) else {"inside": size}
+
+
+def _room(needed: Room) -> Json:
+    """Return the size of a room, and of its squares where it is ruled in squares."""
+    squares: Json = {"square_mm": ceil(needed.square_mm)} if needed.square_mm else {}
+    return _size(needed) | squares
 
 
 def _size(place: WorkPlace | Room) -> Json:

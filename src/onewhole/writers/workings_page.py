@@ -3,16 +3,17 @@
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.language import Language
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
+from onewhole.pictures.columns import stills
+from onewhole.pictures.picture import PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
 from onewhole.working.line import Line
 from onewhole.working.working import Working
-from onewhole.writers.drawing import drawing
+from onewhole.writers.drawing import columns_drawing, drawing
 from onewhole.writers.formula import chain, formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
@@ -40,6 +41,8 @@ def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
         return asked | {"strategy": "", "lines": [line]}
     found = asked | lines_told(entry.working, words)
     drawn = picture(entry.working)
+    if drawn and drawn.kind is PictureKind.COLUMNS:
+        return found | {"columns": [columns_drawing(scene, words, large=large) for scene in stills(drawn)]}
     return found | {"drawing": drawing(drawn, words, large=large)} if drawn else found
 
 
@@ -48,9 +51,9 @@ def lines_told(working: Working, words: ClassWords) -> Json:
     chained = not any(isinstance(line.says, type(working.statement)) for line in working.lines)
     lines = [_line(line, words, leads=chained) for line in working.lines[1:]]
     return {
-        "strategy": spoken_by(words).page.way(working.strategy),
+        "strategy": spoken_by(words).working.way(working, words),
         "lines": lines,
-        "checks": [_check(check, spoken_by(words)) for check in working.checks],
+        "checks": [_check(check, working, words) for check in working.checks],
     }
 
 
@@ -66,16 +69,17 @@ def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
     return found
 
 
-def _check(check: Check, language: Language) -> Json:
+def _check(check: Check, working: Working, words: ClassWords) -> Json:
+    language = spoken_by(words)
     match check:
         case Estimate(low, high):
-            words = set_words(language.key.estimate(low, high), every=True)
-            return {"name": language.page.estimate, "words": words, "holds": True}
+            said = set_words(language.key.estimate(low, high), every=True)
+            return {"name": language.page.estimate, "words": said, "holds": True}
         case Undone(links):
             return {"name": language.page.put_it_back, "formula": chain(links, language), "holds": True}
         case Agreed(strategy, reached):
             return {
-                "name": language.page.way(strategy),
+                "name": language.working.way(working, words, strategy),
                 "formula": formula(reached, language=language),
                 "holds": True,
             }

@@ -16,6 +16,7 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.wishes import OpenQuestion, WishError, Wishes
 from onewhole.sheets.writing import write_sheet
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.table import USUAL
 
 _N = TypeVar("_N", bound=int | None)
 
@@ -105,7 +106,7 @@ def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
             number=_number("number of problems", form.number, TypedWishes().number),
             denominators=form.denominators,
             regrouping=form.regrouping.strip(),
-            strategy=header.strategy.key if header.strategy is not REGROUP_FIRST else "",
+            strategy=header.strategy.key if header.strategy not in {REGROUP_FIRST, USUAL} else "",
             minutes=_number("minutes", form.minutes, header.minutes),
             seed=_number("seed", form.seed, TypedWishes().seed),
         )

@@ -7,8 +7,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.questions import DoesNotSuitError, for_question, suiting
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
-from onewhole.working.strategies.table import strategy_named
+from onewhole.working.strategies.table import USUAL, strategy_named
 from onewhole.working.strategy import Strategy
 from onewhole.working.work import work as worked
 from onewhole.working.working import Working
@@ -59,7 +58,7 @@ def work_every_way(problem: str) -> tuple[Working, ...]:
     """
     statement = read_statement(problem)
     if not isinstance(statement, Question):
-        return (worked(statement, REGROUP_FIRST),)
+        return (worked(statement, USUAL),)
     return tuple(worked(statement, strategy) for strategy in suiting(statement))
 
 
@@ -76,4 +75,4 @@ def as_object(working: Working, whole: str = "whole") -> Json:
 def _chosen(statement: Statement, strategy: str | None) -> Strategy:
     if strategy is not None:
         return strategy_named(strategy)
-    return for_question(statement, REGROUP_FIRST) if isinstance(statement, Question) else REGROUP_FIRST
+    return for_question(statement, USUAL) if isinstance(statement, Question) else USUAL

@@ -1,19 +1,23 @@
 """What a teacher chose for a problem of a film: strategy, picture and length; and what there is to choose."""
 
 from dataclasses import dataclass
+from typing import assert_never
 
 from onewhole.errors import InputError
 from onewhole.languages.english.unpictured import unpictured
 from onewhole.languages.english.unsuited import unsuited
+from onewhole.languages.english.ways import way_of
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
-from onewhole.statements.statement import Comparison, Statement
+from onewhole.statements.expression import Sum
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
 from onewhole.walkthroughs.lesson import Length
 from onewhole.working.form import led_to
-from onewhole.working.questions import DoesNotSuitError, NotWorkedError
+from onewhole.working.missing import alone_on_its_side
+from onewhole.working.questions import DoesNotSuitError, NotWorkedError, suiting
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.work import work
 from onewhole.working.working import Working
@@ -123,22 +127,37 @@ def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
 
 def film_options(entry: WorkedProblem, choice: FilmChoice) -> FilmOptions:
     """Return what there is to choose for a problem; pictures are those of the strategy that is chosen."""
-    label, title = entry.problem.label, entry.problem.typed
+    label, title, words = entry.problem.label, entry.problem.typed, ClassWords()
     working = by_choice(entry, choice)
     if working is None or entry.working is None:
         return FilmOptions(label, title)
-    ways = [one for one in STRATEGIES if _by(entry.problem.statement, one.key)]
+    ways = _ways(entry.problem.statement)
     kinds = [kind for kind in PictureKind if refusal(working, kind) is None]
     suits = picture(working)
     return FilmOptions(
         label,
         title,
-        tuple((one.key, one.name) for one in ways) if len(ways) > 1 else (),
+        tuple((one.strategy, way_of(one, words)) for one in ways) if len(ways) > 1 else (),
         (*((kind.value, kind.value) for kind in kinds), (NO_PICTURE, "no picture")) if kinds else (),
         tuple((length.value, f"told {length.value}") for length in Length),
         entry.working.strategy,
         suits.kind.value if suits else NO_PICTURE,
     )
+
+
+def _ways(statement: Statement) -> tuple[Working, ...]:
+    """Work a problem by every strategy that is offered for its numbers."""
+    match statement:
+        case Question():
+            keys = [one.key for one in suiting(statement)]
+        case MissingNumber():
+            rest = alone_on_its_side(statement).rest
+            keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
+        case Comparison():
+            keys = []
+        case _:
+            assert_never(statement)
+    return tuple(found for found in (_by(statement, key) for key in keys) if found)
 
 
 def _by(statement: Statement, strategy: str) -> Working | None:

@@ -59,6 +59,17 @@ def opened_told(
     return told(lack, Seam(", so", "so"), Typed(words.regroup), larger)
 
 
+def column_opened_told(count: int, every: int, words: ClassWords) -> Sentences:
+    """Say in how many of all problems a column has too few.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> text_of(column_opened_told(3, 8, ClassWords()))
+    'In 3 of these a column has too few, so regroup one from the column to its left.'
+    """
+    lack = ("in", *_how_many(count, every), "a column has too few")
+    return told(lack, Seam(", so", "so"), Typed(words.regroup), "one from the column to its left")
+
+
 def one_adds_told(label: str) -> Sentences:
     """Warn of the one problem that adds."""
     return told("look at the sign of number", Label(label), Seam(":"), "there you add")
@@ -87,6 +98,12 @@ def closing_told() -> Sentences:
         + told("if your answer is another one", Seam(","), "look for the line where it changes")
         + told("good night, and well done")
     )
+
+
+def columns_told(*, pointed: bool) -> Sentences:
+    """Say how numbers are written under each other; ``pointed`` where one of them has a point."""
+    under = "point under point" if pointed else "ones under ones, tens under tens"
+    return told("write the numbers in columns", Seam(":"), under) + told("work from right to left")
 
 
 def tens_told(large: Unit, small: Unit, tens: Sequence[Unit], words: ClassWords) -> Sentences:

@@ -2,7 +2,6 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.in_columns import a_unit
 from onewhole.languages.english.making import Nodes, a_single, some, told, units
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
@@ -131,12 +130,8 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("count everything in", units(small))
         case CutAgain(small):
             return ("cut the pieces again into", units(small))
-        case ColumnOpened(large=large):
-            return (Typed(words.regroup), *a_unit(large))
-        case ColumnTaken(unit):
-            return ("take the", units(unit))
-        case ColumnAdded(unit):
-            return ("add the", units(unit))
+        case ColumnOpened() | ColumnTaken() | ColumnAdded():
+            return ("work in columns", Seam(","), "from right to left")
         case OpensToMatch() | OneIsWorth() | AreWorth() | PutTogether() | MakesLarger() | WrittenTogether():
             return None
         case UnitsTaken() | Left() | InAll() | SoFar() | TakenFromWhole():

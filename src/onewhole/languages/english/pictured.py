@@ -23,12 +23,16 @@ from onewhole.pictures.description import (
     Shown,
     SplitInto,
     StillThere,
+    UnderEachOther,
     WholeAmount,
+    WrittenAbove,
+    WrittenBelow,
     amounts,
 )
 from onewhole.pictures.scene import Scene, Words
 from onewhole.sentences.node import Counted, Node, Said
 from onewhole.sentences.sentence import Sentences
+from onewhole.statements.expression import Sum, Term
 from onewhole.statements.gap import HOLE
 
 #: Numbers that count no things: digits stand alone, and a one is called a one.
@@ -95,6 +99,14 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("the jump ends at", _amount(place, words))
         case Compared(first, second):
             return told(_amount(first, words), _relation(first, second), _amount(second, words))
+        case UnderEachOther(numbers, taken):
+            row = Sum(tuple(Term(number, taken=taken and at > 0) for at, number in enumerate(numbers)))
+            return told("in columns:", Said(row))
+        case WrittenAbove(above, struck):
+            where = "above struck-out digits:" if struck else "above the columns:"
+            return told(where, _all(above, BARE))
+        case WrittenBelow(below):
+            return told("written below:", _all(below, BARE))
         case WholeAmount(whole):
             return told("in all:", _known(whole, words))
         case PartAmount(part):

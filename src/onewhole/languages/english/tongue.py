@@ -16,6 +16,7 @@ from onewhole.languages.english.round_film import ROUND_FILM
 from onewhole.languages.english.round_page import ROUND_PAGE
 from onewhole.languages.english.speech import BLANK, SIGNS, say
 from onewhole.languages.english.stories import frames_told, story_told, told_whole
+from onewhole.languages.english.ways import way_of
 from onewhole.languages.english.words import TAG, count_words, unit_name
 from onewhole.languages.language import Language
 from onewhole.languages.told import HomeTold, KeyTold, StoriesTold, WorkingTold
@@ -48,7 +49,7 @@ ENGLISH = Language(
     blank=BLANK,
     film=ROUND_FILM,
     page=ROUND_PAGE,
-    working=WorkingTold(reason_told, fact_told, pictured, scene_words),
+    working=WorkingTold(reason_told, fact_told, pictured, scene_words, way_of),
     home=HomeTold(
         tonight=tonight_told,
         opening=opening_told,

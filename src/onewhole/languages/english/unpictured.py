@@ -15,6 +15,7 @@ from onewhole.pictures.unpictured import (
     NoTensAndOnes,
     NothingToSplit,
     NotHundredths,
+    NotInColumns,
     NotPlaceByPlace,
     TooManyJumps,
     TooManyParts,
@@ -66,6 +67,8 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
             return told("the bar shows a sum or a difference with one number missing")
         case TooSmallBeside():
             return told("one part would be too small to be seen beside the others")
+        case NotInColumns():
+            return told("this way does not go column by column")
         case NoRoom():
             return told("so many wholes and parts do not fit on one picture")
         case _:

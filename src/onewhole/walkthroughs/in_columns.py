@@ -1,0 +1,49 @@
+"""Working in columns on the board: the columns change in their place, and each sum is written beside them."""
+
+from onewhole.languages.english.film_told import columns_told
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import whole
+from onewhole.statements.expression import minus, plus
+from onewhole.statements.statement import Comparison, Question, Relation, asked_quantities
+from onewhole.walkthroughs.cue import Cue, Role
+from onewhole.walkthroughs.memory import Memory, Once
+from onewhole.working.line import Line
+from onewhole.working.reasons.columns import ColumnAdded, ColumnTaken, InColumns
+from onewhole.working.working import Working
+
+
+def is_column(line: Line) -> bool:
+    """Say whether a line is a step of a column: the board shows it in the columns and not as a sum."""
+    return isinstance(line.because, InColumns)
+
+
+def laid_cues(working: Working, memory: Memory) -> list[Cue]:
+    """Say how numbers are written under each other, once in a film, and once for numbers with a point."""
+    if not any(map(is_column, working.lines)):
+        return []
+    statement = working.statement
+    signed = asked_quantities(statement) if isinstance(statement, Question) else None
+    pointed = any(number.ladder.style is Style.DECIMAL for number, _ in signed or ())
+    if not memory.once(Once.POINTS if pointed else Once.COLUMNS):
+        return []
+    return [Cue(Role.LINE, memory.tell(columns_told(pointed=pointed)))]
+
+
+def beside(line: Line) -> Comparison | None:
+    """Return the sum or difference of a column, to be written beside it; None where there is none.
+
+    >>> from onewhole.notations.text import text
+    >>> from onewhole.number.unit import ONE
+    >>> text(beside(Line(whole(6), ColumnTaken(ONE, 14, 8, blank=False))))
+    '14 - 8 = 6'
+    """
+    match line.because:
+        case ColumnTaken(_, have, gone, blank=False):
+            return Comparison(minus(whole(have), whole(gone)), whole(have - gone), Relation.EQUAL)
+        case ColumnAdded(digits=digits, carried=carried) as added:
+            parts = (*digits, *((carried,) if carried else ()))
+            if len(parts) == 1:
+                return None
+            return Comparison(plus(*map(whole, parts)), whole(added.total), Relation.EQUAL)
+        case _:
+            return None
