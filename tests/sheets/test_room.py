@@ -92,7 +92,7 @@ def test_a_whole_space_fits_one_of_two_columns() -> None:
 
 @pytest.mark.parametrize(
     ("typed", "lines"),
-    [("7 2/6 - 3 5/6", 4), ("5 4/6 - 2 1/6", 2), ("54 - 22", 1), ("3 3/8 - 2 5/6", 6), ("5/6 ? 7/8", 5)],
+    [("7 2/6 - 3 5/6", 4), ("5 4/6 - 2 1/6", 2), ("9 - 2", 1), ("3 3/8 - 2 5/6", 6), ("5/6 ? 7/8", 5)],
 )
 def test_lines(typed: str, lines: int) -> None:
     """Two lines of writing for a line with a fraction, one for any other; the printed problem is left out."""
@@ -156,7 +156,9 @@ def test_large_print_is_larger() -> None:
         ("", "7 2/6 - 3 5/6", 2),
         ("columns: 1\n\n", "7 2/6 - 3 5/6", 1),
         ("columns: 2\n\n", "304 - 128", 2),
-        ("", "304 - 128", 1),
+        ("", "304 - 128", 2),
+        ("", "1000000 - 345678", 2),
+        ("strategy: regroup first\n\n", "304 - 128", 1),
         ("print: large\n\n", "7 2/6 - 3 5/6", 1),
         ("picture: strip\n\n", "7 2/6 - 3 5/6", 1),
     ],

@@ -16,7 +16,7 @@ def test_a_whole_working() -> None:
     """The strategy's name, each line with its reason, asides in brackets, facts under their line, checks."""
     working = work(read_statement("52 - 27"), REGROUP_FIRST)
     title, problem, *lines = working_lines(working, WORDS)
-    assert title == "Regroup one whole first"
+    assert title == "Regroup a ten"
     assert problem.strip() == "52 - 27"
     shown = [line for line in lines if line.strip().startswith(("=", "(="))]
     assert len(shown) == len(working.lines) - 1

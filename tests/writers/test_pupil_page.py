@@ -174,7 +174,7 @@ def test_room_12_takes_two_pages(paper: str) -> None:
 def test_the_answer_line_goes_under_the_room_where_it_does_not_fit_beside(paper: str, size: str) -> None:
     """A long question has its answer line under its room, on the same page, with a word in front."""
     typed = f"1. {' x '.join(f'{top}/{top + 1}' for top in range(10, 21))}\n2. 52 - 27"
-    page = made(pupil_page(worked_sheet(f"paper: {paper}\nprint: {size}\n\n{typed}")))
+    page = made(pupil_page(worked_sheet(f"paper: {paper}\nprint: {size}\ncolumns: 1\n\n{typed}")))
     long, short = frames(page)
     wide = [line for line in answer_lines(page) if 0 < line.top - long.bottom < 30 and line.page == long.page]
     near = [
