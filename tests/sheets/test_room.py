@@ -151,6 +151,27 @@ def test_large_print_is_larger() -> None:
 
 
 @pytest.mark.parametrize(
+    ("typed", "across", "down"),
+    [
+        ("52 - 27", 4, 4),
+        ("304 - 128", 5, 4),
+        ("1000000 - 345678", 9, 4),
+        ("1234 + 2876 + 777", 6, 5),
+        ("95 + 17", 5, 4),
+        ("12.05 - 3.8", 6, 4),
+        ("120 + 45 - 78", 5, 8),
+    ],
+)
+def test_columns_are_measured_in_squares(typed: str, across: int, down: int) -> None:
+    """A square for the sign, one a digit, one to spare; rows for what is above, the numbers, the answer."""
+    sheet = read_sheet(f"1. {typed}")
+    found = room_of(sheet.problems[0], sheet)
+    assert found.square_mm == 9
+    assert (found.width_mm, found.height_mm) == (Fraction(9 * across), Fraction(9 * down))
+    assert room_of(sheet.problems[0], read_sheet(f"strategy: regroup first\n\n1. {typed}")).square_mm is None
+
+
+@pytest.mark.parametrize(
     ("head", "problem", "wanted"),
     [
         ("", "7 2/6 - 3 5/6", 2),

@@ -104,7 +104,9 @@ def _pieces(state: ColumnsState, wide: int, top: Fraction) -> Iterator[Piece]:
     yield Piece(f"{name}/rule", Stroke(left, rule, right, rule), Look.FILLED)
     for at, column in enumerate(state.columns, start=1):
         x = left + (at + Fraction(1, 2)) * SQUARE
-        yield from _column(f"{name}/{column.unit.size}", column, x, top, taken=state.taken)
+        size = column.unit.size
+        place = f"{name}/{size.numerator}:{size.denominator}"
+        yield from _column(place, column, x, top, taken=state.taken)
         if column.unit == ONE and at < len(state.columns):
             yield from _points(name, state, x + SQUARE / 2, top)
 

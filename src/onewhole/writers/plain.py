@@ -5,8 +5,10 @@ from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
+from onewhole.notations.columns_text import columns_text
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
+from onewhole.pictures.columns_state import columns_states
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
@@ -22,8 +24,12 @@ def working_lines(
 ) -> tuple[str, ...]:
     """Return a working line by line: an aside in brackets, its reason beside it, the checks below.
 
-    ``brief`` keeps the pupil's lines only, without reasons; ``blank`` leaves the last of them open.
+    ``brief`` keeps the pupil's lines only, without reasons; ``blank`` leaves the last of them open. Of a
+    working in columns a pupil writes the columns.
     """
+    columns = _columns(working)
+    if brief and not blank and columns:
+        return columns
     if brief or blank:
         shown = working.faded(blank)
         return tuple(_plain(line, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown))
@@ -34,10 +40,17 @@ def working_lines(
         marked = f"({said})" if line.aside else f" {said} "
         found.append(f"  {marked:{width}}  {_because(line, words)}".rstrip())
         found.extend(f"  {'':{width}}  {text_of(spoken_by(words).working.fact(fact))}" for fact in line.facts)
+    found.extend(f"   {said}" for said in columns)
     if isinstance(working.statement, MissingNumber):
         found.append(f"  {text_of(spoken_by(words).key.missing(working.answer))}")
     found.extend(f"  {said}" for said in check_lines(working, words))
     return tuple(found)
+
+
+def _columns(working: Working) -> tuple[str, ...]:
+    """Return what stands in the columns of a working at the end, each time that they begin anew."""
+    ends = {state.block: state for state in columns_states(working)}
+    return tuple(said for state in ends.values() for said in columns_text(state))
 
 
 def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
