@@ -106,12 +106,11 @@ def chosen(working: Working) -> PictureKind | None:
     line, whole numbers into blocks, hundredths on a grid; anything else is cut in strips, in rectangles when
     there are too many parts, and stands on a line when there are too many wholes.
 
-        >>> from onewhole.statements.reading import read_statement
-        >>> from onewhole.working.strategies.columns import COLUMNS
-    from onewhole.working.strategies.count_up import COUNT_UP
-        >>> from onewhole.working.work import work
-        >>> chosen(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).value
-        'number line'
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.count_up import COUNT_UP
+    >>> from onewhole.working.work import work
+    >>> chosen(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).value
+    'number line'
     """
     return next((kind for kind in _order(working) if _why(working, kind) is None), None)
 

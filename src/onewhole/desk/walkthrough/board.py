@@ -104,7 +104,7 @@ def on_offer(sheet: Sheet, plan: FilmPlan) -> tuple[FilmOptions, ...]:
     >>> from onewhole.sheets.reading import read_sheet
     >>> one = on_offer(read_sheet("1. 304 - 128"), FilmPlan())[0]
     >>> one.strategy, one.picture
-    ('regroup_first', 'tens and ones')
+    ('columns', 'columns')
     """
     return _offered(sheet, tuple(plan.choices.get(problem.label, FilmChoice()) for problem in sheet.problems))
 
