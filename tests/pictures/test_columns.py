@@ -127,7 +127,7 @@ def test_stills_are_cut_to_what_stands_there() -> None:
     """One for each time that the columns begin anew, and never wider than the picture."""
     drawn = picture(worked("1000 - 250 + 75"))
     assert drawn is not None
-    found = stills(drawn)
+    found = stills(worked("1000 - 250 + 75"))
     assert len(found) == 2
     assert all(scene.width < drawn.scenes[0].width for scene in found)
     assert all(0 < words.x < scene.width for scene in found for words in digits(scene).values())

@@ -1,17 +1,16 @@
 """Numbers under each other on squared paper: a digit a square, with what is struck, above and below."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 
 from onewhole.number.quantity import trimmed, whole
 from onewhole.number.unit import ONE
 from onewhole.pictures.caption import Count
-from onewhole.pictures.columns_state import Column, ColumnsState, columns_states
+from onewhole.pictures.columns_state import ColumnsState, DigitColumn, columns_states
 from onewhole.pictures.description import Description, UnderEachOther, WrittenAbove, WrittenBelow
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Look, Piece, Scene, Shape, Stroke, Wedge, Words
+from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.working.working import Working
 
 #: A square for a digit, and the lower row of the small numbers above, in millimetres.
@@ -22,43 +21,6 @@ MARGIN = Fraction(5)
 #: So many squares stand side by side at least, so that squares are of one size from problem to problem: a
 #: sign and the places up to 1,000,000 with one more.
 FEWEST = 9
-
-
-def stills(picture: Picture) -> tuple[Scene, ...]:
-    """Return what stands in the columns at the end, as narrow as it is; a scene each time they begin anew.
-
-    >>> from onewhole.statements.reading import read_statement
-    >>> from onewhole.working.strategies.columns import COLUMNS
-    >>> from onewhole.working.work import work
-    >>> [scene.width for scene in stills(columns(work(read_statement("52 + 27 - 38"), COLUMNS)))]
-    [Fraction(40, 1), Fraction(40, 1)]
-    """
-    ends = {_block(scene): scene for scene in picture.scenes}
-    return tuple(map(_narrowed, ends.values()))
-
-
-def _block(scene: Scene) -> str:
-    return scene.pieces[0].name.partition("/")[0]
-
-
-def _narrowed(scene: Scene) -> Scene:
-    """Cut off the empty squares at both sides: the rule is as long as all that stands over it is wide."""
-    rule = next(piece.shape for piece in scene.pieces if piece.name.endswith("/rule"))
-    assert isinstance(rule, Stroke), "the rule is a stroke"
-    by = rule.x - MARGIN
-    pieces = tuple(replace(piece, shape=_moved(piece.shape, by)) for piece in scene.pieces)
-    return replace(scene, width=rule.to_x - rule.x + 2 * MARGIN, pieces=pieces)
-
-
-def _moved(shape: Shape, by: Fraction) -> Shape:
-    match shape:
-        case Stroke():
-            return replace(shape, x=shape.x - by, to_x=shape.to_x - by)
-        case Words() | Wedge():
-            return replace(shape, x=shape.x - by)
-        case _:
-            msg = "columns are made of strokes, digits and points"
-            raise TypeError(msg)
 
 
 def columns(working: Working) -> Picture:
@@ -80,16 +42,32 @@ def columns(working: Working) -> Picture:
     wide = max(FEWEST, *(len(state.columns) + 1 for state in states))
     above = max(len(column.above) for state in states for column in state.columns)
     high = max(len(state.numbers) for state in states)
-    width = 2 * MARGIN + wide * SQUARE
-    height = 2 * MARGIN + above * SMALL_ROW + (high + 1) * SQUARE
-    top = MARGIN + above * SMALL_ROW
-    return Picture(
-        PictureKind.COLUMNS,
-        tuple(
-            Scene(width, height, tuple(_pieces(state, wide, top)), tuple(_descriptions(state)))
-            for state in states
-        ),
+    return Picture(PictureKind.COLUMNS, tuple(_scene(state, wide, above, high) for state in states))
+
+
+def stills(working: Working) -> tuple[Scene, ...]:
+    """Return what stands in the columns at the end, as narrow as it is; a scene each time they begin anew.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.columns import COLUMNS
+    >>> from onewhole.working.work import work
+    >>> [scene.width for scene in stills(work(read_statement("52 + 27 - 38"), COLUMNS))]
+    [Fraction(40, 1), Fraction(40, 1)]
+    """
+    ends = {state.block: state for state in columns_states(working)}
+    return tuple(
+        _scene(
+            state, len(state.columns) + 1, max(len(one.above) for one in state.columns), len(state.numbers)
+        )
+        for state in ends.values()
     )
+
+
+def _scene(state: ColumnsState, wide: int, above: int, high: int) -> Scene:
+    """Draw columns on so many squares across, with so many small rows above and so many numbers."""
+    top = MARGIN + above * SMALL_ROW
+    width, height = 2 * MARGIN + wide * SQUARE, MARGIN + top + (high + 1) * SQUARE
+    return Scene(width, height, tuple(_pieces(state, wide, top)), tuple(_descriptions(state)))
 
 
 def _pieces(state: ColumnsState, wide: int, top: Fraction) -> Iterator[Piece]:
@@ -125,7 +103,7 @@ def _points(name: str, state: ColumnsState, x: Fraction, top: Fraction) -> Itera
         yield Piece(f"{name}/point/{row}", Wedge(x, y, POINT, Fraction(0), Fraction(1)), Look.FILLED)
 
 
-def _column(name: str, column: Column, x: Fraction, top: Fraction, *, taken: bool) -> Iterator[Piece]:
+def _column(name: str, column: DigitColumn, x: Fraction, top: Fraction, *, taken: bool) -> Iterator[Piece]:
     for row, digit in enumerate(column.digits):
         if digit is not None:
             y = top + (row + Fraction(1, 2)) * SQUARE

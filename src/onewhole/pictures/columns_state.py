@@ -16,7 +16,7 @@ from onewhole.working.working import Working
 
 
 @dataclass(frozen=True, slots=True)
-class Column:
+class DigitColumn:
     """One column: the digits of the numbers from top to bottom (None where none stands), and what is added.
 
     ``above`` are small numbers, the lowest first: in subtracting each stands for the one below it, which is
@@ -39,7 +39,7 @@ class ColumnsState:
 
     numbers: tuple[Quantity, ...]
     taken: bool
-    columns: tuple[Column, ...]
+    columns: tuple[DigitColumn, ...]
     block: int = 0
 
     def changed(self, unit: Unit, **changes: object) -> "ColumnsState":
@@ -50,7 +50,7 @@ class ColumnsState:
         )
         return replace(self, columns=made)
 
-    def column(self, unit: Unit) -> Column:
+    def column(self, unit: Unit) -> DigitColumn:
         """Return the column of a unit."""
         return next(column for column in self.columns if column.unit == unit)
 
@@ -131,12 +131,12 @@ def _laid(numbers: tuple[Quantity, ...], lines: tuple[Line, ...], block: int, *,
         if isinstance(line.because, ColumnAdded) and line.because.outermost and line.because.total >= TEN:
             sizes.add(line.because.large.size)
     units = [Unit(size) for size in sorted(sizes, reverse=True)]
-    columns = [Column(unit, tuple(_digit(number, unit) for number in numbers)) for unit in units]
+    columns = [DigitColumn(unit, tuple(_digit(number, unit) for number in numbers)) for unit in units]
     used = next(at for at, one in enumerate(columns) if one.unit == ONE or _used(one, lines))
     return ColumnsState(numbers, taken, tuple(columns[used:]), block)
 
 
-def _used(column: Column, lines: tuple[Line, ...]) -> bool:
+def _used(column: DigitColumn, lines: tuple[Line, ...]) -> bool:
     """Say whether anything stands or will stand in a column."""
     carried = any(
         isinstance(line.because, ColumnAdded) and line.because.large == column.unit for line in lines

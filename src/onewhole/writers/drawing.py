@@ -8,7 +8,6 @@ from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import counted
-from onewhole.pictures.columns import stills
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Scene
 from onewhole.writers.printed import Json
@@ -29,9 +28,9 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     its numbers would be under 18 points, and its words stand alone. The numbers of a bar can
     be read in large print at its own width, ``across`` millimetres.
     """
-    if picture.kind is PictureKind.COLUMNS:
-        return columns_drawing(stills(picture)[-1], words, large=large)
     scene = picture.telling
+    if picture.kind is PictureKind.COLUMNS:
+        return columns_drawing(scene, words, large=large)
     found: Json = {"alt": text_of(spoken_by(words).working.picture(scene, words))}
     if picture.kind in COUNTED:
         return found | {"svg": svg(counted(scene), words, grid=False), "wide": False}

@@ -7,6 +7,7 @@ from itertools import islice
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
+from onewhole.pictures.columns import stills
 from onewhole.pictures.limits import MOST_WHOLES
 from onewhole.problems.about import most_first
 from onewhole.problems.needs import Operation, needs
@@ -20,7 +21,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.working import Working
-from onewhole.writers.drawing import drawing
+from onewhole.writers.drawing import columns_drawing, drawing
 from onewhole.writers.formula import Formula, formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
@@ -123,7 +124,9 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
         "formula": formula(shown.statement, language=spoken_by(words)),
         "steps": steps,
     }
-    if drawn := picture(shown):
+    if columns := stills(shown):
+        found["drawing"] = columns_drawing(columns[-1], words, large=large)
+    elif drawn := picture(shown):
         found["drawing"] = drawing(drawn, words, large=large)
     return found
 

@@ -6,7 +6,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.columns import stills
-from onewhole.pictures.picture import Picture, PictureKind
+from onewhole.pictures.picture import PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
@@ -42,17 +42,17 @@ def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
     found = asked | lines_told(entry.working, words)
     drawn = picture(entry.working)
     if drawn and drawn.kind is PictureKind.COLUMNS:
-        return asked | _in_columns(entry.working, drawn, words, large=large)
+        return asked | _in_columns(entry.working, words, large=large)
     return found | {"drawing": drawing(drawn, words, large=large)} if drawn else found
 
 
-def _in_columns(working: Working, drawn: Picture, words: ClassWords, *, large: bool) -> Json:
+def _in_columns(working: Working, words: ClassWords, *, large: bool) -> Json:
     """Return a working with its columns drawn; a line that a pupil need not write is its reason alone."""
     lines = [_line(line, words, leads=True) for line in working.lines[1:]]
     short = [{"because": told["because"], "aside": True} if told.get("aside") else told for told in lines]
     return lines_told(working, words) | {
         "lines": short,
-        "columns": [columns_drawing(scene, words, large=large) for scene in stills(drawn)],
+        "columns": [columns_drawing(scene, words, large=large) for scene in stills(working)],
     }
 
 

@@ -34,7 +34,7 @@ def test_the_deciding_unit_is_named(problem: str, says: str) -> None:
 )
 def test_in_all_is_said_of_all(problem: str) -> None:
     """While a number is still to come it is so far, and "in all" is said once, last."""
-    lines = _told(problem).splitlines()
+    lines = _told(problem, "units_apart").splitlines()
     ends = [line for line in lines if line.rstrip().endswith("in all.")]
     assert len(ends) <= 1
     assert sum("so far." in line for line in lines) >= 1
@@ -45,7 +45,7 @@ def test_in_all_is_said_of_all(problem: str) -> None:
 
 def test_one_is_made_in_the_same_form_of_every_unit() -> None:
     """10 tenths make one strip as 10 ones make one ten, and nothing makes 1 strip."""
-    said = _told("42.3 + 8.9")
+    said = _told("42.3 + 8.9", "units_apart")
     assert "10 ones make one ten." in said
     assert "make 1 " not in said
     assert "make one strip." in _told("2 4/5 + 1 3/5")
