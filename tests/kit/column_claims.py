@@ -6,7 +6,7 @@ taken away.
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -91,6 +91,12 @@ def _adding(heard: Heard) -> list[Block]:
 
 def _size(opened: str) -> Fraction:
     return Fraction(1) if opened == "one of the ones" else PLACES[f"{opened.removeprefix('one ')}s"]
+
+
+def laid(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """Points are under points where a number has one."""
+    pointed = any(number.denominator > 1 for block in blocks(heard) for number in block.numbers)
+    return pointed or groups[0] != "point under point"
 
 
 def too_few(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -229,7 +235,8 @@ def _outermost(block: Block) -> Fraction:
 
 
 #: What can be claimed of a column, as words with gaps, and what must then be so.
-COLUMN_CLAIMS = {
+COLUMN_CLAIMS: dict[str, Callable[[Heard, tuple[str, ...]], bool]] = {
+    r"write the numbers in columns: (point under point|ones under ones, tens under tens)": laid,
     rf"there are not enough ({PLACE}) to take (.+?)(?:, so {ONE_OF})?": too_few,
     rf"there are no ({PLACE}) to (?:open|regroup), so {ONE_OF} first": none_to_open,
     rf"there are only zeros up to the ({PLACE}), so {ONE_OF} first": zeros_up_to,

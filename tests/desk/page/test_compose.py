@@ -33,6 +33,7 @@ from onewhole.sheets.wishes import OpenQuestion, Review, WishedSkill, Wishes
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategy import fits
 from onewhole.writers.family_page import family_page
@@ -61,9 +62,8 @@ def kept(composed: Composed) -> None:
         assert denominator in asked.denominators
         taken = " - " in one.problem.typed
         assert asked.skill is WishedSkill.BOTH or taken == (asked.skill is WishedSkill.SUBTRACT)
-        chosen = (
-            asked.strategy if fits(asked.strategy, taken=taken) else strategy_named(asked.strategy.partner)
-        )
+        here = asked.strategy if asked.strategy is not COLUMNS else strategy_named(COLUMNS.partner)
+        chosen = here if fits(here, taken=taken) else strategy_named(here.partner)
         assert isinstance(one.problem.statement, Question)
         assert unsuited(one.problem.statement, chosen) is None
     assert all(as_taught(one.problem.statement, asked.strategy) for one in own)

@@ -49,12 +49,12 @@ def test_what_does_not_suit_gives_way_and_is_said() -> None:
     assert items[0].working is not None
     assert items[0].working.strategy == "regroup_first"
     assert items[2].picture is not None
-    assert items[2].picture.kind is PictureKind.GRID
+    assert items[2].picture.kind is PictureKind.COLUMNS
     first, second = refused(WorkedSheet(SHEET), choices=choices)
     assert first.startswith("Problem 1: “Make a whole” does not suit it")
     assert first.endswith("It is worked by “Regroup one whole first”.")
     assert second.startswith("Problem 3: ")
-    assert second.endswith("The hundred grid is shown.")
+    assert second.endswith("The columns are shown.")
 
 
 def lines_told(choices: dict[str, FilmChoice]) -> list[int]:

@@ -24,6 +24,16 @@ from onewhole.working.working import Working
 
 #: What stands for no picture at all.
 NO_PICTURE = "none"
+#: Pictures whose name is a plural.
+_MANY = frozenset(
+    {
+        PictureKind.STRIPS,
+        PictureKind.DISCS,
+        PictureKind.RECTANGLES,
+        PictureKind.BLOCKS,
+        PictureKind.COLUMNS,
+    }
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,9 +130,14 @@ def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
         try:
             picture(working, PictureKind(choice.picture))
         except PictureRefusedError as no:
-            instead = f"The {no.instead.value} is shown." if no.instead else "No picture is shown."
+            instead = _shown_instead(no.instead) if no.instead else "No picture is shown."
             notes.append(f"{where}{no.what}: {text_of(unpictured(no.why, ClassWords()))} {instead}")
     return tuple(notes)
+
+
+def _shown_instead(kind: PictureKind) -> str:
+    """Say which picture is shown; the name of most is a plural."""
+    return f"The {kind.value} {'are' if kind in _MANY else 'is'} shown."
 
 
 def film_options(entry: WorkedProblem, choice: FilmChoice) -> FilmOptions:
