@@ -95,7 +95,7 @@ def _size(opened: str) -> Fraction:
 
 def laid(heard: Heard, groups: tuple[str, ...]) -> bool:
     """Points are under points where a number has one."""
-    pointed = any(number.denominator > 1 for block in blocks(heard) for number in block.numbers)
+    pointed = any(number.ladder.after for number in heard.numbers)
     return pointed or groups[0] != "point under point"
 
 
