@@ -73,7 +73,13 @@ def rosters(book: Store, room_number: int) -> dict[int, Roster]:
         nights, words = nights_of(seen, room_number), words_by_night(seen, room_number)
         days = pupil_days_of(seen, room_number)
         codes = tuple(pupil.code for pupil in pupils_of(seen, room_number))
-    return {night.number: _roster(codes, days, night.day, words.get(night.number, {})) for night in nights}
+    always = _roster(codes, {}, date.min, {})  # most classes, on most nights: everyone, and nothing said
+    return {
+        night.number: _roster(codes, days, night.day, words.get(night.number, {}))
+        if days or night.number in words
+        else always
+        for night in nights
+    }
 
 
 def roster_of(book: Store, night: KeptNight) -> Roster:
