@@ -10,6 +10,7 @@ import pytest
 from onewhole.desk.classes.class_records import room, set_night, start_room
 from onewhole.desk.marking.grid import grid
 from onewhole.store.classes import name_pupil
+from onewhole.web.jobs import Jobs
 from tests.kit.doors import NOW, Answer, Clock, Opened, opened
 from tests.kit.forms import Form, form_to
 from tests.kit.marking_book import SHEET
@@ -109,6 +110,21 @@ def test_children_who_came_with_a_paste_are_named_when_it_is_taken_back(door: Op
     assert "Nothing is written of this child now" in told.text
     assert re.findall(r'href="(/mine/1/pupil/[^"]*/erase)"', told.text) == ["/mine/1/pupil/K04/erase"]
     assert "Nothing is written of" not in door.get(PLACE).text
+
+
+def test_tomorrow_is_worked_out_as_soon_as_a_table_is_kept(
+    door: Opened, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """And not before; what is typed cell by cell waits until typing rests."""
+    ahead = list[str]()
+    for name in ("prefetch", "prefetch_when_quiet"):
+        monkeypatch.setattr(Jobs, name, lambda _jobs, what, run, name=name: ahead.append(f"{name} {what}"))
+    shown = door.post(PASTE, text="Code\t1\nK01\t4 7/8\n")
+    assert ahead == []
+    assert _send(door, form_to(shown.text, KEEP)).status == 303
+    assert ahead == ["prefetch mine 1 morning"]
+    door.post(f"{PLACE}/keep", cells='[["K02", "1", "9", ""]]')
+    assert ahead[1:] == ["prefetch_when_quiet mine 1 morning"]
 
 
 def test_close_together_is_remembered_for_the_class(door: Opened) -> None:

@@ -9,11 +9,14 @@ from onewhole.web.http.request import PageRequest
 from onewhole.web.pages.reading import READ_AT_ONCE
 
 
-def tomorrow_ahead(request: PageRequest) -> None:
-    """Work out Tomorrow of the night that answers are typed of, once nothing was typed for a while."""
-    room, night = request.number("room"), request.number("night")
-    what = f"{request.book_name} {night} morning"
-    request.app.jobs.prefetch_when_quiet(what, partial(_morning, request.open_file, room, night))
+def tomorrow_ahead(request: PageRequest, *, whole: bool = False) -> None:
+    """Work out Tomorrow of the night that answers are typed of, once nothing was typed for a while.
+
+    Where a ``whole`` table was kept there is nothing to wait for.
+    """
+    room, night, jobs = request.number("room"), request.number("night"), request.app.jobs
+    ahead = jobs.prefetch if whole else jobs.prefetch_when_quiet
+    ahead(f"{request.book_name} {night} morning", partial(_morning, request.open_file, room, night))
 
 
 def _morning(book: Store, room: int, night: int) -> None:

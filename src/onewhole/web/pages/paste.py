@@ -15,6 +15,7 @@ from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import HtmlPage, Redirect
 from onewhole.web.pages import marking
+from onewhole.web.pages.ahead import tomorrow_ahead
 
 #: What begins the name of a field with an answer to a question; its key follows.
 SAYS = "say-"
@@ -56,6 +57,8 @@ def keep(request: PageRequest) -> HtmlPage | Redirect:
         now=request.app.now(),
         by=marking.BY,
     )
+    if isinstance(found, KeptTable):
+        tomorrow_ahead(request, whole=True)
     match found:
         case KeptTable(refused=()):
             return Redirect(request.at("marking.look"))
