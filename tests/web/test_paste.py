@@ -1,7 +1,7 @@
 """A pasted table without a browser: looked at, asked about, kept, taken back, by the forms of the pages."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 
@@ -117,8 +117,16 @@ def test_tomorrow_is_worked_out_as_soon_as_a_table_is_kept(
 ) -> None:
     """And not before; what is typed cell by cell waits until typing rests."""
     ahead = list[str]()
+
+    def noted(name: str) -> Callable[..., None]:
+        def note(_jobs: Jobs, what: str, _run: object) -> None:
+            if what.endswith("morning"):
+                ahead.append(f"{name} {what}")
+
+        return note
+
     for name in ("prefetch", "prefetch_when_quiet"):
-        monkeypatch.setattr(Jobs, name, lambda _jobs, what, run, name=name: ahead.append(f"{name} {what}"))
+        monkeypatch.setattr(Jobs, name, noted(name))
     shown = door.post(PASTE, text="Code\t1\nK01\t4 7/8\n")
     assert ahead == []
     assert _send(door, form_to(shown.text, KEEP)).status == 303
