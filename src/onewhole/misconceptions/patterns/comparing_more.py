@@ -249,7 +249,7 @@ COMPARING_MORE = (
     ),
     _compared(
         id="N15",
-        name="turns the sign round",
+        name="turns the sign around",
         family=Family.FORM,
         rule="The opposite of the right sign is written.",
         shows_when="the two are not equal",
