@@ -8,7 +8,7 @@ from onewhole.marking.paper.ink_reading import SURE
 from onewhole.marking.paper.sureness import Sureness
 
 #: The doubts, in parts per million, at which one band ends and the next begins.
-EDGES = (300, 1_000, 3_000, 8_000, 25_000, 60_000, 150_000, 400_000, SURE + 1)
+EDGES = (300, 1_000, 2_000, 6_000, 25_000, 60_000, 150_000, 400_000, SURE + 1)
 #: The fewest cells that a teacher looked at before anything is learnt, and for how many cells what the
 #: picture itself says stands in each band; our own.
 FEWEST, CLAIMED = 200, 40
