@@ -19,6 +19,7 @@ from onewhole.sheets.page_marks import page_key
 from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
 from tests.kit.kept import NOW
+from tests.kit.papers import mapped
 from tests.kit.seen_papers import paper_class
 from tests.kit.written_papers import paper
 
@@ -54,8 +55,9 @@ def _file(grey: Grey) -> bytes:
 
 
 def _pages(typed: str, pupil: str) -> list[tuple[str, bytes]]:
-    """Return the two pages of a pupil's paper, written on."""
-    return [(f"{pupil}-{number}.png", _file(paper(typed, number, pupil, _writes))) for number in (1, 2)]
+    """Return the pages of a pupil's paper, written on."""
+    numbers = [page.number for page in mapped(typed).pages]
+    return [(f"{pupil}-{at}.png", _file(paper(typed, at, pupil, _writes))) for at in numbers]
 
 
 def test_what_a_pen_wrote_is_read_and_kept(tmp_path: Path) -> None:
