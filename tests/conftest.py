@@ -57,7 +57,8 @@ def pytest_collection() -> None:
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Begin with the tests that take long, in the order of chance that they have: none is left for the end.
 
-    Processes that share the tests take what is short from each other until all of it is done.
+    Processes that share the tests take what is short from each other until all of it is done. A test whose
+    file makes something costly once for all its tests is better not marked: it would be made twice.
     """
     items.sort(key=lambda item: item.get_closest_marker("slow") is None)
 

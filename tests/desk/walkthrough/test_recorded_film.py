@@ -36,7 +36,7 @@ from onewhole.store.settings import set_setting
 from onewhole.walkthroughs.timeline import FRAMES, TimedChapter
 
 NOW = dt.datetime(2026, 9, 7, 16, 30, tzinfo=dt.UTC)
-TYPED = "title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5 1/6 - 2 5/6\n"
+TYPED = "title: Kite tails\nwhole: strip\nwholes: strips\n1. 4/5 - 1/5\n2. 5 1/6 - 2 5/6\n"
 SHEET = read_sheet(TYPED)
 RATE = 48_000
 
@@ -273,7 +273,7 @@ def test_a_recording_for_another_board_is_not_heard_and_said(book: Store, tmp_pa
     assert (there.language, there.language_name) == ("en-US", "English")
     assert [name for _, name in there.chapters] == [
         "Tonight",
-        "1. 3 1/4 - 1 3/4",
+        "1. 4/5 - 1/5",
         "2. 5 1/6 - 2 5/6",
         "The end",
     ]
