@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from itertools import islice
+from operator import mul
 
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.asked import TalkPage
@@ -251,7 +252,4 @@ def _shows(weighed: Weighed, case: _Case, candidate: Candidate) -> bool:
 def _mixed(rows: Sequence[Sequence[int]], weights: Sequence[int]) -> tuple[int, ...]:
     """Return the chances of every reply, averaged over the rows by their weights."""
     whole = sum(weights)
-    return tuple(
-        sum(weight * one for weight, one in zip(weights, column, strict=True)) // whole
-        for column in zip(*rows, strict=True)
-    )
+    return tuple(sum(map(mul, weights, column)) // whole for column in zip(*rows, strict=True))

@@ -61,7 +61,8 @@ class Hypothesis:
     @property
     def ids(self) -> tuple[str, ...]:
         """Return the patterns in the order of their ids."""
-        return tuple(sorted(self.patterns))
+        in_order = len(self.patterns) < MOST or self.patterns[0] < self.patterns[-1]
+        return self.patterns if in_order else self.patterns[::-1]
 
     def acting(self, shows: Collection[str]) -> str | None:
         """Return the pattern that predicts the answer where these show; None for the right answer."""

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from functools import cache
+from operator import mul
 
 #: Logarithms are kept in this many binary places; the table has one row for each step of the first ones.
 PLACES, STEPS = 32, 10
@@ -61,9 +62,7 @@ def expected(weights: Sequence[int], rows: Sequence[Sequence[int]]) -> int:
     whole = sum(weights)
     shares = [weight * MILLION // whole for weight in weights]
     even = [[chance * MILLION // sum(row) for chance in row] for row in rows]
-    mixed = [
-        sum(share * row[at] for share, row in zip(shares, even, strict=True)) for at in range(len(even[0]))
-    ]
+    mixed = [sum(map(mul, shares, chances)) for chances in zip(*even, strict=True)]
     total = 0
     for share, row in zip(shares, even, strict=True):
         if share:
