@@ -62,8 +62,8 @@ def large() -> Iterator[str]:
     for _ in range(20 * LARGE if EVERYTHING else LARGE):
         first, second = number(), number()
         yield f"{max(first, second, 10)} - {min(first, second)}"
-        yield f"{number(6)} + {number(6)}"
-        yield " + ".join(str(number(4)) for _ in range(chance.choice((3, 4))))
+        yield f"{max(10, number(6))} + {number(6)}"
+        yield " + ".join(("10", *(str(number(4)) for _ in range(chance.choice((2, 3))))))
     yield from ("1000000 - 345678", "1000000 - 1", "999999 + 1", "100000 - 99999", "4006 - 1278")
 
 

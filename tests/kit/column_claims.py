@@ -69,16 +69,17 @@ def blocks(heard: Heard) -> Iterator[Block]:
     assert signed is not None
     (first, _), *others = [(number.value, taken) for number, taken in signed]
     adding: list[Fraction] = []
-    for number, taken in [*others, (Fraction(0), True)]:
+    for number, taken in others:
         if not taken:
             adding.append(number)
             continue
         if adding:
             yield (block := Block((first, *adding), taken=False))
             first, adding = block.result(), []
-        if number:
-            yield (block := Block((first, number), taken=True))
-            first = block.result()
+        yield (block := Block((first, number), taken=True))
+        first = block.result()
+    if adding:
+        yield Block((first, *adding), taken=False)
 
 
 def _taking(heard: Heard) -> list[Block]:
