@@ -5,6 +5,7 @@
 :mod:`~.text`                plain text, as typed
 :mod:`~.speech`              spoken English
 :mod:`~.columns_text`        columns in plain text
+:mod:`~.columns_mathml`      columns as MathML
 :mod:`~.mathml`              MathML Core with plain text and spoken words
 :mod:`~.typst_math`          Typst math with spoken words
 :mod:`~.sentences`           a sentence tree as text, as speech, as words and formulas

@@ -7,9 +7,15 @@ from typing import assert_never
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.misconceptions.slip import Slip
+from onewhole.notations.columns_mathml import columns_mathml
+from onewhole.notations.columns_text import columns_text
+from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
+from onewhole.pictures.columns import stills
+from onewhole.pictures.columns_state import columns_states
+from onewhole.pictures.scene import Scene
 from onewhole.statements.statement import Relation, Statement
 from onewhole.working.line import Line, kept
 from onewhole.working.working import Working
@@ -20,15 +26,28 @@ Json = dict[str, object]
 def working_object(working: Working, words: ClassWords) -> Json:
     """Return a working as an object with ``problem``, ``answer``, ``value``, ``strategy`` and ``lines``.
 
-    ``value`` is an exact fraction as text, ``7/2``; for a measure it counts inches, ounces or minutes.
+    ``value`` is an exact fraction as text, ``7/2``; for a measure it counts inches, ounces or minutes. Of a
+    working in columns ``columns`` are what stands there at the end, as plain text and as MathML.
     """
-    return {
+    found: Json = {
         "problem": text(working.statement),
         "answer": text(working.answer),
         "value": value_text(working.answer),
         "strategy": working.strategy,
         "lines": [_line_object(line, words) for line in working.lines],
     }
+    ends = {state.block: state for state in columns_states(working)}
+    if ends:
+        scenes = stills(working)
+        found["columns"] = [
+            {"text": list(columns_text(state)), "mathml": columns_mathml(state, _said(scene, words))}
+            for state, scene in zip(ends.values(), scenes, strict=True)
+        ]
+    return found
+
+
+def _said(scene: Scene, words: ClassWords) -> str:
+    return " ".join(map(spoken, spoken_by(words).working.picture(scene, words)))
 
 
 def _line_object(line: Line, words: ClassWords) -> Json:
