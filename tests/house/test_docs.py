@@ -86,7 +86,7 @@ def test_every_key_is_in_the_page_on_json(verb: str, tmp_path: Path) -> None:
     answers.write_text("\n".join(["pupil,1,2,3", *(f"K{at:02},{row}" for at, row in enumerate(rows, 1))]))
     (tmp_path / "asked.csv").write_text("pupil,asked,wrote,word\nK01,8 2/8 - 6 3/8,2 1/8,A01\n")
     typed = {
-        "work": 'onewhole work "7 2/6 - 3 5/6" --json',
+        "work": 'onewhole work "304 - 128" --json',
         "check": 'onewhole check "3 + 4 = 7 + 5 = 12" --json',
         "patterns": 'onewhole patterns "3/8 + 2/8" --json',
         "compose": "onewhole compose --skill add --number 4 --denominators 5 --json",
