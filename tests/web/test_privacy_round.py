@@ -95,6 +95,7 @@ def walked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Walked]:
         over, erase_page = (_hidden(door.get(page).text) for page in ("/mine/keep", f"{CHILD}/erase"))
         pages = (CHILD, f"{CHILD}/held", f"{CHILD}/held.csv", f"{NIGHT}/marking", f"{NIGHT}/tomorrow")
         no_store = {door.client.get(page).headers["cache-control"] for page in pages}
+        door.door.jobs.close()  # nothing is worked out ahead of what is asked for any more
         erased = door.post(f"{CHILD}/erase", sure="K01", backups="yes", saw=child_name()).text
         planted = [child_name()]
         objects = objects_that_tell()
@@ -125,6 +126,8 @@ LISTED: dict[DataPlace, Callable[[Any], bool]] = {
         [(row["text"], row["crop"]) for row in held["paper_cells"]] == [("ANSWER", b64encode(CROP).decode())]
     ),
     DataPlace.FINDINGS: lambda held: held["findings"]["nights"][0]["answers"].startswith("1: wrong"),
+    # what a morning page says of a child is what was found and where it sat
+    DataPlace.MORNINGS: lambda held: held["findings"]["nights"][0].keys() >= {"says", "answers", "group"},
     DataPlace.GIVEN_OUT: lambda held: held["given_out"][0]["what"] == "the table of NAME",
 }
 
