@@ -21,7 +21,7 @@ from onewhole.findings.in_pictures import (
 from onewhole.presses.paper import reading_pages
 from onewhole.presses.paper.cells import HIGH, WIDE
 from onewhole.presses.paper.decoding import decoded
-from onewhole.presses.paper.reading_pages import PagesRead, ReadPage, read_pages
+from onewhole.presses.paper.reading_pages import KnownPaper, PagesRead, ReadPage, read_pages
 from onewhole.sheets.page_marks import PageMarks, corner_marks
 from tests.kit.papers import LARGE, LINES, mapped
 from tests.kit.photos import EASY, KINDS, Grey, Shot, jpeg, photographed, scanned, table
@@ -109,6 +109,14 @@ def test_a_thumb_on_one_mark_loses_nothing(hidden: int) -> None:
     assert _off(page) <= 1.2
 
 
+def test_a_blurred_page_is_looked_at_again() -> None:
+    """Where the quick look misses a mark, the picture is sharpened and made larger."""
+    blurred = Shot(longest=1600, turn=12, tilt=(9, -7), blur=1.7, noise=3, paper=190)
+    (page,) = _read(_shot(paper(LINES, 2, "K01", dotted), blurred, 5)).pages
+    assert page.pupil == "K01"
+    assert _off(page) <= 1.2
+
+
 def test_half_a_page_is_told() -> None:
     """Two marks are too few, and so is a page that the picture cuts through."""
     one = mapped(LARGE).pages[0]
@@ -137,6 +145,21 @@ def test_a_page_of_another_night_or_teacher_is_told_by_its_key(hidden: tuple[int
     found = _read(_shot(there), text=LARGE)
     assert found.pages == ()
     assert found.found == (OtherPage("1.jpg", mapped(LINES).key, 2),)
+
+
+def test_another_version_is_asked_for_once_and_read() -> None:
+    """A page of a key that is not known is read at once where the key is known elsewhere."""
+    asked = []
+
+    def more(key: int) -> KnownPaper | None:
+        asked.append(key)
+        return known(LINES) if key == mapped(LINES).key else None
+
+    files = [(name, _shot(paper(LINES, 2, "K01"))) for name in ("1.jpg", "2.jpg")]
+    found = read_pages(files, [known(LARGE)], CODES, more=more)
+    assert {(page.key, page.page, page.pupil) for page in found.pages} == {(mapped(LINES).key, 2, "K01")}
+    assert [type(one) for one in found.found] == [SameTwice, PageMissing]
+    assert asked == [mapped(LINES).key]
 
 
 def test_marks_that_fit_no_flat_page_are_told() -> None:

@@ -85,37 +85,44 @@ class PagesRead:
     found: tuple[PictureFinding, ...]
 
 
+def _no_more(key: int) -> None:
+    """Know no other printed version, whatever its key."""
+    assert key >= 0, key
+
+
 def read_pages(
-    files: Iterable[tuple[str, bytes]], known: Sequence[KnownPaper], codes: Collection[str] = ()
+    files: Iterable[tuple[str, bytes]],
+    known: Sequence[KnownPaper],
+    codes: Collection[str] = (),
+    *,
+    more: Callable[[int], KnownPaper | None] = _no_more,
 ) -> PagesRead:
     """Return the pages in files of pictures, each a name and its bytes; it is asked for when it is its turn.
 
-    ``known`` are the printed versions that a page may be of, ``codes`` the codes of the class. A bad file
-    never stops the others, and whatever could not be used is told. Of one page of one pupil the sharpest is
-    kept.
+    ``known`` are the printed versions that a page may be of, ``codes`` the codes of the class; ``more`` is
+    asked once for each other key that a page shows, and may know it. A bad file never stops the others, and
+    whatever could not be used is told. Of one page of one pupil the sharpest is kept.
     """
-    pages = [
-        MarkedPage(one.map.key, page, corner_marks(PageMarks(one.map.key, page.number)))
-        for one in known
-        for page in one.map.pages
-    ]
-    reader = _Reader(known, pages, tuple(codes))
+    pages = tuple(page for one in known for page in _marked(one))
+    reader = _Reader(tuple(known), pages, tuple(codes), more)
     there: list[ReadPage] = []
     found: list[PictureFinding] = []
     for one in _at_once(reader.read, files):
         for page in one:
             (there if isinstance(page, ReadPage) else found).append(page)  # type: ignore[arg-type]
     kept, twice = _once(there)
-    return PagesRead(kept, (*found, *twice, *_missing(kept, known)))
+    return PagesRead(kept, (*found, *twice, *_missing(kept, reader.known)))
 
 
 @dataclass(slots=True)
 class _Reader:
     """Reads files against the same printed versions; blank pages are drawn once, and only where needed."""
 
-    known: Sequence[KnownPaper]
-    pages: Sequence[MarkedPage]
+    known: tuple[KnownPaper, ...]
+    pages: tuple[MarkedPage, ...]
     codes: Sequence[str]
+    more: Callable[[int], KnownPaper | None]
+    _asked: set[int] = field(default_factory=set)
     _blanks: dict[int, Sequence[Grey]] = field(default_factory=dict)
     _lock: Lock = field(default_factory=Lock)
 
@@ -131,6 +138,8 @@ class _Reader:
 
     def _pages(self, picture: GreyPage) -> Iterator[ReadPage | PictureFinding]:
         papers = found_papers(picture.marks, self.pages)
+        if self._learnt(_outside(picture.marks, papers)):
+            papers = found_papers(picture.marks, self.pages)
         told = False
         for paper in papers:
             page = laid(picture.grey, paper, self._blank(paper))
@@ -139,12 +148,23 @@ class _Reader:
                 yield NotFlat(picture.name)
             else:
                 yield from self._page(picture, paper, page)
-        rest = [mark for mark in picture.marks if not any(within(paper, mark) for paper in papers)]
-        for finding in self._rest(picture.name, rest):
+        for finding in self._rest(picture.name, _outside(picture.marks, papers)):
             told = True
             yield finding
         if not told:
             yield NoPage(picture.name)
+
+    def _learnt(self, marks: Sequence[SeenMark]) -> bool:
+        """Ask for the printed versions that these marks are of; whether one of them is known now."""
+        learnt = False
+        with self._lock:
+            for key in {says.key for says in other_pages(marks)} - {one.map.key for one in self.known}:
+                paper = None if key in self._asked else self.more(key)
+                self._asked.add(key)
+                if paper is not None:
+                    self.known, self.pages = (*self.known, paper), (*self.pages, *_marked(paper))
+                    learnt = True
+        return learnt
 
     def _blank(self, paper: FoundPaper) -> Grey:
         with self._lock:
@@ -190,6 +210,15 @@ class _Reader:
             yield HalfPage(name, min(len(marks), ENOUGH))
 
 
+def _marked(paper: KnownPaper) -> Iterator[MarkedPage]:
+    for page in paper.map.pages:
+        yield MarkedPage(paper.map.key, page, corner_marks(PageMarks(paper.map.key, page.number)))
+
+
+def _outside(marks: Sequence[SeenMark], papers: Sequence[FoundPaper]) -> list[SeenMark]:
+    return [mark for mark in marks if not any(within(paper, mark) for paper in papers)]
+
+
 def _code_marks(grey: Grey, page: MappedPage, lies: LaidPage) -> tuple[int, ...]:
     """Return the marks of the pupil's code, from the left, as many as are where they should be."""
     if not page.pupil_marks:
@@ -198,7 +227,8 @@ def _code_marks(grey: Grey, page: MappedPage, lies: LaidPage) -> tuple[int, ...]
     wide = (page.pupil.width + 2 * _ROUND_CODE) * _FINE // 100
     high = (page.pupil.height + 2 * _ROUND_CODE) * _FINE // 100
     place = np.array([[1 / _FINE, 0, left], [0, 1 / _FINE, top], [0, 0, 1]])
-    seen = seen_marks(seen_through(grey, lies.around(page.pupil) @ place, wide, high), finely=True)
+    there = seen_through(grey, lies.around(page.pupil) @ place, wide, high)
+    seen = seen_marks(there) or seen_marks(there, finely=True)
     found = []
     for box in page.pupil_marks:
         middle = _middle(box)

@@ -17,8 +17,14 @@ Points = NDArray[np.float64]
 """Rows of a place across and a place down."""
 
 #: Marks are looked for in a picture of so many picture elements along its longer side: quick, and less noise.
-#: Where that does not show enough, the whole picture is looked at.
+#: Where that does not show enough, all of it is looked at, sharpened, and twice as large where it is small.
 QUICK: Final = 2000
+SHARP: Final = 2400
+#: How far around a place is compared with it to sharpen it, at that size, and how much of that is taken off.
+_SOFT, _SHARPER = 3.0, 1.5
+#: The smallest and largest part of a picture within which black is told from white, and the step between.
+_PLAIN: Final = (5, 45, 20)
+_FINE: Final = (9, 69, 15)
 #: The least that the four sides of a mark have together, as a share of the picture's longer side.
 _LEAST: Final = 0.012
 #: The corner of a mark is looked for within this share of its side; half a square of it.
@@ -48,16 +54,21 @@ def marks_of_pages(grey: Grey, pages: Sequence[tuple[int, ...]]) -> tuple[SeenMa
     there = Counter(mark.number for mark in marks)
     counts = [[there[number] for number in page] for page in pages]
     whole = any(map(any, counts)) and all(len(set(count)) == 1 for count in counts)
-    if not whole and max(grey.shape) > QUICK:
+    if not whole:
         marks.extend(more for more in seen_marks(grey, finely=True) if not _again(more, marks))
     return tuple(marks)
 
 
 def seen_marks(grey: Grey, *, finely: bool = False) -> tuple[SeenMark, ...]:
-    """Return the marks in a picture; ``finely`` takes longer and also sees small ones."""
-    scale = 1.0 if finely else min(1.0, QUICK / max(grey.shape))
-    small = grey if scale == 1 else cv2.resize(grey, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA)
-    found, numbers, _ = _finder().detectMarkers(small)
+    """Return the marks in a picture; ``finely`` takes longer and also sees small and blurred ones."""
+    longest = max(grey.shape)
+    scale = max(1.0, min(2.0, SHARP / longest)) if finely else min(1.0, QUICK / longest)
+    how = cv2.INTER_AREA if scale < 1 else cv2.INTER_CUBIC
+    looked = grey if scale == 1 else cv2.resize(grey, None, fx=scale, fy=scale, interpolation=how)
+    if finely:
+        soft = cv2.GaussianBlur(looked, (0, 0), _SOFT * max(1.0, max(looked.shape) / SHARP))
+        looked = cv2.addWeighted(looked, 1 + _SHARPER, soft, -_SHARPER, 0)
+    found, numbers, _ = _finder(_FINE if finely else _PLAIN).detectMarkers(looked)
     if not found:
         return ()
     return tuple(
@@ -92,10 +103,13 @@ def _exactly(grey: Grey, corners: Points) -> Points:
 
 
 @cache
-def _finder() -> cv2.aruco.ArucoDetector:
+def _finder(windows: tuple[int, int, int]) -> cv2.aruco.ArucoDetector:
+    """Return what looks for marks. Two wrong squares are forgiven: places tell which marks are a page's."""
     how = cv2.aruco.DetectorParameters()
-    how.adaptiveThreshWinSizeMin, how.adaptiveThreshWinSizeMax, how.adaptiveThreshWinSizeStep = 5, 45, 20
+    how.adaptiveThreshWinSizeMin, how.adaptiveThreshWinSizeMax, how.adaptiveThreshWinSizeStep = windows
     how.minMarkerPerimeterRate = _LEAST
+    how.errorCorrectionRate = 1.0
+    how.perspectiveRemovePixelPerCell = 8
     how.cornerRefinementMethod = cv2.aruco.CORNER_REFINE_NONE
     known = cv2.aruco.getPredefinedDictionary(cv2.aruco.DICT_5X5_1000)
     return cv2.aruco.ArucoDetector(known, how)
