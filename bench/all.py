@@ -25,6 +25,7 @@ BENCHES = (
     "tomorrow",
     "digests",
     "skills",
+    "paper",
 )
 
 

@@ -1,0 +1,1 @@
+"""Papers that come back: invented pupils write on our pages, and simulated pictures of them are read."""
