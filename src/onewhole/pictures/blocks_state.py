@@ -8,9 +8,11 @@ from onewhole.number.unit import Unit
 from onewhole.pictures.scene import Look
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.line import Line
+from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
 from onewhole.working.reasons.regrouping import OneIsWorth
 from onewhole.working.reasons.renaming import SamePlaces
 from onewhole.working.reasons.taking import LargerUnitFirst, Left, PiecesTaken, TakenUnitByUnit
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.strategies.units_apart import UNITS_APART
@@ -20,7 +22,7 @@ from onewhole.working.working import Working
 #: Squares, rods and cells.
 UNITS = 3
 #: Strategies that work place by place, so that blocks can show them, and how many numbers they join.
-WAYS, PAIR = {REGROUP_FIRST.key, WHOLES_FIRST.key, UNITS_APART.key}, 2
+WAYS, PAIR = {COLUMNS.key, REGROUP_FIRST.key, WHOLES_FIRST.key, UNITS_APART.key}, 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +129,9 @@ def _taking(now: BlocksState, line: Line, second: Quantity) -> BlocksState:
     match line.because:
         case OneIsWorth(large=large):
             return now.opened(now.units.index(large))
-        case LargerUnitFirst(unit, count):
+        case ColumnOpened(large=large):
+            return now.opened(now.units.index(large))
+        case LargerUnitFirst(unit, count) | ColumnTaken(unit, _, count):
             return now.struck(now.units.index(unit), count)
         case TakenUnitByUnit() | PiecesTaken() | Left():
             return _all_struck(now, second)
@@ -147,6 +151,9 @@ def _adding(now: BlocksState, line: Line) -> BlocksState:
         return now
     joined = tuple(tuple(Block(block.name) for block in pile) for pile in now.blocks)
     now = replace(now, blocks=joined)
+    match line.because:
+        case ColumnAdded(large=large) as added if added.total >= TEN:
+            return now.made(now.units.index(large))
     if not isinstance(line.says, Quantity):
         return now
     for rung in reversed(range(len(now.units) - 1)):
