@@ -60,7 +60,7 @@ def _blocks(scene: Scene) -> dict[str, Box]:
 
 
 def test_the_ways_of_places_are_all_here() -> None:
-    """Columns, regrouping first, larger units first and units apart are followed, each on several problems."""
+    """Columns, regrouping first, larger units first and units apart are followed, each on some problems."""
     ways = [working.strategy for working in WORKINGS]
     assert min(ways.count(way) for way in ("columns", "regroup_first", "wholes_first", "units_apart")) >= 4
     assert len(set(ways)) == 4
