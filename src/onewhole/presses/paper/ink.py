@@ -29,6 +29,8 @@ _EMPTY, _ANSWER, _NOT = range(3)
 #: So many ways to fill the slots are followed, and so many values of each slot.
 _FOLLOWED: Final = 24
 _EACH: Final = 4
+#: A value of a slot that is so much less likely than the best (as logarithm) is not followed.
+_HOPELESS: Final = 14
 
 Grey = NDArray[np.uint8]
 Told = NDArray[np.float32]
@@ -44,7 +46,7 @@ def read_ink(crops: Sequence[Grey]) -> tuple[InkReading, ...]:
     >>> blank.empty > 900_000
     True
     """
-    return tuple(_reading(_told(crop)) for crop in crops)
+    return tuple(reading_of(_told(crop)) for crop in crops)
 
 
 @cache
@@ -71,7 +73,8 @@ def _prepared(crop: Grey) -> Told:
     return np.clip(dark, -1, 2.5)[None, None]
 
 
-def _reading(told: Told) -> InkReading:
+def reading_of(told: Told) -> InkReading:
+    """Return the reading that one row of the network tells."""
     kind = np.exp(told[_KIND:_STRUCK].astype(np.float64))
     ways = _ways(told)
     parts: dict[str, float] = {}
@@ -100,7 +103,8 @@ def _ways(told: Told) -> list[tuple[Slots, float]]:
     slots = [told[_SIGN:_UNIT], told[_UNIT:_KIND], *told[:_DIGITS].reshape(SLOTS, NOTHING + 1)]
     found: list[tuple[float, tuple[int, ...]]] = [(0.0, ())]
     for slot in slots:
-        values = [(float(slot[value]), int(value)) for value in np.argsort(-slot, kind="stable")[:_EACH]]
+        order = np.argsort(-slot, kind="stable")[:_EACH]
+        values = [(float(slot[at]), int(at)) for at in order if slot[at] > slot[order[0]] - _HOPELESS]
         longer = [(likely + more, (*way, value)) for likely, way in found for more, value in values]
         found = sorted(longer, key=lambda one: -one[0])[:_FOLLOWED]
     return [(Slots(way[0] == 1, way[2:], UNITS[way[1]]), float(np.exp(likely))) for likely, way in found]

@@ -1,0 +1,81 @@
+"""Glyphs and strokes drawn into the cells of a batch, at once."""
+
+import torch
+
+from tools.ink.bank import OUT, Bank
+from tools.ink.chance import Array
+from tools.ink.layout import Marks, Strokes
+from tools.ink.material import SIDE
+
+HIGH, WIDE, LAYERS = 96, 240, 3
+#: The side of the patch that holds a glyph, and that of the patch that holds a place of a stroke.
+_PATCH, _DOT = 56, 9
+_STEPS = (40, 160)
+
+
+def draw(bank: Bank, marks: Marks, strokes: Strokes, cells: int, device: str) -> Array:
+    """Return the ink of each cell: cells x layers x 96 x 240, from 0 to 1."""
+    ink = torch.zeros(cells * LAYERS * HIGH * WIDE, device=device)
+    _glyphs(ink, bank, marks)
+    lengths = (strokes.points[:, 1:] - strokes.points[:, :-1]).norm(dim=2).sum(1)
+    short = lengths < _STEPS[0] * 1.2
+    for which, steps in ((short, _STEPS[0]), (~short, _STEPS[1])):
+        rows = which.nonzero()[:, 0]
+        _curves(ink, Strokes(*(getattr(strokes, name)[rows] for name in Strokes.__slots__)), steps)
+    return ink.view(cells, LAYERS, HIGH, WIDE)
+
+
+def _put(ink: Array, place: Array, x: Array, y: Array, value: Array) -> None:
+    """Darken places: a place of the batch for each cell and layer, columns, rows and how dark."""
+    inside = (x >= 0) & (x < WIDE) & (y >= 0) & (y < HIGH) & (value > 0.02)
+    flat = (place * (HIGH * WIDE)) + y * WIDE + x
+    ink.scatter_reduce_(
+        0, torch.where(inside, flat, 0).view(-1), torch.where(inside, value, 0).view(-1), "amax"
+    )
+
+
+def _glyphs(ink: Array, bank: Bank, marks: Marks) -> None:
+    device = ink.device
+    line = torch.arange(_PATCH, device=device, dtype=torch.float32) - _PATCH // 2
+    corner = marks.at.floor()
+    part = marks.at - corner
+    away = line[None, None, :] - part[:, 0, None, None]
+    down = line[None, :, None] - part[:, 1, None, None]
+    turn = marks.turn[:, None, None]
+    across, along = away + turn * down, down - turn * away
+    v = along / marks.scale[:, 1, None, None]
+    u = (across + marks.slant[:, None, None] * along) / marks.scale[:, 0, None, None]
+    u, v = _shaky(marks, u, v)
+    fields = bank.fields[marks.glyph].float()[:, None]
+    grid = torch.stack([u, v], 3) / (SIDE / 2)
+    depth = torch.nn.functional.grid_sample(fields - OUT, grid, align_corners=False)[:, 0] + OUT
+    half = bank.measures[marks.glyph, 4] * (marks.scale[:, 0] * marks.scale[:, 1]).sqrt()
+    edge = (1 - marks.pen / (2 * half)).clamp(-2.5, 0.76)
+    value = torch.sigmoid((depth - edge[:, None, None]) * (3.2 * half.clamp(min=0.9))[:, None, None])
+    value = torch.where((u.abs() < SIDE / 2) & (v.abs() < SIDE / 2), value, 0)
+    x = (corner[:, 0, None, None] + line[None, None, :]).long().expand_as(value)
+    y = (corner[:, 1, None, None] + line[None, :, None]).long().expand_as(value)
+    _put(ink, (marks.cell * LAYERS + marks.layer)[:, None, None].expand_as(value), x, y, value)
+
+
+def _shaky(marks: Marks, u: Array, v: Array) -> tuple[Array, Array]:
+    """Bend each glyph by two slow waves, as no hand draws a sign twice alike."""
+    wave = marks.wave[..., None, None]
+    u = u + wave[:, 0] * (v * wave[:, 1] + wave[:, 2]).sin()
+    return u, v + wave[:, 3] * (u * wave[:, 4] + wave[:, 5]).sin()
+
+
+def _curves(ink: Array, strokes: Strokes, steps: int) -> None:
+    device = ink.device
+    t = torch.linspace(0, 1, steps, device=device)[:, None]
+    a, b, c, d = (one[:, None] for one in strokes.points.unbind(1))
+    spots = a * (1 - t) ** 3 + 3 * b * t * (1 - t) ** 2 + 3 * c * t**2 * (1 - t) + d * t**3
+    line = torch.arange(_DOT, device=device) - _DOT // 2
+    corner = spots.floor()
+    away = (line[None, None, None, :] + corner[..., 0, None, None]) - spots[..., 0, None, None]
+    down = (line[None, None, :, None] + corner[..., 1, None, None]) - spots[..., 1, None, None]
+    far = (away**2 + down**2).sqrt()
+    value = (strokes.pen[:, None, None, None] / 2 + 0.5 - far).clamp(0, 1)
+    x = (corner[..., 0, None, None] + line[None, None, None, :]).long().expand_as(value)
+    y = (corner[..., 1, None, None] + line[None, None, :, None]).long().expand_as(value)
+    _put(ink, (strokes.cell * LAYERS + strokes.layer)[:, None, None, None].expand_as(value), x, y, value)

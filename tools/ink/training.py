@@ -1,0 +1,198 @@
+"""Training: cells are composed on the device while the network learns from them."""
+
+import time
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from math import cos, pi
+from pathlib import Path
+from typing import Any, Final
+
+import numpy as np
+import torch
+from torch.nn import functional
+
+from tools.ink.bank import Bank, bank_of
+from tools.ink.cells import Batch, Mix, compose
+from tools.ink.chance import Array, Chance
+from tools.ink.labels import ANSWER, Vocabulary
+from tools.ink.material import digits_of, fitted_digits
+from tools.ink.network import Reader, prepared
+
+#: The last real digits of the training part are kept to set thresholds on.
+KEPT = 8000
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """Everything that cells are composed of, on one device."""
+
+    train: Bank
+    tune: Bank
+    test: Bank
+    printed: Bank
+    words: Vocabulary
+
+    @classmethod
+    def load(cls, folder: Path, device: str, most: int | None = None) -> "Stock":
+        """Load digits and fonts from a folder that `gather` filled."""
+        held = np.load(folder / "fonts.npz")
+        pictures, labels = digits_of(folder, "train")
+        test, test_labels = digits_of(folder, "t10k")
+        fonts = {
+            role: (held[f"{role}_pictures"], held[f"{role}_measures"])
+            for role in ("train", "tune", "test", "print")
+        }
+        if most is not None:
+            fonts["train"] = (fonts["train"][0][:5], fonts["train"][1][:5])
+        cut = len(pictures) - KEPT
+
+        def real(some: np.ndarray, of: np.ndarray, role: str) -> Bank:
+            some, of = some[:most], of[:most]
+            return bank_of(
+                fitted_digits(some), of, fonts[role], device, chunk=1024 if device == "cuda" else 64
+            )
+
+        return cls(
+            real(pictures[:cut], labels[:cut], "train"),
+            real(pictures[cut:], labels[cut:], "tune"),
+            real(test, test_labels, "test"),
+            real(pictures[:0], labels[:0], "print"),
+            Vocabulary.on(device),
+        )
+
+
+def loss_of(told: tuple[Array, ...], batch: Batch) -> tuple[Array, Array]:
+    """Return the loss of a batch, and the share of answers that are read whole."""
+    digits, sign, unit, kind, struck, heat = (one.float() for one in told)
+    answer = (batch.kind == ANSWER).float()
+    count = answer.sum().clamp(min=1)
+    each = functional.cross_entropy(digits.flatten(0, 1), batch.writing.slots.flatten(), reduction="none")
+    slots = (each.view(len(answer), -1).sum(1) * answer).sum() / count
+    signs = (functional.cross_entropy(sign, batch.writing.sign, reduction="none") * answer).sum() / count
+    units = (functional.cross_entropy(unit, batch.writing.unit, reduction="none") * answer).sum() / count
+    kinds = functional.cross_entropy(kind, batch.kind)
+    inside = functional.binary_cross_entropy_with_logits(struck, batch.struck.float())
+    there = functional.binary_cross_entropy_with_logits(
+        heat, batch.heat, pos_weight=torch.tensor(8.0, device=heat.device)
+    )
+    right = (digits.argmax(2) == batch.writing.slots).all(1) & (sign.argmax(1) == batch.writing.sign)
+    right &= unit.argmax(1) == batch.writing.unit
+    loss = slots + signs + units + 2 * kinds + inside + 4 * there
+    return loss, (right * answer).sum() / count
+
+
+#: So many cells are composed at once: composing few takes as long.
+_AT_ONCE: Final = 16384
+#: The clock is asked after so many steps.
+_ASKED: Final = 16
+
+
+@dataclass(frozen=True, slots=True)
+class Course:
+    """How long and how fast a network learns; ``shape`` are the widths and layers of `Reader`."""
+
+    seed: int
+    seconds: float
+    start: Path | None = None
+    cells: int = 1024
+    peak: float = 2e-3
+    warm: int = 300
+    mix: Mix = field(default_factory=Mix)
+    swift: bool = True
+    shape: tuple[Any, ...] = ()
+    at_once: int = _AT_ONCE
+
+
+def _batches(chance: Chance, stock: Stock, course: Course) -> Iterator[tuple[Array, Batch]]:
+    """Compose cells without end, and give them in batches of `cells`."""
+    at_all = 0
+    while True:
+        with torch.no_grad():
+            mix = replace(course.mix, harsh=course.mix.harsh * (1.0, 1.0, 1.4)[at_all % 3])
+            at_all += 1
+            whole = compose(chance, stock.train, stock.printed, stock.words, course.at_once, mix)
+            x = prepared(whole.pictures).contiguous(memory_format=torch.channels_last)
+        for at in range(0, course.at_once, course.cells):
+            rows = torch.arange(at, at + course.cells, device=chance.device)
+            yield x[at : at + course.cells], whole.at(rows)
+
+
+def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, ranks: int = 1) -> Reader:
+    """Train for so many seconds and return the mean of the last networks; checkpoints go to a folder.
+
+    Several processes, one a device, each compose cells of their own and share what they learn from them.
+    """
+    torch.manual_seed(course.seed)
+    torch.backends.cuda.matmul.allow_tf32 = True
+    torch.backends.cudnn.allow_tf32 = True
+    torch.backends.cudnn.benchmark = True
+    cuda = device.startswith("cuda")
+    reader = Reader(*course.shape).to(device)
+    if course.start is not None:
+        reader.load_state_dict(torch.load(course.start, map_location=device))
+    mean = Reader(*course.shape)
+    mean.to(device)
+    mean.load_state_dict(reader.state_dict())
+    if cuda:
+        reader = reader.to(memory_format=torch.channels_last)
+    called = torch.compile(reader) if course.swift else reader
+    numbers = list(reader.parameters())
+    groups = [
+        {"params": [one for one in numbers if one.ndim > 1], "weight_decay": 0.02},
+        {"params": [one for one in numbers if one.ndim <= 1], "weight_decay": 0.0},
+    ]
+    steps_of = torch.optim.AdamW(groups, lr=course.peak, betas=(0.9, 0.98), fused=cuda)
+    chance = Chance(course.seed * 1000 + rank, device)
+    held = [one for one in mean.state_dict().values() if one.is_floating_point()]
+    new = [one for one in reader.state_dict().values() if one.is_floating_point()]
+    began, said, step, spent = time.monotonic(), time.monotonic(), 0, 0.0
+    for x, batch in _batches(chance, stock, course):
+        if step % _ASKED == 0:  # the processes end together
+            share = torch.tensor((time.monotonic() - began) / course.seconds, device=device)
+            if ranks > 1:
+                torch.distributed.broadcast(share, 0)
+            spent = share.item()
+        if spent >= 1:
+            break
+        rate = (
+            course.peak * min(1.0, (step + 1) / course.warm) * (0.01 + 0.99 * (0.5 + 0.5 * cos(pi * spent)))
+        )
+        for group in steps_of.param_groups:
+            group["lr"] = rate
+        with torch.autocast(device.split(":", maxsplit=1)[0], torch.bfloat16, enabled=cuda):
+            told = called(x)
+        loss, right = loss_of(told, batch)
+        steps_of.zero_grad(set_to_none=True)
+        loss.backward()
+        if ranks > 1:
+            _shared([one.grad for one in numbers], ranks)
+        torch.nn.utils.clip_grad_norm_(numbers, 2.0)
+        steps_of.step()
+        with torch.no_grad():
+            torch._foreach_lerp_(held, new, 1 - min(0.999, (step + 1) / (step + 20)))
+        step += 1
+        if rank == 0 and (time.monotonic() - said > 15 or step in {1, 5, 20}):
+            said = time.monotonic()
+            seen = step * course.cells * ranks / 1e6
+            print(
+                f"{said - began:6.0f} s  step {step}  {seen:.2f} M cells  loss {loss.item():.3f}"
+                f"  read {right.item():.3f}  rate {rate:.1e}",
+                flush=True,
+            )
+            torch.save(mean.state_dict(), out / "ink.pt")
+    if rank == 0:
+        torch.save(mean.state_dict(), out / "ink.pt")
+        print(f"trained on {step * course.cells * ranks} cells in {step} steps", flush=True)
+    mean.eval()
+    return mean
+
+
+def _shared(grads: list[Array], ranks: int) -> None:
+    """Give each process the mean of all."""
+    flat = torch.cat([grad.flatten() for grad in grads])
+    torch.distributed.all_reduce(flat)
+    flat /= ranks
+    at = 0
+    for grad in grads:
+        grad.copy_(flat[at : at + grad.numel()].view_as(grad))
+        at += grad.numel()
