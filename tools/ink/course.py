@@ -10,8 +10,8 @@ from tools.ink.measuring import collect
 from tools.ink.network import SHAPE
 from tools.ink.training import Course, Stock, train
 
-#: Seed, seconds on two GPUs, peak of the rate, steps to it, cells a step and GPU, the mix. The first run of the
-#: weights that are shipped had an earlier composer: pens a little thicker, glyphs of fonts not bent.
+#: Seed, seconds on two GPUs, peak of the rate, steps to it, cells a step and GPU, the mix. The first run of
+#: the weights that are shipped had an earlier composer: thicker pens, glyphs of fonts not bent.
 RUNS: Final = (
     (14, 485, 1.5e-3, 300, 1024, Mix()),
     (29, 480, 1.0e-3, 300, 2048, Mix(scale=(0.6, 1.15), small=(0.42, 0.7))),

@@ -11,6 +11,7 @@ import numpy as np
 from onewhole.marking.paper.foreseen import Foreseen
 from onewhole.marking.paper.ink_reading import SURE, InkReading
 from onewhole.marking.paper.judging import STRUCK_FROM, judged
+from onewhole.marking.paper.sureness import Sureness
 from onewhole.marking.paper.verdict import PaperVerdict
 from onewhole.marking.reading.expected import Expected, expect
 from onewhole.presses.paper.ink import reading_of
@@ -19,10 +20,8 @@ from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
 from tools.ink.material import PARTS
 
-#: What is promised of the answers that are read: so many wrong at most, in parts per million.
-PROMISES: Final = (10_000, 5_000, 2_000, 1_000)
-#: Limits do not travel from ink to ink: on the cells that they are set on, half of that may be wrong.
-_MARGIN: Final = 2
+#: The settings that a teacher may choose; each reads what is less doubtful than its limit.
+SETTINGS: Final = tuple(one for one in Sureness if one.limit)
 _DIGITS: Final = SLOTS * (NOTHING + 1)
 _ENDS: Final = (_DIGITS, _DIGITS + 2, _DIGITS + 2 + len(UNITS), _DIGITS + 5 + len(UNITS))
 
@@ -92,7 +91,9 @@ def rows(folder: Path, answers: Path, heats: Sequence[float], most: int) -> Iter
     """Yield the rows of the tables, and the limits that they rest on."""
     held = kept(folder)
     tune = cells(held, "tune", heats, 10**9)
-    limits = [limit_of(tune, promise // _MARGIN) for promise in PROMISES]
+    held_up_to = [limit_of(tune, one.promise) for one in SETTINGS]
+    yield f"on the cells that tune, what is promised holds up to {held_up_to}"
+    limits = [one.limit for one in SETTINGS]
     yield f"limits of doubt, parts per million: {limits}"
     for name in sorted({name.split("|")[0] for name in held}):
         some = cells(held, name, heats, most)

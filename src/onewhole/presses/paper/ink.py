@@ -51,7 +51,7 @@ def read_ink(crops: Sequence[Grey]) -> tuple[InkReading, ...]:
 
 @cache
 def _network() -> cv2.dnn.Net:
-    """Load the network; the engine is named: OpenCV's older one reads such a network wrongly."""
+    """Load the network; the engine is named: OpenCV's older one cannot run it."""
     held = np.frombuffer(files(__package__).joinpath("ink.onnx").read_bytes(), np.uint8)
     return cv2.dnn.readNetFromONNX(held, cv2.dnn.ENGINE_NEW)
 
