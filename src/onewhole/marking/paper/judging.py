@@ -8,7 +8,7 @@ from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 #: What is expected confirms a reading that the picture alone holds to be likelier than all others together.
 CONFIRMED_FROM = SURE // 2
 #: From this likelihood on a digit may be struck or written over, and the cell is shown: that costs a look at
-#: two plain cells in a hundred, and finds nineteen in twenty of the others (docs/reading-model.md).
+#: three plain cells in a hundred, and finds nineteen in twenty of the others (docs/reading-model.md).
 STRUCK_FROM = 50_000
 
 
