@@ -13,10 +13,7 @@ from onewhole.desk.paper.keep_papers import read_papers
 from onewhole.desk.paper.press_reading import sees_papers
 from onewhole.findings.in_papers import PaperMissing
 from onewhole.findings.in_pictures import Nobody, OtherPage
-from onewhole.presses.paper.first_keys import first_keys
 from onewhole.sheets.page_map import AnswerBox
-from onewhole.sheets.page_marks import page_key
-from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
 from tests.kit.kept import NOW
 from tests.kit.papers import mapped
@@ -88,14 +85,6 @@ def test_pages_that_were_printed_in_other_ways_are_read_too(tmp_path: Path) -> N
         assert {code for code, _ in papers_to_check(book, 1, 1).cells} == pupils
         assert not any(isinstance(found, OtherPage) for found in kept.found)
     book.close()
-
-
-def test_the_first_pictures_say_how_a_stack_was_printed() -> None:
-    """The first of three that shows a page; none where none does."""
-    page = ("k01.png", _file(paper(MARKED, 1, "K01")))
-    (key,) = first_keys([("none.png", b"none"), page])
-    assert key == page_key(read_sheet(MARKED))
-    assert first_keys([("none.png", b"none")] * 3 + [page]) == frozenset()
 
 
 def test_a_page_without_a_code_is_nobody_s(tmp_path: Path) -> None:

@@ -18,7 +18,7 @@ from onewhole.desk.page.printed_ways import (
     printed_ways,
 )
 from onewhole.desk.paper.seen_papers import NamedPicture, SeenCell, SeenPapers, SeesPapers
-from onewhole.findings.in_pictures import Nobody, OtherPage
+from onewhole.findings.in_pictures import Nobody
 from onewhole.marking.paper.ink_reading import InkReading
 from onewhole.marking.paper.written_code import written_code
 from onewhole.sheets.document import Sheet
@@ -60,21 +60,19 @@ def _sees(
     ways: Callable[[], Mapping[int, PrintedWay]], usual: PrintedWay, codes: Collection[str]
 ) -> SeesPapers:
     def sees(pictures: Iterable[NamedPicture]) -> SeenPapers:
-        """Look at pictures; they are gone through twice where pages were printed in several ways."""
-        from onewhole.presses.paper.first_keys import first_keys  # noqa: PLC0415 - see the house's list
-        from onewhole.presses.paper.ink import read_ink  # noqa: PLC0415
+        """Look at pictures, each once; a page that was printed another way is known when it comes."""
+        from onewhole.presses.paper.ink import read_ink  # noqa: PLC0415 - see the house's list
         from onewhole.presses.paper.reading_pages import KnownPaper, read_pages  # noqa: PLC0415
 
         there = {**ways(), usual.key: usual}
 
-        def known(keys: Collection[int]) -> list[KnownPaper]:
-            mine = [way for key, way in there.items() if key in keys]
-            return [KnownPaper(map_printed(way), partial(blank_printed, way)) for way in mine]
+        def known(key: int) -> KnownPaper | None:
+            way = there.get(key)
+            return None if way is None else KnownPaper(map_printed(way), partial(blank_printed, way))
 
-        papers = known(first_keys(pictures)) or known({usual.key})
-        read = read_pages(pictures, papers, codes)
-        if more := known({one.key for one in read.found if isinstance(one, OtherPage)}):
-            read = read_pages(pictures, [*papers, *more], codes)
+        first = known(usual.key)
+        assert first is not None
+        read = read_pages(pictures, [first], codes, more=known)
         cells, nobody = _owned(read, codes, read_ink)
         inks = read_ink([cell.crop for _, cell in cells])
         return SeenPapers(
