@@ -33,6 +33,8 @@ from onewhole.web.pages.marking import picture_address
 #: So many files are sent at once, and so many bytes: a class of 30 with two pages, as a phone saves them.
 MOST_PICTURES = 150
 MOST = 256 * 1024 * 1024
+#: What is told where nothing else was found.
+NOTHING_ELSE = "No paper is missing, and no picture was left out."
 #: So many pictures of cells are loaded before they are looked at.
 AHEAD = 4
 
@@ -58,7 +60,7 @@ def send(request: PageRequest) -> Redirect:
         kept = read_papers(file, room, night, pictures, app.sees(file, room, night), now=app.now())
         with file.snapshot() as seen:
             told = found_told(seen, room, night, kept.found)
-        return Outcome(home, kept_told(kept), told=told)
+        return Outcome(home, kept_told(kept), told=told or (NOTHING_ELSE,))
 
     job = app.jobs.start("Papers are read", home, run, again=True)
     return Redirect(request.at("job.look", job=job.name))

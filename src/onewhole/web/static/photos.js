@@ -37,7 +37,7 @@ function show(next) {
   }
   cells.replaceChildren(fragment(next.row));
   listenToCell();
-  if (next.told) say(next.told);
+  get("last").textContent = next.told ?? "";
 }
 
 /** @param {string} address @param {Record<string, string>} fields @param {(next: Next) => void} then */
