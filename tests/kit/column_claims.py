@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from onewhole.statements.statement import Question, asked_quantities
 from tests.kit.heard import COUNTS, Heard
+from tests.kit.spoken_reading import unsay
 
 PLACES = {
     name: Fraction(10) ** power
@@ -98,6 +99,11 @@ def laid(heard: Heard, groups: tuple[str, ...]) -> bool:
     """Points are under points where a number has one."""
     pointed = any(number.ladder.after for number in heard.numbers)
     return pointed or groups[0] != "point under point"
+
+
+def asked_alone(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """A problem that is too long for one sentence is read out in a sentence of its own."""
+    return unsay(groups[0]) == heard.item.statement
 
 
 def too_few(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -242,6 +248,7 @@ COLUMN_CLAIMS: dict[str, Callable[[Heard, tuple[str, ...]], bool]] = {
     rf"there are no ({PLACE}) to (?:open|regroup), so {ONE_OF} first": none_to_open,
     rf"there are only zeros up to the ({PLACE}), so {ONE_OF} first": zeros_up_to,
     ONE_OF: one_opened,
+    r"(.+ (?:plus|minus) .+)": asked_alone,
     rf"now there (?:is|are) (\S+) in the ({PLACE}) and (\S+) in the ({PLACE})": stand_there,
     rf"now there are (\S+) in the ({PLACE})": stand_there,
     rf"in the ({PLACE}), (\S+) take away (\S+) leaves (\S+)": taken_in_column,
