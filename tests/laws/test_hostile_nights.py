@@ -1,8 +1,8 @@
 """Any page with any answers is marked, found, seated, told and planned: classes with hostile answers.
 
 Each class is drawn from its number alone, so that one that fails can be drawn again; every ninth is a full
-one of 25 pupils and a dozen problems. They go on until so many answers went through; in `make walk` that
-is a million.
+one of 25 pupils and a dozen problems, in `make walk` every second. They go on until so many answers went
+through; in `make walk` that is a million.
 """
 
 import os
@@ -34,7 +34,7 @@ ANSWERS = int(os.environ.get("ONEWHOLE_ANSWERS", "600"))
 CHUNKS = 5
 #: Which classes are full, and which are also printed; of those that are not full, which are told pupil by
 #: pupil too: the plan tells each of them already.
-FULL, PRINTED, TOLD = 9, 101, 5
+FULL, PRINTED, TOLD = 9 if ANSWERS < 10_000 else 2, 101, 5
 #: A page is no longer than this.
 LONGEST = 12
 WHEN = datetime(2026, 11, 24, tzinfo=UTC)
