@@ -90,6 +90,13 @@ def _asks(folder: Path) -> dict[str, list[list[object]]]:
             ["until", folder / "my.class", "--day", EVIL],
             ["export", folder / "my.class", "--pupil", EVIL],
         ],
+        "read": [
+            [odd, folder / "odd.csv"],
+            [sheet, folder / "odd.csv", "--to", out],
+            [sheet, folder / "none"],
+            [sheet, folder / "odd.csv", "--pupils", EVIL],
+            [sheet, folder / "odd.csv", "--sure", EVIL],
+        ],
         "scores": [[folder / "my.class"], [folder / "my.class", "--from", EVIL], [sheet], [folder / "none"]],
         "papers": [
             [folder / "my.class", "1"],

@@ -43,7 +43,7 @@ def printed_ways(sheet: Sheet) -> Mapping[int, PrintedWay]:
     r"""Return every way that a sheet may have been printed at the terminal, on any paper, by its key.
 
     >>> from onewhole.sheets.reading import read_sheet
-    >>> sheet = read_sheet("corner marks: lines\\n\\n1. 52 - 27")
+    >>> sheet = read_sheet("corner marks: lines\n\n1. 52 - 27")
     >>> page_key(sheet) in printed_ways(sheet)
     True
     """
