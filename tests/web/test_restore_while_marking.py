@@ -75,12 +75,14 @@ def test_no_answer_falls_between_the_backup_and_the_change(tmp_path: Path) -> No
     with opened(tmp_path) as door, ThreadPoolExecutor(WRITERS) as threads:
         over, more = Event(), Semaphore(0)
         windows = [threads.submit(_mark, door, f"K0{place + 1}", more, over) for place in range(WRITERS)]
-        for _ in range(RESTORES):
-            for _ in range(BETWEEN):
-                more.acquire()
-            came = door.post("/mine/keep/back", file=saved.name)
-            assert came.status == 303, came.text
-        over.set()
+        try:
+            for _ in range(RESTORES):
+                for _ in range(BETWEEN):
+                    more.acquire()
+                came = door.post("/mine/keep/back", file=saved.name)
+                assert came.status == 303, came.text
+        finally:
+            over.set()  # whatever comes, the windows close
         told = [text for window in windows for text in window.result()]
         listed = door.get("/mine/keep").text
     backups = [one.path for one in backups_of(book.path)]

@@ -2,9 +2,9 @@
 
 from functools import partial
 
-from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.marked_nights import missing_before
 from onewhole.desk.tomorrow.morning import morning
+from onewhole.web.app import App
 from onewhole.web.http.request import PageRequest
 from onewhole.web.pages.reading import READ_AT_ONCE
 
@@ -16,9 +16,16 @@ def tomorrow_ahead(request: PageRequest, *, whole: bool = False) -> None:
     """
     room, night, jobs = request.number("room"), request.number("night"), request.app.jobs
     ahead = jobs.prefetch if whole else jobs.prefetch_when_quiet
-    ahead(f"{request.book_name} {night} morning", partial(_morning, request.open_file, room, night))
+    ahead(
+        f"{request.book_name} {night} morning", partial(_morning, request.app, request.book_name, room, night)
+    )
 
 
-def _morning(book: Store, room: int, night: int) -> None:
+def _morning(app: App, name: str, room: int, night: int) -> None:
+    """Work it out in the file as it is by then.
+
+    The file is not asked for before: who brings a backup back holds the files, and waits for whoever writes.
+    """
+    book = app.books[name]
     if missing_before(book, room, night) <= READ_AT_ONCE:
         morning(book, room, night)
