@@ -6,7 +6,8 @@ whole numbers (de Chiusole & Stefanutti, 2013, Electronic Notes in Discrete Math
 shares of right answers are used.
 
 **The fit.** Non-negative least squares of the logit of the share of wrong answers over both, each set with a
-mean of its own; a fifth of a logit is one point, rounded. What comes out below one point and is kept counts
+mean of its own; a fifth of a logit is one point, rounded. Lines and facts are those of the working that
+regroups first. What comes out below one point and is kept counts
 one: a large denominator, a line and a fact. A fraction greater than one on entry comes out as nothing at all
 and has no points. More than two numbers is in no problem of either set: one point, our own.
 

@@ -28,10 +28,7 @@ from onewhole.sentences.sentence import Sentences
 def ask_told(ask: Ask, words: ClassWords) -> Sentences:
     """Say what to ask a child.
 
-    >>> from onewhole.misconceptions.asks.comparing import ComparingAsk
-    from onewhole.misconceptions.asks.gaps import GapAsk
-    from onewhole.misconceptions.asks.naming import NamingAsk
-    from onewhole.misconceptions.asks.opening import HadBefore
+    >>> from onewhole.misconceptions.asks.opening import HadBefore
     >>> from onewhole.notations.sentences.text import text_of
     >>> from onewhole.number.ladder import mixed
     >>> text_of(ask_told(HadBefore(*mixed(6).units, 2), ClassWords("strip", "strips")))
