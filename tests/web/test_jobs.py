@@ -127,5 +127,5 @@ def test_what_follows_from_typing_is_made_when_it_is_quiet(works: Jobs) -> None:
     works.prefetch_when_quiet("tomorrow", partial(made.append, "late"))
     works.close()
     works.prefetch_when_quiet("tomorrow", partial(made.append, "too late"))
-    assert not works._waiting or not any(timer.is_alive() for timer in works._waiting.values())
+    until(lambda: not any(timer.is_alive() for timer in works._waiting.values()), "no timer is left")
     assert "too late" not in made
