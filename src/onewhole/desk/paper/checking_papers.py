@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 
+from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.marking.cells import text_refused
 from onewhole.desk.marking.verdicts import Judged, judged
@@ -68,6 +69,7 @@ class PapersToCheck:
     all of them by code and label. ``stamp`` changes with any of them.
     """
 
+    page: NightPage
     open: tuple[ShownCell, ...]
     spot: tuple[ShownCell, ...]
     read: int
@@ -85,11 +87,20 @@ class PapersToCheck:
 
 @dataclass(frozen=True, slots=True)
 class CheckedCell:
-    """A cell that was checked: its answer judged, the next one to look at, and how many wait now."""
+    """A cell that was checked: its answer judged, and what is to be looked at now."""
 
     judged: Judged
-    next: ShownCell | None
-    left: int
+    papers: PapersToCheck
+
+    @property
+    def next(self) -> ShownCell | None:
+        """Return the cell to look at next; None where none waits."""
+        return next(iter(self.papers.open), None)
+
+    @property
+    def left(self) -> int:
+        """Return how many cells wait."""
+        return len(self.papers.open)
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,6 +130,7 @@ def _to_check(papers: NightPapers) -> PapersToCheck:
     read = sum(one.cell.verdict is PaperVerdict.READ for one in taken)
     stamp = f"{sum(one is CellState.CHECKED for one in states)}-{len(waits)}-{len(states)}"
     return PapersToCheck(
+        papers.page,
         tuple(cells[key] for key in waits),
         tuple(cells[key] for key in _spot(papers)),
         read,
@@ -163,8 +175,7 @@ def check_cell(
         if person and text != papers.text(key):
             _as_seen(papers, key, saw)
         after = _checked(within, papers, {key: text}, now)
-        left = _to_check(after)
-    return CheckedCell(judged(papers.page, key[1], text), next(iter(left.open), None), len(left.open))
+    return CheckedCell(judged(papers.page, key[1], text), _to_check(after))
 
 
 def uncheck_cell(

@@ -16,6 +16,7 @@ from onewhole.findings.in_pictures import PagesLeft, PictureRefused, PictureUnre
 from onewhole.presses.limited import limited
 from onewhole.presses.paper.pdf_drawer import draw_for_parent
 from onewhole.presses.paper.picture_decoder import decode_for_parent
+from onewhole.presses.paper.picture_kinds import has_pages, is_pdf
 from onewhole.presses.paper.seen_marks import Grey, Points, SeenMark
 
 #: The most millions of bytes of a file: a scanner's PDF of a class has some 60.
@@ -28,10 +29,6 @@ SECONDS, SECONDS_A_PAGE = 120, 15
 _PROCESSES: Final = 3
 #: A line of the process is not longer than this.
 _LINE: Final = 200_000
-_PDF: Final = b"%PDF-"
-#: Other bytes may stand before the mark of a PDF. Source: ISO 32000-1, annex H.3, note 13, from memory.
-_PDF_WITHIN: Final = 1024 + len(_PDF)
-_TIFF: Final = (b"II*\0", b"MM\0*", b"II+\0", b"MM\0+")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -68,7 +65,7 @@ def decoded(
     if len(content) > LARGEST * 1_000_000:
         yield PictureUnread(name, Unread.BYTES, LARGEST)
         return
-    several = _pdf(content) or content.startswith(_TIFF)
+    several = has_pages(content)
     first = 1
     for _ in range(_PROCESSES):
         for one in _from(first, content, pages, seconds):
@@ -92,7 +89,7 @@ def _from(
     first: int, content: bytes, pages: Sequence[tuple[int, ...]], seconds: int
 ) -> Iterator[tuple[_Line, Grey] | _Line]:
     """Yield the pages from a number on, then the line that ends them, also where the process was ended."""
-    work = draw_for_parent if _pdf(content) else decode_for_parent
+    work = draw_for_parent if is_pdf(content) else decode_for_parent
     fell = False
     with limited(
         work, first, seconds, *chain(*pages), memory=MEMORY + 2 * len(content), seconds=SECONDS
@@ -122,7 +119,3 @@ def _from(
 def _marks(line: _Line) -> Iterator[tuple[int, Points]]:
     for number, corners in line.marks:
         yield number, np.array(corners, dtype=np.float64).reshape(4, 2)
-
-
-def _pdf(content: bytes) -> bool:
-    return _PDF in content[:_PDF_WITHIN]

@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 
 from onewhole.desk.classes.class_records import night_page
-from onewhole.desk.marking.verdicts import Judged
 from onewhole.desk.paper.checking_papers import (
+    CheckedCell,
     PapersToCheck,
     ShownCell,
     cell_picture,
@@ -18,11 +18,10 @@ from onewhole.desk.paper.found_told import found_told
 from onewhole.desk.paper.judged_cells import Key
 from onewhole.desk.paper.keep_papers import KeptPapers, read_papers
 from onewhole.desk.paper.paper_wishes import paper_wishes, sureness_named, sureness_told, wishes_text
-from onewhole.desk.paper.picture_kinds import is_picture
 from onewhole.desk.paper.readings_there import readings_there
+from onewhole.desk.paper.sent_pictures import sent_pictures
 from onewhole.desk.paper.why_told import UNSEEN_HANDS, why_told
 from onewhole.desk.paper.wish_papers import set_paper_wishes
-from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import Content, HtmlPage, Json, Redirect
 from onewhole.web.http.templates import rendered
@@ -46,12 +45,9 @@ def look(request: PageRequest) -> HtmlPage:
 
 def send(request: PageRequest) -> Redirect:
     """Read pictures; it goes on when the page is left."""
-    pictures = [(one.name, one.content) for name, one in request.file_items if name == "pictures"]
-    pictures = [(name, content) for name, content in pictures if name or content]
-    if not pictures:
-        raise InputError("There is no picture here", remedy="Choose the photos or the scan of the papers.")
-    if not any(is_picture(content) for _, content in pictures):
-        raise InputError("No picture is among these files", remedy="Choose JPEG, PNG, HEIC, TIFF or PDF.")
+    pictures = sent_pictures(
+        (one.name, one.content) for name, one in request.file_items if name == "pictures"
+    )
     room, night = request.number("room"), request.number("night")
     file, app, home = request.open_file, request.app, request.at("photos.look")
     night_page(request.book, room, night)
@@ -81,9 +77,9 @@ def check(request: PageRequest) -> Redirect:
 
 def checked(request: PageRequest) -> Json:
     """Keep what a person reads in a cell, and give the next one."""
-    judged = _checked(request)
-    told = f"{request.field('code')}, {request.field('label')}: {judged.said}"
-    return Json({**_next(request), "told": told})
+    done = _checked(request)
+    told = f"{request.field('code')}, {request.field('label')}: {done.judged.said}"
+    return Json({**_next(request, done.papers, done.next), "told": told})
 
 
 def unchecked(request: PageRequest) -> Json:
@@ -96,7 +92,8 @@ def unchecked(request: PageRequest) -> Json:
         now=request.app.now(),
     )
     tomorrow_ahead(request)
-    return Json(_next(request, shown))
+    papers = papers_to_check(request.book, request.number("room"), request.number("night"))
+    return Json(_next(request, papers, shown))
 
 
 def spot(request: PageRequest) -> HtmlPage:
@@ -185,7 +182,7 @@ def _counted(count: int, what: str) -> str:
     return f"1 {what} is" if count == 1 else f"{count} {what}s are"
 
 
-def _checked(request: PageRequest) -> Judged:
+def _checked(request: PageRequest) -> CheckedCell:
     done = check_cell(
         request.book,
         request.number("room"),
@@ -196,7 +193,7 @@ def _checked(request: PageRequest) -> Judged:
         saw=request.field("saw"),
     )
     tomorrow_ahead(request)
-    return done.judged
+    return done
 
 
 def _key(request: PageRequest) -> Key:
@@ -209,12 +206,10 @@ def _keys(request: PageRequest, name: str) -> tuple[Key, ...]:
     return tuple((code, label) for code, _, label in sent)
 
 
-def _next(request: PageRequest, cell: ShownCell | None = None) -> dict[str, object]:
+def _next(request: PageRequest, papers: PapersToCheck, cell: ShownCell | None) -> dict[str, object]:
     """Return what a script shows next: a cell as markup, how many wait, which pictures come after it."""
-    papers = papers_to_check(request.book, request.number("room"), request.number("night"))
-    shown = cell or next(iter(papers.open), None)
-    words = {**_cell_words(request, papers), "cell": shown}
-    row = rendered("_photo_cell.html", words) if shown else ""
+    words = {**_cell_words(request, papers), "cell": cell}
+    row = rendered("_photo_cell.html", words) if cell else ""
     return {"row": row, "left": len(papers.open), "ahead": words["ahead"]}
 
 
@@ -246,7 +241,7 @@ def _shown(request: PageRequest, said: str = "", told: Sequence[str] = ()) -> Ht
     papers, wishes = papers_to_check(request.book, room, night), paper_wishes(request.book, room)
     words: dict[str, object] = {
         **_cell_words(request, papers),
-        "page": night_page(request.book, room, night),
+        "page": papers.page,
         "papers": papers,
         "cell": next(iter(papers.open), None),
         "readings": readings_there(request.book, night),
