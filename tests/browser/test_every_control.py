@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WHOLE, settled, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WHOLE, runs_off, window
 from tests.kit.doors import Clock, served
 from tests.kit.invented import lay_invented_class
 
@@ -90,14 +90,18 @@ def test_nothing_lies_over_a_control(browser: Browser, tmp_path: Path) -> None:
 
 
 def covered(page: Page, address: str) -> list[str]:
-    """Return the controls of a page that something lies over, each with the width of the window."""
+    """Return the controls of a page that something lies over, each with the width of the window.
+
+    A page that one would have to scroll sideways is told too.
+    """
     page.goto(address)
     found: list[str] = []
     if page.locator("#pages").count() and "1. " in page.locator("#typed").input_value():
         expect(page.locator("#pages img").first).to_be_visible()
     for width, height in WIDTHS:
         page.set_viewport_size({"width": width, "height": height})
-        settled(page)
+        if runs_off(page):
+            found.append(f"{width}: the page itself runs off")
         many, blocked = page.evaluate(COVERED)
         assert many > 3
         found += [f"{width}: {one}" for one in blocked]
