@@ -137,13 +137,10 @@ def contact_of(papers: FilePapers) -> bytes:
         )
 
     unsure, spot = papers.of(PaperVerdict.UNSURE), papers.spot
-    return contact_sheet(
-        UNSEEN_HANDS,
-        (
-            ContactPart(f"To be looked at: {len(unsure)}", parts(unsure[: MOST_ON_SHEET - len(spot)])),
-            ContactPart(f"Read for sure: is each of these {len(spot)} right?", parts(spot)),
-        ),
-    )
+    shown = [ContactPart(f"To be looked at: {len(unsure)}", parts(unsure[: MOST_ON_SHEET - len(spot)]))]
+    if spot:
+        shown.append(ContactPart(f"Read for sure: is each of these {len(spot)} right?", parts(spot)))
+    return contact_sheet(UNSEEN_HANDS, shown)
 
 
 def papers_told(papers: FilePapers) -> Iterator[str]:

@@ -31,6 +31,8 @@ def found_in_pictures(found: PictureFinding, known_as: str = "") -> Sentences:
     >>> from onewhole.notations.sentences.text import text_of
     >>> text_of(found_in_pictures(HalfPage("desk.jpg", 2)))
     'In desk.jpg: only 2 marks of a page are in the picture, and 3 are needed.'
+    >>> text_of(found_in_pictures(HalfPage("desk.jpg", 1)))
+    'In desk.jpg: only 1 mark of a page is in the picture, and 3 are needed.'
     >>> text_of(found_in_pictures(OtherPage("desk.jpg", 140, 1), "Tuesday, November 24"))
     'In desk.jpg: this was printed from another page: page 1 of Tuesday, November 24.'
     """
@@ -45,8 +47,9 @@ def found_in_pictures(found: PictureFinding, known_as: str = "") -> Sentences:
         case NoPage(picture):
             return told(_of(picture), "no page with marks in its corners is in the picture")
         case HalfPage(picture, marks):
-            seen = ("only", Counted(marks, _MARK), "of a page are in the picture, and", bare(3), "are needed")
-            return told(_of(picture), seen)
+            are = "is" if marks == 1 else "are"
+            seen = ("only", Counted(marks, _MARK), f"of a page {are} in the picture")
+            return told(_of(picture), seen, ", and", bare(3), "are needed")
         case NotFlat(picture):
             return told(_of(picture), "a page is there, and it does not fit the page that was printed")
         case OtherPage(picture, _, page):
