@@ -4,8 +4,8 @@ from collections.abc import Callable
 
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.holes.parts import typed_pair
-from onewhole.misconceptions.wrong_steps.sums import TEN, SumColumns, sum_columns
-from onewhole.number.ladder import joined
+from onewhole.misconceptions.wrong_steps.sums import SumColumns, sum_columns
+from onewhole.number.ladder import TEN, joined
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 

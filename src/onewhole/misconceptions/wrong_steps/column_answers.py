@@ -1,7 +1,8 @@
 """Whole-number subtraction: a column is answered wrongly, or the wrong digit is reduced for a regrouping."""
 
 from onewhole.misconceptions.attempt import BelowZeroError
-from onewhole.misconceptions.wrong_steps.columns import TEN, Answer, Columns, opens, pays
+from onewhole.misconceptions.wrong_steps.columns import Answer, Columns, opens, pays
+from onewhole.number.ladder import TEN
 
 _rightly = opens()
 

@@ -11,13 +11,11 @@ from onewhole.misconceptions.attempt import Attempt, BelowZeroError, finished, w
 from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import pair_of
 from onewhole.misconceptions.wrong_steps.apart import unit_from_unit
-from onewhole.number.ladder import Ladder, Style, joined
+from onewhole.number.ladder import TEN, Ladder, Style, joined
 from onewhole.number.quantity import Quantity, trimmed, usual
 from onewhole.statements.expression import plus
 from onewhole.statements.statement import Statement
 from onewhole.working.pair_state import PairState
-
-TEN = 10
 
 
 @dataclass(slots=True)

@@ -8,14 +8,12 @@ from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import Pair, pair_of
 from onewhole.misconceptions.wrong_steps.apart import apart, smaller_from_larger
 from onewhole.number.factors import simplest
-from onewhole.number.ladder import Style, decimal, joined
+from onewhole.number.ladder import TEN, Style, decimal, joined
 from onewhole.number.quantity import Quantity, usual, whole
 from onewhole.statements.expression import Expression, minus, plus
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.line import Line
 from onewhole.working.pair_state import PairState
-
-TEN = 10
 
 #: Denominators of decimal places; the denominator of every fraction with three places at most divides the
 #: last.

@@ -1,9 +1,9 @@
 """Decimals that are added: what is carried over the point, and where the point is put."""
 
 from onewhole.misconceptions.pair import Pair
-from onewhole.misconceptions.wrong_steps.pointed import TEN, Pointed, pointed
+from onewhole.misconceptions.wrong_steps.pointed import Pointed, pointed
 from onewhole.misconceptions.wrong_steps.sums import carry_forgotten, sum_columns
-from onewhole.number.ladder import decimal, joined
+from onewhole.number.ladder import TEN, decimal, joined
 from onewhole.number.quantity import Quantity, usual, usual_in_parts, whole
 from onewhole.statements.expression import Expression, plus
 

@@ -9,13 +9,11 @@ from dataclasses import dataclass
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
 from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import Pair, pair_of
-from onewhole.number.ladder import Style, joined
+from onewhole.number.ladder import TEN, Style, joined
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import Expression, plus
 from onewhole.statements.statement import Statement
 from onewhole.working.pair_state import PairState
-
-TEN = 10
 
 
 @dataclass(frozen=True, slots=True)
