@@ -38,7 +38,7 @@ def _rows(file: sqlite3.Connection) -> list[list[tuple[object, ...]]]:
     asked = [f"SELECT * FROM {name} NOT INDEXED" for name in (*DIGESTED, HEADS)]  # noqa: S608 - our own names
     asked.extend(
         f"SELECT * FROM answers INDEXED BY {index} WHERE night_number > 0 AND pupil_number > 0"  # noqa: S608 - our own names
-        for index in ("answers_of_a_night", "answers_of_a_pupil")
+        for index in ("answers_of_a_night", "answers_by_night", "answers_of_a_pupil")
     )
     return [sorted(file.execute(one), key=repr) for one in asked]
 

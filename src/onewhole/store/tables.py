@@ -132,6 +132,7 @@ answers = Table(
     Column("by", ExactText, nullable=False),
     _digest(),
     Index("answers_of_a_night", "night_number", "pupil_number", "problem", "number"),
+    Index("answers_by_night", "night_number", "number"),
     Index("answers_of_a_pupil", "pupil_number"),
     sqlite_autoincrement=True,
 )

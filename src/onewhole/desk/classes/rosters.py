@@ -67,10 +67,10 @@ def who_wrote(answers: Iterable[KeptAnswer]) -> frozenset[str]:
     return frozenset(one.code for one in answers if one.text.strip())
 
 
-def rosters(book: Store, room_number: int) -> dict[int, Roster]:
-    """Return the roster of every night of a class, by its number."""
+def rosters(book: Store, room_number: int, nights: Iterable[KeptNight] | None = None) -> dict[int, Roster]:
+    """Return the roster of every night of a class, by its number; ``nights`` are its nights, if at hand."""
     with book.snapshot() as seen:
-        nights, words = nights_of(seen, room_number), words_by_night(seen, room_number)
+        nights, words = nights or nights_of(seen, room_number), words_by_night(seen, room_number)
         days = pupil_days_of(seen, room_number)
         codes = tuple(pupil.code for pupil in pupils_of(seen, room_number))
     always = _roster(codes, {}, date.min, {})  # most classes, on most nights: everyone, and nothing said

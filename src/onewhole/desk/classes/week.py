@@ -138,7 +138,7 @@ def _week(book: Store, room_number: int, today: date, around: date | None, sough
     nights = [page for page in found if monday(page.night.day) in chosen]
     steps = steps_of(book, room_number)
     wrote = answered(book, [page.night.number for page in nights])
-    who = rosters(book, room_number)
+    who = rosters(book, room_number, [page.night for page in found])
     rows = [
         _night(
             page,
