@@ -9,6 +9,7 @@ from tools.page_of_places import places_page
 from tools.page_of_security import security_page
 from tools.page_of_strategies import strategies_page
 from tools.page_of_tables import tables_page
+from tools.page_of_topics import topics_page
 
 DOCS = Path(__file__).parents[1] / "docs"
 
@@ -20,6 +21,7 @@ PAGES: dict[str, Callable[[], str]] = {
     "privacy.md": places_page,
     "security-checklist.md": security_page,
     "strategies.md": strategies_page,
+    "topics.md": topics_page,
 }
 
 

@@ -1,0 +1,1 @@
+"""The topics of the grades, and what the program does with each: tried, never claimed."""

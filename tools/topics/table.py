@@ -1,0 +1,55 @@
+"""The topics that can be typed: one line a topic, with an example as a teacher types it.
+
+The page `docs/topics.md` runs every example through every door. A new topic is a line more. The codes are
+those of *Common Core State Standards for Mathematics* (2010).
+"""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """A topic: what it is called, the code of its standard, and a problem of it as typed."""
+
+    name: str
+    standard: str
+    typed: str
+
+
+TOPICS = (
+    Topic("whole numbers: take away", "4.NBT.B.4", "304 - 128"),
+    Topic("whole numbers: take away across zeros", "4.NBT.B.4", "6000 - 2369"),
+    Topic("whole numbers: add", "4.NBT.B.4", "4567 + 3789"),
+    Topic("whole numbers: compare", "4.NBT.A.2", "345 ? 354"),
+    Topic("whole numbers: multiply", "4.NBT.B.5", "24 x 36"),
+    Topic("equal fractions, finer", "4.NF.A.1", "3/4 = ?/8"),
+    Topic("equal fractions, joined", "4.NF.A.1", "6/8 = ?/4"),
+    Topic("simplest form", "4.NF.A.1", "12/18 = ?"),
+    Topic("fraction to mixed number", "4.NF.B.3.b", "11/4 = ?"),
+    Topic("mixed number to fraction", "4.NF.B.3.b", "2 3/4 = ?"),
+    Topic("another name with a whole opened", "4.NF.B.3.b", "7 2/6 = 6 ?/6"),
+    Topic("decimal to fraction", "4.NF.C.6", "0.75 = ?"),
+    Topic("fractions: compare", "4.NF.A.2", "5/6 ? 7/8"),
+    Topic("mixed numbers: compare", "4.NF.A.2", "2 3/4 ? 2 5/8"),
+    Topic("decimals: compare", "4.NF.C.7", "0.45 ? 0.6"),
+    Topic("like fractions: take away", "4.NF.B.3.a", "7/8 - 3/8"),
+    Topic("like fractions: add", "4.NF.B.3.a", "5/8 + 2/8"),
+    Topic("mixed numbers: take away", "4.NF.B.3.c", "7 2/6 - 3 5/6"),
+    Topic("mixed numbers: add", "4.NF.B.3.c", "2 4/5 + 1 3/5"),
+    Topic("tenths and hundredths: add", "4.NF.C.5", "3/10 + 4/100"),
+    Topic("decimals: take away", "5.NBT.B.7", "5.2 - 2.75"),
+    Topic("decimals: add", "5.NBT.B.7", "12.5 + 3.75"),
+    Topic("unlike fractions: take away", "5.NF.A.1", "5 1/3 - 2 3/4"),
+    Topic("unlike fractions: add", "5.NF.A.1", "1/2 + 1/3"),
+    Topic("whole number times fraction", "4.NF.B.4.b", "4 x 2/3"),
+    Topic("whole number times mixed number", "4.NF.B.4.c", "3 x 1 2/5"),
+    Topic("fraction times fraction", "5.NF.B.4.a", "1/2 x 3/4"),
+    Topic("feet and inches: take away", "4.MD.A.2", "5 ft 2 in - 2 ft 7 in"),
+    Topic("pounds and ounces: add", "4.MD.A.2", "3 lb 9 oz + 2 lb 10 oz"),
+    Topic("hours and minutes: take away", "4.MD.A.2", "3 h 20 min - 1 h 45 min"),
+    Topic("measure by another name", "4.MD.A.1", "26 in = ?"),
+    Topic("missing number: take away", "4.NF.B.3.c", "9 - ? = 3 1/2"),
+    Topic("missing number: add", "4.NBT.B.4", "? + 128 = 304"),
+    Topic("three addends", "4.NF.B.3.c", "2 1/4 + 1 3/4 + 3/4"),
+    Topic("add and take away", "4.NF.B.3.c", "5 1/6 + 2 3/6 - 1 5/6"),
+)
