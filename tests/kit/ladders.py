@@ -90,6 +90,19 @@ TYPED = {
         "7 h 8 min - 2 h 53 min; 3 h - 45 min; 1 h 1 min - 2 min; 5 h 30 min - 1 h 45 min; "
         "1 h 50 min + 20 min; 1 h 50 min + 2 h 55 min; 59 min + 2 h 1 min"
     ),
+    "minutes and seconds": "2 min 15 s - 48 s; 5 min - 1 min 20 s; 3 min 50 s + 2 min 35 s",
+    "weeks and days": "3 wk 2 d - 1 wk 5 d; 4 wk - 1 wk 3 d; 1 wk 6 d + 2 wk 4 d",
+    "days and hours": "3 d 5 h - 1 d 20 h; 2 d - 9 h; 1 d 18 h + 15 h",
+    "miles": "2 mi 1500 ft - 1 mi 3000 ft; 2 mi 200 yd - 1 mi 900 yd; 1 mi 1000 yd + 900 yd",
+    "tons and pounds": "3 T 500 lb - 1 T 800 lb; 1 T 1500 lb + 700 lb",
+    "gallons and quarts": "2 gal 1 qt - 3 qt; 5 gal - 2 gal 3 qt; 1 gal 3 qt + 2 gal 2 qt",
+    "quarts, pints and cups": "3 qt - 1 qt 1 pt; 2 pt - 1 c; 2 qt 1 pt + 1 pt; 3 pt 1 c + 1 c",
+    "cups and fluid ounces": "3 c 2 fl oz - 1 c 5 fl oz; 2 c 6 fl oz + 5 fl oz",
+    "kilometers and meters": "3 km 250 m - 1 km 800 m; 5 km - 2 km 600 m; 2 km 700 m + 450 m",
+    "meters and centimeters": "3 m 5 cm - 1 m 38 cm; 2 m 70 cm + 1 m 45 cm; 1 m - 4 cm",
+    "centimeters and millimeters": "3 cm 2 mm - 1 cm 9 mm; 3 cm 8 mm + 4 cm 9 mm",
+    "kilograms and grams": "4 kg 50 g - 1 kg 975 g; 3 kg - 450 g; 2 kg 800 g + 700 g",
+    "liters and milliliters": "5 L 200 mL - 2 L 900 mL; 1 L 500 mL + 750 mL",
 }
 
 

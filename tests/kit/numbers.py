@@ -16,7 +16,7 @@ GRADE_4 = (2, 3, 4, 5, 6, 8, 10, 12, 100)
 COUNTS = st.integers(0, 999_999_999)
 SMALL_COUNTS = st.integers(0, 25)
 DENOMINATORS = st.one_of(st.sampled_from(GRADE_4), st.integers(1, 1000))
-MEASURED = (Kind.LENGTH, Kind.WEIGHT, Kind.TIME)
+MEASURED = tuple(dict.fromkeys(unit.kind for unit in MEASURES))
 
 
 def whole_numbers() -> st.SearchStrategy[Quantity]:

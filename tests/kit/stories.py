@@ -27,6 +27,10 @@ _TWO = tuple(
         ("5 ft 2 in", "1 ft 1 in"),
         ("6 lb 1 oz", "3 lb 12 oz"),
         ("2 h 5 min", "1 h 50 min"),
+        ("2 gal 1 qt", "1 gal 3 qt"),
+        ("3 m 5 cm", "1 m 80 cm"),
+        ("4 kg 50 g", "1 kg 975 g"),
+        ("5 L 200 mL", "2 L 900 mL"),
     )
     for shape in (
         "{a} - {b}",

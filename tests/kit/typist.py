@@ -8,6 +8,7 @@ from onewhole.languages.english.words import count_words, measure_name, piece_na
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import MEASURES
 from onewhole.statements.tokens import ReadingError
+from onewhole.statements.unit_words import FLUID_OUNCE
 
 LONGEST_SPEECH = 20_000
 REMEDY = "Say it as in: seven and two sixths minus three and five sixths."
@@ -135,6 +136,10 @@ class _Typist:
             self._type(f"/ {_PIECES[self._take().said]}", unit)
         elif unit.said in _MEASURES:
             self._type(_MEASURES[self._take().said], unit)
+        elif unit.said == "fluid" and self._words[self._at + 1].said in {"ounce", "ounces"}:
+            self._take()
+            self._take()
+            self._type(FLUID_OUNCE, unit)
         return unit.said in places
 
     def _count(self) -> int:

@@ -36,7 +36,7 @@ def test_one_other_name(given: str, name: str) -> None:
     assert found.value == read_quantity(given).value
 
 
-@pytest.mark.parametrize("given", ["5", "52", "3/4", "0", "5 in", "0 ft", "30 min", "1.0"])
+@pytest.mark.parametrize("given", ["5", "52", "3/4", "0", "5 in", "0 ft", "30 s", "1.0"])
 def test_no_other_name(given: str) -> None:
     """What could be written in many ways, or in none, has no one name that is meant."""
     assert another_name(read_quantity(given)) is None

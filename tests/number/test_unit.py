@@ -1,22 +1,20 @@
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 
 from onewhole.number.unit import MEASURES, ONE, Kind, KindError, Unit
 
 
-def test_the_measures_of_grade_four() -> None:
-    """Feet in inches, pounds in ounces, hours in minutes; the yard stands above the foot."""
-    sizes = {unit.mark: (unit.kind, int(unit.size)) for unit in MEASURES}
-    assert sizes == {
-        "yd": (Kind.LENGTH, 36),
-        "ft": (Kind.LENGTH, 12),
-        "in": (Kind.LENGTH, 1),
-        "lb": (Kind.WEIGHT, 16),
-        "oz": (Kind.WEIGHT, 1),
-        "h": (Kind.TIME, 60),
-        "min": (Kind.TIME, 1),
-    }
+def test_the_measures_stand_largest_first_within_their_kind() -> None:
+    """Units of one kind stand together, each a whole number of the next, and no abbreviation stands twice."""
+    kinds = list(dict.fromkeys(unit.kind for unit in MEASURES))
+    assert [unit.kind for unit in MEASURES] == sorted((unit.kind for unit in MEASURES), key=kinds.index)
+    for one, other in pairwise(MEASURES):
+        assert one.kind is not other.kind or (
+            one.size > other.size and (one.size / other.size).denominator == 1
+        )
+    assert len({unit.mark for unit in MEASURES}) == len(MEASURES)
 
 
 def test_one_is_a_plain_number() -> None:

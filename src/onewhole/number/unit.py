@@ -12,20 +12,29 @@ class KindError(OnewholeError, TypeError):
 
 
 class Kind(StrEnum):
-    """What an amount measures. Only amounts of one kind add, subtract and compare."""
+    """What an amount measures. Only amounts of one kind add, subtract and compare.
+
+    Feet and meters are two kinds here, and so are quarts and liters, pounds and kilograms: grades 3 to 5 stay
+    within one system of measurement. Source: *Common Core State Standards for Mathematics* (2010), 4.MD.A.1.
+    """
 
     NUMBER = "number"
     LENGTH = "length"
     WEIGHT = "weight"
+    VOLUME = "liquid volume"
     TIME = "time"
+    METRIC_LENGTH = "metric length"
+    MASS = "mass"
+    METRIC_VOLUME = "metric liquid volume"
 
 
 @dataclass(frozen=True, slots=True)
 class Unit:
     """A unit of counting: ``size`` says how many reference units it is worth, exactly.
 
-    The reference unit of a kind is one (number), inch (length), ounce (weight) or minute (time). ``mark`` is
-    the usual abbreviation of a measure, and empty for numbers.
+    The reference unit of a kind is one (number), inch (length), ounce (weight), fluid ounce (liquid volume),
+    minute (time), millimeter, gram or milliliter. ``mark`` is the usual abbreviation of a measure, and empty
+    for numbers.
 
     >>> Unit(Fraction(1, 6)).size
     Fraction(1, 6)
@@ -47,14 +56,36 @@ class Unit:
 
 ONE = Unit(Fraction(1))
 
-#: The measures of grade 4 that come in two units, largest first within a kind.
-#: Source of the ratios 12, 16 and 60: Common Core State Standards for Mathematics (2010), 4.MD.A.1.
+#: The measures of the grade, largest first within a kind.
+#: Source of the customary units: NIST Handbook 44, Appendix C, tables of United States customary units (from
+#: memory; each value is also in the table of U.S. units of OpenStax Prealgebra 2e, read). The ton is the
+#: short ton of 2,000 pounds. Source of the metric units: The International System of Units (SI Brochure, 9th
+#: edition), table of prefixes, with the liter of 1,000 milliliters among the units used beside it (from
+#: memory). Source of the units of time: the same, units used beside the SI; a week is 7 days.
 MEASURES = (
+    Unit(Fraction(63_360), Kind.LENGTH, "mi"),
     Unit(Fraction(36), Kind.LENGTH, "yd"),
     Unit(Fraction(12), Kind.LENGTH, "ft"),
     Unit(Fraction(1), Kind.LENGTH, "in"),
+    Unit(Fraction(32_000), Kind.WEIGHT, "T"),
     Unit(Fraction(16), Kind.WEIGHT, "lb"),
     Unit(Fraction(1), Kind.WEIGHT, "oz"),
+    Unit(Fraction(128), Kind.VOLUME, "gal"),
+    Unit(Fraction(32), Kind.VOLUME, "qt"),
+    Unit(Fraction(16), Kind.VOLUME, "pt"),
+    Unit(Fraction(8), Kind.VOLUME, "c"),
+    Unit(Fraction(1), Kind.VOLUME, "fl oz"),
+    Unit(Fraction(10_080), Kind.TIME, "wk"),
+    Unit(Fraction(1440), Kind.TIME, "d"),
     Unit(Fraction(60), Kind.TIME, "h"),
     Unit(Fraction(1), Kind.TIME, "min"),
+    Unit(Fraction(1, 60), Kind.TIME, "s"),
+    Unit(Fraction(1_000_000), Kind.METRIC_LENGTH, "km"),
+    Unit(Fraction(1000), Kind.METRIC_LENGTH, "m"),
+    Unit(Fraction(10), Kind.METRIC_LENGTH, "cm"),
+    Unit(Fraction(1), Kind.METRIC_LENGTH, "mm"),
+    Unit(Fraction(1000), Kind.MASS, "kg"),
+    Unit(Fraction(1), Kind.MASS, "g"),
+    Unit(Fraction(1000), Kind.METRIC_VOLUME, "L"),
+    Unit(Fraction(1), Kind.METRIC_VOLUME, "mL"),
 )

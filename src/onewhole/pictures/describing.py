@@ -19,7 +19,8 @@ from onewhole.pictures.quantity_state import Heap, QuantityState
 def unit_of(whole: Unit, per: int) -> Unit:
     """Return the unit of which ``per`` make a whole.
 
-    >>> unit_of(MEASURES[1], 12).mark
+    >>> from onewhole.number.ladder import measure
+    >>> unit_of(measure("ft").units[0], 12).mark
     'in'
     """
     size = whole.size / per
@@ -31,7 +32,8 @@ def unit_of(whole: Unit, per: int) -> Unit:
 def counts(heap: Heap, whole: Unit) -> tuple[Count, ...]:
     """Return a heap as wholes and parts, none left out but what is not there; 0 wholes when it is empty.
 
-    >>> [count.count for count in counts(Heap(3, 2, 6), Unit(MEASURES[2].size))]
+    >>> from onewhole.number.unit import ONE
+    >>> [count.count for count in counts(Heap(3, 2, 6), ONE)]
     [3, 2]
     """
     found = [Count(heap.wholes, whole)] if heap.wholes or not heap.pieces else []

@@ -6,6 +6,7 @@ from onewhole.errors import OnewholeError
 from onewhole.sentences.node import Spot, Typed
 from onewhole.sentences.sentence import End, Sentence, Sentences
 from onewhole.statements.reading import read_expression, read_quantity, read_statement
+from onewhole.statements.unit_words import MARKS
 from onewhole.statements.writable import Writable
 
 #: A full stop, question or exclamation mark that ends a sentence, and not one that ends "5/?".
@@ -16,11 +17,13 @@ _FIGURE = rf"{_WHOLE}(?:\.\d+)?"
 _VULGAR = "[¼-¾⅐-⅞]"
 _MIXED = rf"(?:(?:{_FIGURE}\s(?:and\s)?)?{_WHOLE}/{_WHOLE}|(?:{_FIGURE}\s?)?{_VULGAR})"
 #: Marks and names of measures that are no other word.
-_NAME = "yards?|feet|foot|inch(?:es)?|pounds?|lbs|ounces?|hours?|hrs?|minutes?|mins"
-_MARK = rf"(?:yd|ft|lb|oz|h|min|{_NAME})"
+_SPELLINGS = sorted(
+    (one for one in MARKS if one.isalpha() and one not in {"in", "ins"}), key=len, reverse=True
+)
+_MARK = rf"(?:(?i:fl\.?\s*oz|fluid\s+ounces?|{'|'.join(_SPELLINGS)}))"
 #: "in" is inches at the end, before a mark or a number, after feet, and before the words of a length.
 _INCH = r"in(?=\s*(?:$|[.,;:?!)+=<>-]|\d|(?:of|long|wide|tall|high|deep|thick)\b))"
-_MEASURE = rf"{_FIGURE} {_MARK}(?: {_FIGURE} (?:{_MARK}|in)\b)*|{_FIGURE} {_INCH}"
+_MEASURE = rf"{_WHOLE} {_MARK}(?: {_WHOLE} (?:{_MARK}|in)\b)*|{_WHOLE} {_INCH}"
 _NUMBER = rf"(?:(?:{_MEASURE})\b|{_MIXED}|{_FIGURE})"
 _SIGN = "[-+x*=<>\N{MINUS SIGN}\N{MULTIPLICATION SIGN}]"
 #: Numbers alone, or with signs between them; never a part of 3a, of 11/25/26 or of 2026-11-25.

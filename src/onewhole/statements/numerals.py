@@ -8,20 +8,11 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.gap import HOLE, Gap, type_hole
 from onewhole.statements.tokens import TokenKind
+from onewhole.statements.unit_words import MARKS
 
 LARGEST_DENOMINATOR = 1000
 
 _AND = frozenset({"and"})
-_SPELT = {
-    "yd": "yd yard yards yds",
-    "ft": "ft foot feet ' ′ ’",
-    "in": 'in inch inches ins " ″ ”',
-    "lb": "lb lbs pound pounds",
-    "oz": "oz ounce ounces",
-    "h": "h hr hrs hour hours",
-    "min": "min mins minute minutes",
-}
-_MARKS = {spelling: mark for mark, spellings in _SPELT.items() for spelling in spellings.split()}
 _POWERS = {
     "one": 0,
     "ten": 1,
@@ -32,7 +23,7 @@ _POWERS = {
     "thousandth": -3,
 }
 _PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", "s")}
-_MEASURE_WORDS = frozenset(_MARKS)
+_MEASURE_WORDS = frozenset(MARKS)
 _PLACE_WORDS = frozenset(_PLACES)
 #: Every word that a number of a problem may have.
 KNOWN_WORDS = _MEASURE_WORDS | _PLACE_WORDS | _AND
@@ -95,7 +86,7 @@ def _measured(cursor: Cursor) -> Quantity:
         if counts and cursor.word_ahead(0, _AND):
             cursor.take()
         counts.append(cursor.number("how many of the unit"))
-        mark = _MARKS.get(cursor.here.text, "")
+        mark = MARKS.get(cursor.here.text, "")
         if not mark:
             cursor.refuse("a unit is missing after the number", "Write a measure as in 5 ft 2 in.")
         if marks and (_RANK[mark] <= _RANK[marks[-1]] or _KIND[mark] is not _KIND[marks[-1]]):

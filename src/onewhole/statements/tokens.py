@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from onewhole.errors import InputError
+from onewhole.statements.unit_words import FLUID_OUNCE
 
 LONGEST_TEXT = 2000
 LONGEST_NUMBER = 9
@@ -69,6 +70,7 @@ _SIGNS = {
 _PIECE = re.compile(
     r"""(?P<space>\s+)
     |(?P<number>(?:[1-9][0-9]{0,2}(?:,[0-9]{3})+(?![0-9])|[0-9]+)(?:\.[0-9]+)?|\.[0-9]+)
+    |(?P<fluid>(?:[Ff][Ll]\.?\s*[Oo][Zz]|[Ff]luid\s+[Oo]unces?)\b\.?)
     |(?P<word>[A-Za-z]+\.?|['"′″’”])
     |(?P<blank>_+)
     |(?P<sign>.)""",
@@ -97,6 +99,8 @@ def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
                 continue
             case "number":
                 found.append(_number(spelt, line, place))
+            case "fluid":
+                found.append(Token(TokenKind.WORD, FLUID_OUNCE, line, place))
             case "word":
                 word = spelt.lower().rstrip(".")
                 found.append(Token(TokenKind.TIMES if word == "x" else TokenKind.WORD, word, line, place))

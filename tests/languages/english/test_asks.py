@@ -57,7 +57,7 @@ def test_every_pattern_is_tried_on_every_ladder_it_shows_on() -> None:
     pieces = {"1/2", "1/3", "1/6", "1/8", "1/10", "1/100", "unlike denominators"}
     assert {ladder for ladder, _, _ in found["A02"]} == pieces
     measures = {"feet and inches", "yards and feet", "pounds and ounces", "hours and minutes"}
-    assert {ladder for ladder, _, _ in found["G02"]} == measures
+    assert {ladder for ladder, _, _ in found["G02"]} > measures
 
 
 @pytest.mark.parametrize("pattern", patterns(), ids=lambda pattern: pattern.id)

@@ -9,7 +9,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
-from onewhole.number.unit import MEASURES, ONE, Unit
+from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.caption import Count
 from onewhole.pictures.description import (
     Compared,
@@ -30,7 +30,7 @@ from onewhole.pictures.scene import Scene
 
 WORDS = ClassWords.for_whole("strip of kite paper")
 SIXTH, TEN = Unit(Fraction(1, 6)), Unit(Fraction(10))
-FOOT, INCH = MEASURES[1], MEASURES[2]
+FOOT, INCH = measure("ft", "in").units
 
 
 def _told(*described: Description) -> str:

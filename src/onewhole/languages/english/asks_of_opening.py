@@ -52,7 +52,7 @@ def ask_of_opening(ask: OpeningAsk, words: ClassWords) -> Sentences:
             if large.kind is Kind.NUMBER:
                 return told(_opens(large, small, words), "and count them") + make
             if large.kind is Kind.TIME:
-                return told("look at a clock") + make
+                return told("look at a", "calendar" if large.mark == "wk" else "clock") + make
             return make + asked("how can you find out")
         case OneBesideOne(large, small):
             beside = told("put", a_single(large, words), "beside", a_single(small))

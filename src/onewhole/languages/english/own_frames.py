@@ -221,6 +221,63 @@ _TIMES: FrameTable = {
     ),
 }
 
+_VOLUMES: FrameTable = {
+    (Asks.DIFFERENCE, Structure.TAKE_FROM): (
+        ("a pitcher holds {a} of juice", "{who} drinks {b}", "how much juice is left"),
+    ),
+    (Asks.DIFFERENCE, Structure.COMPARE): (
+        (
+            "the red pitcher holds {a}",
+            "the blue pitcher holds {b}",
+            "how much more does the red pitcher hold",
+        ),
+    ),
+    (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
+        ("a pitcher holds {a} of punch", "{b} of it is juice, and the rest is water", "how much water is it"),
+    ),
+    (Asks.SUM, Structure.PUT_TOGETHER): (
+        ("{who} pours {a} of juice into a pitcher", "then it adds {b} of water", "how much is that in all"),
+    ),
+    (Asks.SUM, Structure.COMPARE): (
+        (
+            "the small pitcher holds {a}",
+            "the big pitcher holds {b} more than that",
+            "how much does the big pitcher hold",
+        ),
+    ),
+    (Asks.SUM, Structure.TAKE_FROM): (
+        ("{who} drinks {a} of juice from a pitcher", "now it holds {b}", "how much did it hold at first"),
+    ),
+    (Asks.WHICH, Structure.COMPARE): (
+        (
+            "the red pitcher holds {a}",
+            "the blue pitcher holds {b}",
+            "which pitcher holds more, or do both hold the same",
+        ),
+    ),
+    (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
+        ("a pitcher holds {a} of juice", "{who} drinks some", "now it holds {b}", "how much juice is gone"),
+    ),
+    (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
+        ("a pitcher holds {a}", "{who} pours some in", "now it holds {b}", "how much was poured in"),
+    ),
+    (Asks.START_TAKEN, Structure.TAKE_FROM): (
+        ("{who} drinks {a} of juice from a pitcher", "now it holds {b}", "how much did it hold at first"),
+    ),
+    (Asks.START_ADDED, Structure.PART_UNKNOWN): (
+        ("{who} pours {a} into a pitcher", "now it holds {b}", "how much did it hold at first"),
+    ),
+}
+
 OWN_FRAMES = frames_of(
-    {Kind.NUMBER: _NUMBERS, Kind.LENGTH: _LENGTHS, Kind.WEIGHT: _WEIGHTS, Kind.TIME: _TIMES}
+    {
+        Kind.NUMBER: _NUMBERS,
+        Kind.LENGTH: _LENGTHS,
+        Kind.WEIGHT: _WEIGHTS,
+        Kind.VOLUME: _VOLUMES,
+        Kind.TIME: _TIMES,
+        Kind.METRIC_LENGTH: _LENGTHS,
+        Kind.MASS: _WEIGHTS,
+        Kind.METRIC_VOLUME: _VOLUMES,
+    }
 )

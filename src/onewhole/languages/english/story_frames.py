@@ -160,6 +160,14 @@ _LENGTHS: FrameTable = {
     ),
 }
 
+#: Centimeters are a long word: two short sentences.
+_METRIC_LENGTHS: FrameTable = {
+    **_LENGTHS,
+    (Asks.SUM, Structure.PUT_TOGETHER): (
+        ("the red ribbon is {a} long", "the blue ribbon is {b} long", "how long are both in all"),
+    ),
+}
+
 _WEIGHTS: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
         ("a box of kites weighs {a}", "one pupil takes out a kite of {b}", "how much does the box weigh now"),
@@ -295,4 +303,80 @@ _TIMES: FrameTable = {
     ),
 }
 
-FRAMES = frames_of({Kind.NUMBER: _NUMBERS, Kind.LENGTH: _LENGTHS, Kind.WEIGHT: _WEIGHTS, Kind.TIME: _TIMES})
+_VOLUMES: FrameTable = {
+    (Asks.DIFFERENCE, Structure.TAKE_FROM): (
+        ("a pitcher holds {a} of juice", "the kite club drinks {b}", "how much juice is left"),
+    ),
+    (Asks.DIFFERENCE, Structure.COMPARE): (
+        (
+            "the red pitcher holds {a}",
+            "the blue pitcher holds {b}",
+            "how much more does the red pitcher hold",
+        ),
+    ),
+    (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
+        ("a pitcher holds {a} of punch", "{b} of it is juice, and the rest is water", "how much water is it"),
+    ),
+    (Asks.SUM, Structure.PUT_TOGETHER): (
+        (
+            "the kite club pours {a} of juice into a pitcher",
+            "then it adds {b} of water",
+            "how much is that in all",
+        ),
+    ),
+    (Asks.SUM, Structure.COMPARE): (
+        (
+            "the small pitcher holds {a}",
+            "the big pitcher holds {b} more than that",
+            "how much does the big pitcher hold",
+        ),
+    ),
+    (Asks.SUM, Structure.TAKE_FROM): (
+        (
+            "the kite club drinks {a} of juice from a pitcher",
+            "now it holds {b}",
+            "how much did it hold at first",
+        ),
+    ),
+    (Asks.WHICH, Structure.COMPARE): (
+        (
+            "the red pitcher holds {a}",
+            "the blue pitcher holds {b}",
+            "which pitcher holds more, or do both hold the same",
+        ),
+    ),
+    (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
+        (
+            "a pitcher holds {a} of juice",
+            "the kite club drinks some",
+            "now it holds {b}",
+            "how much juice is gone",
+        ),
+    ),
+    (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
+        ("a pitcher holds {a}", "the kite club pours some in", "now it holds {b}", "how much was poured in"),
+    ),
+    (Asks.START_TAKEN, Structure.TAKE_FROM): (
+        (
+            "the kite club drinks {a} of juice from a pitcher",
+            "now it holds {b}",
+            "how much did it hold at first",
+        ),
+    ),
+    (Asks.START_ADDED, Structure.PART_UNKNOWN): (
+        ("the kite club pours {a} into a pitcher", "now it holds {b}", "how much did it hold at first"),
+    ),
+}
+
+FRAMES = frames_of(
+    {
+        Kind.NUMBER: _NUMBERS,
+        Kind.LENGTH: _LENGTHS,
+        Kind.WEIGHT: _WEIGHTS,
+        Kind.VOLUME: _VOLUMES,
+        Kind.TIME: _TIMES,
+        Kind.METRIC_LENGTH: _METRIC_LENGTHS,
+        Kind.MASS: _WEIGHTS,
+        Kind.METRIC_VOLUME: _VOLUMES,
+    }
+)

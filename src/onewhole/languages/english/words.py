@@ -11,13 +11,31 @@ from onewhole.languages.english.own_story import OwnStory
 from onewhole.number.unit import ONE, Kind, Unit
 
 _MEASURES = {
+    "mi": ("mile", "miles"),
     "yd": ("yard", "yards"),
     "ft": ("foot", "feet"),
     "in": ("inch", "inches"),
+    "T": ("ton", "tons"),
     "lb": ("pound", "pounds"),
     "oz": ("ounce", "ounces"),
+    "gal": ("gallon", "gallons"),
+    "qt": ("quart", "quarts"),
+    "pt": ("pint", "pints"),
+    "c": ("cup", "cups"),
+    "fl oz": ("fluid ounce", "fluid ounces"),
+    "wk": ("week", "weeks"),
+    "d": ("day", "days"),
     "h": ("hour", "hours"),
     "min": ("minute", "minutes"),
+    "s": ("second", "seconds"),
+    "km": ("kilometer", "kilometers"),
+    "m": ("meter", "meters"),
+    "cm": ("centimeter", "centimeters"),
+    "mm": ("millimeter", "millimeters"),
+    "kg": ("kilogram", "kilograms"),
+    "g": ("gram", "grams"),
+    "L": ("liter", "liters"),
+    "mL": ("milliliter", "milliliters"),
 }
 
 

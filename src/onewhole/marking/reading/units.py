@@ -11,6 +11,7 @@ from onewhole.number.unit import MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_answer
+from onewhole.statements.unit_words import MARKS
 
 #: The spellings of each unit, the shortest usual one first; our own list for stories of grade 4.
 _SPELT = (
@@ -50,15 +51,6 @@ _TAIL = re.compile(r"""(.*?[0-9⅐-⅞¼-¾])\s*((?:[A-Za-z$]+\.?|['"′″’�
 _WORD = re.compile(r"[a-z]+|['\"′″’”$]")
 _BEHIND = re.compile(r"[0-9]\s*([a-z]+)")
 _MOST = 60
-_MARK_OF = {
-    "yd": "yd",
-    "ft": "ft",
-    "in": "in",
-    "lb": "lb",
-    "oz": "oz",
-    "h": "h",
-    "min": "min",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +130,7 @@ def _in_measures(number: Quantity, words: tuple[str, ...], kind: Kind) -> UnitAn
     """Read a mixed number of one measure as a number of it and of the next smaller one."""
     if len(words) != 1 or words[0] not in _UNIT_OF or number.ladder.style is not Style.MIXED:
         return None
-    mark = _MARK_OF.get(_SPELT[_UNIT_OF[words[0]]].split()[0])
+    mark = MARKS.get(_SPELT[_UNIT_OF[words[0]]].split()[0])
     marks = [unit.mark for unit in MEASURES if unit.kind is kind]
     if mark is None or mark not in marks[:-1]:
         return None
