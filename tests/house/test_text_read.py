@@ -130,6 +130,7 @@ READERS = {
     "sheets/typed_lines.py": SHEET,
     "sheets/unread_line.py": SHEET,
     "statements/numerals.py": SHEET,
+    "statements/unit_words.py": "a typed list of spellings",
     "statements/tokens.py": SHEET,
     "store/digest_triggers.py": "lines of SQL are put together",
     "store/backups.py": NAME,

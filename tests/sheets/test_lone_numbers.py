@@ -65,9 +65,9 @@ def test_refused_where_nothing_is_asked(typed: str, setting: str) -> None:
 
 
 def test_a_unit_that_is_not_known_is_told_by_its_place() -> None:
-    """Centimetres are no unit here yet; the other problems of the sheet are read."""
+    """A furlong is no unit here; the other problems of the sheet are read."""
     with pytest.raises(SheetError) as caught:
-        read_sheet(_sheet("100 cm", "grade: 4"))
+        read_sheet(_sheet("100 furlongs", "grade: 4"))
     (mistake,) = caught.value.mistakes
     assert (mistake.line, mistake.column) == (3, 8)
 

@@ -115,7 +115,7 @@ def test_a_sheet_without_header(text: str) -> None:
             "Maya has 4 1/4 yards and uses 1 3/4. How much is left?",
             (1, 1, "this is a story, and what it asks is not written yet"),
         ),
-        ("3 cups - 1 cup", (1, 1, "this has words or signs that no problem has")),
+        ("3 spoons - 1 spoon", (1, 1, "this has words or signs that no problem has")),
         ("1. 5 - 2\n  2.", (2, 5, "nothing stands after the label 2")),
         ("1. 5 - 2 |  ", (1, 10, "no words stand after the bar of problem 1")),
         ("1. 5 - 2\n1) 6 - 2", (2, 1, "the label 1 is used twice, the first time on line 1")),

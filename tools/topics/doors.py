@@ -12,7 +12,9 @@ from onewhole.errors import OnewholeError
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect_worked
 from onewhole.marking.reading.mark import Verdict, mark
+from onewhole.marking.reading.writing import amount
 from onewhole.notations.text import printed, text
+from onewhole.number.quantity import whole
 from onewhole.pictures.choosing import chosen, picture
 from onewhole.pictures.picture import Picture
 from onewhole.problems.about import about
@@ -72,7 +74,8 @@ def _patterns(one: WorkedProblem) -> str:
 def _marked(one: WorkedProblem) -> str:
     """Return the right answer when it is marked right as it is written, and another one is not."""
     asked, right = expect_worked(one), printed(one.answer)
-    wrong = printed(one.slips[0].wrote) if one.slips else "1000001"
+    untrue = (slip.wrote for slip in one.slips if amount(slip.wrote) != amount(one.answer))
+    wrong = printed(next(untrue, whole(1_000_001)))
     verdicts = [mark(asked, read_written(written, one.problem)).verdict for written in (right, wrong)]
     return right if verdicts[0] is Verdict.RIGHT and verdicts[1] is Verdict.WRONG else ""
 

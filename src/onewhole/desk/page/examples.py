@@ -20,6 +20,9 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "labels": "1. 7 2/6 - 3 5/6\n2a) 52 - 27\n#3 5.2 - 2.7",
         "kinds": "3/4 + 2/4\n7 2/6 - 3 5/6\n5 - 1 3/8\n1/2 + 1/3\n52 - 27\n5.2 - 2.7\n"
         "5 ft 2 in - 2 ft 7 in\n2 1/2 + 3 1/2 - 1 1/2",
+        "measures": "5 ft 2 in - 2 ft 7 in\n3 yd 1 ft - 5 ft\n1 lb 14 oz + 9 oz\n5 gal - 2 gal 3 qt\n"
+        "3 km 250 m - 1 km 800 m\n2 m 70 cm + 45 cm\n4 kg 50 g - 1 kg 975 g\n5 L 200 mL - 2 L 900 mL\n"
+        "3 h 20 min - 1 h 45 min\n2 min 15 s - 48 s\n3 wk 2 d - 1 wk 5 d",
         "missing": "9 - ? = 3 1/2\n7 2/6 = 6 ?/6\n3/4 = ?/8",
         "which": "5/6 ? 7/8\n2 1/2 ? 2 2/4",
         "name": "6/8\n11/4\n1 1/2\n0.75\n26 in",
