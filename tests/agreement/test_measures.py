@@ -55,7 +55,7 @@ def asked(name: str) -> list[tuple[Question, int]]:
     """Seeded problems on a ladder, each with its answer in the smallest unit."""
     row, chance = WORTH[name], random.Random(name)
     most = 9 * max(row.values())
-    found = []
+    found: list[tuple[Question, int]] = []
     while len(found) < SAMPLE:
         first, second = chance.randint(1, most), chance.randint(1, most)
         taken = first > second
