@@ -9,7 +9,7 @@ from types import ModuleType
 from onewhole.desk.page.work import ToldUnsuitedError, told, work
 from onewhole.languages.english.unsuited import unsuited
 from onewhole.notations.sentences.text import text_of
-from onewhole.working import comparing, missing
+from onewhole.working import comparing, comparing_fractions, missing
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Act, Strategy, fits
@@ -43,7 +43,15 @@ TRIED = (
     "3 + 1 1/5",
     "3/6 + 1/6",
 )
-OTHERS = (("Comparing", comparing, "5/6 ? 7/8"), ("A missing number", missing, "9 - ? = 3 1/2"))
+OTHERS = (
+    ("Comparing", comparing, ("345 ? 354", "0.64 ? 0.6", "5 ft ? 58 in")),
+    (
+        "Comparing fractions",
+        comparing_fractions,
+        ("4/5 ? 4/7", "3/7 ? 5/8", "7/8 ? 13/12", "5/6 ? 7/8", "5/6 ? 4/7", "2 3/4 ? 2 5/8", "3/5 ? 2/3"),
+    ),
+    ("A missing number", missing, ("9 - ? = 3 1/2",)),
+)
 
 
 def strategies_page() -> str:
@@ -72,10 +80,11 @@ def _strategies() -> Iterator[str]:
 
 
 def _others() -> Iterator[str]:
-    for title, module, problem in OTHERS:
+    for title, module, problems in OTHERS:
         yield from (f"## {title}", "")
         yield from said_by(module)
-        yield from _working(problem, None)
+        for problem in problems:
+            yield from _working(problem, None)
 
 
 def _working(problem: str, strategy: str | None) -> Iterator[str]:

@@ -15,6 +15,8 @@ from tests.kit.spoken_reading import unsay_expression
 
 COUNTS = {count_words(count): count for count in range(1000)}
 _NUMBER_WORDS = {word for words in COUNTS for word in words.split()} | {"point", "blank"}
+#: Places whose names are two words, which cannot be typed.
+_PLACES = {"ten thousand": 10**4, "hundred thousand": 10**5}
 _WORD = re.compile(r"[a-z]+(?:-[a-z]+)*")
 
 
@@ -56,6 +58,10 @@ class Heard:
         for name in (self.words.whole, self.words.wholes):
             if part.endswith(f" {name}"):
                 return Fraction(COUNTS[part.removesuffix(f" {name}")])
+        for place, worth in _PLACES.items():
+            count = part.removesuffix("s").removesuffix(f" {place}")
+            if count != part.removesuffix("s"):
+                return Fraction(COUNTS[count] * worth)
         return value(unsay_expression(part))
 
     def stands(self, amount: Fraction) -> bool:

@@ -81,10 +81,17 @@ def test_two_numbers_stay_two_until_they_are_put_together() -> None:
 
 
 def test_a_comparison_shows_both_and_tells_at_the_end() -> None:
-    """2/3 ? 3/4: both in twelfths, which stay while they are counted; only the last line decides."""
-    shown = quantity_states(work(read_statement("2/3 ? 3/4"), REGROUP_FIRST))
-    assert [state.heaps for state in shown[1:]] == [(Heap(0, 8, 12), Heap(0, 9, 12))] * 3
-    assert [bool(state.compared) for state in shown] == [False, False, False, True]
+    """2/3 ? 3/5: both in fifteenths, which stay when they are counted; only the last line decides."""
+    shown = quantity_states(work(read_statement("2/3 ? 3/5"), REGROUP_FIRST))
+    assert [state.heaps for state in shown[1:]] == [(Heap(0, 10, 15), Heap(0, 9, 15))] * 2
+    assert [bool(state.compared) for state in shown] == [False, False, True]
+
+
+def test_wholes_that_a_line_leaves_out_stay_in_the_picture() -> None:
+    """2 3/4 ? 2 5/8: the line says 3/4 ? 5/8, and both still have their 2 wholes."""
+    shown = quantity_states(work(read_statement("2 3/4 ? 2 5/8"), REGROUP_FIRST))
+    before, after = (Heap(2, 3, 4), Heap(2, 5, 8)), (Heap(2, 6, 8), Heap(2, 5, 8))
+    assert [state.heaps for state in shown] == [before, before, after, after]
 
 
 def test_heaps_of_other_sizes_are_added_in_the_smaller_size() -> None:

@@ -31,8 +31,8 @@ def test_cutting_again_stays_inside_each_part() -> None:
 
 
 def test_sixteen_and_twenty_four_parts_fit() -> None:
-    """5/6 and 7/8 are compared in twenty-fourths, all of one size."""
-    picture = rectangles(work(read_statement("5/6 ? 7/8"), REGROUP_FIRST))
+    """10/12 and 7/8 are compared in twenty-fourths, all of one size."""
+    picture = rectangles(work(read_statement("10/12 ? 7/8"), REGROUP_FIRST))
     boxes = [*_boxes(picture, 1, "whole-1-part"), *_boxes(picture, 1, "number-2-whole-1-part")]
     assert len(boxes) == 20 + 21
     assert len({box.width * box.height for box in boxes}) == 1

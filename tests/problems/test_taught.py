@@ -13,7 +13,7 @@ from onewhole.working.strategies.table import strategy_named
         ("7 2/6 - 3 5/6", "count_up", "count_up"),
         ("2 4/5 + 1 3/5", "count_up", "jump_on"),
         ("4 - 1 3/8", "from_whole", "regroup_first"),
-        ("5/6 ? 7/8", "count_up", "same_size_pieces"),
+        ("5/6 ? 7/8", "count_up", "compare"),
         ("7 2/6 = 6 ?/6", "regroup_first", "find_the_missing_number"),
     ],
 )

@@ -18,4 +18,4 @@ def test_answers_forms_and_workings() -> None:
         [],
     ]
     used = [entry.working.strategy if entry.working else None for entry in key]
-    assert used == ["count_up", "jump_on", "same_size_pieces", None, "count_up"]
+    assert used == ["count_up", "jump_on", "compare", None, "count_up"]

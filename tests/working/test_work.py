@@ -10,7 +10,7 @@ from onewhole.working.work import work
     ("typed", "key", "answer"),
     [
         ("7 2/6 - 3 5/6", "count_up", read_quantity("3 3/6")),
-        ("5/6 ? 7/8", "same_size_pieces", Relation.LESS),
+        ("5/6 ? 7/8", "compare", Relation.LESS),
         ("7 2/6 = 6 ?/6", "find_the_missing_number", read_quantity("8")),
     ],
 )

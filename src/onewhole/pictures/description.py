@@ -82,6 +82,13 @@ class Compared:
 
 
 @dataclass(frozen=True, slots=True)
+class Marked:
+    """An amount that is marked, to see which numbers are less and which are more."""
+
+    amount: Quantity
+
+
+@dataclass(frozen=True, slots=True)
 class WholeAmount:
     """How much a whole is that has parts; None where that is the blank."""
 
@@ -129,6 +136,7 @@ Description = (
     | OneJump
     | JumpEnds
     | Compared
+    | Marked
     | WholeAmount
     | PartAmount
     | UnderEachOther
@@ -151,7 +159,7 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return told
         case SplitInto(number, parts):
             return (number, *parts)
-        case OneJump(one) | JumpEnds(one):
+        case OneJump(one) | JumpEnds(one) | Marked(one):
             return (one,)
         case WholeAmount(known) | PartAmount(known):
             return () if known is None else (known,)

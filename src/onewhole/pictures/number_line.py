@@ -6,7 +6,16 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Ladder, Style
 from onewhole.number.quantity import Quantity, landmark, trimmed
-from onewhole.pictures.description import Compared, Description, JumpEnds, OneJump, Shown, StillThere
+from onewhole.pictures.description import (
+    Compared,
+    Description,
+    JumpEnds,
+    Marked,
+    OneJump,
+    Shown,
+    StillThere,
+)
+from onewhole.pictures.half import HALF, half_marked
 from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
@@ -37,7 +46,7 @@ class Axis:
     step: int
     small: int | None
 
-    def x(self, point: int) -> Fraction:
+    def x(self, point: int | Fraction) -> Fraction:
         """Return where a point stands, in millimetres from the left: exactly in proportion."""
         return MARGIN + LONG * Fraction(point - self.start, self.end - self.start)
 
@@ -99,7 +108,7 @@ def number_line(working: Working) -> Picture:
     if plan is None:
         msg = "only sums, differences and comparisons go on a number line"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    board = _LineDrawing.of(plan, _written(working))
+    board = _LineDrawing.of(plan, _written(working), half_marked(working))
     return Picture(PictureKind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
 
 
@@ -125,9 +134,12 @@ class _LineDrawing:
     height: Fraction
     below: dict[int, int]
     above: tuple[int, ...]
+    half: Fraction | None
 
     @classmethod
-    def of(cls, plan: JumpPlan, written: tuple[Quantity, ...]) -> "_LineDrawing":
+    def of(
+        cls, plan: JumpPlan, written: tuple[Quantity, ...], half: Fraction | None = None
+    ) -> "_LineDrawing":
         points = sorted({*plan.given, *(end for jump in plan.jumps for end in (jump.start, jump.end))})
         line = axis(plan.ladder, points)
         apart = APART_MEASURES if plan.ladder.style is Style.MEASURE else APART
@@ -136,7 +148,7 @@ class _LineDrawing:
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
         above = rows(middles, apart)
         y = Fraction(LOW + HIGHER + (max(above, default=0) + 2) * ROW)
-        return cls(plan, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above)
+        return cls(plan, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above, half)
 
     def scene(self, working: Working, at: int) -> Scene:
         drawn = self.plan.drawn[at]
@@ -144,8 +156,9 @@ class _LineDrawing:
         measured = self.plan.answer is not None or not _unmeasured(working, at)
         pieces = (
             *self._line(),
-            *self._points(drawn, first=at == 0, last=last),
+            *self._points(drawn, first=at == 0 or isinstance(working.statement, Comparison), last=last),
             *self._jumps(drawn if measured else 0, drawn),
+            *(self._half() if last else ()),
         )
         return Scene(WIDTH, self.height, pieces, tuple(self._descriptions(working, drawn, last=last)))
 
@@ -178,7 +191,10 @@ class _LineDrawing:
             yield Piece("answer", ring)
 
     def _name(self, point: int, *, first: bool) -> Quantity:
-        """Write a point: as the problem writes it in the first scene, in the smallest parts later."""
+        """Write a point: as the problem writes it in the first scene, in the smallest parts later.
+
+        Numbers that are compared stay as they are written.
+        """
         size = self.plan.ladder.finest * point
         known = [trimmed(number) for number in self.written if number.value == size]
         return known[0] if first and known else landmark(self.plan.ladder, point)
@@ -193,6 +209,14 @@ class _LineDrawing:
                 length = landmark(self.plan.ladder, abs(jump.end - jump.start))
                 yield Piece(f"length/{number}", Words((x + to_x) / 2, y, length, DIGITS))
 
+    def _half(self) -> Iterator[Piece]:
+        """Mark one half, above the line, where the numbers are compared with it."""
+        if self.half is None:
+            return
+        x = self.axis.x(self.half / self.plan.ladder.finest)
+        yield Piece("half", Stroke(x, self.y - ROW, x, self.y + LONG_TICK))
+        yield Piece("half/number", Words(x, self.y - ROW * Fraction(3, 2), HALF, DIGITS))
+
     def _descriptions(self, working: Working, drawn: int, *, last: bool) -> Iterator[Description]:
         ladder = self.plan.ladder
         for point in self.plan.given:
@@ -204,6 +228,8 @@ class _LineDrawing:
             return
         if isinstance(working.statement, Comparison):
             yield Compared(*self.written)
+            if self.half is not None:
+                yield Marked(HALF)
         elif isinstance(working.answer, Quantity) and _taken(working):
             yield StillThere((working.answer,))
 

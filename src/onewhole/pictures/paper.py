@@ -7,10 +7,12 @@ from itertools import accumulate
 
 from onewhole.number.unit import Unit
 from onewhole.pictures.describing import counts, descriptions
+from onewhole.pictures.description import Marked
+from onewhole.pictures.half import HALF, half_marked
 from onewhole.pictures.limits import LEAST_PART, MOST_HEIGHT, MOST_WHOLES, WIDTH, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.quantity_state import Heap, QuantityState, quantity_states, whole_unit
-from onewhole.pictures.scene import Box, Look, Piece, Scene, Shape, Words
+from onewhole.pictures.scene import Box, Look, Piece, Scene, Shape, Stroke, Words
 from onewhole.pictures.table import Bit, Row, Table, laid, then
 from onewhole.working.working import Working
 
@@ -18,6 +20,8 @@ MARGIN = Fraction(4)
 GAP = Fraction(4)
 WORDS = Fraction(9)
 DIGITS = Fraction(5)
+#: A mark at one half: the room above the first strip, how far it stands over, and the height of its digits.
+ABOVE, OVER, SMALL = Fraction(13), Fraction(2), Fraction(4)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,13 +74,26 @@ def drawn(working: Working, form: Form) -> Picture:
     tables = [laid(shown[0])]
     for state in shown[1:]:
         tables.append(then(tables[-1], state))
-    grid = _grid(tables, form)
+    half = half_marked(working) if form.kind is PictureKind.STRIPS else None
+    grid = _grid(tables, form, MARGIN if half is None else MARGIN + ABOVE)
     scenes = []
     for at, (table, state) in enumerate(zip(tables, shown, strict=True)):
         pieces = (*_pieces(table, grid, form), *_words(state, table, grid, whole))
         told = descriptions(shown[at - 1] if at else None, state, whole)
+        if half is not None and state.compared:
+            pieces, told = (*pieces, *_half(half, len(table), grid)), (*told, Marked(HALF))
         scenes.append(Scene(WIDTH, grid.full, pieces, told))
     return Picture(form.kind, tuple(scenes))
+
+
+def _half(half: Fraction, numbers: int, grid: _Grid) -> Iterator[Piece]:
+    """Mark one half on the strip of every number, and write it above the first."""
+    for number in range(numbers):
+        place = grid.place(number, int(half))
+        x = place.x + place.width / 2
+        yield Piece(f"half-{number}", Stroke(x, place.y - OVER, x, place.y + place.height + OVER))
+        if not number:
+            yield Piece("half", Words(x, place.y - ABOVE / 2, HALF, SMALL))
 
 
 def _check(heap: Heap, form: Form) -> None:
@@ -89,7 +106,7 @@ def _check(heap: Heap, form: Form) -> None:
         raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
 
 
-def _grid(tables: list[Table], form: Form) -> _Grid:
+def _grid(tables: list[Table], form: Form, top: Fraction) -> _Grid:
     """Return the largest places for which all tables fit on the paper and no part is too narrow."""
     rows = max(len(table) for table in tables)
     slots = [max(table[at].slots for table in tables if len(table) > at + 1) for at in range(rows - 1)]
@@ -100,7 +117,7 @@ def _grid(tables: list[Table], form: Form) -> _Grid:
         width = min(form.widest, (WIDTH - 2 * MARGIN - (columns - 1) * GAP) / columns)
         height = form.tall if form.flat else width * form.tall
         blocks = [-(-count // columns) * (height + GAP) + WORDS for count in slots]
-        tops = tuple(accumulate(blocks, initial=MARGIN))
+        tops = tuple(accumulate(blocks, initial=top))
         full = max(
             tops[len(table) - 1] + -(-table[-1].slots // columns) * (height + GAP) + WORDS for table in tables
         )

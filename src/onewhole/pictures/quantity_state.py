@@ -15,14 +15,14 @@ from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line, LineContent
-from onewhole.working.reasons.comparing import CountDecides, OnlyCountsMatter
+from onewhole.working.reasons.comparing import Deciding
 from onewhole.working.reasons.jumping import CountedUp, SameToBoth
 from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne
 from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
 from onewhole.working.working import Working
 
 #: Reasons that only announce something: the picture stays as it is.
-SAID_ONLY = CountedUp | OnlyCountsMatter
+SAID_ONLY = CountedUp
 
 #: Reasons that regroup, cut or add first: what is taken away is crossed out on a later line.
 NOT_YET = OpensOne | OneIsWorth | WholesInPieces | SameToBoth | CutAgain
@@ -161,9 +161,20 @@ def _compared(
 ) -> QuantityState | None:
     left, right = _heap(says.left, whole), _heap(says.right, whole)
     decided = quantities(says.left) + quantities(says.right) if says.sign else ()
-    if before and isinstance(line.because, CountDecides):
+    if before and isinstance(line.because, Deciding):
         return replace(before, compared=decided)
-    return QuantityState((left, right), compared=decided) if left and right else None
+    if not left or not right:
+        return None
+    return QuantityState(_beside_wholes((left, right), before), compared=decided)
+
+
+def _beside_wholes(heaps: tuple[Heap, ...], before: QuantityState | None) -> tuple[Heap, ...]:
+    """Keep the wholes that both have and that a line leaves out."""
+    if before is None:
+        return heaps
+    left_out = {old.amount - new.amount for old, new in zip(before.heaps, heaps, strict=True)}
+    (wholes,) = left_out if len(left_out) == 1 else (Fraction(0),)
+    return tuple(Heap(int(wholes)) + heap for heap in heaps)
 
 
 def _sides(says: LineContent) -> tuple[Expression, ...]:

@@ -21,7 +21,7 @@ from onewhole.working.strategy import Strategy, fits
         ("5 ft 2 in - 2 ft 7 in", "2 ft 7 in", "regroup_first"),
         ("5.2 - 2.7", "2.5", "columns"),
         ("2 4/5 + 1 3/5", "4 2/5", "units_apart"),
-        ("5/6 ? 7/8", "<", "same_size_pieces"),
+        ("5/6 ? 7/8", "<", "compare"),
         ("7 2/6 = 6 ?/6", "8", "find_the_missing_number"),
     ],
 )

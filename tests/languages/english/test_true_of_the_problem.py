@@ -16,12 +16,12 @@ def _told(problem: str, strategy: str | None = None) -> str:
         ("1000 ? 999", "1 thousand is more than no thousands, and that decides."),
         ("999 ? 1000", "1 thousand is more than no thousands, and that decides."),
         ("4000 ? 3999", "4 thousands are more than 3 thousands, and that decides."),
-        ("12.5 ? 3.25", "1 ten is more than no tens, and that decides."),
-        ("1.2 ? 0.75", "1 one is more than no ones, and that decides."),
-        ("1 1/2 ? 3/4", "1 strip is more than no strips, and that decides."),
+        ("12.5 ? 3.25", "12 strips are more than 3 strips, and that decides."),
+        ("1.2 ? 0.75", "1 strip is more than no strips, and that decides."),
+        ("1 1/2 ? 3/4", "1 1/2 is more than one strip. 3/4 is less than one strip."),
         ("5 1/8 ? 4 7/8", "5 strips are more than 4 strips, and that decides."),
         ("4 7/8 ? 5 1/8", "4 strips are fewer than 5 strips, and that decides."),
-        ("9 in ? 1 ft 2 in", "1 foot is more than no feet, and that decides."),
+        ("1 ft 9 in ? 2 ft 1 in", "1 foot is fewer than 2 feet, and that decides."),
     ],
 )
 def test_the_deciding_unit_is_named(problem: str, says: str) -> None:

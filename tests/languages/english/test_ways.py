@@ -29,7 +29,9 @@ WORDS = ClassWords("strip", "strips")
         ("2 4/5 + 1 3/5", "make_a_whole", "Make a whole"),
         ("48 + 27", "units_apart", "Place by place, then regroup"),
         ("5 ft 2 in + 11 in", "units_apart", "Unit by unit, then regroup"),
-        ("5/6 ? 7/8", "columns", "Pieces of one size"),
+        ("5/6 ? 7/8", "columns", "Compare what is missing to one whole"),
+        ("4/5 ? 4/7", "columns", "Compare the size of the pieces"),
+        ("0 ? 4/7", "columns", "Compare"),
     ],
 )
 def test_it_names_what_is_regrouped_or_filled(problem: str, way: str, called: str) -> None:

@@ -18,6 +18,7 @@ from onewhole.pictures.description import (
     Gathered,
     JumpEnds,
     Makes,
+    Marked,
     OneJump,
     PartAmount,
     Shown,
@@ -99,6 +100,8 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("the jump ends at", _amount(place, words))
         case Compared(first, second):
             return told(_amount(first, words), _relation(first, second), _amount(second, words))
+        case Marked(mark):
+            return told("marked:", Said(mark))
         case UnderEachOther(numbers, taken):
             row = Sum(tuple(Term(number, taken=taken and at > 0) for at, number in enumerate(numbers)))
             return told("in columns:", Said(row))

@@ -39,7 +39,7 @@ ROUND_PAGE = PageWords(
     # A teacher chooses these by the same names in a sheet.
     ways=(
         *((strategy.key, strategy.name) for strategy in STRATEGIES),
-        ("same_size_pieces", "Pieces of one size"),
+        ("compare", "Compare"),
         ("find_the_missing_number", "Find the missing number"),
         ("write_another_way", "Write it another way"),
     ),

@@ -10,6 +10,17 @@ from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.working.reasons.comparing import (
+    AgainstHalf,
+    AgainstOne,
+    AsManyMissing,
+    AsManyPieces,
+    CountDecides,
+    MoreAndLarger,
+    PiecesOfOneSize,
+    PlaceDecides,
+    WholesDecide,
+)
 from onewhole.working.reasons.regrouping import OneIsWorth
 from onewhole.working.working import Working
 
@@ -43,6 +54,20 @@ _ON: Mapping[Style, Mapping[str, str]] = MappingProxyType(
 )
 
 
+#: What decides which of two numbers is more, as the name of a way to compare.
+_DECIDES: Mapping[type, str] = MappingProxyType(
+    {
+        WholesDecide: "Compare the wholes",
+        PlaceDecides: "Compare from the largest unit on",
+        PiecesOfOneSize: "Compare how many pieces",
+        AsManyPieces: "Compare the size of the pieces",
+        AgainstOne: "Compare with one whole",
+        AgainstHalf: "Compare with one half",
+        AsManyMissing: "Compare what is missing to one whole",
+        MoreAndLarger: "Compare how many pieces and their size",
+        CountDecides: "Compare pieces of one size",
+    }
+)
 #: Numbers of two kinds are worked as those of the first of these.
 _FIRST = (Style.MIXED, Style.MEASURE, Style.DECIMAL, Style.PLACES)
 
@@ -56,6 +81,8 @@ def way_of(working: Working, words: ClassWords, key: str | None = None) -> str:
     >>> way_of(work(read_statement("304 - 128"), REGROUP_FIRST), ClassWords())
     'Regroup a hundred, then a ten'
     """
+    if isinstance(working.statement, Comparison) and key is None:
+        return _compared(working)
     chosen, style = key or working.strategy, _style(working)
     if style is Style.MIXED:
         return ROUND_PAGE.way(chosen)
@@ -63,6 +90,12 @@ def way_of(working: Working, words: ClassWords, key: str | None = None) -> str:
         opened = [line.because.large for line in working.lines if isinstance(line.because, OneIsWorth)]
         return _regrouped([] if key else opened, style, words)
     return _ON[style].get(chosen) or ROUND_PAGE.way(chosen)
+
+
+def _compared(working: Working) -> str:
+    """Name a way to compare by what decides."""
+    decides = working.lines[-1].because
+    return _DECIDES.get(type(decides), ROUND_PAGE.way(working.strategy))
 
 
 def _style(working: Working) -> Style:

@@ -9,7 +9,7 @@ from onewhole.statements.expression import Expression
 
 @dataclass(frozen=True, slots=True)
 class WholesDecide:
-    """The counts of the larger unit differ, and that decides: wholes, feet."""
+    """The counts of wholes differ, and that decides."""
 
     unit: Unit
     first: int
@@ -18,12 +18,108 @@ class WholesDecide:
 
 @dataclass(frozen=True, slots=True)
 class PlaceDecides:
-    """The digits in a place differ, and that decides; the places ``above`` are the same in both."""
+    """The counts of a place or unit differ, and that decides; those ``above`` are the same in both."""
 
     place: Unit
     first: int
     second: int
     above: tuple[Unit, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SameNumber:
+    """Both are the same number, written alike."""
+
+    number: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class OnlyOneIsMore:
+    """One of the two is 0, and the other is more."""
+
+    more: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class WithWholes:
+    """A fraction of more pieces than make a whole is written with its wholes."""
+
+    wholes: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AsFractions:
+    """A decimal is written as a fraction, because the other number is one."""
+
+
+@dataclass(frozen=True, slots=True)
+class WholesSame:
+    """Both have as many wholes, so the fractions beside them decide."""
+
+    unit: Unit
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class MoreBesideWholes:
+    """Both have as many wholes, and only ``number`` has something beside them: ``more``."""
+
+    unit: Unit
+    count: int
+    number: Quantity
+    more: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class PiecesOfOneSize:
+    """The pieces of both are of one size as they stand, so their counts decide."""
+
+    small: Unit
+    first: int
+    second: int
+
+
+@dataclass(frozen=True, slots=True)
+class AsManyPieces:
+    """Both have ``count`` pieces, and the larger pieces make more."""
+
+    count: int
+    first: Unit
+    second: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AgainstOne:
+    """One of the two is less than one whole, and the other is not."""
+
+    whole: Unit
+    first: Quantity
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class AgainstHalf:
+    """The two do not lie on the same side of one half, or both are one half."""
+
+    first: Quantity
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class AsManyMissing:
+    """Both need ``missing`` pieces to make one whole, and where the pieces are smaller, less is missing."""
+
+    missing: int
+    first: Quantity
+    second: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class MoreAndLarger:
+    """``more`` has more pieces than ``less``, and its pieces are larger."""
+
+    more: Quantity
+    less: Quantity
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,15 +130,22 @@ class SameSizeToCompare:
 
 
 @dataclass(frozen=True, slots=True)
-class AllInPiecesToCompare:
-    """Both numbers are counted in the smaller unit."""
+class SamePlacesToCompare:
+    """Both decimals are written as far as the same place, with zeros at the end."""
 
     small: Unit
 
 
 @dataclass(frozen=True, slots=True)
-class OnlyCountsMatter:
-    """All pieces are of one size, so only the counts matter."""
+class SameCountToCompare:
+    """Both fractions are written with as many pieces."""
+
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class AllInPiecesToCompare:
+    """Both numbers are counted in the smaller unit."""
 
     small: Unit
 
@@ -84,16 +187,35 @@ class GapRead:
     """Both sides look alike, so the missing number can be read."""
 
 
-#: Every reason that compares or finds a missing number.
-Comparing = (
+#: Every reason that tells which of two numbers is more.
+Deciding = (
     WholesDecide
     | PlaceDecides
-    | SameSizeToCompare
-    | AllInPiecesToCompare
-    | OnlyCountsMatter
+    | SameNumber
+    | OnlyOneIsMore
+    | MoreBesideWholes
+    | PiecesOfOneSize
+    | AsManyPieces
+    | AgainstOne
+    | AgainstHalf
+    | AsManyMissing
+    | MoreAndLarger
     | CountDecides
-    | UndoneToFind
-    | TakenAndLeft
-    | PartTaken
-    | GapRead
 )
+
+#: Every reason that writes two numbers so that they can be compared.
+MadeComparable = (
+    WithWholes
+    | AsFractions
+    | WholesSame
+    | SameSizeToCompare
+    | SamePlacesToCompare
+    | SameCountToCompare
+    | AllInPiecesToCompare
+)
+
+#: Every reason that finds a missing number.
+Finding = UndoneToFind | TakenAndLeft | PartTaken | GapRead
+
+#: Every reason that compares or finds a missing number.
+Comparing = Deciding | MadeComparable | Finding
