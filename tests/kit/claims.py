@@ -17,6 +17,7 @@ from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, meaning
 from onewhole.working.line import LineContent
 from tests.kit.column_claims import COLUMN_CLAIMS
+from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.heard import COUNTS, Heard, number_words, sides
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -256,64 +257,6 @@ def _taken(heard: Heard, amount: Fraction) -> bool:
     )
 
 
-def _pieces_in_each(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """Both fractions of one line have so many pieces, and the pieces are in this order of size."""
-    count = COUNTS[groups[0]]
-    return any(
-        isinstance(says, Comparison)
-        and all(number.amounts[-1] == count for side in sides(says) for number in quantities(side))
-        for says in heard.lines
-    )
-
-
-def _half(sign: Callable[[Fraction, Fraction], bool]) -> Reads:
-    """So many of so many pieces are less than, more than or just half of them, and so is the fraction."""
-
-    def reads(heard: Heard, groups: tuple[str, ...]) -> bool:
-        top, bottom, number = COUNTS[groups[0]], COUNTS[groups[1]], heard.amount(groups[2])
-        holds = sign(Fraction(top), Fraction(bottom, 2)) and sign(number, Fraction(1, 2))
-        return holds and number == Fraction(top, bottom)
-
-    return reads
-
-
-def _needed(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """Each of two numbers needs just so much to make one whole."""
-    first, by, one, second, other = map(heard.amount, groups)
-    return first + by == one == second + other
-
-
-def _more_beside(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """Both have as many wholes, and one of them so much more than these."""
-    wholes, number, more = map(heard.amount, groups)
-    return wholes + more == number and {wholes, number} == set(heard.given)
-
-
-def _both_wholes(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """Both numbers of the problem have so many wholes."""
-    return {given // 1 for given in heard.given} == {heard.amount(groups[0])}
-
-
-def _more_pieces(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """A fraction has more pieces than another, and its own pieces are larger."""
-    more, less = (unsay_expression(words) for words in groups)
-    assert isinstance(more, Quantity)
-    assert isinstance(less, Quantity)
-    larger = more.ladder.finest > less.ladder.finest
-    return more.amounts[-1] > less.amounts[-1] and larger and {more, less} <= set(heard.numbers)
-
-
-def _nearer(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """A number is the nearer of those on its line to one whole."""
-    near, one = map(heard.amount, groups)
-    both = [
-        {number.value for side in sides(says) for number in quantities(side)}
-        for says in heard.lines
-        if isinstance(says, Comparison)
-    ]
-    return any(near in pair and near == max(pair) and near < one for pair in both)
-
-
 def spoken(label: str) -> str:
     """Say a label: two, two a."""
     digits = re.match(r"\d+", label)
@@ -324,7 +267,7 @@ _WHOLES = r"(?:open|regroup|rename|trade) one [a-z-]+"
 _STANDS = "(?:that is|now it is|so now we have|now it says|now we have|the right line is|so)"
 
 #: What can be claimed, as words with gaps, and what must then be so.
-CLAIMS: dict[str, Reads] = {
+CLAIMS: dict[str, Reads] = COMPARING_CLAIMS | {
     r"number (.+)(?:: | is )(.+)": _statement,
     r"number (.+)": lambda heard, groups: groups[0] in heard.labels,
     r"which is more, (.+) or (.+)": _asks_which,
@@ -409,19 +352,6 @@ CLAIMS: dict[str, Reads] = {
     r"(.+) (?:is|are) fewer than (.+), and that decides": _decides(lambda one, other: one < other),
     r"(.+) (?:is|are) more than (.+)": _orders(lambda one, other: one > other),
     r"(.+) (?:is|are) fewer than (.+)": _orders(lambda one, other: one < other),
-    r"there (?:is|are) (.+) pieces? in each": _pieces_in_each,
-    r"write both numbers with as many pieces: (.+)": _pieces_in_each,
-    r"(.+) is less than half of (.+), so (.+) is less than one half": _half(lambda one, other: one < other),
-    r"(.+) is more than half of (.+), so (.+) is more than one half": _half(lambda one, other: one > other),
-    r"(.+) is half of (.+), so (.+) is one half": _half(lambda one, other: one == other),
-    r"(.+) needs (.+) to make (.+), and (.+) needs (.+)": _needed,
-    r"[a-z-]+ are (?:smaller|larger) than [a-z-]+, so (.+) is nearer to (.+)": _nearer,
-    r"both have (.+), and (.+) has (.+) more": _more_beside,
-    r"both have (.+), so compare the fractions": _both_wholes,
-    r"(.+) has more pieces than (.+), and [a-z-]+ are larger than [a-z-]+": _more_pieces,
-    r"(.+) is less than (one .+)": _orders(lambda one, other: one < other),
-    r"(.+) is more than nothing": lambda heard, groups: heard.amount(groups[0]) > 0 in heard.given,
-    r"(.+) is (one .+)": _is,
     r"both are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
     r"the answer to number (.+) is (.+)": lambda heard, groups: (
         groups[0] == spoken(heard.item.label) and _answer(heard, groups[1])

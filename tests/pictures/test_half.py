@@ -9,7 +9,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.half import half_marked
 from onewhole.pictures.number_line import number_line
-from onewhole.pictures.scene import Piece, Stroke
+from onewhole.pictures.scene import Box, Piece, Stroke
 from onewhole.pictures.strips import strips
 from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -51,14 +51,15 @@ def test_the_mark_cuts_each_strip_in_two(typed: str, slot: str) -> None:
     first, second = marks(scenes[-1].pieces).values()
     assert first == second
     named = [piece for piece in scenes[-1].pieces if slot in piece.name or piece.name.startswith("room-0")]
-    edges = [(shape.x, shape.x + shape.width) for piece in named if (shape := piece.shape)]
-    assert (min(low for low, _ in edges) + max(high for _, high in edges)) / 2 == first
+    boxes = [piece.shape for piece in named if isinstance(piece.shape, Box)]
+    assert (min(box.x for box in boxes) + max(box.x + box.width for box in boxes)) / 2 == first
 
 
 def test_the_mark_on_the_number_line_is_in_proportion() -> None:
     """Half way from 0 to 1."""
     scene = number_line(worked("3/7 ? 5/8")).scenes[-1]
-    ends = [piece.shape.x for piece in scene.pieces if piece.name.startswith("tick/")]
+    ticks = [piece.shape for piece in scene.pieces if piece.name.startswith("tick/")]
+    ends = [tick.x for tick in ticks if isinstance(tick, Stroke)]
     assert marks(scene.pieces) == {"half": sum(ends, Fraction(0)) / 2}
 
 

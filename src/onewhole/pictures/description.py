@@ -82,7 +82,7 @@ class Compared:
 
 
 @dataclass(frozen=True, slots=True)
-class Marked:
+class MarkAt:
     """An amount that is marked, to see which numbers are less and which are more."""
 
     amount: Quantity
@@ -136,7 +136,7 @@ Description = (
     | OneJump
     | JumpEnds
     | Compared
-    | Marked
+    | MarkAt
     | WholeAmount
     | PartAmount
     | UnderEachOther
@@ -159,7 +159,7 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return told
         case SplitInto(number, parts):
             return (number, *parts)
-        case OneJump(one) | JumpEnds(one) | Marked(one):
+        case OneJump(one) | JumpEnds(one) | MarkAt(one):
             return (one,)
         case WholeAmount(known) | PartAmount(known):
             return () if known is None else (known,)

@@ -10,7 +10,7 @@ from onewhole.pictures.description import (
     Compared,
     Description,
     JumpEnds,
-    Marked,
+    MarkAt,
     OneJump,
     Shown,
     StillThere,
@@ -229,7 +229,7 @@ class _LineDrawing:
         if isinstance(working.statement, Comparison):
             yield Compared(*self.written)
             if self.half is not None:
-                yield Marked(HALF)
+                yield MarkAt(HALF)
         elif isinstance(working.answer, Quantity) and _taken(working):
             yield StillThere((working.answer,))
 

@@ -7,7 +7,7 @@ from itertools import accumulate
 
 from onewhole.number.unit import Unit
 from onewhole.pictures.describing import counts, descriptions
-from onewhole.pictures.description import Marked
+from onewhole.pictures.description import MarkAt
 from onewhole.pictures.half import HALF, half_marked
 from onewhole.pictures.limits import LEAST_PART, MOST_HEIGHT, MOST_WHOLES, WIDTH, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
@@ -81,7 +81,7 @@ def drawn(working: Working, form: Form) -> Picture:
         pieces = (*_pieces(table, grid, form), *_words(state, table, grid, whole))
         told = descriptions(shown[at - 1] if at else None, state, whole)
         if half is not None and state.compared:
-            pieces, told = (*pieces, *_half(half, len(table), grid)), (*told, Marked(HALF))
+            pieces, told = (*pieces, *_half(half, len(table), grid)), (*told, MarkAt(HALF))
         scenes.append(Scene(WIDTH, grid.full, pieces, told))
     return Picture(form.kind, tuple(scenes))
 

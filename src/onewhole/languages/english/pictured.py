@@ -18,7 +18,7 @@ from onewhole.pictures.description import (
     Gathered,
     JumpEnds,
     Makes,
-    Marked,
+    MarkAt,
     OneJump,
     PartAmount,
     Shown,
@@ -100,7 +100,7 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("the jump ends at", _amount(place, words))
         case Compared(first, second):
             return told(_amount(first, words), _relation(first, second), _amount(second, words))
-        case Marked(mark):
+        case MarkAt(mark):
             return told("marked:", Said(mark))
         case UnderEachOther(numbers, taken):
             row = Sum(tuple(Term(number, taken=taken and at > 0) for at, number in enumerate(numbers)))
