@@ -14,7 +14,15 @@ from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Sum, quantities
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, meaning
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Question,
+    Relation,
+    Statement,
+    meaning,
+)
 from onewhole.working.line import LineContent
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
@@ -69,8 +77,12 @@ def _compares(heard: Heard, words: str) -> bool:
     return isinstance(read, Comparison) and read.sign == meaning(read) == meaning(heard.item.statement)
 
 
-def _plain(read: Question | Comparison | MissingNumber) -> LineContent:
-    return read.asked if isinstance(read, Question) else read
+def _plain(read: Statement) -> LineContent:
+    match read:
+        case Question(amount) | AnotherName(amount):
+            return amount
+        case Comparison() | MissingNumber():
+            return read
 
 
 def _equals(words: str) -> bool:
@@ -271,6 +283,8 @@ CLAIMS: dict[str, Reads] = COMPARING_CLAIMS | {
     r"number (.+)(?:: | is )(.+)": _statement,
     r"number (.+)": lambda heard, groups: groups[0] in heard.labels,
     r"which is more, (.+) or (.+)": _asks_which,
+    r"write (.+)": lambda heard, groups: _asked(heard, groups[0]),
+    r"write it in other units: (.+)": lambda heard, groups: _asked(heard, groups[0]),
     r"find the number for the blank: (.+)": lambda heard, groups: _asked(heard, groups[0]),
     r"we work out (.+)": lambda heard, groups: _asked(heard, groups[0]),
     r"(?:as in|do it as in) number ([a-z -]+)[,:] (.+)": _deed,

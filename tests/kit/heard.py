@@ -8,7 +8,7 @@ from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import ClassWords, count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, quantities, value
-from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import LineContent
 from tests.kit.spoken_reading import unsay_expression
@@ -33,7 +33,11 @@ class Heard:
         """Every line of the working, or the problem alone."""
         if self.item.working is not None:
             return tuple(line.says for line in self.item.working.lines)
-        return () if not isinstance(self.item.statement, Question) else (self.item.statement.asked,)
+        match self.item.statement:
+            case Question(amount) | AnotherName(amount):
+                return (amount,)
+            case _:
+                return ()
 
     @property
     def numbers(self) -> tuple[Quantity, ...]:

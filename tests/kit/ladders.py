@@ -11,7 +11,7 @@ from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.statements.expression import Expression, Over, Sum, Times, quantities, value
 from onewhole.statements.gap import Gap
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 from onewhole.working.line import LineContent
 
 _LIKE = (
@@ -151,7 +151,7 @@ class Belongings:
             case Comparison(left, right):
                 self._expression(left)
                 self._expression(right)
-            case Question(asked):
+            case Question(asked) | AnotherName(asked):
                 self._expression(asked)
             case MissingNumber(rest, gap, beside):
                 for part in (rest, *(one for one, _ in beside)):

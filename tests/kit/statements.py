@@ -6,12 +6,22 @@ from functools import cache
 from hypothesis import assume, reject
 from hypothesis import strategies as st
 
-from onewhole.number.ladder import mixed
+from onewhole.errors import OnewholeError
+from onewhole.number.ladder import measure, mixed
+from onewhole.number.name_wanted import NumberForm, Wanted, named_as
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Kind
+from onewhole.number.unit import MEASURES, Kind
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, minus, plus, value
 from onewhole.statements.gap import HOLE, Gap, NoSuchNumberError, type_hole
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, Statement, gap_amount
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Question,
+    Relation,
+    Statement,
+    gap_amount,
+)
 from tests.kit.numbers import DENOMINATORS, SMALL_COUNTS, amounts_of, every_mixed_number, plain_numbers
 
 KINDS = tuple(Kind)
@@ -126,9 +136,25 @@ def _with(gap: Gap, count: int) -> Quantity:
     return Quantity(mixed(bottom or 1), (wholes, top or 0))
 
 
+@st.composite
+def other_names(draw: st.DrawFn) -> AnotherName:
+    """Numbers that are to be written in a form, and measures in other units, where that can be done."""
+    number = draw(st.sampled_from(KINDS).flatmap(amounts_of))
+    wanted: Wanted = draw(st.sampled_from(NumberForm))
+    if number.kind is not Kind.NUMBER:
+        marks = [unit.mark for unit in MEASURES if unit.kind is number.kind]
+        chosen = draw(st.sets(st.sampled_from(marks), min_size=1))
+        wanted = measure(*(mark for mark in marks if mark in chosen))
+    try:
+        named_as(number, wanted)
+    except OnewholeError:
+        reject()
+    return AnotherName(number, wanted)
+
+
 def statements() -> st.SearchStrategy[Statement]:
     """Any statement that the reader can make."""
-    return st.one_of(questions(), comparisons(), missing_numbers())
+    return st.one_of(questions(), comparisons(), missing_numbers(), other_names())
 
 
 def plain_questions() -> st.SearchStrategy[Question]:

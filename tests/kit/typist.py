@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 
 from onewhole.languages.english.speech import HUNDRED, SIGNS, THOUSAND
-from onewhole.languages.english.words import count_words, measure_name, piece_name
+from onewhole.languages.english.words import FORMS, count_words, measure_name, piece_name
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import MEASURES
 from onewhole.statements.tokens import ReadingError
@@ -23,7 +23,11 @@ _PLACE = frozenset({"one", "ten", "hundred", "thousand"})
 _SMALL_PLACE = frozenset(piece_name(parts, 1) for parts in (TEN, HUNDRED, THOUSAND))
 _ONE_PLACE = {("one", "hundred"), ("one", "thousand")}
 _MEASURES = {measure_name(unit, count): unit.mark for unit in MEASURES for count in (1, 2)}
-_PHRASES = {phrase: sign.value for sign, phrase in SIGNS.items()} | {"and": "and", "blank": "?"}
+_PHRASES = (
+    {phrase: sign.value for sign, phrase in SIGNS.items()}
+    | {phrase: phrase for phrase in FORMS.values()}
+    | {"and": "and", "blank": "?"}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +111,9 @@ class _Typist:
                 self._at = end
                 self._type(sign, first)
                 return
+        if first.said in _MEASURES and self._found and self._found[-1][0] == "?":
+            self._type(_MEASURES[self._take().said], first)
+            return
         if first.said not in _PIECES or not self._found or self._found[-1][0] != "?":
             raise _refused("this word has no place here", first)
         self._type(f"/ {_PIECES[self._take().said]}", first)

@@ -44,7 +44,8 @@ def test_brackets_are_broken_last(room: int, rows: list[str]) -> None:
     assert found is not None
     spelt = [
         " ".join(
-            bit.value if isinstance(bit, Sign) else bit if isinstance(bit, str) else text(bit) for bit in each
+            bit.value if isinstance(bit, Sign) else text(bit) if isinstance(bit, Quantity) else str(bit)
+            for bit in each
         )
         for each in found
     ]

@@ -20,7 +20,7 @@ from onewhole.sheets.room import (
     page_width,
 )
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.working.strategies.table import STRATEGIES
 from tests.kit.sheets import room_of, worked_sheet
 
@@ -29,6 +29,7 @@ PROBLEMS = (
     "7 2/6 - 3 5/6", "9 7/12 - 4 9/12", "4 - 1 4/3", "3 3/8 - 2 5/6", "2 4/5 + 1 3/5", "12 3/100 - 9 99/100",
     "4 1/4 + 3 1/4 - 2 3/4", "52 - 27", "304 - 128", "5.2 - 2.75", "5 ft 2 in - 2 ft 7 in", "5/6 ? 7/8",
     "7 2/6 = 6 ?/6", "9 - ? = 3 1/2", "2/3 - 2/3", "3 x 2/5",
+    "12/18 simplest", "11/4 as a mixed number", "100 in = ? yd ? ft ? in", "3 ft = ? in",
 )  # fmt: skip
 
 
@@ -63,7 +64,7 @@ def test_every_working_fits_the_box_left_for_it(strategy: object, size: Print) -
             continue
         lines = [text(line.says) for line in working.brief()[1:]]
         match problem.statement:
-            case Question():
+            case Question() | AnotherName():
                 lines = [f"= {line}" for line in lines]
             case Comparison():
                 lines = [line.replace("?", "=") for line in lines]

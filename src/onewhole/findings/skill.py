@@ -22,4 +22,5 @@ class Skill(Enum):
     TIMES = auto()
     COMPARE = auto()
     FIND = auto()
+    OTHER_NAMES = auto()
     MEASURES = auto()

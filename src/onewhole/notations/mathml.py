@@ -5,17 +5,18 @@ from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.languages.english.tongue import ENGLISH
-from onewhole.languages.english.words import place_name
+from onewhole.languages.english.words import FORMS, place_name
 from onewhole.languages.language import Language
 from onewhole.notations.text import grouped, part, printed
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.row import Part, Piece, Sign, row
+from onewhole.statements.row import Blanks, Part, Piece, Sign, row
 from onewhole.statements.writable import Writable
 
 NAMESPACE = "http://www.w3.org/1998/Math/MathML"
@@ -88,6 +89,10 @@ def _element(piece: Piece, blank: str) -> Element:
             return _mixed(wholes, top, 0, blank)
         case WithMinus():
             return _signed(piece, blank)
+        case Blanks(units):
+            return _named(((HOLE, unit.mark) for unit in units.units), blank)
+        case NumberForm():
+            return _leaf("mtext", f"\N{NO-BREAK SPACE}{FORMS[piece]}")
         case Over(above, below):
             fraction = Element("mfrac")
             for inside in (above, below):
@@ -122,11 +127,12 @@ def _quantity(quantity: Quantity, blank: str) -> Element:
             return _mixed(wholes, top, quantity.ladder.denominator, blank)
         case Style.MEASURE:
             pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
-            return _named((count, unit.mark) for count, unit in pairs)
+            return _named(((count, unit.mark) for count, unit in pairs), blank)
         case Style.PLACES | Style.DECIMAL:
             if in_digits(quantity):
                 return _leaf("mn", printed(quantity))
-            return _named((count, place_name(unit, count)) for count, unit in named_places(quantity))
+            named = named_places(quantity)
+            return _named(((count, place_name(unit, count)) for count, unit in named), blank)
         case _:
             assert_never(quantity.ladder.style)
 
@@ -143,13 +149,13 @@ def _mixed(wholes: Part, top: Part, bottom: Part, blank: str) -> Element:
     return group
 
 
-def _named(pairs: Iterable[tuple[int, str]]) -> Element:
+def _named(pairs: Iterable[tuple[Part, str]], blank: str) -> Element:
     """Write counts with the names of their units: 5 ft 2 in."""
     group = Element("mrow")
     for count, name in pairs:
         if len(group):
             SubElement(group, "mspace", {"width": "0.35em"})
-        group.extend((_leaf("mn", grouped(str(count))), _leaf("mtext", f"\N{NO-BREAK SPACE}{name}")))
+        group.extend((_part(count, blank), _leaf("mtext", f"\N{NO-BREAK SPACE}{name}")))
     return group
 
 

@@ -3,14 +3,15 @@
 from collections.abc import Callable
 from typing import assert_never
 
-from onewhole.languages.english.words import place_name
+from onewhole.languages.english.words import FORMS, place_name
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.row import Number, Part, Sign, flat
+from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
 from onewhole.statements.writable import Writable
 
 _THREE = 3
@@ -66,7 +67,7 @@ def _line(thing: Writable, spell: Spell) -> str:
     return "".join(_spelt(piece, spell) for piece in flat(thing)).strip()
 
 
-def _spelt(piece: Number | Sign, spell: Spell) -> str:
+def _spelt(piece: FlatPiece, spell: Spell) -> str:
     match piece:
         case Sign():
             return _CLOSE_UP.get(piece, f" {piece.value} ")
@@ -78,6 +79,10 @@ def _spelt(piece: Number | Sign, spell: Spell) -> str:
             return _mixed(wholes, top, 0, spell)
         case WithMinus():
             return _signed(piece, spell)
+        case Blanks(units):
+            return " ".join(f"? {unit.mark}" for unit in units.units)
+        case NumberForm():
+            return f" {FORMS[piece]}"
         case _:
             assert_never(piece)
 

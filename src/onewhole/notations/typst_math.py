@@ -8,16 +8,18 @@ empty square for a missing number, ``ring`` an empty circle for a missing sign.
 from itertools import chain, pairwise, zip_longest
 from typing import assert_never
 
+from onewhole.languages.english.words import FORMS
 from onewhole.notations.folding import Bit, Row
 from onewhole.notations.text import grouped, printed
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.row import Number, Part, Sign, row
+from onewhole.statements.row import Blanks, Number, Part, Sign, row
 from onewhole.statements.writable import Writable
 
 _SIGNS = {
@@ -58,6 +60,8 @@ def _piece(piece: Bit) -> str:
             return _SIGNS.get(piece, piece.value)
         case str():
             return f'"{piece}"'
+        case NumberForm():
+            return f'med "{FORMS[piece]}"'
         case Over(above, below):
             return f"frac({typst_math(above)}, {typst_math(below)})"
         case _:
@@ -78,6 +82,8 @@ def _number(number: Number) -> str:
             else:
                 inside = _number(unsigned)
             return f"{minus}{inside}" if front else inside
+        case Blanks(units):
+            return " med ".join(f'hole "{unit.mark}"' for unit in units.units)
         case Quantity(ladder, counts):
             if ladder.style is Style.MIXED:
                 wholes, top = counts

@@ -7,6 +7,8 @@
 :mod:`~.impossible`     what can be written but is no number, such as 3 3/0
 :mod:`~.with_minus`     a number written with a minus sign, such as -1/2
 :mod:`~.factors`        common denominators
+:mod:`~.another_name`   another name for a number that stands alone
+:mod:`~.name_wanted`    the name that is asked for: simplest form, a decimal, other units
 :mod:`~.program`        an integer linear program, checked exactly
 ======================  ==========================================================
 """

@@ -45,7 +45,7 @@ from onewhole.pictures.unpictured import (
     Unpictured,
 )
 from onewhole.statements.expression import quantities
-from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
@@ -143,7 +143,7 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
 
 def _asked(working: Working) -> tuple[Quantity, ...]:
     match working.statement:
-        case Question(asked):
+        case Question(asked) | AnotherName(asked):
             return quantities(asked)
         case Comparison(left, right):
             return (*quantities(left), *quantities(right))

@@ -36,7 +36,14 @@ class About:
 
 
 #: What a problem with several operations is about: the first of these that it has.
-_FIRST = (Operation.FIND, Operation.COMPARE, Operation.MULTIPLY, Operation.SUBTRACT, Operation.ADD)
+_FIRST = (
+    Operation.FIND,
+    Operation.RENAME,
+    Operation.COMPARE,
+    Operation.MULTIPLY,
+    Operation.SUBTRACT,
+    Operation.ADD,
+)
 
 
 def about(statement: Statement, asked: Needs) -> About | None:

@@ -7,11 +7,13 @@ from typing import assert_never
 
 from onewhole.number.another_name import another_name
 from onewhole.number.ladder import Ladder, Style, decimal, joined, measure, mixed
+from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.number.unit import MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.expression import Expression, kind, quantities, value
 from onewhole.statements.statement import (
+    AnotherName,
     Comparison,
     MissingNumber,
     Question,
@@ -52,6 +54,8 @@ def answer(statement: Statement) -> Quantity | Relation:
                 if isinstance(found, int)
                 else _written(amount, kind(statement.rest), numbers_of(statement))
             )
+        case AnotherName(number, wanted):
+            return named_as(number, wanted)
         case _:
             assert_never(statement)
 

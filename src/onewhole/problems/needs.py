@@ -7,11 +7,13 @@ from operator import mul
 from typing import assert_never
 
 from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import Wanted, named_as
 from onewhole.number.quantity import Quantity, counted, usual
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, Over, Sum, Times, kind, quantities, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import (
+    AnotherName,
     Comparison,
     MissingNumber,
     Question,
@@ -31,6 +33,7 @@ class Operation(Enum):
     MULTIPLY = "multiply"
     COMPARE = "compare"
     FIND = "find"
+    RENAME = "rename"
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +81,8 @@ def needs(statement: Statement) -> Needs:
             return _needs((left, right), both, _regrouped(left)[0] + _regrouped(right)[0])
         case MissingNumber():
             return _needs_of_gap(statement)
+        case AnotherName(number, wanted):
+            return _needs((number,), {Operation.RENAME}, _renamed(number, wanted))
         case _:
             assert_never(statement)
 
@@ -186,6 +191,16 @@ def _needs_of_gap(asked: MissingNumber) -> Needs:
     count, whole_first = _regrouped(alone.rest)
     operations = _operations(alone.rest) | {Operation.FIND}
     return _needs((alone.rest,), operations, count + _opened(alone), whole_first, asked.gap)
+
+
+def _renamed(number: Quantity, wanted: Wanted) -> int:
+    """Count the larger units that are opened or made where a number is written another way: 1 at most."""
+    name = named_as(number, wanted)
+    return int(number.kind is not Kind.NUMBER or _wholes(number) != _wholes(name))
+
+
+def _wholes(number: Quantity) -> int:
+    return number.amounts[0] if number.ladder.style is Style.MIXED else int(number.value)
 
 
 def _opened(asked: MissingNumber) -> bool:

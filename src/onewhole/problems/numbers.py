@@ -6,7 +6,7 @@ from typing import assert_never
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, quantities
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 
 
 def numbers_of(statement: Statement) -> tuple[Quantity, ...]:
@@ -33,6 +33,8 @@ def sides(statement: Statement) -> tuple[Expression, ...]:
             return left, right
         case MissingNumber():
             return (statement.rest, *(part for part, _ in statement.beside))
+        case AnotherName(number):
+            return (number,)
         case _:
             assert_never(statement)
 
@@ -60,6 +62,8 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             rest = _filled(statement.rest, supply)
             beside = tuple((_filled(part, supply), taken) for part, taken in statement.beside)
             return replace(statement, rest=rest, beside=beside)
+        case AnotherName(_, wanted):
+            return AnotherName(next(supply), wanted)
         case _:
             assert_never(statement)
 

@@ -20,6 +20,7 @@ def skill(statement: Statement) -> Skill:
         return Skill.MEASURES
     for operation, named in (
         (Operation.FIND, Skill.FIND),
+        (Operation.RENAME, Skill.OTHER_NAMES),
         (Operation.COMPARE, Skill.COMPARE),
         (Operation.MULTIPLY, Skill.TIMES),
     ):

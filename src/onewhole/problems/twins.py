@@ -8,7 +8,14 @@ from typing import assert_never
 from onewhole.number.ladder import Style, joined
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.expression import value
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement, asked_quantities
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Question,
+    Statement,
+    asked_quantities,
+)
 
 
 def twin_key(statement: Statement) -> Hashable:
@@ -30,6 +37,8 @@ def twin_key(statement: Statement) -> Hashable:
         case MissingNumber(rest, gap, beside):
             parts = tuple((value(part), taken) for part, taken in beside)
             return "missing number", value(rest), gap, parts, statement.gap_taken
+        case AnotherName(number, wanted):
+            return "another name", number, wanted
         case _:
             assert_never(statement)
 

@@ -14,8 +14,8 @@ from onewhole.problems.needs import Needs, needs
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.problems.traps import Traps, traps
-from onewhole.statements.statement import Question, Relation, Statement
-from onewhole.working.form import ANY_FORM, FormWanted, formed
+from onewhole.statements.statement import AnotherName, Question, Relation, Statement
+from onewhole.working.form import ANY_FORM, FormWanted, form_for, formed
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working, equal_forms
@@ -60,7 +60,7 @@ class WorkedProblem:
         Raises NotOnLadderError where there is none.
         """
         found = answer(self.statement)
-        return formed(found, self.wanted) if isinstance(found, Quantity) else found
+        return formed(found, self._form) if isinstance(found, Quantity) else found
 
     @cached_property
     def forms(self) -> tuple[Quantity, ...]:
@@ -68,7 +68,16 @@ class WorkedProblem:
         if not isinstance(self.answer, Quantity):
             return ()
         given = self.statement.asked if isinstance(self.statement, Question) else None
-        return tuple(form for form in equal_forms(self.answer) if self.wanted.meets(form) and form != given)
+        return tuple(form for form in equal_forms(self.answer) if self._takes(form) and form != given)
+
+    @property
+    def _form(self) -> FormWanted:
+        return form_for(self.statement, self.wanted)
+
+    def _takes(self, form: Quantity) -> bool:
+        """Say whether a way to write the answer is one that is asked for."""
+        asked = self.statement
+        return self._form.meets(form) and (not isinstance(asked, AnotherName) or asked.answered_by(form))
 
     @cached_property
     def working(self) -> Working | None:
@@ -77,7 +86,7 @@ class WorkedProblem:
         It goes on to the form that is wanted, and ends with the answer. None for what is not worked line by
         line.
         """
-        return as_taught(self.statement, self.taught, self.wanted)
+        return as_taught(self.statement, self.taught, self._form)
 
     @cached_property
     def needs(self) -> Needs:

@@ -6,6 +6,7 @@ from onewhole.number.quantity import Quantity, counted
 from onewhole.problems.needs import runs_below_zero
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import (
+    AnotherName,
     Comparison,
     MissingNumber,
     Question,
@@ -40,7 +41,7 @@ def zeros(statement: Statement) -> Zeros:
             return _zeros(asked)
         case MissingNumber():
             return _zeros(alone_on_its_side(statement).rest)
-        case Comparison():
+        case Comparison() | AnotherName():
             return Zeros()
 
 

@@ -4,19 +4,21 @@ Every size here is our own judgement: no source was found for the size of digits
 writing is 9 mm high; a stacked fraction takes two.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.english.words import FORMS
 from onewhole.notations.text import unit_by_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap, type_hole
-from onewhole.statements.row import Piece, Sign, row
+from onewhole.statements.row import Blanks, Piece, Sign, row
 from onewhole.statements.writable import Writable
 
 #: Height of one line of writing.
@@ -104,6 +106,10 @@ def _inks(piece: Piece) -> Sequence[Ink]:
             signs = (front or under) * (SIGN_MM + BLANK_MM)
             first, *more = _inks(unsigned)
             return (Ink(first.width + signs, first.lines), *more)
+        case Blanks(units):
+            return _words(f"? {unit.mark}" for unit in units.units)
+        case NumberForm():
+            return _words([f" {FORMS[piece]}"])
         case Over(top, bottom):
             above, below = written(top, leads=False), written(bottom, leads=False)
             return (Ink(max(above.width, below.width) + BAR_MM, above.lines + below.lines),)
@@ -113,9 +119,12 @@ def _inks(piece: Piece) -> Sequence[Ink]:
 
 def _counts(number: Quantity) -> Sequence[Ink]:
     """Part 2 hundreds 9 tens before each later count; digits alone are one piece."""
+    return _words(unit_by_unit(number))
+
+
+def _words(parts: Iterable[str]) -> Sequence[Ink]:
     return [
-        Ink(sum(map(_letter, f" {said}" if at else said)), 1, breaks=at > 0)
-        for at, said in enumerate(unit_by_unit(number))
+        Ink(sum(map(_letter, f" {said}" if at else said)), 1, breaks=at > 0) for at, said in enumerate(parts)
     ]
 
 

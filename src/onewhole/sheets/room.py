@@ -7,6 +7,7 @@ from math import ceil
 from typing import NoReturn, assert_never
 
 from onewhole.errors import InputError
+from onewhole.number.ladder import Ladder
 from onewhole.pictures.amounts import amounts
 from onewhole.pictures.columns_state import columns_states
 from onewhole.problems.numbers import numbers_of
@@ -14,7 +15,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
-from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.statements.writable import Writable
 from onewhole.working.working import Working
 
@@ -200,7 +201,7 @@ def _lines(worked: WorkedProblem) -> Sequence[tuple[Writable, bool]]:
         return [(problem.statement, False), (worked.answer, True)]
     lines = [line.says for line in worked.working.brief()]
     printed = 0 if problem.story or len(lines) == 1 else 1
-    leads = isinstance(problem.statement, Question)
+    leads = isinstance(problem.statement, Question | AnotherName)
     return [(says, leads and at > 0) for at, says in enumerate(lines)][printed:]
 
 
@@ -211,7 +212,9 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
     match worked.statement:
         case Question():
             width = max(width, ANSWER_MM)
-        case MissingNumber():
+        case AnotherName() if over_a_line(worked.problem):
+            width = max(width, ANSWER_MM)
+        case MissingNumber() | AnotherName():
             width = max(width + BAR_MM, BOX_MM)
         case Comparison():
             width = LINE_MM
@@ -229,6 +232,10 @@ def over_a_line(problem: Problem) -> bool:
             return True
         case MissingNumber():
             return bool(problem.story)
+        case AnotherName(wanted=Ladder(units=units)):
+            return bool(problem.story) or len(units) > 1
+        case AnotherName():
+            return True
         case Comparison(sign=sign):
             return bool(problem.story or sign)
         case _:

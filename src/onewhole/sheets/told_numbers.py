@@ -13,7 +13,7 @@ from onewhole.sentences.typed import loosened, typed
 from onewhole.sheets.story_cues import spelt_numbers
 from onewhole.statements.expression import Over, Sum, Times, quantities
 from onewhole.statements.reading import read_quantity
-from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 
 #: What stands between the two parts of one measure: 5 feet, 2 inches.
 _JOINS = {", ", " and ", ", and "}
@@ -66,7 +66,7 @@ def _numbers(spot: Spot) -> Iterable[Quantity]:
     match spot.thing:
         case Quantity() | Sum() | Times() | Over() as expression:
             return quantities(expression)
-        case Question() | Comparison() | MissingNumber() as statement:
+        case Question() | Comparison() | MissingNumber() | AnotherName() as statement:
             return numbers_of(statement)
         case _:
             return ()

@@ -3,10 +3,11 @@
 ==========================  ======================================================
 :mod:`~.expression`         sums, differences, products and fractions being worked
 :mod:`~.gap`                a number with one part missing: 6 ?/6
-:mod:`~.statement`          question, comparison, missing number, and their meaning
+:mod:`~.statement`          question, comparison, missing number, another name
 :mod:`~.chain`              equalities written one after another
 :mod:`~.tokens`             typed text cut into pieces, each with its place
 :mod:`~.numerals`           reading one quantity as typed
+:mod:`~.form_words`         the words for the form in which a number is wanted
 :mod:`~.reading`            reading whole statements, answers and chains
 :mod:`~.table_rows`         a typed table cut into rows of cells
 ==========================  ======================================================

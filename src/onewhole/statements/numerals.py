@@ -1,7 +1,7 @@
 """Reading one number as people type it: 7 2/6, 3 and 5/6, 39/8, 5.2, 5 ft 2 in, 4 tens 12 ones, 6 ?/6."""
 
 from onewhole.number.impossible import Impossible
-from onewhole.number.ladder import decimal, measure, mixed, places
+from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import MEASURES
 from onewhole.number.with_minus import WithMinus
@@ -86,14 +86,33 @@ def _measured(cursor: Cursor) -> Quantity:
         if counts and cursor.word_ahead(0, _AND):
             cursor.take()
         counts.append(cursor.number("how many of the unit"))
-        mark = MARKS.get(cursor.here.text, "")
-        if not mark:
-            cursor.refuse("a unit is missing after the number", "Write a measure as in 5 ft 2 in.")
-        if marks and (_RANK[mark] <= _RANK[marks[-1]] or _KIND[mark] is not _KIND[marks[-1]]):
-            cursor.refuse("the smaller unit comes second, and measures the same thing", "Write 5 ft 2 in.")
-        cursor.take()
-        marks.append(mark)
+        marks.append(_mark(cursor, marks))
     return Quantity(measure(*marks), tuple(counts))
+
+
+def _mark(cursor: Cursor, before: list[str]) -> str:
+    """Read a unit that comes after larger ones of its kind."""
+    mark = MARKS.get(cursor.here.text, "")
+    if not mark:
+        cursor.refuse("a unit is missing after the number", "Write a measure as in 5 ft 2 in.")
+    if before and (_RANK[mark] <= _RANK[before[-1]] or _KIND[mark] is not _KIND[before[-1]]):
+        cursor.refuse("the smaller unit comes second, and measures the same thing", "Write 5 ft 2 in.")
+    cursor.take()
+    return mark
+
+
+def blanks_ahead(cursor: Cursor) -> bool:
+    """Say whether a measure with its counts missing comes next: ? ft ? in."""
+    return cursor.here.sort is TokenKind.HOLE and cursor.word_ahead(1, _MEASURE_WORDS)
+
+
+def blanks(cursor: Cursor) -> Ladder:
+    """Read the units of a measure of which every count is missing: ? ft ? in."""
+    marks: list[str] = []
+    while blanks_ahead(cursor):
+        cursor.take()
+        marks.append(_mark(cursor, marks))
+    return measure(*marks)
 
 
 def _placed(cursor: Cursor) -> Quantity:

@@ -1,16 +1,21 @@
 """Reading what people type: problems, answers, and chains of equalities, with the place of every mistake."""
 
+from typing import assert_never
+
 from onewhole.errors import OnewholeError
 from onewhole.number.impossible import Impossible
+from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, value
+from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
-from onewhole.statements.numerals import numeral, signed
+from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
 from onewhole.statements.statement import (
+    AnotherName,
     Comparison,
     MissingNumber,
     Question,
@@ -220,6 +225,8 @@ def _joined(parts: tuple[tuple[Expression, bool], ...]) -> Expression:
 def _statement(cursor: Cursor, left: _Side) -> Statement:
     if cursor.at_end():
         return Question(_without_gap(cursor, left))
+    if form_ahead(cursor):
+        return AnotherName(_one_number(cursor, left), form_wanted(cursor))
     if cursor.here.sort is TokenKind.HOLE:
         cursor.take()
         return Comparison(_without_gap(cursor, left), _without_gap(cursor, _side(cursor)))
@@ -230,7 +237,21 @@ def _statement(cursor: Cursor, left: _Side) -> Statement:
         cursor.refuse("a sign is missing", _SIGN_REMEDY)
     if cursor.at_end():
         return Question(_without_gap(cursor, left))
+    if form_ahead(cursor, 1):
+        cursor.took(TokenKind.HOLE)
+        return AnotherName(_one_number(cursor, left), form_wanted(cursor))
+    if blanks_ahead(cursor):
+        return AnotherName(_one_number(cursor, left), blanks(cursor))
     return _equation(cursor, left, _side(cursor))
+
+
+def _one_number(cursor: Cursor, left: _Side) -> Quantity:
+    """Return the one number of a side that is to be written another way, or refuse the words after it."""
+    number = _without_gap(cursor, left)
+    if not isinstance(number, Quantity):
+        msg = "only one number is written another way"
+        cursor.refuse(msg, "Write one number before these words: 12/18 simplest, 3 ft = ? in.")
+    return number
 
 
 def _equation(cursor: Cursor, left: _Side, right: _Side) -> Statement:
@@ -279,6 +300,10 @@ def _sound(found: Statement, start: Token) -> Statement:
                     msg = "the numbers of this equation measure different things"
                     raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
                 found.gap.filling(gap_amount(found))
+            case AnotherName(number, wanted):
+                named_as(number, wanted)
+            case _:
+                assert_never(found)
     except ZeroDivisionError:
         msg = "a whole cannot be cut into 0 equal parts"
         raise ReadingError(

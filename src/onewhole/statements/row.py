@@ -1,17 +1,19 @@
 """One line as a row of pieces: numbers, signs, and brackets exactly where the tree needs them."""
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from enum import StrEnum
 from typing import assert_never
 
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
-from onewhole.number.ladder import Style
+from onewhole.number.ladder import Ladder, Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import Gap, type_hole
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Relation
 from onewhole.statements.writable import Writable
 
 
@@ -30,8 +32,17 @@ class Sign(StrEnum):
     OVER = "/"
 
 
-Number = Quantity | Gap | Impossible | WithMinus
-Piece = Number | Over | Sign
+@dataclass(frozen=True, slots=True)
+class Blanks:
+    """A measure of which every count is missing: ? ft ? in."""
+
+    units: Ladder
+
+
+Number = Quantity | Gap | Impossible | WithMinus | Blanks
+#: A number, a sign, or the words for the form in which a number is wanted.
+FlatPiece = Number | Sign | NumberForm
+Piece = FlatPiece | Over
 
 #: One part of a mixed number: its count, the hole, or None where nothing is written.
 Part = int | type_hole | None
@@ -49,7 +60,7 @@ def row(thing: Writable) -> tuple[Piece, ...]:
     return tuple(_row(thing))
 
 
-def flat(thing: Writable) -> tuple[Number | Sign, ...]:
+def flat(thing: Writable) -> tuple[FlatPiece, ...]:
     """Return the pieces of a line with fractions being worked written with brackets too: (44 - 23)/6."""
     return tuple(_flat(row(thing)))
 
@@ -81,6 +92,9 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from first
             yield Sign.EQUALS
             yield from second
+        case AnotherName(number, wanted):
+            yield number
+            yield from (Sign.EQUALS, Blanks(wanted)) if isinstance(wanted, Ladder) else (wanted,)
         case _:
             assert_never(thing)
 
@@ -104,7 +118,7 @@ def _bracketed(part: Expression, *wanted: type) -> Iterator[Piece]:
     yield Sign.CLOSE
 
 
-def _flat(pieces: Iterable[Piece]) -> Iterator[Number | Sign]:
+def _flat(pieces: Iterable[Piece]) -> Iterator[FlatPiece]:
     for piece in pieces:
         if not isinstance(piece, Over):
             yield piece
@@ -117,7 +131,7 @@ def _flat(pieces: Iterable[Piece]) -> Iterator[Number | Sign]:
             yield from _in_brackets(piece.bottom)
 
 
-def _in_brackets(part: Expression) -> Iterator[Number | Sign]:
+def _in_brackets(part: Expression) -> Iterator[FlatPiece]:
     yield Sign.OPEN
     yield from _flat(_row(part))
     yield Sign.CLOSE

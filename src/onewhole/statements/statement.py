@@ -1,10 +1,13 @@
-"""What a line says: a question, a comparison or an equation with a number missing, and what it means."""
+"""What a line says: a question, a comparison, an equation with a number missing or another name that is
+wanted, and what it means.
+"""
 
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.number.name_wanted import Wanted, has_form
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import KindError
 from onewhole.statements.expression import Expression, Over, Sum, Times, kind, value
@@ -51,7 +54,27 @@ class MissingNumber:
     gap_left: bool = False
 
 
-Statement = Question | Comparison | MissingNumber
+@dataclass(frozen=True, slots=True)
+class AnotherName:
+    """Write this another way: 12/18 in simplest form, 11/4 as a mixed number, 3 ft = ? in."""
+
+    number: Quantity
+    wanted: Wanted
+
+    def answered_by(self, written: Quantity) -> bool:
+        """Say whether a number is this number written as it is wanted.
+
+        >>> from onewhole.number.ladder import mixed
+        >>> from onewhole.number.name_wanted import NumberForm
+        >>> asked = AnotherName(Quantity(mixed(18), (None, 12)), NumberForm.SIMPLEST)
+        >>> [asked.answered_by(Quantity(mixed(bottom), (None, top))) for top, bottom in ((2, 3), (4, 6))]
+        [True, False]
+        """
+        alike = (written.kind, written.value) == (self.number.kind, self.number.value)
+        return alike and has_form(written, self.wanted)
+
+
+Statement = Question | Comparison | MissingNumber | AnotherName
 
 #: What a line keeps when it is rewritten: an amount, an order, or the number that is missing.
 Meaning = Fraction | Relation | int
@@ -85,6 +108,8 @@ def meaning(statement: Statement) -> Meaning:
             return relation(left, right)
         case MissingNumber():
             return statement.gap.filling(gap_amount(statement))
+        case AnotherName(number):
+            return number.value
         case _:
             assert_never(statement)
 

@@ -4,16 +4,18 @@ import math
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.english.words import FORMS
 from onewhole.notations.folding import Bit
 from onewhole.notations.text import grouped, printed
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.row import Part, Sign, row
+from onewhole.statements.row import Blanks, Part, Sign, row
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Write
 
@@ -92,6 +94,10 @@ def bit_width(piece: Bit) -> int:
             return _SIGN
         case str():
             return word_width(f" {piece}")
+        case NumberForm():
+            return word_width(f"  {FORMS[piece]}")
+        case Blanks(units):
+            return sum(_HOLE + word_width(f"  {unit.mark}") for unit in units.units)
         case Over(above, below):
             return max(formula_width(above), formula_width(below)) + _BAR
         case Gap(wholes, top, bottom):

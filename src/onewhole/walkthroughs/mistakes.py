@@ -21,7 +21,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression, Sum
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Relation
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Cue, Role, Strike, Write
 from onewhole.walkthroughs.lesson import Item
@@ -44,7 +44,7 @@ def mistake_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     if slip.form and isinstance(slip.wrote, Quantity):
         return [_same_amount(item, slip.wrote, memory)]
     content, instead = _false(item, slip, manner)
-    leads = isinstance(item.statement, Question)
+    leads = isinstance(item.statement, Question | AnotherName)
     says = memory.pick(manner.at, *may_be_written(content))
     shown = Cue(Role.MISTAKE, says, (Write(_NAME, content, leads=leads),))
     but, so = (memory.tell(one, always=True) for one in (instead.but, instead.so))

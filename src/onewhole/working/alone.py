@@ -1,14 +1,17 @@
-"""Working a number that stands alone: it is written another way, 6/8 as 3/4 and 26 in as 2 ft 2 in."""
+"""Working a number that is written another way: 6/8 as 3/4, 26 in as 2 ft 2 in, 3/4 as 0.75."""
 
 from onewhole.number.another_name import another_name
-from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity, usual
-from onewhole.statements.expression import plus
-from onewhole.statements.statement import Question
+from onewhole.number.ladder import Style, joined, mixed
+from onewhole.number.name_wanted import named_as
+from onewhole.number.quantity import Quantity, trimmed, usual, whole
+from onewhole.number.unit import Kind
+from onewhole.statements.expression import Over, Times, plus
+from onewhole.statements.statement import AnotherName, Question
+from onewhole.working.form import overfull
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import AreWorth, PutTogether
-from onewhole.working.reasons.renaming import FewestPieces, RenamedSameAmount
+from onewhole.working.reasons.renaming import CutAgain, FewestPieces, OverOne, RenamedSameAmount
 from onewhole.working.strategies.moves import one_on, something, usual_form
 from onewhole.working.working import Working
 
@@ -26,27 +29,85 @@ def work_alone(question: Question, number: Quantity) -> Working:
     (2, 2)
     """
     name = another_name(number)
-    lines = () if name is None else _lines(number, name)
-    return Working(KEY, question, without_repeats((Line(number), *lines)), name or number)
+    return _led(question, number, number if name is None else name)
+
+
+def work_named(asked: AnotherName) -> Working:
+    """Lead a number to the name that is wanted of it (:mod:`onewhole.number.name_wanted`).
+
+    >>> from onewhole.notations.text import text
+    >>> from onewhole.statements.reading import read_statement
+    >>> [text(line.says) for line in work_named(read_statement("3/4 as a decimal")).lines]
+    ['3/4', '(3 x 25)/(4 x 25)', '75/100', '0.75']
+    """
+    return _led(asked, asked.number, named_as(asked.number, asked.wanted))
+
+
+def _led(statement: Question | AnotherName, number: Quantity, name: Quantity) -> Working:
+    lines = () if number == name else _lines(number, name)
+    return Working(KEY, statement, without_repeats((Line(number), *lines)), name)
 
 
 def _lines(number: Quantity, name: Quantity) -> tuple[Line, ...]:
-    if usual(number.ladder, number.value) != number:
-        return _filled(number)
-    if number.ladder == name.ladder:
-        return _opened(number, name)
-    old, new = number.ladder.units[-1], name.ladder.units[-1]
-    match number.ladder.style:
-        case Style.DECIMAL:
-            return (Line(name, RenamedSameAmount(new)),)
-        case Style.MEASURE if len(number.ladder.units) > 1:
-            return _opened(number, name)
-        case Style.MEASURE if new.size < old.size:
-            return (Line(name, AreWorth(old, new, number.parts, name.parts)),)
-        case Style.MEASURE:
-            return _filled(number.on(name.ladder))
+    if number.kind is not Kind.NUMBER:
+        return _in_units(number, name)
+    last = RenamedSameAmount(name.ladder.units[-1])
+    match number.ladder.style, name.ladder.style:
+        case Style.PLACES, Style.MIXED:
+            return (Line(name, OverOne(number.parts)),)
+        case Style.MIXED, Style.DECIMAL:
+            lines = _in_pieces(number, _on_pieces_of(name, number))
+            return (*lines, Line(name, last))
+        case Style.MIXED, _:
+            return _in_pieces(number, name)
         case _:
-            return (Line(name, FewestPieces(old, new, (new.size / old.size).numerator)),)
+            return (Line(name, last),)
+
+
+def _on_pieces_of(name: Quantity, number: Quantity) -> Quantity:
+    """Return a decimal as a fraction: one fraction where the number is one, else with its wholes."""
+    ladder = mixed((1 / name.ladder.finest).numerator)
+    counted = usual(ladder, name.value)
+    one = number.counts[0] is None and counted.ladder == ladder
+    return Quantity(ladder, (None, name.parts)) if one else counted
+
+
+def _in_pieces(number: Quantity, name: Quantity) -> tuple[Line, ...]:
+    """Open the wholes or put full groups together as the name has it, then join pieces or cut them again."""
+    lines: tuple[Line, ...] = ()
+    one_fraction = name.ladder.style is Style.MIXED and name.counts[0] is None
+    now = number
+    if one_fraction and number.counts[0] is not None:
+        lines = _opened(number)
+        now = Quantity(number.ladder, (None, number.parts))
+    elif not one_fraction and overfull(number):
+        lines = _filled(number)
+        now = usual(number.ladder, number.value)
+    if now == name or now.ladder.style is not Style.MIXED:
+        return lines
+    return (*lines, *_recut(now, name))
+
+
+def _recut(number: Quantity, name: Quantity) -> tuple[Line, ...]:
+    """Join pieces into larger ones, or cut each again into smaller ones; where neither goes, join first."""
+    if name.ladder.style is not Style.MIXED:
+        return (Line(name, RenamedSameAmount(name.ladder.units[-1])),)
+    before, after = number.ladder.denominator, name.ladder.denominator
+    old, new = number.ladder.units[-1], name.ladder.units[-1]
+    if before == after:
+        return (Line(name, RenamedSameAmount(new)),)
+    if before % after == 0:
+        return (Line(name, FewestPieces(old, new, before // after)),)
+    wholes, pieces = number.amounts
+    if after % before:
+        fewest = (number.value - wholes).denominator
+        joined_up = Quantity(mixed(fewest), (number.counts[0], pieces * fewest // before))
+        why = FewestPieces(old, joined_up.ladder.units[-1], before // fewest)
+        return (Line(joined_up, why), *_recut(joined_up, name))
+    by = whole(after // before)
+    fraction = Over(Times(whole(pieces), by), Times(whole(before), by))
+    cut = Line(plus(whole(wholes), fraction) if wholes else fraction, CutAgain(new), aside=True)
+    return (cut, Line(name, RenamedSameAmount(new)))
 
 
 def _filled(number: Quantity) -> tuple[Line, ...]:
@@ -54,11 +115,38 @@ def _filled(number: Quantity) -> tuple[Line, ...]:
     return usual_form(PairState(number, number, taken=False, result=number)).lines
 
 
-def _opened(number: Quantity, name: Quantity) -> tuple[Line, ...]:
+def _opened(number: Quantity) -> tuple[Line, ...]:
     """Open every larger unit, so that all is counted in the smallest."""
     large, small = number.ladder.units
     had, more = number.amounts
-    worth = name.parts - more
+    worth = number.parts - more
     says = plus(*something(one_on(number, 1, worth), one_on(number, 1, more)))
     opened = Line(says, AreWorth(large, small, had, worth), aside=bool(more))
-    return (opened, Line(name, PutTogether(small, worth, more, name.parts))) if more else (opened,)
+    all_of_it = one_on(number, 1, number.parts)
+    return (opened, Line(all_of_it, PutTogether(small, worth, more, number.parts))) if more else (opened,)
+
+
+def _in_units(number: Quantity, name: Quantity) -> tuple[Line, ...]:
+    """Open units that are not wanted, put full groups together where larger ones are, and end as wanted."""
+    now = number.on(joined(number.ladder, name.ladder))
+    kept = name.ladder.units
+    lines: tuple[Line, ...] = ()
+    for rung, (large, small) in enumerate(zip(now.ladder.units, now.ladder.units[1:], strict=False)):
+        if large not in kept and now.amounts[rung]:
+            times, loose = now.amounts[rung], now.amounts[rung] * now.ladder.ratios[rung]
+            upper, lower = (now.only(*rungs) for rungs in (range(rung), range(rung + 1, len(now.counts))))
+            more = now.amounts[rung + 1]
+            after = now.regroup(rung, times)
+            says = plus(*something(upper, one_on(now, rung + 1, loose), lower))
+            lines += (Line(says, AreWorth(large, small, times, loose), aside=bool(more)),)
+            if more:
+                together = PutTogether(small, loose, more, after.amounts[rung + 1])
+                lines += (Line(trimmed(after), together),)
+            now = after
+    if not number.parts:
+        lines = (Line(name, AreWorth(number.ladder.units[0], kept[-1], 0, 0)),)
+    elif trimmed(now) != trimmed(name):
+        lines += _filled(now)
+    if lines and lines[-1].says != name:
+        lines = (*lines[:-1], Line(name, lines[-1].because))
+    return lines

@@ -5,8 +5,9 @@ from math import gcd
 
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import Style, mixed
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity, usual
-from onewhole.statements.statement import MissingNumber
+from onewhole.statements.statement import AnotherName, MissingNumber, Statement
 from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.working import Working
@@ -34,6 +35,20 @@ class FormWanted:
 
 
 ANY_FORM = FormWanted()
+
+
+def form_for(statement: Statement, wanted: FormWanted) -> FormWanted:
+    """Return what is asked of the form of an answer to one problem: one fraction is not to be mixed.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> form_for(read_statement("2 3/4 as a fraction"), FormWanted(mixed=True))
+    FormWanted(mixed=False, simplest=False)
+    """
+    match statement:
+        case AnotherName(wanted=NumberForm.FRACTION):
+            return replace(wanted, mixed=False)
+        case _:
+            return wanted
 
 
 def overfull(answer: Quantity) -> bool:

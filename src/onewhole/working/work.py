@@ -2,7 +2,8 @@
 
 from typing import assert_never
 
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
+from onewhole.working.alone import work_named
 from onewhole.working.comparing import work_comparison
 from onewhole.working.missing import work_missing
 from onewhole.working.questions import work_question
@@ -11,7 +12,7 @@ from onewhole.working.working import Working
 
 
 def work(statement: Statement, strategy: Strategy) -> Working:
-    """Work a question, a comparison or an equation with a number missing, line by line.
+    """Work a question, a comparison, an equation with a number missing or another name, line by line.
 
     Raises DoesNotSuitError or NotWorkedError (see :mod:`onewhole.working.questions`).
     """
@@ -22,5 +23,7 @@ def work(statement: Statement, strategy: Strategy) -> Working:
             return work_comparison(statement)
         case MissingNumber():
             return work_missing(statement, strategy)
+        case AnotherName():
+            return work_named(statement)
         case _:
             assert_never(statement)

@@ -18,7 +18,7 @@ from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.sentence import Sentence
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import Question, Statement
+from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.working import Working
 from onewhole.writers.drawing import columns_drawing, drawing
@@ -103,7 +103,7 @@ def _parts(shown: Working | None) -> int | None:
 
 def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
     steps: list[Json] = []
-    lead = isinstance(shown.statement, Question)
+    lead = isinstance(shown.statement, Question | AnotherName)
     said: tuple[Sentence, ...] = ()
     for at, line in enumerate(shown.lines):
         if line.because:

@@ -32,7 +32,7 @@ from onewhole.problems.about import About, Units, most_first
 from onewhole.problems.needs import Operation
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import Question, Relation
+from onewhole.statements.statement import AnotherName, Question, Relation
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.group_words import about
@@ -226,7 +226,7 @@ def _because(pupil: str, place: GroupKind, night: _Night) -> str:
 def _example(problem: WorkedProblem) -> Json:
     working = problem.working
     lines: list[Formula] = []
-    chained = isinstance(problem.statement, Question)
+    chained = isinstance(problem.statement, Question | AnotherName)
     if working:
         lines = [formula(line.says, leads=chained and at > 0) for at, line in enumerate(working.brief())]
     return {"label": f"{problem.label}.", "lines": lines or [formula(problem.statement)], "chained": chained}

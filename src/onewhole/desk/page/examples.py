@@ -26,6 +26,8 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "missing": "9 - ? = 3 1/2\n7 2/6 = 6 ?/6\n3/4 = ?/8",
         "which": "5/6 ? 7/8\n2 1/2 ? 2 2/4",
         "name": "6/8\n11/4\n1 1/2\n0.75\n26 in",
+        "form": "12/18 simplest\n11/4 as a mixed number\n2 3/4 as a fraction\n3/4 as a decimal\n"
+        "0.75 as a fraction\n3 ft = ? in\n26 in = ? ft ? in",
         "signs": "7\N{VULGAR FRACTION TWO THIRDS} \N{EN DASH} 3\N{VULGAR FRACTION ONE THIRD} = ____",
         "story": f"4 1/4 - 1 3/4 | {STORY}",
         "words": "# Look at the pieces first. Are there enough?\n7 2/6 - 3 5/6",

@@ -13,7 +13,7 @@ from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import Sum
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 from onewhole.walkthroughs.lesson import Length
 from onewhole.working.form import led_to
 from onewhole.working.missing import alone_on_its_side
@@ -168,7 +168,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
         case MissingNumber():
             rest = alone_on_its_side(statement).rest
             keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
-        case Comparison():
+        case Comparison() | AnotherName():
             keys = []
         case _:
             assert_never(statement)

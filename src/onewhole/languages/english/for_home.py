@@ -17,6 +17,7 @@ _ACTS = {
     Operation.COMPARE: "we see which number is more",
     Operation.FIND: "we look for a missing number",
     Operation.MULTIPLY: "we multiply",
+    Operation.RENAME: "we write numbers in other ways",
 }
 _SAYING = {"open": "regrouping", "regroup": "regrouping", "rename": "renaming", "trade": "trading"}
 
@@ -28,9 +29,7 @@ def tonight_told(done: Collection[Operation]) -> Sentences:
     >>> text_of(tonight_told([Operation.ADD, Operation.SUBTRACT]))
     'Tonight we take one number from another. In some, we put numbers together.'
     """
-    first, *rest = [act for operation, act in _ACTS.items() if operation in done] or [
-        "we write numbers in other ways"
-    ]
+    first, *rest = [act for operation, act in _ACTS.items() if operation in done] or [_ACTS[Operation.RENAME]]
     return told("tonight", first) + tuple(one for act in rest for one in told("in some,", act))
 
 

@@ -31,6 +31,8 @@ def operation_asked(one: About, words: ClassWords) -> Sentences:
             return _comparing(one.units)
         case Operation.MULTIPLY:
             return _asked("how many groups are there, and how much is in one")
+        case Operation.RENAME:
+            return _asked("how else can you write the same amount")
         case Operation.FIND:
             return _asked("what would make both sides the same amount")
         case _:

@@ -38,6 +38,7 @@ from onewhole.working.reasons.renaming import (
     AllInPieces,
     CutAgain,
     FewestPieces,
+    OverOne,
     RenamedSameAmount,
     SamePlaces,
     SameSizePieces,
@@ -138,7 +139,9 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return None
         case JumpLengths() | JumpedTo() | WholeAndRest() | EasierToTake():
             return None
-        case AllInPieces() | SameSizePieces() | SamePlaces() | RenamedSameAmount() | FewestPieces():
+        case (
+            AllInPieces() | SameSizePieces() | SamePlaces() | RenamedSameAmount() | FewestPieces() | OverOne()
+        ):
             return None
         case _:
             assert_never(reason)

@@ -4,11 +4,19 @@ from typing import assert_never
 
 from onewhole.languages.english.making import Nodes, told
 from onewhole.languages.english.words import TAG
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Relation, Statement
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Question,
+    Relation,
+    Statement,
+)
 
 RELATIONS = {
     Relation.LESS: "is less than",
@@ -36,6 +44,10 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("which is more", ",", Said(left), "or", Said(right), end=End.ASKS)
         case MissingNumber():
             return begun + told("find the number for the blank", Seam(":"), Said(statement))
+        case AnotherName(wanted=NumberForm()):
+            return begun + told("write", Said(statement))
+        case AnotherName():
+            return begun + told("write it in other units", Seam(":"), Said(statement))
         case _:
             assert_never(statement)
 
@@ -43,7 +55,7 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
 def outcome_told(statement: Statement, answer: Quantity | Relation) -> Nodes:
     """Say a problem with its answer: a true statement, as a part of a sentence."""
     match statement, answer:
-        case Question(asked), Quantity() as found:
+        case Question(asked) | AnotherName(asked), Quantity() as found:
             return (Said(Comparison(asked, found, Relation.EQUAL)),)
         case Comparison(left, right), Relation() as sign:
             return (Said(left), RELATIONS[sign], Said(right))

@@ -2,14 +2,16 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.making import a_single, some, told, units
+from onewhole.languages.english.making import a_single, bare, some, told, units
 from onewhole.languages.english.words import ClassWords
+from onewhole.number.unit import ONE
 from onewhole.sentences.node import Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.renaming import (
     AllInPieces,
     CutAgain,
     FewestPieces,
+    OverOne,
     RenamedSameAmount,
     Renaming,
     SamePlaces,
@@ -43,5 +45,8 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
         case FewestPieces(small, large, times):
             made = told("every", some(times, small), "make", some(1, large))
             return made + told("that is the simplest form")
+        case OverOne(wholes):
+            one = told("each of the", some(wholes, ONE, words), "is one piece", Seam(","), "not cut")
+            return one + told("so the denominator is", bare(1))
         case _:
             assert_never(reason)

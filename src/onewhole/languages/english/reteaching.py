@@ -149,6 +149,8 @@ def _counting(of: About, words: ClassWords) -> Sentences:
             return built + _asks("what do you do when they fill up")
         case Operation.MULTIPLY:
             return told("build one group with", parts, ", then all the groups") + told("count")
+        case Operation.RENAME:
+            return told("build the number with", parts, "and count it again in the other way")
         case Operation.COMPARE | Operation.FIND:
             return told("build both sides with", parts, "and count")
         case _:
@@ -169,7 +171,7 @@ def _naming(of: About) -> Sentences:
             return told(noun, some(2, _SIXTH), "and", some(3, _SIXTH)) + stays
         case Operation.MULTIPLY:
             return told(noun, Counted(4, _GROUP), "of", some(2, _THIRD)) + stays
-        case Operation.COMPARE | Operation.FIND:
+        case Operation.COMPARE | Operation.FIND | Operation.RENAME:
             return told("say the name of the pieces on both sides")
         case _:
             assert_never(of.operation)
@@ -194,6 +196,8 @@ def _reading(operation: Operation) -> Sentences:
             return _asks("read the sign aloud and guess first: will there be more or less than before")
         case Operation.COMPARE:
             return _asks("read both numbers aloud and guess first: which is more")
+        case Operation.RENAME:
+            return told("read aloud how the number is to be written") + _asks("has the amount changed")
         case Operation.FIND:
             same = told("read both sides aloud: they are the same amount")
             return same + told("guess the missing number first")
@@ -240,7 +244,7 @@ def _facts(operation: Operation) -> Sentences:
             return told(beside, ": make a ten")
         case Operation.MULTIPLY:
             return told(beside, ": begin with one that you know")
-        case Operation.COMPARE | Operation.FIND:
+        case Operation.COMPARE | Operation.FIND | Operation.RENAME:
             return told(beside)
         case _:
             assert_never(operation)

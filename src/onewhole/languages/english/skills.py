@@ -36,6 +36,8 @@ def skill_called(skill: Skill) -> str:
             return "comparing"
         case Skill.FIND:
             return "finding the missing number"
+        case Skill.OTHER_NAMES:
+            return "writing a number another way"
         case Skill.MEASURES:
             return "measures in two units"
         case _:

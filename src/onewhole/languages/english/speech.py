@@ -2,15 +2,16 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.words import count_words, measure_name, piece_name, place_name
+from onewhole.languages.english.words import FORMS, count_words, measure_name, piece_name, place_name
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import TEN, Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.row import Number, Part, Sign, flat
+from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
 from onewhole.statements.writable import Writable
 
 SIGNS = {
@@ -47,7 +48,7 @@ def say(thing: Writable) -> str:
     return " ".join(_said(piece) for piece in flat(thing))
 
 
-def _said(piece: Number | Sign) -> str:
+def _said(piece: FlatPiece) -> str:
     match piece:
         case Sign():
             return SIGNS[piece]
@@ -59,6 +60,10 @@ def _said(piece: Number | Sign) -> str:
             return _mixed(wholes, top, 0)
         case WithMinus():
             return _signed(piece)
+        case Blanks(units):
+            return " ".join(f"{BLANK} {measure_name(unit)}" for unit in units.units)
+        case NumberForm():
+            return FORMS[piece]
         case _:
             assert_never(piece)
 

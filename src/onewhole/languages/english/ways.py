@@ -9,7 +9,7 @@ from onewhole.languages.english.words import ClassWords, article, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import quantities
-from onewhole.statements.statement import Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.working.reasons.comparing import (
     AgainstHalf,
     AgainstOne,
@@ -101,7 +101,7 @@ def _compared(working: Working) -> str:
 def _style(working: Working) -> Style:
     """Return how the numbers of a problem are written: as mixed numbers where one of them is."""
     match working.statement:
-        case Question(asked):
+        case Question(asked) | AnotherName(asked):
             found = quantities(asked)
         case Comparison(left, right):
             found = (*quantities(left), *quantities(right))

@@ -8,6 +8,7 @@ from num2words import num2words  # type: ignore[import-untyped]
 
 from onewhole.errors import InputError
 from onewhole.languages.english.own_story import OwnStory
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.unit import ONE, Kind, Unit
 
 _MEASURES = {
@@ -38,6 +39,14 @@ _MEASURES = {
     "mL": ("milliliter", "milliliters"),
 }
 
+
+#: The words for the form in which a number is wanted, as they stand after it.
+FORMS = {
+    NumberForm.SIMPLEST: "in simplest form",
+    NumberForm.MIXED: "as a mixed number",
+    NumberForm.FRACTION: "as a fraction",
+    NumberForm.DECIMAL: "as a decimal",
+}
 
 #: The BCP 47 tag of American English.
 TAG = "en-US"

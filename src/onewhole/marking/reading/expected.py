@@ -10,8 +10,9 @@ from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
 from onewhole.misconceptions.slip import Slip
-from onewhole.number.ladder import joined, mixed
-from onewhole.number.quantity import Quantity
+from onewhole.number.ladder import Ladder, joined, mixed
+from onewhole.number.name_wanted import named_as
+from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.needs import Needs
@@ -20,7 +21,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.gap import HOLE
-from onewhole.statements.statement import MissingNumber, Relation, Statement, gap_amount
+from onewhole.statements.statement import AnotherName, MissingNumber, Relation, Statement, gap_amount
 
 Ids = tuple[str, ...]
 
@@ -155,8 +156,20 @@ def _steps(statement: Statement, right: Quantity | Relation) -> tuple[Fraction, 
     return tuple(unit.size for unit in reduce(joined, ladders or [right.ladder]).units)
 
 
+def _count_alone(asked: AnotherName) -> Quantity | None:
+    """Return what is written in the one blank before a unit: 36 for 3 ft = ? in."""
+    if not isinstance(asked.wanted, Ladder) or len(asked.wanted.units) > 1:
+        return None
+    return whole(named_as(asked.number, asked.wanted).parts)
+
+
 def _filled(statement: Statement) -> Quantity | None:
-    """Return the number with its gap filled in: 6 8/6 for 7 2/6 = 6 ?/6, where the answer is 8."""
+    """Return the number with its gap filled in: 6 8/6 for 7 2/6 = 6 ?/6, where the answer is 8.
+
+    And 36 for 3 ft = ? in, where the answer is 36 in.
+    """
+    if isinstance(statement, AnotherName):
+        return _count_alone(statement)
     if not isinstance(statement, MissingNumber) or statement.gap.top is None:
         return None
     gap = statement.gap

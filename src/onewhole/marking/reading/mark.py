@@ -20,8 +20,8 @@ from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
-from onewhole.statements.statement import Question, Relation
-from onewhole.working.form import ANY_FORM, FormWanted, overfull
+from onewhole.statements.statement import AnotherName, Question, Relation
+from onewhole.working.form import ANY_FORM, FormWanted, form_for, overfull
 from onewhole.working.working import equal_forms
 
 
@@ -156,14 +156,20 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
 
 def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted) -> Mark:
     label, forms = asked.problem.label, asked.forms.get(alike(read), ())
+    wanted = form_for(asked.problem.statement, wanted)
+    named = asked.problem.statement if isinstance(asked.problem.statement, AnotherName) else None
     if isinstance(read, WithMinus):
-        return Mark(label, written, Verdict.RIGHT if wanted == ANY_FORM else Verdict.FORM)
+        return Mark(label, written, Verdict.RIGHT if wanted == ANY_FORM and not named else Verdict.FORM)
     if not isinstance(read, Quantity) or read == asked.filled:
         return Mark(label, written, Verdict.RIGHT, forms)
     full = _overfull(read)
     again = _as_given(asked, read)
     found = (*((asked.right,) if again and isinstance(asked.right, Quantity) else ()), *_forms(read))
-    others = (form for form in found if alike(form) != alike(read) and wanted.meets(form))
+    others = (
+        form
+        for form in found
+        if alike(form) != alike(read) and wanted.meets(form) and (not named or named.answered_by(form))
+    )
     renamed = tuple(dict.fromkeys(others))
     missed = again or not wanted.meets(read)
     remarks = (*([full] if full else []), *([Remark.MAY_BE_RENAMED] if renamed else []))
@@ -171,10 +177,15 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
 
 
 def _as_given(asked: Expected, read: Quantity) -> bool:
-    """Say whether a number that stands alone is written once more as it was given: 6/8 for 6/8."""
+    """Say whether a number that stands alone is written once more as it was given: 6/8 for 6/8.
+
+    A number with the name that is wanted already (3/4 simplest) may be.
+    """
     match asked.problem.statement:
         case Question(Quantity() as given):
             return alike(read) == alike(given)
+        case AnotherName() as named:
+            return not named.answered_by(read)
         case _:
             return False
 

@@ -9,7 +9,7 @@ from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 from onewhole.working.pair_state import PairState
 
 
@@ -59,7 +59,7 @@ def _shown(pair: Pair, state: PairState) -> CaseParts:
 
 def _one_number(statement: Statement) -> Quantity:
     match statement:
-        case Question(Quantity() as number) | MissingNumber(Quantity() as number):
+        case Question(Quantity() as number) | MissingNumber(Quantity() as number) | AnotherName(number):
             return number
         case _:
             msg = "this problem asks about no one number"
@@ -69,7 +69,7 @@ def _one_number(statement: Statement) -> Quantity:
 def asked(case: Case) -> Expression:
     """Return what the problem asks to work."""
     match case.statement:
-        case Question(expression):
+        case Question(expression) | AnotherName(expression):
             return expression
         case MissingNumber(rest):
             return rest

@@ -60,7 +60,21 @@ class FewestPieces:
     times: int
 
 
+@dataclass(frozen=True, slots=True)
+class OverOne:
+    """A whole that is not cut is one piece: so many wholes are as many pieces over 1."""
+
+    wholes: int
+
+
 #: Every reason that renames.
 Renaming = (
-    WholesInPieces | AllInPieces | CutAgain | SameSizePieces | SamePlaces | RenamedSameAmount | FewestPieces
+    WholesInPieces
+    | AllInPieces
+    | CutAgain
+    | SameSizePieces
+    | SamePlaces
+    | RenamedSameAmount
+    | FewestPieces
+    | OverOne
 )
