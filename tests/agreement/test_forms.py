@@ -52,6 +52,14 @@ PROBLEMS = [
     "52 - 27",
     "5.2 - 2.7",
     "5 ft 2 in - 2 ft 7 in",
+    "12/18 simplest",
+    "18/12 simplest",
+    "10/4 as a mixed number",
+    "2 2/4 as a fraction",
+    "6/8 as a decimal",
+    "0.75 as a fraction",
+    "3 ft = ? in",
+    "26 in = ? ft ? in",
 ]
 
 

@@ -129,6 +129,7 @@ READERS = {
     "sheets/story_readings.py": "a typed story: its numbers and the words after them",
     "sheets/typed_lines.py": SHEET,
     "sheets/unread_line.py": SHEET,
+    "statements/form_words.py": "a typed list of wordings",
     "statements/numerals.py": SHEET,
     "statements/unit_words.py": "a typed list of spellings",
     "statements/tokens.py": SHEET,

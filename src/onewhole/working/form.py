@@ -70,7 +70,10 @@ def formed(answer: Quantity, wanted: FormWanted) -> Quantity:
         return answer
     if not wanted.simplest or answer.ladder.style is not Style.MIXED:
         return usual(answer.ladder, answer.value)
-    return usual(mixed(simplest(answer.parts, answer.ladder.denominator)[1]), answer.value)
+    top, bottom = simplest(answer.parts, answer.ladder.denominator)
+    if answer.counts[0] is None and not wanted.mixed and bottom > 1:
+        return Quantity(mixed(bottom), (None, top))
+    return usual(mixed(bottom), answer.value)
 
 
 def led_to(working: Working, wanted: FormWanted) -> Working:
