@@ -111,8 +111,7 @@ class _Typist:
                 self._at = end
                 self._type(sign, first)
                 return
-        if first.said in _MEASURES and self._found and self._found[-1][0] == "?":
-            self._type(_MEASURES[self._take().said], first)
+        if self._found and self._found[-1][0] == "?" and self._measure():
             return
         if first.said not in _PIECES or not self._found or self._found[-1][0] != "?":
             raise _refused("this word has no place here", first)
@@ -141,13 +140,22 @@ class _Typist:
             self._type(self._take().said, unit)
         elif unit.said in _PIECES:
             self._type(f"/ {_PIECES[self._take().said]}", unit)
-        elif unit.said in _MEASURES:
+        else:
+            self._measure()
+        return unit.said in places
+
+    def _measure(self) -> bool:
+        """Type the unit of a measure, if one is said here, and say whether one is."""
+        unit = self._here
+        if unit.said in _MEASURES:
             self._type(_MEASURES[self._take().said], unit)
         elif unit.said == "fluid" and self._words[self._at + 1].said in {"ounce", "ounces"}:
             self._take()
             self._take()
             self._type(FLUID_OUNCE, unit)
-        return unit.said in places
+        else:
+            return False
+        return True
 
     def _count(self) -> int:
         """Read a count: one thousand one hundred five."""

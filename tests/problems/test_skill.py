@@ -22,6 +22,8 @@ NAMED = [
     ("5/6 ? 7/8", Skill.COMPARE),
     ("9 - ? = 3 1/2", Skill.FIND),
     ("7 2/6 = 6 ?/6", Skill.FIND),
+    ("12/18 simplest", Skill.OTHER_NAMES),
+    ("3/4 as a decimal", Skill.OTHER_NAMES),
     ("5 lb 2 oz - 2 lb 7 oz", Skill.MEASURES),
 ]
 

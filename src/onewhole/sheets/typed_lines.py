@@ -5,6 +5,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from onewhole.problems.problem import LABEL
+from onewhole.statements.form_words import FORM_WORDS
 from onewhole.statements.numerals import KNOWN_WORDS
 
 _LINE_END = re.compile(r"\r\n|\r|\n")
@@ -99,11 +100,14 @@ def _of_page(lines: Sequence[str]) -> Iterator[tuple[int, str]]:
 def is_words(line: str) -> bool:
     """Say whether a line is words, and no problem with a slip of the keys.
 
-    >>> is_words("Show each step."), is_words("5 ft 2 inn - 3 ft")
-    (True, False)
+    Words that ask for a form are none where a number stands first: 11/4 as a mixed number.
+
+    >>> [is_words(line) for line in ("Show each step.", "5 ft 2 inn - 3 ft", "11/4 as a mixed number")]
+    [True, False, False]
     """
+    known = KNOWN_WORDS | FORM_WORDS if _NUMBER.match(line.strip()) else KNOWN_WORDS
     words = (word.lower().strip("\N{RIGHT SINGLE QUOTATION MARK}'") for word in _WORD.findall(line))
-    return sum(word not in KNOWN_WORDS for word in words) >= FEWEST_WORDS
+    return sum(word not in known for word in words) >= FEWEST_WORDS
 
 
 def _holds_a_problem(line: str) -> bool:

@@ -25,6 +25,8 @@ _PHRASES = sorted(
     ),
     key=lambda one: -len(one[0]),
 )
+#: Every word that asks for a form.
+FORM_WORDS = frozenset(word for phrase, _ in _PHRASES for word in phrase)
 _REMEDY = "Write for example 12/18 simplest, 11/4 as a mixed number, 2 3/4 as a fraction, 3/4 as a decimal."
 
 
