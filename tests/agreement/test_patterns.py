@@ -21,7 +21,8 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import Sum, minus, plus
-from onewhole.statements.statement import Comparison, MissingNumber, Question, asked_quantities
+from onewhole.statements.statement import Question, asked_quantities
+from onewhole.working.line import WholeLine
 from tests.agreement.by_definition import Answer, added, subtracted, unlike_added, unlike_subtracted
 from tests.kit.exact import amount
 from tests.kit.statements import every_question
@@ -87,7 +88,7 @@ def breaks_once(question: Question, slip: Slip) -> None:
     """A slip begins with the problem, ends with its answer and is false in one place, or of form in none."""
     said = [line.says for line in slip.lines]
     assert said[0] == question.asked
-    amounts = [amount(says) for says in said if not isinstance(says, Comparison | MissingNumber)]
+    amounts = [amount(says) for says in said if not isinstance(says, WholeLine)]
     assert len(amounts) == len(said)
     false = sum(a != b for a, b in pairwise(amounts))
     assert false + isinstance(slip.wrote, Impossible) == (slip.pattern not in FORMS)

@@ -14,6 +14,7 @@ from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Sum, quantities
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -23,7 +24,7 @@ from onewhole.statements.statement import (
     Statement,
     meaning,
 )
-from onewhole.working.line import LineContent
+from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.heard import COUNTS, Heard, number_words, sides
@@ -81,7 +82,7 @@ def _plain(read: Statement) -> LineContent:
     match read:
         case Question(amount) | AnotherName(amount):
             return amount
-        case Comparison() | MissingNumber():
+        case Comparison() | MissingNumber() | Rounding():
             return read
 
 
@@ -241,9 +242,7 @@ def _undone(heard: Heard, groups: tuple[str, ...]) -> bool:
         _equals(groups[0])
         and quantities(read.left)[0] == heard.item.answer
         and read.right
-        == quantities(
-            heard.lines[0] if not isinstance(heard.lines[0], Comparison | MissingNumber) else read.right
-        )[0]
+        == quantities(heard.lines[0] if not isinstance(heard.lines[0], WholeLine) else read.right)[0]
     )
 
 

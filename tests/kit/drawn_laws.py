@@ -6,7 +6,7 @@ from onewhole.pictures.picture import Picture
 from onewhole.pictures.quantity_state import quantity_states, whole_unit
 from onewhole.pictures.scene import Look, Piece, Scene
 from onewhole.statements.expression import value
-from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.working.line import WholeLine
 from onewhole.working.working import Working
 from tests.kit.drawn import amount, inside, size
 
@@ -39,7 +39,7 @@ def _check_counts(working: Working, picture: Picture, whole: Fraction) -> None:
         assert struck == state.struck.amount
         parts = [piece for piece in scene.pieces if piece.look in LIVE and size(piece) != whole]
         assert len(parts) == sum(heap.pieces for heap in state.heaps)
-        if not isinstance(line.says, Comparison | MissingNumber):
+        if not isinstance(line.says, WholeLine):
             assert (shown - struck - state.waiting.amount) * unit.size == value(line.says)
 
 

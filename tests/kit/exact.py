@@ -10,6 +10,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import LineContent
 
@@ -70,4 +71,21 @@ def keeps(says: LineContent, wanted: Fraction | str) -> bool:
         return order(says) == wanted
     if isinstance(says, MissingNumber):
         return isinstance(wanted, Fraction) and true_with(says, wanted)
+    if isinstance(says, Rounding):
+        return rounded(says) == wanted
     return amount(says) == wanted
+
+
+def rounded(says: Rounding) -> Fraction:
+    """Round by the standard library's decimal, half up: the amount counted in the unit, to no places.
+
+    A line that gives an answer is worth that answer; one whose stretch has the right one at no end, -1.
+    """
+    counted = says.number.value / says.to.size
+    digits = Decimal(counted.numerator) / Decimal(counted.denominator)
+    found = int(digits.quantize(Decimal(1), ROUND_HALF_UP)) * says.to.size
+    if says.gives is not None:
+        return says.gives.value
+    if says.between is not None and found not in {end.value for end in says.between}:
+        return Fraction(-1)
+    return found

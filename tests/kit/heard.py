@@ -8,6 +8,7 @@ from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import ClassWords, count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, quantities, value
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import LineContent
@@ -85,6 +86,8 @@ def sides(says: LineContent) -> tuple[Expression, ...]:
             return left, right
         case MissingNumber():
             return says.rest, *(part for part, _ in says.beside)
+        case Rounding(number, _, between, gives):
+            return number, *(between or ()), *((gives,) if gives else ())
         case _:
             return (says,)
 

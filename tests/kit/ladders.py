@@ -11,8 +11,10 @@ from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.statements.expression import Expression, Over, Sum, Times, quantities, value
 from onewhole.statements.gap import Gap
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 from onewhole.working.line import LineContent
+from tests.kit.heard import sides
 
 _LIKE = (
     "9 {a} - 4 {b}; 9 {b} - 4 {a}; 1 {a} - {b}; 6 - 2 {b}; 1 - {b}; 4 - {a}; 5 {a} - 2; "
@@ -157,6 +159,9 @@ class Belongings:
                 for part in (rest, *(one for one, _ in beside)):
                     self._expression(part)
                 self._gap(gap)
+            case Rounding():
+                for part in sides(says):
+                    self._expression(part)
             case _:
                 self._expression(says)
 

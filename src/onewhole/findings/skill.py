@@ -24,3 +24,4 @@ class Skill(Enum):
     FIND = auto()
     OTHER_NAMES = auto()
     MEASURES = auto()
+    ROUND = auto()

@@ -5,6 +5,7 @@ from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.languages.english.tongue import ENGLISH
+from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS, place_name
 from onewhole.languages.language import Language
 from onewhole.notations.text import grouped, part, printed
@@ -17,6 +18,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Part, Piece, Sign, row
+from onewhole.statements.wording import Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 NAMESPACE = "http://www.w3.org/1998/Math/MathML"
@@ -25,6 +27,7 @@ NAMESPACE = "http://www.w3.org/1998/Math/MathML"
 INVISIBLE_PLUS = "\N{INVISIBLE PLUS}"
 BOX = "\N{WHITE SQUARE}"
 CIRCLE = "\N{WHITE CIRCLE}"
+NO_BREAK = "\N{NO-BREAK SPACE}"
 
 _OPERATORS = {
     Sign.PLUS: "+",
@@ -33,6 +36,7 @@ _OPERATORS = {
     Sign.EQUALS: "=",
     Sign.LESS: "<",
     Sign.GREATER: ">",
+    Sign.ABOUT: Sign.ABOUT.value,
     Sign.WHICH: CIRCLE,
     Sign.OPEN: "(",
     Sign.CLOSE: ")",
@@ -81,6 +85,8 @@ def _element(piece: Piece, blank: str) -> Element:
             if piece is Sign.WHICH:
                 sign.set("aria-label", blank)
             return sign
+        case Phrase() | ToNearest():
+            return _words(piece)
         case Quantity():
             return _quantity(piece, blank)
         case Gap(wholes, top, bottom):
@@ -155,8 +161,19 @@ def _named(pairs: Iterable[tuple[Part, str]], blank: str) -> Element:
     for count, name in pairs:
         if len(group):
             SubElement(group, "mspace", {"width": "0.35em"})
-        group.extend((_part(count, blank), _leaf("mtext", f"\N{NO-BREAK SPACE}{name}")))
+        group.extend((_part(count, blank), _leaf("mtext", f"{NO_BREAK}{name}")))
     return group
+
+
+def _words(words: Wording) -> Element:
+    """Write words of a line, with a capital where they begin it; blanks that keep their width part them."""
+    match words:
+        case Phrase():
+            return _leaf("mtext", f"{wording(words).capitalize()}{NO_BREAK}")
+        case ToNearest():
+            return _leaf("mtext", f"{NO_BREAK}{wording(words)}")
+        case _:
+            assert_never(words)
 
 
 def _part(count: Part, blank: str) -> Element:

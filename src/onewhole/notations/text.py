@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from typing import assert_never
 
+from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS, place_name
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
@@ -12,6 +13,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
+from onewhole.statements.wording import Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 _THREE = 3
@@ -71,6 +73,8 @@ def _spelt(piece: FlatPiece, spell: Spell) -> str:
     match piece:
         case Sign():
             return _CLOSE_UP.get(piece, f" {piece.value} ")
+        case Phrase() | ToNearest():
+            return f" {wording(piece)} "
         case Quantity():
             return _quantity(piece, spell)
         case Gap(wholes, top, bottom):

@@ -8,6 +8,7 @@ empty square for a missing number, ``ring`` an empty circle for a missing sign.
 from itertools import chain, pairwise, zip_longest
 from typing import assert_never
 
+from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS
 from onewhole.notations.folding import Bit, Row
 from onewhole.notations.text import grouped, printed
@@ -20,6 +21,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Number, Part, Sign, row
+from onewhole.statements.wording import Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 _SIGNS = {
@@ -62,6 +64,10 @@ def _piece(piece: Bit) -> str:
             return f'"{piece}"'
         case NumberForm():
             return f'med "{FORMS[piece]}"'
+        case Phrase():
+            return f'"{wording(piece).capitalize()} "'
+        case ToNearest():
+            return f'" {wording(piece)}"'
         case Over(above, below):
             return f"frac({typst_math(above)}, {typst_math(below)})"
         case _:

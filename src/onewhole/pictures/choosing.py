@@ -45,6 +45,7 @@ from onewhole.pictures.unpictured import (
     Unpictured,
 )
 from onewhole.statements.expression import quantities
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.strategies.columns import COLUMNS
@@ -130,6 +131,8 @@ def picture(working: Working, kind: PictureKind | None = None) -> Picture | None
 
 def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
+    if isinstance(working.statement, Rounding):
+        return (PictureKind.LINE,)
     first = [PictureKind.BAR, PictureKind.COLUMNS]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
@@ -149,6 +152,8 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             return (*quantities(left), *quantities(right))
         case MissingNumber(rest):
             return quantities(rest)
+        case Rounding(number):
+            return (number,)
         case _:
             assert_never(working.statement)
 
@@ -256,6 +261,8 @@ def _off_grid(working: Working) -> Unpictured | None:
 
 
 def _off_line(working: Working) -> Unpictured | None:
+    if isinstance(working.statement, Rounding):
+        return None
     plan = jump_plan(working)
     if plan is None:
         return NoPlaceOnLine()

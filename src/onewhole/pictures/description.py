@@ -89,6 +89,29 @@ class MarkAt:
 
 
 @dataclass(frozen=True, slots=True)
+class LiesBetween:
+    """A number, and the two neighbors that it lies between."""
+
+    number: Quantity
+    low: Quantity
+    high: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class Halfway:
+    """What is halfway between two neighbors."""
+
+    middle: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class RoundedTo:
+    """The neighbor that a number is rounded to."""
+
+    neighbor: Quantity
+
+
+@dataclass(frozen=True, slots=True)
 class WholeAmount:
     """How much a whole is that has parts; None where that is the blank."""
 
@@ -137,6 +160,9 @@ Description = (
     | JumpEnds
     | Compared
     | MarkAt
+    | LiesBetween
+    | Halfway
+    | RoundedTo
     | WholeAmount
     | PartAmount
     | UnderEachOther
@@ -159,8 +185,10 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return told
         case SplitInto(number, parts):
             return (number, *parts)
-        case OneJump(one) | JumpEnds(one) | MarkAt(one):
+        case OneJump(one) | JumpEnds(one) | MarkAt(one) | Halfway(one) | RoundedTo(one):
             return (one,)
+        case LiesBetween(number, low, high):
+            return (number, low, high)
         case WholeAmount(known) | PartAmount(known):
             return () if known is None else (known,)
         case Makes(first, second) | CutInto(first, second) | Compared(first, second):

@@ -24,6 +24,7 @@ from onewhole.working.reasons.jumping import (
 )
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
+from onewhole.working.reasons.rounding import InRounding
 from onewhole.working.reasons.taking import (
     AddedUnitByUnit,
     InAll,
@@ -164,7 +165,7 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
     for line in working.lines:
         ends = sum(jump.term <= term for jump in jumps)
         reason = line.because
-        if reason is None or isinstance(reason, Regrouping | Renaming | Comparing | InColumns):
+        if reason is None or isinstance(reason, Regrouping | Renaming | Comparing | InColumns | InRounding):
             found.append(max(drawn, found[-1] if found else 0))
             continue
         match reason:

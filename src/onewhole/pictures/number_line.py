@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Ladder, Style
 from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.pictures.between import between
 from onewhole.pictures.description import (
     Compared,
     Description,
@@ -21,6 +22,7 @@ from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.rows import rows
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
 from onewhole.working.working import Working
@@ -93,7 +95,7 @@ def _unit(ladder: Ladder) -> int:
 
 
 def number_line(working: Working) -> Picture:
-    """Draw a sum, a difference or a comparison on a number line, a scene for every line.
+    """Draw a sum, a difference, a comparison or a rounding on a number line, a scene for every line.
 
     Places are exactly in proportion to amounts. Raises NotDrawnError for any other working.
 
@@ -104,6 +106,8 @@ def number_line(working: Working) -> Picture:
     >>> [sum(isinstance(piece.shape, Hop) for piece in scene.pieces) for scene in picture.scenes]
     [0, 3, 3, 3]
     """
+    if isinstance(working.statement, Rounding):
+        return between(working.statement, working)
     plan = jump_plan(working)
     if plan is None:
         msg = "only sums, differences and comparisons go on a number line"

@@ -13,6 +13,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.comparing import Deciding
@@ -152,6 +153,8 @@ def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityS
     says = line.says
     if isinstance(says, Comparison):
         return _compared(line, says, whole, before)
+    if isinstance(says, Rounding):
+        return None
     amount = says.rest if isinstance(says, MissingNumber) else says
     return _dealt(line, amount, whole, before) if kind(amount) is whole.kind else None
 
@@ -183,6 +186,8 @@ def _sides(says: LineContent) -> tuple[Expression, ...]:
             return says.left, says.right
         case MissingNumber():
             return (says.rest,)
+        case Rounding(number):
+            return (number,)
         case _:
             return (says,)
 

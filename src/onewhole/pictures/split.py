@@ -13,6 +13,7 @@ from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
 from onewhole.statements.expression import Expression, Sum
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import Line
 from onewhole.working.reasons.parting import Parting
@@ -98,6 +99,8 @@ def _side(line: Line) -> Expression:
             return line.says.left
         case MissingNumber():
             return line.says.rest
+        case Rounding(number):
+            return number
         case _:
             return line.says
 

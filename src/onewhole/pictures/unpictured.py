@@ -28,7 +28,7 @@ class NotHundredths:
 
 @dataclass(frozen=True, slots=True)
 class NoPlaceOnLine:
-    """The working is no sum, difference or comparison."""
+    """The working is no sum, difference, comparison or rounding."""
 
 
 @dataclass(frozen=True, slots=True)

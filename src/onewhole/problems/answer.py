@@ -12,6 +12,7 @@ from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.number.unit import MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.expression import Expression, kind, quantities, value
+from onewhole.statements.rounding import Rounding, on_rung
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -56,6 +57,8 @@ def answer(statement: Statement) -> Quantity | Relation:
             )
         case AnotherName(number, wanted):
             return named_as(number, wanted)
+        case Rounding():
+            return on_rung(statement, int(statement.rounded / statement.to.size))
         case _:
             assert_never(statement)
 

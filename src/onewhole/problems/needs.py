@@ -12,6 +12,7 @@ from onewhole.number.quantity import Quantity, counted, usual
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, Over, Sum, Times, kind, quantities, value
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -34,6 +35,7 @@ class Operation(Enum):
     COMPARE = "compare"
     FIND = "find"
     RENAME = "rename"
+    ROUND = "round"
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +85,8 @@ def needs(statement: Statement) -> Needs:
             return _needs_of_gap(statement)
         case AnotherName(number, wanted):
             return _needs((number,), {Operation.RENAME}, _renamed(number, wanted))
+        case Rounding(number):
+            return _needs((number,), {Operation.ROUND}, 0)
         case _:
             assert_never(statement)
 

@@ -6,6 +6,7 @@ from typing import assert_never
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, quantities
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 
 
@@ -33,7 +34,7 @@ def sides(statement: Statement) -> tuple[Expression, ...]:
             return left, right
         case MissingNumber():
             return (statement.rest, *(part for part, _ in statement.beside))
-        case AnotherName(number):
+        case AnotherName(number) | Rounding(number):
             return (number,)
         case _:
             assert_never(statement)
@@ -64,6 +65,8 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             return replace(statement, rest=rest, beside=beside)
         case AnotherName(_, wanted):
             return AnotherName(next(supply), wanted)
+        case Rounding():
+            return Rounding(next(supply), statement.to)
         case _:
             assert_never(statement)
 

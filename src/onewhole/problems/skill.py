@@ -16,6 +16,8 @@ def skill(statement: Statement) -> Skill:
     ['TAKE_REGROUPED', 'TAKE_FROM_WHOLES', 'WHOLE_NUMBERS_REGROUPED']
     """
     asked = needs(statement)
+    if Operation.ROUND in asked.operations:
+        return Skill.ROUND
     if asked.kind is not Kind.NUMBER:
         return Skill.MEASURES
     for operation, named in (

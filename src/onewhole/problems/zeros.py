@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from onewhole.number.quantity import Quantity, counted
 from onewhole.problems.needs import runs_below_zero
 from onewhole.statements.expression import Expression
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -30,7 +31,9 @@ class Zeros:
 
 
 def zeros(statement: Statement) -> Zeros:
-    """Return the zeros in the way of a subtraction, worked from left to right; of a comparison none.
+    """Return the zeros in the way of a subtraction, worked from left to right.
+
+    A comparison and a rounding have none.
 
     >>> from onewhole.statements.reading import read_statement
     >>> zeros(read_statement("507 - 49")), zeros(read_statement("500 - 49")).taken_from
@@ -41,7 +44,7 @@ def zeros(statement: Statement) -> Zeros:
             return _zeros(asked)
         case MissingNumber():
             return _zeros(alone_on_its_side(statement).rest)
-        case Comparison() | AnotherName():
+        case Comparison() | AnotherName() | Rounding():
             return Zeros()
 
 

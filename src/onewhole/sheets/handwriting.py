@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS
 from onewhole.notations.text import unit_by_unit
 from onewhole.number.impossible import Impossible
@@ -19,6 +20,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap, type_hole
 from onewhole.statements.row import Blanks, Piece, Sign, row
+from onewhole.statements.wording import Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 #: Height of one line of writing.
@@ -93,6 +95,11 @@ def _inks(piece: Piece) -> Sequence[Ink]:
     match piece:
         case Sign():
             return (_sign(piece),)
+        case Phrase() | ToNearest():
+            return [
+                Ink(sum(map(_letter, f"{word} ")), 1, breaks=at > 0)
+                for at, word in enumerate(wording(piece).split())
+            ]
         case Quantity():
             if piece.ladder.style is Style.MIXED:
                 wholes, top = piece.counts

@@ -17,6 +17,8 @@ _SHARP = re.compile(r"\s*#(?P<label>[0-9]{1,3})(?:[.:)](?=\s)|(?=\s))\s*(?=\S)")
 _VULGAR = "[\u00bc-\u00be\u2150-\u215e]"
 _NUMBER = re.compile(rf"[0-9][0-9.,]*(?:[ -]?(?:[0-9]+[/\u2044][0-9]+|{_VULGAR})|[/\u2044][0-9]+)?|{_VULGAR}")
 _WORD = re.compile(r"[A-Za-z\u2019']{2,}")
+#: A problem may begin with a word that says what to do with a number.
+_ASKS = re.compile(r"\s*round\s+[0-9.]", re.IGNORECASE)
 #: A line is words, and no problem with a slip of the keys, from so many words on that no problem has.
 FEWEST_WORDS = 2
 # The dot or dash of a list that was pasted.
@@ -105,6 +107,8 @@ def is_words(line: str) -> bool:
     >>> [is_words(line) for line in ("Show each step.", "5 ft 2 inn - 3 ft", "11/4 as a mixed number")]
     [True, False, False]
     """
+    if _ASKS.match(line):
+        return False
     known = KNOWN_WORDS | FORM_WORDS if _NUMBER.match(line.strip()) else KNOWN_WORDS
     words = (word.lower().strip("\N{RIGHT SINGLE QUOTATION MARK}'") for word in _WORD.findall(line))
     return sum(word not in known for word in words) >= FEWEST_WORDS

@@ -4,6 +4,8 @@
 :mod:`~.expression`         sums, differences, products and fractions being worked
 :mod:`~.gap`                a number with one part missing: 6 ?/6
 :mod:`~.statement`          question, comparison, missing number, another name
+:mod:`~.rounding`           a number to be rounded, its neighbors and what is halfway
+:mod:`~.wording`            words that belong to a line, by their meaning
 :mod:`~.chain`              equalities written one after another
 :mod:`~.tokens`             typed text cut into pieces, each with its place
 :mod:`~.numerals`           reading one quantity as typed

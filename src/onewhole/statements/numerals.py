@@ -13,6 +13,8 @@ from onewhole.statements.unit_words import MARKS
 LARGEST_DENOMINATOR = 1000
 
 _AND = frozenset({"and"})
+#: 26 in to feet: the word before what a measure is rounded to.
+_TO = frozenset({"to"})
 _POWERS = {
     "one": 0,
     "ten": 1,
@@ -82,7 +84,9 @@ def _pointed(text: str) -> Quantity:
 def _measured(cursor: Cursor) -> Quantity:
     counts: list[int] = []
     marks: list[str] = []
-    while cursor.word_ahead(1, _MEASURE_WORDS) or (counts and cursor.word_ahead(0, _AND)):
+    while not cursor.word_ahead(0, _TO) and (
+        cursor.word_ahead(1, _MEASURE_WORDS) or (counts and cursor.word_ahead(0, _AND))
+    ):
         if counts and cursor.word_ahead(0, _AND):
             cursor.take()
         counts.append(cursor.number("how many of the unit"))

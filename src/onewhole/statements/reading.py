@@ -14,6 +14,8 @@ from onewhole.statements.expression import Expression, Over, Sum, Term, Times, k
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
+from onewhole.statements.rounding import Rounding, halfway
+from onewhole.statements.rounding_reading import rounding
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -33,7 +35,7 @@ _Part = Expression | Gap
 
 
 def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
-    """Read one problem: a question, a comparison or an equation with a number missing.
+    """Read one problem: a question, a comparison, an equation with a number missing, or a rounding.
 
     ``line`` and ``column`` say where the text begins in its file. Raises ReadingError with the place for
     text that is no problem, for a result below zero, and for a gap that nothing fits.
@@ -43,8 +45,10 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
     """
     cursor = Cursor(tokens(text, line, column))
     start = cursor.here
-    left = _side(cursor)
-    found = _statement(cursor, left)
+    found: Statement | None = rounding(cursor)
+    if found is None:
+        left = _side(cursor)
+        found = _statement(cursor, left)
     if not cursor.at_end():
         cursor.refuse("this does not belong to the problem", _SIGN_REMEDY)
     return _sound(found, start)
@@ -302,6 +306,8 @@ def _sound(found: Statement, start: Token) -> Statement:
                 found.gap.filling(gap_amount(found))
             case AnotherName(number, wanted):
                 named_as(number, wanted)
+            case Rounding():
+                halfway(found)
             case _:
                 assert_never(found)
     except ZeroDivisionError:

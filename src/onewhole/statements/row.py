@@ -1,4 +1,4 @@
-"""One line as a row of pieces: numbers, signs, and brackets exactly where the tree needs them."""
+"""One line as a row of pieces: numbers, signs, words, and brackets exactly where the tree needs them."""
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
@@ -13,7 +13,9 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import Gap, type_hole
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Relation
+from onewhole.statements.wording import Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 
@@ -26,6 +28,7 @@ class Sign(StrEnum):
     EQUALS = "="
     LESS = "<"
     GREATER = ">"
+    ABOUT = "\N{ALMOST EQUAL TO}"
     WHICH = "?"  # which of < = > belongs here is asked
     OPEN = "("
     CLOSE = ")"
@@ -40,8 +43,8 @@ class Blanks:
 
 
 Number = Quantity | Gap | Impossible | WithMinus | Blanks
-#: A number, a sign, or the words for the form in which a number is wanted.
-FlatPiece = Number | Sign | NumberForm
+#: A number, a sign, or words: the form in which a number is wanted, what is asked of it.
+FlatPiece = Number | Sign | NumberForm | Wording
 Piece = FlatPiece | Over
 
 #: One part of a mixed number: its count, the hole, or None where nothing is written.
@@ -95,8 +98,29 @@ def _row(thing: Writable) -> Iterator[Piece]:
         case AnotherName(number, wanted):
             yield number
             yield from (Sign.EQUALS, Blanks(wanted)) if isinstance(wanted, Ladder) else (wanted,)
+        case Rounding():
+            yield from _rounding(thing)
         case _:
             assert_never(thing)
+
+
+def _rounding(thing: Rounding) -> Iterator[Piece]:
+    """Write what is asked, what the number lies between, or what it is rounded to."""
+    if thing.gives is not None:
+        yield thing.number
+        yield Sign.EQUALS if thing.gives.value == thing.number.value else Sign.ABOUT
+        yield thing.gives
+    elif thing.between is not None:
+        low, high = thing.between
+        yield low
+        yield Sign.LESS if low.value < thing.number.value else Sign.EQUALS
+        yield thing.number
+        yield Sign.LESS
+        yield high
+    else:
+        yield Phrase.ROUND
+        yield thing.number
+        yield ToNearest(thing.to)
 
 
 def _gap_side(thing: MissingNumber) -> Iterator[Piece]:

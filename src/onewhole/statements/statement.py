@@ -1,6 +1,4 @@
-"""What a line says: a question, a comparison, an equation with a number missing or another name that is
-wanted, and what it means.
-"""
+"""What a line says: a question, a comparison, a number missing, to be rounded or written another way."""
 
 from dataclasses import dataclass
 from enum import StrEnum
@@ -12,6 +10,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import KindError
 from onewhole.statements.expression import Expression, Over, Sum, Times, kind, value
 from onewhole.statements.gap import Gap
+from onewhole.statements.rounding import Rounding
 
 
 class Relation(StrEnum):
@@ -74,7 +73,7 @@ class AnotherName:
         return alike and has_form(written, self.wanted)
 
 
-Statement = Question | Comparison | MissingNumber | AnotherName
+Statement = Question | Comparison | MissingNumber | AnotherName | Rounding
 
 #: What a line keeps when it is rewritten: an amount, an order, or the number that is missing.
 Meaning = Fraction | Relation | int
@@ -97,7 +96,7 @@ def relation(left: Expression, right: Expression) -> Relation:
 
 
 def meaning(statement: Statement) -> Meaning:
-    """Return what a step of a working must keep: the amount, the order, or the missing number.
+    """Return what a step of a working must keep: the amount, the order, the missing or rounded number.
 
     Raises NoSuchNumberError when nothing fits a gap, KindError when parts do not go together.
     """
@@ -110,6 +109,8 @@ def meaning(statement: Statement) -> Meaning:
             return statement.gap.filling(gap_amount(statement))
         case AnotherName(number):
             return number.value
+        case Rounding():
+            return statement.rounded
         case _:
             assert_never(statement)
 

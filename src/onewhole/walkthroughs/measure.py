@@ -4,6 +4,7 @@ import math
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS
 from onewhole.notations.folding import Bit
 from onewhole.notations.text import grouped, printed
@@ -16,6 +17,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Part, Sign, row
+from onewhole.statements.wording import Phrase, ToNearest
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Write
 
@@ -98,6 +100,8 @@ def bit_width(piece: Bit) -> int:
             return word_width(f"  {FORMS[piece]}")
         case Blanks(units):
             return sum(_HOLE + word_width(f"  {unit.mark}") for unit in units.units)
+        case Phrase() | ToNearest():
+            return word_width(f" {wording(piece)} ")
         case Over(above, below):
             return max(formula_width(above), formula_width(below)) + _BAR
         case Gap(wholes, top, bottom):

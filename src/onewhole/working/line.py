@@ -6,13 +6,17 @@ from fractions import Fraction
 from functools import reduce
 
 from onewhole.statements.expression import Expression, is_worth, value
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, Meaning, MissingNumber, meaning
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 
 #: What a line can contain: an amount being worked, or a whole statement.
-LineContent = Expression | Comparison | MissingNumber
+LineContent = Expression | Comparison | MissingNumber | Rounding
+
+#: Statements that stand on a line whole: no equals sign leads from the line before to them.
+WholeLine = Comparison | MissingNumber | Rounding
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,13 +54,13 @@ def without_repeats(lines: Iterable[Line]) -> tuple[Line, ...]:
 
 def keeps(says: LineContent, wanted: Meaning) -> bool:
     """Say whether a line keeps the amount, the order or the missing number that is wanted."""
-    if isinstance(wanted, Fraction) and not isinstance(says, Comparison | MissingNumber):
+    if isinstance(wanted, Fraction) and not isinstance(says, WholeLine):
         return is_worth(says, wanted)
     return kept(says) == wanted
 
 
 def kept(says: LineContent) -> Meaning:
     """Return what the next line must keep: the amount, the order or the missing number."""
-    if isinstance(says, Comparison | MissingNumber):
+    if isinstance(says, WholeLine):
         return meaning(says)
     return value(says)

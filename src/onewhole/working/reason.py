@@ -15,7 +15,8 @@ from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
+from onewhole.working.reasons.rounding import InRounding
 from onewhole.working.reasons.taking import Taking
 
 #: Every reason for a line of a working.
-Reason = Regrouping | Taking | Jumping | Renaming | Comparing | InColumns
+Reason = Regrouping | Taking | Jumping | Renaming | Comparing | InColumns | InRounding

@@ -2,17 +2,19 @@
 
 from typing import assert_never
 
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 from onewhole.working.alone import work_named
 from onewhole.working.comparing import work_comparison
 from onewhole.working.missing import work_missing
 from onewhole.working.questions import work_question
+from onewhole.working.rounding import work_rounding
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working
 
 
 def work(statement: Statement, strategy: Strategy) -> Working:
-    """Work a question, a comparison, an equation with a number missing or another name, line by line.
+    """Work a question, a comparison, a missing number, another name or a rounding, line by line.
 
     Raises DoesNotSuitError or NotWorkedError (see :mod:`onewhole.working.questions`).
     """
@@ -25,5 +27,7 @@ def work(statement: Statement, strategy: Strategy) -> Working:
             return work_missing(statement, strategy)
         case AnotherName():
             return work_named(statement)
+        case Rounding():
+            return work_rounding(statement)
         case _:
             assert_never(statement)

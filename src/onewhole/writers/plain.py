@@ -10,9 +10,9 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
 from onewhole.pictures.columns_state import columns_states
 from onewhole.statements.expression import Expression
-from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.statements.statement import MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
-from onewhole.working.line import Line
+from onewhole.working.line import Line, WholeLine
 from onewhole.working.working import Working
 
 WIDEST = 44
@@ -60,7 +60,7 @@ def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
 
 
 def _plain(line: Line, *, first: bool) -> str:
-    whole_line = isinstance(line.says, Comparison | MissingNumber)
+    whole_line = isinstance(line.says, WholeLine)
     return printed(line.says) if first or whole_line else f"= {printed(line.says)}"
 
 

@@ -18,10 +18,10 @@ from onewhole.notations.mathml import mathml
 from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.notations.svg import svg
-from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Role, Strike, Write
 from onewhole.walkthroughs.timeline import Timed, TimedChapter, Timeline
+from onewhole.working.line import WholeLine
 
 #: The letters of the page: the packages and files that they stand in.
 _LETTERS = {
@@ -158,4 +158,4 @@ def _content(write: Write) -> str:
 
 def _formula(line: Writable, *, leads: bool) -> str:
     """Write a line as MathML; one that follows from the line before begins with its equals sign."""
-    return mathml(line, leads=leads and not isinstance(line, Comparison | MissingNumber))
+    return mathml(line, leads=leads and not isinstance(line, WholeLine))

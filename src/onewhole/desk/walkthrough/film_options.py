@@ -13,6 +13,7 @@ from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import Sum
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 from onewhole.walkthroughs.lesson import Length
 from onewhole.working.form import led_to
@@ -168,7 +169,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
         case MissingNumber():
             rest = alone_on_its_side(statement).rest
             keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
-        case Comparison() | AnotherName():
+        case Comparison() | AnotherName() | Rounding():
             keys = []
         case _:
             assert_never(statement)
@@ -176,7 +177,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
 
 
 def _by(statement: Statement, strategy: str) -> Working | None:
-    if isinstance(statement, Comparison):
+    if isinstance(statement, Comparison | Rounding):
         return None
     try:
         return work(statement, strategy_named(strategy))

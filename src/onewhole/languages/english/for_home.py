@@ -16,6 +16,7 @@ _ACTS = {
     Operation.ADD: "we put numbers together",
     Operation.COMPARE: "we see which number is more",
     Operation.FIND: "we look for a missing number",
+    Operation.ROUND: "we round numbers",
     Operation.MULTIPLY: "we multiply",
     Operation.RENAME: "we write numbers in other ways",
 }

@@ -35,6 +35,8 @@ def operation_asked(one: About, words: ClassWords) -> Sentences:
             return _asked("how else can you write the same amount")
         case Operation.FIND:
             return _asked("what would make both sides the same amount")
+        case Operation.ROUND:
+            return _asked("which two does the number lie between, and which of them is nearer")
         case _:
             assert_never(one.operation)
 

@@ -8,6 +8,7 @@ from onewhole.number.unit import Unit
 from onewhole.sentences.node import Label, Node, Said, Seam, Typed
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber
 from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
@@ -44,6 +45,7 @@ from onewhole.working.reasons.renaming import (
     SameSizePieces,
     WholesInPieces,
 )
+from onewhole.working.reasons.rounding import InRounding
 from onewhole.working.reasons.taking import (
     AddedUnitByUnit,
     InAll,
@@ -77,7 +79,7 @@ def stands_told(says: LineContent) -> tuple[Sentences, ...]:
                 told("now", "compare", Said(left), "with", Said(right)),
                 told("so", "look at", Said(left), "and at", Said(right)),
             )
-        case Comparison():
+        case Comparison() | Rounding():
             return (told("so", line),)
         case _:
             return (told("that", "is", line), told("now", "it is", line), told("so", "now we have", line))
@@ -96,7 +98,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
 
     It is said when a problem points back to one like it: no reason, which was given before.
     """
-    if reason is None or isinstance(reason, Comparing):
+    if reason is None or isinstance(reason, Comparing | InRounding):
         return None
     match reason:
         case OpensOne(large=large):

@@ -16,11 +16,14 @@ from onewhole.pictures.description import (
     CutInto,
     Description,
     Gathered,
+    Halfway,
     JumpEnds,
+    LiesBetween,
     Makes,
     MarkAt,
     OneJump,
     PartAmount,
+    RoundedTo,
     Shown,
     SplitInto,
     StillThere,
@@ -102,6 +105,13 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(_amount(first, words), _relation(first, second), _amount(second, words))
         case MarkAt(mark):
             return told("marked:", Said(mark))
+        case LiesBetween(number, low, high):
+            ends = (_amount(low, words), ", and", _amount(high, words))
+            return told(_amount(number, words), "lies between", *ends)
+        case Halfway(middle):
+            return told("halfway:", _amount(middle, words))
+        case RoundedTo(neighbor):
+            return told("nearer:", _amount(neighbor, words))
         case UnderEachOther(numbers, taken):
             row = Sum(tuple(Term(number, taken=taken and at > 0) for at, number in enumerate(numbers)))
             return told("in columns:", Said(row))

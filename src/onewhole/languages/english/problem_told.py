@@ -1,5 +1,6 @@
 """A problem read out, and its answer said once more, in more than one wording."""
 
+from dataclasses import replace
 from typing import assert_never
 
 from onewhole.languages.english.making import Nodes, told
@@ -9,6 +10,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -48,6 +50,8 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("write", Said(statement))
         case AnotherName():
             return begun + told("write it in other units", Seam(":"), Said(statement))
+        case Rounding():
+            return begun + told(Said(statement))
         case _:
             assert_never(statement)
 
@@ -59,6 +63,8 @@ def outcome_told(statement: Statement, answer: Quantity | Relation) -> Nodes:
             return (Said(Comparison(asked, found, Relation.EQUAL)),)
         case Comparison(left, right), Relation() as sign:
             return (Said(left), RELATIONS[sign], Said(right))
+        case Rounding(), Quantity() as found:
+            return (Said(replace(statement, gives=found)),)
         case _, Quantity() as found:
             return ("the missing number is", Said(found))
         case _:
@@ -69,7 +75,7 @@ def outcome_told(statement: Statement, answer: Quantity | Relation) -> Nodes:
 def answers_told(label: str, statement: Statement, answer: Quantity | Relation) -> tuple[Sentences, ...]:
     """Say the answer once more, in more than one wording."""
     whole = outcome_told(statement, answer)
-    if isinstance(answer, Relation) or isinstance(statement, MissingNumber):
+    if isinstance(answer, Relation) or isinstance(statement, MissingNumber | Rounding):
         return (told("so", whole), told("in number", Label(label), ",", whole))
     return (
         told("so", whole),

@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.english.comparing import comparing
 from onewhole.languages.english.in_columns import in_columns
+from onewhole.languages.english.in_rounding import in_rounding
 from onewhole.languages.english.jumping import jumping
 from onewhole.languages.english.regrouping import regrouping
 from onewhole.languages.english.renaming import renaming
@@ -16,6 +17,7 @@ from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
+from onewhole.working.reasons.rounding import InRounding
 from onewhole.working.reasons.taking import Taking
 
 
@@ -40,4 +42,6 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return comparing(reason, words)
     if isinstance(reason, InColumns):
         return in_columns(reason, words)
+    if isinstance(reason, InRounding):
+        return in_rounding(reason, words)
     assert_never(reason)

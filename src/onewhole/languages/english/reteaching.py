@@ -107,10 +107,18 @@ def _idea(family: Family, of: About, words: ClassWords) -> Sentences:
         case Family.COMPARISON:
             under = told("write one number under the other, unit under unit")
             return under + told("look from the largest unit on")
+        case Family.PLACE_VALUE if of.operation is Operation.ROUND:
+            return _on_a_line()
         case Family.PLACE_VALUE:
             return told("line the numbers up by their units and name each unit aloud")
         case _:
             assert_never(family)
+
+
+def _on_a_line() -> Sentences:
+    """Say how a number is rounded on a number line."""
+    drawn = told("draw a number line from one neighbor to the other and mark what is halfway")
+    return drawn + _asks("where does the number lie") + _asks("which neighbor is nearer")
 
 
 def _regrouping(of: About, words: ClassWords) -> Sentences:
@@ -153,6 +161,8 @@ def _counting(of: About, words: ClassWords) -> Sentences:
             return told("build the number with", parts, "and count it again in the other way")
         case Operation.COMPARE | Operation.FIND:
             return told("build both sides with", parts, "and count")
+        case Operation.ROUND:
+            return _on_a_line()
         case _:
             assert_never(of.operation)
 
@@ -173,6 +183,8 @@ def _naming(of: About) -> Sentences:
             return told(noun, Counted(4, _GROUP), "of", some(2, _THIRD)) + stays
         case Operation.COMPARE | Operation.FIND | Operation.RENAME:
             return told("say the name of the pieces on both sides")
+        case Operation.ROUND:
+            return _on_a_line()
         case _:
             assert_never(of.operation)
 
@@ -201,6 +213,8 @@ def _reading(operation: Operation) -> Sentences:
         case Operation.FIND:
             same = told("read both sides aloud: they are the same amount")
             return same + told("guess the missing number first")
+        case Operation.ROUND:
+            return _asks("read the number aloud and guess first: which two is it between")
         case _:
             assert_never(operation)
 
@@ -244,7 +258,7 @@ def _facts(operation: Operation) -> Sentences:
             return told(beside, ": make a ten")
         case Operation.MULTIPLY:
             return told(beside, ": begin with one that you know")
-        case Operation.COMPARE | Operation.FIND | Operation.RENAME:
+        case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ROUND:
             return told(beside)
         case _:
             assert_never(operation)

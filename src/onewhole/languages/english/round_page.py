@@ -41,6 +41,7 @@ ROUND_PAGE = PageWords(
         *((strategy.key, strategy.name) for strategy in STRATEGIES),
         ("compare", "Compare"),
         ("find_the_missing_number", "Find the missing number"),
+        ("nearest_neighbor", "Between two neighbors, the nearer one"),
         ("write_another_way", "Write it another way"),
     ),
 )

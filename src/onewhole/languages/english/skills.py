@@ -38,6 +38,8 @@ def skill_called(skill: Skill) -> str:
             return "finding the missing number"
         case Skill.OTHER_NAMES:
             return "writing a number another way"
+        case Skill.ROUND:
+            return "rounding"
         case Skill.MEASURES:
             return "measures in two units"
         case _:

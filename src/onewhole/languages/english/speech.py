@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS, count_words, measure_name, piece_name, place_name
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
@@ -12,6 +13,7 @@ from onewhole.number.unit import ONE
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
+from onewhole.statements.wording import Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 SIGNS = {
@@ -21,6 +23,7 @@ SIGNS = {
     Sign.EQUALS: "equals",
     Sign.LESS: "is less than",
     Sign.GREATER: "is greater than",
+    Sign.ABOUT: "is about",
     Sign.WHICH: "compared with",
     Sign.OPEN: "open bracket",
     Sign.CLOSE: "close bracket",
@@ -52,6 +55,8 @@ def _said(piece: FlatPiece) -> str:
     match piece:
         case Sign():
             return SIGNS[piece]
+        case Phrase() | ToNearest():
+            return wording(piece)
         case Quantity():
             return _quantity(piece)
         case Gap(wholes, top, bottom):

@@ -50,7 +50,7 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
             whole = Naming(thing(ONE, words), many=False)
             return told(shows, ", and here a", whole, "has", Counted(parts, EQUAL_PART))
         case NoPlaceOnLine():
-            return told("only sums, differences and comparisons go on a number line")
+            return told("only sums, differences, comparisons and numbers to be rounded go on a number line")
         case TooManyJumps(jumps, most):
             return told(Counted(jumps, JUMP), "would run into one another:", bare(most), "are the most")
         case NothingToSplit():

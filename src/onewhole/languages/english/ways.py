@@ -9,6 +9,7 @@ from onewhole.languages.english.words import ClassWords, article, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import quantities
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.working.reasons.comparing import (
     AgainstHalf,
@@ -109,6 +110,8 @@ def _style(working: Working) -> Style:
             if not gap.alone:
                 return Style.MIXED
             found = quantities(rest)
+        case Rounding(number):
+            found = (number,)
         case _:
             assert_never(working.statement)
     styles = {number.ladder.style for number in found}

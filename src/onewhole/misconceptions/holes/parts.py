@@ -9,6 +9,7 @@ from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
+from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 from onewhole.working.pair_state import PairState
 
@@ -59,7 +60,12 @@ def _shown(pair: Pair, state: PairState) -> CaseParts:
 
 def _one_number(statement: Statement) -> Quantity:
     match statement:
-        case Question(Quantity() as number) | MissingNumber(Quantity() as number) | AnotherName(number):
+        case (
+            Question(Quantity() as number)
+            | MissingNumber(Quantity() as number)
+            | AnotherName(number)
+            | Rounding(number)
+        ):
             return number
         case _:
             msg = "this problem asks about no one number"
@@ -75,6 +81,8 @@ def asked(case: Case) -> Expression:
             return rest
         case Comparison(left):
             return left
+        case Rounding(number):
+            return number
 
 
 def typed_pair(case: Case) -> Pair:

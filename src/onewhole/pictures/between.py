@@ -1,0 +1,115 @@
+"""A number between its two neighbors on a number line: the stretch between them, and what is halfway."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.description import Description, Halfway, LiesBetween, RoundedTo, Shown
+from onewhole.pictures.picture import Picture, PictureKind
+from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge, Words
+from onewhole.statements.rounding import Rounding, halfway, renamed
+from onewhole.working.reasons.rounding import (
+    BetweenNeighbors,
+    ExactlyHalfway,
+    NearerNeighbor,
+    NothingOver,
+    PastHalfway,
+)
+from onewhole.working.working import Working
+
+WIDTH, MARGIN = Fraction(180), Fraction(24)
+LONG = WIDTH - 2 * MARGIN
+LINE, HEIGHT, DIGITS = Fraction(20), Fraction(36), Fraction(4)
+#: How far the numbers stand over and under the line, and how far ticks reach from it.
+OVER, UNDER = Fraction(9), Fraction(9)
+END_TICK, HALF_TICK, TICK = Fraction(4), Fraction(5), Fraction(3, 2)
+#: At most so many parts are marked between the neighbors.
+MOST_PARTS = 12
+
+
+@dataclass(frozen=True, slots=True)
+class _Stage:
+    """What is drawn so far: the neighbors, the number halfway, and the answer."""
+
+    ends: bool
+    middle: bool
+    answer: bool
+
+
+def between(asked: Rounding, working: Working) -> Picture:
+    """Draw a number to be rounded on the line from one neighbor to the other, a scene for every line.
+
+    First the number stands there alone; then its neighbors, then the number halfway, then a ring round the
+    neighbor that it is rounded to. Places are exactly in proportion to amounts.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.rounding import work_rounding
+    >>> asked = read_statement("round 4,567 to the nearest hundred")
+    >>> drawn = between(asked, work_rounding(asked))
+    >>> [any(piece.name == "halfway" for piece in scene.pieces) for scene in drawn.scenes]
+    [False, False, True, True]
+    """
+    scenes: list[Scene] = []
+    stage = _Stage(ends=False, middle=False, answer=False)
+    for line in working.lines:
+        why = line.because
+        stage = _Stage(
+            stage.ends or isinstance(why, BetweenNeighbors | NothingOver),
+            stage.middle or isinstance(why, PastHalfway | ExactlyHalfway),
+            stage.answer or isinstance(why, NearerNeighbor | ExactlyHalfway | NothingOver),
+        )
+        pieces = (*_line(asked), *_numbers(asked, stage), *_ring(working, asked, stage))
+        scenes.append(Scene(WIDTH, HEIGHT, pieces, tuple(_told(asked, working, stage))))
+    return Picture(PictureKind.LINE, tuple(scenes))
+
+
+def _x(asked: Rounding, amount: Fraction) -> Fraction:
+    """Return where an amount stands, in millimetres from the left: exactly in proportion."""
+    return MARGIN + LONG * (amount - asked.low.value) / asked.to.size
+
+
+def _parts(asked: Rounding) -> int:
+    """Return into how many parts the stretch is marked: those of the next smaller unit where they are few."""
+    smaller = [unit.size for unit in renamed(asked).ladder.units if unit.size < asked.to.size]
+    parts = int(asked.to.size / max(smaller)) if smaller else 1
+    return max(count for count in range(1, MOST_PARTS + 1) if not parts % count)
+
+
+def _line(asked: Rounding) -> Iterator[Piece]:
+    yield Piece("axis", Stroke(MARGIN / 2, LINE, WIDTH - MARGIN / 2, LINE))
+    parts = _parts(asked)
+    for at in range(parts + 1):
+        x = MARGIN + LONG * Fraction(at, parts)
+        reach = END_TICK if at in {0, parts} else TICK
+        yield Piece(f"tick/{at}", Stroke(x, LINE - reach, x, LINE + reach))
+
+
+def _numbers(asked: Rounding, stage: _Stage) -> Iterator[Piece]:
+    if stage.ends:
+        for name, end in (("low", asked.low), ("high", asked.high)):
+            yield Piece(name, Words(_x(asked, end.value), LINE + UNDER, end, DIGITS))
+    if stage.middle:
+        middle = halfway(asked)
+        x = _x(asked, middle.value)
+        yield Piece("half", Stroke(x, LINE - HALF_TICK, x, LINE + HALF_TICK), Look.DOTTED)
+        yield Piece("halfway", Words(x, LINE + UNDER, middle, DIGITS))
+    number = renamed(asked)
+    x = _x(asked, number.value)
+    yield Piece("point", Wedge(x, LINE, Fraction(3, 2), Fraction(0), Fraction(1)), Look.FILLED)
+    yield Piece("number", Words(x, LINE - OVER, number, DIGITS))
+
+
+def _ring(working: Working, asked: Rounding, stage: _Stage) -> Iterator[Piece]:
+    if stage.answer and isinstance(working.answer, Quantity):
+        x = _x(asked, working.answer.value)
+        yield Piece("answer", Wedge(x, LINE, Fraction(3), Fraction(0), Fraction(1)), Look.DOTTED)
+
+
+def _told(asked: Rounding, working: Working, stage: _Stage) -> Iterator[Description]:
+    number = renamed(asked)
+    yield LiesBetween(number, asked.low, asked.high) if stage.ends and not asked.there else Shown((number,))
+    if stage.middle:
+        yield Halfway(halfway(asked))
+    if stage.answer and isinstance(working.answer, Quantity):
+        yield RoundedTo(working.answer)

@@ -1,0 +1,103 @@
+"""Reading what is to be rounded: round 4,567 to the nearest hundred, round 3.46 to tenths."""
+
+from fractions import Fraction
+
+from onewhole.number.ladder import TEN, Style
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import MEASURES, ONE, Unit
+from onewhole.statements.cursor import Cursor
+from onewhole.statements.numerals import numeral
+from onewhole.statements.rounding import Rounding, units_to_round_to
+from onewhole.statements.tokens import ReadingError, Token, TokenKind
+from onewhole.statements.unit_words import MARKS
+
+_REMEDY = "Write for example: round 4,567 to the nearest hundred."
+_PLACES = {
+    "one": ONE,
+    "whole": ONE,
+    "ten": Unit(Fraction(TEN)),
+    "hundred": Unit(Fraction(TEN**2)),
+    "thousand": Unit(Fraction(TEN**3)),
+    "million": Unit(Fraction(TEN**6)),
+    "tenth": Unit(Fraction(1, TEN)),
+    "hundredth": Unit(Fraction(1, TEN**2)),
+    "thousandth": Unit(Fraction(1, TEN**3)),
+}
+_NAMES = {word + end: unit for word, unit in _PLACES.items() for end in ("", "s")}
+_SIZES = {Fraction(TEN) ** power for power in range(-3, 7)}
+_THOUSANDS = frozenset({"thousand", "thousands"})
+_TIMES = frozenset({"ten", "hundred"})
+#: Words that may follow the name of a place: whole number, hundreds place.
+_AFTER = frozenset({"number", "numbers", "place", "places"})
+
+
+def rounding(cursor: Cursor) -> Rounding | None:
+    """Read a number to be rounded, and to what; None where the line does not begin with "round".
+
+    >>> from onewhole.statements.tokens import tokens
+    >>> rounding(Cursor(tokens("Round 4,567 to hundreds"))).rounded
+    Fraction(4600, 1)
+    """
+    if not cursor.word_ahead(0, frozenset({"round"})):
+        return None
+    cursor.take()
+    number = numeral(cursor)
+    if not isinstance(number, Quantity):
+        cursor.refuse("a number that is rounded has no missing part", _REMEDY)
+    if not _took(cursor, "to"):
+        cursor.refuse("what to round to is missing", _REMEDY)
+    for word in ("the", "nearest"):
+        _took(cursor, word)
+    here = cursor.here
+    unit = _unit(cursor)
+    while cursor.word_ahead(0, _AFTER):
+        cursor.take()
+    if unit not in units_to_round_to(number):
+        raise _unsuited(number, unit, here)
+    return Rounding(number, unit)
+
+
+def _took(cursor: Cursor, word: str) -> bool:
+    """Step over a word, and say whether it stood there."""
+    found = cursor.word_ahead(0, frozenset({word}))
+    if found:
+        cursor.take()
+    return found
+
+
+def _unit(cursor: Cursor) -> Unit:
+    """Read the name of a place or a unit, or the digits of a place: 100, 0.1."""
+    here = cursor.here
+    if here.sort in {TokenKind.NUMBER, TokenKind.POINTED}:
+        size = Fraction(here.text)
+        if size in _SIZES:
+            cursor.take()
+            return Unit(size)
+    if cursor.word_ahead(0, _TIMES):
+        dash = cursor.ahead(1).sort is TokenKind.MINUS
+        if cursor.word_ahead(1 + dash, _THOUSANDS):
+            size = _NAMES[here.text].size
+            for _ in range(2 + dash):
+                cursor.take()
+            return Unit(size * TEN**3)
+    if here.text in _NAMES:
+        return _NAMES[cursor.take().text]
+    mark = MARKS.get(here.text)
+    if mark is None:
+        cursor.refuse("what to round to is no place and no unit", _REMEDY)
+    cursor.take()
+    return next(unit for unit in MEASURES if unit.mark == mark)
+
+
+def _unsuited(number: Quantity, unit: Unit, at: Token) -> ReadingError:
+    """Say why the number cannot be rounded to this unit."""
+    if unit.kind is not number.kind:
+        msg = "the number and what it is rounded to measure different things"
+        remedy = "Round a number to a place, feet and inches to feet, hours and minutes to hours."
+    elif number.ladder.style is Style.MIXED:
+        msg = "a number with a fraction is rounded to whole numbers or to a larger place"
+        remedy = "Write for example: round 2 5/8 to the nearest whole number."
+    else:
+        msg = "there is nothing smaller than this in the number to round off"
+        remedy = "Round to a larger place or unit, up to a million."
+    return ReadingError(msg, line=at.line, column=at.column, remedy=remedy)

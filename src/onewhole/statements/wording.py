@@ -1,0 +1,23 @@
+"""Words that belong to a line: what is asked of a number, by its meaning. A language writes them."""
+
+from dataclasses import dataclass
+from enum import Enum
+
+from onewhole.number.unit import Unit
+
+
+class Phrase(Enum):
+    """Words that stand before a number, or between numbers, and have none of their own."""
+
+    ROUND = "round"
+
+
+@dataclass(frozen=True, slots=True)
+class ToNearest:
+    """How far a number is rounded: to the nearest hundred, to the nearest foot."""
+
+    unit: Unit
+
+
+#: Every run of words that stands on a line; :mod:`onewhole.languages.english.wordings` writes it.
+Wording = Phrase | ToNearest

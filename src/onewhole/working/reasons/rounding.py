@@ -1,0 +1,62 @@
+"""A number between its two neighbors on a rung, and which of them is nearer."""
+
+from dataclasses import dataclass
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class BetweenNeighbors:
+    """Counting by a unit, a number comes after ``low`` and before ``high``."""
+
+    unit: Unit
+    number: Quantity
+    low: Quantity
+    high: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class PastHalfway:
+    """``middle`` is halfway between the neighbors, and the number is past it, or not that far (``past``)."""
+
+    low: Quantity
+    high: Quantity
+    middle: Quantity
+    number: Quantity
+    past: bool
+
+
+@dataclass(frozen=True, slots=True)
+class NearerNeighbor:
+    """The number is ``near`` from one neighbor and ``far`` from the other, so it is rounded to the first."""
+
+    near: Quantity
+    nearer: Quantity
+    far: Quantity
+    other: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class ExactlyHalfway:
+    """The number is as far from one neighbor as from the other; by agreement it is rounded up.
+
+    The standards have no rule for it, and a state that publishes how it scores takes either (Ohio, grades 3
+    to 5); rounding half up is common practice, no source.
+    """
+
+    low: Quantity
+    high: Quantity
+    far: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class NothingOver:
+    """The number is a whole number of the unit already, so it stays."""
+
+    unit: Unit
+    number: Quantity
+
+
+#: Every reason that rounds.
+InRounding = BetweenNeighbors | PastHalfway | NearerNeighbor | ExactlyHalfway | NothingOver
