@@ -28,6 +28,7 @@ from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.heard import COUNTS, Heard, number_words, sides
+from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
 
 Reads = Callable[[Heard, tuple[str, ...]], bool]
@@ -37,7 +38,7 @@ def true(sentence: str, heard: Heard) -> str | None:
     """Return the pattern that reads a spoken sentence and finds it true, or None when there is none."""
     said = re.sub(r"[.?!]$", "", sentence.strip())
     said = said[:1].lower() + said[1:]
-    for pattern, holds in (COLUMNS_TOO if in_columns(heard) else CLAIMS).items():
+    for pattern, holds in _claims(heard).items():
         for groups in _ways(pattern, said):
             try:
                 if holds(heard, groups):
@@ -45,6 +46,12 @@ def true(sentence: str, heard: Heard) -> str | None:
             except (OnewholeError, KeyError):
                 continue
     return None
+
+
+def _claims(heard: Heard) -> dict[str, Reads]:
+    if isinstance(heard.item.statement, Rounding):
+        return ROUNDING_CLAIMS | {said: holds for said, holds in CLAIMS.items() if said in _OF_ANY}
+    return COLUMNS_TOO if in_columns(heard) else CLAIMS
 
 
 def in_columns(heard: Heard) -> bool:
@@ -391,6 +398,9 @@ CLAIMS: dict[str, Reads] = COMPARING_CLAIMS | {
     r"but (.+) does not fit the blank": lambda heard, groups: heard.amount(groups[0]) != _worth(heard),
     r"but one [a-z ]+ cannot be cut into zero pieces": lambda *_: True,
 }
+
+#: What can be claimed of a problem of any sort.
+_OF_ANY = {r"number (.+)(?:: | is )(.+)", r"number (.+)", r"the answer is (.+)"}
 
 #: What can be claimed where a problem is worked in columns: of columns, and what is not about regrouping.
 COLUMNS_TOO = COLUMN_CLAIMS | {

@@ -3,6 +3,7 @@
 Nothing here calls the weighing of the program, so that a fault there cannot hide.
 """
 
+from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from typing import assert_never
 

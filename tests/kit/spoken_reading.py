@@ -4,6 +4,7 @@ The words are typed out, and the text is read by :mod:`onewhole.statements`; so 
 typed, and a refusal names the word it stumbled over.
 """
 
+import re
 from collections.abc import Callable
 from typing import TypeVar
 
@@ -13,6 +14,8 @@ from onewhole.statements.statement import Statement
 from onewhole.statements.tokens import ReadingError
 from tests.kit.typist import REMEDY, Typed, Word, typed
 
+#: What a number is rounded to is a name, and is typed as it is said.
+_ROUNDS = re.compile(r"round (?P<number>.+) to the nearest (?P<unit>[a-z ]+)\.?", re.IGNORECASE)
 _Read = TypeVar("_Read", Statement, Expression)
 
 
@@ -26,6 +29,9 @@ def unsay(words: str) -> Statement:
     >>> text(unsay("Seven and two sixths minus three and five sixths."))
     '7 2/6 - 3 5/6'
     """
+    if found := _ROUNDS.fullmatch(words):
+        number = " ".join(piece for piece, _ in typed(found["number"]))
+        return read_statement(f"round {number} to the nearest {found['unit']}")
     return _read(words, read_statement)
 
 

@@ -9,10 +9,11 @@ from hypothesis import strategies as st
 from onewhole.errors import OnewholeError
 from onewhole.number.ladder import measure, mixed
 from onewhole.number.name_wanted import NumberForm, Wanted, named_as
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import NotOnLadderError, Quantity
 from onewhole.number.unit import MEASURES, Kind
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, minus, plus, value
 from onewhole.statements.gap import HOLE, Gap, NoSuchNumberError, type_hole
+from onewhole.statements.rounding import Rounding, halfway, units_to_round_to
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -22,7 +23,14 @@ from onewhole.statements.statement import (
     Statement,
     gap_amount,
 )
-from tests.kit.numbers import DENOMINATORS, SMALL_COUNTS, amounts_of, every_mixed_number, plain_numbers
+from tests.kit.numbers import (
+    DENOMINATORS,
+    SMALL_COUNTS,
+    amounts_of,
+    every_mixed_number,
+    plain_numbers,
+    quantities,
+)
 
 KINDS = tuple(Kind)
 
@@ -154,7 +162,21 @@ def other_names(draw: st.DrawFn) -> AnotherName:
 
 def statements() -> st.SearchStrategy[Statement]:
     """Any statement that the reader can make."""
-    return st.one_of(questions(), comparisons(), missing_numbers(), other_names())
+    return st.one_of(questions(), comparisons(), missing_numbers(), other_names(), roundings())
+
+
+@st.composite
+def roundings(draw: st.DrawFn) -> Rounding:
+    """A number of any writing, to be rounded to a unit that it can be rounded to."""
+    number = draw(quantities())
+    known = units_to_round_to(number)
+    assume(known)
+    found = Rounding(number, draw(st.sampled_from(known)))
+    try:
+        halfway(found)
+    except NotOnLadderError:
+        reject()
+    return found
 
 
 def plain_questions() -> st.SearchStrategy[Question]:

@@ -9,6 +9,7 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.row import Piece, Sign, row
+from onewhole.statements.wording import ToNearest
 from onewhole.statements.writable import Writable
 
 #: A piece of a line, or one named place of a number in place words: "3 hundreds".
@@ -23,7 +24,7 @@ _DEEP = 99
 class Break(Enum):
     """Where a line may be broken, the best places first."""
 
-    OUTSIDE = "before a sign outside all brackets"
+    OUTSIDE = "before a sign outside all brackets, or before words"
     ANY_SIGN = "before any sign between two numbers"
     PLACE = "also between the named places of a number"
 
@@ -63,6 +64,8 @@ def chunks(thing: Writable, where: Break) -> tuple[Row, ...]:
             case Sign.CLOSE:
                 depth -= 1
             case Sign() if depth <= deepest and found[-1]:
+                found.append([])
+            case ToNearest():
                 found.append([])
             case Quantity() if where is Break.PLACE and _in_place_words(piece):
                 first, *others = _place_words(piece)

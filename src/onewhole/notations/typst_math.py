@@ -1,8 +1,9 @@
 """Typst math: the formula as the page library sets it, in ``eval(..., mode: "math")``.
 
 The page library (``look/formula.typ`` in the room of the writers) takes ``{"math": ..., "alt": ...}``, where
-``alt`` are the words that a language says for it, and knows two names beyond Typst's own: ``hole`` is an
-empty square for a missing number, ``ring`` an empty circle for a missing sign.
+``alt`` are the words that a language says for it, and knows three names beyond Typst's own: ``hole`` is an
+empty square for a missing number, ``ring`` an empty circle for a missing sign, and ``fold`` a blank between
+words at which a line may be broken.
 """
 
 from itertools import chain, pairwise, zip_longest
@@ -65,9 +66,10 @@ def _piece(piece: Bit) -> str:
         case NumberForm():
             return f'med "{FORMS[piece]}"'
         case Phrase():
-            return f'"{wording(piece).capitalize()} "'
+            return f'"{wording(piece).capitalize()}"'
         case ToNearest():
-            return f'" {wording(piece)}"'
+            start, nearest, unit = wording(piece).partition(" nearest ")
+            return f'fold "{start}{nearest.rstrip()}" fold "{unit}"'
         case Over(above, below):
             return f"frac({typst_math(above)}, {typst_math(below)})"
         case _:

@@ -63,6 +63,19 @@ def answer(statement: Statement) -> Quantity | Relation:
             assert_never(statement)
 
 
+def also_right(statement: Statement) -> Quantity | None:
+    """Return another amount that is right too: of a number exactly halfway the smaller neighbor; else None.
+
+    The standards have no rule for a number exactly halfway, and a state's published rules of scoring take
+    either (docs/decisions/0039).
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> also_right(read_statement("round 450 to hundreds")).counts
+    (4, 0, 0)
+    """
+    return statement.low if isinstance(statement, Rounding) and statement.tie else None
+
+
 def written_usually(asked: Expression) -> Quantity:
     """Return the amount of an expression in the pieces of its numbers, nothing overfull.
 

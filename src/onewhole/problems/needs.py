@@ -1,6 +1,6 @@
 """What a problem needs: regrouping, renaming, and the forms that its numbers are given in."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from itertools import accumulate
 from operator import mul
@@ -45,7 +45,8 @@ class Needs:
     ``regroupings`` counts how often one larger unit is opened, or put together, on the way; ``whole_first``
     says that the first number has nothing of the smaller units taken from it (4 - 1 3/8, 50 - 27);
     ``over_one`` counts fraction parts of one or more in the problem as given (2 4/3, 11/8). ``denominators``
-    are the different ones, rising; a whole number has none.
+    are the different ones, rising; a whole number has none. ``halfway`` says that a number to be rounded is
+    exactly halfway between its neighbors.
     """
 
     kind: Kind
@@ -56,6 +57,7 @@ class Needs:
     renaming: bool
     whole_first: bool
     over_one: int
+    halfway: bool = False
 
     @property
     def regrouping(self) -> bool:
@@ -86,7 +88,7 @@ def needs(statement: Statement) -> Needs:
         case AnotherName(number, wanted):
             return _needs((number,), {Operation.RENAME}, _renamed(number, wanted))
         case Rounding(number):
-            return _needs((number,), {Operation.ROUND}, 0)
+            return replace(_needs((number,), {Operation.ROUND}, 0), halfway=statement.tie)
         case _:
             assert_never(statement)
 

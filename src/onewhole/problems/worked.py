@@ -8,7 +8,7 @@ from onewhole.misconceptions.catalogue import shows
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import Quantity
 from onewhole.problems.about import About, about
-from onewhole.problems.answer import answer
+from onewhole.problems.answer import also_right, answer
 from onewhole.problems.difficulty import Difficulty, difficulty_of
 from onewhole.problems.needs import Needs, needs
 from onewhole.problems.problem import Problem
@@ -64,9 +64,14 @@ class WorkedProblem:
 
     @cached_property
     def forms(self) -> tuple[Quantity, ...]:
-        """Return other usual ways to write the answer that are right too: all, or those that are wanted."""
+        """Return other usual ways to write the answer that are right too: all, or those that are wanted.
+
+        Of a number to be rounded that is exactly halfway it is the other neighbor.
+        """
         if not isinstance(self.answer, Quantity):
             return ()
+        if other := also_right(self.statement):
+            return (other,)
         given = self.statement.asked if isinstance(self.statement, Question) else None
         return tuple(form for form in equal_forms(self.answer) if self._takes(form) and form != given)
 

@@ -1,5 +1,6 @@
 """Rounding a number line by line: its two neighbors, the number halfway, and which side it lies on."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 from onewhole.number.ladder import Ladder, Style, joined
@@ -32,13 +33,15 @@ def work_rounding(asked: Rounding) -> Working:
     """
     lines = [Line(asked)]
     number, unit = renamed(asked), asked.to
+    count = int(asked.rounded / unit.size)
+    answer = on_rung(asked, count)
+    if asked.there:
+        stays = Line(replace(asked, gives=answer), NothingOver(asked.number, unit, count))
+        return Working(KEY, asked, (*lines, stays), answer)
     if number != asked.number:
         lines.append(Line(Rounding(number, unit), WrittenTogether(number)))
     low, high = asked.low, asked.high
-    answer = on_rung(asked, int(asked.rounded / unit.size))
     result = Rounding(number, unit, gives=answer)
-    if asked.there:
-        return Working(KEY, asked, (*lines, Line(result, NothingOver(unit, number))), answer)
     between = Rounding(number, unit, (low, high))
     lines.append(Line(between, BetweenNeighbors(unit, number, low, high)))
     middle = halfway(asked)
@@ -49,7 +52,7 @@ def work_rounding(asked: Rounding) -> Working:
         return Working(KEY, asked, tuple(lines), answer)
     past = below > above
     half = (middle, high) if past else (low, middle)
-    lines.append(Line(Rounding(number, unit, half), PastHalfway(low, high, middle, number, past), aside=True))
+    lines.append(Line(Rounding(number, unit, half), PastHalfway(middle, number, past), aside=True))
     near, far = sorted((below, above))
     nearer, other = (high, low) if past else (low, high)
     reason = NearerNeighbor(_apart(ladder, near), nearer, _apart(ladder, far), other)

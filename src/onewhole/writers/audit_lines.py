@@ -16,7 +16,7 @@ from onewhole.languages.english.words import names_listed
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
-from onewhole.problems.needs import Needs
+from onewhole.problems.needs import Needs, Operation
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.audit import Audit
 from onewhole.sheets.page import Page, halves
@@ -86,6 +86,9 @@ def _row(seen: WorkedProblem) -> tuple[str, ...]:
 
 
 def _needs(needs: Needs) -> Iterator[str]:
+    if Operation.ROUND in needs.operations:
+        yield "exactly halfway" if needs.halfway else "the nearer neighbor"
+        return
     yield f"regroup {_count(needs.regroupings)}" if needs.regrouping else "no regrouping"
     if needs.renaming:
         yield "rename the pieces"

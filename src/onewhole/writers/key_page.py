@@ -25,8 +25,9 @@ def answer_row(entry: WorkedProblem, language: Language) -> Json:
         "label": f"{entry.label}.",
         "formula": formula(entry.statement, language=language),
         "answer": formula(entry.answer, language=language),
-        "note": set_words(language.key.needs(entry.needs)),
     }
+    if noted := language.key.needs(entry.needs):
+        row["note"] = set_words(noted)
     if entry.forms:
         row["also"] = [formula(form, language=language) for form in entry.forms]
     return row

@@ -2,7 +2,7 @@
 
 from onewhole.languages.english.making import Nodes, listed, told
 from onewhole.number.quantity import Quantity
-from onewhole.problems.needs import Needs
+from onewhole.problems.needs import Needs, Operation
 from onewhole.sentences.node import Label, Said
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.statements.expression import Expression
@@ -19,6 +19,8 @@ def needs_told(asked: Needs) -> Sentences:
     >>> text_of(needs_told(needs(read_statement("4 - 1 3/8"))))
     'Regroup, a whole number first.'
     """
+    if Operation.ROUND in asked.operations:
+        return told("exactly halfway") if asked.halfway else ()
     notes: list[Nodes] = [("regroup" if asked.regrouping else "no regrouping",)]
     if asked.whole_first:
         notes.append(("a whole number first",))

@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.making import told, units
+from onewhole.languages.english.making import some, told, units
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Node, Said, Seam
@@ -17,7 +17,7 @@ from onewhole.working.reasons.rounding import (
 )
 
 
-def in_rounding(reason: InRounding, _: ClassWords) -> Sentences:
+def in_rounding(reason: InRounding, words: ClassWords) -> Sentences:
     """Say why a number is rounded to one neighbor and not to the other.
 
     >>> from onewhole.notations.sentences.text import text_of
@@ -26,28 +26,26 @@ def in_rounding(reason: InRounding, _: ClassWords) -> Sentences:
     >>> hundred = places(3).units[0]
     >>> why = BetweenNeighbors(hundred, whole(4567), whole(4500), whole(4600))
     >>> text_of(in_rounding(why, ClassWords()))
-    'Count by hundreds: 4,567 is between 4,500 and 4,600.'
+    'Count by hundreds: 4,567 comes after 4,500 and before 4,600.'
     """
     match reason:
         case BetweenNeighbors(unit, number, low, high):
-            between = (Said(number), "is between", Said(low), "and", Said(high))
-            return told("count by", _named(unit), Seam(":"), between)
-        case PastHalfway(low, high, middle, number, past):
-            where = ("halfway between", Said(low), "and", Said(high), "is", Said(middle))
+            after = (Said(number), "comes after", Said(low))
+            before = ("before", Said(high))
+            return told("count by", _named(unit), Seam(":"), after, Seam("and", "it comes"), before)
+        case PastHalfway(middle, number, past):
             side = "is past it" if past else "is not that far"
-            return told(where, Seam(", and"), Said(number), side)
+            return told("halfway is", Said(middle), Seam(", and"), Said(number), side)
         case NearerNeighbor(near, nearer, far, other):
-            steps = ("it is", Said(near), "from", Said(nearer), "and", Said(far), "from", Said(other))
-            return told(steps, Seam(", so", "so"), Said(nearer), "is nearer")
+            first, second = (Said(near), "from", Said(nearer)), (Said(far), "from", Said(other))
+            apart = ("it is", *first, Seam("and", "it is"), *second)
+            return told(apart, Seam(", so", "so"), Said(nearer), "is nearer")
         case ExactlyHalfway(low, high, far):
-            halfway = told(
-                "it is exactly halfway", Seam(":"), Said(far), "from", Said(low), "and from", Said(high)
-            )
-            return halfway + told("we agree to go up")
-        case NothingOver(unit, number):
-            return told(
-                Said(number), "is a number of", _named(unit), "already", Seam(", so", "so"), "it stays"
-            )
+            start = ("it is exactly halfway", Seam(":", "it is"), Said(far), "from", Said(low))
+            return told(start, Seam("and", "as far"), "from", Said(high)) + told("we agree to go up")
+        case NothingOver(number, unit, count):
+            exactly = (Said(number), "is exactly", some(count, unit, words))
+            return told(exactly, Seam(", so", "so"), "it stays")
         case _:
             assert_never(reason)
 

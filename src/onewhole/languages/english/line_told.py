@@ -79,6 +79,10 @@ def stands_told(says: LineContent) -> tuple[Sentences, ...]:
                 told("now", "compare", Said(left), "with", Said(right)),
                 told("so", "look at", Said(left), "and at", Said(right)),
             )
+        case Rounding(gives=None, between=None):
+            return (told("now", line),)
+        case Rounding(gives=None):
+            return ()
         case Comparison() | Rounding():
             return (told("so", line),)
         case _:

@@ -15,6 +15,7 @@ from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
+from onewhole.problems.answer import also_right
 from onewhole.problems.needs import Needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
@@ -30,7 +31,8 @@ Ids = tuple[str, ...]
 class Expected:
     """The right answer to a problem, and what each error pattern would answer.
 
-    ``filled`` is the whole number with its gap filled in, where that is another way to answer; ``steps`` are
+    ``also`` is another amount that is right too (of a number exactly halfway the other neighbor), ``filled``
+    is the whole number with its gap filled in, where that is another way to answer; ``steps`` are
     the units of which one more or one fewer may be a fact slip. ``exact`` goes from writing to patterns,
     ``amounts`` from amount to patterns, ``near`` from the amounts one unit off those to patterns; ``forms``
     from writing to the patterns that only leave the right amount in a form. ``slips`` are the workings of the
@@ -40,6 +42,7 @@ class Expected:
 
     problem: Problem
     right: Quantity | Relation
+    also: Quantity | None
     filled: Quantity | None
     steps: tuple[Fraction, ...]
     exact: Mapping[Hashable, Ids]
@@ -74,7 +77,8 @@ class Expected:
         [True, True, True, False, False]
         """
         if isinstance(read, Quantity | WithMinus) and isinstance(self.right, Quantity):
-            return amount(read) == amount(self.right) or read == self.filled
+            known = {amount(one) for one in (self.right, self.also) if one}
+            return amount(read) in known or read == self.filled
         return isinstance(read, Relation) and read is self.right
 
     def may_be_slip(self, read: Outcome) -> bool:
@@ -106,6 +110,7 @@ def expect_worked(worked: WorkedProblem) -> Expected:
     return Expected(
         problem,
         right,
+        also_right(statement),
         _filled(statement),
         steps,
         _gathered((alike(outcome), slip) for slip in wrong for outcome in slip.outcomes),

@@ -20,8 +20,6 @@ class BetweenNeighbors:
 class PastHalfway:
     """``middle`` is halfway between the neighbors, and the number is past it, or not that far (``past``)."""
 
-    low: Quantity
-    high: Quantity
     middle: Quantity
     number: Quantity
     past: bool
@@ -52,10 +50,11 @@ class ExactlyHalfway:
 
 @dataclass(frozen=True, slots=True)
 class NothingOver:
-    """The number is a whole number of the unit already, so it stays."""
+    """The number is exactly ``count`` of the unit, so it stays."""
 
-    unit: Unit
     number: Quantity
+    unit: Unit
+    count: int
 
 
 #: Every reason that rounds.
