@@ -24,6 +24,7 @@ NAMED = [
     ("7 2/6 = 6 ?/6", Skill.FIND),
     ("12/18 simplest", Skill.OTHER_NAMES),
     ("3/4 as a decimal", Skill.OTHER_NAMES),
+    ("round 4,567 to the nearest hundred", Skill.ROUND),
     ("5 lb 2 oz - 2 lb 7 oz", Skill.MEASURES),
 ]
 

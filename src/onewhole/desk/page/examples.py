@@ -28,6 +28,8 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "name": "6/8\n11/4\n1 1/2\n0.75\n26 in",
         "form": "12/18 simplest\n11/4 as a mixed number\n2 3/4 as a fraction\n3/4 as a decimal\n"
         "0.75 as a fraction\n3 ft = ? in\n26 in = ? ft ? in",
+        "rounding": "round 4,567 to the nearest hundred\nround 3.46 to tenths\n"
+        "round 2 5/8 to the nearest whole number\nround 5 ft 8 in to the nearest foot",
         "signs": "7\N{VULGAR FRACTION TWO THIRDS} \N{EN DASH} 3\N{VULGAR FRACTION ONE THIRD} = ____",
         "story": f"4 1/4 - 1 3/4 | {STORY}",
         "words": "# Look at the pieces first. Are there enough?\n7 2/6 - 3 5/6",
