@@ -11,6 +11,7 @@ from typing import assert_never
 
 from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS
+from onewhole.languages.english.wordings import wording, wording_parts
 from onewhole.notations.folding import Bit, Row
 from onewhole.notations.text import grouped, printed
 from onewhole.number.digits import in_digits
@@ -68,8 +69,7 @@ def _piece(piece: Bit) -> str:
         case Phrase():
             return f'"{wording(piece).capitalize()}"'
         case ToNearest():
-            start, nearest, unit = wording(piece).partition(" nearest ")
-            return f'fold "{start}{nearest.rstrip()}" fold "{unit}"'
+            return " ".join(f'fold "{part}"' for part in wording_parts(piece))
         case Over(above, below):
             return f"frac({typst_math(above)}, {typst_math(below)})"
         case _:

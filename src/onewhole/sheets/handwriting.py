@@ -11,6 +11,7 @@ from typing import assert_never
 
 from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS
+from onewhole.languages.english.wordings import wording_parts
 from onewhole.notations.text import unit_by_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -97,8 +98,8 @@ def _inks(piece: Piece) -> Sequence[Ink]:
             return (_sign(piece),)
         case Phrase() | ToNearest():
             return [
-                Ink(sum(map(_letter, f"{word} ")), 1, breaks=at > 0)
-                for at, word in enumerate(wording(piece).split())
+                Ink(sum(map(_letter, f"{part} ")), 1, breaks=at > 0)
+                for at, part in enumerate(wording_parts(piece))
             ]
         case Quantity():
             if piece.ladder.style is Style.MIXED:

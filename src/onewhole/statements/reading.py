@@ -15,7 +15,7 @@ from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
 from onewhole.statements.rounding import Rounding, halfway
-from onewhole.statements.rounding_reading import rounding
+from onewhole.statements.rounding_reading import rounding, without_stop
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -43,7 +43,7 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
     >>> read_statement("7 2/6 - 3 5/6") == read_statement("7 2/6 \N{MINUS SIGN} 3 5/6 =")
     True
     """
-    cursor = Cursor(tokens(text, line, column))
+    cursor = Cursor(tokens(without_stop(text), line, column))
     start = cursor.here
     found: Statement | None = rounding(cursor)
     if found is None:

@@ -1,5 +1,6 @@
 """Reading what is to be rounded: round 4,567 to the nearest hundred, round 3.46 to tenths."""
 
+import re
 from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Style
@@ -11,6 +12,7 @@ from onewhole.statements.rounding import Rounding, units_to_round_to
 from onewhole.statements.tokens import ReadingError, Token, TokenKind
 from onewhole.statements.unit_words import MARKS
 
+_ROUND = re.compile(r"\s*round\b", re.IGNORECASE)
 _REMEDY = "Write for example: round 4,567 to the nearest hundred."
 _PLACES = {
     "one": ONE,
@@ -29,6 +31,15 @@ _THOUSANDS = frozenset({"thousand", "thousands"})
 _TIMES = frozenset({"ten", "hundred"})
 #: Words that may follow the name of a place: whole number, hundreds place.
 _AFTER = frozenset({"number", "numbers", "place", "places"})
+
+
+def without_stop(text: str) -> str:
+    """Leave the full stop out that ends a sentence about rounding.
+
+    >>> without_stop("Round 45 to the nearest 10."), without_stop("45 - 1.")
+    ('Round 45 to the nearest 10', '45 - 1.')
+    """
+    return text.rstrip().removesuffix(".") if _ROUND.match(text) else text
 
 
 def rounding(cursor: Cursor) -> Rounding | None:

@@ -85,6 +85,9 @@ PROBLEMS = [
     "44/6 = ? 2/6",
     "5 - ? = 2 1/3",
     "? + 1 1/5 = 4",
+    "round 4567 to the nearest hundred",
+    "round 450 to the nearest hundred",
+    "round 400 to the nearest hundred",
 ]
 
 

@@ -106,8 +106,7 @@ def _told(each: Description, words: ClassWords) -> Sentences:
         case MarkAt(mark):
             return told("marked:", Said(mark))
         case LiesBetween(number, low, high):
-            ends = (_amount(low, words), ", and", _amount(high, words))
-            return told(_amount(number, words), "lies between", *ends)
+            return told(_amount(number, words), "lies between", _all((low, high), words))
         case Halfway(middle):
             return told("halfway:", _amount(middle, words))
         case RoundedTo(neighbor):

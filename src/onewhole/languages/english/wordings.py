@@ -14,10 +14,19 @@ def wording(thing: Wording) -> str:
     >>> wording(ToNearest(places(3).units[0])), wording(ToNearest(ONE))
     ('to the nearest hundred', 'to the nearest whole number')
     """
+    return " ".join(wording_parts(thing))
+
+
+def wording_parts(thing: Wording) -> tuple[str, ...]:
+    """Write the same words in parts between which a line may be broken.
+
+    >>> wording_parts(ToNearest(ONE))
+    ('to the nearest', 'whole number')
+    """
     match thing:
         case Phrase():
-            return thing.value
+            return (thing.value,)
         case ToNearest(unit):
-            return f"to the nearest {'whole number' if unit == ONE else unit_name(unit, 1)}"
+            return "to the nearest", "whole number" if unit == ONE else unit_name(unit, 1)
         case _:
             assert_never(thing)
