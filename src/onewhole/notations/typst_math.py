@@ -9,9 +9,8 @@ words at which a line may be broken.
 from itertools import chain, pairwise, zip_longest
 from typing import assert_never
 
-from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS
 from onewhole.languages.english.wordings import wording, wording_parts
+from onewhole.languages.english.words import FORMS
 from onewhole.notations.folding import Bit, Row
 from onewhole.notations.text import grouped, printed
 from onewhole.number.digits import in_digits

@@ -9,9 +9,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS
 from onewhole.languages.english.wordings import wording_parts
+from onewhole.languages.english.words import FORMS
 from onewhole.notations.text import unit_by_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
