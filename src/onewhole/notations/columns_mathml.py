@@ -5,7 +5,6 @@ from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.notations.columns_text import columns_text
 from onewhole.notations.mathml import NAMESPACE
-from onewhole.number.unit import ONE
 from onewhole.pictures.columns_state import ColumnsState, DigitColumn
 
 MINUS = "\N{MINUS SIGN}"
@@ -52,7 +51,7 @@ def _row(
     for column, cell in zip(state.columns, cells, strict=True):
         if small:
             cell.set("mathsize", "70%")
-        elif column.unit == ONE and state.columns[-1].unit != ONE and len(cell):
+        elif column.unit.size == 1 and state.columns[-1].unit.size < 1 and len(cell):
             SubElement(cell, "mo").text = "."
         row.append(cell)
 

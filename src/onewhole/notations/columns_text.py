@@ -1,6 +1,5 @@
 """Columns in plain text: digits under each other, what is written small above them over the first number."""
 
-from onewhole.number.unit import ONE
 from onewhole.pictures.columns_state import ColumnsState
 
 
@@ -30,7 +29,7 @@ def columns_text(state: ColumnsState) -> tuple[str, ...]:
         written = sign
         for column, count in zip(state.columns, counts, strict=True):
             written += f" {'' if count is None else count:>{width}}"
-            if pointed and column.unit == ONE:
+            if pointed and column.unit.size == 1:
                 written += "." if point else " "
         return written.rstrip()
 

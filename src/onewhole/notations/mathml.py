@@ -8,12 +8,13 @@ from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS, place_name
 from onewhole.languages.language import Language
-from onewhole.notations.text import grouped, part, printed
+from onewhole.notations.text import digits_printed, grouped, part, printed
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
+from onewhole.number.unit import DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
@@ -130,17 +131,30 @@ def _quantity(quantity: Quantity, blank: str) -> Element:
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
-            return _mixed(wholes, top, quantity.ladder.denominator, blank)
+            return _with_mark(_mixed(wholes, top, quantity.ladder.denominator, blank), quantity)
         case Style.MEASURE:
             pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
             return _named(((count, unit.mark) for count, unit in pairs), blank)
         case Style.PLACES | Style.DECIMAL:
             if in_digits(quantity):
-                return _leaf("mn", printed(quantity))
+                return _with_mark(_leaf("mn", digits_printed(quantity)), quantity)
             named = named_places(quantity)
             return _named(((count, place_name(unit, count)) for count, unit in named), blank)
         case _:
             assert_never(quantity.ladder.style)
+
+
+def _with_mark(number: Element, quantity: Quantity) -> Element:
+    """Write the unit of a number behind it, or the dollar sign before it."""
+    mark = quantity.ladder.mark
+    if not mark:
+        return number
+    group = Element("mrow")
+    if mark == DOLLAR:
+        group.extend((_leaf("mtext", mark), number))
+    else:
+        group.extend((number, _leaf("mtext", f"\N{NO-BREAK SPACE}{mark}")))
+    return group
 
 
 def _mixed(wholes: Part, top: Part, bottom: Part, blank: str) -> Element:

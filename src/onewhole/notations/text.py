@@ -10,6 +10,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
+from onewhole.number.unit import DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
@@ -20,6 +21,8 @@ _THREE = 3
 #: How the digits of a whole number are written.
 Spell = Callable[[str], str]
 
+#: What stands between a count and its unit where it is no blank: 75¢.
+_BETWEEN = {"¢": ""}
 _CLOSE_UP = {Sign.OPEN: "(", Sign.CLOSE: ")", Sign.OVER: "/"}
 
 
@@ -45,6 +48,16 @@ def printed(thing: Writable) -> str:
     '4,006 - 1,278'
     """
     return _line(thing, grouped)
+
+
+def digits_printed(quantity: Quantity) -> str:
+    """Write the digits of a whole number or decimal as they are printed, without its unit.
+
+    >>> from onewhole.number.ladder import decimal
+    >>> digits_printed(Quantity(decimal(4, 1, "km"), (1, 2, 5, 0, 5)))
+    '1,250.5'
+    """
+    return _digits(quantity, grouped)
 
 
 def grouped(digits: str) -> str:
@@ -103,7 +116,7 @@ def _quantity(quantity: Quantity, spell: Spell) -> str:
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
-            return _mixed(wholes, top, quantity.ladder.denominator, spell)
+            return _with_mark(_mixed(wholes, top, quantity.ladder.denominator, spell), quantity)
         case Style.MEASURE | Style.PLACES | Style.DECIMAL:
             return " ".join(unit_by_unit(quantity, spell))
         case _:
@@ -119,17 +132,27 @@ def unit_by_unit(quantity: Quantity, spell: Spell = _plain) -> tuple[str, ...]:
     """
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
-        return tuple(f"{spell(str(count))} {unit.mark}" for count, unit in pairs)
+        return tuple(f"{spell(str(count))}{_BETWEEN.get(unit.mark, ' ')}{unit.mark}" for count, unit in pairs)
     if in_digits(quantity):
-        return (_digits(quantity, spell),)
+        return (_with_mark(_digits(quantity, spell), quantity),)
     named = named_places(quantity)
     return tuple(f"{spell(str(count))} {place_name(unit, count)}" for count, unit in named)
 
 
+def _with_mark(number: str, quantity: Quantity) -> str:
+    """Write the unit of a number: behind it with a blank, and a dollar sign close before it."""
+    mark = quantity.ladder.mark
+    if not mark:
+        return number
+    return f"{mark}{number}" if mark == DOLLAR else f"{number} {mark}"
+
+
 def _digits(quantity: Quantity, spell: Spell) -> str:
-    """Write a whole number or decimal in digits."""
+    """Write a whole number or decimal in digits; money with both places after the point."""
     spelt = "".join(str(count) for count in quantity.amounts)
     after = quantity.ladder.after
+    if after == 1 and quantity.ladder.mark == DOLLAR:
+        spelt, after = f"{spelt}0", 2
     return f"{spell(spelt[:-after] or '0')}.{spelt[-after:]}" if after else spell(spelt)
 
 

@@ -94,9 +94,10 @@ def _number(number: Number) -> str:
         case Quantity(ladder, counts):
             if ladder.style is Style.MIXED:
                 wholes, top = counts
-                return _mixed(wholes, top, ladder.denominator)
+                unit = f' thin "{ladder.mark}"' if ladder.mark else ""
+                return _mixed(wholes, top, ladder.denominator) + unit
             if ladder.style is not Style.MEASURE and in_digits(number):
-                return _digits(printed(number))
+                return f'"{printed(number)}"' if ladder.mark else _digits(printed(number))
             return f'"{printed(number)}"'
         case _:
             assert_never(number)

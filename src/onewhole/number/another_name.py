@@ -5,7 +5,7 @@ from typing import assert_never
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import TEN, Style, measure, mixed
 from onewhole.number.quantity import Quantity, usual
-from onewhole.number.unit import MEASURES, Unit
+from onewhole.number.unit import DOLLAR, MEASURES, Unit
 
 
 def another_name(asked: Quantity) -> Quantity | None:
@@ -25,8 +25,10 @@ def another_name(asked: Quantity) -> Quantity | None:
     match asked.ladder.style:
         case Style.MIXED:
             return _of_mixed(asked)
+        case Style.DECIMAL if asked.ladder.mark == DOLLAR:
+            return None
         case Style.DECIMAL:
-            found = usual(mixed(TEN**asked.ladder.after), asked.value)
+            found = usual(mixed(TEN**asked.ladder.after, asked.ladder.mark), asked.value)
             return found if found.ladder.style is Style.MIXED else None
         case Style.MEASURE:
             return _of_measure(asked)
@@ -40,7 +42,7 @@ def _of_mixed(asked: Quantity) -> Quantity | None:
     pieces = asked.ladder.denominator
     _, fewest = simplest(asked.parts, pieces)
     if fewest != pieces:
-        return usual(mixed(fewest), asked.value)
+        return usual(mixed(fewest, asked.ladder.mark), asked.value)
     return Quantity(asked.ladder, (None, asked.parts)) if asked.amounts[0] else None
 
 

@@ -6,7 +6,7 @@ from fractions import Fraction
 from functools import cache, cached_property
 from math import lcm
 
-from onewhole.number.unit import MEASURES, ONE, Kind, KindError, Unit
+from onewhole.number.unit import MEASURES, Kind, KindError, Unit
 
 TEN = 10
 
@@ -63,6 +63,14 @@ class Ladder:
         """What the ladder measures."""
         return self.units[0].kind
 
+    @property
+    def mark(self) -> str:
+        """The unit that the ones of a number are: "in" of 5 5/8 in, "$" of $3.25; empty for a plain number.
+
+        Of a measure it is the largest unit.
+        """
+        return self.units[0].mark
+
     @cached_property
     def after(self) -> int:
         """How many rungs are smaller than one: the places after the point."""
@@ -100,25 +108,32 @@ class Ladder:
 
 
 @cache
-def mixed(denominator: int) -> Ladder:
-    """Return the ladder of wholes and equal parts: ``mixed(6)`` counts wholes and sixths."""
+def mixed(denominator: int, mark: str = "") -> Ladder:
+    """Return the ladder of wholes and equal parts: ``mixed(6)`` counts wholes and sixths.
+
+    ``mark`` is the unit that the wholes are: ``mixed(8, "in")`` counts inches and eighths of an inch.
+    """
     if denominator < 1:
         msg = f"a whole is cut into 1 or more equal parts, not {denominator}"
         raise ValueError(msg)
-    return Ladder(Style.MIXED, (ONE, Unit(Fraction(1, denominator))))
+    return Ladder(Style.MIXED, (_ones(Fraction(1), mark), _ones(Fraction(1, denominator), mark)))
+
+
+def _ones(size: Fraction, mark: str) -> Unit:
+    return Unit(size, Kind.NUMBER, mark)
 
 
 @cache
-def places(digits: int) -> Ladder:
+def places(digits: int, mark: str = "") -> Ladder:
     """Return the ladder of whole-number places: ``places(3)`` counts hundreds, tens and ones."""
-    return Ladder(Style.PLACES, tuple(Unit(Fraction(TEN**power)) for power in reversed(range(digits))))
+    return Ladder(Style.PLACES, tuple(_ones(Fraction(TEN**power), mark) for power in reversed(range(digits))))
 
 
 @cache
-def decimal(digits: int, after: int) -> Ladder:
+def decimal(digits: int, after: int, mark: str = "") -> Ladder:
     """Return the ladder of decimals with so many digits before and after the point."""
     powers = range(digits - 1, -after - 1, -1)
-    return Ladder(Style.DECIMAL, tuple(Unit(Fraction(TEN) ** power) for power in powers))
+    return Ladder(Style.DECIMAL, tuple(_ones(Fraction(TEN) ** power, mark) for power in powers))
 
 
 @cache
@@ -149,12 +164,12 @@ def joined(first: Ladder, second: Ladder) -> Ladder:
     if first.style is Style.MEASURE:
         units = sorted({*first.units, *second.units}, key=lambda unit: -unit.size)
         return Ladder(Style.MEASURE, tuple(units))
-    styles = {first.style, second.style}
+    styles, mark = {first.style, second.style}, first.mark or second.mark
     if Style.MIXED in styles:
-        return mixed(lcm(first.finest.denominator, second.finest.denominator))
+        return mixed(lcm(first.finest.denominator, second.finest.denominator), mark)
     before = max(len(ladder.units) - ladder.after for ladder in (first, second))
     after = max(first.after, second.after)
-    return decimal(before, after) if after else places(before)
+    return decimal(before, after, mark) if after else places(before, mark)
 
 
 @cache

@@ -1,6 +1,6 @@
 """Counts on a ladder: an amount together with the way it is written."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from functools import lru_cache
 from operator import mul
@@ -8,7 +8,7 @@ from typing import cast
 
 from onewhole.errors import OnewholeError
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, places, rungs_on
-from onewhole.number.unit import Kind
+from onewhole.number.unit import DOLLAR, Kind
 
 
 class CannotRegroupError(OnewholeError, ValueError):
@@ -124,7 +124,7 @@ class Quantity:
         """
         if ladder == self.ladder:
             return self if self.counts == self.amounts else Quantity(ladder, self.amounts)
-        if self.ladder.style is Style.MIXED is ladder.style:
+        if self.ladder.style is Style.MIXED is ladder.style and self.ladder.mark == ladder.mark:
             wholes, pieces = self.amounts
             moved, left_over = divmod(pieces * ladder.denominator, self.ladder.denominator)
             if not left_over:
@@ -137,6 +137,8 @@ class Quantity:
     def only(self, *rungs: int) -> "Quantity":
         """Return what stands on some rungs, written by itself; a decimal without its last empty places.
 
+        Money keeps both of its places after the point: $0.80.
+
         >>> whole(304).only(0) == whole(300)
         True
         """
@@ -145,7 +147,8 @@ class Quantity:
             return _short(self.ladder, kept)
         if not any(kept[-self.ladder.after :]):
             return landmark(self.ladder, Quantity(self.ladder, kept).parts)
-        last = max(at for at, count in enumerate(kept) if count) + 1
+        money = self.ladder.mark == DOLLAR
+        last = len(kept) if money else max(at for at, count in enumerate(kept) if count) + 1
         return _short(Ladder(Style.DECIMAL, self.ladder.units[:last]), kept[:last])
 
 
@@ -189,8 +192,8 @@ def _dealt(ladder: Ladder, parts: int) -> tuple[int, ...]:
 
 
 @lru_cache(maxsize=4096)
-def whole(number: int) -> Quantity:
-    """Write a whole number by its digits. Raises ValueError below zero.
+def whole(number: int, mark: str = "") -> Quantity:
+    """Write a whole number by its digits, with a unit where its ones are one. Raises ValueError below zero.
 
     >>> whole(304).counts
     (3, 0, 4)
@@ -199,7 +202,18 @@ def whole(number: int) -> Quantity:
         msg = f"a count cannot be below zero: {number}"
         raise ValueError(msg)
     digits = tuple(int(digit) for digit in str(number))
-    return Quantity(places(len(digits)), digits)
+    return Quantity(places(len(digits), mark), digits)
+
+
+def with_mark(quantity: Quantity, mark: str) -> Quantity:
+    """Write a number with a unit behind it (or a dollar sign before it), or without one where it is empty.
+
+    >>> from onewhole.number.ladder import mixed
+    >>> with_mark(Quantity(mixed(8), (5, 5)), "in").ladder == mixed(8, "in")
+    True
+    """
+    units = tuple([replace(unit, mark=mark) for unit in quantity.ladder.units])
+    return Quantity(Ladder(quantity.ladder.style, units), quantity.counts)
 
 
 def usual(ladder: Ladder, value: Fraction) -> Quantity:
@@ -223,11 +237,12 @@ def usual_in_parts(ladder: Ladder, parts: int) -> Quantity:
     (4, 7)
     """
     if ladder.style is Style.PLACES:
-        return whole(parts)
+        return whole(parts, ladder.mark)
     if ladder.style is Style.DECIMAL:
         after = ladder.after
         digits = str(parts).rjust(after + 1, "0")
-        return Quantity(decimal(len(digits) - after, after), tuple([int(digit) for digit in digits]))
+        wide = decimal(len(digits) - after, after, ladder.mark)
+        return Quantity(wide, tuple([int(digit) for digit in digits]))
     return _short(ladder, _dealt(ladder, parts))
 
 
@@ -241,7 +256,7 @@ def landmark(ladder: Ladder, parts: int) -> Quantity:
     if ladder.style is Style.DECIMAL:
         ones, rest = divmod(parts, TEN**ladder.after)
         if not rest:
-            return whole(ones)
+            return whole(ones, ladder.mark)
     return usual_in_parts(ladder, parts)
 
 
@@ -262,7 +277,7 @@ def _short(ladder: Ladder, amounts: tuple[int, ...]) -> Quantity:
     match ladder.style:
         case Style.MIXED:
             wholes, pieces = amounts
-            return Quantity(ladder, (wholes or None, pieces)) if pieces else whole(wholes)
+            return Quantity(ladder, (wholes or None, pieces)) if pieces else whole(wholes, ladder.mark)
         case Style.MEASURE:
             pairs = list(zip(ladder.units, amounts, strict=True))
             kept = [pair for pair in pairs if pair[1]] or pairs[-1:]
@@ -272,4 +287,6 @@ def _short(ladder: Ladder, amounts: tuple[int, ...]) -> Quantity:
             lead = next((at for at, count in enumerate(amounts) if count), len(amounts))
             start = min(lead, len(amounts) - after - 1)
             before = len(amounts) - after - start
-            return Quantity(decimal(before, after) if after else places(before), amounts[start:])
+            mark = ladder.mark
+            wide = decimal(before, after, mark) if after else places(before, mark)
+            return Quantity(wide, amounts[start:])

@@ -26,6 +26,7 @@ class Kind(StrEnum):
     METRIC_LENGTH = "metric length"
     MASS = "mass"
     METRIC_VOLUME = "metric liquid volume"
+    MONEY = "amount of money"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +34,9 @@ class Unit:
     """A unit of counting: ``size`` says how many reference units it is worth, exactly.
 
     The reference unit of a kind is one (number), inch (length), ounce (weight), fluid ounce (liquid volume),
-    minute (time), millimeter, gram or milliliter. ``mark`` is the usual abbreviation of a measure, and empty
-    for numbers.
+    minute (time), millimeter, gram or milliliter. ``mark`` is the usual abbreviation of a measure. A number
+    has one where a unit stands behind it (5 5/8 in) or a dollar sign before it ($3.25): its ones are inches
+    then, or dollars; it is worked as the number that it is.
 
     >>> Unit(Fraction(1, 6)).size
     Fraction(1, 6)
@@ -49,12 +51,14 @@ class Unit:
         if self.size <= 0:
             msg = f"a unit must be worth more than nothing, not {self.size}"
             raise ValueError(msg)
-        if (self.kind is Kind.NUMBER) == bool(self.mark):
-            msg = "a measure has an abbreviation and a number has none"
+        if self.kind is not Kind.NUMBER and not self.mark:
+            msg = "a measure has an abbreviation"
             raise ValueError(msg)
 
 
 ONE = Unit(Fraction(1))
+#: Stands before an amount of money in dollars; its smaller units are dimes and cents.
+DOLLAR = "$"
 
 #: The measures of the grade, largest first within a kind.
 #: Source of the customary units: NIST Handbook 44, Appendix C, tables of United States customary units (from
@@ -88,4 +92,5 @@ MEASURES = (
     Unit(Fraction(1), Kind.MASS, "g"),
     Unit(Fraction(1000), Kind.METRIC_VOLUME, "L"),
     Unit(Fraction(1), Kind.METRIC_VOLUME, "mL"),
+    Unit(Fraction(1), Kind.MONEY, "¢"),
 )

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from onewhole.number.quantity import trimmed, whole
-from onewhole.number.unit import ONE
 from onewhole.pictures.caption import Count
 from onewhole.pictures.columns_state import ColumnsState, DigitColumn, columns_states
 from onewhole.pictures.description import Description, UnderEachOther, WrittenAbove, WrittenBelow
@@ -85,7 +84,7 @@ def _pieces(state: ColumnsState, wide: int, top: Fraction) -> Iterator[Piece]:
         size = column.unit.size
         place = f"{name}/{size.numerator}:{size.denominator}"
         yield from _column(place, column, x, top, taken=state.taken)
-        if column.unit == ONE and at < len(state.columns):
+        if column.unit.size == 1 and at < len(state.columns):
             yield from _points(name, state, x + SQUARE / 2, top)
 
 

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import ONE, Unit
+from onewhole.number.unit import Unit
 from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.line import Line
@@ -130,9 +130,9 @@ def _laid(numbers: tuple[Quantity, ...], lines: tuple[Line, ...], block: int, *,
     for line in lines:
         if isinstance(line.because, ColumnAdded) and line.because.outermost and line.because.total >= TEN:
             sizes.add(line.because.large.size)
-    units = [Unit(size) for size in sorted(sizes, reverse=True)]
+    units = [replace(numbers[0].ladder.units[0], size=size) for size in sorted(sizes, reverse=True)]
     columns = [DigitColumn(unit, tuple(_digit(number, unit) for number in numbers)) for unit in units]
-    used = next(at for at, one in enumerate(columns) if one.unit == ONE or _used(one, lines))
+    used = next(at for at, one in enumerate(columns) if one.unit.size == 1 or _used(one, lines))
     return ColumnsState(numbers, taken, tuple(columns[used:]), block)
 
 
@@ -173,10 +173,12 @@ def _stepped(now: ColumnsState, reason: object, lines: tuple[Line, ...]) -> Colu
 def _front(lines: tuple[Line, ...]) -> Fraction:
     """Return the size of the largest place that has a digit in the answer: nothing is written before it."""
     taken = [line.because for line in lines if isinstance(line.because, ColumnTaken)]
-    return max((one.unit.size for one in taken if one.have > one.gone or one.unit == ONE), default=ONE.size)
+    return max(
+        (one.unit.size for one in taken if one.have > one.gone or one.unit.size == 1), default=Fraction(1)
+    )
 
 
 def _begun(now: ColumnsState) -> ColumnsState:
     """Write the zero before the point where nothing else stands there."""
-    ones = now.column(ONE)
-    return now.changed(ONE, below=0) if ones.below is None else now
+    ones = next(column for column in now.columns if column.unit.size == 1)
+    return now.changed(ones.unit, below=0) if ones.below is None else now

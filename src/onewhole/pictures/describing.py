@@ -1,6 +1,7 @@
 """The descriptions of a scene: what is shown, and what has changed since the scene before."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from onewhole.number.unit import MEASURES, Kind, Unit
 from onewhole.pictures.caption import Count
@@ -25,7 +26,7 @@ def unit_of(whole: Unit, per: int) -> Unit:
     """
     size = whole.size / per
     if whole.kind is Kind.NUMBER:
-        return Unit(size)
+        return replace(whole, size=size)
     return next(unit for unit in MEASURES if (unit.kind, unit.size) == (whole.kind, size))
 
 

@@ -10,7 +10,7 @@ from typing import assert_never
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Kind, Unit
+from onewhole.number.unit import ONE, Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
 from onewhole.statements.rounding import Rounding
@@ -142,7 +142,7 @@ def whole_unit(working: Working) -> Unit:
     says = working.lines[0].says
     units = [unit for side in _sides(says) for quantity in quantities(side) for unit in quantity.ladder.units]
     if all(unit.kind is Kind.NUMBER for unit in units):
-        return Unit(Fraction(1))
+        return replace(ONE, mark=next((unit.mark for unit in units if unit.mark), ""))
     return max(units, key=lambda unit: unit.size)
 
 

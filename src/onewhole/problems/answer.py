@@ -92,7 +92,7 @@ def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) ->
         except NotOnLadderError:
             continue
     if measured is Kind.NUMBER:
-        return usual(mixed(amount.denominator), amount)
+        return usual(mixed(amount.denominator, found[0].mark), amount)
     msg = f"the answer, a {measured}, is no whole number of the smallest unit"
     raise NotOnLadderError(msg, remedy="Change the numbers so that it comes out even.")
 
@@ -100,6 +100,6 @@ def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) ->
 def _finer(found: list[Ladder], measured: Kind) -> Iterator[Ladder]:
     """Yield ladders that a product or a quotient may need: more decimals, every unit of a measure."""
     if all(ladder.style in {Style.PLACES, Style.DECIMAL} for ladder in found):
-        yield decimal(1, sum(ladder.after for ladder in found))
+        yield decimal(1, sum(ladder.after for ladder in found), found[0].mark)
     if measured is not Kind.NUMBER:
         yield measure(*(unit.mark for unit in MEASURES if unit.kind is measured))

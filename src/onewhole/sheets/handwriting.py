@@ -103,7 +103,9 @@ def _inks(piece: Piece) -> Sequence[Ink]:
         case Quantity():
             if piece.ladder.style is Style.MIXED:
                 wholes, top = piece.counts
-                return (_mixed(wholes, top, piece.ladder.denominator),)
+                fraction = _mixed(wholes, top, piece.ladder.denominator)
+                unit = sum(map(_letter, piece.ladder.mark and f" {piece.ladder.mark}"))
+                return (Ink(fraction.width + unit, fraction.lines),)
             return _counts(piece)
         case Gap(wholes, top, bottom):
             return (_mixed(wholes, top, bottom),)

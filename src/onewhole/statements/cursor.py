@@ -3,6 +3,7 @@
 from typing import NoReturn
 
 from onewhole.statements.tokens import ReadingError, Token, TokenKind
+from onewhole.statements.unit_words import MARKS
 
 
 class Cursor:
@@ -13,6 +14,8 @@ class Cursor:
         self._tokens = tokens
         self._at = 0
         self._hole = tokens[0]
+        #: The unit behind a fraction or a decimal of this line, such as in of 5 5/8 in; empty where none is.
+        self.fraction_unit = _fraction_unit(tokens)
 
     @property
     def here(self) -> Token:
@@ -64,3 +67,14 @@ class Cursor:
     def refuse_hole(self, message: str, remedy: str) -> NoReturn:
         """Raise a ReadingError at the ? that was read last."""
         raise ReadingError(message, line=self._hole.line, column=self._hole.column, remedy=remedy)
+
+
+def _fraction_unit(tokens: tuple[Token, ...]) -> str:
+    """Return the unit that stands behind a fraction or a decimal, by its usual abbreviation; "" for none."""
+    for at, token in enumerate(tokens):
+        if token.sort is not TokenKind.WORD or token.text not in MARKS or not at:
+            continue
+        fraction = at > 1 and tokens[at - 2].sort is TokenKind.SLASH
+        if tokens[at - 1].sort is TokenKind.POINTED or (tokens[at - 1].sort is TokenKind.NUMBER and fraction):
+            return MARKS[token.text]
+    return ""

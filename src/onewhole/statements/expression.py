@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
 
@@ -118,6 +119,37 @@ def _weigh(expression: Expression) -> tuple[int, int, Kind]:
             return over * bottom, under * top, Kind.NUMBER
         case _:
             assert_never(expression)
+
+
+def unit_mark(expression: Expression) -> str:
+    """Return the unit of the numbers of an expression: "in" of 5 5/8 in - 2 in; "" for plain numbers.
+
+    Raises KindError where some have a unit and some have none, or have another one. A plain number may
+    multiply one with a unit.
+    """
+    match expression:
+        case Quantity():
+            return "" if expression.ladder.style is Style.MEASURE else expression.ladder.mark
+        case Sum(terms):
+            return alike_marks([unit_mark(term.part) for term in terms])
+        case Times(left, right):
+            marks = [mark for mark in (unit_mark(left), unit_mark(right)) if mark]
+            if len(marks) > 1:
+                msg = "two numbers with units are not multiplied here"
+                raise KindError(msg, remedy="Multiply by a plain number.")
+            return marks[0] if marks else ""
+        case Over():
+            return ""
+        case _:
+            assert_never(expression)
+
+
+def alike_marks(marks: list[str]) -> str:
+    """Return the one unit of numbers that belong together. Raises KindError where they differ."""
+    if len(set(marks)) > 1:
+        msg = "some numbers have a unit and some have none" if "" in marks else "the numbers have two units"
+        raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
+    return marks[0]
 
 
 def quantities(expression: Expression) -> tuple[Quantity, ...]:

@@ -1,9 +1,9 @@
-"""Reading one number as people type it: 7 2/6, 3 and 5/6, 39/8, 5.2, 5 ft 2 in, 4 tens 12 ones, 6 ?/6."""
+"""Reading one number as people type it: 7 2/6, 3 and 5/6, 5.2, 5 ft 2 in, 5 5/8 in, $3.25, 6 ?/6."""
 
 from onewhole.number.impossible import Impossible
-from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
-from onewhole.number.quantity import Quantity, whole
-from onewhole.number.unit import MEASURES
+from onewhole.number.ladder import Ladder, Style, decimal, measure, mixed, places
+from onewhole.number.quantity import Quantity, whole, with_mark
+from onewhole.number.unit import DOLLAR, MEASURES
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.gap import HOLE, Gap, type_hole
@@ -25,8 +25,13 @@ _POWERS = {
     "thousandth": -3,
 }
 _PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", "s")}
+#: The places of money by their names: 2 dollars 12 dimes 5 cents.
+_COINS = {"dollar": 0, "dollars": 0, "dime": -1, "dimes": -1, "cent": -2, "cents": -2}
+_DOLLARS = frozenset({"dollar", "dollars"})
+#: Places after the point that money has.
+_CENTS = 2
 _MEASURE_WORDS = frozenset(MARKS)
-_PLACE_WORDS = frozenset(_PLACES)
+_PLACE_WORDS = frozenset(_PLACES | _COINS)
 #: Every word that a number of a problem may have.
 KNOWN_WORDS = _MEASURE_WORDS | _PLACE_WORDS | _AND
 _PARTS = frozenset({TokenKind.NUMBER, TokenKind.HOLE})
@@ -41,13 +46,45 @@ def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
 
     ``impossible`` allows a denominator of 0, as a child may write it; a problem never has one.
     """
+    if cursor.took(TokenKind.DOLLAR):
+        return _dollars(cursor)
     if cursor.here.sort is TokenKind.POINTED:
-        return _pointed(cursor.take().text)
+        return _with_unit(cursor, _pointed(cursor.take().text))
     if cursor.word_ahead(1, _MEASURE_WORDS):
         return _measured(cursor)
     if cursor.word_ahead(1, _PLACE_WORDS):
         return _placed(cursor)
-    return _mixed(cursor, impossible=impossible)
+    return _with_unit(cursor, _mixed(cursor, impossible=impossible))
+
+
+def _with_unit(cursor: Cursor, number: Numeral) -> Numeral:
+    """Read the unit behind a fraction, a mixed number or a decimal: 5 5/8 in."""
+    if not isinstance(number, Quantity):
+        return number
+    if number.ladder.style is Style.DECIMAL and cursor.word_ahead(0, _DOLLARS):
+        _check_cents(cursor, number)
+        cursor.take()
+        return with_mark(number, DOLLAR)
+    if number.ladder.style is Style.PLACES or not cursor.word_ahead(0, _MEASURE_WORDS):
+        return number
+    return with_mark(number, MARKS[cursor.take().text])
+
+
+def _dollars(cursor: Cursor) -> Numeral:
+    """Read money after its dollar sign: whole dollars, or cents in two places after the point."""
+    if cursor.took(TokenKind.HOLE):
+        return Gap(HOLE)
+    if cursor.here.sort is not TokenKind.POINTED:
+        return whole(cursor.number("how many dollars"), DOLLAR)
+    found = with_mark(_pointed(cursor.here.text), DOLLAR)
+    _check_cents(cursor, found)
+    cursor.take()
+    return found
+
+
+def _check_cents(cursor: Cursor, money: Quantity) -> None:
+    if money.ladder.after != _CENTS:
+        cursor.refuse("money has two places after the point, for the cents", "Write $3.50, or $3.")
 
 
 def signed(cursor: Cursor) -> WithMinus | None:
@@ -91,6 +128,10 @@ def _measured(cursor: Cursor) -> Quantity:
             cursor.take()
         counts.append(cursor.number("how many of the unit"))
         marks.append(_mark(cursor, marks))
+    if marks == [cursor.fraction_unit]:
+        return whole(counts[0], marks[0])
+    if cursor.here.sort is TokenKind.NUMBER and cursor.fraction_unit:
+        cursor.refuse("a fraction beside a larger unit is not read", "Write it in one unit: 15 1/2 in.")
     return Quantity(measure(*marks), tuple(counts))
 
 
@@ -121,16 +162,22 @@ def blanks(cursor: Cursor) -> Ladder:
 
 def _placed(cursor: Cursor) -> Quantity:
     found: dict[int, int] = {}
+    money = False
     while not found or (cursor.word_ahead(1, _PLACE_WORDS) and cursor.here.sort is TokenKind.NUMBER):
         count = cursor.number("how many")
-        power = _PLACES[cursor.here.text]
+        word = cursor.here.text
+        money = money or word in _COINS
+        power = _PLACES[word] if word in _PLACES else _COINS[word]
         if found and power >= min(found):
             cursor.refuse("places go from the largest to the smallest", "Write 4 tens 12 ones.")
         cursor.take()
         found[power] = count
     first, last = max(0, *found), min(0, *found)
     counts = tuple(found.get(power, 0) for power in range(first, last - 1, -1))
-    return Quantity(decimal(first + 1, -last) if last < 0 else places(first + 1), counts)
+    mark = DOLLAR if money else ""
+    if money and len(found) == 1 and 0 in found:
+        return whole(found[0], mark)
+    return Quantity(decimal(first + 1, -last, mark) if last < 0 else places(first + 1, mark), counts)
 
 
 def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:

@@ -10,7 +10,17 @@ from onewhole.number.unit import Kind, KindError
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.cursor import Cursor
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, value
+from onewhole.statements.expression import (
+    Expression,
+    Over,
+    Sum,
+    Term,
+    Times,
+    alike_marks,
+    kind,
+    unit_mark,
+    value,
+)
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
@@ -294,15 +304,18 @@ def _sound(found: Statement, start: Token) -> Statement:
         match found:
             case Question(asked):
                 below = value(asked) < 0
+                unit_mark(asked)
             case Comparison(left, right):
                 below = min(value(left), value(right)) < 0
                 relation(left, right)
+                alike_marks([unit_mark(left), unit_mark(right)])
             case MissingNumber():
                 below = value(found.rest) < 0
                 measured = {kind(found.rest), *(kind(part) for part, _ in found.beside)}
                 if len(measured) > 1 or (not found.gap.alone and measured != {Kind.NUMBER}):
                     msg = "the numbers of this equation measure different things"
                     raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
+                alike_marks([unit_mark(found.rest), *(unit_mark(part) for part, _ in found.beside)])
                 found.gap.filling(gap_amount(found))
             case AnotherName(number, wanted):
                 named_as(number, wanted)

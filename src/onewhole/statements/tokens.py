@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from onewhole.errors import InputError
+from onewhole.number.unit import DOLLAR
 from onewhole.statements.unit_words import FLUID_OUNCE
 
 LONGEST_TEXT = 2000
@@ -28,6 +29,7 @@ class TokenKind(StrEnum):
     EQUALS = "="
     COMPARE = "< or >"
     HOLE = "?"
+    DOLLAR = "$"
     OPEN = "("
     CLOSE = ")"
     WORD = "word"
@@ -64,6 +66,7 @@ _SIGNS = {
     "?": TokenKind.HOLE,
     "\N{WHITE SQUARE}": TokenKind.HOLE,
     "\N{WHITE CIRCLE}": TokenKind.HOLE,
+    DOLLAR: TokenKind.DOLLAR,
     "(": TokenKind.OPEN,
     ")": TokenKind.CLOSE,
 }
@@ -71,7 +74,7 @@ _PIECE = re.compile(
     r"""(?P<space>\s+)
     |(?P<number>(?:[1-9][0-9]{0,2}(?:,[0-9]{3})+(?![0-9])|[0-9]+)(?:\.[0-9]+)?|\.[0-9]+)
     |(?P<fluid>(?:[Ff][Ll]\.?\s*[Oo][Zz]|[Ff]luid\s+[Oo]unces?)\b\.?)
-    |(?P<word>[A-Za-z]+\.?|['"′″’”])
+    |(?P<word>[A-Za-z]+\.?|['"′″’”¢])
     |(?P<blank>_+)
     |(?P<sign>.)""",
     re.VERBOSE | re.DOTALL,

@@ -30,6 +30,7 @@ SPELT: Mapping[str, str] = MappingProxyType(
         "g": "g gram grams",
         "L": "l liter liters litre litres",
         "mL": "ml milliliter milliliters millilitre millilitres",
+        "¢": "¢ cent cents",
     }
 )
 #: A fluid ounce, however it is spelt, is read as one word (:mod:`~.tokens`).

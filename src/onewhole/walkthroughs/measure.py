@@ -8,7 +8,6 @@ from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS
 from onewhole.notations.folding import Bit
 from onewhole.notations.text import grouped, printed
-from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
@@ -112,9 +111,9 @@ def bit_width(piece: Bit) -> int:
             return bit_width(unsigned) + _SIGN * (front + below)
         case Quantity(ladder, counts):
             if ladder.style is Style.MIXED:
-                return _mixed(counts[0], counts[1], ladder.denominator)
-            if ladder.style is not Style.MEASURE and in_digits(piece):
-                return word_width(printed(piece))
+                return _mixed(counts[0], counts[1], ladder.denominator) + word_width(
+                    ladder.mark and f" {ladder.mark}"
+                )
             return word_width(printed(piece))
         case _:
             assert_never(piece)

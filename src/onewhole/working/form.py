@@ -71,9 +71,10 @@ def formed(answer: Quantity, wanted: FormWanted) -> Quantity:
     if not wanted.simplest or answer.ladder.style is not Style.MIXED:
         return usual(answer.ladder, answer.value)
     top, bottom = simplest(answer.parts, answer.ladder.denominator)
+    fewest = mixed(bottom, answer.ladder.mark)
     if answer.counts[0] is None and not wanted.mixed and bottom > 1:
-        return Quantity(mixed(bottom), (None, top))
-    return usual(mixed(bottom), answer.value)
+        return Quantity(fewest, (None, top))
+    return usual(fewest, answer.value)
 
 
 def led_to(working: Working, wanted: FormWanted) -> Working:

@@ -62,7 +62,7 @@ def equal_forms(answer: Quantity) -> tuple[Quantity, ...]:
         return ()
     parts = answer.ladder.denominator
     top, bottom = simplest(answer.parts, parts)
-    found = [usual(mixed(bottom), answer.value)] if bottom != parts else []
+    found = [usual(mixed(bottom, answer.ladder.mark), answer.value)] if bottom != parts else []
     if top >= bottom and parts > 1:
-        found.append(Quantity(mixed(parts), (None, answer.parts)))
+        found.append(Quantity(answer.ladder, (None, answer.parts)))
     return tuple(form for form in found if form != answer)

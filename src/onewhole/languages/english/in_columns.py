@@ -8,7 +8,7 @@ from typing import assert_never
 from onewhole.languages.english.making import Nodes, a_single, bare, some, told, units
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN
-from onewhole.number.unit import ONE, Unit
+from onewhole.number.unit import Unit
 from onewhole.sentences.node import Seam, Typed
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken, InColumns
@@ -72,7 +72,7 @@ def a_unit(unit: Unit) -> Nodes:
     >>> a_unit(ONE)[0]
     'one of the'
     """
-    return ("one of the", units(unit)) if unit == ONE else (a_single(unit),)
+    return ("one of the", units(unit)) if unit.size == 1 else (a_single(unit),)
 
 
 def _taken(reason: ColumnTaken) -> Sentences:

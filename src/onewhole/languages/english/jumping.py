@@ -7,7 +7,7 @@ from onewhole.languages.english.making import thing, told
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import ONE, Unit
+from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Naming, Node, Said, Seam, Thing
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.jumping import (
@@ -72,5 +72,5 @@ def _next(quantity: Quantity, words: ClassWords) -> Node:
     if len(ladder.units) == 1:
         return "easy number"
     if ladder.style is Style.DECIMAL:
-        return "whole number" if ladder.units[-2] == ONE else Naming(ladder.units[-2], many=False)
+        return "whole number" if ladder.units[-2].size == 1 else Naming(ladder.units[-2], many=False)
     return Naming(thing(ladder.units[-2], words), many=False)

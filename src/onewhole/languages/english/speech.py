@@ -3,13 +3,21 @@
 from typing import assert_never
 
 from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS, count_words, measure_name, piece_name, place_name
+from onewhole.languages.english.words import (
+    FORMS,
+    article,
+    count_words,
+    measure_name,
+    piece_name,
+    place_name,
+    unit_called,
+)
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import TEN, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import ONE
+from onewhole.number.unit import DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
@@ -33,6 +41,8 @@ SIGNS = {
 BLANK = "blank"
 
 HUNDRED = 100
+#: Cents in a dollar.
+CENTS = 100
 THOUSAND = 1000
 
 
@@ -87,14 +97,38 @@ def _quantity(quantity: Quantity) -> str:
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
-            return _mixed(wholes, top, quantity.ladder.denominator)
+            return _of_unit(_mixed(wholes, top, quantity.ladder.denominator), quantity)
         case Style.MEASURE:
             pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
             return " ".join(f"{count_words(count)} {measure_name(unit, count)}" for count, unit in pairs)
         case Style.PLACES | Style.DECIMAL:
-            return _digits(quantity) if in_digits(quantity) else _places(quantity)
+            if not in_digits(quantity):
+                return _places(quantity)
+            if quantity.ladder.mark == DOLLAR:
+                return _money(quantity)
+            return _of_unit(_digits(quantity), quantity)
         case _:
             assert_never(quantity.ladder.style)
+
+
+def _of_unit(said: str, quantity: Quantity) -> str:
+    """Say the unit behind a number: five and five eighths inches, five eighths of an inch, one inch."""
+    if not quantity.ladder.mark:
+        return said
+    if quantity.ladder.style is Style.MIXED and quantity.counts[0] is None:
+        one = unit_called(quantity.ladder.mark, 1)
+        return f"{said} of {article(one)} {one}"
+    alone = quantity.ladder.style is Style.PLACES and quantity.parts == 1
+    return f"{said} {unit_called(quantity.ladder.mark, 1 if alone else 2)}"
+
+
+def _money(quantity: Quantity) -> str:
+    """Say an amount of money: three dollars and twenty-five cents."""
+    dollars, cents = divmod(int(quantity.value * CENTS), CENTS)
+    said = f"{count_words(dollars)} {unit_called(DOLLAR, dollars)}"
+    if not quantity.ladder.after:
+        return said
+    return f"{said} and {count_words(cents)} {unit_called('¢', cents)}"
 
 
 def _mixed(wholes: Part, top: Part, bottom: Part) -> str:
@@ -151,8 +185,9 @@ def _places(quantity: Quantity) -> str:
     "one thousand" stands a comma, a rest for the voice: one hundred, twelve tens is not 112 tens.
     """
     pairs = named_places(quantity)
-    if quantity.ladder.after and ONE not in {unit for _, unit in pairs}:
-        pairs = tuple(sorted((*pairs, (0, ONE)), key=lambda pair: -pair[1].size))
+    ones = quantity.ladder.units[-1 - quantity.ladder.after]
+    if quantity.ladder.after and ones not in {unit for _, unit in pairs}:
+        pairs = tuple(sorted((*pairs, (0, ones)), key=lambda pair: -pair[1].size))
     said = []
     for count, unit in pairs:
         rest = "," if count == 1 and unit.size >= HUNDRED else ""

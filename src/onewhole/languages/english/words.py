@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from functools import cache
 
 from num2words import num2words  # type: ignore[import-untyped]
@@ -9,7 +10,7 @@ from num2words import num2words  # type: ignore[import-untyped]
 from onewhole.errors import InputError
 from onewhole.languages.english.own_story import OwnStory
 from onewhole.number.name_wanted import NumberForm
-from onewhole.number.unit import ONE, Kind, Unit
+from onewhole.number.unit import DOLLAR, ONE, Kind, Unit
 
 _MEASURES = {
     "mi": ("mile", "miles"),
@@ -37,8 +38,12 @@ _MEASURES = {
     "g": ("gram", "grams"),
     "L": ("liter", "liters"),
     "mL": ("milliliter", "milliliters"),
+    "$": ("dollar", "dollars"),
+    "¢": ("cent", "cents"),
 }
 
+#: What the places after the point are called in money.
+_COINS = {Fraction(1, 10): ("dime", "dimes"), Fraction(1, 100): ("cent", "cents")}
 
 #: The words for the form in which a number is wanted, as they stand after it.
 FORMS = {
@@ -172,7 +177,13 @@ def place_name(unit: Unit, count: int = 2) -> str:
     >>> from onewhole.number.ladder import decimal
     >>> [place_name(unit) for unit in decimal(5, 1).units]
     ['ten thousands', 'thousands', 'hundreds', 'tens', 'ones', 'tenths']
+    >>> [place_name(unit) for unit in decimal(1, 2, "$").units]
+    ['dollars', 'dimes', 'cents']
     """
+    if unit.mark and unit.size == 1:
+        return unit_called(unit.mark, count)
+    if unit.mark == DOLLAR and unit.size in _COINS:
+        return _COINS[unit.size][count != 1]
     if unit.size < 1:
         return piece_name(unit.size.denominator, count)
     one = count_words(unit.size.numerator).removeprefix("one ") if unit.size > 1 else "one"
@@ -181,7 +192,16 @@ def place_name(unit: Unit, count: int = 2) -> str:
 
 def measure_name(unit: Unit, count: int = 2) -> str:
     """Return what one or more of a measure's unit are called: foot, feet. KeyError for a number's unit."""
-    return _MEASURES[unit.mark][count != 1]
+    return unit_called(unit.mark, count)
+
+
+def unit_called(mark: str, count: int = 2) -> str:
+    """Return what one or more of a unit are called, by its abbreviation.
+
+    >>> unit_called("in"), unit_called("$", 1)
+    ('inches', 'dollar')
+    """
+    return _MEASURES[mark][count != 1]
 
 
 def unit_name(unit: Unit, count: int = 2, words: ClassWords | None = None) -> str:

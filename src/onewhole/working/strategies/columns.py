@@ -10,9 +10,10 @@ and Operations in Base Ten); for decimals it is a written method as 5.NBT.B.7 as
 sums and differences inside a column need no help follows 2.OA.B.2 (known from memory by the end of grade 2).
 """
 
+from dataclasses import replace
+
 from onewhole.number.ladder import TEN, Ladder, Style, places
 from onewhole.number.quantity import Quantity, landmark, trimmed, usual_in_parts
-from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression, Sum, Term
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
@@ -93,7 +94,9 @@ def _left_part(number: Quantity, columns: int) -> Quantity:
     before = len(number.counts) - number.ladder.after
     if number.ladder.style is Style.PLACES or columns > before:
         return number.only(*range(columns))
-    return trimmed(Quantity(places(before), (*number.amounts[:columns], *(0,) * (before - columns))))
+    return trimmed(
+        Quantity(places(before, number.ladder.mark), (*number.amounts[:columns], *(0,) * (before - columns)))
+    )
 
 
 def _row(terms: list[Term]) -> Expression:
@@ -109,7 +112,7 @@ def _added(state: PairState) -> PairState:
     for rung in reversed(range(outer, len(ladder.units))):
         unit = ladder.units[rung]
         digits = tuple([number.amounts[rung] for number in numbers if not _blank(number, rung)])
-        reason = ColumnAdded(unit, Unit(unit.size * TEN), digits, carried, rung == outer)
+        reason = ColumnAdded(unit, replace(unit, size=unit.size * TEN), digits, carried, rung == outer)
         up, digit = (0, reason.total) if reason.outermost else divmod(reason.total, TEN)
         written = (Term(landmark(ladder, digit * ladder.worths[rung])), *written)
         open_columns = [Term(part) for number in numbers if (part := _left_part(number, rung)).parts]

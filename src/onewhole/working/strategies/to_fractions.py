@@ -6,7 +6,7 @@ Source: 4.NF.B.3.c names replacing each mixed number by an equal fraction; CCSSM
 
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity, trimmed, whole
-from onewhole.number.unit import ONE, Unit
+from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression, Over, Term, minus, plus
 from onewhole.statements.expression import Sum as Row
 from onewhole.working.fact import hard_difference, hard_sum
@@ -40,7 +40,7 @@ def _worth(ladder: Ladder) -> tuple[Unit, Unit, int]:
 
     Of a decimal it is the one, however many places stand before it.
     """
-    rung = ladder.units.index(ONE) if ladder.style is Style.DECIMAL else 0
+    rung = len(ladder.units) - 1 - ladder.after if ladder.style is Style.DECIMAL else 0
     return ladder.units[rung], ladder.units[-1], ladder.worths[rung]
 
 
