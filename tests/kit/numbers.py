@@ -7,8 +7,8 @@ from itertools import product
 from hypothesis import strategies as st
 
 from onewhole.number.ladder import decimal, measure, mixed, places
-from onewhole.number.quantity import Quantity, whole
-from onewhole.number.unit import MEASURES, Kind
+from onewhole.number.quantity import Quantity, whole, with_mark
+from onewhole.number.unit import DOLLAR, MEASURES, Kind
 
 #: The denominators of grade 4. Source: Common Core State Standards for Mathematics (2010), footnote to 4.NF.
 GRADE_4 = (2, 3, 4, 5, 6, 8, 10, 12, 100)
@@ -58,6 +58,19 @@ def measures(draw: st.DrawFn, kinds: tuple[Kind, ...] = MEASURED) -> Quantity:
     return Quantity(measure(*sorted(kept, key=marks.index)), tuple(counts))
 
 
+@st.composite
+def numbers_with_units(draw: st.DrawFn) -> Quantity:
+    """Numbers with a unit behind them, and money: 5 5/8 in, 13/8 c, 5.2 km, $3.25, $40."""
+    if draw(st.booleans()):
+        mark = draw(st.sampled_from([unit.mark for unit in MEASURES if unit.mark != "¢"]))
+        return with_mark(draw(st.one_of(mixed_numbers(), decimals())), mark)
+    dollars, cents = draw(st.one_of(SMALL_COUNTS, st.integers(0, 999_999))), draw(st.integers(0, 99))
+    if draw(st.booleans()):
+        return whole(dollars, DOLLAR)
+    digits = f"{dollars}{cents:02}"
+    return Quantity(decimal(len(digits) - 2, 2, DOLLAR), tuple(map(int, digits)))
+
+
 def plain_numbers() -> st.SearchStrategy[Quantity]:
     """Any number that is no measure."""
     return st.one_of(whole_numbers(), mixed_numbers(), decimals(), placed_numbers())
@@ -65,7 +78,7 @@ def plain_numbers() -> st.SearchStrategy[Quantity]:
 
 def quantities() -> st.SearchStrategy[Quantity]:
     """Any quantity that the reader can make."""
-    return st.one_of(plain_numbers(), measures())
+    return st.one_of(plain_numbers(), measures(), numbers_with_units())
 
 
 @cache

@@ -23,6 +23,7 @@ _PLACE = frozenset({"one", "ten", "hundred", "thousand"})
 _SMALL_PLACE = frozenset(piece_name(parts, 1) for parts in (TEN, HUNDRED, THOUSAND))
 _ONE_PLACE = {("one", "hundred"), ("one", "thousand")}
 _MEASURES = {measure_name(unit, count): unit.mark for unit in MEASURES for count in (1, 2)}
+_MONEY = frozenset({"dollar", "dollars", "dime", "dimes"})
 _PHRASES = (
     {phrase: sign.value for sign, phrase in SIGNS.items()}
     | {phrase: phrase for phrase in FORMS.values()}
@@ -140,15 +141,19 @@ class _Typist:
             self._type(self._take().said, unit)
         elif unit.said in _PIECES:
             self._type(f"/ {_PIECES[self._take().said]}", unit)
+            if self._here.said == "of" and self._words[self._at + 1].said in {"a", "an"}:
+                self._take()
+                self._take()
+            self._measure()
         else:
             self._measure()
         return unit.said in places
 
     def _measure(self) -> bool:
-        """Type the unit of a measure, if one is said here, and say whether one is."""
+        """Type the unit behind a number, if one is said here, and say whether one is."""
         unit = self._here
-        if unit.said in _MEASURES:
-            self._type(_MEASURES[self._take().said], unit)
+        if unit.said in _MEASURES or unit.said in _MONEY:
+            self._type(_MEASURES.get(self._take().said, unit.said), unit)
         elif unit.said == "fluid" and self._words[self._at + 1].said in {"ounce", "ounces"}:
             self._take()
             self._take()

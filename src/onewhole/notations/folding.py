@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable, Iterator
 from enum import Enum
 
-from onewhole.languages.english.words import place_name
+from onewhole.languages.english.words import place_written
 from onewhole.notations.text import grouped
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
@@ -83,7 +83,7 @@ def _in_place_words(quantity: Quantity) -> bool:
 
 
 def _place_words(quantity: Quantity) -> Iterator[str]:
-    return (f"{grouped(str(count))} {place_name(unit, count)}" for count, unit in named_places(quantity))
+    return (f"{grouped(str(count))} {place_written(unit, count)}" for count, unit in named_places(quantity))
 
 
 def _filled(parts: Iterable[tuple[Row, int]], room: int) -> Iterator[Row]:

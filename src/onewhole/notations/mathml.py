@@ -6,7 +6,7 @@ from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS, place_name
+from onewhole.languages.english.words import FORMS, place_written
 from onewhole.languages.language import Language
 from onewhole.notations.text import digits_printed, grouped, part, printed
 from onewhole.number.digits import in_digits, named_places
@@ -14,7 +14,7 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import DOLLAR
+from onewhole.number.unit import CENT, DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
@@ -139,7 +139,7 @@ def _quantity(quantity: Quantity, blank: str) -> Element:
             if in_digits(quantity):
                 return _with_mark(_leaf("mn", digits_printed(quantity)), quantity)
             named = named_places(quantity)
-            return _named(((count, place_name(unit, count)) for count, unit in named), blank)
+            return _named(((count, place_written(unit, count)) for count, unit in named), blank)
         case _:
             assert_never(quantity.ladder.style)
 
@@ -175,7 +175,8 @@ def _named(pairs: Iterable[tuple[Part, str]], blank: str) -> Element:
     for count, name in pairs:
         if len(group):
             SubElement(group, "mspace", {"width": "0.35em"})
-        group.extend((_part(count, blank), _leaf("mtext", f"{NO_BREAK}{name}")))
+        unit = name if name == CENT else f"{NO_BREAK}{name}"
+        group.extend((_part(count, blank), _leaf("mtext", unit)))
     return group
 
 

@@ -4,13 +4,13 @@ from collections.abc import Callable
 from typing import assert_never
 
 from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS, place_name
+from onewhole.languages.english.words import FORMS, place_written
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import DOLLAR
+from onewhole.number.unit import CENT, DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
@@ -21,8 +21,6 @@ _THREE = 3
 #: How the digits of a whole number are written.
 Spell = Callable[[str], str]
 
-#: What stands between a count and its unit where it is no blank: 75¢.
-_BETWEEN = {"¢": ""}
 _CLOSE_UP = {Sign.OPEN: "(", Sign.CLOSE: ")", Sign.OVER: "/"}
 
 
@@ -132,11 +130,13 @@ def unit_by_unit(quantity: Quantity, spell: Spell = _plain) -> tuple[str, ...]:
     """
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
-        return tuple(f"{spell(str(count))}{_BETWEEN.get(unit.mark, ' ')}{unit.mark}" for count, unit in pairs)
+        return tuple(
+            f"{spell(str(count))}{'' if unit.mark == CENT else ' '}{unit.mark}" for count, unit in pairs
+        )
     if in_digits(quantity):
         return (_with_mark(_digits(quantity, spell), quantity),)
     named = named_places(quantity)
-    return tuple(f"{spell(str(count))} {place_name(unit, count)}" for count, unit in named)
+    return tuple(f"{spell(str(count))} {place_written(unit, count)}" for count, unit in named)
 
 
 def _with_mark(number: str, quantity: Quantity) -> str:

@@ -26,7 +26,7 @@ class Kind(StrEnum):
     METRIC_LENGTH = "metric length"
     MASS = "mass"
     METRIC_VOLUME = "metric liquid volume"
-    MONEY = "amount of money"
+    MONEY = "count of cents"
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +59,8 @@ class Unit:
 ONE = Unit(Fraction(1))
 #: Stands before an amount of money in dollars; its smaller units are dimes and cents.
 DOLLAR = "$"
+#: Stands close behind a count of cents.
+CENT = "¢"
 
 #: The measures of the grade, largest first within a kind.
 #: Source of the customary units: NIST Handbook 44, Appendix C, tables of United States customary units (from
@@ -92,5 +94,5 @@ MEASURES = (
     Unit(Fraction(1), Kind.MASS, "g"),
     Unit(Fraction(1000), Kind.METRIC_VOLUME, "L"),
     Unit(Fraction(1), Kind.METRIC_VOLUME, "mL"),
-    Unit(Fraction(1), Kind.MONEY, "¢"),
+    Unit(Fraction(1), Kind.MONEY, CENT),
 )

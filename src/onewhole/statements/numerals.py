@@ -1,7 +1,7 @@
 """Reading one number as people type it: 7 2/6, 3 and 5/6, 5.2, 5 ft 2 in, 5 5/8 in, $3.25, 6 ?/6."""
 
 from onewhole.number.impossible import Impossible
-from onewhole.number.ladder import Ladder, Style, decimal, measure, mixed, places
+from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole, with_mark
 from onewhole.number.unit import DOLLAR, MEASURES
 from onewhole.number.with_minus import WithMinus
@@ -26,7 +26,8 @@ _POWERS = {
 }
 _PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", "s")}
 #: The places of money by their names: 2 dollars 12 dimes 5 cents.
-_COINS = {"dollar": 0, "dollars": 0, "dime": -1, "dimes": -1, "cent": -2, "cents": -2}
+_COINS = {"dollar": 0, "dollars": 0, "dime": -1, "dimes": -1, "cent": -2, "cents": -2, "¢": -2}
+_CENT = frozenset({"cent", "cents", "¢"})
 _DOLLARS = frozenset({"dollar", "dollars"})
 #: Places after the point that money has.
 _CENTS = 2
@@ -52,6 +53,8 @@ def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
         return _with_unit(cursor, _pointed(cursor.take().text))
     if cursor.word_ahead(1, _MEASURE_WORDS):
         return _measured(cursor)
+    if cursor.word_ahead(1, _DOLLARS) and (cents := _cents_ahead(cursor)) is not None:
+        return _dollars_and_cents(cursor, cents)
     if cursor.word_ahead(1, _PLACE_WORDS):
         return _placed(cursor)
     return _with_unit(cursor, _mixed(cursor, impossible=impossible))
@@ -80,6 +83,22 @@ def _dollars(cursor: Cursor) -> Numeral:
     _check_cents(cursor, found)
     cursor.take()
     return found
+
+
+def _cents_ahead(cursor: Cursor) -> int | None:
+    """Return where cents stand after dollars, fewer than a dollar's: 3 dollars and 25 cents."""
+    at = 3 if cursor.word_ahead(2, _AND) else 2
+    cents = cursor.ahead(at)
+    if cents.sort is not TokenKind.NUMBER or not cursor.word_ahead(at + 1, _CENT):
+        return None
+    return at if int(cents.text) < TEN**_CENTS else None
+
+
+def _dollars_and_cents(cursor: Cursor, at: int) -> Quantity:
+    dollars, cents = cursor.here.text, int(cursor.ahead(at).text)
+    for _ in range(at + 2):
+        cursor.take()
+    return with_mark(_pointed(f"{int(dollars)}.{cents:0{_CENTS}}"), DOLLAR)
 
 
 def _check_cents(cursor: Cursor, money: Quantity) -> None:

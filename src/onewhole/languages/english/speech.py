@@ -9,7 +9,7 @@ from onewhole.languages.english.words import (
     count_words,
     measure_name,
     piece_name,
-    place_name,
+    place_written,
     unit_called,
 )
 from onewhole.number.digits import in_digits, named_places
@@ -191,5 +191,5 @@ def _places(quantity: Quantity) -> str:
     said = []
     for count, unit in pairs:
         rest = "," if count == 1 and unit.size >= HUNDRED else ""
-        said.append(f"{count_words(count)} {place_name(unit, count).replace(' ', '-')}{rest}")
+        said.append(f"{count_words(count)} {place_written(unit, count).replace(' ', '-')}{rest}")
     return " ".join(said).rstrip(",")

@@ -190,6 +190,16 @@ def place_name(unit: Unit, count: int = 2) -> str:
     return one if count == 1 else f"{one}s"
 
 
+def place_written(unit: Unit, count: int = 2) -> str:
+    """Return what a place is called on a line: ones and tenths, whatever they count, but dollars and dimes.
+
+    >>> from onewhole.number.ladder import decimal
+    >>> [place_written(unit) for unit in decimal(1, 1, "km").units]
+    ['ones', 'tenths']
+    """
+    return place_name(unit if unit.mark == DOLLAR else replace(unit, mark=""), count)
+
+
 def measure_name(unit: Unit, count: int = 2) -> str:
     """Return what one or more of a measure's unit are called: foot, feet. KeyError for a number's unit."""
     return unit_called(unit.mark, count)

@@ -7,8 +7,10 @@ from onewhole.errors import InputError
 from onewhole.marking.reading.dates import fractions_of_date
 from onewhole.marking.reading.units import read_with_unit
 from onewhole.number.impossible import Impossible
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import Quantity, with_mark
+from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
+from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.chain import Chain
 from onewhole.statements.reading import read_answer, read_chains
@@ -83,9 +85,24 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
     if problem is not None and (said := read_with_unit(text, problem)) is not None:
         return Written(text, said.number, None, said.other)
     try:
-        return Written(text, read_answer(text))
+        return _without_unit(text, read_answer(text), problem)
     except InputError as refused:
         return _with_lines(text) or _below_zero(text) or Written(text, Unreadable(_sentences(refused.what)))
+
+
+def _without_unit(
+    text: str, read: Quantity | Impossible | WithMinus | Relation, problem: Problem | None
+) -> Written:
+    """Take a unit off that stands behind a plain number where the problem has none: it is another unit."""
+    if (
+        problem is None
+        or not isinstance(read, Quantity)
+        or read.kind is not Kind.NUMBER
+        or not read.ladder.mark
+    ):
+        return Written(text, read)
+    asked = any(number.ladder.mark == read.ladder.mark for number in numbers_of(problem.statement))
+    return Written(text, read) if asked else Written(text, with_mark(read, ""), other_unit=True)
 
 
 def _with_lines(text: str) -> Written | None:

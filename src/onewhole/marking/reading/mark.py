@@ -172,7 +172,13 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
     )
     renamed = tuple(dict.fromkeys(others))
     missed = again or not wanted.meets(read)
-    remarks = (*([full] if full else []), *([Remark.MAY_BE_RENAMED] if renamed else []))
+    bare = isinstance(asked.right, Quantity) and asked.right.kind is Kind.NUMBER
+    missing = bare and bool(asked.right.ladder.mark) and not read.ladder.mark
+    remarks = (
+        *([full] if full else []),
+        *([Remark.MAY_BE_RENAMED] if renamed else []),
+        *([Remark.UNIT_MISSING] if missing else []),
+    )
     return Mark(label, written, Verdict.FORM if missed else Verdict.RIGHT, forms, None, remarks, renamed)
 
 

@@ -3,11 +3,12 @@
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 
 from onewhole.errors import InputError
-from onewhole.number.ladder import Style, measure
-from onewhole.number.quantity import Quantity
-from onewhole.number.unit import MEASURES, Kind
+from onewhole.number.ladder import Style, decimal, measure, mixed
+from onewhole.number.quantity import Quantity, usual, whole, with_mark
+from onewhole.number.unit import CENT, DOLLAR, MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_answer
@@ -51,6 +52,7 @@ _TAIL = re.compile(r"""(.*?[0-9⅐-⅞¼-¾])\s*((?:[A-Za-z$]+\.?|['"′″’�
 _WORD = re.compile(r"[a-z]+|['\"′″’”$]")
 _BEHIND = re.compile(r"[0-9]\s*([a-z]+)")
 _MOST = 60
+HUNDREDTHS = 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +78,10 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
     >>> read_with_unit("2 1/2 wide", hike) is None
     True
     """
+    if asked := _asked_unit(problem):
+        return _in_unit(text, asked)
+    if (money := _money(text)) is not None:
+        return _money_for(money, problem)
     found = _TAIL.fullmatch(text.strip()) if len(text) <= _MOST else None
     if found is None:
         return None
@@ -93,6 +99,66 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
     if any(word not in _UNIT_OF and _one_of(word) not in plain for word in words):
         return None
     return UnitAnswer(number, other=any(unit not in said for unit in units))
+
+
+def _money(text: str) -> Quantity | None:
+    """Read an amount in dollars; None for anything else."""
+    try:
+        read = read_answer(text)
+    except InputError:
+        return None
+    return read if isinstance(read, Quantity) and read.ladder.mark == DOLLAR else None
+
+
+def _money_for(money: Quantity, problem: Problem) -> UnitAnswer:
+    """Read dollars where cents are asked for, or where a story speaks of dollars; else it is another unit."""
+    if _kind(problem) is Kind.MONEY:
+        cents = money.value * HUNDREDTHS
+        return UnitAnswer(Quantity(measure(CENT), (cents.numerator,)), other=False)
+    said, _ = _said(problem.story)
+    return UnitAnswer(with_mark(money, ""), other=_UNIT_OF[DOLLAR] not in said)
+
+
+def _asked_unit(problem: Problem) -> str:
+    """Return the unit of the numbers of a problem, such as in of 5 5/8 in; empty where they have none."""
+    marks = (one.ladder.mark for one in numbers_of(problem.statement) if one.kind is Kind.NUMBER)
+    return next(filter(None, marks), "")
+
+
+def _in_unit(text: str, asked: str) -> UnitAnswer | None:
+    """Read an answer to a problem whose numbers have a unit; cents are read as dollars, 2 ft as 24 in.
+
+    None where no unit stands behind the number, and where it is no number.
+    """
+    try:
+        read = read_answer(text)
+    except InputError:
+        return None
+    if not isinstance(read, Quantity) or not read.ladder.mark:
+        return None
+    if read.kind is Kind.NUMBER and read.ladder.mark == asked:
+        return UnitAnswer(read, other=False)
+    size, kind = _size(read.ladder.mark if read.kind is Kind.NUMBER else "")
+    amount = read.value * size
+    unit, wanted = _size(asked)
+    if (kind if read.kind is Kind.NUMBER else read.kind) is not wanted:
+        return UnitAnswer(with_mark(read, "") if read.kind is Kind.NUMBER else read, other=True)
+    amount /= unit
+    if amount.denominator == 1:
+        return UnitAnswer(whole(amount.numerator, asked), other=False)
+    hundredths = amount * HUNDREDTHS
+    if asked == DOLLAR and hundredths.denominator == 1:
+        return UnitAnswer(usual(decimal(1, 2, DOLLAR), amount), other=False)
+    return UnitAnswer(usual(mixed(amount.denominator, asked), amount), other=False)
+
+
+def _size(mark: str) -> tuple[Fraction, Kind]:
+    """Return how many reference units of its kind a unit is, and its kind; one number for none."""
+    if mark == DOLLAR:
+        return Fraction(HUNDREDTHS), Kind.MONEY
+    return next(
+        ((unit.size, unit.kind) for unit in MEASURES if unit.mark == mark), (Fraction(1), Kind.NUMBER)
+    )
 
 
 def _number(text: str) -> Quantity | None:
@@ -127,8 +193,9 @@ def _said(story: str) -> tuple[frozenset[int], frozenset[str]]:
 
 
 def _in_measures(number: Quantity, words: tuple[str, ...], kind: Kind) -> UnitAnswer | None:
-    """Read a mixed number of one measure as a number of it and of the next smaller one."""
-    if len(words) != 1 or words[0] not in _UNIT_OF or number.ladder.style is not Style.MIXED:
+    """Read a mixed number or a decimal of one measure as a number of it and of the next smaller one."""
+    broken = number.ladder.style in {Style.MIXED, Style.DECIMAL}
+    if len(words) != 1 or words[0] not in _UNIT_OF or not broken:
         return None
     mark = MARKS.get(_SPELT[_UNIT_OF[words[0]]].split()[0])
     marks = [unit.mark for unit in MEASURES if unit.kind is kind]
