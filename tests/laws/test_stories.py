@@ -10,7 +10,7 @@ from onewhole.findings.standard import StandardCode
 from onewhole.languages.english.own_frames import OWN_FRAMES
 from onewhole.languages.english.story_frames import FRAMES
 from onewhole.languages.english.words import ClassWords, article, measure_name, short
-from onewhole.number.unit import MEASURES, Kind
+from onewhole.number.unit import MEASURES, Kind, unit_marked
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import Asks, asked
 from onewhole.problems.story_frame import StoryFrame
@@ -28,7 +28,9 @@ from tests.kit.stories import TOLD, TRAIL, WORDS, tellable
 
 UNIT = rf"(?:{'|'.join(measure_name(unit, count) for unit in MEASURES for count in (2, 1))})"
 FIGURE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
-AMOUNT = re.compile(rf"(?:{FIGURE} {UNIT}\b ?)+|{FIGURE}(?:\.\d+)?(?: {FIGURE}/{FIGURE}|/{FIGURE})?")
+AMOUNT = re.compile(
+    rf"\$\d+(?:\.\d\d)?|(?:{FIGURE} {UNIT}\b ?)+|{FIGURE}(?:\.\d+)?(?: {FIGURE}/{FIGURE}|/{FIGURE})?"
+)
 MOST = max(sum(one.asks is frame.asks and one.kind is frame.kind for one in FRAMES) for frame in FRAMES)
 
 #: The statement that stands behind each unknown, written from the two amounts in the order of the words.
@@ -68,9 +70,14 @@ def reads_back(told: Story) -> None:
     assert meaning(again) == meaning(told.statement)
 
 
+def _measured(statement: Statement) -> Kind:
+    """What the numbers of a statement measure, also where a unit or a dollar sign stands beside a number."""
+    return unit_marked(asked(statement).first.ladder.mark).kind
+
+
 def one_whole(told: Story) -> None:
     """Hold that each number counts the same whole, and that the whole is named in full."""
-    if asked(told.statement).first.kind is not Kind.NUMBER:
+    if _measured(told.statement) is not Kind.NUMBER:
         return
     full, brief = told.whole, short(told.whole)
     names = [brief.wholes, f"whole {brief.wholes}", f"whole {brief.whole}"]
@@ -114,7 +121,7 @@ def test_any_statement(statement: Statement, seed: int, words: ClassWords) -> No
 def test_every_sentence_is_told(frames: tuple[StoryFrame, ...], words: ClassWords | None) -> None:
     """The statements of the kit reach every frame, and every frame gives words of its own."""
     told = {
-        (asked(one.statement).asks, asked(one.statement).first.kind, one.structure)
+        (asked(one.statement).asks, _measured(one.statement), one.structure)
         for typed in TOLD
         for one in every(typed, words)
     }
@@ -125,8 +132,7 @@ def test_every_sentence_is_told(frames: tuple[StoryFrame, ...], words: ClassWord
         typed = next(
             t
             for t in TOLD
-            if (asked(read_statement(t)).asks, asked(read_statement(t)).first.kind)
-            == (frame.asks, frame.kind)
+            if (asked(read_statement(t)).asks, _measured(read_statement(t))) == (frame.asks, frame.kind)
         )
         assert len({one.words for one in every(typed, words)}) == same
 

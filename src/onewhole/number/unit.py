@@ -96,3 +96,16 @@ MEASURES = (
     Unit(Fraction(1), Kind.METRIC_VOLUME, "mL"),
     Unit(Fraction(1), Kind.MONEY, CENT),
 )
+
+
+def unit_marked(mark: str) -> Unit:
+    """Return the unit that stands behind a number by its abbreviation: one number itself for none.
+
+    A dollar is a hundred cents.
+
+    >>> unit_marked("ft").size, unit_marked("$").kind.name
+    (Fraction(12, 1), 'MONEY')
+    """
+    if mark == DOLLAR:
+        return Unit(Fraction(100), Kind.MONEY, DOLLAR)
+    return next((unit for unit in MEASURES if unit.mark == mark), ONE)

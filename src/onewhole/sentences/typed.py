@@ -24,7 +24,9 @@ _MARK = rf"(?:(?i:fl\.?\s*oz|fluid\s+ounces?|{'|'.join(_SPELLINGS)}))"
 #: "in" is inches at the end, before a mark or a number, after feet, and before the words of a length.
 _INCH = r"in(?=\s*(?:$|[.,;:?!)+=<>-]|\d|(?:of|long|wide|tall|high|deep|thick)\b))"
 _MEASURE = rf"{_WHOLE} {_MARK}(?: {_WHOLE} (?:{_MARK}|in)\b)*|{_WHOLE} {_INCH}"
-_NUMBER = rf"(?:(?:{_MEASURE})\b|{_MIXED}|{_FIGURE})"
+#: Whole dollars, or dollars and cents: $3.25.
+_MONEY = rf"\${_WHOLE}(?:\.\d\d)?(?![\d/])"
+_NUMBER = rf"(?:{_MONEY}|(?:{_MEASURE})\b|{_MIXED}|{_FIGURE})"
 _SIGN = "[-+x*=<>\N{MINUS SIGN}\N{MULTIPLICATION SIGN}]"
 #: Numbers alone, or with signs between them; never a part of 3a, of 11/25/26 or of 2026-11-25.
 _WRITTEN = re.compile(rf"(?<![\w./:,$-]){_NUMBER}(?:\s{_SIGN}\s{_NUMBER})*(?![\w/:-]|[.,]\d)")

@@ -137,6 +137,7 @@ def _whole_not_named(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
     told, words = problem.story.casefold(), sheet.header.words
     return (
         bool(told and wanted.denominators)
+        and not any(number.ladder.mark for number in numbers_of(problem.statement))
         and words.whole.casefold() not in told
         and words.wholes.casefold() not in told
     )

@@ -7,6 +7,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
+from onewhole.number.unit import unit_marked
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import NoStoryError, asked
 from onewhole.problems.story_frame import StoryFrame
@@ -79,7 +80,7 @@ def story(
     'The kite club has 52 strips of kite paper. It uses 27 strips for a kite. How many strips are left?'
     """
     parts = asked(statement)
-    kind = parts.first.kind
+    kind = unit_marked(parts.first.ladder.mark).kind
     stories = (spoken_by(words) if words else SPOKEN).stories
     fitting = [frame for frame in stories.frames(words) if frame.asks is parts.asks and frame.kind is kind]
     chosen = [frame for frame in fitting if structure in {None, frame.structure}]

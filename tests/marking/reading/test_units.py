@@ -89,3 +89,40 @@ def test_a_wrong_number_with_its_unit_fits_what_it_fits_without() -> None:
     assert plain.patterns == right_unit.patterns == other.patterns
     assert Remark.OTHER_UNIT in other.remarks
     assert isinstance(right_unit.written.read, Quantity)
+
+
+@pytest.mark.parametrize(
+    ("asked", "text", "verdict", "remarks"),
+    [
+        ("5 5/8 in - 2 7/8 in", "2 3/4 inches", Verdict.RIGHT, {Remark.MAY_BE_RENAMED}),
+        ("5 5/8 in - 2 7/8 in", "2.75 in", Verdict.RIGHT, set()),
+        ("5 5/8 in - 2 7/8 in", "2 3/4", Verdict.RIGHT, {Remark.MAY_BE_RENAMED, Remark.UNIT_MISSING}),
+        ("5 5/8 in - 2 7/8 in", "3 2/8 in", Verdict.WRONG, set()),
+        ("5 5/8 in - 2 5/8 in", "3 in", Verdict.RIGHT, set()),
+        ("5 5/8 in - 2 5/8 in", "3 lb", Verdict.WRONG, {Remark.OTHER_UNIT}),
+        ("20 1/2 in + 3 1/2 in", "2 ft", Verdict.RIGHT, set()),
+        ("$3.25 + $1.80", "$5.05", Verdict.RIGHT, set()),
+        ("$3.25 + $1.80", "5 dollars and 5 cents", Verdict.RIGHT, set()),
+        ("$3.25 + $1.80", "505¢", Verdict.RIGHT, set()),
+        ("$3.25 + $1.80", "5.05", Verdict.RIGHT, {Remark.UNIT_MISSING}),
+        ("$3.25 + $1.80", "$3.25 + $1.80 = $5.05", Verdict.RIGHT, set()),
+        ("$3.25 + $1.80", "$5.5", Verdict.UNREADABLE, set()),
+        ("75¢ + 50¢", "$1.25", Verdict.RIGHT, set()),
+        ("75¢ + 50¢", "125 cents", Verdict.RIGHT, set()),
+        ("75¢ + 50¢", "$1.20", Verdict.WRONG, set()),
+        ("3 h 20 min - 1 h 50 min", "1.5 h", Verdict.RIGHT, set()),
+        ("7 - 2", "$5", Verdict.WRONG, {Remark.OTHER_UNIT}),
+    ],
+)
+def test_a_number_with_a_unit_is_marked(asked: str, text: str, verdict: Verdict, remarks: set[Remark]) -> None:
+    """Any equal amount is right, cents for dollars too; a unit that is left out is told."""
+    (problem,) = read_sheet(f"1. {asked}").problems
+    found = mark(expect(problem), read_written(text, problem))
+    assert (found.verdict, remarks - set(found.remarks)) == (verdict, set())
+    assert (Remark.UNIT_MISSING in found.remarks) == (Remark.UNIT_MISSING in remarks)
+
+
+def test_a_story_may_speak_of_dollars() -> None:
+    """Its numbers stand in the problem without the sign; an answer may have it."""
+    (problem,) = read_sheet("1. 4.50 - 1.75 | Ana has $4.50 and spends $1.75. How much is left?").problems
+    assert mark(expect(problem), read_written("$2.75", problem)).verdict is Verdict.RIGHT

@@ -23,6 +23,8 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "measures": "5 ft 2 in - 2 ft 7 in\n3 yd 1 ft - 5 ft\n1 lb 14 oz + 9 oz\n5 gal - 2 gal 3 qt\n"
         "3 km 250 m - 1 km 800 m\n2 m 70 cm + 45 cm\n4 kg 50 g - 1 kg 975 g\n5 L 200 mL - 2 L 900 mL\n"
         "3 h 20 min - 1 h 45 min\n2 min 15 s - 48 s\n3 wk 2 d - 1 wk 5 d",
+        "units": "5 5/8 in - 2 7/8 in\n4 5/8 cups + 1 3/8 cups\n5.2 km - 2.75 km",
+        "money": "$3.25 + $1.80\n$5 - $2.35\n75¢ + 50¢",
         "missing": "9 - ? = 3 1/2\n7 2/6 = 6 ?/6\n3/4 = ?/8",
         "which": "5/6 ? 7/8\n2 1/2 ? 2 2/4",
         "name": "6/8\n11/4\n1 1/2\n0.75\n26 in",

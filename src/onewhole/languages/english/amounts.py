@@ -1,9 +1,10 @@
 """An amount that counts something: 1 strip, 2 1/6 strips, 5/6 of a strip, 5 feet 2 inches."""
 
 from onewhole.languages.english.making import Nodes
-from onewhole.languages.english.words import ClassWords, article
+from onewhole.languages.english.words import ClassWords, article, unit_called
 from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import Quantity, with_mark
+from onewhole.number.unit import DOLLAR, unit_marked
 from onewhole.sentences.node import Counted, Naming, Said, Thing
 
 
@@ -23,11 +24,24 @@ def measured(quantity: Quantity, words: ClassWords) -> Nodes:
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
         return tuple(Counted(count, unit) for count, unit in pairs)
+    if quantity.ladder.mark:
+        return _of_unit(quantity)
     if one_thing(quantity):
         return (Counted(1, a_whole(words)),)
     if 0 < quantity.value < 1 or (quantity.value == 1 and quantity.ladder.style is Style.MIXED):
         return (Said(quantity), *of_one(words))
     return (Said(quantity), Naming(a_whole(words)))
+
+
+def _of_unit(quantity: Quantity) -> Nodes:
+    """Name an amount of one unit: 5 5/8 inches, 5/8 of an inch, $3.25."""
+    unit = unit_marked(quantity.ladder.mark)
+    if unit.mark == DOLLAR:
+        return (Said(quantity),)
+    plain = with_mark(quantity, "")
+    if quantity.ladder.style is Style.MIXED and quantity.counts[0] is None:
+        return (Said(plain), "of", article(unit_called(unit.mark, 1)), Naming(unit, many=False))
+    return (Said(plain), Naming(unit, many=not one_thing(plain)))
 
 
 def one_thing(quantity: Quantity) -> bool:

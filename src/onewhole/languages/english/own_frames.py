@@ -269,6 +269,50 @@ _VOLUMES: FrameTable = {
     ),
 }
 
+_MONEY: FrameTable = {
+    (Asks.DIFFERENCE, Structure.TAKE_FROM): (
+        ("{who} has {a}", "it buys paper for {b}", "how much money is left"),
+    ),
+    (Asks.DIFFERENCE, Structure.COMPARE): (
+        ("the red book costs {a}", "the blue book costs {b}", "how much more does the red book cost"),
+    ),
+    (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
+        ("a book and its cover cost {a}", "the book costs {b}", "how much does the cover cost"),
+    ),
+    (Asks.SUM, Structure.PUT_TOGETHER): (
+        ("{who} buys paper for {a}", "then it buys glue for {b}", "how much does it pay in all"),
+    ),
+    (Asks.SUM, Structure.COMPARE): (
+        (
+            "the small book costs {a}",
+            "the big book costs {b} more than that",
+            "how much does the big book cost",
+        ),
+    ),
+    (Asks.SUM, Structure.TAKE_FROM): (
+        ("{who} buys paper for {a}", "now it has {b} left", "how much money did it have at first"),
+    ),
+    (Asks.WHICH, Structure.COMPARE): (
+        (
+            "the red book costs {a}",
+            "the blue book costs {b}",
+            "which book costs more, or do both cost the same",
+        ),
+    ),
+    (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
+        ("{who} has {a}", "it buys paper", "now it has {b} left", "how much did the paper cost"),
+    ),
+    (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
+        ("{who} has saved {a}", "it needs {b} for a book", "how much must it still save"),
+    ),
+    (Asks.START_TAKEN, Structure.TAKE_FROM): (
+        ("{who} buys paper for {a}", "now it has {b} left", "how much money did it have at first"),
+    ),
+    (Asks.START_ADDED, Structure.PART_UNKNOWN): (
+        ("{who} earns {a}", "now it has {b}", "how much money did it have at first"),
+    ),
+}
+
 OWN_FRAMES = frames_of(
     {
         Kind.NUMBER: _NUMBERS,
@@ -279,5 +323,6 @@ OWN_FRAMES = frames_of(
         Kind.METRIC_LENGTH: _LENGTHS,
         Kind.MASS: _WEIGHTS,
         Kind.METRIC_VOLUME: _VOLUMES,
+        Kind.MONEY: _MONEY,
     }
 )

@@ -368,6 +368,50 @@ _VOLUMES: FrameTable = {
     ),
 }
 
+_MONEY: FrameTable = {
+    (Asks.DIFFERENCE, Structure.TAKE_FROM): (
+        ("the kite club has {a}", "it buys paper for {b}", "how much money is left"),
+    ),
+    (Asks.DIFFERENCE, Structure.COMPARE): (
+        ("the red kite costs {a}", "the blue kite costs {b}", "how much more does the red kite cost"),
+    ),
+    (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
+        ("a kite and its string cost {a}", "the kite costs {b}", "how much does the string cost"),
+    ),
+    (Asks.SUM, Structure.PUT_TOGETHER): (
+        ("the kite club buys paper for {a}", "then it buys string for {b}", "how much does it pay in all"),
+    ),
+    (Asks.SUM, Structure.COMPARE): (
+        (
+            "the small kite costs {a}",
+            "the big kite costs {b} more than that",
+            "how much does the big kite cost",
+        ),
+    ),
+    (Asks.SUM, Structure.TAKE_FROM): (
+        ("the kite club buys paper for {a}", "now it has {b} left", "how much money did it have at first"),
+    ),
+    (Asks.WHICH, Structure.COMPARE): (
+        (
+            "the red kite costs {a}",
+            "the blue kite costs {b}",
+            "which kite costs more, or do both cost the same",
+        ),
+    ),
+    (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
+        ("the kite club has {a}", "it buys paper", "now it has {b} left", "how much did the paper cost"),
+    ),
+    (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
+        ("the kite club has saved {a}", "it needs {b} for a kite", "how much must it still save"),
+    ),
+    (Asks.START_TAKEN, Structure.TAKE_FROM): (
+        ("the kite club buys paper for {a}", "now it has {b} left", "how much money did it have at first"),
+    ),
+    (Asks.START_ADDED, Structure.PART_UNKNOWN): (
+        ("the kite club earns {a}", "now it has {b}", "how much money did it have at first"),
+    ),
+}
+
 FRAMES = frames_of(
     {
         Kind.NUMBER: _NUMBERS,
@@ -378,5 +422,6 @@ FRAMES = frames_of(
         Kind.METRIC_LENGTH: _METRIC_LENGTHS,
         Kind.MASS: _WEIGHTS,
         Kind.METRIC_VOLUME: _VOLUMES,
+        Kind.MONEY: _MONEY,
     }
 )

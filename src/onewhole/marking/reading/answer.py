@@ -7,7 +7,7 @@ from onewhole.errors import InputError
 from onewhole.marking.reading.dates import fractions_of_date
 from onewhole.marking.reading.units import read_with_unit
 from onewhole.number.impossible import Impossible
-from onewhole.number.quantity import Quantity, with_mark
+from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.numbers import numbers_of
@@ -93,7 +93,7 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
 def _without_unit(
     text: str, read: Quantity | Impossible | WithMinus | Relation, problem: Problem | None
 ) -> Written:
-    """Take a unit off that stands behind a plain number where the problem has none: it is another unit."""
+    """Leave a number with a unit to the teacher where the problem has another one, or none."""
     if (
         problem is None
         or not isinstance(read, Quantity)
@@ -101,8 +101,10 @@ def _without_unit(
         or not read.ladder.mark
     ):
         return Written(text, read)
-    asked = any(number.ladder.mark == read.ladder.mark for number in numbers_of(problem.statement))
-    return Written(text, read) if asked else Written(text, with_mark(read, ""), other_unit=True)
+    plain = (number.ladder.mark for number in numbers_of(problem.statement) if number.kind is Kind.NUMBER)
+    asked = read.ladder.mark in plain
+    why = "a unit stands behind the number, and the problem has none"
+    return Written(text, read) if asked else Written(text, Unreadable(_sentences(why)))
 
 
 def _with_lines(text: str) -> Written | None:

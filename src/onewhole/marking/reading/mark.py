@@ -172,8 +172,8 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
     )
     renamed = tuple(dict.fromkeys(others))
     missed = again or not wanted.meets(read)
-    bare = isinstance(asked.right, Quantity) and asked.right.kind is Kind.NUMBER
-    missing = bare and bool(asked.right.ladder.mark) and not read.ladder.mark
+    wanted_unit = asked.right.ladder.mark if isinstance(asked.right, Quantity) else ""
+    missing = read.kind is Kind.NUMBER and bool(wanted_unit) and not read.ladder.mark
     remarks = (
         *([full] if full else []),
         *([Remark.MAY_BE_RENAMED] if renamed else []),

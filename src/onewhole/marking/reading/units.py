@@ -3,12 +3,11 @@
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style, decimal, measure, mixed
 from onewhole.number.quantity import Quantity, usual, whole, with_mark
-from onewhole.number.unit import CENT, DOLLAR, MEASURES, Kind
+from onewhole.number.unit import CENT, DOLLAR, MEASURES, Kind, unit_marked
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_answer
@@ -138,27 +137,17 @@ def _in_unit(text: str, asked: str) -> UnitAnswer | None:
         return None
     if read.kind is Kind.NUMBER and read.ladder.mark == asked:
         return UnitAnswer(read, other=False)
-    size, kind = _size(read.ladder.mark if read.kind is Kind.NUMBER else "")
-    amount = read.value * size
-    unit, wanted = _size(asked)
-    if (kind if read.kind is Kind.NUMBER else read.kind) is not wanted:
+    unit, wanted = unit_marked(read.ladder.mark), unit_marked(asked)
+    amount = read.value * (unit.size if read.kind is Kind.NUMBER else 1)
+    if unit.kind is not wanted.kind:
         return UnitAnswer(with_mark(read, "") if read.kind is Kind.NUMBER else read, other=True)
-    amount /= unit
+    amount /= wanted.size
     if amount.denominator == 1:
         return UnitAnswer(whole(amount.numerator, asked), other=False)
     hundredths = amount * HUNDREDTHS
     if asked == DOLLAR and hundredths.denominator == 1:
         return UnitAnswer(usual(decimal(1, 2, DOLLAR), amount), other=False)
     return UnitAnswer(usual(mixed(amount.denominator, asked), amount), other=False)
-
-
-def _size(mark: str) -> tuple[Fraction, Kind]:
-    """Return how many reference units of its kind a unit is, and its kind; one number for none."""
-    if mark == DOLLAR:
-        return Fraction(HUNDREDTHS), Kind.MONEY
-    return next(
-        ((unit.size, unit.kind) for unit in MEASURES if unit.mark == mark), (Fraction(1), Kind.NUMBER)
-    )
 
 
 def _number(text: str) -> Quantity | None:
