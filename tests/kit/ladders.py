@@ -92,6 +92,11 @@ TYPED = {
         "7 h 8 min - 2 h 53 min; 3 h - 45 min; 1 h 1 min - 2 min; 5 h 30 min - 1 h 45 min; "
         "1 h 50 min + 20 min; 1 h 50 min + 2 h 55 min; 59 min + 2 h 1 min"
     ),
+    "inches with fractions": (
+        "5 5/8 in - 2 7/8 in; 5 in - 2 3/8 in; 2 1/2 in + 1 3/4 in; 7/8 in - 3/8 in; 3 3/4 in + 2 3/4 in; "
+        "5 5/8 in ? 5 3/4 in"
+    ),
+    "money": "$3.25 + $1.80; $5 - $2.35; $50 - $31.64; $7.05 - $0.98; $3.25 ? $3.05; $5 - ? = $2.35",
     "minutes and seconds": "2 min 15 s - 48 s; 5 min - 1 min 20 s; 3 min 50 s + 2 min 35 s",
     "weeks and days": "3 wk 2 d - 1 wk 5 d; 4 wk - 1 wk 3 d; 1 wk 6 d + 2 wk 4 d",
     "days and hours": "3 d 5 h - 1 d 20 h; 2 d - 9 h; 1 d 18 h + 15 h",

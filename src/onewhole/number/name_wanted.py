@@ -8,7 +8,7 @@ from onewhole.errors import OnewholeError
 from onewhole.number.digits import in_digits
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, mixed
-from onewhole.number.quantity import NotOnLadderError, Quantity, counted, usual, whole
+from onewhole.number.quantity import NotOnLadderError, Quantity, counted, usual, whole, with_mark
 from onewhole.number.unit import Kind, KindError
 
 #: A decimal is written as far as the thousandths.
@@ -53,6 +53,8 @@ def named_as(number: Quantity, wanted: Wanted) -> Quantity:
     if number.kind is not Kind.NUMBER:
         msg = "a measure is asked for in other units and not in another form"
         raise NoSuchNameError(msg, remedy="Write for example 3 ft = ? in, or leave the unit off.")
+    if number.ladder.mark:
+        return with_mark(named_as(with_mark(number, ""), wanted), number.ladder.mark)
     match wanted:
         case NumberForm.SIMPLEST:
             return _simplest(number)

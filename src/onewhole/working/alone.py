@@ -66,7 +66,7 @@ def _lines(number: Quantity, name: Quantity) -> tuple[Line, ...]:
 
 def _on_pieces_of(name: Quantity, number: Quantity) -> Quantity:
     """Return a decimal as a fraction: one fraction where the number is one, else with its wholes."""
-    ladder = mixed((1 / name.ladder.finest).numerator)
+    ladder = mixed((1 / name.ladder.finest).numerator, name.ladder.mark)
     counted = usual(ladder, name.value)
     one = number.counts[0] is None and counted.ladder == ladder
     return Quantity(ladder, (None, name.parts)) if one else counted
@@ -101,7 +101,7 @@ def _recut(number: Quantity, name: Quantity) -> tuple[Line, ...]:
     wholes, pieces = number.amounts
     if after % before:
         fewest = (number.value - wholes).denominator
-        joined_up = Quantity(mixed(fewest), (number.counts[0], pieces * fewest // before))
+        joined_up = Quantity(mixed(fewest, number.ladder.mark), (number.counts[0], pieces * fewest // before))
         why = FewestPieces(old, joined_up.ladder.units[-1], before // fewest)
         return (Line(joined_up, why), *_recut(joined_up, name))
     by = whole(after // before)

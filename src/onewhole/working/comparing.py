@@ -3,7 +3,6 @@
 from onewhole.number.digits import in_digits
 from onewhole.number.ladder import TEN, Style, joined, mixed
 from onewhole.number.quantity import Quantity, trimmed, usual
-from onewhole.number.unit import ONE
 from onewhole.statements.statement import Comparison, relation
 from onewhole.working.comparing_fractions import compare_fractions
 from onewhole.working.comparison_way import ComparisonWay, MadeAlike
@@ -79,9 +78,9 @@ def _by_place(left: Quantity, right: Quantity) -> ComparisonWay:
     first, second = left.on(ladder), right.on(ladder)
     at = _first_difference(first, second)
     units = ladder.units
-    ones = units.index(ONE)
+    ones = len(units) - 1 - ladder.after
     if at is not None and at <= ones and ladder.after:
-        return ComparisonWay((), WholesDecide(ONE, int(left.value), int(right.value)))
+        return ComparisonWay((), WholesDecide(units[ones], int(left.value), int(right.value)))
     needed = ladder.after if at is None else at - ones
     steps = _with_places(left, right, needed) if needed > 0 else ()
     if at is None:
@@ -137,4 +136,4 @@ def _as_fraction(number: Quantity) -> Quantity:
     """Write a decimal as a fraction: 0.75 as 75/100; 3.0 stays a whole number, and so does 4."""
     if number.ladder.style is not Style.DECIMAL:
         return number
-    return usual(mixed(TEN**number.ladder.after), number.value)
+    return usual(mixed(TEN**number.ladder.after, number.ladder.mark), number.value)

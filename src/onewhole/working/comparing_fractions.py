@@ -8,12 +8,13 @@ Source: the codes are those of CCSSM (2010); that classes compare by marks and b
 look for a common denominator, Cramer, Post & delMas (2002), JRME 33, 111-144 (from memory).
 """
 
+from dataclasses import replace
 from fractions import Fraction
 
 from onewhole.number.factors import common_denominator
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual, whole
-from onewhole.number.unit import ONE
+from onewhole.number.unit import ONE, Unit
 from onewhole.working.comparison_way import ComparisonWay, MadeAlike
 from onewhole.working.reasons.comparing import (
     AgainstHalf,
@@ -47,17 +48,19 @@ def compare_fractions(left: Quantity, right: Quantity) -> ComparisonWay:
     if left == right:
         return ComparisonWay((), SameNumber(left))
     if not left.value and not right.value:
-        return ComparisonWay((), SameNumber(whole(0)))
+        return ComparisonWay((), SameNumber(whole(0, left.ladder.mark)))
     if not left.value or not right.value:
         return ComparisonWay((), OnlyOneIsMore(left if left.value else right))
     seen = _at_sight(left, right)
     if seen:
         return ComparisonWay((), seen)
     if (left.value < 1) != (right.value < 1):
-        return ComparisonWay((), AgainstOne(ONE, left, right))
+        return ComparisonWay((), AgainstOne(_one(left), left, right))
     if _overfull(left) or _overfull(right):
-        first, second = (usual(mixed(_pieces(number)), number.value) for number in (left, right))
-        return _beside_wholes(first, second).after(MadeAlike(first, second, WithWholes(ONE)))
+        first, second = (
+            usual(mixed(_pieces(number), number.ladder.mark), number.value) for number in (left, right)
+        )
+        return _beside_wholes(first, second).after(MadeAlike(first, second, WithWholes(_one(left))))
     return _beside_wholes(left, right)
 
 
@@ -67,15 +70,19 @@ def _beside_wholes(left: Quantity, right: Quantity) -> ComparisonWay:
         return ComparisonWay((), SameNumber(left))
     (wholes, first), (others, second) = _parted(left), _parted(right)
     if wholes != others:
-        return ComparisonWay((), WholesDecide(ONE, wholes, others))
+        return ComparisonWay((), WholesDecide(_one(left), wholes, others))
     if first is None:
-        more = SameNumber(whole(wholes)) if second is None else MoreBesideWholes(ONE, wholes, right, second)
+        more = (
+            SameNumber(whole(wholes, left.ladder.mark))
+            if second is None
+            else MoreBesideWholes(_one(left), wholes, right, second)
+        )
         return ComparisonWay((), more)
     if second is None:
-        return ComparisonWay((), MoreBesideWholes(ONE, wholes, left, first))
+        return ComparisonWay((), MoreBesideWholes(_one(left), wholes, left, first))
     if not wholes:
         return _proper(first, second)
-    return _proper(first, second).after(MadeAlike(first, second, WholesSame(ONE, wholes)))
+    return _proper(first, second).after(MadeAlike(first, second, WholesSame(_one(left), wholes)))
 
 
 def _proper(left: Quantity, right: Quantity) -> ComparisonWay:
@@ -92,11 +99,12 @@ def _proper(left: Quantity, right: Quantity) -> ComparisonWay:
         first, second = (_with_top(number, few) for number in (left, right))
         way = ComparisonWay((), AsManyPieces(few, first.ladder.units[1], second.ladder.units[1]))
         return way.after(MadeAlike(first, second, SameCountToCompare(few)))
-    first, second = (number.on(mixed(finest)) for number in (left, right))
-    step = MadeAlike(_alone(first), _alone(second), SameSizeToCompare(mixed(finest).units[1]))
+    ladder = mixed(finest, left.ladder.mark)
+    first, second = (number.on(ladder) for number in (left, right))
+    step = MadeAlike(_alone(first), _alone(second), SameSizeToCompare(ladder.units[1]))
     if first == second:
         return ComparisonWay((step,), SameNumber(_alone(first)))
-    return ComparisonWay((step,), CountDecides(mixed(finest).units[1], first.amounts[1], second.amounts[1]))
+    return ComparisonWay((step,), CountDecides(ladder.units[1], first.amounts[1], second.amounts[1]))
 
 
 def _at_sight(left: Quantity, right: Quantity) -> Deciding | None:
@@ -130,6 +138,11 @@ def _by_marks(left: Quantity, right: Quantity) -> Deciding | None:
     return None
 
 
+def _one(number: Quantity) -> Unit:
+    """Return what one of a number is: one, or its unit."""
+    return replace(ONE, mark=number.ladder.mark)
+
+
 def _overfull(number: Quantity) -> bool:
     return number.ladder.style is Style.MIXED and number.amounts[1] >= _pieces(number)
 
@@ -154,4 +167,4 @@ def _alone(number: Quantity) -> Quantity:
 def _with_top(number: Quantity, top: int) -> Quantity:
     """Write a fraction with another numerator, a multiple of its own: 2/3 as 4/6."""
     times = top // number.amounts[1]
-    return Quantity(mixed(_pieces(number) * times), (None, top))
+    return Quantity(mixed(_pieces(number) * times, number.ladder.mark), (None, top))

@@ -114,7 +114,9 @@ def test_a_wrong_number_with_its_unit_fits_what_it_fits_without() -> None:
         ("7 - 2", "$5", Verdict.WRONG, {Remark.OTHER_UNIT}),
     ],
 )
-def test_a_number_with_a_unit_is_marked(asked: str, text: str, verdict: Verdict, remarks: set[Remark]) -> None:
+def test_a_number_with_a_unit_is_marked(
+    asked: str, text: str, verdict: Verdict, remarks: set[Remark]
+) -> None:
     """Any equal amount is right, cents for dollars too; a unit that is left out is told."""
     (problem,) = read_sheet(f"1. {asked}").problems
     found = mark(expect(problem), read_written(text, problem))
