@@ -12,7 +12,8 @@ from itertools import accumulate
 
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import Quantity, with_mark
+from onewhole.number.unit import Kind
 from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -75,9 +76,15 @@ def _keeps(heard: Heard, words: str) -> bool:
         return _compares(heard, words)
     read = unsay(words)
     written = [number for side in sides(_plain(read)) for number in quantities(side)]
+    there = set(map(_plainly, heard.numbers))
     return meaning(read) == meaning(heard.item.statement) and all(
-        number in heard.numbers for number in written
+        _plainly(number) in there for number in written
     )
+
+
+def _plainly(number: Quantity) -> Quantity:
+    """A number without its unit, which is not said where it stands by its places: four ones twelve tenths."""
+    return with_mark(number, "") if number.kind is Kind.NUMBER else number
 
 
 def _compares(heard: Heard, words: str) -> bool:

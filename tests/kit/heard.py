@@ -7,7 +7,8 @@ from fractions import Fraction
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import ClassWords, count_words
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Expression, quantities, value
+from onewhole.number.unit import Kind, unit_marked
+from onewhole.statements.expression import Expression, kind, quantities, value
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.walkthroughs.lesson import Item
@@ -54,7 +55,7 @@ class Heard:
     def amount(self, words: str) -> Fraction:
         """Read an amount: four and two fifths, four strips and two fifths, twelve inches, one ten."""
         try:
-            return value(unsay_expression(words))
+            return self._value(words)
         except OnewholeError:
             parts = [part for piece in words.split(" and ") for part in piece.split(", ")]
             return sum((self._counted(part) for part in parts), Fraction(0))
@@ -67,7 +68,13 @@ class Heard:
             count = part.removesuffix("s").removesuffix(f" {place}")
             if count != part.removesuffix("s"):
                 return Fraction(COUNTS[count] * worth)
-        return value(unsay_expression(part))
+        return self._value(part)
+
+    def _value(self, words: str) -> Fraction:
+        """Read an amount; where a unit stands behind the numbers of the problem, two cups are 2 of them."""
+        said = unsay_expression(words)
+        unit = next((one.ladder.mark for one in self.numbers if one.kind is Kind.NUMBER), "")
+        return value(said) / (1 if kind(said) is Kind.NUMBER else unit_marked(unit).size)
 
     def stands(self, amount: Fraction) -> bool:
         """Say whether an amount is on a line: a number, or the wholes or pieces of one."""

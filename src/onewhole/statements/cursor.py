@@ -69,10 +69,17 @@ class Cursor:
         raise ReadingError(message, line=self._hole.line, column=self._hole.column, remedy=remedy)
 
 
+def is_unit(token: Token, after: Token) -> bool:
+    """Say whether a word is a unit: of "in simplest form" it is none, of "6/8 in in simplest form" the first."""
+    if token.sort is not TokenKind.WORD or token.text not in MARKS:
+        return False
+    return token.text != "in" or after.sort is not TokenKind.WORD or after.text in {"in", "as"}
+
+
 def _fraction_unit(tokens: tuple[Token, ...]) -> str:
     """Return the unit that stands behind a fraction or a decimal, by its usual abbreviation; "" for none."""
     for at, token in enumerate(tokens):
-        if token.sort is not TokenKind.WORD or token.text not in MARKS or not at:
+        if not at or token.sort is not TokenKind.WORD or not is_unit(token, tokens[at + 1]):
             continue
         fraction = at > 1 and tokens[at - 2].sort is TokenKind.SLASH
         if tokens[at - 1].sort is TokenKind.POINTED or (tokens[at - 1].sort is TokenKind.NUMBER and fraction):

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
@@ -121,14 +122,18 @@ def _weigh(expression: Expression) -> tuple[int, int, Kind]:
             assert_never(expression)
 
 
-def unit_mark(expression: Expression) -> str:
+def unit_mark(expression: Expression) -> str | None:
     """Return the unit of the numbers of an expression: "in" of 5 5/8 in - 2 in; "" for plain numbers.
+
+    None for a number by its places (4 ones 12 tenths), which goes with any.
 
     Raises KindError where some have a unit and some have none, or have another one. A plain number may
     multiply one with a unit.
     """
     match expression:
         case Quantity():
+            if expression.ladder.style in {Style.PLACES, Style.DECIMAL} and not in_digits(expression):
+                return None
             return "" if expression.ladder.style is Style.MEASURE else expression.ladder.mark
         case Sum(terms):
             return alike_marks([unit_mark(term.part) for term in terms])
@@ -144,12 +149,13 @@ def unit_mark(expression: Expression) -> str:
             assert_never(expression)
 
 
-def alike_marks(marks: list[str]) -> str:
+def alike_marks(marks: list[str | None]) -> str | None:
     """Return the one unit of numbers that belong together. Raises KindError where they differ."""
-    if len(set(marks)) > 1:
-        msg = "some numbers have a unit and some have none" if "" in marks else "the numbers have two units"
+    found = {mark for mark in marks if mark is not None}
+    if len(found) > 1:
+        msg = "some numbers have a unit and some have none" if "" in found else "the numbers have two units"
         raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
-    return marks[0]
+    return next(iter(found), None)
 
 
 def quantities(expression: Expression) -> tuple[Quantity, ...]:

@@ -5,7 +5,7 @@ from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, mixed, 
 from onewhole.number.quantity import Quantity, whole, with_mark
 from onewhole.number.unit import DOLLAR, MEASURES
 from onewhole.number.with_minus import WithMinus
-from onewhole.statements.cursor import Cursor
+from onewhole.statements.cursor import Cursor, is_unit
 from onewhole.statements.gap import HOLE, Gap, type_hole
 from onewhole.statements.tokens import TokenKind
 from onewhole.statements.unit_words import MARKS
@@ -68,7 +68,7 @@ def _with_unit(cursor: Cursor, number: Numeral) -> Numeral:
         _check_cents(cursor, number)
         cursor.take()
         return with_mark(number, DOLLAR)
-    if number.ladder.style is Style.PLACES or not cursor.word_ahead(0, _MEASURE_WORDS):
+    if number.ladder.style is Style.PLACES or not is_unit(cursor.here, cursor.ahead(1)):
         return number
     return with_mark(number, MARKS[cursor.take().text])
 

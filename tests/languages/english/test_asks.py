@@ -55,7 +55,7 @@ def test_every_pattern_is_tried_on_every_ladder_it_shows_on() -> None:
     assert set(tried) == {pattern.id for pattern in patterns()}
     assert sum(tried.values()) > 2500
     pieces = {"1/2", "1/3", "1/6", "1/8", "1/10", "1/100", "unlike denominators"}
-    assert {ladder for ladder, _, _ in found["A02"]} == pieces
+    assert {ladder for ladder, _, _ in found["A02"]} == pieces | {"inches with fractions"}
     measures = {"feet and inches", "yards and feet", "pounds and ounces", "hours and minutes"}
     assert {ladder for ladder, _, _ in found["G02"]} > measures
 
