@@ -70,7 +70,7 @@ class Cursor:
 
 
 def is_unit(token: Token, after: Token) -> bool:
-    """Say whether a word is a unit: of "in simplest form" it is none, of "6/8 in in simplest form" the first."""
+    """Say whether a word is a unit; in of "in simplest form" is none."""
     if token.sort is not TokenKind.WORD or token.text not in MARKS:
         return False
     return token.text != "in" or after.sort is not TokenKind.WORD or after.text in {"in", "as"}
