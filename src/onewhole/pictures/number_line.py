@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.number.ladder import TEN, Ladder, Style
+from onewhole.number.ladder import TEN, Ladder, Style, measure
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.pictures.between import between
 from onewhole.pictures.description import (
@@ -25,17 +25,22 @@ from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Word
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
+from onewhole.working.reasons.regrouping import OneIsWorth
 from onewhole.working.working import Working
 
 WIDTH, MARGIN = Fraction(180), Fraction(10)
 LONG = WIDTH - 2 * MARGIN
 #: At most so many ticks with a number under them, and so many ticks at all.
 MOST_NUMBERS, MOST_TICKS = 12, 100
-#: The height of digits, the room of one row of numbers, and the room from number to number in a row.
-DIGITS, ROW, APART, APART_MEASURES = Fraction(4), 7, 17, 26
+#: The height of digits, the room of one row of numbers, and the least from number to number in a row.
+DIGITS, ROW, APART = Fraction(4), 7, 17
+#: The room across of one sign of a measure, and of the blank from one label to the next.
+SIGN, BLANK = Fraction(5, 2), 3
 #: A jump is this high at least, and this much higher when it goes from end to end.
 LOW, HIGHER = 6, 20
 LONG_TICK, SHORT_TICK = Fraction(3), Fraction(3, 2)
+#: A unit that is opened is at least so wide, and cut into so many parts at most.
+LEAST_OPENED, MOST_CUTS = 12, 12
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,8 +151,10 @@ class _LineDrawing:
     ) -> "_LineDrawing":
         points = sorted({*plan.given, *(end for jump in plan.jumps for end in (jump.start, jump.end))})
         line = axis(plan.ladder, points)
-        apart = APART_MEASURES if plan.ladder.style is Style.MEASURE else APART
         named = [point for point in points if point % line.step]
+        ends = [landmark(plan.ladder, point) for point in named]
+        lengths = [landmark(plan.ladder, abs(jump.end - jump.start)) for jump in plan.jumps]
+        apart = max([APART, *(_room(one) for one in (*ends, *lengths, *written))])
         below = dict(zip(named, rows([line.x(point) for point in named], apart), strict=True))
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
         above = rows(middles, apart)
@@ -160,6 +167,7 @@ class _LineDrawing:
         measured = self.plan.answer is not None or not _unmeasured(working, at)
         pieces = (
             *self._line(),
+            *self._opened(working, at),
             *self._points(drawn, first=at == 0 or isinstance(working.statement, Comparison), last=last),
             *self._jumps(drawn if measured else 0, drawn),
             *(self._half() if last else ()),
@@ -178,6 +186,29 @@ class _LineDrawing:
             x = line.x(point)
             yield Piece(f"tick/{point}", Stroke(x, y - LONG_TICK, x, y + LONG_TICK))
             yield Piece(f"whole/{point}", Words(x, y + ROW, landmark(line.ladder, point), DIGITS))
+
+    def _opened(self, working: Working, at: int) -> Iterator[Piece]:
+        """Cut a larger unit of a measure that is opened into its smaller units, on the line itself.
+
+        It is the last whole one before the first number; until a jump is drawn words say how many there are.
+        """
+        opened = [line.because for line in working.lines[: at + 1] if isinstance(line.because, OneIsWorth)]
+        ladder, y = self.plan.ladder, self.y
+        if ladder.style is not Style.MEASURE or not self.plan.given:
+            return
+        for reason in opened:
+            worth = int(reason.large.size / ladder.finest)
+            start = (self.plan.given[0] // worth - 1) * worth
+            x, to_x = self.axis.x(max(start, self.axis.start)), self.axis.x(start + worth)
+            if start < self.axis.start or to_x - x < LEAST_OPENED:
+                continue
+            for cut in range(1, parts := _cuts(reason.ratio)):
+                tick = x + (to_x - x) * Fraction(cut, parts)
+                yield Piece(f"opened/{worth}/{cut}", Stroke(tick, y, tick, y - LONG_TICK))
+            if self.plan.drawn[at]:
+                continue
+            words = Quantity(measure(reason.small.mark), (reason.ratio,))
+            yield Piece(f"opened/{worth}/worth", Words((x + to_x) / 2, y - ROW, words, DIGITS))
 
     def _points(self, drawn: int, *, first: bool, last: bool) -> Iterator[Piece]:
         shown = {*self.plan.given}
@@ -236,6 +267,20 @@ class _LineDrawing:
                 yield MarkAt(HALF)
         elif isinstance(working.answer, Quantity) and _taken(working):
             yield StillThere((working.answer,))
+
+
+def _cuts(count: int) -> int:
+    """Return into how many equal parts an opened unit is drawn: the most that can be seen."""
+    return max(parts for parts in range(1, MOST_CUTS + 1) if count % parts == 0)
+
+
+def _room(number: Quantity) -> Fraction:
+    """Return the room that a number takes across; digits and fractions stay within the least."""
+    mark = number.ladder.mark
+    if number.ladder.style is not Style.MEASURE:
+        return Fraction(APART) + SIGN * len(mark)
+    counts = zip(number.amounts, number.ladder.units, strict=True)
+    return SIGN * sum(len(str(count)) + len(unit.mark) + 1 for count, unit in counts) + BLANK
 
 
 def _taken(working: Working) -> bool:
