@@ -12,8 +12,7 @@ from itertools import accumulate
 
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
-from onewhole.number.quantity import Quantity, with_mark
-from onewhole.number.unit import Kind
+from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -28,7 +27,7 @@ from onewhole.statements.statement import (
 from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
-from tests.kit.heard import COUNTS, Heard, number_words, sides
+from tests.kit.heard import COUNTS, Heard, number_words, plainly, sides
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -76,15 +75,10 @@ def _keeps(heard: Heard, words: str) -> bool:
         return _compares(heard, words)
     read = unsay(words)
     written = [number for side in sides(_plain(read)) for number in quantities(side)]
-    there = set(map(_plainly, heard.numbers))
+    there = set(map(plainly, heard.numbers))
     return meaning(read) == meaning(heard.item.statement) and all(
-        _plainly(number) in there for number in written
+        plainly(number) in there for number in written
     )
-
-
-def _plainly(number: Quantity) -> Quantity:
-    """A number without its unit, which is not said where it stands by its places: four ones twelve tenths."""
-    return with_mark(number, "") if number.kind is Kind.NUMBER else number
 
 
 def _compares(heard: Heard, words: str) -> bool:

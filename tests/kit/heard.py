@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import ClassWords, count_words
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import Kind, unit_marked
 from onewhole.statements.expression import Expression, kind, quantities, value
 from onewhole.statements.rounding import Rounding
@@ -84,6 +84,11 @@ class Heard:
             for count, unit in zip(number.amounts, number.ladder.units, strict=True)
         )
         return amount in {number.value for number in self.numbers} or amount in set(parts)
+
+
+def plainly(number: Quantity) -> Quantity:
+    """A number without its unit, which is not said where it stands by its places: four ones twelve tenths."""
+    return with_mark(number, "") if number.kind is Kind.NUMBER else number
 
 
 def sides(says: LineContent) -> tuple[Expression, ...]:
