@@ -6,7 +6,7 @@ holds is enough, so "that is" may claim a line or two amounts, but never nothing
 """
 
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from fractions import Fraction
 from itertools import accumulate
 
@@ -27,7 +27,7 @@ from onewhole.statements.statement import (
 from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
-from tests.kit.heard import COUNTS, Heard, number_words, plainly, sides
+from tests.kit.heard import COUNTS, Heard, number_words, plainly, sides, ways
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -39,7 +39,7 @@ def true(sentence: str, heard: Heard) -> str | None:
     said = re.sub(r"[.?!]$", "", sentence.strip())
     said = said[:1].lower() + said[1:]
     for pattern, holds in _claims(heard).items():
-        for groups in _ways(pattern, said):
+        for groups in ways(pattern, said):
             try:
                 if holds(heard, groups):
                     return pattern
@@ -57,16 +57,6 @@ def _claims(heard: Heard) -> dict[str, Reads]:
 def in_columns(heard: Heard) -> bool:
     """Say whether the problem is worked in columns."""
     return heard.item.working is not None and heard.item.working.strategy == "columns"
-
-
-def _ways(pattern: str, said: str) -> Iterable[tuple[str, ...]]:
-    """Return the groups of a match, reading as little and as much as can be in the first one."""
-    seen: set[tuple[str, ...]] = set()
-    for spelt in (pattern, pattern.replace("(.+)", "(.+?)", 1)):
-        found = re.fullmatch(spelt, said)
-        if found and found.groups() not in seen:
-            seen.add(found.groups())
-            yield tuple(group or "" for group in found.groups())
 
 
 def _keeps(heard: Heard, words: str) -> bool:

@@ -91,6 +91,16 @@ def plainly(number: Quantity) -> Quantity:
     return with_mark(number, "") if number.kind is Kind.NUMBER else number
 
 
+def ways(pattern: str, said: str) -> Iterable[tuple[str, ...]]:
+    """Return the groups of a match, reading as little and as much as can be in the first one."""
+    seen: set[tuple[str, ...]] = set()
+    for spelt in (pattern, pattern.replace("(.+)", "(.+?)", 1)):
+        found = re.fullmatch(spelt, said)
+        if found and found.groups() not in seen:
+            seen.add(found.groups())
+            yield tuple(group or "" for group in found.groups())
+
+
 def sides(says: LineContent) -> tuple[Expression, ...]:
     """Take a line apart into its expressions."""
     match says:

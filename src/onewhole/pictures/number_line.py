@@ -154,7 +154,7 @@ class _LineDrawing:
         named = [point for point in points if point % line.step]
         ends = [landmark(plan.ladder, point) for point in named]
         lengths = [landmark(plan.ladder, abs(jump.end - jump.start)) for jump in plan.jumps]
-        apart = max([APART, *(_room(one) for one in (*ends, *lengths, *written))])
+        apart = max([Fraction(APART), *(_room(one) for one in (*ends, *lengths, *written))])
         below = dict(zip(named, rows([line.x(point) for point in named], apart), strict=True))
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
         above = rows(middles, apart)
