@@ -1,6 +1,7 @@
 """What a listener knows of a problem when a sentence is said, and amounts read from spoken words."""
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
