@@ -190,7 +190,7 @@ class _LineDrawing:
     def _opened(self, working: Working, at: int) -> Iterator[Piece]:
         """Cut a larger unit of a measure that is opened into its smaller units, on the line itself.
 
-        It is the last whole one before the first number; until a jump is drawn words say how many there are.
+        It is the last whole one before the first number; words say how many there are.
         """
         opened = [line.because for line in working.lines[: at + 1] if isinstance(line.because, OneIsWorth)]
         ladder, y = self.plan.ladder, self.y
@@ -205,8 +205,6 @@ class _LineDrawing:
             for cut in range(1, parts := _cuts(reason.ratio)):
                 tick = x + (to_x - x) * Fraction(cut, parts)
                 yield Piece(f"opened/{worth}/{cut}", Stroke(tick, y, tick, y - LONG_TICK))
-            if self.plan.drawn[at]:
-                continue
             words = Quantity(measure(reason.small.mark), (reason.ratio,))
             yield Piece(f"opened/{worth}/worth", Words((x + to_x) / 2, y - ROW, words, DIGITS))
 
