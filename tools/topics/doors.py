@@ -25,7 +25,8 @@ from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.stories import story
-from onewhole.sheets.wishes import WishedSkill, Wishes
+from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
 from onewhole.walkthroughs.cue import Role

@@ -7,7 +7,7 @@ class Habit(Enum):
     """A soft constraint of a good page: each is kept where the wishes and those before it leave room.
 
     Patterns are told apart; the page adds and takes away; it begins easy; it varies; few whole numbers stand
-    first.
+    first; hardly a number comes again.
     """
 
     APART = auto()
@@ -15,3 +15,4 @@ class Habit(Enum):
     CLIMB = auto()
     VARIETY = auto()
     WHOLES = auto()
+    NUMBERS = auto()

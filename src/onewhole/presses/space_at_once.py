@@ -16,12 +16,15 @@ from onewhole.problems.points import POINTS, Hardness
 from onewhole.problems.traps import is_core
 from onewhole.sheets.candidates import LikePair, ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt
-from onewhole.sheets.wishes import WishedSkill, Wishes
+from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.sheets.wishes import Wishes
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy, fits
 
 #: Problems worked at once, so that hundredths do not fill the memory.
 CHUNK = 50_000
+#: Wholes and pieces in one number: more than there are pieces of a whole.
+FIRST = 1024
 SORTS = tuple(ProblemType)
 
 
@@ -68,7 +71,7 @@ def levels(t: Table) -> Counts:
 def twins(t: Table) -> Counts:
     """Return one number for each problem, equal for twins of one denominator and only for them."""
     sign = -1 if t.taken else 1
-    return (t.w1 + sign * t.w2) * 1024 + t.n1 + sign * t.n2
+    return (t.w1 + sign * t.w2) * FIRST + t.n1 + sign * t.n2
 
 
 def _second_has_wholes(t: Table) -> Mask:
@@ -170,6 +173,7 @@ class Everything:
     listed: int
     kinds: tuple[ProblemClass, ...]
     _fields: tuple[_Field, ...]
+    drawn: bool = False
 
     def members(self, kind: ProblemClass) -> tuple[LikePair, ...]:
         """Return the problems of a kind, in the order of the space."""
@@ -228,6 +232,8 @@ def _field(denominator: int, wishes: Wishes, doubts: Sequence[Doubt], crowd: int
     shared = np.logical_and.reduce([_shared(chunk) for chunk in chunks])
     trap = np.concatenate([_traps(chunk, shared) for chunk in chunks])
     fine = suits(every, wishes.strategy) & ~_comes_again(every, wishes)
+    if not wishes.doubles:
+        fine &= ~doubled(every)
     sort = sorts(every)
     for one in np.unique(sort[fine]):
         fine[(sort == one) & (trap > trap[fine & (sort == one)].min())] = False
@@ -264,6 +270,12 @@ def _comes_again(t: Table, wishes: Wishes) -> Mask:
     return again
 
 
+def doubled(t: Table) -> Mask:
+    """Say which problems have one number twice."""
+    twice: Mask = (t.w1 == t.w2) & (t.n1 == t.n2)
+    return twice
+
+
 def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Field:
     sort, level = sorts(t), levels(t)
     looks = np.concatenate([np.stack([sort, level], axis=1).astype(np.uint8), told], axis=1)
@@ -273,6 +285,7 @@ def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Fiel
     asked[home, twin] = True
     best = _best(sort[first] * 16 + level[first], told[first], asked, crowd)
     free = np.count_nonzero(asked, axis=1)
+    ends = [_ends(side, home) for side in (t.w1 * FIRST + t.n1, t.w2 * FIRST + t.n2)]
     kinds = tuple(
         ProblemClass(
             SORTS[sort[at]],
@@ -282,11 +295,29 @@ def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Fiel
             int(free[place]),
             int(trap[at]),
             place,
+            tuple(_always(ends, place, int(t.d[at]))),
         )
         for place, at in enumerate(first.tolist())
         if best[place]
     )
     return _Field(t, home, kinds)
+
+
+def _ends(side: Counts, home: Counts) -> tuple[Counts, Counts]:
+    """Return the least and the greatest of each class."""
+    least, most = (np.full(int(home.max(initial=-1)) + 1, start, dtype=np.int64) for start in (1 << 40, -1))
+    np.minimum.at(least, home, side)
+    np.maximum.at(most, home, side)
+    return least, most
+
+
+def _always(
+    ends: Sequence[tuple[Counts, Counts]], place: int, denominator: int
+) -> Iterator[tuple[int, tuple[int, int, int]]]:
+    """Yield the numbers that all problems of a class have, each with its place."""
+    for which, (least, most) in enumerate(ends):
+        if least[place] == most[place]:
+            yield which, (*divmod(int(least[place]), FIRST), denominator)
 
 
 def _alike(looks: NDArray[np.uint8]) -> tuple[Counts, Counts]:

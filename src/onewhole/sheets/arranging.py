@@ -4,10 +4,12 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
+from itertools import combinations, pairwise
 
 from onewhole.notations.text import text
 from onewhole.problems.difficulty import difficulty
 from onewhole.problems.needs import needs
+from onewhole.problems.numbers import numbers_of
 from onewhole.sheets.page import FALL
 from onewhole.statements.statement import Statement
 from onewhole.working.strategy import Strategy
@@ -15,6 +17,8 @@ from onewhole.working.strategy import Strategy
 #: So many of one kind may follow one another. That interleaved practice lasts longer: Rohrer, Dedrick and
 #: Burgess (2014), grade 7; how many in a row is our own.
 IN_A_ROW = 3
+#: One number at the same place of two neighbours weighs as much as so many that are written alike; our own.
+SAME_NUMBER = 4
 
 Cost = tuple[int, int, int]
 
@@ -85,6 +89,47 @@ def arranged(problems: Sequence[Hard]) -> tuple[Hard, ...]:
         order.append(rows[at][used[at]])
         used, last = _with(used, at), at
     return tuple(order)
+
+
+def apart(order: Sequence[Hard]) -> tuple[Hard, ...]:
+    """Return the same order with equals exchanged, so that neighbours have as little in common as can be.
+
+    Only problems of one sort that are equally hard change places: the page climbs as it did.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> def of(typed):
+    ...     return Hard(read_statement(typed), "subtract", 3)
+    >>> [text(one.statement) for one in apart([of("9 - 4"), of("8 - 4"), of("7 - 2")])]
+    ['9 - 4', '7 - 2', '8 - 4']
+    """
+    found = list(order)
+    pairs = [
+        (at, other)
+        for at, other in combinations(range(len(found)), 2)
+        if (found[at].sort, found[at].score) == (found[other].sort, found[other].score)
+    ]
+    now = _beside(found)
+    for _ in range(len(found)):
+        before = now
+        for at, other in pairs:
+            found[at], found[other] = found[other], found[at]
+            if (changed := _beside(found)) < now:
+                now = changed
+            else:
+                found[at], found[other] = found[other], found[at]
+        if now == before:
+            break
+    return tuple(found)
+
+
+def _beside(order: Sequence[Hard]) -> int:
+    """Count what neighbours have in common: a number at its place, or what numbers are written with."""
+    common = 0
+    for one, other in pairwise(order):
+        mine, theirs = numbers_of(one.statement), numbers_of(other.statement)
+        common += sum(SAME_NUMBER * (a == b) for a, b in zip(mine, theirs, strict=False))
+        common += [a.ladder for a in mine] == [b.ladder for b in theirs]
+    return common
 
 
 def _with(used: tuple[int, ...], at: int) -> tuple[int, ...]:

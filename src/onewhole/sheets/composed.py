@@ -7,8 +7,8 @@ from fractions import Fraction
 from onewhole.errors import Fault
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
-from onewhole.sheets.arranging import arranged, hard
-from onewhole.sheets.candidates import LikePair
+from onewhole.sheets.arranging import apart, arranged, hard
+from onewhole.sheets.candidates import Candidate
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.faded_example import faded_example
 from onewhole.sheets.header import Header
@@ -35,7 +35,7 @@ class Composed:
     ``taught`` is what it teaches about the class (:func:`onewhole.sheets.learning.learnt`); ``bound`` is
     proven to be at least what any page with these wishes and habits can teach, and ``doubt`` what a page
     would teach that settled everything often enough. ``listed`` counts the problems among which it was
-    chosen. ``told`` has every doubt, also those that the page leaves open (no labels). ``notes`` say in
+    chosen, and ``drawn`` says that the seed took those from more. ``told`` has every doubt, also those that the page leaves open (no labels). ``notes`` say in
     sentences what was not as usual. ``stopped`` says that the time was up before the solver was done.
     """
 
@@ -48,6 +48,7 @@ class Composed:
     told: tuple[Told, ...]
     notes: tuple[str, ...]
     stopped: bool
+    drawn: bool = False
 
     def __post_init__(self) -> None:
         """Refuse a page that teaches more than the bound."""
@@ -74,21 +75,21 @@ class Composed:
 def sheet_of(
     header: Header,
     recipe: Recipe,
-    problems: Sequence[LikePair],
+    problems: Sequence[Candidate],
     review: Sequence[Statement],
-    example: LikePair | None,
+    example: Candidate | None,
 ) -> Sheet:
     """Return the page: the problems in their order under a header that carries the recipe.
 
     A class that has not said how it works keeps its usual way, which regroups mixed numbers first too.
     """
     wishes = recipe.wishes
-    statements = [*(one.statement for one in problems), *review]
-    order = arranged([hard(one, wishes.strategy) for one in statements])
-    labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
-    words = faded_example(example.statement, wishes.strategy, header.form) if example else None
     usual = header.strategy is USUAL and wishes.strategy is REGROUP_FIRST
     taught = header.strategy if usual else wishes.strategy
+    statements = [*(one.statement for one in problems), *review]
+    order = apart(arranged([hard(one, taught) for one in statements]))
+    labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
+    words = faded_example(example.statement, taught, header.form) if example else None
     own = replace(header, strategy=taught, minutes=wishes.minutes, recipe=write_recipe(recipe))
     return Sheet((*((Instruction(words),) if words else ()), *labelled), own)
 

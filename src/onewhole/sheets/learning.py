@@ -7,7 +7,9 @@ from itertools import combinations
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import Family, Topic
 from onewhole.problems.traps import is_core
-from onewhole.sheets.wishes import WishedSkill, Wishes
+from onewhole.sheets.drawing import draw
+from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.sheets.wishes import Wishes
 from onewhole.statements.statement import Statement
 
 #: What the first, second ... problem that settles a doubt is worth. Each further one halves what is left of
@@ -50,13 +52,22 @@ class Doubt:
         return sides[0].isdisjoint(sides[1])
 
 
-def watched(skill: WishedSkill) -> tuple[str, ...]:
-    """Return the patterns that a page watches for: all of its skill but fact slips and forms of answer."""
-    topics = {
-        WishedSkill.SUBTRACT: {Topic.SUBTRACT_LIKE},
-        WishedSkill.ADD: {Topic.ADD_LIKE},
-        WishedSkill.BOTH: {Topic.SUBTRACT_LIKE, Topic.ADD_LIKE},
-    }[skill]
+#: The topics of the patterns that a page of mixed numbers watches for.
+_TOPICS = {
+    WishedSkill.SUBTRACT: {Topic.SUBTRACT_LIKE},
+    WishedSkill.ADD: {Topic.ADD_LIKE},
+    WishedSkill.BOTH: {Topic.SUBTRACT_LIKE, Topic.ADD_LIKE},
+}
+
+
+def watched(wishes: Wishes) -> tuple[str, ...]:
+    """Return the patterns that a page watches for: all of its skill but fact slips and forms of answer.
+
+    Where problems are drawn, they are those that show on them.
+    """
+    topics = _TOPICS.get(wishes.skill)
+    if topics is None:
+        return draw(wishes).watched
     return tuple(
         one.id
         for one in patterns()
@@ -70,7 +81,7 @@ def doubts(wishes: Wishes, tellable: int | None = None) -> tuple[Doubt, ...]:
     ``tellable`` has a bit for each doubt that some problem can settle, in the order of what is returned; what
     is asked and cannot be settled then takes no weight from the rest. The order is the same without it.
     """
-    sets = [(), *((key,) for key in watched(wishes.skill))]
+    sets = [(), *((key,) for key in watched(wishes))]
     weights = {pair: _matters(*pair) for pair in combinations(sets, 2)}
     if wishes.questions:
         base = sum(weights.values())

@@ -1,12 +1,18 @@
 """From problem classes to problems: one for each place on the page, no twins, chosen by the seed."""
 
-from collections import Counter, defaultdict
-from collections.abc import Hashable, Iterable, Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from hashlib import sha256
 
-from onewhole.sheets.candidates import LikePair
+from onewhole.sheets.candidates import Candidate
 from onewhole.sheets.page_program import Crowded
+
+#: So many problems of a kind are looked at for each place, and so often the page is gone through for better
+#: ones; our own.
+LOOKED_AT, ROUNDS = 160, 4
+#: What it costs that a number stands once more at its place, first or later, anywhere, and that two problems
+#: begin alike; our own.
+SAME_FIRST, SAME_LATER, SAME_ANYWHERE, SAME_TOP = 4, 8, 2, 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,16 +21,17 @@ class Wanted:
 
     place: int
     count: int
-    members: tuple[LikePair, ...]
+    members: tuple[Candidate, ...]
 
 
-def numbers_for(wanted: Sequence[Wanted], seed: int) -> tuple[LikePair, ...] | Crowded:
+def numbers_for(wanted: Sequence[Wanted], seed: int) -> tuple[Candidate, ...] | Crowded:
     """Return the problems, those of the first kind first, or the kinds that together have too few.
 
     This is a bipartite matching by augmenting paths, so that too few is reported only where no assignment
-    exists; the kinds named have fewer problems without twins than are wanted of them (Hall's theorem). Among
-    free problems, those whose numbers are not on the page yet come first.
+    exists; the kinds named have fewer problems without twins than are wanted of them (Hall's theorem). Then
+    each place in turn takes the problem whose numbers are least on the page yet.
 
+    >>> from onewhole.sheets.candidates import LikePair
     >>> members = (LikePair(5, 1, 2, 3, 4, taken=True), LikePair(6, 1, 3, 3, 4, taken=True))
     >>> numbers_for([Wanted(0, 2, members)], seed=1)
     Crowded(places=(0,), most=1)
@@ -53,36 +60,41 @@ def _seated(
     return False
 
 
-def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) -> tuple[LikePair, ...]:
-    seen: Counter[tuple[int, int, int]] = Counter()
-    tops: Counter[int] = Counter()
-    groups = _by_twin(slots)
-    found: list[LikePair] = []
-    for at, slot in enumerate(slots):
-        free = groups[slot.place][twin_of[at]]
-        one = min(free, key=lambda like: (_repeats(like, seen), tops[like.w1], _draw(seed, like)))
-        seen.update(_numbers(one))
-        tops[one.w1] += 1
-        found.append(one)
+def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) -> tuple[Candidate, ...]:
+    """Begin with a problem of each twin, and let each place take one that is better, while any is."""
+    free = {
+        slot.place: sorted(slot.members, key=lambda one: _draw(seed, one.typed))[:LOOKED_AT]
+        for slot in slots
+    }
+    found = [
+        next(one for one in (*free[slot.place], *slot.members) if one.twin == twin_of[at])
+        for at, slot in enumerate(slots)
+    ]
+    for _ in range(ROUNDS):
+        before = tuple(found)
+        for at, slot in enumerate(slots):
+            others = [one for place, one in enumerate(found) if place != at]
+            taken = {one.twin for one in others}
+            options = [found[at], *(one for one in free[slot.place] if one.twin not in taken)]
+            found[at] = min(options, key=lambda one: _likeness(one, others))
+        if tuple(found) == before:
+            break
     return tuple(found)
 
 
-def _by_twin(slots: Iterable[Wanted]) -> dict[int, dict[Hashable, list[LikePair]]]:
-    groups: dict[int, dict[Hashable, list[LikePair]]] = {}
-    for slot in slots:
-        if slot.place not in groups:
-            groups[slot.place] = defaultdict(list)
-            for one in slot.members:
-                groups[slot.place][one.twin].append(one)
-    return groups
-
-
-def _numbers(one: LikePair) -> tuple[tuple[int, int, int], ...]:
-    return (one.w1, one.n1, one.d), (one.w2, one.n2, one.d)
-
-
-def _repeats(one: LikePair, seen: Counter[tuple[int, int, int]]) -> int:
-    return sum(seen[number] for number in _numbers(one))
+def _likeness(one: Candidate, others: Sequence[Candidate]) -> int:
+    """Say how much of a problem stands on the page already."""
+    numbers = one.numbers
+    cost = 0
+    for other in others:
+        theirs = other.numbers
+        cost += SAME_TOP * (one.top == other.top)
+        for place, number in enumerate(numbers):
+            if place < len(theirs) and theirs[place] == number:
+                cost += SAME_LATER if place else SAME_FIRST
+            elif number in theirs:
+                cost += SAME_ANYWHERE
+    return cost
 
 
 def _draw(seed: int, what: object) -> bytes:

@@ -10,10 +10,12 @@ from onewhole.number.program import Limit, Program
 from onewhole.sheets.candidates import ProblemClass
 from onewhole.sheets.learning import GAINS, Doubt
 from onewhole.sheets.review import halves, set_aside
-from onewhole.sheets.wishes import WishedSkill, Wishes
+from onewhole.sheets.wishes import Wishes
 
 #: Tie-breaking among pages that teach as much: the seed adds 0 to 7 parts to each problem of a problem class.
 TIES = 8
+#: A number may stand once at its place, and once more for so many problems of a page; our own.
+OFTEN = 12
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,7 +92,7 @@ def page_program(
 
 def _tie(kind: ProblemClass, seed: int) -> int:
     """Return the tie-breaking term of a problem class, the same on every machine."""
-    look = f"{seed} {kind.sort.value} {kind.denominator} {kind.level} {kind.tells}"
+    look = f"{seed} {kind.sort.value} {kind.group} {kind.level} {kind.tells}"
     return sha256(look.encode()).digest()[0] % TIES
 
 
@@ -121,19 +123,34 @@ def _limits(
         yield Limit("regrouping", _each(kinds, lambda kind: kind.sort.regroups), regroup, regroup)
     if rest.halves is not None:
         yield Limit("minutes", _each(kinds, lambda kind: kind.sort.halves), most=rest.halves)
-    if Habit.BOTH in habits and wishes.skill is WishedSkill.BOTH:
+    if Habit.BOTH in habits and len({kind.sort.taken for kind in kinds}) > 1:
         yield Limit("both", _each(kinds, lambda kind: kind.sort.taken), number // 3, number - number // 3)
-    if Habit.CLIMB in habits and kinds:
-        easiest = min(kind.level for kind in kinds)
+    levels = {kind.level for kind in kinds}
+    if Habit.CLIMB in habits and len(levels) > 1:
+        easiest = min(levels)
         yield Limit("climb", _each(kinds, lambda kind: kind.level == easiest), least=number // 6)
         yield from _at_most("climb", kinds, lambda kind: kind.level, _share(number, 2))
-    if Habit.VARIETY in habits and len(wishes.denominators) > 1:
-        fair = max(2, _share(2 * number, len(wishes.denominators)))
-        yield from _at_most("variety", kinds, lambda kind: kind.denominator, fair)
-        yield from _at_most("variety", kinds, lambda kind: (kind.sort, kind.denominator), _share(number, 6))
+    groups = len({kind.group for kind in kinds})
+    if Habit.VARIETY in habits and groups > 1:
+        fair = max(2, _share(2 * number, groups))
+        yield from _at_most("variety", kinds, lambda kind: kind.group, fair)
+        looks = len({(kind.sort, kind.group) for kind in kinds})
+        alike = max(_share(number, 6), _share(2 * number, looks))
+        yield from _at_most("variety", kinds, lambda kind: (kind.sort, kind.group), alike)
     if Habit.WHOLES in habits:
         few = max(1, _share(number if regroup is None else regroup, 3))
         yield Limit("wholes", _each(kinds, lambda kind: kind.sort.whole_on_top), most=few)
+    if Habit.NUMBERS in habits:
+        yield from _seldom_again(kinds, most=1 + number // OFTEN)
+
+
+def _seldom_again(kinds: Sequence[ProblemClass], most: int) -> Iterable[Limit]:
+    """Yield a limit for each number that all problems of a kind have, where several kinds do."""
+    places: dict[Hashable, list[int]] = defaultdict(list)
+    for at, kind in enumerate(kinds):
+        for number in kind.always:
+            places[number].append(at)
+    yield from (Limit("numbers", dict.fromkeys(group, 1), most=most) for group in places.values())
 
 
 def _share(count: int, parts: int) -> int:

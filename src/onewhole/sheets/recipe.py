@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.sheets.wishes import OpenQuestion, Review, WishedSkill, Wishes
+from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.sheets.wishes import OpenQuestion, Review, Wishes
 from onewhole.working.strategies.table import strategy_named
 
 
@@ -33,16 +34,18 @@ def write_recipe(recipe: Recipe) -> str:
     wishes = recipe.wishes
     said = {
         "seed": wishes.seed,
-        "skill": wishes.skill.value,
+        "skill": wishes.skill.value.replace(" ", "_"),
         "problems": wishes.number,
         "denominators": ",".join(map(str, wishes.denominators)),
         "wholes": wishes.largest,
+        "digits": wishes.digits or "",
         "regrouping": "any" if wishes.regrouping is None else wishes.regrouping,
         "strategy": wishes.strategy.key,
         "minutes": wishes.minutes or "",
         "review": _joined(one.value for one in wishes.review),
         "back": _joined(wishes.back),
         "faded": "yes" if wishes.faded else "",
+        "doubles": "yes" if wishes.doubles else "",
         "avoid": _joined(wishes.avoid),
         "ask": ",".join(map(_question, wishes.questions)),
     }
@@ -121,16 +124,18 @@ def _reviews(said: str) -> tuple[Review, ...]:
 #: From the name in a recipe to that in Wishes, and how it is read.
 _READ: Mapping[str, tuple[str, Callable[[str], object]]] = {
     "seed": ("seed", int),
-    "skill": ("skill", WishedSkill),
+    "skill": ("skill", lambda said: WishedSkill(said.replace("_", " "))),
     "problems": ("number", int),
     "denominators": ("denominators", _numbers),
     "wholes": ("largest", int),
+    "digits": ("digits", int),
     "regrouping": ("regrouping", _share),
     "strategy": ("strategy", strategy_named),
     "minutes": ("minutes", int),
     "review": ("review", _reviews),
     "back": ("back", _texts),
     "faded": ("faded", {"yes": True}.__getitem__),
+    "doubles": ("doubles", {"yes": True}.__getitem__),
     "avoid": ("avoid", _texts),
     "ask": ("questions", _questions),
 }

@@ -5,8 +5,9 @@ from hashlib import sha256
 
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, LikePair
-from onewhole.sheets.wishes import Review, WishedSkill, Wishes
+from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, Candidate, LikePair
+from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.sheets.wishes import Review, Wishes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 
@@ -91,7 +92,7 @@ def reviewed(wishes: Wishes, beside: Iterable[Statement]) -> tuple[Statement, ..
     return tuple(found)
 
 
-def apart_from(back: Iterable[str], members: tuple[LikePair, ...]) -> tuple[LikePair, ...]:
+def apart_from(back: Iterable[str], members: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
     """Return those of some problems that are no twin of a problem that comes back.
 
     >>> members = (LikePair(5, 1, 2, 3, 4, taken=True), LikePair(6, 1, 2, 3, 4, taken=True))

@@ -10,12 +10,15 @@ from onewhole.findings.standard import GRADE_4
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.sheets.header import MOST_MINUTES
+from onewhole.sheets.wished_skill import WITHOUT_REGROUPING, WishedSkill
 from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
 
 MOST_PROBLEMS = 40
 MOST_WHOLES = 12
+#: Grade 4 goes on to 1,000,000 (CCSSM 2010, footnote to grade 4 base ten).
+LEAST_DIGITS, MOST_DIGITS = 2, 6
 #: Hundredths are met beside tenths (4.NF.C) and are composed only when they are wished for.
 USUAL_DENOMINATORS = tuple(sorted(GRADE_4 - {100}))
 PATTERNS_AT_ONCE = 2
@@ -26,14 +29,6 @@ PER_QUESTION = 1000
 
 class WishError(InputError):
     """A wish cannot be understood, or cannot be met."""
-
-
-class WishedSkill(StrEnum):
-    """What the page practises, all with like denominators."""
-
-    SUBTRACT = "subtract"
-    ADD = "add"
-    BOTH = "both"
 
 
 class Review(StrEnum):
@@ -101,7 +96,8 @@ class Wishes:
 
     ``number`` counts all problems of the page and ``regrouping`` is the share of them that needs regrouping
     (None: as it comes). ``denominators`` are those that may occur, ``largest`` the largest number of wholes
-    in a number. Each problem suits ``strategy``. ``minutes`` is a budget (None: none). ``avoid`` are problems
+    in a number, ``digits`` how many the largest whole number has (None: as is usual for the skill).
+    ``doubles`` lets both numbers of a problem be the same. Each problem suits ``strategy``. ``minutes`` is a budget (None: none). ``avoid`` are problems
     of the last nights, as typed: none comes again. ``review`` are earlier skills, one problem each; ``back``
     are problems that come back just as they are typed. ``faded`` asks for a worked example with its last line
     left out. ``questions`` are the class's open questions. Another ``seed`` gives another page. Raises
@@ -124,12 +120,16 @@ class Wishes:
     faded: bool = False
     questions: tuple[OpenQuestion, ...] = ()
     seed: int = 1
+    digits: int | None = None
+    doubles: bool = False
 
     def __post_init__(self) -> None:
         """Refuse each wish that no page can meet; put sets in order."""
         _between("number of problems", self.number, 1, MOST_PROBLEMS)
         _between("largest whole", self.largest, 1, MOST_WHOLES)
         _between("seed", self.seed, 0, 999_999_999)
+        if self.digits is not None:
+            _between("number of digits", self.digits, LEAST_DIGITS, MOST_DIGITS)
         if self.minutes is not None:
             _between("minutes", self.minutes, 1, MOST_MINUTES)
         if self.regrouping is not None and not 0 <= self.regrouping <= 1:
@@ -153,11 +153,11 @@ class Wishes:
 
     @property
     def kept_regrouping(self) -> int | None:
-        """Return how many problems are to need regrouping; None when that is open.
+        """Return how many problems are to need regrouping; None when that is open, or nothing is ever regrouped.
 
         The nearest count to the share. A page of several holds both kinds unless the share is 0 or 1 (K11).
         """
-        if self.regrouping is None:
+        if self.regrouping is None or self.skill in WITHOUT_REGROUPING:
             return None
         nearest = int(self.regrouping * self.number + Fraction(1, 2))
         return max(1, min(nearest, self.number - 1)) if 0 < self.regrouping < 1 < self.number else nearest

@@ -15,17 +15,19 @@ from onewhole.languages.english.habits import no_room_for
 from onewhole.notations.sentences.text import text_of
 from onewhole.presses.files import write
 from onewhole.presses.solver import SECONDS, bound, solve
-from onewhole.presses.space_at_once import Everything, space
-from onewhole.sheets.candidates import LikePair, ProblemClass
+from onewhole.presses import space_at_once
+from onewhole.sheets.candidates import Candidate, Everything, ProblemClass
 from onewhole.sheets.clash import clash
 from onewhole.sheets.composed import Composed, sheet_of, told_by
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.drawn_space import drawn_space
 from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, doubts, most, name_of
 from onewhole.sheets.numbers_for import Wanted, numbers_for
 from onewhole.sheets.page_program import Crowded, page_program
 from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
 from onewhole.sheets.review import apart_from, reviewed
+from onewhole.sheets.wished_skill import LIKE
 from onewhole.sheets.wishes import Wishes
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.statement import Statement
@@ -43,7 +45,7 @@ class _Choice:
     """What was chosen: kinds with their counts, problems, review, and under which habits and cuts."""
 
     kinds: tuple[ProblemClass, ...]
-    problems: tuple[LikePair, ...]
+    problems: tuple[Candidate, ...]
     review: tuple[Statement, ...]
     habits: tuple[Habit, ...]
     crowded: tuple[Crowded, ...]
@@ -69,7 +71,7 @@ def compose(
     >>> len(composed.sheet.problems), composed.gap < 0.01
     (4, True)
     """
-    every = space(wishes, doubts(wishes), crowd=wishes.number)
+    every = space(wishes, doubts(wishes))
     tellable = reduce(or_, (kind.tells for kind in every.kinds), 0)
     open_doubts = doubts(wishes, tellable)
     chosen = _with_habits(every, wishes, open_doubts, seconds)
@@ -80,8 +82,9 @@ def compose(
     top = Header(title=title) if header is None else header
     sheet = sheet_of(top, recipe, chosen.problems, chosen.review, example)
     apart, taught = told_by(sheet, open_doubts, [kind.tells for kind in chosen.kinds])
+    habits = [habit for habit in chosen.habits if habit is not Habit.NUMBERS]
     program = page_program(
-        every.kinds, open_doubts, wishes, habits=chosen.habits, crowded=chosen.crowded, ties=False
+        every.kinds, open_doubts, wishes, habits=habits, crowded=chosen.crowded, ties=False
     )
     return Composed(
         sheet,
@@ -93,7 +96,15 @@ def compose(
         apart,
         tuple(_notes(wishes, chosen, open_doubts, tellable)),
         chosen.stopped,
+        every.drawn,
     )
+
+
+def space(wishes: Wishes, open_doubts: Sequence[Doubt]) -> Everything:
+    """Return the problems that a page may be composed of: all that there are, or drawn by the seed."""
+    if wishes.skill in LIKE:
+        return space_at_once.space(wishes, open_doubts, crowd=wishes.number)
+    return drawn_space(wishes, open_doubts)
 
 
 def compose_again(sheet: Sheet, *, seconds: int = SECONDS) -> Composed:
@@ -140,9 +151,11 @@ def told(composed: Composed) -> tuple[str, ...]:
     apart = sum(1 for one in composed.told if one.labels)
     never = [f"{name_of(one.first)} and {name_of(one.second)}" for one in composed.told if not one.labels]
     less = f"less than {_percent(composed.least_left)}" if composed.gap else "less"
+    more = ", which the seed drew from more" if composed.drawn else ""
+    of_these = "of these problems" if composed.drawn else "with these wishes"
     return (
-        f"Chosen from {composed.listed} problems. It leaves {_percent(composed.doubt_left)} of the doubt.",
-        f"Proven: no page with these wishes leaves {less}.",
+        f"Chosen from {composed.listed} problems{more}. It leaves {_percent(composed.doubt_left)} of the doubt.",
+        f"Proven: no page {of_these} leaves {less}.",
         f"Tells apart {apart} of {len(composed.told)} pairs of patterns.",
         *_open(never),
         *composed.notes,
@@ -206,10 +219,10 @@ def _choice(
 
 def _fits(wishes: Wishes) -> bool:
     """Say whether any page at all keeps to wishes, whatever it teaches and without good habits."""
-    return _choice(space(wishes, (), crowd=wishes.number), wishes, (), (), SECONDS) is not None
+    return _choice(space(wishes, ()), wishes, (), (), SECONDS) is not None
 
 
-def _example(every: Everything, wishes: Wishes, chosen: _Choice) -> LikePair | None:
+def _example(every: Everything, wishes: Wishes, chosen: _Choice) -> Candidate | None:
     """Choose the worked example: one whole regrouped, easy for its sort, no twin of a problem on the page."""
     taken = {one.twin for one in chosen.problems}
     kinds = sorted(every.kinds, key=lambda kind: (not kind.sort.regroups, kind.sort.whole_on_top, kind.level))

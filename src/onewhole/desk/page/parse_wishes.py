@@ -12,7 +12,8 @@ from onewhole.desk.marking.mark import mark_files
 from onewhole.desk.page.open_questions import left_open
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.marking.diagnosis.diagnosis import diagnose
-from onewhole.sheets.wishes import OpenQuestion, Review, WishedSkill, WishError, Wishes, open_questions
+from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.sheets.wishes import OpenQuestion, Review, WishError, Wishes, open_questions
 from onewhole.working.strategies.table import strategy_named
 
 _Choice = TypeVar("_Choice", bound=StrEnum)
@@ -40,6 +41,8 @@ class TypedWishes:
     back: Sequence[str] = ()
     faded: bool = False
     seed: int = USUAL.seed
+    digits: int | None = None
+    doubles: bool = False
     not_again: Sequence[Path] = ()
     after: Path | None = None
     answers: Path | None = None
@@ -70,6 +73,8 @@ def parse_wishes(typed: TypedWishes) -> Wishes:
         faded=typed.faded,
         questions=_asked(typed.after, typed.answers) if typed.after and typed.answers else (),
         seed=typed.seed,
+        digits=typed.digits,
+        doubles=typed.doubles,
     )
 
 

@@ -26,9 +26,11 @@ def _habit(habit: Habit) -> str:
         case Habit.CLIMB:
             return "a sixth of the problems are as easy as they come, and no more than half are equally hard"
         case Habit.VARIETY:
-            twice = "no denominator has more than twice its share"
+            twice = "no denominator and no form of numbers has more than twice its share"
             return f"{twice}, and no more than a sixth of the page looks alike"
         case Habit.WHOLES:
             return "in no more than a third of what is regrouped the first number is a whole number"
+        case Habit.NUMBERS:
+            return "hardly a number comes again"
         case _:
             assert_never(habit)

@@ -1,0 +1,24 @@
+"""Equations with a number missing, before or after the sign: whole numbers and mixed numbers.
+
+Situations with each part unknown: CCSSM (2010), glossary, table 1.
+"""
+
+from collections.abc import Iterator, Sequence
+
+from onewhole.sheets.spaces.amounts import mixed_numbers, numbers_of_length
+from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.wishes import Wishes
+
+USUAL_DIGITS = 3
+ASKED = ("{0} + ? = {1}", "? + {0} = {1}", "{1} - ? = {0}", "? - {0} = {1}")
+
+
+def missing(wishes: Wishes) -> Iterator[Form]:
+    """Yield equations of every situation, in whole numbers and for each denominator."""
+    yield from _forms(numbers_of_length(wishes.digits or USUAL_DIGITS))
+    for denominator in wishes.denominators:
+        yield from _forms(mixed_numbers(denominator, wishes.largest))
+
+
+def _forms(numbers: Sequence[object]) -> Iterator[Form]:
+    yield from (Form(asked, (numbers, numbers)) for asked in ASKED)

@@ -1,0 +1,51 @@
+"""Which skill has which space: a skill is a row here, and a space beside."""
+
+from collections.abc import Callable, Iterator, Mapping
+from types import MappingProxyType
+
+from onewhole.sheets.spaces import comparing, decimals, fractions, measures, missing, names, several
+from onewhole.sheets.spaces import whole_numbers as whole
+from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.sheets.wishes import Wishes
+
+Space = Callable[[Wishes], Iterator[Form]]
+
+#: The spaces of each skill but those of mixed numbers with like denominators.
+SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
+    {
+        WishedSkill.FRACTIONS: (fractions.below_one,),
+        WishedSkill.TENTHS: (fractions.tenths_and_hundredths,),
+        WishedSkill.UNLIKE: (fractions.unlike_taken, fractions.unlike_added),
+        WishedSkill.SUBTRACT_UNLIKE: (fractions.unlike_taken,),
+        WishedSkill.ADD_UNLIKE: (fractions.unlike_added,),
+        WishedSkill.WHOLE: (whole.taken, whole.added),
+        WishedSkill.SUBTRACT_WHOLE: (whole.taken,),
+        WishedSkill.ADD_WHOLE: (whole.added,),
+        WishedSkill.DECIMALS: (decimals.taken, decimals.added),
+        WishedSkill.SUBTRACT_DECIMALS: (decimals.taken,),
+        WishedSkill.ADD_DECIMALS: (decimals.added,),
+        WishedSkill.MEASURES: (measures.taken, measures.added),
+        WishedSkill.SUBTRACT_MEASURES: (measures.taken,),
+        WishedSkill.ADD_MEASURES: (measures.added,),
+        WishedSkill.COMPARE: (
+            comparing.whole_numbers,
+            comparing.of_fractions,
+            comparing.mixed,
+            comparing.of_decimals,
+        ),
+        WishedSkill.COMPARE_WHOLE: (comparing.whole_numbers,),
+        WishedSkill.COMPARE_FRACTIONS: (comparing.of_fractions, comparing.mixed),
+        WishedSkill.COMPARE_DECIMALS: (comparing.of_decimals,),
+        WishedSkill.EQUAL_FRACTIONS: (names.equal_fractions,),
+        WishedSkill.OTHER_NAMES: (names.other_names,),
+        WishedSkill.MISSING: (missing.missing,),
+        WishedSkill.TIMES: (fractions.times,),
+        WishedSkill.SEVERAL: (several.three_numbers,),
+    }
+)
+
+
+def forms_of(wishes: Wishes) -> tuple[tuple[Form, ...], ...]:
+    """Return the forms of problems that meet the wishes, a row for each space of the skill."""
+    return tuple(tuple(space(wishes)) for space in SPACES[wishes.skill])

@@ -1,0 +1,51 @@
+"""The skills that a composed page may practise, as they are typed."""
+
+from enum import StrEnum
+
+
+class WishedSkill(StrEnum):
+    """What a page practises. The first three are mixed numbers with like denominators."""
+
+    SUBTRACT = "subtract"
+    ADD = "add"
+    BOTH = "both"
+    FRACTIONS = "fractions"
+    TENTHS = "tenths and hundredths"
+    UNLIKE = "unlike"
+    SUBTRACT_UNLIKE = "subtract unlike"
+    ADD_UNLIKE = "add unlike"
+    WHOLE = "whole numbers"
+    SUBTRACT_WHOLE = "subtract whole numbers"
+    ADD_WHOLE = "add whole numbers"
+    DECIMALS = "decimals"
+    SUBTRACT_DECIMALS = "subtract decimals"
+    ADD_DECIMALS = "add decimals"
+    MEASURES = "measures"
+    SUBTRACT_MEASURES = "subtract measures"
+    ADD_MEASURES = "add measures"
+    COMPARE = "compare"
+    COMPARE_WHOLE = "compare whole numbers"
+    COMPARE_FRACTIONS = "compare fractions"
+    COMPARE_DECIMALS = "compare decimals"
+    EQUAL_FRACTIONS = "equal fractions"
+    OTHER_NAMES = "other names"
+    MISSING = "missing numbers"
+    TIMES = "times"
+    SEVERAL = "three numbers"
+
+
+#: Mixed numbers with like denominators: every problem of the grade is listed, all at once.
+LIKE = frozenset({WishedSkill.SUBTRACT, WishedSkill.ADD, WishedSkill.BOTH})
+#: Skills in which nothing is regrouped, so that a share of regrouping says nothing.
+WITHOUT_REGROUPING = frozenset(
+    {
+        WishedSkill.TENTHS,
+        WishedSkill.COMPARE,
+        WishedSkill.COMPARE_WHOLE,
+        WishedSkill.COMPARE_FRACTIONS,
+        WishedSkill.COMPARE_DECIMALS,
+        WishedSkill.EQUAL_FRACTIONS,
+        WishedSkill.OTHER_NAMES,
+        WishedSkill.TIMES,
+    }
+)
