@@ -23,11 +23,12 @@ from time import perf_counter
 from measuring import process_megabytes
 
 from onewhole.desk.page.compose import compose
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.presses.space_at_once import likes, table
 from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.composed import Composed
 from onewhole.sheets.learning import doubts, learnt, most, settles
-from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, WishedSkill, Wishes
+from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, Wishes
 
 COLD = (sys.executable, "-c", "from onewhole.cli.main import main; raise SystemExit(main(['compose']))")
 ROUNDS = 5

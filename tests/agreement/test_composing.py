@@ -5,11 +5,12 @@ from itertools import combinations
 import pytest
 
 from onewhole.desk.page.compose import _choice
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.presses.solver import SECONDS, bound
 from onewhole.presses.space_at_once import space
 from onewhole.sheets.learning import doubts, learnt, settles
 from onewhole.sheets.page_program import page_program
-from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, Wishes
 from tests.kit.candidates import listed, type_of
 
 ASKED = (OpenQuestion(("A01",), ("A02",), 600), OpenQuestion(("A10",), (), 400))
@@ -29,7 +30,7 @@ def test_the_best_page_is_that_of_trying_all(wishes: Wishes) -> None:
     open_doubts = doubts(wishes)
     everything = space(wishes, open_doubts, crowd=10_000)
     free = [one for kind in everything.kinds for one in everything.members(kind)]
-    tells = {one: settles(one.statement, open_doubts) for one in free}
+    tells = {one.typed: settles(one.statement, open_doubts) for one in free}
     best = -1
     for page in combinations(free, wishes.number):
         regrouped = sum(type_of(one).regroups for one in page)
@@ -37,12 +38,12 @@ def test_the_best_page_is_that_of_trying_all(wishes: Wishes) -> None:
         if wishes.kept_regrouping not in {None, regrouped} or len({one.twin for one in page}) < len(page):
             continue
         if wishes.minutes is None or halves <= 2 * wishes.minutes:
-            best = max(best, learnt(open_doubts, [tells[one] for one in page]))
+            best = max(best, learnt(open_doubts, [tells[one.typed] for one in page]))
     few = space(wishes, open_doubts, crowd=wishes.number)
     assert len(few.kinds) <= len(everything.kinds)
     chosen = _choice(few, wishes, open_doubts, (), SECONDS)
     assert chosen is not None
-    assert learnt(open_doubts, [tells[one] for one in chosen.problems]) == best
+    assert learnt(open_doubts, [tells[one.typed] for one in chosen.problems]) == best
     program = page_program(few.kinds, open_doubts, wishes, habits=(), crowded=chosen.crowded, ties=False)
     assert bound(program) >= best
 

@@ -7,6 +7,7 @@ from collections.abc import Hashable
 import numpy as np
 import pytest
 
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.number.ladder import mixed
 from onewhole.presses.answers_at_once import writes
 from onewhole.presses.space_at_once import (
@@ -28,7 +29,7 @@ from onewhole.problems.traps import traps
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.learning import doubts, settles
-from onewhole.sheets.wishes import OpenQuestion, WishedSkill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, Wishes
 from onewhole.working.questions import unsuited
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES, strategy_named
@@ -152,7 +153,7 @@ def test_the_same_numbers_hide_nothing(denominator: int, largest: int) -> None:
         these = found_space.members(kind)
         assert {settles(one.statement, bits) for one in these[:1]} == {kind.tells}
         assert {(type_of(one), one.d, level_of(one)) for one in these} == {
-            (kind.sort, kind.denominator, kind.level)
+            (kind.sort, kind.group, kind.level)
         }
         assert kind.twins == len({one.twin for one in these})
 

@@ -56,4 +56,4 @@ def test_a_seed_chooses_and_numbers_do_not_repeat() -> None:
     assert len(pages) > 1
     for page in pages:
         assert not isinstance(page, Crowded)
-        assert len({one.w1 for one in page}) == 3
+        assert len({one.top for one in page}) == 3

@@ -5,26 +5,34 @@ import pytest
 from numpy.typing import NDArray
 
 from onewhole.findings.habit import Habit
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.number.program import Limit
 from onewhole.sheets.candidates import ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt, learnt
 from onewhole.sheets.page_program import Crowded, page_program
-from onewhole.sheets.wishes import Review, WishedSkill, Wishes
+from onewhole.sheets.wishes import Review, Wishes
 
 DOUBTS = (Doubt(("A01",), ("A02",), 2), Doubt((), ("A13",), 6), Doubt(("A13",), ("A14",), 1))
 
 
 def kind(
-    sort: ProblemType, tells: int, place: int, *, d: int = 4, level: int = 1, twins: int = 3
+    sort: ProblemType,
+    tells: int,
+    place: int,
+    *,
+    d: int = 4,
+    level: int = 1,
+    twins: int = 3,
+    always: tuple[tuple[int, str], ...] = (),
 ) -> ProblemClass:
     """A kind of which only some things matter."""
-    return ProblemClass(sort, d, level, tells, twins, 0, place)
+    return ProblemClass(sort, d, level, tells, twins, 0, place, always)
 
 
 KINDS = (
-    kind(ProblemType.ENOUGH, 0b010, 0),
+    kind(ProblemType.ENOUGH, 0b010, 0, always=((1, "2 3/8"),)),
     kind(ProblemType.OPENED, 0b011, 1, level=4),
-    kind(ProblemType.FROM_WHOLE, 0b110, 2, d=8, level=5),
+    kind(ProblemType.FROM_WHOLE, 0b110, 2, d=8, level=5, always=((0, "5"), (1, "2 3/8"))),
 )
 
 
@@ -61,21 +69,31 @@ def test_wishes_are_limits(counts: tuple[int, ...], wishes: Wishes, names: set[s
         ((3, 0, 1), Habit.APART, {"apart"}),
         ((0, 3, 3), Habit.CLIMB, {"climb"}),
         ((1, 3, 2), Habit.CLIMB, set()),
-        ((1, 3, 2), Habit.VARIETY, {"variety"}),
-        ((1, 1, 2), Habit.VARIETY, {"variety"}),
-        ((2, 1, 1), Habit.VARIETY, {"variety"}),
+        ((1, 0, 3), Habit.VARIETY, {"variety"}),
+        ((3, 0, 1), Habit.VARIETY, {"variety"}),
         ((1, 1, 1), Habit.VARIETY, set()),
         ((0, 1, 3), Habit.WHOLES, {"wholes"}),
         ((1, 2, 1), Habit.WHOLES, set()),
-        ((1, 2, 1), Habit.BOTH, {"both"}),
+        ((3, 0, 3), Habit.NUMBERS, {"numbers"}),
+        ((2, 1, 3), Habit.NUMBERS, {"numbers"}),
+        ((1, 3, 0), Habit.NUMBERS, set()),
     ],
 )
 def test_habits_are_limits(counts: tuple[int, ...], habit: Habit, names: set[str]) -> None:
     """Each can be left off by itself."""
-    skill = WishedSkill.BOTH if habit is Habit.BOTH else WishedSkill.SUBTRACT
-    wishes = Wishes(number=sum(counts), regrouping=None, denominators=(4, 8), skill=skill)
+    wishes = Wishes(number=sum(counts), regrouping=None, denominators=(4, 8))
     assert broken(counts, wishes, habit) == names
     assert broken(counts, wishes) == set()
+
+
+def test_both_operations_are_there_where_there_are_two() -> None:
+    """A third of each at least; where nothing is added there is no such limit."""
+    kinds = (*KINDS, kind(ProblemType.APART, 0b100, 3))
+    wishes = Wishes(number=6, regrouping=None, skill=WishedSkill.BOTH)
+    for counts, names in (((2, 2, 1, 1), {"both"}), ((2, 1, 1, 2), set())):
+        program = page_program(kinds, (), wishes, habits=(Habit.BOTH,))
+        assert set(program.broken(counts)) == names
+    assert broken((2, 2, 2), wishes, Habit.BOTH) == set()
 
 
 def test_a_crowd_is_a_limit() -> None:

@@ -1,9 +1,10 @@
 import pytest
 
+from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.review import halves, listed, regroups, reviewed
-from onewhole.sheets.wishes import Review, WishedSkill, Wishes
+from onewhole.sheets.wishes import Review, Wishes
 from onewhole.statements.reading import read_statement
 
 FEW = Wishes(number=12, denominators=(3, 4, 6), largest=3, skill=WishedSkill.BOTH)
@@ -25,7 +26,7 @@ def test_fractions_are_those_of_the_skill() -> None:
         skill: {
             sign for typed in listed(Review.FRACTIONS, Wishes(skill=skill)) for sign in "+-" if sign in typed
         }
-        for skill in WishedSkill
+        for skill in LIKE
     }
     assert signs == {WishedSkill.SUBTRACT: {"-"}, WishedSkill.ADD: {"+"}, WishedSkill.BOTH: {"+", "-"}}
 

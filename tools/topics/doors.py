@@ -9,6 +9,7 @@ from onewhole.desk.page.compose import compose
 from onewhole.desk.walkthrough.board import ROLES, board
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.errors import OnewholeError
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect_worked
 from onewhole.marking.reading.mark import Verdict, mark
@@ -25,7 +26,6 @@ from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.stories import story
-from onewhole.sheets.wished_skill import WishedSkill
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement

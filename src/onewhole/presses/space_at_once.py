@@ -10,13 +10,13 @@ from itertools import combinations
 import numpy as np
 from numpy.typing import NDArray
 
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.presses.answers_at_once import Counts, Mask, Table, Writes, right_answers, writes
 from onewhole.problems.difficulty import LARGE_DENOMINATOR
 from onewhole.problems.points import POINTS, Hardness
 from onewhole.problems.traps import is_core
 from onewhole.sheets.candidates import LikePair, ProblemClass, ProblemType
 from onewhole.sheets.learning import Doubt
-from onewhole.sheets.wished_skill import WishedSkill
 from onewhole.sheets.wishes import Wishes
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy, fits
@@ -295,7 +295,7 @@ def _kinds(t: Table, told: NDArray[np.uint8], trap: Counts, crowd: int) -> _Fiel
             int(free[place]),
             int(trap[at]),
             place,
-            tuple(_always(ends, place, int(t.d[at]))),
+            tuple(_in_all(ends, place, int(t.d[at]))),
         )
         for place, at in enumerate(first.tolist())
         if best[place]
@@ -311,7 +311,7 @@ def _ends(side: Counts, home: Counts) -> tuple[Counts, Counts]:
     return least, most
 
 
-def _always(
+def _in_all(
     ends: Sequence[tuple[Counts, Counts]], place: int, denominator: int
 ) -> Iterator[tuple[int, tuple[int, int, int]]]:
     """Yield the numbers that all problems of a class have, each with its place."""

@@ -19,6 +19,8 @@ from onewhole.working.strategy import Strategy
 IN_A_ROW = 3
 #: One number at the same place of two neighbours weighs as much as so many that are written alike; our own.
 SAME_NUMBER = 4
+#: Problems whose difficulty differs by no more than this may change places.
+NEAR = 2
 
 Cost = tuple[int, int, int]
 
@@ -94,7 +96,7 @@ def arranged(problems: Sequence[Hard]) -> tuple[Hard, ...]:
 def apart(order: Sequence[Hard]) -> tuple[Hard, ...]:
     """Return the same order with equals exchanged, so that neighbours have as little in common as can be.
 
-    Only problems of one sort that are equally hard change places: the page climbs as it did.
+    Only problems of one sort that are about equally hard change places: the page climbs as it did.
 
     >>> from onewhole.statements.reading import read_statement
     >>> def of(typed):
@@ -106,7 +108,7 @@ def apart(order: Sequence[Hard]) -> tuple[Hard, ...]:
     pairs = [
         (at, other)
         for at, other in combinations(range(len(found)), 2)
-        if (found[at].sort, found[at].score) == (found[other].sort, found[other].score)
+        if found[at].sort == found[other].sort and abs(found[at].score - found[other].score) <= NEAR
     ]
     now = _beside(found)
     for _ in range(len(found)):
@@ -123,9 +125,10 @@ def apart(order: Sequence[Hard]) -> tuple[Hard, ...]:
 
 
 def _beside(order: Sequence[Hard]) -> int:
-    """Count what neighbours have in common: a number at its place, or what numbers are written with."""
+    """Count what neighbours have in common, a number at its place or how it is written, and the falls."""
     common = 0
     for one, other in pairwise(order):
+        common += 2 * max(0, one.score - other.score)
         mine, theirs = numbers_of(one.statement), numbers_of(other.statement)
         common += sum(SAME_NUMBER * (a == b) for a, b in zip(mine, theirs, strict=False))
         common += [a.ladder for a in mine] == [b.ladder for b in theirs]

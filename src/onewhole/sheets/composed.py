@@ -35,8 +35,9 @@ class Composed:
     ``taught`` is what it teaches about the class (:func:`onewhole.sheets.learning.learnt`); ``bound`` is
     proven to be at least what any page with these wishes and habits can teach, and ``doubt`` what a page
     would teach that settled everything often enough. ``listed`` counts the problems among which it was
-    chosen, and ``drawn`` says that the seed took those from more. ``told`` has every doubt, also those that the page leaves open (no labels). ``notes`` say in
-    sentences what was not as usual. ``stopped`` says that the time was up before the solver was done.
+    chosen, and ``drawn`` says that the seed took those from more. ``told`` has every doubt, also those that
+    the page leaves open (no labels). ``notes`` say in sentences what was not as usual. ``stopped`` says that
+    the time was up before the solver was done.
     """
 
     sheet: Sheet

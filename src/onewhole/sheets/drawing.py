@@ -132,7 +132,7 @@ def draw(wishes: Wishes) -> Draw:
     None is a problem that does not come again, each suits the strategy, and no two are twins. The same wishes
     give the same problems.
 
-    >>> from onewhole.sheets.wished_skill import WishedSkill
+    >>> from onewhole.findings.wished_skill import WishedSkill
     >>> found = draw(Wishes(skill=WishedSkill.SUBTRACT_WHOLE))
     >>> len(found.problems) > 200, found.drawn
     (True, True)
@@ -159,12 +159,19 @@ def _draw(wishes: Wishes) -> Draw:
         share, looked = (max(LEAST, most // len(rows) // len(row)) for most in (DRAWN, LOOKED_AT))
         for form in row:
             askable = [DrawnProblem(one, group) for one in _askable(form, wishes, looked)]
-            chosen = [one for one in _in_turn(askable) if one.twin not in seen][:share]
-            whole &= form.size <= looked and len(askable) <= share
-            seen.update(one.twin for one in chosen)
-            found += chosen
+            single = list(_apart(_in_turn(askable), seen))
+            whole &= form.size <= looked and len(single) <= share
+            found += single[:share]
             group += 1
     return Draw(tuple(found), drawn=not whole)
+
+
+def _apart(problems: Iterable[DrawnProblem], seen: set[Hashable]) -> Iterator[DrawnProblem]:
+    """Yield problems but twins of those seen before, and see each."""
+    for one in problems:
+        if one.twin not in seen:
+            seen.add(one.twin)
+            yield one
 
 
 def _in_turn(problems: Iterable[DrawnProblem]) -> Iterator[DrawnProblem]:

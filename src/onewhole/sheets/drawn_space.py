@@ -33,7 +33,7 @@ def drawn_space(wishes: Wishes, doubts: Sequence[Doubt]) -> DrawnSpace:
     found = draw(wishes)
     classes: dict[tuple[DrawnSort, int, int, int], list[DrawnProblem]] = defaultdict(list)
     for one in found.problems:
-        told = sum(doubt.settled(one.wrote, "right") << at for at, doubt in enumerate(doubts))
+        told = sum(int(doubt.settled(one.wrote, "right")) << at for at, doubt in enumerate(doubts))
         classes[one.sort, one.group, one.level, told].append(one)
     kinds = tuple(
         ProblemClass(sort, group, level, told, len(members), 0, place, _always(members))

@@ -1,14 +1,14 @@
 """What a page would teach about a class: which doubts its problems settle, and how much that is worth."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import Family, Topic
 from onewhole.problems.traps import is_core
 from onewhole.sheets.drawing import draw
-from onewhole.sheets.wished_skill import WishedSkill
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.statement import Statement
 
@@ -40,7 +40,7 @@ class Doubt:
         """Say whether all its patterns are about regrouping or the pieces."""
         return all(is_core(key) for key in self.first + self.second)
 
-    def settled(self, wrote: dict[str, object], right: object) -> bool:
+    def settled(self, wrote: Mapping[str, object], right: object) -> bool:
         """Say whether one problem settles it: the two sets give different answers.
 
         ``wrote`` has what each pattern that shows here writes. Where no pattern of a set shows, the right

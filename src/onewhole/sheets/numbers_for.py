@@ -63,8 +63,7 @@ def _seated(
 def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) -> tuple[Candidate, ...]:
     """Begin with a problem of each twin, and let each place take one that is better, while any is."""
     free = {
-        slot.place: sorted(slot.members, key=lambda one: _draw(seed, one.typed))[:LOOKED_AT]
-        for slot in slots
+        slot.place: sorted(slot.members, key=lambda one: _draw(seed, one.typed))[:LOOKED_AT] for slot in slots
     }
     found = [
         next(one for one in (*free[slot.place], *slot.members) if one.twin == twin_of[at])

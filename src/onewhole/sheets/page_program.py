@@ -76,7 +76,7 @@ def page_program(
     rest = rest_of(wishes)
     scale = TIES * wishes.number if ties else 1
     gains = [_tie(kind, wishes.seed) if ties else 0 for kind in kinds]
-    limits = list(_limits(kinds, wishes, rest, habits))
+    limits = list(_limits(kinds, rest, habits))
     limits += [Limit("twins", dict.fromkeys(one.places, 1), most=one.most) for one in crowded]
     for places, weight, core in groups:
         terms = dict.fromkeys(places, 1)
@@ -114,9 +114,7 @@ def _alike(kinds: Sequence[ProblemClass], doubts: Sequence[Doubt]) -> list[tuple
     ]
 
 
-def _limits(
-    kinds: Sequence[ProblemClass], wishes: Wishes, rest: Rest, habits: Sequence[Habit]
-) -> Iterable[Limit]:
+def _limits(kinds: Sequence[ProblemClass], rest: Rest, habits: Sequence[Habit]) -> Iterable[Limit]:
     number, regroup = rest.number, rest.regrouping
     yield Limit("number", _each(kinds, lambda _: 1), number, number)
     if regroup is not None:
@@ -129,13 +127,14 @@ def _limits(
     if Habit.CLIMB in habits and len(levels) > 1:
         easiest = min(levels)
         yield Limit("climb", _each(kinds, lambda kind: kind.level == easiest), least=number // 6)
-        yield from _at_most("climb", kinds, lambda kind: kind.level, _share(number, 2))
+        equal = max(_share(number, 2), _share(2 * number, len(levels)))
+        yield from _at_most("climb", kinds, lambda kind: kind.level, equal)
     groups = len({kind.group for kind in kinds})
     if Habit.VARIETY in habits and groups > 1:
         fair = max(2, _share(2 * number, groups))
         yield from _at_most("variety", kinds, lambda kind: kind.group, fair)
         looks = len({(kind.sort, kind.group) for kind in kinds})
-        alike = max(_share(number, 6), _share(2 * number, looks))
+        alike = max(_share(number, 6), _share(3 * number, 2 * looks))
         yield from _at_most("variety", kinds, lambda kind: (kind.sort, kind.group), alike)
     if Habit.WHOLES in habits:
         few = max(1, _share(number if regroup is None else regroup, 3))

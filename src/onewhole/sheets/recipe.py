@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.sheets.wished_skill import WishedSkill
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.sheets.wishes import OpenQuestion, Review, Wishes
 from onewhole.working.strategies.table import strategy_named
 

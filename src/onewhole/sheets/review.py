@@ -3,10 +3,10 @@
 from collections.abc import Container, Iterable, Iterator
 from hashlib import sha256
 
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, Candidate, LikePair
-from onewhole.sheets.wished_skill import WishedSkill
 from onewhole.sheets.wishes import Review, Wishes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement

@@ -7,10 +7,10 @@ from fractions import Fraction
 
 from onewhole.errors import InputError
 from onewhole.findings.standard import GRADE_4
+from onewhole.findings.wished_skill import WITHOUT_REGROUPING, WishedSkill
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.sheets.header import MOST_MINUTES
-from onewhole.sheets.wished_skill import WITHOUT_REGROUPING, WishedSkill
 from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
@@ -96,11 +96,12 @@ class Wishes:
 
     ``number`` counts all problems of the page and ``regrouping`` is the share of them that needs regrouping
     (None: as it comes). ``denominators`` are those that may occur, ``largest`` the largest number of wholes
-    in a number, ``digits`` how many the largest whole number has (None: as is usual for the skill).
-    ``doubles`` lets both numbers of a problem be the same. Each problem suits ``strategy``. ``minutes`` is a budget (None: none). ``avoid`` are problems
-    of the last nights, as typed: none comes again. ``review`` are earlier skills, one problem each; ``back``
-    are problems that come back just as they are typed. ``faded`` asks for a worked example with its last line
-    left out. ``questions`` are the class's open questions. Another ``seed`` gives another page. Raises
+    in a number, ``digits`` how many the largest whole number has (None: as is usual for the skill);
+    ``doubles`` lets both numbers of a problem be the same. Each problem suits ``strategy``. ``minutes`` is a
+    budget (None: none). ``avoid`` are problems of the last nights, as typed: none comes again. ``review`` are
+    earlier skills, one problem each; ``back`` are problems that come back just as they are typed. ``faded``
+    asks for a worked example with its last line left out. ``questions`` are the class's open questions.
+    Another ``seed`` gives another page. Raises
     WishError in plain words.
 
     >>> Wishes(number=8).kept_regrouping
@@ -153,9 +154,10 @@ class Wishes:
 
     @property
     def kept_regrouping(self) -> int | None:
-        """Return how many problems are to need regrouping; None when that is open, or nothing is ever regrouped.
+        """Return how many problems are to need regrouping; None when that is open.
 
-        The nearest count to the share. A page of several holds both kinds unless the share is 0 or 1 (K11).
+        It is open too where the skill regroups nothing. The nearest count to the share. A page of several
+        holds both kinds unless the share is 0 or 1 (K11).
         """
         if self.regrouping is None or self.skill in WITHOUT_REGROUPING:
             return None

@@ -18,6 +18,7 @@ from onewhole.desk.page.compose import (
 )
 from onewhole.findings.in_page import FallsBack, Severity, severity
 from onewhole.findings.standard import StandardCode
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.misconceptions.catalogue import shows
 from onewhole.problems.taught import as_taught
 from onewhole.problems.twins import twin_key
@@ -29,7 +30,7 @@ from onewhole.sheets.page import page
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.recipe import RecipeError
 from onewhole.sheets.review import listed
-from onewhole.sheets.wishes import OpenQuestion, Review, WishedSkill, Wishes
+from onewhole.sheets.wishes import OpenQuestion, Review, Wishes
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited

@@ -5,7 +5,8 @@ import pytest
 
 from onewhole.desk.page.parse_wishes import TypedWishes, parse_wishes
 from onewhole.errors import OnewholeError
-from onewhole.sheets.wishes import Review, WishedSkill, WishError, Wishes
+from onewhole.findings.wished_skill import WishedSkill
+from onewhole.sheets.wishes import Review, WishError, Wishes
 
 NIGHT = "1. 9 5/8 - 4 6/8\n2. 5 4/6 - 2 1/6\n"
 
@@ -41,7 +42,7 @@ def test_what_is_typed_is_read() -> None:
     [
         (
             TypedWishes(skill="divide"),
-            "there is no skill “divide” to compose. Wish for one of: subtract, add, both.",
+            f"there is no skill “divide” to compose. Wish for one of: {', '.join(WishedSkill)}.",
         ),
         (
             TypedWishes(review=("history",)),

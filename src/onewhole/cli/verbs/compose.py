@@ -9,16 +9,20 @@ import typer
 from onewhole.cli.say_json import say_json
 from onewhole.desk.page import compose as desk
 from onewhole.desk.page.parse_wishes import USUAL, TypedWishes, parse_wishes
+from onewhole.findings.wished_skill import WishedSkill
 
 Skill = Annotated[
     str,
-    typer.Option("--skill", metavar="SKILL", help="subtract, add or both: mixed numbers, like denominators."),
+    typer.Option("--skill", metavar="SKILL", help=f"What to practise: {', '.join(WishedSkill)}."),
 ]
 Number = Annotated[int, typer.Option("--number", metavar="NUMBER", help="How many problems.")]
 Denominators = Annotated[
     str, typer.Option("--denominators", metavar="LIST", help="Those that may occur, such as 4,6,8.")
 ]
 Largest = Annotated[int, typer.Option("--wholes", metavar="NUMBER", help="The largest number of wholes.")]
+Digits = Annotated[
+    int | None, typer.Option("--digits", metavar="NUMBER", help="Digits of the largest whole number.")
+]
 Regrouping = Annotated[
     str, typer.Option("--regrouping", metavar="SHARE", help="The share that needs it, such as 2/3, or any.")
 ]
@@ -40,6 +44,7 @@ Faded = Annotated[
     bool, typer.Option("--faded", help="Begin with a worked example whose last line is left out.")
 ]
 Seed = Annotated[int, typer.Option("--seed", metavar="NUMBER", help="Another number gives another page.")]
+Doubles = Annotated[bool, typer.Option("--doubles", help="Let both numbers of a problem be the same.")]
 NotAgain = Annotated[
     list[Path] | None,
     typer.Option("--not-again", metavar="SHEET", help="A sheet whose problems do not come again."),
@@ -71,6 +76,8 @@ def run(
     back: Back = None,
     faded: Faded = False,
     seed: Seed = USUAL.seed,
+    digits: Digits = None,
+    doubles: Doubles = False,
     not_again: NotAgain = None,
     after: After = None,
     answers: Answers = None,
@@ -97,6 +104,8 @@ def run(
                 back=back or (),
                 faded=faded,
                 seed=seed,
+                digits=digits,
+                doubles=doubles,
                 not_again=not_again or (),
                 after=after,
                 answers=answers,

@@ -11,11 +11,12 @@ from pathlib import Path
 from onewhole import __version__
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.findings.habit import Habit
+from onewhole.findings.wished_skill import LIKE
 from onewhole.languages.english.habits import no_room_for
 from onewhole.notations.sentences.text import text_of
+from onewhole.presses import space_at_once
 from onewhole.presses.files import write
 from onewhole.presses.solver import SECONDS, bound, solve
-from onewhole.presses import space_at_once
 from onewhole.sheets.candidates import Candidate, Everything, ProblemClass
 from onewhole.sheets.clash import clash
 from onewhole.sheets.composed import Composed, sheet_of, told_by
@@ -27,7 +28,6 @@ from onewhole.sheets.numbers_for import Wanted, numbers_for
 from onewhole.sheets.page_program import Crowded, page_program
 from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
 from onewhole.sheets.review import apart_from, reviewed
-from onewhole.sheets.wished_skill import LIKE
 from onewhole.sheets.wishes import Wishes
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.statement import Statement
@@ -152,9 +152,10 @@ def told(composed: Composed) -> tuple[str, ...]:
     never = [f"{name_of(one.first)} and {name_of(one.second)}" for one in composed.told if not one.labels]
     less = f"less than {_percent(composed.least_left)}" if composed.gap else "less"
     more = ", which the seed drew from more" if composed.drawn else ""
+    left = _percent(composed.doubt_left)
     of_these = "of these problems" if composed.drawn else "with these wishes"
     return (
-        f"Chosen from {composed.listed} problems{more}. It leaves {_percent(composed.doubt_left)} of the doubt.",
+        f"Chosen from {composed.listed} problems{more}. It leaves {left} of the doubt.",
         f"Proven: no page {of_these} leaves {less}.",
         f"Tells apart {apart} of {len(composed.told)} pairs of patterns.",
         *_open(never),

@@ -11,8 +11,8 @@ from typing import TypeVar
 from onewhole.desk.marking.mark import mark_files
 from onewhole.desk.page.open_questions import left_open
 from onewhole.desk.page.sheets import sheet_in
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.marking.diagnosis.diagnosis import diagnose
-from onewhole.sheets.wished_skill import WishedSkill
 from onewhole.sheets.wishes import OpenQuestion, Review, WishError, Wishes, open_questions
 from onewhole.working.strategies.table import strategy_named
 

@@ -8,6 +8,8 @@ from typing import TypeVar
 from onewhole.desk.page import compose
 from onewhole.desk.page.page_begun import typed_settings
 from onewhole.desk.page.parse_wishes import TypedWishes, parse_wishes
+from onewhole.findings.wished_skill import WishedSkill
+from onewhole.languages.english.wished_skills import wished_heads
 from onewhole.problems.needs import needs
 from onewhole.sheets.clash import ClashError
 from onewhole.sheets.composed import Composed
@@ -30,8 +32,8 @@ ROOM_TO_AVOID = 2000
 class WishForm:
     """Wishes as typed into a form; what is left empty is as usual.
 
-    ``kind`` is subtract, add or both, ``denominators`` are numbers with commas, ``regrouping`` is a share
-    such as 2/3, or any. Another ``seed`` gives another page.
+    ``kind`` is a skill as it is typed (:mod:`onewhole.findings.wished_skill`), ``denominators`` are numbers
+    with commas, ``regrouping`` is a share such as 2/3, or any. Another ``seed`` gives another page.
     """
 
     kind: str = "subtract"
@@ -40,6 +42,12 @@ class WishForm:
     regrouping: str = ""
     minutes: str = ""
     seed: str = ""
+    digits: str = ""
+
+
+def skills_offered() -> tuple[tuple[str, tuple[tuple[WishedSkill, str], ...]], ...]:
+    """Return the skills to choose from, under their heads, each with what it is called."""
+    return wished_heads()
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +117,7 @@ def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
             strategy=header.strategy.key if header.strategy not in {REGROUP_FIRST, USUAL} else "",
             minutes=_number("minutes", form.minutes, header.minutes),
             seed=_number("seed", form.seed, TypedWishes().seed),
+            digits=_number("number of digits", form.digits, None),
         )
     )
 

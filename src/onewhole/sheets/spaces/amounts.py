@@ -64,7 +64,5 @@ def unlike_pairs(denominators: Iterable[int]) -> tuple[tuple[int, int], ...]:
     >>> unlike_pairs((2, 3, 10))
     ((2, 3), (3, 2), (2, 10), (10, 2))
     """
-    pairs = (
-        pair for pair in combinations(sorted(set(denominators)), 2) if lcm(*pair) <= MOST_COMMON
-    )
+    pairs = (pair for pair in combinations(sorted(set(denominators)), 2) if lcm(*pair) <= MOST_COMMON)
     return tuple(both for a, b in pairs for both in ((a, b), (b, a)))

@@ -36,9 +36,7 @@ def mixed(wishes: Wishes) -> Iterator[Form]:
     for first, second in unlike_pairs(wishes.denominators):
         wholes = range(1, wishes.largest + 1)
         yield Form("{0} {1} ? {0} {2}", (wholes, fractions(first), fractions(second)))
-        yield Form(
-            "{0} ? {1}", (mixed_numbers(first, wishes.largest), mixed_numbers(second, wishes.largest))
-        )
+        yield Form("{0} ? {1}", (mixed_numbers(first, wishes.largest), mixed_numbers(second, wishes.largest)))
 
 
 def of_decimals(wishes: Wishes) -> Iterator[Form]:

@@ -3,10 +3,10 @@
 from collections.abc import Callable, Iterator, Mapping
 from types import MappingProxyType
 
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.sheets.spaces import comparing, decimals, fractions, measures, missing, names, several
 from onewhole.sheets.spaces import whole_numbers as whole
 from onewhole.sheets.spaces.form import Form
-from onewhole.sheets.wished_skill import WishedSkill
 from onewhole.sheets.wishes import Wishes
 
 Space = Callable[[Wishes], Iterator[Form]]

@@ -13,7 +13,7 @@ from onewhole.desk.page.class_prints import printable, prints_of, prints_text
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
 from onewhole.desk.page.page_begun import page_begun, page_begun_with
-from onewhole.desk.page.wished_page import WishForm, composed, read_wishes
+from onewhole.desk.page.wished_page import WishForm, composed, read_wishes, skills_offered
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest, day_typed
 from onewhole.web.http.response import HtmlPage, Json, Redirect
@@ -24,7 +24,7 @@ from onewhole.web.jobs import Draft, Outcome, Progress
 TYPED = ("typed",)
 REMEDY = (*TYPED, "act", "label", "value")
 MOVE = (*TYPED, "label", "line", "to", "by")
-FORM = ("kind", "number", "denominators", "regrouping", "minutes", "seed", "again", "left")
+FORM = ("kind", "number", "denominators", "digits", "regrouping", "minutes", "seed", "again", "left")
 WISHES = (*TYPED, *FORM, "due", "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe", "saw")
 SET = (*SAVE, "day", "whom")
@@ -118,12 +118,13 @@ def moved(request: PageRequest) -> Json:
 def wished(request: PageRequest) -> Json | Redirect:
     """Compose a page by wishes, under the settings that stand there; it goes on when the page is left."""
     form = WishForm(
-        request.field("kind"),
-        request.field("number", ""),
-        request.field("denominators", ""),
-        request.field("regrouping", ""),
-        request.field("minutes", ""),
-        request.field("seed", ""),
+        kind=request.field("kind"),
+        number=request.field("number", ""),
+        denominators=request.field("denominators", ""),
+        regrouping=request.field("regrouping", ""),
+        minutes=request.field("minutes", ""),
+        seed=request.field("seed", ""),
+        digits=request.field("digits", ""),
     )
     typed, sheet, file, room = _typed(request), _sheet(request), request.open_file, request.room.number
     read_wishes(typed, form)
@@ -203,6 +204,7 @@ def _shown(
             "versions": versions,
             "pages": kept_pages.kept_pages(request.book),
             "kinds": printable(),
+            "wished_heads": skills_offered(),
             "prints": prints_text(prints_of(request.book, request.room.number)),
             "when": lambda moment: _when(request, moment),
             "answered": last_answered(request.book, request.room.number) is not None,

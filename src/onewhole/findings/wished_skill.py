@@ -1,4 +1,4 @@
-"""The skills that a composed page may practise, as they are typed."""
+"""What a composed page may practise, as it is typed."""
 
 from enum import StrEnum
 

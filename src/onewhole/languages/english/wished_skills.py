@@ -1,0 +1,59 @@
+"""What the skills are called that a page may be composed of, as they stand in a list to choose from."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from onewhole.findings.wished_skill import WishedSkill as Wished
+
+#: The skills under the head that they stand below, in the order in which they are offered.
+_HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
+    {
+        "mixed numbers, like denominators": {
+            Wished.SUBTRACT: "taking away",
+            Wished.ADD: "adding",
+            Wished.BOTH: "adding and taking away",
+        },
+        "whole numbers": {
+            Wished.SUBTRACT_WHOLE: "whole numbers: taking away",
+            Wished.ADD_WHOLE: "whole numbers: adding",
+            Wished.WHOLE: "whole numbers: adding and taking away",
+            Wished.COMPARE_WHOLE: "whole numbers: which is more",
+        },
+        "fractions": {
+            Wished.FRACTIONS: "fractions, like denominators",
+            Wished.TENTHS: "tenths and hundredths",
+            Wished.EQUAL_FRACTIONS: "equal fractions",
+            Wished.OTHER_NAMES: "mixed numbers, fractions and decimals: another name",
+            Wished.COMPARE_FRACTIONS: "fractions and mixed numbers: which is more",
+            Wished.TIMES: "a whole number times a fraction",
+            Wished.SUBTRACT_UNLIKE: "unlike denominators: taking away",
+            Wished.ADD_UNLIKE: "unlike denominators: adding",
+            Wished.UNLIKE: "unlike denominators: adding and taking away",
+        },
+        "decimals": {
+            Wished.SUBTRACT_DECIMALS: "decimals: taking away",
+            Wished.ADD_DECIMALS: "decimals: adding",
+            Wished.DECIMALS: "decimals: adding and taking away",
+            Wished.COMPARE_DECIMALS: "decimals: which is more",
+        },
+        "measures": {
+            Wished.SUBTRACT_MEASURES: "measures: taking away",
+            Wished.ADD_MEASURES: "measures: adding",
+            Wished.MEASURES: "measures: adding and taking away",
+        },
+        "of several kinds": {
+            Wished.COMPARE: "which is more, all kinds of numbers",
+            Wished.MISSING: "missing numbers",
+            Wished.SEVERAL: "three numbers",
+        },
+    }
+)
+
+
+def wished_heads() -> tuple[tuple[str, tuple[tuple[Wished, str], ...]], ...]:
+    """Return the heads of the list with the skills below each and what they are called.
+
+    >>> wished_heads()[0][1][0][1]
+    'taking away'
+    """
+    return tuple((head, tuple(names.items())) for head, names in _HEADS.items())

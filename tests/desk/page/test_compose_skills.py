@@ -1,0 +1,85 @@
+"""A page of every skill looks like a teacher's, with many seeds."""
+
+import os
+from collections import Counter
+from itertools import pairwise
+
+import pytest
+
+from onewhole.desk.page.compose import compose, compose_again, told, typed
+from onewhole.findings.wished_skill import LIKE, WishedSkill
+from onewhole.number.quantity import Quantity
+from onewhole.problems.answer import answer
+from onewhole.problems.needs import needs
+from onewhole.problems.numbers import numbers_of
+from onewhole.problems.twins import twin_key
+from onewhole.sheets.composed import Composed
+from onewhole.sheets.page import FALL, page
+from onewhole.sheets.page_program import OFTEN
+from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.wishes import Wishes
+from onewhole.sheets.worked import WorkedSheet
+
+WALK = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
+#: Without the whole walk a few skills stand for the others, those that are composed in a moment.
+SKILLS = (
+    tuple(WishedSkill)
+    if WALK
+    else (WishedSkill.ADD, WishedSkill.COMPARE_WHOLE, WishedSkill.EQUAL_FRACTIONS, WishedSkill.TIMES)
+)
+SEEDS = range(1, 31) if WALK else (1, 5)
+
+
+def like_a_teachers(composed: Composed) -> None:
+    """No number twice in a problem, hardly one again, no neighbours alike, no twins, from easy to hard."""
+    asked = composed.recipe.wishes
+    problems = composed.sheet.problems
+    assert len(problems) == asked.number
+    numbers = [numbers_of(one.statement) for one in problems]
+    assert all(len(set(row)) == len(row) for row in numbers)
+    again = Counter((place, number) for row in numbers for place, number in enumerate(row))
+    if asked.skill is not WishedSkill.EQUAL_FRACTIONS:
+        assert max(again.values()) <= 2 + asked.number // OFTEN
+    assert len({twin_key(one.statement) for one in problems}) == len(problems)
+    for row, other in pairwise(numbers):
+        assert row[1:] != other[1:] or not row[1:]
+    for one in problems:
+        right = answer(one.statement)
+        assert not isinstance(right, Quantity) or right.value > 0
+    seen = page(WorkedSheet(composed.sheet))
+    if asked.kept_regrouping is not None:
+        assert sum(needs(one.statement).regrouping for one in problems) == asked.kept_regrouping
+    scores = [one.difficulty.score for one in seen.problems]
+    assert sum(before - after >= FALL for before, after in pairwise(scores)) <= len(scores) // 3
+    assert scores[0] < max(scores) or len(set(scores)) == 1
+
+
+@pytest.mark.parametrize("skill", SKILLS)
+def test_a_page_of_every_skill(skill: WishedSkill) -> None:
+    """It reads back, its recipe makes it again, and it looks like a teacher's."""
+    pages = [compose(Wishes(skill=skill, number=12, seed=seed)) for seed in SEEDS]
+    for composed in pages:
+        like_a_teachers(composed)
+        assert read_sheet(typed(composed)) == composed.sheet
+        assert composed.drawn == (skill not in LIKE)
+    assert typed(compose_again(pages[0].sheet)) == typed(pages[0])
+    assert len({typed(composed).split("\n\n")[1] for composed in pages}) == len(pages)
+
+
+def test_numbers_do_not_come_again_on_a_long_page() -> None:
+    """Twenty problems: once there stood - 1 6/12 four times."""
+    like_a_teachers(compose(Wishes(number=20, denominators=(4, 6, 12), seed=5)))
+
+
+def test_doubles_may_be_wished_for() -> None:
+    """With halves and two wholes there are few sums: the doubles come when they are wanted."""
+    few = Wishes(skill=WishedSkill.ADD, number=4, denominators=(2,), largest=2, regrouping=None, doubles=True)
+    rows = [numbers_of(one.statement) for one in compose(few).sheet.problems]
+    assert any(first == second for first, second in rows)
+
+
+def test_what_is_drawn_is_said() -> None:
+    """The proof speaks of the problems that were drawn."""
+    lines = told(compose(Wishes(skill=WishedSkill.COMPARE_WHOLE, number=6)))
+    assert ", which the seed drew from more. It leaves " in lines[0]
+    assert lines[1].startswith("Proven: no page of these problems leaves less")
