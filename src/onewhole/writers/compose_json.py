@@ -29,6 +29,7 @@ def composed_object(composed: Composed) -> Json:
         "teaches": composed.taught,
         "bound": composed.bound,
         "chosen_from": composed.listed,
+        "drawn": composed.drawn,
         "tells_apart": list(_told(one for one in composed.told if one.labels)),
         "cannot_tell_apart": [[list(one.first), list(one.second)] for one in composed.told if not one.labels],
         "notes": list(composed.notes),

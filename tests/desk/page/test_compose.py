@@ -263,6 +263,7 @@ def test_json_has_what_other_programs_ask() -> None:
         "teaches",
         "bound",
         "chosen_from",
+        "drawn",
         "tells_apart",
         "cannot_tell_apart",
         "notes",
