@@ -11,8 +11,9 @@ HEAD = """\
 Made by `python -m tools.docs`, which runs the example of each topic through every door; the table of
 the topics is `tools/topics/table.py`. A cell tells what came out: the lines and ways of a working, the
 picture that suits, the steps of the film, how many error patterns show and what the first writes, the
-answer that is marked right, the skill that composes such problems, another problem like it, and the
-situation of its story. **none** stands where a door does nothing with it.
+answer that is marked right, a skill of which pages are composed with one such problem that they are
+chosen from, another problem like it, and the situation of its story. **none** stands where a door does
+nothing with it.
 
 The codes are those of *Common Core State Standards for Mathematics* (2010).
 

@@ -9,22 +9,26 @@ from onewhole.desk.page.compose import compose
 from onewhole.desk.walkthrough.board import ROLES, board
 from onewhole.desk.walkthrough.film_plan import FilmPlan
 from onewhole.errors import OnewholeError
-from onewhole.findings.wished_skill import WishedSkill
+from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect_worked
 from onewhole.marking.reading.mark import Verdict, mark
 from onewhole.marking.reading.writing import amount
 from onewhole.notations.text import printed, text
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import whole
 from onewhole.pictures.choosing import chosen, picture
 from onewhole.pictures.picture import Picture
 from onewhole.problems.about import about
 from onewhole.problems.needs import needs
+from onewhole.problems.numbers import numbers_of
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.drawing import draw
+from onewhole.sheets.standards import TENTHS_AND_HUNDREDTHS
 from onewhole.sheets.stories import story
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_statement
@@ -35,7 +39,7 @@ from onewhole.working.questions import suiting
 #: So many other problems are looked for.
 OTHERS = 5
 #: Problems of a page that is composed to see which topics it serves.
-COMPOSED = 6
+COMPOSED = 3
 
 
 def _typed(one: WorkedProblem) -> str:
@@ -82,8 +86,9 @@ def _marked(one: WorkedProblem) -> str:
 
 
 def _composed(one: WorkedProblem) -> str:
+    """Return a skill whose pages are composed of such problems, with one of them."""
     sort = _sort(one.statement)
-    return next((f"{skill}: {found[sort]}" for skill, found in _pages() if sort in found), "")
+    return next((f"{skill}: `{found[sort]}`" for skill, found in _composable() if sort in found), "")
 
 
 def _again(one: WorkedProblem) -> str:
@@ -99,20 +104,28 @@ def _told(one: WorkedProblem) -> str:
 
 
 @lru_cache(maxsize=1)
-def _pages() -> tuple[tuple[str, Mapping[Hashable, str]], ...]:
-    """Return for each skill that can be wished for the sorts of problems on its page, with one of each."""
-    return tuple((skill.value, _problems_of(skill)) for skill in WishedSkill)
+def _composable() -> tuple[tuple[str, Mapping[Hashable, str]], ...]:
+    """Return for each skill the sorts of problems that its pages are composed of, with one of each."""
+    return tuple((skill.value, _problems_of(Wishes(skill=skill, number=COMPOSED))) for skill in WishedSkill)
 
 
-def _problems_of(skill: WishedSkill) -> Mapping[Hashable, str]:
-    sheet = compose(Wishes(skill=skill, number=COMPOSED)).sheet
-    return {_sort(one.statement): f"`{one.typed}`" for one in sheet.problems}
+def _problems_of(wishes: Wishes) -> Mapping[Hashable, str]:
+    problems = compose(wishes).sheet.problems if wishes.skill in LIKE else draw(wishes).problems
+    return {_sort(one.statement): one.typed for one in problems}
 
 
 def _sort(statement: Statement) -> Hashable:
-    """Return what problems of one sort have in common: the operation, the units, and how many numbers."""
-    wanted = needs(statement)
-    return about(statement, wanted), wanted.numbers
+    """Return what problems of one sort have in common: what is done, with which units, how many numbers.
+
+    Of a number that stands alone also whether it has wholes.
+    """
+    wanted, numbers = needs(statement), numbers_of(statement)
+    ladders = frozenset((one.ladder.style, *(unit.mark for unit in one.ladder.units)) for one in numbers)
+    styles = frozenset(style for style, *_ in ladders)
+    measures = ladders if styles == {Style.MEASURE} else styles
+    alone = len(numbers) == 1 and bool(numbers[0].amounts[0])
+    tenths = wanted.denominators == TENTHS_AND_HUNDREDTHS
+    return type(statement), about(statement, wanted), wanted.numbers, measures, alone, tenths
 
 
 #: The doors by the heads of their columns; each gives "" for what it does not do.

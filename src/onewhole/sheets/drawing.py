@@ -33,9 +33,11 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.strategy import Strategy
 
-#: So many problems a page is chosen from, and so many are looked at to find them: enough that a page leaves
-#: little doubt, and few enough that it is there in two seconds. Our own.
-DRAWN, LOOKED_AT = 240, 1600
+#: For each problem of a page so many are drawn, and so many are looked at to find them: enough that a page of
+#: twelve leaves little doubt, and few enough that it is there in two seconds. Our own.
+DRAWN, LOOKED_AT = 20, 130
+#: A page of few or of very many problems is chosen from as many as one of so many.
+FEWEST, MOST = 3, 12
 #: Every form has at least so many.
 LEAST = 4
 
@@ -139,6 +141,7 @@ def draw(wishes: Wishes) -> Draw:
     """
     kept = Wishes(
         skill=wishes.skill,
+        number=min(max(wishes.number, FEWEST), MOST),
         denominators=wishes.denominators,
         largest=wishes.largest,
         digits=wishes.digits,
@@ -156,7 +159,8 @@ def _draw(wishes: Wishes) -> Draw:
     found: list[DrawnProblem] = []
     group = 0
     for row in rows:
-        share, looked = (max(LEAST, most // len(rows) // len(row)) for most in (DRAWN, LOOKED_AT))
+        each = (wishes.number * many // len(rows) // len(row) for many in (DRAWN, LOOKED_AT))
+        share, looked = (max(LEAST, many) for many in each)
         for form in row:
             askable = [DrawnProblem(one, group) for one in _askable(form, wishes, looked)]
             single = list(_apart(_in_turn(askable), seen))

@@ -8,12 +8,11 @@ import typer
 
 from onewhole.cli.say_json import say_json
 from onewhole.desk.page import compose as desk
-from onewhole.desk.page.parse_wishes import USUAL, TypedWishes, parse_wishes
-from onewhole.findings.wished_skill import WishedSkill
+from onewhole.desk.page.parse_wishes import SKILLS, USUAL, TypedWishes, parse_wishes
 
 Skill = Annotated[
     str,
-    typer.Option("--skill", metavar="SKILL", help=f"What to practise: {', '.join(WishedSkill)}."),
+    typer.Option("--skill", metavar="SKILL", help=f"What to practise: {', '.join(SKILLS)}."),
 ]
 Number = Annotated[int, typer.Option("--number", metavar="NUMBER", help="How many problems.")]
 Denominators = Annotated[

@@ -18,6 +18,8 @@ from onewhole.working.strategies.table import strategy_named
 
 _Choice = TypeVar("_Choice", bound=StrEnum)
 USUAL = Wishes()
+#: The skills that may be wished for, as they are typed.
+SKILLS = tuple(skill.value for skill in WishedSkill)
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,12 +7,27 @@ from onewhole.sheets.spaces.form import Form
 from onewhole.sheets.wishes import Wishes
 
 #: Pairs of units that are worked in together, the larger first.
-PAIRS = (("ft", "in"), ("lb", "oz"), ("h", "min"), ("yd", "ft"))
+PAIRS = (
+    ("ft", "in"),
+    ("yd", "ft"),
+    ("lb", "oz"),
+    ("gal", "qt"),
+    ("h", "min"),
+    ("min", "s"),
+    ("wk", "d"),
+    ("km", "m"),
+    ("m", "cm"),
+    ("kg", "g"),
+    ("L", "mL"),
+)
+#: Counts of a smaller unit go in steps where so many fill a larger one: minutes in fives, meters in fifties.
+STEPS = ((1000, 50), (60, 5), (1, 1))
 
 
 def taken(wishes: Wishes) -> Iterator[Form]:
-    """Yield differences, a form a pair of units, and some from larger units only."""
+    """Yield differences, a form a pair of units, some from larger units only, some in three units."""
     yield from _forms("-", wishes)
+    yield _three("-", wishes)
     for large, small in PAIRS:
         yield Form(
             f"{{0}} {large} - {{1}} {large} {{2}} {small}",
@@ -21,8 +36,9 @@ def taken(wishes: Wishes) -> Iterator[Form]:
 
 
 def added(wishes: Wishes) -> Iterator[Form]:
-    """Yield sums, a form a pair of units."""
+    """Yield sums, a form a pair of units, and some with yards, feet and inches."""
     yield from _forms("+", wishes)
+    yield _three("+", wishes)
 
 
 def _forms(sign: str, wishes: Wishes) -> Iterator[Form]:
@@ -34,11 +50,17 @@ def _forms(sign: str, wishes: Wishes) -> Iterator[Form]:
         )
 
 
+def _three(sign: str, wishes: Wishes) -> Form:
+    side = (_counts(wishes), range(3), range(12))
+    return Form(f"{{0}} yd {{1}} ft {{2}} in {sign} {{3}} yd {{4}} ft {{5}} in", (*side, *side))
+
+
 def _counts(wishes: Wishes) -> range:
     return range(1, wishes.largest + 1)
 
 
 def _smaller(large: str, small: str) -> range:
-    """Return the counts of the smaller unit that fill no larger one; times go in steps of five minutes."""
+    """Return the counts of the smaller unit that fill no larger one, in steps where there are many."""
     (ratio,) = measure(large, small).ratios
-    return range(5, ratio, 5) if ratio > 16 else range(1, ratio)
+    step = next(step for least, step in STEPS if ratio >= least)
+    return range(step, ratio, step)

@@ -17,7 +17,9 @@ def missing(wishes: Wishes) -> Iterator[Form]:
     """Yield equations of every situation, in whole numbers and for each denominator."""
     yield from _forms(numbers_of_length(wishes.digits or USUAL_DIGITS))
     for denominator in wishes.denominators:
-        yield from _forms(mixed_numbers(denominator, wishes.largest))
+        numbers = mixed_numbers(denominator, wishes.largest)
+        yield from _forms(numbers)
+        yield Form("{0} - ? = {1}", (range(2, wishes.largest + 1), numbers))
 
 
 def _forms(numbers: Sequence[object]) -> Iterator[Form]:
