@@ -45,7 +45,7 @@ class Sort(Protocol):
         """Return how many half minutes such a problem takes."""
 
 
-class Candidate(Protocol):
+class PageCandidate(Protocol):
     """A problem that a page may be composed of."""
 
     @property
@@ -162,7 +162,7 @@ class ProblemClass:
     always: tuple[tuple[int, Hashable], ...] = ()
 
 
-class Everything(Protocol):
+class ProblemSpace(Protocol):
     """All the problems that a page may be composed of, by problem class.
 
     ``listed`` counts them; where they are ``drawn`` there are more, of which the seed took these.
@@ -180,5 +180,5 @@ class Everything(Protocol):
     def kinds(self) -> tuple[ProblemClass, ...]:
         """Return the problem classes."""
 
-    def members(self, kind: ProblemClass) -> tuple[Candidate, ...]:
+    def members(self, kind: ProblemClass) -> tuple[PageCandidate, ...]:
         """Return the problems of a kind."""

@@ -8,7 +8,7 @@ from onewhole.errors import Fault
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
 from onewhole.sheets.arranging import apart, arranged, hard
-from onewhole.sheets.candidates import Candidate
+from onewhole.sheets.candidates import PageCandidate
 from onewhole.sheets.document import Instruction, Sheet
 from onewhole.sheets.faded_example import faded_example
 from onewhole.sheets.header import Header
@@ -76,9 +76,9 @@ class Composed:
 def sheet_of(
     header: Header,
     recipe: Recipe,
-    problems: Sequence[Candidate],
+    problems: Sequence[PageCandidate],
     review: Sequence[Statement],
-    example: Candidate | None,
+    example: PageCandidate | None,
 ) -> Sheet:
     """Return the page: the problems in their order under a header that carries the recipe.
 

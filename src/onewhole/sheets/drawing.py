@@ -23,7 +23,7 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.spaces.table import forms_of
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_statement
@@ -111,7 +111,7 @@ class DrawnProblem:
 
 
 @dataclass(frozen=True, slots=True)
-class Draw:
+class DrawnProblems:
     """Problems, and whether there are more of which these were drawn."""
 
     problems: tuple[DrawnProblem, ...]
@@ -128,7 +128,7 @@ class Draw:
         )
 
 
-def draw(wishes: Wishes) -> Draw:
+def draw(wishes: Wishes) -> DrawnProblems:
     """Return the problems that a page by these wishes may be composed of.
 
     None is a problem that does not come again, each suits the strategy, and no two are twins. The same wishes
@@ -154,7 +154,7 @@ def draw(wishes: Wishes) -> Draw:
 
 
 @lru_cache(maxsize=16)
-def _draw(wishes: Wishes) -> Draw:
+def _draw(wishes: Wishes) -> DrawnProblems:
     rows, seen, whole = forms_of(wishes), set[Hashable](), True
     found: list[DrawnProblem] = []
     group = 0
@@ -167,7 +167,7 @@ def _draw(wishes: Wishes) -> Draw:
             whole &= form.size <= looked and len(single) <= share
             found += single[:share]
             group += 1
-    return Draw(tuple(found), drawn=not whole)
+    return DrawnProblems(tuple(found), drawn=not whole)
 
 
 def _apart(problems: Iterable[DrawnProblem], seen: set[Hashable]) -> Iterator[DrawnProblem]:
@@ -187,7 +187,7 @@ def _in_turn(problems: Iterable[DrawnProblem]) -> Iterator[DrawnProblem]:
     yield from (one for each in rounds for one in each if one is not None)
 
 
-def _askable(form: Form, wishes: Wishes, looked: int) -> Iterator[Statement]:
+def _askable(form: ProblemForm, wishes: Wishes, looked: int) -> Iterator[Statement]:
     """Yield the problems of a form that can be asked: an answer above zero, and no number twice."""
     for typed in form.walk(wishes.seed, looked):
         try:

@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
-from onewhole.sheets.candidates import Candidate, ProblemClass
+from onewhole.sheets.candidates import PageCandidate, ProblemClass
 from onewhole.sheets.drawing import DrawnProblem, DrawnSort, draw
 from onewhole.sheets.learning import Doubt
 from onewhole.sheets.wishes import Wishes
@@ -23,7 +23,7 @@ class DrawnSpace:
         """Return how many problems there are."""
         return sum(map(len, self._members))
 
-    def members(self, kind: ProblemClass) -> tuple[Candidate, ...]:
+    def members(self, kind: ProblemClass) -> tuple[PageCandidate, ...]:
         """Return the problems of a kind."""
         return self._members[kind.place]
 

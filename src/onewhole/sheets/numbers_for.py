@@ -4,7 +4,7 @@ from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from hashlib import sha256
 
-from onewhole.sheets.candidates import Candidate
+from onewhole.sheets.candidates import PageCandidate
 from onewhole.sheets.page_program import Crowded
 
 #: So many problems of a kind are looked at for each place, and so often the page is gone through for better
@@ -21,10 +21,10 @@ class Wanted:
 
     place: int
     count: int
-    members: tuple[Candidate, ...]
+    members: tuple[PageCandidate, ...]
 
 
-def numbers_for(wanted: Sequence[Wanted], seed: int) -> tuple[Candidate, ...] | Crowded:
+def numbers_for(wanted: Sequence[Wanted], seed: int) -> tuple[PageCandidate, ...] | Crowded:
     """Return the problems, those of the first kind first, or the kinds that together have too few.
 
     This is a bipartite matching by augmenting paths, so that too few is reported only where no assignment
@@ -60,7 +60,7 @@ def _seated(
     return False
 
 
-def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) -> tuple[Candidate, ...]:
+def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) -> tuple[PageCandidate, ...]:
     """Begin with a problem of each twin, and let each place take one that is better, while any is."""
     free = {
         slot.place: sorted(slot.members, key=lambda one: _draw(seed, one.typed))[:LOOKED_AT] for slot in slots
@@ -81,7 +81,7 @@ def _picked(slots: Sequence[Wanted], twin_of: dict[int, Hashable], seed: int) ->
     return tuple(found)
 
 
-def _likeness(one: Candidate, others: Sequence[Candidate]) -> int:
+def _likeness(one: PageCandidate, others: Sequence[PageCandidate]) -> int:
     """Say how much of a problem stands on the page already."""
     numbers = one.numbers
     cost = 0

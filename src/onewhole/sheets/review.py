@@ -6,7 +6,7 @@ from hashlib import sha256
 from onewhole.findings.wished_skill import WishedSkill
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
-from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, Candidate, LikePair
+from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, LikePair, PageCandidate
 from onewhole.sheets.wishes import Review, Wishes
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
@@ -92,7 +92,7 @@ def reviewed(wishes: Wishes, beside: Iterable[Statement]) -> tuple[Statement, ..
     return tuple(found)
 
 
-def apart_from(back: Iterable[str], members: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
+def apart_from(back: Iterable[str], members: tuple[PageCandidate, ...]) -> tuple[PageCandidate, ...]:
     """Return those of some problems that are no twin of a problem that comes back.
 
     >>> members = (LikePair(5, 1, 2, 3, 4, taken=True), LikePair(6, 1, 2, 3, 4, taken=True))

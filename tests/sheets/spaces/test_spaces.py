@@ -10,7 +10,7 @@ from onewhole.languages.english.wished_skills import wished_heads
 from onewhole.notations.text import text
 from onewhole.problems.needs import Operation, needs
 from onewhole.sheets.spaces.amounts import MOST_COMMON, decimals, unlike_pairs, with_zeros
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.spaces.table import SPACES, forms_of
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_statement
@@ -68,12 +68,12 @@ def test_the_problems_are_of_the_skill(skill: WishedSkill, operations: set[Opera
 
 def test_a_walk_meets_every_problem_once() -> None:
     """From another place with another seed; as many as are wanted."""
-    form = Form("{0} - {1}", (range(50, 60), range(11, 18)))
+    form = ProblemForm("{0} - {1}", (range(50, 60), range(11, 18)))
     whole = list(form.walk(1, 1000))
     assert len(whole) == len(set(whole)) == form.size == 70
     assert set(form.walk(2, 1000)) == set(whole)
     assert list(form.walk(2, 5)) != list(form.walk(1, 5)) == whole[:5]
-    assert list(Form("{0}", ((),)).walk(1, 9)) == []
+    assert list(ProblemForm("{0}", ((),)).walk(1, 9)) == []
 
 
 def test_the_digits_are_as_wished() -> None:

@@ -17,7 +17,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.presses import space_at_once
 from onewhole.presses.files import write
 from onewhole.presses.solver import SECONDS, bound, solve
-from onewhole.sheets.candidates import Candidate, Everything, ProblemClass
+from onewhole.sheets.candidates import PageCandidate, ProblemClass, ProblemSpace
 from onewhole.sheets.clash import clash
 from onewhole.sheets.composed import Composed, sheet_of, told_by
 from onewhole.sheets.document import Sheet
@@ -45,7 +45,7 @@ class _Choice:
     """What was chosen: kinds with their counts, problems, review, and under which habits and cuts."""
 
     kinds: tuple[ProblemClass, ...]
-    problems: tuple[Candidate, ...]
+    problems: tuple[PageCandidate, ...]
     review: tuple[Statement, ...]
     habits: tuple[Habit, ...]
     crowded: tuple[Crowded, ...]
@@ -100,7 +100,7 @@ def compose(
     )
 
 
-def space(wishes: Wishes, open_doubts: Sequence[Doubt]) -> Everything:
+def space(wishes: Wishes, open_doubts: Sequence[Doubt]) -> ProblemSpace:
     """Return the problems that a page may be composed of: all that there are, or drawn by the seed."""
     if wishes.skill in LIKE:
         return space_at_once.space(wishes, open_doubts, crowd=wishes.number)
@@ -176,7 +176,7 @@ def _percent(share: Fraction) -> str:
 
 
 def _with_habits(
-    every: Everything, wishes: Wishes, open_doubts: Sequence[Doubt], seconds: int
+    every: ProblemSpace, wishes: Wishes, open_doubts: Sequence[Doubt], seconds: int
 ) -> _Choice | None:
     """Choose with all habits of a good page, or with each for which the others before it leave room."""
     if found := _choice(every, wishes, open_doubts, tuple(Habit), seconds):
@@ -189,7 +189,7 @@ def _with_habits(
 
 
 def _choice(
-    every: Everything,
+    every: ProblemSpace,
     wishes: Wishes,
     open_doubts: Sequence[Doubt],
     habits: tuple[Habit, ...],
@@ -223,7 +223,7 @@ def _fits(wishes: Wishes) -> bool:
     return _choice(space(wishes, ()), wishes, (), (), SECONDS) is not None
 
 
-def _example(every: Everything, wishes: Wishes, chosen: _Choice) -> Candidate | None:
+def _example(every: ProblemSpace, wishes: Wishes, chosen: _Choice) -> PageCandidate | None:
     """Choose the worked example: one whole regrouped, easy for its sort, no twin of a problem on the page."""
     taken = {one.twin for one in chosen.problems}
     kinds = sorted(every.kinds, key=lambda kind: (not kind.sort.regroups, kind.sort.whole_on_top, kind.level))

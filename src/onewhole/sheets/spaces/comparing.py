@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from onewhole.sheets.spaces.amounts import decimals, fractions, mixed_numbers, unlike_pairs
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 USUAL_DIGITS = 4
@@ -11,41 +11,43 @@ DIGITS = range(10)
 LEADING = range(1, 10)
 
 
-def whole_numbers(wishes: Wishes) -> Iterator[Form]:
+def whole_numbers(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield numbers that begin alike, that have their digits in another order, or another length."""
     digits = wishes.digits or USUAL_DIGITS
     rest = "{2}" * (digits - 2)
-    yield Form(f"{{0}}{{1}}{rest} ? {{0}}{{3}}{rest}", (LEADING, DIGITS, DIGITS, DIGITS))
-    yield Form(f"{{0}}{{1}}{rest} ? {{1}}{{0}}{rest}", (LEADING, LEADING, DIGITS))
-    yield Form(f"{{0}}{rest}{{1}} ? {{0}}{rest}{{3}}", (LEADING, DIGITS, DIGITS, DIGITS))
-    yield Form(f"{{0}}{{1}}{rest} ? {{3}}{rest}", (LEADING, DIGITS, DIGITS, LEADING))
+    yield ProblemForm(f"{{0}}{{1}}{rest} ? {{0}}{{3}}{rest}", (LEADING, DIGITS, DIGITS, DIGITS))
+    yield ProblemForm(f"{{0}}{{1}}{rest} ? {{1}}{{0}}{rest}", (LEADING, LEADING, DIGITS))
+    yield ProblemForm(f"{{0}}{rest}{{1}} ? {{0}}{rest}{{3}}", (LEADING, DIGITS, DIGITS, DIGITS))
+    yield ProblemForm(f"{{0}}{{1}}{rest} ? {{3}}{rest}", (LEADING, DIGITS, DIGITS, LEADING))
 
 
-def of_fractions(wishes: Wishes) -> Iterator[Form]:
+def of_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield fractions with one denominator, with one numerator, and with neither."""
     tops = range(1, max(wishes.denominators))
-    yield Form("{0}/{1} ? {0}/{2}", (tops, wishes.denominators, wishes.denominators))
+    yield ProblemForm("{0}/{1} ? {0}/{2}", (tops, wishes.denominators, wishes.denominators))
     for denominator in wishes.denominators:
-        yield Form("{0} ? {1}", (fractions(denominator), fractions(denominator)))
+        yield ProblemForm("{0} ? {1}", (fractions(denominator), fractions(denominator)))
     for first, second in unlike_pairs(wishes.denominators):
-        yield Form("{0} ? {1}", (fractions(first), fractions(second)))
+        yield ProblemForm("{0} ? {1}", (fractions(first), fractions(second)))
 
 
-def mixed(wishes: Wishes) -> Iterator[Form]:
+def mixed(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield mixed numbers with equal wholes, and with others."""
     for first, second in unlike_pairs(wishes.denominators):
         wholes = range(1, wishes.largest + 1)
-        yield Form("{0} {1} ? {0} {2}", (wholes, fractions(first), fractions(second)))
-        yield Form("{0} ? {1}", (mixed_numbers(first, wishes.largest), mixed_numbers(second, wishes.largest)))
+        yield ProblemForm("{0} {1} ? {0} {2}", (wholes, fractions(first), fractions(second)))
+        yield ProblemForm(
+            "{0} ? {1}", (mixed_numbers(first, wishes.largest), mixed_numbers(second, wishes.largest))
+        )
 
 
-def of_decimals(wishes: Wishes) -> Iterator[Form]:
+def of_decimals(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield decimals with equal wholes, of equal and unequal length, and digits that mislead."""
     wholes = range(wishes.largest + 1)
     tenths, hundredths = range(1, 10), [f"{end:02}" for end in range(1, 100) if end % 10]
-    yield Form("{0}.{1} ? {0}.{2}", (wholes, tenths, hundredths))
-    yield Form("{0}.{2} ? {0}.{1}", (wholes, tenths, hundredths))
-    yield Form("{0}.{1} ? {0}.{2}", (wholes, hundredths, hundredths))
-    yield Form("{0}.{1} ? {0}.0{1}", (wholes, tenths))
-    yield Form("{0}.{1} ? {0}.{1}0", (wholes, tenths))
-    yield Form("{0} ? {1}", (decimals(1, wishes.largest), decimals(2, wishes.largest)))
+    yield ProblemForm("{0}.{1} ? {0}.{2}", (wholes, tenths, hundredths))
+    yield ProblemForm("{0}.{2} ? {0}.{1}", (wholes, tenths, hundredths))
+    yield ProblemForm("{0}.{1} ? {0}.{2}", (wholes, hundredths, hundredths))
+    yield ProblemForm("{0}.{1} ? {0}.0{1}", (wholes, tenths))
+    yield ProblemForm("{0}.{1} ? {0}.{1}0", (wholes, tenths))
+    yield ProblemForm("{0} ? {1}", (decimals(1, wishes.largest), decimals(2, wishes.largest)))

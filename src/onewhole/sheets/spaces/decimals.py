@@ -3,21 +3,21 @@
 from collections.abc import Iterator
 
 from onewhole.sheets.spaces.amounts import decimals
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 
-def taken(wishes: Wishes) -> Iterator[Form]:
+def taken(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield differences, one a make-up of places."""
     yield from _forms("-", wishes)
 
 
-def added(wishes: Wishes) -> Iterator[Form]:
+def added(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield sums, one a make-up of places."""
     yield from _forms("+", wishes)
 
 
-def _forms(sign: str, wishes: Wishes) -> Iterator[Form]:
+def _forms(sign: str, wishes: Wishes) -> Iterator[ProblemForm]:
     tenths, hundredths = decimals(1, wishes.largest), decimals(2, wishes.largest)
     wholes = range(2, wishes.largest + 2)
     for first, second in (
@@ -28,4 +28,4 @@ def _forms(sign: str, wishes: Wishes) -> Iterator[Form]:
         (wholes, tenths),
         (wholes, hundredths),
     ):
-        yield Form(f"{{0}} {sign} {{1}}", (first, second))
+        yield ProblemForm(f"{{0}} {sign} {{1}}", (first, second))

@@ -1,21 +1,24 @@
 """A form of problems: a template as typed, and what may stand at each of its places."""
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from hashlib import sha256
 from math import gcd, prod
 
+#: Where one of a place stands in a template.
+PLACE = re.compile(r"\{(\d)\}")
 #: The step between two problems of a walk, as a share of all: the golden section spreads them evenly.
 SHARE = (618, 1000)
 
 
 @dataclass(frozen=True, slots=True)
-class Form:
+class ProblemForm:
     """Problems that are typed alike: ``{0}`` in the template stands for one of the first place, and so on.
 
     ``places`` name what may stand there. The problems are numbered in the order of the places.
 
-    >>> Form("{0} - {1}", (range(50, 60), (17, 28))).problem(3)
+    >>> ProblemForm("{0} - {1}", (range(50, 60), (17, 28))).problem(3)
     '51 - 28'
     """
 
@@ -33,12 +36,13 @@ class Form:
         for place in reversed(self.places):
             at, which = divmod(at, len(place))
             found.append(place[which])
-        return self.template.format(*reversed(found))
+        found.reverse()
+        return PLACE.sub(lambda place: str(found[int(place[1])]), self.template)
 
     def walk(self, seed: int, most: int) -> Iterator[str]:
         """Yield problems, each once and so many at most, in wide steps from a place that the seed gives.
 
-        >>> sorted(Form("{0} - {1}", (range(50, 52), (17, 28))).walk(1, most=9))
+        >>> sorted(ProblemForm("{0} - {1}", (range(50, 52), (17, 28))).walk(1, most=9))
         ['50 - 17', '50 - 28', '51 - 17', '51 - 28']
         """
         size = self.size

@@ -3,42 +3,42 @@
 from collections.abc import Iterator
 
 from onewhole.sheets.spaces.amounts import fractions, mixed_numbers, unlike_pairs
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 
-def below_one(wishes: Wishes) -> Iterator[Form]:
+def below_one(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield sums and differences of fractions with one denominator: 4.NF.B.3.a (CCSSM 2010)."""
     for denominator in wishes.denominators:
         parts = fractions(denominator)
-        yield Form("{0} - {1}", (parts, parts))
-        yield Form("{0} + {1}", (parts, parts))
+        yield ProblemForm("{0} - {1}", (parts, parts))
+        yield ProblemForm("{0} + {1}", (parts, parts))
 
 
-def tenths_and_hundredths(_: Wishes) -> Iterator[Form]:
+def tenths_and_hundredths(_: Wishes) -> Iterator[ProblemForm]:
     """Yield sums of tenths and hundredths below one: 4.NF.C.5 (CCSSM 2010)."""
-    yield Form("{0} + {1}", (fractions(10), fractions(100)))
-    yield Form("{1} + {0}", (fractions(10), fractions(100)))
+    yield ProblemForm("{0} + {1}", (fractions(10), fractions(100)))
+    yield ProblemForm("{1} + {0}", (fractions(10), fractions(100)))
 
 
-def unlike_taken(wishes: Wishes) -> Iterator[Form]:
+def unlike_taken(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield differences with two denominators: 5.NF.A.1 (CCSSM 2010)."""
     yield from _unlike("-", wishes)
 
 
-def unlike_added(wishes: Wishes) -> Iterator[Form]:
+def unlike_added(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield sums with two denominators: 5.NF.A.1 (CCSSM 2010)."""
     yield from _unlike("+", wishes)
 
 
-def times(wishes: Wishes) -> Iterator[Form]:
+def times(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield a whole number times a fraction or a mixed number: 4.NF.B.4.b, 4.NF.B.4.c (CCSSM 2010)."""
     for denominator in wishes.denominators:
-        yield Form("{0} x {1}", (range(2, 10), fractions(denominator)))
-        yield Form("{0} x {1}", (range(2, 7), mixed_numbers(denominator, min(5, wishes.largest))))
+        yield ProblemForm("{0} x {1}", (range(2, 10), fractions(denominator)))
+        yield ProblemForm("{0} x {1}", (range(2, 7), mixed_numbers(denominator, min(5, wishes.largest))))
 
 
-def _unlike(sign: str, wishes: Wishes) -> Iterator[Form]:
+def _unlike(sign: str, wishes: Wishes) -> Iterator[ProblemForm]:
     for first, second in unlike_pairs(wishes.denominators):
         sides = (mixed_numbers(one, wishes.largest, least=0, simplest=True) for one in (first, second))
-        yield Form(f"{{0}} {sign} {{1}}", tuple(sides))
+        yield ProblemForm(f"{{0}} {sign} {{1}}", tuple(sides))

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from onewhole.number.ladder import measure
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 #: Pairs of units that are worked in together, the larger first.
@@ -24,35 +24,35 @@ PAIRS = (
 STEPS = ((1000, 50), (60, 5), (1, 1))
 
 
-def taken(wishes: Wishes) -> Iterator[Form]:
+def taken(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield differences, a form a pair of units, some from larger units only, some in three units."""
     yield from _forms("-", wishes)
     yield _three("-", wishes)
     for large, small in PAIRS:
-        yield Form(
+        yield ProblemForm(
             f"{{0}} {large} - {{1}} {large} {{2}} {small}",
             (_counts(wishes), _counts(wishes), _smaller(large, small)),
         )
 
 
-def added(wishes: Wishes) -> Iterator[Form]:
+def added(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield sums, a form a pair of units, and some with yards, feet and inches."""
     yield from _forms("+", wishes)
     yield _three("+", wishes)
 
 
-def _forms(sign: str, wishes: Wishes) -> Iterator[Form]:
+def _forms(sign: str, wishes: Wishes) -> Iterator[ProblemForm]:
     for large, small in PAIRS:
         counts, smaller = _counts(wishes), _smaller(large, small)
-        yield Form(
+        yield ProblemForm(
             f"{{0}} {large} {{1}} {small} {sign} {{2}} {large} {{3}} {small}",
             (counts, smaller, counts, smaller),
         )
 
 
-def _three(sign: str, wishes: Wishes) -> Form:
+def _three(sign: str, wishes: Wishes) -> ProblemForm:
     side = (_counts(wishes), range(3), range(12))
-    return Form(f"{{0}} yd {{1}} ft {{2}} in {sign} {{3}} yd {{4}} ft {{5}} in", (*side, *side))
+    return ProblemForm(f"{{0}} yd {{1}} ft {{2}} in {sign} {{3}} yd {{4}} ft {{5}} in", (*side, *side))
 
 
 def _counts(wishes: Wishes) -> range:

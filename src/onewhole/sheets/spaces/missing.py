@@ -6,21 +6,21 @@ Situations with each part unknown: CCSSM (2010), glossary, table 1.
 from collections.abc import Iterator, Sequence
 
 from onewhole.sheets.spaces.amounts import mixed_numbers, numbers_of_length
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 USUAL_DIGITS = 3
 ASKED = ("{0} + ? = {1}", "? + {0} = {1}", "{1} - ? = {0}", "? - {0} = {1}")
 
 
-def missing(wishes: Wishes) -> Iterator[Form]:
+def missing(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield equations of every situation, in whole numbers and for each denominator."""
     yield from _forms(numbers_of_length(wishes.digits or USUAL_DIGITS))
     for denominator in wishes.denominators:
         numbers = mixed_numbers(denominator, wishes.largest)
         yield from _forms(numbers)
-        yield Form("{0} - ? = {1}", (range(2, wishes.largest + 1), numbers))
+        yield ProblemForm("{0} - ? = {1}", (range(2, wishes.largest + 1), numbers))
 
 
-def _forms(numbers: Sequence[object]) -> Iterator[Form]:
-    yield from (Form(asked, (numbers, numbers)) for asked in ASKED)
+def _forms(numbers: Sequence[object]) -> Iterator[ProblemForm]:
+    yield from (ProblemForm(asked, (numbers, numbers)) for asked in ASKED)

@@ -3,34 +3,34 @@
 from collections.abc import Iterator
 
 from onewhole.sheets.spaces.amounts import decimals, fractions, mixed_numbers
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 
-def equal_fractions(wishes: Wishes) -> Iterator[Form]:
+def equal_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield fractions to be cut finer or joined, whole numbers as fractions, and a whole opened."""
     for coarse in wishes.denominators:
         for fine in wishes.denominators:
             if fine > coarse and fine % coarse == 0:
-                yield Form(f"{{0}} = ?/{fine}", (fractions(coarse),))
+                yield ProblemForm(f"{{0}} = ?/{fine}", (fractions(coarse),))
                 joined = tuple(f"{top * (fine // coarse)}/{fine}" for top in range(1, coarse))
-                yield Form(f"{{0}} = ?/{coarse}", (joined,))
+                yield ProblemForm(f"{{0}} = ?/{coarse}", (joined,))
     for denominator in wishes.denominators:
-        yield Form(f"{{0}} = ?/{denominator}", (range(1, wishes.largest + 1),))
+        yield ProblemForm(f"{{0}} = ?/{denominator}", (range(1, wishes.largest + 1),))
         opened = tuple(
             f"{wholes} {part} = {wholes - 1} ?/{denominator}"
             for wholes in range(2, wishes.largest + 1)
             for part in fractions(denominator)
         )
-        yield Form("{0}", (opened,))
+        yield ProblemForm("{0}", (opened,))
 
 
-def other_names(wishes: Wishes) -> Iterator[Form]:
+def other_names(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield fractions above one, mixed numbers, and decimals, each to be given its other name."""
     for denominator in wishes.denominators:
         above = range(denominator + 1, min(wishes.largest + 1, 6) * denominator)
         tops = tuple(top for top in above if top % denominator)
-        yield Form(f"{{0}}/{denominator}", (tops,))
-        yield Form("{0}", (mixed_numbers(denominator, wishes.largest),))
-    yield Form("{0}", (decimals(1, 0),))
-    yield Form("{0}", (decimals(2, 0),))
+        yield ProblemForm(f"{{0}}/{denominator}", (tops,))
+        yield ProblemForm("{0}", (mixed_numbers(denominator, wishes.largest),))
+    yield ProblemForm("{0}", (decimals(1, 0),))
+    yield ProblemForm("{0}", (decimals(2, 0),))

@@ -3,19 +3,19 @@
 from collections.abc import Iterator, Sequence
 
 from onewhole.sheets.spaces.amounts import mixed_numbers, numbers_of_length
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 USUAL_DIGITS = 3
 ASKED = ("{0} + {1} + {2}", "{0} + {1} - {2}", "{0} - {1} - {2}")
 
 
-def three_numbers(wishes: Wishes) -> Iterator[Form]:
+def three_numbers(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield three whole numbers, and three mixed numbers for each denominator."""
     yield from _forms(numbers_of_length(wishes.digits or USUAL_DIGITS))
     for denominator in wishes.denominators:
         yield from _forms(mixed_numbers(denominator, wishes.largest))
 
 
-def _forms(numbers: Sequence[object]) -> Iterator[Form]:
-    yield from (Form(asked, (numbers, numbers, numbers)) for asked in ASKED)
+def _forms(numbers: Sequence[object]) -> Iterator[ProblemForm]:
+    yield from (ProblemForm(asked, (numbers, numbers, numbers)) for asked in ASKED)

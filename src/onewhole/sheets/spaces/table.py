@@ -6,10 +6,10 @@ from types import MappingProxyType
 from onewhole.findings.wished_skill import WishedSkill
 from onewhole.sheets.spaces import comparing, decimals, fractions, measures, missing, names, several
 from onewhole.sheets.spaces import whole_numbers as whole
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
-Space = Callable[[Wishes], Iterator[Form]]
+Space = Callable[[Wishes], Iterator[ProblemForm]]
 
 #: The spaces of each skill but those of mixed numbers with like denominators.
 SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
@@ -46,6 +46,6 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
 )
 
 
-def forms_of(wishes: Wishes) -> tuple[tuple[Form, ...], ...]:
+def forms_of(wishes: Wishes) -> tuple[tuple[ProblemForm, ...], ...]:
     """Return the forms of problems that meet the wishes, a row for each space of the skill."""
     return tuple(tuple(space(wishes)) for space in SPACES[wishes.skill])

@@ -3,34 +3,34 @@
 from collections.abc import Iterator
 
 from onewhole.sheets.spaces.amounts import numbers_of_length, with_zeros
-from onewhole.sheets.spaces.form import Form
+from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
 #: So many digits the largest number has where nothing is wished; grade 4 goes on to six.
 USUAL_DIGITS = 4
 
 
-def taken(wishes: Wishes) -> Iterator[Form]:
+def taken(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield differences: both as long, one shorter, one digit less, and across zeros (K16, K17)."""
     long, short = _lengths(wishes)
-    yield Form("{0} - {1}", (long, long))
-    yield Form("{0} - {1}", (long, short))
+    yield ProblemForm("{0} - {1}", (long, long))
+    yield ProblemForm("{0} - {1}", (long, short))
     if wishes.digits is None:
-        yield Form("{0} - {1}", (short, short))
+        yield ProblemForm("{0} - {1}", (short, short))
     if len(short) > len(numbers_of_length(1)):
         digits = wishes.digits or USUAL_DIGITS
-        yield Form("{0} - {1}", (with_zeros(digits), short))
-        yield Form("{0} - {1}", (with_zeros(digits), long))
+        yield ProblemForm("{0} - {1}", (with_zeros(digits), short))
+        yield ProblemForm("{0} - {1}", (with_zeros(digits), long))
 
 
-def added(wishes: Wishes) -> Iterator[Form]:
+def added(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield sums: both as long, one shorter on either side, one digit less."""
     long, short = _lengths(wishes)
-    yield Form("{0} + {1}", (long, long))
-    yield Form("{0} + {1}", (long, short))
-    yield Form("{0} + {1}", (short, long))
+    yield ProblemForm("{0} + {1}", (long, long))
+    yield ProblemForm("{0} + {1}", (long, short))
+    yield ProblemForm("{0} + {1}", (short, long))
     if wishes.digits is None:
-        yield Form("{0} + {1}", (short, short))
+        yield ProblemForm("{0} + {1}", (short, short))
 
 
 def _lengths(wishes: Wishes) -> tuple[range, range]:
