@@ -102,7 +102,7 @@ def agree(working: Working, wanted: Fraction) -> None:
         assert all(amount(left) == amount(right) for fact in line.facts for left, right in fact.steps)
     estimate, undone, agreed = working.checks
     assert isinstance(estimate, Estimate)
-    assert amount(estimate.low) <= wanted < amount(estimate.high)
+    assert amount(estimate.low) <= wanted <= amount(estimate.high)
     assert isinstance(undone, Undone)
     assert len({amount(link) for link in undone.links}) == 1
     assert isinstance(agreed, Agreed)

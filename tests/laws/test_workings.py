@@ -89,7 +89,7 @@ def test_every_working_carries_its_three_checks(question: Question) -> None:
         assert isinstance(estimate, Estimate)
         assert isinstance(undone, Undone)
         assert isinstance(agreed, Agreed)
-        assert amount(estimate.low) <= wanted < amount(estimate.high)
+        assert amount(estimate.low) <= wanted <= amount(estimate.high)
         assert {amount(link) for link in undone.links} == {amount(question.asked.terms[0].part)}
         assert agreed.strategy != strategy.key
         assert amount(agreed.answer) == wanted

@@ -252,28 +252,46 @@ def test_one_jump_is_enough_within_a_whole() -> None:
 
 
 def test_the_checks_of_the_worked_problem() -> None:
-    """At least 3 and less than 4; 3 3/6 + 3 5/6 is 7 2/6 again."""
+    """7 1/2 - 4 is about it, and it is not far from that; 3 3/6 + 3 5/6 is 7 2/6 again."""
     for working in all_workings(KITE).values():
         estimate, undone, _ = working.checks
-        assert estimate == Estimate(whole(3), whole(4))
+        assert estimate == _estimate("7 1/2 - 4", "3 1/2", "3 1/4", "3 3/4")
         assert undone == Undone((read_expression("3 3/6 + 3 5/6"), read_expression("7 2/6")))
 
 
+def _estimate(easy: str, about: str, low: str, high: str) -> Estimate:
+    return Estimate(read_expression(easy), *map(read_quantity, (about, low, high)))
+
+
 @pytest.mark.parametrize(
-    ("typed", "low", "high"),
+    ("typed", "easy", "about", "low", "high"),
     [
-        ("7 2/6 - 3 5/6", "3", "4"),  # pieces lacking: less than the wholes alone
-        ("5 4/6 - 2 1/6", "3", "4"),  # pieces enough: not less than the wholes alone
-        ("9 5/8 - 4 6/8", "4", "5"),
-        ("2 4/5 + 1 3/5", "3", "5"),
-        ("304 - 128", "100", "200"),
-        ("5 h 2 min - 2 h 7 min", "2 h", "3 h"),
+        ("9 5/8 - 4 6/8", "9 1/2 - 5", "4 1/2", "4 1/2", "5"),  # a little more from a little less
+        ("2 4/5 + 1 3/5", "3 + 1 1/2", "4 1/2", "4 1/4", "4 3/4"),
+        ("7/8 + 5/12", "1 + 1/2", "1 1/2", "1", "1 1/2"),
+        ("1/8 + 2/8", "0 + 1/2", "1/2", "1/4", "3/4"),
+        ("304 - 128", "300 - 100", "200", "150", "250"),
+        ("1000000 - 345678", "1000000 - 300000", "700000", "650000", "700000"),
+        ("4567 + 89", "4600 + 100", "4700", "4600", "4700"),
+        ("9876 - 9812", "9900 - 9800", "100", "0", "100"),
+        ("5.2 - 2.75", "5 - 3", "2", "2", "3"),
+        ("0.45 + 0.3", "0.5 + 0.3", "0.8", "0.75", "0.8"),
+        ("12.5 + 3.75", "13 + 4", "17", "16", "17"),
+        ("5 h 2 min - 2 h 7 min", "5 h - 2 h", "3 h", "2 h 30 min", "3 h 30 min"),
+        ("50 min + 25 min", "50 min + 30 min", "80 min", "75 min", "80 min"),
+        ("300 + 200", "300 + 200", "500", "500", "500"),
     ],
 )
-def test_an_estimate_from_the_wholes(typed: str, low: str, high: str) -> None:
-    """When regrouping is needed the answer is less than the difference of the wholes."""
+def test_an_estimate_by_easy_numbers(typed: str, easy: str, about: str, low: str, high: str) -> None:
+    """Halves for pieces, one place for whole numbers and decimals, the larger unit for measures."""
     for working in all_workings(typed).values():
-        assert working.checks[0] == Estimate(read_quantity(low), read_quantity(high))
+        assert working.checks[0] == _estimate(easy, about, low, high)
+
+
+def test_easy_numbers_below_zero_leave_the_bounds_alone() -> None:
+    """5/8 - 3/8 - 2/8 would be 1/2 - 1/2 - 1/2."""
+    for working in all_workings("5/8 - 3/8 - 2/8").values():
+        assert working.checks[0] == Estimate(None, None, whole(0), read_quantity("1/4"))
 
 
 def test_a_decimal_is_counted_by_what_a_one_is_worth() -> None:

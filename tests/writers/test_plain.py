@@ -31,7 +31,7 @@ def test_the_three_checks() -> None:
     """The estimate, adding back, and another way that agrees, each a line."""
     working = work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)
     assert list(check_lines(working, ClassWords())) == [
-        "Estimate: at least 3 and less than 4.",
+        "Estimate: 7 1/2 - 4 = 3 1/2, so at least 3 1/4 and at most 3 3/4.",
         "Check: 3 3/6 + 3 5/6 = 7 2/6",
         "Another way (Count up from the smaller number): 3 3/6",
     ]

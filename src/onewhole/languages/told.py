@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from typing import Protocol
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Scene
 from onewhole.problems.about import About
 from onewhole.problems.needs import Needs, Operation
@@ -14,6 +13,7 @@ from onewhole.problems.story_frame import StoryFrame
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
 from onewhole.statements.writable import Writable
+from onewhole.working.checks import Estimate
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
 from onewhole.working.working import Working
@@ -45,8 +45,8 @@ class KeyTold:
     """What a key says beside an answer, and how a working is checked."""
 
     needs: Callable[[Needs], Sentences]
-    estimate: Callable[[Quantity, Quantity], Sentences]
-    range: Callable[[Quantity, Quantity], Sentences]
+    estimate: Callable[[Estimate], Sentences]
+    range: Callable[[Estimate], Sentences]
     missing: Callable[[Writable], Sentences]
     slip: Callable[[int, int, tuple[Expression, Expression], Writable], Sentences]
 

@@ -1,14 +1,19 @@
 """Checks a working carries: an estimate, undoing it, and a second strategy that agrees."""
 
 from dataclasses import dataclass
+from fractions import Fraction
+from itertools import accumulate
 
 from onewhole.errors import Fault
-from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity, usual_in_parts
+from onewhole.number.ladder import TEN, Ladder, Style, decimal, mixed
+from onewhole.number.quantity import Quantity, usual, usual_in_parts, whole
 from onewhole.statements.expression import Expression, Sum, Term, is_worth, value
 from onewhole.working.strategies.same_units import Signed
 
-PAIR = 2
+#: Counts in quarters of the smallest unit, each with whether it is taken away.
+Counted = list[tuple[int, bool]]
+#: Half of a step of half a whole, so that every bound is a whole number of something.
+QUARTERS = 4
 
 
 class CheckError(Fault, ArithmeticError):
@@ -17,10 +22,21 @@ class CheckError(Fault, ArithmeticError):
 
 @dataclass(frozen=True, slots=True)
 class Estimate:
-    """The answer is at least ``low`` and less than ``high``, seen from the wholes alone."""
+    """The answer with easy numbers, and its bounds: at least ``low``, at most ``high``.
 
+    ``easy`` is the problem with every number rounded, and ``about`` what it comes to; both are None where
+    the rounded numbers run below zero. Where every number is easy already, all three are the answer.
+    """
+
+    easy: Expression | None
+    about: Quantity | None
     low: Quantity
     high: Quantity
+
+    @property
+    def exact(self) -> bool:
+        """Say whether every number was easy already, so that nothing is estimated."""
+        return self.low == self.high
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,26 +68,90 @@ Check = Estimate | Undone | Agreed
 
 
 def estimated(signed: Signed, answer: Quantity) -> Estimate:
-    """Bound the answer from the wholes of each number: at least ``low``, less than ``high``.
+    """Estimate an answer by easy numbers, and bound it by where each number lies beside its easy one.
 
-    The quantities stand on one ladder. For a plain difference the pieces tell on which side of the difference
-    of the wholes the answer lies. Raises CheckError when the answer is not within the bounds.
-    Source: 5.NF.A.2 asks for number sense to judge an answer; CCSSM (2010). The bound itself is arithmetic.
+    The quantities stand on one ladder. Pieces are rounded to 0, 1/2 and 1 (5.NF.A.2 asks for benchmark
+    fractions); whole numbers and decimals to one place, the first of the smaller number or the second of the
+    larger, whichever is larger; measures to the largest unit there is. A number that was rounded up lies
+    between its easy number and half a step below, one that was rounded down between it and half a step above.
+    Raises CheckError when the answer is not within these bounds. Source: 3.OA.D.8, 4.OA.A.3 and 5.NF.A.2 ask
+    for estimates to judge an answer (CCSSM 2010); which numbers are easy is common practice, no source.
+
+    >>> from onewhole.number.quantity import whole
+    >>> found = estimated(((whole(4567), False), (whole(3789).on(whole(4567).ladder), False)), whole(8356))
+    >>> found.about == whole(9000), found.low == whole(8000), found.high == whole(9000)
+    (True, True, True)
     """
     ladder = signed[0][0].ladder
-    unit = ladder.worths[0 if ladder.style in {Style.PLACES, Style.MEASURE} else -1 - ladder.after]
+    counted = [(QUARTERS * quantity.parts, taken) for quantity, taken in signed]
+    step, easy = _easy(ladder, counted)
     low = high = 0
-    counted = [(quantity.parts, taken) for quantity, taken in signed]
-    for parts, taken in counted:
-        floor = parts // unit * unit
-        low, high = (low - floor - unit, high - floor) if taken else (low + floor, high + floor + unit)
-    if len(counted) == PAIR and counted[1][1]:
-        enough = counted[0][0] % unit >= counted[1][0] % unit
-        low, high = (low + unit, high) if enough else (low, high - unit)
-    if not low <= answer.on(ladder).parts < high:
+    for (parts, taken), (near, _) in zip(counted, easy, strict=True):
+        ends = sorted((near, near + (step if parts > near else -step if parts < near else 0) // 2))
+        low, high = (low - ends[1], high - ends[0]) if taken else (low + ends[0], high + ends[1])
+    if not low <= QUARTERS * answer.on(ladder).parts <= high:
         msg = "the answer lies outside its estimate"
         raise CheckError(msg)
-    return Estimate(usual_in_parts(ladder, max(low, 0)), usual_in_parts(ladder, high))
+    bounds = _written(ladder, max(low, 0), up=False), _written(ladder, high, up=True)
+    running = list(accumulate(-near if taken else near for near, taken in easy))
+    if min(running) < 0:
+        return Estimate(None, None, *bounds)
+    terms = [Term(_written(ladder, near, up=False), taken) for near, taken in easy]
+    whole_sum: Expression = Sum(tuple(terms)) if len(terms) > 1 else terms[0].part
+    return Estimate(whole_sum, _written(ladder, running[-1], up=False), *bounds)
+
+
+def _easy(ladder: Ladder, counted: Counted) -> tuple[int, Counted]:
+    """Return how far easy numbers are apart, and the easy numbers; finer where they would come to nothing."""
+    step = _step(ladder, [parts for parts, _ in counted])
+    while True:
+        easy = [((2 * parts + step) // (2 * step) * step, taken) for parts, taken in counted]
+        finer = step // TEN
+        if sum(-near if taken else near for near, taken in easy) or finer <= QUARTERS or _in_parts(ladder):
+            return step, easy
+        step = finer
+
+
+def _in_parts(ladder: Ladder) -> bool:
+    """Say whether easy numbers are halves, or whole larger units, and not digits of a place."""
+    return ladder.style is Style.MIXED or (ladder.style is Style.MEASURE and len(ladder.units) > 1)
+
+
+def _step(ladder: Ladder, quarters: list[int]) -> int:
+    """Return from easy number to easy number, in quarters of the smallest unit."""
+    some = [count for count in quarters if count] or [QUARTERS]
+    if ladder.style is Style.MIXED:
+        return QUARTERS * ladder.denominator // 2
+    if _in_parts(ladder):
+        worths = [QUARTERS * worth for worth in ladder.worths]
+        return next((worth for worth in worths if worth <= max(some)), worths[-1])
+    first, second = (_first_place(count) for count in (min(some), max(some)))
+    return max(first, second // TEN, QUARTERS)
+
+
+def _first_place(quarters: int) -> int:
+    """Return what the first digit of a count counts, in quarters: of 345 a hundred."""
+    place = QUARTERS
+    while place * TEN <= quarters:
+        place *= TEN
+    return place
+
+
+def _written(ladder: Ladder, quarters: int, *, up: bool) -> Quantity:
+    """Write so many quarters of the smallest unit as short as can be; a measure in whole units.
+
+    It is rounded ``up`` or down to them. Of a mixed number that is wholes, halves and quarters, of a decimal
+    as few places as hold it.
+    """
+    if ladder.style is Style.MEASURE:
+        return usual_in_parts(ladder, -(-quarters // QUARTERS) if up else quarters // QUARTERS)
+    amount = Fraction(quarters * ladder.finest.numerator, QUARTERS * ladder.finest.denominator)
+    if amount.denominator == 1:
+        return whole(amount.numerator)
+    if ladder.style is Style.MIXED:
+        return usual(mixed(amount.denominator), amount)
+    after = next(places for places in range(1, ladder.after + 1) if not (amount * TEN**places) % 1)
+    return usual(decimal(1, after), amount)
 
 
 def undone(signed: Signed, answer: Quantity) -> Undone:

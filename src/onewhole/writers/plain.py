@@ -71,8 +71,8 @@ def _because(line: Line, words: ClassWords) -> str:
 def _check(check: Check, working: Working, words: ClassWords) -> str:
     language = spoken_by(words)
     match check:
-        case Estimate(low, high):
-            return text_of(language.key.range(low, high))
+        case Estimate():
+            return text_of(language.key.range(check))
         case Undone(links):
             return f"{language.page.check} {chain_text(links)}"
         case Agreed(strategy, answer):

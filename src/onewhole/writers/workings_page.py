@@ -82,8 +82,8 @@ def _line(line: Line, words: ClassWords, *, leads: bool) -> Json:
 def _check(check: Check, working: Working, words: ClassWords) -> Json:
     language = spoken_by(words)
     match check:
-        case Estimate(low, high):
-            said = set_words(language.key.estimate(low, high), every=True)
+        case Estimate():
+            said = set_words(language.key.estimate(check), every=True)
             return {"name": language.page.estimate, "words": said, "holds": True}
         case Undone(links):
             return {"name": language.page.put_it_back, "formula": chain(links, language), "holds": True}

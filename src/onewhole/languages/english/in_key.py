@@ -1,13 +1,13 @@
 """What a key says beside an answer: what a problem needs, how its answer is checked, where a slip is."""
 
 from onewhole.languages.english.making import Nodes, listed, told
-from onewhole.number.quantity import Quantity
 from onewhole.problems.needs import Needs, Operation
-from onewhole.sentences.node import Label, Said
+from onewhole.sentences.node import Label, Node, Said
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Comparison, Relation
 from onewhole.statements.writable import Writable
+from onewhole.working.checks import Estimate
 
 
 def needs_told(asked: Needs) -> Sentences:
@@ -29,14 +29,30 @@ def needs_told(asked: Needs) -> Sentences:
     return told(listed(notes, joiner=","))
 
 
-def estimate_told(low: Quantity, high: Quantity) -> Sentences:
-    """Say between which numbers an answer is; no whole sentence, because its name stands before it."""
-    return told(Said(low), "or more, under", Said(high), end=End.TYPED)
+def estimate_told(estimate: Estimate) -> Sentences:
+    """Say what easy numbers come to, and the bounds; no whole sentence, because its name stands before it."""
+    return told(*_estimate(estimate, Said(estimate.low), "to", Said(estimate.high)), end=End.TYPED)
 
 
-def range_told(low: Quantity, high: Quantity) -> Sentences:
-    """Say between which numbers an answer is, as a sentence of its own."""
-    return told("estimate: at least", Said(low), "and less than", Said(high))
+def range_told(estimate: Estimate) -> Sentences:
+    """Say what easy numbers come to, and the bounds, as a sentence of its own.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.quantity import whole
+    >>> from onewhole.statements.expression import plus
+    >>> easy = plus(whole(5000), whole(4000))
+    >>> text_of(range_told(Estimate(easy, whole(9000), whole(8000), whole(9000))))
+    'Estimate: 5,000 + 4,000 = 9,000, so at least 8,000 and at most 9,000.'
+    """
+    bounds = ("at least", Said(estimate.low), "and at most", Said(estimate.high))
+    return told("estimate:", *_estimate(estimate, *bounds))
+
+
+def _estimate(estimate: Estimate, *bounds: Node) -> Nodes:
+    if estimate.easy is None or estimate.about is None:
+        return bounds
+    easy = Said(Comparison(estimate.easy, estimate.about, Relation.EQUAL))
+    return (easy,) if estimate.exact else (easy, ", so", *bounds)
 
 
 def missing_told(missing: Writable) -> Sentences:
