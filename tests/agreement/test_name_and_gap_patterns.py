@@ -32,6 +32,8 @@ def test_a_mixed_number_as_one_fraction() -> None:
             told = str(w * n + d)
             wanted = {} if w * n + d == w * d + n else {"O05": told}
             assert wrote(f"{w} {n}/{d} = ?/{d}", "O") == wanted
+            whole = {key: f"{top}/{d}" for key, top in wanted.items()}
+            assert wrote(f"{w} {n}/{d} as a fraction", "O") == whole
 
 
 def test_a_fraction_as_a_mixed_number() -> None:
@@ -50,9 +52,9 @@ def test_a_fraction_as_a_mixed_number() -> None:
             wanted["O10"] = f"1 {n - d}/{d}"
         right = Fraction(n, d)
         same = {key: sum(map(Fraction, told.split())) == right for key, told in wanted.items()}
-        assert wrote(f"{n}/{d} = ?", "O") == {
-            key: told for key, told in wanted.items() if same[key] == (key == "O10")
-        }
+        shown = {key: told for key, told in wanted.items() if same[key] == (key == "O10")}
+        assert wrote(f"{n}/{d} = ?", "O") == shown
+        assert wrote(f"{n}/{d} as a mixed number", "O") == shown
 
 
 def test_simplest_form_and_decimals() -> None:
@@ -70,6 +72,13 @@ def test_simplest_form_and_decimals() -> None:
                 decimals = {"O18": f"0.{n}{d}", "O19": f"0.{d}"}
                 wanted |= {key: told for key, told in decimals.items() if Decimal(told) != right}
             assert wrote(f"{n}/{d} = ?", "O") == wanted, (n, d)
+            simple = {key: told for key, told in wanted.items() if key in {"O15", "O16"}}
+            assert wrote(f"{n}/{d} simplest", "O") == simple
+            if 1000 * n % d == 0:
+                right = Decimal(n) / Decimal(d)
+                decimals = {"O18": f"0.{n}{d}", "O19": f"0.{d}"}
+                pointed = {key: told for key, told in decimals.items() if Decimal(told) != right}
+                assert wrote(f"{n}/{d} as a decimal", "O") == pointed
 
 
 def test_a_decimal_as_a_fraction() -> None:
@@ -82,6 +91,7 @@ def test_a_decimal_as_a_fraction() -> None:
         if len(digits) > 1 and Fraction(int(digits), 10) != right:
             wanted["O23"] = f"{int(digits)}/10"
         assert wrote(f"0.{digits} = ?", "O") == wanted, digits
+        assert wrote(f"0.{digits} as a fraction", "O") == wanted, digits
 
 
 NUMBERS = ("3", "8", "1/4", "2 3/4", "5 1/2", "0.5", "2.25")
@@ -126,3 +136,23 @@ def test_two_sides() -> None:
         }
         assert wrote(f"{a} + {b} = {c} + ?", "Q") == {}
         assert wrote(f"? + {c} = {a} + {b}", "Q") == {}
+
+
+#: By their definitions, on one number of which a form is asked for: 2 3/4, 11/4 and 3/4 with w, n, d.
+ASKED_FOR = (
+    ("2 3/4 as a fraction", {"A24": "5/4", "A25": "6/4", "A26": "8/4", "A27": "23/4"}),
+    ("11/4 as a mixed number", {"A28": "3 2/4"}),
+    ("3/4 as a decimal", {"F08": "3.4", "F09": "0.3"}),
+    ("11/4 as a decimal", {}),
+    ("12/18 simplest", {}),
+)
+
+
+@pytest.mark.parametrize(("problem", "told"), ASKED_FOR)
+def test_patterns_of_older_families_where_a_form_is_asked_for(problem: str, told: dict[str, str]) -> None:
+    """A24 to A28, F08 and F09 show where their form is asked for, and nowhere else."""
+    statement = read_statement(problem)
+    shown = {pattern.id: pattern.slip(statement) for pattern in patterns() if pattern.id[0] in "AF"}
+    assert {
+        key: text(slip.wrote) for key, slip in shown.items() if slip and not isinstance(slip.wrote, Relation)
+    } == told

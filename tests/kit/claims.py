@@ -28,6 +28,7 @@ from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.heard import COUNTS, Heard, number_words, plainly, sides, ways
+from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -275,8 +276,10 @@ def spoken(label: str) -> str:
 _WHOLES = r"(?:open|regroup|rename|trade) one [a-z-]+"
 _STANDS = "(?:that is|now it is|so now we have|now it says|now we have|the right line is|so)"
 
+_OF_SOME = COMPARING_CLAIMS | NAMING_CLAIMS
+
 #: What can be claimed, as words with gaps, and what must then be so.
-CLAIMS: dict[str, Reads] = COMPARING_CLAIMS | {
+CLAIMS: dict[str, Reads] = _OF_SOME | {
     r"number (.+)(?:: | is )(.+)": _statement,
     r"number (.+)": lambda heard, groups: groups[0] in heard.labels,
     r"which is more, (.+) or (.+)": _asks_which,

@@ -24,7 +24,30 @@ from onewhole.working.work import work
             ["15/5 + 2/5", "17/5"],
             ["3 wholes are 15 fifths.", "15 fifths and 2 fifths make 17 fifths."],
         ),
-        ("0.75 = ?", ["75/100"], ["It is the same amount, counted in hundredths."]),
+        (
+            "0.75 = ?",
+            ["75/100"],
+            ["The last digit stands for hundredths, so the denominator is 100."],
+        ),
+        ("12/18 simplest", ["2/3"], ["Every 6 eighteenths make 1 third. That is the simplest form."]),
+        ("3/4 simplest", ["3/4"], ["Only 1 goes into 3 and into 4: it is in simplest form already."]),
+        ("1 as a fraction", ["1/1"], ["1 whole not cut is 1 piece. So the denominator is 1."]),
+        (
+            "6/8 as a decimal",
+            ["3/4", "(3 x 25)/(4 x 25)", "75/100", "0.75"],
+            [
+                "Every 2 eighths make 1 fourth. That is the simplest form.",
+                "Cut each piece again to get hundredths.",
+                "It is the same amount, counted in hundredths.",
+                "Hundredths take 2 places after the point.",
+            ],
+        ),
+        ("24 in = ? ft ? in", ["2 ft 0 in"], ["24 inches make 2 feet."]),
+        (
+            "2 yd 1 ft = ? ft",
+            ["6 ft + 1 ft", "7 ft"],
+            ["2 yards are 6 feet.", "6 feet and 1 foot make 7 feet."],
+        ),
         (
             "26 in",
             ["24 in + 2 in", "2 ft 2 in"],

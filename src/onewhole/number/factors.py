@@ -1,4 +1,4 @@
-"""Common denominators."""
+"""Common denominators, simplest form and prime factors."""
 
 from collections.abc import Iterable
 from math import gcd, lcm
@@ -21,3 +21,19 @@ def simplest(top: int, bottom: int) -> tuple[int, int]:
     """
     shared = gcd(top, bottom)
     return top // shared, bottom // shared
+
+
+def factors(number: int) -> tuple[int, ...]:
+    """Return the prime factors of a number, smallest first; none for 1.
+
+    >>> factors(12)
+    (2, 2, 3)
+    """
+    found: list[int] = []
+    by = 2
+    while number > 1:
+        while number % by == 0:
+            found.append(by)
+            number //= by
+        by += 1
+    return tuple(found)

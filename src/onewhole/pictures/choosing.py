@@ -24,7 +24,7 @@ from onewhole.pictures.limits import (
 from onewhole.pictures.number_line import number_line
 from onewhole.pictures.parts import part_whole
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.quantity_state import QuantityState, quantity_states
+from onewhole.pictures.quantity_state import QuantityState, quantity_states, renames
 from onewhole.pictures.rectangles import rectangles
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.strips import strips
@@ -139,7 +139,9 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
         first.append(PictureKind.LINE)
     if all(quantity.ladder.style is Style.PLACES for quantity in asked):
         first.append(PictureKind.BLOCKS)
-    if any(quantity.ladder.finest.denominator == HUNDREDTHS for quantity in asked):
+    cut = {quantity.ladder.finest.denominator for quantity in asked}
+    gap = working.statement.gap if isinstance(working.statement, MissingNumber) else None
+    if HUNDREDTHS in cut or (gap and gap.bottom == HUNDREDTHS):
         first.append(PictureKind.GRID)
     return (*first, PictureKind.STRIPS, PictureKind.RECTANGLES, PictureKind.LINE, PictureKind.SPLIT)
 
@@ -187,7 +189,8 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
 
 def _as_counted(working: Working, kind: PictureKind) -> Working:
     """Return a working without the line that only writes its answer with fewer pieces; a bar shows it too."""
-    if kind is PictureKind.BAR or not isinstance(working.lines[-1].because, FewestPieces):
+    only_named = isinstance(working.lines[-1].because, FewestPieces) and not renames(working)
+    if kind is PictureKind.BAR or not only_named:
         return working
     return replace(working, lines=working.lines[:-1])
 

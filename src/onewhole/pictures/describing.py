@@ -55,7 +55,9 @@ def descriptions(before: QuantityState | None, now: QuantityState, whole: Unit) 
 def _descriptions(before: QuantityState | None, now: QuantityState, whole: Unit) -> Iterator[Description]:
     for heap in now.heaps:
         yield _came_about(before, now)(counts(heap, whole))
-    if before is not None and before.amount == now.amount:
+    if before is not None and now.renamed and not before.renamed:
+        yield from _recut(now.heaps[0], now.heaps[1], whole)
+    elif before is not None and before.amount == now.amount:
         yield from _cuts(before, now, whole)
     if now.struck.amount:
         yield CrossedOut(counts(now.struck, whole))
@@ -85,6 +87,12 @@ def _cuts(before: QuantityState, now: QuantityState, whole: Unit) -> Iterator[De
     for old, new in zip(before.heaps, now.heaps, strict=True):
         if old.wholes == new.wholes and new.per > old.per > 1:
             yield CutInto(counts(old, whole)[-1], counts(new, whole)[-1])
+
+
+def _recut(old: Heap, new: Heap, whole: Unit) -> Iterator[Description]:
+    """Say into what pieces were cut again; where they were joined, both numbers say it."""
+    if new.per > old.per:
+        yield CutInto(counts(old, whole)[-1], counts(new, whole)[-1])
 
 
 def _left(now: QuantityState) -> Heap:

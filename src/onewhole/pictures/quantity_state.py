@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
+from itertools import pairwise
 from math import lcm
 from operator import add
 from typing import assert_never
@@ -14,7 +15,7 @@ from onewhole.number.unit import ONE, Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.comparing import Deciding
 from onewhole.working.reasons.jumping import CountedUp, SameToBoth
@@ -66,7 +67,8 @@ class QuantityState:
 
     The value of the line is ``heaps`` less ``struck`` less ``waiting``. Something is crossed out only where
     there is a single heap; the ``spared`` pieces at its end are crossed out last. ``compared`` are the two
-    numbers of a comparison, on the line that says which is more.
+    numbers of a comparison, on the line that says which is more. ``renamed`` says that the first heap is what
+    was there before the pieces were cut again or joined: it stays to be seen above the other one.
     """
 
     heaps: tuple[Heap, ...]
@@ -74,6 +76,7 @@ class QuantityState:
     waiting: Heap = Heap()
     spared: int = 0
     compared: tuple[Quantity, ...] = ()
+    renamed: bool = False
 
     @property
     def amount(self) -> Fraction:
@@ -114,11 +117,36 @@ def quantity_states(working: Working) -> tuple[QuantityState, ...]:
             raise NotDrawnError(msg, remedy="Leave the picture off, or draw a sum or a difference.")
         state = _as_fine(state, found[-1]) if state and found and pointed else state or found[-1]
         found.append(state if found or len(working.lines) <= 2 else _unstruck(state))
+    if renames(working):
+        return _both_seen(found)
     for at in reversed(range(len(found) - 1)):
         now, after = found[at], found[at + 1]
         later = now.heaps != after.heaps or now.struck.amount > after.struck.amount
         if now.amount == after.amount and later:
             found[at] = _unstruck(now)
+    return tuple(found)
+
+
+def renames(working: Working) -> bool:
+    """Say whether a working writes one number another way and does nothing else with it."""
+    match working.statement:
+        case AnotherName() | Question(Quantity()):
+            return True
+        case MissingNumber(Quantity(), gap, beside=()):
+            return not gap.alone
+        case _:
+            return False
+
+
+def _both_seen(states: list[QuantityState]) -> tuple[QuantityState, ...]:
+    """Keep what was there before pieces are cut again or joined above what comes of it."""
+    kept: Heap | None = None
+    found = states[:1]
+    for before, now in pairwise(states):
+        (old,), (new,) = before.heaps, now.heaps
+        if kept is None and old.wholes == new.wholes and min(old.per, new.per) > 1 and old.per != new.per:
+            kept = old
+        found.append(now if kept is None else replace(now, heaps=(kept, new), renamed=True))
     return tuple(found)
 
 

@@ -99,12 +99,23 @@ def then(table: Table, state: QuantityState) -> Table:
     ['whole-2-part-3', 'whole-3-part-1']
     """
     rows = table
-    if len(rows) == 1:
+    if len(rows) == 1 and state.renamed:
+        rows = (*rows, _copied(rows[0]))
+    elif len(rows) == 1:
         rows = (_cleared(rows[0], state.heaps[0]),)
     if _moved(rows, state.heaps):
         rows = _dealt(rows, state.heaps)
     rows = tuple(_shaped(row, heap, at) for at, (row, heap) in enumerate(zip(rows, state.heaps, strict=True)))
     return _struck(_named_apart(rows), state)
+
+
+def _copied(row: Row) -> Row:
+    """Lay the same once more under it, to be cut again or joined there."""
+    tag = _tag(1)
+    bits = tuple(
+        replace(bit, name=f"{tag}{bit.name}", cut=f"{tag}{bit.cut}" if bit.cut else "") for bit in row.bits
+    )
+    return replace(row, bits=bits, gone=())
 
 
 def _moved(rows: Table, heaps: tuple[Heap, ...]) -> bool:

@@ -3,19 +3,26 @@
 from onewhole.number.another_name import another_name
 from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.name_wanted import named_as
-from onewhole.number.quantity import Quantity, trimmed, usual, whole
+from onewhole.number.quantity import Quantity, trimmed, usual
 from onewhole.number.unit import Kind
-from onewhole.statements.expression import Over, Times, plus
+from onewhole.statements.expression import plus
 from onewhole.statements.statement import AnotherName, Question
+from onewhole.working.equal_pieces import recut
 from onewhole.working.form import overfull
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import AreWorth, PutTogether
-from onewhole.working.reasons.renaming import CutAgain, FewestPieces, OverOne, RenamedSameAmount
+from onewhole.working.reasons.renaming import (
+    LastPlaceNames,
+    OverOne,
+    PointPlaces,
+    SimplestAlready,
+)
 from onewhole.working.strategies.moves import one_on, something, usual_form
 from onewhole.working.working import Working
 
 KEY = "write_another_way"
+IN_STEPS = "join_in_steps"
 
 
 def work_alone(question: Question, number: Quantity) -> Working:
@@ -43,25 +50,51 @@ def work_named(asked: AnotherName) -> Working:
     return _led(asked, asked.number, named_as(asked.number, asked.wanted))
 
 
+def joined_in_steps(asked: AnotherName) -> Working | None:
+    """Join the pieces by one prime factor after another; None where one step is all that there is.
+
+    >>> from onewhole.notations.text import text
+    >>> from onewhole.statements.reading import read_statement
+    >>> [text(line.says) for line in joined_in_steps(read_statement("12/18 simplest")).lines]
+    ['12/18', '6/9', '2/3']
+    """
+    name = named_as(asked.number, asked.wanted)
+    if name.ladder.style is not Style.MIXED or (overfull(asked.number) and name.counts[0] is not None):
+        return None
+    if asked.number.ladder.style is not Style.MIXED or name.counts[0] != asked.number.counts[0]:
+        return None
+    lines = recut(asked.number, name.ladder.denominator, in_steps=True)
+    if len(lines) < 2:
+        return None
+    return Working(IN_STEPS, asked, (Line(asked.number), *lines), name)
+
+
 def _led(statement: Question | AnotherName, number: Quantity, name: Quantity) -> Working:
-    lines = () if number == name else _lines(number, name)
-    return Working(KEY, statement, without_repeats((Line(number), *lines)), name)
+    if number == name:
+        return Working(KEY, statement, (Line(number), *_named_already(statement, number)), name)
+    return Working(KEY, statement, without_repeats((Line(number), *_lines(number, name))), name)
+
+
+def _named_already(statement: Question | AnotherName, number: Quantity) -> tuple[Line, ...]:
+    """Say of a fraction in simplest form why it is in it."""
+    if not isinstance(statement, AnotherName):
+        return ()
+    return (Line(number, SimplestAlready(number.amounts[-1], number.ladder.denominator)),)
 
 
 def _lines(number: Quantity, name: Quantity) -> tuple[Line, ...]:
     if number.kind is not Kind.NUMBER:
         return _in_units(number, name)
-    last = RenamedSameAmount(name.ladder.units[-1])
     match number.ladder.style, name.ladder.style:
-        case Style.PLACES, Style.MIXED:
+        case Style.PLACES, _:
             return (Line(name, OverOne(number.parts)),)
         case Style.MIXED, Style.DECIMAL:
             lines = _in_pieces(number, _on_pieces_of(name, number))
-            return (*lines, Line(name, last))
+            return (*lines, Line(name, PointPlaces(name.ladder.units[-1], name.ladder.after)))
         case Style.MIXED, _:
             return _in_pieces(number, name)
         case _:
-            return (Line(name, last),)
+            return (Line(name, LastPlaceNames(name.ladder.units[-1])),)
 
 
 def _on_pieces_of(name: Quantity, number: Quantity) -> Quantity:
@@ -85,29 +118,7 @@ def _in_pieces(number: Quantity, name: Quantity) -> tuple[Line, ...]:
         now = usual(number.ladder, number.value)
     if now == name or now.ladder.style is not Style.MIXED:
         return lines
-    return (*lines, *_recut(now, name))
-
-
-def _recut(number: Quantity, name: Quantity) -> tuple[Line, ...]:
-    """Join pieces into larger ones, or cut each again into smaller ones; where neither goes, join first."""
-    if name.ladder.style is not Style.MIXED:
-        return (Line(name, RenamedSameAmount(name.ladder.units[-1])),)
-    before, after = number.ladder.denominator, name.ladder.denominator
-    old, new = number.ladder.units[-1], name.ladder.units[-1]
-    if before == after:
-        return (Line(name, RenamedSameAmount(new)),)
-    if before % after == 0:
-        return (Line(name, FewestPieces(old, new, before // after)),)
-    wholes, pieces = number.amounts
-    if after % before:
-        fewest = (number.value - wholes).denominator
-        joined_up = Quantity(mixed(fewest, number.ladder.mark), (number.counts[0], pieces * fewest // before))
-        why = FewestPieces(old, joined_up.ladder.units[-1], before // fewest)
-        return (Line(joined_up, why), *_recut(joined_up, name))
-    by = whole(after // before)
-    fraction = Over(Times(whole(pieces), by), Times(whole(before), by))
-    cut = Line(plus(whole(wholes), fraction) if wholes else fraction, CutAgain(new), aside=True)
-    return (cut, Line(name, RenamedSameAmount(new)))
+    return (*lines, *recut(now, name.ladder.denominator))
 
 
 def _filled(number: Quantity) -> tuple[Line, ...]:

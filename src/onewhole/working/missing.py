@@ -8,12 +8,13 @@ from onewhole.number.quantity import Quantity, trimmed, usual, whole
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
+from onewhole.working.equal_pieces import recut
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.questions import work_as_taught
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import GapRead, PartTaken, TakenAndLeft, UndoneToFind
 from onewhole.working.reasons.regrouping import AreWorth, MakesLarger, OpensToMatch, PutTogether
-from onewhole.working.reasons.renaming import CutAgain, RenamedSameAmount
+from onewhole.working.reasons.renaming import RenamedSameAmount
 from onewhole.working.reasons.taking import Left
 from onewhole.working.strategies.moves import one_on, parted, something
 from onewhole.working.strategies.same_units import row
@@ -108,7 +109,8 @@ def _renamed(lines: list[Line], here: MissingNumber, amount: Fraction) -> None:
     )
     before = rest.ladder.denominator if rest.ladder.style is Style.MIXED else bottom
     if before != bottom:
-        _cut(lines, here, rest, bottom)
+        if rest.amounts[-1] and _counts_in(rest, bottom):
+            lines += [_with_gap(here, line) for line in recut(rest, bottom)]
         _say(lines, here, trimmed(spread), RenamedSameAmount(spread.ladder.units[-1]))
     opening = spread.amounts[0] - target.amounts[0]
     if opening > 0:
@@ -134,15 +136,10 @@ def _counts_in(quantity: Quantity, bottom: int) -> bool:
     return wholes_apart and (quantity.amounts[1] * bottom) % quantity.ladder.denominator == 0
 
 
-def _cut(lines: list[Line], here: MissingNumber, rest: Quantity, bottom: int) -> None:
-    before = rest.ladder.denominator
-    if bottom % before:
-        return
-    wholes, pieces = rest.amounts
-    by = whole(bottom // before)
-    fraction = Over(Times(whole(pieces), by), Times(whole(before), by))
-    says = plus(whole(wholes), fraction) if wholes else fraction
-    _say(lines, here, says, CutAgain(mixed(bottom).units[-1]), aside=True)
+def _with_gap(here: MissingNumber, line: Line) -> Line:
+    """Return a line on the side without the gap as a line of the equation."""
+    assert isinstance(line.says, Quantity | Sum | Over)
+    return replace(line, says=replace(here, rest=line.says))
 
 
 def _open(lines: list[Line], here: MissingNumber, spread: Quantity, times: int) -> None:

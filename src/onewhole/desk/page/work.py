@@ -5,7 +5,8 @@ from onewhole.languages.english.unsuited import unsuited
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.statements.reading import read_statement
-from onewhole.statements.statement import Question, Statement
+from onewhole.statements.statement import AnotherName, Question, Statement
+from onewhole.working.alone import joined_in_steps
 from onewhole.working.questions import DoesNotSuitError, for_question, suiting
 from onewhole.working.strategies.table import USUAL, strategy_named
 from onewhole.working.strategy import Strategy
@@ -57,6 +58,9 @@ def work_every_way(problem: str) -> tuple[Working, ...]:
     ['to_fractions', 'units_apart', 'make_a_whole', 'jump_on']
     """
     statement = read_statement(problem)
+    if isinstance(statement, AnotherName):
+        in_steps = joined_in_steps(statement)
+        return (worked(statement, USUAL), *([in_steps] if in_steps else []))
     if not isinstance(statement, Question):
         return (worked(statement, USUAL),)
     return tuple(worked(statement, strategy) for strategy in suiting(statement))

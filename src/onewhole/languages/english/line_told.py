@@ -39,10 +39,14 @@ from onewhole.working.reasons.renaming import (
     AllInPieces,
     CutAgain,
     FewestPieces,
+    LastPlaceNames,
     OverOne,
+    PiecesJoined,
+    PointPlaces,
     RenamedSameAmount,
     SamePlaces,
     SameSizePieces,
+    SimplestAlready,
     WholesInPieces,
 )
 from onewhole.working.reasons.rounding import InRounding
@@ -135,6 +139,10 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("add", Said(by), "to both numbers")
         case WholesInPieces(small=small):
             return ("count everything in", units(small))
+        case PiecesJoined(small, large):
+            return ("put the", units(small), "together into", units(large))
+        case PointPlaces() | LastPlaceNames() | SimplestAlready():
+            return None
         case CutAgain(small):
             return ("cut the pieces again into", units(small))
         case ColumnOpened() | ColumnTaken() | ColumnAdded():

@@ -59,6 +59,8 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
 def outcome_told(statement: Statement, answer: Quantity | Relation) -> Nodes:
     """Say a problem with its answer: a true statement, as a part of a sentence."""
     match statement, answer:
+        case AnotherName(number), Quantity() as found if number == found:
+            return (Said(found), "stays as it is")
         case Question(asked) | AnotherName(asked), Quantity() as found:
             return (Said(Comparison(asked, found, Relation.EQUAL)),)
         case Comparison(left, right), Relation() as sign:

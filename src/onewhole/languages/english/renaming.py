@@ -5,19 +5,25 @@ from typing import assert_never
 from onewhole.languages.english.making import a_single, bare, some, told, units
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import ONE
-from onewhole.sentences.node import Seam
+from onewhole.sentences.node import Counted, Seam, Thing
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.renaming import (
     AllInPieces,
     CutAgain,
     FewestPieces,
+    LastPlaceNames,
     OverOne,
+    PiecesJoined,
+    PointPlaces,
     RenamedSameAmount,
     Renaming,
     SamePlaces,
     SameSizePieces,
+    SimplestAlready,
     WholesInPieces,
 )
+
+_PIECE, _PLACE = Thing("piece", "pieces"), Thing("place", "places")
 
 
 def renaming(reason: Renaming, words: ClassWords) -> Sentences:
@@ -46,7 +52,19 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
             made = told("every", some(times, small), "make", some(1, large))
             return made + told("that is the simplest form")
         case OverOne(wholes):
-            one = told("each of the", some(wholes, ONE, words), "is one piece", Seam(","), "not cut")
-            return one + told("so the denominator is", bare(1))
+            are = "is" if wholes == 1 else "are"
+            uncut = (some(wholes, ONE, words), "not cut", are, Counted(wholes, _PIECE))
+            return told(uncut) + told("so the denominator is", bare(1))
+        case PiecesJoined(small, large, times, top, bottom):
+            goes = told(bare(times), "goes into", bare(top), "and into", bare(bottom))
+            return goes + told("every", some(times, small), "make", some(1, large))
+        case SimplestAlready(top, bottom):
+            only = ("only", bare(1), "goes into", bare(top), "and into", bare(bottom))
+            return told(only, Seam(":", "so"), "it is in simplest form already")
+        case PointPlaces(small, places):
+            return told(units(small), "take", Counted(places, _PLACE), "after the point")
+        case LastPlaceNames(small):
+            last = ("the last digit stands for", units(small))
+            return told(last, Seam(", so", "so"), "the denominator is", bare(small.size.denominator))
         case _:
             assert_never(reason)

@@ -43,5 +43,6 @@ ROUND_PAGE = PageWords(
         ("find_the_missing_number", "Find the missing number"),
         ("nearest_neighbor", "Between two neighbors, the nearer one"),
         ("write_another_way", "Write it another way"),
+        ("join_in_steps", "Join the pieces in several steps"),
     ),
 )

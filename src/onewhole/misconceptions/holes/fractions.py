@@ -12,7 +12,7 @@ from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Times
-from onewhole.statements.statement import Comparison, Question, Relation
+from onewhole.statements.statement import AnotherName, Comparison, Question, Relation
 
 
 def both(case: Case) -> tuple[Quantity, Quantity]:
@@ -121,7 +121,7 @@ def first_over_turned(case: Case) -> Quantity:
 def one_fraction(case: Case) -> Quantity:
     """Return the one fraction that is asked for. Raises LookupError where there is none."""
     match case.statement:
-        case Question(Quantity() as fraction):
+        case Question(Quantity() as fraction) | AnotherName(fraction):
             return fraction
         case _:
             msg = "this problem asks for no one fraction"

@@ -9,11 +9,13 @@ from collections.abc import Callable
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
+from onewhole.misconceptions.wrong_steps.one_number import one_number
 from onewhole.number.ladder import Style, mixed
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import Expression, Over, Times, plus, value
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.statement import MissingNumber, Question, Statement
+from onewhole.statements.statement import MissingNumber, Statement
 from onewhole.working.line import Line
 
 #: From wholes, numerator and denominator: what is written as the numerator of one fraction.
@@ -42,11 +44,9 @@ def as_one_fraction(top: Top) -> Try:
 
 def swapped_about(statement: Statement) -> Attempt | None:
     """Write 11/4 with the remainder as wholes and the quotient as numerator: 3 2/4."""
-    match statement:
-        case Question(Quantity() as fraction) if fraction.ladder.style is Style.MIXED:
-            pass
-        case _:
-            return None
+    fraction = one_number(statement, NumberForm.MIXED)
+    if fraction is None or fraction.ladder.style is not Style.MIXED:
+        return None
     wholes, rest = divmod(fraction.parts, fraction.ladder.denominator)
     if fraction.counts[0] is not None or not wholes or not rest:
         return None
@@ -80,12 +80,12 @@ def _once(says: Expression, found: Quantity) -> tuple[Line, ...]:
 
 def _mixed_number(statement: Statement) -> Quantity | None:
     """Return the mixed number that one fraction is asked for, or None."""
+    number = one_number(statement, NumberForm.FRACTION)
     match statement:
-        case Question(Quantity() as number):
-            pass
-        case MissingNumber(Quantity() as number, gap, beside=()) if not statement.gap_taken:
-            if gap != Gap(None, HOLE, number.ladder.finest.denominator):
-                return None
+        case MissingNumber(Quantity() as known, gap, beside=()) if not statement.gap_taken:
+            number = known if gap == Gap(None, HOLE, known.ladder.finest.denominator) else None
         case _:
-            return None
+            pass
+    if number is None:
+        return None
     return number if number.ladder.style is Style.MIXED and all(number.amounts) else None

@@ -5,11 +5,13 @@ from math import gcd
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
+from onewhole.misconceptions.wrong_steps.one_number import one_number
 from onewhole.misconceptions.wrong_steps.pointed import Pointed, pointed, taken_apart
 from onewhole.number.ladder import Style, mixed
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.statements.expression import Expression, Times, plus
-from onewhole.statements.statement import Question, Statement
+from onewhole.statements.statement import AnotherName, Statement
 from onewhole.working.line import Line
 
 #: What is written for a fraction, from its numerator and denominator; None where a rule does not apply.
@@ -22,14 +24,6 @@ _TWO_DIGITS = 10
 _SECOND_PLACE = 2
 
 
-def _one_number(statement: Statement) -> Quantity | None:
-    match statement:
-        case Question(Quantity() as number):
-            return number
-        case _:
-            return None
-
-
 def _written(number: Quantity, wrote: Quantity | None) -> Attempt | None:
     return None if wrote is None else Attempt((Line(number), Line(wrote)), wrote)
 
@@ -38,7 +32,7 @@ def as_mixed(rename: Rename) -> Try:
     """Return the attempt at writing a fraction of more than one whole as a mixed number."""
 
     def attempt(statement: Statement) -> Attempt | None:
-        number = _one_number(statement)
+        number = one_number(statement, NumberForm.MIXED)
         if number is None or number.ladder.style is not Style.MIXED or number.counts[0] is not None:
             return None
         top, bottom = number.amounts[1], number.ladder.denominator
@@ -48,14 +42,18 @@ def as_mixed(rename: Rename) -> Try:
 
 
 def as_simplest(rename: Rename) -> Try:
-    """Return the attempt at writing a fraction below one whole in simplest form, where it is not in it."""
+    """Return the attempt at writing a fraction in simplest form, where it is not in it.
+
+    Of one whole or more it is only where its simplest form is asked for: else it is a mixed number.
+    """
 
     def attempt(statement: Statement) -> Attempt | None:
-        number = _one_number(statement)
+        number = one_number(statement, NumberForm.SIMPLEST)
         if number is None or number.ladder.style is not Style.MIXED or number.counts[0] is not None:
             return None
         top, bottom = number.amounts[1], number.ladder.denominator
-        return _written(number, rename(top, bottom)) if 0 < top < bottom and gcd(top, bottom) > 1 else None
+        below_one = 0 < top < bottom or isinstance(statement, AnotherName)
+        return _written(number, rename(top, bottom)) if below_one and gcd(top, bottom) > 1 else None
 
     return attempt
 
@@ -64,7 +62,7 @@ def decimal_as_fraction(rename: FromDecimal) -> Try:
     """Return the attempt at writing a decimal below one whole as a fraction."""
 
     def attempt(statement: Statement) -> Attempt | None:
-        number = _one_number(statement)
+        number = one_number(statement, NumberForm.FRACTION)
         if number is None or number.ladder.style is not Style.DECIMAL:
             return None
         typed = taken_apart(number)

@@ -7,11 +7,13 @@ from onewhole.misconceptions.attempt import Attempt, finished, written, wrongly
 from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import Pair, pair_of
 from onewhole.misconceptions.wrong_steps.apart import apart, smaller_from_larger
+from onewhole.misconceptions.wrong_steps.one_number import one_number
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import TEN, Style, decimal, joined
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity, usual, whole
 from onewhole.statements.expression import Expression, minus, plus
-from onewhole.statements.statement import Question, Statement
+from onewhole.statements.statement import AnotherName, Statement
 from onewhole.working.line import Line
 from onewhole.working.pair_state import PairState
 
@@ -169,17 +171,17 @@ def fraction_as_decimal(write: Callable[[int, int], Quantity]) -> Try:
     """Return the attempt at writing one fraction below a whole as a decimal, from numerator and denominator.
 
     A fraction of a whole or more is asked for as a mixed number, and one that can be simplified in fewer
-    pieces: there a decimal is no other way to write it, unless the pieces are tenths or hundredths.
+    pieces: there a decimal is no other way to write it, unless the pieces are tenths or hundredths, or a
+    decimal is asked for.
     """
 
     def attempt(statement: Statement) -> Attempt | None:
-        if not isinstance(statement, Question) or not isinstance(statement.asked, Quantity):
-            return None
-        fraction = statement.asked
-        if fraction.ladder.style is not Style.MIXED or fraction.counts[0] is not None:
+        fraction = one_number(statement, NumberForm.DECIMAL)
+        if fraction is None or fraction.ladder.style is not Style.MIXED or fraction.counts[0] is not None:
             return None
         top, bottom = fraction.amounts[1], fraction.ladder.denominator
-        if not _written_as_a_decimal(top, bottom):
+        asked_for = isinstance(statement, AnotherName) and 0 < top < bottom
+        if not asked_for and not _written_as_a_decimal(top, bottom):
             return None
         decimal_ = write(top, bottom)
         return Attempt((Line(fraction), Line(decimal_)), decimal_)

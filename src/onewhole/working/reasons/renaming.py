@@ -67,6 +67,40 @@ class OverOne:
     wholes: int
 
 
+@dataclass(frozen=True, slots=True)
+class PiecesJoined:
+    """``times`` of a small piece make one larger piece: ``top`` over ``bottom`` are so many fewer pieces."""
+
+    small: Unit
+    large: Unit
+    times: int
+    top: int
+    bottom: int
+
+
+@dataclass(frozen=True, slots=True)
+class SimplestAlready:
+    """Nothing but 1 goes into the numerator and into the denominator."""
+
+    top: int
+    bottom: int
+
+
+@dataclass(frozen=True, slots=True)
+class PointPlaces:
+    """Tenths take one place after the point, hundredths two: ``places`` of them for the smallest unit."""
+
+    small: Unit
+    places: int
+
+
+@dataclass(frozen=True, slots=True)
+class LastPlaceNames:
+    """The last place after the point names the pieces, and so the denominator."""
+
+    small: Unit
+
+
 #: Every reason that renames.
 Renaming = (
     WholesInPieces
@@ -77,4 +111,8 @@ Renaming = (
     | RenamedSameAmount
     | FewestPieces
     | OverOne
+    | PiecesJoined
+    | SimplestAlready
+    | PointPlaces
+    | LastPlaceNames
 )
