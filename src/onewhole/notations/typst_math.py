@@ -25,6 +25,8 @@ from onewhole.statements.row import Blanks, Number, Part, Sign, row
 from onewhole.statements.wording import Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
+#: The gap between the two parts of a measure.
+_WIDE = "\N{NO-BREAK SPACE}"
 _SIGNS = {
     Sign.MINUS: "\N{MINUS SIGN}",
     Sign.TIMES: "\N{MULTIPLICATION SIGN}",
@@ -90,7 +92,7 @@ def _number(number: Number) -> str:
                 inside = _number(unsigned)
             return f"{minus}{inside}" if front else inside
         case Blanks(units):
-            return " med ".join(f'hole "{unit.mark}"' for unit in units.units)
+            return f' "{_WIDE}" '.join(f'hole "{unit.mark}"' for unit in units.units)
         case Quantity(ladder, counts):
             if ladder.style is Style.MIXED:
                 wholes, top = counts

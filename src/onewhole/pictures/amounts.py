@@ -30,10 +30,13 @@ def amounts(working: Working) -> Scene | None:
     return None if drawn is None else counted(drawn.scenes[0])
 
 
-def counted(scene: Scene) -> Scene:
-    """Return a scene without writing and cut off under its last shape; only what is taken is hatched."""
+def counted(scene: Scene, *, hatched: bool = False) -> Scene:
+    """Return a scene without writing and cut off under its last shape; only what is taken is hatched.
+
+    What is there is ``hatched`` too where empty places are drawn as it is: on a hundred grid.
+    """
     pieces = tuple(
-        replace(piece, look=Look.PLAIN) if piece.look is Look.FILLED else piece
+        replace(piece, look=Look.PLAIN) if piece.look is Look.FILLED and not hatched else piece
         for piece in scene.pieces
         if not isinstance(piece.shape, Words)
     )

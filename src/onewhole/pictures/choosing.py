@@ -6,6 +6,7 @@ from typing import assert_never
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.blocks import blocks
@@ -141,7 +142,8 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
         first.append(PictureKind.BLOCKS)
     cut = {quantity.ladder.finest.denominator for quantity in asked}
     gap = working.statement.gap if isinstance(working.statement, MissingNumber) else None
-    if HUNDREDTHS in cut or (gap and gap.bottom == HUNDREDTHS):
+    pointed = working.statement == AnotherName(asked[0], NumberForm.DECIMAL)
+    if HUNDREDTHS in cut or pointed or (gap and gap.bottom == HUNDREDTHS):
         first.append(PictureKind.GRID)
     return (*first, PictureKind.STRIPS, PictureKind.RECTANGLES, PictureKind.LINE, PictureKind.SPLIT)
 

@@ -23,8 +23,12 @@ def grid(working: Working) -> Picture:
     return drawn(working, FORM)
 
 
+#: In how many columns a square is cut into so many parts, so that each is made of whole small squares.
+_ACROSS = {4: 2, 25: 5}
+
+
 def _part(place: Box, cell: int, per: int, _across: int) -> Box:
-    return cut_box(place, cell, per, min(per, TEN))
+    return cut_box(place, cell, per, _ACROSS.get(per, min(per, TEN)))
 
 
 def _narrow(_per: int, _across: int, width: Fraction) -> Fraction:
@@ -38,7 +42,7 @@ def _ruled(name: str, place: Box, per: int) -> tuple[Piece, ...]:
     for at in range(1, TEN):
         x = place.x + place.width * at / TEN
         lines.append(Piece(f"{name}-column-{at}", Stroke(x, place.y, x, foot)))
-        if per > TEN:
+        if per > TEN or per in _ACROSS:
             y = place.y + place.height * at / TEN
             lines.append(Piece(f"{name}-row-{at}", Stroke(place.x, y, right, y)))
     return tuple(lines)

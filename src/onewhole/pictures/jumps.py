@@ -7,7 +7,7 @@ from typing import assert_never
 
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity
-from onewhole.statements.statement import AnotherName, Comparison, Question, asked_quantities
+from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import (
@@ -84,8 +84,6 @@ def jump_plan(working: Working) -> JumpPlan | None:
             signed: Signed | None = ((left, False), (right, True))
         case Question():
             signed = asked_quantities(working.statement)
-        case AnotherName(number):
-            signed = ((number, False),)
         case _:
             signed = None
     if signed is None:

@@ -10,8 +10,8 @@ MOST_PARTS = 12
 #: A rectangle is cut both ways, so it holds more.
 MOST_PARTS_RECTANGLE = 24
 
-#: The parts of one square of a hundred grid: a column or a small square.
-GRID_PARTS = frozenset({1, 10, 100})
+#: The parts of one square of a hundred grid: columns, small squares, or equal heaps of those.
+GRID_PARTS = frozenset({1, 2, 4, 5, 10, 20, 25, 50, 100})
 
 #: More wholes in one number are not counted but guessed.
 MOST_WHOLES = 12

@@ -23,7 +23,7 @@ from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.rows import rows
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, Question, asked_quantities
+from onewhole.statements.statement import Comparison, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
 from onewhole.working.reasons.regrouping import OneIsWorth
 from onewhole.working.working import Working
@@ -126,8 +126,6 @@ def _written(working: Working) -> tuple[Quantity, ...]:
     match working.statement:
         case Comparison(Quantity() as left, Quantity() as right):
             return left, right
-        case AnotherName(number):
-            return (number,)
         case Question():
             return tuple(quantity for quantity, _ in asked_quantities(working.statement) or ())
         case _:

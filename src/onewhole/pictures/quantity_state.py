@@ -13,7 +13,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, quantities, value
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, plus, quantities, value
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
 from onewhole.working.line import Line, LineContent
@@ -168,6 +168,8 @@ def _unstruck(state: QuantityState) -> QuantityState:
 def whole_unit(working: Working) -> Unit:
     """Return the unit that is drawn as a whole: one, or the largest measure of the problem."""
     says = working.lines[0].says
+    if isinstance(working.statement, AnotherName) and isinstance(working.answer, Quantity):
+        says = plus(working.statement.number, working.answer)
     units = [unit for side in _sides(says) for quantity in quantities(side) for unit in quantity.ladder.units]
     if all(unit.kind is Kind.NUMBER for unit in units):
         return replace(ONE, mark=next((unit.mark for unit in units if unit.mark), ""))

@@ -33,7 +33,8 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
         return columns_drawing(scene, words, large=large)
     found: Json = {"alt": text_of(spoken_by(words).working.picture(scene, words))}
     if picture.kind in COUNTED:
-        return found | {"svg": svg(counted(scene), words, grid=False), "wide": False}
+        bare = counted(scene, hatched=picture.kind is PictureKind.GRID)
+        return found | {"svg": svg(bare, words, grid=False), "wide": False}
     if picture.kind is PictureKind.BAR:
         return found | {"svg": svg(scene, words, grid=False), "wide": False, "across": int(scene.width)}
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
