@@ -139,7 +139,7 @@ def test_two_sides() -> None:
 
 
 #: By their definitions, on one number of which a form is asked for: 2 3/4, 11/4 and 3/4 with w, n, d.
-ASKED_FOR = (
+ASKED_FOR: tuple[tuple[str, dict[str, str]], ...] = (
     ("2 3/4 as a fraction", {"A24": "5/4", "A25": "6/4", "A26": "8/4", "A27": "23/4"}),
     ("11/4 as a mixed number", {"A28": "3 2/4"}),
     ("3/4 as a decimal", {"F08": "3.4", "F09": "0.3"}),
