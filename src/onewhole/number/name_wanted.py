@@ -117,13 +117,18 @@ def _simplest(number: Quantity) -> Quantity:
     if number.ladder.style is not Style.MIXED:
         _refuse("only a fraction or a mixed number has a simplest form", "Write a fraction: 12/18 simplest.")
     if number.counts[0] is not None:
-        return usual(mixed(simplest(number.parts, number.ladder.denominator)[1]), number.value)
+        fewest = simplest(number.parts, number.ladder.denominator)[1]
+        return usual(mixed(fewest, number.ladder.mark), number.value)
     top, bottom = simplest(number.parts, number.ladder.denominator)
-    return whole(top) if bottom == 1 else Quantity(mixed(bottom), (None, top))
+    if bottom == 1:
+        return whole(top, number.ladder.mark)
+    return Quantity(mixed(bottom, number.ladder.mark), (None, top))
 
 
 def _mixed(number: Quantity) -> Quantity:
-    ladder = mixed(TEN**number.ladder.after) if number.ladder.style is Style.DECIMAL else number.ladder
+    ladder = number.ladder
+    if ladder.style is Style.DECIMAL:
+        ladder = mixed(TEN**ladder.after, ladder.mark)
     if ladder.style is not Style.MIXED:
         _refuse("a whole number is no mixed number", "Write a fraction: 11/4 as a mixed number.")
     if number.value < 1:
@@ -142,7 +147,7 @@ def _fraction(number: Quantity) -> Quantity:
             bottom = TEN**number.ladder.after
         case _:
             bottom = 1
-    found = Quantity(mixed(bottom), (None, (number.value * bottom).numerator))
+    found = Quantity(mixed(bottom, number.ladder.mark), (None, (number.value * bottom).numerator))
     if found == number:
         _refuse("this is one fraction already", "Write a mixed number: 2 3/4 as a fraction.")
     return found
@@ -157,7 +162,9 @@ def _decimal(number: Quantity) -> Quantity:
         _refuse("this fraction does not come out as tenths, hundredths or thousandths", remedy)
     given = [at for at in places if at and TEN**at == number.ladder.denominator]
     after = given[0] if given else places[0]
-    return usual(decimal(1, after), number.value) if after else whole(int(number.value))
+    if not after:
+        return whole(int(number.value), number.ladder.mark)
+    return usual(decimal(1, after, number.ladder.mark), number.value)
 
 
 def _refuse(what: str, remedy: str) -> NoReturn:
