@@ -97,6 +97,10 @@ TYPED = {
         "5 5/8 in ? 5 3/4 in"
     ),
     "money": "$3.25 + $1.80; $5 - $2.35; $50 - $31.64; $7.05 - $0.98; $3.25 ? $3.05; $5 - ? = $2.35",
+    "conversions": (
+        "36 in = ? ft; 36 ft = ? in; 3 ft = ? in; 3 h = ? min; 6 yd = ? ft; 4 km = ? m; 2 gal = ? qt; "
+        "5 ft 3 in = ? in; 2 km 4 m = ? m; 1 h 20 min = ? min; 3 lb 2 oz = ? oz; 9 ft = ? yd; 24 qt = ? gal"
+    ),
     "minutes and seconds": "2 min 15 s - 48 s; 5 min - 1 min 20 s; 3 min 50 s + 2 min 35 s",
     "weeks and days": "3 wk 2 d - 1 wk 5 d; 4 wk - 1 wk 3 d; 1 wk 6 d + 2 wk 4 d",
     "days and hours": "3 d 5 h - 1 d 20 h; 2 d - 9 h; 1 d 18 h + 15 h",

@@ -12,6 +12,7 @@ from onewhole.misconceptions.patterns.column_answers import COLUMN_ANSWERS
 from onewhole.misconceptions.patterns.column_payments import COLUMN_PAYMENTS
 from onewhole.misconceptions.patterns.comparing import COMPARING
 from onewhole.misconceptions.patterns.comparing_more import COMPARING_MORE
+from onewhole.misconceptions.patterns.conversions import CONVERSIONS
 from onewhole.misconceptions.patterns.decimal_sums import DECIMAL_SUMS
 from onewhole.misconceptions.patterns.decimals import DECIMALS
 from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
@@ -48,6 +49,7 @@ GROUPS = (
     DECIMAL_SUMS,
     MEASURES,
     MEASURE_SUMS,
+    CONVERSIONS,
     COMPARING_MORE,
     OTHER_NAMES,
     MISSING_NUMBERS,

@@ -27,6 +27,7 @@ class Topic(Enum):
     SUM_COLUMNS = "whole-number addition in columns"
     DECIMALS = "decimals"
     MEASURES = "measures in two units"
+    CONVERSIONS = "measures in another unit"
     COMPARE = "comparing mixed numbers, decimals and whole numbers"
     OTHER_NAMES = "other names for a number"
     MISSING = "missing numbers"

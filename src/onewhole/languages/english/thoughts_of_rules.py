@@ -129,6 +129,13 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.BOTTOM_SAYS_WHICH: ("the number below says which decimal it is",),
         RuleThought.DIGIT_IS_BELOW: ("the digits after the point are the number below",),
         RuleThought.DECIMALS_ARE_TENTHS: ("decimals are tenths",),
+        RuleThought.LARGER_UNIT_LARGER_NUMBER: ("the unit gets bigger, so the number gets bigger",),
+        RuleThought.SMALLER_UNIT_SMALLER_NUMBER: ("the unit gets smaller, so the number gets smaller",),
+        RuleThought.ALL_IN_TENS: ("everything goes in tens",),
+        RuleThought.HUNDRED_SMALL_ONES: ("there are a hundred small ones in a big one",),
+        RuleThought.CHANGED_THE_LARGE_ONES: ("I changed the big ones, so I am done",),
+        RuleThought.TWO_COUNTS_ADDED: ("there are two numbers, so I add them",),
+        RuleThought.ONE_COUNT_AFTER_THE_OTHER: ("I write one number after the other",),
     }
 )
 

@@ -15,7 +15,7 @@ from onewhole.marking.reading.talk_word import TalkWord
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.number.impossible import Impossible
-from onewhole.number.ladder import Style
+from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
@@ -229,10 +229,21 @@ def _fits(asked: Expected, read: Outcome) -> tuple[Tier | None, Ids]:
     return None, ()
 
 
+def _unit_in_the_blank(asked: Expected) -> bool:
+    """Say whether the unit stands behind the blank already, so that a number alone leaves none off."""
+    match asked.problem.statement:
+        case AnotherName(_, Ladder() as wanted):
+            return len(wanted.units) == 1
+        case _:
+            return False
+
+
 def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
     found = []
     if isinstance(read, Relation) != (asked.kind is None):
         found.append(Remark.SIGN_ASKED if asked.kind is None else Remark.NUMBER_ASKED)
+    elif _unit_in_the_blank(asked) and isinstance(read, Quantity) and read.kind is Kind.NUMBER:
+        pass
     elif isinstance(read, Quantity | WithMinus) and read.kind is not asked.kind:
         found.append(Remark.UNIT_MISSING if read.kind is Kind.NUMBER else Remark.OTHER_UNIT)
     if asked.may_be_slip(read):

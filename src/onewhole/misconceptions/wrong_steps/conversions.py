@@ -1,0 +1,139 @@
+"""A measure written in another unit by a wrong rule: 3 ft as 30 in."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from onewhole.misconceptions.attempt import Attempt
+from onewhole.misconceptions.bend import Try
+from onewhole.number.another_name import another_name
+from onewhole.number.ladder import TEN, Ladder, Style, measure
+from onewhole.number.quantity import Quantity, whole
+from onewhole.number.unit import Unit
+from onewhole.statements.statement import AnotherName, Question, Statement
+from onewhole.working.line import Line
+
+HUNDRED = 100
+_TWO = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Conversion:
+    """A measure of one or two units that is to be written in one unit.
+
+    ``large`` and ``small`` are the two units, ``ratio`` how many of the small one make a large one; ``count``
+    is how many there are of the first unit that is written, ``beside`` of the second, None where there is
+    none. ``down`` says that it is written in the small unit.
+    """
+
+    large: Unit
+    small: Unit
+    count: int
+    beside: int | None
+    down: bool
+
+    @property
+    def ratio(self) -> int:
+        """Return how many of the small unit make one of the large one."""
+        return int(self.large.size / self.small.size)
+
+    @property
+    def into(self) -> Unit:
+        """Return the unit that is wanted."""
+        return self.small if self.down else self.large
+
+
+#: From a conversion: what is written, or None where the rule does not apply.
+Rule = Callable[[Conversion], int | None]
+
+
+def conversion(statement: Statement) -> Conversion | None:
+    """Return what is to be converted, or None where nothing is.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> found = conversion(read_statement("5 ft 3 in = ? in"))
+    >>> found.count, found.beside, found.ratio, found.down
+    (5, 3, 12, True)
+    """
+    match statement:
+        case AnotherName(number, Ladder() as wanted):
+            return _between(number, wanted)
+        case Question(Quantity() as number) if number.ladder.style is Style.MEASURE:
+            name = another_name(number)
+            return None if name is None else _between(number, name.ladder)
+        case _:
+            return None
+
+
+def _between(number: Quantity, wanted: Ladder) -> Conversion | None:
+    if wanted.style is not Style.MEASURE or len(wanted.units) != 1 or number.ladder == wanted:
+        return None
+    units, (into,) = number.ladder.units, wanted.units
+    if len(units) == _TWO and units[1] == into:
+        return Conversion(units[0], into, number.amounts[0], number.amounts[1], down=True)
+    if len(units) != 1 or units[0].kind is not into.kind:
+        return None
+    down = into.size < units[0].size
+    large, small = (units[0], into) if down else (into, units[0])
+    return Conversion(large, small, number.amounts[0], None, down)
+
+
+def converts(rule: Rule) -> Try:
+    """Return the attempt at a conversion by a wrong rule; a child may leave the unit off."""
+
+    def attempt(statement: Statement) -> Attempt | None:
+        found = conversion(statement)
+        count = None if found is None else rule(found)
+        if found is None or count is None:
+            return None
+        says = statement.number if isinstance(statement, AnotherName) else _asked(statement)
+        wrote = Quantity(measure(found.into.mark), (count,))
+        bare = whole(count)
+        return Attempt((Line(says), Line(wrote)), wrote, (bare,) if bare.value != says.value else ())
+
+    return attempt
+
+
+def _asked(statement: Statement) -> Quantity:
+    match statement:
+        case Question(Quantity() as number):
+            return number
+        case _:
+            msg = "no one number is asked about"
+            raise LookupError(msg)
+
+
+def times_on_the_way_up(found: Conversion) -> int | None:
+    """36 in is said to be 432 ft."""
+    return None if found.down else found.count * found.ratio
+
+
+def divided_on_the_way_down(found: Conversion) -> int | None:
+    """36 ft is said to be 3 in; only where the ratio divides the number."""
+    if not found.down or found.beside is not None or found.count % found.ratio:
+        return None
+    return found.count // found.ratio
+
+
+def times_ten(found: Conversion) -> int | None:
+    """3 ft is said to be 30 in."""
+    return found.count * TEN if found.down and found.beside is None and found.ratio != TEN else None
+
+
+def times_hundred(found: Conversion) -> int | None:
+    """3 h is said to be 300 min."""
+    return found.count * HUNDRED if found.down and found.beside is None and found.ratio != HUNDRED else None
+
+
+def small_left_out(found: Conversion) -> int | None:
+    """5 ft 3 in is said to be 60 in."""
+    return found.count * found.ratio if found.beside else None
+
+
+def added(found: Conversion) -> int | None:
+    """5 ft 3 in is said to be 8 in."""
+    return None if found.beside is None else found.count + found.beside
+
+
+def side_by_side(found: Conversion) -> int | None:
+    """5 ft 3 in is said to be 53 in."""
+    return None if found.beside is None else int(f"{found.count}{found.beside}")
