@@ -91,10 +91,15 @@ def _written(pen: Pen, statement: Statement) -> str:
     read = _copied(pen, statement) if pen.happens(pen.pupil.copied) else statement
     work = _outside(pen, read) or _by_idea(idea, read) or _rightly(pen.way, read)
     for at, line in enumerate(work.lines):
-        if at and not line.aside and pen.happens(pen.pupil.slip):
+        if at and _on_paper(line) and pen.happens(pen.pupil.slip):
             work = _one_off(pen, work, at)
             break
     return text(_form(pen, work))
+
+
+def _on_paper(line: Line) -> bool:
+    """Say whether a pupil writes a line: of two numbers that are compared nothing but the sign is written."""
+    return not line.aside and not (isinstance(line.says, Comparison) and line.says.sign is None)
 
 
 def _steady_idea(pen: Pen, statement: Statement) -> str:

@@ -48,3 +48,12 @@ def test_a_comparison_is_written_by_its_idea_rightly_and_with_a_slip() -> None:
     assert cell(Pen(Pupil("K02", Kind.STEADY, ("F06",)), Random(1)), asked) == ">"
     slipping = Pupil("K03", Kind.SHAKY, slip=1.0)
     assert {cell(Pen(slipping, Random(seed)), asked) for seed in range(20)} == {">", "="}
+
+
+def test_a_sign_slips_as_often_whatever_leads_to_it() -> None:
+    """One sign is written, so there is one slip to make, with an idea as without one."""
+    asked = read_statement("0.134 ? 0.2")
+    for ideas, meant in (((), "<"), (("F06",), ">")):
+        pupil = Pupil("K01", Kind.STEADY, ideas, slip=0.5)
+        kept = sum(cell(Pen(pupil, Random(seed)), asked) == meant for seed in range(400))
+        assert 160 < kept < 240
