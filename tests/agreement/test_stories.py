@@ -95,4 +95,6 @@ def test_the_same_amount_in_other_pieces(typed: str, count: int) -> None:
     (pieces,) = re.findall(r"How many (\w+) are there", words)
     bottom = {"fifths": 5, "sixths": 6, "twelfths": 12}[pieces]
     first = _amounts(words.replace(f"as {wholes} whole", ""))[0]
-    assert (first - wholes) * bottom == count == answer(read_statement(typed)).value
+    right = answer(read_statement(typed))
+    assert isinstance(right, Quantity)
+    assert (first - wholes) * bottom == count == right.value

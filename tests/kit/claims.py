@@ -19,6 +19,7 @@ from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    Ordering,
     Question,
     Relation,
     Statement,
@@ -29,6 +30,7 @@ from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.heard import COUNTS, Heard, number_words, plainly, sides, ways
 from tests.kit.naming_claims import NAMING_CLAIMS
+from tests.kit.ordering_claims import ORDERING_CLAIMS
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -52,6 +54,13 @@ def true(sentence: str, heard: Heard) -> str | None:
 def _claims(heard: Heard) -> dict[str, Reads]:
     if isinstance(heard.item.statement, Rounding):
         return ROUNDING_CLAIMS | {said: holds for said, holds in CLAIMS.items() if said in _OF_ANY}
+    if isinstance(heard.item.statement, Ordering):
+        of_any = {
+            said: holds
+            for said, holds in CLAIMS.items()
+            if said in _OF_ANY or " than " in said or "both" in said
+        }
+        return ORDERING_CLAIMS | COMPARING_CLAIMS | of_any
     return COLUMNS_TOO if in_columns(heard) else CLAIMS
 
 
@@ -81,7 +90,7 @@ def _plain(read: Statement) -> LineContent:
     match read:
         case Question(amount) | AnotherName(amount):
             return amount
-        case Comparison() | MissingNumber() | Rounding():
+        case Comparison() | Ordering() | MissingNumber() | Rounding():
             return read
 
 

@@ -5,7 +5,8 @@ from fractions import Fraction
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import quantities
-from onewhole.statements.statement import Comparison
+from onewhole.statements.statement import Comparison, Ordering
+from tests.kit.column_claims import PLACES
 from tests.kit.heard import COUNTS, Heard, sides
 from tests.kit.spoken_reading import unsay_expression
 
@@ -16,7 +17,7 @@ def _pieces_in_each(heard: Heard, groups: tuple[str, ...]) -> bool:
     """Both fractions of one line have so many pieces, and the pieces are in this order of size."""
     count = COUNTS[groups[0]]
     return any(
-        isinstance(says, Comparison)
+        isinstance(says, Comparison | Ordering)
         and all(number.amounts[-1] == count for side in sides(says) for number in quantities(side))
         for says in heard.lines
     )
@@ -42,7 +43,7 @@ def _needed(heard: Heard, groups: tuple[str, ...]) -> bool:
 def _more_beside(heard: Heard, groups: tuple[str, ...]) -> bool:
     """Both have as many wholes, and one of them so much more than these."""
     wholes, number, more = map(heard.amount, groups)
-    return wholes + more == number and {wholes, number} == set(heard.given)
+    return wholes + more == number and {wholes, number} <= set(heard.given)
 
 
 def _both_wholes(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -70,9 +71,21 @@ def _nearer(heard: Heard, groups: tuple[str, ...]) -> bool:
     return any(near in pair and near == max(pair) and near < one for pair in both)
 
 
+def _same_places(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """Two numbers that are compared are alike as far as these places."""
+    sizes = [PLACES.get(name, Fraction(1)) for name in groups if name]
+    pairs = [
+        [number.value for side in sides(says) for number in quantities(side)]
+        for says in heard.lines
+        if isinstance(says, Comparison)
+    ]
+    return any(len({value // min(sizes) for value in pair}) == 1 for pair in pairs)
+
+
 #: What can be claimed of two numbers that are compared, as words with gaps, and what must then be so.
 COMPARING_CLAIMS: dict[str, Reads] = {
     r"there (?:is|are) (.+) pieces? in each": _pieces_in_each,
+    r"the (.+?)(?: and the (.+))? are the same": _same_places,
     r"write both numbers with as many pieces: (.+)": _pieces_in_each,
     r"(.+) is less than half of (.+), so (.+) is less than one half": _half(lambda one, other: one < other),
     r"(.+) is more than half of (.+), so (.+) is more than one half": _half(lambda one, other: one > other),

@@ -5,6 +5,7 @@ Nothing here calls the weighing of the program, so that a fault there cannot hid
 
 from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
+from itertools import pairwise
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
@@ -12,7 +13,7 @@ from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import LineContent
 
 
@@ -66,8 +67,28 @@ def order(comparison: Comparison) -> str:
     return "=" if left == right else "<" if left < right else ">"
 
 
-def keeps(says: LineContent, wanted: Fraction | str) -> bool:
+def in_order(says: LineContent, wanted: tuple[Fraction, ...]) -> bool:
+    """Say whether a line keeps the order of several numbers: all, or two that are compared rightly."""
+    match says:
+        case Ordering(parts, falling):
+            return tuple(sorted(map(amount, parts), reverse=falling)) == wanted
+        case NumberRow(parts, ()):
+            return sorted(map(amount, parts)) == sorted(wanted)
+        case NumberRow(parts, signs):
+            found = [order(Comparison(one, other)) for one, other in pairwise(parts)]
+            return tuple(map(amount, parts)) == wanted and list(signs) == found
+        case Comparison(left, right, sign):
+            return {amount(left), amount(right)} <= set(wanted) and order(says) == sign
+        case _:
+            return False
+
+
+def keeps(says: LineContent, wanted: Fraction | str | tuple[Fraction, ...]) -> bool:
     """Say whether a line keeps the amount, the order or the missing number that is wanted."""
+    if isinstance(wanted, tuple):
+        return in_order(says, wanted)
+    if isinstance(says, Ordering | NumberRow):
+        return False
     if isinstance(says, Comparison):
         return order(says) == wanted
     if isinstance(says, MissingNumber):

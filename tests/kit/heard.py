@@ -11,7 +11,14 @@ from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import Kind, unit_marked
 from onewhole.statements.expression import Expression, kind, quantities, value
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    NumberRow,
+    Ordering,
+    Question,
+)
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import LineContent
 from tests.kit.spoken_reading import unsay_expression
@@ -107,6 +114,8 @@ def sides(says: LineContent) -> tuple[Expression, ...]:
     match says:
         case Comparison(left, right):
             return left, right
+        case Ordering(parts) | NumberRow(parts):
+            return parts
         case MissingNumber():
             return says.rest, *(part for part, _ in says.beside)
         case Rounding(number, _, between, gives):

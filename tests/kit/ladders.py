@@ -12,7 +12,15 @@ from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.statements.expression import Expression, Over, Sum, Times, quantities, value
 from onewhole.statements.gap import Gap
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    NumberRow,
+    Ordering,
+    Question,
+    Statement,
+)
 from onewhole.working.line import LineContent
 from tests.kit.heard import sides
 
@@ -168,7 +176,7 @@ class Belongings:
                 for part in (rest, *(one for one, _ in beside)):
                     self._expression(part)
                 self._gap(gap)
-            case Rounding():
+            case Rounding() | Ordering() | NumberRow():
                 for part in sides(says):
                     self._expression(part)
             case _:

@@ -16,6 +16,8 @@ from tests.kit.typist import REMEDY, Typed, Word, typed
 
 #: What a number is rounded to is a name, and is typed as it is said.
 _ROUNDS = re.compile(r"round (?P<number>.+) to the nearest (?P<unit>[a-z ]+)\.?", re.IGNORECASE)
+#: Numbers in a row are parted by rests, and typed one by one.
+_ORDERS = re.compile(r"order (?P<numbers>.+) (?P<end>from [a-z]+ to [a-z]+)\.?", re.IGNORECASE)
 _Read = TypeVar("_Read", Statement, Expression)
 
 
@@ -32,6 +34,9 @@ def unsay(words: str) -> Statement:
     if found := _ROUNDS.fullmatch(words):
         number = " ".join(piece for piece, _ in typed(found["number"]))
         return read_statement(f"round {number} to the nearest {found['unit']}")
+    if found := _ORDERS.fullmatch(words):
+        numbers = (" ".join(piece for piece, _ in typed(said)) for said in found["numbers"].split(", "))
+        return read_statement(f"order {', '.join(numbers)} {found['end']}")
     return _read(words, read_statement)
 
 

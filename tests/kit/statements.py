@@ -7,7 +7,8 @@ from hypothesis import assume, reject
 from hypothesis import strategies as st
 
 from onewhole.errors import OnewholeError
-from onewhole.number.ladder import measure, mixed
+from onewhole.number.digits import in_digits
+from onewhole.number.ladder import Style, measure, mixed
 from onewhole.number.name_wanted import NumberForm, Wanted, named_as
 from onewhole.number.quantity import NotOnLadderError, Quantity
 from onewhole.number.unit import MEASURES, Kind
@@ -18,6 +19,7 @@ from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    Ordering,
     Question,
     Relation,
     Statement,
@@ -162,7 +164,19 @@ def other_names(draw: st.DrawFn) -> AnotherName:
 
 def statements() -> st.SearchStrategy[Statement]:
     """Any statement that the reader can make."""
-    return st.one_of(questions(), comparisons(), missing_numbers(), other_names(), roundings())
+    return st.one_of(questions(), comparisons(), missing_numbers(), other_names(), roundings(), orderings())
+
+
+@st.composite
+def orderings(draw: st.DrawFn) -> Ordering:
+    """Two to eight numbers of one kind, written in digits, to be put in order from either end."""
+    numbers = amounts_of(draw(st.sampled_from(KINDS))).filter(_said_in_one_go)
+    return Ordering(tuple(draw(st.lists(numbers, min_size=2, max_size=8))), draw(st.booleans()))
+
+
+def _said_in_one_go(number: Quantity) -> bool:
+    """Say whether a number is said without a rest in it, as place words have one."""
+    return number.ladder.style in {Style.MIXED, Style.MEASURE} or in_digits(number)
 
 
 @st.composite

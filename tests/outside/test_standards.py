@@ -8,6 +8,7 @@ import pytest
 
 from onewhole.findings.standard import GRADE_3, GRADE_4
 from onewhole.languages.english.standards import rule, standard_met
+from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.sheets.standards import STANDARDS, Provenance, notes
 from onewhole.statements.expression import value
@@ -91,5 +92,5 @@ def test_what_the_standards_ask_for_raises_no_note(page: str) -> None:
 def test_the_worked_samples_of_the_standards(asked: str, right: str) -> None:
     """The key gives the amount that the standard's own sample gives."""
     found = answer(read_statement(asked))
-    assert not isinstance(found, str)
+    assert isinstance(found, Quantity)
     assert found.value == value(read_expression(right))

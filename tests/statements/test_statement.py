@@ -10,7 +10,6 @@ from onewhole.statements.statement import (
     Comparison,
     MissingNumber,
     Question,
-    Relation,
     asked_quantities,
     gap_amount,
     meaning,
@@ -30,7 +29,7 @@ def test_the_meaning_of_a_comparison_is_the_order(asked: Comparison) -> None:
 def test_the_meaning_of_an_equation_is_what_makes_it_true(asked: MissingNumber) -> None:
     """Put into the gap, the number found makes both sides worth the same."""
     found = meaning(asked)
-    assert not isinstance(found, Relation)
+    assert isinstance(found, int | Fraction)
     assert true_with(asked, Fraction(found))
 
 

@@ -4,7 +4,6 @@ import json
 import random
 import re
 from collections.abc import Iterator
-from fractions import Fraction
 from pathlib import Path
 from typing import Final
 
@@ -13,6 +12,7 @@ import numpy as np
 from onewhole.errors import OnewholeError
 from onewhole.marking.reading.expected import Expected, expect
 from onewhole.notations.text import text
+from onewhole.number.quantity import Quantity
 from onewhole.presses.paper.ink_text import NOTHING
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
@@ -32,7 +32,7 @@ def problems(chance: random.Random, count: int) -> Iterator[tuple[str, Expected]
             asked = expect(Problem("1", read_statement(typed), typed))
         except OnewholeError:
             continue
-        if isinstance(asked.right.value, Fraction) and asked.right.value > 0:
+        if isinstance(asked.right, Quantity) and asked.right.value > 0:
             count -= 1
             yield typed, asked
 
@@ -59,8 +59,8 @@ def answers(seed: int, cells: int, mix: str) -> list[dict[str, str]]:
         kind = chance.choices(KINDS, SHARES[mix])[0]
         right = text(expected.right)
         written = right
-        if kind == "right" and chance.random() < 0.3:
-            value = Fraction(expected.right.value)
+        if kind == "right" and isinstance(expected.right, Quantity) and chance.random() < 0.3:
+            value = expected.right.value
             written = chance.choice((str(value), f"{value // 1} {value % 1}" if value % 1 else str(value)))
         elif kind == "pattern":
             wrong = sorted({text(slip.wrote) for slip in expected.ideas} - {right})

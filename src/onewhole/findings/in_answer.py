@@ -21,6 +21,8 @@ class Remark(Enum):
 
     Of its form: left as one fraction, left with an overfull part, or as it may be renamed. Of its amount: one
     unit beside right. Of what it is: its unit is missing or another, or a number stands for a sign.
+    Of numbers in order: they stand from the other end, are not those of the problem, or their signs do not
+    fit.
     """
 
     ONE_FRACTION = auto()
@@ -31,3 +33,6 @@ class Remark(Enum):
     OTHER_UNIT = auto()
     SIGN_ASKED = auto()
     NUMBER_ASKED = auto()
+    OTHER_END = auto()
+    OTHER_NUMBERS = auto()
+    SIGNS_DO_NOT_FIT = auto()

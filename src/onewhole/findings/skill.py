@@ -25,3 +25,4 @@ class Skill(Enum):
     OTHER_NAMES = auto()
     MEASURES = auto()
     ROUND = auto()
+    ORDER = auto()

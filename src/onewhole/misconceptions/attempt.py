@@ -9,12 +9,12 @@ from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression
-from onewhole.statements.statement import Comparison, Meaning, Relation
+from onewhole.statements.statement import Comparison, Meaning, NumberRow, Relation
 from onewhole.working.line import Line, LineContent, kept
 from onewhole.working.pair_state import PairState
 
 #: What a child can write as an answer.
-Outcome = Quantity | Impossible | WithMinus | Relation
+Outcome = Quantity | Impossible | WithMinus | Relation | NumberRow
 
 
 class BelowZeroError(OnewholeError, ValueError):
@@ -55,7 +55,7 @@ def line_claim(says: LineContent) -> Meaning:
     return kept(says)
 
 
-def answer_claim(outcome: Outcome) -> Fraction | Relation | None:
+def answer_claim(outcome: Outcome) -> Fraction | Relation | tuple[Fraction, ...] | None:
     """Return what an answer claims, or None when it has no value.
 
     >>> answer_claim(Impossible(3, 3)) is None
@@ -68,6 +68,8 @@ def answer_claim(outcome: Outcome) -> Fraction | Relation | None:
             return None
         case Relation():
             return outcome
+        case NumberRow():
+            return outcome.values
 
 
 def written(ladder: Ladder, counts: tuple[int, ...]) -> Quantity:

@@ -8,11 +8,12 @@ from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, answer_claim, line_claim
 from onewhole.misconceptions.bend import Bend, BentTry, Try
 from onewhole.misconceptions.case import Case
+from onewhole.misconceptions.in_order import in_order, pairs_of
 from onewhole.misconceptions.slip import Slip
 from onewhole.misconceptions.source import Source
 from onewhole.misconceptions.thought import Thought
 from onewhole.statements.reading import read_statement
-from onewhole.statements.statement import Statement
+from onewhole.statements.statement import Ordering, Statement
 
 
 class Topic(Enum):
@@ -114,13 +115,19 @@ class Pattern:
     def case(self, statement: Statement) -> Case | None:
         """Return a problem with what the pattern writes on it, or None when it cannot show the pattern.
 
+        Of numbers to be put in order it is the first two that the pattern compares wrongly.
+
         >>> from onewhole.misconceptions.catalogue import by_id
         >>> from onewhole.statements.reading import read_statement
         >>> by_id("A02").case(read_statement("3/8 - 1/8")) is None
         True
         """
         slip = self.slip(statement)
-        return None if slip is None else Case(statement, slip)
+        if slip is None:
+            return None
+        if isinstance(statement, Ordering):
+            return next(filter(None, map(self.case, pairs_of(statement))), None)
+        return Case(statement, slip)
 
     @property
     def example_case(self) -> Case:
@@ -146,6 +153,8 @@ def luck(pattern: Pattern, statement: Statement) -> bool:
 
 def _tried(pattern: Pattern, statement: Statement) -> Attempt | None:
     try:
+        if isinstance(statement, Ordering):
+            return in_order(statement, pattern.attempt) if pattern.family is Family.COMPARISON else None
         return pattern.attempt(statement)
     except BelowZeroError:
         return None

@@ -9,7 +9,7 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.row import Piece, Sign, row
-from onewhole.statements.wording import ToNearest
+from onewhole.statements.wording import FromEnd, ToNearest
 from onewhole.statements.writable import Writable
 
 #: A piece of a line, or one named place of a number in place words: "3 hundreds".
@@ -63,9 +63,11 @@ def chunks(thing: Writable, where: Break) -> tuple[Row, ...]:
                 depth += 1
             case Sign.CLOSE:
                 depth -= 1
+            case Sign.COMMA:
+                pass
             case Sign() if depth <= deepest and found[-1]:
                 found.append([])
-            case ToNearest():
+            case ToNearest() | FromEnd():
                 found.append([])
             case Quantity() if where is Break.PLACE and _in_place_words(piece):
                 first, *others = _place_words(piece)

@@ -19,7 +19,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Part, Piece, Sign, row
-from onewhole.statements.wording import Phrase, ToNearest, Wording
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 NAMESPACE = "http://www.w3.org/1998/Math/MathML"
@@ -38,6 +38,7 @@ _OPERATORS = {
     Sign.LESS: "<",
     Sign.GREATER: ">",
     Sign.ABOUT: Sign.ABOUT.value,
+    Sign.COMMA: ",",
     Sign.WHICH: CIRCLE,
     Sign.OPEN: "(",
     Sign.CLOSE: ")",
@@ -86,7 +87,7 @@ def _element(piece: Piece, blank: str) -> Element:
             if piece is Sign.WHICH:
                 sign.set("aria-label", blank)
             return sign
-        case Phrase() | ToNearest():
+        case Phrase() | ToNearest() | FromEnd():
             return _words(piece)
         case Quantity():
             return _quantity(piece, blank)
@@ -185,7 +186,7 @@ def _words(words: Wording) -> Element:
     match words:
         case Phrase():
             return _leaf("mtext", f"{wording(words).capitalize()}{NO_BREAK}")
-        case ToNearest():
+        case ToNearest() | FromEnd():
             return _leaf("mtext", f"{NO_BREAK}{wording(words)}")
         case _:
             assert_never(words)

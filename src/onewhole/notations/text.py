@@ -14,14 +14,14 @@ from onewhole.number.unit import CENT, DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 _THREE = 3
 #: How the digits of a whole number are written.
 Spell = Callable[[str], str]
 
-_CLOSE_UP = {Sign.OPEN: "(", Sign.CLOSE: ")", Sign.OVER: "/"}
+_CLOSE_UP = {Sign.OPEN: "(", Sign.CLOSE: ")", Sign.OVER: "/", Sign.COMMA: ", "}
 
 
 def text(thing: Writable) -> str:
@@ -84,7 +84,7 @@ def _spelt(piece: FlatPiece, spell: Spell) -> str:
     match piece:
         case Sign():
             return _CLOSE_UP.get(piece, f" {piece.value} ")
-        case Phrase() | ToNearest():
+        case Phrase() | ToNearest() | FromEnd():
             return f" {wording(piece)} "
         case Quantity():
             return _quantity(piece, spell)

@@ -22,7 +22,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Number, Part, Sign, row
-from onewhole.statements.wording import Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 #: The gap between the two parts of a measure.
@@ -31,6 +31,7 @@ _SIGNS = {
     Sign.MINUS: "\N{MINUS SIGN}",
     Sign.TIMES: "\N{MULTIPLICATION SIGN}",
     Sign.WHICH: "ring",
+    Sign.COMMA: '","',
 }
 
 
@@ -55,7 +56,8 @@ def typst_row(bits: Row) -> str:
     pieces = [_piece(bit) for bit in bits]
     if bits[0] in {Sign.PLUS, Sign.MINUS}:
         pieces[0] += " med"
-    blanks = ["" if one is Sign.OPEN or other is Sign.CLOSE else " " for one, other in pairwise(bits)]
+    close = (Sign.CLOSE, Sign.COMMA)
+    blanks = ["" if one is Sign.OPEN or other in close else " " for one, other in pairwise(bits)]
     return "".join(chain.from_iterable(zip_longest(pieces, blanks, fillvalue="")))
 
 
@@ -69,7 +71,7 @@ def _piece(piece: Bit) -> str:
             return f'med "{FORMS[piece]}"'
         case Phrase():
             return f'"{wording(piece).capitalize()}"'
-        case ToNearest():
+        case ToNearest() | FromEnd():
             return " ".join(f'fold "{part}"' for part in wording_parts(piece))
         case Over(above, below):
             return f"frac({typst_math(above)}, {typst_math(below)})"

@@ -47,7 +47,7 @@ from onewhole.pictures.unpictured import (
 )
 from onewhole.statements.expression import quantities
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
@@ -138,6 +138,8 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
         first.append(PictureKind.LINE)
+    if isinstance(working.statement, Ordering) and all(one.ladder.style is not Style.MIXED for one in asked):
+        first.append(PictureKind.LINE)
     if all(quantity.ladder.style is Style.PLACES for quantity in asked):
         first.append(PictureKind.BLOCKS)
     cut = {quantity.ladder.finest.denominator for quantity in asked}
@@ -154,6 +156,8 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             return quantities(asked)
         case Comparison(left, right):
             return (*quantities(left), *quantities(right))
+        case Ordering(parts):
+            return parts
         case MissingNumber(rest):
             return quantities(rest)
         case Rounding(number):

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import pairwise, starmap
 
 from onewhole.number.unit import MEASURES, Kind, Unit
 from onewhole.pictures.caption import Count
@@ -62,8 +63,7 @@ def _descriptions(before: QuantityState | None, now: QuantityState, whole: Unit)
     if now.struck.amount:
         yield CrossedOut(counts(now.struck, whole))
         yield StillThere(counts(_left(now), whole))
-    if now.compared:
-        yield Compared(*now.compared)
+    yield from starmap(Compared, pairwise(now.compared))
 
 
 def _came_about(before: QuantityState | None, now: QuantityState) -> type[Shown | StillThere | Gathered]:

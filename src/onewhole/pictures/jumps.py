@@ -7,7 +7,7 @@ from typing import assert_never
 
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity
-from onewhole.statements.statement import Comparison, Question, asked_quantities
+from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import (
@@ -22,6 +22,7 @@ from onewhole.working.reasons.jumping import (
     SameToBoth,
     WholeAndRest,
 )
+from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
@@ -82,6 +83,8 @@ def jump_plan(working: Working) -> JumpPlan | None:
     match working.statement:
         case Comparison(Quantity() as left, Quantity() as right):
             signed: Signed | None = ((left, False), (right, True))
+        case Ordering(parts):
+            signed = tuple((part, False) for part in parts)
         case Question():
             signed = asked_quantities(working.statement)
         case _:
@@ -90,8 +93,8 @@ def jump_plan(working: Working) -> JumpPlan | None:
         return None
     counted, _ = same_units(signed)
     first = counted[0][0]
-    if isinstance(working.statement, Comparison):
-        points = (first.parts, counted[1][0].parts)
+    if isinstance(working.statement, Comparison | Ordering):
+        points = tuple(number.parts for number, _ in counted)
         return JumpPlan(first.ladder, points, (), (0,) * len(working.lines), None)
     given, jumps, lands = _jumps(working, counted)
     drawn = _drawn(working, jumps)
@@ -165,7 +168,9 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
     for line in working.lines:
         ends = sum(jump.term <= term for jump in jumps)
         reason = line.because
-        if reason is None or isinstance(reason, Regrouping | Renaming | Comparing | InColumns | InRounding):
+        if reason is None or isinstance(
+            reason, Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding
+        ):
             found.append(max(drawn, found[-1] if found else 0))
             continue
         match reason:

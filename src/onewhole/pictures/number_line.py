@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise, starmap
 
 from onewhole.number.ladder import TEN, Ladder, Style, measure
 from onewhole.number.quantity import Quantity, landmark, trimmed
@@ -23,7 +24,7 @@ from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.rows import rows
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import Comparison, Question, asked_quantities
+from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
 from onewhole.working.reasons.regrouping import OneIsWorth
 from onewhole.working.working import Working
@@ -126,6 +127,8 @@ def _written(working: Working) -> tuple[Quantity, ...]:
     match working.statement:
         case Comparison(Quantity() as left, Quantity() as right):
             return left, right
+        case Ordering(parts):
+            return parts
         case Question():
             return tuple(quantity for quantity, _ in asked_quantities(working.statement) or ())
         case _:
@@ -158,7 +161,8 @@ class _LineDrawing:
         below = dict(zip(named, rows([line.x(point) for point in named], apart), strict=True))
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
         above = rows(middles, apart)
-        y = Fraction(LOW + HIGHER + (max(above, default=0) + 2) * ROW)
+        jumping = LOW + HIGHER if plan.jumps else 0
+        y = Fraction(jumping + (max(above, default=0) + 2) * ROW)
         return cls(plan, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above, half)
 
     def scene(self, working: Working, at: int) -> Scene:
@@ -168,7 +172,9 @@ class _LineDrawing:
         pieces = (
             *self._line(),
             *self._opened(working, at),
-            *self._points(drawn, first=at == 0 or isinstance(working.statement, Comparison), last=last),
+            *self._points(
+                drawn, first=at == 0 or isinstance(working.statement, Comparison | Ordering), last=last
+            ),
             *self._jumps(drawn if measured else 0, drawn),
             *(self._half() if last else ()),
         )
@@ -259,7 +265,9 @@ class _LineDrawing:
             yield JumpEnds(landmark(ladder, jump.end))
         if not last:
             return
-        if isinstance(working.statement, Comparison):
+        if isinstance(working.statement, Ordering):
+            yield from starmap(Compared, pairwise(working.statement.ordered.parts))
+        elif isinstance(working.statement, Comparison):
             yield Compared(*self.written)
             if self.half is not None:
                 yield MarkAt(HALF)

@@ -15,13 +15,22 @@ from onewhole.number.unit import ONE, Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, plus, quantities, value
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    NumberRow,
+    Ordering,
+    Question,
+)
 from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.comparing import Deciding
 from onewhole.working.reasons.jumping import CountedUp, SameToBoth
 from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne
 from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
 from onewhole.working.working import Working
+
+PAIR = 2
 
 #: Reasons that only announce something: the picture stays as it is.
 SAID_ONLY = CountedUp
@@ -182,7 +191,9 @@ def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityS
         return None
     says = line.says
     if isinstance(says, Comparison):
-        return _compared(line, says, whole, before)
+        return None if before and len(before.heaps) != PAIR else _compared(line, says, whole, before)
+    if isinstance(says, Ordering | NumberRow):
+        return _in_a_row(says, whole, before)
     if isinstance(says, Rounding):
         return None
     amount = says.rest if isinstance(says, MissingNumber) else says
@@ -201,6 +212,15 @@ def _compared(
     return QuantityState(_beside_wholes((left, right), before), compared=decided)
 
 
+def _in_a_row(says: Ordering | NumberRow, whole: Unit, before: QuantityState | None) -> QuantityState | None:
+    """Show numbers that are put in order, each where it stood first; in order they are only told."""
+    if before and isinstance(says, NumberRow) and says.signs:
+        return replace(before, compared=says.parts)
+    heaps = tuple(_heap(part, whole) for part in says.parts)
+    shown = tuple(heap for heap in heaps if heap)
+    return QuantityState(shown) if len(shown) == len(heaps) else None
+
+
 def _beside_wholes(heaps: tuple[Heap, ...], before: QuantityState | None) -> tuple[Heap, ...]:
     """Keep the wholes that both have and that a line leaves out."""
     if before is None:
@@ -214,6 +234,8 @@ def _sides(says: LineContent) -> tuple[Expression, ...]:
     match says:
         case Comparison():
             return says.left, says.right
+        case Ordering(parts) | NumberRow(parts):
+            return parts
         case MissingNumber():
             return (says.rest,)
         case Rounding(number):

@@ -14,7 +14,7 @@ from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
 from onewhole.statements.expression import Expression, Sum
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import Line
 from onewhole.working.reasons.parting import Parting
 from onewhole.working.reasons.regrouping import (
@@ -99,6 +99,8 @@ def _side(line: Line) -> Expression:
             return line.says.left
         case MissingNumber():
             return line.says.rest
+        case Ordering() | NumberRow():
+            return line.says.parts[0]
         case Rounding(number):
             return number
         case _:

@@ -41,6 +41,7 @@ _FIRST = (
     Operation.FIND,
     Operation.RENAME,
     Operation.COMPARE,
+    Operation.ORDER,
     Operation.MULTIPLY,
     Operation.SUBTRACT,
     Operation.ADD,

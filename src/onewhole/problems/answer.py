@@ -17,16 +17,17 @@ from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    Ordering,
     Question,
-    Relation,
+    RightAnswer,
     Statement,
     gap_amount,
     relation,
 )
 
 
-def answer(statement: Statement) -> Quantity | Relation:
-    """Return the number (or the sign between two numbers) that a statement asks for.
+def answer(statement: Statement) -> RightAnswer:
+    """Return the number (or the sign between two, or the numbers in order) that a statement asks for.
 
     A number is counted in the pieces of the problem, nothing overfull: 7 2/6 - 3 5/6 is 3 3/6. It is what a
     working reaches (`tests/agreement` holds the two together), and is there too for what is not worked line
@@ -47,6 +48,8 @@ def answer(statement: Statement) -> Quantity | Relation:
             return written_usually(asked)
         case Comparison(left, right):
             return relation(left, right)
+        case Ordering():
+            return statement.ordered
         case MissingNumber():
             amount = gap_amount(statement)
             found = statement.gap.filling(amount)

@@ -17,6 +17,7 @@ from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    Ordering,
     Question,
     Statement,
     asked_quantities,
@@ -33,6 +34,7 @@ class Operation(Enum):
     SUBTRACT = "subtract"
     MULTIPLY = "multiply"
     COMPARE = "compare"
+    ORDER = "order"
     FIND = "find"
     RENAME = "rename"
     ROUND = "round"
@@ -83,6 +85,8 @@ def needs(statement: Statement) -> Needs:
         case Comparison(left, right):
             both = _operations(left) | _operations(right) | {Operation.COMPARE}
             return _needs((left, right), both, _regrouped(left)[0] + _regrouped(right)[0])
+        case Ordering(parts):
+            return _needs(parts, {Operation.ORDER}, 0)
         case MissingNumber():
             return _needs_of_gap(statement)
         case AnotherName(number, wanted):

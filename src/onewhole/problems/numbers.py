@@ -7,7 +7,14 @@ from typing import assert_never
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, quantities
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Ordering,
+    Question,
+    Statement,
+)
 
 
 def numbers_of(statement: Statement) -> tuple[Quantity, ...]:
@@ -32,6 +39,8 @@ def sides(statement: Statement) -> tuple[Expression, ...]:
             return (asked,)
         case Comparison(left, right):
             return left, right
+        case Ordering(parts):
+            return parts
         case MissingNumber():
             return (statement.rest, *(part for part, _ in statement.beside))
         case AnotherName(number) | Rounding(number):
@@ -59,6 +68,8 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             return Question(_filled(asked, supply))
         case Comparison(left, right):
             return Comparison(_filled(left, supply), _filled(right, supply), statement.sign)
+        case Ordering(parts):
+            return replace(statement, parts=tuple(_each(parts, supply)))
         case MissingNumber():
             rest = _filled(statement.rest, supply)
             beside = tuple((_filled(part, supply), taken) for part, taken in statement.beside)
@@ -69,6 +80,11 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             return Rounding(next(supply), statement.to)
         case _:
             assert_never(statement)
+
+
+def _each(parts: tuple[Quantity, ...], supply: Iterator[Quantity]) -> Iterator[Quantity]:
+    """Give a number of the supply for each part."""
+    return (next(supply) for _ in parts)
 
 
 def _filled(side: Expression, supply: Iterator[Quantity]) -> Expression:

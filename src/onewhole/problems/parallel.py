@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from fractions import Fraction
 from functools import lru_cache
 from itertools import islice
 from math import gcd, prod
@@ -16,7 +17,7 @@ from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
 from onewhole.statements.gap import Gap, type_hole
-from onewhole.statements.statement import MissingNumber, Relation, Statement, meaning
+from onewhole.statements.statement import MissingNumber, NumberRow, Relation, Statement, meaning
 
 TEN = 10
 #: Wholes of a parallel problem go up to here; the first problem's own wholes may lie higher.
@@ -79,7 +80,7 @@ def of_the_other_sort(statement: Statement) -> Iterator[Statement]:
             meant, other = meaning(found), needs(found)
         except OnewholeError:
             continue
-        whole = isinstance(meant, Relation) or meant > 0
+        whole = not isinstance(meant, int | Fraction) or meant > 0
         same = (other.operations, other.denominators) == (own.operations, own.denominators)
         if whole and same and other.regrouping != own.regrouping:
             yield found
@@ -97,7 +98,7 @@ class _Model:
         """Say whether a problem has this structure; one below zero, or whose gap nothing fits, has not."""
         try:
             meant = meaning(found)
-            if not isinstance(meant, Relation) and meant <= 0:
+            if isinstance(meant, int | Fraction) and meant <= 0:
                 return False
             return needs(found) == self._needs and _shape(found) == self._shape
         except OnewholeError:
@@ -114,10 +115,12 @@ def _model(statement: Statement) -> _Model:
 
 
 def _shape(statement: Statement) -> object:
-    """Return which units the answer is written with, or the sign that is the answer."""
+    """Return which units the answer is written with, the sign that is the answer, or how it is ordered."""
     found = answer(statement)
     if isinstance(found, Relation):
         return found
+    if isinstance(found, NumberRow):
+        return tuple(numbers_of(statement).index(part) for part in found.parts), found.signs
     return found.ladder.style, found.ladder.kind, tuple(bool(count) for count in found.amounts)
 
 

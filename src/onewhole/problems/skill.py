@@ -24,6 +24,7 @@ def skill(statement: Statement) -> Skill:
         (Operation.FIND, Skill.FIND),
         (Operation.RENAME, Skill.OTHER_NAMES),
         (Operation.COMPARE, Skill.COMPARE),
+        (Operation.ORDER, Skill.ORDER),
         (Operation.MULTIPLY, Skill.TIMES),
     ):
         if operation in asked.operations:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import Enum
+from fractions import Fraction
 from typing import assert_never
 
 from onewhole.errors import InputError
@@ -10,7 +11,7 @@ from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.statement import Comparison, MissingNumber, Relation, Statement, meaning
+from onewhole.statements.statement import Comparison, MissingNumber, Statement, meaning
 
 #: What a refusal offers to do.
 REMEDY = "Give one sum, difference or comparison of two numbers, or one missing number: 5 1/3 - 2 2/3."
@@ -80,7 +81,7 @@ def asked(statement: Statement) -> StoryQuestion:
         msg = "no story is told about this problem"
         raise NoStoryError(msg, remedy=REMEDY)
     told = meaning(statement)
-    if not isinstance(told, Relation) and told < 0:
+    if isinstance(told, int | Fraction) and told < 0:
         msg = "the result is below zero, and no story ends there"
         raise NoStoryError(msg, remedy="Put the larger number first.")
     for number in found.numbers:

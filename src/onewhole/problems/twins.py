@@ -13,6 +13,7 @@ from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    Ordering,
     Question,
     Statement,
     asked_quantities,
@@ -35,6 +36,8 @@ def twin_key(statement: Statement) -> Hashable:
             return _of_question(statement)
         case Comparison(left, right):
             return "comparison", frozenset((value(left), value(right))), _bottoms(statement)
+        case Ordering(numbers):
+            return "ordering", frozenset(number.value for number in numbers), _bottoms(statement)
         case MissingNumber(rest, gap, beside):
             parts = tuple((value(part), taken) for part, taken in beside)
             return "missing number", value(rest), gap, parts, statement.gap_taken

@@ -14,7 +14,7 @@ from onewhole.problems.needs import Needs, needs
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.problems.traps import Traps, traps
-from onewhole.statements.statement import AnotherName, Question, Relation, Statement
+from onewhole.statements.statement import AnotherName, Question, RightAnswer, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, form_for, formed
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
@@ -54,7 +54,7 @@ class WorkedProblem:
         return self.problem.statement
 
     @cached_property
-    def answer(self) -> Quantity | Relation:
+    def answer(self) -> RightAnswer:
         """Return the right answer, written the usual way or in the form that is wanted.
 
         Raises NotOnLadderError where there is none.

@@ -10,6 +10,7 @@ from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    Ordering,
     Question,
     Statement,
     asked_quantities,
@@ -44,7 +45,7 @@ def zeros(statement: Statement) -> Zeros:
             return _zeros(asked)
         case MissingNumber():
             return _zeros(alone_on_its_side(statement).rest)
-        case Comparison() | AnotherName() | Rounding():
+        case Comparison() | AnotherName() | Rounding() | Ordering():
             return Zeros()
 
 

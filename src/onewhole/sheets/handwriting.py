@@ -20,7 +20,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap, type_hole
 from onewhole.statements.row import Blanks, Piece, Sign, row
-from onewhole.statements.wording import Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 #: Height of one line of writing.
@@ -95,7 +95,7 @@ def _inks(piece: Piece) -> Sequence[Ink]:
     match piece:
         case Sign():
             return (_sign(piece),)
-        case Phrase() | ToNearest():
+        case Phrase() | ToNearest() | FromEnd():
             return [
                 Ink(sum(map(_letter, f"{part} ")), 1, breaks=at > 0)
                 for at, part in enumerate(wording_parts(piece))
@@ -140,6 +140,8 @@ def _words(parts: Iterable[str]) -> Sequence[Ink]:
 def _sign(sign: Sign) -> Ink:
     if sign in {Sign.OPEN, Sign.CLOSE}:
         return Ink(BRACKET_MM, 1)
+    if sign is Sign.COMMA:
+        return Ink(2 * BLANK_MM, 1)
     return Ink(SIGN_MM + 2 * BLANK_MM, 1, breaks=True)
 
 

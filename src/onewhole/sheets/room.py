@@ -16,7 +16,7 @@ from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.statements.writable import Writable
 from onewhole.working.working import Working
 
@@ -211,7 +211,7 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
     scale, found = SCALE[header.print], written(worked.answer, leads=False)
     width, height = found.width, found.lines * LINE_MM
     match worked.statement:
-        case Question() | Rounding():
+        case Question() | Rounding() | Ordering():
             width = max(width, ANSWER_MM)
         case AnotherName() if over_a_line(worked.problem):
             width = max(width, ANSWER_MM)
@@ -229,7 +229,7 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
 def over_a_line(problem: Problem) -> bool:
     """Say whether the answer to a problem stands over a line, and not in a hole or a ring of the problem."""
     match problem.statement:
-        case Question() | Rounding():
+        case Question() | Rounding() | Ordering():
             return True
         case MissingNumber():
             return bool(problem.story)

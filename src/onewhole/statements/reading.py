@@ -24,12 +24,14 @@ from onewhole.statements.expression import (
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
+from onewhole.statements.ordering_reading import ordering
 from onewhole.statements.rounding import Rounding, halfway
 from onewhole.statements.rounding_reading import rounding, without_stop
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    Ordering,
     Question,
     Relation,
     Statement,
@@ -45,7 +47,7 @@ _Part = Expression | Gap
 
 
 def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
-    """Read one problem: a question, a comparison, an equation with a number missing, or a rounding.
+    """Read one problem: a question, a comparison, an ordering, an equation with a number missing, a rounding.
 
     ``line`` and ``column`` say where the text begins in its file. Raises ReadingError with the place for
     text that is no problem, for a result below zero, and for a gap that nothing fits.
@@ -53,6 +55,8 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
     >>> read_statement("7 2/6 - 3 5/6") == read_statement("7 2/6 \N{MINUS SIGN} 3 5/6 =")
     True
     """
+    if (asked := ordering(text, line, column, read_quantity)) is not None:
+        return asked
     cursor = Cursor(tokens(without_stop(text), line, column))
     start = cursor.here
     found: Statement | None = rounding(cursor)
@@ -309,6 +313,8 @@ def _sound(found: Statement, start: Token) -> Statement:
                 below = min(value(left), value(right)) < 0
                 relation(left, right)
                 alike_marks([unit_mark(left), unit_mark(right)])
+            case Ordering():
+                pass
             case MissingNumber():
                 below = value(found.rest) < 0
                 measured = {kind(found.rest), *(kind(part) for part, _ in found.beside)}

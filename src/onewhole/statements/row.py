@@ -14,8 +14,16 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, Over, Sum, Times
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Relation
-from onewhole.statements.wording import Phrase, ToNearest, Wording
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    NumberRow,
+    Ordering,
+    Question,
+    Relation,
+)
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 
@@ -29,6 +37,7 @@ class Sign(StrEnum):
     LESS = "<"
     GREATER = ">"
     ABOUT = "\N{ALMOST EQUAL TO}"
+    COMMA = ","
     WHICH = "?"  # which of < = > belongs here is asked
     OPEN = "("
     CLOSE = ")"
@@ -89,6 +98,12 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from _row(left)
             yield Sign.WHICH if sign is None else _RELATIONS[sign]
             yield from _row(right)
+        case Ordering(parts, falling):
+            yield Phrase.ORDER
+            yield from _listed(parts, Sign.COMMA)
+            yield FromEnd(falling)
+        case NumberRow(parts, signs):
+            yield from _listed(parts, *(_RELATIONS[sign] for sign in signs) if signs else (Sign.COMMA,))
         case MissingNumber():
             sides = (_gap_side(thing), _row(thing.rest))
             first, second = sides if thing.gap_left else reversed(sides)
@@ -121,6 +136,14 @@ def _rounding(thing: Rounding) -> Iterator[Piece]:
         yield Phrase.ROUND
         yield thing.number
         yield ToNearest(thing.to)
+
+
+def _listed(parts: tuple[Quantity, ...], *signs: Sign) -> Iterator[Piece]:
+    """Write numbers in a row with the signs between them, or with one sign again and again."""
+    for at, part in enumerate(parts):
+        if at:
+            yield signs[(at - 1) % len(signs)]
+        yield part
 
 
 def _gap_side(thing: MissingNumber) -> Iterator[Piece]:

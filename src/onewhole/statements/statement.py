@@ -1,14 +1,15 @@
-"""What a line says: a question, a comparison, a number missing, to be rounded or written another way."""
+"""What a line says: a question, a comparison, numbers to be ordered, found, rounded or named anew."""
 
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+from itertools import pairwise
 from typing import assert_never
 
 from onewhole.number.name_wanted import Wanted, has_form
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import KindError
-from onewhole.statements.expression import Expression, Over, Sum, Times, kind, value
+from onewhole.statements.expression import Expression, Over, Sum, Times, alike_marks, kind, unit_mark, value
 from onewhole.statements.gap import Gap
 from onewhole.statements.rounding import Rounding
 
@@ -19,6 +20,10 @@ class Relation(StrEnum):
     LESS = "<"
     EQUAL = "="
     GREATER = ">"
+
+
+#: As many numbers as a child is asked to put in order. Common practice, no source.
+FEWEST, MOST = 2, 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,10 +78,101 @@ class AnotherName:
         return alike and has_form(written, self.wanted)
 
 
-Statement = Question | Comparison | MissingNumber | AnotherName | Rounding
+@dataclass(frozen=True, slots=True)
+class NumberRow:
+    """Numbers in a row: parted by commas, or by the ``signs`` between them.
 
-#: What a line keeps when it is rewritten: an amount, an order, or the number that is missing.
-Meaning = Fraction | Relation | int
+    ``signs`` are as many as there are gaps, or none. Raises ValueError for any other number of them.
+
+    >>> from onewhole.number.quantity import whole
+    >>> NumberRow((whole(3), whole(5)), (Relation.LESS,)).true
+    True
+    """
+
+    parts: tuple[Quantity, ...]
+    signs: tuple[Relation, ...] = ()
+
+    def __post_init__(self) -> None:
+        """Refuse signs for other gaps than there are."""
+        if self.signs and len(self.signs) != len(self.parts) - 1:
+            msg = "there is one sign between two numbers"
+            raise ValueError(msg)
+
+    @property
+    def values(self) -> tuple[Fraction, ...]:
+        """Return the amounts in the order in which they stand."""
+        return tuple(part.value for part in self.parts)
+
+    @property
+    def true(self) -> bool:
+        """Say whether every sign is true of the numbers beside it; so it is where there are none."""
+        if not self.signs:
+            return True
+        found = (_sign(*pair) for pair in pairwise(self.values))
+        return all(sign is wanted for sign, wanted in zip(self.signs, found, strict=True))
+
+
+@dataclass(frozen=True, slots=True)
+class Ordering:
+    """Put these numbers in order: from least to greatest, or ``falling`` from greatest to least.
+
+    Raises ValueError for fewer than two numbers or more than eight, and KindError where they measure
+    different things.
+
+    >>> from onewhole.number.quantity import whole
+    >>> [int(value) for value in Ordering((whole(5), whole(3), whole(4))).ordered.values]
+    [3, 4, 5]
+    """
+
+    parts: tuple[Quantity, ...]
+    falling: bool = False
+
+    def __post_init__(self) -> None:
+        """Refuse too few and too many numbers, and those that cannot be compared."""
+        if not FEWEST <= len(self.parts) <= MOST:
+            msg = f"{len(self.parts)} numbers cannot be put in order; {FEWEST} to {MOST} can"
+            raise ValueError(msg)
+        if len({part.kind for part in self.parts}) > 1:
+            msg = "numbers that measure different things cannot be put in order"
+            raise KindError(msg, remedy="Give every number the same unit, or leave all units off.")
+        alike_marks([unit_mark(part) for part in self.parts])
+
+    @property
+    def ordered(self) -> NumberRow:
+        """Return the numbers in order, with the signs between them; equal ones stay as they stood."""
+        parts = tuple(sorted(self.parts, key=lambda part: part.value, reverse=self.falling))
+        return NumberRow(parts, tuple(_sign(one.value, other.value) for one, other in pairwise(parts)))
+
+    def is_right(self, row: NumberRow) -> bool:
+        """Say whether a row has just these amounts in this order, and its signs are true.
+
+        >>> from onewhole.number.quantity import whole
+        >>> asked = Ordering((whole(5), whole(3)))
+        >>> asked.is_right(NumberRow((whole(3), whole(5)))), asked.is_right(NumberRow((whole(5), whole(3))))
+        (True, False)
+        """
+        same_kind = {part.kind for part in row.parts} == {self.parts[0].kind}
+        return same_kind and row.true and row.values == self.ordered.values
+
+    def is_reversed(self, row: NumberRow) -> bool:
+        """Say whether a row has these amounts in the opposite order, which is not the order asked for."""
+        wanted = self.ordered.values
+        return row.values == wanted[::-1] != wanted
+
+
+Statement = Question | Comparison | Ordering | MissingNumber | AnotherName | Rounding
+
+#: What answers a statement: a number, the sign between two, or numbers in order.
+RightAnswer = Quantity | Relation | NumberRow
+
+#: What a line keeps when it is rewritten: an amount, an order of two or more, or the number that is missing.
+Meaning = Fraction | Relation | int | tuple[Fraction, ...]
+
+
+def _sign(first: Fraction, second: Fraction) -> Relation:
+    if first == second:
+        return Relation.EQUAL
+    return Relation.LESS if first < second else Relation.GREATER
 
 
 def relation(left: Expression, right: Expression) -> Relation:
@@ -89,10 +185,7 @@ def relation(left: Expression, right: Expression) -> Relation:
     if kind(left) is not kind(right):
         msg = f"a {kind(left)} and a {kind(right)} cannot be compared"
         raise KindError(msg, remedy="Give both numbers the same unit, or leave the unit off both.")
-    first, second = value(left), value(right)
-    if first == second:
-        return Relation.EQUAL
-    return Relation.LESS if first < second else Relation.GREATER
+    return _sign(value(left), value(right))
 
 
 def meaning(statement: Statement) -> Meaning:
@@ -105,6 +198,8 @@ def meaning(statement: Statement) -> Meaning:
             return value(asked)
         case Comparison(left, right):
             return relation(left, right)
+        case Ordering():
+            return statement.ordered.values
         case MissingNumber():
             return statement.gap.filling(gap_amount(statement))
         case AnotherName(number):

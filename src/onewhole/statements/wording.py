@@ -10,6 +10,7 @@ class Phrase(Enum):
     """Words that stand before a number, or between numbers, and have none of their own."""
 
     ROUND = "round"
+    ORDER = "order"
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,5 +20,12 @@ class ToNearest:
     unit: Unit
 
 
+@dataclass(frozen=True, slots=True)
+class FromEnd:
+    """From which end numbers are put in order: from greatest to least where ``falling``."""
+
+    falling: bool
+
+
 #: Every run of words that stands on a line; :mod:`onewhole.languages.english.wordings` writes it.
-Wording = Phrase | ToNearest
+Wording = Phrase | ToNearest | FromEnd

@@ -6,9 +6,8 @@ from fractions import Fraction
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.slip import Slip
-from onewhole.number.quantity import Quantity
 from onewhole.pictures.picture import Picture
-from onewhole.statements.statement import Relation, Statement
+from onewhole.statements.statement import RightAnswer, Statement
 from onewhole.working.form import ANY_FORM, FormWanted
 from onewhole.working.working import Working
 
@@ -30,7 +29,7 @@ class Item:
 
     label: str
     statement: Statement
-    answer: Quantity | Relation
+    answer: RightAnswer
     working: Working | None = None
     picture: Picture | None = None
     story: str = ""

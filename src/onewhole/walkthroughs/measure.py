@@ -16,7 +16,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Part, Sign, row
-from onewhole.statements.wording import Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Write
 
@@ -99,7 +99,7 @@ def bit_width(piece: Bit) -> int:
             return word_width(f"  {FORMS[piece]}")
         case Blanks(units):
             return sum(_HOLE + word_width(f"  {unit.mark}") for unit in units.units)
-        case Phrase() | ToNearest():
+        case Phrase() | ToNearest() | FromEnd():
             return word_width(f" {wording(piece)} ")
         case Over(above, below):
             return max(formula_width(above), formula_width(below)) + _BAR

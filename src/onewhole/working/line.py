@@ -7,16 +7,16 @@ from functools import reduce
 
 from onewhole.statements.expression import Expression, is_worth, value
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import Comparison, Meaning, MissingNumber, meaning
+from onewhole.statements.statement import Comparison, Meaning, MissingNumber, NumberRow, Ordering, meaning
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 
 #: What a line can contain: an amount being worked, or a whole statement.
-LineContent = Expression | Comparison | MissingNumber | Rounding
+LineContent = Expression | Comparison | NumberRow | Ordering | MissingNumber | Rounding
 
 #: Statements that stand on a line whole: no equals sign leads from the line before to them.
-WholeLine = Comparison | MissingNumber | Rounding
+WholeLine = Comparison | NumberRow | Ordering | MissingNumber | Rounding
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,11 +56,33 @@ def keeps(says: LineContent, wanted: Meaning) -> bool:
     """Say whether a line keeps the amount, the order or the missing number that is wanted."""
     if isinstance(wanted, Fraction) and not isinstance(says, WholeLine):
         return is_worth(says, wanted)
+    if isinstance(wanted, tuple):
+        return _keeps_order(says, wanted)
     return kept(says) == wanted
 
 
+def _keeps_order(says: LineContent, wanted: tuple[Fraction, ...]) -> bool:
+    """Say whether a line keeps numbers in order: all, with true signs in this order, or two of them."""
+    match says:
+        case NumberRow(signs=()):
+            return sorted(says.values) == sorted(wanted)
+        case NumberRow():
+            return says.true and says.values == wanted
+        case Comparison(left, right, sign):
+            return {value(left), value(right)} <= set(wanted) and sign is meaning(says)
+        case Ordering():
+            return says.ordered.values == wanted
+        case _:
+            return False
+
+
 def kept(says: LineContent) -> Meaning:
-    """Return what the next line must keep: the amount, the order or the missing number."""
+    """Return what the next line must keep: the amount, the order or the missing number.
+
+    Numbers in a row with signs keep that order, true or not.
+    """
+    if isinstance(says, NumberRow):
+        return says.values
     if isinstance(says, WholeLine):
         return meaning(says)
     return value(says)

@@ -13,10 +13,11 @@ red. Sentences, plurals and the class's own words belong to the rooms that know 
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
+from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
 from onewhole.working.reasons.taking import Taking
 
 #: Every reason for a line of a working.
-Reason = Regrouping | Taking | Jumping | Renaming | Comparing | InColumns | InRounding
+Reason = Regrouping | Taking | Jumping | Renaming | Comparing | InColumns | InRounding | InOrdering

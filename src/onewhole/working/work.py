@@ -3,10 +3,18 @@
 from typing import assert_never
 
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Ordering,
+    Question,
+    Statement,
+)
 from onewhole.working.alone import work_named
 from onewhole.working.comparing import work_comparison
 from onewhole.working.missing import work_missing
+from onewhole.working.ordering import work_ordering
 from onewhole.working.questions import work_question
 from onewhole.working.rounding import work_rounding
 from onewhole.working.strategy import Strategy
@@ -14,7 +22,7 @@ from onewhole.working.working import Working
 
 
 def work(statement: Statement, strategy: Strategy) -> Working:
-    """Work a question, a comparison, a missing number, another name or a rounding, line by line.
+    """Work any statement line by line: a question, a comparison, an ordering, a missing number, another name.
 
     Raises DoesNotSuitError or NotWorkedError (see :mod:`onewhole.working.questions`).
     """
@@ -23,6 +31,8 @@ def work(statement: Statement, strategy: Strategy) -> Working:
             return work_question(statement, strategy)
         case Comparison():
             return work_comparison(statement)
+        case Ordering():
+            return work_ordering(statement)
         case MissingNumber():
             return work_missing(statement, strategy)
         case AnotherName():

@@ -6,7 +6,7 @@ from onewhole.errors import Fault
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual
-from onewhole.statements.statement import Relation, Statement, meaning
+from onewhole.statements.statement import RightAnswer, Statement, meaning
 from onewhole.working.checks import Check
 from onewhole.working.line import Line, keeps
 
@@ -26,7 +26,7 @@ class Working:
     strategy: str
     statement: Statement
     lines: tuple[Line, ...]
-    answer: Quantity | Relation
+    answer: RightAnswer
     checks: tuple[Check, ...] = ()
 
     def __post_init__(self) -> None:

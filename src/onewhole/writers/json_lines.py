@@ -16,7 +16,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.columns import stills
 from onewhole.pictures.columns_state import columns_states
 from onewhole.pictures.scene import Scene
-from onewhole.statements.statement import Relation, Statement
+from onewhole.statements.statement import Meaning, NumberRow, Relation, RightAnswer, Statement
 from onewhole.working.line import Line, kept
 from onewhole.working.working import Working
 
@@ -58,13 +58,18 @@ def _line_object(line: Line, words: ClassWords) -> Json:
     said.extend(text_of(language.working.fact(fact)) for fact in line.facts)
     return {
         "text": text(line.says),
-        "value": str(kept(line.says)),
+        "value": _value(kept(line.says)),
         "because": " ".join(said),
         "aside": line.aside,
     }
 
 
-def patterns_object(statement: Statement, answer: Quantity | Relation, slips: Iterable[Slip]) -> Json:
+def _value(meant: Meaning) -> str:
+    """Return an exact value as text, of numbers in order one after another."""
+    return ", ".join(map(str, meant)) if isinstance(meant, tuple) else str(meant)
+
+
+def patterns_object(statement: Statement, answer: RightAnswer, slips: Iterable[Slip]) -> Json:
     """Return what each pattern would write, raw, by its id."""
     return {
         "problem": text(statement),
@@ -73,12 +78,14 @@ def patterns_object(statement: Statement, answer: Quantity | Relation, slips: It
     }
 
 
-def value_text(answer: Quantity | Relation) -> str:
+def value_text(answer: RightAnswer) -> str:
     """Return an exact value as text."""
     match answer:
         case Quantity():
             return str(Fraction(answer.value))
         case Relation():
             return answer.value
+        case NumberRow():
+            return ", ".join(map(str, answer.values))
         case _:
             assert_never(answer)

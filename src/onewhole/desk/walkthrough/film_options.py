@@ -14,7 +14,14 @@ from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import Sum
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Ordering,
+    Question,
+    Statement,
+)
 from onewhole.walkthroughs.lesson import Length
 from onewhole.working.form import led_to
 from onewhole.working.missing import alone_on_its_side
@@ -169,7 +176,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
         case MissingNumber():
             rest = alone_on_its_side(statement).rest
             keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
-        case Comparison() | AnotherName() | Rounding():
+        case Comparison() | AnotherName() | Rounding() | Ordering():
             keys = []
         case _:
             assert_never(statement)
@@ -177,7 +184,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
 
 
 def _by(statement: Statement, strategy: str) -> Working | None:
-    if isinstance(statement, Comparison | Rounding):
+    if isinstance(statement, Comparison | Ordering | Rounding):
         return None
     try:
         return work(statement, strategy_named(strategy))

@@ -15,6 +15,7 @@ _ACTS = {
     Operation.SUBTRACT: "we take one number from another",
     Operation.ADD: "we put numbers together",
     Operation.COMPARE: "we see which number is more",
+    Operation.ORDER: "we put numbers in order",
     Operation.FIND: "we look for a missing number",
     Operation.ROUND: "we round numbers",
     Operation.MULTIPLY: "we multiply",

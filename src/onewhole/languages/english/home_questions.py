@@ -35,6 +35,8 @@ def operation_asked(one: About, words: ClassWords) -> Sentences:
             return _asked("how else can you write the same amount")
         case Operation.FIND:
             return _asked("what would make both sides the same amount")
+        case Operation.ORDER:
+            return _asked("which number is the least, and how do you see it")
         case Operation.ROUND:
             return _asked("which two does the number lie between, and which of them is nearer")
         case _:

@@ -35,6 +35,12 @@ def remark_told(remark: Remark) -> Sentences:
             nodes = ("another unit than the one that is asked for",)
         case Remark.SIGN_ASKED:
             nodes = ("a number where one of", *_SIGNS, "is asked for")
+        case Remark.OTHER_END:
+            nodes = ("in order, but from the other end",)
+        case Remark.OTHER_NUMBERS:
+            nodes = ("not just the numbers that are to be put in order",)
+        case Remark.SIGNS_DO_NOT_FIT:
+            nodes = ("in order, but the signs between the numbers do not fit",)
         case Remark.NUMBER_ASKED:
             nodes = ("one of", *_SIGNS, "where a number is asked for")
         case _:

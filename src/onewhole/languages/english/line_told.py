@@ -3,13 +3,14 @@
 from typing import assert_never
 
 from onewhole.languages.english.making import Nodes, a_single, some, told, units
+from onewhole.languages.english.rows_told import row_told
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Label, Node, Said, Seam, Typed
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import Comparison, MissingNumber
+from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
@@ -25,6 +26,7 @@ from onewhole.working.reasons.jumping import (
     SameToBoth,
     WholeAndRest,
 )
+from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import (
     AreWorth,
     FullGroups,
@@ -87,6 +89,13 @@ def stands_told(says: LineContent) -> tuple[Sentences, ...]:
             return (told("now", line),)
         case Rounding(gives=None):
             return ()
+        case NumberRow(signs=()):
+            row = row_told(says)
+            return (told("now", "it says", row), told("now", "we have", row))
+        case NumberRow():
+            return (told("so", "the order is", row_told(says)),)
+        case Ordering():
+            return ()
         case Comparison() | Rounding():
             return (told("so", line),)
         case _:
@@ -106,7 +115,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
 
     It is said when a problem points back to one like it: no reason, which was given before.
     """
-    if reason is None or isinstance(reason, Comparing | InRounding):
+    if reason is None or isinstance(reason, Comparing | InRounding | InOrdering):
         return None
     match reason:
         case OpensOne(large=large):

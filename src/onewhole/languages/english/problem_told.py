@@ -4,6 +4,7 @@ from dataclasses import replace
 from typing import assert_never
 
 from onewhole.languages.english.making import Nodes, told
+from onewhole.languages.english.rows_told import row_told
 from onewhole.languages.english.words import TAG
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
@@ -15,8 +16,11 @@ from onewhole.statements.statement import (
     AnotherName,
     Comparison,
     MissingNumber,
+    NumberRow,
+    Ordering,
     Question,
     Relation,
+    RightAnswer,
     Statement,
 )
 
@@ -44,6 +48,9 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("we work out", Said(statement))
         case Comparison(left, right):
             return begun + told("which is more", ",", Said(left), "or", Said(right), end=End.ASKS)
+        case Ordering(parts, falling):
+            ends = "from greatest to least" if falling else "from least to greatest"
+            return begun + told("put these in order", Seam(","), ends, Seam(":"), row_told(NumberRow(parts)))
         case MissingNumber():
             return begun + told("find the number for the blank", Seam(":"), Said(statement))
         case AnotherName(wanted=NumberForm()):
@@ -56,13 +63,15 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             assert_never(statement)
 
 
-def outcome_told(statement: Statement, answer: Quantity | Relation) -> Nodes:
+def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
     """Say a problem with its answer: a true statement, as a part of a sentence."""
     match statement, answer:
         case AnotherName(number), Quantity() as found if number == found:
             return (Said(found), "stays as it is")
         case Question(asked) | AnotherName(asked), Quantity() as found:
             return (Said(Comparison(asked, found, Relation.EQUAL)),)
+        case Ordering(), NumberRow() as row:
+            return ("the order is", *row_told(row))
         case Comparison(left, right), Relation() as sign:
             return (Said(left), RELATIONS[sign], Said(right))
         case Rounding(), Quantity() as found:
@@ -74,10 +83,10 @@ def outcome_told(statement: Statement, answer: Quantity | Relation) -> Nodes:
             raise ValueError(msg)
 
 
-def answers_told(label: str, statement: Statement, answer: Quantity | Relation) -> tuple[Sentences, ...]:
+def answers_told(label: str, statement: Statement, answer: RightAnswer) -> tuple[Sentences, ...]:
     """Say the answer once more, in more than one wording."""
     whole = outcome_told(statement, answer)
-    if isinstance(answer, Relation) or isinstance(statement, MissingNumber | Rounding):
+    if not isinstance(answer, Quantity) or isinstance(statement, MissingNumber | Rounding):
         return (told("so", whole), told("in number", Label(label), ",", whole))
     return (
         told("so", whole),

@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.english.comparing import comparing
 from onewhole.languages.english.in_columns import in_columns
+from onewhole.languages.english.in_ordering import in_ordering
 from onewhole.languages.english.in_rounding import in_rounding
 from onewhole.languages.english.jumping import jumping
 from onewhole.languages.english.regrouping import regrouping
@@ -15,6 +16,7 @@ from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
+from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
@@ -44,4 +46,6 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return in_columns(reason, words)
     if isinstance(reason, InRounding):
         return in_rounding(reason, words)
+    if isinstance(reason, InOrdering):
+        return in_ordering(reason, words)
     assert_never(reason)

@@ -159,7 +159,7 @@ def _counting(of: About, words: ClassWords) -> Sentences:
             return told("build one group with", parts, ", then all the groups") + told("count")
         case Operation.RENAME:
             return told("build the number with", parts, "and count it again in the other way")
-        case Operation.COMPARE | Operation.FIND:
+        case Operation.COMPARE | Operation.ORDER | Operation.FIND:
             return told("build both sides with", parts, "and count")
         case Operation.ROUND:
             return _on_a_line()
@@ -181,7 +181,7 @@ def _naming(of: About) -> Sentences:
             return told(noun, some(2, _SIXTH), "and", some(3, _SIXTH)) + stays
         case Operation.MULTIPLY:
             return told(noun, Counted(4, _GROUP), "of", some(2, _THIRD)) + stays
-        case Operation.COMPARE | Operation.FIND | Operation.RENAME:
+        case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ORDER:
             return told("say the name of the pieces on both sides")
         case Operation.ROUND:
             return _on_a_line()
@@ -210,6 +210,8 @@ def _reading(operation: Operation) -> Sentences:
             return _asks("read both numbers aloud and guess first: which is more")
         case Operation.RENAME:
             return told("read aloud how the number is to be written") + _asks("has the amount changed")
+        case Operation.ORDER:
+            return _asks("read all the numbers aloud and guess first: which is least")
         case Operation.FIND:
             same = told("read both sides aloud: they are the same amount")
             return same + told("guess the missing number first")
@@ -258,7 +260,7 @@ def _facts(operation: Operation) -> Sentences:
             return told(beside, ": make a ten")
         case Operation.MULTIPLY:
             return told(beside, ": begin with one that you know")
-        case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ROUND:
+        case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ROUND | Operation.ORDER:
             return told(beside)
         case _:
             assert_never(operation)

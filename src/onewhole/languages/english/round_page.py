@@ -40,6 +40,7 @@ ROUND_PAGE = PageWords(
     ways=(
         *((strategy.key, strategy.name) for strategy in STRATEGIES),
         ("compare", "Compare"),
+        ("put_in_order", "Put in order"),
         ("find_the_missing_number", "Find the missing number"),
         ("nearest_neighbor", "Between two neighbors, the nearer one"),
         ("write_another_way", "Write it another way"),

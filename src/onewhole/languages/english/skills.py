@@ -40,6 +40,8 @@ def skill_called(skill: Skill) -> str:
             return "writing a number another way"
         case Skill.ROUND:
             return "rounding"
+        case Skill.ORDER:
+            return "putting numbers in order"
         case Skill.MEASURES:
             return "measures in two units"
         case _:

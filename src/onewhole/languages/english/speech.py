@@ -21,7 +21,7 @@ from onewhole.number.unit import DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 SIGNS = {
@@ -32,6 +32,7 @@ SIGNS = {
     Sign.LESS: "is less than",
     Sign.GREATER: "is greater than",
     Sign.ABOUT: "is about",
+    Sign.COMMA: ",",
     Sign.WHICH: "compared with",
     Sign.OPEN: "open bracket",
     Sign.CLOSE: "close bracket",
@@ -58,14 +59,14 @@ def say(thing: Writable) -> str:
     >>> say(read_statement("7 2/6 - 3 5/6"))
     'seven and two sixths minus three and five sixths'
     """
-    return " ".join(_said(piece) for piece in flat(thing))
+    return " ".join(_said(piece) for piece in flat(thing)).replace(f" {SIGNS[Sign.COMMA]}", SIGNS[Sign.COMMA])
 
 
 def _said(piece: FlatPiece) -> str:
     match piece:
         case Sign():
             return SIGNS[piece]
-        case Phrase() | ToNearest():
+        case Phrase() | ToNearest() | FromEnd():
             return wording(piece)
         case Quantity():
             return _quantity(piece)

@@ -10,7 +10,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import quantities
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.working.reasons.comparing import (
     AgainstHalf,
     AgainstOne,
@@ -84,6 +84,8 @@ def way_of(working: Working, words: ClassWords, key: str | None = None) -> str:
     """
     if isinstance(working.statement, Comparison) and key is None:
         return _compared(working)
+    if isinstance(working.statement, Ordering):
+        return ROUND_PAGE.way(working.strategy)
     chosen, style = key or working.strategy, _style(working)
     if style is Style.MIXED:
         return ROUND_PAGE.way(chosen)
@@ -112,6 +114,8 @@ def _style(working: Working) -> Style:
             found = quantities(rest)
         case Rounding(number):
             found = (number,)
+        case Ordering(parts):
+            found = parts
         case _:
             assert_never(working.statement)
     styles = {number.ladder.style for number in found}

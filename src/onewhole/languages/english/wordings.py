@@ -4,7 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.english.words import unit_name
 from onewhole.number.unit import ONE
-from onewhole.statements.wording import Phrase, ToNearest, Wording
+from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
 
 
 def wording(thing: Wording) -> str:
@@ -26,6 +26,8 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
     match thing:
         case Phrase():
             return (thing.value,)
+        case FromEnd(falling):
+            return ("from greatest", "to least") if falling else ("from least", "to greatest")
         case ToNearest(unit):
             return "to the nearest", "whole number" if unit == ONE else unit_name(unit, 1)
         case _:

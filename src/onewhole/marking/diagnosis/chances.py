@@ -6,7 +6,7 @@ mixed numbers at this age.
 """
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -17,7 +17,7 @@ from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual
-from onewhole.statements.statement import Relation
+from onewhole.statements.statement import NumberRow, Relation
 
 MILLION = 1_000_000
 
@@ -235,13 +235,25 @@ def _share(found: Counter[Reply], share: int, ways: Sequence[Reply]) -> None:
 
 
 def _beside(asked: Expected, meant: Outcome) -> dict[Reply, int]:
-    """Distribute a million among the answers one unit off what was meant; a sign becomes another one."""
+    """Distribute a million among the answers one unit off what was meant; a sign becomes another one.
+
+    Of numbers in order two neighbors stand in each other's place.
+    """
     if isinstance(meant, Relation):
         return _evenly([reply(asked, sign) for sign in Relation if sign is not meant])
+    if isinstance(meant, NumberRow):
+        return _evenly([reply(asked, row) for row in _neighbors_changed(meant)])
     if not isinstance(meant, Quantity):
         return {OTHER: MILLION}
     nears = [near for step in asked.steps for near in (meant.value - step, meant.value + step) if near >= 0]
     return _evenly([reply(asked, found) for near in nears if (found := _written(meant, near))])
+
+
+def _neighbors_changed(meant: NumberRow) -> Iterator[NumberRow]:
+    """Yield the rows in which two neighbors stand in each other's place."""
+    for at in range(len(meant.parts) - 1):
+        first, second = meant.parts[at : at + 2]
+        yield NumberRow((*meant.parts[:at], second, first, *meant.parts[at + 2 :]))
 
 
 def _written(like: Quantity, amount: Fraction) -> Quantity | None:

@@ -8,7 +8,7 @@ from onewhole.marking.reading.answer import Blank, Unreadable, read_written
 from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.writing import alike
 from onewhole.number.ladder import Style
-from onewhole.statements.statement import Relation
+from onewhole.number.quantity import Quantity
 
 #: How a class writes, in parts per million of all cells: so many answers are right, so many are what some
 #: pattern writes, shared among its answers; one single other answer; nothing; no answer. Right and pattern
@@ -51,7 +51,7 @@ class Foreseen:
         these well enough yet: in ``52`` a point may have been missed.
         """
         right = self.expected.right
-        if isinstance(right, Relation):
+        if not isinstance(right, Quantity):
             return PaperWhy.SIGN
         if right.ladder.style is Style.DECIMAL:
             return PaperWhy.DECIMAL

@@ -13,8 +13,9 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.chain import Chain
-from onewhole.statements.reading import read_answer, read_chains
-from onewhole.statements.statement import Relation
+from onewhole.statements.ordering_reading import number_row
+from onewhole.statements.reading import read_answer, read_chains, read_quantity
+from onewhole.statements.statement import NumberRow, Ordering, Relation
 
 #: Dashes that mean "nothing written" when they are all there is in a cell.
 _DASHES = "-\N{MINUS SIGN}\N{EN DASH}\N{EM DASH}\N{HYPHEN}\N{NON-BREAKING HYPHEN}"
@@ -38,7 +39,7 @@ class Unreadable:
     why: str
 
 
-Read = Quantity | Impossible | WithMinus | Relation | Blank | Unreadable
+Read = Quantity | Impossible | WithMinus | Relation | NumberRow | Blank | Unreadable
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +81,8 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
         return replace(inside, text=text)
     if not text.strip().strip(_DASHES).strip():
         return Written(text, Blank())
+    if problem is not None and isinstance(problem.statement, Ordering):
+        return _in_a_row(text)
     if (offers := fractions_of_date(text)) is not None:
         return Written(text, Unreadable(_dated(offers)))
     if problem is not None and (said := read_with_unit(text, problem)) is not None:
@@ -105,6 +108,15 @@ def _without_unit(
     asked = read.ladder.mark in plain
     why = "a unit stands behind the number, and the problem has none"
     return Written(text, read) if asked else Written(text, Unreadable(_sentences(why)))
+
+
+def _in_a_row(text: str) -> Written:
+    """Read numbers in order."""
+    try:
+        return Written(text, number_row(text, 1, 1, read_quantity))
+    except InputError as refused:
+        what = refused.what[:1].upper() + refused.what[1:]
+        return Written(text, Unreadable(f"{what}. Look at the paper; an answer is such as 1/2, 2/3, 3/4"))
 
 
 def _with_lines(text: str) -> Written | None:

@@ -22,7 +22,16 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.gap import HOLE
-from onewhole.statements.statement import AnotherName, MissingNumber, Relation, Statement, gap_amount
+from onewhole.statements.statement import (
+    AnotherName,
+    MissingNumber,
+    NumberRow,
+    Ordering,
+    Relation,
+    RightAnswer,
+    Statement,
+    gap_amount,
+)
 
 Ids = tuple[str, ...]
 
@@ -41,7 +50,7 @@ class Expected:
     """
 
     problem: Problem
-    right: Quantity | Relation
+    right: RightAnswer
     also: Quantity | None
     filled: Quantity | None
     steps: tuple[Fraction, ...]
@@ -65,7 +74,7 @@ class Expected:
 
     @property
     def kind(self) -> Kind | None:
-        """Return what a right answer measures, or None where a sign is asked for."""
+        """Return what a right answer measures, or None where a sign or an order is asked for."""
         return self.right.kind if isinstance(self.right, Quantity) else None
 
     def is_right(self, read: Outcome) -> bool:
@@ -79,6 +88,9 @@ class Expected:
         if isinstance(read, Quantity | WithMinus) and isinstance(self.right, Quantity):
             known = {amount(one) for one in (self.right, self.also) if one}
             return amount(read) in known or read == self.filled
+        asked = self.problem.statement
+        if isinstance(read, NumberRow):
+            return isinstance(asked, Ordering) and asked.is_right(read)
         return isinstance(read, Relation) and read is self.right
 
     def may_be_slip(self, read: Outcome) -> bool:
@@ -151,9 +163,9 @@ def _own_piece(outcome: Quantity) -> tuple[Fraction, ...]:
     return (outcome.ladder.finest,) if outcome.ladder.finest < 1 else ()
 
 
-def _steps(statement: Statement, right: Quantity | Relation) -> tuple[Fraction, ...]:
+def _steps(statement: Statement, right: RightAnswer) -> tuple[Fraction, ...]:
     """Return the units of which one more or one fewer is a fact slip: the whole and the piece, each rung."""
-    if isinstance(right, Relation):
+    if not isinstance(right, Quantity):
         return ()
     if isinstance(statement, MissingNumber) and not statement.gap.alone:
         return (Fraction(1),)

@@ -20,7 +20,7 @@ from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
-from onewhole.statements.statement import AnotherName, Question, Relation
+from onewhole.statements.statement import AnotherName, NumberRow, Ordering, Question, Relation
 from onewhole.working.form import ANY_FORM, FormWanted, form_for, overfull
 from onewhole.working.working import equal_forms
 
@@ -144,7 +144,7 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
             return Mark(label, written, Verdict.BLANK)
         case Unreadable():
             return Mark(label, written, Verdict.UNREADABLE)
-        case Quantity() | Impossible() | WithMinus() | Relation():
+        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow():
             return (
                 _right(asked, written, read, wanted)
                 if asked.is_right(read) and not written.other_unit
@@ -239,6 +239,8 @@ def _unit_in_the_blank(asked: Expected) -> bool:
 
 
 def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
+    if isinstance(asked.problem.statement, Ordering):
+        return _of_order(asked.problem.statement, read)
     found = []
     if isinstance(read, Relation) != (asked.kind is None):
         found.append(Remark.SIGN_ASKED if asked.kind is None else Remark.NUMBER_ASKED)
@@ -249,3 +251,12 @@ def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
     if asked.may_be_slip(read):
         found.append(Remark.MAY_BE_SLIP)
     return found
+
+
+def _of_order(asked: Ordering, read: Outcome) -> list[Remark]:
+    """Say what else is to be seen in numbers that are not in order."""
+    if not isinstance(read, NumberRow) or sorted(read.values) != sorted(asked.ordered.values):
+        return [Remark.OTHER_NUMBERS]
+    if asked.is_reversed(read):
+        return [Remark.OTHER_END]
+    return [] if read.values != asked.ordered.values else [Remark.SIGNS_DO_NOT_FIT]

@@ -11,7 +11,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, Over, Sum, Times
-from onewhole.statements.statement import Relation
+from onewhole.statements.statement import NumberRow, Relation
 
 TEN = 10
 
@@ -35,6 +35,8 @@ def alike(outcome: Outcome) -> Hashable:
             return "signed", front, below, alike(unsigned)
         case Relation():
             return outcome
+        case NumberRow(parts):
+            return "row", tuple(map(alike, parts))
         case _:
             assert_never(outcome)
 
@@ -55,7 +57,7 @@ def _quantity(written: Quantity) -> Hashable:
 
 
 def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
-    """Return how much an answer is, with what it measures; None for 3 3/0 and for a sign.
+    """Return how much an answer is, with what it measures; None for 3 3/0, a sign and an order.
 
     >>> from onewhole.statements.reading import read_answer as read
     >>> amount(read("-1/-2")) == amount(read("1/2")), str(amount(read("-3"))[1])
@@ -64,7 +66,7 @@ def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
     match outcome:
         case Quantity() | WithMinus():
             return None if outcome.value is None else (outcome.kind, outcome.value)
-        case Impossible() | Relation():
+        case Impossible() | Relation() | NumberRow():
             return None
         case _:
             assert_never(outcome)

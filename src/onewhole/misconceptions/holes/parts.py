@@ -10,7 +10,14 @@ from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Ordering,
+    Question,
+    Statement,
+)
 from onewhole.working.pair_state import PairState
 
 
@@ -83,6 +90,8 @@ def asked(case: Case) -> Expression:
             return left
         case Rounding(number):
             return number
+        case Ordering(parts):
+            return parts[0]
 
 
 def typed_pair(case: Case) -> Pair:
