@@ -25,6 +25,7 @@ NAMED = [
     ("12/18 simplest", Skill.OTHER_NAMES),
     ("3/4 as a decimal", Skill.OTHER_NAMES),
     ("round 4,567 to the nearest hundred", Skill.ROUND),
+    ("order 2/3, 1/2, 3/4", Skill.ORDER),
     ("5 lb 2 oz - 2 lb 7 oz", Skill.MEASURES),
 ]
 

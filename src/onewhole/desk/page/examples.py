@@ -27,6 +27,8 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "money": "$3.25 + $1.80\n$5 - $2.35\n75¢ + 50¢",
         "missing": "9 - ? = 3 1/2\n7 2/6 = 6 ?/6\n3/4 = ?/8",
         "which": "5/6 ? 7/8\n2 1/2 ? 2 2/4",
+        "order": "order 2/3, 1/2, 3/4\norder 345, 354, 1,205 from greatest\norder 0.5, 0.45, 0.405\n"
+        "order 5 ft, 4 ft 11 in, 61 in",
         "name": "6/8\n11/4\n1 1/2\n0.75\n26 in",
         "form": "12/18 simplest\n11/4 as a mixed number\n2 3/4 as a fraction\n3/4 as a decimal\n"
         "0.75 as a fraction\n3 ft = ? in\n26 in = ? ft ? in",
