@@ -131,6 +131,7 @@ READERS = {
     "sheets/unread_line.py": SHEET,
     "statements/form_words.py": "a typed list of wordings",
     "statements/numerals.py": SHEET,
+    "statements/ordering_reading.py": SHEET,
     "statements/rounding_reading.py": SHEET,
     "statements/unit_words.py": "a typed list of spellings",
     "statements/tokens.py": SHEET,

@@ -166,17 +166,6 @@ def _orders(sign: Callable[[Fraction, Fraction], bool]) -> Reads:
     return lambda heard, groups: sign(heard.amount(groups[0]), heard.amount(groups[1]))
 
 
-def _decides(sign: Callable[[Fraction, Fraction], bool]) -> Reads:
-    """Both counts stand on a line, or one is "no" of the unit; and they are in this order."""
-
-    def reads(heard: Heard, groups: tuple[str, ...]) -> bool:
-        counts = [None if said.startswith("no ") else heard.amount(said) for said in groups]
-        known = [count for count in counts if count is not None]
-        return all(map(heard.stands, known)) and sign(*(count or Fraction(0) for count in counts))
-
-    return reads
-
-
 def _statement(heard: Heard, groups: tuple[str, ...]) -> bool:
     return groups[0] in heard.labels and groups[0] == spoken(heard.item.label) and _asked(heard, groups[1])
 
@@ -371,8 +360,6 @@ CLAIMS: dict[str, Reads] = _OF_SOME | {
     r"for (.+), (?:go by way of the ten|think of adding)": _hard,
     r"for (.+), (?:go by way of the ten|think of adding): (.+)": _hard,
     r"then (.+)": lambda heard, groups: _steps(heard, groups[0]),
-    r"(.+) (?:is|are) more than (.+), and that decides": _decides(lambda one, other: one > other),
-    r"(.+) (?:is|are) fewer than (.+), and that decides": _decides(lambda one, other: one < other),
     r"(.+) (?:is|are) more than (.+)": _orders(lambda one, other: one > other),
     r"(.+) (?:is|are) fewer than (.+)": _orders(lambda one, other: one < other),
     r"both are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),

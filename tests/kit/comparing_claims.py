@@ -82,6 +82,17 @@ def _same_places(heard: Heard, groups: tuple[str, ...]) -> bool:
     return any(len({value // min(sizes) for value in pair}) == 1 for pair in pairs)
 
 
+def _decides(sign: Callable[[Fraction, Fraction], bool]) -> Reads:
+    """Both counts stand on a line, or one is "no" of the unit; and they are in this order."""
+
+    def reads(heard: Heard, groups: tuple[str, ...]) -> bool:
+        counts = [None if said.startswith("no ") else heard.amount(said) for said in groups]
+        known = [count for count in counts if count is not None]
+        return all(map(heard.stands, known)) and sign(*(count or Fraction(0) for count in counts))
+
+    return reads
+
+
 #: What can be claimed of two numbers that are compared, as words with gaps, and what must then be so.
 COMPARING_CLAIMS: dict[str, Reads] = {
     r"there (?:is|are) (.+) pieces? in each": _pieces_in_each,
@@ -98,4 +109,6 @@ COMPARING_CLAIMS: dict[str, Reads] = {
     r"(.+) is less than (one .+)": lambda heard, groups: heard.amount(groups[0]) < heard.amount(groups[1]),
     r"(.+) is more than nothing": lambda heard, groups: heard.amount(groups[0]) > 0 in heard.given,
     r"(.+) is (one .+)": lambda heard, groups: heard.amount(groups[0]) == heard.amount(groups[1]),
+    r"(.+) (?:is|are) more than (.+), and that decides": _decides(lambda one, other: one > other),
+    r"(.+) (?:is|are) fewer than (.+), and that decides": _decides(lambda one, other: one < other),
 }

@@ -48,6 +48,7 @@ def numbers(typed: str) -> tuple[Quantity, ...]:
         ("order 1,205, 1,250", "1205;1250", False),
         ("order 5 ft, 4 ft 11 in, 61 in", "5 ft;4 ft 11 in;61 in", False),
         ("order 2 1/2, 0.5, 3", "2 1/2;0.5;3", False),
+        ("order $3.25, $2.50", "$3.25;$2.50", False),
     ],
 )
 def test_every_spelling(typed: str, parts: str, falling: bool) -> None:
@@ -63,6 +64,15 @@ def test_it_is_written_in_words_that_are_read_back(typed: str) -> None:
     """Plain text, and what is printed."""
     found = asked(typed)
     assert read_statement(text(found)) == read_statement(printed(found)) == found
+
+
+def test_whole_inches_beside_inches_with_a_fraction() -> None:
+    """5 3/8 in and 4 in are numbers of one unit, and 4 in alone is a measure."""
+    found = asked("order 5 3/8 in, 4 in, 4 1/2 in")
+    assert found.parts == (read_quantity("5 3/8 in"), whole(4, "in"), read_quantity("4 1/2 in"))
+    assert read_statement(text(found)) == found
+    assert found.is_right(row("4 in, 4 1/2 in, 5 3/8 in"))
+    assert asked("order 5 in, 4 in").parts == numbers("5 in;4 in")
 
 
 def test_every_notation() -> None:

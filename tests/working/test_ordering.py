@@ -38,6 +38,8 @@ def row(typed: str) -> tuple[object, ...]:
         ("order 3/8, 3/4, 3/5", ["3/8; 3/5; 3/4"], LargerPiecesMore),
         ("order 2 1/2, 1 3/4, 3", ["1 3/4; 2 1/2; 3"], WholesAllDiffer),
         ("order 2 5/8, 1 3/8, 2 1/8", ["1 3/8; 2 1/8; 2 5/8"], WholesThenPieces),
+        ("order 2 5/8, 1, 2 1/8", ["1; 2 1/8; 2 5/8"], WholesThenPieces),
+        ("order 3/4, 1/4, 1", ["1/4; 3/4; 1"], WholesThenPieces),
         ("order 5/6, 7/8", ["5/6; 7/8"], AsManyMissing),
         ("order 2/3, 1/2, 3/4", ["1/2; 2/3", "2/3; 3/4", "1/2; 2/3; 3/4"], NeighborsCompared),
         ("order 2/3, 1/2, 3/4 from greatest", ["3/4; 2/3", "2/3; 1/2", "3/4; 2/3; 1/2"], NeighborsCompared),

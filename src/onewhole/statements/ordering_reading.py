@@ -4,7 +4,8 @@ import re
 from collections.abc import Callable, Iterator
 
 from onewhole.errors import OnewholeError
-from onewhole.number.quantity import Quantity
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.statement import FEWEST, MOST, NumberRow, Ordering, Relation
 from onewhole.statements.tokens import ReadingError
 
@@ -78,9 +79,20 @@ def _cut(
         if not piece.strip():
             msg = "a number is missing between two commas or signs"
             raise ReadingError(msg, line=line, column=column + at, remedy=_REMEDY)
-    parts = tuple(read(piece, line, column + at) for piece, at in pieces)
+    parts = _with_one_unit(tuple(read(piece, line, column + at) for piece, at in pieces))
     marks = [found.group() for found in _BETWEEN.finditer(text)]
     return parts, tuple(Relation(mark) if mark in {"<", ">", "="} else None for mark in marks)
+
+
+def _with_one_unit(parts: tuple[Quantity, ...]) -> tuple[Quantity, ...]:
+    """Take 4 in for a number of inches beside 5 3/8 in, and for a measure by itself."""
+    marks = {part.ladder.mark for part in parts if part.ladder.style is not Style.MEASURE}
+    return tuple(
+        whole(part.parts, part.ladder.mark)
+        if part.ladder.style is Style.MEASURE and len(part.counts) == 1 and part.ladder.mark in marks
+        else part
+        for part in parts
+    )
 
 
 def _pieces(text: str) -> Iterator[tuple[str, int]]:

@@ -69,23 +69,21 @@ def work_ordering(asked: Ordering) -> Working:
 
 def _at_once(parts: tuple[Quantity, ...]) -> Reason | None:
     """Return the one thing that tells the order of all numbers as they stand, or None."""
-    first = parts[0].ladder
-    if all(part.ladder.style is Style.MIXED for part in parts):
-        tops = {part.amounts[1] for part in parts}
-        if not any(part.amounts[0] for part in parts):
-            if {part.ladder for part in parts} == {first}:
-                return OnlyCounts(first.units[-1])
-            if len(tops) == 1 and tops != {0}:
-                return LargerPiecesMore(parts[0].amounts[1])
-        elif {part.ladder for part in parts} == {first} and not any(map(_overfull, parts)):
-            return _wholes_or_pieces(parts, first.units[0], first.units[-1])
-    if {part.ladder.style for part in parts} <= {Style.MIXED, Style.PLACES} and not any(
-        map(_overfull, parts)
-    ):
-        mixed = next((part.ladder for part in parts if part.ladder.style is Style.MIXED), None)
-        if mixed is not None and _wholes_differ(parts):
-            return WholesAllDiffer(mixed.units[0])
-    return None
+    cut = [part for part in parts if part.ladder.style is Style.MIXED]
+    if not cut or {part.ladder.style for part in parts} - {Style.MIXED, Style.PLACES}:
+        return None
+    ladder, alike = cut[0].ladder, len({part.ladder for part in cut}) == 1
+    tops = {part.amounts[1] for part in cut}
+    if len(cut) == len(parts) and not any(part.amounts[0] for part in parts):
+        if alike:
+            return OnlyCounts(ladder.units[-1])
+        if len(tops) == 1 and tops != {0}:
+            return LargerPiecesMore(cut[0].amounts[1])
+    if any(map(_overfull, cut)):
+        return None
+    if _wholes_differ(parts):
+        return WholesAllDiffer(ladder.units[0])
+    return WholesThenPieces(ladder.units[0], ladder.units[-1]) if alike else None
 
 
 def _wholes_or_pieces(parts: tuple[Quantity, ...], whole: Unit, small: Unit) -> Reason:
