@@ -17,7 +17,19 @@ from onewhole.misconceptions.asks.gaps import GapAsk
 from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
+from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 
 #: Every question.
-Ask = OpeningAsk | PieceAsk | AmountAsk | SizeAsk | ColumnAsk | AddingAsk | ComparingAsk | GapAsk | NamingAsk
+Ask = (
+    OpeningAsk
+    | PieceAsk
+    | AmountAsk
+    | SizeAsk
+    | ColumnAsk
+    | AddingAsk
+    | ComparingAsk
+    | GapAsk
+    | NamingAsk
+    | RoundingAsk
+)

@@ -24,6 +24,7 @@ from onewhole.misconceptions.patterns.one_fraction import ONE_FRACTION
 from onewhole.misconceptions.patterns.opening_a_whole import OPENING_A_WHOLE
 from onewhole.misconceptions.patterns.other_names import OTHER_NAMES
 from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
+from onewhole.misconceptions.patterns.rounding import ROUNDING
 from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
 from onewhole.misconceptions.patterns.sum_columns import SUM_COLUMNS
 from onewhole.misconceptions.patterns.unlike_denominators import UNLIKE_DENOMINATORS
@@ -53,10 +54,11 @@ GROUPS = (
     COMPARING_MORE,
     OTHER_NAMES,
     MISSING_NUMBERS,
+    ROUNDING,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJNOQ"
+TOPIC_LETTERS = "APBCDEFGHIJNOQR"
 
 
 class UnknownPatternError(InputError, KeyError):

@@ -32,6 +32,7 @@ class Topic(Enum):
     COMPARE = "comparing mixed numbers, decimals and whole numbers"
     OTHER_NAMES = "other names for a number"
     MISSING = "missing numbers"
+    ROUND = "rounding"
 
 
 class Family(Enum):

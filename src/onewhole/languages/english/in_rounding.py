@@ -32,7 +32,7 @@ def in_rounding(reason: InRounding, words: ClassWords) -> Sentences:
         case BetweenNeighbors(unit, number, low, high):
             after = (Said(number), "comes after", Said(low))
             before = ("before", Said(high))
-            return told("count by", _named(unit), Seam(":"), after, Seam("and", "it comes"), before)
+            return told("count by", counted_by(unit), Seam(":"), after, Seam("and", "it comes"), before)
         case PastHalfway(middle, number, past):
             side = "is past it" if past else "is not that far"
             return told("halfway is", Said(middle), Seam(", and"), Said(number), side)
@@ -50,6 +50,6 @@ def in_rounding(reason: InRounding, words: ClassWords) -> Sentences:
             assert_never(reason)
 
 
-def _named(unit: Unit) -> Node:
+def counted_by(unit: Unit) -> Node:
     """Name the unit that is counted by; ones are whole numbers, as a number with a fraction is rounded."""
     return "whole numbers" if unit == ONE else units(unit)

@@ -136,6 +136,15 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.CHANGED_THE_LARGE_ONES: ("I changed the big ones, so I am done",),
         RuleThought.TWO_COUNTS_ADDED: ("there are two numbers, so I add them",),
         RuleThought.ONE_COUNT_AFTER_THE_OTHER: ("I write one number after the other",),
+        RuleThought.ROUNDING_CUTS_OFF: ("rounding means cutting off",),
+        RuleThought.ROUNDING_IS_UP: ("rounding means going up",),
+        RuleThought.ONE_PLACE_AFTER_ANOTHER: ("I round one place after another, from the right",),
+        RuleThought.COUNTED_FROM_THE_WRONG_END: ("I counted the places from the wrong end",),
+        RuleThought.FIRST_DIGIT_IS_KEPT: ("the first digit is the one to keep",),
+        RuleThought.DIGIT_GOES_UP_ONLY: ("only the digit in the place changes",),
+        RuleThought.LAST_DIGIT_DECIDES: ("the last digit decides",),
+        RuleThought.REST_GOES_AWAY: ("the rest goes away",),
+        RuleThought.DOWN_TAKES_ONE_OFF: ("up adds one, so down takes one off",),
     }
 )
 
