@@ -61,6 +61,12 @@ TYPED = {
         "1 5/6 = ?/6; 7 1/2 = ?; 23/8 = ?; 3 9/10 = ?/10; 4 2/5 = ?/5; 17/5 = ?; 22/3 = ?; 31/4 = ?; "
         "12/16 = ?; 8/12 = ?; 6/18 = ?; 1/4 = ?; 0.4 = ?; 0.49 = ?; 0.35 = ?; 0.05 = ?; 11/8 = ?"
     ),
+    "rounding": (
+        "round 3472 to hundreds; round 3431 to hundreds; round 3446 to hundreds; round 3428 to hundreds; "
+        "round 74580 to ten thousands; round 47 to tens; round 3.46 to tenths; "
+        "round 18.379 to the nearest tenth; round 2 5/8 to the nearest whole number; "
+        "round 2 1/8 to the nearest whole number; round 5 ft 8 in to the nearest foot"
+    ),
     "missing numbers": (
         "2 3/8 + ? = 5 1/8; 1 + ? = 8; ? + 3/4 = 2; ? - 2/8 = 3/8; ? - 5 = 8; 9 - ? = 3 1/2; 4 - ? = 1; "
         "8 + 4 = ? + 5; 7 + 8 = ? + 6; 1/2 + 1/4 = ? + 1/8; 2.5 + ? = 4; 3 ft - ? = 1 ft 4 in"
@@ -176,9 +182,15 @@ class Belongings:
                 for part in (rest, *(one for one, _ in beside)):
                     self._expression(part)
                 self._gap(gap)
+<<<<<<< HEAD
             case Rounding() | Ordering() | NumberRow():
                 for part in sides(says):
+=======
+            case Rounding():
+                for part in (*sides(says), says.low, says.high):
+>>>>>>> c72f0872 (misconceptions: rounding on every kind of number)
                     self._expression(part)
+                self.units.add(says.to)
             case _:
                 self._expression(says)
 

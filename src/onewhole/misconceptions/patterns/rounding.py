@@ -42,6 +42,8 @@ from onewhole.misconceptions.wrong_steps.rounding import (
 
 _UP = "round 3472 to the nearest hundred", "3500"
 
+_FAR = "two smaller places or more stand to the right of the one that is rounded to"
+
 _rounds = partial(Pattern, topic=Topic.ROUND, family=Family.PLACE_VALUE, source=COMMON)
 
 ROUNDING = (
@@ -84,7 +86,7 @@ ROUNDING = (
         id="R04",
         name="rounds one place too small",
         rule="The number is rounded to the place on the right of the one that is asked for.",
-        shows_when="a number is rounded to a hundred or more, or the number has two smaller places",
+        shows_when=_FAR,
         thinking=plain(RuleThought.COUNTED_FROM_THE_WRONG_END),
         ask=filled(DigitInPlace, rounded_number, rounded_unit),
         source=Source(
@@ -99,7 +101,7 @@ ROUNDING = (
         id="R05",
         name="rounds one place too large",
         rule="The number is rounded to the place on the left of the one that is asked for.",
-        shows_when="the number has a digit in that place",
+        shows_when="there is a digit in that place",
         thinking=plain(RuleThought.FIRST_DIGIT_IS_KEPT),
         ask=filled(DigitInPlace, rounded_number, rounded_unit),
         source=Source(
@@ -124,7 +126,7 @@ ROUNDING = (
         id="R07",
         name="lets the last digit decide",
         rule="The larger neighbor is written where the last digit is 5 or more, and else the smaller one.",
-        shows_when="a number is rounded to a hundred or more, or the number has two smaller places",
+        shows_when=_FAR,
         thinking=plain(RuleThought.LAST_DIGIT_DECIDES),
         ask=filled(DigitBeside, rounded_number, rounded_unit),
         example=Example("round 3428 to the nearest hundred", "3400", "3500"),
