@@ -182,13 +182,11 @@ class Belongings:
                 for part in (rest, *(one for one, _ in beside)):
                     self._expression(part)
                 self._gap(gap)
-<<<<<<< HEAD
-            case Rounding() | Ordering() | NumberRow():
+            case Ordering() | NumberRow():
                 for part in sides(says):
-=======
+                    self._expression(part)
             case Rounding():
                 for part in (*sides(says), says.low, says.high):
->>>>>>> c72f0872 (misconceptions: rounding on every kind of number)
                     self._expression(part)
                 self.units.add(says.to)
             case _:
