@@ -53,7 +53,7 @@ TOPICS = (
     Topic("unlike fractions: take away", "5.NF.A.1", "5 1/3 - 2 3/4"),
     Topic("unlike fractions: add", "5.NF.A.1", "1/2 + 1/3"),
     Topic("whole number times fraction", "4.NF.B.4.b", "4 x 2/3"),
-    Topic("whole number times mixed number", "4.NF.B.4.c", "3 x 1 2/5"),
+    Topic("whole number times mixed number", "5.NF.B.6", "3 x 1 2/5"),
     Topic("fraction times fraction", "5.NF.B.4.a", "1/2 x 3/4"),
     Topic("feet and inches: take away", "4.MD.A.2", "5 ft 2 in - 2 ft 7 in"),
     Topic("pounds and ounces: add", "4.MD.A.2", "3 lb 9 oz + 2 lb 10 oz"),

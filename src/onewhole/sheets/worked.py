@@ -6,6 +6,7 @@ from functools import cached_property
 from types import MappingProxyType
 
 from onewhole.problems.problem import Problem
+from onewhole.problems.standard_code import standard_code
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
@@ -52,6 +53,16 @@ class WorkedSheet:
     def rooms(self) -> Mapping[str, Room]:
         """Return the room that each problem needs, by its label. Raises RoomError."""
         return MappingProxyType({one.label: room(one, self.header) for one in self.problems})
+
+    @cached_property
+    def standards(self) -> Mapping[str, str]:
+        """Return the code of the standard that each problem belongs to, by its label."""
+        return MappingProxyType(
+            {
+                one.label: standard_code(one.statement, self.header.grade, story=bool(one.story))
+                for one in self.sheet.problems
+            }
+        )
 
     @property
     def columns(self) -> int:

@@ -22,18 +22,19 @@ def audit_object(audit: Audit) -> Json:
         "title": page.sheet.header.title,
         "minutes": str(page.minutes),
         "climbs": page.climbs,
-        "problems": [_problem(seen) for seen in page.problems],
+        "problems": [_problem(seen, page.worked.standards[seen.label]) for seen in page.problems],
         "twins": [list(labels) for labels in page.twins],
         "alike": [list(patterns) for patterns in page.alike],
         "findings": [_finding(found) for found in audit.findings],
     }
 
 
-def _problem(seen: WorkedProblem) -> Json:
+def _problem(seen: WorkedProblem, standard: str) -> Json:
     return {
         "label": seen.label,
         "problem": text(seen.problem.statement),
         "answer": text(seen.answer),
+        "standard": standard,
         "regroupings": seen.needs.regroupings,
         "difficulty": seen.difficulty.score,
         "minutes": str(seen.minutes),

@@ -22,7 +22,7 @@ from onewhole.sheets.audit import Audit
 from onewhole.sheets.page import Page, halves
 from onewhole.writers.finding_keys import finding_key
 
-HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "needs")
+HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "standard", "needs")
 #: Columns that line up at their right end: they hold amounts.
 COUNTS = frozenset({"", "answer", "points", "patterns"})
 TIMES = {1: "once", 2: "twice"}
@@ -61,7 +61,7 @@ def _page(page: Page) -> Iterator[str]:
 
 
 def _problems(page: Page) -> Iterator[str]:
-    rows = [HEADS, *map(_row, page.problems)]
+    rows = [HEADS, *(_row(seen, page) for seen in page.problems)]
     widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
     for row, seen in zip(rows, (None, *page.problems), strict=True):
         yield "  ".join(map(_cell, HEADS, row, widths)).rstrip()
@@ -73,7 +73,7 @@ def _cell(head: str, said: str, width: int) -> str:
     return said.rjust(width) if head in COUNTS else said.ljust(width)
 
 
-def _row(seen: WorkedProblem) -> tuple[str, ...]:
+def _row(seen: WorkedProblem, page: Page) -> tuple[str, ...]:
     return (
         f"{seen.label}.",
         printed(seen.problem.statement),
@@ -81,6 +81,7 @@ def _row(seen: WorkedProblem) -> tuple[str, ...]:
         str(seen.difficulty.score),
         halves(seen.minutes),
         str(len(seen.slips)),
+        page.worked.standards[seen.label],
         "; ".join(_needs(seen.needs)),
     )
 

@@ -15,14 +15,15 @@ def key_page(worked: WorkedSheet) -> Printed:
     language = spoken_by(worked.header.words)
     page = language.page
     data = frame(worked.header, title=page.answer_key, small=named(worked.header))
-    answers = [answer_row(entry, language) for entry in worked.problems]
+    answers = [answer_row(entry, language, worked.standards[entry.label]) for entry in worked.problems]
     return Printed("key", data | {"footer": page.for_the_teacher, "heads": heads(page), "answers": answers})
 
 
-def answer_row(entry: WorkedProblem, language: Language) -> Json:
-    """Return one problem's row of the key."""
+def answer_row(entry: WorkedProblem, language: Language, standard: str) -> Json:
+    """Return one problem's row of the key, with the code of its standard."""
     row: Json = {
         "label": f"{entry.label}.",
+        "standard": standard,
         "formula": formula(entry.statement, language=language),
         "answer": formula(entry.answer, language=language),
     }

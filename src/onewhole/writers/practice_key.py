@@ -31,9 +31,9 @@ def _part(whose: str, practice: Practice) -> Json:
 
 def _row(entry: WorkedProblem, practice: Practice) -> Json:
     language = spoken_by(practice.sheet.header.words)
-    row = answer_row(entry, language)
+    row = answer_row(entry, language, practice.worked.standards[entry.label])
     if entry.label == practice.review:
-        row["note"] = f"{row['note']} {language.page.earlier_skill}"
+        row["note"] = f"{row.get('note', '')} {language.page.earlier_skill}".strip()
     return row
 
 

@@ -36,7 +36,7 @@ def test_the_page_of_room_12() -> None:
         "3",
         15,
         "4 1/5 - 1 2/5",
-        "4 lines, 64 by 36 mm",
+        "4 lines, 64 by 36 mm; 4.NF.B.3.c",
     )
     assert page.notes == ()
 

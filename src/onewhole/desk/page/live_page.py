@@ -28,7 +28,6 @@ from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
 from onewhole.sheets.page import halves
 from onewhole.sheets.reading import NO_PROBLEM, read_part, read_sheet
 from onewhole.sheets.remedies import remedies
-from onewhole.sheets.room import Room
 from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.typed_lines import lines_of, problem_lines, setting_in
 from onewhole.sheets.unread_line import UnreadLine
@@ -87,7 +86,7 @@ class Drawn:
 
 @dataclass(frozen=True, slots=True)
 class Stands:
-    """A problem of the page: its label, line, what it asks, and the room measured for it in words."""
+    """A problem of the page: its label, line, what it asks, and in words its room and its standard."""
 
     label: str
     line: int
@@ -170,7 +169,7 @@ def _laid_out(sheet: Sheet, typed: str, now: datetime, wrong: Sequence[OnewholeE
     worked = WorkedSheet(sheet, _worked)
     drawn, fit = _drawn(worked, now)
     looked = audit(worked)
-    problems = tuple(_stands(one, worked.rooms[one.label]) for one in sheet.problems)
+    problems = tuple(_stands(one, worked) for one in sheet.problems)
     mistakes = _mistakes(wrong, typed)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
     told = _told(looked, len(drawn), fit, mistakes)
@@ -329,13 +328,16 @@ def _said(problem: Problem) -> str:
     return f"Problem {problem.label}: {problem.story or f'{say(problem.statement)}.'}"
 
 
-def _stands(problem: Problem, needed: Room) -> Stands:
+def _stands(problem: Problem, worked: WorkedSheet) -> Stands:
+    needed = worked.rooms[problem.label]
     lines = "1 line" if needed.lines == 1 else f"{needed.lines} lines"
     width, height = round(needed.width_mm), round(needed.height_mm)
     measured = f"{lines}, {width} by {height} mm"
     if needed.picture:
         measured += f", picture {round(needed.picture.width_mm)} by {round(needed.picture.height_mm)} mm"
-    return Stands(problem.label, problem.line, text(problem.statement), measured)
+    return Stands(
+        problem.label, problem.line, text(problem.statement), f"{measured}; {worked.standards[problem.label]}"
+    )
 
 
 def _note(found: PageFinding, looked: Audit, typed: str) -> Note:

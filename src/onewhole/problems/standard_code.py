@@ -1,0 +1,158 @@
+"""The standard that a problem belongs to, by its code.
+
+The codes are those of *Common Core State Standards for Mathematics* (2010), read; which problem belongs to
+which is our own reading of their words, one code a problem. The grade of the sheet decides where two grades
+ask for the same work.
+"""
+
+from onewhole.number.ladder import Style
+from onewhole.number.name_wanted import NumberForm
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind
+from onewhole.problems.about import About, Units, about
+from onewhole.problems.needs import Needs, Operation, needs
+from onewhole.problems.numbers import numbers_of
+from onewhole.statements.statement import AnotherName, Statement
+
+THIRD = 3
+TENTHS_AND_HUNDREDTHS = (10, 100)
+#: Decimals to hundredths are compared in grade 4, to thousandths in grade 5.
+PLACES_OF_GRADE_4 = 2
+#: Facts of two one-digit numbers, and a digit times 10 to 90: grade 3. Larger factors: four digits by one and
+#: two by two in grade 4 (4.NBT.B.5).
+FACTS, TENS, FOUR_DIGITS, TWO_DIGITS = 10, 90, 9999, 99
+
+
+def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) -> str:
+    """Return the code of the standard that a problem belongs to, on a sheet of a grade.
+
+    ``story`` says that it is told as a word problem: some have a code of their own.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = read_statement("7 2/6 - 3 5/6")
+    >>> standard_code(asked), standard_code(asked, story=True)
+    ('4.NF.B.3.c', '4.NF.B.3.d')
+    """
+    wanted, numbers = needs(statement), numbers_of(statement)
+    found = about(statement, wanted)
+    if {unit.mark for one in numbers for unit in one.ladder.units} == {"¢"}:
+        return "2.MD.C.8"
+    if found is not None and any(one.ladder.mark for one in numbers if one.kind is Kind.NUMBER):
+        return "4.MD.A.2"
+    if found is None or found.operation is Operation.RENAME:
+        return _another_name(statement, numbers)
+    joined = {Operation.ADD, Operation.SUBTRACT} & set(wanted.operations)
+    match found.operation:
+        case Operation.ROUND:
+            return _rounded(found.units, grade)
+        case Operation.MULTIPLY:
+            return _times(found, numbers, grade, story=story)
+        case Operation.FIND if not joined:
+            return _another_name(statement, numbers)
+        case Operation.ADD | Operation.SUBTRACT | Operation.FIND:
+            return _joined(found.units, wanted, numbers, grade, story=story)
+        case _:
+            return _compared(found.units, numbers)
+
+
+def _another_name(statement: Statement, numbers: tuple[Quantity, ...]) -> str:
+    units = _units(numbers)
+    if units is Units.MEASURES:
+        return "4.MD.A.1"
+    if units is Units.DECIMALS or _wanted(statement) is NumberForm.DECIMAL:
+        return "4.NF.C.6"
+    if _wanted(statement) is NumberForm.SIMPLEST:
+        return "4.NF.A.1"
+    if units is Units.PLACES:
+        return "3.NF.A.3.c"
+    return "4.NF.B.3.b" if any(one.value >= 1 for one in numbers) else "4.NF.A.1"
+
+
+def _wanted(statement: Statement) -> object:
+    return statement.wanted if isinstance(statement, AnotherName) else None
+
+
+def _units(numbers: tuple[Quantity, ...]) -> Units:
+    """Return what numbers that are renamed are counted in."""
+    if any(one.ladder.kind is not Kind.NUMBER for one in numbers):
+        return Units.MEASURES
+    styles = {one.ladder.style for one in numbers}
+    if Style.DECIMAL in styles:
+        return Units.DECIMALS
+    return Units.PIECES if Style.MIXED in styles else Units.PLACES
+
+
+def _rounded(units: Units, grade: int) -> str:
+    match units:
+        case Units.PLACES:
+            return "3.NBT.A.1" if grade <= THIRD else "4.NBT.A.3"
+        case Units.DECIMALS:
+            return "5.NBT.A.4"
+        case Units.MEASURES:
+            return "4.MD.A.2"
+        case Units.PIECES | Units.UNLIKE:
+            return "5.NF.A.2"
+
+
+def _compared(units: Units, numbers: tuple[Quantity, ...]) -> str:
+    match units:
+        case Units.PLACES:
+            return "4.NBT.A.2"
+        case Units.DECIMALS:
+            longest = max(one.ladder.after for one in numbers)
+            return "4.NF.C.7" if longest <= PLACES_OF_GRADE_4 else "5.NBT.A.3.b"
+        case Units.MEASURES:
+            return "4.MD.A.1"
+        case Units.PIECES:
+            return "3.NF.A.3.d"
+        case Units.UNLIKE:
+            tops = {one.amounts[-1] for one in numbers}
+            one_top = len(tops) == 1 and all(one.value < 1 for one in numbers)
+            return "3.NF.A.3.d" if one_top else "4.NF.A.2"
+
+
+def _times(found: About, numbers: tuple[Quantity, ...], grade: int, *, story: bool) -> str:
+    if found.units is Units.MEASURES:
+        return "4.MD.A.2"
+    if found.units is Units.DECIMALS:
+        return "5.NBT.B.7"
+    if found.units is Units.PLACES:
+        return _whole_times(sorted(int(one.value) for one in numbers), grade)
+    parts = [one for one in numbers if one.value.denominator > 1]
+    if len(parts) > 1:
+        return "5.NF.B.4.a"
+    if any(one.value > 1 for one in parts):
+        return "5.NF.B.6"
+    if story:
+        return "4.NF.B.4.c"
+    return "4.NF.B.4.a" if any(one.amounts[-1] == 1 for one in parts) else "4.NF.B.4.b"
+
+
+def _whole_times(factors: list[int], grade: int) -> str:
+    less, more = factors[0], factors[-1]
+    if grade <= THIRD and more <= FACTS:
+        return "3.OA.C.7"
+    if grade <= THIRD and less < FACTS and more <= TENS and more % FACTS == 0:
+        return "3.NBT.A.3"
+    fits = len(factors) == len((less, more)) and (
+        (less < FACTS and more <= FOUR_DIGITS) or more <= TWO_DIGITS
+    )
+    return "4.NBT.B.5" if fits else "5.NBT.B.5"
+
+
+def _joined(units: Units, wanted: Needs, numbers: tuple[Quantity, ...], grade: int, *, story: bool) -> str:
+    match units:
+        case Units.PLACES:
+            return "3.NBT.A.2" if grade <= THIRD else "4.NBT.B.4"
+        case Units.DECIMALS:
+            return "5.NBT.B.7"
+        case Units.MEASURES:
+            return "4.MD.A.2"
+        case Units.PIECES if story:
+            return "4.NF.B.3.d"
+        case Units.PIECES:
+            return "4.NF.B.3.c" if any(one.value >= 1 for one in numbers) else "4.NF.B.3.a"
+        case Units.UNLIKE if wanted.denominators == TENTHS_AND_HUNDREDTHS:
+            return "4.NF.C.5"
+        case Units.UNLIKE:
+            return "5.NF.A.2" if story else "5.NF.A.1"
