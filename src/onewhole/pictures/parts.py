@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Expression, Sum
 from onewhole.statements.gap import HOLE, type_hole
 from onewhole.statements.statement import MissingNumber, Statement, gap_amount
 
@@ -43,7 +44,7 @@ def part_whole(statement: Statement) -> PartWhole | None:
     """Return the whole and the parts of a problem with a number missing; None where it does not say both.
 
     What something is taken from is the whole: 9 - ? = 3 1/2 and ? - 2 = 3. Where numbers are added, their sum
-    is: 3 + ? = 5 1/4.
+    is: 3 + ? = 5 1/4. What is left may be several numbers: 7 - ? = 2 + 3.
 
     >>> from onewhole.statements.reading import read_statement
     >>> found = part_whole(read_statement("9 - ? = 3 1/2"))
@@ -53,12 +54,21 @@ def part_whole(statement: Statement) -> PartWhole | None:
     if not isinstance(statement, MissingNumber) or not statement.gap.alone:
         return None
     rest, terms = _share(statement.rest), _terms(statement)
-    if rest is None or terms is None or len(terms) == 1:
+    if terms is None or len(terms) == 1:
         return None
+    more = _more(statement.rest) if rest is None else ()
     added, taken = ([share for share, gone in terms if gone is wanted] for wanted in (False, True))
     if not taken:
-        return PartWhole(rest, tuple(added))
-    return PartWhole(added[0], (*taken, rest)) if len(added) == 1 else None
+        return None if rest is None else PartWhole(rest, tuple(added))
+    left = (rest,) if rest else more
+    return PartWhole(added[0], (*taken, *left)) if len(added) == 1 and left else None
+
+
+def _more(rest: Expression) -> tuple[Share, ...]:
+    """Return the numbers that are added on the other side: 7 - ? = 2 + 3."""
+    terms = rest.terms if isinstance(rest, Sum) else ()
+    found = tuple(_share(term.part) for term in terms if not term.taken)
+    return tuple(one for one in found if one) if len(found) == len(terms) and all(found) else ()
 
 
 def _share(written: object) -> Share | None:

@@ -12,12 +12,13 @@ from onewhole.errors import OnewholeError
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
-from onewhole.problems.needs import needs
+from onewhole.problems.like_names import has_like_names, like_names
+from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
 from onewhole.statements.gap import Gap, type_hole
-from onewhole.statements.statement import MissingNumber, NumberRow, Relation, Statement, meaning
+from onewhole.statements.statement import AnotherName, MissingNumber, NumberRow, Relation, Statement, meaning
 
 TEN = 10
 #: Wholes of a parallel problem go up to here; the first problem's own wholes may lie higher.
@@ -100,9 +101,13 @@ class _Model:
             meant = meaning(found)
             if isinstance(meant, int | Fraction) and meant <= 0:
                 return False
-            return needs(found) == self._needs and _shape(found) == self._shape
+            return self._needed(needs(found)) == self._needed(self._needs) and _shape(found) == self._shape
         except OnewholeError:
             return False
+
+    def _needed(self, found: Needs) -> Needs:
+        """Return what is needed; a number that is written another way may have pieces of any size."""
+        return replace(found, denominators=()) if found.operations == (Operation.RENAME,) else found
 
     def no_new_trap(self, found: Statement) -> bool:
         """Say whether a problem shows and distinguishes at least as many core patterns."""
@@ -126,6 +131,9 @@ def _shape(statement: Statement) -> object:
 
 def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement]]:
     """Yield the statement with other counts, each with its turn, going on from its own in wide steps."""
+    if isinstance(statement, AnotherName) and has_like_names(statement):
+        yield from ((turn, one) for turn, one in enumerate(like_names(statement), 1) if turn >= first)
+        return
     numbers = numbers_of(statement)
     gap = statement.gap if isinstance(statement, MissingNumber) else None
     places = [place for number in numbers for place in _places(number)]

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, trimmed, usual, whole
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus, value
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus, quantities, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
 from onewhole.working.equal_pieces import recut
@@ -15,7 +15,7 @@ from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import GapRead, PartTaken, TakenAndLeft, UndoneToFind
 from onewhole.working.reasons.regrouping import AreWorth, MakesLarger, OpensToMatch, PutTogether
 from onewhole.working.reasons.renaming import RenamedSameAmount
-from onewhole.working.reasons.taking import Left
+from onewhole.working.reasons.taking import InAll, Left, SoFar
 from onewhole.working.strategies.moves import one_on, parted, something
 from onewhole.working.strategies.same_units import row
 from onewhole.working.strategies.table import USUAL
@@ -83,18 +83,42 @@ def _worked(lines: list[Line], alone: MissingNumber, taught: Strategy, *, part_t
     """Work the side without the gap; where the gap is a part that is taken, that part is not called left."""
     if isinstance(alone.rest, Quantity):
         return alone.rest
-    question = Question(alone.rest)
-    working = work_as_taught(question, taught, checked=False)
+    first, taken = _added_first(alone.rest)
+    working = work_as_taught(Question(first), taught, checked=False)
     for line in working.lines[1:]:
         if isinstance(line.says, Quantity | Sum | Times | Over):
             because = line.because
             if part_taken and isinstance(because, Left) and because.result.value == value(alone.rest):
                 because = PartTaken(because.result)
-            lines.append(Line(replace(alone, rest=line.says), because, line.aside, line.facts))
-    if isinstance(working.answer, Quantity):
+            if taken and isinstance(because, InAll):
+                because = SoFar(because.result)
+            says = _less(line.says, taken)
+            lines.append(Line(replace(alone, rest=says), because, line.aside, line.facts))
+    if not isinstance(working.answer, Quantity):
+        msg = "a question is answered by a quantity"
+        raise TypeError(msg)
+    if not taken:
         return working.answer
-    msg = "a question is answered by a quantity"
-    raise TypeError(msg)
+    less = replace(alone, rest=_less(working.answer, taken))
+    return _worked(lines, less, taught, part_taken=part_taken)
+
+
+def _added_first(rest: Expression) -> tuple[Expression, tuple[Term, ...]]:
+    """Part 8 + 4 - 5 into the sum, which is worked first, and what is taken from it.
+
+    Only whole numbers: they are worked in columns, and no columns hold a sum and a difference at once.
+    """
+    terms = rest.terms if isinstance(rest, Sum) else ()
+    added = tuple(term for term in terms if not term.taken)
+    in_places = all(number.ladder.style is Style.PLACES for number in quantities(rest))
+    if len(added) < 2 or len(added) == len(terms) or not in_places:
+        return rest, ()
+    return Sum(added), tuple(term for term in terms if term.taken)
+
+
+def _less(says: Expression, taken: tuple[Term, ...]) -> Expression:
+    terms = says.terms if isinstance(says, Sum) else (Term(says),)
+    return Sum((*terms, *taken)) if taken else says
 
 
 def _renamed(lines: list[Line], here: MissingNumber, amount: Fraction) -> None:
