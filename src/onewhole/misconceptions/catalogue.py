@@ -25,6 +25,7 @@ from onewhole.misconceptions.patterns.opening_a_whole import OPENING_A_WHOLE
 from onewhole.misconceptions.patterns.other_names import OTHER_NAMES
 from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
 from onewhole.misconceptions.patterns.rounding import ROUNDING
+from onewhole.misconceptions.patterns.several_numbers import SEVERAL_NUMBERS
 from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
 from onewhole.misconceptions.patterns.sum_columns import SUM_COLUMNS
 from onewhole.misconceptions.patterns.unlike_denominators import UNLIKE_DENOMINATORS
@@ -55,10 +56,11 @@ GROUPS = (
     OTHER_NAMES,
     MISSING_NUMBERS,
     ROUNDING,
+    SEVERAL_NUMBERS,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJNOQR"
+TOPIC_LETTERS = "APBCDEFGHIJNOQRU"
 
 
 class UnknownPatternError(InputError, KeyError):

@@ -33,6 +33,7 @@ class Topic(Enum):
     OTHER_NAMES = "other names for a number"
     MISSING = "missing numbers"
     ROUND = "rounding"
+    SEVERAL = "three numbers and more"
 
 
 class Family(Enum):

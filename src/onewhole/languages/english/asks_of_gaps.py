@@ -9,6 +9,8 @@ from onewhole.misconceptions.asks.gaps import (
     ComesTo,
     GapAsk,
     HadBeforeGiving,
+    SaysToDo,
+    UsedWhere,
     WhatEachSideMakes,
 )
 from onewhole.sentences.node import Said
@@ -38,5 +40,9 @@ def ask_of_gaps(ask: GapAsk) -> Sentences:
         case AreSidesEqual(wrote, beside):
             put = told("put your", Said(wrote), "in the gap beside", Said(beside))
             return put + asked("are both sides the same")
+        case UsedWhere(number):
+            return asked("where did you use", Said(number))
+        case SaysToDo(number):
+            return asked("what does the sign before", Said(number), "say to do")
         case _:
             assert_never(ask)

@@ -118,6 +118,8 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.ANSWER_COMES_NEXT: ("the equals sign tells me to write the answer now",),
         RuleThought.ADDS_THEM_UP: ("I see numbers and plus signs, so I add them up",),
         RuleThought.SAME_NUMBER_AGAIN: ("the same number must stand there again",),
+        RuleThought.TWO_AND_DONE: ("I worked with two numbers, and that is the answer",),
+        RuleThought.ONE_TAKEN_OFF: ("I take away the number that I see, and that is left",),
         RuleThought.MULTIPLY_THEN_ADD: ("I multiply and then add, and took the wrong two first",),
         RuleThought.QUOTIENT_GOES_BELOW: ("the answer of the division goes below",),
         RuleThought.FIRST_DIGIT_IS_WHOLES: ("the first digit is the whole number",),

@@ -47,5 +47,19 @@ class AreSidesEqual:
     beside: Quantity
 
 
-#: Every question about a missing number.
-GapAsk = ComesTo | HadBeforeGiving | CanBeTaken | WhatEachSideMakes | AreSidesEqual
+@dataclass(frozen=True, slots=True)
+class UsedWhere:
+    """Where in the answer is this number used?"""
+
+    number: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class SaysToDo:
+    """What does the sign before this number say to do?"""
+
+    number: Quantity
+
+
+#: Every question about a missing number, and about numbers of several that are not seen.
+GapAsk = ComesTo | HadBeforeGiving | CanBeTaken | WhatEachSideMakes | AreSidesEqual | UsedWhere | SaysToDo

@@ -22,9 +22,11 @@ from onewhole.misconceptions.wrong_steps.gaps import (
     added,
     all_added,
     first_copied,
+    first_taken_only,
     on_missing_addend,
     on_missing_change,
     on_missing_start,
+    on_one_of_several_addends,
     on_two_sides,
     taken_away,
     worked_side,
@@ -43,8 +45,8 @@ _filled_in = partial(Pattern, topic=Topic.MISSING, family=Family.OPERATION, sour
 MISSING_NUMBERS = (
     _filled_in(
         id="Q01",
-        name="adds the two numbers that are there",
-        rule="The number beside the gap and the sum are added.",
+        name="adds the numbers that are there",
+        rule="The numbers beside the gap and the sum are added.",
         shows_when="an addend is missing",
         thinking=plain(RuleThought.PLUS_SO_ADD),
         ask=filled(ComesTo, wrote, other_side(0)),
@@ -113,5 +115,15 @@ MISSING_NUMBERS = (
         ),
         example=Example(*_SIDES, "8"),
         attempt=on_two_sides(first_copied),
+    ),
+    _filled_in(
+        id="Q10",
+        name="takes only one of the known numbers away",
+        rule="Only the first of the numbers beside the gap is taken from the sum.",
+        shows_when="one of three addends or more is missing",
+        thinking=plain(RuleThought.ONE_TAKEN_OFF),
+        ask=filled(ComesTo, wrote, other_side(0)),
+        example=Example("2 + ? + 3 = 9", "4", "7"),
+        attempt=on_one_of_several_addends(first_taken_only),
     ),
 )

@@ -82,6 +82,8 @@ class RuleThought(Enum):
     ANSWER_COMES_NEXT = auto()
     ADDS_THEM_UP = auto()
     SAME_NUMBER_AGAIN = auto()
+    TWO_AND_DONE = auto()
+    ONE_TAKEN_OFF = auto()
     MULTIPLY_THEN_ADD = auto()
     QUOTIENT_GOES_BELOW = auto()
     FIRST_DIGIT_IS_WHOLES = auto()
