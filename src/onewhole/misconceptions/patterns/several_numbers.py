@@ -2,12 +2,15 @@
 
 from functools import partial
 
-from onewhole.misconceptions.asks.gaps import SaysToDo, UsedWhere
+from onewhole.misconceptions.asks.gaps import ComesTo, SaysToDo, UsedWhere
 from onewhole.misconceptions.filling import filled, plain
+from onewhole.misconceptions.holes.gaps import other_side
+from onewhole.misconceptions.holes.parts import wrote
 from onewhole.misconceptions.holes.several import last_number
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON
 from onewhole.misconceptions.thoughts.rules import RuleThought
+from onewhole.misconceptions.wrong_steps.gaps import first_taken_only, on_one_of_several_addends
 from onewhole.misconceptions.wrong_steps.several import last_added, last_left_out, on_several
 
 _worked = partial(Pattern, topic=Topic.SEVERAL, family=Family.OPERATION, source=COMMON)
@@ -32,5 +35,15 @@ SEVERAL_NUMBERS = (
         ask=filled(SaysToDo, last_number),
         example=Example("5 1/6 + 2 3/6 - 1 5/6", "5 5/6", "9 3/6"),
         attempt=on_several(last_added),
+    ),
+    _worked(
+        id="U03",
+        name="takes only one of the known numbers away",
+        rule="Only the first of the numbers beside the gap is taken from the sum.",
+        shows_when="one of three addends or more is missing",
+        thinking=plain(RuleThought.ONE_TAKEN_OFF),
+        ask=filled(ComesTo, wrote, other_side(0)),
+        example=Example("2 + ? + 3 = 9", "4", "7"),
+        attempt=on_one_of_several_addends(first_taken_only),
     ),
 )
