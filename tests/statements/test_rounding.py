@@ -7,7 +7,7 @@ import pytest
 from onewhole.notations.text import printed, text
 from onewhole.number.quantity import whole
 from onewhole.number.unit import Unit
-from onewhole.statements.reading import read_answer, read_statement
+from onewhole.statements.reading import read_statement
 from onewhole.statements.rounding import Rounding, halfway
 from onewhole.statements.tokens import ReadingError
 
@@ -24,6 +24,10 @@ SPELLINGS = [
     ("round 2 5/8 to wholes", "round 2 5/8 to the nearest whole number"),
     ("round 26 in to feet", "round 26 in to the nearest foot"),
     ("round 2 h 40 min to the nearest hour", "round 2 h 40 min to the nearest hour"),
+    ("round $3.46 to dollars", "round $3.46 to the nearest dollar"),
+    ("round $3.46 to the nearest dime", "round $3.46 to the nearest dime"),
+    ("round 5 5/8 in to inches", "round 5 5/8 in to the nearest inch"),
+    ("round 5.27 km to tenths", "round 5.27 km to the nearest tenth"),
     ("round 4 tens 12 ones to the nearest ten", "round 4 tens 12 ones to the nearest ten"),
 ]
 
@@ -74,6 +78,9 @@ BETWEEN = [
     ("34.6 to tens", "30", "40", "35"),
     ("2 2/3 to wholes", "2", "3", "2 1/2"),
     ("5 ft 8 in to feet", "5 ft", "6 ft", "5 ft 6 in"),
+    ("$3.46 to dollars", "$3", "$4", "$3.50"),
+    ("$3.46 to dimes", "$3.40", "$3.50", "$3.45"),
+    ("5 5/8 in to inches", "5 in", "6 in", "5 1/2 in"),
     ("7 ft to yards", "2 yd", "3 yd", "2 yd 1 ft 6 in"),
 ]
 
@@ -83,11 +90,7 @@ def test_neighbors_and_halfway(typed: str, low: str, high: str, middle: str) -> 
     """As far as the place, and no farther: 4.0 for tenths."""
     found = read_statement(f"round {typed}")
     assert isinstance(found, Rounding)
-    assert (found.low, found.high, halfway(found)) == (
-        read_answer(low),
-        read_answer(high),
-        read_answer(middle),
-    )
+    assert tuple(map(text, (found.low, found.high, halfway(found)))) == (low, high, middle)
 
 
 def test_a_stretch_that_does_not_hold_the_number_is_refused() -> None:

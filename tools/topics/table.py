@@ -78,6 +78,7 @@ TOPICS = (
     Topic("round whole numbers", "4.NBT.A.3", "round 4567 to the nearest hundred"),
     Topic("round decimals", "5.NBT.A.4", "round 3.46 to the nearest tenth"),
     Topic("round mixed numbers", "5.NF.A.2", "round 2 5/8 to the nearest whole number"),
+    Topic("round money", "4.MD.A.2", "round $3.46 to the nearest dollar"),
     Topic("round measures", "4.MD.A.2", "round 5 ft 8 in to the nearest foot"),
     Topic("missing number: take away", "4.NF.B.3.c", "9 - ? = 3 1/2"),
     Topic("missing number: add", "4.NBT.B.4", "? + 128 = 304"),

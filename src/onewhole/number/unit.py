@@ -61,6 +61,8 @@ ONE = Unit(Fraction(1))
 DOLLAR = "$"
 #: Stands close behind a count of cents.
 CENT = "¢"
+#: Dollars and cents have so many places after the point, or none.
+CENT_PLACES = 2
 
 #: The measures of the grade, largest first within a kind.
 #: Source of the customary units: NIST Handbook 44, Appendix C, tables of United States customary units (from

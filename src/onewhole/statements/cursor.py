@@ -73,7 +73,7 @@ def is_unit(token: Token, after: Token) -> bool:
     """Say whether a word is a unit; in of "in simplest form" is none."""
     if token.sort is not TokenKind.WORD or token.text not in MARKS:
         return False
-    return token.text != "in" or after.sort is not TokenKind.WORD or after.text in {"in", "as"}
+    return token.text != "in" or after.sort is not TokenKind.WORD or after.text in {"in", "as", "to"}
 
 
 def _fraction_unit(tokens: tuple[Token, ...]) -> str:

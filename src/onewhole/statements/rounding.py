@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, joined, measure, mixed
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
-from onewhole.number.unit import MEASURES, ONE, Kind, Unit
+from onewhole.number.unit import CENT_PLACES, DOLLAR, MEASURES, Kind, Unit
 
 HALF = Fraction(1, 2)
 
@@ -80,9 +80,8 @@ def on_rung(asked: Rounding, count: int) -> Quantity:
         return Quantity(measure(unit.mark), (count,))
     amount = count * unit.size
     if unit.size >= 1:
-        return whole(int(amount))
-    after = asked.number.ladder.units.index(unit) - asked.number.ladder.units.index(ONE)
-    return usual(decimal(1, after), amount)
+        return whole(int(amount), unit.mark)
+    return usual(_pointed(unit.size, unit.mark), amount)
 
 
 def halfway(asked: Rounding) -> Quantity:
@@ -113,13 +112,20 @@ def _holding(asked: Rounding) -> tuple[Ladder, ...]:
     if unit.size > 1:
         return (asked.low.ladder,)
     if ladder.style is Style.MIXED:
-        return (mixed(2),)
-    return (decimal(1, asked.low.ladder.after + 1),)
+        return (mixed(2, unit.mark),)
+    return (_pointed(unit.size / TEN, unit.mark),)
+
+
+def _pointed(size: Fraction, mark: str) -> Ladder:
+    """Return the ladder of decimals down to a place; money has two places after the point, if any."""
+    after = next(places for places in range(1, 7) if size * TEN**places >= 1)
+    return decimal(1, max(after, CENT_PLACES) if mark == DOLLAR else after, mark)
 
 
 def renamed(asked: Rounding) -> Quantity:
     """Write the number so that whole numbers of the unit stand apart: 2 3/4 for 11/4, 2 ft 2 in for 26 in.
 
+    >>> from onewhole.number.unit import ONE
     >>> renamed(Rounding(Quantity(mixed(4), (None, 11)), ONE)).counts
     (2, 3)
     """
@@ -133,7 +139,7 @@ def units_to_round_to(number: Quantity) -> tuple[Unit, ...]:
     """Return the units that a number can be rounded to: every one larger than its smallest, to a million.
 
     A mixed number is rounded to wholes and larger places; a measure to any unit of its kind that is a whole
-    number of its smallest.
+    number of its smallest. Of a number with a unit they are places of that unit.
 
     >>> [int(unit.size) for unit in units_to_round_to(whole(4567))][:3]
     [10, 100, 1000]
@@ -145,6 +151,6 @@ def units_to_round_to(number: Quantity) -> tuple[Unit, ...]:
             for unit in MEASURES
             if unit.kind is number.kind and unit.size > ladder.finest and not unit.size % ladder.finest
         )
-    places = [Unit(Fraction(TEN) ** power) for power in range(-ladder.after, 7)]
-    least = ladder.finest if ladder.style is not Style.MIXED else ONE.size / 2
+    places = [Unit(Fraction(TEN) ** power, Kind.NUMBER, ladder.mark) for power in range(-ladder.after, 7)]
+    least = ladder.finest if ladder.style is not Style.MIXED else HALF
     return tuple(unit for unit in places if unit.size > least)

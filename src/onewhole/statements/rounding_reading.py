@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import MEASURES, ONE, Unit
+from onewhole.number.unit import DOLLAR, MEASURES, ONE, Kind, Unit
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.numerals import numeral
 from onewhole.statements.rounding import Rounding, units_to_round_to
@@ -24,6 +24,12 @@ _PLACES = {
     "tenth": Unit(Fraction(1, TEN)),
     "hundredth": Unit(Fraction(1, TEN**2)),
     "thousandth": Unit(Fraction(1, TEN**3)),
+}
+#: What is counted in dollars, and what of it.
+_COINS = {
+    word + end: size
+    for word, size in (("dollar", Fraction(1)), ("dime", Fraction(1, TEN)), ("cent", Fraction(1, TEN**2)))
+    for end in ("", "s")
 }
 _NAMES = {word + end: unit for word, unit in _PLACES.items() for end in ("", "s")}
 _SIZES = {Fraction(TEN) ** power for power in range(-3, 7)}
@@ -60,7 +66,7 @@ def rounding(cursor: Cursor) -> Rounding | None:
     for word in ("the", "nearest"):
         _took(cursor, word)
     here = cursor.here
-    unit = _unit(cursor)
+    unit = _unit(cursor, number.ladder.mark if number.kind is Kind.NUMBER else "")
     while cursor.word_ahead(0, _AFTER):
         cursor.take()
     if unit not in units_to_round_to(number):
@@ -76,28 +82,42 @@ def _took(cursor: Cursor, word: str) -> bool:
     return found
 
 
-def _unit(cursor: Cursor) -> Unit:
-    """Read the name of a place or a unit, or the digits of a place: 100, 0.1."""
+def _unit(cursor: Cursor, own: str) -> Unit:
+    """Read the name of a place or a unit, or the digits of a place: 100, 0.1.
+
+    ``own`` is the unit behind a number: that unit is one of it, and a dollar has dimes and cents.
+    """
+    here = cursor.here
+    size = _COINS.get(here.text) if own == DOLLAR else Fraction(1) if MARKS.get(here.text) == own else None
+    if size is not None:
+        cursor.take()
+        return Unit(size, Kind.NUMBER, own)
+    place = _place(cursor)
+    if place is not None:
+        return Unit(place, Kind.NUMBER, own)
+    mark = MARKS.get(here.text)
+    if mark is None:
+        cursor.refuse("what to round to is no place and no unit", _REMEDY)
+    cursor.take()
+    return next(unit for unit in MEASURES if unit.mark == mark)
+
+
+def _place(cursor: Cursor) -> Fraction | None:
+    """Read the size of a place, by its name or in digits; None where none stands."""
     here = cursor.here
     if here.sort in {TokenKind.NUMBER, TokenKind.POINTED}:
         size = Fraction(here.text)
         if size in _SIZES:
             cursor.take()
-            return Unit(size)
+            return size
     if cursor.word_ahead(0, _TIMES):
         dash = cursor.ahead(1).sort is TokenKind.MINUS
         if cursor.word_ahead(1 + dash, _THOUSANDS):
             size = _NAMES[here.text].size
             for _ in range(2 + dash):
                 cursor.take()
-            return Unit(size * TEN**3)
-    if here.text in _NAMES:
-        return _NAMES[cursor.take().text]
-    mark = MARKS.get(here.text)
-    if mark is None:
-        cursor.refuse("what to round to is no place and no unit", _REMEDY)
-    cursor.take()
-    return next(unit for unit in MEASURES if unit.mark == mark)
+            return size * TEN**3
+    return _NAMES[cursor.take().text].size if here.text in _NAMES else None
 
 
 def _unsuited(number: Quantity, unit: Unit, at: Token) -> ReadingError:

@@ -7,6 +7,7 @@ from itertools import accumulate
 from onewhole.errors import Fault
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, mixed
 from onewhole.number.quantity import Quantity, usual, usual_in_parts, whole
+from onewhole.number.unit import CENT_PLACES, DOLLAR
 from onewhole.statements.expression import Expression, Sum, Term, is_worth, value
 from onewhole.working.strategies.same_units import Signed
 
@@ -147,11 +148,11 @@ def _written(ladder: Ladder, quarters: int, *, up: bool) -> Quantity:
         return usual_in_parts(ladder, -(-quarters // QUARTERS) if up else quarters // QUARTERS)
     amount = Fraction(quarters * ladder.finest.numerator, QUARTERS * ladder.finest.denominator)
     if amount.denominator == 1:
-        return whole(amount.numerator)
+        return whole(amount.numerator, ladder.mark)
     if ladder.style is Style.MIXED:
-        return usual(mixed(amount.denominator), amount)
+        return usual(mixed(amount.denominator, ladder.mark), amount)
     after = next(places for places in range(1, ladder.after + 1) if not (amount * TEN**places) % 1)
-    return usual(decimal(1, after), amount)
+    return usual(decimal(1, CENT_PLACES if ladder.mark == DOLLAR else after, ladder.mark), amount)
 
 
 def undone(signed: Signed, answer: Quantity) -> Undone:

@@ -2,10 +2,11 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.making import some, told, units
+from onewhole.languages.english.making import thing, told, units
+from onewhole.languages.english.wordings import rung_called
 from onewhole.languages.english.words import ClassWords
-from onewhole.number.unit import ONE, Unit
-from onewhole.sentences.node import Node, Said, Seam
+from onewhole.number.unit import Kind, Unit
+from onewhole.sentences.node import Counted, Naming, Node, Said, Seam, Thing
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.rounding import (
     BetweenNeighbors,
@@ -44,12 +45,23 @@ def in_rounding(reason: InRounding, words: ClassWords) -> Sentences:
             start = ("it is exactly halfway", Seam(":", "it is"), Said(far), "from", Said(low))
             return told(start, Seam("and", "as far"), "from", Said(high)) + told("we agree to go up")
         case NothingOver(number, unit, count):
-            exactly = (Said(number), "is exactly", some(count, unit, words))
+            exactly = (Said(number), "is exactly", Counted(count, _counted(unit, words)))
             return told(exactly, Seam(", so", "so"), "it stays")
         case _:
             assert_never(reason)
 
 
+def _counted(unit: Unit, words: ClassWords) -> Unit | Thing:
+    if unit.mark and _named(unit):
+        return Thing(rung_called(unit, 1), rung_called(unit), None)
+    return thing(unit, words)
+
+
 def counted_by(unit: Unit) -> Node:
     """Name the unit that is counted by; ones are whole numbers, as a number with a fraction is rounded."""
-    return "whole numbers" if unit == ONE else units(unit)
+    return Naming(Thing(rung_called(unit, 1), rung_called(unit), None)) if _named(unit) else units(unit)
+
+
+def _named(unit: Unit) -> bool:
+    """Say whether a unit is named by more than the place that it is."""
+    return unit.kind is Kind.NUMBER and (unit.size == 1 or unit.mark != "")

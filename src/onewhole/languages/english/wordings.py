@@ -1,10 +1,13 @@
 """The words that stand on a line itself: what is asked of a number."""
 
+from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.words import unit_name
-from onewhole.number.unit import ONE
+from onewhole.languages.english.words import unit_called, unit_name
+from onewhole.number.unit import DOLLAR, Kind, Unit
 from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
+
+_COINS = {Fraction(1, 10): "dime", Fraction(1, 100): "cent"}
 
 
 def wording(thing: Wording) -> str:
@@ -29,6 +32,22 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
         case FromEnd(falling):
             return ("from greatest", "to least") if falling else ("from least", "to greatest")
         case ToNearest(unit):
-            return "to the nearest", "whole number" if unit == ONE else unit_name(unit, 1)
+            return "to the nearest", rung_called(unit, 1)
         case _:
             assert_never(thing)
+
+
+def rung_called(unit: Unit, count: int = 2) -> str:
+    """Name what is rounded to: hundreds, feet; whole numbers, and of a number with a unit that unit.
+
+    >>> from onewhole.number.ladder import places
+    >>> rung_called(ONE), rung_called(places(1, "$").units[0], 1)
+    ('whole numbers', 'dollar')
+    """
+    if unit.kind is not Kind.NUMBER:
+        return unit_name(unit, count)
+    if unit.mark and unit.size == 1:
+        return unit_called(unit.mark, count)
+    if unit.mark == DOLLAR and unit.size in _COINS:
+        return f"{_COINS[unit.size]}{'s' * (count != 1)}"
+    return f"whole number{'s' * (count != 1)}" if unit.size == 1 else unit_name(unit, count)

@@ -95,7 +95,7 @@ def zeros_left_off(asked: Rounding) -> Quantity | None:
     """Round rightly, and write how many of the place there are: 35 for 3,500."""
     if not _in_places(asked) or asked.to.size < TEN or not asked.rounded:
         return None
-    return whole(int(asked.rounded / asked.to.size))
+    return whole(int(asked.rounded / asked.to.size), asked.number.ladder.mark)
 
 
 def _up(asked: Rounding) -> bool:
