@@ -8,11 +8,15 @@ from fractions import Fraction
 
 #: What of a pattern's answer is asked: a sign by id.
 Signs = dict[str, str]
+INCHES = {"yd": 36, "ft": 12, "in": 1}
 OPPOSITE = {"<": ">", ">": "<"}
 
 
 def amount(typed: str) -> Fraction:
-    """Read a whole number, a decimal, a fraction or a mixed number."""
+    """Read a whole number, a decimal, a fraction, a mixed number, or a measure in yards, feet and inches."""
+    if typed[-1].isalpha():
+        words = typed.split()
+        return Fraction(sum(int(n) * INCHES[mark] for n, mark in zip(words[::2], words[1::2], strict=True)))
     return sum((Fraction(part) for part in typed.split()), Fraction(0))
 
 
@@ -25,6 +29,9 @@ def signs(left: str, right: str) -> Signs:
     """Write what each pattern of comparing writes, right ones by luck among them."""
     true = sign(amount(left), amount(right))
     found = {"N15": OPPOSITE[true]} if true in OPPOSITE else {}
+    if left[-1].isalpha():
+        (n1, mark1, *_), (n2, mark2, *_) = left.split(), right.split()
+        return found | ({"N16": sign(int(n1), int(n2))} if mark1 != mark2 and n1 != n2 else {})
     if "/" in left + right:
         return found | _fractions(left, right)
     if "." in left + right:

@@ -29,13 +29,14 @@ SPACES = {
         "12",
         "4.10",
     ],
+    "measures": ["5 ft", "61 in", "2 yd", "20 in", "2 ft", "1 yd 1 ft", "4 ft 11 in", "1 ft 8 in"],
     "whole numbers": ["7", "12", "36", "99", "100", "452", "999", "1001", "4520"],
 }
 
 
 @pytest.mark.parametrize("space", SPACES)
 def test_comparisons_agree(space: str) -> None:
-    """N01 to N15 write what their definitions say, and are right by luck where those are right."""
+    """N01 to N16 write what their definitions say, and are right by luck where those are right."""
     done: Counter[str] = Counter()
     for left, right in product(SPACES[space], repeat=2):
         statement = read_statement(f"{left} ? {right}")
@@ -48,6 +49,7 @@ def test_comparisons_agree(space: str) -> None:
     found = {
         "mixed": {"N01", "N02", "N03", "N04", "N05", "N06", "N15"},
         "decimals": {"N08", "N09", "N10", "N11", "N12", "N13", "N14", "N15"},
+        "measures": {"N15", "N16"},
         "whole numbers": {"N14", "N15"},
     }
     assert set(done) == found[space]

@@ -24,6 +24,7 @@ from onewhole.statements.statement import Comparison, NumberRow
         ("N03", "order 2 1/8, 2 1/4, 1 3/4", "1 3/4 < 2 1/4 < 2 1/8"),
         ("F06", "order 0.5, 0.45, 0.405", "0.5 < 0.45 < 0.405"),
         ("F07", "order 0.5, 0.65, 0.805", "0.805 < 0.65 < 0.5"),
+        ("N16", "order 5 ft, 61 in, 2 yd", "2 yd < 5 ft < 61 in"),
         ("N14", "order 999, 1001, 354", "1001 < 354 < 999"),
     ],
 )

@@ -270,6 +270,21 @@ def called_less(case: Case) -> Quantity:
     return left(case) if case.wrote is Relation.LESS else right(case)
 
 
+def count_called_more(case: Case) -> int:
+    """Return the first count of the measure that was called more."""
+    return called_more(case).amounts[0]
+
+
+def count_called_less(case: Case) -> int:
+    """Return the first count of the measure that was called less."""
+    return called_less(case).amounts[0]
+
+
+def smallest_unit(case: Case) -> Unit:
+    """Return the smallest unit of both."""
+    return min((left_piece(case), right_piece(case)), key=lambda unit: unit.size)
+
+
 def bottom_called_more(case: Case) -> int:
     """Return the denominator of the number that was called more."""
     return called_more(case).ladder.denominator

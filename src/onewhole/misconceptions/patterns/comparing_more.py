@@ -20,6 +20,8 @@ from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.fractions import (
     bottom_called_less,
     bottom_called_more,
+    count_called_less,
+    count_called_more,
     left,
     left_large,
     left_piece,
@@ -29,6 +31,7 @@ from onewhole.misconceptions.holes.fractions import (
     single_fraction,
     single_large,
     single_piece,
+    smallest_unit,
     top_called_less,
     top_called_more,
 )
@@ -46,6 +49,7 @@ from onewhole.misconceptions.wrong_steps.looked_at import (
     longer_of_equals,
     longer_unless_zero,
     more_pieces_smaller,
+    numbers_alone,
     on_sign_written,
     on_two_compared,
     point_left_out,
@@ -246,6 +250,17 @@ COMPARING_MORE = (
         source=COMMON,
         example=Example("999 ? 1001", "<", ">"),
         attempt=on_two_compared(first_digit),
+    ),
+    _compared(
+        id="N16",
+        name="compares the numbers and not the units",
+        rule="Of two measures in different units, the one with the larger first number is called larger.",
+        shows_when="the larger units of the two differ",
+        thinking=filled(BiggerNumber, count_called_more, count_called_less),
+        ask=filled(AllInOnePlace, left, right, smallest_unit),
+        source=COMMON,
+        example=Example("2 ft ? 20 in", ">", "<"),
+        attempt=on_two_compared(numbers_alone),
     ),
     _compared(
         id="N15",

@@ -195,6 +195,19 @@ def point_left_out(left: Quantity, right: Quantity) -> tuple[Quantity, Quantity]
     return whole(left.parts), whole(right.parts)
 
 
+# ---- measures ----
+
+
+def numbers_alone(left: Quantity, right: Quantity) -> tuple[Quantity, Quantity] | None:
+    """Compare the first numbers of two measures that begin with different units."""
+    if {left.ladder.style, right.ladder.style} != {Style.MEASURE}:
+        return None
+    first, second = left.amounts[0], right.amounts[0]
+    if left.ladder.units[0] == right.ladder.units[0] or first == second:
+        return None
+    return whole(first), whole(second)
+
+
 # ---- whole numbers ----
 
 
