@@ -1,7 +1,7 @@
 """The page layout of wholes and parts: rows of equal places as large as fit, with labels beneath."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import accumulate
 
@@ -57,6 +57,10 @@ class _Grid:
     tops: tuple[Fraction, ...]
     full: Fraction
 
+    def seated(self, seats: tuple[int, ...]) -> "_Grid":
+        """Return the grid on which each number stands in its seat from the top."""
+        return replace(self, tops=tuple(self.tops[seat] for seat in seats)) if seats else self
+
     def place(self, number: int, slot: int) -> Box:
         """Return the place of a whole."""
         down, over = divmod(slot, self.columns)
@@ -75,10 +79,12 @@ def drawn(working: Working, form: Form) -> Picture:
     for state in shown[1:]:
         tables.append(then(tables[-1], state))
     half = half_marked(working) if form.kind is PictureKind.STRIPS else None
-    grid = _grid(tables, form, MARGIN if half is None else MARGIN + ABOVE)
+    even = any(state.seats for state in shown)
+    grid = _grid(tables, form, MARGIN if half is None else MARGIN + ABOVE, even=even)
     scenes = []
     for at, (table, state) in enumerate(zip(tables, shown, strict=True)):
-        pieces = (*_pieces(table, grid, form), *_words(state, table, grid, whole))
+        seated = grid.seated(state.seats)
+        pieces = (*_pieces(table, seated, form), *_words(state, table, seated, whole))
         told = descriptions(shown[at - 1] if at else None, state, whole)
         if half is not None and state.compared:
             pieces, told = (*pieces, *_half(half, len(table), grid)), (*told, MarkAt(HALF))
@@ -106,12 +112,18 @@ def _check(heap: Heap, form: Form) -> None:
         raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
 
 
-def _grid(tables: list[Table], form: Form, top: Fraction) -> _Grid:
-    """Return the largest places for which all tables fit on the paper and no part is too narrow."""
+def _grid(tables: list[Table], form: Form, top: Fraction, *, even: bool) -> _Grid:
+    """Return the largest places for which all tables fit on the paper and no part is too narrow.
+
+    Where it is ``even``, every number has as much room, so that one can stand in another's place.
+    """
     rows = max(len(table) for table in tables)
-    slots = [max(table[at].slots for table in tables if len(table) > at + 1) for at in range(rows - 1)]
     cut = {(row.per, row.across) for table in tables for row in table}
     most = max(row.slots for table in tables for row in table)
+    slots = [
+        most if even else max(table[at].slots for table in tables if len(table) > at + 1)
+        for at in range(rows - 1)
+    ]
     least = min((WIDTH - 2 * MARGIN + GAP) // (form.widest + GAP), most)
     for columns in range(max(least, 1), MOST_WHOLES + 1):
         width = min(form.widest, (WIDTH - 2 * MARGIN - (columns - 1) * GAP) / columns)
@@ -119,7 +131,8 @@ def _grid(tables: list[Table], form: Form, top: Fraction) -> _Grid:
         blocks = [-(-count // columns) * (height + GAP) + WORDS for count in slots]
         tops = tuple(accumulate(blocks, initial=top))
         full = max(
-            tops[len(table) - 1] + -(-table[-1].slots // columns) * (height + GAP) + WORDS for table in tables
+            tops[len(table) - 1] + -(-(most if even else table[-1].slots) // columns) * (height + GAP) + WORDS
+            for table in tables
         )
         if full <= MOST_HEIGHT:
             if any(form.narrow(per, across, width) < LEAST_PART for per, across in cut):

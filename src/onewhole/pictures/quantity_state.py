@@ -78,6 +78,8 @@ class QuantityState:
     there is a single heap; the ``spared`` pieces at its end are crossed out last. ``compared`` are the two
     numbers of a comparison, on the line that says which is more. ``renamed`` says that the first heap is what
     was there before the pieces were cut again or joined: it stays to be seen above the other one.
+    ``seats`` are the places of the heaps from the top, where they are put in order; else they stand as they
+    come.
     """
 
     heaps: tuple[Heap, ...]
@@ -86,6 +88,7 @@ class QuantityState:
     spared: int = 0
     compared: tuple[Quantity, ...] = ()
     renamed: bool = False
+    seats: tuple[int, ...] = ()
 
     @property
     def amount(self) -> Fraction:
@@ -213,12 +216,24 @@ def _compared(
 
 
 def _in_a_row(says: Ordering | NumberRow, whole: Unit, before: QuantityState | None) -> QuantityState | None:
-    """Show numbers that are put in order, each where it stood first; in order they are only told."""
+    """Show numbers that are put in order: each where it stood first, and at the end in that order."""
     if before and isinstance(says, NumberRow) and says.signs:
-        return replace(before, compared=says.parts)
+        amounts = [part.value / whole.size for part in says.parts]
+        return replace(before, compared=says.parts, seats=_seats(before.heaps, amounts))
     heaps = tuple(_heap(part, whole) for part in says.parts)
     shown = tuple(heap for heap in heaps if heap)
     return QuantityState(shown) if len(shown) == len(heaps) else None
+
+
+def _seats(heaps: tuple[Heap, ...], amounts: list[Fraction]) -> tuple[int, ...]:
+    """Return for each heap which of the amounts it is; of equal ones each has its own."""
+    free = dict(enumerate(amounts))
+    found: list[int] = []
+    for heap in heaps:
+        seat = next(at for at, amount in free.items() if amount == heap.amount)
+        found.append(seat)
+        del free[seat]
+    return tuple(found)
 
 
 def _beside_wholes(heaps: tuple[Heap, ...], before: QuantityState | None) -> tuple[Heap, ...]:
