@@ -8,7 +8,7 @@ from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS, place_written
 from onewhole.languages.language import Language
-from onewhole.notations.text import digits_printed, grouped, part, printed
+from onewhole.notations.text import clock_face, digits_printed, grouped, part, printed
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -43,6 +43,7 @@ _OPERATORS = {
     Sign.OPEN: "(",
     Sign.CLOSE: ")",
     Sign.OVER: "/",
+    Sign.UNTIL: "to",
 }
 
 
@@ -133,6 +134,8 @@ def _quantity(quantity: Quantity, blank: str) -> Element:
         case Style.MIXED:
             wholes, top = quantity.counts
             return _with_mark(_mixed(wholes, top, quantity.ladder.denominator, blank), quantity)
+        case Style.MEASURE if quantity.ladder.clock:
+            return _leaf("mn", clock_face(quantity))
         case Style.MEASURE:
             pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
             return _named(((count, unit.mark) for count, unit in pairs), blank)

@@ -5,6 +5,7 @@ from typing import assert_never
 
 from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import FORMS, place_written
+from onewhole.number.clock import shown
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -46,6 +47,17 @@ def printed(thing: Writable) -> str:
     '4,006 - 1,278'
     """
     return _line(thing, grouped)
+
+
+def clock_face(time: Quantity) -> str:
+    """Write a time of day as a clock shows it: 9:45, 2:15 p.m.
+
+    >>> from onewhole.number.clock import clock
+    >>> clock_face(clock(14 * 60 + 5, halves=True))
+    '2:05 p.m.'
+    """
+    hour, minutes, half = shown(time)
+    return f"{hour}:{minutes:02} {half}".rstrip()
 
 
 def digits_printed(quantity: Quantity) -> str:
@@ -128,6 +140,8 @@ def unit_by_unit(quantity: Quantity, spell: Spell = _plain) -> tuple[str, ...]:
     >>> unit_by_unit(Quantity(measure("ft", "in"), (5, 2)))
     ('5 ft', '2 in')
     """
+    if quantity.ladder.clock:
+        return (clock_face(quantity),)
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
         return tuple(

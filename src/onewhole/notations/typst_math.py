@@ -32,6 +32,7 @@ _SIGNS = {
     Sign.TIMES: "\N{MULTIPLICATION SIGN}",
     Sign.WHICH: "ring",
     Sign.COMMA: '","',
+    Sign.UNTIL: '"to"',
 }
 
 

@@ -6,7 +6,7 @@ from fractions import Fraction
 from functools import cache, cached_property
 from math import lcm
 
-from onewhole.number.unit import MEASURES, Kind, KindError, Unit
+from onewhole.number.unit import CLOCK, HALVES, MEASURES, Kind, KindError, Unit
 
 TEN = 10
 
@@ -70,6 +70,11 @@ class Ladder:
         Of a measure it is the largest unit.
         """
         return self.units[0].mark
+
+    @property
+    def clock(self) -> bool:
+        """Say whether it counts a time of day (:mod:`onewhole.number.clock`)."""
+        return self.units[0].mark in {CLOCK, HALVES}
 
     @cached_property
     def after(self) -> int:
@@ -143,16 +148,23 @@ def measure(*marks: str) -> Ladder:
     return Ladder(Style.MEASURE, tuple(known[mark] for mark in marks))
 
 
+def _durations(ladder: Ladder) -> Ladder:
+    """Return hours and minutes for a time of day, and any other ladder as it is."""
+    return measure("h", "min") if ladder.clock else ladder
+
+
 @cache
 def joined(first: Ladder, second: Ladder) -> Ladder:
     """Return the ladder on which amounts of both ladders can be counted.
 
     Wholes and decimals join as decimals, anything with equal parts joins on the smallest common number of
-    parts, measures of one kind join rung by rung. Raises KindError for different kinds.
+    parts, measures of one kind join rung by rung; times of day join as hours and minutes. Raises KindError
+    for different kinds.
 
     >>> joined(mixed(4), mixed(6)).denominator
     12
     """
+    first, second = _durations(first), _durations(second)
     if first == second:
         return first
     if first.kind is not second.kind:

@@ -278,6 +278,8 @@ def _short(ladder: Ladder, amounts: tuple[int, ...]) -> Quantity:
         case Style.MIXED:
             wholes, pieces = amounts
             return Quantity(ladder, (wholes or None, pieces)) if pieces else whole(wholes, ladder.mark)
+        case Style.MEASURE if ladder.clock:
+            return Quantity(ladder, amounts)
         case Style.MEASURE:
             pairs = list(zip(ladder.units, amounts, strict=True))
             kept = [pair for pair in pairs if pair[1]] or pairs[-1:]

@@ -59,6 +59,8 @@ class Unit:
 ONE = Unit(Fraction(1))
 #: Stands before an amount of money in dollars; its smaller units are dimes and cents.
 DOLLAR = "$"
+#: Marks of a time of day on a clock (:mod:`~.clock`), without a.m. and p.m., and with them.
+CLOCK, HALVES = "o'clock", "o'clock a.m. or p.m."
 #: Stands close behind a count of cents.
 CENT = "¢"
 #: Dollars and cents have so many places after the point, or none.

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise, starmap
 
+from onewhole.number.clock import clock, on_clock, shown
 from onewhole.number.ladder import TEN, Ladder, Style, measure
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.pictures.between import between
@@ -59,8 +60,8 @@ class Axis:
         return MARGIN + LONG * Fraction(point - self.start, self.end - self.start)
 
 
-def axis(ladder: Ladder, points: Iterable[int]) -> Axis:
-    """Return an axis that holds the points, from 0 where there is room.
+def axis(ladder: Ladder, points: Iterable[int], *, near: bool = False) -> Axis:
+    """Return an axis that holds the points, from 0 where there is room, or from the whole before the first.
 
     >>> from onewhole.number.ladder import mixed
     >>> found = axis(mixed(6), (23, 44))
@@ -68,7 +69,9 @@ def axis(ladder: Ladder, points: Iterable[int]) -> Axis:
     (0, 48, 6, 1)
     """
     known = sorted(points)
-    start, end, step = next(filter(None, (_stretch(known[0], known[-1], step) for step in _steps(ladder))))
+    start, end, step = next(
+        filter(None, (_stretch(known[0], known[-1], step, near=near) for step in _steps(ladder)))
+    )
     between = sorted({1, *ladder.worths, *(_unit(ladder) * times for times in (1, TEN, TEN * TEN))})
     fitting = (s for s in between if s < step and not step % s and (end - start) // s <= MOST_TICKS)
     return Axis(ladder, start, end, step, next(fitting, None))
@@ -82,10 +85,10 @@ def _steps(ladder: Ladder) -> Iterator[int]:
         step *= TEN
 
 
-def _stretch(low: int, high: int, step: int) -> tuple[int, int, int] | None:
+def _stretch(low: int, high: int, step: int, *, near: bool) -> tuple[int, int, int] | None:
     """Return start, end and step of an axis that holds both, from 0 where there is room; None if crowded."""
     end = max(-(-high // step), 1) * step
-    if end // step <= MOST_NUMBERS:
+    if end // step <= MOST_NUMBERS and not near:
         return 0, end, step
     start = low // step * step
     return (start, max(end, start + step), step) if (end - start) // step <= MOST_NUMBERS else None
@@ -147,15 +150,17 @@ class _LineDrawing:
     below: dict[int, int]
     above: tuple[int, ...]
     half: Fraction | None
+    like: Quantity | None
 
     @classmethod
     def of(
         cls, plan: JumpPlan, written: tuple[Quantity, ...], half: Fraction | None = None
     ) -> "_LineDrawing":
         points = sorted({*plan.given, *(end for jump in plan.jumps for end in (jump.start, jump.end))})
-        line = axis(plan.ladder, points)
+        like = next((one for one in written if one.ladder.clock), None)
+        line = axis(plan.ladder, points, near=like is not None)
         named = [point for point in points if point % line.step]
-        ends = [landmark(plan.ladder, point) for point in named]
+        ends = [_point(plan.ladder, point, like) for point in named]
         lengths = [landmark(plan.ladder, abs(jump.end - jump.start)) for jump in plan.jumps]
         apart = max([Fraction(APART), *(_room(one) for one in (*ends, *lengths, *written))])
         below = dict(zip(named, rows([line.x(point) for point in named], apart), strict=True))
@@ -163,7 +168,8 @@ class _LineDrawing:
         above = rows(middles, apart)
         jumping = LOW + HIGHER if plan.jumps else 0
         y = Fraction(jumping + (max(above, default=0) + 2) * ROW)
-        return cls(plan, line, written, y, y + (max(below.values(), default=0) + 3) * ROW, below, above, half)
+        height = y + (max(below.values(), default=0) + 3) * ROW
+        return cls(plan, line, written, y, height, below, above, half, like)
 
     def scene(self, working: Working, at: int) -> Scene:
         drawn = self.plan.drawn[at]
@@ -191,7 +197,7 @@ class _LineDrawing:
         for point in range(line.start, line.end + 1, line.step):
             x = line.x(point)
             yield Piece(f"tick/{point}", Stroke(x, y - LONG_TICK, x, y + LONG_TICK))
-            yield Piece(f"whole/{point}", Words(x, y + ROW, landmark(line.ladder, point), DIGITS))
+            yield Piece(f"whole/{point}", Words(x, y + ROW, self._tick(point), DIGITS))
 
     def _opened(self, working: Working, at: int) -> Iterator[Piece]:
         """Cut a larger unit of a measure that is opened into its smaller units, on the line itself.
@@ -229,6 +235,10 @@ class _LineDrawing:
             ring = Wedge(self.axis.x(self.plan.answer), self.y, Fraction(3), Fraction(0), Fraction(1))
             yield Piece("answer", ring)
 
+    def _tick(self, point: int) -> Quantity:
+        """Write a numbered tick; a whole hour without a.m. and p.m., for which there is no room."""
+        return _point(self.axis.ladder, point, None if self.like is None else clock(0))
+
     def _name(self, point: int, *, first: bool) -> Quantity:
         """Write a point: as the problem writes it in the first scene, in the smallest parts later.
 
@@ -236,7 +246,7 @@ class _LineDrawing:
         """
         size = self.plan.ladder.finest * point
         known = [trimmed(number) for number in self.written if number.value == size]
-        return known[0] if first and known else landmark(self.plan.ladder, point)
+        return known[0] if first and known else _point(self.plan.ladder, point, self.like)
 
     def _jumps(self, measured: int, drawn: int) -> Iterator[Piece]:
         for number, jump in enumerate(self.plan.jumps[:drawn], start=1):
@@ -259,10 +269,10 @@ class _LineDrawing:
     def _descriptions(self, working: Working, drawn: int, *, last: bool) -> Iterator[Description]:
         ladder = self.plan.ladder
         for point in self.plan.given:
-            yield Shown((landmark(ladder, point),))
+            yield Shown((_point(ladder, point, self.like),))
         for jump in self.plan.jumps[:drawn]:
             yield OneJump(landmark(ladder, abs(jump.end - jump.start)))
-            yield JumpEnds(landmark(ladder, jump.end))
+            yield JumpEnds(_point(ladder, jump.end, self.like))
         if not last:
             return
         if isinstance(working.statement, Ordering):
@@ -275,6 +285,12 @@ class _LineDrawing:
             yield StillThere((working.answer,))
 
 
+def _point(ladder: Ladder, point: int, like: Quantity | None) -> Quantity:
+    """Write a point on the line: a time of day where the problem has one."""
+    found = landmark(ladder, point)
+    return found if like is None else on_clock(found, like)
+
+
 def _cuts(count: int) -> int:
     """Return into how many equal parts an opened unit is drawn: the most that can be seen."""
     return max(parts for parts in range(1, MOST_CUTS + 1) if count % parts == 0)
@@ -283,6 +299,8 @@ def _cuts(count: int) -> int:
 def _room(number: Quantity) -> Fraction:
     """Return the room that a number takes across; digits and fractions stay within the least."""
     mark = number.ladder.mark
+    if number.ladder.clock:
+        return Fraction(APART) + SIGN * len(shown(number)[2])
     if number.ladder.style is not Style.MEASURE:
         return Fraction(APART) + SIGN * len(mark)
     counts = zip(number.amounts, number.ladder.units, strict=True)

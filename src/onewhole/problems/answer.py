@@ -6,11 +6,13 @@ from functools import reduce
 from typing import assert_never
 
 from onewhole.number.another_name import another_name
+from onewhole.number.clock import on_clock
 from onewhole.number.ladder import Ladder, Style, decimal, joined, measure, mixed
 from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.number.unit import MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
+from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.expression import Expression, kind, quantities, value
 from onewhole.statements.rounding import Rounding, on_rung
 from onewhole.statements.statement import (
@@ -84,7 +86,9 @@ def written_usually(asked: Expression) -> Quantity:
 
     Raises NotOnLadderError as :func:`answer` does.
     """
-    return _written(value(asked), kind(asked), quantities(asked))
+    found = _written(value(asked), kind(asked), quantities(asked))
+    time = time_asked(asked)
+    return found if time is None else on_clock(found, time)
 
 
 def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) -> Quantity:

@@ -80,6 +80,9 @@ def story(
     'The kite club has 52 strips of kite paper. It uses 27 strips for a kite. How many strips are left?'
     """
     parts = asked(statement)
+    if parts.first.ladder.clock:
+        msg = "no story is told about clock times"
+        raise NoStoryError(msg, remedy="Type the story yourself, with what it asks before it and a bar.")
     kind = unit_marked(parts.first.ladder.mark).kind
     stories = (spoken_by(words) if words else SPOKEN).stories
     fitting = [frame for frame in stories.frames(words) if frame.asks is parts.asks and frame.kind is kind]

@@ -5,13 +5,16 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from onewhole.problems.problem import LABEL
+from onewhole.statements.clock_sides import CLOCK_WORDS
 from onewhole.statements.form_words import FORM_WORDS
 from onewhole.statements.numerals import KNOWN_WORDS
 
 _LINE_END = re.compile(r"\r\n|\r|\n")
 _SETTING = re.compile(r"\s*(?P<name>[^\W\d_][\w \t-]*[^\W\d_])\s*:(?P<value>.*)")
-# A dot that ends a label has a blank after it: 1.5 + 2 has no label.
-_LABELLED = re.compile(rf"\s*\(?(?P<label>{LABEL.pattern})\s*(?:[.:]?\)[.:]?|:|\.)(?:(?<!\.)|(?=\s|$))\s*")
+# A dot that ends a label has a blank after it: 1.5 + 2 has no label; nor has 9:45 to 11:20.
+_LABELLED = re.compile(
+    rf"\s*\(?(?P<label>{LABEL.pattern})\s*(?:[.:]?\)[.:]?|:(?![0-5][0-9](?![0-9.]))|\.)(?:(?<!\.)|(?=\s|$))\s*"
+)
 # #1 is a label as word processors and books write it; words to the pupil have a blank after their sign.
 _SHARP = re.compile(r"\s*#(?P<label>[0-9]{1,3})(?:[.:)](?=\s)|(?=\s))\s*(?=\S)")
 _VULGAR = "[\u00bc-\u00be\u2150-\u215e]"
@@ -109,7 +112,7 @@ def is_words(line: str) -> bool:
     """
     if _ASKS.match(line):
         return False
-    known = KNOWN_WORDS | FORM_WORDS if _NUMBER.match(line.strip()) else KNOWN_WORDS
+    known = KNOWN_WORDS | CLOCK_WORDS | FORM_WORDS if _NUMBER.match(line.strip()) else KNOWN_WORDS
     words = (word.lower().strip("\N{RIGHT SINGLE QUOTATION MARK}'") for word in _WORD.findall(line))
     return sum(word not in known for word in words) >= FEWEST_WORDS
 

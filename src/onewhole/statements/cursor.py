@@ -64,6 +64,10 @@ class Cursor:
         found = "the line ends" if token.sort is TokenKind.END else f"there is “{token.text}”"
         raise ReadingError(f"{message}: here {found}", line=token.line, column=token.column, remedy=remedy)
 
+    def refuse_at(self, token: Token, message: str, remedy: str) -> NoReturn:
+        """Raise a ReadingError at a token that was read."""
+        raise ReadingError(message, line=token.line, column=token.column, remedy=remedy)
+
     def refuse_hole(self, message: str, remedy: str) -> NoReturn:
         """Raise a ReadingError at the ? that was read last."""
         raise ReadingError(message, line=self._hole.line, column=self._hole.column, remedy=remedy)

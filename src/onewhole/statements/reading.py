@@ -9,6 +9,14 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.chain import Chain, Link
+from onewhole.statements.clock_sides import (
+    FROM,
+    between_times,
+    clock_side,
+    clock_time,
+    has_clock,
+    time_asked,
+)
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.expression import (
     Expression,
@@ -110,7 +118,8 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
     if cursor.here.sort in {TokenKind.COMPARE, TokenKind.EQUALS}:
         found = Relation(cursor.take().text)
     else:
-        read = signed(cursor) or numeral(cursor, impossible=True)
+        clock = clock_time(cursor) if cursor.here.sort is TokenKind.CLOCK else None
+        read = clock or signed(cursor) or numeral(cursor, impossible=True)
         if isinstance(read, Gap):
             cursor.refuse_hole(
                 "an answer has no missing part", "Leave the cell blank if nothing was written."
@@ -175,7 +184,12 @@ _Side = tuple[tuple[_Part, bool], ...]
 
 def _side(cursor: Cursor, depth: int = 0) -> _Side:
     """Read parts joined by + and -."""
-    parts: list[tuple[_Part, bool]] = [(_product(cursor, depth), False)]
+    if cursor.word_ahead(0, FROM) and cursor.ahead(1).sort is TokenKind.CLOCK:
+        cursor.take()
+    first = _product(cursor, depth)
+    if isinstance(first, Quantity) and first.ladder.clock:
+        return clock_side(cursor, first, lambda here: _product(here, depth))
+    parts: list[tuple[_Part, bool]] = [(first, False)]
     while cursor.here.sort in {TokenKind.PLUS, TokenKind.MINUS}:
         taken = cursor.take().sort is TokenKind.MINUS
         parts.append((_product(cursor, depth), taken))
@@ -200,6 +214,8 @@ def _product(cursor: Cursor, depth: int) -> _Part:
 
 
 def _atom(cursor: Cursor, depth: int) -> _Part:
+    if cursor.here.sort is TokenKind.CLOCK:
+        return clock_time(cursor)
     if not cursor.took(TokenKind.OPEN):
         found = numeral(cursor)
         if isinstance(found, Impossible):
@@ -301,10 +317,30 @@ def _weighed(found: Expression, start: Token) -> Expression:
     return found
 
 
+def _check_clock(found: Statement) -> None:
+    """Refuse a time of day anywhere but with "to", or with a time that is added or taken away."""
+    match found:
+        case Question(asked):
+            alone = not between_times(asked) and time_asked(asked) is None
+            misplaced = has_clock(asked) and alone
+        case Comparison(left, right):
+            misplaced = has_clock(left) or has_clock(right)
+        case MissingNumber(rest):
+            misplaced = has_clock(rest) or any(has_clock(part) for part, _ in found.beside)
+        case AnotherName(number) | Rounding(number):
+            misplaced = has_clock(number)
+        case _:
+            assert_never(found)
+    if misplaced:
+        msg = "a clock time stands here by itself"
+        raise KindError(msg, remedy="Write 9:45 to 11:20, 9:45 + 1 h 35 min, or 11:20 - 45 min.")
+
+
 def _sound(found: Statement, start: Token) -> Statement:
     """Refuse what has no meaning in this grade: unlike kinds, results below zero, gaps that nothing fits."""
     below = False
     try:
+        _check_clock(found)
         match found:
             case Question(asked):
                 below = value(asked) < 0

@@ -11,7 +11,7 @@ from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
-from onewhole.statements.expression import Expression, Over, Sum, Times
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -42,6 +42,7 @@ class Sign(StrEnum):
     OPEN = "("
     CLOSE = ")"
     OVER = "/"
+    UNTIL = "to"  # from one time of day to another
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +82,10 @@ def _row(thing: Writable) -> Iterator[Piece]:
     match thing:
         case Quantity() | Gap() | Impossible() | WithMinus() | Over():
             yield thing
+        case Sum((Term(Quantity() as end), Term(Quantity() as start, taken=True))) if end.ladder.clock and (
+            start.ladder.clock
+        ):
+            yield from (start, Sign.UNTIL, end)
         case Sum(terms):
             for at, term in enumerate(terms):
                 if at:

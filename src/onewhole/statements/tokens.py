@@ -30,6 +30,7 @@ class TokenKind(StrEnum):
     COMPARE = "< or >"
     HOLE = "?"
     DOLLAR = "$"
+    CLOCK = "clock time"
     OPEN = "("
     CLOSE = ")"
     WORD = "word"
@@ -72,6 +73,7 @@ _SIGNS = {
 }
 _PIECE = re.compile(
     r"""(?P<space>\s+)
+    |(?P<clock>[0-9]{1,2}:[0-5][0-9](?![0-9:])(?:\s*(?:[AaPp]\.?\s?[Mm]\b\.?|noon\b|midnight\b))?)
     |(?P<number>(?:[1-9][0-9]{0,2}(?:,[0-9]{3})+(?![0-9])|[0-9]+)(?:\.[0-9]+)?|\.[0-9]+)
     |(?P<fluid>(?:[Ff][Ll]\.?\s*[Oo][Zz]|[Ff]luid\s+[Oo]unces?)\b\.?)
     |(?P<word>[A-Za-z]+\.?|['"′″’”¢])
@@ -102,6 +104,8 @@ def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
                 continue
             case "number":
                 found.append(_number(spelt, line, place))
+            case "clock":
+                found.append(Token(TokenKind.CLOCK, spelt, line, place))
             case "fluid":
                 found.append(Token(TokenKind.WORD, FLUID_OUNCE, line, place))
             case "word":

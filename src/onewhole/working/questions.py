@@ -11,6 +11,7 @@ from onewhole.statements.expression import Over, Sum, Term, Times
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.alone import work_alone
 from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
+from onewhole.working.clock import clock_ways, on_the_clock
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import WrittenTogether
@@ -52,6 +53,9 @@ class NotWorkedError(InputError):
 
 def unsuited(question: Question, strategy: Strategy) -> Unsuited | None:
     """Return why a strategy does not suit a question, or None when it does."""
+    ways = clock_ways(question.asked)
+    if ways and strategy.key not in ways:
+        return OtherOperation()
     try:
         _work(same_units(_signed(question)), strategy)
     except DoesNotSuitError as error:
@@ -105,7 +109,8 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     counted = same_units(signed)
     ladder = counted[0][0][0].ladder
     partner = strategy_named(taught.partner)
-    for strategy in (taught, partner, strategy_named(partner.partner), *STRATEGIES):
+    first = map(strategy_named, clock_ways(question.asked))
+    for strategy in (*first, taught, partner, strategy_named(partner.partner), *STRATEGIES):
         if not strategy.offered(ladder):
             continue
         try:
@@ -135,9 +140,13 @@ def work_question(question: Question, strategy: Strategy, *, checked: bool = Tru
 def _working(
     question: Question, signed: Signed, counted: Counted, strategy: Strategy, *, checked: bool
 ) -> Working:
+    ways = clock_ways(question.asked)
+    if ways and strategy.key not in ways:
+        raise DoesNotSuitError(strategy, OtherOperation())
     lines, answer = _work(counted, strategy)
     checks = tuple(_checks(signed, counted, strategy, answer)) if checked else ()
-    return Working(strategy.key, question, without_repeats((Line(question.asked), *lines)), answer, checks)
+    working = Working(strategy.key, question, without_repeats((Line(question.asked), *lines)), answer, checks)
+    return on_the_clock(working, question.asked) if ways else working
 
 
 def _signed(question: Question) -> Signed:

@@ -25,6 +25,7 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "3 h 20 min - 1 h 45 min\n2 min 15 s - 48 s\n3 wk 2 d - 1 wk 5 d",
         "units": "5 5/8 in - 2 7/8 in\n4 5/8 cups + 1 3/8 cups\n5.2 km - 2.75 km",
         "money": "$3.25 + $1.80\n$5 - $2.35\n75¢ + 50¢",
+        "clock": "9:45 to 11:20\n9:45 + 1 h 35 min\n11:20 - 45 min\n9:50 a.m. to 2:15 p.m.",
         "missing": "9 - ? = 3 1/2\n7 2/6 = 6 ?/6\n3/4 = ?/8",
         "which": "5/6 ? 7/8\n2 1/2 ? 2 2/4",
         "order": "order 2/3, 1/2, 3/4\norder 345, 354, 1,205 from greatest\norder 0.5, 0.45, 0.405\n"

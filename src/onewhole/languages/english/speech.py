@@ -12,6 +12,7 @@ from onewhole.languages.english.words import (
     place_written,
     unit_called,
 )
+from onewhole.number.clock import shown
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import TEN, Style
@@ -37,6 +38,7 @@ SIGNS = {
     Sign.OPEN: "open bracket",
     Sign.CLOSE: "close bracket",
     Sign.OVER: "over",
+    Sign.UNTIL: "to",
 }
 
 BLANK = "blank"
@@ -99,6 +101,8 @@ def _quantity(quantity: Quantity) -> str:
         case Style.MIXED:
             wholes, top = quantity.counts
             return _of_unit(_mixed(wholes, top, quantity.ladder.denominator), quantity)
+        case Style.MEASURE if quantity.ladder.clock:
+            return _clock(quantity)
         case Style.MEASURE:
             pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
             return " ".join(f"{count_words(count)} {measure_name(unit, count)}" for count, unit in pairs)
@@ -121,6 +125,15 @@ def _of_unit(said: str, quantity: Quantity) -> str:
         return f"{said} of {article(one)} {one}"
     alone = quantity.ladder.style is Style.PLACES and quantity.parts == 1
     return f"{said} {unit_called(quantity.ladder.mark, 1 if alone else 2)}"
+
+
+def _clock(time: Quantity) -> str:
+    """Say a time of day: nine forty-five, nine oh five, ten o'clock, two fifteen p m, twelve noon."""
+    hour, minutes, half = shown(time)
+    if (hour, minutes) == (12, 0) and half:
+        return "twelve noon" if half == "p.m." else "twelve midnight"
+    said = "o'clock" if not minutes else f"{'oh ' if minutes < TEN else ''}{count_words(minutes)}"
+    return f"{count_words(hour)} {said} {half.replace('.', ' ')}".strip()
 
 
 def _money(quantity: Quantity) -> str:

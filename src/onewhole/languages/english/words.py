@@ -10,7 +10,7 @@ from num2words import num2words  # type: ignore[import-untyped]
 from onewhole.errors import InputError
 from onewhole.languages.english.own_story import OwnStory
 from onewhole.number.name_wanted import NumberForm
-from onewhole.number.unit import DOLLAR, ONE, Kind, Unit
+from onewhole.number.unit import CLOCK, DOLLAR, HALVES, ONE, Kind, Unit
 
 _MEASURES = {
     "mi": ("mile", "miles"),
@@ -202,6 +202,8 @@ def place_written(unit: Unit, count: int = 2) -> str:
 
 def measure_name(unit: Unit, count: int = 2) -> str:
     """Return what one or more of a measure's unit are called: foot, feet. KeyError for a number's unit."""
+    if unit.mark in {CLOCK, HALVES}:
+        return unit_called("h" if unit.size > 1 else "min", count)
     return unit_called(unit.mark, count)
 
 

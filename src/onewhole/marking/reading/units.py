@@ -4,13 +4,17 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from onewhole.errors import InputError
+from onewhole.errors import InputError, OnewholeError
+from onewhole.number.clock import DAY, HALF_DAYS, ROUND, on_clock
 from onewhole.number.ladder import Style, decimal, measure, mixed
 from onewhole.number.quantity import Quantity, usual, whole, with_mark
 from onewhole.number.unit import CENT, DOLLAR, MEASURES, Kind, unit_marked
+from onewhole.problems.answer import answer
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
+from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.reading import read_answer
+from onewhole.statements.statement import Question
 from onewhole.statements.unit_words import MARKS
 
 #: The spellings of each unit, the shortest usual one first; our own list for stories of grade 4.
@@ -77,6 +81,8 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
     >>> read_with_unit("2 1/2 wide", hike) is None
     True
     """
+    if isinstance(problem.statement, Question) and (like := time_asked(problem.statement.asked)) is not None:
+        return _on_the_clock(text, problem.statement, like)
     if asked := _asked_unit(problem):
         return _in_unit(text, asked)
     if (money := _money(text)) is not None:
@@ -98,6 +104,19 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
     if any(word not in _UNIT_OF and _one_of(word) not in plain for word in words):
         return None
     return UnitAnswer(number, other=any(unit not in said for unit in units))
+
+
+def _on_the_clock(text: str, asked: Question, like: Quantity) -> UnitAnswer | None:
+    """Read a time of day where one is asked for; a.m. or p.m. counts only where the answer says it."""
+    try:
+        read, right = read_answer(text), answer(asked)
+    except OnewholeError:
+        return None
+    if not isinstance(read, Quantity) or not read.ladder.clock or not isinstance(right, Quantity):
+        return None
+    around = DAY if read.ladder == like.ladder == HALF_DAYS else ROUND
+    same = (read.parts - right.parts) % around == 0
+    return UnitAnswer(right if same else on_clock(read, like), other=False)
 
 
 def _money(text: str) -> Quantity | None:

@@ -1,0 +1,100 @@
+"""A working with times of day: it is worked in hours and minutes from midnight, and shown on the clock."""
+
+from dataclasses import replace
+
+from onewhole.number.clock import HOUR, on_clock
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind
+from onewhole.statements.clock_sides import between_times, time_asked
+from onewhole.statements.expression import Expression, Sum, Term
+from onewhole.working.line import Line
+from onewhole.working.reasons.jumping import CountedUp, JumpedTo, JumpedToWhole, JumpedWholes
+from onewhole.working.reasons.taking import InAll, Left
+from onewhole.working.working import Working
+
+#: The ways that go with clock times, by their keys, the usual one first.
+BETWEEN = ("count_up", "regroup_first", "wholes_first")
+LATER, EARLIER = ("jump_on", "units_apart"), ("wholes_first", "regroup_first")
+
+
+def clock_ways(asked: Expression) -> tuple[str, ...]:
+    """Return the keys of the ways that suit a problem with times of day; none for any other problem.
+
+    Common practice, no source: from hour to hour, as 3.MD.A.1 shows it on a number line.
+    """
+    if between_times(asked):
+        return BETWEEN
+    if time_asked(asked) is None or not isinstance(asked, Sum):
+        return ()
+    return EARLIER if all(term.taken for term in asked.terms[1:]) else LATER
+
+
+def on_the_clock(working: Working, asked: Expression) -> Working:
+    """Write the points of a working as times of day: the hours that are counted up to, the time later on."""
+    if between_times(asked) and isinstance(asked, Sum):
+        (first, _) = (term.part for term in asked.terms)
+        like = first if isinstance(first, Quantity) else None
+        lines = tuple(_stops(line, like) for line in working.lines) if like else working.lines
+        return replace(working, lines=lines)
+    like = time_asked(asked)
+    if like is None or not isinstance(working.answer, Quantity):
+        return working
+    lines = tuple(_point(line, like) for line in working.lines)
+    return replace(working, lines=lines, answer=on_clock(working.answer, like))
+
+
+def _stops(line: Line, like: Quantity) -> Line:
+    """Write the hours between which it is counted up as times of day."""
+    if isinstance(line.because, Left):
+        return replace(line, because=InAll(line.because.result))
+    if not isinstance(line.because, CountedUp):
+        return line
+    because = replace(
+        line.because,
+        start=on_clock(line.because.start, like),
+        end=on_clock(line.because.end, like),
+        stops=tuple(on_clock(stop, like) for stop in line.because.stops),
+    )
+    match line.says:
+        case Quantity() | Sum() as says:
+            return replace(line, says=_all(says, like), because=because)
+        case _:
+            return replace(line, because=because)
+
+
+def _point(line: Line, like: Quantity) -> Line:
+    """Write the time of day with which a line begins as one, and the times that its reason names."""
+    match line.because:
+        case JumpedTo(reached) | InAll(reached) | Left(reached):
+            line = replace(line, because=JumpedTo(on_clock(reached, like)))
+        case JumpedWholes(start) | JumpedToWhole(start):
+            line = replace(line, because=replace(line.because, start=on_clock(start, like)))
+        case _:
+            pass
+    match line.says:
+        case Quantity() as number if _whole_minutes(number):
+            return replace(line, says=on_clock(number, like))
+        case Sum((Term(Quantity() as number), *rest)) if _whole_minutes(number):
+            return replace(line, says=Sum((Term(on_clock(number, like)), *rest)))
+        case _:
+            return line
+
+
+def _whole_minutes(number: Quantity) -> bool:
+    """Say whether a duration can be shown on a clock: an hour or later, no minutes left to be regrouped."""
+    if number.kind is not Kind.TIME or number.ladder.style is not Style.MEASURE or number.value < HOUR:
+        return False
+    counts = zip(number.amounts, number.ladder.units, strict=True)
+    return all(count < HOUR for count, unit in counts if unit.size < HOUR)
+
+
+def _all(says: Expression, like: Quantity) -> Expression:
+    """Write every number as a time of day."""
+    match says:
+        case Quantity():
+            return on_clock(says, like)
+        case Sum(terms):
+            return Sum(tuple(Term(_all(term.part, like), term.taken) for term in terms))
+        case _:
+            return says
