@@ -6,6 +6,7 @@ hour, noon and midnight (shape of 3.MD.A.1 and 4.MD.A.2, *Common Core State Stan
 
 import random
 from datetime import datetime, timedelta
+from itertools import islice
 
 import pytest
 
@@ -18,6 +19,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.picture import PictureKind
 from onewhole.problems.answer import answer
+from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
 from onewhole.sheets.reading import read_sheet
 from onewhole.statements.reading import read_expression, read_statement
@@ -172,3 +174,14 @@ def test_a_clock_time_is_no_label() -> None:
         ("2", "9:50 a.m. to 2:15 p.m."),
         ("3", "5 - 2"),
     ]
+
+
+@pytest.mark.parametrize(
+    "typed", ["9:45 to 11:20", "9:50 a.m. to 2:15 p.m.", "9:45 + 1 h 35 min", "12:30 - 45 min"]
+)
+def test_a_problem_once_more_reads_back(typed: str) -> None:
+    """Every problem like it is what is read from its text; its answer is a time where one is asked for."""
+    found = list(islice(parallel(read_statement(typed)), 5))
+    assert len(found) == 5
+    for one in found:
+        assert read_statement(text(one)) == one

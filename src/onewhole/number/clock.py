@@ -59,6 +59,18 @@ def shown(time: Quantity) -> tuple[int, int, str]:
     return (hours - 1) % 12 + 1, minutes, half
 
 
+def face_minutes(time: Quantity) -> int:
+    """Return how long after midnight a time of day is first shown as it is: 1:05 for 13:05.
+
+    >>> face_minutes(clock(13 * 60 + 5)), face_minutes(clock(5))
+    (65, 725)
+    """
+    if time.ladder == HALF_DAYS:
+        return time.parts % DAY
+    hour, minutes, _ = shown(time)
+    return hour * HOUR + minutes
+
+
 def later_same_face(minutes: int, least: int, *, halves: bool) -> int:
     """Return the first time that shows the same and is not before another: 1:15 after 11:40 is 13:15."""
     again = DAY if halves else ROUND

@@ -17,8 +17,17 @@ from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
+from onewhole.statements.clock_sides import as_read
 from onewhole.statements.gap import Gap, type_hole
-from onewhole.statements.statement import AnotherName, MissingNumber, NumberRow, Relation, Statement, meaning
+from onewhole.statements.statement import (
+    AnotherName,
+    MissingNumber,
+    NumberRow,
+    Question,
+    Relation,
+    Statement,
+    meaning,
+)
 
 TEN = 10
 #: Wholes of a parallel problem go up to here; the first problem's own wholes may lie higher.
@@ -100,6 +109,8 @@ class _Model:
         try:
             meant = meaning(found)
             if isinstance(meant, int | Fraction) and meant <= 0:
+                return False
+            if isinstance(found, Question) and not as_read(found.asked):
                 return False
             return self._needed(needs(found)) == self._needed(self._needs) and _shape(found) == self._shape
         except OnewholeError:

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from onewhole.number.clock import DAY, HALF_DAYS, HOUR, ROUND, clock, later_same_face
+from onewhole.number.clock import HALF_DAYS, HOUR, clock, face_minutes, later_same_face
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
@@ -52,16 +52,17 @@ def clock_side(cursor: Cursor, first: Quantity, read_part: Callable[[Cursor], Ex
         if isinstance(part, Gap) or not _duration(part):
             cursor.refuse_at(place, "only a time in hours and minutes goes with a clock time", _REMEDY)
         parts.append((part, taken))
-    halves = first.ladder == HALF_DAYS
-    total = sum(
-        (-value(part) if taken else value(part) for part, taken in parts if not isinstance(part, Gap)), 0
+    change = sum(
+        -value(part) if taken else value(part) for part, taken in parts[1:] if not isinstance(part, Gap)
     )
-    least = 0 if halves else HOUR
-    earlier = int(least - total)
-    if earlier > 0:
-        again = DAY if halves else ROUND
-        parts[0] = (clock(first.parts + -(-earlier // again) * again, halves=halves), False)
-    return tuple(parts)
+    return ((_enough(first, int(change)), False), *parts[1:])
+
+
+def _enough(first: Quantity, change: int) -> Quantity:
+    """Return the first time that shows the same and leaves a time of day after a change in minutes."""
+    halves = first.ladder == HALF_DAYS
+    least = (0 if halves else HOUR) - change
+    return clock(later_same_face(first.parts, least, halves=halves), halves=halves)
 
 
 def _between(cursor: Cursor, start: Quantity, end: Expression | Gap) -> Side:
@@ -101,6 +102,31 @@ def time_asked(asked: Expression) -> Quantity | None:
 
 def _is_clock(part: Expression) -> bool:
     return isinstance(part, Quantity) and part.ladder.clock
+
+
+def as_read(asked: Expression) -> bool:
+    """Say whether a problem with times of day is what would be read from it again: 1:15 after 11:40 is 13:15.
+
+    True of every other problem.
+    """
+    if not has_clock(asked) or not isinstance(asked, Sum):
+        return True
+    first = asked.terms[0]
+    if between_times(asked):
+        end, start = (term.part for term in asked.terms)
+        assert isinstance(end, Quantity)
+        assert isinstance(start, Quantity)
+        halves = start.ladder == HALF_DAYS
+        later = later_same_face(face_minutes(end), start.parts, halves=halves)
+        return start.ladder == end.ladder and face_minutes(start) == start.parts and later == end.parts
+    assert isinstance(first.part, Quantity)
+    change = int(value(asked) - first.part.value)
+    return _enough(clock_of(first.part), change) == first.part
+
+
+def clock_of(time: Quantity) -> Quantity:
+    """Return the time of day that is read from what a clock shows."""
+    return clock(face_minutes(time), halves=time.ladder == HALF_DAYS)
 
 
 def has_clock(asked: Expression) -> bool:

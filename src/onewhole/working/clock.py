@@ -8,6 +8,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.statements.clock_sides import between_times, time_asked
 from onewhole.statements.expression import Expression, Sum, Term
+from onewhole.working.checks import Agreed, Check, Undone
 from onewhole.working.line import Line
 from onewhole.working.reasons.jumping import CountedUp, JumpedTo, JumpedToWhole, JumpedWholes
 from onewhole.working.reasons.taking import InAll, Left
@@ -41,7 +42,19 @@ def on_the_clock(working: Working, asked: Expression) -> Working:
     if like is None or not isinstance(working.answer, Quantity):
         return working
     lines = tuple(_point(line, like) for line in working.lines)
-    return replace(working, lines=lines, answer=on_clock(working.answer, like))
+    checks = tuple(_check(check, like) for check in working.checks)
+    return replace(working, lines=lines, answer=on_clock(working.answer, like), checks=checks)
+
+
+def _check(check: Check, like: Quantity) -> Check:
+    """Write the time of day that a check is about as one."""
+    match check:
+        case Agreed(answer=answer):
+            return replace(check, answer=on_clock(answer, like))
+        case Undone(links=(Sum((Term(Quantity() as number), *rest)), *links)):
+            return replace(check, links=(Sum((Term(on_clock(number, like)), *rest)), *links))
+        case _:
+            return check
 
 
 def _stops(line: Line, like: Quantity) -> Line:
