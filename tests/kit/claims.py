@@ -28,7 +28,7 @@ from onewhole.statements.statement import (
 from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
-from tests.kit.heard import COUNTS, Heard, number_words, plainly, sides, ways
+from tests.kit.heard import COUNTS, Heard, equal_sides, number_words, plainly, sides, ways
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
@@ -92,11 +92,6 @@ def _plain(read: Statement) -> LineContent:
             return amount
         case Comparison() | Ordering() | MissingNumber() | Rounding():
             return read
-
-
-def _equals(words: str) -> bool:
-    read = unsay(words)
-    return isinstance(read, Comparison) and read.sign is Relation.EQUAL and meaning(read) is Relation.EQUAL
 
 
 def _answer(heard: Heard, words: str) -> bool:
@@ -213,7 +208,7 @@ def _solved(heard: Heard, words: str) -> bool:
     read, wanted = unsay(words), heard.item.statement
     if not isinstance(read, Comparison) or not isinstance(wanted, Question):
         return _compares(heard, words)
-    return _equals(words) and read.left == wanted.asked and read.right == heard.item.answer
+    return equal_sides(words) and read.left == wanted.asked and read.right == heard.item.answer
 
 
 def _steps(heard: Heard, words: str) -> bool:
@@ -222,7 +217,7 @@ def _steps(heard: Heard, words: str) -> bool:
     known = {
         Comparison(*step, Relation.EQUAL) for line in lines for fact in line.facts for step in fact.steps
     }
-    return all(_equals(step) and unsay(step) in known for step in words.split(", then "))
+    return all(equal_sides(step) and unsay(step) in known for step in words.split(", then "))
 
 
 def _hard(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -236,7 +231,7 @@ def _undone(heard: Heard, groups: tuple[str, ...]) -> bool:
     read = unsay(groups[0])
     assert isinstance(read, Comparison)
     return (
-        _equals(groups[0])
+        equal_sides(groups[0])
         and quantities(read.left)[0] == heard.item.answer
         and read.right
         == quantities(heard.lines[0] if not isinstance(heard.lines[0], WholeLine) else read.right)[0]

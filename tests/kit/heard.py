@@ -94,6 +94,12 @@ class Heard:
         return amount in {number.value for number in self.numbers} or amount in set(parts)
 
 
+def equal_sides(words: str) -> bool:
+    """Say whether what is said to be equal is of one kind and one amount."""
+    both = [unsay_expression(side) for side in words.split(" equals ")]
+    return len(both) == 2 and kind(both[0]) is kind(both[1]) and value(both[0]) == value(both[1])
+
+
 def plainly(number: Quantity) -> Quantity:
     """A number without its unit, which is not said where it stands by its places: four ones twelve tenths."""
     return with_mark(number, "") if number.kind is Kind.NUMBER else number

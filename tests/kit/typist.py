@@ -128,6 +128,9 @@ class _Typist:
             self._type(digits + self._pointed(), first)
             return False
         count = self._count()
+        if (minutes := self._minutes(count)) is not None:
+            self._type(f"{count}:{minutes:02}{self._half()}", first)
+            return False
         said, rest = [word.said for word in self._words[start : self._at]], self._words[self._at - 1].rest
         places = _PLACE | _SMALL_PLACE if among_places else _PLACE
         if count != 1:
@@ -161,6 +164,31 @@ class _Typist:
         else:
             return False
         return True
+
+    def _minutes(self, hour: int) -> int | None:
+        """Read the minutes after an hour: forty-five, oh five, o'clock; None where it is no clock time."""
+        here, after = self._here.said, self._words[min(self._at + 1, len(self._words) - 1)].said
+        if not 1 <= hour <= TEN + 2:
+            return None
+        if here in {"o'clock", "noon", "midnight"}:
+            self._at += here == "o'clock"
+            return 0
+        if here == "oh" and after in _DIGITS:
+            self._at += 2
+            return int(_DIGITS[after])
+        if TEN <= _SMALL.get(here, 0) < 60:
+            return _SMALL[self._take().said]
+        return None
+
+    def _half(self) -> str:
+        """Read a m, p m, noon or midnight after a clock time."""
+        said = [word.said for word in self._words[self._at : self._at + 2]]
+        if said in (["a", "m"], ["p", "m"]):
+            self._at += 2
+            return f" {said[0]}m"
+        if said[:1] in (["noon"], ["midnight"]):
+            return f" {self._take().said}"
+        return ""
 
     def _count(self) -> int:
         """Read a count: one thousand one hundred five."""

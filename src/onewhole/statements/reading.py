@@ -329,6 +329,8 @@ def _check_clock(found: Statement) -> None:
             misplaced = has_clock(rest) or any(has_clock(part) for part, _ in found.beside)
         case AnotherName(number) | Rounding(number):
             misplaced = has_clock(number)
+        case Ordering(numbers):
+            misplaced = any(map(has_clock, numbers))
         case _:
             assert_never(found)
     if misplaced:
