@@ -176,7 +176,7 @@ class _Typist:
         if here == "oh" and after in _DIGITS:
             self._at += 2
             return int(_DIGITS[after])
-        if TEN <= _SMALL.get(here, 0) < 60:
+        if TEN <= _SMALL.get(here, 0) < 60 and (hour, here) != (1, "ten"):
             return _SMALL[self._take().said]
         return None
 

@@ -323,8 +323,9 @@ def _check_clock(found: Statement) -> None:
         case Question(asked):
             alone = not between_times(asked) and time_asked(asked) is None
             misplaced = has_clock(asked) and alone
-        case Comparison(left, right):
-            misplaced = has_clock(left) or has_clock(right)
+        case Comparison(left, right, sign):
+            worked = isinstance(left, Sum) and sign is Relation.EQUAL
+            misplaced = not worked and (has_clock(left) or has_clock(right))
         case MissingNumber(rest):
             misplaced = has_clock(rest) or any(has_clock(part) for part, _ in found.beside)
         case AnotherName(number) | Rounding(number):
