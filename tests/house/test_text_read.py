@@ -130,6 +130,7 @@ READERS = {
     "sheets/typed_lines.py": SHEET,
     "sheets/unread_line.py": SHEET,
     "statements/form_words.py": "a typed list of wordings",
+    "statements/clock_sides.py": SHEET,
     "statements/numerals.py": SHEET,
     "statements/ordering_reading.py": SHEET,
     "statements/rounding_reading.py": SHEET,

@@ -6,16 +6,13 @@ Source: *Common Core State Standards for Mathematics* (2010), 3.MD.A.1, 4.MD.A.2
 
 from fractions import Fraction
 
-from onewhole.number.ladder import Ladder, Style, measure
-from onewhole.number.quantity import Quantity, usual_in_parts
+from onewhole.number.ladder import Ladder, Style
+from onewhole.number.quantity import Quantity
 from onewhole.number.unit import CLOCK, HALVES, Kind, Unit
 
 HOUR = 60
 #: Minutes from one time on the clock's face to the same time again, and from midnight to midnight.
 ROUND, DAY = 12 * HOUR, 24 * HOUR
-
-#: What is told of a time of day is counted in these, and so are the durations between.
-PLAIN = measure("h", "min")
 
 
 def _face(mark: str) -> Ladder:
@@ -37,15 +34,6 @@ def clock(minutes: int, *, halves: bool = False) -> Quantity:
 def on_clock(duration: Quantity, like: Quantity) -> Quantity:
     """Return the time of day that comes so long after midnight, written as another time of day is."""
     return clock(int(duration.value), halves=like.ladder == HALF_DAYS)
-
-
-def since_midnight(time: Quantity) -> Quantity:
-    """Return how long after midnight a time of day is.
-
-    >>> since_midnight(clock(9 * 60 + 45)).ladder == PLAIN
-    True
-    """
-    return usual_in_parts(PLAIN, time.parts)
 
 
 def shown(time: Quantity) -> tuple[int, int, str]:
