@@ -32,11 +32,12 @@ STRIDE = 1 if WHOLE else 13
 
 
 def _fractions() -> Iterator[Quantity]:
-    for bottom in BOTTOMS:
-        for top in range(1, WHOLES * bottom, STRIDE if bottom > 24 else 1):
+    for bottom in (1, *BOTTOMS):
+        for top in range(0, WHOLES * bottom, STRIDE if bottom > 24 else 1):
             yield Quantity(mixed(bottom), (None, top))
-            if top > bottom and top % bottom:
+            if top >= bottom:
                 yield Quantity(mixed(bottom), divmod(top, bottom))
+                yield Quantity(mixed(bottom), (0, top))
 
 
 def _names() -> Iterator[AnotherName]:

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from fractions import Fraction
 from math import gcd
 
+from onewhole.languages.english.words import piece_name
 from onewhole.number.ladder import Style
 from onewhole.statements.statement import AnotherName, Comparison, Relation, meaning
 from tests.kit.heard import COUNTS, Heard
@@ -51,6 +52,12 @@ def _uncut(_heard: Heard, groups: tuple[str, ...]) -> bool:
     return COUNTS[wholes] == COUNTS[pieces]
 
 
+def _none_there(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """The number that is given has none of its smallest unit, and that unit is named."""
+    first = heard.numbers[0]
+    return not first.amounts[-1] and piece_name(first.ladder.finest.denominator) == groups[0]
+
+
 def _over_one(heard: Heard, groups: tuple[str, ...]) -> bool:
     return COUNTS[groups[0]] == 1 and any(
         number.ladder.style is Style.MIXED and number.ladder.denominator == 1 for number in heard.numbers
@@ -82,4 +89,6 @@ NAMING_CLAIMS: dict[str, _Reads] = {
     r"the last digit stands for ([a-z]+), so the denominator is (.+)": _last_digit,
     r"(.+) (?:strips?|wholes?) not cut (?:is|are) (.+) pieces?": _uncut,
     r"so the denominator is (.+)": _over_one,
+    r"zero ([a-z-]+) are nothing, so they are not written": _none_there,
+    r"the denominator is (.+), so each piece is one (?:strip|whole)": _over_one,
 }

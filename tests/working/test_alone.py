@@ -31,6 +31,11 @@ from onewhole.working.work import work
         ),
         ("12/18 simplest", ["2/3"], ["Every 6 eighteenths make 1 third. That is the simplest form."]),
         ("3/4 simplest", ["3/4"], ["Only 1 goes into 3 and into 4: it is in simplest form already."]),
+        ("0/8 simplest", ["0"], ["0 eighths are nothing, so they are not written."]),
+        ("0/8", ["0"], ["0 eighths are nothing, so they are not written."]),
+        ("2 0/4 as a decimal", ["2"], ["0 fourths are nothing, so they are not written."]),
+        ("3.0 as a mixed number", ["3"], ["0 tenths are nothing, so they are not written."]),
+        ("5/1 simplest", ["5"], ["The denominator is 1, so each piece is one whole."]),
         ("1 as a fraction", ["1/1"], ["1 whole not cut is 1 piece. So the denominator is 1."]),
         (
             "6/8 as a decimal",

@@ -13,7 +13,9 @@ from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import AreWorth, PutTogether
 from onewhole.working.reasons.renaming import (
+    EachIsWhole,
     LastPlaceNames,
+    NothingOf,
     OverOne,
     PointPlaces,
     SimplestAlready,
@@ -88,6 +90,8 @@ def _lines(number: Quantity, name: Quantity) -> tuple[Line, ...]:
     match number.ladder.style, name.ladder.style:
         case Style.PLACES, _:
             return (Line(name, OverOne(number.parts)),)
+        case Style.DECIMAL, Style.PLACES:
+            return (Line(name, NothingOf(number.ladder.units[-1])),)
         case Style.MIXED, Style.DECIMAL:
             lines = _in_pieces(number, _on_pieces_of(name, number))
             return (*lines, Line(name, PointPlaces(name.ladder.units[-1], name.ladder.after)))
@@ -110,6 +114,8 @@ def _in_pieces(number: Quantity, name: Quantity) -> tuple[Line, ...]:
     lines: tuple[Line, ...] = ()
     one_fraction = name.ladder.style is Style.MIXED and name.counts[0] is None
     now = number
+    if number.ladder.denominator == 1:
+        return (Line(name, EachIsWhole()),)
     if one_fraction and number.counts[0] is not None:
         lines = _opened(number)
         now = Quantity(number.ladder, (None, number.parts))
@@ -118,6 +124,8 @@ def _in_pieces(number: Quantity, name: Quantity) -> tuple[Line, ...]:
         now = usual(number.ladder, number.value)
     if now == name or now.ladder.style is not Style.MIXED:
         return lines
+    if not now.amounts[-1] and not one_fraction:
+        return (*lines, Line(name, NothingOf(now.ladder.units[-1])))
     return (*lines, *recut(now, name.ladder.denominator))
 
 

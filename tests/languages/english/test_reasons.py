@@ -63,6 +63,8 @@ PROBLEMS = [
     "7 5/6 - 7 1/6",
     "8/16 = ?/4",
     "3/4 simplest",
+    "0/8 simplest",
+    "5/1 simplest",
     "5 as a fraction",
     "1 as a fraction",
     "3/4 as a decimal",

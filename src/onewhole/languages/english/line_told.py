@@ -40,8 +40,10 @@ from onewhole.working.reasons.regrouping import (
 from onewhole.working.reasons.renaming import (
     AllInPieces,
     CutAgain,
+    EachIsWhole,
     FewestPieces,
     LastPlaceNames,
+    NothingOf,
     OverOne,
     PiecesJoined,
     PointPlaces,
@@ -150,7 +152,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("count everything in", units(small))
         case PiecesJoined(small, large):
             return ("put the", units(small), "together into", units(large))
-        case PointPlaces() | LastPlaceNames() | SimplestAlready():
+        case PointPlaces() | LastPlaceNames() | SimplestAlready() | NothingOf() | EachIsWhole():
             return None
         case CutAgain(small):
             return ("cut the pieces again into", units(small))

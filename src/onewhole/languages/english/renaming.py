@@ -10,8 +10,10 @@ from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.renaming import (
     AllInPieces,
     CutAgain,
+    EachIsWhole,
     FewestPieces,
     LastPlaceNames,
+    NothingOf,
     OverOne,
     PiecesJoined,
     PointPlaces,
@@ -66,5 +68,11 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
         case LastPlaceNames(small):
             last = ("the last digit stands for", units(small))
             return told(last, Seam(", so", "so"), "the denominator is", bare(small.size.denominator))
+        case NothingOf(small):
+            return told(some(0, small), "are nothing", Seam(", so", "so"), "they are not written")
+        case EachIsWhole():
+            return told(
+                "the denominator is", bare(1), Seam(", so", "so"), "each piece is", a_single(ONE, words)
+            )
         case _:
             assert_never(reason)

@@ -101,6 +101,18 @@ class LastPlaceNames:
     small: Unit
 
 
+@dataclass(frozen=True, slots=True)
+class NothingOf:
+    """There is none of a small unit, so it is not written."""
+
+    small: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class EachIsWhole:
+    """Over 1 each piece is a whole."""
+
+
 #: Every reason that renames.
 Renaming = (
     WholesInPieces
@@ -115,4 +127,6 @@ Renaming = (
     | SimplestAlready
     | PointPlaces
     | LastPlaceNames
+    | NothingOf
+    | EachIsWhole
 )
