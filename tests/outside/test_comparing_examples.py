@@ -5,9 +5,12 @@ The numbers are facts and are given in our own words, with the source beside eac
 
 import pytest
 
+from onewhole.misconceptions.catalogue import shows
+from onewhole.notations.text import text
 from onewhole.statements.reading import read_statement
-from onewhole.statements.statement import Comparison
+from onewhole.statements.statement import Comparison, Ordering
 from onewhole.working.comparing import work_comparison
+from onewhole.working.ordering import work_ordering
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import (
     AgainstHalf,
@@ -57,6 +60,19 @@ def test_a_common_denominator_where_nothing_else_serves() -> None:
     assert working.answer == ">"
     assert not isinstance(working.lines[-1].because, AgainstHalf | MoreAndLarger)
     assert working.lines[1].says == read_statement("15/24 ? 14/24")
+
+
+def test_three_fractions_of_a_national_test() -> None:
+    """2/7, 1/12, 5/9 from least to greatest: about half of grade 8 was right in 2004 (from memory).
+
+    NAEP 2004, as cited in the introduction of the practice guide on fractions, IES (2010), NCES (2007).
+    """
+    statement = read_statement("order 2/7, 1/12, 5/9")
+    assert isinstance(statement, Ordering)
+    assert text(work_ordering(statement).answer) == "1/12 < 2/7 < 5/9"
+    wrong = {slip.pattern: text(slip.wrote) for slip in shows(statement)}
+    assert wrong["C08"] == "2/7 < 5/9 < 1/12"
+    assert wrong["C10"] == "1/12 < 5/9 < 2/7"
 
 
 def _asked(typed: str) -> Comparison:
