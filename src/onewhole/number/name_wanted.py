@@ -8,7 +8,7 @@ from onewhole.errors import OnewholeError
 from onewhole.number.digits import in_digits
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, mixed
-from onewhole.number.quantity import NotOnLadderError, Quantity, counted, usual, whole, with_mark
+from onewhole.number.quantity import NotOnLadderError, Quantity, counted, trimmed, usual, whole, with_mark
 from onewhole.number.unit import Kind, KindError
 
 #: A decimal is written as far as the thousandths.
@@ -79,7 +79,7 @@ def has_form(written: Quantity, wanted: Wanted) -> bool:
     style, digits = written.ladder.style, _in_digits(written)
     match wanted:
         case Ladder():
-            return written.ladder == wanted
+            return written.ladder == wanted or _empty_left_out(written, wanted)
         case NumberForm.SIMPLEST if style is Style.MIXED:
             top, bottom = written.amounts[1], written.ladder.denominator
             return bottom > 1 and gcd(top, bottom) == 1
@@ -93,6 +93,16 @@ def has_form(written: Quantity, wanted: Wanted) -> bool:
             return digits
         case _:
             assert_never(wanted)
+
+
+def _empty_left_out(written: Quantity, units: Ladder) -> bool:
+    """Say whether a measure is written in some units of which the empty ones are left out: 2 ft for 24 in."""
+    if written.kind is not units.kind:
+        return False
+    try:
+        return written == trimmed(counted(units, written.value))
+    except NotOnLadderError:
+        return False
 
 
 def _in_digits(written: Quantity) -> bool:
