@@ -43,16 +43,19 @@ def test_the_denominators_of_the_footnotes() -> None:
         ("1. 5 1/3 - 2 2/3\n2. 7 1/4 - 2 3/4", "K11"),
         ("1. 3 2/7 - 1 5/7", "K12"),
         ("picture: strip\n\n1. 3 2/100 - 1 5/100", "K13"),
+        ("grade: 3\n\n1. round 4567 to thousands", "K27"),
+        ("1. round 3.46 to tenths", "K27"),
+        ("1. round 450 to hundreds", "K28"),
     ],
 )
 def test_every_note_can_be_raised(page: str, code: str) -> None:
-    """Each of the thirteen speaks where it should; none stops the page."""
+    """Each of them speaks where it should; none stops the page."""
     assert code in codes(page)
 
 
-def test_thirteen_notes_and_no_more() -> None:
-    """K1 to K13, each with source and provenance, a rule and a remedy of its own."""
-    assert [standard.code.value for standard in STANDARDS] == [f"K{at}" for at in range(1, 14)]
+def test_these_notes_and_no_more() -> None:
+    """K1 to K13, K27 and K28, each with source and provenance, a rule and a remedy of its own."""
+    assert [standard.code.value for standard in STANDARDS] == [f"K{at}" for at in (*range(1, 14), 27, 28)]
     for standard in STANDARDS:
         assert rule(standard.code)
         assert standard.source
@@ -69,6 +72,9 @@ def test_thirteen_notes_and_no_more() -> None:
         "1. 5/6 ? 7/8",  # 4.NF.A.2
         "1. 3/4 = ?/12",  # 4.NF.A.1
         "1. 5 ft 2 in - 2 ft 7 in",  # 4.MD.A.2
+        "1. round 345,678 to ten thousands",  # 4.NBT.A.3
+        "grade: 3\n\n1. round 467 to hundreds",  # 3.NBT.A.1
+        "grade: 5\n\n1. round 3.46 to tenths",  # 5.NBT.A.4
         "grade: 5\n\n1. 2/3 + 5/4\n2. 2/3 x 1/4",  # 5.NF.A.1, 5.NF.B.4 (from memory)
         "1. 999,999 + 1",  # footnote to 4.NBT: at or below 1,000,000
     ],

@@ -63,6 +63,8 @@ PAGES = {
     "K11, none regroups": "1. 57 - 22\n2. 5 5/8 - 2 4/8",
     "K12": "1. 3 2/7 - 1 5/7\n2. 4/9 + 7/9",
     "K13": "picture: strip\n\n1. 1 3/100 - 5/100",
+    "K27": "1. round 3.46 to tenths\n2. 5 - 2",
+    "K28": "1. round 450 to hundreds\n2. 5 - 2",
     "K6 with hundredths": "1. 1 3/100 - 5/100 | The club has 1 3/100 wholes. It cuts 5/100. What is left?",
 }
 

@@ -13,7 +13,7 @@ LARGEST_WHOLE = 1_000_000
 
 
 class StandardCode(Enum):
-    """A check; its value is the code under which it is told. K1 to K13 are our own numbers."""
+    """A check; its value is the code under which it is told. The numbers are our own."""
 
     GRADE_4_DENOMINATORS = "K1"
     GRADE_3_DENOMINATORS = "K2"
@@ -28,3 +28,5 @@ class StandardCode(Enum):
     BOTH_KINDS = "K11"
     ODD_DENOMINATORS = "K12"
     STRIP_OF_HUNDREDTHS = "K13"
+    ROUNDING_PLACES = "K27"
+    EXACTLY_HALFWAY = "K28"

@@ -132,7 +132,9 @@ class _Desk:
                 )
             case StandardCode.BOTH_KINDS:
                 yield AddProblem(self._other_sort())
-            case StandardCode.LARGEST_NUMBER | StandardCode.TIMES_IS_GRADE_5:
+            case StandardCode.EXACTLY_HALFWAY:
+                yield self._go(Help.SEE_WHAT_IS_MEANT)
+            case StandardCode.LARGEST_NUMBER | StandardCode.TIMES_IS_GRADE_5 | StandardCode.ROUNDING_PLACES:
                 yield self._go(Help.SEE_WHAT_IS_MEANT)
                 yield from self._fewer(self.about)
             case _:

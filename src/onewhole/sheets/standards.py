@@ -1,7 +1,7 @@
 """What the standards of grades 3 to 5 expect, as notes on a page: never a block.
 
 The codes are those of *Common Core State Standards for Mathematics* (2010), "CCSSM" here; the wording is our
-own. K1 to K13 are our own numbers for these checks. Each says whether its source was read, is remembered, or
+own. The numbers K1, K2 and so on are our own. Each says whether its source was read, is remembered, or
 is our own judgement.
 """
 
@@ -11,6 +11,7 @@ from enum import Enum
 from typing import assert_never
 
 from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_WHOLE, StandardCode
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.answer import answer
@@ -21,6 +22,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.expression import Expression, Over, Sum, Times, value
+from onewhole.statements.rounding import Rounding
 
 
 class Provenance(Enum):
@@ -55,6 +57,8 @@ class StandardNote:
 ODD_ONES = frozenset({7, 9, 11})
 TENTHS_AND_HUNDREDTHS = (10, 100)
 HUNDREDTHS = 100
+#: Grade 3 rounds to tens and hundreds. Source: 3.NBT.A.1, CCSSM (read).
+HUNDRED = 100
 
 _NF4, _READ = "CCSSM, footnote to grade 4 fractions", Provenance.READ
 
@@ -80,6 +84,12 @@ STANDARDS = (
     ),
     Standard(StandardCode.ODD_DENOMINATORS, _NF4, _READ),
     Standard(StandardCode.STRIP_OF_HUNDREDTHS, "our own judgement", Provenance.OWN),
+    Standard(StandardCode.ROUNDING_PLACES, "CCSSM 3.NBT.A.1, 4.NBT.A.3, 5.NBT.A.4", _READ),
+    Standard(
+        StandardCode.EXACTLY_HALFWAY,
+        "CCSSM 3.NBT.A.1, 4.NBT.A.3, 5.NBT.A.4 (no rule there); Ohio's published scoring, grades 3 to 5",
+        _READ,
+    ),
 )
 
 
@@ -179,6 +189,20 @@ def _strip_of_hundredths(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
     return wanted.regrouping and HUNDREDTHS in wanted.denominators and beside is PictureSetting.STRIP
 
 
+def _other_places(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    """Say whether a whole number is rounded in grade 3 to more than hundreds, or a decimal before grade 5."""
+    asked = problem.statement
+    if not isinstance(asked, Rounding) or asked.to.kind is not Kind.NUMBER:
+        return False
+    if asked.number.ladder.style is Style.DECIMAL:
+        return sheet.header.grade < 5
+    return sheet.header.grade == 3 and asked.to.size > HUNDRED
+
+
+def _halfway(_: Problem, wanted: Needs, __: Sheet) -> bool:
+    return wanted.halfway
+
+
 # ... and of a whole page -----------------------------------------------------------------------------------
 
 
@@ -215,4 +239,6 @@ _CHECKS: Mapping[StandardCode, Callable[[Problem, Needs, Sheet], bool] | _OfPage
     StandardCode.BOTH_KINDS: _OfPage(_one_kind_only),
     StandardCode.ODD_DENOMINATORS: _odd_denominators,
     StandardCode.STRIP_OF_HUNDREDTHS: _strip_of_hundredths,
+    StandardCode.ROUNDING_PLACES: _other_places,
+    StandardCode.EXACTLY_HALFWAY: _halfway,
 }

@@ -47,6 +47,13 @@ def rule(code: StandardCode) -> Sentences:
             return told("sevenths, ninths and elevenths are", met)
         case StandardCode.STRIP_OF_HUNDREDTHS:
             return told("a strip of", bare(100), "parts cannot be drawn so that it can be read")
+        case StandardCode.ROUNDING_PLACES:
+            third = ("grade", bare(3), "rounds to tens and hundreds")
+            fourth = ("grade", bare(4), "to every place of a whole number")
+            return told(third, ",", fourth, ",", "grade", bare(5), "rounds decimals too")
+        case StandardCode.EXACTLY_HALFWAY:
+            none = "the standards have no rule for a number exactly halfway"
+            return told(none, ", so either neighbor is marked right")
         case _:
             assert_never(code)
 
@@ -84,6 +91,10 @@ def standard_met(code: StandardCode) -> Sentences:
         case StandardCode.STRIP_OF_HUNDREDTHS:
             grid = ("use a", bare(10), "by", bare(10), "grid for hundredths")
             return told(grid, ", or another picture")
+        case StandardCode.ROUNDING_PLACES:
+            return told("keep it as a look ahead, or round to a place of your grade")
+        case StandardCode.EXACTLY_HALFWAY:
+            return told("keep it, and say in class what you agree on")
         case _:
             assert_never(code)
 
