@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise, starmap
+from math import ceil
 
 from onewhole.number.clock import clock, on_clock, shown
 from onewhole.number.ladder import TEN, Ladder, Style, measure
@@ -37,7 +38,7 @@ MOST_NUMBERS, MOST_TICKS = 12, 100
 #: The height of digits, the room of one row of numbers, and the least from number to number in a row.
 DIGITS, ROW, APART = Fraction(4), 7, 17
 #: The room across of one sign of a measure, and of the blank from one label to the next.
-SIGN, BLANK = Fraction(5, 2), 3
+SIGN, BLANK = Fraction(3), 3
 #: A jump is this high at least, and this much higher when it goes from end to end.
 LOW, HIGHER = 6, 20
 LONG_TICK, SHORT_TICK = Fraction(3), Fraction(3, 2)
@@ -121,7 +122,8 @@ def number_line(working: Working) -> Picture:
     if plan is None:
         msg = "only sums, differences and comparisons go on a number line"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    board = _LineDrawing.of(plan, _written(working), half_marked(working))
+    opens = any(isinstance(line.because, OneIsWorth) for line in working.lines)
+    board = _LineDrawing.of(plan, _written(working), half_marked(working), opens=opens)
     return Picture(PictureKind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
 
 
@@ -154,7 +156,12 @@ class _LineDrawing:
 
     @classmethod
     def of(
-        cls, plan: JumpPlan, written: tuple[Quantity, ...], half: Fraction | None = None
+        cls,
+        plan: JumpPlan,
+        written: tuple[Quantity, ...],
+        half: Fraction | None = None,
+        *,
+        opens: bool = False,
     ) -> "_LineDrawing":
         points = sorted({*plan.given, *(end for jump in plan.jumps for end in (jump.start, jump.end))})
         like = next((one for one in written if one.ladder.clock), None)
@@ -166,9 +173,12 @@ class _LineDrawing:
         below = dict(zip(named, rows([line.x(point) for point in named], apart), strict=True))
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
         above = rows(middles, apart)
-        jumping = LOW + HIGHER if plan.jumps else 0
-        y = Fraction(jumping + (max(above, default=0) + 2) * ROW)
-        height = y + (max(below.values(), default=0) + 3) * ROW
+        tops = [
+            LOW + HIGHER * abs(line.x(jump.end) - line.x(jump.start)) / LONG + ROW * (row + 1)
+            for jump, row in zip(plan.jumps, above, strict=True)
+        ]
+        y = Fraction(ceil(max([Fraction(2 * ROW), *tops])) + 1)
+        height = y + (max(below.values(), default=0) + 3 + opens) * ROW
         return cls(plan, line, written, y, height, below, above, half, like)
 
     def scene(self, working: Working, at: int) -> Scene:
@@ -218,7 +228,10 @@ class _LineDrawing:
                 tick = x + (to_x - x) * Fraction(cut, parts)
                 yield Piece(f"opened/{worth}/{cut}", Stroke(tick, y, tick, y - LONG_TICK))
             words = Quantity(measure(reason.small.mark), (reason.ratio,))
-            yield Piece(f"opened/{worth}/worth", Words((x + to_x) / 2, y - ROW, words, DIGITS))
+            under = y + ROW * (max(self.below.values(), default=-1) + 3)
+            line = under - ROW + Fraction(3, 2)
+            yield Piece(f"opened/{worth}/span", Stroke(x, line, to_x, line))
+            yield Piece(f"opened/{worth}/worth", Words((x + to_x) / 2, under, words, DIGITS))
 
     def _points(self, drawn: int, *, first: bool, last: bool) -> Iterator[Piece]:
         shown = {*self.plan.given}
@@ -304,7 +317,7 @@ def _room(number: Quantity) -> Fraction:
     if number.ladder.style is not Style.MEASURE:
         return Fraction(APART) + SIGN * len(mark)
     counts = zip(number.amounts, number.ladder.units, strict=True)
-    return SIGN * sum(len(str(count)) + len(unit.mark) + 1 for count, unit in counts) + BLANK
+    return SIGN * (sum(len(str(count)) + len(unit.mark) + 2 for count, unit in counts) - 1) + BLANK
 
 
 def _taken(working: Working) -> bool:

@@ -6,7 +6,7 @@ from onewhole.errors import OnewholeError
 from onewhole.number.impossible import Impossible
 from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Kind, KindError
+from onewhole.number.unit import CENT, DOLLAR, Kind, KindError
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.clock_sides import (
@@ -26,6 +26,7 @@ from onewhole.statements.expression import (
     Times,
     alike_marks,
     kind,
+    quantities,
     unit_mark,
     value,
 )
@@ -339,11 +340,33 @@ def _check_clock(found: Statement) -> None:
         raise KindError(msg, remedy="Write 9:45 to 11:20, 9:45 + 1 h 35 min, or 11:20 - 45 min.")
 
 
+def _check_money(found: Statement) -> None:
+    """Refuse $ and ¢ in one problem. Source: 2.MD.C.8, CCSSM (2010); that none has both is our own."""
+    match found:
+        case Question(asked):
+            sides: tuple[Expression, ...] = (asked,)
+        case Comparison(left, right):
+            sides = (left, right)
+        case MissingNumber(rest):
+            sides = (rest, *(part for part, _ in found.beside))
+        case Ordering(numbers):
+            sides = numbers
+        case AnotherName() | Rounding():
+            return
+        case _:
+            assert_never(found)
+    marks = {number.ladder.mark for side in sides for number in quantities(side)}
+    if {DOLLAR, CENT} <= marks:
+        msg = "$ and ¢ do not stand in one problem"
+        raise KindError(msg, remedy="Write every amount with $, such as $0.75 for 75¢.")
+
+
 def _sound(found: Statement, start: Token) -> Statement:
     """Refuse what has no meaning in this grade: unlike kinds, results below zero, gaps that nothing fits."""
     below = False
     try:
         _check_clock(found)
+        _check_money(found)
         match found:
             case Question(asked):
                 below = value(asked) < 0
