@@ -6,16 +6,13 @@ from onewhole.errors import OnewholeError
 from onewhole.number.impossible import Impossible
 from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import CENT, DOLLAR, Kind, KindError
+from onewhole.number.unit import Kind, KindError
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.clock_sides import (
     FROM,
-    between_times,
     clock_side,
     clock_time,
-    has_clock,
-    time_asked,
 )
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.expression import (
@@ -26,12 +23,12 @@ from onewhole.statements.expression import (
     Times,
     alike_marks,
     kind,
-    quantities,
     unit_mark,
     value,
 )
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
+from onewhole.statements.misplaced import check_clock, check_money
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
 from onewhole.statements.ordering_reading import ordering
 from onewhole.statements.rounding import Rounding, halfway
@@ -318,55 +315,12 @@ def _weighed(found: Expression, start: Token) -> Expression:
     return found
 
 
-def _check_clock(found: Statement) -> None:
-    """Refuse a time of day anywhere but with "to", or with a time that is added or taken away."""
-    match found:
-        case Question(asked):
-            alone = not between_times(asked) and time_asked(asked) is None
-            misplaced = has_clock(asked) and alone
-        case Comparison(left, right, sign):
-            worked = isinstance(left, Sum) and sign is Relation.EQUAL
-            misplaced = not worked and (has_clock(left) or has_clock(right))
-        case MissingNumber(rest):
-            misplaced = has_clock(rest) or any(has_clock(part) for part, _ in found.beside)
-        case AnotherName(number) | Rounding(number):
-            misplaced = has_clock(number)
-        case Ordering(numbers):
-            misplaced = any(map(has_clock, numbers))
-        case _:
-            assert_never(found)
-    if misplaced:
-        msg = "a clock time stands here by itself"
-        raise KindError(msg, remedy="Write 9:45 to 11:20, 9:45 + 1 h 35 min, or 11:20 - 45 min.")
-
-
-def _check_money(found: Statement) -> None:
-    """Refuse $ and ¢ in one problem. Source: 2.MD.C.8, CCSSM (2010); that none has both is our own."""
-    match found:
-        case Question(asked):
-            sides: tuple[Expression, ...] = (asked,)
-        case Comparison(left, right):
-            sides = (left, right)
-        case MissingNumber(rest):
-            sides = (rest, *(part for part, _ in found.beside))
-        case Ordering(numbers):
-            sides = numbers
-        case AnotherName() | Rounding():
-            return
-        case _:
-            assert_never(found)
-    marks = {number.ladder.mark for side in sides for number in quantities(side)}
-    if {DOLLAR, CENT} <= marks:
-        msg = "$ and ¢ do not stand in one problem"
-        raise KindError(msg, remedy="Write every amount with $, such as $0.75 for 75¢.")
-
-
 def _sound(found: Statement, start: Token) -> Statement:
     """Refuse what has no meaning in this grade: unlike kinds, results below zero, gaps that nothing fits."""
     below = False
     try:
-        _check_clock(found)
-        _check_money(found)
+        check_clock(found)
+        check_money(found)
         match found:
             case Question(asked):
                 below = value(asked) < 0

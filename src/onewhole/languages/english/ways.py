@@ -87,10 +87,10 @@ def way_of(working: Working, words: ClassWords, key: str | None = None) -> str:
     if isinstance(working.statement, Ordering):
         return ROUND_PAGE.way(working.strategy)
     chosen, style = key or working.strategy, _style(working)
-    if style is Style.MIXED:
+    opened = [line.because.large for line in working.lines if isinstance(line.because, OneIsWorth)]
+    if style is Style.MIXED and not (chosen == "regroup_first" and any(unit.mark for unit in opened)):
         return ROUND_PAGE.way(chosen)
     if chosen == "regroup_first":
-        opened = [line.because.large for line in working.lines if isinstance(line.because, OneIsWorth)]
         return _regrouped([] if key else opened, style, words)
     return _ON[style].get(chosen) or ROUND_PAGE.way(chosen)
 

@@ -1,0 +1,66 @@
+"""What does not belong into a problem: a clock time by itself, and dollars beside cents."""
+
+from typing import assert_never
+
+from onewhole.number.unit import CENT, DOLLAR, KindError
+from onewhole.statements.clock_sides import between_times, has_clock, time_asked
+from onewhole.statements.expression import Expression, Sum, quantities
+from onewhole.statements.rounding import Rounding
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Ordering,
+    Question,
+    Relation,
+    Statement,
+)
+
+
+def check_clock(found: Statement) -> None:
+    """Refuse a time of day anywhere but with "to", or with a time that is added or taken away.
+
+    Raises KindError.
+    """
+    match found:
+        case Question(asked):
+            alone = not between_times(asked) and time_asked(asked) is None
+            misplaced = has_clock(asked) and alone
+        case Comparison(left, right, sign):
+            worked = isinstance(left, Sum) and sign is Relation.EQUAL
+            misplaced = not worked and (has_clock(left) or has_clock(right))
+        case MissingNumber(rest):
+            misplaced = has_clock(rest) or any(has_clock(part) for part, _ in found.beside)
+        case AnotherName(number) | Rounding(number):
+            misplaced = has_clock(number)
+        case Ordering(numbers):
+            misplaced = any(map(has_clock, numbers))
+        case _:
+            assert_never(found)
+    if misplaced:
+        msg = "a clock time stands here by itself"
+        raise KindError(msg, remedy="Write 9:45 to 11:20, 9:45 + 1 h 35 min, or 11:20 - 45 min.")
+
+
+def check_money(found: Statement) -> None:
+    """Refuse $ and ¢ in one problem. Source: 2.MD.C.8, CCSSM (2010); that none has both is our own.
+
+    Raises KindError.
+    """
+    match found:
+        case Question(asked):
+            sides: tuple[Expression, ...] = (asked,)
+        case Comparison(left, right):
+            sides = (left, right)
+        case MissingNumber(rest):
+            sides = (rest, *(part for part, _ in found.beside))
+        case Ordering(numbers):
+            sides = numbers
+        case AnotherName() | Rounding():
+            return
+        case _:
+            assert_never(found)
+    marks = {number.ladder.mark for side in sides for number in quantities(side)}
+    if {DOLLAR, CENT} <= marks:
+        msg = "$ and ¢ do not stand in one problem"
+        raise KindError(msg, remedy="Write every amount with $, such as $0.75 for 75¢.")
