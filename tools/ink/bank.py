@@ -1,17 +1,21 @@
 """All glyphs on the device, each as a field that tells how deep inside its stroke a place lies."""
 
 from dataclasses import dataclass
+from typing import Final
 
 import numpy as np
 import torch
 
 from tools.ink.chance import Array, Chance
+from tools.ink.flags import DRAWN
 from tools.ink.material import SIDE, SIGNS, Grey, Measures
 
 _FAR = 1e4
 _INSIDE = 115
 #: What a field says of a place far outside the stroke.
 OUT = -6.0
+#: Signs below this are digits.
+NONE: Final = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +25,8 @@ class Bank:
     ``fields`` are 1 in the middle of a stroke, 0 at its edge and negative outside it, so that a pen of any
     width follows the same stroke. ``measures`` are width and height in the picture, height and middle in
     digits (see `glyphs_of`), half the stroke's width in the picture, and the slant. ``starts`` and ``counts``
-    are those of the ten runs; the glyphs of a font start at ``fonts``.
+    are those of the ten runs; the glyphs of a font start at ``fonts``, those of `drawn_digits` at ``made``,
+    ``made_each`` of each of its digits.
     """
 
     fields: Array
@@ -29,6 +34,8 @@ class Bank:
     starts: Array
     counts: Array
     fonts: Array
+    made: Array
+    made_each: int
 
     def real(self, digit: Array, style: Array) -> Array:
         """Return the glyph of a digit at a place (0 to 1) among those, in order of width."""
@@ -40,16 +47,34 @@ class Bank:
         """Return the glyph of a sign in a font."""
         return self.fonts[font] + sign
 
+    def glyph(self, hand: "Hands", cell: Array, sign: Array, style: Array, digit: Array) -> Array:
+        """Return the glyphs of signs that hands of cells write, a row each; ``digit`` says where one is."""
+        worth = sign.clamp(max=9)
+        digit = digit & (sign < NONE)
+        font = torch.where(sign < NONE, hand.fonts[cell].gather(1, worth), hand.font[cell][:, None])
+        glyph = torch.where(hand.real[cell][:, None] & digit, self.real(worth, style), self.drawn(font, sign))
+        made = self.made[worth] + (style * self.made_each).long()
+        return torch.where(hand.made[cell].gather(1, worth) & digit, made, glyph)
+
 
 def bank_of(
-    digits: tuple[Grey, Measures], labels: Array, fonts: tuple[Grey, Measures], device: str, chunk: int = 512
+    digits: tuple[Grey, Measures],
+    labels: Array,
+    fonts: tuple[Grey, Measures],
+    device: str,
+    chunk: int = 512,
+    made: tuple[Grey, Measures] | None = None,
 ) -> Bank:
-    """Put real digits and the glyphs of fonts on a device."""
+    """Put real digits, the glyphs of fonts and drawn digits on a device."""
     pictures, measures = digits
     order = np.lexsort((measures[:, 0] / measures[:, 1], labels))
     counts = np.bincount(labels, minlength=10)
-    all_pictures = np.concatenate([pictures[order], fonts[0].reshape(-1, SIDE, SIDE)])
-    all_measures = np.concatenate([measures[order], fonts[1].reshape(-1, 4)])
+    more_pictures, more_measures = made or (pictures[:0], measures[:0])
+    each = len(more_pictures) // len(DRAWN)
+    all_pictures = np.concatenate([pictures[order], fonts[0].reshape(-1, SIDE, SIDE), more_pictures])
+    all_measures = np.concatenate([measures[order], fonts[1].reshape(-1, 4), more_measures])
+    starts = np.zeros(NONE, np.int64)
+    starts[list(DRAWN)] = len(all_pictures) - each * np.arange(len(DRAWN), 0, -1)
     fields, more = zip(
         *(
             _fields(torch.from_numpy(np.array(all_pictures[at : at + chunk])).to(device))
@@ -65,6 +90,8 @@ def bank_of(
         torch.from_numpy(np.concatenate([[0], counts.cumsum()[:-1]])).to(device),
         torch.from_numpy(counts).to(device),
         len(pictures) + torch.arange(len(fonts[0]), device=device) * len(SIGNS),
+        torch.from_numpy(starts).to(device),
+        each,
     )
 
 
@@ -97,12 +124,39 @@ def _distance(to: Array) -> Array:
     return squared.sqrt()
 
 
-def hands(bank: Bank, chance: Chance, cells: int, real: float) -> "Hands":
+@dataclass(frozen=True, slots=True)
+class Whims:
+    """How often hands are less even than one pen and one font; the figures' cells have none of it.
+
+    ``made`` is the share of hands with drawn ones, and that with drawn sevens; ``fonts`` the share of hands
+    that take each digit from another font; ``uneven`` the share whose pen is thicker in one digit than in the
+    next; ``bend`` how far real digits are bent, in their width and height.
+    """
+
+    made: float = 0.0
+    fonts: float = 0.0
+    uneven: float = 0.0
+    bend: float = 0.0
+
+
+#: A hand of one pen and one font.
+EVEN: Final = Whims()
+
+
+def hands(bank: Bank, chance: Chance, cells: int, real: float, whims: Whims = EVEN) -> "Hands":
     """Draw one hand for each cell; so many of them write real digits, the others those of a font."""
     count = len(bank.fonts)
+    font = chance.below(count, cells)
+    mixed = chance.coin(whims.fonts, cells, 1)
+    made = chance.coin(whims.made, cells, NONE)
+    made[:, [at for at in range(NONE) if at not in DRAWN]] = False
     return Hands(
         real=chance.coin(real, cells),
-        font=chance.below(count, cells),
+        font=font,
+        fonts=torch.where(mixed, chance.below(count, cells, NONE), font[:, None]),
+        made=made & (bank.made_each > 0),
+        uneven=torch.where(chance.coin(whims.uneven, cells), chance.between(0.05, 0.5, cells), 0.0),
+        bend=whims.bend * chance.between(0, 1.5, cells),
         style=(chance.between(0, 1, cells, 1) + chance.about(0.1, cells, 10)).clamp(0, 0.999),
         free=chance.coin(0.3, cells),
         same=chance.coin(0.6, cells),
@@ -123,6 +177,10 @@ class Hands:
 
     real: Array
     font: Array
+    fonts: Array
+    made: Array
+    uneven: Array
+    bend: Array
     style: Array
     free: Array
     same: Array

@@ -5,9 +5,9 @@ from typing import Final
 
 import torch
 
-from tools.ink.bank import Bank, Hands, hands
+from tools.ink.bank import EVEN, Bank, Hands, Whims, hands
 from tools.ink.chance import Array, Chance
-from tools.ink.drawing import HIGH, WIDE, draw
+from tools.ink.drawing import HIGH, WIDE, draw, no_ink
 from tools.ink.labels import (
     ANSWER,
     BESIDE,
@@ -46,7 +46,7 @@ from tools.ink.layout import (
 )
 from tools.ink.mess import change_digits, dirt, scribbles, strikes
 from tools.ink.photo import Light, photographed
-from tools.ink.printed import frames, printed_lines, window_boxes
+from tools.ink.printed import answer_lines, frames, printed_lines, window_boxes
 from tools.ink.rooms import anywhere, corners, outside, shrunk, split_box
 
 #: Forms of numbers: whole, fraction, mixed, decimal, two measures, a dash.
@@ -60,9 +60,10 @@ _HEAT: Final = 18
 class Mix:
     """What a batch is made of.
 
-    ``scale`` are the bounds of how large is written, and ``small``, where it is there, those of a third
-    of the hands; ``real`` the share of hands that write real digits;
-    ``ruled`` how likely each of two more lines is there; ``pen`` multiplies how thick pens are.
+    ``scale`` are the bounds of how large is written, and ``small``, where it is there, those of so many
+    hands as ``smaller`` says; ``real`` the share of hands that write real digits;
+    ``ruled`` how likely each of two more lines is there; ``pen`` multiplies how thick pens are;
+    ``standing`` is the share of answers that stand on the printed line, over it or across it.
     """
 
     shares: tuple[float, ...] = SHARES
@@ -70,11 +71,14 @@ class Mix:
     real: float = 0.65
     scale: tuple[float, float] = (0.5, 1.15)
     small: tuple[float, float] | None = None
+    smaller: float = 0.35
     ruled: float = 0.14
     pen: float = 1.0
     harsh: float = 1.0
     plain: bool = False
     windows: float = 0.1
+    standing: float = 0.0
+    whims: Whims = EVEN
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,12 +115,14 @@ def compose(
 ) -> Batch:
     """Compose a batch of cells; ``given`` are the answers where they are not drawn by chance."""
     device = chance.device
-    hand = hands(bank, chance, cells, mix.real)
+    hand = hands(bank, chance, cells, mix.real, mix.whims)
     what = chance.pick(list(mix.shares), cells)
     writing = given or numbers(chance, cells, words, list(mix.forms), mix.plain)
     height = USUAL * chance.between(*mix.scale, cells)
     if mix.small is not None:
-        height = torch.where(chance.coin(0.35, cells), USUAL * chance.between(*mix.small, cells), height)
+        height = torch.where(
+            chance.coin(mix.smaller, cells), USUAL * chance.between(*mix.small, cells), height
+        )
     hand.pen.mul_(mix.pen)
     hand.pen.copy_(hand.pen.minimum(0.15 * height + 0.6).clamp(min=1.05))
     marks: list[Marks] = []
@@ -143,6 +149,10 @@ def compose(
     )
     split = (what == REWRITTEN) | (what == TWO)
     room = torch.where(split[:, None], beside, room)
+    line = answer_lines(chance, cells)
+    standing = chance.coin(mix.standing, cells) & ~split & (what != INSIDE) & (line > 64)
+    bottom = (line + chance.about(3.5, cells)).clamp(max=HIGH - 1)
+    room[:, 3] = torch.where(standing, bottom, room[:, 3])
     small = what == BESIDE
     room = torch.where(small[:, None], shrunk(chance, room), room)
     tall_room = (what == INSIDE)[:, None] * torch.tensor([2.0, 11.0, -2.0, -11.0], device=device)
@@ -162,7 +172,8 @@ def compose(
 
     answered = (what <= BESIDE) | (what == TWO)
     rows = (answered & ~windowed).nonzero()[:, 0]
-    spots = Spots(rows, room[rows], height[rows], torch.full((len(rows),), HAND, device=device))
+    layer = torch.full((len(rows),), HAND, device=device)
+    spots = Spots(rows, room[rows], height[rows], layer, standing[rows])
     text = writing.at(rows)
     placed = place(chance, bank, hand, text, spots)
     change_digits(chance, bank, hand, what[rows], text, spots, placed, marks, strokes)
@@ -230,6 +241,10 @@ def compose(
     still = Hands(
         type_.real,
         type_.font,
+        type_.fonts,
+        type_.made,
+        type_.uneven,
+        type_.bend,
         type_.style,
         type_.free,
         type_.same,
@@ -254,9 +269,10 @@ def compose(
     type_marks.append(marks_of(chance, printed, still, spots, set_, unit * 0 - 1))
 
     strokes.extend(dirt(chance, cells))
-    ink = draw(bank, Marks.joined(marks), Strokes.joined(strokes), cells, device)
-    ink = torch.maximum(ink, draw(printed, Marks.joined(type_marks), _none(device), cells, device))
-    ink[:, PRINT] = torch.maximum(ink[:, PRINT], printed_lines(chance, cells, mix.ruled, windowed))
+    ink = no_ink(cells, device)
+    draw(ink, bank, Marks.joined(marks), Strokes.joined(strokes))
+    draw(ink, printed, Marks.joined(type_marks))
+    ink[:, PRINT] = torch.maximum(ink[:, PRINT], printed_lines(chance, line, mix.ruled, windowed))
     kind = torch.full((cells,), ANSWER, device=device)
     kind = torch.where((what == BLANK) | (what == RUBBED), EMPTY, kind)
     kind = torch.where(what >= SCRIBBLE, NOT, kind)
@@ -264,11 +280,6 @@ def compose(
     pictures = photographed(chance, ink, Light(mix.harsh))
     heat = _heat(Marks.joined(marks), Strokes.joined(strokes), cells, device)
     return Batch(pictures, kind, writing, struck, what, heat)
-
-
-def _none(device: str) -> Strokes:
-    empty = torch.zeros(0, dtype=torch.long, device=device)
-    return Strokes(empty, torch.zeros(0, 4, 2, device=device), empty.float(), empty, empty)
 
 
 def _without(marks: Marks, what: Array, kind: int, chance: Chance, share: float) -> Marks:

@@ -11,27 +11,35 @@ HIGH, WIDE, LAYERS = 96, 240, 3
 #: The side of the patch that holds a glyph, and that of the patch that holds a place of a stroke.
 _PATCH, _DOT = 56, 9
 _STEPS = (40, 160)
+#: So many glyphs are drawn at once.
+_AT_ONCE = 65536
 
 
-def draw(bank: Bank, marks: Marks, strokes: Strokes, cells: int, device: str) -> Array:
-    """Return the ink of each cell: cells x layers x 96 x 240, from 0 to 1."""
-    ink = torch.zeros(cells * LAYERS * HIGH * WIDE, device=device)
-    _glyphs(ink, bank, marks)
+def no_ink(cells: int, device: str) -> Array:
+    """Return cells without ink: cells x layers x 96 x 240."""
+    return torch.zeros(cells, LAYERS, HIGH, WIDE, device=device)
+
+
+def draw(ink: Array, bank: Bank, marks: Marks, strokes: Strokes | None = None) -> None:
+    """Darken the ink of cells (cells x layers x 96 x 240, from 0 to 1) where glyphs and strokes are."""
+    ink = ink.view(-1)
+    for at in range(0, len(marks.cell), _AT_ONCE):
+        some = slice(at, at + _AT_ONCE)
+        _glyphs(ink, bank, Marks(*(getattr(marks, name)[some] for name in Marks.__slots__)))
+    if strokes is None:
+        return
     lengths = (strokes.points[:, 1:] - strokes.points[:, :-1]).norm(dim=2).sum(1)
     short = lengths < _STEPS[0] * 1.2
     for which, steps in ((short, _STEPS[0]), (~short, _STEPS[1])):
         rows = which.nonzero()[:, 0]
         _curves(ink, Strokes(*(getattr(strokes, name)[rows] for name in Strokes.__slots__)), steps)
-    return ink.view(cells, LAYERS, HIGH, WIDE)
 
 
 def _put(ink: Array, place: Array, x: Array, y: Array, value: Array) -> None:
     """Darken places: a place of the batch for each cell and layer, columns, rows and how dark."""
-    inside = (x >= 0) & (x < WIDE) & (y >= 0) & (y < HIGH) & (value > 0.02)
-    flat = (place * (HIGH * WIDE)) + y * WIDE + x
-    ink.scatter_reduce_(
-        0, torch.where(inside, flat, 0).view(-1), torch.where(inside, value, 0).view(-1), "amax"
-    )
+    inside = ((x >= 0) & (x < WIDE) & (y >= 0) & (y < HIGH) & (value > 0.02)).view(-1).nonzero()[:, 0]
+    flat = ((place * (HIGH * WIDE)) + y * WIDE + x).view(-1)[inside]
+    ink.scatter_reduce_(0, flat, value.view(-1)[inside], "amax")
 
 
 def _glyphs(ink: Array, bank: Bank, marks: Marks) -> None:

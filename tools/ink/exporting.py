@@ -68,5 +68,5 @@ def _short(array: TensorProto, casts: list[onnx.NodeProto]) -> TensorProto:
 def export_kept(weights: Path, heats: tuple[float, ...], into: Path) -> None:
     """Export the network whose numbers `train` kept."""
     reader = Reader(*SHAPE)
-    reader.load_state_dict(torch.load(weights, map_location="cpu"))
+    reader.take(torch.load(weights, map_location="cpu"))
     export(reader, heats, into)

@@ -65,16 +65,16 @@ class Strokes:
 
 @dataclass(frozen=True, slots=True)
 class Spots:
-    """Where writings go: cell, the box that they stay in (left, top, right, bottom), digit height, layer."""
+    """Where writings go: cell, the box that they stay in (left, top, right, bottom), digit height, layer.
+
+    ``low`` says which of them stand at the bottom of their box, where some do.
+    """
 
     cell: Array
     box: Array
     height: Array
     layer: Array
-
-    def at(self, rows: Array) -> "Spots":
-        """Return some of the rows."""
-        return Spots(self.cell[rows], self.box[rows], self.height[rows], self.layer[rows])
+    low: Array | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,9 +120,7 @@ def place(
     loose = (hand.style[cell][:, :1] + chance.about(0.12, rows, PLACES)).clamp(0, 0.999)
     loose = torch.where(hand.free[cell][:, None], chance.between(0, 0.999, rows, PLACES), loose)
     style = torch.where(hand.same[cell][:, None], fixed, loose)
-    real = bank.real(safe.clamp(max=9), style)
-    drawn = bank.drawn(hand.font[cell][:, None], safe)
-    glyph = torch.where(hand.real[cell][:, None] & digit & (safe < 10), real, drawn)
+    glyph = bank.glyph(hand, cell, safe, style, digit)
     measures = bank.measures[glyph]
     there &= measures[..., 0] > 0
 
@@ -201,7 +199,7 @@ def place(
         fit = torch.ones(rows, device=chance.device)
         moved = torch.zeros(rows, 2, device=chance.device)
     else:
-        fit, moved = _fitted(chance, middle, size, shown, line_there, line_wide, spots.box)
+        fit, moved = _fitted(chance, middle, size, shown, line_there, line_wide, spots)
         middle = middle * fit[:, None, None] + moved[:, None]
         size, scale = size * fit[:, None, None], scale * fit[:, None]
     box = _box(middle, size, shown)
@@ -243,9 +241,16 @@ def _box(middle: Array, size: Array, there: Array) -> Array:
 
 
 def _fitted(
-    chance: Chance, middle: Array, size: Array, there: Array, line_there: Array, line_wide: Array, room: Array
+    chance: Chance,
+    middle: Array,
+    size: Array,
+    there: Array,
+    line_there: Array,
+    line_wide: Array,
+    spots: Spots,
 ) -> tuple[Array, Array]:
     """Return by how much writings shrink to fit their box, and how far they move into it."""
+    room = spots.box
     low, high = _box(middle, size, there).split(2, 1)
     edges = torch.where(line_there, middle[:, :LINE, 0] - line_wide / 2, 1e4).amin(1)
     low = torch.stack([low[:, 0].minimum(edges), low[:, 1]], 1)
@@ -261,6 +266,8 @@ def _fitted(
     free = space - (high - low) * fit[:, None]
     where = chance.between(0, 1, len(fit), 2)
     where = torch.where(chance.coin(0.5, len(fit), 1), 0.5 + (where - 0.5) * 0.4, where)
+    if spots.low is not None:
+        where[:, 1] = torch.where(spots.low, 1.0, where[:, 1])
     return fit, room[:, :2] + free.clamp(min=0) * where - low * fit[:, None]
 
 
@@ -348,6 +355,10 @@ def marks_of(chance: Chance, bank: Bank, hand: Hands, spots: Spots, placed: Plac
     down = placed.scale[row, at]
     slant = hand.slant[cell] + 0.04 * hand.messy[cell] * chance.about(1, len(row))
     slant = slant - torch.where(hand.real[cell], hand.upright[cell], 1.0) * bank.measures[glyph, 5]
+    uneven = hand.uneven[cell]
+    pen = hand.pen[cell] * (uneven * chance.about(1, len(row))).exp()
+    most = 0.28 * placed.size[row, at, 1] + 1
+    pen = torch.where(uneven > 0, pen.minimum(most).clamp(min=1.05), pen)
     return Marks(
         cell,
         glyph,
@@ -355,7 +366,7 @@ def marks_of(chance: Chance, bank: Bank, hand: Hands, spots: Spots, placed: Plac
         torch.stack([down * hand.stretch[cell], down], 1),
         slant.clamp(-0.6, 0.6),
         0.05 * hand.messy[cell] * chance.about(1, len(row)),
-        hand.pen[cell],
+        pen,
         spots.layer[row],
         code[row, at],
         waves(chance, hand, bank, cell, glyph),
@@ -363,13 +374,13 @@ def marks_of(chance: Chance, bank: Bank, hand: Hands, spots: Spots, placed: Plac
 
 
 def waves(chance: Chance, hand: Hands, bank: Bank, cell: Array, glyph: Array) -> Array:
-    """Draw how glyphs of fonts are bent: how far, how fast and from where, across and down.
+    """Draw how glyphs are bent: how far, how fast and from where, across and down.
 
-    Real digits are left as they are: no two of them are alike.
+    Real digits are left as they are where hands have no whims: no two of them are alike.
     """
     rows = len(cell)
-    far = chance.about(0.03, rows, 2) * bank.measures[glyph, :2] * hand.messy[cell][:, None]
-    far = torch.where(hand.real[cell][:, None], 0.0, far)
+    most = torch.where(hand.real[cell], hand.bend[cell], 0.03)
+    far = chance.about(1, rows, 2) * (most * hand.messy[cell])[:, None] * bank.measures[glyph, :2]
     fast = chance.between(0.05, 0.13, rows, 2)
     start = chance.between(0, 6.28, rows, 2)
     return torch.stack([far[:, 0], fast[:, 0], start[:, 0], far[:, 1], fast[:, 1], start[:, 1]], 1)

@@ -82,12 +82,12 @@ def glyphs_of(into: Path, name: str) -> tuple[Grey, Measures]:
         if box is None:
             continue
         picture, middle = picture.crop(box), top + (box[1] + box[3]) / 2
-        pictures[at], (wide, high) = _fitted(picture)
+        pictures[at], (wide, high) = fitted(picture)
         measures[at] = (wide, high, picture.height / digit, -middle / digit)
     return pictures, measures
 
 
-def _fitted(picture: Image.Image) -> tuple[Grey, tuple[int, int]]:
+def fitted(picture: Image.Image) -> tuple[Grey, tuple[int, int]]:
     """Return a glyph in the middle of its square, its longer side `LONG` long, and its width and height."""
     more = LONG / max(picture.size)
     wide, high = (max(1, round(side * more)) for side in picture.size)
@@ -115,7 +115,7 @@ def fitted_digits(digits: Grey) -> tuple[Grey, Measures]:
     for at, digit in enumerate(digits):
         rows, columns = (np.flatnonzero((digit > 60).any(axis)) for axis in (1, 0))
         box = (columns[0], rows[0], columns[-1] + 1, rows[-1] + 1)
-        pictures[at], (wide, high) = _fitted(Image.fromarray(digit).crop(box))
+        pictures[at], (wide, high) = fitted(Image.fromarray(digit).crop(box))
         measures[at] = (wide, high, 1, 0.5)
     return pictures, measures
 

@@ -45,9 +45,8 @@ def change_digits(
     place_ = chosen[at]
     old = (text.code[at, place_] + 1 + chance.below(9, len(at))) % 10
     cell = spots.cell[at]
-    glyph = torch.where(
-        hand.real[cell], bank.real(old, hand.style[cell, old]), bank.drawn(hand.font[cell], old)
-    )
+    style = hand.style[cell, old][:, None]
+    glyph = bank.glyph(hand, cell, old[:, None], style, (old >= 0)[:, None])[:, 0]
     was = bank.measures[placed.glyph[at, place_], 1].clamp(min=1)
     down = placed.scale[at, place_] * was / bank.measures[glyph, 1].clamp(min=1)
     marks.append(

@@ -7,12 +7,18 @@ from tools.ink.drawing import HIGH, WIDE
 from tools.ink.layout import PRINT, Strokes, line_stroke
 
 
-def printed_lines(chance: Chance, cells: int, ruled: float, windowed: Array) -> Array:
-    """Return the printed lines of each cell: the answer's, and ruled ones."""
+def answer_lines(chance: Chance, cells: int) -> Array:
+    """Return how far down the answer's line is in each cell."""
+    usual, any_ = 80 + chance.about(2.0, cells), chance.between(48, 93, cells)
+    return torch.where(chance.coin(0.6, cells), usual, any_)
+
+
+def printed_lines(chance: Chance, first: Array, ruled: float, windowed: Array) -> Array:
+    """Return the printed lines of each cell: the answer's, which is given, and ruled ones."""
+    cells = len(first)
     y = torch.arange(HIGH, device=chance.device, dtype=torch.float32)[:, None]
     x = torch.arange(WIDE, device=chance.device, dtype=torch.float32)
     ink = torch.zeros(cells, HIGH, WIDE, device=chance.device)
-    first = torch.where(chance.coin(0.6, cells), 80 + chance.about(2.0, cells), chance.between(48, 93, cells))
     step = chance.between(18, 44, cells)
     plans = (
         (chance.coin(0.85, cells) & ~windowed, first, 1.0),

@@ -14,12 +14,14 @@ from torch.nn import functional
 from tools.ink.bank import Bank, bank_of
 from tools.ink.cells import Batch, Mix, compose
 from tools.ink.chance import Array, Chance
+from tools.ink.flags import EACH, drawn_digits
 from tools.ink.labels import ANSWER, Vocabulary
-from tools.ink.material import digits_of, fitted_digits
+from tools.ink.material import Grey, Measures, digits_of, fitted_digits
 from tools.ink.network import Reader, prepared
 
 #: The last real digits of the training part are kept to set thresholds on.
 KEPT = 8000
+_DRAWN_SEED: Final = 17
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,14 +48,16 @@ class Stock:
             fonts["train"] = (fonts["train"][0][:5], fonts["train"][1][:5])
         cut = len(pictures) - KEPT
 
-        def real(some: np.ndarray, of: np.ndarray, role: str) -> Bank:
+        def real(
+            some: np.ndarray, of: np.ndarray, role: str, made: tuple[Grey, Measures] | None = None
+        ) -> Bank:
             some, of = some[:most], of[:most]
-            return bank_of(
-                fitted_digits(some), of, fonts[role], device, chunk=1024 if device == "cuda" else 64
-            )
+            chunk = 1024 if device.startswith("cuda") else 64
+            return bank_of(fitted_digits(some), of, fonts[role], device, chunk, made)
 
+        drawn = drawn_digits(_DRAWN_SEED, EACH if most is None else min(most, EACH))
         return cls(
-            real(pictures[:cut], labels[:cut], "train"),
+            real(pictures[:cut], labels[:cut], "train", drawn),
             real(pictures[cut:], labels[cut:], "tune"),
             real(test, test_labels, "test"),
             real(pictures[:0], labels[:0], "print"),
@@ -89,7 +93,10 @@ _ASKED: Final = 16
 
 @dataclass(frozen=True, slots=True)
 class Course:
-    """How long and how fast a network learns; ``shape`` are the widths and layers of `Reader`."""
+    """How long and how fast a network learns; ``shape`` are the widths and layers of `Reader`.
+
+    ``slows`` is which part of the way from the fastest to the slowest learning this is, from 0 to 1.
+    """
 
     seed: int
     seconds: float
@@ -101,6 +108,7 @@ class Course:
     swift: bool = True
     shape: tuple[Any, ...] = ()
     at_once: int = _AT_ONCE
+    slows: tuple[float, float] = (0.0, 1.0)
 
 
 def _batches(chance: Chance, stock: Stock, course: Course) -> Iterator[tuple[Array, Batch]]:
@@ -129,7 +137,7 @@ def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, r
     cuda = device.startswith("cuda")
     reader = Reader(*course.shape).to(device)
     if course.start is not None:
-        reader.load_state_dict(torch.load(course.start, map_location=device))
+        reader.take(torch.load(course.start, map_location=device))
     mean = Reader(*course.shape)
     mean.to(device)
     mean.load_state_dict(reader.state_dict())
@@ -154,9 +162,8 @@ def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, r
             spent = share.item()
         if spent >= 1:
             break
-        rate = (
-            course.peak * min(1.0, (step + 1) / course.warm) * (0.01 + 0.99 * (0.5 + 0.5 * cos(pi * spent)))
-        )
+        way = course.slows[0] + spent * (course.slows[1] - course.slows[0])
+        rate = course.peak * min(1.0, (step + 1) / course.warm) * (0.01 + 0.99 * (0.5 + 0.5 * cos(pi * way)))
         for group in steps_of.param_groups:
             group["lr"] = rate
         with torch.autocast(device.split(":", maxsplit=1)[0], torch.bfloat16, enabled=cuda):

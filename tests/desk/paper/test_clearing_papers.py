@@ -6,11 +6,12 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes.class_records import set_night
 from onewhole.desk.keep.backups import back_up_daily, backups_folder, erase_everywhere
 from onewhole.desk.keep.deleting import erase_class
 from onewhole.desk.paper.checking_papers import check_cell, papers_to_check
-from onewhole.desk.paper.clearing_papers import finish_papers, take_back_papers
-from onewhole.desk.paper.keep_papers import keep_seen_papers
+from onewhole.desk.paper.clearing_papers import KEPT_FOR, finish_papers, sweep_papers, take_back_papers
+from onewhole.desk.paper.keep_papers import keep_seen_papers, read_papers
 from onewhole.desk.paper.paper_by import PaperReading, reading_of
 from onewhole.desk.paper.paper_wishes import PaperWishes, paper_wishes, wishes_text
 from onewhole.desk.paper.wish_papers import set_paper_wishes
@@ -26,7 +27,7 @@ from onewhole.store.paper_cells import nights_with_paper, paper_cells_of
 from onewhole.store.settings import set_setting
 from tests.kit.answers import all_right, page
 from tests.kit.kept import DAY, NOW, keep_answer
-from tests.kit.seen_papers import paper_class, row, seen, sure, unsure
+from tests.kit.seen_papers import TYPED, Sees, paper_class, row, seen, sure, unsure
 
 RIGHT = all_right(page())
 #: A picture whose bytes are told from all others.
@@ -85,6 +86,35 @@ def test_pictures_stay_where_the_teacher_wishes(book: Store) -> None:
     assert nights_with_paper(book, 1) == {1: 24}
     set_paper_wishes(book, 1, Sureness.USUAL, learns=False, keeps=False, now=NOW)
     assert finish_papers(book, 1, 1).cleared == 24
+
+
+def test_pictures_that_nobody_looks_at_go_after_thirty_days(book: Store) -> None:
+    """Not a second earlier; out of the backups too, and of what waited nothing becomes an answer."""
+    assert timedelta(days=30) == KEPT_FOR
+    before = answers_of(book, 1)
+    assert sweep_papers(book, now=NOW + KEPT_FOR - timedelta(seconds=1)) == 0
+    assert len(_holding(book.path.parent)) >= 2
+    assert sweep_papers(book, now=NOW + KEPT_FOR) == 1
+    assert _holding(book.path.parent) == set()
+    assert answers_of(book, 1) == before
+    assert sweep_papers(book, now=NOW + KEPT_FOR) == 0
+
+
+def test_old_pictures_stay_where_the_teacher_wishes_and_while_papers_still_come(book: Store) -> None:
+    """The 30 days begin anew with each reading of the night's papers."""
+    keep_seen_papers(book, 1, 1, seen({"K03": row(RIGHT)}), now=NOW + timedelta(days=1))
+    assert sweep_papers(book, now=NOW + KEPT_FOR) == 0
+    set_paper_wishes(book, 1, Sureness.USUAL, learns=False, keeps=True, now=NOW)
+    assert sweep_papers(book, now=NOW + timedelta(days=300)) == 0
+    assert nights_with_paper(book, 1) == {1: 36}
+
+
+def test_old_pictures_of_one_night_go_when_papers_of_another_are_read(book: Store) -> None:
+    """Also where a cell of the old night still waits."""
+    set_night(book, 1, TYPED, DAY + timedelta(days=40), NOW)
+    papers = Sees(seen({"K02": row(RIGHT)}))
+    read_papers(book, 1, 2, [("one.jpg", b"")], papers, now=NOW + timedelta(days=40))
+    assert nights_with_paper(book, 1) == {2: 12}
 
 
 def test_erasing_a_child_leaves_no_picture(book: Store) -> None:

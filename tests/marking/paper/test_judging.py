@@ -34,7 +34,7 @@ def test_the_text_is_always_the_picture_s_own(ink: InkReading, foreseen: Foresee
         assert all(ink.likelihood >= parts for _, parts in ink.readings)
         assert ink.likelihood > SURE // 2 or cell.why is PaperWhy.ALONE
     assert cell.doubt <= cell.alone
-    assert cell.choices == tuple(text for text, _ in ink.readings[:3])
+    assert cell.choices == (foreseen.signs or tuple(text for text, _ in ink.readings[:3]))
 
 
 @given(ink=inks(), foreseen=st.sampled_from([*ASKED.values()]), limits=st.tuples(LIMITS, LIMITS))
@@ -118,6 +118,14 @@ def test_what_is_always_shown(ink: InkReading, why: PaperWhy) -> None:
 def test_kinds_of_answers_that_are_not_read_well_are_shown(typed: str, text: str, why: PaperWhy) -> None:
     """Also where the picture shows a plain number: a point, a unit or a sign may have been missed."""
     assert judged(says((text, SURE)), ASKED[typed], SURE).why is why
+
+
+@pytest.mark.parametrize("ink", [says(("7", SURE)), says(empty=SURE), says(not_an_answer=SURE), says()])
+def test_where_a_sign_belongs_the_three_signs_are_offered(ink: InkReading) -> None:
+    """Whatever the picture seems to say, for the program has learnt no signs: no digit, and never empty."""
+    cell = judged(ink, ASKED["3/4 ? 5/6"], SURE + 1)
+    assert (cell.verdict, cell.why, cell.text) == (PaperVerdict.UNSURE, PaperWhy.SIGN, "")
+    assert cell.choices == ("<", "=", ">")
 
 
 def test_an_empty_cell() -> None:

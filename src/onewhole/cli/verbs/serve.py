@@ -19,6 +19,7 @@ from onewhole.cli.screen_browser import has_screen, opened_in_browser
 from onewhole.desk.classes.class_records import open_book
 from onewhole.desk.keep.backups import back_up_daily, backups_folder
 from onewhole.desk.keep.password import LEAST, set_password
+from onewhole.desk.paper.clearing_papers import sweep_papers
 from onewhole.errors import InputError, OnewholeError
 
 #: So often, and so many seconds apart, a program that has just begun is asked for its address.
@@ -119,15 +120,17 @@ def _now() -> datetime:
 
 
 def _back_up(path: Path) -> None:
-    """Make today's backup of a file that is there. When that fails, it is told and the door opens.
+    """Make today's backup of a file that is there, without pictures of cells that are too old.
 
-    The pages then say what is wrong, and offer the backups of a damaged file.
+    When that fails, it is told and the door opens. The pages then say what is wrong, and offer the backups of
+    a damaged file.
     """
     if not path.exists():
         return
     try:
         book = open_book(path)
         try:
+            sweep_papers(book, now=_now())
             back_up_daily(book, backups_folder(path), _now())
         finally:
             book.close()

@@ -72,7 +72,7 @@ class DataPlace(Enum):
     )
     PAPER_CELLS = _table(
         "the cells of papers that were read from pictures: the picture of each cell and what was read in it, "
-        "until the teacher has checked them",
+        "until the teacher has checked them, 30 days at most where they are not wished for",
         "paper_cells",
         HowHeld.LISTED,
         Erasing.ROWS,

@@ -4,8 +4,10 @@ from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
+from typing import Final
 
+from onewhole.desk.classes.class_records import rooms
 from onewhole.desk.keep.erasing import erased_in_backups
 from onewhole.desk.paper.judged_cells import Key
 from onewhole.desk.paper.night_papers import NightPapers, night_papers
@@ -18,9 +20,12 @@ from onewhole.store.answers import KeptAnswer, keep_answers, writings_of
 from onewhole.store.keeping import clean
 from onewhole.store.nights import KeptNight, nights_of
 from onewhole.store.opening import Store
-from onewhole.store.paper_cells import CellState, ReadBy, forget_paper_cells
+from onewhole.store.paper_cells import CellState, ReadBy, forget_paper_cells, nights_with_paper
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.settings import set_setting, setting
+
+#: So long pictures stay at most from the last reading of their night's papers on; our own, no source.
+KEPT_FOR: Final = timedelta(days=30)
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,11 +63,38 @@ def finish_papers(book: Store, room_number: int, night: int) -> FinishedPapers:
         if papers.wishes.keeps:
             return FinishedPapers(0, 0, stays=True)
         forget_paper_cells(within, night)
+    _without_trace(book, papers.page.night)
+    return FinishedPapers(len(papers.cells), 0)
+
+
+def sweep_papers(book: Store, *, now: datetime) -> int:
+    """Take the pictures away of nights whose papers were last read 30 days ago or more, looked at or not.
+
+    A cell that still waits then has no answer, as before: its paper can be read again, or its answer typed.
+    What the teacher wishes to keep stays. Returns from how many nights pictures went. Raises StoreRefused.
+    """
+    old: list[KeptNight] = []
+    for classroom in rooms(book):
+        for night in nights_with_paper(book, classroom.number):
+            with book.transaction() as within:
+                papers = night_papers(within, classroom.number, night)
+                last = max(one.written for one in papers.cells.values())
+                if papers.wishes.keeps or now - last < KEPT_FOR:
+                    continue
+                _learn(within, papers)
+                forget_paper_cells(within, night)
+            old.append(papers.page.night)
+    for one in old:
+        _without_trace(book, one)
+    return len(old)
+
+
+def _without_trace(book: Store, night: KeptNight) -> None:
+    """Take a night's cells, which are gone from the file, out of its log and the automatic backups too."""
     if book.shared is None:
         with suppress(StoreRefused):  # another window is reading: the rows are gone, and the log goes later
             clean(book)
-        erased_in_backups(book.path, lambda saved: _forget_in(saved, papers.page.night), backups=True)
-    return FinishedPapers(len(papers.cells), 0)
+        erased_in_backups(book.path, lambda saved: _forget_in(saved, night), backups=True)
 
 
 def _forget_in(saved: Store, night: KeptNight) -> None:

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from onewhole.desk.classes.rosters import roster_of, who_wrote
 from onewhole.desk.marking.verdicts import asked
-from onewhole.desk.paper.clearing_papers import finish_papers
+from onewhole.desk.paper.clearing_papers import finish_papers, sweep_papers
 from onewhole.desk.paper.judged_cells import Key, judged_cell, of_two
 from onewhole.desk.paper.night_papers import NightPapers, night_papers, settle_cells
 from onewhole.desk.paper.paper_by import reading_of
@@ -49,8 +49,8 @@ def read_papers(
     """Read the papers of a night from pictures, and keep what they hold, all of it or nothing.
 
     The pictures are looked at before anything is written, and are not kept. Of other nights of the class on
-    which nothing is left to be looked at, the pictures of cells go now. Raises NotThere, InputError for no
-    picture at all, and StoreRefused.
+    which nothing is left to be looked at, the pictures of cells go now, and those that are too old. Raises
+    NotThere, InputError for no picture at all, and StoreRefused.
     """
     night_papers(book, room_number, night)
     seen = sees(pictures)
@@ -60,6 +60,7 @@ def read_papers(
     for other in nights_with_paper(book, room_number):
         if other != night:
             finish_papers(book, room_number, other)
+    sweep_papers(book, now=now)
     return kept
 
 

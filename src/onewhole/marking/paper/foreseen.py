@@ -44,11 +44,23 @@ class Foreseen:
         written: Hashable = alike(read)
         return max(OTHER, PATTERNS // len(self.expected.exact)) if written in self.expected.exact else OTHER
 
+    @property
+    def signs(self) -> tuple[str, ...]:
+        """Return the signs that may be written where one is asked for; none where it is a number.
+
+        >>> from onewhole.marking.reading.expected import expect
+        >>> from onewhole.problems.problem import Problem
+        >>> from onewhole.statements.reading import read_statement
+        >>> Foreseen(expect(Problem("1", read_statement("3/4 ? 5/6"), "3/4 ? 5/6"))).signs
+        ('<', '=', '>')
+        """
+        return tuple(sign.value for sign in Relation) if isinstance(self.expected.right, Relation) else ()
+
     def why_shown(self, text: str) -> PaperWhy | None:
         """Say why this text is to be looked at in any case; None where nothing speaks for it.
 
-        Problems whose answers are decimals, measures or signs are shown, since the program does not read
-        these well enough yet: in ``52`` a point may have been missed.
+        Problems whose answers are decimals or measures are shown, since the program does not read these well
+        enough yet: in ``52`` a point may have been missed. Where a sign is asked for, no text is read at all.
         """
         right = self.expected.right
         if not isinstance(right, Quantity):

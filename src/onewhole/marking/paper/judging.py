@@ -8,8 +8,8 @@ from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 #: What is expected confirms a reading that the picture alone holds to be likelier than all others together.
 CONFIRMED_FROM = SURE // 2
 #: From this likelihood on a digit may be struck or written over, and the cell is shown: that costs a look at
-#: three plain cells in a hundred, and finds nineteen in twenty of the others (docs/reading-model.md).
-STRUCK_FROM = 50_000
+#: two plain cells in a hundred, and finds 97 and more in a hundred of the others (docs/reading-model.md).
+STRUCK_FROM = 100_000
 
 
 def judged(ink: InkReading, foreseen: Foreseen, limit: int) -> ReadCell:
@@ -18,7 +18,8 @@ def judged(ink: InkReading, foreseen: Foreseen, limit: int) -> ReadCell:
     The text is always the picture's own likeliest reading. What is expected can only lower the doubt about
     it, and only where the picture alone holds it to be more likely than everything else together: so no digit
     is ever changed into an answer that was expected. A cell that is crossed out, scribbled in or holds two
-    answers is never read.
+    answers is never read. Nor is one that a sign belongs in, not even as empty: the program has learnt no
+    signs, and the three of them are offered.
 
     >>> from onewhole.marking.reading.expected import expect
     >>> from onewhole.problems.problem import Problem
@@ -28,6 +29,8 @@ def judged(ink: InkReading, foreseen: Foreseen, limit: int) -> ReadCell:
     >>> [judged(ink, asked, 10_000).verdict.value for ink in wrote]
     ['read', 'unsure']
     """
+    if foreseen.signs:
+        return ReadCell(PaperVerdict.UNSURE, "", foreseen.signs, SURE, SURE, PaperWhy.SIGN)
     choices = tuple(text for text, _ in ink.readings[:MOST_CHOICES])
     alone = SURE - ink.likelihood
     if ink.empty > max(ink.likelihood, ink.not_an_answer):

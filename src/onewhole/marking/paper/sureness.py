@@ -42,7 +42,7 @@ _ONE_IN = {Sureness.FEW: 100, Sureness.USUAL: 200, Sureness.MORE: 500, Sureness.
 #: Set on cells that the model never saw: of real digits half as many are wrong as promised, of typefaces that
 #: look written a little more than promised (docs/reading-model.md).
 _LIMITS = {
-    Sureness.FEW: 60_000,
+    Sureness.FEW: 44_000,
     Sureness.USUAL: 25_000,
     Sureness.MORE: 6_000,
     Sureness.MOST: 2_000,
