@@ -9,6 +9,7 @@ from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.writing import alike
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.statements.statement import Relation
 
 #: How a class writes, in parts per million of all cells: so many answers are right, so many are what some
 #: pattern writes, shared among its answers; one single other answer; nothing; no answer. Right and pattern
@@ -60,7 +61,7 @@ class Foreseen:
         """Say why this text is to be looked at in any case; None where nothing speaks for it.
 
         Problems whose answers are decimals or measures are shown, since the program does not read these well
-        enough yet: in ``52`` a point may have been missed. Where a sign is asked for, no text is read at all.
+        enough yet: in ``52`` a point may have been missed. Of signs no text is read.
         """
         right = self.expected.right
         if not isinstance(right, Quantity):
