@@ -5,10 +5,11 @@ from functools import lru_cache
 from math import gcd
 
 from onewhole.errors import OnewholeError
+from onewhole.number.another_name import another_name
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.name_wanted import NumberForm, named_as
 from onewhole.number.quantity import Quantity
-from onewhole.statements.statement import AnotherName
+from onewhole.statements.statement import AnotherName, Question, Statement
 
 #: The denominators of grade 4 (footnote to 4.NF, CCSSM 2010) but for 100, and those of decimals.
 _BOTTOMS: tuple[int, ...] = (2, 3, 4, 5, 6, 8, 10, 12)
@@ -19,9 +20,30 @@ _FEW = 5
 _WHOLES = 9
 
 
-def has_like_names(asked: AnotherName) -> bool:
-    """Say whether a number is a fraction or a mixed number that is asked for in another form."""
-    return isinstance(asked.wanted, NumberForm) and asked.number.ladder.style is Style.MIXED
+def asked_in_pieces(statement: Statement) -> AnotherName | None:
+    """Return a fraction or a mixed number with the form that is asked for; None for anything else.
+
+    Of a number that stands alone that is the form of its other name.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [asked_in_pieces(read_statement(typed)).wanted.name for typed in ("6/8", "11/4 = ?", "1 1/2 = ?")]
+    ['SIMPLEST', 'MIXED', 'FRACTION']
+    """
+    match statement:
+        case AnotherName(number, NumberForm()) if number.ladder.style is Style.MIXED:
+            return statement
+        case Question(Quantity() as number) if number.ladder.style is Style.MIXED:
+            name = another_name(number)
+            return None if name is None else AnotherName(number, _form_of(number, name))
+        case _:
+            return None
+
+
+def _form_of(number: Quantity, name: Quantity) -> NumberForm:
+    if name.ladder.style is Style.MIXED and name.ladder != number.ladder:
+        return NumberForm.SIMPLEST
+    one_fraction = name.ladder.style is Style.MIXED and name.counts[0] is None
+    return NumberForm.FRACTION if one_fraction else NumberForm.MIXED
 
 
 def like_names(asked: AnotherName) -> Iterator[AnotherName]:

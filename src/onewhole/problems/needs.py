@@ -6,6 +6,7 @@ from itertools import accumulate
 from operator import mul
 from typing import assert_never
 
+from onewhole.number.another_name import another_name
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import Wanted, named_as
 from onewhole.number.quantity import Quantity, counted, usual
@@ -80,6 +81,8 @@ def needs(statement: Statement) -> Needs:
     2
     """
     match statement:
+        case Question(Quantity() as alone):
+            return _needs((alone,), {Operation.RENAME}, _made_or_opened(alone, another_name(alone) or alone))
         case Question(asked):
             return _needs((asked,), _operations(asked), *_regrouped(asked))
         case Comparison(left, right):
@@ -205,8 +208,11 @@ def _needs_of_gap(asked: MissingNumber) -> Needs:
 
 def _renamed(number: Quantity, wanted: Wanted) -> int:
     """Count the larger units that are opened or made where a number is written another way: 1 at most."""
-    name = named_as(number, wanted)
-    return int(number.kind is not Kind.NUMBER or _wholes(number) != _wholes(name))
+    return _made_or_opened(number, named_as(number, wanted))
+
+
+def _made_or_opened(number: Quantity, name: Quantity) -> int:
+    return int(number != name and (number.kind is not Kind.NUMBER or _wholes(number) != _wholes(name)))
 
 
 def _wholes(number: Quantity) -> int:

@@ -12,7 +12,7 @@ from onewhole.errors import OnewholeError
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
-from onewhole.problems.like_names import has_like_names, like_names
+from onewhole.problems.like_names import asked_in_pieces, like_names
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.traps import core_traps
@@ -142,8 +142,10 @@ def _shape(statement: Statement) -> object:
 
 def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement]]:
     """Yield the statement with other counts, each with its turn, going on from its own in wide steps."""
-    if isinstance(statement, AnotherName) and has_like_names(statement):
-        yield from ((turn, one) for turn, one in enumerate(like_names(statement), 1) if turn >= first)
+    if (asked := asked_in_pieces(statement)) is not None:
+        likes = (one for one in like_names(asked) if asked == statement or _alone(one) is not None)
+        asks = (one if asked == statement else Question(one.number) for one in likes)
+        yield from ((turn, one) for turn, one in enumerate(asks, 1) if turn >= first)
         return
     numbers = numbers_of(statement)
     gap = statement.gap if isinstance(statement, MissingNumber) else None
@@ -161,6 +163,11 @@ def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement
         if isinstance(filled, MissingNumber):
             filled = replace(filled, gap=Gap(*_row(beside, in_gap)))
         yield turn, filled
+
+
+def _alone(one: AnotherName) -> AnotherName | None:
+    """Return the question where a number that stands alone would be answered in the same form, else None."""
+    return one if asked_in_pieces(Question(one.number)) == one else None
 
 
 def _places(number: Quantity) -> list[Sequence[int | None]]:
