@@ -23,6 +23,8 @@ NAMED = [
     ("9 - ? = 3 1/2", Skill.FIND),
     ("7 2/6 = 6 ?/6", Skill.FIND),
     ("12/18 simplest", Skill.OTHER_NAMES),
+    ("12/18 = ?", Skill.OTHER_NAMES),
+    ("11/4", Skill.OTHER_NAMES),
     ("3/4 as a decimal", Skill.OTHER_NAMES),
     ("round 4,567 to the nearest hundred", Skill.ROUND),
     ("order 2/3, 1/2, 3/4", Skill.ORDER),

@@ -51,7 +51,7 @@ def test_every_form_has_problems_that_can_be_read(skill: WishedSkill) -> None:
         (WishedSkill.COMPARE_FRACTIONS, {Operation.COMPARE}),
         (WishedSkill.TIMES, {Operation.MULTIPLY}),
         (WishedSkill.EQUAL_FRACTIONS, {Operation.FIND}),
-        (WishedSkill.OTHER_NAMES, set()),
+        (WishedSkill.OTHER_NAMES, {Operation.RENAME}),
     ],
 )
 def test_the_problems_are_of_the_skill(skill: WishedSkill, operations: set[Operation]) -> None:
