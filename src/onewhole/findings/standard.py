@@ -10,6 +10,8 @@ GRADE_4 = frozenset({2, 3, 4, 5, 6, 8, 10, 12, 100})
 GRADE_3 = frozenset({2, 3, 4, 6, 8})
 #: Source: footnote to grade 4 base ten, CCSSM (read).
 LARGEST_WHOLE = 1_000_000
+#: Source: 3.NBT.A.2, CCSSM (read).
+LARGEST_IN_GRADE_3 = 1_000
 
 
 class StandardCode(Enum):
@@ -28,5 +30,13 @@ class StandardCode(Enum):
     BOTH_KINDS = "K11"
     ODD_DENOMINATORS = "K12"
     STRIP_OF_HUNDREDTHS = "K13"
+    LARGEST_SUM_OF_GRADE_3 = "K14"
+    ZEROS_TO_CROSS = "K16"
+    UNEQUAL_LENGTHS = "K17"
+    TIMES_IN_GRADE_3 = "K18"
+    TIMES_IN_GRADE_4 = "K19"
     ROUNDING_PLACES = "K27"
     EXACTLY_HALFWAY = "K28"
+    TWO_ARE_COMPARED = "K30"
+    SMALLER_UNITS_ONLY = "K36"
+    DECIMALS_ARE_GRADE_4 = "K51"

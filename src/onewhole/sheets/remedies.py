@@ -130,11 +130,23 @@ class _Desk:
                 yield _picture(
                     PictureSetting.LINE, STORIES_ALONE if self.sheet.header.picture_stories else ""
                 )
+            case StandardCode.ZEROS_TO_CROSS | StandardCode.UNEQUAL_LENGTHS:
+                yield self._go(Help.SEE_WHAT_IS_MEANT)
             case StandardCode.BOTH_KINDS:
                 yield AddProblem(self._other_sort())
             case StandardCode.EXACTLY_HALFWAY:
                 yield self._go(Help.SEE_WHAT_IS_MEANT)
-            case StandardCode.LARGEST_NUMBER | StandardCode.TIMES_IS_GRADE_5 | StandardCode.ROUNDING_PLACES:
+            case (
+                StandardCode.LARGEST_NUMBER
+                | StandardCode.TIMES_IS_GRADE_5
+                | StandardCode.ROUNDING_PLACES
+                | StandardCode.LARGEST_SUM_OF_GRADE_3
+                | StandardCode.TIMES_IN_GRADE_3
+                | StandardCode.TIMES_IN_GRADE_4
+                | StandardCode.TWO_ARE_COMPARED
+                | StandardCode.SMALLER_UNITS_ONLY
+                | StandardCode.DECIMALS_ARE_GRADE_4
+            ):
                 yield self._go(Help.SEE_WHAT_IS_MEANT)
                 yield from self._fewer(self.about)
             case _:

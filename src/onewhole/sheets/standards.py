@@ -1,8 +1,8 @@
 """What the standards of grades 3 to 5 expect, as notes on a page: never a block.
 
 The codes are those of *Common Core State Standards for Mathematics* (2010), "CCSSM" here; the wording is our
-own. The numbers K1, K2 and so on are our own. Each says whether its source was read, is remembered, or
-is our own judgement.
+own. The K-numbers are our own; K15, no result below zero, is K4 for every kind of number. Each says whether
+its source was read, is remembered, or is our own judgement.
 """
 
 from collections.abc import Callable, Mapping
@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import assert_never
 
-from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_WHOLE, StandardCode
+from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_IN_GRADE_3, LARGEST_WHOLE, StandardCode
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
@@ -18,6 +18,8 @@ from onewhole.problems.answer import answer
 from onewhole.problems.needs import Needs, Operation, runs_below_zero
 from onewhole.problems.numbers import numbers_of, sides
 from onewhole.problems.problem import Problem
+from onewhole.problems.standard_code import standard_code
+from onewhole.problems.zeros import zeros
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.worked import WorkedSheet
@@ -59,6 +61,8 @@ TENTHS_AND_HUNDREDTHS = (10, 100)
 HUNDREDTHS = 100
 #: Grade 3 rounds to tens and hundreds. Source: 3.NBT.A.1, CCSSM (read).
 HUNDRED = 100
+#: So many problems of a sort say something about a page; our own.
+SEVERAL = 4
 
 _NF4, _READ = "CCSSM, footnote to grade 4 fractions", Provenance.READ
 
@@ -84,12 +88,20 @@ STANDARDS = (
     ),
     Standard(StandardCode.ODD_DENOMINATORS, _NF4, _READ),
     Standard(StandardCode.STRIP_OF_HUNDREDTHS, "our own judgement", Provenance.OWN),
+    Standard(StandardCode.LARGEST_SUM_OF_GRADE_3, "CCSSM 3.NBT.A.2", _READ),
+    Standard(StandardCode.ZEROS_TO_CROSS, "our own judgement", Provenance.OWN),
+    Standard(StandardCode.UNEQUAL_LENGTHS, "our own judgement", Provenance.OWN),
+    Standard(StandardCode.TIMES_IN_GRADE_3, "CCSSM 3.OA.C.7, 3.NBT.A.3", _READ),
+    Standard(StandardCode.TIMES_IN_GRADE_4, "CCSSM 4.NBT.B.5", _READ),
     Standard(StandardCode.ROUNDING_PLACES, "CCSSM 3.NBT.A.1, 4.NBT.A.3, 5.NBT.A.4", _READ),
     Standard(
         StandardCode.EXACTLY_HALFWAY,
         "CCSSM 3.NBT.A.1, 4.NBT.A.3, 5.NBT.A.4 (no rule there); Ohio's published scoring, grades 3 to 5",
         _READ,
     ),
+    Standard(StandardCode.TWO_ARE_COMPARED, "CCSSM 4.NBT.A.2, 4.NF.C.7", _READ),
+    Standard(StandardCode.SMALLER_UNITS_ONLY, "CCSSM 4.MD.A.1, 5.MD.A.1", _READ),
+    Standard(StandardCode.DECIMALS_ARE_GRADE_4, "CCSSM 4.NF.C.6", _READ),
 )
 
 
@@ -203,6 +215,47 @@ def _halfway(_: Problem, wanted: Needs, __: Sheet) -> bool:
     return wanted.halfway
 
 
+def _large_for_grade_3(problem: Problem, wanted: Needs, sheet: Sheet) -> bool:
+    found = answer(problem.statement)
+    every = (*numbers_of(problem.statement), *((found,) if isinstance(found, Quantity) else ()))
+    joins = {Operation.ADD, Operation.SUBTRACT} & set(wanted.operations)
+    return (
+        sheet.header.grade <= 3
+        and bool(joins)
+        and all(one.ladder.style is Style.PLACES for one in every)
+        and any(one.value > LARGEST_IN_GRADE_3 for one in every)
+    )
+
+
+def _times_in_grade_3(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    return sheet.header.grade <= 3 and standard_code(problem.statement, 3) in {"4.NBT.B.5", "5.NBT.B.5"}
+
+
+def _times_in_grade_4(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    return sheet.header.grade == 4 and standard_code(problem.statement) == "5.NBT.B.5"
+
+
+def _ordered(_: Problem, wanted: Needs, __: Sheet) -> bool:
+    return Operation.ORDER in wanted.operations
+
+
+def _larger_units(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    """Say whether a measure is to be written in a larger unit than any that it has."""
+    if sheet.header.grade > 4 or standard_code(problem.statement) != "4.MD.A.1":
+        return False
+    found, numbers = answer(problem.statement), numbers_of(problem.statement)
+    if not isinstance(found, Quantity) or len(numbers) != 1:
+        return False
+    return found.ladder.units[0].size > numbers[0].ladder.units[0].size
+
+
+def _decimals_in_grade_3(problem: Problem, _: Needs, sheet: Sheet) -> bool:
+    numbers = numbers_of(problem.statement)
+    return sheet.header.grade <= 3 and any(
+        one.ladder.style is Style.DECIMAL and not one.ladder.mark for one in numbers
+    )
+
+
 # ... and of a whole page -----------------------------------------------------------------------------------
 
 
@@ -216,6 +269,37 @@ def _one_kind_only(_: Sheet, seen: Mapping[str, Needs]) -> bool:
         one.regrouping for one in seen.values() if {Operation.ADD, Operation.SUBTRACT} & set(one.operations)
     ]
     return len(worked) > 1 and len(set(worked)) == 1
+
+
+def _zeros_all_or_none(sheet: Sheet, seen: Mapping[str, Needs]) -> bool:
+    """Say whether zeros are crossed in none of several differences of whole numbers, or in all."""
+    crossed = [
+        bool(found.taken_from or found.passed)
+        for one in _in_places(sheet, seen, Operation.SUBTRACT)
+        if seen[one.label].regrouping
+        for found in [zeros(one.statement)]
+    ]
+    return len(crossed) >= SEVERAL and len(set(crossed)) == 1
+
+
+def _equally_long(sheet: Sheet, seen: Mapping[str, Needs]) -> bool:
+    """Say whether all numbers of several problems in columns are equally long."""
+    asked = [
+        one for operation in (Operation.ADD, Operation.SUBTRACT) for one in _in_places(sheet, seen, operation)
+    ]
+    return len(asked) >= SEVERAL and all(
+        len({number.ladder for number in numbers_of(one.statement)}) == 1 for one in asked
+    )
+
+
+def _in_places(sheet: Sheet, seen: Mapping[str, Needs], operation: Operation) -> list[Problem]:
+    """Return the problems in whole numbers in which this alone is done."""
+    return [
+        one
+        for one in sheet.problems
+        if seen[one.label].operations == (operation,)
+        and all(number.ladder.style is Style.PLACES for number in numbers_of(one.statement))
+    ]
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,6 +323,14 @@ _CHECKS: Mapping[StandardCode, Callable[[Problem, Needs, Sheet], bool] | _OfPage
     StandardCode.BOTH_KINDS: _OfPage(_one_kind_only),
     StandardCode.ODD_DENOMINATORS: _odd_denominators,
     StandardCode.STRIP_OF_HUNDREDTHS: _strip_of_hundredths,
+    StandardCode.LARGEST_SUM_OF_GRADE_3: _large_for_grade_3,
+    StandardCode.ZEROS_TO_CROSS: _OfPage(_zeros_all_or_none),
+    StandardCode.UNEQUAL_LENGTHS: _OfPage(_equally_long),
+    StandardCode.TIMES_IN_GRADE_3: _times_in_grade_3,
+    StandardCode.TIMES_IN_GRADE_4: _times_in_grade_4,
     StandardCode.ROUNDING_PLACES: _other_places,
     StandardCode.EXACTLY_HALFWAY: _halfway,
+    StandardCode.TWO_ARE_COMPARED: _ordered,
+    StandardCode.SMALLER_UNITS_ONLY: _larger_units,
+    StandardCode.DECIMALS_ARE_GRADE_4: _decimals_in_grade_3,
 }

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from typing import assert_never
 
-from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_WHOLE, StandardCode
+from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_IN_GRADE_3, LARGEST_WHOLE, StandardCode
 from onewhole.languages.english.making import Nodes, bare, listed, told
 from onewhole.number.quantity import whole
 from onewhole.sentences.node import Spot, Typed
@@ -47,6 +47,18 @@ def rule(code: StandardCode) -> Sentences:
             return told("sevenths, ninths and elevenths are", met)
         case StandardCode.STRIP_OF_HUNDREDTHS:
             return told("a strip of", bare(100), "parts cannot be drawn so that it can be read")
+        case StandardCode.LARGEST_SUM_OF_GRADE_3:
+            return told("grade", bare(3), "adds and subtracts within", _with_commas(LARGEST_IN_GRADE_3))
+        case StandardCode.ZEROS_TO_CROSS:
+            return told("a page on regrouping crosses zeros in some of its problems, and not in all")
+        case StandardCode.UNEQUAL_LENGTHS:
+            return told("whether digits are lined up shows only where one number is longer than the other")
+        case StandardCode.TIMES_IN_GRADE_3:
+            tens = "and a digit times tens"
+            return told("grade", bare(3), "multiplies two digits", tens, ":", Typed("3.OA.C.7, 3.NBT.A.3"))
+        case StandardCode.TIMES_IN_GRADE_4:
+            four = ("four digits by one and two digits by two:", Typed("4.NBT.B.5"))
+            return told("grade", bare(4), "multiplies at most", four)
         case StandardCode.ROUNDING_PLACES:
             third = ("grade", bare(3), "rounds to tens and hundreds")
             fourth = ("grade", bare(4), "to every place of a whole number")
@@ -54,6 +66,12 @@ def rule(code: StandardCode) -> Sentences:
         case StandardCode.EXACTLY_HALFWAY:
             none = "the standards have no rule for a number exactly halfway"
             return told(none, ", so either neighbor is marked right")
+        case StandardCode.TWO_ARE_COMPARED:
+            return told("the standards compare two numbers: to order more is common practice, and fine")
+        case StandardCode.SMALLER_UNITS_ONLY:
+            return told("grade", bare(4), "writes larger units in smaller ones:", Typed("4.MD.A.1"))
+        case StandardCode.DECIMALS_ARE_GRADE_4:
+            return told("decimals are grade", bare(4), ":", Typed("4.NF.C.6"))
         case _:
             assert_never(code)
 
@@ -91,16 +109,35 @@ def standard_met(code: StandardCode) -> Sentences:
         case StandardCode.STRIP_OF_HUNDREDTHS:
             grid = ("use a", bare(10), "by", bare(10), "grid for hundredths")
             return told(grid, ", or another picture")
+        case StandardCode.LARGEST_SUM_OF_GRADE_3 | StandardCode.TIMES_IN_GRADE_3:
+            return told("use smaller numbers, or keep it as a look ahead")
+        case StandardCode.ZEROS_TO_CROSS:
+            return told("mix numbers with and without a zero on top")
+        case StandardCode.UNEQUAL_LENGTHS:
+            return told("take a shorter number from a longer one, or add the two")
+        case StandardCode.TIMES_IN_GRADE_4:
+            return told("use shorter numbers, or keep it as a look ahead to grade", bare(5))
         case StandardCode.ROUNDING_PLACES:
             return told("keep it as a look ahead, or round to a place of your grade")
         case StandardCode.EXACTLY_HALFWAY:
             return told("keep it, and say in class what you agree on")
+        case StandardCode.TWO_ARE_COMPARED:
+            return told("keep it")
+        case StandardCode.SMALLER_UNITS_ONLY:
+            return told("keep it as a look ahead to grade", bare(5), ", or ask for the smaller unit")
+        case StandardCode.DECIMALS_ARE_GRADE_4:
+            return told("keep it as a look ahead, or use fractions")
         case _:
             assert_never(code)
 
 
-#: With its commas, as the standard writes it.
-_LARGEST = Typed(f"{LARGEST_WHOLE:,}", (Spot(0, len(f"{LARGEST_WHOLE:,}"), whole(LARGEST_WHOLE)),))
+def _with_commas(number: int) -> Typed:
+    """Write a number with its commas, as the standard does."""
+    said = f"{number:,}"
+    return Typed(said, (Spot(0, len(said), whole(number)),))
+
+
+_LARGEST = _with_commas(LARGEST_WHOLE)
 
 
 def _numbers(numbers: Iterable[int]) -> Nodes:
