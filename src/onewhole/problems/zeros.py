@@ -49,6 +49,16 @@ def zeros(statement: Statement) -> Zeros:
             return Zeros()
 
 
+def has_zeros(statement: Statement) -> bool:
+    """Say whether any zero is in the way.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [has_zeros(read_statement(typed)) for typed in ("504 - 136", "342 - 118")]
+    [True, False]
+    """
+    return zeros(statement) != Zeros()
+
+
 def _zeros(side: Expression) -> Zeros:
     signed = asked_quantities(Question(side))
     if signed is None or runs_below_zero(side):

@@ -42,6 +42,7 @@ from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.parallel import of_the_other_sort
 from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
+from onewhole.problems.zeros import has_zeros
 from onewhole.sheets.audit import Audit
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import PictureSetting
@@ -53,6 +54,9 @@ from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import MissingNumber, Statement
 
 #: One that needs no regrouping and one that needs it, where a page's own numbers give none.
+#: Differences with and without a zero to cross, and with numbers that are not equally long.
+WITH_ZEROS, WITHOUT_ZEROS = ("504 - 136", "603 - 247", "802 - 365"), ("342 - 118", "561 - 223", "783 - 345")
+UNEQUAL = ("342 - 18", "561 - 23", "783 - 45")
 PLAIN, REGROUPS = map(read_statement, ("5 4/6 - 2 1/6", "9 5/8 - 4 6/8"))
 #: So many problems of the other sort are looked at for one that is no twin.
 LOOKED_AT = 10
@@ -130,8 +134,11 @@ class _Desk:
                 yield _picture(
                     PictureSetting.LINE, STORIES_ALONE if self.sheet.header.picture_stories else ""
                 )
-            case StandardCode.ZEROS_TO_CROSS | StandardCode.UNEQUAL_LENGTHS:
-                yield self._go(Help.SEE_WHAT_IS_MEANT)
+            case StandardCode.ZEROS_TO_CROSS:
+                crossed = any(has_zeros(one.statement) for one in self.sheet.problems)
+                yield AddProblem(self._not_there(WITHOUT_ZEROS if crossed else WITH_ZEROS))
+            case StandardCode.UNEQUAL_LENGTHS:
+                yield AddProblem(self._not_there(UNEQUAL))
             case StandardCode.BOTH_KINDS:
                 yield AddProblem(self._other_sort())
             case StandardCode.EXACTLY_HALFWAY:
@@ -210,6 +217,12 @@ class _Desk:
             return code not in {note.standard.code for note in notes(WorkedSheet(alone))}
         except OnewholeError:
             return False
+
+    def _not_there(self, offered: Sequence[str]) -> Statement:
+        """Return the first of some problems that is no twin of any of the page."""
+        taken = {twin_key(one.statement) for one in self.sheet.problems}
+        asked = [read_statement(typed) for typed in offered]
+        return next((one for one in asked if twin_key(one) not in taken), asked[0])
 
     def _other_sort(self) -> Statement:
         """Return a problem like one of the page, of the sort that is not there, and no twin of any."""

@@ -19,7 +19,7 @@ from onewhole.problems.needs import Needs, Operation, runs_below_zero
 from onewhole.problems.numbers import numbers_of, sides
 from onewhole.problems.problem import Problem
 from onewhole.problems.standard_code import standard_code
-from onewhole.problems.zeros import zeros
+from onewhole.problems.zeros import has_zeros
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.worked import WorkedSheet
@@ -274,10 +274,9 @@ def _one_kind_only(_: Sheet, seen: Mapping[str, Needs]) -> bool:
 def _zeros_all_or_none(sheet: Sheet, seen: Mapping[str, Needs]) -> bool:
     """Say whether zeros are crossed in none of several differences of whole numbers, or in all."""
     crossed = [
-        bool(found.taken_from or found.passed)
+        has_zeros(one.statement)
         for one in _in_places(sheet, seen, Operation.SUBTRACT)
         if seen[one.label].regrouping
-        for found in [zeros(one.statement)]
     ]
     return len(crossed) >= SEVERAL and len(set(crossed)) == 1
 

@@ -114,7 +114,7 @@ def standard_met(code: StandardCode) -> Sentences:
         case StandardCode.ZEROS_TO_CROSS:
             return told("mix numbers with and without a zero on top")
         case StandardCode.UNEQUAL_LENGTHS:
-            return told("take a shorter number from a longer one, or add the two")
+            return told("use a shorter number beside a longer one in some of them")
         case StandardCode.TIMES_IN_GRADE_4:
             return told("use shorter numbers, or keep it as a look ahead to grade", bare(5))
         case StandardCode.ROUNDING_PLACES:
