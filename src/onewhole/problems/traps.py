@@ -10,6 +10,7 @@ from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.pattern import Family, Pattern, luck
 from onewhole.misconceptions.slip import Slip
 from onewhole.statements.statement import Statement
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.units_apart import UNITS_APART
 
@@ -59,6 +60,7 @@ def is_core(key: str) -> bool:
     """Say whether a pattern is a core pattern: about regrouping or the pieces, one unit after another."""
     pattern = by_id(key)
     return pattern.family in {Family.REGROUPING, Family.NUMERATOR} and pattern.strategy in {
+        COLUMNS.key,
         REGROUP_FIRST.key,
         UNITS_APART.key,
     }

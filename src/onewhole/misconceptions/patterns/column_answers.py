@@ -61,7 +61,7 @@ from onewhole.misconceptions.wrong_steps.columns import in_columns, opens
 from onewhole.number.ladder import Style, joined
 from onewhole.number.quantity import whole
 from onewhole.statements.statement import Statement
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.columns import COLUMNS
 
 
 def adds(statement: Statement) -> Attempt | None:
@@ -74,7 +74,7 @@ def adds(statement: Statement) -> Attempt | None:
     return finished(pair.asked, wrongly(state.now(result=found), found))
 
 
-_answered_wrongly = partial(Pattern, topic=Topic.COLUMNS, source=GLOSSARY, beside=REGROUP_FIRST.key)
+_answered_wrongly = partial(Pattern, topic=Topic.COLUMNS, source=GLOSSARY, beside=COLUMNS.key)
 
 COLUMN_ANSWERS = (
     _answered_wrongly(

@@ -49,7 +49,7 @@ from onewhole.misconceptions.wrong_steps.column_answers import (
     zeros_become_nines,
 )
 from onewhole.misconceptions.wrong_steps.columns import in_columns, opens
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategies.columns import COLUMNS
 
 RESTATED = "definition and example also seen in an open program that restates the published table"
 GLOSSARY = Source(
@@ -63,7 +63,7 @@ _paid_wrongly = partial(
     topic=Topic.COLUMNS,
     family=Family.REGROUPING,
     source=GLOSSARY,
-    beside=REGROUP_FIRST.key,
+    beside=COLUMNS.key,
 )
 
 COLUMN_PAYMENTS = (

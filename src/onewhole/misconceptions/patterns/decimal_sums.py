@@ -25,13 +25,11 @@ from onewhole.misconceptions.wrong_steps.pointed_sums import (
     whole_number_as_tenths,
     whole_numbers_after_the_point,
 )
-from onewhole.working.strategies.units_apart import UNITS_APART
+from onewhole.working.strategies.columns import COLUMNS
 
 _FULL = "3.7 + 2.5", "6.2"
 
-_added = partial(
-    Pattern, topic=Topic.DECIMALS, family=Family.PLACE_VALUE, source=COMMON, beside=UNITS_APART.key
-)
+_added = partial(Pattern, topic=Topic.DECIMALS, family=Family.PLACE_VALUE, source=COMMON, beside=COLUMNS.key)
 
 DECIMAL_SUMS = (
     _added(

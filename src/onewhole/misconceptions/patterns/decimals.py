@@ -52,8 +52,7 @@ from onewhole.misconceptions.wrong_steps.pointed import (
     top_after_the_point,
     whole_not_reduced,
 )
-from onewhole.working.strategies.regroup_first import REGROUP_FIRST
-from onewhole.working.strategies.units_apart import UNITS_APART
+from onewhole.working.strategies.columns import COLUMNS
 
 _NOTE = "second-hand"
 
@@ -72,7 +71,7 @@ DECIMALS = (
         ask=filled(WhichIsFurther, first_after_point, second_after_point),
         source=coded("Thompson (1992), JRME", "135, 139"),
         example=Example("7.31 - 6.4", "0.91", "1.27"),
-        beside=REGROUP_FIRST.key,
+        beside=COLUMNS.key,
         attempt=on_decimals(point_as_wall, taken=True),
     ),
     _taken(
@@ -87,7 +86,7 @@ DECIMALS = (
             "Hiebert & Wearne (1985), as cited in an item-design note", provenance="read", note=_NOTE
         ),
         example=Example("4.7 - 0.24", "4.46", "0.23"),
-        beside=REGROUP_FIRST.key,
+        beside=COLUMNS.key,
         attempt=on_decimals(lined_up_on_the_right, taken=True),
     ),
     _taken(
@@ -99,7 +98,7 @@ DECIMALS = (
         ask=filled(NoneThere, typed_first, largest_to_take),
         source=COMMON,
         example=Example("20 - 7.70", "12.30", "13.70"),
-        beside=REGROUP_FIRST.key,
+        beside=COLUMNS.key,
         attempt=on_decimals(digits_copied, taken=True),
     ),
     _taken(
@@ -115,7 +114,7 @@ DECIMALS = (
             note=_NOTE,
         ),
         example=Example("3.00 - 0.45", "2.55", "3.45"),
-        beside=REGROUP_FIRST.key,
+        beside=COLUMNS.key,
         attempt=on_decimals(larger_less_smaller, taken=True),
     ),
     _taken(
@@ -127,7 +126,7 @@ DECIMALS = (
         ask=filled(OnesAfterTrading, first_ones, place(short)),
         source=coded("Broza & Ben-David Kolikant (2015), ZDM", "1101-1102"),
         example=Example("20 - 7.70", "12.30", "13.30"),
-        beside=REGROUP_FIRST.key,
+        beside=COLUMNS.key,
         attempt=on_decimals(whole_not_reduced, taken=True),
     ),
     _compared(
@@ -186,7 +185,7 @@ DECIMALS = (
         ask=tenths_or_last_digits,
         source=COMMON,
         example=Example("0.8 + 0.4", "1.2", "0.12"),
-        beside=UNITS_APART.key,
+        beside=COLUMNS.key,
         attempt=on_decimals(nothing_carried_over_the_point, taken=False),
     ),
     _taken(
@@ -203,7 +202,7 @@ DECIMALS = (
             "seen with a whole number; that two decimals of different length go the same way is ours",
         ),
         example=Example("5 + 0.3", "5.3", "0.8"),
-        beside=UNITS_APART.key,
+        beside=COLUMNS.key,
         attempt=on_decimals(lined_up_on_the_right, taken=False),
     ),
 )

@@ -60,7 +60,7 @@ from onewhole.misconceptions.wrong_steps.sums import (
     whole_columns,
     zero_makes_nothing,
 )
-from onewhole.working.strategies.units_apart import UNITS_APART
+from onewhole.working.strategies.columns import COLUMNS
 
 COX = Source(
     "Cox (1974), ED 092 407: systematic errors in the four written operations, 744 children of grades 2 to 6",
@@ -79,7 +79,7 @@ _added = partial(
     topic=Topic.SUM_COLUMNS,
     family=Family.REGROUPING,
     source=_BROWN_BURTON,
-    beside=UNITS_APART.key,
+    beside=COLUMNS.key,
 )
 
 SUM_COLUMNS = (
