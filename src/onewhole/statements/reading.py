@@ -28,7 +28,7 @@ from onewhole.statements.expression import (
 )
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
-from onewhole.statements.misplaced import check_clock, check_money
+from onewhole.statements.misplaced import check_clock, check_units
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
 from onewhole.statements.ordering_reading import ordering
 from onewhole.statements.rounding import Rounding, halfway
@@ -320,7 +320,7 @@ def _sound(found: Statement, start: Token) -> Statement:
     below = False
     try:
         check_clock(found)
-        check_money(found)
+        check_units(found)
         match found:
             case Question(asked):
                 below = value(asked) < 0
