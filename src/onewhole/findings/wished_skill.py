@@ -32,6 +32,11 @@ class WishedSkill(StrEnum):
     MISSING = "missing numbers"
     TIMES = "times"
     SEVERAL = "three numbers"
+    ROUND = "rounding"
+    ORDER = "ordering"
+    CONVERT = "conversions"
+    CLOCK = "clock times"
+    MONEY = "money"
 
 
 #: Mixed numbers with like denominators: every problem of the grade is listed, all at once.
@@ -47,5 +52,9 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.EQUAL_FRACTIONS,
         WishedSkill.OTHER_NAMES,
         WishedSkill.TIMES,
+        WishedSkill.ROUND,
+        WishedSkill.ORDER,
+        WishedSkill.CONVERT,
+        WishedSkill.CLOCK,
     }
 )

@@ -9,6 +9,8 @@
 :mod:`~.measures`           adding and taking away in two units
 :mod:`~.comparing`          which is more
 :mod:`~.names`              the same amount in another form
+:mod:`~.ordering`           three numbers in order
+:mod:`~.rounding`           to a place
 :mod:`~.missing`            equations with a number missing
 :mod:`~.several`            three numbers
 :mod:`~.table`              which skill has which space

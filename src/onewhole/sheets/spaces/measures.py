@@ -50,6 +50,31 @@ def _forms(sign: str, wishes: Wishes) -> Iterator[ProblemForm]:
         )
 
 
+def conversions(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield measures to be written in the smaller unit: 4.MD.A.1 (CCSSM 2010)."""
+    for large, small in PAIRS:
+        counts, smaller = _counts(wishes), _smaller(large, small)
+        yield ProblemForm(f"{{0}} {large} = ? {small}", (counts,))
+        yield ProblemForm(f"{{0}} {large} {{1}} {small} = ? {small}", (counts, smaller))
+
+
+def clock_times(_: Wishes) -> Iterator[ProblemForm]:
+    """Yield how long it is from one clock time to another, and what time it is later and earlier."""
+    hours, minutes = range(1, 12), [f"{at:02}" for at in range(5, 60, 5)]
+    long, short = range(1, 4), range(5, 60, 5)
+    yield ProblemForm("{0}:{1} to {2}:{3}", (hours, minutes, hours, minutes))
+    yield ProblemForm("{0}:{1} + {2} h {3} min", (hours, minutes, long, short))
+    yield ProblemForm("{0}:{1} - {2} min", (hours, minutes, short))
+
+
+def money(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield sums and differences of dollars and cents, and change from whole dollars."""
+    dollars, cents = _counts(wishes), [f"{at:02}" for at in range(5, 100, 5)]
+    for sign in ("+", "-"):
+        yield ProblemForm(f"${{0}}.{{1}} {sign} ${{2}}.{{3}}", (dollars, cents, dollars, cents))
+    yield ProblemForm("${0} - ${1}.{2}", (range(2, 21), dollars, cents))
+
+
 def _three(sign: str, wishes: Wishes) -> ProblemForm:
     side = (_counts(wishes), range(3), range(12))
     return ProblemForm(f"{{0}} yd {{1}} ft {{2}} in {sign} {{3}} yd {{4}} ft {{5}} in", (*side, *side))

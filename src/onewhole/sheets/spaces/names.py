@@ -26,11 +26,16 @@ def equal_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
 
 
 def other_names(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield fractions above one, mixed numbers, and decimals, each to be given its other name."""
+    """Yield fractions above one, mixed numbers, decimals and fractions, each with the name that is wanted."""
     for denominator in wishes.denominators:
         above = range(denominator + 1, min(wishes.largest + 1, 6) * denominator)
         tops = tuple(top for top in above if top % denominator)
+        yield ProblemForm(f"{{0}}/{denominator} as a mixed number", (tops,))
+        yield ProblemForm("{0} as a fraction", (mixed_numbers(denominator, wishes.largest),))
+        yield ProblemForm("{0} in simplest form", (fractions(denominator),))
         yield ProblemForm(f"{{0}}/{denominator}", (tops,))
         yield ProblemForm("{0}", (mixed_numbers(denominator, wishes.largest),))
     yield ProblemForm("{0}", (decimals(1, 0),))
     yield ProblemForm("{0}", (decimals(2, 0),))
+    yield ProblemForm("{0} as a fraction", (decimals(2, 0),))
+    yield ProblemForm("{0} as a decimal", ((*fractions(10), *fractions(100)),))

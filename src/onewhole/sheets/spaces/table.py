@@ -4,7 +4,17 @@ from collections.abc import Callable, Iterator, Mapping
 from types import MappingProxyType
 
 from onewhole.findings.wished_skill import WishedSkill
-from onewhole.sheets.spaces import comparing, decimals, fractions, measures, missing, names, several
+from onewhole.sheets.spaces import (
+    comparing,
+    decimals,
+    fractions,
+    measures,
+    missing,
+    names,
+    ordering,
+    rounding,
+    several,
+)
 from onewhole.sheets.spaces import whole_numbers as whole
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
@@ -42,6 +52,11 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.MISSING: (missing.missing,),
         WishedSkill.TIMES: (fractions.times,),
         WishedSkill.SEVERAL: (several.three_numbers,),
+        WishedSkill.ROUND: (rounding.rounding,),
+        WishedSkill.ORDER: (ordering.ordering,),
+        WishedSkill.CONVERT: (measures.conversions,),
+        WishedSkill.CLOCK: (measures.clock_times,),
+        WishedSkill.MONEY: (measures.money,),
     }
 )
 

@@ -1,0 +1,26 @@
+"""Three numbers in order. The standards compare two; to order more is common practice."""
+
+from collections.abc import Iterator, Sequence
+
+from onewhole.sheets.spaces.amounts import MOST_COMMON, decimals, fractions, numbers_of_length
+from onewhole.sheets.spaces.form import ProblemForm
+from onewhole.sheets.wishes import Wishes
+
+USUAL_DIGITS = 4
+ASKED = ("order {0}, {1}, {2}", "order {0}, {1}, {2} from greatest to least")
+
+
+def ordering(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield whole numbers, fractions whose common pieces can be written, and decimals of several lengths."""
+    digits = wishes.digits or USUAL_DIGITS
+    long, short = numbers_of_length(digits), numbers_of_length(digits - 1)
+    yield from _asked(long, long, short)
+    fine = [one for one in wishes.denominators if MOST_COMMON % one == 0]
+    parts = tuple(part for one in fine for part in fractions(one, simplest=True))
+    yield from _asked(parts, parts, parts)
+    tenths, hundredths = decimals(1, 1), decimals(2, 1)
+    yield from _asked(tenths, hundredths, hundredths)
+
+
+def _asked(*numbers: Sequence[object]) -> Iterator[ProblemForm]:
+    yield from (ProblemForm(asked, numbers) for asked in ASKED)
