@@ -213,3 +213,13 @@ def test_a_missing_number_is_refused() -> None:
     with pytest.raises(NotDrawnError, match="only sums, differences and comparisons") as refused:
         _line("7 2/6 = 6 ?/6", "regroup_first")
     assert refused.value.remedy == "Choose another picture, or none."
+
+
+def test_long_numbers_stay_on_the_paper_and_apart() -> None:
+    """1,000,000 at the end of the line is not cut, and no more than six such ticks stand side by side."""
+    scene = number_line(work(read_statement("345678 ? 1000000"), strategy_named("regroup_first"))).scenes[-1]
+    ticks = [p.shape for p in scene.pieces if p.name.startswith("whole/") and isinstance(p.shape, Words)]
+    assert [int(tick.caption.value) for tick in ticks if isinstance(tick.caption, Quantity)] == [
+        *range(0, 1_000_001, 200_000)
+    ]
+    assert ticks[-1].x == scene.width - Fraction(55, 4)

@@ -13,6 +13,7 @@ from onewhole.sheets.header import Header, Paper, Print
 from onewhole.sheets.reading import MOST_PROBLEMS, read_sheet
 from onewhole.sheets.room import (
     FRAME_MM,
+    ROW_OF_NUMBERS_MM,
     SCALE,
     RoomError,
     column_width,
@@ -230,3 +231,13 @@ def test_the_printed_page_has_the_same_figures(size: Print) -> None:
             told["bottom"]
         )
         assert column_width(header) == (width - _millimetres(gap[size.value])) / 2
+
+
+def test_a_long_row_of_numbers_stays_on_the_paper() -> None:
+    """Eight mixed numbers in order take more than one row, and a short row takes what it needs."""
+    long = ", ".join(f"{12 - at} {at + 1}/10" for at in range(8))
+    sheet = read_sheet(f"1. order {long}\n2. order 2/3, 1/2, 3/4")
+    eight, three = (room_of(problem, sheet).answer for problem in sheet.problems)
+    assert three.width_mm < eight.width_mm == ROW_OF_NUMBERS_MM * SCALE[sheet.header.print]
+    assert eight.height_mm > three.height_mm
+    assert eight.width_mm < page_width(sheet.header)

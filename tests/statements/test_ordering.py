@@ -80,7 +80,7 @@ def test_every_notation() -> None:
     found = asked("order 2/3, 1/2")
     assert printed(found) == "order 2/3, 1/2 from least to greatest"
     assert say(found) == "order two thirds, one half from least to greatest"
-    assert typst_math(found) == '"Order" frac(2, 3)"," frac(1, 2) fold "from least" fold "to greatest"'
+    assert typst_math(found) == '"Order" frac(2, 3)"," fold frac(1, 2) fold "from least" fold "to greatest"'
     assert "<mo>,</mo>" in mathml(found)
     assert text(found.ordered) == "1/2 < 2/3"
     assert text(asked("order 2/3, 2/4, 1/2 from greatest").ordered) == "2/3 > 2/4 = 1/2"

@@ -24,7 +24,7 @@ _DEEP = 99
 class Break(Enum):
     """Where a line may be broken, the best places first."""
 
-    OUTSIDE = "before a sign outside all brackets, or before words"
+    OUTSIDE = "before a sign outside all brackets, before words, or after a comma"
     ANY_SIGN = "before any sign between two numbers"
     PLACE = "also between the named places of a number"
 
@@ -64,7 +64,9 @@ def chunks(thing: Writable, where: Break) -> tuple[Row, ...]:
             case Sign.CLOSE:
                 depth -= 1
             case Sign.COMMA:
-                pass
+                found[-1].append(piece)
+                found.append([])
+                continue
             case Sign() if depth <= deepest and found[-1]:
                 found.append([])
             case ToNearest() | FromEnd():

@@ -31,7 +31,7 @@ _SIGNS = {
     Sign.MINUS: "\N{MINUS SIGN}",
     Sign.TIMES: "\N{MULTIPLICATION SIGN}",
     Sign.WHICH: "ring",
-    Sign.COMMA: '","',
+    Sign.COMMA: '"," fold',
     Sign.UNTIL: '"to"',
 }
 

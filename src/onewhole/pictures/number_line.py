@@ -35,6 +35,10 @@ WIDTH, MARGIN = Fraction(180), Fraction(10)
 LONG = WIDTH - 2 * MARGIN
 #: At most so many ticks with a number under them, and so many ticks at all.
 MOST_NUMBERS, MOST_TICKS = 12, 100
+#: Of numbers from here on fewer stand side by side.
+LONG_NUMBER, MOST_LONG = 10_000, 6
+#: So many digits stay within the least room.
+SHORT = 4
 #: The height of digits, the room of one row of numbers, and the least from number to number in a row.
 DIGITS, ROW, APART = Fraction(4), 7, 17
 #: The room across of one sign of a measure, and of the blank from one label to the next.
@@ -70,8 +74,9 @@ def axis(ladder: Ladder, points: Iterable[int], *, near: bool = False) -> Axis:
     (0, 48, 6, 1)
     """
     known = sorted(points)
+    most = MOST_LONG if known[-1] >= LONG_NUMBER * _unit(ladder) else MOST_NUMBERS
     start, end, step = next(
-        filter(None, (_stretch(known[0], known[-1], step, near=near) for step in _steps(ladder)))
+        filter(None, (_stretch(known[0], known[-1], step, most, near=near) for step in _steps(ladder)))
     )
     between = sorted({1, *ladder.worths, *(_unit(ladder) * times for times in (1, TEN, TEN * TEN))})
     fitting = (s for s in between if s < step and not step % s and (end - start) // s <= MOST_TICKS)
@@ -86,13 +91,13 @@ def _steps(ladder: Ladder) -> Iterator[int]:
         step *= TEN
 
 
-def _stretch(low: int, high: int, step: int, *, near: bool) -> tuple[int, int, int] | None:
+def _stretch(low: int, high: int, step: int, most: int, *, near: bool) -> tuple[int, int, int] | None:
     """Return start, end and step of an axis that holds both, from 0 where there is room; None if crowded."""
     end = max(-(-high // step), 1) * step
-    if end // step <= MOST_NUMBERS and not near:
+    if end // step <= most and not near:
         return 0, end, step
     start = low // step * step
-    return (start, max(end, start + step), step) if (end - start) // step <= MOST_NUMBERS else None
+    return (start, max(end, start + step), step) if (end - start) // step <= most else None
 
 
 def _unit(ladder: Ladder) -> int:
@@ -207,7 +212,8 @@ class _LineDrawing:
         for point in range(line.start, line.end + 1, line.step):
             x = line.x(point)
             yield Piece(f"tick/{point}", Stroke(x, y - LONG_TICK, x, y + LONG_TICK))
-            yield Piece(f"whole/{point}", Words(x, y + ROW, self._tick(point), DIGITS))
+            tick = self._tick(point)
+            yield Piece(f"whole/{point}", Words(_inside(x, tick), y + ROW, tick, DIGITS))
 
     def _opened(self, working: Working, at: int) -> Iterator[Piece]:
         """Cut a larger unit of a measure that is opened into its smaller units, on the line itself.
@@ -243,7 +249,8 @@ class _LineDrawing:
             yield Piece(f"point/{point}", spot, Look.FILLED)
             if point in self.below:
                 y = self.y + ROW * (self.below[point] + 2)
-                yield Piece(f"number/{point}", Words(x, y, self._name(point, first=first), DIGITS))
+                named = self._name(point, first=first)
+                yield Piece(f"number/{point}", Words(_inside(x, named), y, named, DIGITS))
         if last and self.plan.answer is not None:
             ring = Wedge(self.axis.x(self.plan.answer), self.y, Fraction(3), Fraction(0), Fraction(1))
             yield Piece("answer", ring)
@@ -315,9 +322,15 @@ def _room(number: Quantity) -> Fraction:
     if number.ladder.clock:
         return Fraction(APART) + SIGN * len(shown(number)[2])
     if number.ladder.style is not Style.MEASURE:
-        return Fraction(APART) + SIGN * len(mark)
+        return Fraction(APART) + SIGN * (len(mark) + max(0, len(number.amounts) - SHORT))
     counts = zip(number.amounts, number.ladder.units, strict=True)
     return SIGN * (sum(len(str(count)) + len(unit.mark) + 2 for count, unit in counts) - 1) + BLANK
+
+
+def _inside(x: Fraction, number: Quantity) -> Fraction:
+    """Return where a long number beside the end of the line is written, so that it stays on the paper."""
+    half = SIGN * (len(number.amounts) + SHORT) / 2 if len(number.amounts) > SHORT else Fraction(0)
+    return min(max(x, half), WIDTH - half)
 
 
 def _taken(working: Working) -> bool:

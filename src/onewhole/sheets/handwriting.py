@@ -141,7 +141,7 @@ def _sign(sign: Sign) -> Ink:
     if sign in {Sign.OPEN, Sign.CLOSE}:
         return Ink(BRACKET_MM, 1)
     if sign is Sign.COMMA:
-        return Ink(2 * BLANK_MM, 1)
+        return Ink(2 * BLANK_MM, 1, breaks=True)
     return Ink(SIGN_MM + 2 * BLANK_MM, 1, breaks=True)
 
 

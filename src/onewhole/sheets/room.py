@@ -49,6 +49,8 @@ PICTURE_GAP_MM = 4
 #: The shortest line for an answer (its length does not tell the answer), and the narrowest box for a number
 #: that is missing: two digits and a little air. Our own.
 ANSWER_MM = 30
+#: Numbers in order take one row as long as this, and then another.
+ROW_OF_NUMBERS_MM = 120
 BOX_MM = 14
 #: Where photos are read, an answer has so much room, wide and high: enough to cross out and write beside it.
 READ_MM = (60, 24)
@@ -211,7 +213,10 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
     scale, found = SCALE[header.print], written(worked.answer, leads=False)
     width, height = found.width, found.lines * LINE_MM
     match worked.statement:
-        case Question() | Rounding() | Ordering():
+        case Ordering():
+            rows = ceil(width / ROW_OF_NUMBERS_MM)
+            width, height = min(max(width, ANSWER_MM), ROW_OF_NUMBERS_MM), rows * height
+        case Question() | Rounding():
             width = max(width, ANSWER_MM)
         case AnotherName() if over_a_line(worked.problem):
             width = max(width, ANSWER_MM)
