@@ -4,6 +4,7 @@ import pytest
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.statements.reading import read_statement
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.work import work
@@ -58,3 +59,16 @@ def test_no_line_ends_with_a_blank() -> None:
     for problem in ("7 2/6 - 3 5/6", "5 ft 2 in - 2 ft 7 in", "7 2/6 = 6 ?/6"):
         lines = working_lines(work(read_statement(problem), REGROUP_FIRST), WORDS)
         assert [line for line in lines if line != line.rstrip()] == []
+
+
+@pytest.mark.parametrize(
+    ("typed", "blank", "answer"),
+    [("304 - 128", 1, "   _  7  6"), ("304 - 128", 2, "   _  _  6"), ("304 - 128", 9, "   _  _  _")],
+)
+def test_columns_to_finish_leave_their_last_digits_open(typed: str, blank: int, answer: str) -> None:
+    """What is written last stands on the left; the rest of the columns stays."""
+    working = work(read_statement(typed), COLUMNS)
+    whole = working_lines(working, ClassWords(), brief=True)
+    faded = working_lines(working, ClassWords(), blank=blank)
+    assert faded[:-1] == whole[:-1]
+    assert faded[-1] == answer

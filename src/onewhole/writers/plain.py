@@ -25,10 +25,10 @@ def working_lines(
     """Return a working line by line: an aside in brackets, its reason beside it, the checks below.
 
     ``brief`` keeps the pupil's lines only, without reasons; ``blank`` leaves the last of them open. Of a
-    working in columns a pupil writes the columns.
+    working in columns a pupil writes the columns, of which the last digits to be written are left open.
     """
-    columns = _columns(working)
-    if brief and not blank and columns:
+    columns = _columns(working, blank)
+    if (brief or blank) and columns:
         return columns
     if brief or blank:
         shown = working.faded(blank)
@@ -47,10 +47,16 @@ def working_lines(
     return tuple(found)
 
 
-def _columns(working: Working) -> tuple[str, ...]:
-    """Return what stands in the columns of a working at the end, each time that they begin anew."""
+def _columns(working: Working, blank: int = 0) -> tuple[str, ...]:
+    """Return what stands in the columns of a working at the end, each time that they begin anew.
+
+    The last ``blank`` digits of the last of them are left open.
+    """
     ends = {state.block: state for state in columns_states(working)}
-    return tuple(said for state in ends.values() for said in columns_text(state))
+    last = max(ends, default=0)
+    return tuple(
+        said for block, state in ends.items() for said in columns_text(state, blank if block == last else 0)
+    )
 
 
 def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
