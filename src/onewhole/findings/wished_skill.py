@@ -27,6 +27,7 @@ class WishedSkill(StrEnum):
     COMPARE_WHOLE = "compare whole numbers"
     COMPARE_FRACTIONS = "compare fractions"
     COMPARE_DECIMALS = "compare decimals"
+    COMPARE_MEASURES = "compare measures"
     EQUAL_FRACTIONS = "equal fractions"
     OTHER_NAMES = "other names"
     MISSING = "missing numbers"
@@ -49,6 +50,7 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.COMPARE_WHOLE,
         WishedSkill.COMPARE_FRACTIONS,
         WishedSkill.COMPARE_DECIMALS,
+        WishedSkill.COMPARE_MEASURES,
         WishedSkill.EQUAL_FRACTIONS,
         WishedSkill.OTHER_NAMES,
         WishedSkill.TIMES,

@@ -40,6 +40,7 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.SUBTRACT_MEASURES: "measures: taking away",
             Wished.ADD_MEASURES: "measures: adding",
             Wished.MEASURES: "measures: adding and taking away",
+            Wished.COMPARE_MEASURES: "measures: which is more",
             Wished.CONVERT: "measures in a smaller unit",
             Wished.CLOCK: "clock times and how long",
             Wished.MONEY: "money: adding and taking away",

@@ -51,3 +51,15 @@ def of_decimals(wishes: Wishes) -> Iterator[ProblemForm]:
     yield ProblemForm("{0}.{1} ? {0}.0{1}", (wholes, tenths))
     yield ProblemForm("{0}.{1} ? {0}.{1}0", (wholes, tenths))
     yield ProblemForm("{0} ? {1}", (decimals(1, wishes.largest), decimals(2, wishes.largest)))
+
+
+def of_measures(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield a measure in the larger unit beside one in the smaller, and two in both: 4.MD.A.1."""
+    counts = range(1, wishes.largest + 1)
+    for large, small, ratio in (("ft", "in", 12), ("lb", "oz", 16), ("gal", "qt", 4), ("h", "min", 60)):
+        smaller = range(ratio + 1, (wishes.largest + 1) * ratio)
+        yield ProblemForm(f"{{0}} {large} ? {{1}} {small}", (counts, smaller))
+        parts = range(1, ratio)
+        yield ProblemForm(
+            f"{{0}} {large} {{1}} {small} ? {{0}} {large} {{2}} {small}", (counts, parts, parts)
+        )

@@ -47,6 +47,7 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.COMPARE_WHOLE: (comparing.whole_numbers,),
         WishedSkill.COMPARE_FRACTIONS: (comparing.of_fractions, comparing.mixed),
         WishedSkill.COMPARE_DECIMALS: (comparing.of_decimals,),
+        WishedSkill.COMPARE_MEASURES: (comparing.of_measures,),
         WishedSkill.EQUAL_FRACTIONS: (names.equal_fractions,),
         WishedSkill.OTHER_NAMES: (names.other_names,),
         WishedSkill.MISSING: (missing.missing,),
