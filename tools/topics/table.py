@@ -40,7 +40,7 @@ TOPICS = (
     Topic("decimals: compare", "4.NF.C.7", "0.45 ? 0.6"),
     Topic("fractions: put in order", "4.NF.A.2", "order 2/3, 1/2, 3/4"),
     Topic("mixed numbers: put in order", "4.NF.A.2", "order 2 3/4, 2 5/8, 1 7/8"),
-    Topic("decimals: put in order", "4.NF.C.7", "order 0.5, 0.45, 0.405"),
+    Topic("decimals: put in order", "5.NBT.A.3.b", "order 0.5, 0.45, 0.405"),
     Topic("whole numbers: put in order", "4.NBT.A.2", "order 345, 354, 1205"),
     Topic("measures: put in order", "4.MD.A.1", "order 2 ft, 1 ft 8 in, 22 in"),
     Topic("measures: compare", "4.MD.A.1", "2 ft ? 20 in"),
