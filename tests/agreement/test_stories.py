@@ -15,6 +15,8 @@ from tests.kit.stories import TOLD
 
 #: Each unit in the smallest of its kind.
 WORTH = {"yard": 36, "foot": 12, "feet": 12, "inch": 1, "pound": 16, "ounce": 1, "hour": 60, "minute": 1}
+WORTH |= {"gallon": 128, "quart": 32, "liter": 1000, "milliliter": 1, "kilogram": 1000, "gram": 1}
+WORTH |= {"meter": 1000, "centimeter": 10}
 UNIT = rf"(\d+) ({'|'.join(WORTH)})(?:e?s)?\b"
 NUMBER = re.compile(r"(?:(\d+) )?(\d+)/(\d+)|(\d+\.\d+|\d+)")
 
@@ -41,17 +43,15 @@ def _sign(first: Fraction, second: Fraction) -> str:
 CUES: tuple[tuple[str, Solve], ...] = (
     (r"(do both .*|are they) the same\?$", _sign),
     # something is added, and the amount before is asked for
-    (
-        r"(brings .* more\. Now|adds|puts a kite|then it flies for .* more).*(at first|the pupil bring)\?$",
-        _missing,
-    ),
+    (r"(brings .* more\. Now|adds|puts a kite|flies for .* more).*(at first|the pupil bring)\?$", _missing),
+    (r"(into a pitcher|earns .*)\. Now.*at first\?$", _missing),
     (r"uses (some|part) .* for a kite and .* in all\.", _missing),
     # an amount must grow to another
-    (r"^So far|up for .* must stay|has .* A kite needs|puts a kite in\.", _missing),
+    (r"^So far|up for .* must stay|has .* A kite needs|puts a kite in\.|has saved|pours some in", _missing),
     # something went away, and the amount before is asked for
     (r"(at first|How long is the meeting)\?$|brings (some|part) .*tears", _together),
     # two amounts and no third word about what is left
-    (r"(bring|have|weigh|that|are they) in all\?$", _together),
+    (r"(bring|have|weigh|that|are they|are both|pay) in all\?$", _together),
     (r"(more than that|longer)[^?]*\. [^.]*\?$", _together),
 )
 

@@ -127,6 +127,7 @@ def test_audit(onewhole: Terminal, sheet: Path) -> None:
         "label",
         "problem",
         "answer",
+        "standard",
         "regroupings",
         "difficulty",
         "minutes",

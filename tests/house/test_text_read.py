@@ -147,6 +147,7 @@ READERS = {
     "store/recordings.py": KEPT,
     "store/schema.py": "the language of SQLite, and how a step is called",
     "walkthroughs/layout.py": SIZE,
+    "sheets/spaces/form.py": "the template of a problem, as it is typed",
     "walkthroughs/opening.py": "a date that a teacher typed",
     "walkthroughs/timing.py": SIZE,
     "web/access/bind_policy.py": "an address typed at the terminal",

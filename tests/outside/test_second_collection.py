@@ -187,8 +187,9 @@ def test_a_problem_tells_them_apart(row: tuple[str, ...]) -> None:
 
 
 def test_every_pattern_of_these_families_is_here() -> None:
-    """Those of the collection that stand in the catalogue, in its order."""
-    assert [row[0] for row in ROWS] == [pattern.id for pattern in patterns() if pattern.id[0] in FAMILIES]
+    """Those of the collection that stand in the catalogue, in its order; N16 is our own."""
+    ours = [pattern.id for pattern in patterns() if pattern.id[0] in FAMILIES and pattern.id != "N16"]
+    assert [row[0] for row in ROWS] == ours
 
 
 @pytest.mark.parametrize("row", OF_THE_FIRST, ids=[row[0] for row in OF_THE_FIRST])
