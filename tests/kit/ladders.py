@@ -97,7 +97,8 @@ TYPED = {
     ),
     "feet and inches": (
         "5 ft 3 in - 2 ft 8 in; 5 ft - 2 ft 8 in; 1 ft 1 in - 2 in; 12 ft 7 in - 4 ft 11 in; "
-        "6 ft 1 in - 1 ft 9 in; 5 ft 8 in + 2 ft 7 in; 1 ft 3 in + 4 ft 9 in; 4 ft 9 in + 1 in"
+        "6 ft 1 in - 1 ft 9 in; 5 ft 8 in + 2 ft 7 in; 1 ft 3 in + 4 ft 9 in; 4 ft 9 in + 1 in; "
+        "2 ft ? 20 in; 40 in ? 3 ft"
     ),
     "yards and feet": "6 yd 1 ft - 2 yd 2 ft; 4 yd - 1 yd 1 ft; 2 yd 1 ft - 2 ft; 2 yd 2 ft + 1 yd 2 ft",
     "pounds and ounces": (

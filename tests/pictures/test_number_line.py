@@ -222,4 +222,4 @@ def test_long_numbers_stay_on_the_paper_and_apart() -> None:
     assert [int(tick.caption.value) for tick in ticks if isinstance(tick.caption, Quantity)] == [
         *range(0, 1_000_001, 200_000)
     ]
-    assert ticks[-1].x == scene.width - Fraction(55, 4)
+    assert scene.width - ticks[-1].x >= Fraction(55, 4), "half of what nine signs take"

@@ -57,7 +57,7 @@ def _off(page: ReadPage) -> float:
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_places_are_cut_where_they_are(kind: str) -> None:
-    """Aslant, upside down, bent by 3 mm, in shadow, blurred: a dot comes out in the middle, to 0.3 mm."""
+    """Aslant, upside down, bent by 3 mm, in shadow, blurred: a dot stays in the middle, to 1/3 mm."""
     found = _read(_shot(paper(LINES, 2, write=dotted), KINDS[kind]))
     assert found.found == ()
     (page,) = found.pages
@@ -65,7 +65,7 @@ def test_places_are_cut_where_they_are(kind: str) -> None:
     assert [cell.label for cell in page.cells] == [cell.label for cell in mapped(LINES).pages[1].cells]
     assert {cell.crop.shape for cell in page.cells} == {(HIGH, WIDE)}
     print(f"{kind}: {_off(page):.2f}")
-    assert _off(page) <= 1.2
+    assert _off(page) <= 4 / 3
 
 
 def test_several_papers_on_a_table() -> None:

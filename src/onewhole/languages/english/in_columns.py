@@ -69,6 +69,7 @@ def _standing(count: int, unit: Unit) -> Nodes:
 def a_unit(unit: Unit) -> Nodes:
     """Name one of a column's unit: one ten, one of the ones.
 
+    >>> from onewhole.number.unit import ONE
     >>> a_unit(ONE)[0]
     'one of the'
     """

@@ -14,6 +14,7 @@ def wording(thing: Wording) -> str:
     """Write words of a line, in small letters and without numbers, so that they are read back.
 
     >>> from onewhole.number.ladder import places
+    >>> from onewhole.number.unit import ONE
     >>> wording(ToNearest(places(3).units[0])), wording(ToNearest(ONE))
     ('to the nearest hundred', 'to the nearest whole number')
     """
@@ -23,6 +24,7 @@ def wording(thing: Wording) -> str:
 def wording_parts(thing: Wording) -> tuple[str, ...]:
     """Write the same words in parts between which a line may be broken.
 
+    >>> from onewhole.number.unit import ONE
     >>> wording_parts(ToNearest(ONE))
     ('to the nearest', 'whole number')
     """
@@ -41,6 +43,7 @@ def rung_called(unit: Unit, count: int = 2) -> str:
     """Name what is rounded to: hundreds, feet; whole numbers, and of a number with a unit that unit.
 
     >>> from onewhole.number.ladder import places
+    >>> from onewhole.number.unit import ONE
     >>> rung_called(ONE), rung_called(places(1, "$").units[0], 1)
     ('whole numbers', 'dollar')
     """
