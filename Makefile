@@ -25,15 +25,15 @@ test: lint
 	npm test --silent
 	$(BIN)/pytest -n 3 --dist worksteal
 
-# Every problem of the small space by every strategy, twenty thousand workings spoken and read back, every pattern's
-# answer by both roads, a million texts through the reader, every system call of keeping failed, a million damaged
-# files of a class read, a million hostile answers marked and planned, the papers of a whole class typed, pages with
-# marks laid closest, and new examples of every law. It takes long.
+# Every problem of each topic's small space by every strategy, twenty thousand workings spoken and read back, every
+# pattern's answer by both roads, every skill composed with thirty seeds, a million texts through the reader, every
+# system call of keeping failed, a million damaged files of a class read, a million hostile answers marked and
+# planned, the papers of a whole class typed, pages with marks laid closest, and new examples of every law. It takes
+# long.
 walk: $(READY)
 	ONEWHOLE_WHOLE_WALK=1 ONEWHOLE_FUZZ=1000000 ONEWHOLE_DAMAGED=1000000 ONEWHOLE_ANSWERS=1000000 $(BIN)/pytest -n 2 -rP \
-		tests/agreement/test_walk.py tests/agreement/test_patterns.py tests/agreement/test_column_patterns.py \
-		tests/agreement/test_spoken_script.py tests/agreement/test_answers_at_once.py \
-		tests/statements/test_fuzz.py tests/faults tests/desk/keep/test_locked_backup.py \
+		tests/agreement tests/desk/page/test_compose_skills.py tests/statements/test_fuzz.py tests/faults \
+		tests/desk/keep/test_locked_backup.py \
 		tests/laws/test_told_kept.py tests/web/test_restore_while_marking.py tests/store/test_damaged.py \
 		tests/laws/test_hostile_nights.py tests/marking/grouping/test_reasons.py tests/browser tests/web/test_sign_in_page.py tests/writers \
 		tests/store/test_kills.py tests/presses/test_blank_pages.py
