@@ -5,15 +5,19 @@ hour, noon and midnight (shape of 3.MD.A.1 and 4.MD.A.2, *Common Core State Stan
 """
 
 import random
+import re
 from datetime import datetime, timedelta
 from itertools import islice
 
 import pytest
 
+from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.speech import say
+from onewhole.languages.english.words import ClassWords
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import Verdict, mark
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import picture
@@ -25,7 +29,9 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.statements.statement import Question
 from onewhole.statements.tokens import ReadingError
-from onewhole.working.questions import suiting, work_question
+from onewhole.working.checks import Estimate
+from onewhole.working.questions import suiting, work_as_taught, work_question
+from onewhole.working.strategies.table import USUAL
 from tests.kit.exact import amount
 
 MIDNIGHT = datetime(2001, 1, 1)  # noqa: DTZ001 - a clock on the wall, in no time zone
@@ -185,3 +191,42 @@ def test_a_problem_once_more_reads_back(typed: str) -> None:
     assert len(found) == 5
     for one in found:
         assert read_statement(text(one)) == one
+
+
+@pytest.mark.parametrize(
+    "problem",
+    ["12:15 a.m. + 10 min", "12:05 a.m. + 10 min + 5 min", "3:05 p.m. - 1 h 40 min", "9:45 + 1 h 35 min"],
+)
+def test_a_working_ends_on_the_time_of_day(problem: str) -> None:
+    """Also in the first hour after midnight; what is told of it has one full stop, and no hour past 12."""
+    asked = read_statement(problem)
+    assert isinstance(asked, Question)
+    for way in suiting(asked):
+        working = work_question(asked, way)
+        assert isinstance(working.answer, Quantity)
+        assert working.lines[-1].says == working.answer == answer(asked)
+        told = [text_of(reason_told(line.because, ClassWords())) for line in working.lines if line.because]
+        assert not [one for one in told if ".." in one or re.search(r"1[3-9] (take|hours)", one)]
+
+
+@pytest.mark.parametrize(
+    ("problem", "easy"),
+    [
+        ("9:45 to 11:20", "10:00 to 11:00"),
+        ("12:59 to 1:00", None),
+        ("3:05 p.m. - 1 h 40 min", "3:00 p.m. - 2 h"),
+    ],
+)
+def test_an_estimate_speaks_of_times_of_day(problem: str, easy: str | None) -> None:
+    """By hand; from an hour to the same hour nothing is told but the bounds."""
+    asked = read_statement(problem)
+    assert isinstance(asked, Question)
+    (found,) = [check for check in work_as_taught(asked, USUAL).checks if isinstance(check, Estimate)]
+    assert (text(found.easy) if found.easy else None) == easy
+
+
+def test_no_such_time_is_told() -> None:
+    """Sixty minutes are the next hour."""
+    with pytest.raises(ReadingError) as refused:
+        read_statement("9:60 to 10:00")
+    assert "minutes from 00 to 59" in str(refused.value.remedy)

@@ -161,4 +161,6 @@ def _refused(character: str, line: int, column: int) -> ReadingError:
         remedy = "Type numbers such as 7 2/6, 5.2 or 5 ft 2 in, and the signs + - x = < > ?"
         if character == ",":
             remedy = "In a number a comma stands before every three digits: 4,006."
+        if character == ":":
+            remedy = "Write a time of day such as 9:45, with minutes from 00 to 59."
     return ReadingError(msg, line=line, column=column, remedy=remedy)

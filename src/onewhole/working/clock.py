@@ -8,10 +8,10 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.statements.clock_sides import between_times, time_asked
 from onewhole.statements.expression import Expression, Sum, Term
-from onewhole.working.checks import Agreed, Check, Undone
+from onewhole.working.checks import Agreed, Check, Estimate, Undone
 from onewhole.working.line import Line
 from onewhole.working.reasons.jumping import CountedUp, JumpedTo, JumpedToWhole, JumpedWholes
-from onewhole.working.reasons.taking import InAll, Left
+from onewhole.working.reasons.taking import InAll, Left, SoFar, UnitsTaken
 from onewhole.working.working import Working
 
 #: The ways that go with clock times, by their keys, the usual one first.
@@ -36,8 +36,10 @@ def on_the_clock(working: Working, asked: Expression) -> Working:
     if between_times(asked) and isinstance(asked, Sum):
         (first, _) = (term.part for term in asked.terms)
         like = first if isinstance(first, Quantity) else None
-        lines = tuple(_stops(line, like) for line in working.lines) if like else working.lines
-        return replace(working, lines=lines)
+        if like is None:
+            return working
+        lines = tuple(_stops(line, like) for line in working.lines)
+        return replace(working, lines=lines, checks=tuple(_how_long(check, like) for check in working.checks))
     like = time_asked(asked)
     if like is None or not isinstance(working.answer, Quantity):
         return working
@@ -46,9 +48,26 @@ def on_the_clock(working: Working, asked: Expression) -> Working:
     return replace(working, lines=lines, answer=on_clock(working.answer, like), checks=checks)
 
 
+def _how_long(check: Check, like: Quantity) -> Check:
+    """Write the easy hours of an estimate as times of day; from one hour to itself nothing is told."""
+    match check:
+        case Estimate(easy=Sum((Term(first), Term(second)))) if first == second:
+            return replace(check, easy=None, about=None)
+        case Estimate(easy=Sum() as easy):
+            return replace(check, easy=_all(easy, like))
+        case _:
+            return check
+
+
 def _check(check: Check, like: Quantity) -> Check:
     """Write the time of day that a check is about as one."""
     match check:
+        case Estimate(Sum((Term(Quantity() as number), *rest)), Quantity() as about, low, high):
+            first = Term(on_clock(number, like))
+            about, low, high = (on_clock(one, like) for one in (about, low, high))
+            return Estimate(Sum((first, *rest)), about, low, high)
+        case Estimate(low=low, high=high):
+            return replace(check, low=on_clock(low, like), high=on_clock(high, like))
         case Agreed(answer=answer):
             return replace(check, answer=on_clock(answer, like))
         case Undone(links=(Sum((Term(Quantity() as number), *rest)), *links)):
@@ -79,16 +98,19 @@ def _stops(line: Line, like: Quantity) -> Line:
 def _point(line: Line, like: Quantity) -> Line:
     """Write the time of day with which a line begins as one, and the times that its reason names."""
     match line.because:
-        case JumpedTo(reached) | InAll(reached) | Left(reached):
+        case JumpedTo(reached) | InAll(reached) | Left(reached) | SoFar(reached):
             line = replace(line, because=JumpedTo(on_clock(reached, like)))
+        case UnitsTaken() if isinstance(line.says, Sum) and isinstance(line.says.terms[0].part, Quantity):
+            line = replace(line, because=JumpedTo(on_clock(line.says.terms[0].part, like)))
         case JumpedWholes(start) | JumpedToWhole(start):
             line = replace(line, because=replace(line.because, start=on_clock(start, like)))
         case _:
             pass
+    landed = isinstance(line.because, JumpedTo)
     match line.says:
-        case Quantity() as number if _whole_minutes(number):
+        case Quantity() as number if landed or _whole_minutes(number):
             return replace(line, says=on_clock(number, like))
-        case Sum((Term(Quantity() as number), *rest)) if _whole_minutes(number):
+        case Sum((Term(Quantity() as number), *rest)) if landed or _whole_minutes(number):
             return replace(line, says=Sum((Term(on_clock(number, like)), *rest)))
         case _:
             return line

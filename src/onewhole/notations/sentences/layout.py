@@ -5,7 +5,8 @@ from typing import TypeVar
 
 from onewhole.languages.language import Language
 from onewhole.languages.table import LANGUAGES
-from onewhole.sentences.node import Node, Seam
+from onewhole.notations.text import printed
+from onewhole.sentences.node import Node, Said, Seam
 from onewhole.sentences.sentence import End, Sentence
 
 #: There is no space before words that begin with one of these.
@@ -28,7 +29,13 @@ def pieces(sentence: Sentence, render: Callable[[Node, Language], str | _Set]) -
         if not at and sentence.end is not End.TYPED and isinstance(written, str):
             written = f"{written[:1].upper()}{written[1:]}"
         yield written
-    yield sentence.end.value
+    if not (sentence.end is End.STOP and _has_its_stop(sentence.nodes[-1])):
+        yield sentence.end.value
+
+
+def _has_its_stop(node: Node) -> bool:
+    """Say whether the last word of a sentence brings its own full stop: You land on 1:25 p.m."""
+    return isinstance(node, Said) and printed(node.thing).endswith(".")
 
 
 def laid_out(sentence: Sentence, render: Callable[[Node, Language], str]) -> str:
