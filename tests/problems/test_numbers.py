@@ -5,8 +5,9 @@ from hypothesis import given
 
 from onewhole.notations.text import text
 from onewhole.number.quantity import whole
-from onewhole.problems.numbers import numbers_of, sides, with_numbers
+from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.statements.reading import read_statement
+from onewhole.statements.sides import sides
 from onewhole.statements.statement import Statement
 from tests.kit.statements import statements
 

@@ -7,6 +7,7 @@ from typing import assert_never
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, quantities
 from onewhole.statements.rounding import Rounding
+from onewhole.statements.sides import sides
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -25,28 +26,6 @@ def numbers_of(statement: Statement) -> tuple[Quantity, ...]:
     [(7, 2), (3, 5)]
     """
     return tuple(found for side in sides(statement) for found in quantities(side))
-
-
-def sides(statement: Statement) -> tuple[Expression, ...]:
-    """Return the expressions that make up a statement, in order; the number with the gap is none of them.
-
-    >>> from onewhole.statements.reading import read_statement
-    >>> len(sides(read_statement("3 + ? = 5 1/2")))
-    2
-    """
-    match statement:
-        case Question(asked):
-            return (asked,)
-        case Comparison(left, right):
-            return left, right
-        case Ordering(parts):
-            return parts
-        case MissingNumber():
-            return (statement.rest, *(part for part, _ in statement.beside))
-        case AnotherName(number) | Rounding(number):
-            return (number,)
-        case _:
-            assert_never(statement)
 
 
 def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement:

@@ -12,7 +12,7 @@ from functools import cached_property, lru_cache
 from itertools import zip_longest
 
 from onewhole.errors import OnewholeError
-from onewhole.misconceptions.catalogue import by_id, patterns
+from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
@@ -124,7 +124,7 @@ class DrawnProblems:
         return tuple(
             one.id
             for one in patterns()
-            if one.id in shown and by_id(one.id).family is not Family.FACT and not one.of_form
+            if one.id in shown and one.family is not Family.FACT and not one.of_form
         )
 
 

@@ -16,7 +16,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.answer import answer
 from onewhole.problems.needs import Needs, Operation, runs_below_zero
-from onewhole.problems.numbers import numbers_of, sides
+from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.standard_code import standard_code
 from onewhole.problems.zeros import has_zeros
@@ -25,6 +25,7 @@ from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.expression import Expression, Over, Sum, Times, value
 from onewhole.statements.rounding import Rounding
+from onewhole.statements.sides import sides
 
 
 class Provenance(Enum):

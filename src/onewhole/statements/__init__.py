@@ -4,6 +4,7 @@
 :mod:`~.expression`         sums, differences, products and fractions being worked
 :mod:`~.gap`                a number with one part missing: 6 ?/6
 :mod:`~.statement`          question, comparison, ordering, missing number, another name
+:mod:`~.sides`              the expressions that make up a statement
 :mod:`~.ordering_reading`   reading numbers to be put in order, and numbers in a row
 :mod:`~.rounding`           a number to be rounded, its neighbors and what is halfway
 :mod:`~.wording`            words that belong to a line, by their meaning

@@ -5,8 +5,9 @@ from typing import assert_never
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import CENT, DOLLAR, Kind, KindError
 from onewhole.statements.clock_sides import between_times, has_clock, time_asked
-from onewhole.statements.expression import Expression, Sum, quantities
+from onewhole.statements.expression import Sum, quantities
 from onewhole.statements.rounding import Rounding
+from onewhole.statements.sides import sides
 from onewhole.statements.statement import (
     AnotherName,
     Comparison,
@@ -37,12 +38,8 @@ def check_clock(found: Statement) -> None:
         case Comparison(left, right, sign):
             worked = isinstance(left, Sum) and sign is Relation.EQUAL
             misplaced = not worked and (has_clock(left) or has_clock(right))
-        case MissingNumber(rest):
-            misplaced = has_clock(rest) or any(has_clock(part) for part, _ in found.beside)
-        case AnotherName(number) | Rounding(number):
-            misplaced = has_clock(number)
-        case Ordering(numbers):
-            misplaced = any(map(has_clock, numbers))
+        case MissingNumber() | AnotherName() | Rounding() | Ordering():
+            misplaced = any(map(has_clock, sides(found)))
         case _:
             assert_never(found)
     if misplaced:
@@ -57,23 +54,7 @@ def check_units(found: Statement) -> None:
 
     Raises KindError.
     """
-    match found:
-        case Question(asked):
-            sides: tuple[Expression, ...] = (asked,)
-        case Comparison(left, right):
-            sides = (left, right)
-        case MissingNumber(rest):
-            sides = (rest, *(part for part, _ in found.beside))
-        case Ordering(numbers):
-            sides = numbers
-        case AnotherName() | Rounding():
-            return
-        case _:
-            assert_never(found)
-    _check_units([number for side in sides for number in quantities(side)])
-
-
-def _check_units(numbers: list[Quantity]) -> None:
+    numbers = [number for side in sides(found) for number in quantities(side)]
     marks = {number.ladder.mark for number in numbers}
     if {DOLLAR, CENT} <= marks:
         msg = "$ and ¢ do not stand in one problem"

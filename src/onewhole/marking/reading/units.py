@@ -121,11 +121,8 @@ def _on_the_clock(text: str, asked: Question, like: Quantity) -> UnitAnswer | No
 
 def _money(text: str) -> Quantity | None:
     """Read an amount in dollars; None for anything else."""
-    try:
-        read = read_answer(text)
-    except InputError:
-        return None
-    return read if isinstance(read, Quantity) and read.ladder.mark == DOLLAR else None
+    read = _quantity(text)
+    return read if read is not None and read.ladder.mark == DOLLAR else None
 
 
 def _money_for(money: Quantity, problem: Problem) -> UnitAnswer:
@@ -148,11 +145,8 @@ def _in_unit(text: str, asked: str) -> UnitAnswer | None:
 
     None where no unit stands behind the number, and where it is no number.
     """
-    try:
-        read = read_answer(text)
-    except InputError:
-        return None
-    if not isinstance(read, Quantity) or not read.ladder.mark:
+    read = _quantity(text)
+    if read is None or not read.ladder.mark:
         return None
     if read.kind is Kind.NUMBER and read.ladder.mark == asked:
         return UnitAnswer(read, other=False)
@@ -170,11 +164,16 @@ def _in_unit(text: str, asked: str) -> UnitAnswer | None:
 
 
 def _number(text: str) -> Quantity | None:
+    read = _quantity(text)
+    return read if read is not None and read.kind is Kind.NUMBER else None
+
+
+def _quantity(text: str) -> Quantity | None:
     try:
         read = read_answer(text)
     except InputError:
         return None
-    return read if isinstance(read, Quantity) and read.kind is Kind.NUMBER else None
+    return read if isinstance(read, Quantity) else None
 
 
 def _words(text: str) -> Iterator[str]:
