@@ -293,10 +293,10 @@ def test_composed_without_a_script(door: Served, browser: Browser) -> None:
 
 def test_one_click_prints_what_is_typed(page: Page) -> None:
     """The button at the top sends it to a new tab, which gets one PDF; the page stays as it is."""
-    with page.expect_popup() as tab, page.context.expect_event("response") as answered:
+    printed = page.context.expect_event("response", lambda one: one.url.endswith("/printed"))
+    with page.expect_popup() as tab, printed as answered:
         page.locator("#print-it").get_by_role("button", name="Print").click()
     response = answered.value
-    assert response.url.endswith("/printed")
     assert response.headers["content-type"] == "application/pdf"
     tab.value.close()
     assert typed(page) == TWINS
