@@ -10,7 +10,8 @@ class PageWords:
     ``page_of`` has {at} and {of} for the number of a page and of all pages, and ``another_way`` has {name}
     for a way to work; ``untitled`` names a page without a title; ``to_finish`` comes before a worked example
     with its last line left out; ``code`` before the boxes for a pupil's code; ``cross_out`` tells how an
-    answer is changed on paper.
+    answer is changed on paper. ``film`` stands over the address of a film, and ``film_code`` says what the
+    square code beside it is.
     """
 
     untitled: str
@@ -29,6 +30,8 @@ class PageWords:
     for_home: str
     how_we_do_it: str
     good_questions: str
+    film: str
+    film_code: str
     for_the_teacher: str
     answer_key: str
     practice_key: str

@@ -5,6 +5,7 @@ from enum import StrEnum
 
 from onewhole.errors import InputError
 from onewhole.languages.english.words import ClassWords
+from onewhole.sheets.film_address import check_address
 from onewhole.working.form import FormWanted
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
@@ -69,8 +70,11 @@ class Header:
     beside every problem, or with ``picture_stories`` beside the stories alone. ``mixed_form`` and
     ``simplest_form`` say that a right amount in another form is sent back; both are off, for the standards
     ask for no form (4.NF, CCSSM 2010). ``marks`` are those in the corners of the pupils' page; a page to hang
-    up has none. ``recipe`` is what a composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for
-    any other. Raises SettingError for a number outside its bounds and for words that do not fit one line.
+    up has none. ``film`` is the address of a film that families may watch, which the pages for pupils and
+    home print as a square code. ``recipe`` is what a composed page was made of
+    (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError for a number
+    outside its bounds and for words that do not fit one line, and AddressError for a film that cannot be
+    printed.
 
     >>> Header().strategy.key, Header().paper.value
     ('columns', 'letter')
@@ -92,6 +96,7 @@ class Header:
     mixed_form: bool = False
     simplest_form: bool = False
     marks: CornerMarks = CornerMarks.NONE
+    film: str = ""
     recipe: str = ""
 
     def __post_init__(self) -> None:
@@ -99,6 +104,7 @@ class Header:
         for said in (self.title, self.date, self.class_name):
             check_line(said)
         check_line(self.recipe, LONGEST_RECIPE)
+        check_address(self.film)
         for name, count, most in (
             ("grade", self.grade, HIGHEST_GRADE),
             ("columns", self.columns, MOST_COLUMNS),

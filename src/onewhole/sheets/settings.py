@@ -233,6 +233,7 @@ SETTINGS = (
         lambda h, said: replace(h, marks=CornerMarks(_one_of(said, tuple(CornerMarks)))),
         lambda h: h.marks.value,
     ),
+    Setting("film", "an address (https://…)", lambda h, said: replace(h, film=said), lambda h: h.film),
     Setting(
         "recipe",
         "how the page was composed",

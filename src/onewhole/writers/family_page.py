@@ -22,6 +22,7 @@ from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.working import Working
 from onewhole.writers.drawing import columns_drawing, drawing
+from onewhole.writers.film_link import film_link
 from onewhole.writers.formula import Formula, formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
@@ -39,7 +40,7 @@ def family_page(worked: WorkedSheet) -> Printed:
     shown = _shown(worked)
     language = spoken_by(words)
     data = frame(sheet.header, title=language.page.for_home, small=named(sheet.header))
-    data |= {
+    data |= film_link(sheet.header.film, language.page) | {
         "opening": _opening(worked, shown),
         "asks": _asks(worked),
         "closing": set_words(language.home.closing()),

@@ -18,6 +18,7 @@ from onewhole.sheets.practice import Practice
 from onewhole.sheets.room import Room, WorkPlace, over_a_line, room
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
+from onewhole.writers.film_link import film_link
 from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame
 from onewhole.writers.marked import marked, read_at
@@ -33,8 +34,9 @@ def pupil_page(worked: WorkedSheet, fit: int | None = None) -> Printed:
     With ``fit`` the press fits it on so many pages where that can be: without boxes, with less room. Raises
     RoomError when a working does not fit the paper.
     """
-    marks = worked.header.marks
-    return Printed("pupil", frame(worked.header) | _body(worked, fit, marks=marks) | marked(worked))
+    header = worked.header
+    link = film_link(header.film, spoken_by(header.words).page)
+    return Printed("pupil", frame(header) | link | _body(worked, fit, marks=header.marks) | marked(worked))
 
 
 def practice_page(practice: Practice, whose: str, kite: str, fit: int | None = None) -> Printed:

@@ -4,6 +4,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from onewhole.desk.page.print_pages import print_pages, sheet_pages
+from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, put
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 
@@ -19,3 +20,12 @@ def test_four_pages_into_a_new_folder(tmp_path: Path) -> None:
     assert all(one.path.read_bytes().startswith(b"%PDF-") for one in made)
     listed = tmp_path / "out" / "monday" / "manifest.json"
     assert {*(one.path for one in made), listed} == set((tmp_path / "out" / "monday").iterdir())
+
+
+def test_where_the_film_is_makes_no_other_night(tmp_path: Path) -> None:
+    """The film was made first and put somewhere; the pages that say where lie beside it then."""
+    film = Ready("film", "mp4", b"made before")
+    put({NightPart.FILM: [film]}, tmp_path, MadeFrom(SHEET, WHEN))
+    link = read_sheet("title: Kite tails\nfilm: https://films.example.org/k\n\n1. 7 2/6 - 3 5/6\n")
+    put({NightPart.PAGES: [Ready("pupil", "pdf", b"%PDF-")]}, tmp_path, MadeFrom(link, WHEN))
+    assert (tmp_path / "film.mp4").read_bytes() == b"made before"

@@ -55,6 +55,7 @@ _VALUES = {
     "stories": "the trail club walks",
     "fit": "2",
     "corner marks": "windows",
+    "film": "https://films.example.org/kites",
 }
 
 

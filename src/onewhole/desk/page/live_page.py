@@ -17,6 +17,7 @@ from onewhole.findings.in_page import PageFinding, Severity, severity
 from onewhole.languages.english.clicks import clicked
 from onewhole.languages.english.in_page import also_true, found_in_page, how_known, page_mended
 from onewhole.languages.english.speech import say
+from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.presses.pdf import MissingSignError, press, press_drawings
@@ -309,6 +310,8 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageF
             on.setdefault(label.decode(), at)
     said: list[list[str]] = [[] for _ in drawings]
     waiting: list[str] = []
+    if film := sheet.header.film:
+        said[0].append(f"{spoken_by(sheet.header.words).page.film} {film}.")
     for item in sheet.items:
         if isinstance(item, Instruction):
             waiting.append(item.words)

@@ -110,8 +110,13 @@ def _name(file: Ready | ReadyFile) -> str:
 
 
 def _sheet_digest(sheet: Sheet) -> str:
-    """Return the SHA-256 of a sheet as the program writes it; not how it is laid on paper."""
-    header = replace(sheet.header, paper=Paper.LETTER, print=Print.ORDINARY, fit=None, marks=CornerMarks.NONE)
+    """Return the SHA-256 of a sheet as the program writes it; not how it is laid on paper.
+
+    Nor where its film is: that is known only when the film is made, and the film must stay then.
+    """
+    header = replace(
+        sheet.header, paper=Paper.LETTER, print=Print.ORDINARY, fit=None, marks=CornerMarks.NONE, film=""
+    )
     return sha256(write_sheet(replace(sheet, header=header)).encode()).hexdigest()
 
 
