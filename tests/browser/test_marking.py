@@ -314,7 +314,8 @@ def test_a_block_from_a_spreadsheet_is_looked_at_kept_and_taken_back(door: Serve
     page.keyboard.press("Enter")
     expect(page.get_by_text("2 cells hold other answers already")).to_be_visible()
     page.get_by_label("the pasted ones take their place").press("Space")
-    page.keyboard.press("Enter")
+    with page.expect_navigation():
+        page.keyboard.press("Enter")
     expect(page.get_by_text("2 pupils × 3 problems; 1 cell that cannot be read.")).to_be_visible()
     assert not runs_off(page)
     assert broken_rules(page) == []
