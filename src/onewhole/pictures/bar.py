@@ -85,7 +85,7 @@ class _BarDrawing:
         beside = [
             int(abs(x - middle) > width / 2) for x, middle, width in zip(places, middles, widths, strict=True)
         ]
-        return cls(told, starts, places, rows(places, max(rooms), beside))
+        return cls(told, starts, places, rows(places, rooms, beside))
 
     def scene(self, found: Quantity | type_hole) -> Scene:
         """Return the bars with what is found for the blank."""

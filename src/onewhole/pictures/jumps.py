@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import assert_never
 
-from onewhole.number.ladder import Ladder
+from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
 from onewhole.working.reasons.columns import InColumns
@@ -93,6 +93,10 @@ def jump_plan(working: Working) -> JumpPlan | None:
         return None
     counted, _ = same_units(signed)
     first = counted[0][0]
+    if isinstance(working.answer, Quantity) and len(counted) == 1 and first.ladder.style is Style.MEASURE:
+        ladder = working.answer.ladder
+        count = first.on(ladder).parts
+        return JumpPlan(ladder, (count,), (), (0,) * len(working.lines), count)
     if isinstance(working.statement, Comparison | Ordering):
         points = tuple(number.parts for number, _ in counted)
         return JumpPlan(first.ladder, points, (), (0,) * len(working.lines), None)

@@ -180,8 +180,11 @@ def _unstruck(state: QuantityState) -> QuantityState:
 def whole_unit(working: Working) -> Unit:
     """Return the unit that is drawn as a whole: one, or the largest measure of the problem."""
     says = working.lines[0].says
-    if isinstance(working.statement, AnotherName) and isinstance(working.answer, Quantity):
-        says = plus(working.statement.number, working.answer)
+    match working.statement, working.answer:
+        case ((AnotherName(number) | Question(Quantity() as number)), Quantity() as named):
+            says = plus(number, named)
+        case _:
+            pass
     units = [unit for side in _sides(says) for quantity in quantities(side) for unit in quantity.ladder.units]
     if all(unit.kind is Kind.NUMBER for unit in units):
         return replace(ONE, mark=next((unit.mark for unit in units if unit.mark), ""))

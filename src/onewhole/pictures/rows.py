@@ -6,17 +6,22 @@ from itertools import count
 
 
 def rows(
-    places: Sequence[Fraction], apart: Fraction | int, least: Sequence[int] | None = None
+    places: Sequence[Fraction], rooms: Sequence[Fraction], least: Sequence[int] | None = None
 ) -> tuple[int, ...]:
-    """Give every number the first row in which it is ``apart`` millimetres from those before it.
+    """Give every number the first row in which it touches none of those before it.
 
-    ``least`` is the first row that each may have; 0 where it is not given.
+    ``rooms`` is what each takes across, round its place. ``least`` is the first row that each may have; 0
+    where it is not given.
 
-    >>> rows([Fraction(10), Fraction(20), Fraction(40)], 15)
+    >>> rows([Fraction(10), Fraction(20), Fraction(40)], [Fraction(15)] * 3)
     (0, 1, 0)
     """
     found: list[int] = []
-    for at, x in enumerate(places):
-        near = {row for row, other in zip(found, places, strict=False) if abs(other - x) < apart}
+    for at, (x, room) in enumerate(zip(places, rooms, strict=True)):
+        near = {
+            row
+            for row, other, beside in zip(found, places, rooms, strict=False)
+            if abs(other - x) < (room + beside) / 2
+        }
         found.append(next(row for row in count(least[at] if least else 0) if row not in near))
     return tuple(found)
