@@ -63,8 +63,15 @@ def _apart(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 
 def _tie(heard: Heard, groups: tuple[str, ...]) -> bool:
-    far, low, high = map(heard.amount, groups)
-    return (low, high) == _ends(heard) and 2 * far == high - low
+    far, *ends = map(heard.amount, groups)
+    number = _asked(heard).number.value
+    low, high = _ends(heard)
+    return ends == [low, high][: len(ends)] and number - low == far == high - number
+
+
+def _as_far(heard: Heard, groups: tuple[str, ...]) -> bool:
+    low, high = _ends(heard)
+    return _before(heard, groups) and low + high == 2 * _asked(heard).number.value
 
 
 def _rounded(heard: Heard, amount: Fraction) -> bool:
@@ -143,7 +150,8 @@ ROUNDING_CLAIMS: dict[str, Reads] = {
     r"(?:so )?(.+) is nearer": _nearer,
     r"it is exactly halfway: (.+) from (.+) and from (.+)": _tie,
     r"it is (.+) from (.+) and from (.+)": _tie,
-    r"as far from (.+)": _before,
+    r"it is exactly halfway: (.+) from (.+)": _tie,
+    r"it is as far from (.+)": _as_far,
     r"(.+) is exactly (.+?)(?:, so it stays)?": _stays,
     r"(?:so |in number .+, )?(.+) is about (.+)": _gives,
     r"(?:so |in number .+, )?(.+) equals (.+)": _gives,

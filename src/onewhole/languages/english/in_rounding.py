@@ -43,7 +43,7 @@ def in_rounding(reason: InRounding, words: ClassWords) -> Sentences:
             return told(apart, Seam(", so", "so"), Said(nearer), "is nearer")
         case ExactlyHalfway(low, high, far):
             start = ("it is exactly halfway", Seam(":", "it is"), Said(far), "from", Said(low))
-            return told(start, Seam("and", "as far"), "from", Said(high)) + told("we agree to go up")
+            return told(start, Seam("and", "it is as far"), "from", Said(high)) + told("we agree to go up")
         case NothingOver(number, unit, count):
             exactly = (Said(number), "is exactly", Counted(count, _counted(unit, words)))
             return told(exactly, Seam(", so", "so"), "it stays")
