@@ -19,6 +19,8 @@ from onewhole.working.strategy import Strategy
 IN_A_ROW = 3
 #: One number at the same place of two neighbours weighs as much as so many that are written alike; our own.
 SAME_NUMBER = 4
+#: So much weighs a point by which the first problem is harder than the easiest; our own.
+HARD_FIRST = 2 * SAME_NUMBER
 #: Problems whose difficulty differs by no more than this may change places.
 NEAR = 2
 
@@ -96,7 +98,8 @@ def arranged(problems: Sequence[Hard]) -> tuple[Hard, ...]:
 def apart(order: Sequence[Hard]) -> tuple[Hard, ...]:
     """Return the same order with equals exchanged, so that neighbours have as little in common as can be.
 
-    Only problems of one sort that are about equally hard change places: the page climbs as it did.
+    Only problems of one sort that are about equally hard change places: the page climbs as it did. Where
+    neighbors have their second number in common all the same, one of them is moved elsewhere.
 
     >>> from onewhole.statements.reading import read_statement
     >>> def of(typed):
@@ -121,12 +124,50 @@ def apart(order: Sequence[Hard]) -> tuple[Hard, ...]:
                 found[at], found[other] = found[other], found[at]
         if now == before:
             break
-    return tuple(found)
+    return _moved(tuple(found))
+
+
+def _moved(order: tuple[Hard, ...]) -> tuple[Hard, ...]:
+    """Move one problem at a time, each where it does best, until no neighbors have a later number in common.
+
+    A problem is moved only where that parts neighbors; then as little as can be is given up of the order.
+    """
+    now = _told_alike(order)
+    while now[0]:
+        moves = (
+            (*rest[:to], one, *rest[to:])
+            for at, one in enumerate(order)
+            for rest in ((*order[:at], *order[at + 1 :]),)
+            for to in range(len(order))
+        )
+        best = min(moves, key=_told_alike)
+        if (cost := _told_alike(best))[0] >= now[0]:
+            break
+        order, now = best, cost
+    return order
+
+
+def _told_alike(order: Sequence[Hard]) -> tuple[int, ...]:
+    """Count neighbors with a later number in common; then how hard the first is, falls, and long runs."""
+    pairs = tuple(pairwise(order))
+    alike = sum(_later_alike(one, other) for one, other in pairs)
+    first = max((order[0].score - one.score for one in order), default=0)
+    falls = [max(0, one.score - other.score) for one, other in pairs]
+    runs = sum(
+        len({one.sort for one in order[at : at + IN_A_ROW + 1]}) == 1 for at in range(len(order) - IN_A_ROW)
+    )
+    return alike, first, sum(fall >= FALL for fall in falls), runs, sum(falls)
+
+
+def _later_alike(one: Hard, other: Hard) -> bool:
+    """Say whether two problems have a number in common at a place that is not the first."""
+    mine, theirs = numbers_of(one.statement)[1:], numbers_of(other.statement)[1:]
+    return any(a == b for a, b in zip(mine, theirs, strict=False))
 
 
 def _beside(order: Sequence[Hard]) -> int:
     """Count what neighbours have in common, a number at its place or how it is written, and the falls."""
-    common = 0
+    common = HARD_FIRST * max((order[0].score - one.score for one in order), default=0)
     for one, other in pairwise(order):
         common += 2 * max(0, one.score - other.score)
         mine, theirs = numbers_of(one.statement), numbers_of(other.statement)

@@ -14,7 +14,7 @@ from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import minus, plus
-from onewhole.statements.statement import Question, Statement
+from onewhole.statements.statement import Question, Relation, Statement
 
 #: Half minutes (:mod:`onewhole.problems.worked` has the minutes): two without regrouping, three with.
 HALVES_PLAIN = 2
@@ -43,6 +43,10 @@ class Sort(Protocol):
     @property
     def halves(self) -> int:
         """Return how many half minutes such a problem takes."""
+
+    @property
+    def sign(self) -> Relation | None:
+        """Return the sign that is the answer, None where none is asked for."""
 
 
 class PageCandidate(Protocol):
@@ -98,6 +102,10 @@ class ProblemType(Enum):
     def halves(self) -> int:
         """Return how many half minutes such a problem takes; our own start values."""
         return HALVES_REGROUPING if self.regroups else HALVES_PLAIN
+
+    @property
+    def sign(self) -> None:
+        """Return None: these ask for a number."""
 
 
 class LikePair(NamedTuple):

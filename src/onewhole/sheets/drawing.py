@@ -2,12 +2,15 @@
 
 The rule of the draw: every form of the skill (:mod:`onewhole.sheets.spaces.table`) is walked in wide steps
 from a place that the seed gives; of what can be asked, its share of the problems is taken, those of each
-difficulty in turn. Where a form has no more problems than its share, it is listed whole.
+difficulty in turn. Where a form has few problems, and there are many more than a page needs, every third of
+them is left out, so that another seed gives another page; else it is listed whole.
 """
 
+import math
 from collections import defaultdict
 from collections.abc import Hashable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import cached_property, lru_cache
 from itertools import zip_longest
 
@@ -25,9 +28,9 @@ from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.spaces.table import forms_of
-from onewhole.sheets.wishes import Wishes
+from onewhole.sheets.wishes import MOST_PROBLEMS, Wishes
 from onewhole.statements.reading import read_statement
-from onewhole.statements.statement import Question, Statement
+from onewhole.statements.statement import Question, Relation, Statement
 from onewhole.working.questions import suiting
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import strategy_named
@@ -40,17 +43,20 @@ DRAWN, LOOKED_AT = 20, 130
 FEWEST, MOST = 3, 12
 #: Every form has at least so many.
 LEAST = 4
+#: Where there are so many problems for each of a page, so large a share of a small form is looked at.
+PLENTY, KEPT = 8, Fraction(2, 3)
 
 
 @dataclass(frozen=True, slots=True)
 class DrawnSort:
-    """What a drawn problem asks for: the operations, and whether anything is regrouped."""
+    """What a drawn problem asks for: the operations, whether anything is regrouped, and which sign it has."""
 
     value: str
     taken: bool
     regroups: bool
     whole_on_top: bool
     halves: int
+    sign: Relation | None = None
 
 
 @dataclass(frozen=True)
@@ -101,6 +107,7 @@ class DrawnProblem:
             wanted.regrouping,
             wanted.whole_first,
             int(2 * minutes),
+            right if isinstance(right := answer(self.statement), Relation) else None,
         )
 
     @cached_property
@@ -156,15 +163,17 @@ def draw(wishes: Wishes) -> DrawnProblems:
 @lru_cache(maxsize=16)
 def _draw(wishes: Wishes) -> DrawnProblems:
     rows, seen, whole = forms_of(wishes), set[Hashable](), True
+    plenty = sum(form.size for row in rows for form in row) >= PLENTY * MOST_PROBLEMS
     found: list[DrawnProblem] = []
     group = 0
     for row in rows:
         each = (wishes.number * many // len(rows) // len(row) for many in (DRAWN, LOOKED_AT))
         share, looked = (max(LEAST, many) for many in each)
         for form in row:
-            askable = [DrawnProblem(one, group) for one in _askable(form, wishes, looked)]
+            few = min(looked, math.ceil(form.size * KEPT)) if plenty else looked
+            askable = [DrawnProblem(one, group) for one in _askable(form, wishes, few)]
             single = list(_apart(_in_turn(askable), seen))
-            whole &= form.size <= looked and len(single) <= share
+            whole &= form.size <= few and len(single) <= share
             found += single[:share]
             group += 1
     return DrawnProblems(tuple(found), drawn=not whole)

@@ -1,8 +1,10 @@
 """The page as an integer program: how many problems of each problem class, to teach the most."""
 
+import math
 from collections import defaultdict
 from collections.abc import Callable, Hashable, Iterable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from hashlib import sha256
 
 from onewhole.findings.habit import Habit
@@ -11,11 +13,14 @@ from onewhole.sheets.candidates import ProblemClass
 from onewhole.sheets.learning import GAINS, Doubt
 from onewhole.sheets.review import halves, set_aside
 from onewhole.sheets.wishes import Wishes
+from onewhole.statements.statement import Relation
 
 #: Tie-breaking among pages that teach as much: the seed adds 0 to 7 parts to each problem of a problem class.
 TIES = 8
 #: A number may stand once at its place, and once more for so many problems of a page; our own.
 OFTEN = 12
+#: Of so many numbers compared one pair may be equal, and no sign answers more than two of three; our own.
+EQUAL_IN, SAME_SIGN = 5, Fraction(2, 3)
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,6 +134,8 @@ def _limits(kinds: Sequence[ProblemClass], rest: Rest, habits: Sequence[Habit]) 
         yield Limit("climb", _each(kinds, lambda kind: kind.level == easiest), least=number // 6)
         equal = max(_share(number, 2), _share(2 * number, len(levels)))
         yield from _at_most("climb", kinds, lambda kind: kind.level, equal)
+    if Habit.VARIETY in habits:
+        yield from _signs(kinds, number)
     groups = len({kind.group for kind in kinds})
     if Habit.VARIETY in habits and groups > 1:
         fair = max(2, _share(2 * number, groups))
@@ -141,6 +148,14 @@ def _limits(kinds: Sequence[ProblemClass], rest: Rest, habits: Sequence[Habit]) 
         yield Limit("wholes", _each(kinds, lambda kind: kind.sort.whole_on_top), most=few)
     if Habit.NUMBERS in habits:
         yield from _seldom_again(kinds, most=1 + number // OFTEN)
+
+
+def _signs(kinds: Sequence[ProblemClass], number: int) -> Iterable[Limit]:
+    """Yield a limit for each sign that can be an answer: few numbers are equal, and no sign is most often."""
+    for sign in Relation:
+        few = max(1, number // EQUAL_IN) if sign is Relation.EQUAL else math.ceil(SAME_SIGN * number)
+        if terms := _each(kinds, lambda kind, sign=sign: kind.sort.sign is sign):
+            yield Limit("variety", terms, most=few)
 
 
 def _seldom_again(kinds: Sequence[ProblemClass], most: int) -> Iterable[Limit]:

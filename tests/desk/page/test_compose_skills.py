@@ -19,15 +19,24 @@ from onewhole.sheets.page_program import OFTEN
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.wishes import Wishes
 from onewhole.sheets.worked import WorkedSheet
+from onewhole.statements.statement import Relation
 
 WALK = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
-#: Without the whole walk a few skills stand for the others, those that are composed in a moment.
+#: Without the whole walk a few skills stand on long pages, and each that is not two others on a short one.
 SKILLS = (
     tuple(WishedSkill)
     if WALK
-    else (WishedSkill.ADD, WishedSkill.COMPARE_WHOLE, WishedSkill.EQUAL_FRACTIONS, WishedSkill.TIMES)
+    else (WishedSkill.ADD, WishedSkill.COMPARE_DECIMALS, WishedSkill.EQUAL_FRACTIONS, WishedSkill.TIMES)
 )
-SEEDS = range(1, 31) if WALK else (1, 5)
+SEEDS = range(1, 31) if WALK else (5, 9)
+TWO_AT_ONCE = LIKE | {
+    WishedSkill.UNLIKE,
+    WishedSkill.WHOLE,
+    WishedSkill.DECIMALS,
+    WishedSkill.MEASURES,
+    WishedSkill.COMPARE,
+}
+SHORT = [skill for skill in WishedSkill if skill not in TWO_AT_ONCE and skill not in SKILLS]
 
 
 def like_a_teachers(composed: Composed) -> None:
@@ -43,9 +52,10 @@ def like_a_teachers(composed: Composed) -> None:
     assert len({twin_key(one.statement) for one in problems}) == len(problems)
     for row, other in pairwise(numbers):
         assert row[1:] != other[1:] or not row[1:]
-    for one in problems:
-        right = answer(one.statement)
-        assert not isinstance(right, Quantity) or right.value > 0
+    answers = [answer(one.statement) for one in problems]
+    assert all(right.value > 0 for right in answers if isinstance(right, Quantity))
+    assert answers.count(Relation.EQUAL) <= max(1, len(answers) // 5)
+    assert all(3 * answers.count(sign) <= 2 * len(answers) + 2 for sign in Relation)
     seen = page(WorkedSheet(composed.sheet))
     if asked.kept_regrouping is not None:
         assert sum(needs(one.statement).regrouping for one in problems) == asked.kept_regrouping
@@ -64,6 +74,19 @@ def test_a_page_of_every_skill(skill: WishedSkill) -> None:
         assert composed.drawn == (skill not in LIKE)
     assert typed(compose_again(pages[0].sheet)) == typed(pages[0])
     assert len({typed(composed).split("\n\n")[1] for composed in pages}) == len(pages)
+
+
+@pytest.mark.parametrize("skill", SHORT)
+def test_a_short_page_of_every_skill(skill: WishedSkill) -> None:
+    """Three problems with a seed of the skill's own look like a teacher's, and read back."""
+    composed = compose(Wishes(skill=skill, number=3, seed=tuple(WishedSkill).index(skill)))
+    like_a_teachers(composed)
+    assert read_sheet(typed(composed)) == composed.sheet
+
+
+def test_few_of_the_numbers_compared_are_equal() -> None:
+    """Of ten problems two at most: once there stood five and six."""
+    like_a_teachers(compose(Wishes(skill=WishedSkill.COMPARE_FRACTIONS, number=10, seed=3)))
 
 
 def test_numbers_do_not_come_again_on_a_long_page() -> None:

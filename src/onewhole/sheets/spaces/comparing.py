@@ -1,6 +1,7 @@
 """Which is more: 4.NBT.A.2, 4.NF.A.2, 4.NF.C.7 (CCSSM 2010)."""
 
 from collections.abc import Iterator
+from itertools import permutations
 
 from onewhole.sheets.spaces.amounts import decimals, fractions, mixed_numbers, unlike_pairs
 from onewhole.sheets.spaces.form import ProblemForm
@@ -23,8 +24,12 @@ def whole_numbers(wishes: Wishes) -> Iterator[ProblemForm]:
 
 def of_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield fractions with one denominator, with one numerator, and with neither."""
-    tops = range(1, max(wishes.denominators))
-    yield ProblemForm("{0}/{1} ? {0}/{2}", (tops, wishes.denominators, wishes.denominators))
+    alike = tuple(
+        f"{top}/{first} ? {top}/{second}"
+        for first, second in permutations(wishes.denominators, 2)
+        for top in range(1, min(first, second))
+    )
+    yield ProblemForm("{0}", (alike,))
     for denominator in wishes.denominators:
         yield ProblemForm("{0} ? {1}", (fractions(denominator), fractions(denominator)))
     for first, second in unlike_pairs(wishes.denominators):

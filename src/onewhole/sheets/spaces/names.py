@@ -10,11 +10,13 @@ from onewhole.sheets.wishes import Wishes
 def equal_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield fractions to be cut finer or joined, whole numbers as fractions, and a whole opened."""
     for coarse in wishes.denominators:
-        for fine in wishes.denominators:
-            if fine > coarse and fine % coarse == 0:
-                yield ProblemForm(f"{{0}} = ?/{fine}", (fractions(coarse),))
-                joined = tuple(f"{top * (fine // coarse)}/{fine}" for top in range(1, coarse))
-                yield ProblemForm(f"{{0}} = ?/{coarse}", (joined,))
+        finer = [fine for fine in wishes.denominators if fine > coarse and fine % coarse == 0]
+        if not finer:
+            continue
+        tops = range(1, coarse)
+        yield ProblemForm("{0}", (tuple(f"{top}/{coarse} = ?/{fine}" for fine in finer for top in tops),))
+        joined = tuple(f"{top * fine // coarse}/{fine} = ?/{coarse}" for fine in finer for top in tops)
+        yield ProblemForm("{0}", (joined,))
     for denominator in wishes.denominators:
         yield ProblemForm(f"{{0}} = ?/{denominator}", (range(1, wishes.largest + 1),))
         opened = tuple(
