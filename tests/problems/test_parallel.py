@@ -1,6 +1,8 @@
 """Parallel problems keep the structure and change the numbers."""
 
-from itertools import islice
+from dataclasses import replace
+from itertools import combinations, islice
+from math import lcm
 
 import pytest
 
@@ -49,6 +51,26 @@ def test_same_structure_new_numbers(typed: str) -> None:
             assert [bool(count) for count in other.amounts] == [bool(count) for count in right.amounts]
         else:
             assert other == right
+
+
+@pytest.mark.parametrize(
+    "typed", ["3/4 = ?/8", "6/8 = ?/4", "1/2 + 1/3", "1/2 x 3/4", "1/2 + ? = 5/6", "order 2/3, 1/2, 3/4"]
+)
+def test_few_with_own_denominators_go_on_with_others(typed: str) -> None:
+    """There are enough for a week, and denominators still go together as those of the first one."""
+    asked = read_statement(typed)
+    found = list(islice(parallel(asked), 12))
+    assert len({twin_key(one) for one in (asked, *found)}) == 13
+    assert len({needs(one).denominators for one in found}) > 1
+    for one in found:
+        assert read_statement(text(one)) == one
+        assert replace(needs(one), denominators=()) == replace(needs(asked), denominators=())
+        assert together(needs(one).denominators) == together(needs(asked).denominators)
+
+
+def together(bottoms: tuple[int, ...]) -> list[tuple[bool, bool]]:
+    """For every two whether the smaller fits into the larger, and whether a piece fits into both."""
+    return sorted((b % a == 0, lcm(a, b) < a * b) for a, b in combinations(bottoms, 2))
 
 
 def test_the_order_never_changes() -> None:

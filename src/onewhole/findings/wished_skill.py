@@ -32,6 +32,8 @@ class WishedSkill(StrEnum):
     OTHER_NAMES = "other names"
     MISSING = "missing numbers"
     TIMES = "times"
+    TIMES_FRACTIONS = "fraction times fraction"
+    TIMES_WHOLE = "times whole numbers"
     SEVERAL = "three numbers"
     ROUND = "rounding"
     ORDER = "ordering"
@@ -54,6 +56,8 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.EQUAL_FRACTIONS,
         WishedSkill.OTHER_NAMES,
         WishedSkill.TIMES,
+        WishedSkill.TIMES_FRACTIONS,
+        WishedSkill.TIMES_WHOLE,
         WishedSkill.ROUND,
         WishedSkill.ORDER,
         WishedSkill.CONVERT,

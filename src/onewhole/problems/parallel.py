@@ -15,6 +15,7 @@ from onewhole.problems.answer import answer
 from onewhole.problems.like_names import asked_in_pieces, like_names
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of, with_numbers
+from onewhole.problems.other_pieces import with_other_pieces
 from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
 from onewhole.statements.clock_sides import as_read
@@ -49,7 +50,9 @@ def parallel(statement: Statement) -> Iterator[Statement]:
     fractions greater than one), the same places empty, an answer written with the same units, and no trap in
     regrouping or in the pieces that the first one has not (:mod:`onewhole.problems.traps`). None is a twin of
     the first one or of one yielded before. The space is searched in wide steps, so that the first few results
-    are already spread over it. There may be few or none: 1/2 + 1/2 has no other halves.
+    are already spread over it. Where a problem has several denominators, others that go together in the same
+    way come after its own (:mod:`onewhole.problems.other_pieces`). There may be few or none: 1/2 + 1/2 has no
+    other halves.
 
     >>> from itertools import islice
     >>> from onewhole.statements.reading import read_statement
@@ -117,8 +120,9 @@ class _Model:
             return False
 
     def _needed(self, found: Needs) -> Needs:
-        """Return what is needed; a number that is written another way may have pieces of any size."""
-        return replace(found, denominators=()) if found.operations == (Operation.RENAME,) else found
+        """Return what is needed; the walk sees to denominators where others may stand for them."""
+        others = found.operations == (Operation.RENAME,) or len(found.denominators) > 1
+        return replace(found, denominators=()) if others else found
 
     def no_new_trap(self, found: Statement) -> bool:
         """Say whether a problem shows and distinguishes at least as many core patterns."""
@@ -141,28 +145,57 @@ def _shape(statement: Statement) -> object:
 
 
 def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement]]:
-    """Yield the statement with other counts, each with its turn, going on from its own in wide steps."""
+    """Yield the statement with other counts, each with its turn, going on from its own in wide steps.
+
+    Other denominators come after its own.
+    """
     if (asked := asked_in_pieces(statement)) is not None:
         likes = (one for one in like_names(asked) if asked == statement or _alone(one) is not None)
         asks = (one if asked == statement else Question(one.number) for one in likes)
         yield from ((turn, one) for turn, one in enumerate(asks, 1) if turn >= first)
         return
-    numbers = numbers_of(statement)
-    gap = statement.gap if isinstance(statement, MissingNumber) else None
-    places = [place for number in numbers for place in _places(number)]
-    beside = _gap_places(gap) if gap else []
-    own = _index(places, [count for number in numbers for count in number.counts])
-    own = own * prod(map(len, beside)) + (_index(beside, [gap.wholes, gap.top, gap.bottom]) if gap else 0)
-    size = prod(map(len, (*places, *beside)))
-    step = next(step for step in range(size * 618 // 1000, 2 * size + 2) if gcd(step, size) == 1)
-    for turn in range(first, min(size, LOOKED_AT)):
-        at, in_gap = divmod((own + turn * step) % size, prod(map(len, beside)))
-        counts = iter(_row(places, at))
-        found = [Quantity(number.ladder, tuple(islice(counts, len(number.counts)))) for number in numbers]
-        filled = with_numbers(statement, found)
+    own = _OwnPieces(statement)
+    yield from ((turn, own.problem(turn)) for turn in range(first, own.turns))
+    others = tuple(map(_OwnPieces, with_other_pieces(statement)))
+    for turn in range(max(first, own.turns), own.turns + LOOKED_AT if others else 0):
+        at, which = divmod(turn - own.turns, len(others))
+        if at < others[which].turns:
+            yield turn, others[which].problem(at)
+        elif not which and at >= max(other.turns for other in others):
+            return
+
+
+class _OwnPieces:
+    """The problems that are a statement with other counts of the same units, in wide steps from its own."""
+
+    def __init__(self, statement: Statement) -> None:
+        self._statement = statement
+        numbers = self._numbers = numbers_of(statement)
+        gap = statement.gap if isinstance(statement, MissingNumber) else None
+        self._places = [place for number in numbers for place in _places(number)]
+        self._beside = _gap_places(gap) if gap else []
+        own = _index(self._places, [count for number in numbers for count in number.counts])
+        self._gaps = prod(map(len, self._beside))
+        self._own = own * self._gaps + (_index(self._beside, [gap.wholes, gap.top, gap.bottom]) if gap else 0)
+        size = self._size = prod(map(len, (*self._places, *self._beside)))
+        self._step = next(step for step in range(size * 618 // 1000, 2 * size + 2) if gcd(step, size) == 1)
+
+    @property
+    def turns(self) -> int:
+        """Return how many there are, the statement itself among them; of very many, how many are tried."""
+        return min(self._size, LOOKED_AT)
+
+    def problem(self, turn: int) -> Statement:
+        """Return the problem of a turn; the first, 0, is the statement itself."""
+        at, in_gap = divmod((self._own + turn * self._step) % self._size, self._gaps)
+        counts = iter(_row(self._places, at))
+        found = [
+            Quantity(number.ladder, tuple(islice(counts, len(number.counts)))) for number in self._numbers
+        ]
+        filled = with_numbers(self._statement, found)
         if isinstance(filled, MissingNumber):
-            filled = replace(filled, gap=Gap(*_row(beside, in_gap)))
-        yield turn, filled
+            return replace(filled, gap=Gap(*_row(self._beside, in_gap)))
+        return filled
 
 
 def _alone(one: AnotherName) -> AnotherName | None:

@@ -162,7 +162,7 @@ def draw(wishes: Wishes) -> DrawnProblems:
 
 @lru_cache(maxsize=16)
 def _draw(wishes: Wishes) -> DrawnProblems:
-    rows, seen, whole = forms_of(wishes), set[Hashable](), True
+    rows, seen, whole = tuple(filter(None, forms_of(wishes))), set[Hashable](), True
     plenty = sum(form.size for row in rows for form in row) >= PLENTY * MOST_PROBLEMS
     found: list[DrawnProblem] = []
     group = 0

@@ -154,7 +154,7 @@ def _signs(kinds: Sequence[ProblemClass], number: int) -> Iterable[Limit]:
     """Yield a limit for each sign that can be an answer: few numbers are equal, and no sign is most often."""
     for sign in Relation:
         few = max(1, number // EQUAL_IN) if sign is Relation.EQUAL else math.ceil(SAME_SIGN * number)
-        if terms := _each(kinds, lambda kind, sign=sign: kind.sort.sign is sign):
+        if terms := {at: 1 for at, kind in enumerate(kinds) if kind.sort.sign is sign}:
             yield Limit("variety", terms, most=few)
 
 

@@ -84,6 +84,11 @@ def test_a_short_page_of_every_skill(skill: WishedSkill) -> None:
     assert read_sheet(typed(composed)) == composed.sheet
 
 
+def test_a_space_that_is_empty_for_some_wishes() -> None:
+    """Mixed numbers with one denominator are not compared: the page is composed of the other kinds."""
+    assert len(compose(Wishes(skill=WishedSkill.COMPARE, number=3, denominators=(12,))).sheet.problems) == 3
+
+
 def test_few_of_the_numbers_compared_are_equal() -> None:
     """Of ten problems two at most: once there stood five and six."""
     like_a_teachers(compose(Wishes(skill=WishedSkill.COMPARE_FRACTIONS, number=10, seed=3)))

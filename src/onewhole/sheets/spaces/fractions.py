@@ -1,10 +1,14 @@
 """Fractions and mixed numbers beside those that are listed all at once."""
 
 from collections.abc import Iterator
+from itertools import combinations
 
 from onewhole.sheets.spaces.amounts import fractions, mixed_numbers, unlike_pairs
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
+
+#: The largest denominator that is multiplied, so that the pieces of the product are not too fine; our own.
+MOST_TIMES = 6
 
 
 def below_one(wishes: Wishes) -> Iterator[ProblemForm]:
@@ -36,6 +40,16 @@ def times(wishes: Wishes) -> Iterator[ProblemForm]:
     for denominator in wishes.denominators:
         yield ProblemForm("{0} x {1}", (range(2, 10), fractions(denominator)))
         yield ProblemForm("{0} x {1}", (range(2, 7), mixed_numbers(denominator, min(5, wishes.largest))))
+
+
+def times_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield a fraction times a fraction: 5.NF.B.4.a (CCSSM 2010)."""
+    small = [one for one in wishes.denominators if one <= MOST_TIMES] or wishes.denominators[:1]
+    parts = [part for one in small for part in fractions(one, simplest=True)]
+    pairs = [
+        (one, other) if at % 2 else (other, one) for at, (one, other) in enumerate(combinations(parts, 2))
+    ]
+    yield ProblemForm("{0}", (tuple(f"{one} x {other}" for one, other in pairs),))
 
 
 def _unlike(sign: str, wishes: Wishes) -> Iterator[ProblemForm]:

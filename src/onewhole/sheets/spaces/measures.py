@@ -1,4 +1,4 @@
-"""Measures in two units: 4.MD.A.2 (CCSSM 2010)."""
+"""Measures in one, two and three units, clock times and money: 4.MD.A.1, 4.MD.A.2 (CCSSM 2010)."""
 
 from collections.abc import Iterator
 
@@ -25,7 +25,7 @@ STEPS = ((1000, 50), (60, 5), (1, 1))
 
 
 def taken(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield differences, a form a pair of units, some from larger units only, some in three units."""
+    """Yield differences, three forms a pair of units, one from larger units only; some in three units."""
     yield from _forms("-", wishes)
     yield _three("-", wishes)
     for large, small in PAIRS:
@@ -36,7 +36,7 @@ def taken(wishes: Wishes) -> Iterator[ProblemForm]:
 
 
 def added(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield sums, a form a pair of units, and some with yards, feet and inches."""
+    """Yield sums, two forms a pair of units, and some with yards, feet and inches."""
     yield from _forms("+", wishes)
     yield _three("+", wishes)
 
@@ -48,40 +48,55 @@ def _forms(sign: str, wishes: Wishes) -> Iterator[ProblemForm]:
             f"{{0}} {large} {{1}} {small} {sign} {{2}} {large} {{3}} {small}",
             (counts, smaller, counts, smaller),
         )
+        yield ProblemForm(f"{{0}} {large} {{1}} {small} {sign} {{2}} {small}", (counts, smaller, smaller))
 
 
 def conversions(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield measures to be written in the smaller unit: 4.MD.A.1 (CCSSM 2010)."""
+    """Yield measures to be written in the smaller unit, in both, and as is usual: 4.MD.A.1 (CCSSM 2010)."""
     for large, small in PAIRS:
         counts, smaller = _counts(wishes), _smaller(large, small)
         yield ProblemForm(f"{{0}} {large} = ? {small}", (counts,))
         yield ProblemForm(f"{{0}} {large} {{1}} {small} = ? {small}", (counts, smaller))
+        many = _more_than_one(wishes, large, small)
+        yield ProblemForm(f"{{0}} {small} = ? {large} ? {small}", (many,))
+        yield ProblemForm(f"{{0}} {small}", (many,))
 
 
 def clock_times(_: Wishes) -> Iterator[ProblemForm]:
-    """Yield how long it is from one clock time to another, and what time it is later and earlier."""
+    """Yield how long it is between two clock times, over noon too, and what time is later and earlier."""
     hours, minutes = range(1, 12), [f"{at:02}" for at in range(5, 60, 5)]
     long, short = range(1, 4), range(5, 60, 5)
     yield ProblemForm("{0}:{1} to {2}:{3}", (hours, minutes, hours, minutes))
+    morning, afternoon = range(8, 12), range(1, 5)
+    yield ProblemForm("{0}:{1} a.m. to {2}:{3} p.m.", (morning, minutes, afternoon, minutes))
     yield ProblemForm("{0}:{1} + {2} h {3} min", (hours, minutes, long, short))
     yield ProblemForm("{0}:{1} - {2} min", (hours, minutes, short))
 
 
 def money(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield sums and differences of dollars and cents, and change from whole dollars."""
+    """Yield sums and differences of dollars and cents, change from whole dollars, and cents alone."""
     dollars, cents = _counts(wishes), [f"{at:02}" for at in range(5, 100, 5)]
     for sign in ("+", "-"):
         yield ProblemForm(f"${{0}}.{{1}} {sign} ${{2}}.{{3}}", (dollars, cents, dollars, cents))
     yield ProblemForm("${0} - ${1}.{2}", (range(2, 21), dollars, cents))
+    few = range(5, 100, 5)
+    yield ProblemForm("{0}¢ + {1}¢", (few, few))
+    yield ProblemForm("{0}¢ - {1}¢", (few, few))
 
 
 def _three(sign: str, wishes: Wishes) -> ProblemForm:
-    side = (_counts(wishes), range(3), range(12))
+    side = (_counts(wishes), range(1, 3), range(1, 12))
     return ProblemForm(f"{{0}} yd {{1}} ft {{2}} in {sign} {{3}} yd {{4}} ft {{5}} in", (*side, *side))
 
 
 def _counts(wishes: Wishes) -> range:
     return range(1, wishes.largest + 1)
+
+
+def _more_than_one(wishes: Wishes, large: str, small: str) -> range:
+    """Return counts of the smaller unit that fill a larger one and more, in the same steps."""
+    smaller = _smaller(large, small)
+    return range(smaller.stop + smaller.start, (wishes.largest + 1) * smaller.stop, smaller.step)
 
 
 def _smaller(large: str, small: str) -> range:

@@ -28,7 +28,7 @@ def equal_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
 
 
 def other_names(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield fractions above one, mixed numbers, decimals and fractions, each with the name that is wanted."""
+    """Yield fractions above one, mixed and whole numbers, decimals and fractions, with the name wanted."""
     for denominator in wishes.denominators:
         above = range(denominator + 1, min(wishes.largest + 1, 6) * denominator)
         tops = tuple(top for top in above if top % denominator)
@@ -37,6 +37,7 @@ def other_names(wishes: Wishes) -> Iterator[ProblemForm]:
         yield ProblemForm("{0} in simplest form", (fractions(denominator),))
         yield ProblemForm(f"{{0}}/{denominator}", (tops,))
         yield ProblemForm("{0}", (mixed_numbers(denominator, wishes.largest),))
+    yield ProblemForm("{0} as a fraction", (range(2, wishes.largest + 1),))
     yield ProblemForm("{0}", (decimals(1, 0),))
     yield ProblemForm("{0}", (decimals(2, 0),))
     yield ProblemForm("{0} as a fraction", (decimals(2, 0),))

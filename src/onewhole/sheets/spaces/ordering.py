@@ -1,4 +1,4 @@
-"""Three numbers in order. The standards compare two; to order more is common practice."""
+"""Three numbers or measures in order. The standards compare two; to order more is common practice."""
 
 from collections.abc import Iterator, Sequence
 
@@ -11,7 +11,7 @@ ASKED = ("order {0}, {1}, {2}", "order {0}, {1}, {2} from greatest to least")
 
 
 def ordering(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield whole numbers, fractions whose common pieces can be written, and decimals of several lengths."""
+    """Yield whole numbers, fractions whose common pieces can be written, decimals, measures in two units."""
     digits = wishes.digits or USUAL_DIGITS
     long, short = numbers_of_length(digits), numbers_of_length(digits - 1)
     yield from _asked(long, long, short)
@@ -20,6 +20,11 @@ def ordering(wishes: Wishes) -> Iterator[ProblemForm]:
     yield from _asked(parts, parts, parts)
     tenths, hundredths = decimals(1, 1), decimals(2, 1)
     yield from _asked(tenths, hundredths, hundredths)
+    for large, small, ratio in (("ft", "in", 12), ("lb", "oz", 16), ("h", "min", 60)):
+        counts, rest = range(1, wishes.largest + 1), range(1, ratio)
+        both = tuple(f"{count} {large} {more} {small}" for count in counts for more in rest)
+        whole = tuple(f"{count} {large}" for count in counts)
+        yield from _asked(whole, both, tuple(f"{count} {small}" for count in range(ratio + 1, 4 * ratio)))
 
 
 def _asked(*numbers: Sequence[object]) -> Iterator[ProblemForm]:

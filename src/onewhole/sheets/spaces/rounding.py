@@ -12,7 +12,7 @@ PLACES = ("ten", "hundred", "thousand", "ten thousand")
 
 
 def rounding(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield whole numbers to each place but the first, decimals to tenths, mixed numbers to wholes."""
+    """Yield whole numbers to each place but the first, decimals, mixed numbers, measures and money."""
     digits = wishes.digits or USUAL_DIGITS
     for place in PLACES[: digits - 1]:
         yield ProblemForm(f"round {{0}} to the nearest {place}", (numbers_of_length(digits),))
@@ -21,3 +21,13 @@ def rounding(wishes: Wishes) -> Iterator[ProblemForm]:
     for denominator in wishes.denominators:
         numbers = mixed_numbers(denominator, wishes.largest)
         yield ProblemForm("round {0} to the nearest whole number", (numbers,))
+    counts = range(1, wishes.largest + 1)
+    for large, small, ratio, called in (
+        ("ft", "in", 12, "foot"),
+        ("lb", "oz", 16, "pound"),
+        ("h", "min", 60, "hour"),
+    ):
+        rest = range(1, ratio)
+        yield ProblemForm(f"round {{0}} {large} {{1}} {small} to the nearest {called}", (counts, rest))
+    cents = [f"{at:02}" for at in range(1, 100)]
+    yield ProblemForm("round ${0}.{1} to the nearest dollar", (counts, cents))

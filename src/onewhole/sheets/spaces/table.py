@@ -52,6 +52,8 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.OTHER_NAMES: (names.other_names,),
         WishedSkill.MISSING: (missing.missing,),
         WishedSkill.TIMES: (fractions.times,),
+        WishedSkill.TIMES_FRACTIONS: (fractions.times_fractions,),
+        WishedSkill.TIMES_WHOLE: (whole.multiplied,),
         WishedSkill.SEVERAL: (several.three_numbers,),
         WishedSkill.ROUND: (rounding.rounding,),
         WishedSkill.ORDER: (ordering.ordering,),

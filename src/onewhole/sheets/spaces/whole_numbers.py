@@ -33,6 +33,15 @@ def added(wishes: Wishes) -> Iterator[ProblemForm]:
         yield ProblemForm("{0} + {1}", (short, short))
 
 
+def multiplied(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield two numbers of two digits, and a long one times one of a digit: 4.NBT.B.5 (CCSSM 2010)."""
+    two, digits = numbers_of_length(2), wishes.digits or USUAL_DIGITS
+    yield ProblemForm("{0} x {1}", (two, range(2, 10)))
+    yield ProblemForm("{0} x {1}", (two, two))
+    for length in range(3, min(digits, USUAL_DIGITS) + 1):
+        yield ProblemForm("{0} x {1}", (numbers_of_length(length), range(2, 10)))
+
+
 def _lengths(wishes: Wishes) -> tuple[range, range]:
     digits = wishes.digits or USUAL_DIGITS
     return numbers_of_length(digits), numbers_of_length(digits - 1)
