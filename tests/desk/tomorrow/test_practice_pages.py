@@ -45,12 +45,12 @@ def test_two_groups_practise_on_different_numbers() -> None:
 
 
 def test_whoever_is_asked_for_has_a_page() -> None:
-    """Few problems are like 1 - 1/8, for more pupils; none is like 1/2 + 1/3, and the night helps out."""
+    """Few problems are like 1 - 1/8, for more pupils; none is like 1/2 + 1/2, and the night helps out."""
     codes = tuple(f"K{at:02}" for at in range(1, 7))
     wrong = "\n".join(["pupil,1", *(f"{code},2" for code in codes)])
     few = practice_pages(mark("1. 1 - 1/8", wrong), Tomorrow(codes))
     assert [page.whose for page in few if page.whose in codes] == list(codes)
-    alone = practice_pages(mark("1. 1/2 + 1/3\n2. 5 - 1 3/8", "pupil,1,2\nK01,2/5,3 5/8"), Tomorrow(("K01",)))
+    alone = practice_pages(mark("1. 1/2 + 1/2\n2. 5 - 1 3/8", "pupil,1,2\nK01,2/4,3 5/8"), Tomorrow(("K01",)))
     [own] = [page for page in alone if page.whose == "K01"]
     assert [" - " in text(one) for one in statements(own)] == [True] * 6
 
