@@ -34,12 +34,12 @@ def missing(wishes: Wishes) -> Iterator[ProblemForm]:
         yield from _forms(numbers)
         yield ProblemForm("{0} - ? = {1}", (range(2, wishes.largest + 1), numbers))
     pairs = tuple(
-        (first, second)
+        ((first,), (second,))
         for one, other in unlike_pairs(wishes.denominators)
         for first, second in product(fractions(one, simplest=True), fractions(other, simplest=True))
     )
     for asked in ASKED:
-        yield ProblemForm("{0}", (tuple(asked.format(*pair) for pair in pairs),))
+        yield ProblemForm("{0}", (tuple(ProblemForm(asked, pair).problem(0) for pair in pairs),))
 
 
 def _forms(numbers: Sequence[object]) -> Iterator[ProblemForm]:
