@@ -26,6 +26,7 @@ from onewhole.problems.answer import answer
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
 from onewhole.sheets.reading import read_sheet
+from onewhole.statements.expression import Sum
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.statements.statement import Question
 from onewhole.statements.tokens import ReadingError
@@ -230,3 +231,18 @@ def test_no_such_time_is_told() -> None:
     with pytest.raises(ReadingError) as refused:
         read_statement("9:60 to 10:00")
     assert "minutes from 00 to 59" in str(refused.value.remedy)
+
+
+@pytest.mark.parametrize(
+    "problem",
+    ["12:40 a.m. - 30 min", "1:10 a.m. - 30 min", "12:20 a.m. + 50 min", "12:00 a.m. + 5 min", "1:05 - 10 min"],
+)
+def test_in_the_first_hour_every_line_begins_with_a_time_of_day(problem: str) -> None:
+    """A time of day is no duration: 12:40 a.m. is not written as 40 min, by any way."""
+    asked = read_statement(problem)
+    assert isinstance(asked, Question)
+    for way in suiting(asked):
+        for line in work_question(asked, way).lines:
+            first = line.says.terms[0].part if isinstance(line.says, Sum) else line.says
+            assert isinstance(first, Quantity)
+            assert first.ladder.clock or " h " in text(first), (problem, way.key, text(line.says))

@@ -7,15 +7,17 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.statements.clock_sides import between_times, time_asked
-from onewhole.statements.expression import Expression, Sum, Term
+from onewhole.statements.expression import Expression, Sum, Term, plus
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
 from onewhole.working.line import Line
 from onewhole.working.reasons.jumping import CountedUp, JumpedTo, JumpedToWhole, JumpedWholes
-from onewhole.working.reasons.taking import InAll, Left, SoFar, UnitsTaken
+from onewhole.working.reasons.taking import AddedUnitByUnit, InAll, Left, SoFar, TakenUnitByUnit, UnitsTaken
 from onewhole.working.working import Working
 
 #: The ways that go with clock times, by their keys, the usual one first.
 BETWEEN = ("count_up", "regroup_first", "wholes_first")
+#: Reasons of a line that does something with each unit by itself.
+BY_UNITS = TakenUnitByUnit | AddedUnitByUnit | UnitsTaken
 LATER, EARLIER = ("jump_on", "units_apart"), ("wholes_first", "regroup_first")
 
 
@@ -98,7 +100,7 @@ def _stops(line: Line, like: Quantity) -> Line:
 def _point(line: Line, like: Quantity) -> Line:
     """Write the time of day with which a line begins as one, and the times that its reason names."""
     match line.because:
-        case JumpedTo(reached) | InAll(reached) | Left(reached) | SoFar(reached):
+        case JumpedTo(reached) | InAll(reached) | Left(reached) | SoFar(reached) if _on_a_face(reached):
             line = replace(line, because=JumpedTo(on_clock(reached, like)))
         case UnitsTaken() if isinstance(line.says, Sum) and isinstance(line.says.terms[0].part, Quantity):
             line = replace(line, because=JumpedTo(on_clock(line.says.terms[0].part, like)))
@@ -108,18 +110,51 @@ def _point(line: Line, like: Quantity) -> Line:
             pass
     landed = isinstance(line.because, JumpedTo)
     match line.says:
-        case Quantity() as number if landed or _whole_minutes(number):
+        case Quantity() as number if landed or _shows_minutes(number):
             return replace(line, says=on_clock(number, like))
-        case Sum((Term(Quantity() as number), *rest)) if landed or _whole_minutes(number):
+        case Quantity() as number if _first_hour(number):
+            return replace(line, says=plus(on_clock(Quantity(like.ladder, (0, 0)), like), number))
+        case Sum((Term(Quantity() as number), *rest)) if (
+            landed or _whole_minutes(number) or isinstance(line.because, JumpedWholes | JumpedToWhole)
+        ):
             return replace(line, says=Sum((Term(on_clock(number, like)), *rest)))
+        case Sum((Term(first), *_)) as says if _first_hour(first):
+            return replace(line, says=_from_midnight(says, like, apart=isinstance(line.because, BY_UNITS)))
         case _:
             return line
+
+
+def _from_midnight(says: Sum, like: Quantity, *, apart: bool) -> Sum:
+    """Begin with midnight where only minutes are written: 12:00 a.m. + 70 min - 30 min is a time of day.
+
+    ``apart`` keeps what is done with the minutes together, as beside any other hour.
+    """
+    midnight = Term(on_clock(Quantity(like.ladder, (0, 0)), like))
+    return Sum((midnight, Term(says)) if apart else (midnight, *says.terms))
+
+
+def _first_hour(first: Expression) -> bool:
+    """Say whether a line begins with minutes and no hours, as it does in the first hour after midnight."""
+    if not isinstance(first, Quantity) or first.ladder.clock:
+        return False
+    counts = zip(first.amounts, first.ladder.units, strict=True)
+    return all(not count or unit.size < HOUR for count, unit in counts)
+
+
+def _shows_minutes(number: Quantity) -> bool:
+    """Say whether a duration can be shown on a clock as a time of the first hour or of a later one."""
+    return _whole_minutes(number) or (_first_hour(number) and _on_a_face(number))
 
 
 def _whole_minutes(number: Quantity) -> bool:
     """Say whether a duration can be shown on a clock: an hour or later, no minutes left to be regrouped."""
     if number.kind is not Kind.TIME or number.ladder.style is not Style.MEASURE or number.value < HOUR:
         return False
+    return _on_a_face(number)
+
+
+def _on_a_face(number: Quantity) -> bool:
+    """Say whether there are no minutes left to be regrouped."""
     counts = zip(number.amounts, number.ladder.units, strict=True)
     return all(count < HOUR for count, unit in counts if unit.size < HOUR)
 
