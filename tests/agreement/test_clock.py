@@ -235,7 +235,7 @@ def test_no_such_time_is_told() -> None:
 
 @pytest.mark.parametrize(
     "problem",
-    ["12:40 a.m. - 30 min", "1:10 a.m. - 30 min", "12:20 a.m. + 50 min", "12:00 a.m. + 5 min", "1:05 - 10 min"],
+    ["12:40 a.m. - 30 min", "1:10 a.m. - 30 min", "12:20 a.m. + 50 min", "12:00 a.m. + 5 min"],
 )
 def test_in_the_first_hour_every_line_begins_with_a_time_of_day(problem: str) -> None:
     """A time of day is no duration: 12:40 a.m. is not written as 40 min, by any way."""

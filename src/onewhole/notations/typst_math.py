@@ -95,7 +95,7 @@ def _number(number: Number) -> str:
                 inside = _number(unsigned)
             return f"{minus}{inside}" if front else inside
         case Blanks(units):
-            return f' "{_WIDE}" '.join(f'hole thin "{unit.mark}"' for unit in units.units)
+            return f' "{_WIDE}" '.join(" ".join(("hole", "thin", f'"{unit.mark}"')) for unit in units.units)
         case Quantity(ladder, counts):
             if ladder.style is Style.MIXED:
                 wholes, top = counts

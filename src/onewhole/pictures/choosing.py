@@ -22,11 +22,12 @@ from onewhole.pictures.limits import (
     MOST_WHOLES,
     NotDrawnError,
 )
-from onewhole.pictures.number_line import number_line
+from onewhole.pictures.number_line import number_line, ruler
 from onewhole.pictures.parts import part_whole
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.quantity_state import QuantityState, quantity_states, renames
 from onewhole.pictures.rectangles import rectangles
+from onewhole.pictures.ruler import on_ruler
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.strips import strips
 from onewhole.pictures.unpictured import (
@@ -37,6 +38,7 @@ from onewhole.pictures.unpictured import (
     NothingToSplit,
     NotHundredths,
     NotInColumns,
+    NotOnRuler,
     NotPlaceByPlace,
     TooManyJumps,
     TooManyParts,
@@ -104,7 +106,8 @@ def refusal(working: Working, kind: PictureKind) -> Refusal | None:
 def chosen(working: Working) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
-    A whole with a part missing is a bar, a working in columns stands in columns, jumping strategies go on a
+    A whole with a part missing is a bar, a working in columns stands in columns, inches and their parts lie
+    along a ruler, jumping strategies go on a
     line, whole numbers into blocks, hundredths on a grid; anything else is cut in strips, in rectangles when
     there are too many parts, and stands on a line when there are too many wholes.
 
@@ -134,7 +137,7 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
     if isinstance(working.statement, Rounding):
         return (PictureKind.LINE,)
-    first = [PictureKind.BAR, PictureKind.COLUMNS]
+    first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.RULER]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
         first.append(PictureKind.LINE)
@@ -178,6 +181,8 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
             why = _off_grid(counted)
         case PictureKind.LINE:
             why = _off_line(counted)
+        case PictureKind.RULER:
+            why = _off_ruler(counted)
         case PictureKind.SPLIT:
             why = None if any(grown(counted)) else NothingToSplit()
         case PictureKind.BLOCKS:
@@ -214,6 +219,8 @@ def _draw(working: Working, kind: PictureKind) -> Picture:
             return grid(working)
         case PictureKind.LINE:
             return number_line(working)
+        case PictureKind.RULER:
+            return ruler(working)
         case PictureKind.SPLIT:
             return split(working)
         case PictureKind.BLOCKS:
@@ -278,6 +285,13 @@ def _off_line(working: Working) -> Unpictured | None:
     if len(plan.jumps) > MOST_JUMPS:
         return TooManyJumps(len(plan.jumps), MOST_JUMPS)
     return None
+
+
+def _off_ruler(working: Working) -> Unpictured | None:
+    plan = jump_plan(working)
+    if plan is None or not on_ruler(plan.ladder, plan.furthest):
+        return NotOnRuler()
+    return _off_line(working)
 
 
 def _no_blocks(working: Working) -> Unpictured | None:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
 from onewhole.pictures.caption import Caption, Count
 
 
@@ -71,6 +72,13 @@ class JumpEnds:
     """Where a jump ends."""
 
     place: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class OnRuler:
+    """A ruler that is marked in so small parts of an inch, or in inches."""
+
+    part: Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,6 +166,7 @@ Description = (
     | SplitInto
     | OneJump
     | JumpEnds
+    | OnRuler
     | Compared
     | MarkAt
     | LiesBetween
@@ -189,6 +198,8 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return (one,)
         case LiesBetween(number, low, high):
             return (number, low, high)
+        case OnRuler():
+            return ()
         case WholeAmount(known) | PartAmount(known):
             return () if known is None else (known,)
         case Makes(first, second) | CutInto(first, second) | Compared(first, second):

@@ -67,6 +67,11 @@ class JumpPlan:
     drawn: tuple[int, ...]
     answer: int | None
 
+    @property
+    def furthest(self) -> int:
+        """Return the point that is furthest from 0."""
+        return max([*self.given, *(point for jump in self.jumps for point in (jump.start, jump.end))])
+
 
 def jump_plan(working: Working) -> JumpPlan | None:
     """Return the jumps of a sum, a difference or a comparison; None for any other working.

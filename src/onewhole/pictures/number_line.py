@@ -19,6 +19,7 @@ from onewhole.pictures.description import (
     JumpEnds,
     MarkAt,
     OneJump,
+    OnRuler,
     Shown,
     StillThere,
 )
@@ -28,6 +29,7 @@ from onewhole.pictures.labels import BLANK, DIGITS, across
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.rows import rows
+from onewhole.pictures.ruler import DEPTH, edge, on_ruler, ruler_axis
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
@@ -70,6 +72,27 @@ def number_line(working: Working) -> Picture:
     return Picture(PictureKind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
 
 
+def ruler(working: Working) -> Picture:
+    """Draw inches and parts of an inch on a ruler, with the same jumps as on a number line.
+
+    Raises NotDrawnError where what is worked is not marked on a ruler.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+    >>> from onewhole.working.work import work
+    >>> scene = ruler(work(read_statement("5 5/8 in - 2 7/8 in"), REGROUP_FIRST)).scenes[-1]
+    >>> marks = {p.name: p.shape.to_y - p.shape.y for p in scene.pieces if isinstance(p.shape, Stroke)}
+    >>> [int(marks[name]) for name in ("tick/8", "part/4", "part/2", "part/1")]
+    [10, 8, 6, 4]
+    """
+    plan = jump_plan(working)
+    if plan is None or not on_ruler(plan.ladder, plan.furthest):
+        msg = "only sums, differences and comparisons of inches go on a ruler"
+        raise NotDrawnError(msg, remedy="Choose another picture, or none.")
+    board = _LineDrawing.of(plan, _written(working), half_marked(working), rules=True)
+    return Picture(PictureKind.RULER, tuple(board.scene(working, at) for at in range(len(working.lines))))
+
+
 def _written(working: Working) -> tuple[Quantity, ...]:
     """Return the numbers of the problem as they are written there."""
     match working.statement:
@@ -93,6 +116,7 @@ class _LineDrawing:
     y: Fraction
     height: Fraction
     row: int
+    rules: bool
     below: dict[int, int]
     above: tuple[int, ...]
     half: Fraction | None
@@ -106,23 +130,21 @@ class _LineDrawing:
         half: Fraction | None = None,
         *,
         opens: int = 0,
+        rules: bool = False,
     ) -> "_LineDrawing":
         points = sorted({*plan.given, *(end for jump in plan.jumps for end in (jump.start, jump.end))})
         like = next((one for one in written if one.ladder.clock), None)
-        line = axis(
-            plan.ladder,
-            points,
-            partial(_tick, plan.ladder, like),
-            clock=like is not None,
-            apart=not plan.jumps,
+        tick = partial(_tick, plan.ladder, like)
+        line = (
+            ruler_axis(plan.ladder, plan.furthest)
+            if rules
+            else axis(plan.ladder, points, tick, clock=like is not None, apart=not plan.jumps)
         )
-        named = [point for point in points if point % line.step]
+        named = [point for point in points if rules or point % line.step]
         names = {point: _names(plan.ladder, point, written, like) for point in named}
         wide = {point: max(across(name) for name in names[point]) for point in named}
         ticks = range(line.start, line.end + 1, line.step)
-        line = with_room(
-            line, [*wide.items(), *((at, across(_tick(plan.ladder, like, at, line.step))) for at in ticks)]
-        )
+        line = with_room(line, [*wide.items(), *((at, across(tick(at, line.step))) for at in ticks)])
         rooms = [wide[point] + BLANK for point in named]
         below = dict(zip(named, rows([line.x(point) for point in named], rooms), strict=True))
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
@@ -135,15 +157,16 @@ class _LineDrawing:
         ]
         y = Fraction(ceil(max([Fraction(2 * ROW), *tops])) + 1)
         lowest = max(below.values(), default=-1)
-        height = y + max(3 * ROW, 2 * ROW + (lowest + 1) * row + opens * (SPAN + ROW))
-        return cls(plan, line, written, y, height, row, below, above, half, like)
+        under = DEPTH if rules else ROW
+        height = y + max(3 * ROW, under + ROW + (lowest + 1) * row + opens * (SPAN + ROW))
+        return cls(plan, line, written, y, height, row, rules, below, above, half, like)
 
     def scene(self, working: Working, at: int) -> Scene:
         drawn = self.plan.drawn[at]
         last = at == len(working.lines) - 1
         measured = self.plan.answer is not None or not _unmeasured(working, at)
         pieces = (
-            *self._line(),
+            *(edge(self.axis, self.y) if self.rules else self._line()),
             *self._opened(working, at),
             *self._points(
                 drawn, first=at == 0 or isinstance(working.statement, Comparison | Ordering), last=last
@@ -200,7 +223,7 @@ class _LineDrawing:
             spot = Wedge(x, self.y, Fraction(3, 2), Fraction(0), Fraction(1))
             yield Piece(f"point/{point}", spot, Look.FILLED)
             if point in self.below:
-                y = self.y + ROW + self.row * (self.below[point] + 1)
+                y = self.y + (DEPTH if self.rules else ROW) + self.row * (self.below[point] + 1)
                 named = self._name(point, first=first)
                 yield Piece(f"number/{point}", Words(x, y, named, DIGITS))
         if last and self.plan.answer is not None:
@@ -235,6 +258,8 @@ class _LineDrawing:
 
     def _descriptions(self, working: Working, drawn: int, *, last: bool) -> Iterator[Description]:
         ladder = self.plan.ladder
+        if self.rules:
+            yield OnRuler(ladder.units[-1])
         for point in self.plan.given:
             yield Shown((_point(ladder, point, self.like),))
         for jump in self.plan.jumps[:drawn]:

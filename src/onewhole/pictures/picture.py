@@ -14,6 +14,7 @@ class PictureKind(Enum):
     RECTANGLES = "rectangles"
     GRID = "hundred grid"
     LINE = "number line"
+    RULER = "ruler"
     SPLIT = "split and join"
     BLOCKS = "tens and ones"
     BAR = "part-whole bar"

@@ -32,6 +32,11 @@ class NoPlaceOnLine:
 
 
 @dataclass(frozen=True, slots=True)
+class NotOnRuler:
+    """The problem does not count inches in halves, fourths, eighths or sixteenths, up to a foot."""
+
+
+@dataclass(frozen=True, slots=True)
 class TooManyJumps:
     """The line would show ``jumps`` jumps; ``most`` stand apart."""
 
@@ -87,6 +92,7 @@ Unpictured = (
     | TooManyWholes
     | NotHundredths
     | NoPlaceOnLine
+    | NotOnRuler
     | TooManyJumps
     | NothingToSplit
     | NoTensAndOnes

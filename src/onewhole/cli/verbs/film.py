@@ -39,7 +39,7 @@ Drawing = Annotated[
         "--picture",
         metavar="PICTURE",
         help=(
-            "strips, discs, rectangles, hundred grid, number line, split and join, tens and ones, "
+            "strips, discs, rectangles, hundred grid, number line, ruler, split and join, tens and ones, "
             "or part-whole bar."
         ),
     ),

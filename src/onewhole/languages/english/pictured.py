@@ -3,7 +3,7 @@
 from typing import assert_never
 
 from onewhole.languages.english.amounts import measured
-from onewhole.languages.english.making import Nodes, listed, some, told
+from onewhole.languages.english.making import Nodes, listed, some, told, units
 from onewhole.languages.english.words import ClassWords, short
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
@@ -22,6 +22,7 @@ from onewhole.pictures.description import (
     Makes,
     MarkAt,
     OneJump,
+    OnRuler,
     PartAmount,
     RoundedTo,
     Shown,
@@ -101,6 +102,12 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("jump:", _amount(length, words))
         case JumpEnds(place):
             return told("the jump ends at", _amount(place, words))
+        case OnRuler(part):
+            return told(
+                "a ruler marked in inches"
+                if part.size == 1
+                else ("a ruler marked in", units(part), "of an inch")
+            )
         case Compared(first, second):
             return told(_amount(first, words), _relation(first, second), _amount(second, words))
         case MarkAt(mark):

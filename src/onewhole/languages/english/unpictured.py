@@ -16,6 +16,7 @@ from onewhole.pictures.unpictured import (
     NothingToSplit,
     NotHundredths,
     NotInColumns,
+    NotOnRuler,
     NotPlaceByPlace,
     TooManyJumps,
     TooManyParts,
@@ -51,6 +52,8 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
             return told(shows, ", and here a", whole, "has", Counted(parts, EQUAL_PART))
         case NoPlaceOnLine():
             return told("only sums, differences, comparisons and numbers to be rounded go on a number line")
+        case NotOnRuler():
+            return told("a ruler shows inches in halves, fourths, eighths or sixteenths, up to a foot")
         case TooManyJumps(jumps, most):
             return told(Counted(jumps, JUMP), "would run into one another:", bare(most), "are the most")
         case NothingToSplit():
