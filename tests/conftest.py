@@ -13,13 +13,15 @@ from hypothesis import settings
 pytest.register_assert_rewrite("tests.kit")
 
 from tests.kit import once  # noqa: E402 - after the line above
+from tests.kit.how_much import EXAMPLES, MORE, MORE_EXAMPLES  # noqa: E402 - the same
 from tests.kit.untried import untried  # noqa: E402 - the same
 
-# `ci` tries the same examples each time, so that a red build is red on every machine. To look for new ones,
-# as `make walk` does: pytest --hypothesis-profile=explore
-settings.register_profile("ci", derandomize=True, max_examples=60, deadline=None)
+# `usual` and `ci` try the same examples each time, so that a red run is red on every machine. To look for new
+# ones, as `make walk` does: pytest --hypothesis-profile=explore
+settings.register_profile("usual", derandomize=True, max_examples=EXAMPLES, deadline=None)
+settings.register_profile("ci", derandomize=True, max_examples=MORE_EXAMPLES, deadline=None)
 settings.register_profile("explore", max_examples=2000, deadline=None)
-settings.load_profile("ci")
+settings.load_profile("ci" if MORE else "usual")
 
 
 @pytest.fixture

@@ -72,7 +72,7 @@ def test_lines_of_the_board() -> None:
         assert found <= bound < 2 * found, each
 
 
-@settings(max_examples=10, deadline=None)
+@settings(max_examples=settings().max_examples // 4)
 @given(st.lists(statements(), min_size=1, max_size=20))
 def test_any_statement(asked: list[object]) -> None:
     """The bound holds for whatever can be read."""

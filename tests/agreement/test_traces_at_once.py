@@ -3,7 +3,7 @@
 from datetime import date, timedelta
 
 import numpy as np
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.marking.practice.course import COURSES
@@ -22,7 +22,6 @@ NIGHTS = st.lists(
 
 
 @given(NIGHTS)
-@settings(max_examples=60, deadline=None)
 def test_traces_and_shares_are_the_same_number_by_number(
     nights: list[tuple[int, list[tuple[int, int] | None]]],
 ) -> None:

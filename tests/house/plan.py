@@ -3,7 +3,7 @@
 import ast
 import subprocess
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterable
 from functools import cache
 from itertools import count
 from pathlib import Path
@@ -53,9 +53,26 @@ def kept_files() -> list[Path]:
     return [path for name in listing.split("\0") if name and (path := ROOT / name).is_file()]
 
 
-def nodes(path: Path) -> Iterator[ast.AST]:
-    """Every node of a Python file's syntax tree."""
-    return ast.walk(ast.parse(path.read_text(), filename=str(path)))
+@cache
+def tree(path: Path) -> ast.Module:
+    """The syntax tree of a file of the source, read once for all tests of this folder."""
+    return ast.parse(path.read_text(), filename=str(path))
+
+
+@cache
+def _nodes(path: Path) -> tuple[ast.AST, ...]:
+    return tuple(ast.walk(tree(path)))
+
+
+def nodes(path: Path) -> Iterable[ast.AST]:
+    """Every node of a Python file's syntax tree; a file of the source is read once."""
+    return _nodes(path) if path.is_relative_to(PACKAGE) else ast.walk(ast.parse(path.read_text()))
+
+
+def forget_trees() -> None:
+    """Let go of the trees: half a million nodes are in the way of every collection of garbage."""
+    tree.cache_clear()
+    _nodes.cache_clear()
 
 
 def place(path: Path, node: ast.AST) -> str:

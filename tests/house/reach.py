@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 
-from tests.house.plan import PACKAGE, ROOT
+from tests.house.plan import PACKAGE, ROOT, tree
 
 #: Modules that are run by their names and not imported: the verbs, and what the database library reads.
 RUN_BY_NAME = ("onewhole.cli.verbs.", "onewhole.store.migrations.")
@@ -30,22 +30,22 @@ def modules() -> dict[str, SourceModule]:
     for path in sorted(PACKAGE.rglob("*.py")):
         parts = path.relative_to(PACKAGE.parent).with_suffix("").parts
         name = ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
-        found[name] = _module(ast.parse(path.read_text()))
+        found[name] = _module(tree(path))
     return found
 
 
-def _module(tree: ast.Module) -> SourceModule:
+def _module(parsed: ast.Module) -> SourceModule:
     defined: dict[str, tuple[ast.stmt, ...]] = {}
-    for node in tree.body:
+    for node in parsed.body:
         for name in _names(node):
             defined[name] = (*defined.get(name, ()), node)
     imported, taken = {}, []
-    for one in ast.walk(tree):
+    for one in ast.walk(parsed):
         if isinstance(one, ast.ImportFrom) and one.module and one.module.startswith("onewhole"):
             for alias in one.names:
                 imported[alias.asname or alias.name] = (one.module, alias.name)
                 taken.append((one.module, alias.name))
-    return SourceModule(tree, defined, imported, tuple(taken))
+    return SourceModule(parsed, defined, imported, tuple(taken))
 
 
 def _names(node: ast.stmt) -> Iterator[str]:

@@ -24,7 +24,7 @@ from onewhole.problems.story_asks import Asks
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.node import check_words
 from onewhole.working.fact import Way
-from tests.house.plan import PACKAGE, nodes
+from tests.house.plan import PACKAGE, nodes, tree
 
 #: Rooms and files that make what a child or a family reads, sees or hears.
 FOR_FAMILIES = (
@@ -65,7 +65,7 @@ def test_no_sentence_for_a_family_stands_outside_languages() -> None:
         place = PACKAGE / name
         assert place.exists(), name
         for path in sorted(place.rglob("*.py")) if place.is_dir() else [place]:
-            count = sum(1 for literal in _literals(ast.parse(path.read_text())) if SENTENCE.search(literal))
+            count = sum(1 for literal in _literals(tree(path)) if SENTENCE.search(literal))
             if count:
                 found[path.relative_to(PACKAGE).as_posix()] = count
     assert found == NO_SENTENCES
@@ -99,10 +99,10 @@ def shown(count):
     ]
 
 
-def _literals(tree: ast.Module) -> Iterator[str]:
+def _literals(parsed: ast.Module) -> Iterator[str]:
     """Give every text in a file but docstrings, refusals, keys of an Enum, patterns and assertions."""
-    left_out = {id(node) for part in ast.walk(tree) if _left_out(part) for node in ast.walk(part)}
-    for node in ast.walk(tree):
+    left_out = {id(node) for part in ast.walk(parsed) if _left_out(part) for node in ast.walk(part)}
+    for node in ast.walk(parsed):
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in left_out:
             yield node.value
 
@@ -218,7 +218,7 @@ def test_no_words_are_idle() -> None:
         f"{path.stem}.{node.name}"
         for package in packages()
         for path in sorted(package.rglob("*.py"))
-        for node in ast.parse(path.read_text()).body
+        for node in tree(path).body
         if isinstance(node, ast.FunctionDef | ast.ClassDef) and not used[node.name]
     }
     families = (PageWords, FilmWords, HomeTold, KeyTold, StoriesTold, WorkingTold)

@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import combinations
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.errors import Fault
@@ -112,7 +112,6 @@ WRITES = st.builds(
 ACTS = st.one_of(WRITES, WRITES, WRITES, st.builds(Draw, st.sampled_from([SCENE, TALL])), st.just(Fresh()))
 
 
-@settings(max_examples=60)
 @given(st.lists(ACTS, max_size=30), st.lists(ACTS, max_size=12))
 def test_no_two_things_overlap(first: list[Act], second: list[Act]) -> None:
     """On every board of any script, everything has a place inside, apart from everything else."""
@@ -120,7 +119,6 @@ def test_no_two_things_overlap(first: list[Act], second: list[Act]) -> None:
     check_boards(laid_out(Script("Kites", chapters)))
 
 
-@settings(max_examples=30)
 @given(st.lists(ACTS, max_size=30))
 def test_nothing_is_lost(acts: list[Act]) -> None:
     """What the script writes is all written, in the same order; only what was added comes besides."""

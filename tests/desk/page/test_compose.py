@@ -72,7 +72,7 @@ def kept(composed: Composed) -> None:
     assert read_sheet(typed(composed)) == sheet
 
 
-@settings(max_examples=8)
+@settings(max_examples=settings().max_examples // 6)
 @given(any_wishes())
 def test_a_page_keeps_every_wish_or_the_clash_is_named(some: Wishes) -> None:
     """Composed twice it is the same to the byte; what is said about it is true."""

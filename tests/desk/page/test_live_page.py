@@ -4,7 +4,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.desk.page.clicks import ClickKey, click_sent
@@ -123,7 +123,6 @@ def test_too_many_problems_for_one_night() -> None:
     assert [one.line for one in page.mistakes] == [MOST_PROBLEMS + 1]
 
 
-@settings(max_examples=40, deadline=None)
 @given(st.text("1234567890/.:)|#-+ ?\n\t\0abz½\N{KITE}<>'&", max_size=60))
 def test_nothing_is_raised_whatever_is_typed(typed: str) -> None:
     """There is a page or a mistake, and a page for every problem that can be read."""

@@ -66,7 +66,7 @@ def _read(papers: NightPapers) -> set[tuple[str, str]]:
     return {key for key, one in papers.cells.items() if one.cell.verdict is PaperVerdict.READ}
 
 
-@settings(max_examples=8)
+@settings(max_examples=settings().max_examples // 4)
 @given(first=CELLS, second=CELLS)
 def test_cells_and_answers_agree_whatever_comes(
     first: SeenPapers, second: SeenPapers, tmp_path_factory: pytest.TempPathFactory

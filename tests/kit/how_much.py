@@ -1,0 +1,24 @@
+"""How much of what can be tried a run tries: `make test` a sample, `make test MORE=1` more, `make walk` the whole.
+
+Every behaviour is held by each of the three: they differ in how many problems, pages, files or examples a
+behaviour is tried on. CI runs the middle one.
+"""
+
+import os
+from typing import TypeVar
+
+#: `make walk`: the whole of each small world.
+WHOLE = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
+#: What CI runs, and `make walk`.
+MORE = WHOLE or bool(os.environ.get("ONEWHOLE_MORE"))
+#: Examples of Hypothesis in the usual run and in CI.
+EXAMPLES, MORE_EXAMPLES = 20, 60
+
+Amount = TypeVar("Amount")
+
+
+def sample(few: Amount, more: Amount, whole: Amount | None = None) -> Amount:
+    """Return what this run tries of the three; without ``whole`` the whole walk takes ``more``."""
+    if WHOLE and whole is not None:
+        return whole
+    return more if MORE else few
