@@ -20,10 +20,11 @@ run: $(READY)
 serve: $(READY)
 	$(BIN)/onewhole serve
 
-# The checks that read the code come first, so that pytest has the last word.
+# The checks that read the code come first, so that pytest has the last word. `make test MORE=1`, which CI runs, tries
+# more examples, problems and pages of the same: tests/README.md.
 test: lint
 	npm test --silent
-	$(BIN)/pytest -n 3 --dist worksteal
+	ONEWHOLE_MORE=$(MORE) $(BIN)/pytest -n 3 --dist worksteal
 
 # Every problem of each topic's small space by every strategy, twenty thousand workings spoken and read back, every
 # pattern's answer by both roads, every skill composed with thirty seeds, a million texts through the reader, every

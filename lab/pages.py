@@ -1,6 +1,7 @@
 """The pages that are compared: the example's, composed ones, random ones, look-alikes, and columns."""
 
 from collections.abc import Iterator, Sequence
+from functools import cache
 from itertools import combinations, islice
 from pathlib import Path
 from random import Random
@@ -51,8 +52,13 @@ def look_alikes(size: int, seed: int) -> tuple[str, ...]:
     raise ValueError(msg)
 
 
+@cache
+def _space() -> tuple[Statement, ...]:
+    return tuple(subtractions(DENOMINATORS, LARGEST))
+
+
 def _shuffled(seed: str) -> Iterator[Statement]:
-    space = list(subtractions(DENOMINATORS, LARGEST))
+    space = list(_space())
     chance = Random(seed)
     while space:
         at = chance.randrange(len(space))

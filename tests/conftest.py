@@ -5,6 +5,7 @@ import os
 import shutil
 import sys
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from hypothesis import settings
@@ -56,13 +57,22 @@ def pytest_collection() -> None:
 
 
 @pytest.hookimpl(trylast=True)
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Begin with the tests that take long, in the order of chance that they have: none is left for the end.
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Leave out what is left to CI; begin with the tests that take long: none is left for the end.
 
-    Processes that share the tests take what is short from each other until all of it is done. A test whose
-    file makes something costly once for all its tests is better not marked: it would be made twice.
+    Apart from that the order is one of chance, folder by folder, so that what a folder's tests share (a
+    browser, the syntax trees of the source) is made once. Processes that share the tests take what is short
+    from each other until all of it is done. A test whose file makes something costly once for all its tests
+    is better not marked: it would be made twice.
     """
-    items.sort(key=lambda item: item.get_closest_marker("slow") is None)
+    if not MORE:
+        left = [item for item in items if item.get_closest_marker("more")]
+        config.hook.pytest_deselected(items=left)
+        items[:] = [item for item in items if not item.get_closest_marker("more")]
+    folders: dict[Path, int] = {}
+    for item in items:
+        folders.setdefault(item.path.parent, len(folders))
+    items.sort(key=lambda item: (item.get_closest_marker("slow") is None, folders[item.path.parent]))
 
 
 def pytest_collection_finish() -> None:

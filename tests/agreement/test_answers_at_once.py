@@ -21,8 +21,9 @@ from onewhole.number.quantity import Quantity
 from onewhole.presses.answers_at_once import Table, code, writes
 from onewhole.presses.space_at_once import likes, table
 from onewhole.problems.traps import traps
+from tests.kit.how_much import sample
 
-SAMPLE = 60
+SAMPLE = sample(20, 60)
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
 #: Denominator and largest whole of the spaces that are walked whole, and so many problems in one test.
 WALKED = [*((d, 9) for d in (2, 3, 4, 5, 6, 8, 10, 12)), (100, 1)] if EVERYTHING else [(2, 2), (3, 2)]

@@ -1,6 +1,5 @@
 """Two roads over whole-number differences: each column pattern by its wrong step and by its definition."""
 
-import os
 import random
 from collections import Counter
 from itertools import pairwise
@@ -13,9 +12,10 @@ from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import minus
 from onewhole.statements.statement import Question
 from tests.agreement.by_definition_columns import answers
+from tests.kit.how_much import sample
 
 #: So many of the larger ones; `make walk` takes twenty times as many.
-SAMPLE = 6000 if os.environ.get("ONEWHOLE_WHOLE_WALK") == "1" else 150
+SAMPLE = sample(60, 150, 6000)
 
 
 def _space(largest: int) -> list[tuple[int, int]]:

@@ -32,10 +32,11 @@ from onewhole.working.working import Working
 from tests.kit.claims import true
 from tests.kit.exact import order
 from tests.kit.heard import Heard, number_words, sides
+from tests.kit.how_much import sample
 
 DENOMINATORS = (2, 3, 4, 5, 6, 8, 10, 12)
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
-SAMPLE = 150
+SAMPLE = sample(50, 150)
 WORDS = ClassWords("strip", "strips")
 
 #: Fractions whose pieces can be counted in hundredths.

@@ -19,10 +19,11 @@ from onewhole.statements.statement import Question
 from onewhole.working.checks import Estimate
 from onewhole.working.questions import work_as_taught
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from tests.kit.how_much import sample
 
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
 STEP = 1 if EVERYTHING else 23
-SAMPLE = 3_000 if EVERYTHING else 80
+SAMPLE = sample(40, 80, 3_000)
 HALF, QUARTER = Fraction(1, 2), Fraction(1, 4)
 
 

@@ -5,7 +5,6 @@ either end, and every three of the fractions with denominators 2, 3 and 4. ONEWH
 draws 50 times as many.
 """
 
-import os
 import random
 from collections import Counter
 from collections.abc import Iterator
@@ -26,9 +25,10 @@ from onewhole.working.ordering import work_ordering
 from tests.agreement.test_spoken_script import all_true
 from tests.kit.exact import amount, keeps
 from tests.kit.heard import Heard
+from tests.kit.how_much import sample
 
 DENOMINATORS = (2, 3, 4, 5, 6, 8, 10, 12)
-MANY = 3_000 if os.environ.get("ONEWHOLE_WHOLE_WALK") == "1" else 60
+MANY = sample(20, 60, 3_000)
 WORDS = ClassWords("strip", "strips")
 
 

@@ -25,12 +25,13 @@ from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.line import WholeLine
 from tests.agreement.by_definition import Answer, added, subtracted, unlike_added, unlike_subtracted
 from tests.kit.exact import amount
+from tests.kit.how_much import sample
 from tests.kit.statements import every_question
 
 DENOMINATORS = (2, 3, 4, 5, 6, 8, 10, 12)
 WHOLES = 9
 WHOLE_ALWAYS = (2,)
-SAMPLE = 120
+SAMPLE = sample(40, 120)
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
 FORMS = ("A34", "A35", "P10")
 TOPICS = ("A", "P", "B")

@@ -36,13 +36,14 @@ from onewhole.working.work import work
 from onewhole.working.working import Working
 from tests.kit.claims import spoken, true
 from tests.kit.heard import Heard, number_words
+from tests.kit.how_much import sample
 from tests.kit.statements import every_question
 from tests.kit.worked import question, tried
 
 WORDS = ClassWords("strip", "strips")
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
 SAMPLE = 20_000
-CI_SAMPLE = 6
+A_FEW = sample(3, 6)
 PAGE = 40
 
 
@@ -240,7 +241,7 @@ def changed(words: str) -> Iterable[str]:
 def test_a_changed_number_is_found(strategy: Strategy) -> None:
     """The patterns can fail: no sentence stays true when one of its numbers is said as another."""
     kept = []
-    for item in pages(strategy)[:CI_SAMPLE]:
+    for item in pages(strategy)[:A_FEW]:
         heard = Heard(item, WORDS, frozenset({"one"}))
         (chapter,) = script(night([one(item.statement, item.working)])).chapters[1:-1]
         for said in (spoken_aloud(said) for cue in chapter.cues for said in cue.says):

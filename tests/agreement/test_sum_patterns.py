@@ -1,6 +1,5 @@
 """Two roads over sums of whole numbers, decimals and measures: by wrong steps and by definitions."""
 
-import os
 import random
 from collections import Counter
 from decimal import Decimal
@@ -17,9 +16,10 @@ from onewhole.statements.expression import plus
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Relation
 from tests.agreement.by_definition_sums import answers, decimal_answers, measure_answers
+from tests.kit.how_much import sample
 
 #: So many of the larger ones; `make walk` takes forty times as many.
-SAMPLE = 4000 if os.environ.get("ONEWHOLE_WHOLE_WALK") == "1" else 100
+SAMPLE = sample(40, 100, 4000)
 SUMS = [pattern for pattern in patterns() if pattern.id[0] == "H"]
 
 

@@ -23,13 +23,14 @@ from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import fits
 from onewhole.working.working import Working
 from tests.kit.exact import amount, keeps
+from tests.kit.how_much import sample
 from tests.kit.statements import every_question
 from tests.kit.worked import tried
 
 DENOMINATORS = (2, 3, 4, 5, 6, 8, 10, 12)
 WHOLES = 9
 WHOLE_ALWAYS = (2,)
-SAMPLE = 120
+SAMPLE = sample(40, 120)
 EVERYTHING = os.environ.get("ONEWHOLE_WHOLE_WALK") == "1"
 
 

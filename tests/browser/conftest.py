@@ -1,4 +1,4 @@
-"""One Chromium for each file of tests here."""
+"""One Chromium for all tests of this folder that a process does one after another."""
 
 from collections.abc import Iterator
 
@@ -12,8 +12,8 @@ from tests.kit.waiting import GIVE_UP
 expect.set_options(timeout=GIVE_UP * 1000)
 
 
-@pytest.fixture(scope="module")
+@pytest.fixture(scope="package")
 def browser() -> Iterator[Browser]:
-    """A browser of its own, with a fresh profile and no network of its own."""
+    """A browser with a fresh profile and no network of its own; each window has its own session."""
     with chromium() as started:
         yield started

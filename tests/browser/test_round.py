@@ -36,6 +36,7 @@ def door(tmp_path: Path) -> Iterator[Served]:
         yield made
 
 
+@pytest.mark.more("browser/test_page_desk.py", "browser/test_marking.py", "browser/test_tomorrow.py")
 @pytest.mark.slow
 def test_a_teacher_does_the_whole_round_by_keys(door: Served, browser: Browser) -> None:
     """From no class at all to tomorrow's groups on paper; every page keeps the rules of axe on the way."""

@@ -14,6 +14,7 @@ from onewhole.walkthroughs.cue import Role
 from onewhole.writers.walkthrough_html import walkthrough_html
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off
 from tests.kit.films import SECONDS_A_CUE, STRIPS, film
+from tests.kit.how_much import sample
 
 WIDTHS = {"wide": WIDE, "phone": PHONE}
 #: The page opens in the evening; its clock is stopped at the later moment, and only a test moves it on.
@@ -43,7 +44,7 @@ def address(tmp_path_factory: pytest.TempPathFactory) -> str:
     return path.as_uri()
 
 
-@pytest.fixture(params=list(WIDTHS))
+@pytest.fixture(params=sample(["phone"], list(WIDTHS)))
 def context(request: pytest.FixtureRequest, browser: Browser) -> Iterator[BrowserContext]:
     """A window of each width, for a reader who asks for little motion."""
     width, height = WIDTHS[request.param]

@@ -1,4 +1,4 @@
-"""The syntax trees of the source are read once for the tests of this folder, and let go after the last of them."""
+"""The syntax trees of the source are read once for this folder, and let go after its last test."""
 
 from pathlib import Path
 

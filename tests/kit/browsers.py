@@ -1,6 +1,5 @@
 """Debian's Chromium for the tests: windows of two widths, the rules of axe, what runs off the page."""
 
-import os
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -10,8 +9,9 @@ from importlib.util import find_spec
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page, Playwright, sync_playwright
 
+from tests.kit.how_much import MORE, WHOLE
 from tests.kit.untried import NO_CHROMIUM
 from tests.kit.waiting import until as waited_until
 
@@ -35,8 +35,6 @@ FLAGS = (
     f"--disable-features={','.join(LEFT_OUT.split())}"
 )
 WIDE, PHONE = (1280, 800), (390, 844)
-#: `make walk` looks at everything on every screen; `make test` leaves out what is the same on each.
-WHOLE = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
 
 #: Put this on a file of tests that opens a browser: `pytestmark = NEEDS_CHROMIUM`.
 NEEDS_CHROMIUM = [
@@ -45,10 +43,27 @@ NEEDS_CHROMIUM = [
 ]
 
 
+_RUNNING: list[Playwright] = []
+
+
+@contextmanager
+def _driver() -> Iterator[Playwright]:
+    """Give what drives browsers: a process can have one of it."""
+    if _RUNNING:
+        yield _RUNNING[0]
+        return
+    with sync_playwright() as started:
+        _RUNNING.append(started)
+        try:
+            yield started
+        finally:
+            _RUNNING.clear()
+
+
 @contextmanager
 def chromium(*more: str) -> Iterator[Browser]:
     """Start a browser of its own, with a fresh profile; ``more`` are flags."""
-    with sync_playwright() as playwright:
+    with _driver() as playwright:
         started = playwright.chromium.launch(executable_path=CHROMIUM, args=[*FLAGS.split(), *more])
         yield started
         started.close()
@@ -119,8 +134,12 @@ def _axe_source() -> str:
     return Path(spec.origin).with_name("axe.min.js").read_text(encoding="utf-8")
 
 
-def broken_rules(page: Page, *, contrast: bool = True) -> list[str]:
-    """Return what axe finds against its rules on the settled page, each with its place."""
+def broken_rules(page: Page, *, contrast: bool = MORE) -> list[str]:
+    """Return what axe finds against its rules on the settled page, each with its place.
+
+    The colours of all pages stand in a few rules of style and are most of axe's work: `make test` looks at
+    them where a page is seen on either screen.
+    """
     settled(page)
     page.evaluate(_axe_source())
     held, broken = page.evaluate(_AXE, contrast)
@@ -131,12 +150,14 @@ def broken_rules(page: Page, *, contrast: bool = True) -> list[str]:
 def broken_on_either_screen(page: Page) -> list[str]:
     """Return what breaks a rule or runs off on a wide screen and on a phone, each time on the settled page.
 
-    The colours are those of the wide screen, and most of axe's work: `make walk` looks at them on both.
+    Most rules hold on both or on neither, and axe is most of the work: `make test` asks it on the wide screen
+    alone, CI for the phone too, without the colours, and `make walk` for everything on both.
     """
     found: list[str] = []
     for size in (WIDE, PHONE):
         page.set_viewport_size({"width": size[0], "height": size[1]})
-        found += broken_rules(page, contrast=WHOLE or size == WIDE)
+        if MORE or size == WIDE:
+            found += broken_rules(page, contrast=WHOLE or size == WIDE)
         if runs_off(page):
             found.append(f"it runs off at {size[0]}")
     return found

@@ -1,7 +1,7 @@
-"""How much of what can be tried a run tries: `make test` a sample, `make test MORE=1` more, `make walk` the whole.
+"""How much of what can be tried a run tries: `make test` a sample, CI more of it, `make walk` the whole.
 
 Every behaviour is held by each of the three: they differ in how many problems, pages, files or examples a
-behaviour is tried on. CI runs the middle one.
+behaviour is tried on. CI runs `make test MORE=1`.
 """
 
 import os

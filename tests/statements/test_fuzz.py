@@ -12,8 +12,9 @@ import pytest
 
 from onewhole.statements.reading import read_answer, read_chains, read_expression, read_statement
 from onewhole.statements.tokens import ReadingError
+from tests.kit.how_much import sample
 
-TEXTS = int(os.environ.get("ONEWHOLE_FUZZ", "50000"))
+TEXTS = int(os.environ.get("ONEWHOLE_FUZZ", sample("20000", "50000")))
 SEEDS = 20
 
 GOOD = (

@@ -5,7 +5,6 @@ them (`make walk`).
 """
 
 import json
-import os
 import subprocess
 import sys
 from pathlib import Path
@@ -14,10 +13,11 @@ import pytest
 
 from onewhole.store.answers import answers_of
 from onewhole.store.opening import open_store
+from tests.kit.how_much import sample
 from tests.kit.kept import first_round, write
 
 HELPERS, FILES = 4, 2
-TURNS = 50 if os.environ.get("ONEWHOLE_WHOLE_WALK") else 12
+TURNS = sample(6, 12, 50)
 
 #: Forks a writer and kills it: every other time at a chance moment from its start on, else at one after it
 #: told some answers as kept. Opens the file, looks for every answer ever told as kept; prints how many

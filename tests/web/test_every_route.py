@@ -20,12 +20,13 @@ from schemathesis.python import asgi
 from onewhole.web.asgi import asgi_app
 from onewhole.web.jobs import Job, Jobs, Outcome, Progress
 from tests.kit.doors import Opened
+from tests.kit.how_much import sample
 from tests.kit.openapi import GOOD, document, plain
 from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
 
 BASE = "http://127.0.0.1:8000"
-EXAMPLES = int(os.environ.get("ONEWHOLE_FUZZ", "6"))
+EXAMPLES = int(os.environ.get("ONEWHOLE_FUZZ", sample("3", "6")))
 DOCUMENT = schemathesis.openapi.from_dict(document(ROUTES))
 
 

@@ -1,7 +1,6 @@
 """Backups are brought back while cells are kept: what was told as kept is in a file that is told."""
 
 import json
-import os
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing, contextmanager
@@ -16,10 +15,11 @@ from onewhole.desk.keep.backups import back_up_daily, backups_folder, backups_of
 from onewhole.store.opening import open_store
 from onewhole.web.asgi import asgi_app
 from tests.kit.doors import NOW, Opened, opened
+from tests.kit.how_much import sample
 from tests.kit.kept import DAY
 
 #: So many backups are brought back, with so many answers told as kept between two; `make walk` does more.
-RESTORES, BETWEEN = (25, 100) if os.environ.get("ONEWHOLE_WHOLE_WALK") else (8, 10)
+RESTORES, BETWEEN = sample((4, 10), (8, 10), (25, 100))
 WRITERS = 4
 KEEP = "/mine/1/night/1/marking/keep"
 

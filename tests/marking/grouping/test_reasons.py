@@ -1,6 +1,5 @@
 """Every reason for a pupil's place is true, over many invented classes, kept groups and teachers' moves."""
 
-import os
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
@@ -22,11 +21,12 @@ from onewhole.marking.grouping.keeping import Seating
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from tests.kit.answers import marked_against
 from tests.kit.classes import sat
+from tests.kit.how_much import sample
 from tests.kit.odds import known
 from tests.kit.reasons import Place, is_true
 
 #: How many classes of the lab; each is seated as it came, and with late papers, moves and a kept seating.
-CLASSES = 1000 if os.environ.get("ONEWHOLE_WHOLE_WALK") else 12
+CLASSES = sample(5, 12, 1000)
 #: Reasons that the teacher's own act brings, told where it is told: tests/desk/tomorrow/test_morning.py.
 NEVER_HERE = {"FindingSetAside"}
 

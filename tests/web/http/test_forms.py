@@ -198,7 +198,9 @@ _PIECES = (
 )  # fmt: skip
 
 
-@settings(max_examples=5 * settings().max_examples, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(
+    max_examples=5 * settings().max_examples, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
 @given(
     kind=st.sampled_from(
         [PLAIN, PARTS, "multipart/form-data; boundary*=utf-8''kite", 'multipart/form-data; boundary="ki"']
