@@ -12,10 +12,10 @@ from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import minus
 from onewhole.statements.statement import Question
 from tests.agreement.by_definition_columns import answers
-from tests.kit.how_much import sample
+from tests.kit.how_much import WHOLE
 
 #: So many of the larger ones; `make walk` takes twenty times as many.
-SAMPLE = sample(60, 150, 6000)
+SAMPLE = 6000 if WHOLE else 150
 
 
 def _space(largest: int) -> list[tuple[int, int]]:

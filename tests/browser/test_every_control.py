@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WHOLE, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, runs_off, window
 from tests.kit.doors import Clock, served
-from tests.kit.how_much import sample
+from tests.kit.how_much import WHOLE, sample
 from tests.kit.invented import lay_invented_class
 
 pytestmark = NEEDS_CHROMIUM

@@ -11,9 +11,9 @@ from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.class_records import set_night
 from onewhole.desk.marking.grid import cell_history
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WHOLE, WIDE, broken_rules, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, broken_rules, runs_off, window
 from tests.kit.doors import NOW, Served, served
-from tests.kit.how_much import sample
+from tests.kit.how_much import WHOLE, sample
 from tests.kit.marking_window import (
     MANY,
     PROBLEMS,
