@@ -76,8 +76,9 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
 
 def pytest_collection_finish() -> None:
-    """Let it pass over what was there when the first test began."""
+    """Let it pass over what was there when the first test began, and come seldom."""
     gc.freeze()
+    gc.set_threshold(50_000, 20, 100)
     gc.enable()
 
 

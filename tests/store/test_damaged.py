@@ -25,12 +25,11 @@ from onewhole.store.refusals import BackupRefused, Damaged
 from onewhole.store.standing import Standing, standing
 from onewhole.store.whole import read_whole
 from tests.kit.damage import damaged
-from tests.kit.how_much import sample
 from tests.kit.in_process import asked_in_process
 from tests.kit.kept import NOW
 from tests.kit.whole_class import whole_class
 
-FILES, SEEDS = int(os.environ.get("ONEWHOLE_DAMAGED", sample("120", "300"))), 20
+FILES, SEEDS = int(os.environ.get("ONEWHOLE_DAMAGED", "300")), 20
 #: Of the files that are refused one in so many is brought back from a backup to the end; of those that open
 #: one in so many is read by the functions of the pages: a million of either would take a day.
 RESTORED, READ = (50, 1) if FILES < 10_000 else (500, 50)
