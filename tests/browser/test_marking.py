@@ -113,7 +113,7 @@ def test_every_key_shows_its_verdict_before_it_is_kept(door: Served, page: Page)
     signs = [sign for sign, _ in seen]
     assert signs == ["✗", "✗", "?", "?", "✓"]
     assert seen[-1][1].startswith("four and seven eighths: right")
-    assert page.locator("#verdict math").get_attribute("aria-label") == "four and seven eighths"
+    assert page.locator("#verdict math mfrac").count() == 1
     assert texts_on_disk(door.door.books["mine"])[0][6] == ""
     page.keyboard.press("Enter")
     page.clock.run_for(100)

@@ -131,18 +131,16 @@ def test_every_name_is_escaped() -> None:
 
 @pytest.mark.parametrize("typed", PROBLEMS)
 def test_every_line_of_a_working_is_there(written: str, typed: str) -> None:
-    """Each line stands in the page as MathML, with its spoken words."""
+    """Each line stands in the page as MathML."""
     for line in worked(typed).lines:
-        start, content = mathml(line.says).split(">", 1)
-        assert content in written
-        assert start.partition("aria-label=")[2].strip('"') in written
+        assert mathml(line.says).split(">", 1)[1] in written
 
 
 def test_a_line_that_follows_begins_with_its_equals_sign(written: str) -> None:
-    """It is seen, and it is said."""
+    """It is seen, and read by what reads MathML."""
     lines = [tag for tag in Page(written).named("math") if tag["alttext"].startswith("= ")]
     assert {"= 3 3/6", "= 2 4/8"} <= {tag["alttext"] for tag in lines}
-    assert all(tag["aria-label"].startswith("equals ") for tag in lines)
+    assert not any("aria-label" in tag for tag in Page(written).named("math"))
     assert written.count("<mo>=</mo>") == len(lines)
 
 

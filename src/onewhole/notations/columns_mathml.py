@@ -10,8 +10,8 @@ from onewhole.pictures.columns_state import ColumnsState, DigitColumn
 MINUS = "\N{MINUS SIGN}"
 
 
-def columns_mathml(state: ColumnsState, said: str) -> str:
-    """Write what stands in columns as one ``math`` element with a table; ``said`` are its spoken words.
+def columns_mathml(state: ColumnsState) -> str:
+    """Write what stands in columns as one ``math`` element with a table.
 
     The first cell of a row holds the sign. A point stands in the cell of the ones. Numbers above are small,
     the latest on top; a digit or number that is struck out stands in ``menclose``, which draws the stroke
@@ -21,13 +21,11 @@ def columns_mathml(state: ColumnsState, said: str) -> str:
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.columns import COLUMNS
     >>> from onewhole.working.work import work
-    >>> written = columns_mathml(columns_states(work(read_statement("52 - 27"), COLUMNS))[-1], "in columns")
+    >>> written = columns_mathml(columns_states(work(read_statement("52 - 27"), COLUMNS))[-1])
     >>> written.count("<mtr>"), written.count("<menclose")
     (4, 2)
     """
-    root = Element(
-        "math", {"xmlns": NAMESPACE, "alttext": "\n".join(columns_text(state)), "aria-label": said}
-    )
+    root = Element("math", {"xmlns": NAMESPACE, "alttext": "\n".join(columns_text(state))})
     table = SubElement(root, "mtable", {"columnalign": "right"})
     for row in reversed(range(max(len(column.above) for column in state.columns))):
         _row(table, "", (_above(column, row) for column in state.columns), state, small=True)

@@ -1,4 +1,4 @@
-"""MathML Core: the formula for a browser and a screen reader, with its plain text and its spoken words."""
+"""MathML Core: the formula for a browser, a screen reader and a braille display, with its plain text."""
 
 from collections.abc import Iterable
 from typing import assert_never
@@ -51,22 +51,22 @@ def mathml(thing: Writable, *, leads: bool = False, language: Language = ENGLISH
     """Write a line as one MathML Core ``math`` element.
 
     A mixed number is a row of its own with one invisible plus between wholes and fraction, minus is U+2212,
-    a missing part is an empty square and a missing sign an empty circle, both labelled "blank".
-    ``alttext`` holds the plain text and ``aria-label`` the spoken words. A line that ``leads`` follows from
-    the line before and begins with its equals sign.
+    a missing part is an empty square and a missing sign an empty circle, both meant as "blank" (``intent`` of
+    MathML 4). ``alttext`` holds the plain text. Nothing has an ``aria-label``: with one, what speaks or
+    writes in braille takes its words and never the mathematics (decision record 0042). A line that ``leads``
+    follows from the line before and begins with its equals sign.
 
     >>> from onewhole.statements.reading import read_statement
     >>> written = mathml(read_statement("7 2/6 - 3"))
-    >>> written.count(INVISIBLE_PLUS), 'aria-label="seven and two sixths minus three"' in written
+    >>> written.count(INVISIBLE_PLUS), 'alttext="7 2/6 - 3"' in written
     (1, True)
     """
-    written, said = printed(thing), language.say(thing)
-    if leads:
-        written, said = f"= {written}", f"{language.equals} {said}"
-    root = Element("math", {"xmlns": NAMESPACE, "alttext": written, "aria-label": said})
+    written = printed(thing)
+    root = Element("math", {"xmlns": NAMESPACE, "alttext": f"= {written}" if leads else written})
     if leads:
         root.append(_leaf("mo", "="))
-    _fill(root, row(thing), language.blank)
+    # A literal of an intent begins with a low line, and its words are joined. Source: MathML 4, 5.1.
+    _fill(root, row(thing), "_" + language.blank.replace(" ", "-"))
     return tostring(root, encoding="unicode")
 
 
@@ -86,7 +86,7 @@ def _element(piece: Piece, blank: str) -> Element:
         case Sign():
             sign = _leaf("mo", _OPERATORS[piece])
             if piece is Sign.WHICH:
-                sign.set("aria-label", blank)
+                sign.set("intent", blank)
             return sign
         case Phrase() | ToNearest() | FromEnd():
             return _words(piece)
@@ -198,7 +198,7 @@ def _words(words: Wording) -> Element:
 def _part(count: Part, blank: str) -> Element:
     if count is HOLE:
         box = _leaf("mtext", BOX)
-        box.set("aria-label", blank)
+        box.set("intent", blank)
         return box
     return _leaf("mn", grouped(part(count)))
 

@@ -27,7 +27,7 @@ def working_object(working: Working, words: ClassWords) -> Json:
     """Return a working as an object with ``problem``, ``answer``, ``value``, ``strategy`` and ``lines``.
 
     ``value`` is an exact fraction as text, ``7/2``; for a measure it counts inches, ounces or minutes. Of a
-    working in columns ``columns`` are what stands there at the end, as plain text and as MathML.
+    working in columns ``columns`` are what stands there at the end, as plain text, as MathML and in spoken words.
     """
     found: Json = {
         "problem": text(working.statement),
@@ -40,7 +40,11 @@ def working_object(working: Working, words: ClassWords) -> Json:
     if ends:
         scenes = stills(working)
         found["columns"] = [
-            {"text": list(columns_text(state)), "mathml": columns_mathml(state, _said(scene, words))}
+            {
+                "text": list(columns_text(state)),
+                "mathml": columns_mathml(state),
+                "spoken": _said(scene, words),
+            }
             for state, scene in zip(ends.values(), scenes, strict=True)
         ]
     return found
