@@ -115,6 +115,29 @@ def tags(made: bytes) -> list[tuple[str, str]]:
     return found
 
 
+def empty_tags(made: bytes) -> list[str]:
+    """Every tag that holds nothing: no text, no drawing and no other tag.
+
+    A cell of a table may be empty; a Div only groups and is not read out (PDF 1.7, 14.8.4.2, from memory).
+    """
+    found: list[str] = []
+
+    def walk(node: Any) -> None:  # noqa: ANN401  # a PDF node may be anything
+        if isinstance(node, pikepdf.Array):
+            for child in node:
+                walk(child)
+        elif isinstance(node, pikepdf.Dictionary) and "/S" in node:
+            inside = node.get("/K")
+            if inside is None or (isinstance(inside, pikepdf.Array) and not len(inside)):
+                found.append(str(node.S))
+            else:
+                walk(inside)
+
+    with pikepdf.open(io.BytesIO(made)) as document:
+        walk(document.Root.StructTreeRoot.K)
+    return [tag for tag in found if tag not in {"/Div", "/TD", "/TH"}]
+
+
 def fonts(made: bytes) -> set[str]:
     """The names of the fonts, without the mark of a part of one."""
     with pikepdf.open(io.BytesIO(made)) as document:

@@ -65,6 +65,12 @@ def test_page_says_that_it_is_accessible(name: str, paper: str, size: str) -> No
 
 
 @every
+def test_no_tag_is_empty(name: str, paper: str, size: str) -> None:
+    """What is named in the tags is there to be read: an empty label of a list is a stop at nothing."""
+    assert pdf.empty_tags(pressed(name, paper, size)) == []
+
+
+@every
 def test_every_formula_is_spoken(name: str, paper: str, size: str) -> None:
     """Each formula of the data stands once in the tags, with the words that the data gives it."""
     found = Counter(words for tag, words in pdf.tags(pressed(name, paper, size)) if tag == "/Formula")

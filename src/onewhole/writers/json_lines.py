@@ -27,7 +27,7 @@ def working_object(working: Working, words: ClassWords) -> Json:
     """Return a working as an object with ``problem``, ``answer``, ``value``, ``strategy`` and ``lines``.
 
     ``value`` is an exact fraction as text, ``7/2``; for a measure it counts inches, ounces or minutes. Of a
-    working in columns ``columns`` are what stands there at the end, as plain text, as MathML and in spoken words.
+    working in columns ``columns`` are what stands there at the end, as text, as MathML and spoken.
     """
     found: Json = {
         "problem": text(working.statement),
