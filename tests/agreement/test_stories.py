@@ -11,7 +11,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.sheets.stories import story
 from onewhole.statements.reading import read_statement
-from tests.kit.stories import TOLD
+from tests.kit.stories import THREE, TOLD, TRAIL
 
 #: Each unit in the smallest of its kind.
 WORTH = {"yard": 36, "foot": 12, "feet": 12, "inch": 1, "pound": 16, "ounce": 1, "hour": 60, "minute": 1}
@@ -74,7 +74,7 @@ def _amounts(words: str) -> list[Fraction]:
     ]
 
 
-@pytest.mark.parametrize("typed", [one for one in TOLD if "?/" not in one])
+@pytest.mark.parametrize("typed", [one for one in TOLD if "?/" not in one and one not in THREE])
 def test_a_reader_comes_to_the_answer(typed: str) -> None:
     """Every way to tell a statement asks for what the statement asks for."""
     statement = read_statement(typed)
@@ -83,6 +83,19 @@ def test_a_reader_comes_to_the_answer(typed: str) -> None:
         words = story(statement, seed=seed).words
         found = _asks(words)(*_amounts(words))
         assert found == (right.value if isinstance(right, Quantity) else right), words
+
+
+@pytest.mark.parametrize("typed", THREE)
+def test_a_reader_adds_three_or_takes_the_last_away(typed: str) -> None:
+    """Asked for what there is in all, everything is put together; for what is left or now, the last goes."""
+    right = answer(read_statement(typed))
+    assert isinstance(right, Quantity)
+    for words in (None, TRAIL):
+        told = story(read_statement(typed), words=words).words
+        first, second, third = _amounts(told)
+        goes = re.search(r"(left|now)\?$", told)
+        assert goes or re.search(r"in all\?$", told)
+        assert first + second + (-third if goes else third) == right.value, told
 
 
 @pytest.mark.parametrize(

@@ -45,8 +45,27 @@ _TWO = tuple(
         "? + {b} = {a}",
     )
 )
+#: Three numbers, added, or the last of them taken away.
+THREE = tuple(
+    f"{a} + {b} {sign} {c}"
+    for a, b, c in (
+        ("5 1/6", "2 3/6", "1 5/6"),
+        ("3/8", "4/8", "1/8"),
+        ("345", "128", "67"),
+        ("4.5", "2.75", "0.8"),
+        ("3 ft 7 in", "2 ft 8 in", "1 ft 11 in"),
+        ("6 lb 1 oz", "3 lb 12 oz", "9 oz"),
+        ("1 h 20 min", "50 min", "25 min"),
+        ("2 gal 1 qt", "1 gal 3 qt", "3 qt"),
+        ("3 m 5 cm", "1 m 80 cm", "40 cm"),
+        ("4 kg 50 g", "1 kg 975 g", "800 g"),
+        ("5 L 200 mL", "2 L 900 mL", "1 L"),
+        ("$5.25", "$3.80", "$2"),
+    )
+    for sign in "+-"
+)
 #: One statement of each kind of unknown for each kind of amount, and for amounts under one.
-TOLD = (*_TWO, "7 2/6 = 6 ?/6", "7 2/6 = 1 ?/6", "3/4 = ?/12", "2 = ?/5", "11/6 = 1 ?/6")
+TOLD = (*_TWO, *THREE, "7 2/6 = 6 ?/6", "7 2/6 = 1 ?/6", "3/4 = ?/12", "2 = ?/5", "11/6 = 1 ?/6")
 
 TRAIL = replace(ClassWords.for_whole("trail mile"), story=OwnStory("the trail club", "walks"))
 WORDS = (

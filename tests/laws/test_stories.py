@@ -42,6 +42,8 @@ READ_BACK = {
     Asks.CHANGE_ADDED: "{} + ? = {}",
     Asks.START_TAKEN: "? - {} = {}",
     Asks.START_ADDED: "? + {} = {}",
+    Asks.ALL_THREE: "{} + {} + {}",
+    Asks.MORE_THEN_LESS: "{} + {} - {}",
 }
 
 

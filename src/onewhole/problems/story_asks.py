@@ -10,8 +10,9 @@ from onewhole.misconceptions.pair import pair_of
 from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Sum, Term
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.statement import Comparison, MissingNumber, Statement, meaning
+from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement, meaning
 
 #: What a refusal offers to do.
 REMEDY = "Give one sum, difference or comparison of two numbers, or one missing number: 5 1/3 - 2 2/3."
@@ -32,6 +33,8 @@ class Asks(Enum):
     START_TAKEN = "? - a = b"
     START_ADDED = "? + a = b"
     RENAMED = "a = b pieces"
+    ALL_THREE = "a + b + c = ?"
+    MORE_THEN_LESS = "a + b - c = ?"
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,16 +42,18 @@ class StoryQuestion:
     """A statement with its two parts in the order in which a story tells them.
 
     ``second`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6).
+    ``third`` is the last of three numbers.
     """
 
     asks: Asks
     first: Quantity
     second: Quantity | Gap
+    third: Quantity | None = None
 
     @property
     def numbers(self) -> tuple[Quantity, ...]:
         """Return the numbers that are known as amounts."""
-        return tuple(part for part in (self.first, self.second) if isinstance(part, Quantity))
+        return tuple(part for part in (self.first, self.second, self.third) if isinstance(part, Quantity))
 
     @property
     def under_one(self) -> bool:
@@ -58,8 +63,10 @@ class StoryQuestion:
                 within: Quantity | Gap = self.first
             case Asks.CHANGE_ADDED | Asks.START_ADDED:
                 within = self.second
-            case Asks.SUM | Asks.WHICH | Asks.START_TAKEN | Asks.RENAMED:
+            case Asks.SUM | Asks.WHICH | Asks.START_TAKEN | Asks.RENAMED | Asks.ALL_THREE:
                 return False
+            case Asks.MORE_THEN_LESS:
+                return sum((number.value for number in self.numbers[:-1]), Fraction(0)) < 1
             case _:
                 assert_never(self.asks)
         return isinstance(within, Quantity) and within.value < 1
@@ -68,13 +75,15 @@ class StoryQuestion:
 def asked(statement: Statement) -> StoryQuestion:
     """Return what a statement asks for.
 
-    Raises NoStoryError for more than two numbers, products, a sign that is given already, an amount of 0, a
-    result below zero, a count that overfills its place (4 tens 12 ones), and gaps in a denominator or before
-    a fraction.
+    Raises NoStoryError for more than three numbers, for three of which the first two are not added, products,
+    a sign that is given already, an amount of 0, a result below zero, a count that overfills its place
+    (4 tens 12 ones), and gaps in a denominator or before a fraction.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [asked(read_statement(typed)).asks.value for typed in ("5 - 1 3/8", "5 = ? + 2", "9 - ? = 3 1/2")]
     ['a - b = ?', '? + a = b', 'a - ? = b']
+    >>> [asked(read_statement(typed)).asks.value for typed in ("345 + 128 + 67", "5 + 2 - 1")]
+    ['a + b + c = ?', 'a + b - c = ?']
     """
     found = _asked(statement)
     if found is None:
@@ -99,6 +108,16 @@ def _asked(statement: Statement) -> StoryQuestion | None:
     if pair is not None:
         return StoryQuestion(Asks.DIFFERENCE if pair.taken else Asks.SUM, pair.first, pair.second)
     match statement:
+        case Question(
+            Sum(
+                (
+                    Term(Quantity() as first, False),
+                    Term(Quantity() as second, False),
+                    Term(Quantity() as third, taken),
+                )
+            )
+        ):
+            return StoryQuestion(Asks.MORE_THEN_LESS if taken else Asks.ALL_THREE, first, second, third)
         case Comparison(Quantity() as left, Quantity() as right, None):
             return StoryQuestion(Asks.WHICH, left, right)
         case MissingNumber(Quantity() as rest, gap, beside=((Quantity() as part, taken),)) if gap.alone:

@@ -64,6 +64,16 @@ _NUMBERS: FrameTable = {
     (Asks.RENAMED, Structure.SAME_AMOUNT): (
         ("{who} has {a}", "it shows the same amount {kept}", "how many {pieces} does it show"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "{who} {does} {a} one day",
+            "it {does} {b} the next day and {c} the day after",
+            "{many} does it {do} in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        ("{who} has {a}", "it gets {b} more", "then it {does} {c}", "{many} {are} left"),
+    ),
 }
 
 _LENGTHS: FrameTable = {
@@ -104,6 +114,17 @@ _LENGTHS: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} ties {a} to a rope", "now the rope is {b} long", "how long was it at first"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the red rope is {a} long",
+            "the blue rope is {b} long",
+            "the green rope is {c} long",
+            "how long are they in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        ("a rope is {a} long", "{who} ties {b} to it", "then {who} cuts off {c}", "how long is the rope now"),
     ),
 }
 
@@ -167,6 +188,22 @@ _WEIGHTS: FrameTable = {
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} puts a book of {a} into a bag", "now the bag weighs {b}", "how much did it weigh at first"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the red bag weighs {a}",
+            "the blue bag weighs {b}",
+            "the green bag weighs {c}",
+            "how much do they weigh in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "a bag weighs {a}",
+            "{who} puts in a book of {b}",
+            "then {who} takes out a book of {c}",
+            "how much does the bag weigh now",
+        ),
+    ),
 }
 
 _TIMES: FrameTable = {
@@ -219,6 +256,12 @@ _TIMES: FrameTable = {
             "how long did it work at first",
         ),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        ("{who} works for {a}", "then it plays for {b}", "it cleans up for {c}", "how long is that in all"),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        ("{who} has {a} to work", "it gets {b} more", "it works for {c}", "how much time is left"),
+    ),
 }
 
 _VOLUMES: FrameTable = {
@@ -267,6 +310,22 @@ _VOLUMES: FrameTable = {
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} pours {a} into a pitcher", "now it holds {b}", "how much did it hold at first"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the red pitcher holds {a}",
+            "the blue pitcher holds {b}",
+            "the green pitcher holds {c}",
+            "how much do they hold in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "a pitcher holds {a} of juice",
+            "{who} pours in {b} more",
+            "then it drinks {c}",
+            "how much juice is left",
+        ),
+    ),
 }
 
 _MONEY: FrameTable = {
@@ -310,6 +369,12 @@ _MONEY: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} earns {a}", "now it has {b}", "how much money did it have at first"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        ("{who} buys paper for {a}", "it buys tape for {b} and glue for {c}", "how much does it pay in all"),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        ("{who} has {a}", "it earns {b}", "then it buys paper for {c}", "how much money is left"),
     ),
 }
 

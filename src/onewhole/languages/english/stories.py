@@ -61,6 +61,7 @@ def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Se
         "do": (own.do,),
         "a": measured(parts.first, brief if named else lead),
         "b": measured(parts.second, brief) if isinstance(parts.second, Quantity) else (),
+        "c": () if parts.third is None else measured(parts.third, brief),
         **_unknown(parts, lead, brief),
         **_pieces(parts.second, brief),
     }

@@ -1,9 +1,9 @@
 """The kite club's word problems, sentence by sentence: what is unknown, how it is told, and the words.
 
-Nobody in them has a name. ``{a}`` and ``{b}`` are the amounts with their units and ``{some}`` an amount that
-is not known yet. ``{many}``, ``{more}`` and ``{fewer}`` begin the question: How many strips, or How much of a
-strip, with ``{are}`` for its verb. ``{pieces}`` are the pieces asked for and ``{kept}`` the wholes beside
-them. No other verb depends on whether an amount is one or many. The last sentence asks.
+Nobody in them has a name. ``{a}``, ``{b}`` and ``{c}`` are the amounts with their units and ``{some}`` an
+amount that is not known yet. ``{many}``, ``{more}`` and ``{fewer}`` begin the question: How many strips, or
+How much of a strip, with ``{are}`` for its verb. ``{pieces}`` are the pieces asked for and ``{kept}`` the
+wholes beside them. No other verb depends on whether an amount is one or many. The last sentence asks.
 """
 
 from onewhole.languages.english.story_frames_more import MONEY, VOLUMES
@@ -104,6 +104,21 @@ _NUMBERS: FrameTable = {
         ("a kite takes {a}", "the tail maker lays out the same amount {kept}", "how many {pieces} are there"),
         ("the kite club has {a}", "it shows the same amount {kept}", "how many {pieces} does it show"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the kite club uses {a} for a kite",
+            "it uses {b} for a tail and {c} for bows",
+            "{many} does it use in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "the kite club has {a}",
+            "one pupil brings {b} more",
+            "then the club uses {c} for a kite",
+            "{many} {are} left",
+        ),
+    ),
 }
 
 _LENGTHS: FrameTable = {
@@ -158,6 +173,22 @@ _LENGTHS: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("the tail maker adds {a} to a tail", "now the tail is {b} long", "how long was it at first"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the red tail is {a} long",
+            "the blue tail is {b} long",
+            "the green tail is {c} long",
+            "how long are they in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "a tail is {a} long",
+            "the tail maker adds {b}",
+            "then the tail maker cuts off {c}",
+            "how long is the tail now",
+        ),
     ),
 }
 
@@ -233,6 +264,22 @@ _WEIGHTS: FrameTable = {
             "how much did it weigh at first",
         ),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the red kite weighs {a}",
+            "the blue kite weighs {b}",
+            "the green kite weighs {c}",
+            "how much do they weigh in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "a box of kites weighs {a}",
+            "one pupil puts in a kite of {b}",
+            "then another pupil takes out a kite of {c}",
+            "how much does the box weigh now",
+        ),
+    ),
 }
 
 _TIMES: FrameTable = {
@@ -301,6 +348,17 @@ _TIMES: FrameTable = {
             "it flies for {b} in all",
             "how long did it fly at first",
         ),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the kite club builds kites for {a}",
+            "then it flies them for {b}",
+            "it cleans up for {c}",
+            "how long is that in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        ("the kite club has {a} to build kites", "it gets {b} more", "it uses {c}", "how much time is left"),
     ),
 }
 

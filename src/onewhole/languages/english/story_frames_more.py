@@ -68,6 +68,22 @@ VOLUMES: FrameTable = {
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("the kite club pours {a} into a pitcher", "now it holds {b}", "how much did it hold at first"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the red pitcher holds {a}",
+            "the blue pitcher holds {b}",
+            "the green pitcher holds {c}",
+            "how much do they hold in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "a pitcher holds {a} of juice",
+            "the kite club pours in {b} more",
+            "then it drinks {c}",
+            "how much juice is left",
+        ),
+    ),
 }
 
 #: Stories of the kite club about what it has, spends and pays.
@@ -112,5 +128,15 @@ MONEY: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("the kite club earns {a}", "now it has {b}", "how much money did it have at first"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "the kite club buys paper for {a}",
+            "it buys string for {b} and glue for {c}",
+            "how much does it pay in all",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        ("the kite club has {a}", "it earns {b}", "then it buys paper for {c}", "how much money is left"),
     ),
 }
