@@ -96,6 +96,19 @@ def test_both_operations_are_there_where_there_are_two() -> None:
     assert broken((2, 2, 2), wishes, Habit.BOTH) == set()
 
 
+def test_a_lone_easy_problem_is_no_start() -> None:
+    """Where there is one of the lowest level and a sixth of the page is two, the next level counts too."""
+    kinds = (
+        kind(ProblemType.ENOUGH, 1, 0, level=0, twins=1),
+        *KINDS,
+        kind(ProblemType.ENOUGH, 1, 4, level=5),
+    )
+    wishes = Wishes(number=12, regrouping=None)
+    for counts, names in (((1, 1, 6, 2, 2), set()), ((1, 0, 6, 3, 2), {"climb"})):
+        program = page_program(kinds, (), wishes, habits=(Habit.CLIMB,))
+        assert set(program.broken(counts)) - {"bounds"} == names
+
+
 def test_a_crowd_is_a_limit() -> None:
     """So many of these kinds together."""
     wishes = Wishes(number=4, regrouping=None)

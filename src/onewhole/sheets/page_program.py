@@ -130,8 +130,8 @@ def _limits(kinds: Sequence[ProblemClass], rest: Rest, habits: Sequence[Habit]) 
         yield Limit("both", _each(kinds, lambda kind: kind.sort.taken), number // 3, number - number // 3)
     levels = {kind.level for kind in kinds}
     if Habit.CLIMB in habits and len(levels) > 1:
-        easiest = min(levels)
-        yield Limit("climb", _each(kinds, lambda kind: kind.level == easiest), least=number // 6)
+        easy = _easy(kinds, number // 6)
+        yield Limit("climb", _each(kinds, lambda kind: kind.level <= easy), least=number // 6)
         equal = max(_share(number, 2), _share(2 * number, len(levels)))
         yield from _at_most("climb", kinds, lambda kind: kind.level, equal)
     if Habit.VARIETY in habits:
@@ -148,6 +148,13 @@ def _limits(kinds: Sequence[ProblemClass], rest: Rest, habits: Sequence[Habit]) 
         yield Limit("wholes", _each(kinds, lambda kind: kind.sort.whole_on_top), most=few)
     if Habit.NUMBERS in habits:
         yield from _seldom_again(kinds, most=1 + number // OFTEN)
+
+
+def _easy(kinds: Sequence[ProblemClass], count: int) -> int:
+    """Return the lowest level up to which there are so many problems; a lone one is no start for a page."""
+    levels = sorted({kind.level for kind in kinds})
+    enough = (up_to for up_to in levels if sum(one.twins for one in kinds if one.level <= up_to) >= count)
+    return next(enough, levels[-1])
 
 
 def _signs(kinds: Sequence[ProblemClass], number: int) -> Iterable[Limit]:
