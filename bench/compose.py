@@ -8,6 +8,9 @@ habits of a page.
 Beside it stands how much of the doubt is left (each telling halves it) by composed pages of 12 and of 6
 problems, and by the middle one of pages of 12 drawn by lot from the same space, traps and all, without twins
 and with the same share of regrouping.
+
+The other skills follow: their problems are drawn by the seed, anew for each page, and worked by the whole
+catalogue, which is most of the time.
 """
 
 import random
@@ -23,7 +26,7 @@ from time import perf_counter
 from measuring import process_megabytes
 
 from onewhole.desk.page.compose import compose
-from onewhole.findings.wished_skill import WishedSkill
+from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.presses.space_at_once import likes, table
 from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.composed import Composed
@@ -33,6 +36,7 @@ from onewhole.sheets.wishes import USUAL_DENOMINATORS, OpenQuestion, Wishes
 COLD = (sys.executable, "-c", "from onewhole.cli.main import main; raise SystemExit(main(['compose']))")
 ROUNDS = 5
 SEEDS = range(1, 8)
+FEW_SEEDS = range(1, 4)
 BY_LOT = 40
 GOAL_SECONDS, GOAL_PERCENT = 2, 1
 ASKED = tuple(
@@ -67,6 +71,15 @@ def main() -> None:
         print(
             f"{name:26} {pages[0].listed:11} {median(taken):7.2f} {max(taken):7.2f} {float(gap):9.4%}"
             f"    {float(left):6.2%} {float(few):6.2%} {_by_lot(wishes):6.2%}"
+        )
+    print(f"\n{'drawn by the seed':26} {'chosen from':>11} {'middle':>7} {'most':>7} {'gap':>9}  doubt left")
+    for skill in (one for one in WishedSkill if one not in LIKE):
+        wishes = Wishes(skill=skill)
+        taken, pages = zip(*(_timed(replace(wishes, seed=seed)) for seed in FEW_SEEDS), strict=True)
+        gap, left = max(page.gap for page in pages), max(page.doubt_left for page in pages)
+        print(
+            f"{skill.value:26} {pages[0].listed:11} {median(taken):7.2f} {max(taken):7.2f} {float(gap):9.4%}"
+            f"    {float(left):6.2%}"
         )
     print(f"\ngoal: {GOAL_SECONDS} s cold and warm, gap below {GOAL_PERCENT} %")
 

@@ -47,6 +47,32 @@ REFUSED = (
     ("= 4", 1, "a number is missing: here there is “=”", AS_IN),
     ("four", 1, "a number is missing: here there is “four”", AS_IN),
     ("5 <= 6", 4, "a number is missing: here there is “=”", AS_IN),
+    # two things are asked at once
+    (
+        "3/4 = ?/8 = ?/12",
+        5,
+        "a problem asks for one number, and here two are asked for",
+        "Type each as a problem of its own: 3/4 = ?/8, and below it 3/4 = ?/12.",
+    ),
+    (
+        "1/3 and 1/4 with one denominator",
+        18,
+        "a problem asks for one number, and here two are asked for",
+        "Type each as a problem of its own: 1/3 = ?/12, and below it 1/4 = ?/12.",
+    ),
+    (
+        "write 2/3 and 5/6 with a common denominator",
+        26,
+        "a problem asks for one number, and here two are asked for",
+        "Type the one that is to be changed: 2/3 = ?/6.",
+    ),
+    (
+        "the common denominator of fractions",
+        5,
+        "a problem asks for one number, and here two are asked for",
+        "Type each as a problem of its own: 1/3 = ?/12, and below it 1/4 = ?/12.",
+    ),
+    ("3/4 = ?/8 = 6/8", 11, "this does not belong to the problem: here there is “=”", BETWEEN),
     # a sign is missing, or something is left over
     (
         "7 2 6",

@@ -25,6 +25,8 @@ SPELLINGS = [
     ("round 26 in to feet", "round 26 in to the nearest foot"),
     ("round 2 h 40 min to the nearest hour", "round 2 h 40 min to the nearest hour"),
     ("round $3.46 to dollars", "round $3.46 to the nearest dollar"),
+    ("round 75¢ to dollars", "round $0.75 to the nearest dollar"),
+    ("round 346 cents to the nearest dime", "round $3.46 to the nearest dime"),
     ("round $3.46 to the nearest dime", "round $3.46 to the nearest dime"),
     ("round 5 5/8 in to inches", "round 5 5/8 in to the nearest inch"),
     ("round 5.27 km to tenths", "round 5.27 km to the nearest tenth"),

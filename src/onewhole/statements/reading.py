@@ -8,6 +8,7 @@ from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
 from onewhole.number.with_minus import WithMinus
+from onewhole.statements.asked_at_once import refuse_two_at_once
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.clock_sides import (
     FROM,
@@ -61,6 +62,7 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
     >>> read_statement("7 2/6 - 3 5/6") == read_statement("7 2/6 \N{MINUS SIGN} 3 5/6 =")
     True
     """
+    refuse_two_at_once(text, line, column)
     if (asked := ordering(text, line, column, read_quantity)) is not None:
         return asked
     cursor = Cursor(tokens(without_stop(text), line, column))

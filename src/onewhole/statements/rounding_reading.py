@@ -3,9 +3,9 @@
 import re
 from fractions import Fraction
 
-from onewhole.number.ladder import TEN, Style
-from onewhole.number.quantity import Quantity
-from onewhole.number.unit import DOLLAR, MEASURES, ONE, Kind, Unit
+from onewhole.number.ladder import TEN, Style, decimal
+from onewhole.number.quantity import Quantity, usual
+from onewhole.number.unit import CENT, CENT_PLACES, DOLLAR, MEASURES, ONE, Kind, Unit
 from onewhole.statements.cursor import Cursor
 from onewhole.statements.numerals import numeral
 from onewhole.statements.rounding import Rounding, units_to_round_to
@@ -51,6 +51,8 @@ def without_stop(text: str) -> str:
 def rounding(cursor: Cursor) -> Rounding | None:
     """Read a number to be rounded, and to what; None where the line does not begin with "round".
 
+    Cents are read as dollars where they are rounded to those: 75¢ is $0.75.
+
     >>> from onewhole.statements.tokens import tokens
     >>> rounding(Cursor(tokens("Round 4,567 to hundreds"))).rounded
     Fraction(4600, 1)
@@ -66,6 +68,8 @@ def rounding(cursor: Cursor) -> Rounding | None:
     for word in ("the", "nearest"):
         _took(cursor, word)
     here = cursor.here
+    if here.text in _COINS:
+        number = _in_dollars(number)
     unit = _unit(cursor, number.ladder.mark if number.kind is Kind.NUMBER else "")
     while cursor.word_ahead(0, _AFTER):
         cursor.take()
@@ -80,6 +84,13 @@ def _took(cursor: Cursor, word: str) -> bool:
     if found:
         cursor.take()
     return found
+
+
+def _in_dollars(number: Quantity) -> Quantity:
+    """Return cents as dollars, for they are rounded to dollars and dimes: $0.75 for 75¢."""
+    if number.ladder.mark != CENT:
+        return number
+    return usual(decimal(1, CENT_PLACES, DOLLAR), number.value / TEN**CENT_PLACES)
 
 
 def _unit(cursor: Cursor, own: str) -> Unit:
