@@ -20,7 +20,7 @@ TERMS = 5
 #: So many classes write a page of each other topic.
 TOPIC_CLASSES = 40
 #: So many classes are asked after each sort of page.
-ASKED = 40
+ASKED = 80
 DOCS = Path(__file__).parents[1] / "docs" / "lab.md"
 
 

@@ -24,10 +24,12 @@ from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.problem import Problem
 from onewhole.statements.expression import Over, Sum, Times, value
-from onewhole.statements.statement import Comparison, Question, Relation, Statement, relation
+from onewhole.statements.rounding import Rounding
+from onewhole.statements.statement import AnotherName, Comparison, Question, Relation, Statement, relation
 from onewhole.working.line import Line
 from onewhole.working.questions import for_question, work_question
 from onewhole.working.strategies.table import strategy_named
+from onewhole.working.work import work as worked
 from onewhole.working.working import equal_forms
 
 TEN = 10
@@ -185,8 +187,10 @@ def _rightly(way: str, statement: Statement) -> Work:
     if isinstance(statement, Comparison):
         sign = relation(statement.left, statement.right)
         return Work((Line(statement), Line(Comparison(statement.left, statement.right, sign))), sign)
-    assert isinstance(statement, Question)
-    working = work_question(statement, for_question(statement, strategy_named(way)), checked=False)
+    if isinstance(statement, Question):
+        working = work_question(statement, for_question(statement, strategy_named(way)), checked=False)
+    else:
+        working = worked(statement, strategy_named(way))
     return Work(working.lines, working.answer)
 
 
@@ -216,6 +220,8 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
     if isinstance(work.wrote, Relation):
         return replace(work, wrote=pen.chance.choice([sign for sign in Relation if sign is not work.wrote]))
     says = work.lines[at].says
+    if isinstance(says, Rounding | AnotherName) and isinstance(work.wrote, Quantity):
+        return replace(work, wrote=_one_count_off(pen, work.wrote))
     if not isinstance(says, Quantity | Sum | Times | Over) or not isinstance(work.wrote, Quantity):
         return work
     before = Question(says)
@@ -233,6 +239,13 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
         return _going_on(work, at, after)
     except (OnewholeError, ValueError, ZeroDivisionError):
         return work
+
+
+def _one_count_off(pen: Pen, wrote: Quantity) -> Quantity:
+    """Write one count of an answer one too large: where a line says no amount, a fact is off there."""
+    amounts = list(wrote.amounts)
+    amounts[pen.chance.randrange(len(amounts))] += 1
+    return _kept(Quantity(wrote.ladder, tuple(amounts)))
 
 
 def _going_on(work: Work, at: int, after: Statement) -> Work:

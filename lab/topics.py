@@ -22,6 +22,17 @@ FIRST, WRONGLY = 0.95, 0.01
 #: Smaller units in a larger one, by the two marks.
 MEASURES = {("ft", "in"): 12, ("lb", "oz"): 16, ("h", "min"): 60}
 _DENOMINATORS = (2, 3, 4, 5, 6, 8)
+#: The same for numbers written in other units, metric ones among them.
+CONVERTED = MEASURES | {
+    ("yd", "ft"): 3,
+    ("gal", "qt"): 4,
+    ("wk", "d"): 7,
+    ("m", "cm"): 100,
+    ("kg", "g"): 1000,
+}
+#: Places to round to, and how many numbers that are rounded have a point.
+_LARGE_PLACES, _SMALL_PLACES = ("ten", "hundred", "thousand", "ten thousand"), ("tenth", "whole number")
+_POINTED = 0.2
 
 
 def _whole_sum(chance: Random) -> str:
@@ -70,6 +81,28 @@ def _after(chance: Random) -> str:
     return "".join(chance.choice("0012345678") for _ in range(chance.choice((1, 2, 2, 3))))
 
 
+def _rounded(chance: Random) -> str:
+    if chance.random() < _POINTED:
+        return (
+            f"round {_decimal(chance)}{chance.randrange(1, 10)} to the nearest {chance.choice(_SMALL_PLACES)}"
+        )
+    digits = chance.randrange(3, 6)
+    number = chance.randrange(10 ** (digits - 1), 10**digits)
+    return f"round {number} to the nearest {chance.choice(_LARGE_PLACES[: digits - 1])}"
+
+
+def _converted(chance: Random) -> str:
+    (large, small), ratio = chance.choice(list(CONVERTED.items()))
+    count, rest = chance.randrange(2, 9), chance.randrange(1, ratio)
+    asked = (
+        f"{count} {large} = ? {small}",
+        f"{count} {large} {rest} {small} = ? {small}",
+        f"{count * ratio + rest} {small} = ? {large} ? {small}",
+        f"{count * ratio} {small} = ? {large}",
+    )
+    return chance.choice(asked)
+
+
 @dataclass(frozen=True, slots=True)
 class OtherTopic:
     """A topic of the table: the ideas that act on its pages, and how one problem of a page is drawn."""
@@ -103,6 +136,8 @@ TOPICS: Mapping[str, OtherTopic] = {
         (*_of("C", Topic.EQUAL_AND_COMPARE)[7:], *_FRACTIONS_COMPARED), _fractions_compared
     ),
     "comparing decimals": OtherTopic(_DECIMALS_COMPARED, _decimals_compared),
+    "rounding": OtherTopic(ideas_of(Topic.ROUND), _rounded),
+    "writing in other units": OtherTopic(ideas_of(Topic.CONVERSIONS), _converted),
 }
 
 
