@@ -57,3 +57,12 @@ def test_a_sign_slips_as_often_whatever_leads_to_it() -> None:
         pupil = Pupil("K01", Kind.STEADY, ideas, slip=0.5)
         kept = sum(cell(Pen(pupil, Random(seed)), asked) == meant for seed in range(400))
         assert 160 < kept < 240
+
+
+def test_a_number_to_round_is_written_by_its_idea_rightly_and_with_a_slip() -> None:
+    """The right one, that of an idea, and one whose place has a count too many where the pupil slips."""
+    asked = read_statement("round 3460 to the nearest hundred")
+    assert cell(Pen(Pupil("K01", Kind.SOUND), Random(1)), asked) == "3500"
+    assert cell(Pen(Pupil("K02", Kind.STEADY, ("R01",)), Random(1)), asked) == "3400"
+    slipping = {cell(Pen(Pupil("K03", Kind.SHAKY, slip=1.0), Random(seed)), asked) for seed in range(20)}
+    assert slipping == {"4500", "3600", "3510", "3501"}
