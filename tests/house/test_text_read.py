@@ -131,6 +131,7 @@ READERS = {
     "sheets/story_readings.py": "a typed story: its numbers and the words after them",
     "sheets/typed_lines.py": SHEET,
     "sheets/unread_line.py": SHEET,
+    "statements/asked_at_once.py": "a typed line that asks for two things",
     "statements/form_words.py": "a typed list of wordings",
     "statements/clock_sides.py": SHEET,
     "statements/numerals.py": SHEET,
