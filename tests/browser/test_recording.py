@@ -184,6 +184,7 @@ def decoded(source: str | BytesIO) -> Decoded:
     return Decoded(chapters, tuple(start + at / 200 for at in begins))
 
 
+@pytest.mark.more("desk/walkthrough/test_recorded_film.py")
 @pytest.mark.slow
 def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) -> None:
     """Two parts are recorded with the keyboard alone, one of them again; the film has their sound where the
