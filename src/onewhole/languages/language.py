@@ -2,8 +2,12 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Protocol
 
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.film_told import AfterTold, LinesTold, MistakeTold, OpeningTold
 from onewhole.languages.film_words import FilmWords
+from onewhole.languages.line_words import LineWords
 from onewhole.languages.page_words import PageWords
 from onewhole.languages.told import HomeTold, KeyTold, StoriesTold, WorkingTold
 from onewhole.number.unit import Unit
@@ -11,28 +15,46 @@ from onewhole.sentences.node import Thing
 from onewhole.statements.writable import Writable
 
 
+class CountWords(Protocol):
+    """Say a count in words, as it stands before what is counted: one strip is una tira in Spanish."""
+
+    def __call__(self, count: int, of: Unit | Thing | None = None) -> str:
+        """Say it; nothing is counted where ``of`` is left out."""
+        ...
+
+
 @dataclass(frozen=True, slots=True)
 class Language:
     """A language: its BCP 47 tag, its own name, its ISO 639-2 code (all that an MP4 track holds), the voice
     that speaks it, a count in words, and what one or so many of a unit or thing are called.
 
-    ``say`` reads a line aloud in words, ``equals`` an equals sign that begins or ends a line, and ``blank``
-    what is missing; ``film`` are the words round a film, and ``page`` those on printed pages;
-    ``working``, ``home``, ``key`` and ``stories`` say what depends on the problems.
+    ``usual`` are the words of a class that has not said its own. ``say`` reads a line aloud in words,
+    ``equals`` an equals sign that begins or ends a line, and ``blank`` what is missing; ``line`` are the words
+    that are written on it. ``asks`` opens a question, where the language writes a mark there. ``film`` are
+    the words round a film, and ``page`` those on printed pages; ``working``, ``home``, ``key`` and
+    ``stories`` say what depends on the problems, and ``opening``, ``lines``, ``after`` and ``mistake`` what a
+    film says beside them.
     """
 
     tag: str
     name: str
     code: str
     voice: str
-    count_words: Callable[[int], str]
+    usual: ClassWords
+    count_words: CountWords
     called: Callable[[Unit | Thing, int], str]
     say: Callable[[Writable], str]
     equals: str
     blank: str
+    asks: str
+    line: LineWords
     film: FilmWords
     page: PageWords
     working: WorkingTold
     home: HomeTold
     key: KeyTold
     stories: StoriesTold
+    opening: OpeningTold
+    lines: LinesTold
+    after: AfterTold
+    mistake: MistakeTold

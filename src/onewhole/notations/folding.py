@@ -3,7 +3,8 @@
 from collections.abc import Callable, Iterable, Iterator
 from enum import Enum
 
-from onewhole.languages.english.words import place_written
+from onewhole.languages.english.tongue import ENGLISH
+from onewhole.languages.language import Language
 from onewhole.notations.text import grouped
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
@@ -29,7 +30,9 @@ class Break(Enum):
     PLACE = "also between the named places of a number"
 
 
-def folded(thing: Writable, room: int, width: Callable[[Bit], int]) -> tuple[Row, ...] | None:
+def folded(
+    thing: Writable, room: int, width: Callable[[Bit], int], language: Language = ENGLISH
+) -> tuple[Row, ...] | None:
     """Fold a line into as few rows as hold it, broken at the best places that do; None where none do.
 
     ``room`` is how wide a row may be, ``width`` how wide a bit is. A sign begins the row after a break.
@@ -40,14 +43,14 @@ def folded(thing: Writable, room: int, width: Callable[[Bit], int]) -> tuple[Row
     [['(', '-', ')'], ['+', '(', '-', ')'], ['+']]
     """
     for where in Break:
-        parts = chunks(thing, where)
+        parts = chunks(thing, where, language)
         wide = [sum(map(width, part)) for part in parts]
         if max(wide) <= room:
             return tuple(_filled(zip(parts, wide, strict=True), room))
     return None
 
 
-def chunks(thing: Writable, where: Break) -> tuple[Row, ...]:
+def chunks(thing: Writable, where: Break, language: Language = ENGLISH) -> tuple[Row, ...]:
     """Return the parts of a line between the places where it may be broken, from left to right.
 
     >>> from onewhole.statements.reading import read_expression
@@ -72,7 +75,7 @@ def chunks(thing: Writable, where: Break) -> tuple[Row, ...]:
             case ToNearest() | FromEnd():
                 found.append([])
             case Quantity() if where is Break.PLACE and _in_place_words(piece):
-                first, *others = _place_words(piece)
+                first, *others = _place_words(piece, language)
                 found[-1].append(first)
                 found += [[other] for other in others]
                 continue
@@ -86,8 +89,10 @@ def _in_place_words(quantity: Quantity) -> bool:
     return quantity.ladder.style in {Style.PLACES, Style.DECIMAL} and not in_digits(quantity)
 
 
-def _place_words(quantity: Quantity) -> Iterator[str]:
-    return (f"{grouped(str(count))} {place_written(unit, count)}" for count, unit in named_places(quantity))
+def _place_words(quantity: Quantity, language: Language) -> Iterator[str]:
+    return (
+        f"{grouped(str(count))} {language.line.place(unit, count)}" for count, unit in named_places(quantity)
+    )
 
 
 def _filled(parts: Iterable[tuple[Row, int]], room: int) -> Iterator[Row]:

@@ -5,8 +5,6 @@ from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.languages.english.tongue import ENGLISH
-from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS, place_written
 from onewhole.languages.language import Language
 from onewhole.notations.text import clock_face, digits_printed, grouped, part, printed
 from onewhole.number.digits import in_digits, named_places
@@ -43,7 +41,6 @@ _OPERATORS = {
     Sign.OPEN: "(",
     Sign.CLOSE: ")",
     Sign.OVER: "/",
-    Sign.UNTIL: "to",
 }
 
 
@@ -61,63 +58,73 @@ def mathml(thing: Writable, *, leads: bool = False, language: Language = ENGLISH
     >>> written.count(INVISIBLE_PLUS), 'alttext="7 2/6 - 3"' in written
     (1, True)
     """
-    written = printed(thing)
+    written = printed(thing, language)
     root = Element("math", {"xmlns": NAMESPACE, "alttext": f"= {written}" if leads else written})
     if leads:
         root.append(_leaf("mo", "="))
-    # A literal of an intent begins with a low line, and its words are joined. Source: MathML 4, 5.1.
-    _fill(root, row(thing), "_" + language.blank.replace(" ", "-"))
+    _fill(root, row(thing), language)
     return tostring(root, encoding="unicode")
 
 
-def _fill(root: Element, pieces: Iterable[Piece], blank: str) -> None:
+def _blank(language: Language) -> str:
+    """Return what is missing as a literal of an intent: it begins with a low line, and its words are joined.
+
+    Source: MathML 4, 5.1.
+    """
+    return "_" + language.blank.replace(" ", "-")
+
+
+def _fill(root: Element, pieces: Iterable[Piece], language: Language) -> None:
     """Put pieces into a row; what stands in brackets becomes a row of its own."""
     rows = [root]
     for piece in pieces:
         if piece is Sign.OPEN:
             rows.append(SubElement(rows[-1], "mrow"))
-        rows[-1].append(_element(piece, blank))
+        rows[-1].append(_element(piece, language))
         if piece is Sign.CLOSE:
             rows.pop()
 
 
-def _element(piece: Piece, blank: str) -> Element:
+def _element(piece: Piece, language: Language) -> Element:
+    blank = _blank(language)
     match piece:
+        case Sign.UNTIL:
+            return _leaf("mo", language.line.until)
         case Sign():
             sign = _leaf("mo", _OPERATORS[piece])
             if piece is Sign.WHICH:
                 sign.set("intent", blank)
             return sign
         case Phrase() | ToNearest() | FromEnd():
-            return _words(piece)
+            return _words(piece, language)
         case Quantity():
-            return _quantity(piece, blank)
+            return _quantity(piece, language)
         case Gap(wholes, top, bottom):
             return _mixed(wholes, top, bottom, blank)
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0, blank)
         case WithMinus():
-            return _signed(piece, blank)
+            return _signed(piece, language)
         case Blanks(units):
             return _named(((HOLE, unit.mark) for unit in units.units), blank)
         case NumberForm():
-            return _leaf("mtext", f"\N{NO-BREAK SPACE}{FORMS[piece]}")
+            return _leaf("mtext", f"\N{NO-BREAK SPACE}{language.line.forms[piece]}")
         case Over(above, below):
             fraction = Element("mfrac")
             for inside in (above, below):
-                _fill(SubElement(fraction, "mrow"), row(inside), blank)
+                _fill(SubElement(fraction, "mrow"), row(inside), language)
             return fraction
         case _:
             assert_never(piece)
 
 
-def _signed(number: WithMinus, blank: str) -> Element:
+def _signed(number: WithMinus, language: Language) -> Element:
     if number.below:
         top, bottom = number.fraction
         inside = Element("mfrac")
-        inside.extend((_part(top, blank), _negative(_part(bottom, blank))))
+        inside.extend((_part(top, _blank(language)), _negative(_part(bottom, _blank(language)))))
     else:
-        inside = _element(number.unsigned, blank)
+        inside = _element(number.unsigned, language)
     return _negative(inside) if number.front else inside
 
 
@@ -129,7 +136,8 @@ def _negative(number: Element) -> Element:
     return group
 
 
-def _quantity(quantity: Quantity, blank: str) -> Element:
+def _quantity(quantity: Quantity, language: Language) -> Element:
+    blank = _blank(language)
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
@@ -143,7 +151,7 @@ def _quantity(quantity: Quantity, blank: str) -> Element:
             if in_digits(quantity):
                 return _with_mark(_leaf("mn", digits_printed(quantity)), quantity)
             named = named_places(quantity)
-            return _named(((count, place_written(unit, count)) for count, unit in named), blank)
+            return _named(((count, language.line.place(unit, count)) for count, unit in named), blank)
         case _:
             assert_never(quantity.ladder.style)
 
@@ -184,13 +192,13 @@ def _named(pairs: Iterable[tuple[Part, str]], blank: str) -> Element:
     return group
 
 
-def _words(words: Wording) -> Element:
+def _words(words: Wording, language: Language) -> Element:
     """Write words of a line, with a capital where they begin it; blanks that keep their width part them."""
     match words:
         case Phrase():
-            return _leaf("mtext", f"{wording(words).capitalize()}{NO_BREAK}")
+            return _leaf("mtext", f"{language.line.wordings(words).capitalize()}{NO_BREAK}")
         case ToNearest() | FromEnd():
-            return _leaf("mtext", f"{NO_BREAK}{wording(words)}")
+            return _leaf("mtext", f"{NO_BREAK}{language.line.wordings(words)}")
         case _:
             assert_never(words)
 

@@ -6,12 +6,15 @@ from functools import cache
 from math import isqrt
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords, unit_name
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import spoken_by
 from onewhole.notations.text import grouped, printed
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.caption import Caption, Count
 from onewhole.pictures.scene import Box, Hop, Look, Shape, Stroke, Wedge, Words
+from onewhole.sentences.node import Thing
 from onewhole.statements.gap import Hole, type_hole
 
 #: Colours: dark pencil (14:1 on white), white paper, and squares that are there to look at and mean nothing.
@@ -162,12 +165,17 @@ def lettered(written: Words, words: ClassWords) -> tuple[Letters | Bar, ...]:
     return (Letters(x, y + written.size / 2, size, _line(caption, words)),)
 
 
+def whole_of(words: ClassWords, unit: Unit) -> Unit | Thing:
+    """Return a unit, or where it is one whole what the class calls that."""
+    return Thing(words.whole, words.wholes, feminine=words.feminine) if unit == ONE else unit
+
+
 def _line(caption: Caption | type_hole, words: ClassWords) -> str:
     match caption:
         case Count(count, unit):
-            return f"{grouped(str(count))} {unit_name(unit, count, words)}"
+            return f"{grouped(str(count))} {spoken_by(words).called(whole_of(words, unit), count)}"
         case Quantity():
-            return printed(caption)
+            return printed(caption, spoken_by(words))
         case Hole():
             return "?"
         case _:

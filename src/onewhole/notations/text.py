@@ -3,8 +3,9 @@
 from collections.abc import Callable
 from typing import assert_never
 
-from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS, place_written
+from onewhole.languages.english.tongue import ENGLISH
+from onewhole.languages.language import Language
+from onewhole.languages.line_words import LineWords
 from onewhole.number.clock import shown
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
@@ -36,17 +37,19 @@ def text(thing: Writable) -> str:
     >>> text(read_statement("7\N{VULGAR FRACTION TWO THIRDS} \N{MINUS SIGN} (3 and 5/6 - 1)"))
     '7 2/3 - (3 5/6 - 1)'
     """
-    return _line(thing, _plain)
+    return _line(thing, _plain, ENGLISH.line)
 
 
-def printed(thing: Writable) -> str:
+def printed(thing: Writable, language: Language = ENGLISH) -> str:
     """Write it as it is printed in the United States: a comma before every three digits of a whole number.
+
+    The words that stand on a line are those of the ``language``.
 
     >>> from onewhole.statements.reading import read_statement
     >>> printed(read_statement("4006 - 1278"))
     '4,006 - 1,278'
     """
-    return _line(thing, grouped)
+    return _line(thing, grouped, language.line)
 
 
 def clock_face(time: Quantity) -> str:
@@ -88,52 +91,56 @@ def _plain(digits: str) -> str:
     return digits
 
 
-def _line(thing: Writable, spell: Spell) -> str:
-    return "".join(_spelt(piece, spell) for piece in flat(thing)).strip()
+def _line(thing: Writable, spell: Spell, said: LineWords) -> str:
+    return "".join(_spelt(piece, spell, said) for piece in flat(thing)).strip()
 
 
-def _spelt(piece: FlatPiece, spell: Spell) -> str:
+def _spelt(piece: FlatPiece, spell: Spell, said: LineWords) -> str:
     match piece:
+        case Sign.UNTIL:
+            return f" {said.until} "
         case Sign():
             return _CLOSE_UP.get(piece, f" {piece.value} ")
         case Phrase() | ToNearest() | FromEnd():
-            return f" {wording(piece)} "
+            return f" {said.wordings(piece)} "
         case Quantity():
-            return _quantity(piece, spell)
+            return _quantity(piece, spell, said)
         case Gap(wholes, top, bottom):
             return _mixed(wholes, top, bottom, spell)
         case Impossible(wholes, top):
             return _mixed(wholes, top, 0, spell)
         case WithMinus():
-            return _signed(piece, spell)
+            return _signed(piece, spell, said)
         case Blanks(units):
             return " ".join(f"? {unit.mark}" for unit in units.units)
         case NumberForm():
-            return f" {FORMS[piece]}"
+            return f" {said.forms[piece]}"
         case _:
             assert_never(piece)
 
 
-def _signed(number: WithMinus, spell: Spell) -> str:
+def _signed(number: WithMinus, spell: Spell, said: LineWords) -> str:
     front = "-" if number.front else ""
     if number.below:
         top, bottom = number.fraction
         return f"{front}{spell(str(top))}/-{spell(str(bottom))}"
-    return front + _spelt(number.unsigned, spell)
+    return front + _spelt(number.unsigned, spell, said)
 
 
-def _quantity(quantity: Quantity, spell: Spell) -> str:
+def _quantity(quantity: Quantity, spell: Spell, said: LineWords) -> str:
     match quantity.ladder.style:
         case Style.MIXED:
             wholes, top = quantity.counts
             return _with_mark(_mixed(wholes, top, quantity.ladder.denominator, spell), quantity)
         case Style.MEASURE | Style.PLACES | Style.DECIMAL:
-            return " ".join(unit_by_unit(quantity, spell))
+            return " ".join(unit_by_unit(quantity, spell, said))
         case _:
             assert_never(quantity.ladder.style)
 
 
-def unit_by_unit(quantity: Quantity, spell: Spell = _plain) -> tuple[str, ...]:
+def unit_by_unit(
+    quantity: Quantity, spell: Spell = _plain, said: LineWords = ENGLISH.line
+) -> tuple[str, ...]:
     """Write a measure, a whole number or a decimal count by count; what stands in digits is one piece.
 
     >>> from onewhole.number.ladder import measure
@@ -150,7 +157,7 @@ def unit_by_unit(quantity: Quantity, spell: Spell = _plain) -> tuple[str, ...]:
     if in_digits(quantity):
         return (_with_mark(_digits(quantity, spell), quantity),)
     named = named_places(quantity)
-    return tuple(f"{spell(str(count))} {place_written(unit, count)}" for count, unit in named)
+    return tuple(f"{spell(str(count))} {said.place(unit, count)}" for count, unit in named)
 
 
 def _with_mark(number: str, quantity: Quantity) -> str:

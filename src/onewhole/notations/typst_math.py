@@ -9,8 +9,8 @@ words at which a line may be broken.
 from itertools import chain, pairwise, zip_longest
 from typing import assert_never
 
-from onewhole.languages.english.wordings import wording, wording_parts
-from onewhole.languages.english.words import FORMS
+from onewhole.languages.english.tongue import ENGLISH
+from onewhole.languages.language import Language
 from onewhole.notations.folding import Bit, Row
 from onewhole.notations.text import grouped, printed
 from onewhole.number.digits import in_digits
@@ -32,11 +32,10 @@ _SIGNS = {
     Sign.TIMES: "\N{MULTIPLICATION SIGN}",
     Sign.WHICH: "ring",
     Sign.COMMA: '"," fold',
-    Sign.UNTIL: '"to"',
 }
 
 
-def typst_math(thing: Writable) -> str:
+def typst_math(thing: Writable, language: Language = ENGLISH) -> str:
     """Write a line in Typst math, as it stands between two dollar signs.
 
     Measures and places are set as words: "5 ft 2 in". The minus is U+2212.
@@ -45,16 +44,16 @@ def typst_math(thing: Writable) -> str:
     >>> typst_math(read_statement("(44 - 23)/6"))
     'frac(44 \N{MINUS SIGN} 23, 6)'
     """
-    return typst_row(row(thing))
+    return typst_row(row(thing), language)
 
 
-def typst_row(bits: Row) -> str:
+def typst_row(bits: Row, language: Language = ENGLISH) -> str:
     """Write one row of a line that was folded, in Typst math; a sign that begins it keeps its distance.
 
     >>> typst_row((Sign.PLUS, "3 hundreds"))
     '+ med "3 hundreds"'
     """
-    pieces = [_piece(bit) for bit in bits]
+    pieces = [_piece(bit, language) for bit in bits]
     if bits[0] in {Sign.PLUS, Sign.MINUS}:
         pieces[0] += " med"
     close = (Sign.CLOSE, Sign.COMMA)
@@ -62,25 +61,27 @@ def typst_row(bits: Row) -> str:
     return "".join(chain.from_iterable(zip_longest(pieces, blanks, fillvalue="")))
 
 
-def _piece(piece: Bit) -> str:
+def _piece(piece: Bit, language: Language) -> str:
     match piece:
+        case Sign.UNTIL:
+            return f'"{language.line.until}"'
         case Sign():
             return _SIGNS.get(piece, piece.value)
         case str():
             return f'"{piece}"'
         case NumberForm():
-            return f'med "{FORMS[piece]}"'
+            return f'med "{language.line.forms[piece]}"'
         case Phrase():
-            return f'"{wording(piece).capitalize()}"'
+            return f'"{language.line.wordings(piece).capitalize()}"'
         case ToNearest() | FromEnd():
-            return " ".join(f'fold "{part}"' for part in wording_parts(piece))
+            return " ".join(f'fold "{part}"' for part in language.line.wording(piece))
         case Over(above, below):
-            return f"frac({typst_math(above)}, {typst_math(below)})"
+            return f"frac({typst_math(above, language)}, {typst_math(below, language)})"
         case _:
-            return _number(piece)
+            return _number(piece, language)
 
 
-def _number(number: Number) -> str:
+def _number(number: Number, language: Language) -> str:
     match number:
         case Gap(wholes, top, bottom):
             return _mixed(wholes, top, bottom)
@@ -92,7 +93,7 @@ def _number(number: Number) -> str:
                 top, under = number.fraction
                 inside = f"frac({_part(top)}, {minus}{_part(under)})"
             else:
-                inside = _number(unsigned)
+                inside = _number(unsigned, language)
             return f"{minus}{inside}" if front else inside
         case Blanks(units):
             return f' "{_WIDE}" '.join(" ".join(("hole", "thin", f'"{unit.mark}"')) for unit in units.units)
@@ -103,7 +104,7 @@ def _number(number: Number) -> str:
                 return _mixed(wholes, top, ladder.denominator) + unit
             if ladder.style is not Style.MEASURE and in_digits(number):
                 return f'"{printed(number)}"' if ladder.mark else _digits(printed(number))
-            return f'"{printed(number)}"'
+            return f'"{printed(number, language)}"'
         case _:
             assert_never(number)
 

@@ -10,6 +10,7 @@ from PIL import Image
 
 from onewhole.errors import Fault
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import spoken_by
 from onewhole.pictures.scene import Scene
 from onewhole.pictures.tween import tween
 from onewhole.presses.drawing import draw
@@ -119,7 +120,7 @@ class _FrameBoard:
 
     def __init__(self, footer: Footer, writes: Sequence[Write], words: ClassWords) -> None:
         self._clean = paper_with_footer(footer)
-        self._set = dict(zip(writes, sprites(writes), strict=True))
+        self._set = dict(zip(writes, sprites(writes, spoken_by(words)), strict=True))
         self._words = words
         self._written: dict[str, Sprite] = {}
         self._scene: tuple[Scene, Place] | None = None

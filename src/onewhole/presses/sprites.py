@@ -8,6 +8,8 @@ import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
 
+from onewhole.languages.language import Language
+from onewhole.languages.table import SPOKEN
 from onewhole.presses.pdf import press_images
 from onewhole.walkthroughs.cue import Write
 from onewhole.writers.board import BLEED, board
@@ -37,7 +39,7 @@ class Sprite:
         return int(self.pixels.shape[0])
 
 
-def sprites(writes: Sequence[Write]) -> tuple[Sprite, ...]:
+def sprites(writes: Sequence[Write], language: Language = SPOKEN) -> tuple[Sprite, ...]:
     """Return the sprite of each line, cut down to its ink; one run of the page press sets them all.
 
     Raises Fault for a line without a place.
@@ -51,7 +53,7 @@ def sprites(writes: Sequence[Write]) -> tuple[Sprite, ...]:
         return ()
     alike: dict[Write, int] = {}
     places = [alike.setdefault(_still(write), len(alike)) for write in writes]
-    source, data = board(tuple(alike))
+    source, data = board(tuple(alike), language)
     images = [_inked(page) for page in press_images(source, data=data)]
     found = []
     for write, at in zip(writes, places, strict=True):

@@ -26,6 +26,8 @@ class Said:
 class Thing:
     """A thing by its own word, one and many; ``worth`` is the unit that it stands for, if it stands for one.
 
+    ``feminine`` is the word's gender, in a language that has one.
+
     >>> Thing("strip", "strips").worth == ONE
     True
     """
@@ -33,6 +35,7 @@ class Thing:
     one: str
     many: str
     worth: Unit | None = ONE
+    feminine: bool = False
 
 
 @dataclass(frozen=True, slots=True)

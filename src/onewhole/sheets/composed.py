@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from onewhole.errors import Fault
+from onewhole.languages.table import spoken_by
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
 from onewhole.sheets.arranging import apart, arranged, hard
@@ -90,7 +91,9 @@ def sheet_of(
     statements = [*(one.statement for one in problems), *review]
     order = apart(arranged([hard(one, taught) for one in statements]))
     labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
-    words = faded_example(example.statement, taught, header.form) if example else None
+    words = (
+        faded_example(example.statement, taught, header.form, spoken_by(header.words)) if example else None
+    )
     own = replace(header, strategy=taught, minutes=wishes.minutes, recipe=write_recipe(recipe))
     return Sheet((*((Instruction(words),) if words else ()), *labelled), own)
 

@@ -1,5 +1,6 @@
 """A worked example with its last line left out, as words to the pupil."""
 
+from onewhole.languages.language import Language
 from onewhole.languages.table import SPOKEN
 from onewhole.notations.text import text
 from onewhole.problems.taught import as_taught
@@ -10,7 +11,12 @@ from onewhole.working.strategy import Strategy
 BLANK = "____"
 
 
-def faded_example(statement: Statement, taught: Strategy, wanted: FormWanted = ANY_FORM) -> str | None:
+def faded_example(
+    statement: Statement,
+    taught: Strategy,
+    wanted: FormWanted = ANY_FORM,
+    language: Language = SPOKEN,
+) -> str | None:
     """Return what a pupil writes for a problem, its last line left out; None for what is not worked.
 
     That the last step is taken away first: Atkinson, Renkl and Merrill (2003), from memory.
@@ -24,4 +30,4 @@ def faded_example(statement: Statement, taught: Strategy, wanted: FormWanted = A
     if working is None:
         return None
     lines = [text(line.says) for line in working.brief()]
-    return f"{SPOKEN.page.to_finish} {' = '.join((*lines[:-1], BLANK))}"
+    return f"{language.page.to_finish} {' = '.join((*lines[:-1], BLANK))}"

@@ -9,8 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.wordings import wording_parts
-from onewhole.languages.english.words import FORMS
+from onewhole.languages.table import SPOKEN
 from onewhole.notations.text import unit_by_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -98,7 +97,7 @@ def _inks(piece: Piece) -> Sequence[Ink]:
         case Phrase() | ToNearest() | FromEnd():
             return [
                 Ink(sum(map(_letter, f"{part} ")), 1, breaks=at > 0)
-                for at, part in enumerate(wording_parts(piece))
+                for at, part in enumerate(SPOKEN.line.wording(piece))
             ]
         case Quantity():
             if piece.ladder.style is Style.MIXED:
@@ -118,7 +117,7 @@ def _inks(piece: Piece) -> Sequence[Ink]:
         case Blanks(units):
             return _words(f"? {unit.mark}" for unit in units.units)
         case NumberForm():
-            return _words([f" {FORMS[piece]}"])
+            return _words([f" {SPOKEN.line.forms[piece]}"])
         case Over(top, bottom):
             above, below = written(top, leads=False), written(bottom, leads=False)
             return (Ink(max(above.width, below.width) + BAR_MM, above.lines + below.lines),)

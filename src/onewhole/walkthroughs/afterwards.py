@@ -1,11 +1,7 @@
 """What may follow an answer: equal forms, named and not demanded, and how to check it."""
 
-from onewhole.languages.english.forms_told import (
-    check_told,
-    may_stay_told,
-    one_fraction_told,
-    same_amount_told,
-)
+from onewhole.languages.language import Language
+from onewhole.languages.table import spoken_by
 from onewhole.number.quantity import Quantity
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, Question, Relation
@@ -37,12 +33,13 @@ def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     if manner.merge == MOST_MERGED and not first:
         return []
     says: Sentences = ()
+    told = spoken_by(manner.words).after
     for form in fewest[:1]:
-        says += memory.pick(manner.at, *same_amount_told(item.answer, form))
+        says += memory.pick(manner.at, *told.same_amount(item.answer, form))
     if wanted[-1:] == tuple(others[:1]):
-        says += memory.pick(0, one_fraction_told(item.answer, wanted[-1]))
+        says += memory.pick(0, told.one_fraction(item.answer, wanted[-1]))
     if first or not manner.merge:
-        says += memory.pick(manner.at, *may_stay_told(item.answer))
+        says += memory.pick(manner.at, *told.may_stay(item.answer))
     acts = tuple(
         Write(f"form-{at}", Comparison(item.answer, form, Relation.EQUAL), aside=True)
         for at, form in enumerate(wanted, start=1)
@@ -50,14 +47,14 @@ def form_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     return [Cue(Role.FORMS, says, acts)]
 
 
-def check_cues(item: Item, memory: Memory) -> list[Cue]:
+def check_cues(item: Item, memory: Memory, language: Language) -> list[Cue]:
     """Undo the first problem that can be undone, and no other."""
     checks = item.working.checks if item.working else ()
     undone = next((check for check in checks if isinstance(check, Undone)), None)
     if undone is None:
         return []
     back = Comparison(undone.links[0], undone.links[-1], Relation.EQUAL)
-    told = check_told(back)
+    told = language.after.check(back)
     if not fits(told) or not memory.once(Once.CHECK):
         return []
     says = memory.tell(told)

@@ -1,6 +1,6 @@
 """Working in columns on the board: the columns change in their place, and each sum is written beside them."""
 
-from onewhole.languages.english.film_told import columns_told
+from onewhole.languages.language import Language
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import whole
 from onewhole.statements.expression import minus, plus
@@ -17,7 +17,7 @@ def is_column(line: Line) -> bool:
     return isinstance(line.because, InColumns)
 
 
-def laid_cues(working: Working, memory: Memory) -> list[Cue]:
+def laid_cues(working: Working, memory: Memory, language: Language) -> list[Cue]:
     """Say how numbers are written under each other, once in a film, and once for numbers with a point."""
     if not any(map(is_column, working.lines)):
         return []
@@ -26,7 +26,7 @@ def laid_cues(working: Working, memory: Memory) -> list[Cue]:
     pointed = any(number.ladder.style is Style.DECIMAL for number, _ in signed or ())
     if not memory.once(Once.POINTS if pointed else Once.COLUMNS):
         return []
-    return [Cue(Role.LINE, memory.tell(columns_told(pointed=pointed)))]
+    return [Cue(Role.LINE, memory.tell(language.opening.columns(pointed=pointed)))]
 
 
 def beside(line: Line) -> Comparison | None:

@@ -1,11 +1,11 @@
 """How wide a line of the board is at most, before it is written."""
 
 import math
+from collections.abc import Iterable
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS
+from onewhole.languages.table import LANGUAGES
 from onewhole.notations.folding import Bit
 from onewhole.notations.text import grouped, printed
 from onewhole.number.impossible import Impossible
@@ -96,11 +96,11 @@ def bit_width(piece: Bit) -> int:
         case str():
             return word_width(f" {piece}")
         case NumberForm():
-            return word_width(f"  {FORMS[piece]}")
+            return _widest(one.line.forms[piece] for one in LANGUAGES.values())
         case Blanks(units):
             return sum(_HOLE + word_width(f"  {unit.mark}") for unit in units.units)
         case Phrase() | ToNearest() | FromEnd():
-            return word_width(f" {wording(piece)} ")
+            return _widest(one.line.wordings(piece) for one in LANGUAGES.values())
         case Over(above, below):
             return max(formula_width(above), formula_width(below)) + _BAR
         case Gap(wholes, top, bottom):
@@ -114,9 +114,14 @@ def bit_width(piece: Bit) -> int:
                 return _mixed(counts[0], counts[1], ladder.denominator) + word_width(
                     ladder.mark and f" {ladder.mark}"
                 )
-            return word_width(printed(piece))
+            return max(word_width(printed(piece, one)) for one in LANGUAGES.values())
         case _:
             assert_never(piece)
+
+
+def _widest(said: Iterable[str]) -> int:
+    """Return how wide words on a line are at most, in whichever language it is written."""
+    return max(word_width(f" {words} ") for words in said)
 
 
 def _mixed(wholes: Part, top: Part, bottom: Part) -> int:

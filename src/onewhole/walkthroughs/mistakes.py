@@ -3,19 +3,8 @@
 from dataclasses import dataclass
 from itertools import pairwise
 
-from onewhole.languages.english.mistake_told import (
-    answer_is_told,
-    does_not_fit,
-    may_be_written,
-    no_pieces_told,
-    not_equal_told,
-    not_so_told,
-    not_the_answer,
-    right_line_told,
-    still_the_same,
-    truth_told,
-)
-from onewhole.languages.english.problem_told import outcome_told
+from onewhole.languages.language import Language
+from onewhole.languages.table import spoken_by
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
@@ -42,10 +31,10 @@ def mistake_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
         return []
     slip = item.mistake
     if slip.form and isinstance(slip.wrote, Quantity):
-        return [_same_amount(item, slip.wrote, memory)]
+        return [_same_amount(item, slip.wrote, memory, spoken_by(manner.words))]
     content, instead = _false(item, slip, manner)
     leads = isinstance(item.statement, Question | AnotherName)
-    says = memory.pick(manner.at, *may_be_written(content))
+    says = memory.pick(manner.at, *spoken_by(manner.words).mistake.may_be_written(content))
     shown = Cue(Role.MISTAKE, says, (Write(_NAME, content, leads=leads),))
     but, so = (memory.tell(one, always=True) for one in (instead.but, instead.so))
     why = memory.tell(instead.why)
@@ -53,9 +42,9 @@ def mistake_cues(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
     return [shown, Cue(Role.MISTAKE, mended, (Strike(_NAME),))]
 
 
-def _same_amount(item: Item, wrote: Quantity, memory: Memory) -> Cue:
+def _same_amount(item: Item, wrote: Quantity, memory: Memory, language: Language) -> Cue:
     assert isinstance(item.answer, Quantity)
-    says = memory.tell(still_the_same(wrote, item.answer))
+    says = memory.tell(language.mistake.still_the_same(wrote, item.answer))
     return Cue(Role.MISTAKE, says, (Write(_NAME, wrote, leads=True),))
 
 
@@ -70,19 +59,21 @@ class _Instead:
 
 def _false(item: Item, slip: Slip, manner: Manner) -> tuple[Writable, _Instead]:
     """Return what is written wrongly, and the sentences that say why not and what is so."""
-    so = truth_told(outcome_told(item.statement, item.answer))
+    language = spoken_by(manner.words)
+    told = language.mistake
+    so = told.truth(language.lines.outcome(item.statement, item.answer))
     if not fits(so) and isinstance(item.answer, Quantity):
-        so = answer_is_told(item.answer)
+        so = told.answer_is(item.answer)
     match item.statement, slip.wrote:
         case _, Impossible() as wrote:
-            return wrote, _Instead(no_pieces_told(manner.words), (), so)
+            return wrote, _Instead(told.no_pieces(manner.words), (), so)
         case Comparison(left, right), Relation() as sign:
             wrong = Comparison(left, right, sign)
-            return wrong, _Instead(not_so_told(wrong), (), so)
+            return wrong, _Instead(told.not_so(wrong), (), so)
         case MissingNumber(), Quantity() as wrote:
-            return wrote, _Instead(does_not_fit(wrote), (), so)
+            return wrote, _Instead(told.does_not_fit(wrote), (), so)
         case _:
-            return _false_line(item, slip, _reason(item, slip, manner), so)
+            return _false_line(item, slip, manner, so)
 
 
 def _reason(item: Item, slip: Slip, manner: Manner) -> Sentences:
@@ -95,15 +86,17 @@ def _reason(item: Item, slip: Slip, manner: Manner) -> Sentences:
     return reason_said(after, manner.words) if after else ()
 
 
-def _false_line(item: Item, slip: Slip, why: Sentences, so: Sentences) -> tuple[Writable, _Instead]:
+def _false_line(item: Item, slip: Slip, manner: Manner, so: Sentences) -> tuple[Writable, _Instead]:
     """Show the false line itself where the ear can follow it, and else the answer it leads to."""
+    language, why = spoken_by(manner.words), _reason(item, slip, manner)
     at = slip.false_at or len(slip.lines) - 1
     before, wrong = (slip.lines[number].says for number in (at - 1, at))
     changed = _changed(before, wrong)
     if changed is None:
-        return slip.wrote, _Instead(not_the_answer(slip.wrote), why, so)
+        return slip.wrote, _Instead(language.mistake.not_the_answer(slip.wrote), why, so)
     was, became = changed
-    return wrong, _Instead(not_equal_told(was, became), why + _right_line(item), so)
+    but = language.mistake.not_equal(was, became)
+    return wrong, _Instead(but, why + _right_line(item, language), so)
 
 
 def _changed(before: LineContent, wrong: LineContent) -> tuple[Expression, Expression] | None:
@@ -119,7 +112,9 @@ def _changed(before: LineContent, wrong: LineContent) -> tuple[Expression, Expre
     return was.part, became.part
 
 
-def _right_line(item: Item) -> Sentences:
+def _right_line(item: Item, language: Language) -> Sentences:
     """Say the line that should stand there: the first that a pupil writes, where there is one to say."""
     lines = item.working.brief()[1:-1] if item.working else ()
-    return right_line_told(lines[0].says) if lines and plain(lines[0].says) else ()
+    if not lines or not plain(lines[0].says):
+        return ()
+    return language.mistake.right_line(lines[0].says)

@@ -2,22 +2,9 @@
 
 import re
 
-from onewhole.languages.english.film_told import (
-    THE_END,
-    TONIGHT,
-    both_signs_told,
-    closing_told,
-    column_opened_told,
-    count_told,
-    date_told,
-    greeting_told,
-    one_adds_told,
-    one_takes_told,
-    opened_told,
-    title_told,
-    whole_told,
-)
 from onewhole.languages.english.words import ClassWords, short
+from onewhole.languages.language import Language
+from onewhole.languages.table import spoken_by
 from onewhole.number.unit import Unit
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Question, asked_quantities
@@ -36,22 +23,24 @@ def opening_chapter(lesson: Lesson, memory: Memory, merge: int) -> Chapter:
     acts: list[Act] = [Fresh(), Write("title", lesson.title, heading=True)]
     lines = (("class", lesson.class_name), ("date", lesson.date))
     acts += [Write(name, said) for name, said in lines if said]
-    says = greeting_told(lesson.class_name if _sayable(lesson.class_name) else "")
-    says += date_told(lesson.date) if _sayable(lesson.date) else ()
-    says += title_told(lesson.title) if _sayable(lesson.title) else ()
-    says += count_told(len(lesson.items))
-    if lesson.words.whole != ClassWords().whole:
-        says += whole_told(lesson.words)
+    told = spoken_by(lesson.words).opening
+    says = told.greeting(lesson.class_name if _sayable(lesson.class_name) else "")
+    says += told.date(lesson.date) if _sayable(lesson.date) else ()
+    says += told.title(lesson.title) if _sayable(lesson.title) else ()
+    says += told.count(len(lesson.items))
+    if lesson.words.whole != spoken_by(lesson.words).usual.whole:
+        says += told.whole(lesson.words)
     cues = [Cue(Role.OPENING, memory.tell(says), tuple(acts))]
     view = overview(lesson.items, short(lesson.words))
     if view and merge < MOST_MERGED:
         cues.append(Cue(Role.OVERVIEW, memory.tell(view)))
-    return Chapter("", TONIGHT, tuple(cues))
+    return Chapter("", told.tonight, tuple(cues))
 
 
-def closing_chapter(memory: Memory) -> Chapter:
+def closing_chapter(memory: Memory, language: Language) -> Chapter:
     """End the film."""
-    return Chapter("", THE_END, (Cue(Role.CLOSING, memory.tell(closing_told())),))
+    told = language.opening
+    return Chapter("", told.the_end, (Cue(Role.CLOSING, memory.tell(told.closing())),))
 
 
 def overview(items: tuple[Item, ...], words: ClassWords) -> Sentences:
@@ -63,27 +52,28 @@ def overview(items: tuple[Item, ...], words: ClassWords) -> Sentences:
     count = len(items)
     if count == 1:
         return ()
+    told = spoken_by(words).opening
     says: Sentences = ()
     opened = [reasons for item in items if (reasons := _opened(item))]
     columns = sum(map(_column_opened, items))
     if columns and not opened:
-        says = column_opened_told(columns, count, words)
+        says = told.column_opened(columns, count, words)
     if opened:
         small, large = _units(opened)
-        says = opened_told(len(opened), count, small, large, words, lacking=_lacking(opened))
-    return says + _signs(items)
+        says = told.opened(len(opened), count, small, large, words, lacking=_lacking(opened))
+    return says + _signs(items, spoken_by(words))
 
 
-def _signs(items: tuple[Item, ...]) -> Sentences:
+def _signs(items: tuple[Item, ...], language: Language) -> Sentences:
     """Warn of both signs on one page."""
     added, taken = ([item.label for item in items if _takes(item) is wanted] for wanted in (False, True))
     if not added or not taken:
         return ()
     if len(added) == 1:
-        return one_adds_told(added[0])
+        return language.opening.one_adds(added[0])
     if len(taken) == 1:
-        return one_takes_told(taken[0])
-    return both_signs_told(len(added), len(taken))
+        return language.opening.one_takes(taken[0])
+    return language.opening.both_signs(len(added), len(taken))
 
 
 def _opened(item: Item) -> tuple[OpensOne, ...]:

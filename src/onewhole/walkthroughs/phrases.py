@@ -1,9 +1,8 @@
 """What is said of a line and of a problem, where the ear can follow it."""
 
-from onewhole.languages.english.line_told import parts_stand_told, stands_told
-from onewhole.languages.english.problem_told import answers_told
-from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.language import Language
+from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Sum
 from onewhole.statements.row import Sign, flat
@@ -13,7 +12,7 @@ from onewhole.working.line import Line, LineContent
 from onewhole.working.reasons.taking import AddedUnitByUnit, TakenUnitByUnit
 
 
-def stands(says: LineContent) -> tuple[Sentences, ...]:
+def stands(says: LineContent, language: Language = SPOKEN) -> tuple[Sentences, ...]:
     """Say what stands on the line, in more than one wording; nothing where the ear could not follow it.
 
     >>> from onewhole.notations.sentences.text import text_of
@@ -25,8 +24,8 @@ def stands(says: LineContent) -> tuple[Sentences, ...]:
         parts = tuple(term.part for term in says.terms)
         if len(parts) == 1 or not all(plain(part) for part in parts):
             return ()
-        return parts_stand_told(parts)
-    return stands_told(says) if plain(says) else ()
+        return language.lines.parts_stand(parts)
+    return language.lines.stands(says) if plain(says) else ()
 
 
 def in_parts(says: LineContent) -> bool:
@@ -44,9 +43,9 @@ def plain(thing: Writable) -> bool:
     return not any(piece in {Sign.OPEN, Sign.CLOSE} for piece in flat(thing))
 
 
-def answers(item: Item) -> tuple[Sentences, ...]:
+def answers(item: Item, language: Language) -> tuple[Sentences, ...]:
     """Say the answer once more, in more than one wording."""
-    return answers_told(item.label, item.statement, item.answer)
+    return language.lines.answers(item.label, item.statement, item.answer)
 
 
 def reason_said(line: Line, words: ClassWords) -> Sentences:
@@ -55,4 +54,4 @@ def reason_said(line: Line, words: ClassWords) -> Sentences:
         case None | TakenUnitByUnit(()) | AddedUnitByUnit(()):
             return ()
         case reason:
-            return reason_told(reason, words)
+            return spoken_by(words).working.reason(reason, words)

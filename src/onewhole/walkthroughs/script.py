@@ -1,6 +1,7 @@
 """The script of a night: what is said and what happens on the board, before it has times."""
 
 from onewhole.languages.english.words import short
+from onewhole.languages.table import spoken_by
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.lesson import Lesson
 from onewhole.walkthroughs.manner import MOST_MERGED, manner_of
@@ -38,4 +39,4 @@ def script(lesson: Lesson, *, merge: int = 0) -> Script:
     words = short(lesson.words)
     for at, item in enumerate(lesson.items):
         chapters.append(problem_chapter(item, manner_of(item, at, words, memory, merge), memory))
-    return Script(lesson.title, (*chapters, closing_chapter(memory)), words.language)
+    return Script(lesson.title, (*chapters, closing_chapter(memory, spoken_by(words))), words.language)

@@ -4,11 +4,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from onewhole.languages.english.facts import fact_told
-from onewhole.languages.english.film_told import try_told
-from onewhole.languages.english.line_told import deed_told, done_as_before, then_done
-from onewhole.languages.english.making import Nodes, told
-from onewhole.languages.english.problem_told import asked_told
+from onewhole.languages.film_told import Clause
+from onewhole.languages.table import spoken_by
 from onewhole.notations.text import printed
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, MissingNumber, Relation
@@ -37,27 +34,27 @@ def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
     """Tell one problem on a fresh board. ``memory`` grows by what is said."""
     cues = [_problem(item, manner, memory)]
     if item.try_first:
-        cues.append(Cue(Role.TRY, memory.tell(try_told())))
+        cues.append(Cue(Role.TRY, memory.tell(spoken_by(manner.words).opening.try_first())))
     if item.working is None:
         cues.append(_only_answered(item, manner, memory))
     else:
         cues += _worked(item, item.working, manner, memory)
     cues += form_cues(item, manner, memory)
-    cues += check_cues(item, memory)
+    cues += check_cues(item, memory, spoken_by(manner.words))
     cues += mistake_cues(item, manner, memory)
-    return Chapter(item.label, printed(item.statement), tuple(cues))
+    return Chapter(item.label, printed(item.statement, spoken_by(manner.words)), tuple(cues))
 
 
 def _problem(item: Item, manner: Manner, memory: Memory) -> Cue:
     acts: list[Act] = [Fresh(), Write("problem", item.statement, label=item.label)]
     if item.picture:
         acts.append(Draw(item.picture.scenes[0]))
-    asked = asked_told(item.label, item.statement, item.story, manner.at)
+    asked = spoken_by(manner.words).lines.asked(item.label, item.statement, item.story, manner.at)
     return Cue(Role.PROBLEM, memory.tell(asked, always=True), tuple(acts))
 
 
 def _only_answered(item: Item, manner: Manner, memory: Memory) -> Cue:
-    says = memory.pick(manner.at, *answers(item))
+    says = memory.pick(manner.at, *answers(item, spoken_by(manner.words)))
     if isinstance(item.statement, Comparison) and isinstance(item.answer, Relation):
         return Cue(Role.ANSWER, says, (Write("answer", replace(item.statement, sign=item.answer)),), THINK)
     leads = not isinstance(item.statement, MissingNumber)
@@ -69,7 +66,7 @@ def _worked(item: Item, working: Working, manner: Manner, memory: Memory) -> lis
     if len(working.lines) == 1:
         return [_only_answered(item, manner, memory)]
     last = len(working.lines) - 1
-    cues = laid_cues(working, memory) if manner.telling is Telling.FULL else []
+    cues = laid_cues(working, memory, spoken_by(manner.words)) if manner.telling is Telling.FULL else []
     for at, group in enumerate(_groups(working, last, manner)):
         says = _told(working, group, manner, memory, first=not at)
         cues.append(Cue(Role.LINE, says, _acts(item, working, group, manner), line=group[-1]))
@@ -118,53 +115,56 @@ def _in_full(line: Line, manner: Manner, memory: Memory) -> Sentences:
     """Say why, what then stands there, and a hard fact beside it."""
     why = reason_said(line, manner.words)
     says = memory.tell(why)
-    also = [one for one in _stands(line) if not why or one[0].nodes[0] != why[0].nodes[0]]
+    also = [one for one in _stands(line, manner) if not why or one[0].nodes[0] != why[0].nodes[0]]
     if also and (not line.aside or in_parts(line.says)):
         says += memory.pick(manner.at, *also)
     return says + _facts(line, manner, memory)
 
 
 def _pointing_back(lines: list[Line], manner: Manner, memory: Memory, *, first: bool) -> Sentences:
+    lines_told = spoken_by(manner.words).lines
     done = _deed(lines, manner)
     says: Sentences = ()
     if done is None:
         says = memory.tell(reason_said(lines[-1], manner.words))
     elif first:
-        says = memory.pick(manner.at, *done_as_before(done, manner.like))
+        says = memory.pick(manner.at, *lines_told.as_before(done, manner.like))
     else:
-        says = memory.tell(told(done)) or memory.tell(then_done(done))
-    also = _stands(lines[-1])
+        says = memory.tell(lines_told.done(done)) or memory.tell(lines_told.then(done))
+    also = _stands(lines[-1], manner)
     return says + (memory.pick(manner.at, *also) if also else ())
 
 
 def _straight(lines: list[Line], manner: Manner, memory: Memory) -> Sentences:
+    lines_told = spoken_by(manner.words).lines
     done = _deed(lines, manner)
-    also = _stands(lines[-1])
+    also = _stands(lines[-1], manner)
     if done is None:
         return memory.pick(manner.at, *(also or (reason_said(lines[-1], manner.words),)))
     if not also:
-        return memory.tell(told(done))
-    return memory.pick(manner.at, *(told(done) + one for one in also))
+        return memory.tell(lines_told.done(done))
+    return memory.pick(manner.at, *(lines_told.done(done) + one for one in also))
 
 
-def _stands(line: Line) -> tuple[Sentences, ...]:
+def _stands(line: Line, manner: Manner) -> tuple[Sentences, ...]:
     """Say what stands on a line; of a column nothing, because it is seen in the columns and not as a sum."""
-    return () if is_column(line) else stands(line.says)
+    return () if is_column(line) else stands(line.says, spoken_by(manner.words))
 
 
-def _deed(lines: list[Line], manner: Manner) -> Nodes | None:
+def _deed(lines: list[Line], manner: Manner) -> Clause | None:
     """Return what is done first in some lines, as a part of a sentence."""
-    return next(filter(None, (deed_told(line.because, manner.words) for line in lines)), None)
+    deed = spoken_by(manner.words).lines.deed
+    return next(filter(None, (deed(line.because, manner.words) for line in lines)), None)
 
 
 def _answer(item: Item, line: Line, manner: Manner, memory: Memory) -> Sentences:
     why = reason_said(line, manner.words)
     tells_all = isinstance(line.because, _TELL_ALL)
     if manner.telling is Telling.STRAIGHT:
-        return memory.pick(manner.at, *answers(item), *([why] if tells_all else []))
+        return memory.pick(manner.at, *answers(item, spoken_by(manner.words)), *([why] if tells_all else []))
     says = memory.tell(why)
     if manner.telling is Telling.FULL or not tells_all or not says:
-        says += memory.pick(0, *answers(item))
+        says += memory.pick(0, *answers(item, spoken_by(manner.words)))
     return says + _facts(line, manner, memory)
 
 
@@ -172,6 +172,7 @@ def _facts(line: Line, manner: Manner, memory: Memory) -> Sentences:
     """Say how a hard fact is found, each once in a film; none when time is short."""
     if manner.merge and manner.telling is not Telling.FULL:
         return ()
+    fact_told = spoken_by(manner.words).working.fact
     fresh = [fact for fact in line.facts if memory.once(fact.asked)]
     return memory.tell(tuple(said for fact in fresh for said in fact_told(fact)))
 

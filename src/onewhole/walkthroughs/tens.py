@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from onewhole.languages.english.film_told import tens_told
+from onewhole.languages.table import spoken_by
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.walkthroughs.cue import Cue, Role
@@ -22,7 +22,7 @@ def tens_cues(lines: list[Line], manner: Manner, memory: Memory) -> list[Cue]:
         units = _opened_units(line)
         if units is None or units[0].size == TEN or not memory.once(Once.TENS):
             continue
-        says = memory.tell(tens_told(*units, _TENS, manner.words))
+        says = memory.tell(spoken_by(manner.words).opening.tens(*units, _TENS, manner.words))
         return [Cue(Role.TENS, says)]
     return []
 

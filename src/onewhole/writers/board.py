@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from onewhole.errors import Fault
+from onewhole.languages.language import Language
 from onewhole.languages.table import SPOKEN
 from onewhole.notations.typst_math import typst_row
 from onewhole.walkthroughs.cue import Write
@@ -15,7 +16,7 @@ SOURCE = '#import "/look/board.typ": board\n#board(json(bytes(sys.inputs.data)))
 BLEED = 12
 
 
-def board(writes: Sequence[Write]) -> tuple[str, bytes]:
+def board(writes: Sequence[Write], language: Language = SPOKEN) -> tuple[str, bytes]:
     """Return Typst source and data that set each line on a page of its own, clear where nothing is written.
 
     A page is as large as the line's place and :data:`BLEED` more on each side, a point for a unit of the
@@ -26,30 +27,32 @@ def board(writes: Sequence[Write]) -> tuple[str, bytes]:
     >>> b"Kites" in data, b'"width": 300' in data
     (True, True)
     """
-    data: Json = {"lines": [_line(write) for write in writes], "bleed": BLEED, "lang": SPOKEN.tag}
+    data: Json = {"lines": [_line(write, language) for write in writes], "bleed": BLEED, "lang": language.tag}
     return SOURCE, Printed("board", data).content
 
 
-def formula_rows(write: Write) -> tuple[Formula, ...]:
+def formula_rows(write: Write, language: Language = SPOKEN) -> tuple[Formula, ...]:
     """Return the rows of a formula that was folded; the first carries the spoken words of all."""
     assert not isinstance(write.content, str), "words are not folded by the layout"
-    whole = formula(write.content, leads=write.leads)
-    rows = [typst_row(row) for row in write.rows]
+    whole = formula(write.content, leads=write.leads, language=language)
+    rows = [typst_row(row, language) for row in write.rows]
     rows[0] = f"= {rows[0]}" if write.leads else rows[0]
     return tuple({"math": math, "alt": "" if at else whole["alt"]} for at, math in enumerate(rows))
 
 
-def _said(write: Write) -> str | Formula | tuple[Formula, ...]:
+def _said(write: Write, language: Language) -> str | Formula | tuple[Formula, ...]:
     if isinstance(write.content, str):
         return f"= {write.content}" if write.leads else write.content
-    return formula_rows(write) if write.rows else formula(write.content, leads=write.leads)
+    if write.rows:
+        return formula_rows(write, language)
+    return formula(write.content, leads=write.leads, language=language)
 
 
-def _line(write: Write) -> Json:
+def _line(write: Write, language: Language) -> Json:
     if write.place is None:
         msg = "a line of the board has no place"
         raise Fault(msg, where=write.name)
-    said = _said(write)
+    said = _said(write, language)
     return {
         "says": said,
         "label": write.label,

@@ -20,7 +20,7 @@ def formula(
     >>> formula(read_expression("7 - 3"), asks=True)["alt"]
     'seven minus three equals blank'
     """
-    math, alt = typst_math(thing), language.say(thing)
+    math, alt = typst_math(thing, language), language.say(thing)
     if leads:
         math, alt = f"= {math}", f"{language.equals} {alt}"
     if asks:
@@ -31,7 +31,7 @@ def formula(
 def chain(things: tuple[Writable, ...], language: Language = ENGLISH) -> Formula:
     """Return a chain of equal things as one formula."""
     return {
-        "math": " = ".join(map(typst_math, things)),
+        "math": " = ".join(typst_math(thing, language) for thing in things),
         "alt": f" {language.equals} ".join(map(language.say, things)),
     }
 

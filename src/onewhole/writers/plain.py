@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.table import spoken_by
+from onewhole.languages.language import Language
+from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.columns_text import columns_text
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
@@ -32,8 +33,10 @@ def working_lines(
         return columns
     if brief or blank:
         shown = working.faded(blank)
-        return tuple(_plain(line, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown))
-    rows = [(_plain(line, first=at == 0), line) for at, line in enumerate(working.lines)]
+        return tuple(
+            _plain(line, words, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown)
+        )
+    rows = [(_plain(line, words, first=at == 0), line) for at, line in enumerate(working.lines)]
     width = min(WIDEST, max(len(said) for said, _ in rows) + 2)
     found = [spoken_by(words).working.way(working, words)]
     for said, line in rows:
@@ -65,9 +68,9 @@ def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
         yield _check(check, working, words)
 
 
-def _plain(line: Line, *, first: bool) -> str:
-    whole_line = isinstance(line.says, WholeLine)
-    return printed(line.says) if first or whole_line else f"= {printed(line.says)}"
+def _plain(line: Line, words: ClassWords, *, first: bool) -> str:
+    said = printed(line.says, spoken_by(words))
+    return said if first or isinstance(line.says, WholeLine) else f"= {said}"
 
 
 def _because(line: Line, words: ClassWords) -> str:
@@ -80,14 +83,14 @@ def _check(check: Check, working: Working, words: ClassWords) -> str:
         case Estimate():
             return text_of(language.key.range(check))
         case Undone(links):
-            return f"{language.page.check} {chain_text(links)}"
+            return f"{language.page.check} {chain_text(links, language)}"
         case Agreed(strategy, answer):
             name = language.working.way(working, words, strategy)
-            return f"{language.page.another_way.format(name=name)} {printed(answer)}"
+            return f"{language.page.another_way.format(name=name)} {printed(answer, language)}"
         case _:
             assert_never(check)
 
 
-def chain_text(links: tuple[Expression, ...]) -> str:
+def chain_text(links: tuple[Expression, ...], language: Language = SPOKEN) -> str:
     """Write a chain of equal expressions."""
-    return " = ".join(printed(link) for link in links)
+    return " = ".join(printed(link, language) for link in links)

@@ -46,7 +46,11 @@ def _act(act: Act, words: ClassWords) -> str | Json | None:
     match act:
         case Write():
             thing = act.content
-            return thing if isinstance(thing, str) else dict(formula(thing, leads=act.leads))
+            return (
+                thing
+                if isinstance(thing, str)
+                else dict(formula(thing, leads=act.leads, language=spoken_by(words)))
+            )
         case Strike():
             return "Strike it out."
         case Draw(scene):

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.film_words import FilmWords
+from onewhole.languages.language import Language
 from onewhole.languages.table import LANGUAGES, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
@@ -44,11 +44,12 @@ def transcript(timeline: Timeline, words: ClassWords) -> str:
     """
     blocks = [f"# {_plain(timeline.title)}"]
     for chapter in timeline.chapters:
-        blocks += _chapter(chapter, words, LANGUAGES[timeline.language].film)
+        blocks += _chapter(chapter, words, LANGUAGES[timeline.language])
     return "\n\n".join(blocks) + "\n"
 
 
-def _chapter(chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Iterator[str]:
+def _chapter(chapter: TimedChapter, words: ClassWords, language: Language) -> Iterator[str]:
+    film = language.film
     label = f"{chapter.label}. " if chapter.label else ""
     yield f"## {clock(chapter.start)} {_plain(label + chapter.title)}"
     lines: dict[str, str] = {}
@@ -56,7 +57,7 @@ def _chapter(chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Itera
     for cue in chapter.cues:
         if cue.said:
             yield _plain(text_of(sentence for sentence, _, _ in cue.said))
-        done = [_plain(line) for line in _done(cue, lines, film)]
+        done = [_plain(line) for line in _done(cue, lines, language)]
         if done:
             yield f"{film.on_the_board}\n\n" + "\n".join(f"- {line}" for line in done)
         for move in cue.moves:
@@ -67,19 +68,19 @@ def _chapter(chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Itera
                 yield f"{film.picture} {_plain(now)}"
 
 
-def _done(cue: Timed, lines: dict[str, str], film: FilmWords) -> Iterator[str]:
+def _done(cue: Timed, lines: dict[str, str], language: Language) -> Iterator[str]:
     """Say what is done on the board, and keep what is written by its name, to say what is struck out."""
     for move in cue.moves:
         match move.act:
             case Write(name, content, label, leads):
-                line = content if isinstance(content, str) else printed(content)
+                line = content if isinstance(content, str) else printed(content, language)
                 said = (f"{label}. " if label else "") + ("= " if leads else "") + line
                 lines[name] = said
                 yield said
             case Strike(name):
-                yield f"{film.struck_out} {lines[name]}"
+                yield f"{language.film.struck_out} {lines[name]}"
             case Fresh() if lines:
-                yield film.fresh_board
+                yield language.film.fresh_board
             case Fresh() | Draw():
                 pass
 

@@ -12,7 +12,7 @@ from string import Template
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.film_words import FilmWords
+from onewhole.languages.language import Language
 from onewhole.languages.table import LANGUAGES
 from onewhole.notations.mathml import mathml
 from onewhole.notations.sentences.speech import spoken
@@ -49,7 +49,7 @@ def walkthrough_html(timeline: Timeline, words: ClassWords, *, voice_note: str =
         style=style,
         script=script,
         problems=_lines(_link(at, chapter) for at, chapter in enumerate(timeline.chapters)),
-        parts=_parts(timeline, words, film),
+        parts=_parts(timeline, words, LANGUAGES[timeline.language]),
         leave=f'<p class="leave"><a href="{escape(back)}">{escape(film.leave)}</a></p>' if back else "",
         note=f"<p>{escape(voice_note)}</p>" if voice_note else "",
     )
@@ -96,29 +96,29 @@ def _link(at: int, chapter: TimedChapter) -> str:
     return f'<li><a href="#part-{at}">{escape(_name(chapter))}</a></li>'
 
 
-def _parts(timeline: Timeline, words: ClassWords, film: FilmWords) -> str:
+def _parts(timeline: Timeline, words: ClassWords, language: Language) -> str:
     """Write every chapter."""
-    return _lines(_lines(_part(at, chapter, words, film)) for at, chapter in enumerate(timeline.chapters))
+    return _lines(_lines(_part(at, chapter, words, language)) for at, chapter in enumerate(timeline.chapters))
 
 
-def _part(at: int, chapter: TimedChapter, words: ClassWords, film: FilmWords) -> Iterator[str]:
+def _part(at: int, chapter: TimedChapter, words: ClassWords, language: Language) -> Iterator[str]:
     yield f'<section class="part" id="part-{at}" aria-labelledby="name-{at}">'
     yield f'<h3 id="name-{at}">{escape(_name(chapter))}</h3>'
     yield "<ol>"
     written: dict[str, str] = {}
     for cue in chapter.cues:
-        yield _lines(_step(cue, words, film, written))
+        yield _lines(_step(cue, words, language, written))
     yield "</ol>"
     yield "</section>"
 
 
-def _step(timed: Timed, words: ClassWords, film: FilmWords, written: dict[str, str]) -> Iterator[str]:
+def _step(timed: Timed, words: ClassWords, language: Language, written: dict[str, str]) -> Iterator[str]:
     cue = timed.cue
     tried = ' data-try=""' if cue.role is Role.TRY else ""
     lasts, think = _milliseconds(timed.end - timed.start), _milliseconds(cue.think)
     yield f'<li class="step" data-lasts="{lasts}" data-think="{think}"{tried}>'
     for act in cue.acts:
-        yield _act(act, words, film, written)
+        yield _act(act, words, language, written)
     said = (
         f'<span data-aloud="{escape(spoken(one))}">{escape(sentence_text(one))}</span>' for one in cue.says
     )
@@ -130,10 +130,11 @@ def _milliseconds(seconds: Fraction) -> int:
     return round(seconds * 1000)
 
 
-def _act(act: Act, words: ClassWords, film: FilmWords, written: dict[str, str]) -> str:
+def _act(act: Act, words: ClassWords, language: Language, written: dict[str, str]) -> str:
+    film = language.film
     match act:
         case Write(name=name, label=label):
-            content = _content(act)
+            content = _content(act, language)
             written[name] = content
             looks = ("write", *(look for look in ("aside", "heading") if getattr(act, look)))
             number = f'<b class="label">{escape(label)}.</b> ' if label else ""
@@ -150,12 +151,12 @@ def _act(act: Act, words: ClassWords, film: FilmWords, written: dict[str, str]) 
             assert_never(act)
 
 
-def _content(write: Write) -> str:
+def _content(write: Write, language: Language) -> str:
     if isinstance(write.content, str):
         return f"<span>{escape(write.content)}</span>"
-    return _formula(write.content, leads=write.leads)
+    return _formula(write.content, leads=write.leads, language=language)
 
 
-def _formula(line: Writable, *, leads: bool) -> str:
+def _formula(line: Writable, *, leads: bool, language: Language) -> str:
     """Write a line as MathML; one that follows from the line before begins with its equals sign."""
-    return mathml(line, leads=leads and not isinstance(line, WholeLine))
+    return mathml(line, leads=leads and not isinstance(line, WholeLine), language=language)

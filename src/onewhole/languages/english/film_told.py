@@ -91,7 +91,7 @@ def try_told() -> Sentences:
     return told("stop here and try it")
 
 
-def closing_told() -> Sentences:
+def film_closing_told() -> Sentences:
     """End the film."""
     return (
         told("that", "was the last one")

@@ -180,6 +180,11 @@ def done_as_before(deed: Nodes, label: str) -> tuple[Sentences, ...]:
     )
 
 
+def done_told(deed: Nodes) -> Sentences:
+    """Say what is done, as a sentence of its own."""
+    return told(deed)
+
+
 def then_done(deed: Nodes) -> Sentences:
     """Say what is done next, after something else was done."""
     return told("then", deed)

@@ -63,7 +63,8 @@ class ClassWords:
 
     ``whole`` and ``wholes`` name the whole of a mixed number, and ``regroup`` is the verb before it: open,
     regroup, rename or trade one whole. ``language`` is the BCP 47 tag of the words. ``story`` says of whom
-    word problems tell, where the class has said so. Raises InputError for a word that is empty or runs over
+    word problems tell, where the class has said so. ``feminine`` is the gender of the whole's word, in a
+    language that has one: una tira, un entero. Raises InputError for a word that is empty or runs over
     a line.
 
     >>> kites = ClassWords.for_whole("strip of kite paper")
@@ -76,6 +77,7 @@ class ClassWords:
     regroup: str = "regroup"
     language: str = TAG
     story: OwnStory | None = None
+    feminine: bool = False
 
     def __post_init__(self) -> None:
         """Refuse words that cannot stand in a sentence."""

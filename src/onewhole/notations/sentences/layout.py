@@ -21,6 +21,8 @@ def pieces(sentence: Sentence, render: Callable[[Node, Language], str | _Set]) -
     A sentence that somebody typed keeps its own beginning and end.
     """
     language = LANGUAGES[sentence.language]
+    if sentence.end is End.ASKS and language.asks:
+        yield language.asks
     for at, node in enumerate(sentence.nodes):
         words = node.joined if isinstance(node, Seam) else node
         written = render(words, language)

@@ -35,7 +35,7 @@ def _spoken(node: Node, language: Language) -> str:
         case Said(thing):
             return language.say(thing)
         case Counted(count, unit):
-            return f"{language.count_words(count)} {language.called(unit, count)}"
+            return f"{language.count_words(count, unit)} {language.called(unit, count)}"
         case Naming(unit, many):
             return language.called(unit, 2 if many else 1)
         case Label(problem):

@@ -36,9 +36,9 @@ def node_text(node: Node, language: Language) -> str:
         case str():
             return node
         case Said(thing):
-            return printed(thing)
+            return printed(thing, language)
         case Counted(count, unit, spelt):
-            number = language.count_words(count) if spelt else grouped(str(count))
+            number = language.count_words(count, unit) if spelt else grouped(str(count))
             return f"{number} {language.called(unit, count)}"
         case Naming(unit, many):
             return language.called(unit, 2 if many else 1)
