@@ -29,9 +29,9 @@ class Language:
     that speaks it, a count in words, and what one or so many of a unit or thing are called.
 
     ``usual`` are the words of a class that has not said its own. ``say`` reads a line aloud in words,
-    ``equals`` an equals sign that begins or ends a line, and ``blank`` what is missing; ``line`` are the words
-    that are written on it. ``asks`` opens a question, where the language writes a mark there. ``film`` are
-    the words round a film, and ``page`` those on printed pages; ``working``, ``home``, ``key`` and
+    ``equals`` an equals sign that begins or ends a line, and ``blank`` what is missing; ``line`` are the
+    words that are written on it. ``asks`` opens a question, where the language writes a mark there. ``film``
+    are the words round a film, and ``page`` those on printed pages; ``working``, ``home``, ``key`` and
     ``stories`` say what depends on the problems, and ``opening``, ``lines``, ``after`` and ``mistake`` what a
     film says beside them.
     """
