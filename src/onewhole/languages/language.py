@@ -1,9 +1,10 @@
 """What a notation asks a language for: its tag, its words for counts and units, and lines read aloud."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Protocol
 
+from onewhole.languages.english.own_story import OwnStory
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.film_told import AfterTold, LinesTold, MistakeTold, OpeningTold
 from onewhole.languages.film_words import FilmWords
@@ -28,12 +29,15 @@ class Language:
     """A language: its BCP 47 tag, its own name, its ISO 639-2 code (all that an MP4 track holds), the voice
     that speaks it, a count in words, and what one or so many of a unit or thing are called.
 
-    ``usual`` are the words of a class that has not said its own. ``say`` reads a line aloud in words,
-    ``equals`` an equals sign that begins or ends a line, and ``blank`` what is missing; ``line`` are the
-    words that are written on it. ``asks`` opens a question, where the language writes a mark there. ``film``
-    are the words round a film, and ``page`` those on printed pages; ``working``, ``home``, ``key`` and
-    ``stories`` say what depends on the problems, and ``opening``, ``lines``, ``after`` and ``mistake`` what a
-    film says beside them.
+    ``usual`` are the words of a class that has not said its own. ``say`` reads a line aloud in words, and
+    ``say_before`` a number as it stands before the rest of a typed text: its words, and how many letters
+    of the rest they take in. ``short`` leaves out what a whole is made of; ``read_whole`` and ``read_story``
+    read what a class calls its wholes, and of whom its stories tell; ``known`` are such words by what an
+    English class calls them. ``equals`` is an equals sign that begins
+    or ends a line, and ``blank`` what is missing; ``line`` are the words that are written on it. ``asks``
+    opens a question, where the language writes a mark there. ``film`` are the words round a film, and
+    ``page`` those on printed pages; ``working``, ``home``, ``key`` and ``stories`` say what depends on the
+    problems, and ``opening``, ``lines``, ``after`` and ``mistake`` what a film says beside them.
     """
 
     tag: str
@@ -44,6 +48,11 @@ class Language:
     count_words: CountWords
     called: Callable[[Unit | Thing, int], str]
     say: Callable[[Writable], str]
+    say_before: Callable[[Writable, str], tuple[str, int]]
+    short: Callable[[ClassWords], ClassWords]
+    known: Mapping[str, str]
+    read_whole: Callable[[str, ClassWords], ClassWords]
+    read_story: Callable[[str], OwnStory]
     equals: str
     blank: str
     asks: str

@@ -1,16 +1,60 @@
 """The languages there are, by tag. A new language is one package and one line here."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from types import MappingProxyType
 
+from onewhole.errors import InputError
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.language import Language
+from onewhole.languages.spanish.tongue import SPANISH
 
-LANGUAGES: Mapping[str, Language] = MappingProxyType({ENGLISH.tag: ENGLISH})
+LANGUAGES: Mapping[str, Language] = MappingProxyType({one.tag: one for one in (ENGLISH, SPANISH)})
 
 #: What a class speaks that has not said what it speaks.
 SPOKEN = ENGLISH
+
+
+def language_named(typed: str) -> Language:
+    """Return a language by the letters that stand for it: en, es. Raises InputError with those there are.
+
+    >>> language_named("es").name
+    'español'
+    """
+    plain = typed.strip().lower()
+    for tag, language in LANGUAGES.items():
+        if plain in {tag.lower(), code_of(language)}:
+            return language
+    msg = f"“{typed[:40]}” is no language that pages are printed in"
+    remedy = (
+        f"Write one or more of: {', '.join(f'{code_of(one)} ({one.name})' for one in LANGUAGES.values())}."
+    )
+    raise InputError(msg, remedy=remedy)
+
+
+def code_of(language: Language) -> str:
+    """Return the letters that stand for a language in a sheet and in the name of a file.
+
+    >>> code_of(SPOKEN)
+    'en'
+    """
+    return language.tag.partition("-")[0]
+
+
+def words_at_home(words: ClassWords, own: ClassWords) -> ClassWords:
+    """Return the words for a page in another language than the class's: what was typed, or what is known.
+
+    ``own`` are the words in that language. Regrouping is called as in class.
+
+    >>> words_at_home(ClassWords.for_whole("strip"), LANGUAGES["es-US"].usual).whole
+    'tira'
+    """
+    language = spoken_by(own)
+    known = language.known.get(words.whole.lower())
+    if known and own.whole == language.usual.whole:
+        own = language.read_whole(known, own)
+    return replace(own, regroup=words.regroup, story=None)
 
 
 def spoken_by(words: ClassWords) -> Language:

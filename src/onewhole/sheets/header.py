@@ -5,6 +5,7 @@ from enum import StrEnum
 
 from onewhole.errors import InputError
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import words_at_home
 from onewhole.sheets.film_address import check_address
 from onewhole.working.form import FormWanted
 from onewhole.working.strategies.table import USUAL
@@ -98,6 +99,7 @@ class Header:
     marks: CornerMarks = CornerMarks.NONE
     film: str = ""
     recipe: str = ""
+    home: tuple[ClassWords, ...] = ()
 
     def __post_init__(self) -> None:
         """Refuse what no header can say."""
@@ -119,6 +121,11 @@ class Header:
     def form(self) -> FormWanted:
         """Return the form that is asked of a right answer."""
         return FormWanted(mixed=self.mixed_form, simplest=self.simplest_form)
+
+    @property
+    def spoken_at_home(self) -> tuple[ClassWords, ...]:
+        """Return the words for every page for home: the class's own, then those of further languages."""
+        return (self.words, *(words_at_home(self.words, own) for own in self.home))
 
     def picture_beside(self, *, story: bool) -> PictureSetting:
         """Return the picture that stands beside a problem, which is a story or none.

@@ -5,8 +5,9 @@ from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.languages.english.own_story import read_own_story
-from onewhole.languages.english.words import plural
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import code_of, language_named, spoken_by
+from onewhole.sentences.node import Thing
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print, SettingError
 from onewhole.working.strategies.table import strategy_named
 
@@ -139,11 +140,12 @@ def _words(
     try:
         new = replace(
             old,
-            whole=whole or old.whole,
-            wholes=wholes or (plural(whole) if whole else old.wholes),
+            wholes=wholes or old.wholes,
             regroup=regroup or old.regroup,
-            story=read_own_story(story) if story else old.story,
+            story=spoken_by(old).read_story(story) if story else old.story,
         )
+        if whole:
+            new = spoken_by(old).read_whole(whole, new)
     except InputError:
         raise
     except OnewholeError as error:
@@ -157,7 +159,55 @@ def _yes_or_nothing(value: bool) -> str:
 
 def _other_plural(header: Header) -> str:
     words = header.words
-    return "" if words.wholes == plural(words.whole) else words.wholes
+    usual = spoken_by(words).read_whole(_typed_whole(words), words)
+    return "" if words.wholes == usual.wholes else words.wholes
+
+
+def _typed_whole(words: ClassWords) -> str:
+    """Return what a whole is called as it is typed: with the word before it where its gender is not plain."""
+    language = spoken_by(words)
+    plain = language.read_whole(words.whole, words)
+    if plain.feminine == words.feminine:
+        return words.whole
+    return (
+        f"{language.count_words(1, Thing(words.whole, words.wholes, feminine=words.feminine))} {words.whole}"
+    )
+
+
+def _languages(header: Header, said: str) -> Header:
+    """Read in which languages a class's pages are: the first is that of the class, others are for home."""
+    first, *others = dict.fromkeys(map(language_named, said.split(",")))
+    words = header.words if header.words.language == first.tag else first.usual
+    return replace(header, words=words, home=tuple(one.usual for one in others))
+
+
+def _languages_typed(header: Header) -> str:
+    return ", ".join(code_of(spoken_by(words)) for words in (header.words, *header.home))
+
+
+def _whole_at_home(header: Header, said: str) -> Header:
+    """Read what a whole is called in the further languages, one after another."""
+    typed = said.split(";")
+    if len(typed) > len(header.home):
+        msg = f"“{said[:40]}” names a whole in {len(typed)} more languages than the class's own"
+        remedy = "Name the languages first, as in: languages: en, es."
+        raise SettingError(msg, remedy=remedy)
+    named = [
+        spoken_by(words).read_whole(one, words) if one.strip() else words
+        for one, words in zip(typed, header.home, strict=False)
+    ]
+    return replace(header, home=(*named, *header.home[len(named) :]))
+
+
+def _whole_at_home_typed(header: Header) -> str:
+    named = [
+        ""
+        if words == spoken_by(words).usual
+        else f"{spoken_by(words).count_words(1, Thing(words.whole, words.wholes, feminine=words.feminine))} "
+        f"{words.whole}, {words.wholes}"
+        for words in header.home
+    ]
+    return "; ".join(named).rstrip("; ")
 
 
 SETTINGS = (
@@ -171,8 +221,12 @@ SETTINGS = (
         lambda h, said: replace(h, strategy=strategy_named(said)),
         lambda h: h.strategy.typed,
     ),
+    Setting("languages", "en, es, or both, the class's own first", _languages, _languages_typed),
     Setting(
-        "whole", "what one whole is called", lambda h, said: _words(h, whole=said), lambda h: h.words.whole
+        "whole",
+        "what one whole is called",
+        lambda h, said: _words(h, whole=said),
+        lambda h: _typed_whole(h.words),
     ),
     Setting("wholes", "more than one of them", lambda h, said: _words(h, wholes=said), _other_plural),
     Setting(
@@ -186,6 +240,12 @@ SETTINGS = (
         " or ".join(_SAY),
         lambda h, said: _words(h, regroup=_one_of(said, _SAY)),
         lambda h: h.words.regroup,
+    ),
+    Setting(
+        "whole at home",
+        "what one whole is called in the other language, such as: una tira",
+        _whole_at_home,
+        _whole_at_home_typed,
     ),
     Setting("paper", "letter or a4", lambda h, said: replace(h, paper=_paper(said)), lambda h: h.paper.value),
     Setting(

@@ -2,7 +2,7 @@
 
 import re
 
-from onewhole.languages.english.words import ClassWords, short
+from onewhole.languages.english.words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import spoken_by
 from onewhole.number.unit import Unit
@@ -31,7 +31,7 @@ def opening_chapter(lesson: Lesson, memory: Memory, merge: int) -> Chapter:
     if lesson.words.whole != spoken_by(lesson.words).usual.whole:
         says += told.whole(lesson.words)
     cues = [Cue(Role.OPENING, memory.tell(says), tuple(acts))]
-    view = overview(lesson.items, short(lesson.words))
+    view = overview(lesson.items, spoken_by(lesson.words).short(lesson.words))
     if view and merge < MOST_MERGED:
         cues.append(Cue(Role.OVERVIEW, memory.tell(view)))
     return Chapter("", told.tonight, tuple(cues))

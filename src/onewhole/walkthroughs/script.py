@@ -1,6 +1,5 @@
 """The script of a night: what is said and what happens on the board, before it has times."""
 
-from onewhole.languages.english.words import short
 from onewhole.languages.table import spoken_by
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.lesson import Lesson
@@ -36,7 +35,7 @@ def script(lesson: Lesson, *, merge: int = 0) -> Script:
         raise ValueError(msg)
     memory = Memory()
     chapters = [opening_chapter(lesson, memory, merge)]
-    words = short(lesson.words)
+    words = spoken_by(lesson.words).short(lesson.words)
     for at, item in enumerate(lesson.items):
         chapters.append(problem_chapter(item, manner_of(item, at, words, memory, merge), memory))
     return Script(lesson.title, (*chapters, closing_chapter(memory, spoken_by(words))), words.language)

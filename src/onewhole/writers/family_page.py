@@ -1,6 +1,7 @@
 """The page for home: what the class does tonight, in short sentences and the class's own words."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
 
@@ -33,16 +34,19 @@ LOOKED_AT = 20
 SMALL = 5
 
 
-def family_page(worked: WorkedSheet) -> Printed:
-    """Return the page for home; its worked example is like tonight's problems and none of them."""
-    sheet = worked.sheet
+def family_page(worked: WorkedSheet, words: ClassWords | None = None) -> Printed:
+    """Return the page for home; its worked example is like tonight's problems and none of them.
+
+    It is in the language of ``words``, the class's own where they are left out.
+    """
+    sheet = replace(worked.sheet, header=replace(worked.header, words=words or worked.header.words))
     words = sheet.header.words
     shown = _shown(worked)
     language = spoken_by(words)
     data = frame(sheet.header, title=language.page.for_home, small=named(sheet.header))
     data |= film_link(sheet.header.film, language.page) | {
-        "opening": _opening(worked, shown),
-        "asks": _asks(worked),
+        "opening": _opening(worked, shown, words),
+        "asks": _asks(worked, words),
         "closing": set_words(language.home.closing()),
     }
     if regrouped := [one.needs.operations for one in worked.problems if one.needs.regrouping]:
@@ -84,15 +88,17 @@ def _telling(problem: WorkedProblem) -> bool:
     return found.regrouping and Operation.SUBTRACT in found.operations and not found.whole_first
 
 
-def _opening(worked: WorkedSheet, shown: Working | None) -> list[str | list[str | Formula]]:
+def _opening(
+    worked: WorkedSheet, shown: Working | None, words: ClassWords
+) -> list[str | list[str | Formula]]:
     found = [one.needs for one in worked.problems]
-    home = spoken_by(worked.header.words).home
+    home = spoken_by(words).home
     told = [home.tonight({operation for one in found for operation in one.operations})]
     parts = _parts(shown)
     if parts and any(
         one.regrouping and one.denominators and Operation.SUBTRACT in one.operations for one in found
     ):
-        told += home.opening(parts, worked.header.words)
+        told += home.opening(parts, words)
     return [set_words(paragraph) for paragraph in told]
 
 
@@ -132,8 +138,7 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
     return found
 
 
-def _asks(worked: WorkedSheet) -> Json:
-    words = worked.header.words
+def _asks(worked: WorkedSheet, words: ClassWords) -> Json:
     language = spoken_by(words)
     abouts = most_first(one.about for one in worked.problems)
     asked = questions_to_ask(abouts, words) or (language.home.guess_asked(),)

@@ -8,6 +8,7 @@ from typing import assert_never
 from onewhole.desk.page.fitting import Fitted, fitted
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
+from onewhole.languages.table import code_of, spoken_by
 from onewhole.presses.pdf import press
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -66,10 +67,12 @@ def together(
     For each of ``pupils``, by code, there is a copy of the pupils' page instead of so many of all alike.
     """
     each = _for_each(pupils)
-    pages = [
-        (sheet_page(part.page, worked, pupil), each if each and part.page is SheetPage.PUPIL else part.copies)
-        for part in choice.parts
-    ]
+    pages: list[tuple[Printed, int | Sequence[Json]]] = []
+    for part in choice.parts:
+        copies = each if each and part.page is SheetPage.PUPIL else part.copies
+        pages.append((sheet_page(part.page, worked, pupil), copies))
+        if part.page is SheetPage.FAMILY:
+            pages += [(made, part.copies) for _, made in _in_other_languages(worked)]
     title = f"{worked.header.title or UNTITLED}, to print"
     return joined(pages, worked.header, title=title, both_sides=choice.both_sides)
 
@@ -87,7 +90,17 @@ def sheet_pages(
         title = worked.header.title or UNTITLED
         copies = _for_each(pupils)
         pages[SheetPage.PUPIL] = joined([(pages[SheetPage.PUPIL], copies)], worked.header, title=title)
-    return tuple((page.value, made) for page, made in pages.items())
+    of_sheet = tuple((page.value, made) for page, made in pages.items())
+    return (*of_sheet, *_in_other_languages(worked))
+
+
+def _in_other_languages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:
+    """Return the page for home in each further language, named after it: family-es."""
+    others = worked.header.spoken_at_home[1:]
+    return tuple(
+        (f"{SheetPage.FAMILY.value}-{code_of(spoken_by(words))}", family_page(worked, words))
+        for words in others
+    )
 
 
 def sheet_page(page: SheetPage, worked: WorkedSheet, pupil: Printed | None = None) -> Printed:

@@ -64,6 +64,16 @@ def say(thing: Writable) -> str:
     return " ".join(_said(piece) for piece in flat(thing)).replace(f" {SIGNS[Sign.COMMA]}", SIGNS[Sign.COMMA])
 
 
+def say_before(thing: Writable, rest: str) -> tuple[str, int]:  # noqa: ARG001 - nothing agrees in English
+    """Say a number as it stands before the rest of a typed text, and how many letters of it are said too.
+
+    >>> from onewhole.statements.reading import read_quantity
+    >>> say_before(read_quantity("2 1/6"), " strips")
+    ('two and one sixth', 0)
+    """
+    return say(thing), 0
+
+
 def _said(piece: FlatPiece) -> str:
     match piece:
         case Sign():

@@ -54,16 +54,26 @@ from onewhole.languages.english.mistake_told import (
     still_the_same,
     truth_told,
 )
+from onewhole.languages.english.own_story import read_own_story
 from onewhole.languages.english.pictured import pictured, scene_words
 from onewhole.languages.english.problem_told import answers_told, asked_told, outcome_told
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.round_film import ROUND_FILM
 from onewhole.languages.english.round_page import ROUND_PAGE
-from onewhole.languages.english.speech import BLANK, SIGNS, say
+from onewhole.languages.english.speech import BLANK, SIGNS, say, say_before
 from onewhole.languages.english.stories import frames_told, story_told, told_whole
 from onewhole.languages.english.ways import way_of
 from onewhole.languages.english.wordings import wording_parts
-from onewhole.languages.english.words import FORMS, TAG, ClassWords, count_words, place_written, unit_name
+from onewhole.languages.english.words import (
+    FORMS,
+    TAG,
+    ClassWords,
+    count_words,
+    place_written,
+    read_whole,
+    short,
+    unit_name,
+)
 from onewhole.languages.film_told import AfterTold, LinesTold, MistakeTold, OpeningTold
 from onewhole.languages.language import Language
 from onewhole.languages.line_words import LineWords
@@ -103,6 +113,11 @@ ENGLISH = Language(
     count_words=counted_words,
     called=called,
     say=say,
+    say_before=say_before,
+    short=short,
+    known={},
+    read_whole=read_whole,
+    read_story=read_own_story,
     equals=SIGNS[Sign.EQUALS],
     blank=BLANK,
     asks="",

@@ -92,6 +92,15 @@ class ClassWords:
         return cls(whole, plural(whole), regroup)
 
 
+def read_whole(typed: str, words: ClassWords) -> ClassWords:
+    """Read what a class calls a whole, with its plural; the class's other words stay.
+
+    >>> read_whole("loaf of bread", ClassWords()).wholes
+    'loaves of bread'
+    """
+    return replace(words, whole=typed, wholes=plural(typed))
+
+
 def names_listed(names: Iterable[str]) -> str:
     """Write names as they are read out: one, two and three.
 

@@ -60,6 +60,7 @@ def _typed(typed: str, spots: tuple[Spot, ...], language: Language) -> Iterator[
     at = 0
     for spot in spots:
         yield typed[at : spot.start]
-        yield language.say(spot.thing)
-        at = spot.end
+        said, more = language.say_before(spot.thing, typed[spot.end :])
+        yield said
+        at = spot.end + more
     yield typed[at:]

@@ -1,0 +1,114 @@
+"""Working in columns, in Spanish: what is regrouped, taken away and added, column by column."""
+
+from typing import assert_never
+
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.spanish.making import (
+    SO,
+    Nodes,
+    a_single,
+    agree,
+    bare,
+    regroups,
+    some,
+    the,
+    to_regroup,
+    told,
+    units,
+)
+from onewhole.number.ladder import TEN
+from onewhole.number.unit import Unit
+from onewhole.sentences.sentence import Sentences
+from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken, InColumns
+
+
+def in_columns(reason: InColumns, words: ClassWords) -> Sentences:
+    """Say what is done in a column, and what is written for it.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.ladder import places
+    >>> tens, ones = places(2).units
+    >>> print(text_of(in_columns(ColumnAdded(ones, tens, (4, 6, 7), 0, outermost=False), ClassWords())))
+    En las unidades, 4 y 6 y 7 son 17. 17 unidades son 1 decena y 7 unidades. Escribimos 7 abajo y 1 arriba de
+    las decenas.
+    """
+    match reason:
+        case ColumnOpened():
+            return _opened(reason, words)
+        case ColumnTaken():
+            return _taken(reason)
+        case ColumnAdded():
+            return _added(reason)
+        case _:
+            assert_never(reason)
+
+
+def _opened(reason: ColumnOpened, words: ClassWords) -> Sentences:
+    """Say why one is regrouped, and what stands in both columns then.
+
+    Between the column that has too few and the one that gives stand no zeros, one, or several.
+    """
+    act = regroups(words, a_unit(reason.large))
+    now: Nodes = ("ahora", "hay")
+    if reason.left:
+        now = (*now, *_standing(reason.left, reason.large), "y")
+    now = (*now, *_standing(reason.now, reason.small))
+    if not reason.begins:
+        return told(act) + told(now)
+    short = reason.short
+    lacking: Nodes = ("no hay suficientes", units(short), "para quitar", some(reason.need, short))
+    if reason.small == short:
+        return told(lacking, SO, act) + told(now)
+    if reason.small.size == TEN * short.size:
+        none: Nodes = ("no hay", units(reason.small), "para", to_regroup(words))
+    else:
+        none = ("solo hay ceros hasta", *the(reason.large))
+    return told(lacking) + told(none, SO, "primero", act) + told(now)
+
+
+def _standing(count: int, unit: Unit) -> Nodes:
+    """Say how many stand in a column: 10 en las decenas."""
+    return (bare(count), "en", *the(unit))
+
+
+def a_unit(unit: Unit) -> Nodes:
+    """Name one of a column's unit: una decena, una de las unidades.
+
+    >>> from onewhole.number.unit import ONE
+    >>> a_unit(ONE)[0]
+    'una de las'
+    """
+    if unit.size == 1:
+        return (agree("una de las", "uno de los", unit), units(unit))
+    return (a_single(unit),)
+
+
+def _taken(reason: ColumnTaken) -> Sentences:
+    left = reason.have - reason.gone
+    column: Nodes = ("en", *the(reason.unit))
+    if reason.blank:
+        return told(column, "no se quita nada", SO, "escribimos", bare(left))
+    return told(column, ",", bare(reason.have), "menos", bare(reason.gone), "es", bare(left))
+
+
+def _added(reason: ColumnAdded) -> Sentences:
+    column: Nodes = ("en", *the(reason.unit))
+    digits: list[Nodes] = [(bare(digit),) for digit in reason.digits]
+    if reason.carried:
+        digits.append(("el", bare(reason.carried), "de arriba"))
+    if len(digits) == 1:
+        return told(column, ", solo está", digits[0], SO, "escribimos", bare(reason.total))
+    first, *others = digits
+    joined = [("y", *other) for other in others]
+    made = told(column, ",", first, *joined, "son", bare(reason.total))
+    if reason.total < TEN:
+        return made
+    if reason.outermost:
+        return made + told("a la izquierda no hay nada", SO, "escribimos", bare(reason.total))
+    up, stays = divmod(reason.total, TEN)
+    parts: Nodes = (some(up, reason.large),)
+    if stays:
+        parts = (*parts, "y", some(stays, reason.unit))
+    worth = told(some(reason.total, reason.unit), "son", parts)
+    written = told("escribimos", bare(stays), "abajo y", bare(up), "arriba de", the(reason.large))
+    return made + worth + written

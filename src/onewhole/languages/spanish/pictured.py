@@ -1,0 +1,204 @@
+"""The words that do a picture's job, in Spanish: what is shown, cut, crossed out, left, jumped, compared."""
+
+from typing import assert_never
+
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.spanish.amounts import measured
+from onewhole.languages.spanish.making import Nodes, listed, some, told
+from onewhole.languages.spanish.words import TAG, short
+from onewhole.number.digits import in_digits, named_places
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Kind, Unit
+from onewhole.pictures.caption import Caption, Count
+from onewhole.pictures.description import (
+    Compared,
+    CrossedOut,
+    CutInto,
+    Description,
+    Gathered,
+    Halfway,
+    JumpEnds,
+    LiesBetween,
+    Makes,
+    MarkAt,
+    OneJump,
+    PartAmount,
+    RoundedTo,
+    Shown,
+    SplitInto,
+    StillThere,
+    UnderEachOther,
+    WholeAmount,
+    WrittenAbove,
+    WrittenBelow,
+    amounts,
+)
+from onewhole.pictures.scene import Scene, Words
+from onewhole.sentences.node import Counted, Said
+from onewhole.sentences.sentence import Sentences
+from onewhole.statements.expression import Sum, Term
+from onewhole.statements.gap import HOLE
+
+#: Numbers that count no things: digits stand alone, and a one is called a unit.
+BARE = ClassWords("unidad", "unidades", language=TAG, feminine=True)
+
+
+def pictured(scene: Scene, words: ClassWords) -> Sentences:
+    """Describe a scene in short sentences that hold every number of it.
+
+    >>> from fractions import Fraction
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.unit import ONE
+    >>> cut = CutInto(Count(1, ONE), Count(6, Unit(Fraction(1, 6))))
+    >>> tira = ClassWords("tira", "tiras", feminine=True)
+    >>> text_of(pictured(Scene(Fraction(9), Fraction(9), (), (cut,)), tira))
+    'Una tira se corta en 6 sextos.'
+    """
+    naming = scene_words(scene, words)
+    found = tuple(sentence for each in scene.descriptions for sentence in _told(each, naming))
+    return found or told("espacio para dibujar")
+
+
+def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
+    """Return the words that units are named with in a scene: the class's, made short, or ones beside tens.
+
+    Where tens are counted and nothing is cut into parts, a one is a one and not what the class calls a whole.
+
+    >>> from onewhole.number.unit import ONE
+    >>> scene_words(Scene(ONE.size, ONE.size, ()), ClassWords("tira de papel", "tiras de papel")).wholes
+    'tiras'
+    """
+    written = [piece.shape.caption for piece in scene.pieces if isinstance(piece.shape, Words)]
+    counted = [
+        *(caption for caption in written if caption is not HOLE),
+        *(caption for each in scene.descriptions for caption in amounts(each)),
+    ]
+    units = [unit for caption in counted for unit in _units(caption)]
+    numbers = all(unit.kind is Kind.NUMBER and unit.size >= 1 for unit in units)
+    return BARE if numbers and any(unit.size > 1 for unit in units) else short(words)
+
+
+def _units(caption: Caption) -> tuple[Unit, ...]:
+    return (caption.unit,) if isinstance(caption, Count) else caption.ladder.units
+
+
+def _told(each: Description, words: ClassWords) -> Sentences:
+    match each:
+        case Shown(shown):
+            return told(_does("se ve", "se ven", shown, words), _all(shown, words))
+        case StillThere(left):
+            return told(_does("queda", "quedan", left, words), _all(left, words))
+        case CrossedOut(gone):
+            return told(_does("se tacha", "se tachan", gone, words), _all(gone, words))
+        case Gathered(there):
+            return told(_does("se junta", "se juntan", there, words), _all(there, words))
+        case Makes(small, made):
+            return told(_amount(small, words), "forman", _amount(made, words))
+        case CutInto(cut, parts):
+            return told(_done_to(cut, words, "se corta en", "se cortan en"), _amount(parts, words))
+        case SplitInto(number, into):
+            return told(_done_to(number, words, "se separa en", "se separan en"), _all(into, words))
+        case OneJump(length):
+            return told("salto:", _amount(length, words))
+        case JumpEnds(place):
+            return told("el salto termina en", _amount(place, words))
+        case Compared(first, second):
+            return told(_amount(first, words), _relation(first, second), _amount(second, words))
+        case MarkAt(mark):
+            return told("marca en", Said(mark))
+        case LiesBetween(number, low, high):
+            return told(_amount(number, words), "está entre", _all((low, high), words))
+        case Halfway(middle):
+            return told("punto medio:", _amount(middle, words))
+        case RoundedTo(neighbor):
+            return told("más cerca:", _amount(neighbor, words))
+        case UnderEachOther(numbers, taken):
+            row = Sum(tuple(Term(number, taken=taken and at > 0) for at, number in enumerate(numbers)))
+            return told("en columnas:", Said(row))
+        case WrittenAbove(above, struck):
+            where = "arriba de los dígitos tachados:" if struck else "arriba de las columnas:"
+            return told(where, _all(above, BARE))
+        case WrittenBelow(below):
+            return told("escrito abajo:", _all(below, BARE))
+        case WholeAmount(whole):
+            return told("en total:", _known(whole, words))
+        case PartAmount(part):
+            return told("una parte:", _known(part, words))
+        case _:
+            assert_never(each)
+
+
+def _does(one: str, many: str, captions: tuple[Caption, ...], words: ClassWords) -> str:
+    """Choose the verb that agrees with what is shown; of nothing, no verb but "no ... nada"."""
+    if not captions:
+        return f"no {one}"
+    return one if len(captions) == 1 and _alone(_amount(captions[0], words)) else many
+
+
+def _alone(nodes: Nodes) -> bool:
+    """Say whether an amount is one thing, or a number of at most one."""
+    match nodes:
+        case (Counted(1, _),):
+            return True
+        case (Said(Quantity() as number), *_):
+            return 0 < number.value <= 1
+        case _:
+            return False
+
+
+def _known(amount: Quantity | None, words: ClassWords) -> Nodes:
+    return ("todavía no se sabe",) if amount is None else _amount(amount, words)
+
+
+def _all(captions: tuple[Caption, ...], words: ClassWords) -> Nodes:
+    """Join amounts with "y"; a comma before it keeps those apart that have a "y" of their own."""
+    parts = [_amount(caption, words) for caption in captions]
+    if len(parts) < 2:
+        return parts[0] if parts else ("nada",)
+    own = len(parts) > 2 or any("y" in part for part in parts)
+    return listed(parts, joiner=", y" if own else "y")
+
+
+def _done_to(caption: Caption, words: ClassWords, one: str, many: str) -> Nodes:
+    """Begin a sentence about what something is done to, with its verb."""
+    match _amount(caption, words):
+        case (Counted(1, unit),):
+            return (Counted(1, unit, spelt=True), one)
+        case nodes:
+            return (*nodes, one if _alone(nodes) else many)
+
+
+def _amount(caption: Caption, words: ClassWords) -> Nodes:
+    match caption:
+        case Count(count, unit):
+            return (some(count, unit, words),)
+        case Quantity():
+            return _quantity(caption, words)
+        case _:
+            assert_never(caption)
+
+
+def _quantity(quantity: Quantity, words: ClassWords) -> Nodes:
+    """Name every unit of an amount where it is written in units; digits stay digits."""
+    style = quantity.ladder.style
+    if style is Style.MIXED:
+        pairs = zip(quantity.counts, quantity.ladder.units, strict=True)
+        return _and([some(count, unit, words) for count, unit in pairs if count is not None])
+    if style is not Style.MEASURE and not in_digits(quantity):
+        return _and([some(count, unit, words) for count, unit in named_places(quantity)])
+    return (Said(quantity),) if words == BARE else measured(quantity, words)
+
+
+def _and(counted: list[Counted]) -> Nodes:
+    return listed([(one,) for one in counted], joiner="y")
+
+
+def _relation(first: Caption, second: Caption) -> str:
+    left, right = (
+        caption.value if isinstance(caption, Quantity) else caption.count * caption.unit.size
+        for caption in (first, second)
+    )
+    if left == right:
+        return "es lo mismo que"
+    return "es más que" if left > right else "es menos que"

@@ -1,0 +1,35 @@
+"""The Spanish words round a film."""
+
+from onewhole.languages.film_words import FilmWords
+
+ROUND_FILM = FilmWords(
+    board="Pizarrón",
+    written="Escrito en el pizarrón",
+    steps="Pasos",
+    play="Ver",
+    pause="Pausa",
+    again="Ver otra vez",
+    tried="Ya lo intenté: seguir",
+    back="Paso atrás",
+    next="Paso siguiente",
+    start="Desde el principio",
+    aloud="Leer en voz alta",
+    keys="Teclas:",
+    key_plays="ver y pausar",
+    key_next="paso siguiente",
+    key_back="paso atrás",
+    key_start="desde el principio",
+    jump="Ir a un problema",
+    jump_to="Ir a",
+    all_steps="Todos los pasos",
+    show_all="Mostrar todos los pasos",
+    hide_all="Ocultar todos los pasos",
+    one_after_another="Abajo están todos los pasos, uno tras otro.",
+    step_of="Paso {at} de {of}",
+    offline="Esta página funciona sin internet y no envía nada a ninguna parte.",
+    on_the_board="En el pizarrón:",
+    fresh_board="Un pizarrón limpio.",
+    struck_out="Tachado:",
+    picture="El dibujo:",
+    leave="Volver a la explicación",
+)
