@@ -1,6 +1,6 @@
 """What a notation asks a language for: its tag, its words for counts and units, and lines read aloud."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Protocol
 
@@ -32,8 +32,8 @@ class Language:
     ``usual`` are the words of a class that has not said its own. ``say`` reads a line aloud in words, and
     ``say_before`` a number as it stands before the rest of a typed text: its words, and how many letters
     of the rest they take in. ``short`` leaves out what a whole is made of; ``read_whole`` and ``read_story``
-    read what a class calls its wholes, and of whom its stories tell; ``known`` are such words by what an
-    English class calls them. ``equals`` is an equals sign that begins
+    read what a class calls its wholes, and of whom its stories tell; ``known`` finds such words for what an
+    English class says. ``equals`` is an equals sign that begins
     or ends a line, and ``blank`` what is missing; ``line`` are the words that are written on it. ``asks``
     opens a question, where the language writes a mark there. ``film`` are the words round a film, and
     ``page`` those on printed pages; ``working``, ``home``, ``key`` and ``stories`` say what depends on the
@@ -50,7 +50,7 @@ class Language:
     say: Callable[[Writable], str]
     say_before: Callable[[Writable, str], tuple[str, int]]
     short: Callable[[ClassWords], ClassWords]
-    known: Mapping[str, str]
+    known: Callable[[str], str | None]
     read_whole: Callable[[str, ClassWords], ClassWords]
     read_story: Callable[[str], OwnStory]
     equals: str

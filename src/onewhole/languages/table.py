@@ -51,7 +51,7 @@ def words_at_home(words: ClassWords, own: ClassWords) -> ClassWords:
     'tira'
     """
     language = spoken_by(own)
-    known = language.known.get(words.whole.lower())
+    known = language.known(words.whole.lower())
     if known and own.whole == language.usual.whole:
         own = language.read_whole(known, own)
     return replace(own, regroup=words.regroup, story=None)

@@ -176,7 +176,8 @@ def _typed_whole(words: ClassWords) -> str:
 
 def _languages(header: Header, said: str) -> Header:
     """Read in which languages a class's pages are: the first is that of the class, others are for home."""
-    first, *others = dict.fromkeys(map(language_named, said.split(",")))
+    named = {language.tag: language for language in map(language_named, said.split(","))}
+    first, *others = named.values()
     words = header.words if header.words.language == first.tag else first.usual
     return replace(header, words=words, home=tuple(one.usual for one in others))
 

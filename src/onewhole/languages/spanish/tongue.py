@@ -69,11 +69,11 @@ from onewhole.languages.spanish.ways import way_of
 from onewhole.languages.spanish.wordings import wording_parts
 from onewhole.languages.spanish.words import (
     FORMS,
-    KNOWN,
     TAG,
     USUAL,
     called,
     count_words,
+    known,
     place_written,
     read_whole,
     short,
@@ -92,7 +92,7 @@ SPANISH = Language(
     say=say,
     say_before=say_before,
     short=short,
-    known=KNOWN,
+    known=known,
     read_whole=read_whole,
     read_story=read_own_story,
     equals=SIGNS[Sign.EQUALS],

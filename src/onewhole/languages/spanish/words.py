@@ -87,7 +87,7 @@ _FEMININE_ENDS = ("a", "ción", "sión", "dad", "tad", "tud")
 USUAL = ClassWords("entero", "enteros", "regroup", TAG)
 #: What a class that works in English calls a whole, in Spanish with its word before it. A kite is
 #: papalote in Mexico, barrilete in Central America. From memory, to be checked by a native speaker.
-KNOWN = {
+_KNOWN = {
     "strip": "una tira",
     "strip of paper": "una tira de papel",
     "strip of kite paper": "una tira de papel",
@@ -137,6 +137,15 @@ def plural(thing: str) -> str:
     else:
         many = f"{head}es"
     return f"{many}{space}{rest}"
+
+
+def known(word: str) -> str | None:
+    """Return a word for a whole in Spanish, as it is typed, by what an English class says.
+
+    >>> known("strip of paper"), known("sandwich")
+    ('una tira de papel', None)
+    """
+    return _KNOWN.get(word)
 
 
 def read_whole(typed: str, words: ClassWords = USUAL) -> ClassWords:
