@@ -17,6 +17,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     unrecorded,
     voiced,
 )
+from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
@@ -86,7 +87,7 @@ class FilmFiles:
     @property
     def reads(self) -> str:
         """Say how hard the words are."""
-        return _reads(self.level)
+        return _reads(self.level, self.language)
 
 
 def film_sheet(
@@ -130,7 +131,7 @@ def make_film(
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
     level = reading_level(text_of(said))
     assert level is not None, "a film always says something"
-    page = script_page(sheet.header, timeline, level=f"The words read {_reads(level)}.")
+    page = script_page(sheet.header, timeline, level=f"The words read {_reads(level, timeline.language)}.")
     ready = (
         Ready("script", "pdf", press(page.source, data=page.content, when=when)),
         Ready("walkthrough", "html", walkthrough_html(timeline, words, voice_note=BROWSER).encode()),
@@ -193,7 +194,9 @@ def unfilmed(sheet: Sheet, timeline: Timeline) -> tuple[str, ...]:
     )
 
 
-def _reads(level: ReadingLevel) -> str:
+def _reads(level: ReadingLevel, language: str) -> str:
+    if language != SPOKEN.tag:
+        return f"in {LANGUAGES[language].name}, for which no grade is measured here"
     return f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
 
 

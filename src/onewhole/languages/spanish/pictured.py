@@ -104,7 +104,8 @@ def _told(each: Description, words: ClassWords) -> Sentences:
         case JumpEnds(place):
             return told("el salto termina en", _amount(place, words))
         case Compared(first, second):
-            return told(_amount(first, words), _relation(first, second), _amount(second, words))
+            left = _amount(first, words)
+            return told(left, _relation(first, second, alone=_alone(left)), _amount(second, words))
         case MarkAt(mark):
             return told("marca en", Said(mark))
         case LiesBetween(number, low, high):
@@ -156,7 +157,7 @@ def _all(captions: tuple[Caption, ...], words: ClassWords) -> Nodes:
     parts = [_amount(caption, words) for caption in captions]
     if len(parts) < 2:
         return parts[0] if parts else ("nada",)
-    own = len(parts) > 2 or any("y" in part for part in parts)
+    own = any("y" in part for part in parts)
     return listed(parts, joiner=", y" if own else "y")
 
 
@@ -194,11 +195,12 @@ def _and(counted: list[Counted]) -> Nodes:
     return listed([(one,) for one in counted], joiner="y")
 
 
-def _relation(first: Caption, second: Caption) -> str:
+def _relation(first: Caption, second: Caption, *, alone: bool) -> str:
     left, right = (
         caption.value if isinstance(caption, Quantity) else caption.count * caption.unit.size
         for caption in (first, second)
     )
+    is_so = "es" if alone else "son"
     if left == right:
-        return "es lo mismo que"
-    return "es más que" if left > right else "es menos que"
+        return f"{is_so} lo mismo que"
+    return f"{is_so} más que" if left > right else f"{is_so} menos que"
