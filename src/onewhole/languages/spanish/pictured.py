@@ -4,7 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.spanish.amounts import measured
-from onewhole.languages.spanish.making import Nodes, listed, some, told
+from onewhole.languages.spanish.making import Nodes, listed, some, told, units
 from onewhole.languages.spanish.words import TAG, short
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
@@ -23,6 +23,7 @@ from onewhole.pictures.description import (
     Makes,
     MarkAt,
     OneJump,
+    OnRuler,
     PartAmount,
     RoundedTo,
     Shown,
@@ -74,9 +75,9 @@ def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
         *(caption for caption in written if caption is not HOLE),
         *(caption for each in scene.descriptions for caption in amounts(each)),
     ]
-    units = [unit for caption in counted for unit in _units(caption)]
-    numbers = all(unit.kind is Kind.NUMBER and unit.size >= 1 for unit in units)
-    return BARE if numbers and any(unit.size > 1 for unit in units) else short(words)
+    every = [unit for caption in counted for unit in _units(caption)]
+    numbers = all(unit.kind is Kind.NUMBER and unit.size >= 1 for unit in every)
+    return BARE if numbers and any(unit.size > 1 for unit in every) else short(words)
 
 
 def _units(caption: Caption) -> tuple[Unit, ...]:
@@ -103,9 +104,13 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("salto:", _amount(length, words))
         case JumpEnds(place):
             return told("el salto termina en", _amount(place, words))
+        case OnRuler(part):
+            if part.size == 1:
+                return told("una regla marcada en pulgadas")
+            return told("una regla marcada en", units(part), "de pulgada")
         case Compared(first, second):
-            left = _amount(first, words)
-            return told(left, _relation(first, second, alone=_alone(left)), _amount(second, words))
+            relation = _relation(first, second, alone=_alone(_amount(first, words)))
+            return told(_amount(first, words), relation, _amount(second, words))
         case MarkAt(mark):
             return told("marca en", Said(mark))
         case LiesBetween(number, low, high):
