@@ -64,6 +64,21 @@ _NUMBERS: FrameTable = {
     (Asks.RENAMED, Structure.SAME_AMOUNT): (
         ("{who} tiene {a}", "muestra la misma cantidad {kept}", "cuántos {pieces} muestra"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "{who} {does} {a} un día",
+            "{does} {b} al día siguiente y {c} un día después",
+            "{many} {does} en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "{who} tiene {a}",
+            "recibe {b} más",
+            "después {does} {c}",
+            "{many} {left}",
+        ),
+    ),
 }
 
 _LENGTHS: FrameTable = {
@@ -100,6 +115,22 @@ _LENGTHS: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} le agrega {a} a una cuerda", "ahora la cuerda mide {b}", "cuánto medía al principio"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "la cuerda roja mide {a}",
+            "la cuerda azul mide {b}",
+            "la cuerda verde mide {c}",
+            "cuánto miden en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "una cuerda mide {a}",
+            "{who} le une {b}",
+            "después {who} corta {c}",
+            "cuánto mide ahora la cuerda",
+        ),
     ),
 }
 
@@ -144,6 +175,22 @@ _WEIGHTS: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} mete en una bolsa un libro de {a}", "ahora la bolsa pesa {b}", "cuánto pesaba al principio"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "la bolsa roja pesa {a}",
+            "la bolsa azul pesa {b}",
+            "la bolsa verde pesa {c}",
+            "cuánto pesan en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "una bolsa pesa {a}",
+            "{who} mete un libro de {b}",
+            "después {who} saca un libro de {c}",
+            "cuánto pesa ahora la bolsa",
+        ),
     ),
 }
 
@@ -197,6 +244,22 @@ _TIMES: FrameTable = {
             "cuánto tiempo trabajó al principio",
         ),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "{who} trabaja {a}",
+            "después juega {b}",
+            "al final recoge durante {c}",
+            "cuánto tiempo es en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "{who} tiene {a} para trabajar",
+            "recibe {b} más",
+            "trabaja {c}",
+            "cuánto tiempo queda",
+        ),
+    ),
 }
 
 _VOLUMES: FrameTable = {
@@ -241,6 +304,22 @@ _VOLUMES: FrameTable = {
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} echa {a} en una jarra", "ahora la jarra tiene {b}", "cuánto tenía al principio"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "en la jarra roja caben {a}",
+            "en la jarra azul caben {b}",
+            "en la jarra verde caben {c}",
+            "cuánto cabe en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "una jarra tiene {a} de jugo",
+            "{who} le echa {b} más",
+            "después bebe {c}",
+            "cuánto jugo queda",
+        ),
+    ),
 }
 
 _MONEY: FrameTable = {
@@ -284,6 +363,21 @@ _MONEY: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("{who} gana {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "{who} compra papel por {a}",
+            "compra cinta por {b} y pegamento por {c}",
+            "cuánto paga en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "{who} tiene {a}",
+            "gana {b}",
+            "después compra papel por {c}",
+            "cuánto dinero queda",
+        ),
     ),
 }
 

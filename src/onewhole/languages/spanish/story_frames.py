@@ -105,6 +105,21 @@ _NUMBERS: FrameTable = {
         ("una cometa lleva {a}", "el club muestra la misma cantidad {kept}", "cuántos {pieces} hay"),
         ("el club de cometas tiene {a}", "muestra la misma cantidad {kept}", "cuántos {pieces} muestra"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "el club de cometas usa {a} para una cometa",
+            "usa {b} para una cola y {c} para lazos",
+            "{many} usa en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "el club de cometas tiene {a}",
+            "alguien trae {b} más",
+            "después el club usa {c} para una cometa",
+            "{many} {left}",
+        ),
+    ),
 }
 
 _LENGTHS: FrameTable = {
@@ -150,6 +165,22 @@ _LENGTHS: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("el club le agrega {a} a una cola", "ahora la cola mide {b}", "cuánto medía al principio"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "la cola roja mide {a}",
+            "la cola azul mide {b}",
+            "la cola verde mide {c}",
+            "cuánto miden en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "una cola mide {a}",
+            "el club de cometas le une {b}",
+            "después el club corta {c}",
+            "cuánto mide ahora la cola",
+        ),
     ),
 }
 
@@ -210,6 +241,22 @@ _WEIGHTS: FrameTable = {
             "alguien mete en una caja una cometa de {a}",
             "ahora la caja pesa {b}",
             "cuánto pesaba al principio",
+        ),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "la cometa roja pesa {a}",
+            "la cometa azul pesa {b}",
+            "la cometa verde pesa {c}",
+            "cuánto pesan en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "una caja de cometas pesa {a}",
+            "alguien mete una cometa de {b}",
+            "después otra persona saca una cometa de {c}",
+            "cuánto pesa ahora la caja",
         ),
     ),
 }
@@ -275,6 +322,22 @@ _TIMES: FrameTable = {
             "una cometa vuela, y después vuela {a} más",
             "vuela {b} en total",
             "cuánto tiempo voló al principio",
+        ),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "el club de cometas corta papel durante {a}",
+            "después pega durante {b}",
+            "al final vuela cometas durante {c}",
+            "cuánto tiempo es en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "el club de cometas tiene {a} para trabajar",
+            "recibe {b} más",
+            "trabaja {c}",
+            "cuánto tiempo queda",
         ),
     ),
 }

@@ -56,6 +56,22 @@ VOLUMES: FrameTable = {
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("el club de cometas echa {a} en una jarra", "ahora tiene {b}", "cuánto tenía al principio"),
     ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "en la jarra roja caben {a}",
+            "en la jarra azul caben {b}",
+            "en la jarra verde caben {c}",
+            "cuánto cabe en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "una jarra tiene {a} de pintura",
+            "el club de cometas le echa {b} más",
+            "después usa {c}",
+            "cuánta pintura queda",
+        ),
+    ),
 }
 
 #: Stories of the kite club about what it has, spends and pays.
@@ -104,5 +120,20 @@ MONEY: FrameTable = {
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         ("el club de cometas gana {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+    ),
+    (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
+        (
+            "el club compra papel por {a}",
+            "compra cuerda por {b} y pegamento por {c}",
+            "cuánto paga en total",
+        ),
+    ),
+    (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
+        (
+            "el club de cometas tiene {a}",
+            "gana {b}",
+            "después compra papel por {c}",
+            "cuánto dinero queda",
+        ),
     ),
 }
