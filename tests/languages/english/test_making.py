@@ -1,8 +1,7 @@
 import pytest
 
 from onewhole.languages.english.making import amount, single, some
-from onewhole.languages.english.words import ClassWords
-from onewhole.languages.table import LANGUAGES
+from onewhole.languages.english.words import TAG, ClassWords
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
@@ -14,8 +13,7 @@ STRIPS = ClassWords.for_whole("strip of kite paper")
 
 
 def _text(*nodes: Node) -> str:
-    (language,) = LANGUAGES
-    return sentence_text(Sentence(language, nodes, End.TYPED))
+    return sentence_text(Sentence(TAG, nodes, End.TYPED))
 
 
 def test_counts_with_their_unit() -> None:

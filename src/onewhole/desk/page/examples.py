@@ -55,6 +55,8 @@ _VALUES = {
     "stories": "the trail club walks",
     "fit": "2",
     "corner marks": "windows",
+    "languages": "en, es",
+    "whole at home": "una tira",
     "film": "https://films.example.org/kites",
 }
 
