@@ -8,7 +8,7 @@ from onewhole.errors import Fault
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, mixed
 from onewhole.number.quantity import Quantity, usual, usual_in_parts, whole
 from onewhole.number.unit import CENT_PLACES, DOLLAR
-from onewhole.statements.expression import Expression, Sum, Term, is_worth, value
+from onewhole.statements.expression import Expression, Sum, Term, Times, is_worth, value
 from onewhole.working.strategies.same_units import Signed
 
 #: Counts in quarters of the smallest unit, each with whether it is taken away.
@@ -147,12 +147,52 @@ def _written(ladder: Ladder, quarters: int, *, up: bool) -> Quantity:
     if ladder.style is Style.MEASURE:
         return usual_in_parts(ladder, -(-quarters // QUARTERS) if up else quarters // QUARTERS)
     amount = Fraction(quarters * ladder.finest.numerator, QUARTERS * ladder.finest.denominator)
+    return _easy_number(ladder, amount)
+
+
+def estimated_product(left: Quantity, right: Quantity, answer: Quantity) -> Estimate:
+    """Estimate a product by easy numbers, and bound it by where each number lies beside its easy one.
+
+    Raises CheckError when the answer is not within these bounds. Sources as in :func:`estimated`; that one
+    digit is kept of a factor is common practice, no source.
+
+    >>> from onewhole.number.quantity import whole
+    >>> found = estimated_product(whole(24), whole(36), whole(864))
+    >>> found.about == whole(800), found.low == whole(700), found.high == whole(1000)
+    (True, True, True)
+    """
+    (low, near, high), (least, other, most) = _between(left), _between(right)
+    if not low * least <= answer.value <= high * most:
+        msg = "the answer lies outside its estimate"
+        raise CheckError(msg)
+    easy = Times(_easy_number(left.ladder, near), _easy_number(right.ladder, other))
+    bounds = (_easy_number(answer.ladder, low * least), _easy_number(answer.ladder, high * most, up=True))
+    return Estimate(easy, _easy_number(answer.ladder, near * other), *bounds)
+
+
+def _between(number: Quantity) -> tuple[Fraction, Fraction, Fraction]:
+    """Return what a number is at least, its easy number, and what it is at most."""
+    parts = QUARTERS * number.parts
+    step, ((near, _),) = _easy(number.ladder, [(parts, False)])
+    ends = sorted((near, near + (step if parts > near else -step if parts < near else 0) // 2))
+    low, easy, high = (
+        Fraction(found * number.ladder.finest.numerator, QUARTERS * number.ladder.finest.denominator)
+        for found in (ends[0], near, ends[1])
+    )
+    return low, easy, high
+
+
+def _easy_number(ladder: Ladder, amount: Fraction, *, up: bool = False) -> Quantity:
+    """Write an amount as short as can be; a measure in whole smallest units, rounded ``up`` or down."""
+    if ladder.style is Style.MEASURE:
+        parts = amount / ladder.finest
+        return usual_in_parts(ladder, -(-parts.numerator // parts.denominator) if up else int(parts))
     if amount.denominator == 1:
         return whole(amount.numerator, ladder.mark)
-    if ladder.style is Style.MIXED:
-        return usual(mixed(amount.denominator, ladder.mark), amount)
-    after = next(places for places in range(1, ladder.after + 1) if not (amount * TEN**places) % 1)
-    return usual(decimal(1, CENT_PLACES if ladder.mark == DOLLAR else after, ladder.mark), amount)
+    if ladder.style is Style.DECIMAL:
+        after = next((places for places in range(1, TEN) if not (amount * TEN**places) % 1), 0)
+        return usual(decimal(1, CENT_PLACES if ladder.mark == DOLLAR else after, ladder.mark), amount)
+    return usual(mixed(amount.denominator, ladder.mark), amount)
 
 
 def undone(signed: Signed, answer: Quantity) -> Undone:

@@ -1,4 +1,4 @@
-"""Working a sum or difference by a strategy: the same units first, then pair by pair, then the checks."""
+"""Working a question: a sum or difference by a strategy, pair by pair, or a product by a way to multiply."""
 
 from collections.abc import Iterable
 from itertools import accumulate, takewhile
@@ -14,6 +14,10 @@ from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
 from onewhole.working.clock import clock_ways, on_the_clock
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
+from onewhole.working.products.product_state import ProductState
+from onewhole.working.products.product_way import ProductWay
+from onewhole.working.products.table import PRODUCT_WAYS
+from onewhole.working.products.work_product import factors, ways_to_multiply, work_product
 from onewhole.working.reasons.regrouping import WrittenTogether
 from onewhole.working.reasons.taking import InAll, SoFar
 from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
@@ -26,6 +30,7 @@ from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 from onewhole.working.strategies.units_apart import UNITS_APART
 from onewhole.working.strategy import Strategy, fits
+from onewhole.working.way import Way
 from onewhole.working.working import Working
 
 PAIR = 2
@@ -37,7 +42,7 @@ SECOND_ROADS = (COUNT_UP, JUMP_ON, REGROUP_FIRST, UNITS_APART)
 class DoesNotSuitError(InputError):
     """A strategy does not suit a problem; ``why`` is the reason with its numbers."""
 
-    def __init__(self, strategy: Strategy, why: Unsuited) -> None:
+    def __init__(self, strategy: Way, why: Unsuited) -> None:
         """Keep the strategy and the reason."""
         super().__init__(
             f"“{strategy.name}” does not suit this problem",
@@ -51,8 +56,13 @@ class NotWorkedError(InputError):
     """The statement is not one that is worked line by line."""
 
 
-def unsuited(question: Question, strategy: Strategy) -> Unsuited | None:
-    """Return why a strategy does not suit a question, or None when it does."""
+def unsuited(question: Question, strategy: Way) -> Unsuited | None:
+    """Return why a way does not suit a question, or None when it does."""
+    product = factors(question.asked)
+    if product is not None:
+        return strategy.unsuited(product) if isinstance(strategy, ProductWay) else OtherOperation()
+    if not isinstance(strategy, Strategy):
+        return OtherOperation()
     ways = clock_ways(question.asked)
     if ways and strategy.key not in ways:
         return OtherOperation()
@@ -63,7 +73,7 @@ def unsuited(question: Question, strategy: Strategy) -> Unsuited | None:
     return None
 
 
-def suiting(question: Question) -> tuple[Strategy, ...]:
+def suiting(question: Question) -> tuple[Way, ...]:
     """Return the strategies that suit a question, in the order in which they are offered.
 
     Those that a teacher would not use for such numbers are left out: no jumps along a line up to 1,000,000.
@@ -74,6 +84,8 @@ def suiting(question: Question) -> tuple[Strategy, ...]:
     >>> [strategy.key for strategy in suiting(read_statement("4006 - 1278"))]
     ['columns', 'regroup_first']
     """
+    if (product := factors(question.asked)) is not None:
+        return ways_to_multiply(product)
     signed = _signed(question)
     if len(signed) == 1:
         return (UNITS_APART,)
@@ -82,12 +94,14 @@ def suiting(question: Question) -> tuple[Strategy, ...]:
     return tuple(strategy for strategy in offered if unsuited(question, strategy) is None)
 
 
-def for_question(question: Question, taught: Strategy) -> Strategy:
+def for_question(question: Question, taught: Strategy) -> Way:
     """Return the taught strategy, or its partner for the other operation, or the first that suits.
 
     A class taught to regroup first adds wholes and fractions apart; one that works in columns regroups first
     where there are no columns.
     """
+    if (product := factors(question.asked)) is not None:
+        return _first_way(product, taught)
     if len(_signed(question)) == 1:
         return taught
     return strategy_named(work_as_taught(question, taught, checked=False).strategy)
@@ -103,6 +117,8 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     >>> work_as_taught(read_statement("2 4/5 + 1 3/5"), REGROUP_FIRST).strategy
     'units_apart'
     """
+    if (product := factors(question.asked)) is not None:
+        return work_product(question, product, _first_way(product, taught), checked=checked)
     signed = _signed(question)
     if len(signed) == 1:
         return work_alone(question, signed[0][0])
@@ -120,17 +136,32 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     raise DoesNotSuitError(taught, OtherOperation())
 
 
-def work_question(question: Question, strategy: Strategy, *, checked: bool = True) -> Working:
-    """Work a sum or difference of quantities line by line.
+def _first_way(product: ProductState, taught: Way) -> ProductWay:
+    """Return the first way to multiply two numbers that a teacher would use; one that only suits, else."""
+    ways = ways_to_multiply(product) or tuple([way for way in PRODUCT_WAYS if way.unsuited(product) is None])
+    if not ways:
+        raise DoesNotSuitError(taught, OtherOperation())
+    return ways[0]
 
-    Raises DoesNotSuitError with the reason, NotWorkedError for anything but a sum or difference, and for one
-    that runs below zero on the way (2 - 5 + 4).
+
+def work_question(question: Question, strategy: Way, *, checked: bool = True) -> Working:
+    """Work a sum, a difference or a product of quantities line by line.
+
+    Raises DoesNotSuitError with the reason, NotWorkedError for anything else, and for a sum that runs below
+    zero on the way (2 - 5 + 4).
 
     >>> from onewhole.statements.reading import read_statement
     >>> working = work_question(read_statement("7 2/6 - 3 5/6"), strategy_named("regroup_first"))
     >>> working.answer.counts, len(working.brief())
     ((3, 3), 3)
     """
+    if (product := factors(question.asked)) is not None:
+        way = strategy if isinstance(strategy, ProductWay) else _first_way(product, strategy)
+        if why := way.unsuited(product):
+            raise DoesNotSuitError(way, why)
+        return work_product(question, product, way, checked=checked)
+    if not isinstance(strategy, Strategy):
+        raise DoesNotSuitError(strategy, OtherOperation())
     signed = _signed(question)
     if len(signed) == 1:
         return work_alone(question, signed[0][0])
@@ -152,8 +183,8 @@ def _working(
 def _signed(question: Question) -> Signed:
     signed = asked_quantities(question)
     if signed is None:
-        msg = "only sums and differences are worked line by line"
-        raise NotWorkedError(msg, remedy="Write a sum or a difference such as 7 2/6 - 3 5/6.")
+        msg = "only sums, differences and products of two numbers are worked line by line"
+        raise NotWorkedError(msg, remedy="Write one such as 7 2/6 - 3 5/6 or 3 x 1 2/5.")
     if len(signed) > PAIR and min(accumulate(-n.value if taken else n.value for n, taken in signed)) < 0:
         msg = "from left to right more is taken away than there is"
         raise NotWorkedError(msg, remedy="Add first, then take away: 2 + 4 - 5. Below zero comes in grade 6.")

@@ -13,6 +13,7 @@ red. Sentences, plurals and the class's own words belong to the rooms that know 
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
+from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
@@ -20,4 +21,6 @@ from onewhole.working.reasons.rounding import InRounding
 from onewhole.working.reasons.taking import Taking
 
 #: Every reason for a line of a working.
-Reason = Regrouping | Taking | Jumping | Renaming | Comparing | InColumns | InRounding | InOrdering
+Reason = (
+    Regrouping | Taking | Jumping | Renaming | Comparing | InColumns | InRounding | InOrdering | Multiplying
+)

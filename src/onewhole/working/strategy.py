@@ -7,6 +7,7 @@ from enum import Enum
 from onewhole.number.ladder import Ladder, Style
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.unsuited import Unsuited
+from onewhole.working.way import Way
 
 #: So many places are short enough for a way that goes in jumps.
 SHORT = 3
@@ -46,7 +47,7 @@ def short_numbers(ladder: Ladder) -> bool:
 
 
 @dataclass(frozen=True, slots=True)
-class Strategy:
+class Strategy(Way):
     """A way to add or subtract, as a class is taught it.
 
     ``unsuited`` gives the reason why a pair of numbers does not suit the strategy, or None. ``partner`` is
@@ -55,19 +56,12 @@ class Strategy:
     works where it was asked for. ``at_once`` says that three and more numbers are added at the same time.
     """
 
-    key: str
-    name: str
     act: Act
     partner: str
     steps: tuple[Step, ...]
     unsuited: Callable[[PairState], Unsuited | None]
     offered: Callable[[Ladder], bool] = anywhere
     at_once: bool = False
-
-    @property
-    def typed(self) -> str:
-        """Return the key as a person types it: regroup first."""
-        return self.key.replace("_", " ")
 
     def run(self, state: PairState) -> PairState:
         """Run the steps in order."""

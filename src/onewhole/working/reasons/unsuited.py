@@ -80,6 +80,34 @@ class FilledNotRound:
     by: Quantity
 
 
+@dataclass(frozen=True, slots=True)
+class NotSoManyTimes:
+    """Neither number is a plain whole number that says how many times the other is taken."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooManyTimes:
+    """A number is taken more times than are written one after another: ``times``, and at most ``most``."""
+
+    times: int
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToSplit:
+    """Both numbers have one part only, so there is nothing to multiply part by part."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoFractionToMultiply:
+    """Both are whole numbers: there is no numerator to multiply."""
+
+
+@dataclass(frozen=True, slots=True)
+class NotByHeart:
+    """More than one digit of a number is not 0, so the product is not known by heart."""
+
+
 #: Every reason why a strategy does not suit a problem.
 Unsuited = (
     OtherOperation
@@ -93,4 +121,9 @@ Unsuited = (
     | NoColumns
     | ShiftNoEasier
     | FilledNotRound
+    | NotSoManyTimes
+    | TooManyTimes
+    | NothingToSplit
+    | NoFractionToMultiply
+    | NotByHeart
 )

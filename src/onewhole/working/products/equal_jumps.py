@@ -1,0 +1,48 @@
+"""So many times is the number added so many times: 4 x 2/3 is 2/3 + 2/3 + 2/3 + 2/3.
+
+Sources: 3.OA.A.1 (so many groups of so many) and 4.NF.B.4.b (a multiple of a fraction), CCSSM (2010).
+"""
+
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import plus
+from onewhole.working.products.moves import turned, usual_form
+from onewhole.working.products.product_state import ProductState
+from onewhole.working.products.product_way import ProductStep, ProductWay
+from onewhole.working.reasons.multiplying import EqualParts
+from onewhole.working.reasons.unsuited import NotSoManyTimes, TooManyTimes, Unsuited
+
+#: Numbers that fit one after another on a line, and jumps that are still told apart. Common practice, no source.
+MOST = 6
+FEWEST = 2
+
+
+def added(state: ProductState) -> ProductState:
+    """Write the number so many times, and add."""
+    times, number = state.left.parts, state.right
+    state = state.say(plus(*(number,) * times), EqualParts(times, number))
+    result = Quantity(number.ladder, tuple([times * count for count in number.amounts]))
+    return ProductState(state.left, number, state.lines, result)
+
+
+def _unsuited(state: ProductState) -> Unsuited | None:
+    times = turned(state).times
+    if times is None or times < FEWEST:
+        return NotSoManyTimes()
+    return TooManyTimes(times, MOST) if times > MOST else None
+
+
+def _offered(state: ProductState) -> bool:
+    return len(turned(state).right.counts) <= FEWEST
+
+
+EQUAL_JUMPS = ProductWay(
+    key="equal_jumps",
+    name="Equal jumps",
+    steps=(
+        ProductStep("turned", turned),
+        ProductStep("added", added),
+        ProductStep("usual_form", usual_form),
+    ),
+    unsuited=_unsuited,
+    offered=_offered,
+)

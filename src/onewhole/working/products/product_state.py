@@ -1,0 +1,54 @@
+"""Two numbers that are multiplied while they are being worked, and the lines written so far."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Expression, Times
+from onewhole.working.fact import Fact
+from onewhole.working.line import Line, followed
+from onewhole.working.reason import Reason
+
+
+@dataclass(frozen=True, slots=True)
+class ProductState:
+    """``left`` times ``right``, the lines so far, and the result once it is found.
+
+    A step takes a state and gives the next one; a way to multiply is a sequence of steps.
+    """
+
+    left: Quantity
+    right: Quantity
+    lines: tuple[Line, ...] = ()
+    result: Quantity | None = None
+
+    @property
+    def times(self) -> int | None:
+        """Return how many times the right number is taken; None where the left one is no plain whole number.
+
+        >>> from onewhole.number.quantity import whole
+        >>> ProductState(whole(3), whole(12)).times
+        3
+        """
+        plain = self.left.ladder.style is Style.PLACES and not self.left.ladder.mark
+        return self.left.parts if plain else None
+
+    @property
+    def asked(self) -> Times:
+        """Return the product as it stands."""
+        return Times(self.left, self.right)
+
+    def say(
+        self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
+    ) -> "ProductState":
+        """Return the state with one more line, unless that would repeat the last one."""
+        line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
+        return replace(self, lines=followed(self.lines, line))
+
+    def found(self) -> Quantity:
+        """Return the result; ValueError before there is one."""
+        if self.result is None:
+            msg = "the last step has not found a result yet"
+            raise ValueError(msg)
+        return self.result

@@ -1,0 +1,118 @@
+"""Taking a number so many times, part by part, and multiplying fractions."""
+
+from dataclasses import dataclass
+
+from onewhole.number.quantity import Quantity
+from onewhole.number.unit import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class TurnedRound:
+    """``left`` times ``right`` is as much as ``right`` times ``left``."""
+
+    left: Quantity
+    right: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class EachUnitTimes:
+    """Each of the units of a number is taken ``times`` times, the largest first."""
+
+    times: int
+    units: tuple[Unit, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class UnitTimes:
+    """``times`` times ``count`` of a unit."""
+
+    times: int
+    count: int
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class UnitsTimes:
+    """``times`` times so many of each unit: the counts and their units, the largest first."""
+
+    times: int
+    counts: tuple[tuple[int, Unit], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class EqualParts:
+    """``times`` times a number is the number added so many times."""
+
+    times: int
+    number: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class SplitToMultiply:
+    """Numbers are split into parts, and each part of one is multiplied by each part of the other.
+
+    ``left`` and ``right`` are the parts, the largest first; a number that is not split is its only part.
+    """
+
+    left: tuple[Quantity, ...]
+    right: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PartsMultiplied:
+    """Each product of two parts: the parts, and what they make."""
+
+    products: tuple[tuple[Quantity, Quantity, Quantity], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class KnownProduct:
+    """A product that is known by heart. Source: 3.OA.C.7, CCSSM (2010)."""
+
+    left: int
+    right: int
+
+
+@dataclass(frozen=True, slots=True)
+class PlacesMultiplied:
+    """``left`` of one unit times ``right`` of another: 2 tens times 3 tens are 6 hundreds."""
+
+    left: int
+    one: Unit
+    right: int
+    other: Unit
+    made: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AsFractions:
+    """Numbers are written as one fraction each, so that they can be multiplied."""
+
+    written: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TopsAndBottoms:
+    """Numerators are multiplied, and denominators: a whole cut into ``first`` parts, each into ``second``.
+
+    Source: 5.NF.B.4.a, CCSSM (2010).
+    """
+
+    first: int
+    second: int
+
+
+#: Every reason that multiplies.
+Multiplying = (
+    TurnedRound
+    | EachUnitTimes
+    | UnitTimes
+    | UnitsTimes
+    | EqualParts
+    | SplitToMultiply
+    | PartsMultiplied
+    | KnownProduct
+    | PlacesMultiplied
+    | AsFractions
+    | TopsAndBottoms
+)
