@@ -8,6 +8,7 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
+from onewhole.pictures.area import area
 from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
@@ -31,6 +32,7 @@ from onewhole.pictures.ruler import on_ruler
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.strips import strips
 from onewhole.pictures.unpictured import (
+    NoArea,
     NoPartsOfWhole,
     NoPlaceOnLine,
     NoRoom,
@@ -50,6 +52,10 @@ from onewhole.pictures.unpictured import (
 from onewhole.statements.expression import quantities
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
+from onewhole.working.products.by_heart import BY_HEART
+from onewhole.working.products.equal_jumps import EQUAL_JUMPS
+from onewhole.working.products.partial_products import PARTIAL_PRODUCTS
+from onewhole.working.products.tops_and_bottoms import TOPS_AND_BOTTOMS
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
@@ -59,7 +65,9 @@ from onewhole.working.strategies.jump_on import JUMP_ON
 from onewhole.working.working import Working
 
 #: Strategies that are jumps along a line.
-JUMPING = {COUNT_UP.key, JUMP_ON.key, EQUAL_SHIFT.key, FROM_WHOLE.key}
+JUMPING = {COUNT_UP.key, JUMP_ON.key, EQUAL_SHIFT.key, FROM_WHOLE.key, EQUAL_JUMPS.key}
+#: Ways to multiply that are seen in a rectangle.
+AREAS = {PARTIAL_PRODUCTS.key, TOPS_AND_BOTTOMS.key, BY_HEART.key}
 #: More jumps than this run into one another. Common practice, no source.
 MOST_JUMPS = 8
 MOST_IN_BLOCKS = 999
@@ -137,7 +145,7 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
     if isinstance(working.statement, Rounding):
         return (PictureKind.LINE,)
-    first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.RULER]
+    first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.AREA, PictureKind.RULER]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
         first.append(PictureKind.LINE)
@@ -189,6 +197,8 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
             why = _no_blocks(counted)
         case PictureKind.BAR:
             why = _no_bar(counted)
+        case PictureKind.AREA:
+            why = None if counted.strategy in AREAS else NoArea()
         case PictureKind.COLUMNS:
             why = None if counted.strategy == COLUMNS.key else NotInColumns()
         case _:
@@ -227,6 +237,8 @@ def _draw(working: Working, kind: PictureKind) -> Picture:
             return blocks(working)
         case PictureKind.BAR:
             return bar(working)
+        case PictureKind.AREA:
+            return area(working)
         case PictureKind.COLUMNS:
             return columns(working)
         case _:

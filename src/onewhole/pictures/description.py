@@ -134,6 +134,23 @@ class PartAmount:
 
 
 @dataclass(frozen=True, slots=True)
+class SidesOf:
+    """A rectangle, and how long its sides are: at the side, and above."""
+
+    left: Quantity
+    right: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class PartProduct:
+    """A part of a rectangle: its sides, and its area."""
+
+    left: Quantity
+    right: Quantity
+    area: Quantity
+
+
+@dataclass(frozen=True, slots=True)
 class UnderEachOther:
     """Numbers that stand in columns, to be added, or the second ``taken`` from the first."""
 
@@ -174,6 +191,8 @@ Description = (
     | RoundedTo
     | WholeAmount
     | PartAmount
+    | SidesOf
+    | PartProduct
     | UnderEachOther
     | WrittenAbove
     | WrittenBelow
@@ -196,13 +215,13 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return (number, *parts)
         case OneJump(one) | JumpEnds(one) | MarkAt(one) | Halfway(one) | RoundedTo(one):
             return (one,)
-        case LiesBetween(number, low, high):
+        case LiesBetween(number, low, high) | PartProduct(number, low, high):
             return (number, low, high)
         case OnRuler():
             return ()
         case WholeAmount(known) | PartAmount(known):
             return () if known is None else (known,)
-        case Makes(first, second) | CutInto(first, second) | Compared(first, second):
+        case Makes(first, second) | CutInto(first, second) | Compared(first, second) | SidesOf(first, second):
             return (first, second)
         case _:
             assert_never(described)

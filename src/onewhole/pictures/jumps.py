@@ -8,6 +8,10 @@ from typing import assert_never
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
+from onewhole.working.products.equal_jumps import MOST
+from onewhole.working.products.moves import turned
+from onewhole.working.products.product_state import ProductState
+from onewhole.working.products.work_product import factors
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import (
@@ -22,6 +26,7 @@ from onewhole.working.reasons.jumping import (
     SameToBoth,
     WholeAndRest,
 )
+from onewhole.working.reasons.multiplying import Multiplying, TurnedRound
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
@@ -86,6 +91,8 @@ def jump_plan(working: Working) -> JumpPlan | None:
     [(23, 24), (24, 42), (42, 44)]
     """
     match working.statement:
+        case Question(asked) if (product := factors(asked)) is not None:
+            return _equal_jumps(working, turned(product))
         case Comparison(Quantity() as left, Quantity() as right):
             signed: Signed | None = ((left, False), (right, True))
         case Ordering(parts):
@@ -109,6 +116,20 @@ def jump_plan(working: Working) -> JumpPlan | None:
     drawn = _drawn(working, jumps)
     answer = (jumps[-1].end if jumps else first.parts) if lands else None
     return JumpPlan(first.ladder, given, jumps, drawn, answer)
+
+
+def _equal_jumps(working: Working, product: ProductState) -> JumpPlan | None:
+    """Return equal jumps from 0 on; None where no whole number says how many, or where they are many."""
+    times, number = product.times, product.right
+    if times is None or not 1 <= times <= MOST or not number.parts:
+        return None
+    jumps = tuple([Jump(at * number.parts, (at + 1) * number.parts) for at in range(times)])
+    shown = [0] * len(working.lines)
+    for at, line in enumerate(working.lines):
+        before = shown[at - 1] if at else 0
+        shown[at] = before if line.because is None or isinstance(line.because, TurnedRound) else times
+    shown[-1] = times
+    return JumpPlan(number.ladder, (0,), jumps, tuple(shown), times * number.parts)
 
 
 def _jumps(working: Working, counted: Signed) -> tuple[tuple[int, ...], tuple[Jump, ...], bool]:
@@ -178,7 +199,7 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
         ends = sum(jump.term <= term for jump in jumps)
         reason = line.because
         if reason is None or isinstance(
-            reason, Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding
+            reason, Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying
         ):
             found.append(max(drawn, found[-1] if found else 0))
             continue

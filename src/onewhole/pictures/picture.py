@@ -18,6 +18,7 @@ class PictureKind(Enum):
     SPLIT = "split and join"
     BLOCKS = "tens and ones"
     BAR = "part-whole bar"
+    AREA = "area"
     COLUMNS = "columns"
 
 

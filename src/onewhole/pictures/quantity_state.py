@@ -24,8 +24,12 @@ from onewhole.statements.statement import (
     Question,
 )
 from onewhole.working.line import Line, LineContent
+from onewhole.working.products.equal_jumps import MOST
+from onewhole.working.products.moves import turned
+from onewhole.working.products.product_state import ProductState
 from onewhole.working.reasons.comparing import Deciding
 from onewhole.working.reasons.jumping import CountedUp, SameToBoth
+from onewhole.working.reasons.multiplying import AsFractions, EachUnitTimes, TurnedRound
 from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne
 from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
 from onewhole.working.working import Working
@@ -33,7 +37,7 @@ from onewhole.working.working import Working
 PAIR = 2
 
 #: Reasons that only announce something: the picture stays as it is.
-SAID_ONLY = CountedUp
+SAID_ONLY = CountedUp | TurnedRound | EachUnitTimes | AsFractions
 
 #: Reasons that regroup, cut or add first: what is taken away is crossed out on a later line.
 NOT_YET = OpensOne | OneIsWorth | WholesInPieces | SameToBoth | CutAgain
@@ -292,6 +296,10 @@ def _parts(amount: Expression) -> tuple[Term, ...]:
             return terms
         case Over(Sum(terms), bottom):
             return tuple(Term(Over(term.part, bottom), term.taken) for term in terms)
+        case Times(Quantity() as left, Quantity() as right):
+            product = turned(ProductState(left, right))
+            times = product.times
+            return (Term(product.right),) * times if times and times <= MOST else (Term(amount),)
         case _:
             return (Term(amount),)
 
@@ -336,7 +344,7 @@ def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_StatePart,
         case Quantity():
             heap = _heap(amount, whole)
             return None if heap is None else (_StatePart(heap, taken),)
-        case Sum() | Over(Sum()):
+        case Sum() | Over(Sum()) | Times(Quantity(), Quantity()) if _parts(amount) != (Term(amount),):
             found: list[_StatePart] = []
             for term in _parts(amount):
                 inner = _terms(term.part, whole, taken=taken != term.taken)
@@ -344,7 +352,7 @@ def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_StatePart,
                     return None
                 found.extend(inner)
             return tuple(found)
-        case Times() | Over():
+        case Sum() | Times() | Over():
             heap = _heap(amount, whole)
             return None if heap is None else (_StatePart(heap, taken),)
         case _:

@@ -82,6 +82,11 @@ class NoRoom:
 
 
 @dataclass(frozen=True, slots=True)
+class NoArea:
+    """Nothing is multiplied part by part, so there is no rectangle to cut."""
+
+
+@dataclass(frozen=True, slots=True)
 class NotInColumns:
     """The working does not go column by column."""
 
@@ -100,6 +105,7 @@ Unpictured = (
     | TooMuchForBlocks
     | NoPartsOfWhole
     | TooSmallBeside
+    | NoArea
     | NotInColumns
     | NoRoom
 )

@@ -35,7 +35,7 @@ def work(statement: Statement, strategy: Way) -> Working:
         case Ordering():
             return work_ordering(statement)
         case MissingNumber():
-            return work_missing(statement, strategy)
+            return work_missing(statement, strategy if isinstance(strategy, Strategy) else None)
         case AnotherName():
             return work_named(statement)
         case Rounding():

@@ -8,8 +8,9 @@ from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.alone import joined_in_steps
 from onewhole.working.questions import DoesNotSuitError, for_question, suiting
-from onewhole.working.strategies.table import USUAL, strategy_named
-from onewhole.working.strategy import Strategy
+from onewhole.working.strategies.table import USUAL
+from onewhole.working.way import Way
+from onewhole.working.ways import way_named
 from onewhole.working.work import work as worked
 from onewhole.working.working import Working
 from onewhole.writers.json_lines import Json, working_object
@@ -21,7 +22,7 @@ class ToldUnsuitedError(DoesNotSuitError):
 
     def __init__(self, question: Question, refused: DoesNotSuitError) -> None:
         """Put the reason into words."""
-        strategy = strategy_named(refused.strategy)
+        strategy = way_named(refused.strategy)
         InputError.__init__(
             self,
             f"“{strategy.name}” does not suit this problem: {text_of(unsuited(refused.why))}",
@@ -76,7 +77,7 @@ def as_object(working: Working, whole: str = "whole") -> Json:
     return working_object(working, ClassWords.for_whole(whole))
 
 
-def _chosen(statement: Statement, strategy: str | None) -> Strategy:
+def _chosen(statement: Statement, strategy: str | None) -> Way:
     if strategy is not None:
-        return strategy_named(strategy)
+        return way_named(strategy)
     return for_question(statement, USUAL) if isinstance(statement, Question) else USUAL

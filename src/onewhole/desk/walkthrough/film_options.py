@@ -26,7 +26,7 @@ from onewhole.walkthroughs.lesson import Length
 from onewhole.working.form import led_to
 from onewhole.working.missing import alone_on_its_side
 from onewhole.working.questions import DoesNotSuitError, NotWorkedError, suiting
-from onewhole.working.strategies.table import STRATEGIES, strategy_named
+from onewhole.working.ways import WAYS, way_named
 from onewhole.working.work import work
 from onewhole.working.working import Working
 
@@ -62,7 +62,7 @@ class FilmChoice:
     def __post_init__(self) -> None:
         """Refuse what cannot be chosen."""
         if self.strategy:
-            object.__setattr__(self, "strategy", strategy_named(self.strategy).key)
+            object.__setattr__(self, "strategy", way_named(self.strategy).key)
         if self.picture and self.picture != NO_PICTURE:
             kind_named(self.picture)
         if self.length and self.length not in (lengths := [length.value for length in Length]):
@@ -132,7 +132,7 @@ def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
     notes: list[str] = []
     where = f"Problem {entry.problem.label}: "
     if choice.strategy and working.strategy != choice.strategy:
-        name = strategy_named(choice.strategy).name
+        name = way_named(choice.strategy).name
         notes.append(f"{where}“{name}” does not suit it{_why(entry, choice)} {_taken(working)}")
     if choice.picture and choice.picture != NO_PICTURE:
         try:
@@ -187,7 +187,7 @@ def _by(statement: Statement, strategy: str) -> Working | None:
     if isinstance(statement, Comparison | Ordering | Rounding):
         return None
     try:
-        return work(statement, strategy_named(strategy))
+        return work(statement, way_named(strategy))
     except (DoesNotSuitError, NotWorkedError):
         return None
 
@@ -195,7 +195,7 @@ def _by(statement: Statement, strategy: str) -> Working | None:
 def _why(entry: WorkedProblem, choice: FilmChoice) -> str:
     """Say why a strategy does not suit, after a colon; a full stop where nothing is known."""
     try:
-        work(entry.problem.statement, strategy_named(choice.strategy))
+        work(entry.problem.statement, way_named(choice.strategy))
     except DoesNotSuitError as no:
         return f": {text_of(unsuited(no.why))}"
     except NotWorkedError:
@@ -204,5 +204,5 @@ def _why(entry: WorkedProblem, choice: FilmChoice) -> str:
 
 
 def _taken(working: Working) -> str:
-    names = [one.name for one in STRATEGIES if one.key == working.strategy]
+    names = [one.name for one in WAYS if one.key == working.strategy]
     return f"It is worked by “{names[0]}”." if names else "It is worked as it always is."

@@ -2,11 +2,12 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.making import Nodes, a_single, some, told, units
+from onewhole.languages.english.jumping import JUMP
+from onewhole.languages.english.making import Nodes, a_single, listed, some, told, units
 from onewhole.languages.english.rows_told import row_told
 from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
-from onewhole.sentences.node import Label, Node, Said, Seam, Typed
+from onewhole.sentences.node import Counted, Label, Node, Said, Seam, Typed
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
 from onewhole.statements.rounding import Rounding
@@ -25,6 +26,19 @@ from onewhole.working.reasons.jumping import (
     JumpLengths,
     SameToBoth,
     WholeAndRest,
+)
+from onewhole.working.reasons.multiplying import (
+    AsFractions,
+    EachUnitTimes,
+    EqualParts,
+    KnownProduct,
+    PartsMultiplied,
+    PlacesMultiplied,
+    SplitToMultiply,
+    TopsAndBottoms,
+    TurnedRound,
+    UnitsTimes,
+    UnitTimes,
 )
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import (
@@ -166,6 +180,25 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return None
         case (
             AllInPieces() | SameSizePieces() | SamePlaces() | RenamedSameAmount() | FewestPieces() | OverOne()
+        ):
+            return None
+        case SplitToMultiply(splits):
+            return ("split", *listed([(Said(number),) for number, _ in splits]))
+        case EachUnitTimes(_, taken):
+            return ("take the", *_names(taken, words), "so many times")
+        case TopsAndBottoms():
+            return ("multiply numerators and denominators",)
+        case AsFractions():
+            return ("write fractions",)
+        case EqualParts(times):
+            return ("go in", Counted(times, JUMP))
+        case (
+            TurnedRound()
+            | UnitTimes()
+            | UnitsTimes()
+            | PartsMultiplied()
+            | KnownProduct()
+            | PlacesMultiplied()
         ):
             return None
         case _:

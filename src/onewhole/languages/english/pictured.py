@@ -24,8 +24,10 @@ from onewhole.pictures.description import (
     OneJump,
     OnRuler,
     PartAmount,
+    PartProduct,
     RoundedTo,
     Shown,
+    SidesOf,
     SplitInto,
     StillThere,
     UnderEachOther,
@@ -126,6 +128,10 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(where, _all(above, BARE))
         case WrittenBelow(below):
             return told("written below:", _all(below, BARE))
+        case SidesOf(left, right):
+            return told("a rectangle with the sides", Said(left), "and", Said(right))
+        case PartProduct(left, right, area):
+            return told(Said(left), "times", Said(right), "is", Said(area))
         case WholeAmount(whole):
             return told("in all:", _known(whole, words))
         case PartAmount(part):

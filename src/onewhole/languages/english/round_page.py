@@ -1,7 +1,7 @@
 """The English words of printed pages: titles, headings, labels."""
 
 from onewhole.languages.page_words import PageWords
-from onewhole.working.strategies.table import STRATEGIES
+from onewhole.working.ways import WAYS
 
 ROUND_PAGE = PageWords(
     untitled="Fractions",
@@ -40,7 +40,7 @@ ROUND_PAGE = PageWords(
     another_way="Another way ({name}):",
     # A teacher chooses these by the same names in a sheet.
     ways=(
-        *((strategy.key, strategy.name) for strategy in STRATEGIES),
+        *((way.key, way.name) for way in WAYS),
         ("compare", "Compare"),
         ("put_in_order", "Put in order"),
         ("find_the_missing_number", "Find the missing number"),

@@ -9,6 +9,7 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.unpictured import (
+    NoArea,
     NoPartsOfWhole,
     NoPlaceOnLine,
     NoRoom,
@@ -51,7 +52,7 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
             whole = Naming(thing(ONE, words), many=False)
             return told(shows, ", and here a", whole, "has", Counted(parts, EQUAL_PART))
         case NoPlaceOnLine():
-            return told("only sums, differences, comparisons and numbers to be rounded go on a number line")
+            return told("a number line shows sums, differences, equal jumps, comparisons and rounding")
         case NotOnRuler():
             return told("a ruler shows inches in halves, fourths, eighths or sixteenths, up to a foot")
         case TooManyJumps(jumps, most):
@@ -70,6 +71,8 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
             return told("the bar shows a sum or a difference with one number missing")
         case TooSmallBeside():
             return told("one part would be too small to be seen beside the others")
+        case NoArea():
+            return told("nothing is multiplied part by part, so there is no rectangle to cut")
         case NotInColumns():
             return told("this way does not go column by column")
         case NoRoom():

@@ -3,19 +3,25 @@
 from typing import assert_never
 
 from onewhole.languages.english.making import told
+from onewhole.number.quantity import whole
 from onewhole.sentences.node import Said
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.unsuited import (
     AllOnesAlready,
     FilledNotRound,
     NoColumns,
+    NoFractionToMultiply,
     NoShiftNeeded,
+    NotByHeart,
     NothingLacking,
     NothingToSetAside,
+    NothingToSplit,
+    NotSoManyTimes,
     NoWholesToTake,
     OtherOperation,
     ShiftNoEasier,
     TooLittleToGive,
+    TooManyTimes,
     Unsuited,
     WholeTooSmall,
 )
@@ -31,7 +37,7 @@ def unsuited(reason: Unsuited) -> Sentences:
     """
     match reason:
         case OtherOperation():
-            return told("this way works only for the other sign, plus or minus")
+            return told("this way is for another sign")
         case AllOnesAlready():
             return told("these are whole numbers, so there are no pieces to change to")
         case NoWholesToTake(second):
@@ -52,5 +58,17 @@ def unsuited(reason: Unsuited) -> Sentences:
             return told(Said(second), "needs", Said(by), "to be round, and that is as hard to find")
         case FilledNotRound(first, by):
             return told(Said(first), "and", Said(by), "make no round number, so nothing becomes easier")
+        case NotSoManyTimes():
+            return told("no whole number says how many times the other number is taken")
+        case TooManyTimes(times, most):
+            return told(
+                "a number is written", Said(whole(most)), "times at most, and not", Said(whole(times))
+            )
+        case NothingToSplit():
+            return told("both numbers have one part only, so there is nothing to split")
+        case NoFractionToMultiply():
+            return told("there is no fraction to multiply")
+        case NotByHeart():
+            return told("more than one digit of a number is not 0")
         case _:
             assert_never(reason)

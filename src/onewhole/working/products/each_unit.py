@@ -51,7 +51,7 @@ def _unsuited(state: ProductState) -> Unsuited | None:
 
 
 def _offered(state: ProductState) -> bool:
-    return turned(state).right.ladder.style is not Style.PLACES
+    return turned(state).right.ladder.style in {Style.MIXED, Style.MEASURE}
 
 
 EACH_UNIT = ProductWay(

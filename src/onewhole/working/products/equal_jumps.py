@@ -3,15 +3,18 @@
 Sources: 3.OA.A.1 (so many groups of so many) and 4.NF.B.4.b (a multiple of a fraction), CCSSM (2010).
 """
 
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import plus
+from onewhole.working.products.made import made
 from onewhole.working.products.moves import turned, usual_form
 from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.product_way import ProductStep, ProductWay
 from onewhole.working.reasons.multiplying import EqualParts
+from onewhole.working.reasons.taking import InAll
 from onewhole.working.reasons.unsuited import NotSoManyTimes, TooManyTimes, Unsuited
 
-#: Numbers that fit one after another on a line, and jumps that are still told apart. Common practice, no source.
+#: As many numbers fit on a line, and jumps are still told apart. Common practice, no source.
 MOST = 6
 FEWEST = 2
 
@@ -20,8 +23,11 @@ def added(state: ProductState) -> ProductState:
     """Write the number so many times, and add."""
     times, number = state.left.parts, state.right
     state = state.say(plus(*(number,) * times), EqualParts(times, number))
+    if number.ladder.style in {Style.PLACES, Style.DECIMAL}:
+        result = made(state.left, number)
+        return ProductState(state.left, number, state.lines, result).say(result, InAll(result))
     result = Quantity(number.ladder, tuple([times * count for count in number.amounts]))
-    return ProductState(state.left, number, state.lines, result)
+    return usual_form(ProductState(state.left, number, state.lines, result))
 
 
 def _unsuited(state: ProductState) -> Unsuited | None:
@@ -41,7 +47,6 @@ EQUAL_JUMPS = ProductWay(
     steps=(
         ProductStep("turned", turned),
         ProductStep("added", added),
-        ProductStep("usual_form", usual_form),
     ),
     unsuited=_unsuited,
     offered=_offered,

@@ -27,4 +27,3 @@ def usual_form(state: ProductState) -> ProductState:
     found = state.found()
     told = moves.usual_form(PairState(found, found, taken=False, result=found))
     return ProductState(state.left, state.right, without_repeats((*state.lines, *told.lines)), told.result)
-

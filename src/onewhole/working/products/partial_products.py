@@ -44,7 +44,8 @@ def sides(state: ProductState) -> tuple[tuple[Quantity, ...], tuple[Quantity, ..
     [[5, 2], [8]]
     """
     left, right = parts_of(state.left), parts_of(state.right)
-    if len(left) > 1 or len(right) > 1:
+    plain = state.left.ladder.style is Style.PLACES is state.right.ladder.style
+    if len(left) > 1 or len(right) > 1 or not plain:
         return left, right
     if _digit_above_five(state.left):
         return _at_five(state.left), right
@@ -66,7 +67,10 @@ def split(state: ProductState) -> ProductState:
     """Split both numbers into parts, and write every product."""
     left, right = sides(state)
     products = [Times(one, other) for one in left for other in right]
-    return state.say(plus(*products), SplitToMultiply(left, right), aside=True)
+    both = ((state.left, left), (state.right, right))
+    splits = tuple([(number, parts) for number, parts in both if len(parts) > 1])
+    other = next((number for number, parts in both if len(parts) == 1), None)
+    return state.say(plus(*products), SplitToMultiply(splits, other), aside=True)
 
 
 def multiply(state: ProductState) -> ProductState:

@@ -21,8 +21,9 @@ def as_fractions(state: ProductState) -> ProductState:
     left, right = _one_fraction(state.left), _one_fraction(state.right)
     if (left, right) == (state.left, state.right):
         return state
-    changed = tuple([new for new, old in ((left, state.left), (right, state.right)) if new != old])
-    said = state.say(Times(left, right), AsFractions(changed))
+    pairs = ((state.left, left), (state.right, right))
+    changed = AsFractions(tuple([(old, new) for old, new in pairs if new != old]))
+    said = state.say(Times(left, right), changed)
     return ProductState(left, right, said.lines)
 
 
@@ -70,9 +71,12 @@ def _unsuited(state: ProductState) -> Unsuited | None:
 
 
 def _offered(state: ProductState) -> bool:
-    """Say that a teacher multiplies so: not a decimal by a whole number, and no pieces of more than 100."""
+    """Say that a teacher multiplies so: no decimal by a whole number, and no pieces smaller than 1/10,000."""
     styles = {state.left.ladder.style, state.right.ladder.style}
-    return styles != {Style.PLACES, Style.DECIMAL} and product_ladder(state.left, state.right).finest.denominator <= TEN**4
+    return (
+        styles != {Style.PLACES, Style.DECIMAL}
+        and product_ladder(state.left, state.right).finest.denominator <= TEN**4
+    )
 
 
 TOPS_AND_BOTTOMS = ProductWay(

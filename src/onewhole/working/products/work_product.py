@@ -28,7 +28,7 @@ def factors(asked: Expression) -> ProductState | None:
 
 
 def ways_to_multiply(product: ProductState) -> tuple[ProductWay, ...]:
-    """Return the ways that suit a product and that a teacher would use, in the order in which they are offered.
+    """Return the ways that suit a product and that a teacher would use, in the order of the table.
 
     >>> from onewhole.statements.reading import read_expression
     >>> [way.key for way in ways_to_multiply(factors(read_expression("3 x 1 2/5")))]

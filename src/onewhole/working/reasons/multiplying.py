@@ -51,11 +51,12 @@ class EqualParts:
 class SplitToMultiply:
     """Numbers are split into parts, and each part of one is multiplied by each part of the other.
 
-    ``left`` and ``right`` are the parts, the largest first; a number that is not split is its only part.
+    ``splits`` are the numbers that are split, each with its parts, the largest first; ``other`` is the number
+    that is not split, or None where both are.
     """
 
-    left: tuple[Quantity, ...]
-    right: tuple[Quantity, ...]
+    splits: tuple[tuple[Quantity, tuple[Quantity, ...]], ...]
+    other: Quantity | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,9 +87,9 @@ class PlacesMultiplied:
 
 @dataclass(frozen=True, slots=True)
 class AsFractions:
-    """Numbers are written as one fraction each, so that they can be multiplied."""
+    """Numbers are written as one fraction each: pairs of a number and its fraction."""
 
-    written: tuple[Quantity, ...]
+    written: tuple[tuple[Quantity, Quantity], ...]
 
 
 @dataclass(frozen=True, slots=True)

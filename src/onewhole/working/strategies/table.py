@@ -44,14 +44,14 @@ def strategy_named(name: str) -> Strategy:
     >>> strategy_named("Regroup first").key
     'regroup_first'
     """
-    plain = _plain(name)
+    plain = plain_name(name)
     for strategy in STRATEGIES:
-        if plain in {strategy.key, _plain(strategy.name)}:
+        if plain in {strategy.key, plain_name(strategy.name)}:
             return strategy
     msg = f"there is no strategy called “{name}”"
     raise UnknownStrategyError(msg, remedy=f"Choose one of: {', '.join(_BY_KEY)}.")
 
 
-def _plain(name: str) -> str:
+def plain_name(name: str) -> str:
     """Return a name in the form of a key: lower case, single underscores, no other characters."""
     return "_".join("".join(sign if sign.isalnum() else " " for sign in name.lower()).split())

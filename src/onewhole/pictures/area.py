@@ -1,0 +1,201 @@
+"""The area model: a rectangle with the two numbers as sides, cut where they are split or into equal parts."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import accumulate, pairwise
+from math import ceil
+
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.description import Description, PartProduct, SidesOf
+from onewhole.pictures.limits import LEAST_PART, NotDrawnError
+from onewhole.pictures.picture import Picture, PictureKind
+from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
+from onewhole.statements.statement import Question
+from onewhole.working.products.made import made
+from onewhole.working.products.partial_products import sides
+from onewhole.working.products.product_state import ProductState
+from onewhole.working.products.work_product import factors
+from onewhole.working.reasons.multiplying import (
+    AsFractions,
+    KnownProduct,
+    PartsMultiplied,
+    PlacesMultiplied,
+    SplitToMultiply,
+    TopsAndBottoms,
+    UnitTimes,
+)
+from onewhole.working.working import Working
+
+#: The rectangle at most, the room for the numbers beside it, and the height of digits, in millimetres.
+WIDE, TALL, BESIDE, ABOVE, DIGITS = Fraction(130), Fraction(78), Fraction(24), Fraction(14), Fraction(6)
+#: One side of a whole or of a one at most, and the room behind and below the rectangle.
+ONE_AT_MOST, END = Fraction(60), 4
+#: The room that a digit takes across, and what a number takes down.
+ROOM_DIGIT, ROOM_DOWN = 5, 9
+#: A narrower cut is not seen. As many lines as can be counted. Common practice, no source.
+MOST_LINES = 24
+
+
+def area(working: Working) -> Picture:
+    """Draw a product as a rectangle in true proportion, a scene for every line.
+
+    Fractions lie in their whole, which is dotted; so many small ones are drawn one by one. Raises
+    NotDrawnError for anything but a product, and for parts too narrow to be seen.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.products.partial_products import PARTIAL_PRODUCTS
+    >>> from onewhole.working.work import work
+    >>> drawn = area(work(read_statement("24 x 36"), PARTIAL_PRODUCTS)).scenes[-1]
+    >>> [(piece.shape.width / piece.shape.height) for piece in drawn.pieces if piece.name == "product"]
+    [Fraction(3, 2)]
+    """
+    asked = working.statement.asked if isinstance(working.statement, Question) else None
+    product = factors(asked) if asked is not None else None
+    if product is None:
+        msg = "only products are drawn as an area"
+        raise NotDrawnError(msg, remedy="Choose another picture, or none.")
+    drawing = _AreaDrawing.of(product, working.strategy)
+    return Picture(PictureKind.AREA, tuple(_scenes(drawing, working)))
+
+
+def _scenes(drawing: "_AreaDrawing", working: Working) -> Iterator[Scene]:
+    cut = found = False
+    for line in working.lines:
+        cut = cut or isinstance(line.because, SplitToMultiply | AsFractions)
+        found = found or isinstance(
+            line.because, PartsMultiplied | TopsAndBottoms | UnitTimes | KnownProduct | PlacesMultiplied
+        )
+        yield drawing.scene(cut=cut or found, found=found)
+
+
+@dataclass(frozen=True, slots=True)
+class _AreaDrawing:
+    """A rectangle laid out: where it is cut across and down, in millimetres from its corner."""
+
+    product: ProductState
+    across: tuple[Quantity, ...]
+    down: tuple[Quantity, ...]
+    scale: tuple[Fraction, Fraction]
+    pieces: tuple[int, int]
+
+    @classmethod
+    def of(cls, product: ProductState, way: str) -> "_AreaDrawing":
+        """Lay a product out; the left number stands at the side, the right one above."""
+        split = way == "partial_products"
+        down, across = sides(product) if split else ((product.left,), (product.right,))
+        wide, tall = _span(product.right), _span(product.left)
+        if not wide or not tall:
+            msg = "nothing is drawn of no area"
+            raise NotDrawnError(msg, remedy="Choose another picture, or none.")
+        one = min(WIDE / wide, TALL / tall, ONE_AT_MOST)
+        pieces = (
+            (0, 0) if split and not _fraction(product) else (_pieces(product.right), _pieces(product.left))
+        )
+        if max(wide * pieces[0], tall * pieces[1]) > MOST_LINES:
+            pieces = (0, 0)
+        narrow = [one * part.value for part in (*across, *down)]
+        if pieces[0]:
+            narrow += [one / pieces[0], one / pieces[1]]
+        if min(narrow) < LEAST_PART:
+            msg = "one part is too small to be seen beside the others"
+            raise NotDrawnError(msg, remedy="Choose another picture, or none.")
+        return cls(product, across, down, (one, one), pieces)
+
+    def scene(self, *, cut: bool, found: bool) -> Scene:
+        """Return the rectangle with its cuts, and with its products."""
+        one = self.scale[0]
+        left, right = self.product.left, self.product.right
+        wide, tall = one * _span(right), one * _span(left)
+        whole = Box(BESIDE, ABOVE, wide, tall)
+        shown = Box(BESIDE, ABOVE, one * right.value, one * left.value)
+        pieces = [Piece("product", shown, Look.FILLED if found else Look.PLAIN)]
+        if (shown.width, shown.height) != (wide, tall):
+            pieces.insert(0, Piece("wholes", whole, Look.DOTTED))
+        if cut:
+            pieces += self._cuts(whole)
+        pieces += self._sides(cut=cut)
+        if found:
+            pieces += self._products()
+        return Scene(
+            BESIDE + max(wide, _room(right)) + 4,
+            ABOVE + tall + 4,
+            tuple(pieces),
+            tuple(self._told(found=found)),
+        )
+
+    def _cuts(self, whole: Box) -> Iterator[Piece]:
+        one = self.scale[0]
+        foot, end = whole.y + whole.height, whole.x + whole.width
+        across, down = self.pieces
+        for at in range(1, int(whole.width / one * across)) if across else ():
+            x = whole.x + one * at / across
+            yield Piece(f"column/{at}", Stroke(x, whole.y, x, foot))
+        for at in range(1, int(whole.height / one * down)) if down else ():
+            y = whole.y + one * at / down
+            yield Piece(f"row/{at}", Stroke(whole.x, y, end, y))
+        if across:
+            return
+        for at, x in enumerate(_starts(self.across, one)[1:-1]):
+            yield Piece(f"column/{at}", Stroke(whole.x + x, whole.y, whole.x + x, foot))
+        for at, y in enumerate(_starts(self.down, one)[1:-1]):
+            yield Piece(f"row/{at}", Stroke(whole.x, whole.y + y, end, whole.y + y))
+
+    def _sides(self, *, cut: bool) -> Iterator[Piece]:
+        one = self.scale[0]
+        across = self.across if cut else (self.product.right,)
+        down = self.down if cut else (self.product.left,)
+        for at, (part, (start, end)) in enumerate(zip(across, pairwise(_starts(across, one)), strict=True)):
+            yield Piece(f"above/{at}", Words(BESIDE + (start + end) / 2, ABOVE / 2, part, DIGITS))
+        for at, (part, (start, end)) in enumerate(zip(down, pairwise(_starts(down, one)), strict=True)):
+            yield Piece(f"beside/{at}", Words(BESIDE / 2, ABOVE + (start + end) / 2, part, DIGITS))
+
+    def _products(self) -> Iterator[Piece]:
+        one = self.scale[0]
+        if self.pieces[0]:
+            return
+        for row, (upper, lower) in enumerate(pairwise(_starts(self.down, one))):
+            for column, (start, end) in enumerate(pairwise(_starts(self.across, one))):
+                number = made(self.down[row], self.across[column])
+                if end - start >= _room(number) and lower - upper >= ROOM_DOWN:
+                    place = BESIDE + (start + end) / 2, ABOVE + (upper + lower) / 2
+                    yield Piece(f"part/{row}/{column}", Words(*place, number, DIGITS))
+
+    def _told(self, *, found: bool) -> Iterator[Description]:
+        yield SidesOf(self.product.left, self.product.right)
+        if found:
+            for one in self.down:
+                for other in self.across:
+                    yield PartProduct(one, other, made(one, other))
+
+
+def _starts(parts: tuple[Quantity, ...], one: Fraction) -> tuple[Fraction, ...]:
+    return tuple(accumulate([one * part.value for part in parts], initial=Fraction(0)))
+
+
+def _span(number: Quantity) -> int:
+    """Return how many ones or wholes a number reaches into."""
+    return ceil(number.value)
+
+
+def _fraction(product: ProductState) -> bool:
+    return Style.MIXED in {product.left.ladder.style, product.right.ladder.style}
+
+
+def _pieces(number: Quantity) -> int:
+    """Return into how many parts each one is cut along a side."""
+    return (
+        number.ladder.denominator
+        if number.ladder.style is Style.MIXED
+        else (1 / min(number.ladder.finest, Fraction(1))).numerator
+    )
+
+
+def _room(number: Quantity) -> Fraction:
+    """Return how much room a number takes across."""
+    if number.ladder.style is Style.MIXED:
+        return Fraction(
+            ROOM_DIGIT * (len(str(number.counts[0] or "")) + len(str(number.ladder.denominator)) + 1)
+        )
+    return Fraction(ROOM_DIGIT * (len(number.counts) + 1))
