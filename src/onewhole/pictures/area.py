@@ -29,9 +29,9 @@ from onewhole.working.reasons.multiplying import (
 from onewhole.working.working import Working
 
 #: The rectangle at most, the room for the numbers beside it, and the height of digits, in millimetres.
-WIDE, TALL, BESIDE, ABOVE, DIGITS = Fraction(130), Fraction(78), Fraction(24), Fraction(14), Fraction(6)
+WIDE, TALL, BESIDE, ABOVE, DIGITS = Fraction(92), Fraction(58), Fraction(22), Fraction(14), Fraction(6)
 #: One side of a whole or of a one at most, and the room behind and below the rectangle.
-ONE_AT_MOST, END = Fraction(60), 4
+ONE_AT_MOST, END = Fraction(36), 4
 #: The room that a digit takes across, and what a number takes down.
 ROOM_DIGIT, ROOM_DOWN = 5, 9
 #: A narrower cut is not seen. As many lines as can be counted. Common practice, no source.

@@ -47,7 +47,7 @@ def work_product(question: Question, product: ProductState, way: ProductWay, *, 
 
 def _checks(product: ProductState, way: ProductWay, answer: Quantity) -> Iterable[Check]:
     yield estimated_product(product.left, product.right, answer)
-    for other in PRODUCT_WAYS:
+    for other in (*ways_to_multiply(product), *PRODUCT_WAYS):
         if other.key == way.key or other.unsuited(product) is not None:
             continue
         reached = other.run(product).found()
