@@ -13,7 +13,7 @@ from itertools import accumulate
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Sum, quantities
+from onewhole.statements.expression import Sum, Times, quantities
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -31,6 +31,7 @@ from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.heard import COUNTS, Heard, equal_sides, number_words, plainly, sides, ways
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
+from tests.kit.product_claims import PRODUCT_CLAIMS
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
 
@@ -61,7 +62,11 @@ def _claims(heard: Heard) -> dict[str, Reads]:
             if said in _OF_ANY or " than " in said or "both" in said
         }
         return ORDERING_CLAIMS | COMPARING_CLAIMS | of_any
-    return COLUMNS_TOO if in_columns(heard) else CLAIMS
+    match heard.item.statement:
+        case Question(Times()):
+            return PRODUCT_CLAIMS | CLAIMS
+        case _:
+            return COLUMNS_TOO if in_columns(heard) else CLAIMS
 
 
 def in_columns(heard: Heard) -> bool:

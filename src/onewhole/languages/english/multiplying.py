@@ -1,5 +1,6 @@
 """Taking a number so many times, part by part, and multiplying fractions."""
 
+from collections.abc import Sequence
 from typing import assert_never
 
 from onewhole.languages.english.jumping import JUMP
@@ -41,29 +42,33 @@ def multiplying(reason: Multiplying, words: ClassWords) -> Sentences:
         case UnitTimes(times, count, unit):
             return told(_unit_times(times, count, unit, words))
         case UnitsTimes(times, counts):
-            return told(listed([_unit_times(times, count, unit, words) for count, unit in counts]))
+            return _one_by_one([_unit_times(times, count, unit, words) for count, unit in counts])
         case EqualParts(times, number):
             return told("that is", Counted(times, JUMP), "of", Said(number))
         case SplitToMultiply(splits, other):
             parts = [(Said(number), "into", *_row(pieces)) for number, pieces in splits]
             by = ("multiply each part by", "each part" if other is None else Said(other))
-            return told("split", listed(parts, joiner=", and")) + told(by)
+            return _one_by_one([("split", *part) for part in parts]) + told(by)
         case PartsMultiplied(products):
-            return told(listed([(*_product(one, other), "is", Said(made)) for one, other, made in products]))
+            return _one_by_one([(*_product(one, other), "is", Said(made)) for one, other, made in products])
         case KnownProduct(left, right):
             return told(bare(left), "times", bare(right), "is", bare(left * right))
         case PlacesMultiplied(left, one, right, other, made):
             return told(_of(left, one), "times", _of(right, other), "is", some(left * right, made))
         case AsFractions(written):
-            return told(
-                "as one fraction", Seam(","), listed([(Said(old), "is", Said(new)) for old, new in written])
-            )
+            first, *more = [(Said(old), "is", Said(new)) for old, new in written]
+            return told("as one fraction", Seam(","), first) + _one_by_one(more)
         case TopsAndBottoms(first, second):
             multiply = told("multiply the numerators", Seam(", and"), "multiply the denominators")
             cut = ("a whole in", bare(first), "parts", Seam(","), "each cut into", bare(second))
             return multiply + told(cut, Seam(","), "has", bare(first * second), "parts")
         case _:
             assert_never(reason)
+
+
+def _one_by_one(parts: Sequence[Nodes]) -> Sentences:
+    """Say each in a sentence of its own."""
+    return tuple([sentence for part in parts for sentence in told(part)])
 
 
 def _product(left: Quantity, right: Quantity) -> Nodes:

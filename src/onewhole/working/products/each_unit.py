@@ -24,7 +24,7 @@ def part_by_part(state: ProductState) -> ProductState:
         says = plus(*[Times(state.left, part) for part, _, _ in parts])
         state = state.say(says, EachUnitTimes(times, units), aside=True)
     result = Quantity(number.ladder, tuple([times * count for count in number.amounts]))
-    if len(parts) == 1 and number.ladder.style is Style.MIXED:
+    if len(parts) == 1 and number.ladder.style is Style.MIXED and number.amounts[-1]:
         ((_, count, unit),) = parts
         top = Times(state.left, whole(count))
         says = Over(top, whole(number.ladder.denominator))
