@@ -37,7 +37,8 @@ def _jumps(heard: Heard, groups: tuple[str, ...]) -> bool:
 def _split(heard: Heard, groups: tuple[str, ...]) -> bool:
     """The parts make the number, which is one that the problem gives."""
     number = heard.amount(groups[0])
-    return number in heard.given and sum(map(heard.amount, re.split(r",? and |, ", groups[1]))) == number
+    parts = re.split(r",? and (?![a-z-]+ cents?\b)|, ", groups[1])
+    return number in heard.given and sum(map(heard.amount, parts)) == number
 
 
 def _same(heard: Heard, groups: tuple[str, ...]) -> bool:

@@ -7,6 +7,7 @@ fractional sides), CCSSM (2010).
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, usual_in_parts, whole
+from onewhole.number.unit import DOLLAR
 from onewhole.statements.expression import Times, plus
 from onewhole.working.fact import hard_sum
 from onewhole.working.line import Line
@@ -28,12 +29,16 @@ MOST_PRODUCTS = 12
 
 
 def parts_of(number: Quantity) -> tuple[Quantity, ...]:
-    """Return a number by its parts, the largest first: 36 as 30 and 6, 2 1/2 as 2 and 1/2.
+    """Return a number by its parts, the largest first: 36 as 30 and 6, $3.25 as $3 and $0.25.
 
     >>> [part.parts for part in parts_of(whole(304))]
     [300, 4]
     """
-    found = tuple([number.only(rung) for rung, count in enumerate(number.amounts) if count])
+    runs = [(rung,) for rung in range(len(number.amounts))]
+    if number.ladder.mark == DOLLAR:
+        point = len(number.amounts) - number.ladder.after
+        runs = [tuple(range(point)), tuple(range(point, len(number.amounts)))]
+    found = tuple([number.only(*run) for run in runs if any(number.amounts[rung] for rung in run)])
     return found or (number,)
 
 
