@@ -23,7 +23,8 @@ from onewhole.pictures.unpictured import (
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
-from onewhole.working.strategies.table import STRATEGIES, strategy_named
+from onewhole.working.strategies.table import strategy_named
+from onewhole.working.ways import WAYS
 from onewhole.working.work import work
 from onewhole.working.working import Working
 
@@ -47,12 +48,15 @@ PROBLEMS = [
     "7 2/6 = 6 ?/6",
     "5 - ? = 2 1/3",
     "5 5/8 in - 2 7/8 in",
+    "4 x 2/3",
+    "24 x 36",
+    "1/2 x 3/4",
 ]
 
 
 def _workings(problem: str) -> list[Working]:
     statement = read_statement(problem)
-    ways = [s for s in STRATEGIES if not isinstance(statement, Question) or unsuited(statement, s) is None]
+    ways = [s for s in WAYS if not isinstance(statement, Question) or unsuited(statement, s) is None]
     return [work(statement, strategy) for strategy in ways]
 
 

@@ -108,8 +108,8 @@ def test_hundredths_stay_cut() -> None:
 
 
 def test_a_problem_that_is_no_amount_is_refused() -> None:
-    """3 x 2/5 begins with nothing that can be laid out."""
-    asked = read_statement("3 x 2/5")
+    """12 x 2/5 begins with nothing that can be laid out."""
+    asked = read_statement("12 x 2/5")
     assert isinstance(asked, Question)
     assert isinstance(asked.asked, Times)
     answer = work(read_statement("1 1/5 + 0"), strategy_named("units_apart")).answer

@@ -106,14 +106,14 @@ def test_a_strategy_that_does_not_suit_says_why(typed: str, key: str, why: type[
     )
 
 
-@pytest.mark.parametrize("typed", ["5 x 1/4", "(44 - 23)/6", "5 - (2 + 1)"])
+@pytest.mark.parametrize("typed", ["5 x 1/4 x 3", "(44 - 23)/6", "5 - (2 + 1)"])
 def test_only_plain_rows_are_worked(typed: str) -> None:
-    """Products, worked fractions and brackets are read and weighed, not worked line by line."""
+    """Products of three, worked fractions and brackets are read and weighed, not worked line by line."""
     with pytest.raises(NotWorkedError) as refused:
         suiting(question(typed))
     assert str(refused.value) == (
-        "only sums and differences are worked line by line. "
-        "Write a sum or a difference such as 7 2/6 - 3 5/6."
+        "only sums, differences and products of two numbers are worked line by line. "
+        "Write one such as 7 2/6 - 3 5/6 or 3 x 1 2/5."
     )
 
 

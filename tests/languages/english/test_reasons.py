@@ -29,7 +29,7 @@ from onewhole.working.reasons.regrouping import OpensOne, PutTogether
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.reasons.taking import AddedUnitByUnit, Left, TakenUnitByUnit
 from onewhole.working.reasons.unsuited import Unsuited
-from onewhole.working.strategies.table import STRATEGIES
+from onewhole.working.ways import WAYS
 from onewhole.working.work import work
 
 KITES = ClassWords.for_whole("strip of kite paper", "trade")
@@ -103,12 +103,20 @@ PROBLEMS = [
     "round 4567 to the nearest hundred",
     "round 450 to the nearest hundred",
     "round 400 to the nearest hundred",
+    "4 x 2/3",
+    "1 2/5 x 3",
+    "3 x 2 ft 7 in",
+    "2 1/2 x 3 1/4",
+    "24 x 36",
+    "7 x 8",
+    "20 x 30",
+    "1/2 x 3/4",
 ]
 
 
 def _lines(problem: str) -> Iterator[Line]:
     statement = read_statement(problem)
-    for strategy in STRATEGIES:
+    for strategy in WAYS:
         if not isinstance(statement, Question) or unsuited(statement, strategy) is None:
             yield from led_to(work(statement, strategy), FormWanted(simplest=True)).lines
 
@@ -117,13 +125,13 @@ def _unsuited(problem: str) -> Iterator[Unsuited]:
     """Every reason why a strategy does not suit a problem."""
     statement = read_statement(problem)
     if isinstance(statement, Question):
-        yield from filter(None, (unsuited(statement, strategy) for strategy in STRATEGIES))
+        yield from filter(None, (unsuited(statement, strategy) for strategy in WAYS))
 
 
 def _refused(problem: str) -> Iterator[Unpictured]:
     """Every reason why a picture does not suit a working of a problem."""
     statement = read_statement(problem)
-    for strategy in STRATEGIES:
+    for strategy in WAYS:
         if not isinstance(statement, Question) or unsuited(statement, strategy) is None:
             found = (refusal(work(statement, strategy), kind) for kind in PictureKind)
             yield from (refused.reason for refused in found if refused)

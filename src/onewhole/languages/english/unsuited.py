@@ -69,6 +69,6 @@ def unsuited(reason: Unsuited) -> Sentences:
         case NoFractionToMultiply():
             return told("there is no fraction to multiply")
         case NotByHeart():
-            return told("more than one digit of a number is not 0")
+            return told("a number has several digits to multiply")
         case _:
             assert_never(reason)
