@@ -32,7 +32,7 @@ from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Strategy
-from onewhole.working.way import Way
+from onewhole.working.way import NamedWay
 from onewhole.working.work import work
 from onewhole.working.working import Working
 from tests.kit.claims import spoken, true
@@ -223,7 +223,7 @@ def test_every_likely_mistake_is_said_not_to_be_so(typed: str) -> None:
         all_true(chapter, Heard(item, WORDS, frozenset({"one"})))
 
 
-def for_class(statement: Statement) -> Way:
+def for_class(statement: Statement) -> NamedWay:
     """The strategy of a class that regroups first: for sums, its partner."""
     return for_question(statement, REGROUP_FIRST) if isinstance(statement, Question) else REGROUP_FIRST
 

@@ -49,6 +49,8 @@ NO_SENTENCES = {
     },
     **{f"working/strategies/{name}.py": 1 for name in ("make_a_whole", "regroup_first", "to_fractions")},
     **{f"working/strategies/{name}.py": 1 for name in ("units_apart", "wholes_first")},
+    **{f"working/products/{name}.py": 1 for name in ("by_heart", "each_unit", "equal_jumps")},
+    **{f"working/products/{name}.py": 1 for name in ("partial_products", "tops_and_bottoms")},
     "writers/captions.py": 1,
     "writers/walkthrough_html.py": 5,
 }

@@ -172,7 +172,7 @@ READERS = {
     "web/pages/recording.py": ASKED,
     "web/pages/tomorrow.py": NAME,
     "web/pages/welcome.py": NAME,
-    "working/strategy.py": "a key as a person types it",
+    "working/way.py": "a key as a person types it",
     "working/strategies/table.py": "the typed name of a strategy",
     "writers/captions.py": SIZE,
     "writers/report_words.py": CELL,

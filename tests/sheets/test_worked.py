@@ -7,7 +7,8 @@ from tests.kit.sheets import worked_sheet
 def test_answers_forms_and_workings() -> None:
     """Each problem with its answer, other right forms, and the working by the sheet's strategy."""
     key = worked_sheet(
-        "strategy: count up\n\n1. 7 2/6 - 3 5/6\n2. 2 4/5 + 1 3/5\n3. 5/6 ? 7/8\n4. 3 x 2/5\n5. 52 - 27"
+        "strategy: count up\n\n1. 7 2/6 - 3 5/6\n2. 2 4/5 + 1 3/5\n3. 5/6 ? 7/8\n"
+        "4. 3 x (1/5 + 1/5)\n5. 52 - 27"
     ).problems
     assert [text(entry.answer) for entry in key] == ["3 3/6", "4 2/5", "<", "1 1/5", "25"]
     assert [[text(form) for form in entry.forms] for entry in key] == [

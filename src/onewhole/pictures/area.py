@@ -18,8 +18,8 @@ from onewhole.working.products.partial_products import sides
 from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.work_product import factors
 from onewhole.working.reasons.multiplying import (
-    AsFractions,
     KnownProduct,
+    OneFractionEach,
     PartsMultiplied,
     PlacesMultiplied,
     SplitToMultiply,
@@ -63,7 +63,7 @@ def area(working: Working) -> Picture:
 def _scenes(drawing: "_AreaDrawing", working: Working) -> Iterator[Scene]:
     cut = found = False
     for line in working.lines:
-        cut = cut or isinstance(line.because, SplitToMultiply | AsFractions)
+        cut = cut or isinstance(line.because, SplitToMultiply | OneFractionEach)
         found = found or isinstance(
             line.because, PartsMultiplied | TopsAndBottoms | UnitTimes | KnownProduct | PlacesMultiplied
         )

@@ -24,12 +24,10 @@ from onewhole.statements.statement import (
     Question,
 )
 from onewhole.working.line import Line, LineContent
-from onewhole.working.products.equal_jumps import MOST
-from onewhole.working.products.moves import turned
-from onewhole.working.products.product_state import ProductState
+from onewhole.working.products.equal_jumps import so_many
 from onewhole.working.reasons.comparing import Deciding
 from onewhole.working.reasons.jumping import CountedUp, SameToBoth
-from onewhole.working.reasons.multiplying import AsFractions, EachUnitTimes, TurnedRound
+from onewhole.working.reasons.multiplying import EachUnitTimes, OneFractionEach, TurnedRound
 from onewhole.working.reasons.regrouping import OneIsWorth, OpensOne
 from onewhole.working.reasons.renaming import CutAgain, WholesInPieces
 from onewhole.working.working import Working
@@ -37,7 +35,7 @@ from onewhole.working.working import Working
 PAIR = 2
 
 #: Reasons that only announce something: the picture stays as it is.
-SAID_ONLY = CountedUp | TurnedRound | EachUnitTimes | AsFractions
+SAID_ONLY = CountedUp | TurnedRound | EachUnitTimes | OneFractionEach
 
 #: Reasons that regroup, cut or add first: what is taken away is crossed out on a later line.
 NOT_YET = OpensOne | OneIsWorth | WholesInPieces | SameToBoth | CutAgain
@@ -197,15 +195,13 @@ def whole_unit(working: Working) -> Unit:
 
 def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityState | None:
     """Return the state at one line, after the state ``before``; None where nothing changes."""
-    if isinstance(line.because, SAID_ONLY):
-        return None
     says = line.says
+    if isinstance(line.because, SAID_ONLY) or isinstance(says, Rounding):
+        return None
     if isinstance(says, Comparison):
         return None if before and len(before.heaps) != PAIR else _compared(line, says, whole, before)
     if isinstance(says, Ordering | NumberRow):
         return _in_a_row(says, whole, before)
-    if isinstance(says, Rounding):
-        return None
     amount = says.rest if isinstance(says, MissingNumber) else says
     return _dealt(line, amount, whole, before) if kind(amount) is whole.kind else None
 
@@ -228,8 +224,7 @@ def _in_a_row(says: Ordering | NumberRow, whole: Unit, before: QuantityState | N
         amounts = [part.value / whole.size for part in says.parts]
         return replace(before, compared=says.parts, seats=_seats(before.heaps, amounts))
     heaps = tuple(_heap(part, whole) for part in says.parts)
-    shown = tuple(heap for heap in heaps if heap)
-    return QuantityState(shown) if len(shown) == len(heaps) else None
+    return QuantityState(tuple(heap for heap in heaps if heap)) if all(heaps) else None
 
 
 def _seats(heaps: tuple[Heap, ...], amounts: list[Fraction]) -> tuple[int, ...]:
@@ -296,10 +291,8 @@ def _parts(amount: Expression) -> tuple[Term, ...]:
             return terms
         case Over(Sum(terms), bottom):
             return tuple(Term(Over(term.part, bottom), term.taken) for term in terms)
-        case Times(Quantity() as left, Quantity() as right):
-            product = turned(ProductState(left, right))
-            times = product.times
-            return (Term(product.right),) * times if times and times <= MOST else (Term(amount),)
+        case Times():
+            return tuple(map(Term, so_many(amount))) or (Term(amount),)
         case _:
             return (Term(amount),)
 

@@ -30,7 +30,7 @@ from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 from onewhole.working.strategies.units_apart import UNITS_APART
 from onewhole.working.strategy import Strategy, fits
-from onewhole.working.way import Way
+from onewhole.working.way import NamedWay
 from onewhole.working.working import Working
 
 PAIR = 2
@@ -42,7 +42,7 @@ SECOND_ROADS = (COUNT_UP, JUMP_ON, REGROUP_FIRST, UNITS_APART)
 class DoesNotSuitError(InputError):
     """A strategy does not suit a problem; ``why`` is the reason with its numbers."""
 
-    def __init__(self, strategy: Way, why: Unsuited) -> None:
+    def __init__(self, strategy: NamedWay, why: Unsuited) -> None:
         """Keep the strategy and the reason."""
         super().__init__(
             f"“{strategy.name}” does not suit this problem",
@@ -56,7 +56,7 @@ class NotWorkedError(InputError):
     """The statement is not one that is worked line by line."""
 
 
-def unsuited(question: Question, strategy: Way) -> Unsuited | None:
+def unsuited(question: Question, strategy: NamedWay) -> Unsuited | None:
     """Return why a way does not suit a question, or None when it does."""
     product = factors(question.asked)
     if product is not None:
@@ -73,7 +73,7 @@ def unsuited(question: Question, strategy: Way) -> Unsuited | None:
     return None
 
 
-def suiting(question: Question) -> tuple[Way, ...]:
+def suiting(question: Question) -> tuple[NamedWay, ...]:
     """Return the strategies that suit a question, in the order in which they are offered.
 
     Those that a teacher would not use for such numbers are left out: no jumps along a line up to 1,000,000.
@@ -94,7 +94,7 @@ def suiting(question: Question) -> tuple[Way, ...]:
     return tuple(strategy for strategy in offered if unsuited(question, strategy) is None)
 
 
-def for_question(question: Question, taught: Strategy) -> Way:
+def for_question(question: Question, taught: Strategy) -> NamedWay:
     """Return the taught strategy, or its partner for the other operation, or the first that suits.
 
     A class taught to regroup first adds wholes and fractions apart; one that works in columns regroups first
@@ -136,7 +136,7 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     raise DoesNotSuitError(taught, OtherOperation())
 
 
-def _first_way(product: ProductState, taught: Way) -> ProductWay:
+def _first_way(product: ProductState, taught: NamedWay) -> ProductWay:
     """Return the first way to multiply two numbers that a teacher would use; one that only suits, else."""
     ways = ways_to_multiply(product) or tuple([way for way in PRODUCT_WAYS if way.unsuited(product) is None])
     if not ways:
@@ -144,7 +144,7 @@ def _first_way(product: ProductState, taught: Way) -> ProductWay:
     return ways[0]
 
 
-def work_question(question: Question, strategy: Way, *, checked: bool = True) -> Working:
+def work_question(question: Question, strategy: NamedWay, *, checked: bool = True) -> Working:
     """Work a sum, a difference or a product of quantities line by line.
 
     Raises DoesNotSuitError with the reason, NotWorkedError for anything else, and for a sum that runs below

@@ -7,7 +7,7 @@ from enum import Enum
 from onewhole.number.ladder import Ladder, Style
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.unsuited import Unsuited
-from onewhole.working.way import Way
+from onewhole.working.way import NamedWay
 
 #: So many places are short enough for a way that goes in jumps.
 SHORT = 3
@@ -47,7 +47,7 @@ def short_numbers(ladder: Ladder) -> bool:
 
 
 @dataclass(frozen=True, slots=True)
-class Strategy(Way):
+class Strategy(NamedWay):
     """A way to add or subtract, as a class is taught it.
 
     ``unsuited`` gives the reason why a pair of numbers does not suit the strategy, or None. ``partner`` is

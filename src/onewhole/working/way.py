@@ -4,10 +4,10 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class NamedWay:
     """A way to work a kind of problem, by its key and its usual name.
 
-    >>> Way("regroup_first", "Regroup first").typed
+    >>> NamedWay("regroup_first", "Regroup first").typed
     'regroup first'
     """
 

@@ -2,13 +2,13 @@
 
 from onewhole.working.products.table import PRODUCT_WAYS
 from onewhole.working.strategies.table import STRATEGIES, UnknownStrategyError, plain_name
-from onewhole.working.way import Way
+from onewhole.working.way import NamedWay
 
 #: All ways: to add and to take away, then to multiply.
-WAYS: tuple[Way, ...] = (*STRATEGIES, *PRODUCT_WAYS)
+WAYS: tuple[NamedWay, ...] = (*STRATEGIES, *PRODUCT_WAYS)
 
 
-def way_named(name: str) -> Way:
+def way_named(name: str) -> NamedWay:
     """Return a way by its key or by its usual name, however spaced and capitalised.
 
     >>> way_named("Part by part").key, way_named("regroup first").key

@@ -18,11 +18,11 @@ from onewhole.working.ordering import work_ordering
 from onewhole.working.questions import work_question
 from onewhole.working.rounding import work_rounding
 from onewhole.working.strategy import Strategy
-from onewhole.working.way import Way
+from onewhole.working.way import NamedWay
 from onewhole.working.working import Working
 
 
-def work(statement: Statement, strategy: Way) -> Working:
+def work(statement: Statement, strategy: NamedWay) -> Working:
     """Work any statement line by line: a question, a comparison, an ordering, a missing number, another name.
 
     Raises DoesNotSuitError or NotWorkedError (see :mod:`onewhole.working.questions`).

@@ -9,7 +9,7 @@ from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.alone import joined_in_steps
 from onewhole.working.questions import DoesNotSuitError, for_question, suiting
 from onewhole.working.strategies.table import USUAL
-from onewhole.working.way import Way
+from onewhole.working.way import NamedWay
 from onewhole.working.ways import way_named
 from onewhole.working.work import work as worked
 from onewhole.working.working import Working
@@ -77,7 +77,7 @@ def as_object(working: Working, whole: str = "whole") -> Json:
     return working_object(working, ClassWords.for_whole(whole))
 
 
-def _chosen(statement: Statement, strategy: str | None) -> Way:
+def _chosen(statement: Statement, strategy: str | None) -> NamedWay:
     if strategy is not None:
         return way_named(strategy)
     return for_question(statement, USUAL) if isinstance(statement, Question) else USUAL

@@ -28,10 +28,10 @@ from onewhole.working.reasons.jumping import (
     WholeAndRest,
 )
 from onewhole.working.reasons.multiplying import (
-    AsFractions,
     EachUnitTimes,
     EqualParts,
     KnownProduct,
+    OneFractionEach,
     PartsMultiplied,
     PlacesMultiplied,
     SplitToMultiply,
@@ -188,7 +188,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("take the", *_names(taken, words), "so many times")
         case TopsAndBottoms():
             return ("multiply numerators and denominators",)
-        case AsFractions():
+        case OneFractionEach():
             return ("write fractions",)
         case EqualParts(times):
             return ("go in", Counted(times, JUMP))

@@ -11,11 +11,11 @@ from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Said, Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.multiplying import (
-    AsFractions,
     EachUnitTimes,
     EqualParts,
     KnownProduct,
     Multiplying,
+    OneFractionEach,
     PartsMultiplied,
     PlacesMultiplied,
     SplitToMultiply,
@@ -55,7 +55,7 @@ def multiplying(reason: Multiplying, words: ClassWords) -> Sentences:
             return told(bare(left), "times", bare(right), "is", bare(left * right))
         case PlacesMultiplied(left, one, right, other, made):
             return told(_of(left, one), "times", _of(right, other), "is", some(left * right, made))
-        case AsFractions(written):
+        case OneFractionEach(written):
             first, *more = [(Said(old), "is", Said(new)) for old, new in written]
             return told("as one fraction", Seam(","), first) + _one_by_one(more)
         case TopsAndBottoms(first, second):

@@ -11,11 +11,11 @@ from onewhole.working.reasons.unsuited import (
     FilledNotRound,
     NoColumns,
     NoFractionToMultiply,
+    NoPartsToSplit,
     NoShiftNeeded,
     NotByHeart,
     NothingLacking,
     NothingToSetAside,
-    NothingToSplit,
     NotSoManyTimes,
     NoWholesToTake,
     OtherOperation,
@@ -64,7 +64,7 @@ def unsuited(reason: Unsuited) -> Sentences:
             return told(
                 "a number is written", Said(whole(most)), "times at most, and not", Said(whole(times))
             )
-        case NothingToSplit():
+        case NoPartsToSplit():
             return told("both numbers have one part only, so there is nothing to split")
         case NoFractionToMultiply():
             return told("there is no fraction to multiply")

@@ -3,10 +3,11 @@
 from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
+from onewhole.languages.spanish.jumping import JUMP
 from onewhole.languages.spanish.making import Nodes, a_single, listed, regroups, some, the, told, units
 from onewhole.languages.spanish.rows_told import row_told
 from onewhole.number.unit import Unit
-from onewhole.sentences.node import Label, Node, Said, Seam
+from onewhole.sentences.node import Counted, Label, Node, Said, Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
 from onewhole.statements.rounding import Rounding
@@ -25,6 +26,19 @@ from onewhole.working.reasons.jumping import (
     JumpLengths,
     SameToBoth,
     WholeAndRest,
+)
+from onewhole.working.reasons.multiplying import (
+    EachUnitTimes,
+    EqualParts,
+    KnownProduct,
+    OneFractionEach,
+    PartsMultiplied,
+    PlacesMultiplied,
+    SplitToMultiply,
+    TopsAndBottoms,
+    TurnedRound,
+    UnitsTimes,
+    UnitTimes,
 )
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import (
@@ -171,6 +185,20 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
         case (
             AllInPieces() | SameSizePieces() | SamePlaces() | RenamedSameAmount() | FewestPieces() | OverOne()
         ):
+            return None
+        case SplitToMultiply(splits):
+            return ("separamos", *listed([(Said(number),) for number, _ in splits]))
+        case EachUnitTimes(_, taken):
+            return ("multiplicamos", *_names(taken, words))
+        case TopsAndBottoms():
+            return ("multiplicamos numeradores y denominadores",)
+        case OneFractionEach():
+            return ("escribimos fracciones",)
+        case EqualParts(times):
+            return ("damos", Counted(times, JUMP))
+        case TurnedRound() | KnownProduct() | PlacesMultiplied():
+            return None
+        case UnitTimes() | UnitsTimes() | PartsMultiplied():
             return None
         case _:
             assert_never(reason)

@@ -25,8 +25,10 @@ from onewhole.pictures.description import (
     OneJump,
     OnRuler,
     PartAmount,
+    PartProduct,
     RoundedTo,
     Shown,
+    SidesOf,
     SplitInto,
     StillThere,
     UnderEachOther,
@@ -127,6 +129,10 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(where, _all(above, BARE))
         case WrittenBelow(below):
             return told("escrito abajo:", _all(below, BARE))
+        case SidesOf(left, right):
+            return told("un rectángulo con los lados", Said(left), "y", Said(right))
+        case PartProduct(left, right, area):
+            return told(Said(left), "por", Said(right), "es", Said(area))
         case WholeAmount(whole):
             return told("en total:", _known(whole, words))
         case PartAmount(part):

@@ -8,6 +8,7 @@ from onewhole.languages.spanish.in_columns import in_columns
 from onewhole.languages.spanish.in_ordering import in_ordering
 from onewhole.languages.spanish.in_rounding import in_rounding
 from onewhole.languages.spanish.jumping import jumping
+from onewhole.languages.spanish.multiplying import multiplying
 from onewhole.languages.spanish.regrouping import regrouping
 from onewhole.languages.spanish.renaming import renaming
 from onewhole.languages.spanish.taking import taking
@@ -16,6 +17,7 @@ from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.jumping import Jumping
+from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
@@ -48,4 +50,6 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return in_rounding(reason, words)
     if isinstance(reason, InOrdering):
         return in_ordering(reason, words)
+    if isinstance(reason, Multiplying):
+        return multiplying(reason, words)
     assert_never(reason)

@@ -5,7 +5,7 @@ Sources: 3.OA.A.1 (so many groups of so many) and 4.NF.B.4.b (a multiple of a fr
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import plus
+from onewhole.statements.expression import Expression, Times, plus
 from onewhole.working.products.made import made
 from onewhole.working.products.moves import turned, usual_form
 from onewhole.working.products.product_state import ProductState
@@ -17,6 +17,22 @@ from onewhole.working.reasons.unsuited import NotSoManyTimes, TooManyTimes, Unsu
 #: As many numbers fit on a line, and jumps are still told apart. Common practice, no source.
 MOST = 6
 FEWEST = 2
+
+
+def so_many(asked: Expression) -> tuple[Quantity, ...]:
+    """Return a number as often as a product takes it; nothing where that is no whole number or too often.
+
+    >>> from onewhole.number.quantity import whole
+    >>> so_many(Times(whole(3), whole(5))) == (whole(5),) * 3
+    True
+    """
+    match asked:
+        case Times(Quantity() as left, Quantity() as right):
+            product = turned(ProductState(left, right))
+            times = product.times or 0
+            return (product.right,) * times if times <= MOST else ()
+        case _:
+            return ()
 
 
 def added(state: ProductState) -> ProductState:

@@ -18,7 +18,7 @@ from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.product_way import ProductStep, ProductWay
 from onewhole.working.reasons.multiplying import PartsMultiplied, SplitToMultiply
 from onewhole.working.reasons.taking import InAll
-from onewhole.working.reasons.unsuited import NothingToSplit, Unsuited
+from onewhole.working.reasons.unsuited import NoPartsToSplit, Unsuited
 from onewhole.working.strategies.moves import total
 from onewhole.working.strategies.same_units import same_units
 
@@ -34,7 +34,7 @@ def parts_of(number: Quantity) -> tuple[Quantity, ...]:
     >>> [part.parts for part in parts_of(whole(304))]
     [300, 4]
     """
-    runs = [(rung,) for rung in range(len(number.amounts))]
+    runs: list[tuple[int, ...]] = [(rung,) for rung in range(len(number.amounts))]
     if number.ladder.mark == DOLLAR:
         point = len(number.amounts) - number.ladder.after
         runs = [tuple(range(point)), tuple(range(point, len(number.amounts)))]
@@ -108,8 +108,8 @@ def _unsuited(state: ProductState) -> Unsuited | None:
     left, right = sides(state)
     measured = Style.MEASURE in {state.left.ladder.style, state.right.ladder.style}
     if measured and state.times is None:
-        return NothingToSplit()
-    return NothingToSplit() if len(left) * len(right) == 1 else None
+        return NoPartsToSplit()
+    return NoPartsToSplit() if len(left) * len(right) == 1 else None
 
 
 def _offered(state: ProductState) -> bool:

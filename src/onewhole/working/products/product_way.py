@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from onewhole.working.products.product_state import ProductState
 from onewhole.working.reasons.unsuited import Unsuited
-from onewhole.working.way import Way
+from onewhole.working.way import NamedWay
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +17,7 @@ class ProductStep:
 
 
 @dataclass(frozen=True, slots=True)
-class ProductWay(Way):
+class ProductWay(NamedWay):
     """A way to multiply, as a class is taught it.
 
     ``unsuited`` gives the reason why two numbers do not suit the way, or None. ``offered`` says for which

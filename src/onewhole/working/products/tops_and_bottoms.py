@@ -11,7 +11,7 @@ from onewhole.working.products.made import made, product_ladder
 from onewhole.working.products.moves import turned, usual_form
 from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.product_way import ProductStep, ProductWay
-from onewhole.working.reasons.multiplying import AsFractions, TopsAndBottoms, UnitTimes
+from onewhole.working.reasons.multiplying import OneFractionEach, TopsAndBottoms, UnitTimes
 from onewhole.working.reasons.renaming import PointPlaces
 from onewhole.working.reasons.unsuited import NoFractionToMultiply, Unsuited
 
@@ -22,7 +22,7 @@ def as_fractions(state: ProductState) -> ProductState:
     if (left, right) == (state.left, state.right):
         return state
     pairs = ((state.left, left), (state.right, right))
-    changed = AsFractions(tuple([(old, new) for old, new in pairs if new != old]))
+    changed = OneFractionEach(tuple([(old, new) for old, new in pairs if new != old]))
     said = state.say(Times(left, right), changed)
     return ProductState(left, right, said.lines)
 

@@ -86,7 +86,7 @@ class PlacesMultiplied:
 
 
 @dataclass(frozen=True, slots=True)
-class AsFractions:
+class OneFractionEach:
     """Numbers are written as one fraction each: pairs of a number and its fraction."""
 
     written: tuple[tuple[Quantity, Quantity], ...]
@@ -114,6 +114,6 @@ Multiplying = (
     | PartsMultiplied
     | KnownProduct
     | PlacesMultiplied
-    | AsFractions
+    | OneFractionEach
     | TopsAndBottoms
 )

@@ -94,7 +94,7 @@ class TooManyTimes:
 
 
 @dataclass(frozen=True, slots=True)
-class NothingToSplit:
+class NoPartsToSplit:
     """Both numbers have one part only, so there is nothing to multiply part by part."""
 
 
@@ -123,7 +123,7 @@ Unsuited = (
     | FilledNotRound
     | NotSoManyTimes
     | TooManyTimes
-    | NothingToSplit
+    | NoPartsToSplit
     | NoFractionToMultiply
     | NotByHeart
 )
