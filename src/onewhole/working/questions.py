@@ -101,7 +101,7 @@ def for_question(question: Question, taught: Strategy) -> NamedWay:
     where there are no columns.
     """
     if (product := factors(question.asked)) is not None:
-        return _first_way(product, taught)
+        return _first_way(product)
     if len(_signed(question)) == 1:
         return taught
     return strategy_named(work_as_taught(question, taught, checked=False).strategy)
@@ -118,7 +118,7 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     'units_apart'
     """
     if (product := factors(question.asked)) is not None:
-        return work_product(question, product, _first_way(product, taught), checked=checked)
+        return work_product(question, product, _first_way(product), checked=checked)
     signed = _signed(question)
     if len(signed) == 1:
         return work_alone(question, signed[0][0])
@@ -136,11 +136,12 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     raise DoesNotSuitError(taught, OtherOperation())
 
 
-def _first_way(product: ProductState, taught: NamedWay) -> ProductWay:
+def _first_way(product: ProductState) -> ProductWay:
     """Return the first way to multiply two numbers that a teacher would use; one that only suits, else."""
     ways = ways_to_multiply(product) or tuple([way for way in PRODUCT_WAYS if way.unsuited(product) is None])
     if not ways:
-        raise DoesNotSuitError(taught, OtherOperation())
+        msg = "a part of a measure is not worked line by line"
+        raise NotWorkedError(msg, remedy="Write how many times a measure is taken, such as 3 x 2 ft 7 in.")
     return ways[0]
 
 
@@ -156,7 +157,7 @@ def work_question(question: Question, strategy: NamedWay, *, checked: bool = Tru
     ((3, 3), 3)
     """
     if (product := factors(question.asked)) is not None:
-        way = strategy if isinstance(strategy, ProductWay) else _first_way(product, strategy)
+        way = strategy if isinstance(strategy, ProductWay) else _first_way(product)
         if why := way.unsuited(product):
             raise DoesNotSuitError(way, why)
         return work_product(question, product, way, checked=checked)
