@@ -24,7 +24,11 @@ from tests.kit.doors import Served, served
 
 pytestmark = NEEDS_CHROMIUM
 
-TYPED = "title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5 1/6 - 2 5/6\n3. 3 x (1/5 + 1/5)\n"
+#: The third is only answered, so that its part is told in two steps.
+TYPED = (
+    "title: Kite tails\nwhole: strip\nwholes: strips\n"
+    "1. 3 1/4 - 1 3/4\n2. 5 1/6 - 2 5/6\n3. 3 x (1/5 + 1/5)\n"
+)
 HOME = "/mine/1/night/1/walkthrough"
 #: The page with its parts to be recorded open.
 VOICE = f"{HOME}#voice"

@@ -72,12 +72,15 @@ def _scenes(drawing: "_AreaDrawing", working: Working) -> Iterator[Scene]:
 
 @dataclass(frozen=True, slots=True)
 class _AreaDrawing:
-    """A rectangle laid out: where it is cut across and down, in millimetres from its corner."""
+    """A rectangle laid out: its parts across and down, and how many millimetres a one is long.
+
+    ``pieces`` says into how many parts each one is cut across and down; (0, 0) where it is not cut.
+    """
 
     product: ProductState
     across: tuple[Quantity, ...]
     down: tuple[Quantity, ...]
-    scale: tuple[Fraction, Fraction]
+    one: Fraction
     pieces: tuple[int, int]
 
     @classmethod
@@ -101,11 +104,11 @@ class _AreaDrawing:
         if min(narrow) < LEAST_PART:
             msg = "one part is too small to be seen beside the others"
             raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-        return cls(product, across, down, (one, one), pieces)
+        return cls(product, across, down, one, pieces)
 
     def scene(self, *, cut: bool, found: bool) -> Scene:
         """Return the rectangle with its cuts, and with its products."""
-        one = self.scale[0]
+        one = self.one
         left, right = self.product.left, self.product.right
         wide, tall = one * _span(right), one * _span(left)
         whole = Box(BESIDE, ABOVE, wide, tall)
@@ -126,7 +129,7 @@ class _AreaDrawing:
         )
 
     def _cuts(self, whole: Box) -> Iterator[Piece]:
-        one = self.scale[0]
+        one = self.one
         foot, end = whole.y + whole.height, whole.x + whole.width
         across, down = self.pieces
         for at in range(1, int(whole.width / one * across)) if across else ():
@@ -143,7 +146,7 @@ class _AreaDrawing:
             yield Piece(f"row/{at}", Stroke(whole.x, whole.y + y, end, whole.y + y))
 
     def _sides(self, *, cut: bool) -> Iterator[Piece]:
-        one = self.scale[0]
+        one = self.one
         across = self.across if cut else (self.product.right,)
         down = self.down if cut else (self.product.left,)
         for at, (part, (start, end)) in enumerate(zip(across, pairwise(_starts(across, one)), strict=True)):
@@ -152,7 +155,7 @@ class _AreaDrawing:
             yield Piece(f"beside/{at}", Words(BESIDE / 2, ABOVE + (start + end) / 2, part, DIGITS))
 
     def _products(self) -> Iterator[Piece]:
-        one = self.scale[0]
+        one = self.one
         if self.pieces[0]:
             return
         for row, (upper, lower) in enumerate(pairwise(_starts(self.down, one))):

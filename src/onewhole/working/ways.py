@@ -1,8 +1,8 @@
 """Every way of working, by its key or its usual name."""
 
 from onewhole.working.products.table import PRODUCT_WAYS
-from onewhole.working.strategies.table import STRATEGIES, UnknownStrategyError, plain_name
-from onewhole.working.way import NamedWay
+from onewhole.working.strategies.table import STRATEGIES
+from onewhole.working.way import NamedWay, named_among
 
 #: All ways: to add and to take away, then to multiply.
 WAYS: tuple[NamedWay, ...] = (*STRATEGIES, *PRODUCT_WAYS)
@@ -14,9 +14,4 @@ def way_named(name: str) -> NamedWay:
     >>> way_named("Part by part").key, way_named("regroup first").key
     ('partial_products', 'regroup_first')
     """
-    plain = plain_name(name)
-    for way in WAYS:
-        if plain in {way.key, plain_name(way.name)}:
-            return way
-    msg = f"there is no strategy called “{name}”"
-    raise UnknownStrategyError(msg, remedy=f"Choose one of: {', '.join(way.key for way in WAYS)}.")
+    return named_among(name, WAYS)

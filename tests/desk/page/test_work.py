@@ -8,8 +8,9 @@ from onewhole.statements.tokens import ReadingError
 from onewhole.working.questions import DoesNotSuitError, NotWorkedError
 from onewhole.working.reasons.unsuited import WholeTooSmall
 from onewhole.working.strategies.columns import COLUMNS
-from onewhole.working.strategies.table import STRATEGIES, UnknownStrategyError
+from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Strategy, fits
+from onewhole.working.way import UnknownStrategyError
 
 
 @pytest.mark.parametrize(

@@ -1,8 +1,9 @@
 import pytest
 
 from onewhole.working.strategies.columns import COLUMNS
-from onewhole.working.strategies.table import STRATEGIES, UnknownStrategyError, strategy_named
+from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategy import Strategy
+from onewhole.working.way import UnknownStrategyError
 
 
 def test_every_strategy_is_named_once() -> None:
