@@ -28,5 +28,5 @@ def test_without_a_browser_the_last_line_says_so(tmp_path: Path, more: tuple[str
     assert ran.returncode == 0, ran.stdout + ran.stderr
     assert ran.stdout.splitlines()[-1] == (
         "Not tried: 2 tests that open our pages in a browser."
-        " To try them: apt-get install chromium fonts-dejavu-core"
+        " To try them: apt-get install chromium-headless-shell fonts-dejavu-core"
     )

@@ -16,5 +16,6 @@ def untried(reasons: Iterable[str]) -> str:
         return ""
     which, it = ("1 test that opens", "it") if count == 1 else (f"{count} tests that open", "them")
     return (
-        f"Not tried: {which} our pages in a browser. To try {it}: apt-get install chromium fonts-dejavu-core"
+        f"Not tried: {which} our pages in a browser."
+        f" To try {it}: apt-get install chromium-headless-shell fonts-dejavu-core"
     )
