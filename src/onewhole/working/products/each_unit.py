@@ -1,10 +1,10 @@
-"""Every unit so many times, then full groups are put together: 3 x 1 2/5, 3 x 2 ft 7 in.
+"""Every unit so many times, then full groups are put together: 3 x 1 2/5, 3 x 2 ft 7 in, 4 x 0.25.
 
-Sources: 4.NF.B.4.b (3 x 2/5 is 6 fifths) and 4.NF.B.3.c with 5.NF.B.6 (properties of operations), CCSSM
-(2010).
+Sources: 4.NF.B.4.b (3 x 2/5 is 6 fifths), 4.NF.B.3.c with 5.NF.B.6 (properties of operations) and 5.NBT.B.7
+(decimals, by strategies based on place value), CCSSM (2010).
 """
 
-from onewhole.number.ladder import Style
+from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Over, Times, plus
@@ -51,7 +51,10 @@ def _unsuited(state: ProductState) -> Unsuited | None:
 
 
 def _offered(state: ProductState) -> bool:
-    return turned(state).right.ladder.style in {Style.MIXED, Style.MEASURE}
+    """Say that a teacher multiplies so: pieces and measures, and a decimal by one digit."""
+    product = turned(state)
+    style = product.right.ladder.style
+    return style in {Style.MIXED, Style.MEASURE} or (style is Style.DECIMAL and (product.times or 0) < TEN)
 
 
 EACH_UNIT = ProductWay(
