@@ -33,10 +33,13 @@ from onewhole.presses.video import Filmed, film
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.walkthroughs.cue import BOARD, Draw
-from onewhole.walkthroughs.layout import laid_out, picture_place
+from onewhole.walkthroughs.cue import Draw
+from onewhole.walkthroughs.layout import picture_place
 from onewhole.walkthroughs.lesson import Pace
+from onewhole.walkthroughs.on_board import on_board
+from onewhole.walkthroughs.rooms import shared
 from onewhole.walkthroughs.script import script
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import FRAMES, Move, Timeline
 from onewhole.walkthroughs.timing import timed
 
@@ -64,12 +67,18 @@ def night(text: str, folder: Path) -> None:
         ("MB", 5),
     )
     print(f"{'the film of a night':22}", *(f"{head:>{width}}" for head, width in heads))
-    cache = folder / "parts"
-    cache.mkdir()
-    runs = {"from nothing": text, "one problem changed": changed(text), "nothing changed": changed(text)}
-    for name, typed in runs.items():
+    both = tuple(Shape)
+    runs = {
+        **{f"{shape.value} alone": (text, (shape,)) for shape in Shape},
+        "both, from nothing": (text, both),
+        "one problem changed": (changed(text), both),
+        "nothing changed": (changed(text), both),
+    }
+    for name, (typed, shapes) in runs.items():
         began, worked = perf_counter(), processors()
-        made = filmed(read_sheet(typed), folder, cache)
+        cache = folder / ("both" if shapes == both else shapes[0].value)
+        cache.mkdir(exist_ok=True)
+        made = filmed(read_sheet(typed), folder, cache, shapes)
         taken, worked = perf_counter() - began, processors() - worked
         times = made.seconds / taken
         megabytes = made.bytes / 1e6
@@ -84,13 +93,12 @@ def changed(text: str) -> str:
     return text.replace("9 5/8 - 4 6/8", "9 3/8 - 4 6/8")
 
 
-def filmed(sheet: Sheet, folder: Path, cache: Path) -> Filmed:
-    timeline: Timeline = timed(laid_out(script(lesson(WorkedSheet(sheet)))), Pace())
+def filmed(sheet: Sheet, folder: Path, cache: Path, shapes: tuple[Shape, ...]) -> Filmed:
+    timeline: Timeline = timed(script(lesson(WorkedSheet(sheet))), Pace())
     sound = np.zeros(int(timeline.length * RATE), dtype=np.int16)
     return film(
-        timeline,
+        [(on_board(timeline, shape), folder / f"{shape.value}.mp4") for shape in shapes],
         sheet.header.words,
-        folder / "film.mp4",
         sound=(sound, RATE),
         note="bench",
         cache=cache,
@@ -136,7 +144,7 @@ MOVED = (0, 5, 2, 8, 3, 0)
 
 
 def moving() -> FramePart:
-    place = picture_place(strips(0))
+    place = picture_place(strips(0), shared(Shape.WIDE)[-1].picture)
     moves = [Move(Draw(strips(MOVED[0]), place), Fraction(0), Fraction(0))]
     for at, moved in enumerate(MOVED[1:]):
         start = at * (CHANGE + REST)
@@ -152,7 +160,7 @@ class ByPyAV(AbstractMovieWriter):
         super().setup(fig, outfile, dpi)
         self.container = av.open(str(outfile), "w", format="mp4")
         self.stream = self.container.add_stream("libx264", rate=FRAMES)
-        self.stream.width, self.stream.height = BOARD
+        self.stream.width, self.stream.height = Shape.WIDE.size
         self.stream.pix_fmt = "yuv420p"
         self.stream.codec_context.options = dict(SETTINGS)
 
@@ -171,8 +179,8 @@ class ByPyAV(AbstractMovieWriter):
 def by_matplotlib(path: Path) -> None:
     plt.switch_backend("agg")
     logging.getLogger("matplotlib").setLevel(logging.ERROR)
-    figure = plt.figure(figsize=(BOARD[0] / 100, BOARD[1] / 100), dpi=100)
-    place, (wide, high) = picture_place(strips(0)), BOARD
+    figure = plt.figure(figsize=(Shape.WIDE.size[0] / 100, Shape.WIDE.size[1] / 100), dpi=100)
+    place, (wide, high) = picture_place(strips(0), shared(Shape.WIDE)[-1].picture), Shape.WIDE.size
     left, bottom = place.x / wide, 1 - (place.y + place.height) / high
     axes = figure.add_axes((left, bottom, place.width / wide, place.height / high))
     axes.set(xlim=(0, float(strips(0).width)), ylim=(float(strips(0).height), 0))

@@ -21,6 +21,8 @@ from onewhole.presses.poster import poster
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.lesson import Pace
+from onewhole.walkthroughs.on_board import on_board
+from onewhole.walkthroughs.shape import Shape
 
 ROOT = Path(__file__).parents[1]
 PICTURES = ROOT / "docs" / "pictures"
@@ -53,7 +55,8 @@ def board() -> Image.Image:
     sheet = sheet_in(SHEET)
     kept = replace(sheet, items=tuple(one for one in sheet.problems if one.label == FILMED))
     _, timeline = fitted(lesson(WorkedSheet(kept)), Pace(), None)
-    drawn = Image.open(BytesIO(poster(timeline, sheet.header.words))).convert("RGB")
+    wide = on_board(timeline, Shape.WIDE)
+    drawn = Image.open(BytesIO(poster(wide, sheet.header.words))).convert("RGB")
     return drawn.resize((960, 540), Image.Resampling.LANCZOS).quantize(COLOURS, Image.Quantize.MAXCOVERAGE)
 
 

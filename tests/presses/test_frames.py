@@ -11,6 +11,8 @@ from onewhole.presses.footer import Footer, paper_with_footer
 from onewhole.presses.frames import HELD, STEP, FramePart, numbers, part_frames, parts
 from onewhole.presses.sprites import Pixels, sprites
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
+from onewhole.walkthroughs.rooms import foot
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import Move
 from tests.kit.boards import PICTURE, WORDS, frames, kites, strips
 
@@ -29,7 +31,7 @@ def _boards(part: FramePart) -> dict[int, Pixels]:
 
 
 def _ink(board: Pixels) -> int:
-    return int((board[ROOM] != paper_with_footer(FOOT)[ROOM]).any(axis=2).sum())
+    return int((board[ROOM] != paper_with_footer(FOOT, Shape.WIDE)[ROOM]).any(axis=2).sum())
 
 
 def test_drawn_while_something_moves_and_held_between() -> None:
@@ -55,12 +57,13 @@ def test_a_line_is_uncovered_from_left_to_right() -> None:
     inks = [_ink(board) for board in shown]
     assert inks == sorted(inks)
     assert inks[0] == 0 < inks[5] < inks[-1]
-    half = np.flatnonzero((shown[8] != paper_with_footer(FOOT)).any(axis=(0, 2))).max()
-    assert half < np.flatnonzero((shown[-1] != paper_with_footer(FOOT)).any(axis=(0, 2))).max() - 50
+    paper = paper_with_footer(FOOT, Shape.WIDE)
+    half, end = (np.flatnonzero((shown[at] != paper).any(axis=(0, 2))).max() for at in (8, -1))
+    assert half < end - 50
     (sprite,) = sprites([KITE])
     area = np.s_[sprite.y : sprite.y + sprite.height, sprite.x : sprite.x + sprite.width]
     share = sprite.pixels[..., 3:] / 255
-    wanted = paper_with_footer(FOOT)[area] * (1 - share) + sprite.pixels[..., :3] * share
+    wanted = paper_with_footer(FOOT, Shape.WIDE)[area] * (1 - share) + sprite.pixels[..., :3] * share
     assert np.abs(shown[-1][area] - wanted).max() <= 1
 
 
@@ -83,15 +86,15 @@ def test_struck_out_stays_to_be_read() -> None:
     before, after = boards[20], boards[50]
     assert _ink(after) > _ink(before)
     same = (before[ROOM] == after[ROOM]).all(axis=2)
-    written = (before[ROOM] != paper_with_footer(FOOT)[ROOM]).any(axis=2)
+    written = (before[ROOM] != paper_with_footer(FOOT, Shape.WIDE)[ROOM]).any(axis=2)
     assert same[written].mean() > 0.7
 
 
 def test_fresh_board_is_clean_and_keeps_the_foot() -> None:
     """After a wipe nothing stands on the board but its footer."""
     boards = _boards(_part((KITE, 0, 20), (Draw(strips(6, 2), PICTURE), 20, 30), (Fresh(), 40, 60)))
-    assert (boards[60] == paper_with_footer(FOOT)).all()
-    assert (boards[40] != paper_with_footer(FOOT)).any()
+    assert (boards[60] == paper_with_footer(FOOT, Shape.WIDE)).all()
+    assert (boards[40] != paper_with_footer(FOOT, Shape.WIDE)).any()
 
 
 def test_a_picture_becomes_the_next() -> None:
@@ -138,6 +141,8 @@ def _footers() -> Iterator[Footer]:
 
 def test_every_foot_looks_different() -> None:
     """A footer shows each thing it knows, inside its own strip."""
-    looks = [paper_with_footer(footer) for footer in _footers()]
-    assert len({look.tobytes() for look in looks}) == len(looks)
-    assert all((look[:1020] == looks[0][:1020]).all() for look in looks)
+    for shape in Shape:
+        looks = [paper_with_footer(footer, shape) for footer in _footers()]
+        assert len({look.tobytes() for look in looks}) == len(looks)
+        top = foot(shape).y
+        assert all((look[:top] == looks[0][:top]).all() for look in looks)

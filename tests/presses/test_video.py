@@ -1,4 +1,4 @@
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from io import BytesIO
 from pathlib import Path
@@ -13,6 +13,7 @@ from onewhole.presses.files import FileRefused
 from onewhole.presses.frames import numbers, parts
 from onewhole.presses.poster import poster
 from onewhole.presses.video import Filmed, film
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import Timeline
 from tests.kit.boards import WORDS, frames, kites
 
@@ -28,9 +29,8 @@ def _tone(seconds: int) -> tuple[np.ndarray[tuple[int], np.dtype[np.int16]], int
 def _film(timeline: Timeline, folder: Path, *, silent: bool = False) -> Filmed:
     (folder / "parts").mkdir(exist_ok=True)
     return film(
-        timeline,
+        [(timeline, folder / "film.mp4")],
         WORDS,
-        folder / "film.mp4",
         sound=None if silent else _tone(15),
         note="The voice is synthetic.",
         cache=folder / "parts",
@@ -154,6 +154,24 @@ def test_only_changed_chapters_are_made_again(tmp_path: Path) -> None:
         assert not opened.streams.audio
 
 
+def test_an_upright_film_has_the_same_sound_and_times(tmp_path: Path) -> None:
+    """Both shapes in one run: each its own picture, and one file of the sound for both."""
+    upright = replace(kites(), chapters=kites().chapters[:1], shape=Shape.UPRIGHT)
+    wide = replace(upright, shape=Shape.WIDE)
+    (tmp_path / "parts").mkdir()
+    takes = [(wide, tmp_path / "wide.mp4"), (upright, tmp_path / "upright.mp4")]
+    made = film(
+        takes, WORDS, sound=_tone(3), note="", cache=tmp_path / "parts", progress=lambda _done, _of: None
+    )
+    assert (made.parts_rendered, made.seconds) == (2, 3)
+    assert len(list((tmp_path / "parts").iterdir())) == 3
+    for shown, path in takes:
+        with av.open(str(path)) as opened:
+            video = opened.streams.video[0]
+            assert (video.width, video.height) == shown.shape.size
+            assert opened.duration == pytest.approx(3 * av.time_base, abs=av.time_base // 30)
+
+
 def test_damaged_part_is_refused_and_the_old_film_stays(tmp_path: Path) -> None:
     """A part that cannot be read is an error that says what to do; the film that was there is whole."""
     short = Timeline("Kite night", kites().chapters[:1])
@@ -173,3 +191,5 @@ def test_poster_shows_the_first_problem_and_the_title() -> None:
     assert Image.open(BytesIO(first)).size == (1920, 1080)
     assert poster(kites("8 2/6 - 3 5/6"), WORDS) != first
     assert poster(Timeline("Another night", kites().chapters), WORDS) != first
+    upright = poster(replace(kites(), shape=Shape.UPRIGHT), WORDS)
+    assert Image.open(BytesIO(upright)).size == (1080, 1920)

@@ -6,7 +6,7 @@ import pytest
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.statements.reading import read_statement
-from onewhole.walkthroughs.cue import Role, Write
+from onewhole.walkthroughs.cue import Role
 from onewhole.walkthroughs.fitting import FASTEST, TooShortError, fitted
 from onewhole.walkthroughs.lesson import Item, Lesson, Pace
 from onewhole.walkthroughs.script import script
@@ -45,14 +45,12 @@ def shortest() -> TooShortError:
 
 
 def test_without_minutes_it_is_told_in_full() -> None:
-    """Nothing is merged and the pace is the teacher's; everything written has a place."""
+    """Nothing is merged and the pace is the teacher's."""
     made, timeline = fitted(NIGHT, Pace(), None)
     assert timeline == timed(made, Pace())
     assert [cue.says for chapter in made.chapters for cue in chapter.cues] == [
         cue.says for chapter in script(NIGHT).chapters for cue in chapter.cues
     ]
-    acts = [act for chapter in made.chapters for cue in chapter.cues for act in cue.acts]
-    assert all(act.place is not None for act in acts if isinstance(act, Write))
 
 
 def test_room_enough_changes_nothing() -> None:

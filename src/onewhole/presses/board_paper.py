@@ -5,7 +5,7 @@ from functools import cache
 import numpy as np
 
 from onewhole.presses.sprites import Pixels
-from onewhole.walkthroughs.cue import BOARD
+from onewhole.walkthroughs.shape import Shape
 
 PAPER = (255, 253, 246)
 #: The squares are decoration; nothing is measured by them.
@@ -15,13 +15,13 @@ SQUARE = 40
 
 
 @cache
-def squared_paper() -> Pixels:
+def squared_paper(shape: Shape) -> Pixels:
     """Return empty squared paper, RGB, height x width x 3; not to be written on.
 
-    >>> squared_paper().shape, squared_paper().flags.writeable
+    >>> squared_paper(Shape.WIDE).shape, squared_paper(Shape.WIDE).flags.writeable
     ((1080, 1920, 3), False)
     """
-    width, height = BOARD
+    width, height = shape.size
     sheet = np.empty((height, width, 3), dtype=np.uint8)
     sheet[:] = PAPER
     sheet[::SQUARE] = GRID

@@ -14,7 +14,6 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.presses.frames import FramePart, part_frames
 from onewhole.presses.reveal import Area
 from onewhole.presses.sprites import Pixels
-from onewhole.walkthroughs.cue import BOARD
 from onewhole.walkthroughs.timeline import FRAMES
 
 TICK = Fraction(1, FRAMES)
@@ -35,7 +34,7 @@ def encode_part(part: FramePart, words: ClassWords, path: Path) -> None:
     """
     with av.open(str(path), "w", format="mp4") as container:
         stream = container.add_stream("libx264", rate=FRAMES)
-        stream.width, stream.height = BOARD
+        stream.width, stream.height = width, height = part.shape.size
         stream.pix_fmt = "yuv420p"
         stream.time_base = TICK
         coder = stream.codec_context
@@ -45,7 +44,7 @@ def encode_part(part: FramePart, words: ClassWords, path: Path) -> None:
         coder.colorspace = coder.color_primaries = coder.color_trc = _BT709
         coder.color_range = ColorRange.MPEG
         coder.options = dict(SETTINGS)
-        planes = np.zeros((BOARD[1] * 3 // 2, BOARD[0]), dtype=np.uint8)
+        planes = np.zeros((height * 3 // 2, width), dtype=np.uint8)
         for frame in part_frames(part, words):
             if frame.changed:
                 _convert(frame.board, frame.changed, planes)
@@ -58,7 +57,7 @@ def encode_part(part: FramePart, words: ClassWords, path: Path) -> None:
 
 def _convert(board: Pixels, area: Area, planes: NDArray[np.uint8]) -> None:
     """Bring the changed part of a board into the three planes of yuv420p, which lie one under another."""
-    width, height = BOARD
+    height, width = board.shape[:2]
     left, top = area.left // 16 * 16, area.top // 2 * 2
     right, bottom = min(-(-area.right // 16) * 16, width), min(-(-area.bottom // 2) * 2, height)
     wide, high = right - left, bottom - top

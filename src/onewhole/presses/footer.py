@@ -1,5 +1,6 @@
-"""The footer of the board: the film's title, and a row of small kites, one a problem."""
+"""The foot of the board: the film's title, and a row of small kites, one a problem."""
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -8,11 +9,13 @@ from PIL import Image, ImageDraw
 from onewhole.presses.board_paper import INK, PAPER, squared_paper
 from onewhole.presses.sprites import Pixels, sprites
 from onewhole.walkthroughs.cue import Place, Write
+from onewhole.walkthroughs.line_sizes import LIGHTER
+from onewhole.walkthroughs.measure import ROW, width
+from onewhole.walkthroughs.rooms import foot, least_type
+from onewhole.walkthroughs.shape import Shape
 
-#: Where the footer stands: the board's layout leaves it free.
-TOP, HEIGHT, LEFT, RIGHT = 1028, 52, 60, 1860
-#: The row of kites is not wider than this.
-ROW = 640
+#: The row of kites takes this share of the foot at most, and a kite so many pixels of a phone.
+SHARE, KITE = 3, 14
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,38 +28,40 @@ class Footer:
     now: bool
 
 
-def paper_with_footer(footer: Footer) -> Pixels:
-    """Return the squared paper with this footer on it, RGB.
+def paper_with_footer(footer: Footer, shape: Shape) -> Pixels:
+    """Return the squared paper with this footer on it, RGB; words too long for it are left out.
 
-    >>> bool((paper_with_footer(Footer("Kites", 1, 3, now=True)) != squared_paper()).any())
+    >>> made = paper_with_footer(Footer("Kites", 1, 3, now=True), Shape.WIDE)
+    >>> bool((made != squared_paper(Shape.WIDE)).any())
     True
     """
-    lines = [Write("footer", footer.words, aside=True, place=Place(LEFT, TOP, 1000, HEIGHT))]
-    if footer.now:
-        said = f"{footer.at} of {footer.of}"
-        lines.append(Write("which", said, aside=True, place=Place(0, TOP, 300, HEIGHT)))
-    sheet = Image.fromarray(squared_paper())
-    start = _row(sheet, footer)
-    first, *others = sprites(lines)
-    left = {id(first): first.x} | {id(one): start - one.width - 20 for one in others}
-    for one in (first, *others):
+    room = foot(shape)
+    sheet = Image.fromarray(squared_paper(shape))
+    start = _row(sheet, footer, shape)
+    size = least_type(shape)
+    place = Place(room.x, room.y, start - room.x, math.floor(size * ROW / LIGHTER))
+    words = Write("footer", footer.words, aside=True, place=place)
+    if width(words, size) <= place.width:
+        (one,) = sprites([words])
         ink = Image.fromarray(one.pixels)
-        sheet.paste(ink, (left[id(one)], one.y), ink)
+        sheet.paste(ink, (one.x, room.y + (room.height - one.height) // 2), ink)
     return np.asarray(sheet)
 
 
-def _row(sheet: Image.Image, footer: Footer) -> int:
+def _row(sheet: Image.Image, footer: Footer, shape: Shape) -> int:
     """Draw a kite a problem, those that were begun in ink, and return where the row begins."""
+    room = foot(shape)
+    right = room.x + room.width
     if not footer.of:
-        return RIGHT
-    step = min(30, ROW // footer.of)
+        return right
+    step = min(math.floor(shape.units(KITE)), room.width * SHARE // 5 // footer.of)
     fine = 4
-    row = Image.new("RGBA", (step * footer.of * fine, HEIGHT * fine), (*INK, 0))
+    row = Image.new("RGBA", (step * footer.of * fine, room.height * fine), (*INK, 0))
     pen = ImageDraw.Draw(row)
     for number in range(footer.of):
         now = footer.now and number == footer.at - 1
-        x, y = (number * step + step // 2) * fine, HEIGHT * fine // 2
-        half = max(2, min(step // 2 - 1, 14 if now else 9)) * fine
+        x, y = (number * step + step // 2) * fine, room.height * fine // 2
+        half = max(2, step // 2 - 1 if now else step // 3) * fine
         kite = (
             (x, y - half),
             (x + half * 2 // 3, y - half // 4),
@@ -65,6 +70,6 @@ def _row(sheet: Image.Image, footer: Footer) -> int:
         )
         fill = (*INK, 255) if number < footer.at else (*PAPER, 255)
         pen.polygon(kite, fill=fill, outline=(*INK, 255), width=2 * fine)
-    small = row.resize((step * footer.of, HEIGHT), Image.Resampling.BOX)
-    sheet.paste(small, (RIGHT - small.width, TOP), small)
-    return RIGHT - small.width
+    small = row.resize((step * footer.of, room.height), Image.Resampling.BOX)
+    sheet.paste(small, (right - small.width, room.y), small)
+    return right - small.width

@@ -15,9 +15,10 @@ from onewhole.pictures.scene import Scene
 from onewhole.pictures.tween import tween
 from onewhole.presses.drawing import draw
 from onewhole.presses.footer import Footer, paper_with_footer
-from onewhole.presses.reveal import WHOLE, Area, Reveal, strike_line
+from onewhole.presses.reveal import Area, Reveal, strike_line
 from onewhole.presses.sprites import Pixels, Sprite, sprites
 from onewhole.walkthroughs.cue import Draw, Fresh, Place, Role, Strike, Write
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import FRAMES, Move, TimedChapter, Timeline
 
 #: While something moves, every second frame is drawn: 15 a second.
@@ -28,7 +29,7 @@ HELD = 2 * FRAMES
 
 @dataclass(frozen=True, slots=True)
 class FramePart:
-    """A chapter by itself, from 0 on: its footer, what happens, how many frames it lasts.
+    """A chapter by itself, from 0 on: its footer, what happens, how many frames it lasts, its board's shape.
 
     It begins on a clean board. Everything that its frames show is in it.
     """
@@ -36,11 +37,12 @@ class FramePart:
     footer: Footer
     moves: tuple[Move, ...]
     length: int
+    shape: Shape = Shape.WIDE
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Frame:
-    """A frame by its number: the board, RGB (1080 x 1920 x 3), and the part of it that changed, if any did.
+    """A frame by its number: the board, RGB (height x width x 3), and the part of it that changed, if any.
 
     The board is the same array from frame to frame; copy it to keep it.
     """
@@ -55,9 +57,9 @@ def parts(timeline: Timeline) -> tuple[FramePart, ...]:
     asked = [any(timed.cue.role is Role.PROBLEM for timed in chapter.cues) for chapter in timeline.chapters]
     found = []
     for at, chapter in enumerate(timeline.chapters):
-        words = f"{timeline.title} \N{MIDDLE DOT} {chapter.title}" if chapter.title else timeline.title
-        footer = Footer(words, sum(asked[: at + 1]), sum(asked), now=asked[at])
-        found.append(FramePart(footer, tuple(_moves(chapter)), _frame(chapter.end - chapter.start)))
+        footer = Footer(timeline.title, sum(asked[: at + 1]), sum(asked), now=asked[at])
+        length = _frame(chapter.end - chapter.start)
+        found.append(FramePart(footer, tuple(_moves(chapter)), length, timeline.shape))
     return tuple(found)
 
 
@@ -92,11 +94,11 @@ def part_frames(part: FramePart, words: ClassWords) -> Iterator[Frame]:
     Raises Fault for something that has no place, and for a strike through what is not on the board.
     """
     writes = [move.act for move in part.moves if isinstance(move.act, Write)]
-    board = _FrameBoard(part.footer, writes, words)
+    board = _FrameBoard(part, writes, words)
     waiting = sorted(part.moves, key=lambda move: move.start)[::-1]
     acting: list[tuple[_Act, int, int]] = []
     for number in numbers(part):
-        changed = WHOLE if number == 0 else None
+        changed = Area(0, 0, *part.shape.size) if number == 0 else None
         while waiting and _frame(waiting[-1].start) <= number:
             move = waiting.pop()
             acting.append((board.begin(move), _frame(move.start), _frame(move.end)))
@@ -118,8 +120,8 @@ class _Act(Protocol):
 class _FrameBoard:
     """The board of one chapter: its pixels, what is written on it by name, and the picture it shows."""
 
-    def __init__(self, footer: Footer, writes: Sequence[Write], words: ClassWords) -> None:
-        self._clean = paper_with_footer(footer)
+    def __init__(self, part: FramePart, writes: Sequence[Write], words: ClassWords) -> None:
+        self._clean = paper_with_footer(part.footer, part.shape)
         self._set = dict(zip(writes, sprites(writes, spoken_by(words)), strict=True))
         self._words = words
         self._written: dict[str, Sprite] = {}

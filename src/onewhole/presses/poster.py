@@ -1,5 +1,6 @@
 """The poster of a film: one picture that says what it is about."""
 
+import math
 from io import BytesIO
 
 import numpy as np
@@ -7,31 +8,34 @@ from PIL import Image, ImageChops
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.presses.board_paper import squared_paper
-from onewhole.presses.footer import TOP, paper_with_footer
+from onewhole.presses.footer import paper_with_footer
 from onewhole.presses.frames import FramePart, part_frames, parts
 from onewhole.presses.sprites import sprites
-from onewhole.walkthroughs.cue import BOARD, Place, Write
+from onewhole.walkthroughs.cue import Place, Write
+from onewhole.walkthroughs.rooms import foot
 from onewhole.walkthroughs.timeline import Timeline
 
-#: The height of the band at the bottom that holds the title.
-BAND = 136
+#: The band at the bottom that holds the title is so many pixels of a phone high.
+BAND = 60
 #: Only every fourth pixel is looked at when ink is counted.
 SPARSE = 4
 
 
 def poster(timeline: Timeline, words: ClassWords) -> bytes:
-    """Return a PNG, 1920 x 1080: the board of the first problem when most stood on it, over the film's title.
+    """Return a PNG of the film's size: the board of the first problem when most stood on it, over the title.
 
     A film without a problem shows the board of its opening.
     """
-    width, height = BOARD
+    width, height = timeline.shape.size
+    band, edge = math.floor(timeline.shape.units(BAND)), foot(timeline.shape)
     shots = parts(timeline)
     ink = _fullest(next((part for part in shots if part.footer.now), shots[0]), words)
-    room = (width * (height - BAND) // TOP, height - BAND)
-    small = ink.crop((0, 0, width, TOP)).resize(room, Image.Resampling.LANCZOS)
-    board = Image.fromarray(squared_paper())
-    board.paste(ImageChops.subtract(board.crop((0, 0, *room)), small), (0, 0))
-    place = Place(60, height - BAND, width - 120, BAND - 20)
+    room = (width * (height - band) // edge.y, height - band)
+    small = ink.crop((0, 0, width, edge.y)).resize(room, Image.Resampling.LANCZOS)
+    board = Image.fromarray(squared_paper(timeline.shape))
+    left = (width - room[0]) // 2
+    board.paste(ImageChops.subtract(board.crop((left, 0, left + room[0], room[1])), small), (left, 0))
+    place = Place(edge.x, height - band, edge.width, band - edge.x // 3)
     (title,) = sprites([Write("title", timeline.title, heading=True, place=place)])
     written = Image.fromarray(title.pixels)
     board.paste(written, (title.x, title.y), written)
@@ -42,7 +46,7 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
 
 def _fullest(part: FramePart, words: ClassWords) -> Image.Image:
     """Return how much darker than paper a chapter's board is where it has most ink; of several the latest."""
-    clean = paper_with_footer(part.footer)
+    clean = paper_with_footer(part.footer, part.shape)
     sparse = clean[::SPARSE, ::SPARSE]
     most, best = -1, clean.copy()
     for frame in part_frames(part, words):

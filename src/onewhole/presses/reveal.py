@@ -9,7 +9,6 @@ from PIL import Image, ImageDraw
 
 from onewhole.presses.board_paper import INK
 from onewhole.presses.sprites import Pixels, Sprite
-from onewhole.walkthroughs.cue import BOARD
 
 #: The width of the soft edge, in units of the board.
 EDGE = 48
@@ -38,9 +37,6 @@ class Area:
         )
 
 
-WHOLE = Area(0, 0, *BOARD)
-
-
 def strike_line(sprite: Sprite) -> Sprite:
     """Return the line that strikes a sprite out, from its lower left to its upper right and a little beyond.
 
@@ -66,7 +62,8 @@ class Reveal:
     """
 
     def __init__(self, board: Pixels, sprite: Sprite) -> None:
-        right, bottom = min(sprite.x + sprite.width, BOARD[0]), min(sprite.y + sprite.height, BOARD[1])
+        height, width = board.shape[:2]
+        right, bottom = min(sprite.x + sprite.width, width), min(sprite.y + sprite.height, height)
         self._area = Area(max(sprite.x, 0), max(sprite.y, 0), right, bottom)
         area = self._area
         pixels = sprite.pixels[

@@ -1,8 +1,8 @@
-"""The film press: a timeline becomes one MP4 file; chapters that did not change are not drawn again."""
+"""The film press: a timeline becomes an MP4 file a shape; chapters that stay are not drawn again."""
 
 import hashlib
 import secrets
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from concurrent.futures import Future, as_completed
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
@@ -37,7 +37,7 @@ Sound = tuple[NDArray[np.int16], int]
 
 @dataclass(frozen=True, slots=True)
 class Filmed:
-    """What making a film took: its seconds, the frames drawn now, parts made and kept, the file's bytes."""
+    """What making a film took: its seconds, the frames drawn now, parts made and kept, bytes of its files."""
 
     seconds: float
     frames_drawn: int
@@ -47,9 +47,8 @@ class Filmed:
 
 
 def film(
-    timeline: Timeline,
+    takes: Sequence[tuple[Timeline, Path]],
     words: ClassWords,
-    path: Path,
     *,
     sound: Sound | None,
     note: str,
@@ -58,13 +57,15 @@ def film(
 ) -> Filmed:
     """Write a film: H.264, AAC where there is sound, captions as a text track, a chapter a problem.
 
-    ``sound`` are samples of one channel and how many there are a second; ``note`` goes into the file's
-    comment. ``cache`` is a folder in which the parts stay for the next film; ``progress`` is told how many
-    frames are there of how many. Whatever goes wrong, ``path`` holds the old film whole or the new one.
+    ``takes`` are one film on boards of one shape or several, each with its file. ``sound`` are samples of one
+    channel and how many there are a second; ``note`` goes into a file's comment. ``cache`` is a folder in
+    which the parts stay for the next film; ``progress`` is told how many frames are there of how many.
+    Whatever goes wrong, a file holds the old film whole or the new one.
 
     Raises FileRefused.
     """
-    shots = parts(timeline)
+    shots = [part for timeline, _ in takes for part in parts(timeline)]
+    path = takes[0][1]
     counts = [len(numbers(part)) for part in shots]
     kept = [cache / f"{_key(part, words)}.mp4" for part in shots]
     wanted = {place: at for at, place in enumerate(kept) if not place.exists()}
@@ -86,7 +87,10 @@ def film(
 
     try:
         _work(jobs, made)
-        _beside(path, partial(join, timeline, kept, track, note))
+        rest = iter(kept)
+        for timeline, path in takes:
+            chapters = [next(rest) for _ in timeline.chapters]
+            _beside(path, partial(join, timeline, chapters, track, note))
     except (OSError, av.FFmpegError) as error:
         raise FileRefused(
             f"The film cannot be written: {error.strerror or error}",
@@ -104,8 +108,8 @@ def film(
             old.unlink(missing_ok=True)
     drawn = sum(counts[at] for at in wanted.values())
     rendered = len(wanted)
-    size = path.stat().st_size
-    return Filmed(float(timeline.length), drawn, rendered, len(set(kept)) - rendered, size)
+    size = sum(each.stat().st_size for _, each in takes)
+    return Filmed(float(takes[0][0].length), drawn, rendered, len(set(kept)) - rendered, size)
 
 
 def _work(jobs: dict[Path, Callable[[Path], object]], made: Callable[[Path], None]) -> None:

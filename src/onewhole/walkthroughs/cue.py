@@ -10,9 +10,6 @@ from onewhole.pictures.scene import Scene
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.writable import Writable
 
-#: The board's width and height; every place on it is in these units, which are pixels of the film.
-BOARD = (1920, 1080)
-
 
 class Role(Enum):
     """What a cue is there for."""
@@ -32,7 +29,7 @@ class Role(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """Where something stands on the board: left, top, width and height in its units."""
+    """Where something stands on the board: left, top, width and height in its units, pixels of the film."""
 
     x: int
     y: int

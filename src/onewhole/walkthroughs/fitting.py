@@ -7,7 +7,6 @@ from fractions import Fraction
 
 from onewhole.errors import InputError
 from onewhole.walkthroughs.cue import Script
-from onewhole.walkthroughs.layout import laid_out
 from onewhole.walkthroughs.lesson import Lesson, Pace
 from onewhole.walkthroughs.manner import MOST_MERGED
 from onewhole.walkthroughs.script import script
@@ -23,11 +22,11 @@ class TooShortError(InputError):
 
 
 def fitted(lesson: Lesson, pace: Pace, minutes: int | None) -> tuple[Script, Timeline]:
-    """Return a lesson's script, laid out, and its film in time; no longer than ``minutes`` where given.
+    """Return a lesson's script and its film in time; no longer than ``minutes`` where given.
 
     First steps are told together, more and more; only then the pace is raised, up to 150 words a minute. No
     reason is left out the first time. A cue that waits waits as long as the pace says. Raises TooShortError,
-    which tells the shortest length there is, and BoardError for a line that is too long.
+    which tells the shortest length there is.
 
     >>> from onewhole.languages.english.words import ClassWords
     >>> from onewhole.problems.answer import answer
@@ -66,7 +65,7 @@ def _ways(lesson: Lesson, pace: Pace) -> Iterator[tuple[Script, Timeline]]:
 
 
 def _made(lesson: Lesson, pace: Pace, merge: int) -> Script:
-    return laid_out(_thinking(script(lesson, merge=merge), pace.think))
+    return _thinking(script(lesson, merge=merge), pace.think)
 
 
 def _thinking(made: Script, think: Fraction) -> Script:

@@ -1,32 +1,25 @@
-"""The board laid out: everything written has a place that was measured before it was taken."""
+"""The board laid out for a shape: the largest type that fits, and a measured place for everything."""
 
 import math
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from onewhole.errors import Fault, InputError
-from onewhole.notations.folding import Row, folded
 from onewhole.pictures.scene import Scene
-from onewhole.statements.writable import Writable
-from onewhole.walkthroughs.cue import Act, Chapter, Draw, Fresh, Place, Script, Strike, Write
-from onewhole.walkthroughs.measure import NEXT_LINE, ROW, before, bit_width, width, word_width
+from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
+from onewhole.walkthroughs.line_sizes import LineSize, line_size
+from onewhole.walkthroughs.rooms import Rooms, least_type, shared, whole_room
+from onewhole.walkthroughs.shape import Shape
 
 #: The name of the line that is written again at the top when a problem gets a fresh board.
 PROBLEM = "problem"
-#: Where lines start and end, and where the lowest may reach: below it is the foot of the board.
-LEFT, RIGHT, BESIDE_PICTURE = 60, 1860, 940
-TOP, BOTTOM = 40, 1010
-BETWEEN = 14
-#: Where a picture stands, as large as it fits.
-PICTURE = Place(980, 150, 880, 750)
-#: The size of the type of a line, of a line aside, and of a heading.
-ORDINARY, ASIDE, HEADING = 60, 46, 64
-#: A line aside is drawn at so much of the size that its place gives.
-LIGHTER = Fraction(4, 5)
-#: No line is made smaller than this.
-SMALLEST = Fraction(3, 5)
-#: Lines are written smaller, down to the smallest size, rather than go on to more rows than this.
-MOST_LINES = 3
+#: Pixels of a phone: the sizes of type that are tried; the least of the board follows them.
+_SIZES = (44, 40, 36, 33, 30, 28, 26, 24, 22, 20)
+#: A board on which lines have this size, in pixels of a phone, is as good as one whose picture has this share
+#: of the size that it has at most. Our own choice.
+_GOOD_TYPE, _GOOD_PICTURE = 30, Fraction(4, 5)
+#: Between two lines, in sizes of their type: what is tried, the most first.
+_BETWEEN = tuple(Fraction(tenths, 10) for tenths in (8, 6, 4, 2))
 
 
 class BoardError(InputError):
@@ -35,200 +28,222 @@ class BoardError(InputError):
     chapter: str = ""
 
 
-def laid_out(script: Script) -> Script:
-    """Return the script with a place for everything that is written and drawn.
+@dataclass(frozen=True, slots=True)
+class PlacedAct:
+    """An act with its place; ``more`` is one that the board needs besides those of the script."""
 
-    Lines stand under each other, the picture in its own place on the right; without a picture lines may use
-    the whole width. Every chapter starts on a fresh board. Where the next line does not fit under the last,
-    the board is wiped, the problem is written again small at the top and the picture shown again. A line that
-    was wiped is written again before it is struck out. A formula that is too wide is written smaller, down to
-    60 %, or goes on in further rows, broken before a sign; words go on to further lines. Raises BoardError,
-    which tells the chapter, for a line that fills more than a whole board.
+    act: Act
+    more: bool = False
 
-    >>> from onewhole.walkthroughs.cue import Cue, Role
-    >>> cue = Cue(Role.PROBLEM, (), (Write("problem", "Kites"), Write("next", "Tails")))
-    >>> placed = laid_out(Script("", (Chapter("1", "", (cue,)),))).chapters[0].cues[0].acts
-    >>> [act.place.y for act in placed if isinstance(act, Write) and act.place]
-    [40, 156]
+
+#: For every act of a chapter: what the board needs before it, and the act itself.
+Placed = tuple[tuple[PlacedAct, ...], ...]
+
+
+def laid_out(acts: tuple[Act, ...], shape: Shape, label: str) -> Placed:
+    """Return a chapter's acts on boards of a shape, for every act what happens there.
+
+    Each stretch from one fresh board to the next gets the largest type and picture with which it stands on as
+    few boards as can be. Where it takes more than one, the board is wiped, the problem written again, and the
+    picture shown again; a line that was wiped is written again before it is struck out. A formula that is
+    too wide goes on in further rows, broken before a sign; words go on to further lines. Nothing is written
+    smaller than :func:`~.rooms.least_type`. Raises BoardError, with ``label`` as its chapter, for a line that
+    fills more than a whole board, and Fault for a strike through nothing.
+
+    >>> (one,), (other,) = laid_out((Write("problem", "Kites"), Write("next", "Tails")), Shape.UPRIGHT, "1")
+    >>> one.act.place.y < other.act.place.y
+    True
     """
-    chapters = []
-    for at, chapter in enumerate(script.chapters):
-        chapters.append(_chapter(chapter, begun=at > 0))
-    return replace(script, chapters=tuple(chapters))
+    made: list[tuple[PlacedAct, ...]] = []
+    known: dict[str, Write] = {}
+    for stretch in _stretches(acts):
+        made += _best(stretch, shape, known, label)
+        known |= {act.name: act for act in stretch if isinstance(act, Write)}
+    return tuple(made)
 
 
-def _chapter(chapter: Chapter, *, begun: bool) -> Chapter:
-    acts = [act for cue in chapter.cues for act in cue.acts]
-    board = _Board(chapter.label or chapter.title, chapter.label, _with_picture(acts))
-    wiped = bool(acts) and isinstance(acts[0], Fresh)
-    cues = []
-    for at, cue in enumerate(chapter.cues):
-        made: list[Act] = [Fresh()] if begun and not at and not wiped else []
-        for act in cue.acts:
-            made += board.put(act)
-        cues.append(replace(cue, acts=tuple(made)))
-    return replace(chapter, cues=tuple(cues))
-
-
-def _with_picture(acts: list[Act]) -> list[bool]:
-    """Say for every board of a chapter whether a picture stands on it."""
-    found = [False]
+def _stretches(acts: tuple[Act, ...]) -> list[tuple[Act, ...]]:
+    """Part acts before each fresh board."""
+    found: list[list[Act]] = [[]]
     for act in acts:
-        if isinstance(act, Fresh):
-            found.append(False)
-        elif isinstance(act, Draw):
-            found[-1] = True
-    return found
+        if isinstance(act, Fresh) and found[-1]:
+            found.append([])
+        found[-1].append(act)
+    return [tuple(one) for one in found if one]
+
+
+def _best(stretch: tuple[Act, ...], shape: Shape, known: dict[str, Write], label: str) -> Placed:
+    """Lay a stretch on as few boards as hold it, with the largest type and picture."""
+    scene = next((act.scene for act in stretch if isinstance(act, Draw)), None)
+    ways = (Rooms(whole_room(shape), None),) if scene is None else shared(shape)
+    most = max((_scale(scene, way) for way in ways), default=Fraction(1))
+    best, worth = None, (0, Fraction(0), Fraction(0))
+    for way in ways:
+        trial = _Trial(stretch, way, known, label, least_type(shape))
+        found = _largest(trial, shape)
+        if found is None:
+            continue
+        type_size, boards = found
+        good = min(type_size / shape.units(_GOOD_TYPE), _scale(scene, way) / most / _GOOD_PICTURE)
+        if best is None or (-boards.count, good, type_size) > worth:
+            best, worth = (trial, type_size, boards), (-boards.count, good, type_size)
+    if best is None:
+        raise _too_long(label)
+    trial, type_size, boards = best
+    looser = (trial.laid(type_size, between) for between in _BETWEEN)
+    return next((one.acts for one in looser if one and one.count == boards.count), boards.acts)
+
+
+def _scale(scene: Scene | None, way: Rooms) -> Fraction:
+    """Return how many units a millimetre of a scene takes in the room of the picture."""
+    if scene is None or way.picture is None:
+        return Fraction(1)
+    return min(way.picture.width / scene.width, way.picture.height / scene.height)
 
 
 @dataclass(frozen=True, slots=True)
-class _Size:
-    """What a line takes: width and height of its place, and its rows where it is folded."""
+class _Boards:
+    """A stretch that is laid out: its acts, on how many boards, with how many folds of formulas."""
 
-    wide: int
-    high: int
-    rows: tuple[Row, ...] = ()
+    acts: Placed
+    count: int
+    folds: int
+
+
+def _largest(trial: "_Trial", shape: Shape) -> tuple[Fraction, _Boards] | None:
+    """Return the largest type with which a stretch takes no more boards and folds than with the least."""
+    sizes = [*map(shape.units, _SIZES), trial.least]
+    found = trial.laid(trial.least, _BETWEEN[-1])
+    if found is None:
+        return None
+    fewest, low, high = found, 0, len(sizes) - 1
+    while low < high:
+        middle = (low + high) // 2
+        larger = trial.laid(sizes[middle], _BETWEEN[-1])
+        if larger and (larger.count, larger.folds) <= (fewest.count, fewest.folds):
+            found, high = larger, middle
+        else:
+            low = middle + 1
+    return sizes[high], found
+
+
+@dataclass(frozen=True, slots=True)
+class _Trial:
+    """One way to share the board, to be tried with several sizes of type."""
+
+    stretch: tuple[Act, ...]
+    way: Rooms
+    known: dict[str, Write]
+    label: str
+    least: Fraction
+
+    def laid(self, size: Fraction, between: Fraction) -> _Boards | None:
+        """Return the stretch with type of a size; None where a line does not stand on a board."""
+        board = _Board(self, size, math.ceil(between * size), known=dict(self.known))
+        acts: list[tuple[PlacedAct, ...]] = []
+        for act in self.stretch:
+            made = board.put(act)
+            if made is None:
+                return None
+            acts.append(made)
+        return _Boards(tuple(acts), board.count, board.folds)
 
 
 @dataclass(slots=True)
 class _Board:
-    """What stands on the board while a chapter is laid out."""
+    """What stands on the board while a stretch is laid out."""
 
-    where: str
-    label: str
-    pictures: list[bool]
-    board: int = 0
-    y: int = TOP
-    problem: Write | None = None
+    trial: _Trial
+    size: Fraction
+    between: int
+    known: dict[str, Write]
+    count: int = 1
+    folds: int = 0
+    y: int = 0
     drawn: Draw | None = None
-    written: dict[str, Write] = field(default_factory=dict)
     standing: set[str] = field(default_factory=set)
 
-    def put(self, act: Act) -> list[Act]:
-        """Return an act with its place, and before it what the place needs."""
+    def __post_init__(self) -> None:
+        """Begin at the top."""
+        self.y = self.trial.way.lines.y
+
+    def put(self, act: Act) -> tuple[PlacedAct, ...] | None:
+        """Return an act with its place, and before it what the place needs; None where there is no place."""
         match act:
             case Fresh():
-                self.board += 1
-                self.drawn = None
-                self._wipe()
-                return [act]
+                return (PlacedAct(act),)
             case Draw(scene):
-                self.drawn = Draw(scene, picture_place(scene))
-                return [self.drawn]
+                self.drawn = Draw(scene, picture_place(scene, self.trial.way.picture))
+                return (PlacedAct(self.drawn),)
             case Strike(name):
                 if name in self.standing:
-                    return [act]
-                if name not in self.written:
+                    return (PlacedAct(act),)
+                if name not in self.known:
                     msg = f"nothing called {name} was written, so it cannot be struck out"
-                    raise Fault(msg, where=self.where)
-                return [*self._write(self.written[name]), act]
+                    raise Fault(msg, where=self.trial.label)
+                again = self._write(self.known[name])
+                return again and (*(replace(one, more=True) for one in again), PlacedAct(act))
             case Write():
+                self.known[act.name] = act
                 return self._write(act)
 
-    def _wipe(self) -> None:
-        self.y = TOP
-        self.standing.clear()
-
-    def _write(self, write: Write) -> list[Act]:
-        self.written[write.name] = write
-        if write.name == PROBLEM:
-            self.problem = write
-        size = self._size(write)
-        made: list[Act] = []
-        if self.y + size.high > BOTTOM:
+    def _write(self, write: Write) -> tuple[PlacedAct, ...] | None:
+        size = self._sized(write, self.size)
+        if size is None:
+            return None
+        made: list[PlacedAct] = []
+        if not self._fits(size):
             made = self._fresh(write)
-        if self.y + size.high > BOTTOM:
-            raise self._too_long()
-        return [*made, self._place(write, size)]
+            if not self._fits(size):
+                return None
+        self.folds += size.folds
+        return (*made, PlacedAct(self._place(write, size)))
 
-    def _fresh(self, coming: Write) -> list[Act]:
-        """Wipe the board; write the problem again small, and show the picture again."""
+    def _fits(self, size: LineSize) -> bool:
+        room = self.trial.way.lines
+        return self.y + size.high <= room.y + room.height
+
+    def _sized(self, write: Write, size: Fraction) -> LineSize | None:
+        return line_size(replace(write, name=""), self.trial.way.lines.width, size, self.trial.least)
+
+    def _fresh(self, coming: Write) -> list[PlacedAct]:
+        """Wipe the board; write the problem again, and show the picture again."""
         made: list[Act] = [Fresh()]
-        self._wipe()
-        if self.problem is not None and coming.name != PROBLEM:
-            made.append(self._place(self.problem, self._size(self.problem, SMALLEST)))
+        self.count += 1
+        self.y = self.trial.way.lines.y
+        self.standing.clear()
+        problem = self.known.get(PROBLEM)
+        size = problem and self._sized(problem, self.trial.least)
+        if problem and size and coming.name != PROBLEM:
+            made.append(self._place(problem, size))
         if self.drawn is not None:
             made.append(self.drawn)
-        return made
+        return [PlacedAct(act, more=True) for act in made]
 
-    def _place(self, write: Write, size: _Size) -> Write:
-        place = Place(LEFT, self.y, size.wide, size.high)
-        self.y += size.high + BETWEEN
+    def _place(self, write: Write, size: LineSize) -> Write:
+        place = Place(self.trial.way.lines.x, self.y, size.wide, size.high)
+        self.y += size.high + self.between
         self.standing.add(write.name)
         return replace(write, place=place, rows=size.rows)
 
-    def _size(self, write: Write, largest: Fraction = Fraction(1)) -> _Size:
-        """Return the width and height of a line's place, and its rows where it is folded."""
-        room = (BESIDE_PICTURE if self.pictures[self.board] else RIGHT) - LEFT
-        full = Fraction(HEADING if write.heading else ASIDE if write.aside else ORDINARY)
-        size = full * largest
-        needs = width(write, size)
-        if needs <= room:
-            return _Size(needs, _height(write, size))
-        if isinstance(write.content, str):
-            return self._words(write, room, size)
-        smaller = size * Fraction(room, needs)
-        if smaller >= full * SMALLEST:
-            return _Size(room, _height(write, smaller))
-        return self._folded(write, write.content, room, [s for s in _sizes(full) if s <= size])
 
-    def _folded(self, write: Write, content: Writable, room: int, sizes: list[Fraction]) -> _Size:
-        """Fold a formula into rows: as large as three rows hold it, else as small as can be read."""
-        for size in sizes:
-            rows = folded(content, math.floor(1000 * room / size - before(write)), bit_width)
-            if rows is not None and (len(rows) <= MOST_LINES or size == sizes[-1]):
-                return _Size(room, _height(write, size * len(rows)), rows)
-        raise self._too_long()
-
-    def _words(self, write: Write, room: int, size: Fraction) -> _Size:
-        for smaller in _sizes(size):
-            lines = _lines(write, Fraction(1000 * room) / smaller)
-            if lines is not None and (lines <= MOST_LINES or smaller == size * SMALLEST):
-                return _Size(room, max(_height(write, smaller), math.ceil(smaller * NEXT_LINE * lines)))
-        raise self._too_long()
-
-    def _too_long(self) -> BoardError:
-        found = BoardError(
-            "a line is too long for the board",
-            where=f"problem {self.where}",
-            remedy="Take smaller numbers or fewer steps for this problem, or leave it out of the film.",
-        )
-        found.chapter = self.label
-        return found
+def _too_long(label: str) -> BoardError:
+    found = BoardError(
+        "a line is too long for the board",
+        where=f"problem {label}",
+        remedy="Take smaller numbers or fewer steps for this problem, or leave it out of the film.",
+    )
+    found.chapter = label
+    return found
 
 
-def _sizes(full: Fraction) -> list[Fraction]:
-    """Return the sizes that are tried, the largest first."""
-    return [full, full * Fraction(4, 5), full * SMALLEST]
+def picture_place(scene: Scene, room: Place | None) -> Place:
+    """Return the largest place of a scene's shape, in the middle of a room. Whole units, rounded down.
 
-
-def _height(write: Write, size: Fraction) -> int:
-    return math.ceil(size * ROW / (LIGHTER if write.aside else 1))
-
-
-def _lines(write: Write, room: Fraction) -> int | None:
-    """Return how many lines words take in so many thousandths of their size; None for too long a word."""
-    lines, at = 1, before(write)
-    for word in str(write.content).split():
-        wide = word_width(word)
-        if wide > room:
-            return None
-        if at + wide > room:
-            lines, at = lines + 1, Fraction(0)
-        at += wide + word_width(" ")
-    return lines
-
-
-def picture_place(scene: Scene) -> Place:
-    """Return the largest place of a scene's shape, in the middle of where pictures stand.
-
-    Whole units, rounded down.
-
-    >>> picture_place(Scene(Fraction(160), Fraction(80), ()))
+    >>> picture_place(Scene(Fraction(160), Fraction(80), ()), Place(980, 150, 880, 750))
     Place(x=980, y=305, width=880, height=440)
     """
-    scale = min(Fraction(PICTURE.width) / scene.width, Fraction(PICTURE.height) / scene.height)
+    assert room is not None, "a board with a picture has room for it"
+    scale = min(room.width / scene.width, room.height / scene.height)
     wide, high = math.floor(scene.width * scale), math.floor(scene.height * scale)
-    return Place(
-        PICTURE.x + (PICTURE.width - wide) // 2, PICTURE.y + (PICTURE.height - high) // 2, wide, high
-    )
+    return Place(room.x + (room.width - wide) // 2, room.y + (room.height - high) // 2, wide, high)

@@ -37,7 +37,7 @@ _HOLE = 1000
 _RING = 2000
 _BAR = 450  # how far the line of a fraction reaches over, and the gaps round it
 _GAP = 500  # after a label
-_LABEL = Fraction(74, 100)  # a label's type beside its line's
+_LABEL = Fraction(9, 10)  # a label's type beside its line's
 
 
 def width(write: Write, size: Fraction) -> int:

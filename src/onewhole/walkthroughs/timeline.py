@@ -6,6 +6,7 @@ from fractions import Fraction
 from onewhole.languages.table import SPOKEN
 from onewhole.sentences.sentence import Sentence
 from onewhole.walkthroughs.cue import Act, Cue
+from onewhole.walkthroughs.shape import Shape
 
 #: Frames a second; every time is a whole number of frames.
 FRAMES = 30
@@ -46,12 +47,14 @@ class TimedChapter:
 class Timeline:
     """A whole film in time; chapters follow each other without a gap, the first starts at 0.
 
-    ``language`` is the BCP 47 tag of what is said and written in it.
+    ``language`` is the BCP 47 tag of what is said and written in it; ``shape`` is that of the boards on which
+    everything has its place, if it has one (:func:`~.on_board.on_board`).
     """
 
     title: str
     chapters: tuple[TimedChapter, ...]
     language: str = SPOKEN.tag
+    shape: Shape = Shape.WIDE
 
     @property
     def length(self) -> Fraction:

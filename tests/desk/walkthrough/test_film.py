@@ -3,6 +3,7 @@
 import datetime as dt
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 from pathlib import Path
@@ -16,15 +17,17 @@ from onewhole.desk.walkthrough.film import PARTS, FilmFiles, FilmWishes, film_sh
 from onewhole.errors import InputError
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import FRAMES
 
 WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
 SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 4/5 - 1/5\n")
 #: The nearest that milliseconds come to a frame, and a frame.
 NEAR, FRAME = 0.001, 1 / FRAMES
+WIDE = FilmWishes(shapes=(Shape.WIDE,))
 
 
-def filmed(to: Path, sheet: Sheet = SHEET, wishes: FilmWishes | None = None) -> FilmFiles:
+def filmed(to: Path, sheet: Sheet = SHEET, wishes: FilmWishes = WIDE) -> FilmFiles:
     """A sheet filmed."""
     return film_sheet(sheet, to, when=WHEN, wishes=wishes)
 
@@ -33,7 +36,7 @@ def filmed(to: Path, sheet: Sheet = SHEET, wishes: FilmWishes | None = None) -> 
 def made(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, FilmFiles]:
     """A film without a voice, made once."""
     folder = tmp_path_factory.mktemp("film")
-    return folder, filmed(folder)
+    return folder, filmed(folder, wishes=FilmWishes())
 
 
 def seconds(stamp: str) -> float:
@@ -53,11 +56,12 @@ def chapters_of(path: Path) -> list[tuple[float, float]]:
 
 
 def test_everything_is_there(made: tuple[Path, FilmFiles]) -> None:
-    """Eight files, each named, none empty."""
+    """Ten files, each named, none empty: a film and a poster of each shape."""
     _, shown = made
     assert {one.path.name for one in shown.made} == {
         *("script.pdf", "walkthrough.html", "walkthrough.vtt", "walkthrough.srt"),
         *("chapters.vtt", "transcript.md", "poster.png", "walkthrough.mp4"),
+        *("poster-upright.png", "walkthrough-upright.mp4"),
     }
     assert all(one.path.stat().st_size for one in shown.made)
 
@@ -91,7 +95,7 @@ def test_every_time_agrees_to_a_frame(made: tuple[Path, FilmFiles]) -> None:
 def test_a_second_run_draws_nothing(made: tuple[Path, FilmFiles]) -> None:
     """What has not changed is kept; one changed problem is one part made, and what follows from it."""
     folder, first = made
-    again = filmed(folder)
+    again = filmed(folder, wishes=FilmWishes())
     assert (again.filmed.parts_rendered, again.filmed.parts_kept) == (0, first.filmed.parts_rendered)
     assert again.filmed.frames_drawn == 0
 
@@ -131,7 +135,8 @@ def test_the_teachers_own_voice_is_in_step(tmp_path: Path) -> None:
     lengths = {"1": 14.0, "2": 12.5}
     for label, length in lengths.items():
         tone(voice / f"{label}.wav", length)
-    filmed(tmp_path / "out", read_sheet("1. 4/5 - 1/5\n2. 2/6 + 3/6\n"), FilmWishes(voice=str(voice)))
+    sheet = read_sheet("1. 4/5 - 1/5\n2. 2/6 + 3/6\n")
+    filmed(tmp_path / "out", sheet, replace(WIDE, voice=str(voice)))
     path = tmp_path / "out" / "walkthrough.mp4"
     film = chapters_of(path)
     for (start, end), length in zip(film[1:3], lengths.values(), strict=True):
@@ -179,7 +184,7 @@ def test_a_bad_recording_loses_nothing(tmp_path: Path, spoil: Callable[[Path], o
 def test_a_synthetic_voice_says_so(tmp_path: Path) -> None:
     """The film's description tells that a computer speaks, and something is heard."""
     sheet = read_sheet("1. 4/5 - 1/5")
-    shown = filmed(tmp_path, sheet, FilmWishes(voice="synthetic"))
+    shown = filmed(tmp_path, sheet, FilmWishes(voice="synthetic", shapes=(Shape.WIDE,)))
     with av.open(str(tmp_path / "walkthrough.mp4")) as film:
         assert "synthetic" in film.metadata["comment"]
     assert loudness(tmp_path / "walkthrough.mp4", 0, 5) > 100

@@ -33,6 +33,7 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.settings import set_setting
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import FRAMES, TimedChapter
 
 NOW = dt.datetime(2026, 9, 7, 16, 30, tzinfo=dt.UTC)
@@ -98,7 +99,7 @@ def onsets(path: Path) -> list[float]:
 def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A film in which only problem 2 was recorded."""
     folder = tmp_path_factory.mktemp("film")
-    wishes = FilmWishes(recorded={"2": recorded("2")})
+    wishes = FilmWishes(recorded={"2": recorded("2")}, shapes=(Shape.WIDE,))
     shown = film_sheet(SHEET, folder, when=NOW, wishes=wishes)
     without = "the opening, problem 1, the closing"
     assert shown.notes == (f"Without a recording, so silent, with the words in the captions: {without}.",)

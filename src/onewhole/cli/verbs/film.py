@@ -13,7 +13,7 @@ from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
 from onewhole.cli.screen import beneath
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.desk.walkthrough.film import FilmFiles, FilmWishes, film_sheet
+from onewhole.desk.walkthrough.film import BOTH, FilmFiles, FilmWishes, film_sheet, shapes_named
 from onewhole.desk.walkthrough.film_options import kind_named
 from onewhole.desk.walkthrough.soundtrack_choice import SILENT
 
@@ -48,6 +48,10 @@ Tried = Annotated[
     str, typer.Option("--try-first", metavar="LABELS", help="Problems to try before they are worked: 3,7.")
 ]
 Mistake = Annotated[bool, typer.Option("--mistake", help="Show a likely mistake once, and mend it.")]
+Shapes = Annotated[
+    str,
+    typer.Option("--shape", metavar="SHAPE", help="wide, upright (for a phone held upright), or both."),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
@@ -60,6 +64,7 @@ def run(
     picture: Drawing = None,
     try_first: Tried = "",
     mistake: Mistake = False,
+    shape: Shapes = BOTH,
     as_json: AsJson = False,
 ) -> int:
     """Film a sheet: script, walkthrough, captions, chapters, transcript, film and poster."""
@@ -69,6 +74,7 @@ def run(
         kind=None if picture is None else kind_named(picture),
         tried=tuple(label for part in try_first.split(",") if (label := part.strip())),
         mistake=mistake,
+        shapes=shapes_named(shape),
     )
     wishes = replace(wishes, pace=replace(wishes.pace, words_a_minute=rate))
     bar = Progress(

@@ -17,6 +17,8 @@ from onewhole.notations.text import text
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Cue, Role, Write
+from onewhole.walkthroughs.on_board import on_board
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import Timed, TimedChapter
 from onewhole.writers.walkthrough_html import policy, walkthrough_html
 
@@ -121,6 +123,7 @@ def _board(sheet: Sheet, plan: FilmPlan) -> Board:
 @lru_cache(maxsize=8)
 def _html(sheet: Sheet, plan: FilmPlan, back: str) -> str:
     _, timeline = told(WorkedSheet(sheet), plan.wishes())
+    timeline = on_board(timeline, Shape.WIDE)
     return walkthrough_html(timeline, sheet.header.words, voice_note=BROWSER, back=back)
 
 

@@ -17,6 +17,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     unrecorded,
     voiced,
 )
+from onewhole.errors import InputError
 from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
@@ -32,6 +33,8 @@ from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.layout import BoardError
 from onewhole.walkthroughs.lesson import Pace
+from onewhole.walkthroughs.on_board import on_board
+from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import Timeline
 from onewhole.writers.captions import chapter_name, chapters_vtt, srt, vtt
 from onewhole.writers.script_page import script_page
@@ -44,6 +47,10 @@ _NOTES = {
 }
 OWN = "The voice is the teacher's own."
 BROWSER = "When it reads aloud, the voice is your browser's."
+#: What stands for both shapes.
+BOTH = "both"
+#: What the film of a shape and its poster are called.
+NAMES = {Shape.WIDE: ("walkthrough", "poster"), Shape.UPRIGHT: ("walkthrough-upright", "poster-upright")}
 #: Where the parts of a film are kept, so that only changed ones are made again.
 PARTS = ".film-parts"
 
@@ -55,7 +62,8 @@ class FilmWishes:
     ``voice`` is "silent", "synthetic", or the path of the teacher's own recording: a folder with one file a
     problem, or one file with its cue times beside it. ``minutes`` is the length to fit into. ``choices`` are
     for single problems, by label. ``recorded`` are chapters that the teacher recorded while stepping the
-    board, by label, "opening" and "closing"; where there are any, the other chapters stay silent.
+    board, by label, "opening" and "closing"; where there are any, the other chapters stay silent. ``shapes``
+    are those that the film is made in.
     """
 
     voice: str = SILENT
@@ -66,6 +74,7 @@ class FilmWishes:
     mistake: bool = False
     choices: Mapping[str, FilmChoice] = field(default_factory=dict)
     recorded: Mapping[str, Recorded] = field(default_factory=dict)
+    shapes: tuple[Shape, ...] = tuple(Shape)
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,28 +140,29 @@ def make_film(
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
     level = reading_level(text_of(said))
     assert level is not None, "a film always says something"
-    page = script_page(sheet.header, timeline, level=f"The words read {_reads(level, timeline.language)}.")
+    wide = on_board(timeline, Shape.WIDE)
+    page = script_page(sheet.header, wide, level=f"The words read {_reads(level, timeline.language)}.")
+    boards = {shape: wide if shape is Shape.WIDE else on_board(timeline, shape) for shape in wishes.shapes}
     ready = (
         Ready("script", "pdf", press(page.source, data=page.content, when=when)),
-        Ready("walkthrough", "html", walkthrough_html(timeline, words, voice_note=BROWSER).encode()),
+        Ready("walkthrough", "html", walkthrough_html(wide, words, voice_note=BROWSER).encode()),
         Ready("walkthrough", "vtt", vtt(timeline).encode()),
         Ready("walkthrough", "srt", srt(timeline).encode()),
         Ready("chapters", "vtt", chapters_vtt(timeline).encode()),
         Ready("transcript", "md", transcript(timeline, words).encode()),
-        Ready("poster", "png", poster(timeline, words)),
+        *(Ready(NAMES[shape][1], "png", poster(shown, words)) for shape, shown in boards.items()),
     )
     parts = folder_within(to, PARTS)
-    whole = ReadyFile("walkthrough", "mp4", parts / "walkthrough.mp4")
+    whole = [ReadyFile(name, "mp4", parts / f"{name}.mp4") for name in (NAMES[one][0] for one in boards)]
     filmed = film(
-        timeline,
+        [(shown, one.content) for shown, one in zip(boards.values(), whole, strict=True)],
         words,
-        whole.content,
         sound=(track.samples, track.rate),
         note=note,
         cache=parts,
         progress=progress,
     )
-    return (*ready, whole), FilmFiles(
+    return (*ready, *whole), FilmFiles(
         (),
         filmed,
         timeline.length,
@@ -164,23 +174,43 @@ def make_film(
     )
 
 
+def shapes_named(name: str) -> tuple[Shape, ...]:
+    """Return the shapes of a film by a teacher's name for them. Raises InputError with the names there are.
+
+    >>> shapes_named("upright")
+    (<Shape.UPRIGHT: 'upright'>,)
+    """
+    if name == BOTH:
+        return tuple(Shape)
+    try:
+        return (Shape(name),)
+    except ValueError:
+        names = f"{', '.join(shape.value for shape in Shape)} or {BOTH}"
+        msg = f"there is no shape of a film called “{name[:40]}”"
+        raise InputError(msg, remedy=f"Choose {names}.") from None
+
+
 def told(worked: WorkedSheet, wishes: FilmWishes) -> tuple[Script, Timeline]:
     """Return a sheet's script and its film in time, before a voice is in it.
 
-    A problem with a line that no board holds is left out (see :func:`unfilmed`); the others are told as if
-    it were not on the page. Raises InputError, BoardError where no problem is left.
+    A problem with a line that the board of a shape does not hold is left out (see :func:`unfilmed`); the
+    others are told as if it were not on the page. Raises InputError, BoardError where no problem is left.
     """
     asked = lesson(
         worked, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake, choices=wishes.choices
     )
     while True:
         try:
-            return fitted(asked, wishes.pace, wishes.minutes)
+            script, timeline = fitted(asked, wishes.pace, wishes.minutes)
+            for shape in Shape:
+                on_board(timeline, shape)
         except BoardError as error:
             others = tuple(item for item in asked.items if item.label != error.chapter)
             if not others or len(others) == len(asked.items):
                 raise
             asked = replace(asked, items=others)
+        else:
+            return script, timeline
 
 
 def unfilmed(sheet: Sheet, timeline: Timeline) -> tuple[str, ...]:

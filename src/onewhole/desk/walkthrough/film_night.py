@@ -11,13 +11,14 @@ import msgspec
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, put
 from onewhole.desk.walkthrough.board import board
-from onewhole.desk.walkthrough.film import FilmFiles, make_film
+from onewhole.desk.walkthrough.film import NAMES, FilmFiles, make_film
 from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
 from onewhole.desk.walkthrough.recordings import recorded_fingerprint, usable
 from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.presses.folders import made
 from onewhole.store.opening import Store
 from onewhole.store.steps import NightStep, keep_step, steps_of
+from onewhole.walkthroughs.shape import Shape
 
 #: What is known of a film stands beside it under this name.
 ABOUT = "about-film"
@@ -27,8 +28,9 @@ ABOUT = "about-film"
 class FilmThere:
     """A film that was made: its length, its chapters (milliseconds, name), and what was not as wished.
 
-    ``stale`` says that the page, the choices or the recordings have changed since; ``made`` changes with
-    every film. ``language`` is the BCP 47 tag of what is said in it, and ``language_name`` its own name.
+    ``shapes`` are those in which it lies there. ``stale`` says that the page, the choices or the recordings
+    have changed since; ``made`` changes with every film. ``language`` is the BCP 47 tag of what is said in
+    it, and ``language_name`` its own name.
     """
 
     seconds: int
@@ -38,6 +40,7 @@ class FilmThere:
     stale: bool
     made: str
     language: str = SPOKEN.tag
+    shapes: tuple[Shape, ...] = ()
 
     @property
     def language_name(self) -> str:
@@ -90,7 +93,8 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
     """Return what is known of the film in a folder; None where there is none, or not a whole one."""
     try:
         about = msgspec.json.decode((folder / f"{ABOUT}.json").read_bytes(), type=_About)
-        if not (folder / "walkthrough.mp4").is_file():
+        shapes = tuple(shape for shape in Shape if (folder / f"{NAMES[shape][0]}.mp4").is_file())
+        if not shapes:
             return None
         return FilmThere(
             about.seconds,
@@ -100,6 +104,7 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
             about.stamp != _fingerprint(book, page),
             about.made,
             about.language,
+            shapes,
         )
     except (OSError, ValueError):
         return None

@@ -7,7 +7,7 @@ from typing import TypeVar
 import msgspec
 
 from onewhole.desk.classes.seen import ChangedMeanwhile
-from onewhole.desk.walkthrough.film import FilmWishes
+from onewhole.desk.walkthrough.film import BOTH, FilmWishes, shapes_named
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.soundtrack_choice import Recorded
 from onewhole.errors import InputError
@@ -22,25 +22,28 @@ MOST_MINUTES = 120
 
 @dataclass(frozen=True, slots=True)
 class FilmPlan:
-    """Choices by problem, the problems to try first, minutes to fit into, and whether a mistake is shown.
+    """Choices by problem, the problems to try first, minutes to fit into, whether a mistake is shown, and the
+    shape of the film: wide, upright or both.
 
-    Raises InputError for minutes that are none.
+    Raises InputError for minutes that are none, and for another shape.
     """
 
     choices: Mapping[str, FilmChoice] = field(default_factory=dict)
     tried: tuple[str, ...] = ()
     minutes: int | None = None
     mistake: bool = False
+    shape: str = BOTH
 
     def __post_init__(self) -> None:
-        """Refuse minutes that cannot be."""
+        """Refuse minutes and shapes that cannot be."""
+        shapes_named(self.shape)
         if self.minutes is not None and not 1 <= self.minutes <= MOST_MINUTES:
             msg = f"a film takes from 1 to {MOST_MINUTES} minutes"
             raise InputError(msg, remedy="Give another number, or leave it empty.")
 
     def __hash__(self) -> int:
         """Hash the choices whatever their order, as they are compared."""
-        return hash((frozenset(self.choices.items()), self.tried, self.minutes, self.mistake))
+        return hash((frozenset(self.choices.items()), self.tried, self.minutes, self.mistake, self.shape))
 
     def wishes(self, recorded: Mapping[str, Recorded] | None = None) -> FilmWishes:
         """Return the plan as wishes for a film, with what was recorded."""
@@ -50,6 +53,7 @@ class FilmPlan:
             mistake=self.mistake,
             choices=self.choices,
             recorded=recorded or {},
+            shapes=shapes_named(self.shape),
         )
 
 
@@ -61,13 +65,14 @@ class _KeptChoice(msgspec.Struct, frozen=True, omit_defaults=True, forbid_unknow
     length: str = ""
 
 
-class _KeptPlan(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """A plan as it is kept."""
+class _KeptPlan(msgspec.Struct, frozen=True, omit_defaults=True, forbid_unknown_fields=True):
+    """A plan as it is kept; both shapes are not written, so that older plans stay as they are."""
 
     choices: dict[str, _KeptChoice]
     tried: tuple[str, ...]
     minutes: int | None
     mistake: bool
+    shape: str = BOTH
 
 
 def keep_plan(book: Store, night: int, plan: FilmPlan, saw: FilmPlan | None = None) -> None:
@@ -111,6 +116,7 @@ def _merged(plan: FilmPlan, saw: FilmPlan, stands: FilmPlan) -> FilmPlan:
         ),
         _one("How long the film may be", plan.minutes, saw.minutes, stands.minutes),
         _one("Whether a mistake is shown", plan.mistake, saw.mistake, stands.mistake),
+        _one("The shape of the film", plan.shape, saw.shape, stands.shape),
     )
 
 
@@ -144,7 +150,7 @@ def plan_text(plan: FilmPlan) -> str:
         for label, one in plan.choices.items()
         if one != FilmChoice()
     }
-    kept = msgspec.json.encode(_KeptPlan(chosen, plan.tried, plan.minutes, plan.mistake))
+    kept = msgspec.json.encode(_KeptPlan(chosen, plan.tried, plan.minutes, plan.mistake, plan.shape))
     return msgspec.json.format(kept, indent=0).decode()
 
 
@@ -158,7 +164,7 @@ def plan_read(typed: str) -> FilmPlan:
     choices = {
         label: FilmChoice(one.strategy, one.picture, one.length) for label, one in kept.choices.items()
     }
-    return FilmPlan(choices, kept.tried, kept.minutes, kept.mistake)
+    return FilmPlan(choices, kept.tried, kept.minutes, kept.mistake, kept.shape)
 
 
 def _name(night: int) -> str:

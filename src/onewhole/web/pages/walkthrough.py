@@ -4,7 +4,8 @@ from pathlib import Path
 
 from onewhole.desk.classes.class_records import NightPage, NotThere, night_page
 from onewhole.desk.walkthrough.board import board, board_html, board_policy, on_offer
-from onewhole.desk.walkthrough.film_night import film_night, film_there, mark_shown, shown_at
+from onewhole.desk.walkthrough.film import BOTH, NAMES
+from onewhole.desk.walkthrough.film_night import FilmThere, film_night, film_there, mark_shown, shown_at
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.film_plan import (
     MOST_MINUTES,
@@ -17,28 +18,58 @@ from onewhole.desk.walkthrough.film_plan import (
 from onewhole.desk.walkthrough.recordings import heard
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_SECONDS, called
 from onewhole.errors import InputError
+from onewhole.walkthroughs.shape import Shape
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import Content, FileContent, HtmlPage, Redirect
 from onewhole.web.jobs import Outcome, Progress
 
 #: The files of a film that are lent: what each is called on the page, and its kind.
 FILES = {
-    "walkthrough.mp4": ("The film", "video/mp4"),
+    "walkthrough.mp4": ("The film, wide", "video/mp4"),
+    "walkthrough-upright.mp4": ("The film, upright for a phone", "video/mp4"),
     "walkthrough.html": ("The board as a page, for home", "text/html"),
     "script.pdf": ("The script to print", "application/pdf"),
     "transcript.md": ("All that is said, as text", "text/markdown; charset=utf-8"),
     "walkthrough.vtt": ("Captions (VTT)", "text/vtt; charset=utf-8"),
     "walkthrough.srt": ("Captions (SRT)", "application/x-subrip"),
     "chapters.vtt": ("Chapters (VTT)", "text/vtt; charset=utf-8"),
-    "poster.png": ("Poster", "image/png"),
+    "poster.png": ("Poster, wide", "image/png"),
+    "poster-upright.png": ("Poster, upright", "image/png"),
 }
+#: The shapes of a film as the form offers them.
+SHAPES = {BOTH: "Wide and upright", "wide": "Wide", "upright": "Upright, for a phone"}
 #: So many notes are in view; the others are folded.
 MOST_NOTES = 3
 #: What the form of choices has: a row for each problem, then the rest.
 _COLUMNS = ("label", "strategy", "picture", "length")
-TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "saw")
+TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "shape", "saw")
 #: Of the files, what a page of ours plays or shows; the others are saved.
-_PLAYED = frozenset({"walkthrough.mp4", "walkthrough.vtt", "chapters.vtt", "poster.png"})
+_PLAYED = frozenset(
+    {
+        "walkthrough.mp4",
+        "walkthrough-upright.mp4",
+        "walkthrough.vtt",
+        "chapters.vtt",
+        "poster.png",
+        "poster-upright.png",
+    }
+)
+#: The shapes of a film as the form offers them.
+SHAPES = {BOTH: "Wide and upright", "wide": "Wide", "upright": "Upright, for a phone"}
+#: So many notes are in view; the others are folded.
+MOST_NOTES = 3
+#: What the form of choices has: a row for each problem, then the rest.
+_COLUMNS = ("label", "strategy", "picture", "length")
+TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "shape", "saw")
+#: Of the files, what a page of ours plays or shows; the others are saved.
+_PLAYED = frozenset(
+    {
+        "walkthrough.vtt",
+        "chapters.vtt",
+        *(f"{film}.mp4" for film, _ in NAMES.values()),
+        *(f"{poster}.png" for _, poster in NAMES.values()),
+    }
+)
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -51,6 +82,7 @@ def look(request: PageRequest) -> HtmlPage:
     except InputError as no:
         plan, refused = FilmPlan(), str(no)
         shown = board(page.sheet, plan)
+    film = film_there(request.book, page, _folder(request))
     words = {
         "refused": refused,
         "page": page,
@@ -67,8 +99,10 @@ def look(request: PageRequest) -> HtmlPage:
         "most_minutes": MOST_MINUTES,
         "most_seconds": MOST_SECONDS,
         "shown_at": shown_at(request.book, page, request.number("room")),
-        "film": film_there(request.book, page, _folder(request)),
-        "files": FILES,
+        "film": film,
+        "files": {file: told for file, told in FILES.items() if film is None or file not in _lacking(film)},
+        "named": NAMES,
+        "shapes": SHAPES,
         "length": _length,
         "making": request.app.jobs.under_way(_home(request)),
     }
@@ -96,6 +130,7 @@ def choose(request: PageRequest) -> Redirect:
         tuple(value for name, value in request.form_items if name == "tried"),
         request.count("minutes", 1, MOST_MINUTES) if typed else None,
         request.field("mistake", "") == "yes",
+        request.field("shape", BOTH),
     )
     board(page.sheet, plan)
     saw = request.field("saw")
@@ -145,6 +180,12 @@ def _home(request: PageRequest) -> str:
 
 def _folder(request: PageRequest) -> Path:
     return request.app.folder / request.book_name / f"night-{request.number('night')}"
+
+
+def _lacking(film: FilmThere) -> set[str]:
+    """Return the files of shapes in which the film was not made."""
+    lacking = [NAMES[shape] for shape in Shape if shape not in film.shapes]
+    return {file for shown, poster in lacking for file in (f"{shown}.mp4", f"{poster}.png")}
 
 
 def _length(seconds: int) -> str:
