@@ -18,7 +18,7 @@ APART = {
     "notations/sentences/speech.py",
     "sentences/node.py",
     "sentences/typed.py",
-    "walkthroughs/layout.py",
+    "walkthroughs/line_sizes.py",
     "walkthroughs/opening.py",
     "walkthroughs/timing.py",
 }

@@ -155,7 +155,7 @@ READERS = {
     "store/orphan_cleanup.py": NAME,
     "store/recordings.py": KEPT,
     "store/schema.py": "the language of SQLite, and how a step is called",
-    "walkthroughs/layout.py": SIZE,
+    "walkthroughs/line_sizes.py": SIZE,
     "sheets/spaces/form.py": "the template of a problem, as it is typed",
     "walkthroughs/opening.py": "a date that a teacher typed",
     "walkthroughs/timing.py": SIZE,

@@ -185,7 +185,7 @@ def test_only_files_of_the_film_are_lent(door: Opened) -> None:
         assert door.get(f"{HOME}/film/{name}").status == 404
     saved = door.client.get(f"{HOME}/film/walkthrough.vtt?save=1")
     assert saved.headers["content-disposition"].startswith("attachment")
-    assert len(FILES) == 8
+    assert len(FILES) == 10
 
 
 def test_the_page_and_the_tracks_of_the_film_carry_their_language(door: Opened) -> None:
@@ -208,3 +208,5 @@ def test_the_page_and_the_tracks_of_the_film_carry_their_language(door: Opened) 
     assert '<html lang="en-US">' in page
     assert '<track kind="captions" srclang="en-US" label="English"' in page
     assert '<track kind="chapters" srclang="en-US"' in page
+    assert "walkthrough.mp4" in page
+    assert "walkthrough-upright.mp4" not in page

@@ -11,6 +11,8 @@ from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Write
 from onewhole.walkthroughs.layout import BoardError
+from onewhole.walkthroughs.on_board import on_board
+from onewhole.walkthroughs.shape import Shape
 from tests.kit.saying import written
 
 
@@ -47,12 +49,13 @@ def wide_problems() -> Iterator[str]:
 
 @pytest.mark.parametrize("asked", list(wide_problems()))
 def test_no_working_is_too_long_for_the_board(asked: str) -> None:
-    """Every line of every working has its place, wide numbers and a picture beside it or not."""
+    """Every line of every working has its place in both shapes, with a picture beside it or not."""
     script, timeline = told(WorkedSheet(read_sheet(f"1. {asked}")), FilmWishes(mistake=True))
     assert [chapter.label for chapter in script.chapters] == ["", "1", ""]
-    writes = [act for chapter in script.chapters for cue in chapter.cues for act in cue.acts]
-    assert all(act.place for act in writes if isinstance(act, Write))
-    assert timeline.length > 0
+    for shape in Shape:
+        boards = on_board(timeline, shape)
+        writes = [act for chapter in boards.chapters for cue in chapter.cues for act in cue.cue.acts]
+        assert all(act.place for act in writes if isinstance(act, Write))
 
 
 LONG = " + ".join(["1 3/4"] * 60)

@@ -97,7 +97,7 @@ def run(
         say_json(_object(shown))
         return 0
     for one in shown.made:
-        print(f"{one.page:12} {one.path}")
+        print(f"{one.page:19} {one.path}")
     print()
     minutes, seconds = divmod(int(shown.length), 60)
     done = shown.filmed

@@ -43,6 +43,18 @@ class FilmThere:
     shapes: tuple[Shape, ...] = ()
 
     @property
+    def lacking(self) -> frozenset[str]:
+        """Return the files of shapes in which the film was not made."""
+        names = [NAMES[shape] for shape in Shape if shape not in self.shapes]
+        return frozenset(file for film, poster in names for file in (f"{film}.mp4", f"{poster}.png"))
+
+    @property
+    def shown(self) -> tuple[str, str, str]:
+        """Return the film that a page plays: its file, its poster's file, and the name of its shape."""
+        film, poster = NAMES[self.shapes[0]]
+        return f"{film}.mp4", f"{poster}.png", self.shapes[0].value
+
+    @property
     def language_name(self) -> str:
         """Return what the language calls itself."""
         return LANGUAGES[self.language].name

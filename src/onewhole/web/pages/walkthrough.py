@@ -4,8 +4,8 @@ from pathlib import Path
 
 from onewhole.desk.classes.class_records import NightPage, NotThere, night_page
 from onewhole.desk.walkthrough.board import board, board_html, board_policy, on_offer
-from onewhole.desk.walkthrough.film import BOTH, NAMES
-from onewhole.desk.walkthrough.film_night import FilmThere, film_night, film_there, mark_shown, shown_at
+from onewhole.desk.walkthrough.film import BOTH
+from onewhole.desk.walkthrough.film_night import film_night, film_there, mark_shown, shown_at
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.film_plan import (
     MOST_MINUTES,
@@ -18,7 +18,6 @@ from onewhole.desk.walkthrough.film_plan import (
 from onewhole.desk.walkthrough.recordings import heard
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_SECONDS, called
 from onewhole.errors import InputError
-from onewhole.walkthroughs.shape import Shape
 from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import Content, FileContent, HtmlPage, Redirect
 from onewhole.web.jobs import Outcome, Progress
@@ -66,8 +65,10 @@ _PLAYED = frozenset(
     {
         "walkthrough.vtt",
         "chapters.vtt",
-        *(f"{film}.mp4" for film, _ in NAMES.values()),
-        *(f"{poster}.png" for _, poster in NAMES.values()),
+        "walkthrough.mp4",
+        "walkthrough-upright.mp4",
+        "poster.png",
+        "poster-upright.png",
     }
 )
 
@@ -100,8 +101,7 @@ def look(request: PageRequest) -> HtmlPage:
         "most_seconds": MOST_SECONDS,
         "shown_at": shown_at(request.book, page, request.number("room")),
         "film": film,
-        "files": {file: told for file, told in FILES.items() if film is None or file not in _lacking(film)},
-        "named": NAMES,
+        "files": {file: told for file, told in FILES.items() if film is None or file not in film.lacking},
         "shapes": SHAPES,
         "length": _length,
         "making": request.app.jobs.under_way(_home(request)),
@@ -180,12 +180,6 @@ def _home(request: PageRequest) -> str:
 
 def _folder(request: PageRequest) -> Path:
     return request.app.folder / request.book_name / f"night-{request.number('night')}"
-
-
-def _lacking(film: FilmThere) -> set[str]:
-    """Return the files of shapes in which the film was not made."""
-    lacking = [NAMES[shape] for shape in Shape if shape not in film.shapes]
-    return {file for shown, poster in lacking for file in (f"{shown}.mp4", f"{poster}.png")}
 
 
 def _length(seconds: int) -> str:
