@@ -72,7 +72,8 @@ class Header:
     ``simplest_form`` say that a right amount in another form is sent back; both are off, for the standards
     ask for no form (4.NF, CCSSM 2010). ``marks`` are those in the corners of the pupils' page; a page to hang
     up has none. ``film`` is the address of a film that families may watch, which the pages for pupils and
-    home print as a square code. ``recipe`` is what a composed page was made of
+    home print as a square code. With ``braille`` the pupils' page and the key are made in braille too.
+    ``recipe`` is what a composed page was made of
     (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError for a number
     outside its bounds and for words that do not fit one line, and AddressError for a film that cannot be
     printed.
@@ -98,6 +99,7 @@ class Header:
     simplest_form: bool = False
     marks: CornerMarks = CornerMarks.NONE
     film: str = ""
+    braille: bool = False
     recipe: str = ""
     home: tuple[ClassWords, ...] = ()
 

@@ -294,6 +294,12 @@ SETTINGS = (
         lambda h, said: replace(h, marks=CornerMarks(_one_of(said, tuple(CornerMarks)))),
         lambda h: h.marks.value,
     ),
+    Setting(
+        "braille",
+        "yes or no",
+        lambda h, said: replace(h, braille=_yes(said)),
+        lambda h: _yes_or_nothing(h.braille),
+    ),
     Setting("film", "an address (https://…)", lambda h, said: replace(h, film=said), lambda h: h.film),
     Setting(
         "recipe",

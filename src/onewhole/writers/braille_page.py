@@ -33,10 +33,10 @@ Block = tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class BraillePage:
-    """Pages of braille, each a tuple of lines of Unicode cells.
+    r"""Pages of braille, each a tuple of lines of Unicode cells.
 
     >>> BraillePage((("⠼⠂⠬⠂",),)).brf
-    b'#1+1\\r\\n\\x0c'
+    b'#1+1\r\n\x0c'
     """
 
     pages: tuple[tuple[str, ...], ...]
@@ -65,9 +65,7 @@ def braille_pupil_page(worked: WorkedSheet) -> BraillePage:
     over = [*_heading(header.title or page.untitled, *([where] if where else ()))]
     over.append(tuple(_filled(words(f"{page.name} {_LOW_LINE} {page.date} {_LOW_LINE}"))))
     items = (_item(item, worked) for item in worked.sheet.items)
-    film = (
-        [tuple(filled((*words(page.film), *words(header.film)), WIDTH, 4, 2))] if header.film else []
-    )
+    film = [tuple(filled((*words(page.film), *words(header.film)), WIDTH, 4, 2))] if header.film else []
     return _paged(chain(over, [("",)], items, film))
 
 
@@ -124,7 +122,7 @@ def _filled(chunks: Iterable[Chunk]) -> Iterator[str]:
 
 
 def _paged(blocks: Iterable[Block]) -> BraillePage:
-    """Put blocks on pages: the last line has the number of the page, and a block stays on one where it can."""
+    """Put blocks on pages, each on one where it can; the last line has the number of the page."""
     room = HEIGHT - 1
     pages: list[list[str]] = [[]]
     for block in blocks:

@@ -55,6 +55,13 @@ Order = Annotated[
 BothSides = Annotated[
     bool, typer.Option("--both-sides", help="In that file begin each page on a new sheet of paper.")
 ]
+InBraille = Annotated[
+    bool,
+    typer.Option(
+        "--braille",
+        help="The pupils' page and the key in braille too: mathematics in Nemeth, words in uncontracted UEB.",
+    ),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
@@ -70,10 +77,11 @@ def run(
     together: Together = False,
     order: Order = None,
     both_sides: BothSides = False,
+    braille: InBraille = False,
     as_json: AsJson = False,
 ) -> int:
     """Print pupil page, key, workings and family page, and say where they lie."""
-    read = sheet_in(sheet, paper=paper, size=size, fit=fit, marks=marks)
+    read = sheet_in(sheet, paper=paper, size=size, fit=fit, marks=marks, braille="yes" if braille else None)
     codes = codes_listed(pupils) if pupils else ()
     choice = PrintChoice(PrintChoice().parts if order is None else read_order(order), both_sides)
     fitted = fitted_where_asked(read) if choice.copies(SheetPage.PUPIL) else None

@@ -10,6 +10,7 @@ import msgspec
 from onewhole.desk.classes.class_records import night_page, room, sheet_typed
 from onewhole.desk.classes.rosters import in_class_on, roster_of
 from onewhole.desk.classes.seen import is_to_be_written
+from onewhole.desk.page.braille_files import BrailleFile, braille_ready
 from onewhole.desk.page.fitting import PageFit
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
 from onewhole.desk.page.print_pages import TOGETHER, fitted_pupil_page, sheet_page, together
@@ -57,10 +58,11 @@ class DoesNotFit(InputError):
 
 @dataclass(frozen=True, slots=True)
 class PagePaper:
-    """A PDF and the name that it has when it is saved."""
+    """A PDF or a file in braille, the name that it has when it is saved, and its media type."""
 
     name: str
     content: bytes
+    media: str = "application/pdf"
 
 
 def prints_of(book: Store, room_number: int) -> PrintChoice:
@@ -133,6 +135,25 @@ def printable() -> dict[str, str]:
     return {page.value: _called(page) for page in SheetPage}
 
 
+def printable_alone() -> dict[str, str]:
+    """Return what can be had by itself: each page, and those in braille by the names of their files."""
+    return printable() | {one.value: _in_braille(one) for one in BrailleFile}
+
+
+def _in_braille(file: BrailleFile) -> str:
+    match file:
+        case BrailleFile.PUPIL:
+            return "the pupils’ page in braille, for an embosser or a display"
+        case BrailleFile.PUPIL_UNICODE:
+            return "the pupils’ page in braille, as Unicode"
+        case BrailleFile.KEY:
+            return "the answers in braille, for an embosser or a display"
+        case BrailleFile.KEY_UNICODE:
+            return "the answers in braille, as Unicode"
+        case _:
+            assert_never(file)
+
+
 def _called(page: SheetPage) -> str:
     match page:
         case SheetPage.PUPIL:
@@ -172,11 +193,13 @@ def printed_typed(
     """Press what is typed: one page of it, or together what its class prints.
 
     Nights of the class that have just this page are printed then; one that is set later is too. ``kind`` is
-    the value of a SheetPage, or together; ``nearest`` is as for :func:`printed_night`. Raises InputError,
-    DoesNotFit, SheetError, RoomError, PressError and NotThere.
+    the value of a SheetPage or of a BrailleFile, or together; ``nearest`` is as for :func:`printed_night`.
+    Raises InputError, DoesNotFit, SheetError, RoomError, NoBrailleError, PressError and NotThere.
     """
-    names = printable()
+    names = printable_alone()
     room(book, room_number)
+    if kind in {one.value for one in BrailleFile}:
+        return _brailled(sheet_typed(typed), BrailleFile(kind))
     if kind == TOGETHER:
         choice = prints_of(book, room_number)
         pupils = in_class_on(book, room_number, now.date()) if choice.each_pupil else ()
@@ -210,6 +233,13 @@ def _worked(sheet: Sheet, choice: PrintChoice, *, nearest: bool) -> tuple[Worked
     if found.fit and not found.fit.fits and not nearest:
         raise DoesNotFit(found.fit)
     return worked, found.page
+
+
+def _brailled(sheet: Sheet, file: BrailleFile) -> PagePaper:
+    (ready,) = braille_ready(WorkedSheet(sheet), (file,))
+    media = "text/plain; charset=utf-8" if ready.ending == "txt" else "application/x-brf"
+    name = f"{_titled(sheet)}, {ready.page}".replace("/", "-")
+    return PagePaper(f"{name}.{ready.ending}", ready.content, media)
 
 
 def _made(page: Printed, name: str, now: datetime) -> PagePaper:

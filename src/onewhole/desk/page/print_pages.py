@@ -5,6 +5,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import assert_never
 
+from onewhole.desk.page.braille_files import braille_where_asked
 from onewhole.desk.page.fitting import Fitted, fitted
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
@@ -38,10 +39,12 @@ def print_pages(
     The pupils' page has a copy for each of ``pupils``, by code, where there are any; ``pupil`` is that page
     where it is made already (:func:`fitted_pupil_page`). All pages are pressed
     before anything is written, and they come into the folder together, with their list
-    (:func:`~.put_pages.put`). ``when`` is the date written into the PDFs, with its time zone. Raises
-    RoomError when a working does not fit the paper, PressError and FileRefused.
+    (:func:`~.put_pages.put`). A sheet that asks for braille has its files too. ``when`` is the date written
+    into the PDFs, with its time zone. Raises RoomError when a working does not fit the paper,
+    NoBrailleError, PressError and FileRefused.
     """
-    ready = pressed(sheet_pages(WorkedSheet(sheet), pupils, pupil), when=when)
+    worked = WorkedSheet(sheet)
+    ready = pressed(sheet_pages(worked, pupils, pupil), when=when) + braille_where_asked(worked)
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 
@@ -55,7 +58,9 @@ def print_together(
     pupil: Printed | None = None,
 ) -> tuple[Made, ...]:
     """Print the chosen pages of a sheet as one file into a folder; otherwise as :func:`print_pages`."""
-    ready = pressed([(TOGETHER, together(WorkedSheet(sheet), choice, pupil, pupils))], when=when)
+    worked = WorkedSheet(sheet)
+    ready = pressed([(TOGETHER, together(worked, choice, pupil, pupils))], when=when)
+    ready += braille_where_asked(worked)
     return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
 
 

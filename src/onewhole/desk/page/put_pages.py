@@ -115,7 +115,13 @@ def _sheet_digest(sheet: Sheet) -> str:
     Nor where its film is: that is known only when the film is made, and the film must stay then.
     """
     header = replace(
-        sheet.header, paper=Paper.LETTER, print=Print.ORDINARY, fit=None, marks=CornerMarks.NONE, film=""
+        sheet.header,
+        paper=Paper.LETTER,
+        print=Print.ORDINARY,
+        fit=None,
+        marks=CornerMarks.NONE,
+        film="",
+        braille=False,
     )
     return sha256(write_sheet(replace(sheet, header=header)).encode()).hexdigest()
 

@@ -17,16 +17,17 @@ def sheet_in(
     size: str | None = None,
     fit: str | None = None,
     marks: str | None = None,
+    braille: str | None = None,
 ) -> Sheet:
     """Return the sheet in a file, with settings that stand instead of what it says.
 
-    They are paper, size of print, on how many pages it fits, and marks in the corners.
+    They are paper, size of print, on how many pages it fits, marks in the corners, and whether in braille.
 
     Raises InputError for a file that cannot be read and SheetError with every mistake of the sheet.
     """
     sheet = read_sheet(read_text(path), file=str(path))
     header = sheet.header
-    for name, said in (("paper", paper), ("print", size), ("fit", fit), (MARKS, marks)):
+    for name, said in (("paper", paper), ("print", size), ("fit", fit), (MARKS, marks), ("braille", braille)):
         if said is not None:
             header = _set(header, name, said)
     return replace(sheet, header=header)

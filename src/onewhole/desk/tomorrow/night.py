@@ -9,6 +9,7 @@ from onewhole.desk.marking.answers_file import answers_in, answers_of_night
 from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked, as_object, asked_of_class, mark_sheet
 from onewhole.desk.page import audit as audits
+from onewhole.desk.page.braille_files import braille_where_asked
 from onewhole.desk.page.print_pages import pressed, sheet_pages
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
@@ -54,7 +55,8 @@ def night(
     """
     sheet = WorkedSheet(sheet_in(folder / SHEET))
     answers = answers_of_night(folder)
-    pages, audit = pressed(sheet_pages(sheet), when=when), (_audit(sheet),)
+    pages = pressed(sheet_pages(sheet), when=when) + braille_where_asked(sheet)
+    audit = (_audit(sheet),)
     if not answers.exists():
         files = {NightPart.PAGES: pages, NightPart.AUDIT: audit, NightPart.MARKS: (), NightPart.MORNING: ()}
         return NightFiles(put(files, to, MadeFrom(sheet.sheet, when)), ())

@@ -2,8 +2,8 @@
 
 #: An empty cell.
 BLANK = "\N{BRAILLE PATTERN BLANK}"
-#: The letter for each pattern of six dots, in the order of Unicode. Source: North American ASCII Braille (from
-#: memory), tried against the braille that BANA and APH print in both ways (tests/notations/braille).
+#: The letter for each pattern of six dots, in the order of Unicode. Source: North American ASCII Braille,
+#: from memory; tried against signs that are published in both ways (tests/notations/braille/test_cells.py).
 _ASCII = " A1B'K2L@CIF/MSP\"E3H9O6R^DJG>NTQ,*5<-U8V.%[$+X!&;:4\\0Z7(_?W]#Y)="
 _TO_ASCII = {ord(BLANK) + dots: letter for dots, letter in enumerate(_ASCII)}
 _TO_CELLS = {ord(letter): chr(dots) for dots, letter in _TO_ASCII.items()}

@@ -196,7 +196,9 @@ def _quantity(quantity: Quantity, language: Language) -> _Written:
             return _names((count, _abbreviation(unit.mark), unit.mark) for count, unit in pairs)
         case Style.PLACES | Style.DECIMAL:
             if in_digits(quantity):
-                return _with_mark(_Written(digits_printed(quantity).translate(DIGITS), digit=True), ladder.mark)
+                return _with_mark(
+                    _Written(digits_printed(quantity).translate(DIGITS), digit=True), ladder.mark
+                )
             places = named_places(quantity)
             return _names((count, literary(language.line.place(unit, count)), "") for count, unit in places)
         case _:
@@ -205,10 +207,10 @@ def _quantity(quantity: Quantity, language: Language) -> _Written:
 
 def _names(pairs: Iterator[tuple[int, str, str]]) -> _Written:
     """Write counts with what they count: 5 ft 2 in; a cent sign stands close behind (section 43)."""
-    written = [
-        f"{_digits(count)}{'' if mark == CENT else BLANK}{name}" for count, name, mark in pairs
-    ]
-    return _Written(f"{BLANK}{NUMERIC}".join(written), digit=True, named=not written[-1].endswith(_MONEY[CENT]))
+    written = [f"{_digits(count)}{'' if mark == CENT else BLANK}{name}" for count, name, mark in pairs]
+    return _Written(
+        f"{BLANK}{NUMERIC}".join(written), digit=True, named=not written[-1].endswith(_MONEY[CENT])
+    )
 
 
 def _with_mark(number: _Written, mark: str) -> _Written:

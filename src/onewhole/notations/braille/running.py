@@ -1,11 +1,9 @@
-"""Words with mathematics among them: words in Unified English Braille, mathematics in Nemeth between switches.
+"""Words with mathematics among them: Unified English Braille, and Nemeth Code between its switches.
 
 Source of the switches: BANA, *Guidance for Transcription Using the Nemeth Code within UEB Contexts* (2018),
 as APH teaches it (Nemeth tutorial, lesson 3.8): a blank between a switch and the mathematics, and a mark of
 punctuation close behind the second one.
 """
-
-from collections.abc import Iterable
 
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.language import Language

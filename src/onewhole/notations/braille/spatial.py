@@ -1,8 +1,8 @@
 """Numbers under each other in Nemeth braille: digits by their places, the sign, and the line below.
 
-Source: *The Nemeth Braille Code*, 1972 revision, sections 178 and 185 (from memory; APH, Braille Brain, unit 5,
-and CTEBVI, Nemeth spatial arrangements, read): no numeric indicator, the sign one cell left of the widest
-number and of its dollar sign, a line of dots 2 and 5 one cell wider at both ends.
+Source: *The Nemeth Braille Code*, 1972 revision, sections 178 and 185, from memory; APH, Braille Brain, unit
+5, and CTEBVI, Nemeth spatial arrangements (excerpts): no numeric indicator, the sign one cell left of the
+widest number and of its dollar sign, a line of dots 2 and 5 one cell wider at both ends.
 """
 
 from onewhole.notations.braille.cells import BLANK

@@ -9,7 +9,7 @@ from onewhole.desk.classes.page_for import groups_now
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page, problem_moves
 from onewhole.desk.page.class_due import problems_due
-from onewhole.desk.page.class_prints import printable, prints_of, prints_text
+from onewhole.desk.page.class_prints import printable_alone, prints_of, prints_text
 from onewhole.desk.page.class_questions import last_answered, questions_left
 from onewhole.desk.page.clicks import Offered, click_sent
 from onewhole.desk.page.page_begun import page_begun, page_begun_with
@@ -203,7 +203,7 @@ def _shown(
             "which": which,
             "versions": versions,
             "pages": kept_pages.kept_pages(request.book),
-            "kinds": printable(),
+            "kinds": printable_alone(),
             "wished_heads": skills_offered(),
             "prints": prints_text(prints_of(request.book, request.room.number)),
             "when": lambda moment: _when(request, moment),

@@ -68,7 +68,7 @@ def night(request: PageRequest) -> Content | HtmlPage:
 
 
 def typed(request: PageRequest) -> Content | HtmlPage:
-    """Give what is typed on the Page desk as a PDF; otherwise as :func:`night`."""
+    """Give what is typed on the Page desk as a PDF, or in braille; otherwise as :func:`night`."""
     nearest = request.field("nearest", "") == "yes"
     text, kind = request.field("typed").replace("\r\n", "\n"), request.field("print")
     book, room = request.book, request.number("room")
@@ -76,7 +76,7 @@ def typed(request: PageRequest) -> Content | HtmlPage:
         made = printed_typed(book, room, text, kind, request.app.now(), nearest=nearest)
     except DoesNotFit as refused:
         return not_fitting(request.at("printing.typed"), refused, {"typed": text, "print": kind})
-    return Content(made.content, "application/pdf", made.name, in_tab=True)
+    return Content(made.content, made.media, made.name, in_tab=True)
 
 
 def not_fitting(again: str, refused: DoesNotFit, fields: Mapping[str, str]) -> HtmlPage:
