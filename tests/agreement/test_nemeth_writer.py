@@ -92,3 +92,9 @@ def test_any_line_of_a_working_reads_back(expression: Expression) -> None:
     """Brackets and fractions with numbers still being worked inside."""
     written = text(expression)
     assert _WORKED.sub(r"\1/\2", nemeth_read(nemeth(expression))) == _WORKED.sub(r"\1/\2", written)
+
+
+def test_a_point_before_a_one_is_no_sign_of_comparison() -> None:
+    """The same two cells: a sign of comparison has blanks at both sides."""
+    one, more = read_statement("0.1 + 2.15"), read_statement("0.2 > 0.1")
+    assert [nemeth_read(nemeth(said)) for said in (one, more)] == ["0.1 + 2.15", "0.2 > 0.1"]

@@ -8,6 +8,19 @@ import re
 import unicodedata
 
 BLANK = "⠀"
+#: Letters of ASCII braille by rows of the braille alphabet: a to j, k to t, and so on. Source: The Rules of
+#: Unified English Braille (2013), appendix 1, rows one to seven.
+_ROWS = (
+    ("ABCDEFGHIJ", "⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚"),
+    ("KLMNOPQRST", "⠅⠇⠍⠝⠕⠏⠟⠗⠎⠞"),
+    ("UVXYZ&=(!)", "⠥⠧⠭⠽⠵⠯⠿⠷⠮⠾"),
+    ("*<%?:$]\\[W", "⠡⠣⠩⠹⠱⠫⠻⠳⠪⠺"),
+    ("1234567890", "⠂⠆⠒⠲⠢⠖⠶⠦⠔⠴"),
+    ("/+#>'-", "⠌⠬⠼⠜⠄⠤"),
+    ('@^_".;,', "⠈⠘⠸⠐⠨⠰⠠"),
+    (" ", BLANK),
+)
+_CELLS = {ord(letter): cell for letters, cells in _ROWS for letter, cell in zip(letters, cells, strict=True)}
 _LETTERS = dict(zip("⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚⠅⠇⠍⠝⠕⠏⠟⠗⠎⠞⠥⠧⠺⠭⠽⠵", "abcdefghijklmnopqrstuvwxyz", strict=True))
 _LOW = dict(zip("⠂⠆⠒⠲⠢⠖⠶⠦⠔⠴", "1234567890", strict=True))
 _NEMETH = {
@@ -38,10 +51,21 @@ _NEMETH = {
     **{f"⠘⠌{cell}": f"{letter}\N{COMBINING ACUTE ACCENT}" for cell, letter in _LETTERS.items()},
 }
 _BY_LENGTH = sorted(_NEMETH, key=len, reverse=True)
+#: A sign of comparison has a blank before it; behind a digit the same cells are a point and a digit.
+_PARTED = ("⠨⠅", "⠐⠅", "⠨⠂")
 #: How a fraction opens, where its line is and how it closes: with a fraction inside, mixed, simple.
 _FRACTIONS = (("⠠⠹", "⠠⠌", "⠠⠼"), ("⠸⠹", "⠌", "⠸⠼"), ("⠹", "⠌", "⠼"))
 #: a.m. and p.m. keep the full stops of words.
 _HALF = re.compile("([⠁⠏])⠲⠍⠲")
+
+
+def from_ascii(letters: str) -> str:
+    """Read ASCII braille as cells; small letters are the same as capital ones.
+
+    >>> from_ascii("_% ?1/2# _:")
+    '⠸⠩⠀⠹⠂⠌⠆⠼⠀⠸⠱'
+    """
+    return letters.upper().translate(_CELLS)
 
 
 def nemeth_read(cells: str) -> str:
@@ -71,7 +95,9 @@ def _read(cells: str, at: int, closers: tuple[str, ...]) -> tuple[str, int]:
             if half := _HALF.match(cells, at):
                 found, at = f"{found}{_LETTERS[half[1]]}.m.", half.end()
                 continue
-            sign = next((one for one in _BY_LENGTH if cells.startswith(one, at)), None)
+            parted = at == 0 or cells[at - 1] == BLANK
+            signs = (one for one in _BY_LENGTH if cells.startswith(one, at))
+            sign = next((one for one in signs if parted or one not in _PARTED), None)
             if sign is None:
                 msg = f"{cells}: what is {cells[at]}?"
                 raise ValueError(msg)

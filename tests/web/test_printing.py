@@ -107,3 +107,20 @@ def test_what_cannot_be_printed_is_told_and_stays_typed(door: Opened) -> None:
     assert door.post(AT, **{**form, "fit": "9"}).status == 422
     assert door.post("/mine/1/night/99/printed").status == 404
     assert prints_of(door.door.books["mine"], 1) == PrintChoice()
+
+
+@pytest.mark.parametrize(
+    ("kind", "media", "begins"),
+    [
+        ("pupil.brf", "application/x-brf", b" "),
+        ("key-braille.txt", "text/plain; charset=utf-8", "⠀".encode()),
+    ],
+)
+def test_what_is_typed_comes_in_braille(door: Opened, kind: str, media: str, begins: bytes) -> None:
+    """From the Page desk, as a file under the page's own name."""
+    typed = {"csrf_token": door.csrf_token, "typed": "title: Kite tails\n\n1. 7 2/6 - 3 5/6", "print": kind}
+    assert f'value="{kind}"' in door.get("/mine/1/page").text
+    came = door.client.post("/mine/1/page/printed", data=typed, headers=door.origin)
+    assert (came.status_code, came.headers["content-type"]) == (200, media)
+    assert came.content.startswith(begins)
+    assert unquote(came.headers["content-disposition"]).endswith(f"Kite tails, {kind}")

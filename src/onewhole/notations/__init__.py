@@ -8,6 +8,7 @@
 :mod:`~.columns_mathml`      columns as MathML
 :mod:`~.mathml`              MathML Core with plain text and spoken words
 :mod:`~.typst_math`          Typst math with spoken words
+:mod:`~.braille`             Nemeth braille for lines, uncontracted UEB for words
 :mod:`~.sentences`           a sentence tree as text, as speech, as words and formulas
 ===========================  =====================================================
 """

@@ -3,7 +3,8 @@
 from datetime import UTC, datetime
 from pathlib import Path
 
-from onewhole.desk.page.print_pages import print_pages, sheet_pages
+from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
+from onewhole.desk.page.print_pages import print_pages, print_together, sheet_pages
 from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, put
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
@@ -29,3 +30,18 @@ def test_where_the_film_is_makes_no_other_night(tmp_path: Path) -> None:
     link = read_sheet("title: Kite tails\nfilm: https://films.example.org/k\n\n1. 7 2/6 - 3 5/6\n")
     put({NightPart.PAGES: [Ready("pupil", "pdf", b"%PDF-")]}, tmp_path, MadeFrom(link, WHEN))
     assert (tmp_path / "film.mp4").read_bytes() == b"made before"
+
+
+def test_braille_comes_with_the_pages_where_it_is_asked_for(tmp_path: Path) -> None:
+    """As ASCII and as Unicode braille, in the same folder; without it they are gone again."""
+    asked = read_sheet("title: Kite tails\nbraille: yes\n\n1. 7 2/6 - 3 5/6\n")
+    made = print_pages(asked, tmp_path, when=WHEN)
+    braille = ["pupil.brf", "pupil-braille.txt", "key.brf", "key-braille.txt"]
+    assert [one.path.name for one in made[4:]] == braille
+    assert b"#A4 _% #7_?2/6_#-3_?5/6_# .K ---- _:" in (tmp_path / "pupil.brf").read_bytes()
+    assert "⠼⠒⠸⠹⠒⠌⠖⠸⠼" in (tmp_path / "key-braille.txt").read_text()
+    choice = PrintChoice((PrintPart(SheetPage.KEY),))
+    together = print_together(asked, tmp_path, choice=choice, when=WHEN)
+    assert [one.path.name for one in together] == ["together.pdf", *braille]
+    print_pages(SHEET, tmp_path, when=WHEN)
+    assert not [one for one in braille if (tmp_path / one).exists()]

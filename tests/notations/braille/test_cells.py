@@ -2,7 +2,8 @@
 
 import pytest
 
-from onewhole.notations.braille.cells import ascii_braille, dots, from_ascii
+from onewhole.notations.braille.cells import ascii_braille
+from tests.kit.braille_reading import from_ascii
 
 
 @pytest.mark.parametrize(
@@ -31,8 +32,3 @@ def test_every_cell_has_a_letter_of_its_own() -> None:
     cells = "".join(chr(0x2800 + pattern) for pattern in range(64))
     assert len(set(ascii_braille(cells))) == 64
     assert from_ascii(ascii_braille(cells)) == cells
-
-
-def test_dots_are_counted_down_the_sides() -> None:
-    """Source: The Rules of Unified English Braille, 1.1: dots 1 2 3 on the left, 4 5 6 on the right."""
-    assert [dots(cell) for cell in "⠁⠇⠿⠠⠀"] == [(1,), (1, 2, 3), (1, 2, 3, 4, 5, 6), (6,), ()]

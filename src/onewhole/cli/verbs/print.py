@@ -64,6 +64,9 @@ InBraille = Annotated[
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
+#: The names of pages stand in a column of so many letters at least.
+NARROWEST = 9
+
 
 def run(
     sheet: SheetFile,
@@ -94,8 +97,9 @@ def run(
         files = [{"page": one.page, "path": str(one.path)} for one in made]
         say_json({"files": files} | ({"fit": came.as_object} if came else {}))
         return 0
+    wide = max(NARROWEST, *(len(one.page) for one in made))
     for one in made:
-        print(f"{one.page:9} {one.path}")
+        print(f"{one.page:{wide}} {one.path}")
     if came:
         print(came.told)
     return 0

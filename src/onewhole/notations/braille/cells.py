@@ -6,7 +6,6 @@ BLANK = "\N{BRAILLE PATTERN BLANK}"
 #: from memory; tried against signs that are published in both ways (tests/notations/braille/test_cells.py).
 _ASCII = " A1B'K2L@CIF/MSP\"E3H9O6R^DJG>NTQ,*5<-U8V.%[$+X!&;:4\\0Z7(_?W]#Y)="
 _TO_ASCII = {ord(BLANK) + dots: letter for dots, letter in enumerate(_ASCII)}
-_TO_CELLS = {ord(letter): chr(dots) for dots, letter in _TO_ASCII.items()}
 
 
 def ascii_braille(cells: str) -> str:
@@ -16,22 +15,3 @@ def ascii_braille(cells: str) -> str:
     '_% ?1/2# _:'
     """
     return cells.translate(_TO_ASCII)
-
-
-def from_ascii(letters: str) -> str:
-    """Return ASCII braille as cells; small letters are the same as capital ones.
-
-    >>> from_ascii("_% ?1/2# _:")
-    '⠸⠩⠀⠹⠂⠌⠆⠼⠀⠸⠱'
-    """
-    return letters.upper().translate(_TO_CELLS)
-
-
-def dots(cell: str) -> tuple[int, ...]:
-    """Return the raised dots of a cell: 1, 2, 3 down its left side, 4, 5, 6 down its right.
-
-    >>> dots("⠹")
-    (1, 4, 5, 6)
-    """
-    pattern = ord(cell) - ord(BLANK)
-    return tuple(dot for dot in range(1, 7) if pattern >> dot - 1 & 1)

@@ -37,7 +37,6 @@ NUMERIC = "⠼"
 _PUNCTUATION = "⠸"
 #: Before one letter that stands for a word (section 26).
 _LETTER = "⠰"
-_CAPITAL = "⠠"
 #: What is missing, spaced as what it stands for (section 57).
 OMISSION = "⠿"
 #: A line to write on (section 57): where print has a dash.
@@ -61,7 +60,7 @@ _MONEY = {DOLLAR: "⠈⠎", CENT: "⠈⠉"}
 
 
 @dataclass(frozen=True, slots=True)
-class _Written:
+class _Numeral:
     """A number in cells: whether it begins with a digit, and whether it ends with an abbreviation."""
 
     cells: str
@@ -145,7 +144,7 @@ def nemeth_chunks(pieces: tuple[Piece, ...], language: Language = ENGLISH) -> tu
     return (*found, Chunk(sign.rstrip(BLANK))) if sign else tuple(found)
 
 
-def _placed(sign: str, opened: str, written: _Written, *, spaced: bool) -> Chunk:
+def _placed(sign: str, opened: str, written: _Numeral, *, spaced: bool) -> Chunk:
     """Place a number behind the sign before it, with its numeric indicator where it has one."""
     minus = sign == SIGNS[Sign.MINUS]
     if opened:
@@ -156,7 +155,7 @@ def _placed(sign: str, opened: str, written: _Written, *, spaced: bool) -> Chunk
     return Chunk(begins or plain, spaced) if spaced else Chunk(plain, spaced, begins)
 
 
-def _number(number: Number, language: Language) -> _Written:
+def _number(number: Number, language: Language) -> _Numeral:
     match number:
         case Gap(wholes, top, bottom):
             return _mixed(wholes, top, bottom)
@@ -166,24 +165,24 @@ def _number(number: Number, language: Language) -> _Written:
             return _signed(number, language)
         case Blanks(units):
             cells = (f"{OMISSION}{BLANK}{_abbreviation(unit.mark)}" for unit in units.units)
-            return _Written(BLANK.join(cells), named=True)
+            return _Numeral(BLANK.join(cells), named=True)
         case Quantity():
             return _quantity(number, language)
         case _:
             assert_never(number)
 
 
-def _signed(number: WithMinus, language: Language) -> _Written:
+def _signed(number: WithMinus, language: Language) -> _Numeral:
     minus = SIGNS[Sign.MINUS]
     if number.below:
         top, bottom = number.fraction
-        inside = _Written(_fraction(_SIMPLE, _digits(top), f"{minus}{_digits(bottom)}"))
+        inside = _Numeral(_fraction(_SIMPLE, _digits(top), f"{minus}{_digits(bottom)}"))
     else:
         inside = _number(number.unsigned, language)
-    return _Written(inside.indicated(minus), named=inside.named) if number.front else inside
+    return _Numeral(inside.indicated(minus), named=inside.named) if number.front else inside
 
 
-def _quantity(quantity: Quantity, language: Language) -> _Written:
+def _quantity(quantity: Quantity, language: Language) -> _Numeral:
     ladder = quantity.ladder
     match ladder.style:
         case Style.MIXED:
@@ -197,7 +196,7 @@ def _quantity(quantity: Quantity, language: Language) -> _Written:
         case Style.PLACES | Style.DECIMAL:
             if in_digits(quantity):
                 return _with_mark(
-                    _Written(digits_printed(quantity).translate(DIGITS), digit=True), ladder.mark
+                    _Numeral(digits_printed(quantity).translate(DIGITS), digit=True), ladder.mark
                 )
             places = named_places(quantity)
             return _names((count, literary(language.line.place(unit, count)), "") for count, unit in places)
@@ -205,21 +204,21 @@ def _quantity(quantity: Quantity, language: Language) -> _Written:
             assert_never(ladder.style)
 
 
-def _names(pairs: Iterator[tuple[int, str, str]]) -> _Written:
+def _names(pairs: Iterator[tuple[int, str, str]]) -> _Numeral:
     """Write counts with what they count: 5 ft 2 in; a cent sign stands close behind (section 43)."""
     written = [f"{_digits(count)}{'' if mark == CENT else BLANK}{name}" for count, name, mark in pairs]
-    return _Written(
+    return _Numeral(
         f"{BLANK}{NUMERIC}".join(written), digit=True, named=not written[-1].endswith(_MONEY[CENT])
     )
 
 
-def _with_mark(number: _Written, mark: str) -> _Written:
+def _with_mark(number: _Numeral, mark: str) -> _Numeral:
     """Write the unit of a number: behind it with a blank, and a dollar sign close before it (section 43)."""
     if not mark:
         return number
     if mark == DOLLAR:
-        return _Written(_MONEY[DOLLAR] + number.cells)
-    return _Written(f"{number.cells}{BLANK}{_abbreviation(mark)}", digit=number.digit, named=True)
+        return _Numeral(_MONEY[DOLLAR] + number.cells)
+    return _Numeral(f"{number.cells}{BLANK}{_abbreviation(mark)}", digit=number.digit, named=True)
 
 
 def dollars(mark: str) -> str | None:
@@ -234,31 +233,31 @@ def _abbreviation(mark: str) -> str:
     return (_LETTER if len(mark) == 1 else "") + literary(mark)
 
 
-def _time(time: Quantity) -> _Written:
+def _time(time: Quantity) -> _Numeral:
     """Write a time of day: hour, colon and minutes, a numeric indicator before each number."""
     hour, minutes, half = shown(time)
     face = f"{_digits(hour)}{_PUNCTUATION}{literary(':')}{NUMERIC}{f'{minutes:02}'.translate(DIGITS)}"
-    return _Written(f"{face}{BLANK}{literary(half)}" if half else face, digit=True, named=bool(half))
+    return _Numeral(f"{face}{BLANK}{literary(half)}" if half else face, digit=True, named=bool(half))
 
 
-def _mixed(wholes: Part, top: Part, bottom: Part) -> _Written:
+def _mixed(wholes: Part, top: Part, bottom: Part) -> _Numeral:
     if top is None:
-        return _Written(_part(wholes), digit=wholes is not HOLE)
+        return _Numeral(_part(wholes), digit=wholes is not HOLE)
     if wholes is None:
-        return _Written(_fraction(_SIMPLE, _part(top), _part(bottom)))
+        return _Numeral(_fraction(_SIMPLE, _part(top), _part(bottom)))
     fraction = _fraction(_MIXED, _part(top), _part(bottom))
-    return _Written(f"{_part(wholes)}{fraction}", digit=wholes is not HOLE)
+    return _Numeral(f"{_part(wholes)}{fraction}", digit=wholes is not HOLE)
 
 
-def _over(over: Over, language: Language) -> _Written:
+def _over(over: Over, language: Language) -> _Numeral:
     """Write a fraction of which a part is still being worked; inside it no number has an indicator."""
     above, below = (_inside(part, language) for part in (over.top, over.bottom))
     nested = _SIMPLE[0] in above + below
-    return _Written(_fraction(_COMPLEX if nested else _SIMPLE, above, below))
+    return _Numeral(_fraction(_COMPLEX if nested else _SIMPLE, above, below))
 
 
 def _inside(part: Writable, language: Language) -> str:
-    return one_line(nemeth_chunks(row(part), language)).removeprefix(NUMERIC)
+    return nemeth(part, language).removeprefix(NUMERIC)
 
 
 def _fraction(signs: tuple[str, str, str], top: str, bottom: str) -> str:
