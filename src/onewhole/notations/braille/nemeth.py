@@ -257,7 +257,9 @@ def _over(over: Over, language: Language) -> _Numeral:
 
 
 def _inside(part: Writable, language: Language) -> str:
-    return nemeth(part, language).removeprefix(NUMERIC)
+    minus = SIGNS[Sign.MINUS]
+    cells = nemeth(part, language).removeprefix(NUMERIC)
+    return cells.replace(f"{BLANK}{NUMERIC}", BLANK).replace(f"{minus}{NUMERIC}", minus)
 
 
 def _fraction(signs: tuple[str, str, str], top: str, bottom: str) -> str:
