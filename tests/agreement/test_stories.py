@@ -6,12 +6,23 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.languages.english.story_frames import FRAMES
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
+from onewhole.problems.story_asks import asked
 from onewhole.sheets.stories import story
 from onewhole.statements.reading import read_statement
-from tests.kit.stories import THREE, TOLD, TRAIL
+from tests.kit.stories import (
+    CLOCK_TIMES,
+    EACH,
+    FURTHER,
+    ONE_OF_THREE,
+    ORDERED,
+    PRODUCTS,
+    ROUNDED,
+    THREE,
+    TOLD,
+    TRAIL,
+)
 
 #: Each unit in the smallest of its kind.
 WORTH = {"yard": 36, "foot": 12, "feet": 12, "inch": 1, "pound": 16, "ounce": 1, "hour": 60, "minute": 1}
@@ -74,12 +85,18 @@ def _amounts(words: str) -> list[Fraction]:
     ]
 
 
-@pytest.mark.parametrize("typed", [one for one in TOLD if "?/" not in one and one not in THREE])
+#: Sums, differences and comparisons of two.
+TWO = [one for one in TOLD if "?/" not in one and one not in {*THREE, *ONE_OF_THREE, *FURTHER}]
+#: More seeds than there are ways to tell one problem.
+SEEDS = 8
+
+
+@pytest.mark.parametrize("typed", TWO)
 def test_a_reader_comes_to_the_answer(typed: str) -> None:
     """Every way to tell a statement asks for what the statement asks for."""
     statement = read_statement(typed)
     right = answer(statement)
-    for seed in range(len(FRAMES)):
+    for seed in range(SEEDS):
         words = story(statement, seed=seed).words
         found = _asks(words)(*_amounts(words))
         assert found == (right.value if isinstance(right, Quantity) else right), words
@@ -111,3 +128,104 @@ def test_the_same_amount_in_other_pieces(typed: str, count: int) -> None:
     right = answer(read_statement(typed))
     assert isinstance(right, Quantity)
     assert (first - wholes) * bottom == count == right.value
+
+
+#: What says of how many or of which part a story tells; all else that a product tells is each amount.
+CENTS = re.compile(r"\$(\d+)\.(\d\d)|(\d+) cents?\b")
+
+
+def _both(words: str) -> tuple[Fraction, Fraction]:
+    """The two factors that stand in a story: a plain number, and an amount in its smallest unit."""
+    plain = re.sub(rf"(?:{UNIT} ?)+", " ", CENTS.sub(" ", words))
+    numbers = [
+        Fraction(whole) if whole else int(wholes or 0) + Fraction(int(top), int(bottom))
+        for wholes, top, bottom, whole in NUMBER.findall(plain)
+    ]
+    money = [Fraction(int(d) * 100 + int(c)) if d else Fraction(int(n)) for d, c, n in CENTS.findall(words)]
+    measures = [
+        Fraction(sum(int(count) * WORTH[unit] for count, unit in re.findall(UNIT, run.group())))
+        for run in re.finditer(rf"(?:{UNIT} ?)+", words)
+    ]
+    found = [*numbers, *money, *measures]
+    assert len(found) == 2, words
+    return found[0], found[1]
+
+
+@pytest.mark.parametrize("typed", [one for one in (*PRODUCTS, *EACH) if "/8 in" not in one])
+def test_a_reader_multiplies(typed: str) -> None:
+    """Each of several, so many times as much, a part of and rows are all the product of the two numbers."""
+    statement = read_statement(typed)
+    right = answer(statement)
+    assert isinstance(right, Quantity)
+    for own in (None, TRAIL):
+        for seed in range(4):
+            words = story(statement, seed=seed, words=own).words
+            first, second = _both(words)
+            assert re.search(r"\beach\b|times as|\d of |\d as |rows? of", words, re.IGNORECASE), words
+            money = "$" in words
+            assert first * second == right.value * (100 if money else 1), words
+
+
+@pytest.mark.parametrize("typed", ONE_OF_THREE)
+def test_a_reader_takes_two_parts_from_all(typed: str) -> None:
+    """The last amount is all of it, and what is asked for is the rest."""
+    right = answer(read_statement(typed))
+    assert isinstance(right, Quantity)
+    for own in (None, TRAIL):
+        words = story(read_statement(typed), words=own).words
+        first, second, every = _amounts(words)
+        assert re.search(r"\b(?:rest|with)\b", words, re.IGNORECASE), words
+        assert every - first - second == right.value, words
+
+
+#: How long after midnight each time of day is, by hand.
+MIDNIGHT = {"9:45": 585, "11:20": 680, "10:40": 640, "4:40": 280, "9:50 a.m.": 590, "2:15 p.m.": 855}
+MIDNIGHT |= {"1:05 p.m.": 785, "11:30 p.m.": 1410, "12:15 a.m.": 15, "1:00 a.m.": 60}
+
+
+@pytest.mark.parametrize("typed", CLOCK_TIMES)
+def test_a_reader_of_the_clock(typed: str) -> None:
+    """From start to stop, or so long after or before: in minutes of a day, or of half a day without a.m."""
+    right = answer(read_statement(typed))
+    assert isinstance(right, Quantity)
+    for own in (None, TRAIL):
+        words = story(read_statement(typed), words=own).words
+        times = [MIDNIGHT[found] for found in re.findall(r"\d+:\d\d(?: [ap]\.m\.)?", words)]
+        (*_, round_the_clock) = (720, 1440) if ".m." in words else (720,)
+        if len(times) == 2:
+            found = times[1] - times[0]
+        else:
+            (change,) = _amounts(re.sub(r"\d+:\d\d", "", words))
+            found = times[0] + int(change) * (1 if "does it stop" in words else -1)
+            assert "does it stop" in words or "did it start" in words
+        assert (found - int(right.value)) % round_the_clock == 0, words
+
+
+@pytest.mark.parametrize("typed", [one for one in ORDERED if "$" not in one])
+def test_a_reader_puts_amounts_in_order(typed: str) -> None:
+    """All amounts, from the end that the question names."""
+    statement = read_statement(typed)
+    for own in (None, TRAIL):
+        words = story(statement, words=own).words
+        falling = "from greatest to least?" in words
+        assert falling != ("from least to greatest?" in words)
+        assert sorted(_amounts(words), reverse=falling) == [
+            part.value
+            for part in sorted(asked(statement).numbers, key=lambda one: one.value, reverse=falling)
+        ]
+
+
+#: What each thing that is rounded to is worth, in the smallest unit of the amount beside it.
+PLACES = {"hundred": Fraction(100), "tenth": Fraction(1, 10), "dollar": Fraction(1), "dime": Fraction(1, 10)}
+
+
+@pytest.mark.parametrize("typed", [one for one in ROUNDED if "in to" not in one])
+def test_a_reader_rounds(typed: str) -> None:
+    """The nearest multiple of what the question names, the larger one where both are as near."""
+    right = answer(read_statement(typed))
+    assert isinstance(right, Quantity)
+    words = story(read_statement(typed)).words.replace(",", "").replace("$", "")
+    (place,) = re.findall(r"to the nearest ([a-z ]+)[?,]?", words)
+    size = Fraction(WORTH.get(place.removesuffix("s"), 0)) or PLACES.get(place, Fraction(1))
+    (amount,) = _amounts(words)
+    assert right.value == (amount / size + Fraction(1, 2)).__floor__() * size, words

@@ -137,6 +137,7 @@ READERS = {
     "sheets/sheet_editor.py": SHEET,
     "sheets/settings.py": SHEET,
     "sheets/stories.py": "typed wishes",
+    "sheets/told_numbers.py": "the words of a story that a teacher typed, without the stops around them",
     "sheets/story_cues.py": "a typed story: the words that tell what it asks",
     "sheets/story_readings.py": "a typed story: its numbers and the words after them",
     "sheets/typed_lines.py": SHEET,

@@ -1,6 +1,7 @@
 """Statements about which stories are told, for walking every sentence and for Hypothesis."""
 
 from dataclasses import replace
+from itertools import cycle
 
 from hypothesis import strategies as st
 
@@ -64,8 +65,101 @@ THREE = tuple(
     )
     for sign in "+-"
 )
+#: An amount asked for in other pieces.
+RENAMED = ("7 2/6 = 6 ?/6", "7 2/6 = 1 ?/6", "3/4 = ?/12", "2 = ?/5", "11/6 = 1 ?/6")
+_LOTS = (
+    ("2", "3", "9"),
+    ("2 1/4", "1/4", "3 3/4"),
+    ("1/8", "2/8", "7/8"),
+    ("1.5", "0.75", "4"),
+    ("3 ft 7 in", "2 ft 8 in", "8 ft 2 in"),
+    ("6 lb 1 oz", "12 oz", "9 lb"),
+    ("1 h 20 min", "50 min", "3 h"),
+    ("2 gal 1 qt", "3 qt", "5 gal"),
+    ("3 m 5 cm", "40 cm", "5 m"),
+    ("4 kg 50 g", "800 g", "6 kg"),
+    ("1 L", "200 mL", "2 L 900 mL"),
+    ("$2", "$3.80", "$7.25"),
+)
+#: One of three addends is missing, in each place.
+ONE_OF_THREE = tuple(
+    shape.format(a=a, b=b, c=c)
+    for (a, b, c), shape in zip(
+        _LOTS, cycle(("{a} + ? + {b} = {c}", "? + {a} + {b} = {c}", "{a} + {b} + ? = {c}")), strict=False
+    )
+)
+#: Three numbers and more, put in order from either end.
+ORDERED = (
+    *(
+        f"order {c}, {a}, {b} from {ends}"
+        for (a, b, c), ends in zip(_LOTS, cycle(("least to greatest", "greatest to least")), strict=False)
+    ),
+    "order 5, 3, 8, 1, 9, 2, 7, 4",
+    "order 1/2, 2/4, 3/4",
+)
+#: What is rounded, to a place and to a unit.
+ROUNDED = (
+    *(
+        "round 4567 to the nearest hundred",
+        "round 3.46 to the nearest tenth",
+        "round 0.46 to the nearest tenth",
+    ),
+    *("round 2 5/8 to the nearest whole number", "round 5 ft 8 in to the nearest foot"),
+    *("round 5 5/8 in to the nearest inch", "round 3 lb 9 oz to the nearest pound"),
+    *("round 2 h 35 min to the nearest hour", "round 5 gal 3 qt to the nearest gallon"),
+    *("round 3 m 85 cm to the nearest meter", "round 4 kg 650 g to the nearest kilogram"),
+    *(
+        "round 2 L 450 mL to the nearest liter",
+        "round $3.46 to the nearest dollar",
+        "round $3.46 to the nearest dime",
+    ),
+)
+#: What is asked for in another form or in other units.
+OTHER_NAMES = (
+    *("12/18 in simplest form", "11/4 as a mixed number", "2 3/4 as a fraction", "3 as a fraction"),
+    *(
+        "0.75 as a fraction",
+        "3/4 as a decimal",
+        "12/18 = ?",
+        "11/4 = ?",
+        "2 3/4 = ?",
+        "2 6/8 = ?",
+        "14/8 = ?",
+    ),
+    *("0.75 = ?", "1.5 = ?", "5 5/8 in as a fraction", "3/4 in as a decimal", "5.2 km as a fraction"),
+    *("2.5 lb as a fraction", "2.5 kg as a fraction", "1.5 h as a fraction", "2.5 gal as a fraction"),
+    *("2.5 L as a fraction", "$0.75 as a fraction", "3 ft = ? in", "26 in = ? ft ? in", "26 in = ?"),
+    *(
+        "13 ft = ? yd ? ft",
+        "40 oz = ? lb ? oz",
+        "95 min = ? h ? min",
+        "9 qt = ? gal ? qt",
+        "305 cm = ? m ? cm",
+    ),
+    *("4050 g = ? kg ? g", "5 L = ? mL", "3 h = ?", "2 gal 1 qt = ?"),
+)
+#: Products: so many times, a part of, and an amount so many times.
+PRODUCTS = (
+    *(
+        f"{factor} x {amount}"
+        for factor in ("4", "1 1/2", "3/4")
+        for amount in (
+            *("36", "2/3", "1 2/5", "2.5", "2 ft 8 in", "3 lb 4 oz", "1 h 20 min", "2 gal 2 qt", "3 m 40 cm"),
+            *("4 kg 80 g", "1 L 200 mL", "$3.20", "2 5/8 in"),
+        )
+    ),
+    *("1 x 5", "12 x 1", "2 ft 8 in x 4", "3 lb 4 oz x 4", "1 h 20 min x 3", "2 gal 2 qt x 3"),
+)
+EACH = ("3 m 40 cm x 2", "4 kg 80 g x 3", "1 L 200 mL x 2", "$3.20 x 4", "2 5/8 in x 3")
+#: Times of day.
+CLOCK_TIMES = (
+    *("9:45 to 11:20", "9:50 a.m. to 2:15 p.m.", "10:40 to 4:40", "9:45 + 1 h 35 min", "11:20 - 45 min"),
+    *("1:05 p.m. - 2 h", "11:30 p.m. + 45 min", "12:15 a.m. to 1:00 a.m."),
+)
+#: What is told of numbers that are neither added nor taken away.
+FURTHER = (*ORDERED, *ROUNDED, *OTHER_NAMES, *PRODUCTS, *EACH, *CLOCK_TIMES)
 #: One statement of each kind of unknown for each kind of amount, and for amounts under one.
-TOLD = (*_TWO, *THREE, "7 2/6 = 6 ?/6", "7 2/6 = 1 ?/6", "3/4 = ?/12", "2 = ?/5", "11/6 = 1 ?/6")
+TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER)
 
 TRAIL = replace(ClassWords.for_whole("trail mile"), story=OwnStory("the trail club", "walks"))
 WORDS = (

@@ -2,11 +2,13 @@
 
 import pytest
 
-from onewhole.number.quantity import whole
+from onewhole.number.name_wanted import NumberForm
+from onewhole.number.quantity import Quantity, whole
+from onewhole.problems.answer import answer
 from onewhole.problems.story_asks import Asks, NoStoryError, asked
 from onewhole.statements.expression import minus
 from onewhole.statements.reading import read_statement
-from onewhole.statements.statement import Question
+from onewhole.statements.statement import AnotherName, Question
 
 
 @pytest.mark.parametrize(
@@ -23,12 +25,24 @@ from onewhole.statements.statement import Question
         ("? + 2 = 5", Asks.START_ADDED, (2,)),
         ("7 2/6 = 6 ?/6", Asks.RENAMED, (7, 2)),
         ("?/12 = 3/4", Asks.RENAMED, (None, 3)),
+        ("2 + ? + 3 = 9", Asks.ONE_OF_THREE, (2,)),
+        ("order 5, 3, 4", Asks.IN_ORDER, (5,)),
+        ("round 4567 to the nearest hundred", Asks.ROUNDED, (4, 5, 6, 7)),
+        ("12/18 = ?", Asks.OTHER_FORM, (None, 12)),
+        ("26 in = ?", Asks.OTHER_UNITS, (26,)),
+        ("3 x 2/5", Asks.TIMES, (3,)),
+        ("? = 3 x 4", Asks.TIMES, (3,)),
+        ("1/2 x 3/4", Asks.PART_OF, (None, 1)),
+        ("2 ft 3 in x 4", Asks.EACH, (2, 3)),
+        ("9:45 to 11:20", Asks.TIME_BETWEEN, (9, 45)),
+        ("9:45 + 20 min", Asks.TIME_LATER, (9, 45)),
+        ("11:20 - 45 min", Asks.TIME_EARLIER, (11, 20)),
     ],
 )
 def test_what_is_unknown(typed: str, asks: Asks, first: tuple[int | None, ...]) -> None:
     """The unknown by its place, and the amount that is told first."""
     found = asked(read_statement(typed))
-    assert (found.asks, found.first.counts) == (asks, first)
+    assert (found.asks, found.numbers[0].counts) == (asks, first)
 
 
 @pytest.mark.parametrize(
@@ -36,7 +50,10 @@ def test_what_is_unknown(typed: str, asks: Asks, first: tuple[int | None, ...]) 
     [
         ("5 1/2 - 3 1/2 + 1 1/2", "no story is told about this problem"),
         ("1 + 2 + 3 + 4", "no story is told about this problem"),
-        ("3 x 2/5", "no story is told about this problem"),
+        ("2 x 3 x 4", "no story is told about this problem"),
+        ("2 ft 3 in x 1/2", "no story is told about this problem"),
+        ("9 - ? - 3 = 2", "no story is told about this problem"),
+        ("9:45 + 1 h - 5 min", "no story is told about this problem"),
         ("5/6 < 7/8", "no story is told about this problem"),
         ("1 + 1 ? 3", "no story is told about this problem"),
         ("3/4 = 9/?", "no story is told about this problem"),
@@ -52,6 +69,28 @@ def test_what_is_not_told(typed: str, why: str) -> None:
     with pytest.raises(NoStoryError, match=why) as refused:
         asked(read_statement(typed))
     assert refused.value.remedy
+
+
+@pytest.mark.parametrize(
+    ("typed", "form"),
+    [
+        ("12/18", NumberForm.SIMPLEST),
+        ("11/4", NumberForm.MIXED),
+        ("14/8", NumberForm.MIXED),
+        ("2 3/4", NumberForm.FRACTION),
+        ("2 6/8", NumberForm.SIMPLEST),
+        ("0.75", NumberForm.FRACTION),
+        ("1.5", NumberForm.MIXED),
+    ],
+)
+def test_a_number_alone_asks_for_the_name_it_is_led_to(typed: str, form: NumberForm) -> None:
+    """What a story asks in words is answered by the very number that the working leads to."""
+    alone = read_statement(f"{typed} = ?")
+    found = asked(alone)
+    assert found.wanted is form
+    right = answer(alone)
+    assert isinstance(right, Quantity)
+    assert AnotherName(found.numbers[0], form).answered_by(right)
 
 
 def test_below_zero() -> None:

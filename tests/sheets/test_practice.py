@@ -98,8 +98,8 @@ def test_a_word_problem_is_practised_in_words() -> None:
 
 
 def test_what_no_story_is_told_about_is_practised_plain() -> None:
-    """A product with a story has parallels without one."""
-    sheet = read_sheet("1. 3 x 2/5 | Three kites take 2/5 of a strip each.")
+    """A product of three with a story has parallels without one."""
+    sheet = read_sheet("1. 2 x 3 x 4 | Two boxes hold 3 rows of 4 kites each.")
     page = practice(sheet.header, sheet.problems, "Work these.")
     assert page is not None
     assert not any(one.story for one in page.sheet.problems)

@@ -3,7 +3,7 @@
 import re
 from pathlib import Path
 
-from onewhole.languages.english.story_frames import FRAMES
+from onewhole.languages.english.word_problems.frames import FRAMES
 from onewhole.languages.table import SPOKEN
 from onewhole.marking.reading.pass_mark import USUAL
 from onewhole.notations.text import text

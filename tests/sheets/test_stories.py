@@ -64,6 +64,74 @@ ASKED = read_statement("5 1/3 - 2 2/3")
             ),
         ),
         (
+            "4 x 2/3",
+            Structure.EQUAL_GROUPS,
+            (
+                "All the strips are the same size. The kite club makes 4 kites. "
+                "Each kite takes 2/3 of a strip. How many strips does it use in all?"
+            ),
+        ),
+        (
+            "24 x 36",
+            Structure.AREA,
+            ("The kite club cuts a sheet of paper into 24 rows of 36 squares. How many squares does it cut?"),
+        ),
+        (
+            "1/2 x 3/4",
+            Structure.AREA,
+            (
+                "All the strips are the same size. The kite club cuts a piece out of a strip. "
+                "The piece is 1/2 as wide and 3/4 as long as the strip. "
+                "How much of a strip is the piece?"
+            ),
+        ),
+        (
+            "order 2 ft, 1 ft 8 in, 22 in",
+            Structure.COMPARE,
+            (
+                "The red tail is 2 feet long. The blue tail is 1 foot 8 inches long. "
+                "The green tail is 22 inches long. "
+                "What is the order of the lengths from least to greatest?"
+            ),
+        ),
+        (
+            "round 2 5/8 to the nearest whole number",
+            Structure.ABOUT,
+            (
+                "All the strips are the same size. The kite club has 2 5/8 strips. "
+                "About how many strips is that, to the nearest whole strip?"
+            ),
+        ),
+        (
+            "26 in = ?",
+            Structure.SAME_AMOUNT,
+            "A kite string is 26 inches long. How many feet and inches is that?",
+        ),
+        (
+            "11/4 as a mixed number",
+            Structure.SAME_AMOUNT,
+            (
+                "All the strips are the same size. The kite club uses 11/4 strips for a kite. "
+                "How many strips is that as a mixed number?"
+            ),
+        ),
+        (
+            "9:50 a.m. to 2:15 p.m.",
+            Structure.ELAPSED_TIME,
+            (
+                "At 9:50 a.m., the kite club starts to fly kites. At 2:15 p.m., it stops. "
+                "How long does it fly kites?"
+            ),
+        ),
+        (
+            "2 + ? + 3 = 9",
+            Structure.PART_UNKNOWN,
+            (
+                "The kite club uses 2 strips for a kite and 3 strips for a tail. The rest is for bows. "
+                "It uses 9 strips in all. How many strips does it use for bows?"
+            ),
+        ),
+        (
             "7 2/6 = 6 ?/6",
             Structure.SAME_AMOUNT,
             (
@@ -150,5 +218,6 @@ def test_an_unknown_structure() -> None:
     with pytest.raises(UnknownStructureError) as refused:
         structure_named("start unknown")
     assert refused.value.remedy == (
-        "Use one of: take from, put together, compare, part unknown, same amount."
+        "Use one of: take from, put together, compare, part unknown, same amount, equal groups, "
+        "times as much, area, part of, about how much, elapsed time."
     )

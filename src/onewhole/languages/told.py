@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Protocol
 
 from onewhole.languages.english.words import ClassWords
+from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Scene
 from onewhole.problems.about import About
 from onewhole.problems.needs import Needs, Operation
@@ -53,11 +54,15 @@ class KeyTold:
 
 @dataclass(frozen=True, slots=True)
 class StoriesTold:
-    """The word problems of a language: every frame that suits a class, how one is filled, what is counted."""
+    """The word problems of a language: every frame that suits a class, how one is filled, what is counted.
+
+    ``amount`` is a measure or a time of day as it stands in one.
+    """
 
     frames: Callable[[ClassWords | None], tuple[StoryFrame, ...]]
     filled: Callable[[StoryFrame, StoryQuestion, ClassWords], Sentences]
     whole: Callable[[ClassWords | None], ClassWords]
+    amount: Callable[[Quantity], Sentences]
 
 
 class WayTold(Protocol):

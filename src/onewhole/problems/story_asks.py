@@ -6,16 +6,29 @@ from fractions import Fraction
 from typing import assert_never
 
 from onewhole.errors import InputError
-from onewhole.misconceptions.pair import pair_of
+from onewhole.number.another_name import another_name
 from onewhole.number.digits import in_digits
-from onewhole.number.ladder import Style
+from onewhole.number.ladder import Ladder, Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Sum, Term
+from onewhole.number.unit import Kind, Unit, unit_marked
+from onewhole.problems.story_structure import Structure
+from onewhole.statements.clock_sides import between_times, time_asked
+from onewhole.statements.expression import Expression, Sum, Term, Times
 from onewhole.statements.gap import HOLE, Gap
-from onewhole.statements.statement import Comparison, MissingNumber, Question, Statement, meaning
+from onewhole.statements.rounding import Rounding
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    MissingNumber,
+    Ordering,
+    Question,
+    Statement,
+    meaning,
+)
 
 #: What a refusal offers to do.
-REMEDY = "Give one sum, difference or comparison of two numbers, or one missing number: 5 1/3 - 2 2/3."
+REMEDY = "Type the story yourself, with what it asks before it and a bar: 7 - 3 - 2 | The kite club ..."
 
 
 class NoStoryError(InputError):
@@ -35,55 +48,98 @@ class Asks(Enum):
     RENAMED = "a = b pieces"
     ALL_THREE = "a + b + c = ?"
     MORE_THEN_LESS = "a + b - c = ?"
+    ONE_OF_THREE = "a + b + ? = c"
+    IN_ORDER = "a, b, c in order"
+    ROUNDED = "a to the nearest"
+    OTHER_FORM = "a in another form"
+    OTHER_UNITS = "a in other units"
+    TIMES = "a x b = ?"
+    PART_OF = "a of b = ?"
+    EACH = "a each, b of them"
+    TIME_BETWEEN = "a to b"
+    TIME_LATER = "b after a"
+    TIME_EARLIER = "b before a"
+
+
+#: What is wanted of a number: pieces, a form, units, a place to round to.
+WantedOfNumber = Gap | NumberForm | Ladder | Unit
 
 
 @dataclass(frozen=True, slots=True)
 class StoryQuestion:
-    """A statement with its two parts in the order in which a story tells them.
+    """A statement with its numbers in the order in which a story tells them.
 
-    ``second`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6).
-    ``third`` is the last of three numbers.
+    ``wanted`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6), the
+    form or the units of another name, or the unit that is rounded to. ``falling`` says of numbers that are
+    put in order that the greatest comes first.
     """
 
     asks: Asks
-    first: Quantity
-    second: Quantity | Gap
-    third: Quantity | None = None
+    numbers: tuple[Quantity, ...]
+    wanted: WantedOfNumber | None = None
+    falling: bool = False
 
     @property
-    def numbers(self) -> tuple[Quantity, ...]:
-        """Return the numbers that are known as amounts."""
-        return tuple(part for part in (self.first, self.second, self.third) if isinstance(part, Quantity))
+    def kind(self) -> Kind:
+        """Return what the amounts measure, also where a unit or a dollar sign stands beside a number."""
+        kinds = (number.kind for number in self.numbers if number.kind is not Kind.NUMBER)
+        marked = (unit_marked(number.ladder.mark).kind for number in self.numbers)
+        return next((kind for kind in (*kinds, *marked) if kind is not Kind.NUMBER), Kind.NUMBER)
+
+    def fits(self, structure: Structure) -> bool:
+        """Say whether a story of that structure can tell a product: groups are counted, an area has sides.
+
+        True of all that is no product.
+        """
+        if self.asks not in {Asks.TIMES, Asks.PART_OF}:
+            return True
+        factor, other = self.numbers
+        match structure:
+            case Structure.EQUAL_GROUPS:
+                return factor.value.denominator == 1
+            case Structure.TIMES_AS_MUCH:
+                return factor.value != 1
+            case Structure.AREA:
+                counts = factor.ladder.style is other.ladder.style is Style.PLACES
+                return counts or (factor.value < 1 and other.value < 1)
+            case _:
+                return True
 
     @property
     def under_one(self) -> bool:
-        """Say whether the unknown is a part of an amount under one."""
+        """Say whether the unknown is a part of one: one amount under one is known that it lies within."""
         match self.asks:
-            case Asks.DIFFERENCE | Asks.CHANGE_TAKEN:
-                within: Quantity | Gap = self.first
-            case Asks.CHANGE_ADDED | Asks.START_ADDED:
-                within = self.second
-            case Asks.SUM | Asks.WHICH | Asks.START_TAKEN | Asks.RENAMED | Asks.ALL_THREE:
-                return False
+            case Asks.DIFFERENCE | Asks.CHANGE_TAKEN | Asks.OTHER_FORM | Asks.ROUNDED:
+                return self.numbers[0].value < 1
+            case Asks.CHANGE_ADDED | Asks.START_ADDED | Asks.ONE_OF_THREE:
+                return self.numbers[-1].value < 1
+            case Asks.PART_OF:
+                return self.numbers[-1].value <= 1
             case Asks.MORE_THEN_LESS:
                 return sum((number.value for number in self.numbers[:-1]), Fraction(0)) < 1
+            case Asks.SUM | Asks.WHICH | Asks.START_TAKEN | Asks.RENAMED | Asks.ALL_THREE | Asks.IN_ORDER:
+                return False
+            case Asks.OTHER_UNITS | Asks.TIMES | Asks.EACH:
+                return False
+            case Asks.TIME_BETWEEN | Asks.TIME_LATER | Asks.TIME_EARLIER:
+                return False
             case _:
                 assert_never(self.asks)
-        return isinstance(within, Quantity) and within.value < 1
 
 
 def asked(statement: Statement) -> StoryQuestion:
     """Return what a statement asks for.
 
-    Raises NoStoryError for more than three numbers, for three of which the first two are not added, products,
-    a sign that is given already, an amount of 0, a result below zero, a count that overfills its place
-    (4 tens 12 ones), and gaps in a denominator or before a fraction.
+    Raises NoStoryError for more than three numbers that are added or taken away, for three of which the first
+    two are not added, products of more than two, a sign that is given already, an amount of 0, a result below
+    zero, a count that overfills its place (4 tens 12 ones), a number that has no other name, and gaps in a
+    denominator or before a fraction.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [asked(read_statement(typed)).asks.value for typed in ("5 - 1 3/8", "5 = ? + 2", "9 - ? = 3 1/2")]
     ['a - b = ?', '? + a = b', 'a - ? = b']
-    >>> [asked(read_statement(typed)).asks.value for typed in ("345 + 128 + 67", "5 + 2 - 1")]
-    ['a + b + c = ?', 'a + b - c = ?']
+    >>> [asked(read_statement(typed)).asks.value for typed in ("4 x 2/3", "9:45 to 11:20", "26 in = ?")]
+    ['a x b = ?', 'a to b', 'a in other units']
     """
     found = _asked(statement)
     if found is None:
@@ -94,7 +150,7 @@ def asked(statement: Statement) -> StoryQuestion:
         msg = "the result is below zero, and no story ends there"
         raise NoStoryError(msg, remedy="Put the larger number first.")
     for number in found.numbers:
-        if not number.value:
+        if not number.value and not number.ladder.clock:
             msg = "no story is told about an amount of 0"
             raise NoStoryError(msg, remedy="Use two amounts above 0.")
         if number.ladder.style in {Style.PLACES, Style.DECIMAL} and not in_digits(number):
@@ -104,34 +160,93 @@ def asked(statement: Statement) -> StoryQuestion:
 
 
 def _asked(statement: Statement) -> StoryQuestion | None:
-    pair = pair_of(statement)
-    if pair is not None:
-        return StoryQuestion(Asks.DIFFERENCE if pair.taken else Asks.SUM, pair.first, pair.second)
     match statement:
-        case Question(
-            Sum(
-                (
-                    Term(Quantity() as first, False),
-                    Term(Quantity() as second, False),
-                    Term(Quantity() as third, taken),
-                )
-            )
-        ):
-            return StoryQuestion(Asks.MORE_THEN_LESS if taken else Asks.ALL_THREE, first, second, third)
+        case Question(expression):
+            return _of_expression(expression)
         case Comparison(Quantity() as left, Quantity() as right, None):
-            return StoryQuestion(Asks.WHICH, left, right)
-        case MissingNumber(Quantity() as rest, gap, beside=((Quantity() as part, taken),)) if gap.alone:
-            return StoryQuestion(_missing(statement, taken=taken), part, rest)
-        case MissingNumber(Quantity() as rest, Gap(_, top) as gap, beside=()) if (
-            top is HOLE and rest.ladder.style in {Style.MIXED, Style.PLACES}
-        ):
-            return StoryQuestion(Asks.RENAMED, rest, gap)
+            return StoryQuestion(Asks.WHICH, (left, right))
+        case Ordering(parts, falling):
+            return StoryQuestion(Asks.IN_ORDER, parts, falling=falling)
+        case Rounding(number, to):
+            return StoryQuestion(Asks.ROUNDED, (number,), to)
+        case AnotherName(number, Ladder() as units):
+            return StoryQuestion(Asks.OTHER_UNITS, (number,), units)
+        case AnotherName(number, form):
+            return StoryQuestion(Asks.OTHER_FORM, (number,), form)
+        case MissingNumber():
+            return _missing(statement)
         case _:
             return None
 
 
-def _missing(statement: MissingNumber, *, taken: bool) -> Asks:
+def _of_expression(expression: Expression) -> StoryQuestion | None:
+    match expression:
+        case Quantity():
+            return _alone(expression)
+        case Times(Quantity() as first, Quantity() as second):
+            return _product(first, second)
+        case Sum((Term(Quantity() as end), Term(Quantity() as start))) if between_times(expression):
+            return StoryQuestion(Asks.TIME_BETWEEN, (start, end))
+        case Sum((Term(Quantity() as time), Term(Quantity() as change, earlier))) if time_asked(expression):
+            return StoryQuestion(Asks.TIME_EARLIER if earlier else Asks.TIME_LATER, (time, change))
+        case Sum((Term(Quantity() as first), Term(Quantity() as second, taken))):
+            return StoryQuestion(Asks.DIFFERENCE if taken else Asks.SUM, (first, second))
+        case Sum(
+            (Term(Quantity() as first), Term(Quantity() as more, False), Term(Quantity() as last, taken))
+        ) if not first.ladder.clock:
+            return StoryQuestion(Asks.MORE_THEN_LESS if taken else Asks.ALL_THREE, (first, more, last))
+        case _:
+            return None
+
+
+def _alone(number: Quantity) -> StoryQuestion | None:
+    """Return what is asked of a number that stands alone, by the name that it is led to."""
+    name = another_name(number)
+    if name is None:
+        return None
+    if name.kind is not Kind.NUMBER:
+        return StoryQuestion(Asks.OTHER_UNITS, (number,), name.ladder)
+    alike = number.ladder.style is Style.MIXED
+    if name.counts[0] is None:
+        form = NumberForm.SIMPLEST if alike and number.counts[0] is None else NumberForm.FRACTION
+    else:
+        form = NumberForm.SIMPLEST if alike and name.ladder != number.ladder else NumberForm.MIXED
+    return StoryQuestion(Asks.OTHER_FORM, (number,), form)
+
+
+def _product(first: Quantity, second: Quantity) -> StoryQuestion | None:
+    """Return how a product is told: so many times or a part of an amount, or an amount so many times."""
+    if _plain(first):
+        return StoryQuestion(Asks.PART_OF if first.value < 1 else Asks.TIMES, (first, second))
+    if _plain(second) and second.value.denominator == 1:
+        return StoryQuestion(Asks.EACH, (first, second))
+    return None
+
+
+def _plain(number: Quantity) -> bool:
+    """Say whether a number has no unit."""
+    return number.kind is Kind.NUMBER and not number.ladder.mark
+
+
+def _missing(statement: MissingNumber) -> StoryQuestion | None:
     """Say which part of an equation is missing: what is changed, or what was there at first."""
-    if statement.before:
-        return Asks.CHANGE_TAKEN if statement.gap_taken else Asks.CHANGE_ADDED
-    return Asks.START_TAKEN if taken else Asks.START_ADDED
+    gap = statement.gap
+    match statement:
+        case MissingNumber(Sum() | Times() as rest, _, beside=()) if gap.alone and not statement.gap_taken:
+            return _of_expression(rest)
+        case MissingNumber(Quantity() as rest, _, beside=((Quantity() as part, taken),)) if gap.alone:
+            if statement.before:
+                asks = Asks.CHANGE_TAKEN if statement.gap_taken else Asks.CHANGE_ADDED
+            else:
+                asks = Asks.START_TAKEN if taken else Asks.START_ADDED
+            return StoryQuestion(asks, (part, rest))
+        case MissingNumber(
+            Quantity() as rest, _, beside=((Quantity() as first, False), (Quantity() as second, False))
+        ) if gap.alone and not statement.gap_taken:
+            return StoryQuestion(Asks.ONE_OF_THREE, (first, second, rest))
+        case MissingNumber(Quantity() as rest, Gap(_, top), beside=()) if (
+            top is HOLE and rest.ladder.style in {Style.MIXED, Style.PLACES}
+        ):
+            return StoryQuestion(Asks.RENAMED, (rest,), gap)
+        case _:
+            return None

@@ -7,9 +7,8 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
-from onewhole.number.unit import unit_marked
 from onewhole.problems.problem import Problem
-from onewhole.problems.story_asks import NoStoryError, asked
+from onewhole.problems.story_asks import NoStoryError, StoryQuestion, asked
 from onewhole.problems.story_frame import StoryFrame
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.sentence import Sentences
@@ -80,12 +79,8 @@ def story(
     'The kite club has 52 strips of kite paper. It uses 27 strips for a kite. How many strips are left?'
     """
     parts = asked(statement)
-    if parts.first.ladder.clock:
-        msg = "no story is told about clock times"
-        raise NoStoryError(msg, remedy="Type the story yourself, with what it asks before it and a bar.")
-    kind = unit_marked(parts.first.ladder.mark).kind
     stories = (spoken_by(words) if words else SPOKEN).stories
-    fitting = [frame for frame in stories.frames(words) if frame.asks is parts.asks and frame.kind is kind]
+    fitting = [frame for frame in stories.frames(words) if _fits(frame, parts)]
     chosen = [frame for frame in fitting if structure in {None, frame.structure}]
     if not chosen:
         have = dict.fromkeys(frame.structure.value for frame in fitting)
@@ -111,6 +106,10 @@ def structure_named(said: str) -> Structure:
             return structure
     msg = f"no story is called “{said[:40]}”"
     raise UnknownStructureError(msg, remedy=f"Use one of: {', '.join(one.value for one in Structure)}.")
+
+
+def _fits(frame: StoryFrame, parts: StoryQuestion) -> bool:
+    return frame.asks is parts.asks and frame.kind is parts.kind and parts.fits(frame.structure)
 
 
 def _in_turn(frames: list[StoryFrame]) -> list[StoryFrame]:

@@ -4,6 +4,8 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
 from onewhole.languages.english.speech import say
+from onewhole.languages.table import LANGUAGES
+from onewhole.notations.sentences.text import text_of
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.numbers import numbers_of
@@ -34,12 +36,26 @@ def untold(problem: Problem) -> tuple[Quantity, ...]:
     if not problem.story:
         return ()
     told, spelt = set(_told(loosened(problem.story))), problem.story.casefold()
+    plain = _plain(spelt)
     told |= {(Kind.NUMBER, read_quantity(one.digits).value) for one in spelt_numbers(problem.story)}
     return tuple(
         number
         for number in numbers_of(problem.statement)
-        if (number.kind, number.value) not in told and say(number) not in spelt
+        if (number.kind, number.value) not in told and say(number) not in spelt and not _named(number, plain)
     )
+
+
+def _named(number: Quantity, plain: str) -> bool:
+    """Say whether a measure or a time of day stands in words as a language names it: 5 pies 2 pulgadas."""
+    if number.kind is Kind.NUMBER:
+        return False
+    named = (text_of(one.stories.amount(number)) for one in LANGUAGES.values())
+    return any(f" {_plain(words)} " in f" {plain} " for words in named)
+
+
+def _plain(words: str) -> str:
+    """Leave out what stands around words."""
+    return " ".join(word.strip(".,;:?!¿¡") for word in words.casefold().split())
 
 
 def _told(story: str) -> Iterator[tuple[Kind, Fraction]]:

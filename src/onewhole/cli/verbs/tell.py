@@ -13,7 +13,7 @@ Kind = Annotated[
     typer.Option(
         "--kind",
         metavar="KIND",
-        help="take-from, put-together, compare, part-unknown or same-amount; left out, the seed chooses.",
+        help="How it is built, such as take-from or equal-groups; left out, the seed chooses.",
     ),
 ]
 Seed = Annotated[

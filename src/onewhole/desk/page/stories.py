@@ -22,7 +22,7 @@ def tell(
 ) -> Story:
     """Tell a typed problem as a word problem; the same problem, kind and seed give the same words.
 
-    ``kind`` is take from, put together, compare, part unknown or same amount; None lets the seed choose.
+    ``kind`` is the name of a structure, such as take from or equal groups; None lets the seed choose.
     ``whole`` is what the class calls one whole (None: strip of kite paper), ``stories`` of whom its stories
     tell (None: the kite club, or the class where it has named another whole). Raises ReadingError for text
     that is no problem, NoStoryError for a problem about which no story is told, UnknownStructureError, and

@@ -15,8 +15,7 @@
 :mod:`~.pictured`          the words that do a picture's job
 :mod:`~.amounts`           an amount that counts something: 2 1/6 strips
 :mod:`~.stories`           the words of a word problem
-:mod:`~.story_frames`      the kite club's word problems, sentence by sentence
-:mod:`~.own_frames`        the word problems of a class that names its own things
+:mod:`~.word_problems`     their sentences with holes, a file for each kind of amount
 :mod:`~.own_story`         of whom a class's word problems tell, and what they do
 :mod:`~.for_home`          what the page for home says
 :mod:`~.home_questions`    good questions for home

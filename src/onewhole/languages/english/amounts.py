@@ -21,6 +21,8 @@ def measured(quantity: Quantity, words: ClassWords) -> Nodes:
     >>> text_of(told(measured(read_quantity("2 1/6"), strip), "and", measured(read_quantity("5/6"), strip)))
     '2 1/6 strips of paper and 5/6 of a strip of paper.'
     """
+    if quantity.ladder.clock:
+        return (Said(quantity),)
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
         return tuple(Counted(count, unit) for count, unit in pairs)

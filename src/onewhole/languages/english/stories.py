@@ -1,26 +1,47 @@
 """The words of a word problem: a frame filled with the amounts of a statement."""
 
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
 from string import Formatter
+from typing import assert_never
 
 from onewhole.languages.english.amounts import a_whole, measured, of_one
-from onewhole.languages.english.making import Nodes, told, units
-from onewhole.languages.english.own_frames import OWN_FRAMES
+from onewhole.languages.english.making import Nodes, listed, told, units
 from onewhole.languages.english.own_story import OUR_CLASS
-from onewhole.languages.english.story_frames import FRAMES
-from onewhole.languages.english.words import ClassWords, short
-from onewhole.number.ladder import Style
+from onewhole.languages.english.word_problems.frames import FRAMES, OWN_FRAMES
+from onewhole.languages.english.wordings import wording
+from onewhole.languages.english.words import FORMS, ClassWords, article, short, unit_called
+from onewhole.number.ladder import Ladder, Style
+from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Kind, Unit
-from onewhole.problems.story_asks import StoryQuestion
+from onewhole.number.unit import ONE, Kind, Unit, unit_marked
+from onewhole.problems.story_asks import Asks, StoryQuestion
 from onewhole.problems.story_frame import StoryFrame
-from onewhole.sentences.node import Counted, Naming, Node, Thing
+from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.sentences.sentence import End, Sentence, Sentences
 from onewhole.statements.gap import Gap
+from onewhole.statements.wording import FromEnd, ToNearest
 
 #: What a whole is in a story when the class has not said what it calls one.
 KITE_PAPER = ClassWords.for_whole("strip of kite paper")
+#: The colors of things that are put in order, as many as there may be numbers.
+COLORS = ("red", "blue", "green", "yellow", "orange", "purple", "white", "black")
+#: What the factor counts that says how many times.
+COUNTED = {
+    "kites": Thing("kite", "kites", None),
+    "tails": Thing("tail", "tails", None),
+    "pupils": Thing("pupil", "pupils", None),
+    "meetings": Thing("meeting", "meetings", None),
+    "pitchers": Thing("pitcher", "pitchers", None),
+    "times": Thing("time", "times", None),
+    "ropes": Thing("rope", "ropes", None),
+    "bags": Thing("bag", "bags", None),
+    "books": Thing("book", "books", None),
+    "rows": Thing("row", "rows", None),
+}
+#: What the other factor counts in rows.
+SQUARES, CHAIRS = Thing("square", "squares", None), Thing("chair", "chairs", None)
 
 
 def told_whole(words: ClassWords | None) -> ClassWords:
@@ -47,36 +68,45 @@ def frames_told(words: ClassWords | None) -> tuple[StoryFrame, ...]:
     return FRAMES if kites and not (words and words.story) else OWN_FRAMES
 
 
+def amount_told(number: Quantity) -> Sentences:
+    """Say a measure or a time of day as it stands in a story."""
+    return told(measured(number, ClassWords()))
+
+
 def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Sentences:
     """Fill a frame. The whole is named in full once; where it is cut into parts, all are said to be alike."""
     brief = short(whole)
     in_parts = any(number.ladder.style in {Style.MIXED, Style.DECIMAL} for number in parts.numbers)
-    same = frame.kind is Kind.NUMBER and (in_parts or isinstance(parts.second, Gap))
+    same = frame.kind is Kind.NUMBER and (in_parts or isinstance(parts.wanted, Gap))
     lead = brief if same else whole
-    named = any("some" in _holes(words) for words in frame.sentences)
-    own = whole.story or OUR_CLASS
-    filled: dict[str, Nodes] = {
-        "who": (own.who,),
-        "does": (own.does,),
-        "do": (own.do,),
-        "a": measured(parts.first, brief if named else lead),
-        "b": measured(parts.second, brief) if isinstance(parts.second, Quantity) else (),
-        "c": () if parts.third is None else measured(parts.third, brief),
-        **_unknown(parts, lead, brief),
-        **_pieces(parts.second, brief),
-    }
+    holes = {hole for words in frame.sentences for hole in _holes(words)}
+    first = brief if "some" in holes else lead
+    filled = _whom(whole) | _amounts(parts, first, brief) | _unknown(parts, lead, brief)
+    filled |= _wanted(parts, brief) | _factors(parts, brief)
     *rest, asks = frame.sentences
-    said = [_filled(words, filled, End.STOP) for words in rest]
+    said = [one for words in rest for one in _said(words, filled, parts, lead, brief)]
     if same:
         said.insert(0, told("all the", Naming(a_whole(whole)), "are the same size")[0])
     return (*said, _filled(asks, filled, End.ASKS))
 
 
-def _holes(words: str) -> set[str | None]:
-    return {hole for _, hole, _, _ in Formatter().parse(words)}
+def _said(
+    words: str, filled: Mapping[str, Nodes], parts: StoryQuestion, lead: ClassWords, brief: ClassWords
+) -> Iterator[Sentence]:
+    """Yield a sentence, or one for each number where it tells of each."""
+    if "each" not in _holes(words):
+        yield _filled(words, filled, End.STOP)
+        return
+    for at, number in enumerate(parts.numbers):
+        one = {"each": measured(number, brief if at else lead), "color": (COLORS[at],)}
+        yield _filled(words, {**filled, **one}, End.STOP)
 
 
-def _filled(words: str, holes: dict[str, Nodes], end: End) -> Sentence:
+def _holes(words: str) -> set[str]:
+    return {hole for _, hole, _, _ in Formatter().parse(words) if hole}
+
+
+def _filled(words: str, holes: Mapping[str, Nodes], end: End) -> Sentence:
     """Make a sentence of words with holes."""
     nodes: list[Node] = []
     for between, hole, _, _ in Formatter().parse(words):
@@ -87,8 +117,23 @@ def _filled(words: str, holes: dict[str, Nodes], end: End) -> Sentence:
     return told(tuple(nodes), end=end)[0]
 
 
+def _whom(whole: ClassWords) -> dict[str, Nodes]:
+    own = whole.story or OUR_CLASS
+    return {"who": (own.who,), "does": (own.does,), "do": (own.do,)}
+
+
+def _amounts(parts: StoryQuestion, first: ClassWords, brief: ClassWords) -> dict[str, Nodes]:
+    """Name the amounts in their order. The first that is told counts the whole in full."""
+    if parts.asks in {Asks.TIMES, Asks.PART_OF}:
+        return {"b": measured(parts.numbers[1], first)}
+    named = (measured(number, brief if at else first) for at, number in enumerate(parts.numbers))
+    return dict(zip("abc", named, strict=False))
+
+
 def _unknown(parts: StoryQuestion, lead: ClassWords, brief: ClassWords) -> dict[str, Nodes]:
     """Name what is asked for: strips, or a part of one where what is known leaves room for no more."""
+    if parts.kind is not Kind.NUMBER:
+        return {"many": _units_asked(parts)}
     if parts.under_one:
         of = of_one(brief)
         return {
@@ -108,13 +153,56 @@ def _unknown(parts: StoryQuestion, lead: ClassWords, brief: ClassWords) -> dict[
     }
 
 
-def _pieces(second: Quantity | Gap, brief: ClassWords) -> dict[str, Nodes]:
+def _units_asked(parts: StoryQuestion) -> Nodes:
+    """Ask in the units that are wanted: how many feet and inches, or how much of an inch."""
+    if isinstance(parts.wanted, Ladder):
+        return ("how many", *listed([(units(unit),) for unit in parts.wanted.units]))
+    unit = unit_marked(parts.numbers[0].ladder.mark)
+    if parts.under_one:
+        return ("how much of", article(unit_called(unit.mark, 1)), Naming(unit, many=False))
+    return ("how many", Naming(unit))
+
+
+def _wanted(parts: StoryQuestion, brief: ClassWords) -> dict[str, Nodes]:
+    """Say which pieces, which form or which place is wanted, and from which end numbers are put in order."""
+    match parts.wanted:
+        case Gap(bottom=int() as bottom) as gap:
+            return _pieces(
+                gap.wholes if isinstance(gap.wholes, int) else 0, units(Unit(Fraction(1, bottom))), brief
+            )
+        case NumberForm() as form:
+            return {"form": (FORMS[form],)}
+        case Unit() as unit if unit == ONE:
+            return {"nearest": ("to the nearest", Naming(Thing(f"whole {brief.whole}", ""), many=False))}
+        case Unit() as unit:
+            return {"nearest": (wording(ToNearest(unit)),)}
+        case Gap() | Ladder() | None:
+            return {"ends": (wording(FromEnd(parts.falling)),)}
+        case _:
+            assert_never(parts.wanted)
+
+
+def _pieces(wholes: int, pieces: Naming, brief: ClassWords) -> dict[str, Nodes]:
     """Name the pieces that are asked for, and the wholes that stand beside them."""
-    if not isinstance(second, Gap) or not isinstance(second.bottom, int):
-        return {"kept": (), "pieces": ()}
-    pieces = units(Unit(Fraction(1, second.bottom)))
-    wholes = second.wholes if isinstance(second.wholes, int) else 0
     if not wholes:
         return {"pieces": (pieces,), "kept": ("in", pieces)}
     kept = Counted(wholes, Thing(f"whole {brief.whole}", f"whole {brief.wholes}"))
     return {"pieces": (pieces,), "kept": ("as", kept, "and some", pieces)}
+
+
+def _factors(parts: StoryQuestion, brief: ClassWords) -> dict[str, Nodes]:
+    """Write the factors of a product without a unit, and count things with the one that counts."""
+    if parts.asks not in {Asks.TIMES, Asks.PART_OF, Asks.EACH}:
+        return {}
+    first, second = parts.numbers
+    count = int(second.value if parts.asks is Asks.EACH else first.value)
+    things: dict[str, Nodes] = {hole: (Counted(count, thing),) for hole, thing in COUNTED.items()}
+    return {
+        **things,
+        "squares": (Counted(int(second.value), SQUARES),),
+        "chairs": (Counted(int(second.value), CHAIRS),),
+        "factor": (Said(first),),
+        "other": (Said(second),),
+        "one": (article(brief.whole), Naming(a_whole(brief), many=False)),
+        "brief": (Naming(a_whole(brief), many=False),),
+    }

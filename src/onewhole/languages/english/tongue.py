@@ -61,7 +61,7 @@ from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.round_film import ROUND_FILM
 from onewhole.languages.english.round_page import ROUND_PAGE
 from onewhole.languages.english.speech import BLANK, SIGNS, say, say_before
-from onewhole.languages.english.stories import frames_told, story_told, told_whole
+from onewhole.languages.english.stories import amount_told, frames_told, story_told, told_whole
 from onewhole.languages.english.ways import way_of
 from onewhole.languages.english.wordings import wording_parts
 from onewhole.languages.english.words import (
@@ -138,7 +138,7 @@ ENGLISH = Language(
     key=KeyTold(
         needs=needs_told, estimate=estimate_told, range=range_told, missing=missing_told, slip=slip_told
     ),
-    stories=StoriesTold(frames_told, story_told, told_whole),
+    stories=StoriesTold(frames_told, story_told, told_whole, amount_told),
     opening=OpeningTold(
         tonight=TONIGHT,
         the_end=THE_END,

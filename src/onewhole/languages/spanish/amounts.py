@@ -19,6 +19,8 @@ def measured(quantity: Quantity, words: ClassWords) -> Nodes:
     >>> text_of(told(measured(read_quantity("2 1/6"), strip), "y", measured(read_quantity("5/6"), strip)))
     '2 1/6 tiras y 5/6 de una tira.'
     """
+    if quantity.ladder.clock:
+        return (Said(quantity),)
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
         return tuple(Counted(count, unit) for count, unit in pairs)

@@ -64,7 +64,7 @@ from onewhole.languages.spanish.reasons import reason_told
 from onewhole.languages.spanish.round_film import ROUND_FILM
 from onewhole.languages.spanish.round_page import ROUND_PAGE
 from onewhole.languages.spanish.speech import BLANK, SIGNS, say, say_before
-from onewhole.languages.spanish.stories import frames_told, story_told, told_whole
+from onewhole.languages.spanish.stories import amount_told, frames_told, story_told, told_whole
 from onewhole.languages.spanish.ways import way_of
 from onewhole.languages.spanish.wordings import wording_parts
 from onewhole.languages.spanish.words import (
@@ -114,7 +114,7 @@ SPANISH = Language(
     key=KeyTold(
         needs=needs_told, estimate=estimate_told, range=range_told, missing=missing_told, slip=slip_told
     ),
-    stories=StoriesTold(frames_told, story_told, told_whole),
+    stories=StoriesTold(frames_told, story_told, told_whole, amount_told),
     opening=OpeningTold(
         tonight=TONIGHT,
         the_end=THE_END,

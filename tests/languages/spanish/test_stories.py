@@ -1,0 +1,78 @@
+"""Spanish word problems: every frame is told, with the numbers of its problem in their order, and asks."""
+
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import replace
+
+import pytest
+
+from onewhole.languages.english.own_story import OwnStory
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.spanish.stories import KITE_PAPER, amount_told
+from onewhole.languages.spanish.word_problems.frames import FRAMES, OWN_FRAMES
+from onewhole.languages.spanish.words import read_whole
+from onewhole.notations.sentences.text import text_of
+from onewhole.notations.text import printed
+from onewhole.number.quantity import Quantity, with_mark
+from onewhole.number.unit import DOLLAR, Kind
+from onewhole.problems.story_asks import Asks, asked
+from onewhole.problems.story_frame import StoryFrame
+from onewhole.sheets.stories import Story, story
+from onewhole.sheets.told_numbers import untold
+from onewhole.statements.reading import read_statement
+from tests.kit.stories import TOLD
+
+WALKS = replace(read_whole("un kilómetro de sendero"), story=OwnStory("el club de caminatas", "recorre"))
+#: More seeds than there are ways to tell one statement.
+SEEDS = 8
+
+
+def every(typed: str, words: ClassWords) -> list[Story]:
+    """All the stories that can be told about a statement."""
+    found: list[Story] = []
+    for seed in range(SEEDS):
+        told = story(read_statement(typed), seed=seed, words=words)
+        if told in found:
+            break
+        found.append(told)
+    return found
+
+
+def written(number: Quantity) -> Iterator[str]:
+    """How a number may stand in the words: a measure with its units, a number in digits."""
+    if number.kind is not Kind.NUMBER:
+        yield text_of(amount_told(number)).removesuffix(".")
+    elif number.ladder.mark == DOLLAR:
+        yield printed(number)
+    else:
+        yield printed(with_mark(number, ""))
+
+
+@pytest.mark.parametrize("typed", TOLD)
+@pytest.mark.parametrize("words", [KITE_PAPER, WALKS], ids=["kites", "own"])
+def test_numbers_stand_in_their_order(typed: str, words: ClassWords) -> None:
+    """Each number of the problem stands in the words after the one before it, and the last sentence asks."""
+    for told in every(typed, words):
+        at = 0
+        for number in asked(told.statement).numbers:
+            places = [(told.words.find(one, at), one) for one in written(number)]
+            at, one = min((place, one) for place, one in places if place >= 0)
+            at += len(one)
+        assert not untold(told.problem("1"))
+        assert told.words.endswith("?")
+        assert told.words.rpartition(". ")[2].startswith("¿")
+        assert "{" not in told.words
+        assert "  " not in told.words
+
+
+@pytest.mark.parametrize(("frames", "words"), [(FRAMES, KITE_PAPER), (OWN_FRAMES, WALKS)])
+def test_every_sentence_is_told(frames: tuple[StoryFrame, ...], words: ClassWords) -> None:
+    """The statements of the kit reach every frame, and every frame gives words of its own."""
+    told: dict[tuple[Asks, Kind], list[Story]] = defaultdict(list)
+    for typed in TOLD:
+        parts = asked(read_statement(typed))
+        told[parts.asks, parts.kind] = max(told[parts.asks, parts.kind], every(typed, words), key=len)
+    for (asks, kind), stories in told.items():
+        same = sum((frame.asks, frame.kind) == (asks, kind) for frame in frames)
+        assert len({one.words for one in stories}) == same, (asks, kind)
+    assert set(told) == {(frame.asks, frame.kind) for frame in frames}
