@@ -36,7 +36,7 @@ def test_braille_comes_with_the_pages_where_it_is_asked_for(tmp_path: Path) -> N
     """As ASCII and as Unicode braille, in the same folder; without it they are gone again."""
     asked = read_sheet("title: Kite tails\nbraille: yes\n\n1. 7 2/6 - 3 5/6\n")
     made = print_pages(asked, tmp_path, when=WHEN)
-    braille = ["pupil.brf", "pupil-braille.txt", "key.brf", "key-braille.txt"]
+    braille = ["pupil.brf", "pupil-braille.txt", "key.brf", "key-braille.txt", "tactile-1.svg"]
     assert [one.path.name for one in made[4:]] == braille
     assert b"#A4 _% #7_?2/6_#-3_?5/6_# .K ---- _:" in (tmp_path / "pupil.brf").read_bytes()
     assert "⠼⠒⠸⠹⠒⠌⠖⠸⠼" in (tmp_path / "key-braille.txt").read_text()

@@ -8,6 +8,7 @@ from onewhole.desk.page.print_choice import SheetPage
 from onewhole.desk.page.put_pages import Ready
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.braille_page import BraillePage, braille_key_page, braille_pupil_page
+from onewhole.writers.tactile_page import tactile_pages
 
 
 class BrailleFile(Enum):
@@ -31,8 +32,14 @@ _PAGES: Mapping[BrailleFile, SheetPage] = MappingProxyType(
 
 
 def braille_where_asked(worked: WorkedSheet) -> tuple[Ready, ...]:
-    """Return the pages in braille of a sheet that asks for them; none of another. Raises NoBrailleError."""
-    return braille_ready(worked, BrailleFile) if worked.header.braille else ()
+    """Return the pages in braille of a sheet that asks for them; none of another. Raises NoBrailleError.
+
+    The amounts of each problem that is drawn as strips are a picture of raised lines: tactile-1.svg.
+    """
+    if not worked.header.braille:
+        return ()
+    pictures = (Ready(f"tactile-{one.label}", "svg", one.svg.encode()) for one in tactile_pages(worked))
+    return (*braille_ready(worked, BrailleFile), *pictures)
 
 
 def braille_ready(worked: WorkedSheet, wanted: Iterable[BrailleFile]) -> tuple[Ready, ...]:

@@ -15,3 +15,13 @@ def ascii_braille(cells: str) -> str:
     '_% ?1/2# _:'
     """
     return cells.translate(_TO_ASCII)
+
+
+def raised(cell: str) -> tuple[int, ...]:
+    """Return the raised dots of a cell: 1, 2, 3 down its left side, 4, 5, 6 down its right.
+
+    >>> raised("⠹")
+    (1, 4, 5, 6)
+    """
+    pattern = ord(cell) - ord(BLANK)
+    return tuple(dot for dot in range(1, 7) if pattern >> dot - 1 & 1)

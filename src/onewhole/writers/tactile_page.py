@@ -1,0 +1,121 @@
+"""The amounts of a problem as raised lines, with braille: a page for swell paper or an embosser of pictures.
+
+Sizes of braille: Marburg Medium, 2.5 mm between dots, 6.0 mm between cells, 10 mm between lines, dots 1.5 mm
+wide (from memory; within ISO 17049). Lines: BANA and CBA, *Guidelines and Standards for Tactile Graphics*
+(2010), from memory: lines at least 1 mm thick and kinds of lines that a finger tells apart, nothing nearer
+than 3 mm, no meaning in colour, words in braille outside the picture.
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from xml.etree.ElementTree import Element, SubElement, tostring
+
+from onewhole.languages.table import spoken_by
+from onewhole.notations.braille.cells import raised
+from onewhole.notations.braille.chunks import Chunk, filled
+from onewhole.notations.braille.literary import literary
+from onewhole.notations.braille.running import formula, running
+from onewhole.notations.sentences.text import text_of
+from onewhole.notations.svg import NAMESPACE, mm
+from onewhole.notations.text import printed
+from onewhole.pictures.amounts import amounts
+from onewhole.pictures.scene import Box, Look, Scene
+from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.header import Header, Paper
+from onewhole.sheets.worked import WorkedSheet
+
+DOT_APART, CELL_APART, LINE_APART = Fraction(5, 2), Fraction(6), Fraction(10)
+DOT_RADIUS = Fraction(3, 4)
+#: The line round what is there, and the dots round room where nothing is, so far apart.
+LINE, DOTS_APART = Fraction(1), Fraction(7, 2)
+#: Strips are drawn so much higher than on paper for the eye, so that a finger finds the gaps between them.
+HIGHER = Fraction(3, 2)
+#: Empty paper at the sides, and between words and picture.
+SIDE, BETWEEN = Fraction(15), Fraction(12)
+_PAPERS = {
+    Paper.LETTER: (Fraction(2159, 10), Fraction(2794, 10)),
+    Paper.A4: (Fraction(210), Fraction(297)),
+}
+_INK = "#000"
+
+
+@dataclass(frozen=True, slots=True)
+class TactilePage:
+    """The picture of one problem: the problem's label, and the page as an SVG in millimetres."""
+
+    label: str
+    svg: str
+
+
+def tactile_pages(worked: WorkedSheet) -> tuple[TactilePage, ...]:
+    """Return a page for each problem whose amounts are drawn as strips. Raises NoBrailleError."""
+    drawn = ((entry, amounts(entry.working) if entry.working else None) for entry in worked.problems)
+    return tuple(
+        TactilePage(entry.label, _page(entry, scene, worked.header)) for entry, scene in drawn if scene
+    )
+
+
+def _page(entry: WorkedProblem, scene: Scene, header: Header) -> str:
+    language = spoken_by(header.words)
+    width, height = _PAPERS[header.paper]
+    described = language.working.picture(scene, header.words)
+    alt = f"{entry.label}. {printed(entry.statement, language)}. {text_of(described)}"
+    page = Element(
+        "svg",
+        {
+            "xmlns": NAMESPACE,
+            "viewBox": f"0 0 {mm(width)} {mm(height)}",
+            "width": f"{mm(width)}mm",
+            "height": f"{mm(height)}mm",
+            "role": "img",
+            "aria-label": alt,
+        },
+    )
+    SubElement(page, "title").text = alt
+    cells = int((width - 2 * SIDE) / CELL_APART)
+    asked = (Chunk(literary(f"{entry.label}.")), *formula(entry.statement, language))
+    below = _brailled(page, filled(asked, cells), SIDE)
+    under = tuple(filled(running(described, language), cells, 0, 0))
+    below += BETWEEN - LINE_APART
+    across = min(Fraction(1), (width - 2 * SIDE) / scene.width)
+    room = height - below - SIDE - BETWEEN - LINE_APART * len(under)
+    down = min(HIGHER * across, room / scene.height)
+    for piece in scene.pieces:
+        if isinstance(piece.shape, Box):
+            x, y, wide, high = piece.shape.x, piece.shape.y, piece.shape.width, piece.shape.height
+            box = Box(SIDE + across * x, below + down * y, across * wide, down * high)
+            _outlined(page, box, room=piece.look is Look.DOTTED)
+    _brailled(page, under, below + down * scene.height + BETWEEN)
+    return tostring(page, encoding="unicode")
+
+
+def _brailled(page: Element, lines: Iterable[str], top: Fraction) -> Fraction:
+    """Write lines of cells as dots; return where the next line would begin."""
+    for line in lines:
+        for at, cell in enumerate(line):
+            for x, y in _dots(cell):
+                where = {"cx": mm(SIDE + CELL_APART * at + x), "cy": mm(top + y)}
+                SubElement(page, "circle", {**where, "r": mm(DOT_RADIUS), "fill": _INK})
+        top += LINE_APART
+    return top
+
+
+def _dots(cell: str) -> Iterator[tuple[Fraction, Fraction]]:
+    """Yield where the raised dots of a cell stand: three down each of two columns."""
+    for dot in raised(cell):
+        across, down = divmod(dot - 1, 3)
+        yield across * DOT_APART, down * DOT_APART
+
+
+def _outlined(page: Element, box: Box, *, room: bool) -> None:
+    """Draw a box as raised lines; ``room`` where nothing is has dots above, below and at its right end."""
+    line = {"fill": "none", "stroke": _INK, "stroke-width": mm(LINE)}
+    left, top, right, bottom = mm(box.x), mm(box.y), mm(box.x + box.width), mm(box.y + box.height)
+    if not room:
+        place = {"x": left, "y": top, "width": mm(box.width), "height": mm(box.height)}
+        SubElement(page, "rect", place | line | {"stroke-linejoin": "round"})
+        return
+    dots = {"stroke-linecap": "round", "stroke-dasharray": f"0 {mm(DOTS_APART)}"}
+    way = f"M{right} {top}H{left}M{right} {bottom}H{left}M{right} {top}V{bottom}"
+    SubElement(page, "path", {"d": way} | line | dots)
