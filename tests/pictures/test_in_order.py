@@ -59,6 +59,7 @@ def test_the_strips_change_places() -> None:
         ("order 345, 354", PictureKind.LINE),
         ("order 5 ft, 4 ft 11 in, 61 in", PictureKind.LINE),
         ("order 3/5, 2/3, 7/10, 1/2", PictureKind.LINE),
+        ("order 10/12, 5/8, 7/12, 1/3, 2/3 from greatest to least", PictureKind.LINE),
     ],
 )
 def test_which_picture_suits(typed: str, kind: PictureKind) -> None:

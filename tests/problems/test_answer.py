@@ -39,3 +39,22 @@ def test_a_measure_that_does_not_come_out_even_is_refused() -> None:
     """A fifth of 2 inches has no place among the units."""
     with pytest.raises(NotOnLadderError, match="smallest unit"):
         answer(read_statement("1/5 x 2 in"))
+
+
+@pytest.mark.parametrize(
+    ("typed", "right"), [("0.5 x $2.50", "$1.25"), ("1/2 x $5", "$2.50"), ("3 x $3.25", "$9.75"), ("$5 + $2", "$7")]
+)
+def test_a_price_has_cents(typed: str, right: str) -> None:
+    """Whatever multiplies a price, the answer is written as a price."""
+    found = answer(read_statement(typed))
+    assert text(found) == right
+
+
+@pytest.mark.parametrize(
+    ("typed", "between"),
+    [("0.5 x $3.25", r"\$1\.62 and \$1\.63"), ("1/3 x $5", r"\$1\.66 and \$1\.67"), ("0.1 x $0.05", r"\$0\.00 and \$0\.01")],
+)
+def test_an_answer_between_two_prices_is_refused(typed: str, between: str) -> None:
+    """No coin is worth less than a cent (31 U.S.C. 5112(a), from memory): $1.625 is no price."""
+    with pytest.raises(NotOnLadderError, match=f"between {between}"):
+        answer(read_statement(typed))

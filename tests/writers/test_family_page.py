@@ -172,3 +172,12 @@ def test_the_numbers_of_a_bar_can_be_read_at_home() -> None:
     data: Any = page.data
     assert "across" in data["example"]["drawing"]
     assert min(box.points for box in pdf.signs(made(page))) >= 11.95
+
+
+@pytest.mark.parametrize("typed", ["304 - 128", "5.2 - 2.75", "5 5/8 in - 2 7/8 in", "5 1/6 + 2 3/6 - 1 5/6"])
+def test_the_last_words_are_on_the_page_of_the_questions(typed: str) -> None:
+    """Whole numbers and decimals take one page, and the last words stand alone on none."""
+    pages = pdf.words(made(family_page(worked_sheet(f"1. {typed}\n2. {typed}"))))
+    (last,) = [page for page in pages if "Listening helps" in page]
+    assert "Good questions" in last
+    assert len(pages) <= (1 if "in" not in typed and "/" not in typed else 2)

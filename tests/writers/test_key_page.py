@@ -48,9 +48,34 @@ def test_every_answer_and_every_equal_form_is_spoken(name: str) -> None:
         ("5 - 1 3/8", "Regroup, a whole number first."),
         ("5 1/2 - 2 2/3", "Regroup, unlike denominators."),
         ("12.3 - 4.56", "Regroup, unlike units."),
+        ("11/4 as a mixed number", "Regroup."),
+        ("5/6 ? 7/8", "Unlike denominators."),
+        ("345 ? 354", None),
+        ("order 345, 354, 1205", None),
+        ("7 x 8", None),
     ],
 )
-def test_notes(typed: str, note: str) -> None:
-    """What a problem needs stands beside its answer."""
+def test_notes(typed: str, note: str | None) -> None:
+    """What a problem needs stands beside its answer; where nothing is put together or opened, nothing of it."""
     data: Any = key_page(worked_sheet(f"1. {typed}")).data
-    assert data["answers"][0]["note"] == note
+    assert data["answers"][0].get("note") == note
+
+
+def test_no_row_is_cut_by_the_end_of_a_page() -> None:
+    """The code of a problem's standard, the last that stands in its row, is on the page of its label."""
+    rows = "\n".join(f"{at}. order 1000000, 999999, 100000, 9999{at}" for at in range(1, 10))
+    key = made(key_page(worked_sheet(rows)))
+    assert pdf.pages(key) == 2
+    for page in pdf.words(key):
+        assert page.count("4.NBT.A.2") == page.count("Order")
+
+
+@pytest.mark.parametrize("more", ["", "\n3. 4 5/8 c + 1 7/8 c"])
+def test_a_note_has_room(more: str) -> None:
+    """A note is no tower of single words: beside long problems it stands under each, in one line."""
+    typed = f"1. 5 gal - 2 gal 3 qt\n2. 2 yd 1 ft 3 in - 1 yd 2 ft 8 in{more}"
+    signs = pdf.signs(made(key_page(worked_sheet(typed))))
+    text = "".join(sign.sign for sign in signs)
+    said = "Regroup,awholenumberfirst."
+    first = text.index(said)
+    assert len({round(sign.bottom) for sign in signs[first : first + len(said)] if sign.sign in "Rhn"}) == 1

@@ -55,8 +55,16 @@ def frames(page: bytes) -> list[pdf.Box]:
     """The frames to write in, in reading order: large, and without words in them."""
     words = [sign for sign in pdf.signs(page) if sign.sign.isalpha()]
     large = [box for box in pdf.drawings(page) if box.width > 45 and box.height > 17.5]
-    found = [box for box in large if not any(word.inside(box) for word in words)]
+    lines = answer_lines(page)
+    own = [box for box in large if not any(_stands_on(box, line) for line in lines)]
+    found = [box for box in own if not any(word.inside(box) for word in words)]
     return sorted(found, key=lambda box: (box.page, round(box.top), box.left))
+
+
+def _stands_on(box: pdf.Box, line: pdf.Box) -> bool:
+    """Whether a box is the frame over an answer line."""
+    near = abs(box.bottom - line.bottom) < 0.6 and abs(box.left - line.left) < 0.6
+    return near and box.page == line.page
 
 
 def answer_lines(page: bytes) -> list[pdf.Box]:
@@ -106,7 +114,8 @@ def test_every_answer_fits_over_its_line(name: str, paper: str, size: str) -> No
         high = float(needed.answer.height_mm) - 0.7
         free = pdf.Box(line.page, line.left + 0.5, line.bottom - high, line.right - 0.5, line.top - 0.1)
         assert line.width >= needed.answer.width_mm - HAIR, problem.label
-        assert not [box for box in (*pdf.signs(page), *pdf.drawings(page)) if box.meets(free)], problem.label
+        there = [box for box in (*pdf.signs(page), *pdf.drawings(page)) if box.meets(free)]
+        assert all(_stands_on(box, line) for box in there), problem.label
     assert not lines
 
 
@@ -183,6 +192,56 @@ def test_the_answer_line_goes_under_the_room_where_it_does_not_fit_beside(paper:
     assert (len(wide), len(near)) == (1, 1)
     assert wide != near
     assert [text.count("Answer") for text in pdf.words(page)] == [1] + [0] * (pdf.pages(page) - 1)
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_a_fraction_under_the_room_has_a_frame_close_to_it(paper: str) -> None:
+    """Two lines of writing stand free over that line: the frame round them begins right under the room."""
+    typed = f"paper: {paper}\n\n1. 12/18 in simplest form\n2. 1000000 - 234567\n"
+    page = made(pupil_page(worked_sheet(typed)))
+    line, plain = answer_lines(page)
+    (frame,) = [box for box in pdf.drawings(page) if box.height > 15 and _stands_on(box, line)]
+    room, *_ = frames(page)
+    assert 1.5 < frame.top - room.bottom < 3.5
+    assert abs(frame.width - line.width) < 1
+    word = [sign for sign in pdf.signs(page) if sign.sign == "A" and sign.right < line.left][0]
+    assert abs((word.top + word.bottom) / 2 - (frame.top + frame.bottom) / 2) < 2
+    assert not [box for box in pdf.drawings(page) if box.height > 8 and _stands_on(box, plain)]
+
+
+@pytest.mark.parametrize("typed", ["5/6 ? 7/8", "0.45 ? 0.6", "345 ? 354", "2 ft ? 20 in", "$3.25 ? $3.05"])
+def test_a_ring_keeps_its_distance(typed: str) -> None:
+    """A ring stands as far from the number before it as from the one behind it, whatever the numbers are."""
+    page = made(pupil_page(worked_sheet(f"1. {typed}")))
+    (ring,) = [box for box in pdf.drawings(page) if 8 < box.width < 12 and abs(box.width - box.height) < 0.5]
+    level = [sign for sign in pdf.signs(page) if ring.top - 3 < sign.bottom < ring.bottom + 3 and sign.sign != "."]
+    before = ring.left - max(sign.right for sign in level if sign.right < ring.left + 0.5)
+    behind = min(sign.left for sign in level if sign.left > ring.right - 0.5) - ring.right
+    assert 1.2 < before < 3
+    assert 1.2 < behind < 3
+
+
+def test_a_cent_is_as_high_as_its_digits() -> None:
+    """The sign of cents comes from the font of the digits."""
+    signs = pdf.signs(made(pupil_page(worked_sheet("1. 75¢ + 50¢"))))
+    cent, digit = (next(sign for sign in signs if sign.sign == one) for one in "¢7")
+    assert cent.height > 0.85 * digit.height
+
+
+@pytest.mark.parametrize(
+    ("typed", "words"),
+    [
+        ("7 2/6 - 3 5/6", "Cut and cross out."),
+        ("2 4/5 + 1 3/5", "Cut and put together."),
+        ("5/6 ? 7/8", "Cut, if it helps."),
+    ],
+)
+def test_what_is_done_with_drawn_amounts(typed: str, words: str) -> None:
+    """Nothing is crossed out where amounts are added or compared."""
+    (item,) = _items(pupil_page(worked_sheet(f"picture: amounts\n\n1. {typed}")))
+    picture = item["picture"]
+    assert isinstance(picture, dict)
+    assert picture["words"] == words
 
 
 def test_a_story_is_printed_and_its_equation_is_not() -> None:

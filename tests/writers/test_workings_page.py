@@ -100,3 +100,43 @@ def test_words_stand_for_a_drawing_that_large_print_leaves_out() -> None:
     typed = "print: large\nstrategy: count up\n\n1. 7 2/6 - 3 5/6"
     page = plain(" ".join(pdf.words(made(workings_page(worked_sheet(typed))))))
     assert "The jump ends at 4 wholes." in page
+
+
+@pytest.mark.parametrize("typed", ["304 - 128", "5.2 - 2.75", "1000000 - 234567"])
+def test_the_result_of_columns_follows_its_last_reason(typed: str) -> None:
+    """It stands right behind the last word, and not at the other side of the page."""
+    signs = pdf.signs(made(workings_page(worked_sheet(f"1. {typed}"))))
+    text = "".join(sign.sign for sign in signs)
+    at = text.index("=", text.rindex("leaves"))
+    before, sign = signs[at - 1], signs[at]
+    assert before.sign == "."
+    assert 1 < sign.left - before.right < 6
+    assert abs(sign.bottom - before.bottom) < 3
+
+
+@pytest.mark.parametrize(
+    ("typed", "rows"),
+    [
+        ("304 - 128", ["304", "128", "176"]),
+        ("1000000 - 234567", ["1000000", "234567", "765433"]),
+        ("345678 + 54322", ["345678", "54322", "400000"]),
+        ("100.4 - 99.65", ["10040", "9965", "075"]),
+    ],
+)
+def test_columns_line_up(typed: str, rows: list[str]) -> None:
+    """The digits of one place stand under one another, to less than half a millimetre, and none is cut off."""
+    page = made(workings_page(worked_sheet(f"1. {typed}")))
+    large = [sign for sign in pdf.signs(page) if sign.sign.isdigit() and sign.points > 12 and sign.left < 75]
+    by_row: list[list[pdf.Box]] = []
+    for sign in sorted(large, key=lambda one: one.bottom):
+        if by_row and sign.bottom - by_row[-1][-1].bottom < 1:
+            by_row[-1].append(sign)
+        else:
+            by_row.append([sign])
+    written = [sorted(row, key=lambda sign: -sign.left) for row in by_row]
+    found = [row for row in written if "".join(sign.sign for sign in reversed(row)) in rows]
+    assert ["".join(sign.sign for sign in reversed(row)) for row in found] == rows
+    middles = [[(sign.left + sign.right) / 2 for sign in row] for row in found]
+    for place in range(max(map(len, middles))):
+        there = [row[place] for row in middles if len(row) > place]
+        assert max(there) - min(there) < 0.5

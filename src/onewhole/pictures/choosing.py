@@ -158,7 +158,11 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
     pointed = working.statement == AnotherName(asked[0], NumberForm.DECIMAL)
     if HUNDREDTHS in cut or pointed or (gap and gap.bottom == HUNDREDTHS):
         first.append(PictureKind.GRID)
-    return (*first, PictureKind.STRIPS, PictureKind.RECTANGLES, PictureKind.LINE, PictureKind.SPLIT)
+    cuts = [PictureKind.STRIPS, PictureKind.RECTANGLES, PictureKind.LINE]
+    if isinstance(working.statement, Ordering):
+        # Many small rectangles, one under another, show no order; points on one line do.
+        cuts = [PictureKind.STRIPS, PictureKind.LINE, PictureKind.RECTANGLES]
+    return (*first, *cuts, PictureKind.SPLIT)
 
 
 def _asked(working: Working) -> tuple[Quantity, ...]:

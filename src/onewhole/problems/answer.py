@@ -3,14 +3,15 @@
 from collections.abc import Iterator
 from fractions import Fraction
 from functools import reduce
+from math import floor
 from typing import assert_never
 
 from onewhole.number.another_name import another_name
 from onewhole.number.clock import on_clock
-from onewhole.number.ladder import Ladder, Style, decimal, joined, measure, mixed
+from onewhole.number.ladder import TEN, Ladder, Style, decimal, joined, measure, mixed
 from onewhole.number.name_wanted import named_as
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
-from onewhole.number.unit import MEASURES, Kind
+from onewhole.number.unit import CENT_PLACES, DOLLAR, MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.expression import Expression, kind, quantities, value
@@ -33,7 +34,8 @@ def answer(statement: Statement) -> RightAnswer:
 
     A number is counted in the pieces of the problem, nothing overfull: 7 2/6 - 3 5/6 is 3 3/6. It is what a
     working reaches (`tests/agreement` holds the two together), and is there too for what is not worked line
-    by line, such as 3 x 2/5. Raises NotOnLadderError for a measure that does not come out even (1/5 x 2 in).
+    by line, such as 3 x 2/5. Raises NotOnLadderError for a measure that does not come out even (1/5 x 2 in), and for an
+    answer between two prices (1/2 x $3.25).
     A number that stands alone is answered by its other name (:mod:`onewhole.number.another_name`).
     A comparison already written with its sign is answered by the sign that is true.
 
@@ -93,6 +95,8 @@ def written_usually(asked: Expression) -> Quantity:
 
 def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) -> Quantity:
     found = [quantity.ladder for quantity in numbers if quantity.kind is measured]
+    if prices := [ladder for ladder in found if ladder.mark == DOLLAR]:
+        return _price(amount, reduce(joined, prices))
     for ladder in (reduce(joined, found), *_finer(found, measured)):
         try:
             return usual(ladder, amount)
@@ -102,6 +106,23 @@ def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) ->
         return usual(mixed(amount.denominator, found[0].mark), amount)
     msg = f"the answer, a {measured}, is no whole number of the smallest unit"
     raise NotOnLadderError(msg, remedy="Change the numbers so that it comes out even.")
+
+
+def _price(amount: Fraction, ladder: Ladder) -> Quantity:
+    """Write an amount of dollars as the prices of a problem are written, with cents where it has some.
+
+    >>> _price(Fraction(5, 2), decimal(1, 0, DOLLAR)).counts
+    (2, 5, 0)
+    """
+    for one in (ladder, decimal(1, CENT_PLACES, DOLLAR)):
+        try:
+            return usual(one, amount)
+        except NotOnLadderError:
+            continue
+    below = floor(amount * TEN**CENT_PLACES)
+    low, high = (f"${cents // TEN**CENT_PLACES}.{cents % TEN**CENT_PLACES:02}" for cents in (below, below + 1))
+    msg = f"the answer is between {low} and {high}, and there is no price between them"
+    raise NotOnLadderError(msg, remedy="Change the numbers so that it comes out in whole cents.")
 
 
 def _finer(found: list[Ladder], measured: Kind) -> Iterator[Ladder]:

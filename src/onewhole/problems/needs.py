@@ -41,6 +41,10 @@ class Operation(Enum):
     ROUND = "round"
 
 
+#: Of numbers that are added or taken away it is worth saying that nothing is regrouped.
+REGROUPED = frozenset({Operation.ADD, Operation.SUBTRACT})
+
+
 @dataclass(frozen=True, slots=True)
 class Needs:
     """What a problem asks of a pupil, seen from its numbers alone and not from a strategy.

@@ -140,8 +140,9 @@ def _first_way(product: ProductState) -> ProductWay:
     """Return the first way to multiply two numbers that a teacher would use; one that only suits, else."""
     ways = ways_to_multiply(product) or tuple([way for way in PRODUCT_WAYS if way.unsuited(product) is None])
     if not ways:
-        msg = "a part of a measure is not worked line by line"
-        raise NotWorkedError(msg, remedy="Write how many times a measure is taken, such as 3 x 2 ft 7 in.")
+        msg = "a part of a measure or of a price is not worked line by line"
+        remedy = "Write how many times it is taken, such as 3 x 2 ft 7 in or 3 x $3.25."
+        raise NotWorkedError(msg, remedy=remedy)
     return ways[0]
 
 

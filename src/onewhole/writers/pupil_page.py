@@ -4,10 +4,12 @@ from collections.abc import Sequence
 from math import ceil
 from typing import assert_never
 
+from onewhole.languages.page_words import PageWords
 from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import amounts
+from onewhole.problems.needs import Operation
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.typed import typed_sentences
@@ -95,14 +97,14 @@ def _item(item: Instruction | Problem, worked: WorkedSheet, marks: CornerMarks) 
 def _drawn(problem: WorkedProblem, header: Header) -> Json:
     """Say what is to be drawn in the place for a picture, or draw the amounts of the problem."""
     scene = amounts(problem.working) if header.picture is PictureSetting.AMOUNTS and problem.working else None
-    found: Json = {"words": _draw(header)}
+    found: Json = {"words": _draw(header, problem)}
     if scene is None:
         return found
     alt = text_of(spoken_by(header.words).working.picture(scene, header.words))
     return found | {"svg": svg(scene, header.words, grid=False), "alt": alt}
 
 
-def _draw(header: Header) -> str:
+def _draw(header: Header, problem: WorkedProblem) -> str:
     """Say what is done in the place for a picture."""
     page = spoken_by(header.words).page
     match header.picture:
@@ -111,11 +113,18 @@ def _draw(header: Header) -> str:
         case PictureSetting.LINE:
             return page.draw_jumps
         case PictureSetting.AMOUNTS:
-            return page.cut_strips
+            return _cut(page, problem)
         case PictureSetting.NONE:
             return ""
         case _:
             assert_never(header.picture)
+
+
+def _cut(page: PageWords, problem: WorkedProblem) -> str:
+    asked = problem.needs.operations
+    if Operation.SUBTRACT in asked:
+        return page.cut_strips
+    return page.cut_to_join if Operation.ADD in asked else page.cut_to_see
 
 
 def _slip(slip: FindTheSlip, header: Header) -> Json:

@@ -146,6 +146,22 @@ def test_a_page_of_another_night_or_teacher_is_told_by_its_key(hidden: tuple[int
     assert found.found == (OtherPage("1.jpg", mapped(LINES).key, 2),)
 
 
+@pytest.mark.parametrize("hidden", [(0,), (2,)])
+def test_a_pupil_s_copy_of_another_night_is_told_with_a_thumb_on_it(hidden: tuple[int, ...]) -> None:
+    """The marks of the pupil's code, which stand between the corners, are not taken for these."""
+    there = without_marks(paper(LINES, 2, "K01"), mapped(LINES).pages[1], *hidden)
+    assert _read(_shot(there), text=LARGE).found == (OtherPage("1.jpg", mapped(LINES).key, 2),)
+
+
+def test_three_marks_are_never_called_too_few() -> None:
+    """A page folded over, with three of its marks or more in the picture, lies in no way flat."""
+    one = mapped(LARGE).pages[0]
+    whole = without_marks(paper(LARGE), one, 3)
+    half = whole.shape[0] // 2
+    apart = np.vstack([whole[:half], np.full((half, whole.shape[1]), 255, np.uint8), whole[half:]])
+    assert _read(_shot(apart), text=LARGE).found == (NotFlat("1.jpg"),)
+
+
 def test_another_version_is_asked_for_once_and_read() -> None:
     """A page of a key that is not known is read at once where the key is known elsewhere."""
     asked = []

@@ -1,7 +1,7 @@
 """What a key says beside an answer: what a problem needs, how its answer is checked, where a slip is."""
 
 from onewhole.languages.english.making import Nodes, listed, told
-from onewhole.problems.needs import Needs, Operation
+from onewhole.problems.needs import REGROUPED, Needs, Operation
 from onewhole.sentences.node import Label, Node, Said
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.statements.expression import Expression
@@ -21,12 +21,16 @@ def needs_told(asked: Needs) -> Sentences:
     """
     if Operation.ROUND in asked.operations:
         return told("exactly halfway") if asked.halfway else ()
-    notes: list[Nodes] = [("regroup" if asked.regrouping else "no regrouping",)]
+    notes: list[Nodes] = []
+    if asked.regrouping:
+        notes.append(("regroup",))
+    elif REGROUPED.intersection(asked.operations):
+        notes.append(("no regrouping",))
     if asked.whole_first:
         notes.append(("a whole number first",))
     if asked.renaming:
         notes.append(("unlike denominators" if asked.denominators else "unlike units",))
-    return told(listed(notes, joiner=","))
+    return told(listed(notes, joiner=",")) if notes else ()
 
 
 def estimate_told(estimate: Estimate) -> Sentences:

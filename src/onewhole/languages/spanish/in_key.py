@@ -1,7 +1,7 @@
 """What a key says beside an answer, in Spanish: what a problem needs, how it is checked, where a slip is."""
 
 from onewhole.languages.spanish.making import Nodes, listed, told
-from onewhole.problems.needs import Needs, Operation
+from onewhole.problems.needs import REGROUPED, Needs, Operation
 from onewhole.sentences.node import Label, Node, Said
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.statements.expression import Expression
@@ -21,12 +21,16 @@ def needs_told(asked: Needs) -> Sentences:
     """
     if Operation.ROUND in asked.operations:
         return told("justo en el punto medio") if asked.halfway else ()
-    notes: list[Nodes] = [("reagrupar" if asked.regrouping else "sin reagrupar",)]
+    notes: list[Nodes] = []
+    if asked.regrouping:
+        notes.append(("reagrupar",))
+    elif REGROUPED.intersection(asked.operations):
+        notes.append(("sin reagrupar",))
     if asked.whole_first:
         notes.append(("primero un número entero",))
     if asked.renaming:
         notes.append(("denominadores diferentes" if asked.denominators else "unidades diferentes",))
-    return told(listed(notes, joiner=","))
+    return told(listed(notes, joiner=",")) if notes else ()
 
 
 def estimate_told(estimate: Estimate) -> Sentences:

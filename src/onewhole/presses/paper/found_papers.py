@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 from onewhole.presses.paper.seen_marks import Points, SeenMark
 from onewhole.sheets.page_map import MappedPage, PageBox
 from onewhole.sheets.page_marks import CORNERS, DIGITS, MarksError, PageMarks, read_corners
+from onewhole.sheets.pupil_marks import PUPIL_MARKS
 
 Matrix = NDArray[np.float64]
 """Three by three: from millimetres on the page to picture elements."""
@@ -70,7 +71,8 @@ def found_papers(marks: Sequence[SeenMark], pages: Sequence[MarkedPage]) -> tupl
 def other_pages(marks: Sequence[SeenMark]) -> tuple[PageMarks, ...]:
     """Return what marks say that are of no known page: four that agree, or three without the fourth.
 
-    Three are taken only where there are no others, since nothing checks them.
+    Three are taken only of the marks of one paper, since nothing checks them: its corners, and the two of a
+    pupil's code, which stand between them.
     """
     corners = [[mark for mark in marks if mark.number // DIGITS == at] for at in range(CORNERS)]
     found: list[PageMarks] = []
@@ -79,10 +81,17 @@ def other_pages(marks: Sequence[SeenMark]) -> tuple[PageMarks, ...]:
         if used.isdisjoint(map(id, four)) and _round(four) and (says := _said(four)) is not None:
             used.update(map(id, four))
             found.append(says)
-    if not found and sorted(map(len, corners)) == [0, 1, 1, 1]:
-        says = _said([mark for some in corners for mark in some])
+    if not found and len(marks) <= ENOUGH + PUPIL_MARKS:
+        threes = [three for some in combinations(corners, ENOUGH) for three in product(*some)]
+        says = _said(max(threes, key=_area)) if threes else None
         found.extend([says] if says else [])
     return tuple(found)
+
+
+def _area(three: Sequence[SeenMark]) -> float:
+    """Return how large the triangle of three marks is: the corners of a page make the largest."""
+    (x, y), (other_x, other_y) = (mark.middle - three[0].middle for mark in three[1:])
+    return abs(float(x * other_y - y * other_x)) / 2
 
 
 def _said(marks: Sequence[SeenMark]) -> PageMarks | None:

@@ -201,13 +201,13 @@ class _Reader:
         halves = [there for one in self.pages if (there := len(left.intersection(one.numbers)))]
         others = other_pages(marks)
         ours = {one.map.key for one in self.known}
-        for says in others:
+        for says in dict.fromkeys(others):
             yield NotFlat(name) if says.key in ours else OtherPage(name, says.key, says.page)
         if halves and not others:
             most = max(halves)
-            yield NotFlat(name) if most == CORNERS else HalfPage(name, most)
+            yield HalfPage(name, most) if most < ENOUGH else NotFlat(name)
         elif len(marks) >= ENOUGH - 1 and not others:
-            yield HalfPage(name, min(len(marks), ENOUGH))
+            yield HalfPage(name, len(marks)) if len(marks) < ENOUGH else NotFlat(name)
 
 
 def _marked(paper: KnownPaper) -> Iterator[MarkedPage]:

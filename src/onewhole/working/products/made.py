@@ -2,6 +2,7 @@
 
 from onewhole.number.ladder import Ladder, Style, decimal, mixed
 from onewhole.number.quantity import Quantity, usual
+from onewhole.number.unit import CENT_PLACES, DOLLAR
 from onewhole.statements.expression import Times, value
 
 
@@ -22,7 +23,7 @@ def made(left: Quantity, right: Quantity) -> Quantity:
 
 
 def product_ladder(left: Quantity, right: Quantity) -> Ladder:
-    """Return the ladder on which a product is counted: sixths of halves are twelfths.
+    """Return the ladder on which a product is counted: sixths of halves are twelfths, a price has cents.
 
     >>> from onewhole.number.quantity import whole
     >>> product_ladder(whole(3), Quantity(mixed(5), (1, 2))).denominator
@@ -33,6 +34,8 @@ def product_ladder(left: Quantity, right: Quantity) -> Ladder:
         plain, counted = (one, other) if one.style is Style.PLACES else (other, one)
         return counted if counted.style is not Style.PLACES or counted.mark else plain
     mark = one.mark or other.mark
+    if mark == DOLLAR:
+        return decimal(1, CENT_PLACES, mark)
     if one.style is Style.DECIMAL is other.style:
         return decimal(1, one.after + other.after, mark)
     parts = (1 / (one.finest * other.finest)).numerator

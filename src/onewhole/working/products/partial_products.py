@@ -107,7 +107,7 @@ def add(state: ProductState) -> ProductState:
 def _unsuited(state: ProductState) -> Unsuited | None:
     left, right = sides(state)
     measured = Style.MEASURE in {state.left.ladder.style, state.right.ladder.style}
-    if measured and state.times is None:
+    if state.part_of_money or (measured and state.times is None):
         return NoPartsToSplit()
     return NoPartsToSplit() if len(left) * len(right) == 1 else None
 

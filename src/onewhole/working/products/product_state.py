@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
+from onewhole.number.unit import DOLLAR
 from onewhole.statements.expression import Expression, Times
 from onewhole.working.fact import Fact
 from onewhole.working.line import Line, followed
@@ -33,6 +34,14 @@ class ProductState:
         """
         plain = self.left.ladder.style is Style.PLACES and not self.left.ladder.mark
         return self.left.parts if plain else None
+
+    @property
+    def part_of_money(self) -> bool:
+        """Say whether a price is taken in part, and not so many times (1/2 x $5)."""
+        both = ((self.left, self.right), (self.right, self.left))
+        return any(
+            one.ladder.mark == DOLLAR and other.ladder.style is not Style.PLACES for one, other in both
+        )
 
     @property
     def asked(self) -> Times:

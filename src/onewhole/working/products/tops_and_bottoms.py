@@ -65,7 +65,7 @@ def _with_point(first: ProductState) -> ProductState:
 
 def _unsuited(state: ProductState) -> Unsuited | None:
     styles = {state.left.ladder.style, state.right.ladder.style}
-    if Style.MEASURE in styles or styles == {Style.PLACES}:
+    if state.part_of_money or Style.MEASURE in styles or styles == {Style.PLACES}:
         return NoFractionToMultiply()
     return None
 
