@@ -53,6 +53,18 @@ def kept_files() -> list[Path]:
     return [path for name in listing.split("\0") if name and (path := ROOT / name).is_file()]
 
 
+def kept_links() -> list[str]:
+    """The names of all links that are in the repository: files of mode 120000."""
+    listing = subprocess.run(
+        ["git", "ls-files", "--stage", "-z"],  # noqa: S607 - git is on PATH
+        cwd=ROOT,
+        check=True,
+        capture_output=True,
+        text=True,
+    ).stdout
+    return [line.partition("\t")[2] for line in listing.split("\0") if line.startswith("120000 ")]
+
+
 @cache
 def tree(path: Path) -> ast.Module:
     """The syntax tree of a file of the source, read once for all tests of this folder."""

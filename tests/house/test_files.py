@@ -5,7 +5,7 @@ from statistics import median
 
 import pytest
 
-from tests.house.plan import ROOT, kept_files
+from tests.house.plan import ROOT, kept_files, kept_links
 
 CEILING = 400
 USUAL = 150
@@ -32,3 +32,8 @@ def test_a_file_is_usually_short() -> None:
     lengths = [n for path in _kept("src", ".py") if (n := _lines(path))]
     print(f"{len(lengths)} source files, median {median(lengths)} lines, longest {max(lengths)}")
     assert median(lengths) <= USUAL
+
+
+def test_no_link_is_kept() -> None:
+    """A link that git keeps takes the place of a folder of this name that it does not, such as `.venv`."""
+    assert kept_links() == []
