@@ -103,3 +103,9 @@ def test_its_pages_print(tmp_path: Path) -> None:
     names = {problem["strategy"] for problem in workings_page(worked).data["problems"]}  # type: ignore[attr-defined]
     assert names == {"Write it another way"}
     assert len(key_page(worked).data["answers"]) == len(WORKED)  # type: ignore[arg-type]
+
+
+def test_a_price_to_be_rounded_needs_no_label() -> None:
+    """The first word says what to do with a number, and a price is one."""
+    typed = "title: Prices\n\nround 3.46 to the nearest tenth\nround $3.46 to the nearest dollar\n"
+    assert [problem.label for problem in read_sheet(typed).problems] == ["1", "2"]
