@@ -42,7 +42,8 @@ def test_a_measure_that_does_not_come_out_even_is_refused() -> None:
 
 
 @pytest.mark.parametrize(
-    ("typed", "right"), [("0.5 x $2.50", "$1.25"), ("1/2 x $5", "$2.50"), ("3 x $3.25", "$9.75"), ("$5 + $2", "$7")]
+    ("typed", "right"),
+    [("0.5 x $2.50", "$1.25"), ("1/2 x $5", "$2.50"), ("3 x $3.25", "$9.75"), ("$5 + $2", "$7")],
 )
 def test_a_price_has_cents(typed: str, right: str) -> None:
     """Whatever multiplies a price, the answer is written as a price."""
@@ -52,7 +53,11 @@ def test_a_price_has_cents(typed: str, right: str) -> None:
 
 @pytest.mark.parametrize(
     ("typed", "between"),
-    [("0.5 x $3.25", r"\$1\.62 and \$1\.63"), ("1/3 x $5", r"\$1\.66 and \$1\.67"), ("0.1 x $0.05", r"\$0\.00 and \$0\.01")],
+    [
+        ("0.5 x $3.25", r"\$1\.62 and \$1\.63"),
+        ("1/3 x $5", r"\$1\.66 and \$1\.67"),
+        ("0.1 x $0.05", r"\$0\.00 and \$0\.01"),
+    ],
 )
 def test_an_answer_between_two_prices_is_refused(typed: str, between: str) -> None:
     """No coin is worth less than a cent (31 U.S.C. 5112(a), from memory): $1.625 is no price."""

@@ -10,7 +10,7 @@ from onewhole.languages.english.speech import say
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.key_page import key_page
 from tests.kit import pdf
-from tests.kit.pages import COMBINED, PAPERS, pressed, sheet
+from tests.kit.pages import COMBINED, PAPERS, made, pressed, sheet
 from tests.kit.sheets import worked_sheet
 
 
@@ -56,7 +56,7 @@ def test_every_answer_and_every_equal_form_is_spoken(name: str) -> None:
     ],
 )
 def test_notes(typed: str, note: str | None) -> None:
-    """What a problem needs stands beside its answer; where nothing is put together or opened, nothing of it."""
+    """What a problem needs stands beside its answer, regrouping only where numbers are added or taken away."""
     data: Any = key_page(worked_sheet(f"1. {typed}")).data
     assert data["answers"][0].get("note") == note
 

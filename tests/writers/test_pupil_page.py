@@ -204,7 +204,7 @@ def test_a_fraction_under_the_room_has_a_frame_close_to_it(paper: str) -> None:
     room, *_ = frames(page)
     assert 1.5 < frame.top - room.bottom < 3.5
     assert abs(frame.width - line.width) < 1
-    word = [sign for sign in pdf.signs(page) if sign.sign == "A" and sign.right < line.left][0]
+    word = next(sign for sign in pdf.signs(page) if sign.sign == "A" and sign.right < line.left)
     assert abs((word.top + word.bottom) / 2 - (frame.top + frame.bottom) / 2) < 2
     assert not [box for box in pdf.drawings(page) if box.height > 8 and _stands_on(box, plain)]
 
@@ -214,7 +214,9 @@ def test_a_ring_keeps_its_distance(typed: str) -> None:
     """A ring stands as far from the number before it as from the one behind it, whatever the numbers are."""
     page = made(pupil_page(worked_sheet(f"1. {typed}")))
     (ring,) = [box for box in pdf.drawings(page) if 8 < box.width < 12 and abs(box.width - box.height) < 0.5]
-    level = [sign for sign in pdf.signs(page) if ring.top - 3 < sign.bottom < ring.bottom + 3 and sign.sign != "."]
+    level = [
+        sign for sign in pdf.signs(page) if ring.top - 3 < sign.bottom < ring.bottom + 3 and sign.sign != "."
+    ]
     before = ring.left - max(sign.right for sign in level if sign.right < ring.left + 0.5)
     behind = min(sign.left for sign in level if sign.left > ring.right - 0.5) - ring.right
     assert 1.2 < before < 3

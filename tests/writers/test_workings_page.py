@@ -124,7 +124,7 @@ def test_the_result_of_columns_follows_its_last_reason(typed: str) -> None:
     ],
 )
 def test_columns_line_up(typed: str, rows: list[str]) -> None:
-    """The digits of one place stand under one another, to less than half a millimetre, and none is cut off."""
+    """The digits of one place stand under one another, to half a millimetre, and none is cut off."""
     page = made(workings_page(worked_sheet(f"1. {typed}")))
     large = [sign for sign in pdf.signs(page) if sign.sign.isdigit() and sign.points > 12 and sign.left < 75]
     by_row: list[list[pdf.Box]] = []

@@ -8,11 +8,11 @@ class PageWords:
     """Titles, headings and labels of the pages for pupils and families, and of their keys.
 
     ``page_of`` has {at} and {of} for the number of a page and of all pages, and ``another_way`` has {name}
-    for a way to work; ``untitled`` names a page without a title; ``to_finish`` comes before a worked example
-    with its last line left out; ``code`` before the boxes for a pupil's code; ``cross_out`` tells how an
-    answer is changed on paper. ``cut_strips`` stands under drawn amounts of which some are taken away,
-    ``cut_to_join`` where they are added, ``cut_to_see`` elsewhere. ``film`` stands over the address of a film, and ``film_code`` says what the
-    square code beside it is.
+    for a way to work; ``untitled`` names a page without a title; ``to_finish`` comes before a worked
+    example with its last line left out; ``code`` before the boxes for a pupil's code; ``cross_out``
+    tells how an answer is changed on paper. ``cut_strips`` stands under drawn amounts of which some are
+    taken away, ``cut_to_join`` where they are added, ``cut_to_see`` elsewhere. ``film`` stands over the
+    address of a film, and ``film_code`` says what the square code beside it is.
     """
 
     untitled: str

@@ -34,9 +34,8 @@ def answer(statement: Statement) -> RightAnswer:
 
     A number is counted in the pieces of the problem, nothing overfull: 7 2/6 - 3 5/6 is 3 3/6. It is what a
     working reaches (`tests/agreement` holds the two together), and is there too for what is not worked line
-    by line, such as 3 x 2/5. Raises NotOnLadderError for a measure that does not come out even (1/5 x 2 in), and for an
-    answer between two prices (1/2 x $3.25).
-    A number that stands alone is answered by its other name (:mod:`onewhole.number.another_name`).
+    by line, such as 3 x 2/5. Raises NotOnLadderError for a measure that does not come out even
+    (1/5 x 2 in), and for an answer between two prices (1/2 x $3.25). A number that stands alone is answered by its other name (:mod:`onewhole.number.another_name`).
     A comparison already written with its sign is answered by the sign that is true.
 
     >>> from onewhole.statements.reading import read_statement
@@ -120,7 +119,9 @@ def _price(amount: Fraction, ladder: Ladder) -> Quantity:
         except NotOnLadderError:
             continue
     below = floor(amount * TEN**CENT_PLACES)
-    low, high = (f"${cents // TEN**CENT_PLACES}.{cents % TEN**CENT_PLACES:02}" for cents in (below, below + 1))
+    low, high = (
+        f"${cents // TEN**CENT_PLACES}.{cents % TEN**CENT_PLACES:02}" for cents in (below, below + 1)
+    )
     msg = f"the answer is between {low} and {high}, and there is no price between them"
     raise NotOnLadderError(msg, remedy="Change the numbers so that it comes out in whole cents.")
 

@@ -35,7 +35,7 @@ from onewhole.presses.paper.found_papers import (
 from onewhole.presses.paper.matching import LaidPage, laid, seen_through
 from onewhole.presses.paper.seen_marks import Grey, SeenMark, seen_marks
 from onewhole.sheets.page_map import MappedPage, PageBox, PageMap
-from onewhole.sheets.page_marks import CORNERS, PageMarks, corner_marks
+from onewhole.sheets.page_marks import PageMarks, corner_marks
 from onewhole.sheets.pupil_marks import pupil_marked
 
 #: So many files are looked at: those of a class of 60 with two photos a page of four.
