@@ -32,7 +32,9 @@ class Shot:
 
     ``turn`` and ``tilt`` are degrees; ``curl`` is how far the paper bends up, in millimetres; ``light`` how
     much darker the darkest corner is, ``shadow`` how dark a hand's shadow, from 0 to 1; ``blur`` is in
-    picture elements, ``noise`` in grey levels; ``quality`` is that of JPEG.
+    picture elements, ``noise`` in grey levels; ``quality`` is that of JPEG. ``table`` is how light the table
+    is. ``glare`` is a lamp in a clear folder over the paper: where it is across and down, and how large, as
+    shares of the picture; the whole folder takes a quarter of the contrast.
     """
 
     longest: int = 3000
@@ -46,6 +48,8 @@ class Shot:
     quality: int = 85
     margin: float = 0.08
     paper: int = 235
+    table: int = 120
+    glare: tuple[float, float, float] | None = None
 
 
 #: The kinds of pictures of the table, from easy to hard.
@@ -86,7 +90,7 @@ def table(
     """
     chance = np.random.default_rng(seed)
     wide, high = sides
-    seen = _wood(chance, wide, high)
+    seen = _wood(chance, wide, high) + (shot.table - 120)
     for page, (x, y) in zip(pages, places, strict=True):
         turned = replace(shot, turn=shot.turn + float(chance.uniform(-2, 2)))
         _lay(
@@ -238,6 +242,10 @@ def _lit(seen: Floats, shot: Shot, chance: np.random.Generator) -> Floats:
         cv2.ellipse(hand, middle, (26, 11), float(chance.uniform(0, 180)), 0, 360, 1.0, -1)
         light *= 1 - shot.shadow * cv2.GaussianBlur(hand, (0, 0), 1.5)
     found: Floats = (seen * cv2.resize(light.astype(np.float32), (wide, high))).astype(np.float32)
+    if shot.glare:
+        across, down, size = shot.glare
+        lamp = 500 * np.exp(-1.5 * (((x - across) / size) ** 2 + ((y - down) / size) ** 2))
+        found = 0.75 * found + 64 + cv2.resize(lamp.astype(np.float32), (wide, high))
     return found
 
 

@@ -22,9 +22,12 @@ def test_room_12_takes_one_page(paper: str) -> None:
 
 @pytest.mark.parametrize(("name", "both"), list(product(("room12", "sorts"), COMBINED)))
 def test_the_key_is_a_table_with_heads(name: str, both: tuple[str, str]) -> None:
-    """The key is one table with a row of heads, then a row for each problem, on however many pages."""
+    """The key is one table with a row of heads, then a row for each problem, on however many pages.
+
+    Long problems and large print leave no room for a column of notes.
+    """
     found = Counter(tag for tag, _ in pdf.tags(pressed(f"{name}/key", *both)))
-    columns, rows = (5 if both[1] == "ordinary" else 4), len(sheet(name).problems)
+    columns, rows = (5 if both[1] == "ordinary" and name == "room12" else 4), len(sheet(name).problems)
     assert (found["/Table"], found["/TD"]) == (1, columns * rows)
     assert found["/TR"] == rows + 1
     assert found["/TH"] == columns
@@ -56,7 +59,7 @@ def test_every_answer_and_every_equal_form_is_spoken(name: str) -> None:
     ],
 )
 def test_notes(typed: str, note: str | None) -> None:
-    """What a problem needs stands beside its answer, regrouping only where numbers are added or taken away."""
+    """What a problem needs stands beside its answer, regrouping only where it is added or taken away."""
     data: Any = key_page(worked_sheet(f"1. {typed}")).data
     assert data["answers"][0].get("note") == note
 

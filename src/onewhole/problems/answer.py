@@ -35,7 +35,8 @@ def answer(statement: Statement) -> RightAnswer:
     A number is counted in the pieces of the problem, nothing overfull: 7 2/6 - 3 5/6 is 3 3/6. It is what a
     working reaches (`tests/agreement` holds the two together), and is there too for what is not worked line
     by line, such as 3 x 2/5. Raises NotOnLadderError for a measure that does not come out even
-    (1/5 x 2 in), and for an answer between two prices (1/2 x $3.25). A number that stands alone is answered by its other name (:mod:`onewhole.number.another_name`).
+    (1/5 x 2 in), and for an answer between two prices (1/2 x $3.25). A number that stands alone is answered
+    by its other name (:mod:`onewhole.number.another_name`).
     A comparison already written with its sign is answered by the sign that is true.
 
     >>> from onewhole.statements.reading import read_statement

@@ -68,6 +68,30 @@ def test_places_are_cut_where_they_are(kind: str) -> None:
     assert _off(page) <= 4 / 3
 
 
+ODD = {
+    "on its side": replace(EASY, turn=91),
+    "on its other side": replace(EASY, turn=268),
+    "a dark table": replace(EASY, table=20, light=0.6),
+    "a white table": replace(EASY, table=235, paper=240),
+    "a lamp in a clear folder": replace(EASY, glare=(0.5, 0.5, 0.12)),
+    "a lamp on one mark": replace(EASY, glare=(0.1, 0.08, 0.08)),
+}
+
+
+@pytest.mark.parametrize("kind", ODD)
+def test_an_odd_place_to_take_a_picture(kind: str) -> None:
+    """On its side, on a dark or a white table, in a clear folder under a lamp: the page is whose it is."""
+    found = _read(_shot(paper(LARGE, pupil="K02"), ODD[kind]), text=LARGE)
+    assert [(page.pupil, page.page) for page in found.pages] == [("K02", 1)]
+    assert [type(one) for one in found.found] == [PageMissing]
+
+
+def test_a_folder_that_is_all_glare_is_told() -> None:
+    """Nothing is read off it, and it is said what may be done."""
+    found = _read(_shot(paper(LARGE, pupil="K02"), replace(EASY, glare=(0.5, 0.5, 2.0))), text=LARGE)
+    assert (found.pages, found.found) == ((), (NoPage("1.jpg"),))
+
+
 def test_several_papers_on_a_table() -> None:
     """Copies of one page have the same marks: each is found, with the code of its pupil."""
     pages = [paper(LINES, 1, "K01", dotted), paper(LINES, 2, "K01", dotted), paper(LINES, 1, "K02", dotted)]

@@ -76,15 +76,17 @@ def pictures_mended(found: PictureFinding) -> Sentences:
 
     >>> from onewhole.notations.sentences.text import text_of
     >>> text_of(pictures_mended(NoPage("desk.jpg")))
-    'Take the picture from above, with all four corners of the paper in it.'
+    'Take the picture from above, with all four corners of the paper in it. Blur or glare hides the marks.'
     """
     match found:
         case PictureUnread(why=why):
             return _again(why)
         case PagesLeft() | PicturesLeft():
             return told("read the others after these")
-        case NoPage() | HalfPage():
-            return told("take the picture from above, with all four corners of the paper in it")
+        case NoPage():
+            return (*_from_above(), *told("blur or glare hides the marks"))
+        case HalfPage():
+            return _from_above()
         case NotFlat():
             return told("lay the paper flat, without a fold over a corner, and take the picture again")
         case OtherPage():
@@ -97,6 +99,10 @@ def pictures_mended(found: PictureFinding) -> Sentences:
             return told("take a picture of it too, or type these answers")
         case _:
             assert_never(found)
+
+
+def _from_above() -> Sentences:
+    return told("take the picture from above, with all four corners of the paper in it")
 
 
 def _of(picture: str) -> Nodes:
