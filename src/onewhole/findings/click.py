@@ -75,6 +75,14 @@ class WithoutWords:
 
 
 @dataclass(frozen=True, slots=True)
+class AsStory:
+    """Problems told in words; ``anew``: in other words than they have."""
+
+    labels: Labels
+    anew: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class EasyToHard:
     """The page put in order."""
 
@@ -129,6 +137,7 @@ Click = (
     | NewNumbers
     | AskInstead
     | WithoutWords
+    | AsStory
     | EasyToHard
     | SetTo
     | TellAs
@@ -158,6 +167,7 @@ Done = (
     | LeaveOut
     | AskInstead
     | WithoutWords
+    | AsStory
     | EasyToHard
     | SetTo
     | TellAs

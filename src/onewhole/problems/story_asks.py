@@ -159,6 +159,20 @@ def asked(statement: Statement) -> StoryQuestion:
     return found
 
 
+def can_be_told(statement: Statement) -> bool:
+    """Say whether a story is told about a statement.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [can_be_told(read_statement(typed)) for typed in ("4 x 2/3", "7 - 3 - 2")]
+    [True, False]
+    """
+    try:
+        asked(statement)
+    except NoStoryError:
+        return False
+    return True
+
+
 def _asked(statement: Statement) -> StoryQuestion | None:
     match statement:
         case Question(expression):

@@ -8,6 +8,7 @@ from typing import assert_never
 from onewhole.findings.click import (
     AddProblem,
     AskInstead,
+    AsStory,
     Click,
     Done,
     EasyToHard,
@@ -31,6 +32,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.page import FALL
 from onewhole.sheets.reading import read_part, read_sheet
 from onewhole.sheets.sheet_editor import SheetEditor
+from onewhole.sheets.stories import told_anew
 from onewhole.sheets.typed_lines import problem_lines
 from onewhole.sheets.unread_line import problems_beside
 from onewhole.sheets.worked import WorkedSheet
@@ -77,6 +79,9 @@ def apply_remedy(typed: str, click: Click) -> ChangedSheet:
             labels = _known(rows, click.labels)
             plain = {one.label: one.typed for one in sheet.problems if one.label in labels}
             return ChangedSheet(rows.asking(plain).typed, WithoutWords(labels))
+        case AsStory():
+            labels = _known(rows, click.labels)
+            return ChangedSheet(_told(sheet, rows, labels).typed, AsStory(labels, click.anew))
         case EasyToHard():
             score = {one.label: one.difficulty.score for one in WorkedSheet(sheet).problems}
             order = sorted(rows.problems, key=lambda label: score[label])
@@ -158,6 +163,15 @@ def _new_numbers(sheet: Sheet, rows: SheetEditor, labels: tuple[str, ...]) -> Ch
         return ChangedSheet(rows.without(labels).typed, NoOtherNumbers(labels))
     left = tuple(label for label in labels if label not in asked)
     return ChangedSheet(_asking(rows, asked).typed, NewlyNumbered(tuple(asked.items()), left))
+
+
+def _told(sheet: Sheet, rows: SheetEditor, labels: tuple[str, ...]) -> SheetEditor:
+    """Tell problems in words that they do not have; the header names what they count."""
+    words = sheet.header.words
+    stories = {one.label: told_anew(one, words) for one in sheet.problems if one.label in labels}
+    rows = rows.asking({label: f"{text(one.statement)} | {one.words}" for label, one in stories.items()})
+    counted = next((one.whole for one in stories.values() if one.counts_wholes), words)
+    return rows if counted == words else rows.with_setting(SettingLine("whole", counted.whole))
 
 
 def _asking(rows: SheetEditor, asked: Mapping[str, Statement]) -> SheetEditor:

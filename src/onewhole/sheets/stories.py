@@ -49,6 +49,11 @@ class Story:
         return text_of(self.told)
 
     @property
+    def counts_wholes(self) -> bool:
+        """Say whether the words count what the class calls a whole."""
+        return self.whole.whole in self.words or self.whole.wholes in self.words
+
+    @property
     def level(self) -> ReadingLevel:
         """Return how hard the words are to read."""
         found = reading_level(self.words)
@@ -78,6 +83,31 @@ def story(
     >>> story(read_statement("52 - 27")).words
     'The kite club has 52 strips of kite paper. It uses 27 strips for a kite. How many strips are left?'
     """
+    every = _every(statement, structure, words)
+    return _filled(statement, every[seed % len(every)], words)
+
+
+def told_anew(problem: Problem, words: ClassWords | None = None) -> Story:
+    """Tell a problem in words that it does not have, where there is more than one way: each way in turn.
+
+    A problem without words begins with the way of its place on the page, so that neighbors differ. Raises
+    NoStoryError.
+    """
+    every = _every(problem.statement, None, words)
+    begin = problem.line % len(every)
+    stories = [_filled(problem.statement, frame, words) for frame in (*every[begin:], *every[:begin])]
+    said = [one.words for one in stories]
+    return stories[(said.index(problem.story) + 1) % len(said)] if problem.story in said else stories[0]
+
+
+def _filled(statement: Statement, frame: StoryFrame, words: ClassWords | None) -> Story:
+    stories = (spoken_by(words) if words else SPOKEN).stories
+    whole = stories.whole(words)
+    return Story(statement, frame.structure, stories.filled(frame, asked(statement), whole), whole)
+
+
+def _every(statement: Statement, structure: Structure | None, words: ClassWords | None) -> list[StoryFrame]:
+    """Return the ways to tell a statement, the structures in turn. Raises NoStoryError for none."""
     parts = asked(statement)
     stories = (spoken_by(words) if words else SPOKEN).stories
     fitting = [frame for frame in stories.frames(words) if _fits(frame, parts)]
@@ -88,8 +118,7 @@ def story(
         msg = f"this problem cannot be told as “{name}”"
         remedy = f"It can be told as: {', '.join(have)}." if have else "Leave the kind out."
         raise NoStoryError(msg, remedy=remedy)
-    frame, whole = _in_turn(chosen)[seed % len(chosen)], stories.whole(words)
-    return Story(statement, frame.structure, stories.filled(frame, parts, whole), whole)
+    return _in_turn(chosen)
 
 
 def structure_named(said: str) -> Structure:

@@ -9,6 +9,7 @@ from onewhole.errors import InputError
 from onewhole.findings.click import (
     AddProblem,
     AskInstead,
+    AsStory,
     Click,
     EasyToHard,
     GoTo,
@@ -40,6 +41,8 @@ class ClickKey(Enum):
     NEW_NUMBERS = "new numbers"
     ASK_INSTEAD = "ask instead"
     NO_WORDS = "no words"
+    WORDS = "words"
+    OTHER_WORDS = "other words"
     ORDER = "order"
     SET = "set"
     STORY = "story"
@@ -90,6 +93,8 @@ def sent(click: Click) -> Sent:
             return Sent(ClickKey.ASK_INSTEAD, click.labels, tuple(text(other) for _, other in asked))
         case WithoutWords(labels):
             return Sent(ClickKey.NO_WORDS, labels)
+        case AsStory(labels, anew):
+            return Sent(ClickKey.OTHER_WORDS if anew else ClickKey.WORDS, labels)
         case EasyToHard():
             return Sent(ClickKey.ORDER)
         case SetTo(lines):
@@ -122,6 +127,8 @@ def click_sent(key: str, labels: Sequence[str] = (), values: Sequence[str] = ())
             return AskInstead(tuple(zip(named, map(read_statement, values), strict=True)))
         case ClickKey.NO_WORDS:
             return WithoutWords(named)
+        case ClickKey.WORDS | ClickKey.OTHER_WORDS as words:
+            return AsStory(named, anew=words is ClickKey.OTHER_WORDS)
         case ClickKey.ORDER:
             return EasyToHard()
         case ClickKey.SET:

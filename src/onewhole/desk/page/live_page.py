@@ -11,6 +11,7 @@ from functools import lru_cache
 from onewhole.desk.page.clicks import Offered
 from onewhole.desk.page.fitting import PageFit
 from onewhole.desk.page.print_pages import fitted_pupil_page
+from onewhole.desk.page.stands import Stands, stands
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.click import Click, SetTo, TellAs, UseLine
 from onewhole.findings.in_page import PageFinding, Severity, severity
@@ -83,16 +84,6 @@ class Drawn:
     def address(self) -> str:
         """Return the picture as an address that holds it."""
         return f"data:image/svg+xml;base64,{b64encode(self.svg).decode()}"
-
-
-@dataclass(frozen=True, slots=True)
-class Stands:
-    """A problem of the page: its label, line, what it asks, and in words its room and its standard."""
-
-    label: str
-    line: int
-    asks: str
-    room: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,7 +161,7 @@ def _laid_out(sheet: Sheet, typed: str, now: datetime, wrong: Sequence[OnewholeE
     worked = WorkedSheet(sheet, _worked)
     drawn, fit = _drawn(worked, now)
     looked = audit(worked)
-    problems = tuple(_stands(one, worked) for one in sheet.problems)
+    problems = tuple(stands(one, worked) for one in sheet.problems)
     mistakes = _mistakes(wrong, typed)
     notes = tuple(_gathered(_note(found, looked, typed) for found in looked.findings))
     told = _told(looked, len(drawn), fit, mistakes)
@@ -329,18 +320,6 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageF
 
 def _said(problem: Problem) -> str:
     return f"Problem {problem.label}: {problem.story or f'{say(problem.statement)}.'}"
-
-
-def _stands(problem: Problem, worked: WorkedSheet) -> Stands:
-    needed = worked.rooms[problem.label]
-    lines = "1 line" if needed.lines == 1 else f"{needed.lines} lines"
-    width, height = round(needed.width_mm), round(needed.height_mm)
-    measured = f"{lines}, {width} by {height} mm"
-    if needed.picture:
-        measured += f", picture {round(needed.picture.width_mm)} by {round(needed.picture.height_mm)} mm"
-    return Stands(
-        problem.label, problem.line, text(problem.statement), f"{measured}; {worked.standards[problem.label]}"
-    )
 
 
 def _note(found: PageFinding, looked: Audit, typed: str) -> Note:

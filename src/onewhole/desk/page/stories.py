@@ -44,8 +44,7 @@ def tell(
 
 def told(story: Story) -> tuple[str, ...]:
     """Return a story, what is known about it, and its line for a sheet."""
-    counted = story.whole.whole in story.words or story.whole.wholes in story.words
-    said = [f"“whole: {story.whole.whole}”"] if counted else []
+    said = [f"“whole: {story.whole.whole}”"] if story.counts_wholes else []
     said += [f"“stories: {story.whole.story.typed}”"] if story.whole.story else []
     own = f" with {' and '.join(said)}" if said else ""
     return (

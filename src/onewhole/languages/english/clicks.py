@@ -6,6 +6,7 @@ from typing import assert_never
 from onewhole.findings.click import (
     AddProblem,
     AskInstead,
+    AsStory,
     Click,
     Done,
     EasyToHard,
@@ -48,6 +49,8 @@ def button(click: Click) -> Sentences:
             return _button("Change", _few([(Label(label), "to", Said(other)) for label, other in asked]))
         case WithoutWords(labels):
             return _button("Ask", _problems(labels), "without words")
+        case AsStory(labels, anew):
+            return _button("Tell", _problems(labels), "in other words" if anew else "as a story")
         case EasyToHard():
             return _button("Put the page in order from easy to hard")
         case SetTo(lines):
@@ -82,6 +85,8 @@ def clicked(done: Done) -> Sentences:
             )
         case WithoutWords(labels):
             return told(_named(labels), "asked without words")
+        case AsStory(labels, anew):
+            return told(_named(labels), "told in other words" if anew else "told as a story")
         case EasyToHard():
             return told("the page goes from easy to hard")
         case SetTo(lines):

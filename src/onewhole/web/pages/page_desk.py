@@ -72,7 +72,13 @@ def live(request: PageRequest) -> Json:
             ],
             "pages": [{"picture": one.address, "words": one.words} for one in laid.pages],
             "problems": [
-                {"label": one.label, "line": one.line, "asks": one.asks, "room": one.room}
+                {
+                    "label": one.label,
+                    "line": one.line,
+                    "asks": one.asks,
+                    "room": one.room,
+                    "remedies": [_click(click) for click in one.remedies],
+                }
                 for one in laid.problems
             ],
             "notes": [

@@ -76,6 +76,11 @@ async function remedied(remedy, note) {
     goTo(note.places[0]?.line ?? 1);
     return;
   }
+  await act(remedy, () => get("notes-head").focus());
+}
+
+/** Do what a remedy offers, and say what was done. @param {Remedy} remedy @param {() => void} then */
+export async function act(remedy, then) {
   const fields = new FormData();
   fields.append("typed", typed.value);
   fields.append("act", remedy.act);
@@ -84,7 +89,7 @@ async function remedied(remedy, note) {
   await trying(async () => {
     const now = await ask(desk.dataset.toMended ?? "", fields);
     put(now.typed);
-    get("notes-head").focus();
+    then();
     say(now.words);
   });
 }

@@ -1,14 +1,18 @@
 // The order of the problems: moved by dragging, by the arrows, or with Alt and the arrows in the field.
 
 import { around, ask, find, get, make, say } from "./kit.js";
+import { act } from "./page_desk_notes.js";
 import { trying } from "./page_desk_refused.js";
 import { lineNow, put, typed } from "./page_desk_text.js";
 
 const order = get("order");
 const desk = get("desk");
-/** A problem that stands on the page. @typedef {{ label: string, asks: string, room: string }} Stands */
+/** A problem that stands on the page. @typedef {{ label: string, asks: string, room: string, remedies: import("./page_desk_notes.js").Remedy[] }} Stands */
 /** @type {Record<string, number | undefined>} */
 const STEPS = { ArrowUp: -1, ArrowDown: 1 };
+
+/** How far an arrow moves a problem. @type {Record<string, string | undefined>} */
+const BY = { up: "-1", down: "1" };
 
 /** Show the problems with their rooms; what has the focus keeps it. @param {Stands[]} problems */
 export function drawOrder(problems) {
@@ -16,10 +20,18 @@ export function drawOrder(problems) {
   const place = [...order.children].findIndex((row) => row.contains(document.activeElement));
   order.replaceChildren(...problems.map((one, index) => make("li", { "data-label": one.label },
     button("drag", "⠿", `Move problem ${one.label}: drag, or arrows up and down`),
-    make("span", { class: "what" }, `${one.label}. ${one.asks}`, make("span", { class: "quiet" }, one.room)),
+    make("div", { class: "what" }, `${one.label}. ${one.asks}`, make("span", { class: "quiet" }, one.room),
+      make("span", {}, ...one.remedies.map(offered))),
     button("up", "↑", `Problem ${one.label} up`, index === 0),
     button("down", "↓", `Problem ${one.label} down`, index === problems.length - 1))));
   if (focused && place >= 0) focus(place, focused);
+}
+
+/** A button for what one click may do about a problem's words. @param {import("./page_desk_notes.js").Remedy} remedy */
+function offered(remedy) {
+  const made = make("button", { type: "button", class: "small", "data-does": "words" }, remedy.words);
+  made.addEventListener("click", () => act(remedy, () => undefined));
+  return made;
 }
 
 /** @param {string} does @param {string} sign @param {string} words */
@@ -55,13 +67,13 @@ const labelAt = (event) => around(event, "li")?.dataset.label ?? "";
 order.addEventListener("click", (event) => {
   const pressed = around(event, "button");
   const does = pressed?.dataset.does ?? "drag";
-  if (does === "drag" || pressed?.getAttribute("aria-disabled") === "true") return;
-  move({ label: labelAt(event) }, { by: does === "up" ? "-1" : "1" }, does);
+  if (!(does in BY) || pressed?.getAttribute("aria-disabled") === "true") return;
+  move({ label: labelAt(event) }, { by: BY[does] ?? "1" }, does);
 });
 order.addEventListener("keydown", (event) => {
   const step = STEPS[event.key];
   const does = around(event, "[data-does]")?.dataset.does;
-  if (!step || !does) return;
+  if (!step || !does || does === "words") return;
   event.preventDefault();
   move({ label: labelAt(event) }, { by: String(step) }, does);
 });
