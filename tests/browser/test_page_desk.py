@@ -163,6 +163,23 @@ def test_problems_are_reordered_by_keys(page: Page) -> None:
     assert "# Look first." in typed(page).splitlines()[3]
 
 
+def test_a_problem_is_told_as_a_story(page: Page) -> None:
+    """By the button beside it, which keeps the focus; then in other words, and without them again."""
+    row = page.locator("#order li").first
+    row.get_by_role("button", name="Tell 1 as a story").click()
+    expect(page.locator("#said")).to_have_text("Problem 1 told as a story.")
+    first = next(line for line in typed(page).splitlines() if line.startswith("1. "))
+    assert first.startswith("1. 7 2/6 - 3 5/6 | All the strips of kite paper are the same size.")
+    row.get_by_role("button", name="Tell 1 in other words").click()
+    expect(page.locator("#said")).to_have_text("Problem 1 told in other words.")
+    assert first not in typed(page)
+    expect(row.get_by_role("button", name="Tell 1 in other words")).to_be_focused()
+    row.get_by_role("button", name="Ask 1 without words").click()
+    expect(page.locator("#said")).to_have_text("Problem 1 asked without words.")
+    assert labelled(page)[0] == "1. 7 2/6 - 3 5/6"
+    assert not broken_on_either_screen(page)
+
+
 def test_a_problem_is_dragged(page: Page) -> None:
     """From the third place to the first."""
     rows = page.locator("#order li")

@@ -20,10 +20,10 @@ export function drawOrder(problems) {
   const place = [...order.children].findIndex((row) => row.contains(document.activeElement));
   order.replaceChildren(...problems.map((one, index) => make("li", { "data-label": one.label },
     button("drag", "⠿", `Move problem ${one.label}: drag, or arrows up and down`),
-    make("div", { class: "what" }, `${one.label}. ${one.asks}`, make("span", { class: "quiet" }, one.room),
-      make("span", {}, ...one.remedies.map(offered))),
+    make("span", { class: "what" }, `${one.label}. ${one.asks}`, make("span", { class: "quiet" }, one.room)),
     button("up", "↑", `Problem ${one.label} up`, index === 0),
-    button("down", "↓", `Problem ${one.label} down`, index === problems.length - 1))));
+    button("down", "↓", `Problem ${one.label} down`, index === problems.length - 1),
+    make("div", { class: "words" }, ...one.remedies.map(offered)))));
   if (focused && place >= 0) focus(place, focused);
 }
 
