@@ -13,7 +13,7 @@ from itertools import accumulate
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Sum, Times, quantities
+from onewhole.statements.expression import Sum, Times, quantities, value
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -143,9 +143,8 @@ def _lacking(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 def _full_groups(heard: Heard, groups: tuple[str, ...]) -> bool:
     some, one, times = groups
-    count = (
-        1 if times.startswith("is one ") else COUNTS[times.removeprefix("are ").removesuffix(" full groups")]
-    )
+    many = times.removeprefix("are ").removesuffix(" full groups")
+    count = 1 if times.startswith("is one ") else value(unsay_expression(many))
     return heard.amount(some) == heard.amount(one) and heard.stands(count * heard.amount(one))
 
 

@@ -71,7 +71,7 @@ class Heard:
     def _counted(self, part: str) -> Fraction:
         for name in (self.words.whole, self.words.wholes):
             if part.endswith(f" {name}"):
-                return Fraction(COUNTS[part.removesuffix(f" {name}")])
+                return value(unsay_expression(part.removesuffix(f" {name}")))
         for place, worth in _PLACES.items():
             count = part.removesuffix("s").removesuffix(f" {place}")
             if count != part.removesuffix("s"):
@@ -81,7 +81,8 @@ class Heard:
     def _value(self, words: str) -> Fraction:
         """Read an amount; where a unit stands behind the numbers of the problem, two cups are 2 of them."""
         said = unsay_expression(words)
-        unit = next((one.ladder.mark for one in self.numbers if one.kind is Kind.NUMBER), "")
+        marks = (one.ladder.mark for one in self.numbers if one.kind is Kind.NUMBER)
+        unit = next((mark for mark in marks if mark), "")
         return value(said) / (1 if kind(said) is Kind.NUMBER else unit_marked(unit).size)
 
     def stands(self, amount: Fraction) -> bool:

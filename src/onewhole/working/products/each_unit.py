@@ -51,10 +51,12 @@ def _unsuited(state: ProductState) -> Unsuited | None:
 
 
 def _offered(state: ProductState) -> bool:
-    """Say that a teacher multiplies so: pieces and measures, and a decimal by one digit."""
+    """Say that a teacher multiplies so: pieces and measures; a decimal by one digit, or of one unit."""
     product = turned(state)
-    style = product.right.ladder.style
-    return style in {Style.MIXED, Style.MEASURE} or (style is Style.DECIMAL and (product.times or 0) < TEN)
+    times, number = product.times or 0, product.right
+    short = times < TEN or sum(count > 0 for count in number.amounts) <= 1
+    style = number.ladder.style
+    return style in {Style.MIXED, Style.MEASURE} or (style is Style.DECIMAL and short)
 
 
 EACH_UNIT = ProductWay(
