@@ -27,6 +27,8 @@ from onewhole.working.strategies.table import strategy_named
 from onewhole.working.ways import WAYS
 from onewhole.working.work import work
 from onewhole.working.working import Working
+from tests.kit.how_much import sample
+from tools.topics.table import TOPICS
 
 PROBLEMS = [
     "7 2/6 - 3 5/6",
@@ -51,6 +53,7 @@ PROBLEMS = [
     "4 x 2/3",
     "24 x 36",
     "1/2 x 3/4",
+    *sample(("$5 - $2.35", "5.2 km + 2.75 km", "$8 - $3"), tuple(topic.typed for topic in TOPICS)),
 ]
 
 

@@ -87,7 +87,7 @@ def blocks_of(working: Working) -> Signed | None:
     if most >= TEN**UNITS or any(max(quantity.amounts) >= TEN for quantity, _ in counted):
         return None
     after = ladder.after
-    wide = decimal(max(UNITS - after, 1), after) if after else places(UNITS)
+    wide = decimal(max(UNITS - after, 1), after, ladder.mark) if after else places(UNITS, ladder.mark)
     return tuple((counted_in_parts(wide, quantity.parts), taken) for quantity, taken in counted)
 
 
