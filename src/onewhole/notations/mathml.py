@@ -165,7 +165,8 @@ def _with_mark(number: Element, quantity: Quantity) -> Element:
     if mark == DOLLAR:
         group.extend((_leaf("mtext", mark), number))
     else:
-        group.extend((number, _leaf("mtext", f"\N{NO-BREAK SPACE}{mark}")))
+        unit = mark if mark == CENT else f"{NO_BREAK}{mark}"
+        group.extend((number, _leaf("mtext", unit)))
     return group
 
 

@@ -165,7 +165,7 @@ def _with_mark(number: str, quantity: Quantity) -> str:
     mark = quantity.ladder.mark
     if not mark:
         return number
-    return f"{mark}{number}" if mark == DOLLAR else f"{number} {mark}"
+    return f"{mark}{number}" if mark == DOLLAR else f"{number}{'' if mark == CENT else ' '}{mark}"
 
 
 def _digits(quantity: Quantity, spell: Spell) -> str:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.findings.in_answer import Remark
+from onewhole.findings.in_answer import Remark, Tier
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import Verdict, mark
@@ -128,3 +128,35 @@ def test_a_story_may_speak_of_dollars() -> None:
     """Its numbers stand in the problem without the sign; an answer may have it."""
     (problem,) = read_sheet("1. 4.50 - 1.75 | Ana has $4.50 and spends $1.75. How much is left?").problems
     assert mark(expect(problem), read_written("$2.75", problem)).verdict is Verdict.RIGHT
+
+
+@pytest.mark.parametrize(
+    ("asked", "text", "verdict", "patterns"),
+    [
+        ("9:45 + 1 h 35 min", "11:20", Verdict.RIGHT, ()),
+        ("9:45 + 1 h 35 min", "10:20", Verdict.WRONG, ("J04",)),
+        ("9:45 + 1 h 35 min", "10 h 20 min", Verdict.WRONG, ("J04",)),
+        ("9:45 + 1 h 35 min", "11:80", Verdict.WRONG, ("J05",)),
+        ("9:45 + 1 h 35 min", "10:80", Verdict.RIGHT, ("J03",)),
+        ("11:45 + 1 h 35 min", "1:20", Verdict.RIGHT, ()),
+        ("11:45 + 1 h 35 min", "12:20", Verdict.WRONG, ("J04",)),
+        ("2:15 p.m. + 1 h 50 min", "3:05", Verdict.WRONG, ("J04",)),
+        ("2:15 p.m. + 1 h 50 min", "3:05 a.m.", Verdict.WRONG, ()),
+        ("11:20 - 45 min", "10:75", Verdict.WRONG, ("G01",)),
+        ("9:45 to 11:20", "1:35", Verdict.RIGHT, ()),
+        ("9:45 to 11:20", "1:75", Verdict.WRONG, ("G01",)),
+        ("9:45 to 11:20", "2:25", Verdict.WRONG, ("G03",)),
+    ],
+)
+def test_hours_and_minutes_with_a_colon(
+    asked: str, text: str, verdict: Verdict, patterns: tuple[str, ...]
+) -> None:
+    """A time of day and a duration are read as a child writes them, with too many minutes as well.
+
+    By the rules J03 to J05, G01 and G03, worked by hand.
+    """
+    (problem,) = read_sheet(f"1. {asked}").problems
+    expected = expect(problem)
+    found = mark(expected, read_written(text, problem))
+    assert (found.verdict, found.patterns) == (verdict, patterns)
+    assert not patterns or verdict is Verdict.RIGHT or found.tier is Tier.EXACT

@@ -8,7 +8,7 @@ from onewhole.marking.reading.dates import fractions_of_date
 from onewhole.marking.reading.units import read_with_unit
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Kind
+from onewhole.number.unit import Kind, unit_marked
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
@@ -96,7 +96,10 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
 def _without_unit(
     text: str, read: Quantity | Impossible | WithMinus | Relation, problem: Problem | None
 ) -> Written:
-    """Leave a number with a unit to the teacher where the problem has another one, or none."""
+    """Leave a number with a unit to the teacher where the problem has another one, or none.
+
+    Where it is in measures of that kind, 2.2 ft and 1.25¢ are read as they stand.
+    """
     if (
         problem is None
         or not isinstance(read, Quantity)
@@ -104,8 +107,10 @@ def _without_unit(
         or not read.ladder.mark
     ):
         return Written(text, read)
-    plain = (number.ladder.mark for number in numbers_of(problem.statement) if number.kind is Kind.NUMBER)
-    asked = read.ladder.mark in plain
+    numbers = numbers_of(problem.statement)
+    plain = (number.ladder.mark for number in numbers if number.kind is Kind.NUMBER)
+    kind = unit_marked(read.ladder.mark).kind
+    asked = read.ladder.mark in plain or any(number.kind is kind for number in numbers)
     why = "a unit stands behind the number, and the problem has none"
     return Written(text, read) if asked else Written(text, Unreadable(_sentences(why)))
 

@@ -247,10 +247,17 @@ def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
     elif _unit_in_the_blank(asked) and isinstance(read, Quantity) and read.kind is Kind.NUMBER:
         pass
     elif isinstance(read, Quantity | WithMinus) and read.kind is not asked.kind:
-        found.append(Remark.UNIT_MISSING if read.kind is Kind.NUMBER else Remark.OTHER_UNIT)
+        found += _of_unit(read)
     if asked.may_be_slip(read):
         found.append(Remark.MAY_BE_SLIP)
     return found
+
+
+def _of_unit(read: Quantity | WithMinus) -> list[Remark]:
+    """Say of an answer that measures something else that its unit is missing, or that it is another one."""
+    if read.kind is not Kind.NUMBER:
+        return [Remark.OTHER_UNIT]
+    return [] if isinstance(read, Quantity) and read.ladder.mark else [Remark.UNIT_MISSING]
 
 
 def _of_order(asked: Ordering, read: Outcome) -> list[Remark]:

@@ -5,14 +5,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.number.clock import DAY, HALF_DAYS, ROUND, on_clock
+from onewhole.number.clock import DAY, HALF_DAYS, HOUR, ROUND, clock, on_clock
 from onewhole.number.ladder import Style, decimal, measure, mixed
 from onewhole.number.quantity import Quantity, usual, whole, with_mark
 from onewhole.number.unit import CENT, DOLLAR, MEASURES, Kind, unit_marked
 from onewhole.problems.answer import answer
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
-from onewhole.statements.clock_sides import time_asked
+from onewhole.statements.clock_sides import between_times, has_clock, time_asked
 from onewhole.statements.reading import read_answer
 from onewhole.statements.statement import Question
 from onewhole.statements.unit_words import MARKS
@@ -53,6 +53,8 @@ _UNIT_OF = {spelling: at for at, row in enumerate(_SPELT) for spelling in row.sp
 _SHORT = frozenset({"in", "m", "t", "g", "c", "l", "h", "s", "d", "min"})
 _TAIL = re.compile(r"""(.*?[0-9⅐-⅞¼-¾])\s*((?:[A-Za-z$]+\.?|['"′″’”])(?:\s+[A-Za-z]+\.?)*)""", re.DOTALL)
 _WORD = re.compile(r"[a-z]+|['\"′″’”$]")
+#: Hours and minutes with a colon between them, as a child writes both a time of day and how long it takes.
+_HOURS = re.compile(r"\s*(\d{1,2}):(\d\d)\s*")
 _BEHIND = re.compile(r"[0-9]\s*([a-z]+)")
 _MOST = 60
 HUNDREDTHS = 100
@@ -81,8 +83,8 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
     >>> read_with_unit("2 1/2 wide", hike) is None
     True
     """
-    if isinstance(problem.statement, Question) and (like := time_asked(problem.statement.asked)) is not None:
-        return _on_the_clock(text, problem.statement, like)
+    if isinstance(problem.statement, Question) and has_clock(problem.statement.asked):
+        return _beside_a_clock(text, problem.statement)
     if asked := _asked_unit(problem):
         return _in_unit(text, asked)
     if (money := _money(text)) is not None:
@@ -106,8 +108,23 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
     return UnitAnswer(number, other=any(unit not in said for unit in units))
 
 
+def _beside_a_clock(text: str, asked: Question) -> UnitAnswer | None:
+    """Read an answer to a problem with times of day: 10:80 is 10 h 80 min, and so is 1:35 where it is asked
+    how long something takes.
+    """
+    if (found := _HOURS.fullmatch(text)) is not None:
+        hours, minutes = int(found[1]), int(found[2])
+        if between_times(asked.asked) or minutes >= HOUR:
+            return UnitAnswer(Quantity(measure("h", "min"), (hours, minutes)), other=False)
+    like = time_asked(asked.asked)
+    return None if like is None else _on_the_clock(text, asked, like)
+
+
 def _on_the_clock(text: str, asked: Question, like: Quantity) -> UnitAnswer | None:
-    """Read a time of day where one is asked for; a.m. or p.m. counts only where the answer says it."""
+    """Read a time of day where one is asked for; a.m. or p.m. counts only where the answer says it.
+
+    Where it does not, a wrong time is taken in that half of a day in which it is nearer to the right one.
+    """
     try:
         read, right = read_answer(text), answer(asked)
     except OnewholeError:
@@ -115,8 +132,12 @@ def _on_the_clock(text: str, asked: Question, like: Quantity) -> UnitAnswer | No
     if not isinstance(read, Quantity) or not read.ladder.clock or not isinstance(right, Quantity):
         return None
     around = DAY if read.ladder == like.ladder == HALF_DAYS else ROUND
-    same = (read.parts - right.parts) % around == 0
-    return UnitAnswer(right if same else on_clock(read, like), other=False)
+    if (read.parts - right.parts) % around == 0:
+        return UnitAnswer(right, other=False)
+    if around == ROUND and like.ladder == HALF_DAYS:
+        nearest = min((read.parts, read.parts + ROUND), key=lambda parts: abs(parts - right.parts))
+        return UnitAnswer(clock(nearest, halves=True), other=False)
+    return UnitAnswer(on_clock(read, like), other=False)
 
 
 def _money(text: str) -> Quantity | None:

@@ -5,6 +5,7 @@ from fractions import Fraction
 from typing import assert_never
 
 from onewhole.misconceptions.attempt import Outcome
+from onewhole.number.clock import shown
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -20,7 +21,8 @@ def alike(outcome: Outcome) -> Hashable:
     """Return what answers that are written alike have in common; equal for them and only for them.
 
     4 8/5 and 5 3/5 are not alike, nor are 3/6 and 1/2, nor -1/2 and 1/-2. Empty parts make no difference:
-    3 0/6 is 3, 0 3/6 is 3/6, 0 ft 7 in is 7 in, 12.30 is 12.3.
+    3 0/6 is 3, 0 3/6 is 3/6, 0 ft 7 in is 7 in, 12.30 is 12.3. Times of day are alike where a clock shows the
+    same.
 
     >>> from onewhole.statements.reading import read_quantity as read
     >>> alike(read("4 8/5")) == alike(read("5 3/5")), alike(read("12.30")) == alike(read("12.3"))
@@ -50,6 +52,8 @@ def _quantity(written: Quantity) -> Hashable:
         case Style.PLACES | Style.DECIMAL:
             in_digits = all(count < TEN for count in written.amounts)
             return written.value if in_digits else tuple((unit.size, n) for unit, n in counted if n)
+        case Style.MEASURE if written.ladder.clock:
+            return "time of day", shown(written)
         case Style.MEASURE:
             return written.kind, tuple((unit.mark, n) for unit, n in counted if n)
         case _:
