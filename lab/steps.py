@@ -25,7 +25,16 @@ from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.problem import Problem
 from onewhole.statements.expression import Over, Sum, Times, value
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import AnotherName, Comparison, Question, Relation, Statement, relation
+from onewhole.statements.statement import (
+    AnotherName,
+    Comparison,
+    NumberRow,
+    Ordering,
+    Question,
+    Relation,
+    Statement,
+    relation,
+)
 from onewhole.working.line import Line
 from onewhole.working.questions import for_question, work_question
 from onewhole.working.strategies.table import strategy_named
@@ -93,15 +102,23 @@ def _written(pen: Pen, statement: Statement) -> str:
     read = _copied(pen, statement) if pen.happens(pen.pupil.copied) else statement
     work = _outside(pen, read) or _by_idea(idea, read) or _rightly(pen.way, read)
     for at, line in enumerate(work.lines):
-        if at and _on_paper(line) and pen.happens(pen.pupil.slip):
+        if at and any(pen.happens(pen.pupil.slip) for _ in range(_facts(work, line))):
             work = _one_off(pen, work, at)
             break
     return text(_form(pen, work))
 
 
-def _on_paper(line: Line) -> bool:
-    """Say whether a pupil writes a line: of two numbers that are compared nothing but the sign is written."""
-    return not line.aside and not (isinstance(line.says, Comparison) and line.says.sign is None)
+def _facts(work: Work, line: Line) -> int:
+    """Return how many facts a pupil writes in a line, each of which may be off.
+
+    One in a line of a working. Of two numbers that are compared nothing but the sign is written, and of
+    numbers in order nothing but the row: which is more is decided between each two neighbors in it.
+    """
+    if line.aside:
+        return 0
+    if isinstance(work.wrote, NumberRow):
+        return len(work.wrote.parts) - 1 if isinstance(line.says, NumberRow) else 0
+    return 0 if isinstance(line.says, Comparison) and line.says.sign is None else 1
 
 
 def _steady_idea(pen: Pen, statement: Statement) -> str:
@@ -219,6 +236,8 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
     """Write one count of a line one too large or too small, and go on from there; or another sign."""
     if isinstance(work.wrote, Relation):
         return replace(work, wrote=pen.chance.choice([sign for sign in Relation if sign is not work.wrote]))
+    if isinstance(work.wrote, NumberRow):
+        return replace(work, wrote=_neighbors_changed(pen, work.wrote))
     says = work.lines[at].says
     if isinstance(says, Rounding | AnotherName) and isinstance(work.wrote, Quantity):
         return replace(work, wrote=_one_count_off(pen, work.wrote))
@@ -239,6 +258,13 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
         return _going_on(work, at, after)
     except (OnewholeError, ValueError, ZeroDivisionError):
         return work
+
+
+def _neighbors_changed(pen: Pen, row: NumberRow) -> NumberRow:
+    """Write two neighbors of numbers in order in each other's place."""
+    at = pen.chance.randrange(len(row.parts) - 1)
+    first, second = row.parts[at : at + 2]
+    return NumberRow((*row.parts[:at], second, first, *row.parts[at + 2 :]))
 
 
 def _one_count_off(pen: Pen, wrote: Quantity) -> Quantity:
@@ -283,9 +309,11 @@ def _form(pen: Pen, work: Work) -> Outcome:
 
 
 def _out_of_the_air(pen: Pen, statement: Statement) -> Outcome:
-    """Return a number of the usual look that nothing leads to, or any sign."""
+    """Return a number of the usual look that nothing leads to, or any sign, or any order."""
     if isinstance(statement, Comparison):
         return pen.chance.choice(list(Relation))
+    if isinstance(statement, Ordering):
+        return NumberRow(tuple(pen.chance.sample(statement.parts, len(statement.parts))))
     ladder = numbers_of(statement)[0].ladder
     if ladder.style is Style.MIXED:
         return Quantity(

@@ -1,24 +1,36 @@
 """Pages of the other topics, the ideas that act on them, and invented classes that hold those ideas."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import Executor
 from dataclasses import dataclass
-from functools import partial
+from fractions import Fraction
+from functools import cache, partial
 from random import Random
 
-from lab.measures import FAIR, named_first, other_named, share, wrongly_given
+from lab.measures import (
+    FAIR,
+    calibration_error,
+    ideas_said,
+    named_first,
+    other_named,
+    share,
+    wrongly_given,
+)
 from lab.nights import CLASS, Typed
 from lab.pages import LOOKED_AT, built
 from lab.pupils import Kind, ideas_of, topic_class
 from lab.rates import USUAL
 from lab.table import Part, held, percent
 from lab.trials import Trial, problems, trials
+from onewhole.desk.page.compose import compose
+from onewhole.findings.wished_skill import WishedSkill
 from onewhole.misconceptions.pattern import Topic
-from onewhole.statements.reading import read_statement
+from onewhole.sheets.wishes import Wishes
+from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Statement
 
-TWELVE, PAGES = 12, 2
-FIRST, WRONGLY = 0.95, 0.01
+TWELVE, TWENTY, PAGES = 12, 20, 4
+FIRST, WRONGLY, ECE = 0.95, 0.01, 0.08
 #: Smaller units in a larger one, by the two marks.
 MEASURES = {("ft", "in"): 12, ("lb", "oz"): 16, ("h", "min"): 60}
 _DENOMINATORS = (2, 3, 4, 5, 6, 8)
@@ -64,6 +76,16 @@ def _fractions_compared(chance: Random) -> str:
     return " ? ".join(_mixed(chance, whole) for whole in wholes)
 
 
+def _fractions_in_order(chance: Random) -> str:
+    same = chance.randrange(1, 6)
+    wholes = chance.choice(((0, 0, 0), (same,) * 3, tuple(chance.randrange(1, 6) for _ in "abc")))
+    parts: dict[Fraction, str] = {}
+    while len(parts) < len(wholes):
+        part = _mixed(chance, wholes[len(parts)])
+        parts.setdefault(read_quantity(part).value, part)
+    return f"order {', '.join(parts.values())}"
+
+
 def _mixed(chance: Random, whole: int) -> str:
     bottom = chance.choice(_DENOMINATORS)
     if not whole and chance.random() < 0.2:
@@ -103,12 +125,41 @@ def _converted(chance: Random) -> str:
     return chance.choice(asked)
 
 
+def _clock_times(chance: Random) -> str:
+    """Draw how long it is to another time of day, or what time is later or earlier."""
+    start, minutes = f"{chance.randrange(1, 13)}:{_minutes(chance, 0)}", _minutes(chance, 5)
+    match chance.randrange(4):
+        case 0 | 1:
+            return f"{start} to {chance.randrange(1, 13)}:{_minutes(chance, 0)}"
+        case 2:
+            return f"{start} + {chance.randrange(1, 4)} h {int(minutes)} min"
+        case _:
+            return f"{start} - {chance.choice(('', '1 h ', '2 h '))}{int(minutes)} min"
+
+
+def _minutes(chance: Random, least: int) -> str:
+    return f"{chance.randrange(least, 60, 5):02}"
+
+
+#: How one problem of a page is drawn.
+Draw = Callable[[Random], str]
+
+
 @dataclass(frozen=True, slots=True)
 class OtherTopic:
-    """A topic of the table: the ideas that act on its pages, and how one problem of a page is drawn."""
+    """A topic of the table: the ideas that act on its pages, how many problems they have, and which.
+
+    One problem of a page is drawn, or the page is composed for a skill, as `onewhole compose` does it.
+    """
 
     ideas: tuple[str, ...]
-    draw: Callable[[Random], str]
+    draw: Draw | WishedSkill
+    size: int = TWELVE
+
+    @property
+    def seed(self) -> str:
+        """Return what its seeds begin with."""
+        return self.draw.value if isinstance(self.draw, WishedSkill) else self.draw.__name__
 
     def page(self, size: int, seed: int) -> Typed:
         """Return a page of problems that tell apart the most ideas that are left.
@@ -116,36 +167,64 @@ class OtherTopic:
         >>> len(TOPICS["adding measures"].page(3, 1))
         3
         """
-        chance = Random(f"{self.draw.__name__} {seed}")
-        space: Iterator[Statement] = (read_statement(self.draw(chance)) for _ in range(LOOKED_AT // 2))
+        if isinstance(self.draw, WishedSkill):
+            return _composed(self.draw, size, seed + 1)
+        chance, draw = Random(f"{self.seed} {seed}"), self.draw
+        space: Iterator[Statement] = (read_statement(draw(chance)) for _ in range(LOOKED_AT // 2))
         return built(space, self.ideas, size)
+
+
+@cache
+def _composed(skill: WishedSkill, size: int, seed: int) -> Typed:
+    page = compose(Wishes(skill=skill, number=size, seed=seed)).sheet
+    return tuple(problem.typed for problem in page.problems)
 
 
 def _of(letters: str, *topics: Topic) -> tuple[str, ...]:
     return tuple(key for key in ideas_of(*topics) if key[0] in letters)
 
 
-_FRACTIONS_COMPARED = ("N01", "N02", "N03", "N04", "N05", "N06", "N15")
+_FRACTIONS = _of("C", Topic.EQUAL_AND_COMPARE)[7:]
+_FRACTIONS_COMPARED = (
+    *_FRACTIONS,
+    "N01",
+    "N02",
+    "N03",
+    "N04",
+    "N05",
+    "N06",
+    "N15",
+)
 _DECIMALS_COMPARED = ("F06", "F07", "N08", "N09", "N10", "N11", "N12", "N13", "N15")
+#: Ideas about hours and minutes.
+_ON_THE_CLOCK = ("G01", "G02", "G03", "G04", "G05", "G06", "J01", "J04", "J05")
 
 TOPICS: Mapping[str, OtherTopic] = {
     "adding whole numbers": OtherTopic(_of("H", Topic.SUM_COLUMNS), _whole_sum),
     "adding decimals": OtherTopic(("F10", "F11", *_of("I", Topic.DECIMALS)), _decimal_sum),
     "adding measures": OtherTopic(_of("J", Topic.MEASURES), _measure_sum),
-    "comparing fractions": OtherTopic(
-        (*_of("C", Topic.EQUAL_AND_COMPARE)[7:], *_FRACTIONS_COMPARED), _fractions_compared
+    "comparing fractions": OtherTopic(_FRACTIONS_COMPARED, _fractions_compared),
+    "comparing fractions, composed, 20 problems": OtherTopic(
+        _FRACTIONS_COMPARED, WishedSkill.COMPARE_FRACTIONS, TWENTY
     ),
+    "putting three fractions in order": OtherTopic(_FRACTIONS_COMPARED, _fractions_in_order),
     "comparing decimals": OtherTopic(_DECIMALS_COMPARED, _decimals_compared),
     "rounding": OtherTopic(ideas_of(Topic.ROUND), _rounded),
     "writing in other units": OtherTopic(ideas_of(Topic.CONVERSIONS), _converted),
+    "clock times": OtherTopic(_ON_THE_CLOCK, _clock_times),
+    "clock times, composed": OtherTopic(_ON_THE_CLOCK, WishedSkill.CLOCK),
 }
 
 
 def class_of(topic: OtherTopic, which: int) -> tuple[Trial, ...]:
     """Let one invented class write a page of a topic, and diagnose it."""
-    seed = f"{topic.draw.__name__} {which}"
-    page = problems(topic.page(TWELVE, which % PAGES))
+    seed = f"{topic.seed} {which}"
+    page = problems(topic.page(topic.size, which % PAGES))
     return trials(topic_class(USUAL, topic.ideas, CLASS, seed), page, seed)
+
+
+def _error(seen: Sequence[Trial]) -> float:
+    return calibration_error(ideas_said(seen))
 
 
 def other_topics(classes: int, pool: Executor | None) -> Part:
@@ -156,7 +235,7 @@ def other_topics(classes: int, pool: Executor | None) -> Part:
         seen = [one for some in found for one in some]
         fair = [one for one in seen if one.truth and one.acts >= FAIR]
         steady, going = ([one for one in fair if one.kind is kind] for kind in (Kind.STEADY, Kind.SWITCHING))
-        first, wrongly = share(steady, named_first), wrongly_given(seen)
+        first, wrongly, error = share(steady, named_first), wrongly_given(seen), _error(seen)
         rows.append(
             (
                 words,
@@ -168,13 +247,16 @@ def other_topics(classes: int, pool: Executor | None) -> Part:
                 percent(wrongly),
                 held(wrongly.value <= WRONGLY),
                 percent(other_named(seen)),
+                f"{error:.3f}",
+                held(error <= ECE),
             )
         )
     return Part(
-        "Pages of 12 on other topics",
-        "Classes of 25. First: the true idea is said first, or as one that the page cannot tell from it, "
-        "where it can show on three problems or more; of steady pupils, and of those whose idea comes and "
-        "goes. Wrongly: pupils without a steady idea who are said to fit one.",
+        "Pages on other topics",
+        "Of 12 problems but where it says 20, in classes of 25; drawn for the ideas, or composed as "
+        "by `onewhole compose`. First: the true idea is said first, or as one that the page cannot tell from "
+        "it, where it can show on three problems or more; of steady pupils, and of those whose idea comes "
+        "and goes. Wrongly: pupils without a steady idea who are said to fit one.",
         (
             "topic",
             "ideas",
@@ -185,6 +267,8 @@ def other_topics(classes: int, pool: Executor | None) -> Part:
             "wrongly",
             "1 % at most",
             "another",
+            "calibration of ideas",
+            "0.08 at most",
         ),
         tuple(rows),
     )

@@ -64,7 +64,7 @@ def conversions(wishes: Wishes) -> Iterator[ProblemForm]:
 
 def clock_times(_: Wishes) -> Iterator[ProblemForm]:
     """Yield how long it is between two clock times, over noon too, and what time is later and earlier."""
-    hours, minutes = range(1, 12), [f"{at:02}" for at in range(5, 60, 5)]
+    hours, minutes = range(1, 12), [f"{at:02}" for at in range(0, 60, 5)]
     long, short = range(1, 4), range(5, 60, 5)
     yield ProblemForm("{0}:{1} to {2}:{3}", (hours, minutes, hours, minutes))
     morning, afternoon = range(8, 12), range(1, 5)
