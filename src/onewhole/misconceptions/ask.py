@@ -17,6 +17,7 @@ from onewhole.misconceptions.asks.gaps import GapAsk
 from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
+from onewhole.misconceptions.asks.products import ProductAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 
@@ -31,5 +32,6 @@ Ask = (
     | ComparingAsk
     | GapAsk
     | NamingAsk
+    | ProductAsk
     | RoundingAsk
 )

@@ -16,6 +16,7 @@ from onewhole.misconceptions.patterns.conversions import CONVERSIONS
 from onewhole.misconceptions.patterns.decimal_sums import DECIMAL_SUMS
 from onewhole.misconceptions.patterns.decimals import DECIMALS
 from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
+from onewhole.misconceptions.patterns.fraction_products import FRACTION_PRODUCTS
 from onewhole.misconceptions.patterns.measure_sums import MEASURE_SUMS
 from onewhole.misconceptions.patterns.measures import MEASURES
 from onewhole.misconceptions.patterns.missing_numbers import MISSING_NUMBERS
@@ -23,7 +24,9 @@ from onewhole.misconceptions.patterns.multiplying import MULTIPLYING
 from onewhole.misconceptions.patterns.one_fraction import ONE_FRACTION
 from onewhole.misconceptions.patterns.opening_a_whole import OPENING_A_WHOLE
 from onewhole.misconceptions.patterns.other_names import OTHER_NAMES
+from onewhole.misconceptions.patterns.our_own import OUR_OWN
 from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
+from onewhole.misconceptions.patterns.products import PRODUCTS
 from onewhole.misconceptions.patterns.rounding import ROUNDING
 from onewhole.misconceptions.patterns.several_numbers import SEVERAL_NUMBERS
 from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
@@ -57,10 +60,13 @@ GROUPS = (
     MISSING_NUMBERS,
     ROUNDING,
     SEVERAL_NUMBERS,
+    PRODUCTS,
+    FRACTION_PRODUCTS,
+    OUR_OWN,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJNOQRU"
+TOPIC_LETTERS = "APBCDEFGHIJKMNOQRUV"
 
 
 class UnknownPatternError(InputError, KeyError):

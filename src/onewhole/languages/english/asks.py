@@ -10,6 +10,7 @@ from onewhole.languages.english.asks_of_gaps import ask_of_gaps
 from onewhole.languages.english.asks_of_naming import ask_of_naming
 from onewhole.languages.english.asks_of_opening import ask_of_opening
 from onewhole.languages.english.asks_of_pieces import ask_of_pieces
+from onewhole.languages.english.asks_of_products import ask_of_products
 from onewhole.languages.english.asks_of_rounding import ask_of_rounding
 from onewhole.languages.english.asks_of_sizes import ask_of_sizes
 from onewhole.languages.english.words import ClassWords
@@ -22,6 +23,7 @@ from onewhole.misconceptions.asks.gaps import GapAsk
 from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
+from onewhole.misconceptions.asks.products import ProductAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 from onewhole.sentences.sentence import Sentences
@@ -56,4 +58,6 @@ def ask_told(ask: Ask, words: ClassWords) -> Sentences:
         return ask_of_naming(ask, words)
     if isinstance(ask, RoundingAsk):
         return ask_of_rounding(ask)
+    if isinstance(ask, ProductAsk):
+        return ask_of_products(ask)
     assert_never(ask)

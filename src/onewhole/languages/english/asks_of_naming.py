@@ -2,14 +2,17 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.making import asked, some, told, units
+from onewhole.languages.english.making import a_single, asked, some, told, units
 from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.asks.naming import (
     BackToPieces,
     LastDigitCalled,
+    MadeOf,
     NamingAsk,
+    PartOfLarger,
     PiecesBefore,
     StillGoesInto,
+    StillMore,
 )
 from onewhole.sentences.node import Said
 from onewhole.sentences.sentence import Sentences
@@ -36,5 +39,15 @@ def ask_of_naming(ask: NamingAsk, words: ClassWords) -> Sentences:
             return look + asked("is there a number that still goes into both")
         case LastDigitCalled(number):
             return told("say", Said(number), "aloud") + asked("what is its last digit called")
+        case PartOfLarger(large, small, count):
+            are = "is" if count == 1 else "are"
+            return asked("what part of", a_single(large, words), are, some(count, small, words))
+        case MadeOf(number, wholes, large, small):
+            are = "is" if wholes == 1 else "are"
+            there = told("at first there was", Said(number))
+            made = asked("how many", units(small, words), are, some(wholes, large, words))
+            return there + made + asked("how many are left")
+        case StillMore(wrote, number):
+            return asked("which is more", ",", "your", Said(wrote), "or", Said(number))
         case _:
             assert_never(ask)

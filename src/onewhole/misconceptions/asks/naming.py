@@ -38,5 +38,32 @@ class LastDigitCalled:
     number: Quantity
 
 
+@dataclass(frozen=True, slots=True)
+class PartOfLarger:
+    """What part of one of the larger unit are so many of the smaller one?"""
+
+    large: Unit
+    small: Unit
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class MadeOf:
+    """So many of the larger unit are made: of how many of the smaller one, and how many were there?"""
+
+    number: Quantity
+    wholes: int
+    large: Unit
+    small: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class StillMore:
+    """Which is more, what was written or one of the numbers?"""
+
+    wrote: Quantity
+    number: Quantity
+
+
 #: Every question about another name of a number.
-NamingAsk = PiecesBefore | BackToPieces | StillGoesInto | LastDigitCalled
+NamingAsk = PiecesBefore | BackToPieces | StillGoesInto | LastDigitCalled | PartOfLarger | MadeOf | StillMore

@@ -4,7 +4,8 @@ from dataclasses import dataclass
 
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.pair import Pair, like_parts, pair_of, renamed_parts
-from onewhole.misconceptions.wrong_steps.when import Counts, counts
+from onewhole.misconceptions.wrong_steps.one_unit import without_unit
+from onewhole.misconceptions.wrong_steps.when import Counts, counts, place_of_two
 from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
@@ -38,9 +39,14 @@ class CaseParts:
         return counts(self.state)
 
     @property
+    def place(self) -> int:
+        """Return the rung of the small unit."""
+        return place_of_two(self.state)
+
+    @property
     def units(self) -> tuple[Unit, Unit]:
         """Return the large and the small unit."""
-        large, small = self.state.first.ladder.units
+        large, small = self.state.first.ladder.units[self.place - 1 : self.place + 1]
         return large, small
 
 
@@ -95,8 +101,11 @@ def asked(case: Case) -> Expression:
 
 
 def typed_pair(case: Case) -> Pair:
-    """Return the two numbers as they are typed. Raises LookupError where there are none."""
-    pair = pair_of(case.statement)
+    """Return the two numbers as they are typed, counts of one unit without it.
+
+    Raises LookupError where there are none.
+    """
+    pair = pair_of(without_unit(case.statement) or case.statement)
     if pair is None:
         msg = "this problem has no two numbers"
         raise LookupError(msg)
@@ -168,7 +177,7 @@ def wholes(case: Case) -> int:
 def piece(case: Case) -> Quantity:
     """Return the second number's part in the smaller unit by itself: 3/8, 8 in."""
     two = parts(case)
-    return trimmed(Quantity(two.state.second.ladder, (0, two.counts.n2)))
+    return trimmed(two.state.second.only(two.place))
 
 
 def rest_of_one(case: Case) -> Quantity:

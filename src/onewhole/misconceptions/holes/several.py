@@ -3,6 +3,8 @@
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.wrong_steps.several import several_of
 from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Sum
+from onewhole.statements.statement import Question
 
 
 def last_number(case: Case) -> Quantity:
@@ -12,3 +14,13 @@ def last_number(case: Case) -> Quantity:
         msg = "this problem has no three numbers"
         raise LookupError(msg)
     return signed[-1][0]
+
+
+def first_amount(case: Case) -> Quantity:
+    """Return the first of the numbers with its unit. Raises LookupError where none is added or taken away."""
+    match case.statement:
+        case Question(Sum((first, *_))) if isinstance(first.part, Quantity):
+            return first.part
+        case _:
+            msg = "this problem has no two numbers"
+            raise LookupError(msg)

@@ -53,6 +53,7 @@ from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.when import always, counts, pieces_fill_a_whole, wholes_in_the_first
 from onewhole.misconceptions.wrong_steps.writing import (
     as_it_comes,
+    carries,
     drops_the_new_whole,
     keeps_the_pieces,
     whole_of_ten,
@@ -125,7 +126,7 @@ ADDING = (
         ask=filled(WhereIsTheWhole, large, small, pieces, wrote),
         source=Source("same rule as a carry that is not recorded"),
         example=Example(*_FULL, "3 2/5"),
-        attempt=_bent(pieces_fill_a_whole, usual_form=drops_the_new_whole),
+        attempt=_bent(pieces_fill_a_whole, usual_form=carries(drops_the_new_whole)),
     ),
     Pattern(
         id="P04",
@@ -138,7 +139,7 @@ ADDING = (
         ask=filled(StillLoose, large, small, pieces),
         source=COMMON,
         example=Example(*_FULL, "4 7/5"),
-        attempt=_bent(pieces_fill_a_whole, usual_form=keeps_the_pieces),
+        attempt=_bent(pieces_fill_a_whole, usual_form=carries(keeps_the_pieces)),
     ),
     Pattern(
         id="P05",
@@ -151,7 +152,7 @@ ADDING = (
         ask=filled(HowManyMake, large, small),
         source=COMMON,
         example=Example("5 7/8 + 2 6/8", "8 5/8", "8 3/8"),
-        attempt=_bent(_ten_pieces, usual_form=whole_of_ten),
+        attempt=_bent(_ten_pieces, usual_form=carries(whole_of_ten)),
     ),
     Pattern(
         id="P06",

@@ -58,6 +58,7 @@ from onewhole.misconceptions.wrong_steps.column_answers import (
     zero_top,
 )
 from onewhole.misconceptions.wrong_steps.columns import in_columns, opens
+from onewhole.misconceptions.wrong_steps.one_unit import in_one_unit
 from onewhole.number.ladder import Style, joined
 from onewhole.number.quantity import whole
 from onewhole.statements.statement import Statement
@@ -250,6 +251,6 @@ COLUMN_ANSWERS = (
         thinking=plain(RuleThought.STILL_ADDING),
         ask=filled(MoreOrLess, asked, typed_first),
         example=Example("32 - 15", "17", "47"),
-        attempt=adds,
+        attempt=in_one_unit(adds),
     ),
 )

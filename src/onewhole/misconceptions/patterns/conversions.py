@@ -1,11 +1,13 @@
 """Measures written in another unit: the wrong operation, the wrong ratio, a part left out.
 
 Rules and sources are those of a second collection of error patterns (see :mod:`~.sum_columns`). Its J14
-writes 1 h 30 min as 1.30 h, which no problem of grade 4 asks for.
+asks for hours alone, which no problem of grade 4 does; here it shows where 90 min are to be written another
+way.
 """
 
 from functools import partial
 
+from onewhole.misconceptions.asks.naming import PartOfLarger
 from onewhole.misconceptions.asks.opening import HadBefore, HowManyMake, OneBesideOne
 from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.conversions import beside, larger, smaller
@@ -14,6 +16,7 @@ from onewhole.misconceptions.source import COMMON, Source
 from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.misconceptions.wrong_steps.conversions import (
     added,
+    after_a_point,
     converts,
     divided_on_the_way_down,
     side_by_side,
@@ -21,12 +24,18 @@ from onewhole.misconceptions.wrong_steps.conversions import (
     times_hundred,
     times_on_the_way_up,
     times_ten,
+    writes_two,
 )
 
 _LARGER_NUMBER = Source(
     "a teacher's public reflection on a conversion lesson: a larger unit taken to need a larger number",
     provenance="read",
     note="one child's words; not a study",
+)
+_AS_DECIMALS = Source(
+    "errors from reading hours and minutes as a decimal number; same root as G01 (Thanheiser 2012)",
+    note="Kamii & Russell (2012), JRME 43, 296-315, opening read: 126 children of grades 2 to 5 "
+    "cannot join hours and minutes",
 )
 _DOWN = "a larger unit is written in a smaller one"
 _TWO = "two units are written in the smaller one"
@@ -74,11 +83,7 @@ CONVERSIONS = (
         shows_when=f"{_DOWN}, and not 100 make one",
         thinking=plain(RuleThought.HUNDRED_SMALL_ONES),
         ask=filled(HowManyMake, larger, smaller),
-        source=Source(
-            "errors from reading hours and minutes as a decimal number; same root as G01 (Thanheiser 2012)",
-            note="Kamii & Russell (2012), JRME 43, 296-315, opening read: 126 children of grades 2 to 5 "
-            "cannot join hours and minutes",
-        ),
+        source=_AS_DECIMALS,
         example=Example("3 h = ? min", "180 min", "300 min"),
         attempt=converts(times_hundred),
     ),
@@ -112,5 +117,17 @@ CONVERSIONS = (
         ask=filled(HowManyMake, larger, smaller),
         example=Example(*_FEET, "53 in"),
         attempt=converts(side_by_side),
+    ),
+    _converted(
+        id="J14",
+        name="writes the smaller unit after a point",
+        family=Family.PLACE_VALUE,
+        rule="The larger unit is right; what is over is written after a point, digits as they stand.",
+        shows_when="a smaller unit is written in two, something is over, and not 10, 100 or 1,000 make one",
+        thinking=plain(RuleThought.MINUTES_AFTER_THE_POINT),
+        ask=filled(PartOfLarger, larger, smaller, beside),
+        source=_AS_DECIMALS,
+        example=Example("90 min = ?", "1 h 30 min", "1.30 h"),
+        attempt=writes_two(after_a_point),
     ),
 )

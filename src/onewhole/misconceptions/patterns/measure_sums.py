@@ -1,4 +1,4 @@
-"""Measures in two units that are added: what becomes of the smaller units when they make a larger one.
+"""Measures in two or three units that are added: what becomes of smaller units that make a larger one.
 
 Rules and sources are those of a second collection of error patterns (see :mod:`~.sum_columns`).
 """
@@ -14,11 +14,12 @@ from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON, Source
 from onewhole.misconceptions.thoughts.pieces import CarriesTen, EnoughForOne, ThatIsTheAnswer, WholeLeftOut
 from onewhole.misconceptions.thoughts.rules import RuleThought
-from onewhole.misconceptions.wrong_steps.bent import When, bent, on_two_units
+from onewhole.misconceptions.wrong_steps.bent import When, bent, on_units
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.when import counts, pieces_fill_a_whole
 from onewhole.misconceptions.wrong_steps.writing import (
     as_it_comes,
+    carries,
     drops_the_new_whole,
     keeps_the_pieces,
     large_of_a_hundred,
@@ -33,7 +34,7 @@ _TENS = (12, 16)
 
 
 def _bent(when: When, act: Act) -> BentTry:
-    return on_two_units(bent(UNITS_APART, {"usual_form": act}), when, taken=False)
+    return on_units(bent(UNITS_APART, {"usual_form": act}), when, taken=False)
 
 
 def _hundred(state: PairState) -> bool:
@@ -63,7 +64,7 @@ MEASURE_SUMS = (
             "cannot join hours and minutes",
         ),
         example=Example("1 h 50 min + 2 h 55 min", "4 h 45 min", "4 h 5 min"),
-        attempt=_bent(_hundred, large_of_a_hundred),
+        attempt=_bent(_hundred, carries(large_of_a_hundred)),
     ),
     _added(
         id="J02",
@@ -75,7 +76,7 @@ MEASURE_SUMS = (
         ask=filled(HowManyMake, large, small),
         source=Source(COMMON.text, note="the adding twin of G02"),
         example=Example("5 ft 8 in + 2 ft 7 in", "8 ft 3 in", "8 ft 5 in"),
-        attempt=_bent(_ten, whole_of_ten),
+        attempt=_bent(_ten, carries(whole_of_ten)),
     ),
     _added(
         id="J03",
@@ -102,7 +103,7 @@ MEASURE_SUMS = (
         thinking=filled(WholeLeftOut, small, bottom, pieces, large),
         ask=filled(WhereIsTheWhole, large, small, pieces, wrote),
         example=Example(*_TIME, "1 h 10 min"),
-        attempt=_bent(pieces_fill_a_whole, drops_the_new_whole),
+        attempt=_bent(pieces_fill_a_whole, carries(drops_the_new_whole)),
     ),
     _added(
         id="J05",
@@ -112,6 +113,6 @@ MEASURE_SUMS = (
         thinking=filled(EnoughForOne, small, pieces, large),
         ask=filled(StillLoose, large, small, pieces),
         example=Example(*_TIME, "2 h 70 min"),
-        attempt=_bent(pieces_fill_a_whole, keeps_the_pieces),
+        attempt=_bent(pieces_fill_a_whole, carries(keeps_the_pieces)),
     ),
 )

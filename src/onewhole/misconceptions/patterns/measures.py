@@ -1,4 +1,4 @@
-"""Measures in two units: the steps that go wrong with wholes and pieces, on another ladder."""
+"""Measures in two units or three: the steps that go wrong with wholes and pieces, on another ladder."""
 
 from functools import partial
 
@@ -17,7 +17,7 @@ from onewhole.misconceptions.thoughts.opening import (
     TurnedAround,
 )
 from onewhole.misconceptions.wrong_steps.apart import apart, less, second_if_none, smaller_from_larger
-from onewhole.misconceptions.wrong_steps.bent import When, bent, on_two_units
+from onewhole.misconceptions.wrong_steps.bent import When, bent, on_units
 from onewhole.misconceptions.wrong_steps.regrouping import (
     Act,
     as_hundred,
@@ -36,8 +36,8 @@ _TOO_FEW = "too few of the smaller unit to take from"
 
 
 def _bent(when: When, **steps: Act) -> BentTry:
-    """Return the attempt at a difference of measures in two units."""
-    return on_two_units(bent(REGROUP_FIRST, steps), when, taken=True)
+    """Return the attempt at a difference of measures in two units or more."""
+    return on_units(bent(REGROUP_FIRST, steps), when, taken=True)
 
 
 def _hours(state: PairState) -> bool:
@@ -45,6 +45,11 @@ def _hours(state: PairState) -> bool:
 
 
 _taken = partial(Pattern, topic=Topic.MEASURES, family=Family.REGROUPING)
+
+
+def _too_few_of_some(state: PairState) -> bool:
+    return too_few_pieces(state) and counts(state).n1 > 0
+
 
 MEASURES = (
     _taken(
@@ -72,7 +77,7 @@ MEASURES = (
     _taken(
         id="G03",
         name="takes the smaller count from the larger",
-        rule="The larger unit is taken rightly; of the smaller unit the smaller count is taken from the "
+        rule="The largest unit is taken rightly; of each smaller unit the smaller count is taken from the "
         "larger.",
         shows_when=_TOO_FEW,
         thinking=filled(TurnedAround, have, need),
@@ -101,7 +106,7 @@ MEASURES = (
         ask=filled(HadBefore, large, small, have),
         source=COMMON,
         example=Example(*_FEET, "2 ft 4 in"),
-        attempt=_bent(too_few_pieces, regroup=regroups(drops_what_was_there)),
+        attempt=_bent(_too_few_of_some, regroup=regroups(drops_what_was_there)),
     ),
     _taken(
         id="G06",

@@ -53,6 +53,7 @@ from onewhole.misconceptions.wrong_steps.apart import (
 )
 from onewhole.misconceptions.wrong_steps.bent import When, bent, on_parts
 from onewhole.misconceptions.wrong_steps.cutting import total_as_denominator
+from onewhole.misconceptions.wrong_steps.opened_names import opens_a_name
 from onewhole.misconceptions.wrong_steps.regrouping import (
     Act,
     as_one_piece,
@@ -79,6 +80,7 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 #: What a pattern of this group does with unlike denominators is ours: the renaming is done rightly.
 _RENAMED = "where the denominators differ after renaming"
 _SHORT = f"there are too few pieces to take from (n1 < n2), {_RENAMED}"
+_NAMED = "or a number is written with one whole opened, such as 7 2/6 = 6 ?/6"
 _EXAMPLE = "9 5/8 - 4 6/8", "4 7/8"
 
 
@@ -156,7 +158,7 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="One whole is regrouped as ten pieces, whatever the denominator. For a numerator of one digit "
         "this is also what comes of writing a 1 in front of it.",
-        shows_when=f"{_SHORT}, and the pieces are not tenths (d <> 10)",
+        shows_when=f"{_SHORT}, and the pieces are not tenths (d <> 10); {_NAMED}",
         thinking=filled(AlwaysTenMore, large),
         ask=filled(HowManyMake, large, small),
         source=Source(
@@ -165,7 +167,7 @@ OPENING_A_WHOLE = (
             note="also named in handbooks of computation error patterns (memory)",
         ),
         example=Example(*_EXAMPLE, "4 9/8"),
-        attempt=_bent(_too_few, regroup=regroups(as_ten)),
+        attempt=_bent(_too_few, regroup=regroups(as_ten)).also(opens_a_name(as_ten)),
     ),
     Pattern(
         id="A05",
@@ -174,7 +176,7 @@ OPENING_A_WHOLE = (
         family=Family.REGROUPING,
         rule="The wholes are made one less and the numerator one more. If that is still too small, the "
         "smaller is taken from the larger.",
-        shows_when=_SHORT,
+        shows_when=f"{_SHORT}; {_NAMED}",
         thinking=filled(OneMovesOver, large, small),
         ask=filled(OneBesideOne, large, small),
         source=coded(
@@ -187,7 +189,7 @@ OPENING_A_WHOLE = (
             _too_few,
             regroup=regroups_if_that_helps(as_one_piece),
             unit_by_unit=apart(less, smaller_from_larger),
-        ),
+        ).also(opens_a_name(as_one_piece)),
     ),
     Pattern(
         id="A06",
@@ -195,12 +197,14 @@ OPENING_A_WHOLE = (
         topic=Topic.SUBTRACT_LIKE,
         family=Family.REGROUPING,
         rule="The fraction becomes d/d; the n1 pieces that were there are not joined to it.",
-        shows_when=_SHORT,
+        shows_when=f"{_SHORT}; {_NAMED}",
         thinking=filled(InPlaceOf, large, small, bottom, have),
         ask=filled(HadBefore, large, small, have),
         source=CLASS_PAGE,
         example=Example(*_EXAMPLE, "4 2/8"),
-        attempt=_bent(_too_few, regroup=regroups(drops_what_was_there)),
+        attempt=_bent(_too_few, regroup=regroups(drops_what_was_there)).also(
+            opens_a_name(drops_what_was_there)
+        ),
     ),
     Pattern(
         id="A07",

@@ -51,15 +51,14 @@ def second_if_none(first: Quantity, second: Quantity) -> Expression:
     return less(first, second) if first.parts else second
 
 
-def apart(larger: Move, smallest: Move) -> Act:
-    """Return the step that works the larger units by one move and the smallest by another."""
+def apart(largest: Move, smaller: Move) -> Act:
+    """Return the step that works the largest unit by one move and the smaller ones by another."""
 
     def act(state: PairState) -> PairState:
-        last = len(state.first.counts) - 1
         shown: list[Expression] = []
         counts: list[int] = []
         for rung, unit in enumerate(state.first.ladder.units):
-            move = smallest if rung == last else larger
+            move = smaller if rung else largest
             says = move(state.first.only(rung), state.second.only(rung))
             found = 0 if says is None else (value(says) / unit.size).numerator
             counts.append(found)

@@ -1,7 +1,7 @@
 """A strategy run with some steps replaced: most patterns are defined in this way."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished
 from onewhole.misconceptions.bend import Bend, BentTry
@@ -9,7 +9,11 @@ from onewhole.misconceptions.pair import Pair, like_parts, pair_of, renamed_part
 from onewhole.misconceptions.wrong_steps.apart import unit_from_unit
 from onewhole.misconceptions.wrong_steps.regrouping import Act
 from onewhole.misconceptions.wrong_steps.writing import as_it_comes
+from onewhole.number.clock import on_clock
 from onewhole.number.ladder import Style, joined
+from onewhole.number.quantity import Quantity, usual
+from onewhole.statements.clock_sides import time_asked
+from onewhole.statements.expression import Sum
 from onewhole.statements.statement import Statement
 from onewhole.working.pair_state import PairState
 from onewhole.working.strategy import Strategy
@@ -87,17 +91,26 @@ def on_parts(strategy: Bent, when: When, *, taken: bool) -> BentTry:
     return on_like_parts(strategy, when, taken=taken).also(renamed)
 
 
-def on_two_units(strategy: Bent, when: When, *, taken: bool) -> BentTry:
-    """Return the attempt at a sum or difference of measures in two units by a bent strategy."""
+def on_units(strategy: Bent, when: When, *, taken: bool) -> BentTry:
+    """Return the attempt at a sum or difference of measures in two units or more by a bent strategy."""
 
     def attempt(statement: Statement) -> Attempt | None:
         pair = pair_of(statement)
         if pair is None or pair.taken != taken or pair.styles != {Style.MEASURE}:
             return None
         ladder = joined(pair.first.ladder, pair.second.ladder)
-        if len(ladder.units) != _UNITS:
+        if len(ladder.units) < _UNITS:
             return None
         state = pair.state(ladder)
-        return strategy.attempt(pair, state) if when(state) else None
+        return _as_time_of_day(strategy.attempt(pair, state)) if when(state) else None
 
     return BentTry(strategy.bends, attempt)
+
+
+def _as_time_of_day(tried: Attempt) -> Attempt:
+    """Write the answer as a clock shows it where a time of day is asked for and the minutes fill no hour."""
+    asked, wrote = tried.lines[0].says, tried.wrote
+    like = time_asked(asked) if isinstance(asked, Sum) else None
+    if like is None or not isinstance(wrote, Quantity) or usual(wrote.ladder, wrote.value) != wrote:
+        return tried
+    return replace(tried, wrote=on_clock(wrote, like), also=(wrote, *tried.also))

@@ -11,6 +11,7 @@ from onewhole.misconceptions.attempt import Attempt, BelowZeroError, finished, w
 from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import pair_of
 from onewhole.misconceptions.wrong_steps.apart import unit_from_unit
+from onewhole.misconceptions.wrong_steps.one_unit import in_one_unit
 from onewhole.number.ladder import TEN, Ladder, Style, joined
 from onewhole.number.quantity import Quantity, trimmed, usual
 from onewhole.statements.expression import plus
@@ -106,7 +107,7 @@ def in_columns(answer: Answer, start: Start = untouched) -> Try:
         result = usual(ladder, written(ladder, tuple(reversed(digits))).value)
         return finished(pair.asked, wrongly(state.now(result=result), result))
 
-    return attempt
+    return in_one_unit(attempt)
 
 
 def laid_out(state: PairState, below: int) -> Columns:

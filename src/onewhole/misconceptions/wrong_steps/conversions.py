@@ -1,19 +1,22 @@
-"""A measure written in another unit by a wrong rule: 3 ft as 30 in."""
+"""A measure written in another unit, or in two, by a wrong rule: 3 ft as 30 in, 26 in as 2 ft 6 in."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
+from onewhole.misconceptions.wrong_steps.pointed import pointed
 from onewhole.number.another_name import another_name
 from onewhole.number.ladder import TEN, Ladder, Style, measure
-from onewhole.number.quantity import Quantity, whole
+from onewhole.number.quantity import Quantity, trimmed, usual, whole, with_mark
 from onewhole.number.unit import Unit
 from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.line import Line
 
 HUNDRED = 100
 _TWO = 2
+#: Units of which so many make one are written with a point.
+_TENFOLD = frozenset({10, 100, 1000})
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +45,27 @@ class Conversion:
         return self.small if self.down else self.large
 
 
+@dataclass(frozen=True, slots=True)
+class InTwoUnits:
+    """A count of a smaller unit that is written in a larger one and what is over: 26 in as 2 ft 2 in."""
+
+    large: Unit
+    small: Unit
+    count: int
+
+    @property
+    def ratio(self) -> int:
+        """Return how many of the small unit make one of the large one."""
+        return int(self.large.size / self.small.size)
+
+    @property
+    def parted(self) -> tuple[int, int]:
+        """Return how many of the larger unit it is, and what is over."""
+        return divmod(self.count, self.ratio)
+
+
+#: From such a count: what is written, or None where the rule does not apply.
+TwoRule = Callable[[InTwoUnits], Quantity | None]
 #: From a conversion: what is written, or None where the rule does not apply.
 Rule = Callable[[Conversion], int | None]
 
@@ -62,6 +86,84 @@ def conversion(statement: Statement) -> Conversion | None:
             return None if name is None else _between(number, name.ladder)
         case _:
             return None
+
+
+def in_two_units(statement: Statement) -> InTwoUnits | None:
+    """Return what is to be written in two units, or None where nothing is.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> in_two_units(read_statement("26 in = ? ft ? in")).parted
+    (2, 2)
+    """
+    match statement:
+        case AnotherName(number, Ladder() as wanted):
+            pass
+        case Question(Quantity() as number) if number.ladder.style is Style.MEASURE:
+            name = another_name(number)
+            if name is None or name.value != number.value:
+                return None
+            wanted = name.ladder
+        case _:
+            return None
+    if wanted.style is not Style.MEASURE or len(wanted.units) != _TWO or len(number.ladder.units) > 1:
+        return None
+    large, small = wanted.units
+    return InTwoUnits(large, small, number.parts) if number.ladder.units == (small,) else None
+
+
+def writes_two(rule: TwoRule) -> Try:
+    """Return the attempt at a count of a smaller unit that is written in two units by a wrong rule."""
+
+    def attempt(statement: Statement) -> Attempt | None:
+        found = in_two_units(statement)
+        wrote = None if found is None else rule(found)
+        if wrote is None:
+            return None
+        says = statement.number if isinstance(statement, AnotherName) else _asked(statement)
+        return Attempt((Line(says), Line(wrote)), wrote, _read_as_measure(found, wrote))
+
+    return attempt
+
+
+def _read_as_measure(found: InTwoUnits | None, wrote: Quantity) -> tuple[Quantity, ...]:
+    """Return what 1.30 h is read as: 1 h 18 min; nothing where it does not come out even."""
+    if found is None or wrote.ladder.style is not Style.DECIMAL:
+        return ()
+    count = wrote.value * found.ratio
+    two = measure(found.large.mark, found.small.mark)
+    return (usual(two, count * found.small.size),) if count.denominator == 1 else ()
+
+
+def _in_both(found: InTwoUnits, larger: int, smaller: int) -> Quantity:
+    return trimmed(Quantity(measure(found.large.mark, found.small.mark), (larger, smaller)))
+
+
+def parted_at_ten(found: InTwoUnits) -> Quantity | None:
+    """26 in is said to be 2 ft 6 in."""
+    if found.count >= HUNDRED or found.ratio in _TENFOLD:
+        return None
+    return _in_both(found, *divmod(found.count, TEN))
+
+
+def parted_at_a_hundred(found: InTwoUnits) -> Quantity | None:
+    """130 min is said to be 1 h 30 min."""
+    if found.count < HUNDRED or found.ratio in _TENFOLD:
+        return None
+    return _in_both(found, *divmod(found.count, HUNDRED))
+
+
+def rest_dropped(found: InTwoUnits) -> Quantity | None:
+    """26 in is said to be 2 ft."""
+    larger, over = found.parted
+    return _in_both(found, larger, 0) if over and larger else None
+
+
+def after_a_point(found: InTwoUnits) -> Quantity | None:
+    """90 min is said to be 1.30 h; not where ten, a hundred or a thousand make one."""
+    larger, over = found.parted
+    if not over or found.ratio in _TENFOLD:
+        return None
+    return with_mark(pointed(larger, str(over)), found.large.mark)
 
 
 def _between(number: Quantity, wanted: Ladder) -> Conversion | None:

@@ -58,6 +58,29 @@ def as_simplest(rename: Rename) -> Try:
     return attempt
 
 
+def whole_as_fraction(rename: Callable[[int], Quantity]) -> Try:
+    """Return the attempt at writing a whole number above one as a fraction, where that is asked for."""
+
+    def attempt(statement: Statement) -> Attempt | None:
+        match statement:
+            case AnotherName(number, NumberForm.FRACTION) if number.ladder.style is Style.PLACES:
+                return _written(number, rename(number.parts)) if number.parts > 1 else None
+            case _:
+                return None
+
+    return attempt
+
+
+def over_itself(number: int) -> Quantity:
+    """3 is said to be 3/3."""
+    return Quantity(mixed(number), (None, number))
+
+
+def under_one(number: int) -> Quantity:
+    """3 is said to be 1/3."""
+    return Quantity(mixed(number), (None, 1))
+
+
 def decimal_as_fraction(rename: FromDecimal) -> Try:
     """Return the attempt at writing a decimal below one whole as a fraction."""
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
 from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import Pair, pair_of
+from onewhole.misconceptions.wrong_steps.one_unit import in_one_unit
 from onewhole.number.ladder import TEN, Style, joined
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import Expression, plus
@@ -107,7 +108,7 @@ def on_whole_sums(work: Sum, *, show: bool = False) -> Try:
             state = wrongly(state, in_full(pair, columns.sums))
         return finished(pair.asked, wrongly(wrongly(state, says).now(result=whole(answer)), whole(answer)))
 
-    return attempt
+    return in_one_unit(attempt)
 
 
 def in_full(pair: Pair, sums: tuple[int, ...]) -> Quantity:

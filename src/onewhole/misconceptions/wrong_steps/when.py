@@ -6,7 +6,7 @@ from onewhole.working.pair_state import PairState
 
 
 class Counts(NamedTuple):
-    """The counts of two numbers on a ladder of two rungs, and its ratio: w1 n1/d and w2 n2/d."""
+    """The counts of two numbers in two neighboring units, and their ratio: w1 n1/d and w2 n2/d."""
 
     w1: int
     n1: int
@@ -15,16 +15,38 @@ class Counts(NamedTuple):
     d: int
 
 
+def place_of_two(state: PairState) -> int:
+    """Return the rung of the smaller of two neighboring units that are looked at.
+
+    Where there are more than two it is the smallest unit of which there are too few to take from, or enough
+    to make one of the next; the smallest of all where none is.
+
+    >>> from onewhole.number.ladder import measure
+    >>> from onewhole.number.quantity import Quantity
+    >>> yards = measure("yd", "ft", "in")
+    >>> place_of_two(PairState(Quantity(yards, (4, 1, 9)), Quantity(yards, (1, 2, 3)), taken=True))
+    1
+    """
+    ladder = state.first.ladder
+    rungs = range(len(ladder.units) - 1, 0, -1)
+    for rung in rungs:
+        one, other = state.first.amounts[rung], state.second.amounts[rung]
+        if one < other if state.taken else one + other >= ladder.ratios[rung - 1]:
+            return rung
+    return rungs[0]
+
+
 def counts(state: PairState) -> Counts:
-    """Read the counts off a state with two rungs.
+    """Read the counts off a state with two rungs, or of the two at which is looked.
 
     >>> from onewhole.number.ladder import mixed
     >>> from onewhole.number.quantity import Quantity
     >>> counts(PairState(Quantity(mixed(8), (9, 5)), Quantity(mixed(8), (4, 6)), taken=True))
     Counts(w1=9, n1=5, w2=4, n2=6, d=8)
     """
-    (w1, n1), (w2, n2) = state.first.amounts, state.second.amounts
-    return Counts(w1, n1, w2, n2, state.first.ladder.ratios[0])
+    at = place_of_two(state)
+    (w1, n1), (w2, n2) = (number.amounts[at - 1 : at + 1] for number in (state.first, state.second))
+    return Counts(w1, n1, w2, n2, state.first.ladder.ratios[at - 1])
 
 
 def always(_: PairState) -> bool:

@@ -1,10 +1,18 @@
 """The answer is found, and then written in another way or with a slip."""
 
+from collections.abc import Callable
+
 from onewhole.misconceptions.attempt import written, wrongly
 from onewhole.misconceptions.wrong_steps.regrouping import Act
+from onewhole.number.ladder import TEN
 from onewhole.number.quantity import trimmed, usual
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.taking import InAll, Left
+
+#: From a count of a smaller unit and how many make one of the next: how many go up, and what is left.
+Carry = Callable[[int, int], tuple[int, int]]
+
+HUNDRED = 100
 
 
 def as_it_comes(state: PairState) -> PairState:
@@ -19,29 +27,38 @@ def swapped(state: PairState) -> PairState:
     return _answered(as_it_comes(state), (pieces, wholes))
 
 
-def drops_the_new_whole(state: PairState) -> PairState:
+def carries(rule: Carry) -> Act:
+    """Return the step that carries by a rule at every smaller unit, the smallest first."""
+
+    def act(state: PairState) -> PairState:
+        found = state.found()
+        counts = list(found.amounts)
+        for rung in reversed(range(1, len(counts))):
+            up, counts[rung] = rule(counts[rung], found.ladder.ratios[rung - 1])
+            counts[rung - 1] += up
+        return _answered(as_it_comes(state), tuple(counts))
+
+    return act
+
+
+def drops_the_new_whole(count: int, ratio: int) -> tuple[int, int]:
     """Take a full whole out of the pieces and do not add it to the wholes: 3 7/5 becomes 3 2/5."""
-    wholes, pieces = state.found().amounts
-    return _answered(as_it_comes(state), (wholes, pieces - state.first.ladder.ratios[-1]))
+    return (0, count - ratio) if count >= ratio else (0, count)
 
 
-def keeps_the_pieces(state: PairState) -> PairState:
+def keeps_the_pieces(count: int, ratio: int) -> tuple[int, int]:
     """Add the new whole and leave its pieces too: 3 7/5 becomes 4 7/5."""
-    wholes, pieces = state.found().amounts
-    return _answered(as_it_comes(state), (wholes + 1, pieces))
+    return (1, count) if count >= ratio else (0, count)
 
 
-def whole_of_ten(state: PairState) -> PairState:
+def whole_of_ten(count: int, ratio: int) -> tuple[int, int]:
     """Make a larger unit of ten smaller ones, whatever they are: 7 13/8 becomes 8 3/8."""
-    wholes, pieces = state.found().amounts
-    return _answered(as_it_comes(state), (wholes + 1, pieces - 10))
+    return (1, count - TEN) if count >= TEN else divmod(count, ratio)
 
 
-def large_of_a_hundred(state: PairState) -> PairState:
+def large_of_a_hundred(count: int, _: int) -> tuple[int, int]:
     """Make one of the larger unit of every hundred: 3 h 105 min becomes 4 h 5 min."""
-    wholes, pieces = state.found().amounts
-    full, rest = divmod(pieces, 100)
-    return _answered(as_it_comes(state), (wholes + full, rest))
+    return divmod(count, HUNDRED)
 
 
 def off_by(larger: int, smallest: int) -> Act:
@@ -65,7 +82,7 @@ def _divided(state: PairState) -> tuple[int, int]:
     return divmod(result.parts, result.ladder.worths[0])
 
 
-def _answered(state: PairState, counts: tuple[int, int]) -> PairState:
+def _answered(state: PairState, counts: tuple[int, ...]) -> PairState:
     """Write the answer with other counts."""
     answer = written(state.found().ladder, counts)
     return wrongly(state.now(result=answer), trimmed(answer))

@@ -1,0 +1,99 @@
+"""Products of whole numbers, and of fractions: what a question may name of them."""
+
+from collections.abc import Callable
+
+from onewhole.misconceptions.case import Case
+from onewhole.misconceptions.wrong_steps.fraction_products import fraction_factors
+from onewhole.misconceptions.wrong_steps.products import Factors, factors
+from onewhole.number.ladder import TEN
+from onewhole.number.quantity import Quantity
+
+
+def _found(case: Case) -> Factors:
+    found = factors(case.statement)
+    if found is None:
+        msg = "this problem is no product of whole numbers"
+        raise LookupError(msg)
+    return found
+
+
+def on_top(case: Case) -> Quantity:
+    """Return the number on top: the one of as many digits or more."""
+    return _found(case).top
+
+
+def multiplier(case: Case) -> Quantity:
+    """Return the other one."""
+    return _found(case).by
+
+
+def multiplier_count(case: Case) -> int:
+    """Return it as a count."""
+    return _found(case).by.parts
+
+
+def _makes_ten(case: Case) -> tuple[int, int, int]:
+    """Return the first digit that makes ten or more, its multiplier, and the digit beside it."""
+    found = _found(case)
+    for by in found.multipliers:
+        for at, digit in enumerate(found.digits[:-1]):
+            if digit * by >= TEN:
+                return digit, by, found.digits[at + 1]
+    msg = "no digit makes ten"
+    raise LookupError(msg)
+
+
+def digit_that_makes_ten(case: Case) -> int:
+    """Return a digit on top that makes ten or more."""
+    return _makes_ten(case)[0]
+
+
+def its_multiplier(case: Case) -> int:
+    """Return the digit that multiplies it."""
+    return _makes_ten(case)[1]
+
+
+def digit_beside(case: Case) -> int:
+    """Return the digit to the left of it."""
+    return _makes_ten(case)[2]
+
+
+def other_than_zero(case: Case) -> int:
+    """Return a digit that is multiplied by a zero."""
+    found = _found(case)
+    if 0 in found.digits:
+        return next(digit for digit in found.multipliers if digit)
+    return next(digit for digit in found.digits if digit)
+
+
+def fraction_factor(at: int) -> Callable[[Case], Quantity]:
+    """Return what gives one of two fractions that are multiplied."""
+
+    def of(case: Case) -> Quantity:
+        found = fraction_factors(case.statement)
+        if found is None:
+            msg = "this problem is no product of fractions"
+            raise LookupError(msg)
+        _, first, second = found
+        return second if at else first
+
+    return of
+
+
+def wholes_of_first(case: Case) -> int:
+    """Return the wholes of the first of them."""
+    return fraction_factor(0)(case).amounts[0]
+
+
+def _both(case: Case) -> tuple[Quantity, Quantity]:
+    return fraction_factor(0)(case), fraction_factor(1)(case)
+
+
+def below_one(case: Case) -> Quantity:
+    """Return the one that is less."""
+    return min(_both(case), key=lambda number: number.value)
+
+
+def above_one(case: Case) -> Quantity:
+    """Return the one that is more."""
+    return max(_both(case), key=lambda number: number.value)

@@ -1,0 +1,71 @@
+"""Amounts of one unit that are added or taken away: 75¢ + 50¢ is worked as 75 + 50, with the unit behind."""
+
+from typing import assert_never
+
+from onewhole.misconceptions.attempt import Attempt
+from onewhole.misconceptions.bend import Try
+from onewhole.misconceptions.pair import pair_of
+from onewhole.number.ladder import TEN, Style, measure
+from onewhole.number.quantity import Quantity, whole
+from onewhole.statements.expression import Expression, Over, Sum, Term, Times, minus, plus
+from onewhole.statements.statement import Question, Statement
+from onewhole.working.line import Line
+
+
+def without_unit(statement: Statement) -> Question | None:
+    """Return a sum or difference of two counts of one unit as that of the counts alone; else None.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> without_unit(read_statement("75¢ + 50¢")) == read_statement("75 + 50")
+    True
+    """
+    pair = pair_of(statement)
+    if pair is None or pair.styles != {Style.MEASURE} or pair.first.ladder != pair.second.ladder:
+        return None
+    if len(pair.first.ladder.units) > 1:
+        return None
+    first, second = whole(pair.first.parts), whole(pair.second.parts)
+    return Question(minus(first, second) if pair.taken else plus(first, second))
+
+
+def in_one_unit(attempt: Try) -> Try:
+    """Return an attempt at whole numbers that works counts of one unit too, with the unit or without."""
+
+    def tried(statement: Statement) -> Attempt | None:
+        plain = without_unit(statement)
+        if plain is None:
+            return attempt(statement)
+        found, pair = attempt(plain), pair_of(statement)
+        if found is None or pair is None or not isinstance(found.wrote, Quantity):
+            return None
+        mark = pair.first.ladder.mark
+        said = [pair.asked, *(_with_unit(_expression(line), mark) for line in found.lines[1:])]
+        lines = tuple(Line(says) for at, says in enumerate(said) if not at or says != said[at - 1])
+        return Attempt(lines, _counted(found.wrote, mark), (found.wrote, *found.also))
+
+    return tried
+
+
+def _expression(line: Line) -> Expression:
+    assert isinstance(line.says, Quantity | Sum | Times | Over)
+    return line.says
+
+
+def _counted(number: Quantity, mark: str) -> Quantity:
+    return Quantity(measure(mark), (number.parts,))
+
+
+def _with_unit(says: Expression, mark: str) -> Expression:
+    """Put a unit behind each number; one with ten or more of a place is written place by place."""
+    match says:
+        case Quantity() if max(says.amounts) >= TEN:
+            rungs = [rung for rung, count in enumerate(says.amounts) if count]
+            return plus(*[_counted(says.only(rung), mark) for rung in rungs])
+        case Quantity():
+            return _counted(says, mark)
+        case Sum(terms):
+            return Sum(tuple(Term(_with_unit(term.part, mark), term.taken) for term in terms))
+        case Times() | Over():
+            return says
+        case _:
+            assert_never(says)
