@@ -7,7 +7,7 @@ from onewhole.misconceptions.case import Case
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
-from onewhole.number.unit import ONE, Unit
+from onewhole.number.unit import ONE, Unit, unit_marked
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.statements.expression import Expression, Over, Sum, Times, quantities, value
 from onewhole.statements.gap import Gap
@@ -91,6 +91,16 @@ TYPED = {
         "1.20 ? 1.2; 12.05 ? 12.5; 2.100 ? 2.1; 0.07 ? 0.070"
     ),
     "comparing whole numbers": "999 ? 1001; 36 ? 452; 8 ? 15; 70000 ? 654321",
+    "products of whole numbers": (
+        "47 x 6; 63 x 8; 24 x 36; 407 x 8; 24 x 30; 8 x 304; 5078 x 3; 3050 x 5; 9054 x 3; 58 x 20; 7 x 8"
+    ),
+    "products of fractions": (
+        "1/2 x 3/4; 2/5 x 3/5; 2/3 x 4/7; 2 1/2 x 3 1/4; 5 2/3 x 2 3/4; 1/2 x 3 1/4; 3 4/5 x 1/6; 6/8 x 2/8"
+    ),
+    "a whole opened in a name": "7 2/6 = 6 ?/6; 3 5/8 = 2 ?/8; 4 1/10 = 3 ?/10; 1 2/3 = ?/3",
+    "whole numbers as fractions": "3 as a fraction; 8 as a fraction; 12 as a fraction",
+    "cents": "75¢ + 50¢; 85¢ + 47¢; 75¢ - 48¢; 90¢ - 8¢; 99¢ + 1¢",
+    "one unit": "46 ft + 27 ft; 50 min - 35 min",
     "times": (
         "6 x 4/7; 3 x 2/5; 3 x 2/7; 3 x 2 1/4; 3 x 2 2/4; 2/3 x 4; 1 3/8 x 5; 10 x 3/100; "
         "2 x 1/2; 4 x 5/6; 2 x 1 1/2; 12 x 2/3; 3 x 1/3"
@@ -115,9 +125,14 @@ TYPED = {
     "money": "$3.25 + $1.80; $5 - $2.35; $50 - $31.64; $7.05 - $0.98; $3.25 ? $3.05; $5 - ? = $2.35",
     "conversions": (
         "36 in = ? ft; 36 ft = ? in; 3 ft = ? in; 3 h = ? min; 6 yd = ? ft; 4 km = ? m; 2 gal = ? qt; "
-        "5 ft 3 in = ? in; 2 km 4 m = ? m; 1 h 20 min = ? min; 3 lb 2 oz = ? oz; 9 ft = ? yd; 24 qt = ? gal"
+        "5 ft 3 in = ? in; 2 km 4 m = ? m; 1 h 20 min = ? min; 3 lb 2 oz = ? oz; 9 ft = ? yd; 24 qt = ? gal; "
+        "26 in = ? ft ? in; 130 min = ? h ? min; 90 min = ?; 26 in = ?; 250 cm = ? m ? cm; 21 oz = ? lb ? oz"
     ),
     "minutes and seconds": "2 min 15 s - 48 s; 5 min - 1 min 20 s; 3 min 50 s + 2 min 35 s",
+    "three units": (
+        "2 yd 1 ft 3 in - 1 yd 2 ft 8 in; 5 yd - 1 yd 2 ft 8 in; 2 yd 1 ft 8 in + 1 yd 1 ft 9 in; "
+        "3 h 5 min 20 s - 1 h 40 min 50 s; 1 h 50 min 40 s + 2 h 55 min 30 s"
+    ),
     "weeks and days": "3 wk 2 d - 1 wk 5 d; 4 wk - 1 wk 3 d; 1 wk 6 d + 2 wk 4 d",
     "days and hours": "3 d 5 h - 1 d 20 h; 2 d - 9 h; 1 d 18 h + 15 h",
     "miles": "2 mi 1500 ft - 1 mi 3000 ft; 2 mi 200 yd - 1 mi 900 yd; 1 mi 1000 yd + 900 yd",
@@ -211,9 +226,18 @@ class Belongings:
             self.numbers.add(quantity.ladder.denominator)
         if quantity.ladder.style is Style.MEASURE:
             self.numbers |= set(quantity.ladder.ratios)
+            self._counted(quantity)
+        if quantity.ladder.style is Style.DECIMAL and quantity.ladder.mark:
+            self.units.add(unit_marked(quantity.ladder.mark))
         after = quantity.ladder.after
         if quantity.ladder.style is Style.DECIMAL:
             self.numbers.add(int("".join(map(str, quantity.amounts[-after:]))))
+
+    def _counted(self, quantity: Quantity) -> None:
+        """A count of one unit is worked in columns: its digits and their places are its own."""
+        if len(quantity.counts) == 1:
+            self._quantity(whole(quantity.parts))
+            self.found.add(whole(quantity.parts // 10 % 10))
 
     def _renamed(self, case: Case) -> None:
         """A fraction that a child says to be equal: its pieces are what was given and what was written."""

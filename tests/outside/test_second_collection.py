@@ -15,7 +15,7 @@ from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Relation
 
 #: The families of the collection of which patterns stand in the catalogue.
-FAMILIES = "HIJNOQ"
+FAMILIES = "HIJKMNOQ"
 
 #: Id, problem, right, written, ids that answer alike there; a problem on which they answer differently, what
 #: is right and what is written there.
@@ -97,6 +97,26 @@ ROWS = (
     ("J11", "5 ft 3 in = ? in", "63 in", "60 in", "", "2 km 4 m = ? m", "2004 m", "2000 m"),
     ("J12", "5 ft 3 in = ? in", "63 in", "8 in", "", "6 km 4 m = ? m", "6004 m", "10 m"),
     ("J13", "5 ft 3 in = ? in", "63 in", "53 in", "", "4 km 8 m = ? m", "4008 m", "48 m"),
+    ("K01", "47 x 6", "282", "242", "", "5078 x 3", "15234", "15014"),
+    ("K02", "47 x 6", "282", "482", "", "3050 x 5", "15250", "20050"),
+    ("K03", "47 x 6", "282", "2442", "", "2050 x 9", "18450", "180450"),
+    ("K04", "47 x 6", "282", "264", "", "2090 x 8", "16720", "16270"),
+    ("K05", "47 x 6", "282", "82", "", "8060 x 3", "24180", "8060"),
+    ("K06", "63 x 8", "504", "124", "", "58 x 4", "232", "152"),
+    ("K07", "24 x 36", "864", "216", "", "44 x 25", "1100", "308"),
+    ("K08", "24 x 36", "864", "84", "", "15 x 20", "300", "20"),
+    ("K09", "24 x 36", "864", "624", "", "59 x 40", "2360", "2000"),
+    ("K10", "407 x 8", "3256", "3336", "", "8020 x 7", "56140", "56847"),
+    ("K11", "407 x 8", "3256", "376", "", "1070 x 5", "5350", "85"),
+    ("K12", "24 x 30", "720", "72", "K07", "7050 x 8", "56400", "5640"),
+    ("K13", "407 x 8", "3256", "3206", "K01", "9054 x 3", "27162", "27062"),
+    ("K15", "24 x 36", "864", "60", "", "7020 x 6", "42120", "7026"),
+    ("M01", "2/5 x 3/5", "6/25", "6/5", "", "6/8 x 2/8", "12/64", "12/8"),
+    ("M02", "2/3 x 3/4", "6/12", "72/12", "", "2/5 x 1/4", "2/20", "40/20"),
+    ("M03", "2 1/2 x 3 1/4", "8 1/8", "6 1/8", "", "3 1/2 x 3 3/4", "13 1/8", "9 3/8"),
+    ("M04", "2/3 x 4/7", "8/21", "12/14", "", "3/6 x 4/5", "12/30", "24/15"),
+    ("M06", "2 1/2 x 3 1/4", "8 1/8", "6/8", "", "5 2/3 x 2 3/4", "15 7/12", "5"),
+    ("M08", "1/2 x 3 1/4", "1 5/8", "3 1/8", "", "1/6 x 3 4/5", "19/30", "3 4/30"),
     ("N01", "3 1/4 ? 3 3/4", "<", "=", "", "1 2/5 ? 1 1/2", "<", "="),
     ("N02", "2 3/4 ? 5 1/4", "<", ">", "N15", "3 2/4 ? 1 1/2", ">", "="),
     ("N03", "2 1/8 ? 2 1/4", "<", ">", "N15", "2 2/3 ? 2 4/6", "=", "<"),
@@ -187,8 +207,12 @@ def test_a_problem_tells_them_apart(row: tuple[str, ...]) -> None:
 
 
 def test_every_pattern_of_these_families_is_here() -> None:
-    """Those of the collection that stand in the catalogue, in its order; N16 is our own."""
-    ours = [pattern.id for pattern in patterns() if pattern.id[0] in FAMILIES and pattern.id != "N16"]
+    """Those of the collection that stand in the catalogue, in its order.
+
+    N16 is our own, and J14 shows on other problems here: 1 h 30 min in hours alone is not asked for.
+    """
+    others = {"N16", "J14"}
+    ours = [one.id for one in patterns() if one.id[0] in FAMILIES and one.id not in others]
     assert [row[0] for row in ROWS] == ours
 
 
