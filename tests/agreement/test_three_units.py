@@ -110,7 +110,7 @@ def test_every_rule_on_three_units(units: tuple[str, ...], ratios: tuple[int, in
         slips = {one.id: slip for one in HERE if (slip := one.slip(asked))}
         assert {key: text(slip.wrote) for key, slip in slips.items()} == wanted  # type: ignore[arg-type]
         done += len(wanted)
-    assert done > 100
+    assert done > 20
 
 
 def written(counts: Counts, units: tuple[str, ...]) -> str:

@@ -14,7 +14,7 @@ from onewhole.working.pair_state import PairState
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class FactorParts:
     """A fraction or mixed number: w n/d, w 0 where there are no wholes."""
 
     w: int
@@ -24,7 +24,7 @@ class Part:
 
 #: Wholes, numerator and denominator of what a rule writes, still to be worked out; no wholes is None.
 Made = tuple[Expression | None, Expression, Expression]
-Rule = Callable[[Part, Part], Made | None]
+Rule = Callable[[FactorParts, FactorParts], Made | None]
 
 
 def fraction_factors(statement: Statement) -> tuple[Times, Quantity, Quantity] | None:
@@ -59,9 +59,9 @@ def multiplies_parts(rule: Rule, *, grouped: bool = False) -> Try:
     return attempt
 
 
-def _part(number: Quantity) -> Part:
+def _part(number: Quantity) -> FactorParts:
     wholes, top = number.amounts
-    return Part(wholes, top, number.ladder.denominator)
+    return FactorParts(wholes, top, number.ladder.denominator)
 
 
 def _over(top: Expression, bottom: Expression) -> Expression:
@@ -75,14 +75,14 @@ def _times(one: int, other: int) -> Expression:
     return Times(whole(one), whole(other))
 
 
-def keeps_the_bottom(one: Part, other: Part) -> Made | None:
+def keeps_the_bottom(one: FactorParts, other: FactorParts) -> Made | None:
     """2/5 x 3/5 is said to be 6/5."""
     if one.w or other.w or one.d != other.d:
         return None
     return None, _times(one.n, other.n), whole(one.d)
 
 
-def over_the_common_bottom(one: Part, other: Part) -> Made | None:
+def over_the_common_bottom(one: FactorParts, other: FactorParts) -> Made | None:
     """2/3 x 3/4 is said to be 8/12 x 9/12, 72/12."""
     if one.w or other.w or one.d == other.d:
         return None
@@ -90,28 +90,28 @@ def over_the_common_bottom(one: Part, other: Part) -> Made | None:
     return None, _times(one.n * common // one.d, other.n * common // other.d), whole(common)
 
 
-def parts_apart(one: Part, other: Part) -> Made | None:
+def parts_apart(one: FactorParts, other: FactorParts) -> Made | None:
     """2 1/2 x 3 1/4 is said to be 6 1/8."""
     if not one.w or not other.w:
         return None
     return _times(one.w, other.w), _times(one.n, other.n), _times(one.d, other.d)
 
 
-def crosswise(one: Part, other: Part) -> Made | None:
+def crosswise(one: FactorParts, other: FactorParts) -> Made | None:
     """2/3 x 4/7 is said to be 12/14."""
     if one.w or other.w:
         return None
     return None, _times(one.d, other.n), _times(one.n, other.d)
 
 
-def wholes_as_factors(one: Part, other: Part) -> Made | None:
+def wholes_as_factors(one: FactorParts, other: FactorParts) -> Made | None:
     """2 1/2 x 3 1/4 is said to be (2 x 1 x 3 x 1)/(2 x 4)."""
     if not one.w or not other.w:
         return None
     return None, _times(one.w * one.n, other.w * other.n), _times(one.d, other.d)
 
 
-def fractions_only(one: Part, other: Part) -> Made | None:
+def fractions_only(one: FactorParts, other: FactorParts) -> Made | None:
     """1/2 x 3 1/4 is said to be 3 1/8."""
     if bool(one.w) == bool(other.w):
         return None
