@@ -195,6 +195,8 @@ _FRACTIONS_COMPARED = (
     "N06",
     "N15",
 )
+#: An idea that calls numbers equal makes no order, and one about the sign has none to turn.
+_FRACTIONS_ORDERED = tuple(key for key in _FRACTIONS_COMPARED if key not in {"N01", "N15"})
 _DECIMALS_COMPARED = ("F06", "F07", "N08", "N09", "N10", "N11", "N12", "N13", "N15")
 #: Ideas about hours and minutes.
 _ON_THE_CLOCK = ("G01", "G02", "G03", "G04", "G05", "G06", "J01", "J04", "J05")
@@ -207,7 +209,7 @@ TOPICS: Mapping[str, OtherTopic] = {
     "comparing fractions, composed, 20 problems": OtherTopic(
         _FRACTIONS_COMPARED, WishedSkill.COMPARE_FRACTIONS, TWENTY
     ),
-    "putting three fractions in order": OtherTopic(_FRACTIONS_COMPARED, _fractions_in_order),
+    "putting three fractions in order": OtherTopic(_FRACTIONS_ORDERED, _fractions_in_order),
     "comparing decimals": OtherTopic(_DECIMALS_COMPARED, _decimals_compared),
     "rounding": OtherTopic(ideas_of(Topic.ROUND), _rounded),
     "writing in other units": OtherTopic(ideas_of(Topic.CONVERSIONS), _converted),

@@ -39,9 +39,10 @@ def test_a_smaller_unit_in_two(large: str, small: str, ratio: int) -> None:
             continue
         wanted = {}
         if ratio != 100:
-            key, parts = ("V04", divmod(count, 10)) if count < 100 else ("V05", divmod(count, 100))
-            if parts[0] * ratio + parts[1] != count:
-                wanted[key] = measured(*parts, large, small)
+            key, ten = ("V04", 10) if count < 100 else ("V05", 100)
+            larger, smaller = divmod(count, ten)
+            if larger * ratio + smaller != count:
+                wanted[key] = measured(larger, smaller, large, small)
             if over:
                 wanted["J14"] = f"{whole}.{over} {large}"
         if over:

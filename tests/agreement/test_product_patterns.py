@@ -85,7 +85,7 @@ def test_every_rule_of_whole_numbers() -> None:
         asked = read_statement(f"{a} x {b}")
         slips = {one.id: slip for one in K if (slip := one.slip(asked))}
         wanted = {key: str(made) for key, made in sorted(defined(a, b).items()) if made != a * b}
-        assert {key: text(slip.wrote) for key, slip in slips.items()} == wanted, (a, b)  # type: ignore[arg-type]
+        assert {key: text(slip.wrote) for key, slip in slips.items()} == wanted, (a, b)
         done += len(wanted)
     assert done > 500
 
@@ -121,7 +121,7 @@ def test_every_rule_of_fractions() -> None:
         right = worth(*one) * worth(*other)
         rules = sorted(fractions_defined(one, other).items())
         wanted = {key: typed(*made) for key, made in rules if worth(*made) != right}
-        assert {key: text(slip.wrote) for key, slip in slips.items()} == wanted  # type: ignore[arg-type]
+        assert {key: text(slip.wrote) for key, slip in slips.items()} == wanted
         done += len(wanted)
     assert done > 1000
 

@@ -108,7 +108,7 @@ def test_every_rule_on_three_units(units: tuple[str, ...], ratios: tuple[int, in
             if (sum(size * n for size, n in zip(sizes, made, strict=True)) == worth) == (key == "J03")
         }
         slips = {one.id: slip for one in HERE if (slip := one.slip(asked))}
-        assert {key: text(slip.wrote) for key, slip in slips.items()} == wanted  # type: ignore[arg-type]
+        assert {key: text(slip.wrote) for key, slip in slips.items()} == wanted
         done += len(wanted)
     assert done > 20
 

@@ -66,3 +66,22 @@ def test_a_number_to_round_is_written_by_its_idea_rightly_and_with_a_slip() -> N
     assert cell(Pen(Pupil("K02", Kind.STEADY, ("R01",)), Random(1)), asked) == "3400"
     slipping = {cell(Pen(Pupil("K03", Kind.SHAKY, slip=1.0), Random(seed)), asked) for seed in range(20)}
     assert slipping == {"4500", "3600", "3510", "3501"}
+
+
+def test_numbers_in_order_are_written_by_their_idea_rightly_and_with_a_slip() -> None:
+    """The right row, that of an idea, and one with two neighbors changed where the pupil slips."""
+    asked = read_statement("order 1/4, 1/2, 1/8")
+    assert cell(Pen(Pupil("K01", Kind.SOUND), Random(1)), asked) == "1/8 < 1/4 < 1/2"
+    assert cell(Pen(Pupil("K02", Kind.STEADY, ("C08",)), Random(1)), asked) == "1/2 < 1/4 < 1/8"
+    slipping = {cell(Pen(Pupil("K03", Kind.SHAKY, slip=1.0), Random(seed)), asked) for seed in range(20)}
+    assert slipping == {"1/4, 1/8, 1/2", "1/8, 1/2, 1/4"}
+    air = Pupil("K04", Kind.SCATTERED, once=1.0, air=1.0)
+    assert len({cell(Pen(air, Random(seed)), asked) for seed in range(60)}) == 6
+
+
+def test_a_row_slips_at_each_two_neighbors() -> None:
+    """Three numbers stand in two pairs of neighbors, so that half a slip each leaves a quarter right."""
+    pupil = Pupil("K01", Kind.SHAKY, slip=0.5)
+    asked = read_statement("order 1/4, 1/2, 1/8")
+    kept = sum(cell(Pen(pupil, Random(seed)), asked) == "1/8 < 1/4 < 1/2" for seed in range(400))
+    assert 70 < kept < 130

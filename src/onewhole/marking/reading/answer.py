@@ -7,6 +7,7 @@ from onewhole.errors import InputError
 from onewhole.marking.reading.dates import fractions_of_date
 from onewhole.marking.reading.units import read_with_unit
 from onewhole.number.impossible import Impossible
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, unit_marked
 from onewhole.number.with_minus import WithMinus
@@ -110,7 +111,8 @@ def _without_unit(
     numbers = numbers_of(problem.statement)
     plain = (number.ladder.mark for number in numbers if number.kind is Kind.NUMBER)
     kind = unit_marked(read.ladder.mark).kind
-    asked = read.ladder.mark in plain or any(number.kind is kind for number in numbers)
+    pointed = read.ladder.style is Style.DECIMAL and any(number.kind is kind for number in numbers)
+    asked = read.ladder.mark in plain or pointed
     why = "a unit stands behind the number, and the problem has none"
     return Written(text, read) if asked else Written(text, Unreadable(_sentences(why)))
 
