@@ -56,7 +56,7 @@ def test_a_class_that_works_in_spanish_has_spanish_pages() -> None:
     ("typed", "says"),
     [
         ("languages: en, xx", "no language that pages are printed in"),
-        ("whole at home: una tira", "more languages than the class's own"),
+        ("whole at home: una tira", "names a whole in another language beside the class's own"),
         ("languages: en, es\nwhole at home: una", "names nothing"),
     ],
 )

@@ -8,9 +8,10 @@ from onewhole.errors import InputError
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.language import Language
+from onewhole.languages.portuguese.tongue import PORTUGUESE
 from onewhole.languages.spanish.tongue import SPANISH
 
-LANGUAGES: Mapping[str, Language] = MappingProxyType({one.tag: one for one in (ENGLISH, SPANISH)})
+LANGUAGES: Mapping[str, Language] = MappingProxyType({one.tag: one for one in (ENGLISH, SPANISH, PORTUGUESE)})
 
 #: What a class speaks that has not said what it speaks.
 SPOKEN = ENGLISH

@@ -190,7 +190,8 @@ def _whole_at_home(header: Header, said: str) -> Header:
     """Read what a whole is called in the further languages, one after another."""
     typed = said.split(";")
     if len(typed) > len(header.home):
-        msg = f"“{said[:40]}” names a whole in {len(typed)} more languages than the class's own"
+        many = f"{len(typed)} languages" if len(typed) > 1 else "another language"
+        msg = f"“{said[:40]}” names a whole in {many} beside the class's own"
         remedy = "Name the languages first, as in: languages: en, es."
         raise SettingError(msg, remedy=remedy)
     named = [
@@ -222,7 +223,9 @@ SETTINGS = (
         lambda h, said: replace(h, strategy=strategy_named(said)),
         lambda h: h.strategy.typed,
     ),
-    Setting("languages", "en, es, or both, the class's own first", _languages, _languages_typed),
+    Setting(
+        "languages", "en, es, pt or several of them, the class's own first", _languages, _languages_typed
+    ),
     Setting(
         "whole",
         "what one whole is called",

@@ -11,7 +11,7 @@ import math
 import re
 import textwrap
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from typing import Final
@@ -29,11 +29,12 @@ _TAG: Final = re.compile(r"<(?=[^\s\d])|\{(?=\S)|--(?=>)")
 
 @dataclass(frozen=True, slots=True)
 class _Caption:
-    """Lines that are read together, and their time in seconds."""
+    """Lines that are read together, and their time in seconds; ``language`` where it is not the film's."""
 
     start: Fraction
     end: Fraction
     lines: tuple[str, ...]
+    language: str = ""
 
 
 def vtt(timeline: Timeline) -> str:
@@ -53,8 +54,7 @@ def vtt(timeline: Timeline) -> str:
     <BLANKLINE>
     """
     blocks = [
-        f"{_span(caption.start, caption.end, '.')}\n{_safe(chr(10).join(caption.lines))}\n"
-        for caption in _captions(timeline)
+        f"{_span(caption.start, caption.end, '.')}\n{_tagged(caption)}\n" for caption in _captions(timeline)
     ]
     return "\n".join([_head("captions", timeline), *blocks])
 
@@ -93,7 +93,9 @@ def _captions(timeline: Timeline) -> Iterator[_Caption]:
     for chapter in timeline.chapters:
         for cue in chapter.cues:
             for sentence, start, end in cue.said:
-                yield from _broken(sentence_text(sentence), start, end)
+                other = sentence.language if sentence.language != timeline.language else ""
+                for caption in _broken(sentence_text(sentence), start, end):
+                    yield replace(caption, language=other)
 
 
 def _broken(sentence: str, start: Fraction, end: Fraction) -> Iterator[_Caption]:
@@ -132,6 +134,12 @@ def _no_tags(words: str) -> str:
     < b>6 < 7< /b> { \an8} -- >
     """
     return _TAG.sub(r"\g<0> ", words)
+
+
+def _tagged(caption: _Caption) -> str:
+    """Write the lines of a caption; those in another language than the film's in a span that says so."""
+    said = _safe(chr(10).join(caption.lines))
+    return f"<lang {caption.language}>{said}</lang>" if caption.language else said
 
 
 def _safe(words: str) -> str:

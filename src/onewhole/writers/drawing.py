@@ -31,7 +31,7 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     scene = picture.telling
     if picture.kind is PictureKind.COLUMNS:
         return columns_drawing(scene, words, large=large)
-    found: Json = {"alt": text_of(spoken_by(words).working.picture(scene, words))}
+    found = _told(scene, words)
     if picture.kind in COUNTED:
         bare = counted(scene, hatched=picture.kind is PictureKind.GRID)
         return found | {"svg": svg(bare, words, grid=False), "wide": False}
@@ -42,9 +42,16 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
 
 def columns_drawing(scene: Scene, words: ClassWords, *, large: bool) -> Json:
     """Return what stands in columns, so wide that its small numbers can be read, also in large print."""
-    return {
-        "alt": text_of(spoken_by(words).working.picture(scene, words)),
+    return _told(scene, words) | {
         "svg": svg(scene, words, grid=False),
         "wide": False,
         "across": ceil(scene.width * COLUMNS_SCALE[large]),
     }
+
+
+def _told(scene: Scene, words: ClassWords) -> Json:
+    """Return the words of a scene, and their language where it is not that of the ``words``."""
+    said = spoken_by(words).working.picture(scene, words)
+    others = {sentence.language for sentence in said} - {words.language}
+    found: Json = {"alt": text_of(said)}
+    return found | ({"lang": others.pop()} if others else {})

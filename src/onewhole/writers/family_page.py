@@ -24,7 +24,7 @@ from onewhole.working.reasons.columns import InColumns
 from onewhole.working.working import Working
 from onewhole.writers.drawing import columns_drawing, drawing
 from onewhole.writers.film_link import film_link
-from onewhole.writers.formula import Formula, formula, set_words
+from onewhole.writers.formula import formula, set_on_page
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
 from onewhole.writers.questions_to_ask import questions_to_ask
@@ -47,11 +47,11 @@ def family_page(worked: WorkedSheet, words: ClassWords | None = None) -> Printed
     data |= film_link(sheet.header.film, language.page) | {
         "opening": _opening(worked, shown, words),
         "asks": _asks(worked, words),
-        "closing": set_words(language.home.closing()),
+        "closing": set_on_page(language.home.closing(), language.tag),
     }
     if regrouped := [one.needs.operations for one in worked.problems if one.needs.regrouping]:
         taken, added = (any(done in one for one in regrouped) for done in (Operation.SUBTRACT, Operation.ADD))
-        data["wording"] = set_words(language.home.wording(words, taken=taken, added=added))
+        data["wording"] = set_on_page(language.home.wording(words, taken=taken, added=added), language.tag)
     if shown:
         data["example"] = _example(shown, words, large=sheet.header.print is Print.LARGE)
     return Printed("family", data)
@@ -88,9 +88,7 @@ def _telling(problem: WorkedProblem) -> bool:
     return found.regrouping and Operation.SUBTRACT in found.operations and not found.whole_first
 
 
-def _opening(
-    worked: WorkedSheet, shown: Working | None, words: ClassWords
-) -> list[str | list[str | Formula]]:
+def _opening(worked: WorkedSheet, shown: Working | None, words: ClassWords) -> list[object]:
     found = [one.needs for one in worked.problems]
     home = spoken_by(words).home
     told = [home.tonight({operation for one in found for operation in one.operations})]
@@ -99,7 +97,7 @@ def _opening(
         one.regrouping and one.denominators and Operation.SUBTRACT in one.operations for one in found
     ):
         told += home.opening(parts, words)
-    return [set_words(paragraph) for paragraph in told]
+    return [set_on_page(paragraph, words.language) for paragraph in told]
 
 
 def _parts(shown: Working | None) -> int | None:
@@ -116,12 +114,12 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
         if line.because:
             said += spoken_by(words).working.reason(line.because, words)
         if line.aside and isinstance(line.because, InColumns):
-            steps.append({"words": set_words(said)})
+            steps.append({"words": set_on_page(said, words.language)})
             said = ()
         if not line.aside and at:
             steps.append(
                 {
-                    "words": set_words(said),
+                    "words": set_on_page(said, words.language),
                     "formula": formula(line.says, leads=lead, language=spoken_by(words)),
                 }
             )
@@ -142,4 +140,7 @@ def _asks(worked: WorkedSheet, words: ClassWords) -> Json:
     language = spoken_by(words)
     abouts = most_first(one.about for one in worked.problems)
     asked = questions_to_ask(abouts, words) or (language.home.guess_asked(),)
-    return {"heading": language.page.good_questions, "items": [set_words(one) for one in asked]}
+    return {
+        "heading": language.page.good_questions,
+        "items": [set_on_page(one, words.language) for one in asked],
+    }

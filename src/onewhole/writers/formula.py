@@ -1,5 +1,7 @@
 """A formula as a page takes it: what is set, and what is said."""
 
+from itertools import groupby
+
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.language import Language
 from onewhole.languages.table import LANGUAGES
@@ -34,6 +36,23 @@ def chain(things: tuple[Writable, ...], language: Language = ENGLISH) -> Formula
         "math": " = ".join(typst_math(thing, language) for thing in things),
         "alt": f" {language.equals} ".join(map(language.say, things)),
     }
+
+
+#: Words in another language than the page's: its tag, and what is said in it.
+Foreign = dict[str, object]
+
+
+def set_on_page(sentences: Sentences, page: str) -> str | list[str | Formula] | list[Foreign]:
+    """Return sentences as a page in a language takes them; those in another one have its tag with them.
+
+    >>> from onewhole.sentences.sentence import Sentence
+    >>> set_on_page((Sentence("en-US", ("nothing is left",)),), "pt-BR")
+    [{'lang': 'en-US', 'says': 'Nothing is left.'}]
+    """
+    if all(sentence.language == page for sentence in sentences):
+        return set_words(sentences)
+    parts = groupby(sentences, key=lambda sentence: sentence.language)
+    return [{"lang": language, "says": set_words(tuple(said))} for language, said in parts]
 
 
 def set_words(sentences: Sentences, *, every: bool = False) -> str | list[str | Formula]:

@@ -96,7 +96,8 @@ def test_every_reason_holds_the_numbers_that_english_says(tag: str) -> None:
     words = STRIP if tag == STRIP.language else LANGUAGES[tag].usual
     for line in LINES:
         english, other = (_said(line, one) for one in (ClassWords("strip", "strips"), words))
-        assert {sentence.language for sentence in other} <= {tag}
+        in_part = {"en-US"} if tag == "pt-BR" else set()
+        assert {sentence.language for sentence in other} <= {tag} | in_part
         assert set(map(str, _numbers(english))) == set(map(str, _numbers(other))), text_of(other)
 
 
