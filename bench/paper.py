@@ -56,8 +56,9 @@ def main() -> None:
     plain = taken("decoded by Pillow, nothing else", lambda: decoded(photos))
     cut = taken("photos: found and cut", lambda: read(photos, by))
     taken("a scan of 25 pages: found and cut", lambda: read(scan, by))
-    crops = [cell.crop for page in read(photos, by).pages for cell in page.cells]
-    ink = taken("cells read", lambda: read_ink(crops), len(crops))
+    cut = [cell for page in read(photos, by).pages for cell in page.cells]
+    crops, finer = [cell.crop for cell in cut], [cell.finer for cell in cut]
+    ink = taken("cells read", lambda: read_ink(crops, finer), len(crops))
     with TemporaryDirectory() as folder:
         for name, content in photos:
             (Path(folder) / name).write_bytes(content)
@@ -76,7 +77,8 @@ def alone(folder: Path) -> None:
     """Read the photos of a folder, as a process that has nothing else in its memory."""
     files = ((path.name, path.read_bytes()) for path in sorted(folder.iterdir()))
     found = read_pages(files, [known(SHEET)], CODES)
-    read_ink([cell.crop for page in found.pages for cell in page.cells])
+    cut = [cell for page in found.pages for cell in page.cells]
+    read_ink([cell.crop for cell in cut], [cell.finer for cell in cut])
 
 
 def decoded(photos: list[tuple[str, bytes]]) -> None:

@@ -89,8 +89,9 @@ def papers(
             seen = photographed(page, FINE, turned, chance.randrange(1 << 30))
             files.append((f"{at}-{number}.jpg", jpeg(seen, shot.quality)))
     found = read_pages(files, [sheet.known()], tuple(wrote))
-    crops = {(page.pupil, cell.label): cell.crop for page in found.pages if page.pupil for cell in page.cells}
-    inks = dict(zip(crops, read_ink(tuple(crops.values())), strict=True))
+    cut = {(page.pupil, cell.label): cell for page in found.pages if page.pupil for cell in page.cells}
+    read = read_ink([one.crop for one in cut.values()], [one.finer for one in cut.values()])
+    inks = dict(zip(cut, read, strict=True))
     expected = {str(number): expect(problem) for number, problem in enumerate(asked, start=1)}
 
     def judge(ink: InkReading, label: str) -> Callable[[int], ReadCell]:

@@ -22,7 +22,7 @@ from typing import Any, Final
 #: What evens out the likelihoods of digits, minus, unit, kind and struck; set on the cells that tune.
 HEATS: Final = (1.0, 0.95, 0.95, 1.0, 1.0)
 _SEED: Final = 14
-_CELLS: Final = 8192
+_CELLS: Final = 16384
 
 
 def _fonts(folder: Path) -> None:

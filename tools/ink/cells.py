@@ -1,5 +1,6 @@
 """Whole cells: an answer, or none, with everything else that may stand in a cell."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -83,19 +84,41 @@ class Mix:
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """Cells with what is in them; ``heat`` says where which sign stands, at an eighth of the size."""
+    """Cells with what is in them; ``heat`` says where which sign stands, at an eighth of the size.
+
+    ``finer`` are the same pictures with more places, ``box`` is where in them a hand wrote (left, top, right,
+    bottom) and ``tall`` how high digits are there, both in places of the usual pictures.
+    """
 
     pictures: Array
+    finer: Array
+    box: Array
+    tall: Array
     kind: Array
     writing: Writings
     struck: Array
     what: Array
     heat: Array
 
+    @classmethod
+    def joined(cls, several: Sequence["Batch"]) -> "Batch":
+        """Put batches together; the finer pictures are left out."""
+        whole = {
+            name: torch.cat([getattr(one, name) for one in several])
+            for name in ("pictures", "box", "tall", "kind", "struck", "what", "heat")
+        }
+        writing = Writings(
+            *(torch.cat([getattr(one.writing, name) for one in several]) for name in Writings.__slots__)
+        )
+        return cls(finer=whole["pictures"], writing=writing, **whole)
+
     def at(self, rows: Array) -> "Batch":
         """Return some of the cells."""
         return Batch(
             self.pictures[rows],
+            self.finer[rows],
+            self.box[rows],
+            self.tall[rows],
             self.kind[rows],
             self.writing.at(rows),
             self.struck[rows],
@@ -112,8 +135,12 @@ def compose(
     cells: int,
     mix: Mix,
     given: Writings | None = None,
+    fine: int = 1,
 ) -> Batch:
-    """Compose a batch of cells; ``given`` are the answers where they are not drawn by chance."""
+    """Compose a batch of cells; ``given`` are the answers where they are not drawn by chance.
+
+    The finer pictures have `fine` times as many rows and columns.
+    """
     device = chance.device
     hand = hands(bank, chance, cells, mix.real, mix.whims)
     what = chance.pick(list(mix.shares), cells)
@@ -269,17 +296,35 @@ def compose(
     type_marks.append(marks_of(chance, printed, still, spots, set_, unit * 0 - 1))
 
     strokes.extend(dirt(chance, cells))
-    ink = no_ink(cells, device)
-    draw(ink, bank, Marks.joined(marks), Strokes.joined(strokes))
-    draw(ink, printed, Marks.joined(type_marks))
-    ink[:, PRINT] = torch.maximum(ink[:, PRINT], printed_lines(chance, line, mix.ruled, windowed))
+    ink = no_ink(cells, device, fine)
+    draw(ink, bank, Marks.joined(marks), Strokes.joined(strokes), fine)
+    draw(ink, printed, Marks.joined(type_marks), None, fine)
+    ink[:, PRINT] = torch.maximum(ink[:, PRINT], printed_lines(chance, line, mix.ruled, windowed, fine))
     kind = torch.full((cells,), ANSWER, device=device)
     kind = torch.where((what == BLANK) | (what == RUBBED), EMPTY, kind)
     kind = torch.where(what >= SCRIBBLE, NOT, kind)
     struck = ((what == INSIDE) | (what == OVERWRITTEN)) & (writing.slots < NONE).any(1)
-    pictures = photographed(chance, ink, Light(mix.harsh))
+    pictures, finer = photographed(chance, ink, Light(mix.harsh), fine)
     heat = _heat(Marks.joined(marks), Strokes.joined(strokes), cells, device)
-    return Batch(pictures, kind, writing, struck, what, heat)
+    box, tall = _written(bank, Marks.joined(marks), Strokes.joined(strokes), cells)
+    return Batch(pictures, finer, box, tall, kind, writing, struck, what, heat)
+
+
+def _written(bank: Bank, marks: Marks, strokes: Strokes, cells: int) -> tuple[Array, Array]:
+    """Return the box around what a hand wrote in each cell, and how high its digits are, on average."""
+    high = marks.scale * bank.measures[marks.glyph, :2]
+    ink, line = marks.layer == HAND, strokes.layer == HAND
+    low = torch.cat([(marks.at - high / 2)[ink], strokes.points.amin(1)[line]])
+    far = torch.cat([(marks.at + high / 2)[ink], strokes.points.amax(1)[line]])
+    cell = torch.cat([marks.cell[ink], strokes.cell[line]])[:, None].expand(-1, 2)
+    ends = torch.tensor([WIDE, HIGH], device=low.device, dtype=torch.float32)
+    least = ends.expand(cells, 2).clone().scatter_reduce_(0, cell, low.clamp(min=0).minimum(ends), "amin")
+    most = torch.zeros_like(least).scatter_reduce_(0, cell, far.clamp(min=0).minimum(ends), "amax")
+    digit = ink & (marks.sign >= 0) & (marks.sign < 10)
+    sums = torch.zeros(cells, 2, device=low.device)
+    one = torch.stack([high[digit, 1], torch.ones_like(high[digit, 1])], 1)
+    sums.index_add_(0, marks.cell[digit], one)
+    return torch.cat([least, most], 1), sums[:, 0] / sums[:, 1].clamp(min=1)
 
 
 def _without(marks: Marks, what: Array, kind: int, chance: Chance, share: float) -> Marks:

@@ -7,10 +7,13 @@ from typing import Any, Final
 import numpy as np
 import torch
 
-from tools.ink.cells import Mix, compose
+from onewhole.presses.paper.closer import FINE
+from onewhole.presses.paper.ink import looked_at_again
+from tools.ink.cells import Batch, Mix, compose
 from tools.ink.chance import Array, Chance
+from tools.ink.closer import parts_of, pictured
 from tools.ink.exporting import Told
-from tools.ink.labels import NAMES, PLACES, PLAIN, SIGN, TOP, WHOLE, Writings, slotted
+from tools.ink.labels import BLANK, NAMES, PLACES, PLAIN, SIGN, TOP, WHOLE, Writings, slotted
 from tools.ink.material import PARTS
 from tools.ink.network import Reader, prepared
 from tools.ink.training import Stock
@@ -22,6 +25,12 @@ _FREE = tuple(
 #: The lists of answers that cells are written from.
 MIXES: Final = ("class", "quarters", "tuning")
 _NUMBERS = (24.0, 24.0, 52.0, 0.0, 0.0, 0.0)
+
+
+#: Cells without an answer, as many of each kind.
+_NONE = tuple(float(at >= BLANK) for at in range(len(NAMES)))
+#: The kinds of cells of which twice as many are read.
+_MANY: Final = {"tune", "real", "fonts", "scale 0.6", "two answers", "only struck answers"}
 
 
 def only(name: str) -> tuple[float, ...]:
@@ -47,6 +56,7 @@ def variants() -> dict[str, tuple[str, Mix, str]]:
         "two more lines": ("test", replace(usual, ruled=3.0), "quarters"),
         "windows": ("test", replace(real, windows=2.0, shares=only("plain")), "quarters"),
         "any digits": ("test", real, ""),
+        "tune, no answer": ("tune", replace(every, shares=_NONE), ""),
         "class, real": ("test", real, "class"),
         "class, fonts": ("test", drawn, "class"),
         "decimals": (
@@ -73,7 +83,7 @@ def collect(
     kept: dict[str, Any] = {}
     given = {mix: np.load(answers / f"{mix}.npz") for mix in MIXES}
     for at, (name, (role, how, mix)) in enumerate(variants().items()):
-        count = 4 * cells if "," in name or name in {"tune", "real", "fonts"} else 2 * cells
+        count = 4 * cells if "," in name or name in _MANY else 2 * cells
         code = _codes(given[mix]["slots"][:count], given[mix]["sign"][:count], device) if mix else None
         count = count if code is None else len(code)
         _keep(kept, name, reader, stock, device, seed + at, count, role, how, code)
@@ -114,13 +124,27 @@ def _keep(
             bar = torch.where(part[:, TOP] >= 0, 1 + chance.coin(0.3, many).long(), 0)
             given = slotted(part, torch.zeros(many, dtype=torch.long, device=device), bar)
         with torch.no_grad():
-            batch = compose(chance, bank, stock.printed, stock.words, many, mix, given)
+            batch = compose(chance, bank, stock.printed, stock.words, many, mix, given, FINE)
         w: Writings = batch.writing
-        rows.append((told_of(reader, batch.pictures), w.slots, w.sign, w.unit, batch.kind, batch.struck))
+        first = told_of(reader, batch.pictures)
+        near, second = _looked_at_again(reader, batch, first)
+        rows.append((first, near, second, w.slots, w.sign, w.unit, batch.kind, batch.struck))
         if start == 0:
             kept[f"{name}|pictures"] = batch.pictures[:12].cpu().numpy()
-    for part, values in zip(
-        ("told", "slots", "sign", "unit", "kind", "struck"), zip(*rows, strict=True), strict=True
-    ):
+    parts = ("told", "near", "told again", "slots", "sign", "unit", "kind", "struck")
+    for part, values in zip(parts, zip(*rows, strict=True), strict=True):
         whole = torch.cat(list(values)).cpu().numpy()
-        kept[f"{name}|{part}"] = whole if part == "told" else whole.astype(np.uint8)
+        kept[f"{name}|{part}"] = whole if part.startswith("told") else whole.astype(np.uint8)
+
+
+def _looked_at_again(reader: Reader, batch: Batch, first: Array) -> tuple[Array, Array]:
+    """Return which cells the program would look at closely, and what the network says of these then."""
+    parts = parts_of(batch.pictures)
+    doubted = [looked_at_again(row) for row in first.float().cpu().numpy()]
+    near = torch.tensor([part is not None and doubt for part, doubt in zip(parts, doubted, strict=True)])
+    near = near.to(first.device)
+    looked = [part for part, is_near in zip(parts, near.tolist(), strict=True) if part and is_near]
+    at = torch.tensor([(one.left, one.top, one.zoom) for one in looked], device=first.device)
+    if not looked:
+        return near, first[:0]
+    return near, told_of(reader, pictured(batch.finer[near], at))

@@ -128,9 +128,13 @@ class Reader(nn.Module):
         assert not unknown, unknown
         assert all(name.startswith(_LATER) for name in missing), missing
 
+    def seen(self, x: Array) -> Array:
+        """Return what is seen at each place of prepared cells, at an eighth of the size."""
+        return self.deeper(self.body[_FINE:](self.finer(self.body[:_FINE](x))))
+
     def forward(self, x: Array) -> tuple[Array, ...]:
         """Return digits, sign, unit, kind, struck and heat for prepared cells."""
-        seen = self.deeper(self.body[_FINE:](self.finer(self.body[:_FINE](x))))
+        seen = self.seen(x)
         heat = self.heat(seen)
         places = seen.flatten(2).transpose(1, 2) + self.where
         for layer in self.context:

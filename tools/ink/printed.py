@@ -7,18 +7,23 @@ from tools.ink.drawing import HIGH, WIDE
 from tools.ink.layout import PRINT, Strokes, line_stroke
 
 
+def places(long: int, fine: int, device: str) -> Array:
+    """Return where the middles of places are, in places of the usual size, where `fine` stand for one."""
+    return (torch.arange(long * fine, device=device, dtype=torch.float32) + 0.5) / fine - 0.5
+
+
 def answer_lines(chance: Chance, cells: int) -> Array:
     """Return how far down the answer's line is in each cell."""
     usual, any_ = 80 + chance.about(2.0, cells), chance.between(48, 93, cells)
     return torch.where(chance.coin(0.6, cells), usual, any_)
 
 
-def printed_lines(chance: Chance, first: Array, ruled: float, windowed: Array) -> Array:
+def printed_lines(chance: Chance, first: Array, ruled: float, windowed: Array, fine: int = 1) -> Array:
     """Return the printed lines of each cell: the answer's, which is given, and ruled ones."""
     cells = len(first)
-    y = torch.arange(HIGH, device=chance.device, dtype=torch.float32)[:, None]
-    x = torch.arange(WIDE, device=chance.device, dtype=torch.float32)
-    ink = torch.zeros(cells, HIGH, WIDE, device=chance.device)
+    y = places(HIGH, fine, chance.device)[:, None]
+    x = places(WIDE, fine, chance.device)
+    ink = torch.zeros(cells, HIGH * fine, WIDE * fine, device=chance.device)
     step = chance.between(18, 44, cells)
     plans = (
         (chance.coin(0.85, cells) & ~windowed, first, 1.0),
@@ -35,7 +40,7 @@ def printed_lines(chance: Chance, first: Array, ruled: float, windowed: Array) -
         far = (y - level[rows, None, None] - slope * (x - WIDE / 2)).abs()
         start = chance.between(-30, 14, len(rows), 1, 1)
         end = chance.between(190, 290, len(rows), 1, 1)
-        line = (thick / 2 + 0.5 - far).clamp(0, 1) * (x > start) * (x < end)
+        line = ((thick / 2 - far) * fine + 0.5).clamp(0, 1) * (x > start) * (x < end)
         dotted = chance.coin(0.08, len(rows), 1, 1)
         line = (
             line

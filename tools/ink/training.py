@@ -12,9 +12,13 @@ import torch
 from torch.nn import functional
 
 from tools.ink.bank import Bank, bank_of
+from onewhole.presses.paper.closer import FINE
+from onewhole.presses.paper.ink_text import NOTHING, SLOTS, UNITS
 from tools.ink.cells import Batch, Mix, compose
 from tools.ink.chance import Array, Chance
+from tools.ink.closer import pictured, somewhere
 from tools.ink.flags import EACH, drawn_digits
+from tools.ink.kept import evened, shipped
 from tools.ink.labels import ANSWER, Vocabulary
 from tools.ink.material import Grey, Measures, digits_of, fitted_digits
 from tools.ink.network import Reader, prepared
@@ -76,8 +80,9 @@ def loss_of(told: tuple[Array, ...], batch: Batch) -> tuple[Array, Array]:
     units = (functional.cross_entropy(unit, batch.writing.unit, reduction="none") * answer).sum() / count
     kinds = functional.cross_entropy(kind, batch.kind)
     inside = functional.binary_cross_entropy_with_logits(struck, batch.struck.float())
+    told_where = (batch.heat >= 0).float()
     there = functional.binary_cross_entropy_with_logits(
-        heat, batch.heat, pos_weight=torch.tensor(8.0, device=heat.device)
+        heat, batch.heat.clamp(min=0), told_where, pos_weight=torch.tensor(8.0, device=heat.device)
     )
     right = (digits.argmax(2) == batch.writing.slots).all(1) & (sign.argmax(1) == batch.writing.sign)
     right &= unit.argmax(1) == batch.writing.unit
@@ -87,6 +92,8 @@ def loss_of(told: tuple[Array, ...], batch: Batch) -> tuple[Array, Array]:
 
 #: So many cells are composed at once: composing few takes as long.
 _AT_ONCE: Final = 16384
+#: So long is the heat map of a network taken from its file learnt alone.
+_HEAT_STEPS: Final = 100
 #: The clock is asked after so many steps.
 _ASKED: Final = 16
 
@@ -109,20 +116,35 @@ class Course:
     shape: tuple[Any, ...] = ()
     at_once: int = _AT_ONCE
     slows: tuple[float, float] = (0.0, 1.0)
+    closer: Mix | None = None
 
 
 def _batches(chance: Chance, stock: Stock, course: Course) -> Iterator[tuple[Array, Batch]]:
     """Compose cells without end, and give them in batches of `cells`."""
     at_all = 0
     while True:
+        harsh = (1.0, 1.0, 1.4)[at_all % 3]
+        at_all += 1
         with torch.no_grad():
-            mix = replace(course.mix, harsh=course.mix.harsh * (1.0, 1.0, 1.4)[at_all % 3])
-            at_all += 1
+            mix = replace(course.mix, harsh=course.mix.harsh * harsh)
             whole = compose(chance, stock.train, stock.printed, stock.words, course.at_once, mix)
+            if course.closer is not None:
+                mix = replace(course.closer, harsh=course.closer.harsh * harsh)
+                whole = Batch.joined([whole, *_twice(chance, stock, course.at_once // 2, mix)])
             x = prepared(whole.pictures).contiguous(memory_format=torch.channels_last)
-        for at in range(0, course.at_once, course.cells):
-            rows = torch.arange(at, at + course.cells, device=chance.device)
-            yield x[at : at + course.cells], whole.at(rows)
+            order = torch.arange(len(x), device=chance.device)
+            if course.closer is not None:
+                order = torch.argsort(chance.between(0, 1, len(x)))
+        for rows in order.split(course.cells):
+            yield x[rows], whole.at(rows)
+
+
+def _twice(chance: Chance, stock: Stock, cells: int, mix: Mix) -> Iterator[Batch]:
+    """Compose cells that are looked at twice: as they are, and closely, where no heat map tells of signs."""
+    usual = compose(chance, stock.train, stock.printed, stock.words, cells, mix, fine=FINE)
+    near = pictured(usual.finer, somewhere(chance, usual))
+    yield usual
+    yield replace(usual, pictures=near, heat=torch.full_like(usual.heat, -1))
 
 
 def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, ranks: int = 1) -> Reader:
@@ -135,8 +157,11 @@ def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, r
     torch.backends.cudnn.allow_tf32 = True
     torch.backends.cudnn.benchmark = True
     cuda = device.startswith("cuda")
+    chance = Chance(course.seed * 1000 + rank, device)
     reader = Reader(*course.shape).to(device)
-    if course.start is not None:
+    if course.start is not None and course.start.suffix == ".onnx":
+        reader = _taken_up(course, stock, chance).to(device)
+    elif course.start is not None:
         reader.take(torch.load(course.start, map_location=device))
     mean = Reader(*course.shape)
     mean.to(device)
@@ -150,7 +175,6 @@ def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, r
         {"params": [one for one in numbers if one.ndim <= 1], "weight_decay": 0.0},
     ]
     steps_of = torch.optim.AdamW(groups, lr=course.peak, betas=(0.9, 0.98), fused=cuda)
-    chance = Chance(course.seed * 1000 + rank, device)
     held = [one for one in mean.state_dict().values() if one.is_floating_point()]
     new = [one for one in reader.state_dict().values() if one.is_floating_point()]
     began, said, step, spent = time.monotonic(), time.monotonic(), 0, 0.0
@@ -192,6 +216,32 @@ def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, r
         print(f"trained on {step * course.cells * ranks} cells in {step} steps", flush=True)
     mean.eval()
     return mean
+
+
+def _taken_up(course: Course, stock: Stock, chance: Chance) -> Reader:
+    """Return the network that is shipped, ready to learn more; its heat map is learnt first, and alone."""
+    assert course.start is not None
+    reader = shipped(course.start).to(chance.device)
+    steps_of = torch.optim.AdamW(reader.heat.parameters(), lr=5e-3)
+    for at, (x, batch) in enumerate(_batches(chance, stock, course)):
+        if at == 0:
+            evened(reader, x)
+        if at == _HEAT_STEPS:
+            break
+        with torch.no_grad():
+            seen = reader.seen(x)
+        loss, _ = loss_of((*_nothing(batch), reader.heat(seen)), batch)
+        steps_of.zero_grad(set_to_none=True)
+        loss.backward()
+        steps_of.step()
+    return reader.train()
+
+
+def _nothing(batch: Batch) -> tuple[Array, ...]:
+    """Return answers that say nothing, so that only the heat map is learnt."""
+    cells, device = len(batch.kind), batch.kind.device
+    shapes = ((SLOTS, NOTHING + 1), (2,), (len(UNITS),), (3,), ())
+    return tuple(torch.zeros(cells, *shape, device=device) for shape in shapes)
 
 
 def _shared(grads: list[Array], ranks: int) -> None:

@@ -74,7 +74,7 @@ def _sees(
         assert first is not None
         read = read_pages(pictures, [first], codes, more=known)
         cells, nobody = _owned(read, codes, read_ink)
-        inks = read_ink([cell.crop for _, cell in cells])
+        inks = read_ink([cell.crop for _, cell in cells], [cell.finer for _, cell in cells])
         return SeenPapers(
             tuple(
                 SeenCell(code, cell.label, cell.png(), ink)
