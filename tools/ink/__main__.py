@@ -4,6 +4,7 @@
 fonts      fetch the handwriting fonts with npm, and draw their glyphs into FOLDER/fonts.npz
 answers    write answers as a class gives them into FOLDER (seed 14)
 train      train on every GPU, or on the processor, and tell what the network says of test cells
+more       train on from the weights that are shipped, on one device, and tell the same
 export     write FOLDER/ink.onnx from FOLDER/out/ink.pt
 sheet      write the sheet of test cells, cells.png and cells.json
 figures    print the tables of docs/reading-model.md
@@ -39,6 +40,11 @@ def _train(folder: Path) -> None:
     importlib.import_module("tools.ink.course").whole_course(folder)
 
 
+def _more(folder: Path) -> None:
+    shipped = Path(importlib.import_module("onewhole.presses.paper").__path__[0]) / "ink.onnx"
+    importlib.import_module("tools.ink.course").go_on(shipped, folder)
+
+
 def _export(folder: Path) -> None:
     exporting = importlib.import_module("tools.ink.exporting")
     exporting.export_kept(folder / "out" / "ink.pt", HEATS, folder / "ink.onnx")
@@ -58,6 +64,7 @@ _STEPS: Final[dict[str, Callable[[Path], Any]]] = {
     "fonts": _fonts,
     "answers": _answers,
     "train": _train,
+    "more": _more,
     "export": _export,
     "sheet": _sheet,
     "figures": _figures,

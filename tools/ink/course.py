@@ -48,9 +48,7 @@ RUNS: Final = (
 _NO_ANSWERS: Final = (50.0, 7.0, 3.0, 5.0, 7.0, 4.0, 4.0, 4.5, 7.0, 9.0, 3.5)
 _ON: Final = replace(_UNEVEN, shares=_NO_ANSWERS, smaller=0.35)
 _NEAR: Final = replace(_UNEVEN, shares=_NO_ANSWERS, scale=(0.42, 0.8), small=None)
-MORE: Final = Course(
-    61, 960, cells=2048, peak=6.0e-4, warm=200, mix=_ON, at_once=16384, closer=_NEAR
-)
+MORE: Final = Course(61, 960, cells=2048, peak=6.0e-4, warm=200, mix=_ON, at_once=16384, closer=_NEAR)
 _TESTED: Final = 4096
 _SEED: Final = 7
 

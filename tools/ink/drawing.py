@@ -99,4 +99,6 @@ def _curves(ink: Array, strokes: Strokes, steps: int, fine: int, dot: int) -> No
     value = (strokes.pen[:, None, None, None] * fine / 2 + 0.5 - far).clamp(0, 1)
     x = (corner[..., 0, None, None] + line[None, None, None, :]).long().expand_as(value)
     y = (corner[..., 1, None, None] + line[None, None, :, None]).long().expand_as(value)
-    _put(ink, (strokes.cell * LAYERS + strokes.layer)[:, None, None, None].expand_as(value), x, y, value, fine)
+    _put(
+        ink, (strokes.cell * LAYERS + strokes.layer)[:, None, None, None].expand_as(value), x, y, value, fine
+    )

@@ -14,7 +14,7 @@ from onewhole.marking.paper.judging import STRUCK_FROM, judged
 from onewhole.marking.paper.sureness import Sureness
 from onewhole.marking.paper.verdict import PaperVerdict
 from onewhole.marking.reading.expected import Expected, expect
-from onewhole.presses.paper.ink import reading_of
+from onewhole.presses.paper.ink import looked_at_again, of_both, reading_of
 from onewhole.presses.paper.ink_text import NOTHING, SLOTS, UNITS, Slots
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
@@ -46,8 +46,14 @@ def kept(folder: Path) -> dict[str, Any]:
 
 
 def cells(held: dict[str, Any], name: str, heats: Sequence[float], most: int) -> list[Cell]:
-    """Return the first cells of a variant."""
-    rows = tempered(held[f"{name}|told"][:most].astype(np.float32), heats)
+    """Return the first cells of a variant, each as two looks read it where it is looked at again."""
+    rows = tempered(held[f"{name}|told"].astype(np.float32), heats)
+    near = np.flatnonzero(held[f"{name}|near"])
+    again = tempered(held[f"{name}|told again"].astype(np.float32), heats)
+    for at, row in zip(near, again, strict=True):
+        if looked_at_again(rows[at]):
+            rows[at] = of_both(rows[at], row)
+    rows = rows[:most]
     found = []
     for at, row in enumerate(rows):
         answer = int(held[f"{name}|kind"][at]) == 1

@@ -1,4 +1,4 @@
-"""The numbers of the network that is shipped, taken back from its file, so that training can go on from it."""
+"""The numbers of the network that is shipped, taken back from its file, so that training can go on."""
 
 from pathlib import Path
 from typing import Any, Final
@@ -41,7 +41,8 @@ def shipped(path: Path) -> Reader:
         elif node.op_type == "MatMul" and node.input[1] in held:
             _take(numbers, f"{name}.weight", held[node.input[1]].T)
     reader.load_state_dict(numbers)
-    return reader.eval()
+    reader.eval()
+    return reader
 
 
 def _doubled(where: list[str], at: int) -> bool:
@@ -62,7 +63,7 @@ def _take(numbers: dict[str, Array], name: str, values: Any) -> None:  # noqa: A
 
 
 def evened(reader: Reader, cells: Array) -> None:
-    """Give each layer that evens out the mean and spread of what comes to it, so that it says the same as before.
+    """Give layers that even out the mean and spread of what comes to them, so that they say the same.
 
     ``cells`` are prepared ones, as many as a batch has; the network's answers stay as they are.
     """

@@ -11,9 +11,9 @@ import numpy as np
 import torch
 from torch.nn import functional
 
-from tools.ink.bank import Bank, bank_of
 from onewhole.presses.paper.closer import FINE
 from onewhole.presses.paper.ink_text import NOTHING, SLOTS, UNITS
+from tools.ink.bank import Bank, bank_of
 from tools.ink.cells import Batch, Mix, compose
 from tools.ink.chance import Array, Chance
 from tools.ink.closer import pictured, somewhere
@@ -234,7 +234,8 @@ def _taken_up(course: Course, stock: Stock, chance: Chance) -> Reader:
         steps_of.zero_grad(set_to_none=True)
         loss.backward()
         steps_of.step()
-    return reader.train()
+    reader.train()
+    return reader
 
 
 def _nothing(batch: Batch) -> tuple[Array, ...]:

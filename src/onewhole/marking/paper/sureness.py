@@ -39,12 +39,12 @@ class Sureness(Enum):
 
 
 _ONE_IN = {Sureness.FEW: 100, Sureness.USUAL: 200, Sureness.MORE: 500, Sureness.MOST: 1000, Sureness.EVERY: 0}
-#: Set on cells that the model never saw: of real digits half as many are wrong as promised, of typefaces that
-#: look written a little more than promised (docs/reading-model.md).
+#: Set on cells that the model never saw; on others, of other hands, no more are wrong than promised at any of
+#: them (docs/reading-model.md).
 _LIMITS = {
     Sureness.FEW: 44_000,
     Sureness.USUAL: 25_000,
-    Sureness.MORE: 6_000,
-    Sureness.MOST: 2_000,
+    Sureness.MORE: 3_000,
+    Sureness.MOST: 1_000,
     Sureness.EVERY: 0,
 }

@@ -26,7 +26,7 @@ _LIGHT: Final = 31
 class CutCell:
     """The place for the answer to a problem as a picture: 96 rows of 240, 0 black, about 245 white paper.
 
-    ``finer`` is the same with twice as many rows and columns, for a closer look; only an answer's place has it.
+    ``finer`` is the same with twice as many rows and columns, for a closer look; only answers have it.
     """
 
     label: str
@@ -53,7 +53,7 @@ def crop_of(grey: Grey, to_picture: Matrix, box: PageBox, frame: float = 0.0, fi
 
     ``to_picture`` takes millimetres of the page to picture elements. A box of 60 by 24 millimetres fills it;
     a larger one is made smaller; a smaller one stands in its middle on white, without what is printed around
-    it, and without so many millimetres of its edge. With ``fine`` it has so many times as many rows and columns.
+    it, and without so many millimetres of its edge. It has ``fine`` times as many rows and columns.
     """
     wide, high = box.width / 100 - 2 * frame, box.height / 100 - 2 * frame
     scale = min(SCALE, WIDE / wide, HIGH / high)

@@ -63,12 +63,12 @@ def read_ink(crops: Sequence[Grey], finer: Sequence[Grey | None] = ()) -> tuple[
 def _told_closely(crop: Grey, finer: Grey | None) -> Told:
     """Return what the network says of a cell, and of its finer picture where that is worth a look."""
     told = _told(crop)
-    if finer is None or not looked_at_again(told):
+    if finer is None:
         return told
     if finer.shape != (HIGH * FINE, WIDE * FINE) or finer.dtype != np.uint8:
         msg = f"a finer cell is {HIGH * FINE} x {WIDE * FINE} of uint8, not {finer.shape} of {finer.dtype}"
         raise Fault(msg)
-    part = written(crop)
+    part = written(crop) if looked_at_again(told) else None
     return told if part is None else of_both(told, _told(closer(finer, part)))
 
 
@@ -82,9 +82,8 @@ def looked_at_again(told: Told) -> bool:
 def of_both(first: Told, second: Told) -> Told:
     """Return the row of two looks at a cell: the kind is that of the first, signs are what both say."""
     told = _FIRST * first + _SECOND * second
-    parts = (*told[:_DIGITS].reshape(SLOTS, -1), told[_SIGN:_UNIT], told[_UNIT:_KIND])
-    for part in parts:
-        part -= np.log(np.exp(part).sum())
+    for part in (told[:_DIGITS].reshape(SLOTS, -1), told[_SIGN:_UNIT], told[_UNIT:_KIND]):
+        np.subtract(part, np.log(np.exp(part).sum(-1, keepdims=True)), out=part)
     told[_KIND:_STRUCK] = first[_KIND:_STRUCK]
     told[_STRUCK] = max(first[_STRUCK], second[_STRUCK])
     return told
@@ -103,7 +102,7 @@ def _told(crop: Grey) -> Told:
         raise Fault(msg)
     network = _network()
     network.setInput(_prepared(crop))
-    told: Told = network.forward()[0]
+    told: Told = network.forward()[0].copy()
     return told
 
 
