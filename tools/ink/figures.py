@@ -48,11 +48,11 @@ def kept(folder: Path) -> dict[str, Any]:
 def cells(held: dict[str, Any], name: str, heats: Sequence[float], most: int) -> list[Cell]:
     """Return the first cells of a variant, each as two looks read it where it is looked at again."""
     rows = tempered(held[f"{name}|told"].astype(np.float32), heats)
-    near = np.flatnonzero(held[f"{name}|near"])
+    looked = np.flatnonzero(held[f"{name}|near"])
     again = tempered(held[f"{name}|told again"].astype(np.float32), heats)
-    for at, row in zip(near, again, strict=True):
-        if looked_at_again(rows[at]):
-            rows[at] = of_both(rows[at], row)
+    for place, row in zip(looked, again, strict=True):
+        if looked_at_again(rows[place]):
+            rows[place] = of_both(rows[place], row)
     rows = rows[:most]
     found = []
     for at, row in enumerate(rows):

@@ -221,7 +221,7 @@ def train(stock: Stock, device: str, course: Course, out: Path, rank: int = 0, r
 def _taken_up(course: Course, stock: Stock, chance: Chance) -> Reader:
     """Return the network that is shipped, ready to learn more; its heat map is learnt first, and alone."""
     assert course.start is not None
-    reader = shipped(course.start).to(chance.device)
+    reader: Reader = shipped(course.start).to(chance.device)
     steps_of = torch.optim.AdamW(reader.heat.parameters(), lr=5e-3)
     for at, (x, batch) in enumerate(_batches(chance, stock, course)):
         if at == 0:

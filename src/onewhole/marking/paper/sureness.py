@@ -45,6 +45,6 @@ _LIMITS = {
     Sureness.FEW: 44_000,
     Sureness.USUAL: 25_000,
     Sureness.MORE: 3_000,
-    Sureness.MOST: 1_000,
+    Sureness.MOST: 700,
     Sureness.EVERY: 0,
 }
