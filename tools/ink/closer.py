@@ -7,7 +7,7 @@ from typing import Final
 import torch
 from torch.nn import functional
 
-from onewhole.presses.paper.closer import FINE, Written, written
+from onewhole.presses.paper.closer import FINE, CloserPart, written
 from tools.ink.cells import Batch
 from tools.ink.chance import Array, Chance
 from tools.ink.drawing import HIGH, WIDE
@@ -44,7 +44,7 @@ def pictured(finer: Array, part: Array) -> Array:
     return functional.avg_pool2d(seen, 2)[:, 0].round().clamp(0, 255).to(torch.uint8)
 
 
-def parts_of(pictures: Array) -> Sequence[Written | None]:
+def parts_of(pictures: Array) -> Sequence[CloserPart | None]:
     """Return what the program would look at closely of each cell."""
     with ThreadPoolExecutor() as workers:
         return list(workers.map(written, pictures.cpu().numpy()))

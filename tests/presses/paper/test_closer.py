@@ -6,7 +6,7 @@ import pytest
 
 from onewhole.errors import Fault
 from onewhole.marking.paper.ink_reading import SURE
-from onewhole.presses.paper.closer import FINE, Written, closer, written
+from onewhole.presses.paper.closer import FINE, CloserPart, closer, written
 from onewhole.presses.paper.ink import HIGH, WIDE, Grey, read_ink
 
 WHITE = 245
@@ -66,10 +66,10 @@ def test_a_second_number_is_always_in_the_picture() -> None:
 def test_the_part_is_taken_from_the_finer_picture() -> None:
     """The whole cell is the finer picture made smaller; a part twice as large is that part of it."""
     _, finer = _typed("58", 14)
-    whole = closer(finer, Written(0, 0, 1))
+    whole = closer(finer, CloserPart(0, 0, 1))
     mean = finer.reshape(HIGH, FINE, WIDE, FINE).mean((1, 3))
     assert np.abs(whole - mean).max() <= 2
-    part = closer(finer, Written(70, 30, 2))
+    part = closer(finer, CloserPart(70, 30, 2))
     assert np.abs(part[2:-2, 2:-2] - finer[62:154, 142:378].astype(float)).max() <= 60
     assert np.abs(part - finer[60:156, 140:380].astype(float)).mean() < 2
 

@@ -30,7 +30,7 @@ _LEAST: Final = 1.1
 
 
 @dataclass(frozen=True, slots=True)
-class Written:
+class CloserPart:
     """The part of a cell that is written on: its left upper corner, and how many times it can be larger."""
 
     left: float
@@ -38,13 +38,13 @@ class Written:
     zoom: float
 
 
-def written(crop: Grey) -> Written | None:
+def written(crop: Grey) -> CloserPart | None:
     """Return the part of a cell that is looked at closely; None where that shows no more than the cell.
 
     >>> cell = np.full((96, 240), 250, np.uint8)
     >>> cell[40:54, 100:106] = 30
     >>> written(cell)
-    Written(left=43.0, top=23.0, zoom=2.0)
+    CloserPart(left=43.0, top=23.0, zoom=2.0)
     >>> cell[5:90, 120:124] = 30
     >>> written(cell)
     """
@@ -71,10 +71,10 @@ def written(crop: Grey) -> Written | None:
         return None
     part = np.array([wide, high]) / zoom
     left, top = np.clip((low + far - part) / 2, 0, np.array([wide, high]) - part)
-    return Written(float(left), float(top), float(zoom))
+    return CloserPart(float(left), float(top), float(zoom))
 
 
-def closer(finer: Grey, part: Written) -> Grey:
+def closer(finer: Grey, part: CloserPart) -> Grey:
     """Return a part of a cell as large as a cell; ``finer`` is the cell with more rows and columns."""
     high, wide = finer.shape[0] // FINE, finer.shape[1] // FINE
     step = FINE / part.zoom
