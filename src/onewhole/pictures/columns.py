@@ -9,7 +9,7 @@ from onewhole.pictures.columns_state import ColumnsState, DigitColumn, columns_s
 from onewhole.pictures.description import Description, UnderEachOther, WrittenAbove, WrittenBelow
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge, Words
+from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.working.working import Working
 
 #: A square for a digit, and the lower row of the small numbers above, in millimetres.
@@ -17,6 +17,8 @@ SQUARE, SMALL_ROW = Fraction(10), Fraction(5)
 #: The height of digits, of small ones, of half a sign, and the radius of the point.
 DIGITS, SMALL, SIGN, POINT = Fraction(6), Fraction(7, 2), Fraction(5, 2), Fraction(3, 10)
 MARGIN = Fraction(5)
+#: How far the place for a digit stands from the lines of its square.
+OPEN = Fraction(1)
 #: So many squares stand side by side at least, so that squares are of one size from problem to problem: a
 #: sign and the places up to 1,000,000 with one more.
 FEWEST = 9
@@ -60,6 +62,45 @@ def stills(working: Working) -> tuple[Scene, ...]:
         )
         for state in ends.values()
     )
+
+
+def begun(working: Working) -> Scene | None:
+    """Draw the columns with the first one done and a dotted place for every other digit of the answer.
+
+    None for a working that goes not column by column, and where no column is left to do.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.strategies.columns import COLUMNS
+    >>> from onewhole.working.work import work
+    >>> scene = begun(work(read_statement("304 - 128"), COLUMNS))
+    >>> [piece.name for piece in scene.pieces if piece.name.endswith(("/below", "/open"))]
+    ['0/1:1/below', '0/100:1/open', '0/10:1/open']
+    """
+    states = columns_states(working)
+    first = next((one for one in states if any(column.below is not None for column in one.columns)), None)
+    if first is None:
+        return None
+    last = [one for one in states if one.block == first.block][-1]
+    missing = [
+        (at, column.unit)
+        for at, (column, end) in enumerate(zip(first.columns, last.columns, strict=True), start=1)
+        if column.below is None and end.below is not None
+    ]
+    if not missing:
+        return None
+    above = max(len(column.above) for column in last.columns)
+    scene = _scene(first, len(first.columns) + 1, above, len(first.numbers))
+    y = MARGIN + above * SMALL_ROW + len(first.numbers) * SQUARE + OPEN
+    side = SQUARE - 2 * OPEN
+    places = (
+        Piece(
+            f"{first.block}/{unit.size.numerator}:{unit.size.denominator}/open",
+            Box(MARGIN + at * SQUARE + OPEN, y, side, side),
+            Look.DOTTED,
+        )
+        for at, unit in missing
+    )
+    return Scene(scene.width, scene.height, (*scene.pieces, *places), scene.descriptions)
 
 
 def _scene(state: ColumnsState, wide: int, above: int, high: int) -> Scene:

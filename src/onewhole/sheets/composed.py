@@ -5,13 +5,11 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from onewhole.errors import Fault
-from onewhole.languages.table import spoken_by
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
 from onewhole.sheets.arranging import apart, arranged, hard
 from onewhole.sheets.candidates import PageCandidate
-from onewhole.sheets.document import Instruction, Sheet
-from onewhole.sheets.faded_example import faded_example
+from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, learnt, settles
 from onewhole.sheets.recipe import Recipe, write_recipe
@@ -91,11 +89,14 @@ def sheet_of(
     statements = [*(one.statement for one in problems), *review]
     order = apart(arranged([hard(one, taught) for one in statements]))
     labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
-    words = (
-        faded_example(example.statement, taught, header.form, spoken_by(header.words)) if example else None
+    own = replace(
+        header,
+        strategy=taught,
+        minutes=wishes.minutes,
+        to_finish=example.statement if example else None,
+        recipe=write_recipe(recipe),
     )
-    own = replace(header, strategy=taught, minutes=wishes.minutes, recipe=write_recipe(recipe))
-    return Sheet((*((Instruction(words),) if words else ()), *labelled), own)
+    return Sheet(tuple(labelled), own)
 
 
 def told_by(sheet: Sheet, doubts: Sequence[Doubt], kinds_told: Sequence[int]) -> tuple[tuple[Told, ...], int]:

@@ -7,6 +7,7 @@ from onewhole.errors import InputError
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import words_at_home
 from onewhole.sheets.film_address import check_address
+from onewhole.statements.statement import Statement
 from onewhole.working.form import FormWanted
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
@@ -73,10 +74,10 @@ class Header:
     ask for no form (4.NF, CCSSM 2010). ``marks`` are those in the corners of the pupils' page; a page to hang
     up has none. ``film`` is the address of a film that families may watch, which the pages for pupils and
     home print as a square code. With ``braille`` the pupils' page and the key are made in braille too.
-    ``recipe`` is what a composed page was made of
-    (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError for a number
-    outside its bounds and for words that do not fit one line, and AddressError for a film that cannot be
-    printed.
+    ``to_finish`` is a problem whose working is begun at the top of the pupils' page. ``recipe`` is what a
+    composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError
+    for a number outside its bounds and for words that do not fit one line, and AddressError for a film that
+    cannot be printed.
 
     >>> Header().strategy.key, Header().paper.value
     ('columns', 'letter')
@@ -100,6 +101,7 @@ class Header:
     marks: CornerMarks = CornerMarks.NONE
     film: str = ""
     braille: bool = False
+    to_finish: Statement | None = None
     recipe: str = ""
     home: tuple[ClassWords, ...] = ()
 

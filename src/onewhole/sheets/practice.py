@@ -96,7 +96,8 @@ def practice(
     if set(told) <= {back}:
         return None
     own, problems = labelled(
-        replace(header, title="Practice", minutes=None, marks=CornerMarks.NONE, recipe=""), told
+        replace(header, title="Practice", minutes=None, marks=CornerMarks.NONE, to_finish=None, recipe=""),
+        told,
     )
     slip = None
     if find_slip:

@@ -7,8 +7,10 @@ from difflib import get_close_matches
 from onewhole.errors import InputError, OnewholeError
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import code_of, language_named, spoken_by
+from onewhole.notations.text import text
 from onewhole.sentences.node import Thing
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print, SettingError
+from onewhole.statements.reading import read_statement
 from onewhole.working.strategies.table import strategy_named
 
 _YES = {"yes": True, "on": True, "no": False, "off": False}
@@ -212,6 +214,14 @@ def _whole_at_home_typed(header: Header) -> str:
     return "; ".join(named).rstrip("; ")
 
 
+def _to_finish(header: Header, said: str) -> Header:
+    """Read the problem that is begun on the page."""
+    try:
+        return replace(header, to_finish=read_statement(said))
+    except OnewholeError as error:
+        raise SettingError(error.what, remedy=error.remedy) from error
+
+
 SETTINGS = (
     Setting("title", "words", lambda h, said: replace(h, title=said), lambda h: h.title),
     Setting("date", "words", lambda h, said: replace(h, date=said), lambda h: h.date),
@@ -302,6 +312,12 @@ SETTINGS = (
         "yes or no",
         lambda h, said: replace(h, braille=_yes(said)),
         lambda h: _yes_or_nothing(h.braille),
+    ),
+    Setting(
+        "to finish",
+        "a problem that is begun at the top of the page",
+        _to_finish,
+        lambda h: text(h.to_finish) if h.to_finish else "",
     ),
     Setting("film", "an address (https://…)", lambda h, said: replace(h, film=said), lambda h: h.film),
     Setting(

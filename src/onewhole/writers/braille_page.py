@@ -21,6 +21,8 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
+from onewhole.sheets.faded_example import faded_example
+from onewhole.sheets.header import Header
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 
@@ -64,7 +66,7 @@ def braille_pupil_page(worked: WorkedSheet) -> BraillePage:
     where = ", ".join(part for part in (header.class_name, header.date) if part)
     over = [*_heading(header.title or page.untitled, *([where] if where else ()))]
     over.append(tuple(_filled(words(f"{page.name} {_LOW_LINE} {page.date} {_LOW_LINE}"))))
-    items = (_item(item, worked) for item in worked.sheet.items)
+    items = chain(_begun(header), (_item(item, worked) for item in worked.sheet.items))
     film = [tuple(filled((*words(page.film), *words(header.film)), WIDTH, 4, 2))] if header.film else []
     return _paged(chain(over, [("",)], items, film))
 
@@ -85,6 +87,16 @@ def _heading(*lines: str) -> Iterator[Block]:
         for line in filled(words(said), WIDTH - 6, 0, 0)
     )
     yield ("",)
+
+
+def _begun(header: Header) -> Iterator[Block]:
+    """Yield a worked example to finish."""
+    language = spoken_by(header.words)
+    if header.to_finish is None:
+        return
+    said = faded_example(header.to_finish, header.strategy, header.form, language)
+    if said:
+        yield tuple(filled(running(typed_sentences(said, language.tag), language), WIDTH, 4, 2))
 
 
 def _item(item: Instruction | Problem, worked: WorkedSheet) -> Block:

@@ -1,6 +1,6 @@
 """The pupil page and a practice page: problems with the room that their working needs."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from math import ceil
 from typing import assert_never
 
@@ -9,8 +9,10 @@ from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import amounts
+from onewhole.pictures.columns import begun
 from onewhole.problems.needs import Operation
 from onewhole.problems.problem import Problem
+from onewhole.problems.taught import as_taught
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
@@ -59,7 +61,7 @@ def _body(
     *,
     marks: CornerMarks = CornerMarks.NONE,
 ) -> Json:
-    items = [*(_item(item, worked, marks) for item in worked.sheet.items), *last]
+    items = [*_begun(worked.header), *(_item(item, worked, marks) for item in worked.sheet.items), *last]
     pitch = worked.rooms[worked.problems[0].label].pitch_mm
     page = spoken_by(worked.header.words).page
     fitted: Json = (
@@ -92,6 +94,24 @@ def _item(item: Instruction | Problem, worked: WorkedSheet, marks: CornerMarks) 
     if needed.picture:
         found["picture"] = _size(needed.picture) | _drawn(worked.labelled[item.label], worked.header)
     return found
+
+
+def _begun(header: Header) -> Iterator[Json]:
+    """Yield a worked example to finish: its first column on squared paper, or all lines but the last."""
+    if header.to_finish is None:
+        return
+    language = spoken_by(header.words)
+    working = as_taught(header.to_finish, header.strategy, header.form)
+    scene = begun(working) if working else None
+    told: Json = {"kind": "example", "words": language.page.to_finish}
+    if scene is None:
+        brief = [line.says for line in working.brief()] if working else []
+        shown = brief[:-1] or [header.to_finish]
+        lines = [formula(line, leads=at > 0, language=language) for at, line in enumerate(shown)]
+        yield told | {"lines": lines}
+        return
+    alt = text_of(language.working.picture(scene, header.words))
+    yield told | {"svg": svg(scene, header.words), "alt": alt, "width_mm": ceil(scene.width)}
 
 
 def _drawn(problem: WorkedProblem, header: Header) -> Json:

@@ -57,6 +57,7 @@ _VALUES = {
     "corner marks": "windows",
     "languages": "en, es",
     "whole at home": "una tira",
+    "to finish": "304 - 128",
     "film": "https://films.example.org/kites",
 }
 
