@@ -30,11 +30,11 @@ def test_the_page_carries_its_recipe_and_reads_back() -> None:
     assert sheet.problems[0].typed == "5 4/6 - 2 1/6"
 
 
-def test_an_example_stands_first() -> None:
-    """As words to the pupil."""
+def test_an_example_stands_in_the_header() -> None:
+    """As the problem that is begun on the page."""
     example = LikePair(3, 1, 1, 2, 3, taken=True)
     text = write_sheet(sheet_of(Header(), RECIPE, PAGE, [], example))
-    assert "\n\n# Here is one to finish: 3 1/3 - 1 2/3 = " in text
+    assert "\nto finish: 3 1/3 - 1 2/3\n" in text
 
 
 def test_what_is_told_comes_from_the_catalogue() -> None:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from itertools import product
 from math import floor
+from typing import cast
 
 import pytest
 
@@ -16,6 +17,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.handwriting import LINE_MM, written
+from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.room import (
     FRAME_MM,
     PICTURE_GAP_MM,
@@ -284,3 +286,31 @@ def test_a_practice_page_is_called_by_its_kite_word() -> None:
             assert pattern.id.lower() not in said.split()
         for family in Family:
             assert family.value not in said
+
+
+def _first_item(worked: WorkedSheet) -> dict[str, object]:
+    """What stands first under the head of a page."""
+    return cast("list[dict[str, object]]", pupil_page(worked).data["items"])[0]
+
+
+@pytest.mark.parametrize(
+    ("asked", "places"), [("304 - 128", 2), ("1000000 - 345678", 5), ("45.6 + 7.85", 3), ("$5 - $2.35", 2)]
+)
+def test_one_to_finish_in_columns(asked: str, places: int) -> None:
+    """The first column is done, and every other digit of the answer has a dotted place of its own."""
+    worked = WorkedSheet(read_sheet(f"to finish: {asked}\n\n1. 52 - 27"))
+    first = _first_item(worked)
+    assert first["kind"] == "example"
+    assert str(first["svg"]).count("stroke-dasharray") == places
+    assert first["words"] == "Here is one to finish:"
+
+
+@pytest.mark.parametrize(
+    ("asked", "lines"), [("7 2/6 - 3 5/6", 2), ("7 - 3", 1), ("5 ft 2 in - 2 ft 7 in", 2), ("2 x 3 x 4", 1)]
+)
+def test_one_to_finish_line_by_line(asked: str, lines: int) -> None:
+    """All lines but the last; a problem that is not worked here stands alone."""
+    worked = WorkedSheet(read_sheet(f"to finish: {asked}\n\n1. 52 - 27"))
+    first = _first_item(worked)
+    assert first["kind"] == "example"
+    assert len(cast("list[object]", first["lines"])) == lines

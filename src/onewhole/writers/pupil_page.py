@@ -22,6 +22,7 @@ from onewhole.sheets.practice import Practice
 from onewhole.sheets.room import Room, WorkPlace, over_a_line, room
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
+from onewhole.statements.writable import Writable
 from onewhole.writers.film_link import film_link
 from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame
@@ -105,8 +106,8 @@ def _begun(header: Header) -> Iterator[Json]:
     scene = begun(working) if working else None
     told: Json = {"kind": "example", "words": language.page.to_finish}
     if scene is None:
-        brief = [line.says for line in working.brief()] if working else []
-        shown = brief[:-1] or [header.to_finish]
+        brief: list[Writable] = [line.says for line in working.brief()] if working else []
+        shown: list[Writable] = brief[:-1] or [header.to_finish]
         lines = [formula(line, leads=at > 0, language=language) for at, line in enumerate(shown)]
         yield told | {"lines": lines}
         return

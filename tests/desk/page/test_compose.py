@@ -20,6 +20,7 @@ from onewhole.findings.in_page import FallsBack, Severity, severity
 from onewhole.findings.standard import StandardCode
 from onewhole.findings.wished_skill import WishedSkill
 from onewhole.misconceptions.catalogue import shows
+from onewhole.notations.text import text
 from onewhole.problems.taught import as_taught
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.clash import ClashError
@@ -161,11 +162,10 @@ def test_review_and_an_example() -> None:
     """They come with the page; the example is a twin of none of its problems."""
     composed = compose(replace(SMALL, number=8, review=tuple(Review), faded=True))
     kept(composed)
-    lines = typed(composed).splitlines()
-    (example,) = [line for line in lines if line.startswith("# Here is one to finish: ")]
-    asked = read_sheet(f"1. {example.removeprefix('# Here is one to finish: ').split(' = ')[0]}").problems[0]
-    assert twin_key(asked.statement) not in {twin_key(one.statement) for one in composed.sheet.problems}
-    assert " - " in asked.typed
+    example = read_sheet(typed(composed)).header.to_finish
+    assert example is not None
+    assert twin_key(example) not in {twin_key(one.statement) for one in composed.sheet.problems}
+    assert " - " in text(example)
     assert sum("?" in one.typed for one in composed.sheet.problems) == 1
 
 
