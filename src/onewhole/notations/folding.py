@@ -27,7 +27,7 @@ class Break(Enum):
 
     OUTSIDE = "before a sign outside all brackets, before words, or after a comma"
     ANY_SIGN = "before any sign between two numbers"
-    PLACE = "also between the named places of a number"
+    PLACE = "also between the named places of a number, and between the words of a line"
 
 
 def folded(
@@ -72,6 +72,9 @@ def chunks(thing: Writable, where: Break, language: Language = ENGLISH) -> tuple
                 continue
             case Sign() if depth <= deepest and found[-1]:
                 found.append([])
+            case ToNearest() | FromEnd() if where is Break.PLACE:
+                found += [[part] for part in language.line.wording(piece)]
+                continue
             case ToNearest() | FromEnd():
                 found.append([])
             case Quantity() if where is Break.PLACE and _in_place_words(piece):

@@ -1,7 +1,7 @@
 """The stretch of a number line that is drawn: where it begins and ends, which ticks are numbered."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 
@@ -10,7 +10,6 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.labels import BLANK, across
 
 WIDTH, MARGIN = Fraction(180), Fraction(10)
-LONG = WIDTH - 2 * MARGIN
 #: At most so many stretches from numbered tick to numbered tick, and so many ticks at all.
 MOST_NUMBERS, MOST_TICKS = 12, 100
 #: Numbers that are put in order stand so far apart at least, where a shorter stretch of the line allows it.
@@ -29,6 +28,7 @@ class Axis:
     """A stretch of line with its numbered ticks and the ticks between, in smallest units.
 
     ``left`` and ``right`` are the room beside it, in millimetres: what is written under its ends stays whole.
+    ``width`` is that of the paper.
     """
 
     ladder: Ladder
@@ -38,10 +38,11 @@ class Axis:
     small: int | None
     left: Fraction = MARGIN
     right: Fraction = MARGIN
+    width: Fraction = WIDTH
 
     def x(self, point: int | Fraction) -> Fraction:
         """Return where a point stands, in millimetres from the left: exactly in proportion."""
-        return self.left + (WIDTH - self.left - self.right) * self.share(point)
+        return self.left + (self.width - self.left - self.right) * self.share(point)
 
     def share(self, point: int | Fraction) -> Fraction:
         """Return how far along the line a point stands, from 0 to 1."""
@@ -49,7 +50,13 @@ class Axis:
 
 
 def axis(
-    ladder: Ladder, points: Sequence[int], label: Label, *, clock: bool = False, apart: bool = False
+    ladder: Ladder,
+    points: Sequence[int],
+    label: Label,
+    *,
+    clock: bool = False,
+    apart: bool = False,
+    width: Fraction = WIDTH,
 ) -> Axis:
     """Return an axis that holds the points, from 0 where there is room, or from the tick before the first.
 
@@ -68,17 +75,18 @@ def axis(
     spread = known[-1] - known[0]
     gaps = [b - a for a, b in pairwise(known) if a < b]
     far = 2 * known[0] > known[-1]
-    crowded = apart and far and any(LONG * gap < APART * known[-1] for gap in gaps)
+    crowded = apart and far and any((width - 2 * MARGIN) * gap < APART * known[-1] for gap in gaps)
     near = clock or crowded or (0 < spread <= unit <= known[0])
     fine = ladder.style is Style.DECIMAL and (spread if near else known[-1]) <= unit
     found = (
         stretch
         for step in _steps(ladder, fine=fine, clock=clock)
         for stretch in _stretches(known[0], known[-1], step, near=near, far=far)
-        if _clear(stretch, label)
+        if _clear(stretch, label, width)
     )
     start, end, step = next(found)
-    return Axis(ladder, start, end, step, _between(ladder, start, end, step))
+    small = _between(ladder, start, end, step, MOST_TICKS * width // WIDTH)
+    return Axis(ladder, start, end, step, small, width=width)
 
 
 def with_room(line: Axis, labels: Sequence[tuple[int, Fraction]]) -> Axis:
@@ -89,11 +97,9 @@ def with_room(line: Axis, labels: Sequence[tuple[int, Fraction]]) -> Axis:
     >>> line.left, line.right
     (Fraction(10, 1), Fraction(15, 1))
     """
-    left = [_room(line.share(point), width) for point, width in labels]
-    right = [_room(1 - line.share(point), width) for point, width in labels]
-    return Axis(
-        line.ladder, line.start, line.end, line.step, line.small, max([MARGIN, *left]), max([MARGIN, *right])
-    )
+    left = [_room(line.share(point), wide, line.width) for point, wide in labels]
+    right = [_room(1 - line.share(point), wide, line.width) for point, wide in labels]
+    return replace(line, left=max([MARGIN, *left]), right=max([MARGIN, *right]))
 
 
 def cuts(count: int) -> int:
@@ -105,14 +111,14 @@ def cuts(count: int) -> int:
     return max(parts for parts in range(1, MOST_CUTS + 1) if count % parts == 0)
 
 
-def _room(share: Fraction, width: Fraction) -> Fraction:
+def _room(share: Fraction, wide: Fraction, width: Fraction) -> Fraction:
     """Return the room that a label needs beyond the nearer end, wherever the other end stands.
 
     The line itself is half the paper at least.
     """
     if share > HALF:
         return Fraction(0)
-    return (width / 2 - share * WIDTH / 2) / (1 - share)
+    return (wide / 2 - share * width / 2) / (1 - share)
 
 
 def _steps(ladder: Ladder, *, fine: bool, clock: bool) -> Iterator[int]:
@@ -145,23 +151,23 @@ def _stretches(low: int, high: int, step: int, *, near: bool, far: bool) -> Iter
         yield start, max(end, start + step), step
 
 
-def _clear(stretch: tuple[int, int, int], label: Label) -> bool:
+def _clear(stretch: tuple[int, int, int], label: Label, width: Fraction) -> bool:
     """Say whether the numbered ticks are few enough, and none touches the next."""
     start, end, step = stretch
     count = (end - start) // step
     if count > MOST_NUMBERS:
         return False
     widths = [across(label(point, step)) for point in range(start, end + 1, step)]
-    room = WIDTH - max(MARGIN, widths[0] / 2) - max(MARGIN, widths[-1] / 2)
+    room = width - max(MARGIN, widths[0] / 2) - max(MARGIN, widths[-1] / 2)
     return all((a + b) / 2 + BLANK <= room / count for a, b in pairwise(widths))
 
 
-def _between(ladder: Ladder, start: int, end: int, step: int) -> int | None:
+def _between(ladder: Ladder, start: int, end: int, step: int, most: Fraction | int) -> int | None:
     """Return the shortest step of the ticks between that can be seen; None where there are none."""
     unit = _unit(ladder)
     known = {*ladder.worths, *(unit * times for times in (1, TEN, TEN * TEN))}
     known.add(unit // cuts(unit) if ladder.style is Style.MEASURE else 1)
-    fitting = (s for s in sorted(known) if s < step and not step % s and (end - start) // s <= MOST_TICKS)
+    fitting = (s for s in sorted(known) if s < step and not step % s and (end - start) // s <= most)
     return next(fitting, None)
 
 

@@ -18,7 +18,7 @@ from onewhole.working.reasons.rounding import (
 )
 from onewhole.working.working import Working
 
-WIDTH, MARGIN = Fraction(130), Fraction(24)
+WIDTH, MARGIN = Fraction(128), Fraction(24)
 LONG = WIDTH - 2 * MARGIN
 LINE, HEIGHT, DIGITS = Fraction(20), Fraction(36), Fraction(4)
 #: How far the numbers stand over and under the line, and how far ticks reach from it.

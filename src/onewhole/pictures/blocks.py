@@ -9,7 +9,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.blocks_state import Block, BlocksState, blocks_of, blocks_states
 from onewhole.pictures.caption import Count
 from onewhole.pictures.description import CrossedOut, CutInto, Description, Makes, Shown, StillThere
-from onewhole.pictures.limits import NotDrawnError
+from onewhole.pictures.limits import PAGE, NotDrawnError, PicturePaper
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
 from onewhole.working.line import Line
@@ -18,6 +18,8 @@ from onewhole.working.working import Working
 WIDTH, HEIGHT, MARGIN = Fraction(180), Fraction(104), Fraction(10)
 #: Where captions stand and where blocks begin, the height of digits.
 CAPTION, TOP, DIGITS = Fraction(6), Fraction(14), Fraction(4)
+#: The height of digits over hundreds, tens and ones on a board.
+WIDE_DIGITS = Fraction(5)
 #: The side of a cell where there are squares and where there are none, and the room between blocks.
 FINE, COARSE, GAP = Fraction(5, 2), Fraction(4), Fraction(3, 2)
 #: Squares stand three in a row; rods and cells by tens.
@@ -47,7 +49,7 @@ class _Pile:
         return Box(self.x + across * (wide + GAP), TOP + down * (long + GAP), wide, long)
 
 
-def blocks(working: Working) -> Picture:
+def blocks(working: Working, paper: PicturePaper = PAGE) -> Picture:
     """Draw a sum or difference of two whole numbers or decimals in blocks, a scene for every line.
 
     Blocks of one unit are equal exactly. Raises NotDrawnError for any other working, for one that changes
@@ -67,14 +69,22 @@ def blocks(working: Working) -> Picture:
     found = blocks_states(working, counted)
     places = _places(found)
     before = (found[0], *found)
+    width, digits = (WIDTH, DIGITS) if paper is PAGE else _narrow(found[0], places)
     lines = zip(working.lines, found, before, strict=False)
     return Picture(
         PictureKind.BLOCKS,
         tuple(
-            Scene(WIDTH, HEIGHT, tuple(_pieces(now, places)), tuple(_descriptions(line, now, then)))
+            Scene(width, HEIGHT, tuple(_pieces(now, places, digits)), tuple(_descriptions(line, now, then)))
             for line, now, then in lines
         ),
     )
+
+
+def _narrow(first: BlocksState, places: tuple[_Pile, ...]) -> tuple[Fraction, Fraction]:
+    """Return the least width that holds the piles, and the height of digits that can be read beside it."""
+    named = all(unit.size >= 1 for unit in first.units)
+    used = max(place.x + place.width for place in places) + (MARGIN if named else 2 * MARGIN)
+    return used, WIDE_DIGITS if named and len(places) > 2 else DIGITS
 
 
 def _places(found: tuple[BlocksState, ...]) -> tuple[_Pile, ...]:
@@ -98,14 +108,14 @@ def _sizes(power: int) -> tuple[int, int, int]:
     return ((1, 1, 2), (1, TEN, TEN), (TEN, TEN, SQUARES))[power]
 
 
-def _pieces(now: BlocksState, places: tuple[_Pile, ...]) -> Iterator[Piece]:
+def _pieces(now: BlocksState, places: tuple[_Pile, ...], digits: Fraction) -> Iterator[Piece]:
     left = now.count(struck=False)
     apart = any(block.look is Look.PLAIN for pile in now.blocks for block in pile)
     for at, (pile, place) in enumerate(zip(now.blocks, places, strict=True)):
         if not pile:
             continue
         if not apart:
-            words = Words(place.x + place.width / 2, CAPTION, Count(left[at], now.units[at]), DIGITS)
+            words = Words(place.x + place.width / 2, CAPTION, Count(left[at], now.units[at]), digits)
             yield Piece(f"count/{at}", words)
         for number, block in enumerate(pile):
             yield from _drawn(block, place.box(number), place.cell)

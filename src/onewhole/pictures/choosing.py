@@ -13,6 +13,7 @@ from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
 from onewhole.pictures.columns import columns
+from onewhole.pictures.digits import can_be_read
 from onewhole.pictures.discs import discs
 from onewhole.pictures.grid import grid
 from onewhole.pictures.jumps import jump_plan
@@ -21,7 +22,9 @@ from onewhole.pictures.limits import (
     MOST_PARTS,
     MOST_PARTS_RECTANGLE,
     MOST_WHOLES,
+    PAGE,
     NotDrawnError,
+    PicturePaper,
 )
 from onewhole.pictures.number_line import number_line, ruler
 from onewhole.pictures.parts import part_whole
@@ -97,7 +100,7 @@ class PictureRefusedError(InputError):
         self.instead = refused.instead
 
 
-def refusal(working: Working, kind: PictureKind) -> Refusal | None:
+def refusal(working: Working, kind: PictureKind, paper: PicturePaper = PAGE) -> Refusal | None:
     """Return why a kind of picture does not suit a working, with one that does; None when it suits.
 
     >>> from onewhole.statements.reading import read_statement
@@ -107,11 +110,11 @@ def refusal(working: Working, kind: PictureKind) -> Refusal | None:
     >>> found.reason, found.instead.value
     (TooManyParts(parts=100, most=12), 'hundred grid')
     """
-    why = _why(working, kind)
-    return None if why is None else Refusal(why, chosen(working))
+    why = _why(working, kind, paper)
+    return None if why is None else Refusal(why, chosen(working, paper))
 
 
-def chosen(working: Working) -> PictureKind | None:
+def chosen(working: Working, paper: PicturePaper = PAGE) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
     A whole with a part missing is a bar, a working in columns stands in columns, inches and their parts lie
@@ -125,20 +128,21 @@ def chosen(working: Working) -> PictureKind | None:
     >>> chosen(work(read_statement("7 2/6 - 3 5/6"), COUNT_UP)).value
     'number line'
     """
-    return next((kind for kind in _order(working) if _why(working, kind) is None), None)
+    return next((kind for kind in _order(working) if _why(working, kind, paper) is None), None)
 
 
-def picture(working: Working, kind: PictureKind | None = None) -> Picture | None:
+def picture(working: Working, kind: PictureKind | None = None, paper: PicturePaper = PAGE) -> Picture | None:
     """Draw a working as the kind that was asked for, or as the one that suits it best.
 
-    Returns None when nothing was asked for and nothing suits. Raises PictureRefusedError when the kind that
-    was asked for does not suit.
+    ``paper`` is what it is drawn on: a page, or the board of a film, where digits that cannot be read on a
+    phone do not suit. Returns None when nothing was asked for and nothing suits. Raises PictureRefusedError
+    when the kind that was asked for does not suit.
     """
     if kind is None:
-        kind = chosen(working)
-    elif refused := refusal(working, kind):
+        kind = chosen(working, paper)
+    elif refused := refusal(working, kind, paper):
         raise PictureRefusedError(kind, refused)
-    return None if kind is None else _drawn(working, kind)
+    return None if kind is None else _drawn(working, kind, paper)
 
 
 def _order(working: Working) -> tuple[PictureKind, ...]:
@@ -181,7 +185,7 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             assert_never(working.statement)
 
 
-def _why(working: Working, kind: PictureKind) -> Unpictured | None:
+def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
     counted = _as_counted(working, kind)
     match kind:
@@ -209,7 +213,7 @@ def _why(working: Working, kind: PictureKind) -> Unpictured | None:
             assert_never(kind)
     if why is not None:
         return why
-    return None if _drawn(working, kind) else NoRoom()
+    return None if _drawn(working, kind, paper) else NoRoom()
 
 
 def _as_counted(working: Working, kind: PictureKind) -> Working:
@@ -220,25 +224,25 @@ def _as_counted(working: Working, kind: PictureKind) -> Working:
     return replace(working, lines=working.lines[:-1])
 
 
-def _draw(working: Working, kind: PictureKind) -> Picture:
+def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
     """Draw a picture of a kind. Raises NotDrawnError where there is no room for it."""
     match kind:
         case PictureKind.STRIPS:
-            return strips(working)
+            return strips(working, paper)
         case PictureKind.DISCS:
-            return discs(working)
+            return discs(working, paper)
         case PictureKind.RECTANGLES:
-            return rectangles(working)
+            return rectangles(working, paper)
         case PictureKind.GRID:
-            return grid(working)
+            return grid(working, paper)
         case PictureKind.LINE:
-            return number_line(working)
+            return number_line(working, paper)
         case PictureKind.RULER:
-            return ruler(working)
+            return ruler(working, paper)
         case PictureKind.SPLIT:
             return split(working)
         case PictureKind.BLOCKS:
-            return blocks(working)
+            return blocks(working, paper)
         case PictureKind.BAR:
             return bar(working)
         case PictureKind.AREA:
@@ -249,8 +253,8 @@ def _draw(working: Working, kind: PictureKind) -> Picture:
             assert_never(kind)
 
 
-@lru_cache(maxsize=64)
-def _drawn(working: Working, kind: PictureKind) -> Picture | None:
+@lru_cache(maxsize=128)
+def _drawn(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture | None:
     """Draw a picture once; None where there is no room for it.
 
     Writing the answer with fewer pieces changes its name and no amount: what is counted is that of the line
@@ -258,8 +262,10 @@ def _drawn(working: Working, kind: PictureKind) -> Picture | None:
     """
     try:
         counted = _as_counted(working, kind)
-        drawn = _draw(counted, kind)
+        drawn = _draw(counted, kind, paper)
     except NotDrawnError:
+        return None
+    if not can_be_read(drawn.scenes, paper):
         return None
     return drawn if counted is working else replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
 

@@ -2,14 +2,14 @@
 
 from fractions import Fraction
 
-from onewhole.pictures.limits import MOST_PARTS
+from onewhole.pictures.limits import MOST_PARTS, PAGE, PicturePaper
 from onewhole.pictures.paper import Form, drawn
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Wedge
 from onewhole.working.working import Working
 
 
-def discs(working: Working) -> Picture:
+def discs(working: Working, paper: PicturePaper = PAGE) -> Picture:
     """Draw a working in discs: one scene a line. Raises NotDrawnError (see :mod:`~.limits`).
 
     >>> from onewhole.statements.reading import read_statement
@@ -18,7 +18,7 @@ def discs(working: Working) -> Picture:
     >>> discs(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)).scenes[0].pieces[0].shape.sweep
     Fraction(1, 6)
     """
-    return drawn(working, FORM)
+    return drawn(working, FORM, paper)
 
 
 def _wedge(place: Box, cell: int, per: int, _across: int = 1) -> Wedge:

@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from onewhole.pictures.limits import GRID_PARTS
+from onewhole.pictures.limits import GRID_PARTS, PAGE, PicturePaper
 from onewhole.pictures.paper import Form, cut_box, drawn
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Piece, Stroke
@@ -11,7 +11,7 @@ from onewhole.working.working import Working
 TEN = 10
 
 
-def grid(working: Working) -> Picture:
+def grid(working: Working, paper: PicturePaper = PAGE) -> Picture:
     """Draw a working on hundred grids: one scene a line. Raises NotDrawnError (see :mod:`~.limits`).
 
     >>> from onewhole.statements.reading import read_statement
@@ -20,7 +20,7 @@ def grid(working: Working) -> Picture:
     >>> len(grid(work(read_statement("3.45 - 1.27"), REGROUP_FIRST)).scenes)
     6
     """
-    return drawn(working, FORM)
+    return drawn(working, FORM, paper)
 
 
 #: In how many columns a square is cut into so many parts, so that each is made of whole small squares.

@@ -1,5 +1,6 @@
 """How much a drawing can hold and still be counted by looking. Common practice, no source."""
 
+from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.errors import InputError
@@ -16,10 +17,25 @@ GRID_PARTS = frozenset({1, 2, 4, 5, 10, 20, 25, 50, 100})
 #: More wholes in one number are not counted but guessed.
 MOST_WHOLES = 12
 
-#: The paper, and the least width of a part, in millimetres.
-WIDTH = Fraction(180)
-MOST_HEIGHT = Fraction(150)
+#: The least width of a part, in millimetres.
 LEAST_PART = Fraction(2)
+
+
+@dataclass(frozen=True, slots=True)
+class PicturePaper:
+    """What a picture is drawn on: its width and most height in millimetres.
+
+    ``least`` is how high a digit is at least, as a share of the picture's longer side.
+    """
+
+    width: Fraction
+    height: Fraction
+    least: Fraction
+
+
+#: A page, and the board of a film: so narrow that digits of the usual height are read on a phone.
+PAGE = PicturePaper(Fraction(180), Fraction(150), Fraction(0))
+BOARD = PicturePaper(Fraction(96), Fraction(106), Fraction(3, 97))
 
 
 class NotDrawnError(InputError, ValueError):

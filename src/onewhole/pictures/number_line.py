@@ -11,7 +11,7 @@ from onewhole.number.clock import clock, on_clock
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure
 from onewhole.number.quantity import Quantity, landmark, trimmed
 from onewhole.number.unit import DOLLAR
-from onewhole.pictures.axis import WIDTH, Axis, axis, cuts, with_room
+from onewhole.pictures.axis import Axis, axis, cuts, with_room
 from onewhole.pictures.between import between
 from onewhole.pictures.description import (
     Compared,
@@ -26,7 +26,7 @@ from onewhole.pictures.description import (
 from onewhole.pictures.half import HALF, half_marked
 from onewhole.pictures.jumps import JumpPlan, jump_plan
 from onewhole.pictures.labels import BLANK, DIGITS, across
-from onewhole.pictures.limits import NotDrawnError
+from onewhole.pictures.limits import PAGE, NotDrawnError, PicturePaper
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.rows import rows
 from onewhole.pictures.ruler import DEPTH, edge, on_ruler, ruler_axis
@@ -49,7 +49,7 @@ LONG_TICK, SHORT_TICK = Fraction(3), Fraction(3, 2)
 LEAST_OPENED = 12
 
 
-def number_line(working: Working) -> Picture:
+def number_line(working: Working, paper: PicturePaper = PAGE) -> Picture:
     """Draw a sum, a difference, a comparison or a rounding on a number line, a scene for every line.
 
     Places are exactly in proportion to amounts. Raises NotDrawnError for any other working.
@@ -68,11 +68,11 @@ def number_line(working: Working) -> Picture:
         msg = "only sums, differences and comparisons go on a number line"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
     opens = sum(isinstance(line.because, OneIsWorth) for line in working.lines)
-    board = _LineDrawing.of(plan, _written(working), half_marked(working), opens=opens)
+    board = _LineDrawing.of(plan, _written(working), half_marked(working), paper.width, opens=opens)
     return Picture(PictureKind.LINE, tuple(board.scene(working, at) for at in range(len(working.lines))))
 
 
-def ruler(working: Working) -> Picture:
+def ruler(working: Working, paper: PicturePaper = PAGE) -> Picture:
     """Draw inches and parts of an inch on a ruler, with the same jumps as on a number line.
 
     Raises NotDrawnError where what is worked is not marked on a ruler.
@@ -89,7 +89,7 @@ def ruler(working: Working) -> Picture:
     if plan is None or not on_ruler(plan.ladder, plan.furthest):
         msg = "only sums, differences and comparisons of inches go on a ruler"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    board = _LineDrawing.of(plan, _written(working), half_marked(working), rules=True)
+    board = _LineDrawing.of(plan, _written(working), half_marked(working), paper.width, rules=True)
     return Picture(PictureKind.RULER, tuple(board.scene(working, at) for at in range(len(working.lines))))
 
 
@@ -127,7 +127,8 @@ class _LineDrawing:
         cls,
         plan: JumpPlan,
         written: tuple[Quantity, ...],
-        half: Fraction | None = None,
+        half: Fraction | None,
+        width: Fraction,
         *,
         opens: int = 0,
         rules: bool = False,
@@ -136,9 +137,9 @@ class _LineDrawing:
         like = next((one for one in written if one.ladder.clock), None)
         tick = partial(_tick, plan.ladder, like)
         line = (
-            ruler_axis(plan.ladder, plan.furthest)
+            ruler_axis(plan.ladder, plan.furthest, width)
             if rules
-            else axis(plan.ladder, points, tick, clock=like is not None, apart=not plan.jumps)
+            else axis(plan.ladder, points, tick, clock=like is not None, apart=not plan.jumps, width=width)
         )
         named = [point for point in points if rules or point % line.step]
         names = {point: _names(plan.ladder, point, written, like) for point in named}
@@ -174,11 +175,13 @@ class _LineDrawing:
             *self._jumps(drawn if measured else 0, drawn),
             *(self._half() if last else ()),
         )
-        return Scene(WIDTH, self.height, pieces, tuple(self._descriptions(working, drawn, last=last)))
+        return Scene(
+            self.axis.width, self.height, pieces, tuple(self._descriptions(working, drawn, last=last))
+        )
 
     def _line(self) -> Iterator[Piece]:
         y, line = self.y, self.axis
-        yield Piece("axis", Stroke(line.left - BEYOND, y, WIDTH - line.right + BEYOND, y))
+        yield Piece("axis", Stroke(line.left - BEYOND, y, line.width - line.right + BEYOND, y))
         for point in range(line.start, line.end + 1, line.small or line.step):
             if point % line.step:
                 yield Piece(

@@ -9,7 +9,7 @@ from onewhole.number.unit import Unit
 from onewhole.pictures.describing import counts, descriptions
 from onewhole.pictures.description import MarkAt
 from onewhole.pictures.half import HALF, half_marked
-from onewhole.pictures.limits import LEAST_PART, MOST_HEIGHT, MOST_WHOLES, WIDTH, NotDrawnError
+from onewhole.pictures.limits import LEAST_PART, MOST_WHOLES, PAGE, NotDrawnError, PicturePaper
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.quantity_state import Heap, QuantityState, quantity_states, whole_unit
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Shape, Stroke, Words
@@ -20,6 +20,8 @@ MARGIN = Fraction(4)
 GAP = Fraction(4)
 WORDS = Fraction(9)
 DIGITS = Fraction(5)
+#: The same where the paper is narrow, so that "12 wholes" and "11 hundredths" stand side by side.
+NARROW_DIGITS = Fraction(4)
 #: A mark at one half: the room above the first strip, how far it stands over, and the height of its digits.
 ABOVE, OVER, SMALL = Fraction(13), Fraction(2), Fraction(4)
 
@@ -68,7 +70,7 @@ class _Grid:
         return Box(x, self.tops[number] + down * (self.height + GAP), self.width, self.height)
 
 
-def drawn(working: Working, form: Form) -> Picture:
+def drawn(working: Working, form: Form, paper: PicturePaper = PAGE) -> Picture:
     """Draw every line of a working, all scenes of one size. Raises NotDrawnError where there is no room."""
     shown = quantity_states(working)
     whole = whole_unit(working)
@@ -80,15 +82,15 @@ def drawn(working: Working, form: Form) -> Picture:
         tables.append(then(tables[-1], state))
     half = half_marked(working) if form.kind is PictureKind.STRIPS else None
     even = any(state.seats for state in shown)
-    grid = _grid(tables, form, MARGIN if half is None else MARGIN + ABOVE, even=even)
+    grid = _grid(tables, form, paper, MARGIN if half is None else MARGIN + ABOVE, even=even)
     scenes = []
     for at, (table, state) in enumerate(zip(tables, shown, strict=True)):
         seated = grid.seated(state.seats)
-        pieces = (*_pieces(table, seated, form), *_words(state, table, seated, whole))
+        pieces = (*_pieces(table, seated, form), *_words(state, table, seated, whole, paper))
         told = descriptions(shown[at - 1] if at else None, state, whole)
         if half is not None and state.compared:
             pieces, told = (*pieces, *_half(half, len(table), grid)), (*told, MarkAt(HALF))
-        scenes.append(Scene(WIDTH, grid.full, pieces, told))
+        scenes.append(Scene(paper.width, grid.full, pieces, told))
     return Picture(form.kind, tuple(scenes))
 
 
@@ -112,7 +114,7 @@ def _check(heap: Heap, form: Form) -> None:
         raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
 
 
-def _grid(tables: list[Table], form: Form, top: Fraction, *, even: bool) -> _Grid:
+def _grid(tables: list[Table], form: Form, paper: PicturePaper, top: Fraction, *, even: bool) -> _Grid:
     """Return the largest places for which all tables fit on the paper and no part is too narrow.
 
     Where it is ``even``, every number has as much room, so that one can stand in another's place.
@@ -124,9 +126,9 @@ def _grid(tables: list[Table], form: Form, top: Fraction, *, even: bool) -> _Gri
         most if even else max(table[at].slots for table in tables if len(table) > at + 1)
         for at in range(rows - 1)
     ]
-    least = min((WIDTH - 2 * MARGIN + GAP) // (form.widest + GAP), most)
+    least = min((paper.width - 2 * MARGIN + GAP) // (form.widest + GAP), most)
     for columns in range(max(least, 1), MOST_WHOLES + 1):
-        width = min(form.widest, (WIDTH - 2 * MARGIN - (columns - 1) * GAP) / columns)
+        width = min(form.widest, (paper.width - 2 * MARGIN - (columns - 1) * GAP) / columns)
         height = form.tall if form.flat else width * form.tall
         blocks = [-(-count // columns) * (height + GAP) + WORDS for count in slots]
         tops = tuple(accumulate(blocks, initial=top))
@@ -134,11 +136,11 @@ def _grid(tables: list[Table], form: Form, top: Fraction, *, even: bool) -> _Gri
             tops[len(table) - 1] + -(-(most if even else table[-1].slots) // columns) * (height + GAP) + WORDS
             for table in tables
         )
-        if full <= MOST_HEIGHT:
+        if full <= paper.height:
             if any(form.narrow(per, across, width) < LEAST_PART for per, across in cut):
                 break
             used = min(columns, most)
-            left = (WIDTH - used * (width + GAP) + GAP) / 2
+            left = (paper.width - used * (width + GAP) + GAP) / 2
             return _Grid(columns, left, width, height, tops, full)
     msg = f"so many wholes and parts do not fit on one picture of {form.kind.value}"
     raise NotDrawnError(msg, remedy="Choose another picture, such as a number line.")
@@ -170,18 +172,22 @@ def _rooms(number: int, row: Row, grid: _Grid, form: Form) -> Iterator[Piece]:
                 yield Piece(f"room-{number}-{slot}-{cell}", shape, Look.DOTTED)
 
 
-def _words(state: QuantityState, table: Table, grid: _Grid, whole: Unit) -> Iterator[Piece]:
+def _words(
+    state: QuantityState, table: Table, grid: _Grid, whole: Unit, paper: PicturePaper
+) -> Iterator[Piece]:
     """Write beneath each number how many wholes and how many parts it shows."""
     for number, (heap, row) in enumerate(zip(state.heaps, table, strict=True)):
         written = counts(heap, whole)
         across = min(max(row.slots, 1), grid.columns)
-        wide = max(across * (grid.width + GAP) - GAP, WIDTH / 2 - MARGIN)
+        wide = max(across * (grid.width + GAP) - GAP, paper.width / 2 - MARGIN)
         down = -(-row.slots // grid.columns)
         y = grid.tops[number] + down * (grid.height + GAP) + WORDS / 2 - GAP / 2
         for at, caption in enumerate(written):
-            x = min(grid.left, WIDTH / 2) + wide * (2 * at + 1) / (2 * len(written))
+            x = min(grid.left, paper.width / 2) + wide * (2 * at + 1) / (2 * len(written))
             name = "wholes" if caption.unit == whole else "parts"
-            yield Piece(f"words-{number}-{name}", Words(x, y, caption, DIGITS))
+            yield Piece(
+                f"words-{number}-{name}", Words(x, y, caption, DIGITS if paper is PAGE else NARROW_DIGITS)
+            )
 
 
 def cut_box(place: Box, cell: int, per: int, across: int) -> Box:

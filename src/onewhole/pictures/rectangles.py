@@ -2,13 +2,13 @@
 
 from fractions import Fraction
 
-from onewhole.pictures.limits import MOST_PARTS_RECTANGLE
+from onewhole.pictures.limits import MOST_PARTS_RECTANGLE, PAGE, PicturePaper
 from onewhole.pictures.paper import Form, cut_box, drawn
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.working.working import Working
 
 
-def rectangles(working: Working) -> Picture:
+def rectangles(working: Working, paper: PicturePaper = PAGE) -> Picture:
     """Draw a working in rectangles: one scene a line. Raises NotDrawnError (see :mod:`~.limits`).
 
     >>> from onewhole.statements.reading import read_statement
@@ -17,7 +17,7 @@ def rectangles(working: Working) -> Picture:
     >>> len(rectangles(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)).scenes)
     6
     """
-    return drawn(working, FORM)
+    return drawn(working, FORM, paper)
 
 
 def _narrow(_per: int, across: int, width: Fraction) -> Fraction:

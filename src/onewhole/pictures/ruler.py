@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import whole
-from onewhole.pictures.axis import MARGIN, MOST_NUMBERS, MOST_TICKS, Axis
+from onewhole.pictures.axis import MARGIN, MOST_NUMBERS, MOST_TICKS, WIDTH, Axis
 from onewhole.pictures.labels import DIGITS
 from onewhole.pictures.scene import Box, Piece, Stroke, Words
 
@@ -33,10 +33,10 @@ def on_ruler(ladder: Ladder, most: int) -> bool:
     return most <= min(MOST_TICKS, MOST_NUMBERS * ladder.denominator)
 
 
-def ruler_axis(ladder: Ladder, most: int) -> Axis:
+def ruler_axis(ladder: Ladder, most: int, width: Fraction = WIDTH) -> Axis:
     """Return the stretch of a ruler that holds so many of the smallest part: from 0 to a whole inch."""
     inch = ladder.denominator
-    return Axis(ladder, 0, max(-(-most // inch), 1) * inch, inch, None, MARGIN, MARGIN)
+    return Axis(ladder, 0, max(-(-most // inch), 1) * inch, inch, None, MARGIN, MARGIN, width)
 
 
 def edge(line: Axis, y: Fraction) -> Iterator[Piece]:

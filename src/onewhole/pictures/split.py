@@ -31,6 +31,8 @@ from onewhole.working.working import Working
 WIDTH, HEIGHT = Fraction(180), Fraction(100)
 #: The first row's place from the top, the room from row to row, and the height of digits.
 TOP, ROW, DIGITS = Fraction(10), Fraction(20), Fraction(6)
+#: The height of a whole number's digits beside a fraction, whose own are smaller.
+BESIDE_FRACTION = Fraction(15, 2)
 #: A branch stops so far above and below the middle of a number.
 CLEAR = Fraction(6)
 #: How many places, such as 12 ones, a number may name in a row of so many numbers.
@@ -145,7 +147,7 @@ def _before(line: Line, scenes: list[Scene]) -> Scene:
         return scenes[-1]
     names = [f"given/{at}" if at else "tree1/top" for at in range(len(numbers))]
     xs = [_place(at, len(numbers)) for at in range(len(numbers))]
-    pieces = [Piece(name, Words(x, TOP, n, DIGITS)) for name, x, n in zip(names, xs, numbers, strict=True)]
+    pieces = [Piece(name, _number(x, TOP, n)) for name, x, n in zip(names, xs, numbers, strict=True)]
     return Scene(WIDTH, HEIGHT, tuple(pieces), (Shown(numbers),))
 
 
@@ -159,15 +161,15 @@ def _pieces(each: Grown, name: str) -> Iterator[Piece]:
     tree = each.tree
     top, *rows = [TOP + ROW * row for row in range(5)]
     middle = WIDTH / 2
-    yield Piece(f"{name}/top", Words(middle, top, tree.top, DIGITS))
+    yield Piece(f"{name}/top", _number(middle, top, tree.top))
     ends = [(_place(at, len(tree.parts)), rows[0]) for at in range(len(tree.parts))]
     for at, (part, spot) in enumerate(zip(tree.parts, ends, strict=True)):
         yield _branch(f"{name}/branch/{at}", (middle, top), spot)
-        yield Piece(f"{name}/part/{at}", Words(*spot, part, DIGITS))
+        yield Piece(f"{name}/part/{at}", _number(*spot, part))
     if each.rows >= SplitRows.CHANGE:
         spot = (ends[tree.at][0], rows[1])
         yield _branch(f"{name}/change", ends[tree.at], spot)
-        yield Piece(f"{name}/changed", Words(*spot, tree.changed, DIGITS))
+        yield Piece(f"{name}/changed", _number(*spot, tree.changed))
         ends[tree.at] = spot
     if each.rows is not SplitRows.ALL:
         return
@@ -175,11 +177,17 @@ def _pieces(each: Grown, name: str) -> Iterator[Piece]:
         spot = ((ends[tree.at][0] + ends[-1][0]) / 2, rows[2])
         for at, end in enumerate(ends[tree.at :]):
             yield _branch(f"{name}/piece/{at}", end, spot)
-        yield Piece(f"{name}/pieces", Words(*spot, tree.pieces, DIGITS))
+        yield Piece(f"{name}/pieces", _number(*spot, tree.pieces))
         ends = [*ends[: tree.at], spot]
     for at, end in enumerate(ends):
         yield _branch(f"{name}/join/{at}", end, (middle, rows[3]))
-    yield Piece(f"{name}/joined", Words(middle, rows[3], tree.joined, DIGITS))
+    yield Piece(f"{name}/joined", _number(middle, rows[3], tree.joined))
+
+
+def _number(x: Fraction, y: Fraction, number: Quantity) -> Words:
+    """Write a number of the tree; its smallest digits can be read on a phone."""
+    stacked = number.ladder.style is Style.MIXED and number.counts[1] is not None
+    return Words(x, y, number, BESIDE_FRACTION if stacked else DIGITS)
 
 
 def _branch(name: str, upper: tuple[Fraction, Fraction], lower: tuple[Fraction, Fraction]) -> Piece:

@@ -2,14 +2,14 @@
 
 from fractions import Fraction
 
-from onewhole.pictures.limits import MOST_PARTS
+from onewhole.pictures.limits import MOST_PARTS, PAGE, PicturePaper
 from onewhole.pictures.paper import Form, cut_box, drawn
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box
 from onewhole.working.working import Working
 
 
-def strips(working: Working) -> Picture:
+def strips(working: Working, paper: PicturePaper = PAGE) -> Picture:
     """Draw a working in strips: one scene a line. Raises NotDrawnError (see :mod:`~.limits`).
 
     >>> from onewhole.statements.reading import read_statement
@@ -18,7 +18,7 @@ def strips(working: Working) -> Picture:
     >>> len(strips(work(read_statement("7 2/6 - 3 5/6"), REGROUP_FIRST)).scenes)
     6
     """
-    return drawn(working, FORM)
+    return drawn(working, FORM, paper)
 
 
 def _part(place: Box, cell: int, per: int, _across: int) -> Box:

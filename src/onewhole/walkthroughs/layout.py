@@ -5,11 +5,14 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from onewhole.errors import Fault, InputError
+from onewhole.languages.language import Language
+from onewhole.languages.table import SPOKEN
+from onewhole.pictures.digits import least_digit
 from onewhole.pictures.scene import Scene
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
 from onewhole.walkthroughs.line_sizes import LineSize, line_size
 from onewhole.walkthroughs.rooms import Rooms, least_type, shared, whole_room
-from onewhole.walkthroughs.shape import Shape
+from onewhole.walkthroughs.shape import DIGIT, LEAST, Shape
 
 #: The name of the line that is written again at the top when a problem gets a fresh board.
 PROBLEM = "problem"
@@ -40,7 +43,7 @@ class PlacedAct:
 Placed = tuple[tuple[PlacedAct, ...], ...]
 
 
-def laid_out(acts: tuple[Act, ...], shape: Shape, label: str) -> Placed:
+def laid_out(acts: tuple[Act, ...], shape: Shape, label: str, language: Language = SPOKEN) -> Placed:
     """Return a chapter's acts on boards of a shape, for every act what happens there.
 
     Each stretch from one fresh board to the next gets the largest type and picture with which it stands on as
@@ -57,7 +60,7 @@ def laid_out(acts: tuple[Act, ...], shape: Shape, label: str) -> Placed:
     made: list[tuple[PlacedAct, ...]] = []
     known: dict[str, Write] = {}
     for stretch in _stretches(acts):
-        made += _best(stretch, shape, known, label)
+        made += _best(stretch, shape, known, label, language)
         known |= {act.name: act for act in stretch if isinstance(act, Write)}
     return tuple(made)
 
@@ -72,14 +75,17 @@ def _stretches(acts: tuple[Act, ...]) -> list[tuple[Act, ...]]:
     return [tuple(one) for one in found if one]
 
 
-def _best(stretch: tuple[Act, ...], shape: Shape, known: dict[str, Write], label: str) -> Placed:
+def _best(
+    stretch: tuple[Act, ...], shape: Shape, known: dict[str, Write], label: str, language: Language
+) -> Placed:
     """Lay a stretch on as few boards as hold it, with the largest type and picture."""
-    scene = next((act.scene for act in stretch if isinstance(act, Draw)), None)
-    ways = (Rooms(whole_room(shape), None),) if scene is None else shared(shape)
+    scenes = [act.scene for act in stretch if isinstance(act, Draw)]
+    scene = scenes[0] if scenes else None
+    ways = (Rooms(whole_room(shape), None),) if scene is None else _readable(scenes, shape)
     most = max((_scale(scene, way) for way in ways), default=Fraction(1))
     best, worth = None, (0, Fraction(0), Fraction(0))
     for way in ways:
-        trial = _Trial(stretch, way, known, label, least_type(shape))
+        trial = _Trial(stretch, way, known, label, least_type(shape), language)
         found = _largest(trial, shape)
         if found is None:
             continue
@@ -92,6 +98,16 @@ def _best(stretch: tuple[Act, ...], shape: Shape, known: dict[str, Write], label
     trial, type_size, boards = best
     looser = (trial.laid(type_size, between) for between in _BETWEEN)
     return next((one.acts for one in looser if one and one.count == boards.count), boards.acts)
+
+
+def _readable(scenes: list[Scene], shape: Shape) -> tuple[Rooms, ...]:
+    """Return the ways to share a board in which the picture's digits can be read on a phone, or the last."""
+    ways = shared(shape)
+    least = shape.units(LEAST) * DIGIT
+    for scene in scenes:
+        digit = least_digit(scene) or least
+        ways = tuple(way for way in ways if _scale(scene, way) * digit >= least) or ways[-1:]
+    return ways
 
 
 def _scale(scene: Scene | None, way: Rooms) -> Fraction:
@@ -136,6 +152,7 @@ class _Trial:
     known: dict[str, Write]
     label: str
     least: Fraction
+    language: Language
 
     def laid(self, size: Fraction, between: Fraction) -> _Boards | None:
         """Return the stretch with type of a size; None where a line does not stand on a board."""
@@ -204,7 +221,8 @@ class _Board:
         return self.y + size.high <= room.y + room.height
 
     def _sized(self, write: Write, size: Fraction) -> LineSize | None:
-        return line_size(replace(write, name=""), self.trial.way.lines.width, size, self.trial.least)
+        room = self.trial.way.lines.width
+        return line_size(replace(write, name=""), room, size, self.trial.least, self.trial.language)
 
     def _fresh(self, coming: Write) -> list[PlacedAct]:
         """Wipe the board; write the problem again, and show the picture again."""

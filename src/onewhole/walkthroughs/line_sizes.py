@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 
+from onewhole.languages.language import Language
+from onewhole.languages.table import SPOKEN
 from onewhole.notations.folding import Row, folded
 from onewhole.walkthroughs.cue import Write
 from onewhole.walkthroughs.measure import NEXT_LINE, ROW, before, bit_width, width, word_width
@@ -30,7 +32,9 @@ class LineSize:
 
 
 @lru_cache(maxsize=4096)
-def line_size(write: Write, room: int, size: Fraction, least: Fraction) -> LineSize | None:
+def line_size(
+    write: Write, room: int, size: Fraction, least: Fraction, language: Language = SPOKEN
+) -> LineSize | None:
     """Return what a line takes in a room so wide where lines have a size; None where it cannot stand there.
 
     No type is smaller than ``least``. All in units of the board.
@@ -53,7 +57,7 @@ def line_size(write: Write, room: int, size: Fraction, least: Fraction) -> LineS
         return LineSize(needs, _height(write, size))
     if write.aside and (smaller := size * Fraction(room, needs)) >= least:
         return LineSize(room, _height(write, smaller))
-    rows = folded(write.content, math.floor(1000 * room / size - before(write)), bit_width)
+    rows = folded(write.content, math.floor(1000 * room / size - before(write)), bit_width, language)
     return None if rows is None else LineSize(room, _height(write, size * len(rows)), rows)
 
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 #: The least size of type on a phone, in the phone's own pixels: the size at which browsers set ordinary text.
 #: A digit of Lexend is 7/10 of its size high. Common practice, no source.
 LEAST = 16
+DIGIT = Fraction(7, 10)
 
 
 class Shape(Enum):

@@ -18,7 +18,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     voiced,
 )
 from onewhole.errors import InputError
-from onewhole.languages.table import LANGUAGES, SPOKEN
+from onewhole.languages.table import LANGUAGES, SPOKEN, spoken_by
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
@@ -136,7 +136,7 @@ def make_film(
     else:
         timeline, track = voiced(script, timeline, wishes.voice, wishes.pace)
     note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
-    words = sheet.header.words
+    words = spoken_by(sheet.header.words).short(sheet.header.words)
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
     level = reading_level(text_of(said))
     assert level is not None, "a film always says something"

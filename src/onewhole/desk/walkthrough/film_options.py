@@ -10,6 +10,7 @@ from onewhole.languages.english.ways import way_of
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
+from onewhole.pictures.limits import BOARD
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import Sum
@@ -112,9 +113,9 @@ def by_choice(entry: WorkedProblem, choice: FilmChoice) -> Working | None:
 def drawn(working: Working, kind: PictureKind | None = None) -> Picture | None:
     """Return the picture that is wanted, or where it cannot be drawn the one that suits."""
     try:
-        return picture(working, kind)
+        return picture(working, kind, BOARD)
     except PictureRefusedError:
-        return picture(working)
+        return picture(working, paper=BOARD)
 
 
 def shown(working: Working, choice: FilmChoice, kind: PictureKind | None) -> Picture | None:
@@ -136,7 +137,7 @@ def refusals(entry: WorkedProblem, choice: FilmChoice) -> tuple[str, ...]:
         notes.append(f"{where}“{name}” does not suit it{_why(entry, choice)} {_taken(working)}")
     if choice.picture and choice.picture != NO_PICTURE:
         try:
-            picture(working, PictureKind(choice.picture))
+            picture(working, PictureKind(choice.picture), BOARD)
         except PictureRefusedError as no:
             instead = _shown_instead(no.instead) if no.instead else "No picture is shown."
             notes.append(f"{where}{no.what}: {text_of(unpictured(no.why, ClassWords()))} {instead}")
@@ -155,8 +156,8 @@ def film_options(entry: WorkedProblem, choice: FilmChoice) -> FilmOptions:
     if working is None or entry.working is None:
         return FilmOptions(label, title)
     ways = _ways(entry.problem.statement)
-    kinds = [kind for kind in PictureKind if refusal(working, kind) is None]
-    suits = picture(working)
+    kinds = [kind for kind in PictureKind if refusal(working, kind, BOARD) is None]
+    suits = picture(working, paper=BOARD)
     return FilmOptions(
         label,
         title,

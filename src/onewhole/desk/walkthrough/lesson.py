@@ -10,6 +10,7 @@ from onewhole.misconceptions.slip import Slip
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import PictureRefusedError, picture
+from onewhole.pictures.limits import BOARD
 from onewhole.pictures.picture import PictureKind
 from onewhole.problems.traps import is_core
 from onewhole.problems.worked import WorkedProblem
@@ -88,7 +89,7 @@ def refused(
         if working is None or kind is None or choice.picture:
             continue
         try:
-            picture(working, kind)
+            picture(working, kind, BOARD)
         except PictureRefusedError as no:
             why = text_of(unpictured(no.why, worked.header.words))
             notes.append(f"Problem {entry.problem.label}: {no.what}: {why} {no.remedy or ''}".strip())
