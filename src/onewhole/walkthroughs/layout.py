@@ -5,7 +5,6 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from onewhole.errors import Fault, InputError
-from onewhole.languages.language import Language
 from onewhole.languages.table import SPOKEN
 from onewhole.pictures.digits import least_digit
 from onewhole.pictures.scene import Scene
@@ -43,7 +42,7 @@ class PlacedAct:
 Placed = tuple[tuple[PlacedAct, ...], ...]
 
 
-def laid_out(acts: tuple[Act, ...], shape: Shape, label: str, language: Language = SPOKEN) -> Placed:
+def laid_out(acts: tuple[Act, ...], shape: Shape, label: str, language: str = SPOKEN.tag) -> Placed:
     """Return a chapter's acts on boards of a shape, for every act what happens there.
 
     Each stretch from one fresh board to the next gets the largest type and picture with which it stands on as
@@ -76,7 +75,7 @@ def _stretches(acts: tuple[Act, ...]) -> list[tuple[Act, ...]]:
 
 
 def _best(
-    stretch: tuple[Act, ...], shape: Shape, known: dict[str, Write], label: str, language: Language
+    stretch: tuple[Act, ...], shape: Shape, known: dict[str, Write], label: str, language: str
 ) -> Placed:
     """Lay a stretch on as few boards as hold it, with the largest type and picture."""
     scenes = [act.scene for act in stretch if isinstance(act, Draw)]
@@ -152,7 +151,7 @@ class _Trial:
     known: dict[str, Write]
     label: str
     least: Fraction
-    language: Language
+    language: str
 
     def laid(self, size: Fraction, between: Fraction) -> _Boards | None:
         """Return the stretch with type of a size; None where a line does not stand on a board."""

@@ -5,8 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 
-from onewhole.languages.language import Language
-from onewhole.languages.table import SPOKEN
+from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.notations.folding import Row, folded
 from onewhole.walkthroughs.cue import Write
 from onewhole.walkthroughs.measure import NEXT_LINE, ROW, before, bit_width, width, word_width
@@ -33,7 +32,7 @@ class LineSize:
 
 @lru_cache(maxsize=4096)
 def line_size(
-    write: Write, room: int, size: Fraction, least: Fraction, language: Language = SPOKEN
+    write: Write, room: int, size: Fraction, least: Fraction, language: str = SPOKEN.tag
 ) -> LineSize | None:
     """Return what a line takes in a room so wide where lines have a size; None where it cannot stand there.
 
@@ -57,7 +56,9 @@ def line_size(
         return LineSize(needs, _height(write, size))
     if write.aside and (smaller := size * Fraction(room, needs)) >= least:
         return LineSize(room, _height(write, smaller))
-    rows = folded(write.content, math.floor(1000 * room / size - before(write)), bit_width, language)
+    rows = folded(
+        write.content, math.floor(1000 * room / size - before(write)), bit_width, LANGUAGES[language]
+    )
     return None if rows is None else LineSize(room, _height(write, size * len(rows)), rows)
 
 

@@ -5,8 +5,6 @@ from dataclasses import replace
 from fractions import Fraction
 from math import floor
 
-from onewhole.languages.language import Language
-from onewhole.languages.table import LANGUAGES
 from onewhole.walkthroughs.cue import Act, Fresh
 from onewhole.walkthroughs.layout import PlacedAct, laid_out
 from onewhole.walkthroughs.shape import Shape
@@ -24,13 +22,13 @@ def on_board(timeline: Timeline, shape: Shape) -> Timeline:
     acts of that cue come a little later, or closer together. Raises BoardError.
     """
     chapters = tuple(
-        _chapter(chapter, shape, LANGUAGES[timeline.language], begun=at > 0)
+        _chapter(chapter, shape, timeline.language, begun=at > 0)
         for at, chapter in enumerate(timeline.chapters)
     )
     return replace(timeline, chapters=chapters, shape=shape)
 
 
-def _chapter(chapter: TimedChapter, shape: Shape, language: Language, *, begun: bool) -> TimedChapter:
+def _chapter(chapter: TimedChapter, shape: Shape, language: str, *, begun: bool) -> TimedChapter:
     acts = tuple(move.act for timed in chapter.cues for move in timed.moves)
     placed = iter(laid_out(acts, shape, chapter.label or chapter.title, language))
     wiped = bool(acts) and isinstance(acts[0], Fresh)

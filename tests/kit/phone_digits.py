@@ -1,0 +1,63 @@
+"""How high digits stand on a phone, measured on the pixels of what the film shows."""
+
+from collections.abc import Iterator
+
+import numpy as np
+from numpy.typing import NDArray
+
+from onewhole.languages.english.words import ClassWords
+from onewhole.pictures.digits import least_digit
+from onewhole.pictures.scene import Scene, Words
+from onewhole.presses.drawing import draw
+from onewhole.presses.sprites import Sprite
+from onewhole.walkthroughs.cue import Place
+
+Ink = NDArray[np.bool_]
+
+#: Ink of this strength counts; the bar of a fraction is flatter than this share of the digits beside it.
+STRONG, FLAT = 96, 0.4
+
+
+def runs(marks: NDArray[np.bool_]) -> Iterator[tuple[int, int]]:
+    """Where ink begins and ends along one direction."""
+    edges = np.flatnonzero(np.diff(np.concatenate(([0], marks.astype(np.int8), [0]))))
+    yield from zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True)
+
+
+def glyphs(ink: Ink) -> list[tuple[int, int]]:
+    """Of every sign or fraction from left to right: its height, and that of its smallest part if it is stacked."""
+    found = []
+    for left, right in runs(ink.any(axis=0)):
+        parts = [end - start for start, end in runs(ink[:, left:right].any(axis=1))]
+        rows = np.flatnonzero(ink[:, left:right].any(axis=1))
+        whole = int(rows.max() - rows.min() + 1)
+        digits = [part for part in parts if part > FLAT * max(parts)]
+        stacked = len(parts) == 3 and len(digits) == 2 and parts[1] < min(digits)
+        found.append((whole, min(digits) if stacked else 0))
+    return found
+
+
+def line_digit(sprite: Sprite, *, labelled: bool) -> int:
+    """The height of the smallest digit of a written line, in pixels of the film.
+
+    In a line with fractions it is a part of one of them; else all digits are as high as the highest sign. A
+    label begins with a digit.
+    """
+    found = glyphs(sprite.pixels[..., 3] > STRONG)
+    stacked = [part for _, part in found if part]
+    smallest = min(stacked) if stacked else max(whole for whole, _ in found)
+    return min(smallest, found[0][0]) if labelled else smallest
+
+
+def picture_digit(scene: Scene, place: Place, words: ClassWords) -> int | None:
+    """The height of the smallest digit of a picture in its place, in pixels; None without words."""
+    least = least_digit(scene)
+    if least is None:
+        return None
+    written = [piece for piece in scene.pieces if isinstance(piece.shape, Words)]
+    alone = [Scene(scene.width, scene.height, (piece,)) for piece in written]
+    smallest = next(one for one in alone if least_digit(one) == least)
+    image = draw(smallest, words, size=(place.width, place.height))
+    found = glyphs(np.asarray(image.getchannel("A")) > STRONG)
+    stacked = [part for _, part in found if part]
+    return min(stacked) if stacked else found[0][0]
