@@ -25,7 +25,7 @@ def runs(marks: NDArray[np.bool_]) -> Iterator[tuple[int, int]]:
 
 
 def glyphs(ink: Ink) -> list[tuple[int, int]]:
-    """Of every sign or fraction from left to right: its height, and that of its smallest part if it is stacked."""
+    """Of every sign or fraction from left to right: its height, and its smaller part's if it is stacked."""
     found = []
     for left, right in runs(ink.any(axis=0)):
         parts = [end - start for start, end in runs(ink[:, left:right].any(axis=1))]
