@@ -18,9 +18,9 @@ Ink = NDArray[np.bool_]
 STRONG, FLAT = 96, 0.4
 
 
-def runs(marks: NDArray[np.bool_]) -> Iterator[tuple[int, int]]:
+def runs(marks: object) -> Iterator[tuple[int, int]]:
     """Where ink begins and ends along one direction."""
-    edges = np.flatnonzero(np.diff(np.concatenate(([0], marks.astype(np.int8), [0]))))
+    edges = np.flatnonzero(np.diff(np.concatenate(([0], np.asarray(marks, dtype=np.int8), [0]))))
     yield from zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True)
 
 

@@ -7,11 +7,12 @@ import numpy as np
 import pytest
 
 from onewhole.errors import Fault
+from onewhole.pictures.changes import changes
 from onewhole.presses.footer import Footer, paper_with_footer
 from onewhole.presses.frames import HELD, STEP, FramePart, numbers, part_frames, parts
 from onewhole.presses.sprites import Pixels, sprites
 from onewhole.walkthroughs.cue import Act, Draw, Fresh, Place, Strike, Write
-from onewhole.walkthroughs.rooms import foot
+from onewhole.walkthroughs.rooms import foot, pointer
 from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import Move
 from tests.kit.boards import PICTURE, WORDS, frames, kites, strips
@@ -146,3 +147,37 @@ def test_every_foot_looks_different() -> None:
         assert len({look.tobytes() for look in looks}) == len(looks)
         top = foot(shape).y
         assert all((look[:top] == looks[0][:top]).all() for look in looks)
+
+
+def _told() -> FramePart:
+    """Two cues: each writes a line, the second changes the picture too."""
+    second = replace(KITE, name="tail", place=Place(100, 300, 600, 100))
+    part = _part((KITE, 0, 20), (Draw(strips(6, 2), PICTURE), 20, 30), (second, 60, 80), length=200)
+    changing = Draw(strips(6, 1), PICTURE, changes(strips(6, 2), strips(6, 1)))
+    moves = (*part.moves, Move(changing, Fraction(2), Fraction(3)))
+    bars = [pointer(Shape.WIDE, place.y, place.height) for place in (KITE.place, second.place) if place]
+    spoken = ((0, None), (0, bars[0]), (60, None), (60, bars[1]), (140, None))
+    return replace(part, moves=moves, spoken=spoken)
+
+
+def test_the_line_that_is_spoken_is_marked() -> None:
+    """A bar stands beside it, and beside no other line; dark, so that black and white shows it too."""
+    boards = _boards(_told())
+    for number, here, there in ((30, 150, 350), (90, 350, 150)):
+        bar = boards[number][:, foot(Shape.WIDE).x + 2].max(axis=1)
+        assert bar[here] < 80
+        assert bar[there] > 200
+
+
+def test_what_changes_in_the_picture_is_marked_until_the_next_cue() -> None:
+    """The marks are there while the cue is told, and then the picture is as if it had none."""
+    part = _told()
+    boards = _boards(part)
+    moves = [
+        replace(move, act=replace(move.act, marks=())) if isinstance(move.act, Draw) else move
+        for move in part.moves
+    ]
+    bare = _boards(replace(part, moves=tuple(moves)))
+    room = np.s_[PICTURE.y : PICTURE.y + PICTURE.height, PICTURE.x : PICTURE.x + PICTURE.width]
+    for number, marked in ((30, False), (74, True), (90, True), (199, False)):
+        assert (boards[number][room] != bare[number][room]).any() == marked, number

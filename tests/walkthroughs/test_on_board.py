@@ -36,15 +36,13 @@ def test_times_stay(timeline: Timeline, shape: Shape) -> None:
 
 @pytest.mark.parametrize("shape", Shape)
 def test_acts_have_places_and_come_in_their_cue(timeline: Timeline, shape: Shape) -> None:
-    """Every act has its place, a time on a frame, and comes after the one before and before its cue ends."""
+    """Every act has its place, a time on a frame, and is done before its cue ends."""
     for chapter in on_board(timeline, shape).chapters:
         for cue in chapter.cues:
-            at = cue.start
             assert cue.cue.acts == tuple(move.act for move in cue.moves)
             for move in cue.moves:
-                assert at <= move.start <= move.end <= cue.end
+                assert cue.start <= move.start <= move.end <= cue.end
                 assert (move.end * FRAMES).denominator == 1
-                at = move.end
                 assert not isinstance(move.act, Write | Draw) or move.act.place is not None
 
 

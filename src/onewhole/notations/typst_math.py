@@ -1,11 +1,12 @@
 """Typst math: the formula as the page library sets it, in ``eval(..., mode: "math")``.
 
 The page library (``look/formula.typ`` in the room of the writers) takes ``{"math": ..., "alt": ...}``, where
-``alt`` are the words that a language says for it, and knows three names beyond Typst's own: ``hole`` is an
-empty square for a missing number, ``ring`` an empty circle for a missing sign, and ``fold`` a blank between
-words at which a line may be broken.
+``alt`` are the words that a language says for it, and knows four names beyond Typst's own: ``hole`` is an
+empty square for a missing number, ``ring`` an empty circle for a missing sign, ``fold`` a blank between words
+at which a line may be broken, and ``changed`` something that is new beside the line before.
 """
 
+from collections.abc import Collection
 from itertools import chain, pairwise, zip_longest
 from typing import assert_never
 
@@ -47,13 +48,20 @@ def typst_math(thing: Writable, language: Language = ENGLISH) -> str:
     return typst_row(row(thing), language)
 
 
-def typst_row(bits: Row, language: Language = ENGLISH) -> str:
+def typst_row(bits: Row, language: Language = ENGLISH, fresh: Collection[int] = (), *, first: int = 0) -> str:
     """Write one row of a line that was folded, in Typst math; a sign that begins it keeps its distance.
+
+    ``fresh`` are the numbers of bits that are marked as new; those of this row are counted from ``first``.
 
     >>> typst_row((Sign.PLUS, "3 hundreds"))
     '+ med "3 hundreds"'
+    >>> typst_row(("6 tens", Sign.MINUS, "2 tens"), fresh={0})
+    'changed("6 tens") \N{MINUS SIGN} "2 tens"'
     """
-    pieces = [_piece(bit, language) for bit in bits]
+    pieces = [
+        f"changed({_piece(bit, language)})" if at in fresh else _piece(bit, language)
+        for at, bit in enumerate(bits, start=first)
+    ]
     if bits[0] in {Sign.PLUS, Sign.MINUS}:
         pieces[0] += " med"
     close = (Sign.CLOSE, Sign.COMMA)

@@ -11,13 +11,17 @@ from PIL import Image
 from onewhole.errors import Fault
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.table import spoken_by
+from onewhole.pictures.changes import marks
 from onewhole.pictures.scene import Scene
 from onewhole.pictures.tween import tween
+from onewhole.presses.board_paper import INK
 from onewhole.presses.drawing import draw
 from onewhole.presses.footer import Footer, paper_with_footer
 from onewhole.presses.reveal import Area, Reveal, strike_line
 from onewhole.presses.sprites import Pixels, Sprite, sprites
 from onewhole.walkthroughs.cue import Draw, Fresh, Place, Role, Strike, Write
+from onewhole.walkthroughs.layout import PROBLEM
+from onewhole.walkthroughs.rooms import pointer
 from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import FRAMES, Move, TimedChapter, Timeline
 
@@ -31,6 +35,9 @@ HELD = 2 * FRAMES
 class FramePart:
     """A chapter by itself, from 0 on: its footer, what happens, how many frames it lasts, its board's shape.
 
+    ``spoken`` are the frames at which another cue begins, each with the bar that marks its lines from then
+    on, where it writes any: a cue's marks in the picture are there until the next begins.
+
     It begins on a clean board. Everything that its frames show is in it.
     """
 
@@ -38,6 +45,7 @@ class FramePart:
     moves: tuple[Move, ...]
     length: int
     shape: Shape = Shape.WIDE
+    spoken: tuple[tuple[int, Place | None], ...] = ()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -59,7 +67,15 @@ def parts(timeline: Timeline) -> tuple[FramePart, ...]:
     for at, chapter in enumerate(timeline.chapters):
         footer = Footer(timeline.title, sum(asked[: at + 1]), sum(asked), now=asked[at])
         length = _frame(chapter.end - chapter.start)
-        found.append(FramePart(footer, tuple(_moves(chapter)), length, timeline.shape))
+        found.append(
+            FramePart(
+                footer,
+                tuple(_moves(chapter)),
+                length,
+                timeline.shape,
+                tuple(_spoken(chapter, timeline.shape)),
+            )
+        )
     return tuple(found)
 
 
@@ -69,6 +85,27 @@ def _moves(chapter: TimedChapter) -> Iterator[Move]:
             yield replace(move, start=move.start - chapter.start, end=move.end - chapter.start)
 
 
+def _spoken(chapter: TimedChapter, shape: Shape) -> Iterator[tuple[int, Place | None]]:
+    """Give the frame at which each cue begins, and that from which its lines are marked."""
+    for timed in chapter.cues:
+        yield _frame(timed.start - chapter.start), None
+        places: list[Place] = []
+        begins = timed.start
+        again = "" if timed.cue.role is Role.PROBLEM else PROBLEM
+        for move in timed.moves:
+            match move.act:
+                case Fresh():
+                    places.clear()
+                case Write(name=name, place=Place() as place, heading=False) if again != name:
+                    begins = begins if places else move.start
+                    places.append(place)
+                case _:
+                    pass
+        if places:
+            top, bottom = places[0].y, places[-1].y + places[-1].height
+            yield _frame(begins - chapter.start), pointer(shape, top, bottom - top)
+
+
 def _frame(seconds: Fraction) -> int:
     return round(seconds * FRAMES)
 
@@ -76,7 +113,7 @@ def _frame(seconds: Fraction) -> int:
 def numbers(part: FramePart) -> list[int]:
     """Return the numbers of the frames that are drawn, from 0 to the last of the chapter, in order."""
     last = part.length - 1
-    moving = {0, last}
+    moving = {0, last, *(min(number, last) for number, _ in part.spoken)}
     for move in part.moves:
         start, end = _frame(move.start), _frame(move.end)
         moving.update(min(number, last) for number in (*range(start, end, STEP), end))
@@ -96,18 +133,25 @@ def part_frames(part: FramePart, words: ClassWords) -> Iterator[Frame]:
     writes = [move.act for move in part.moves if isinstance(move.act, Write)]
     board = _FrameBoard(part, writes, words)
     waiting = sorted(part.moves, key=lambda move: move.start)[::-1]
+    spoken = list(part.spoken)[::-1]
     acting: list[tuple[_Act, int, int]] = []
     for number in numbers(part):
         changed = Area(0, 0, *part.shape.size) if number == 0 else None
         while waiting and _frame(waiting[-1].start) <= number:
             move = waiting.pop()
-            acting.append((board.begin(move), _frame(move.start), _frame(move.end)))
+            acting.append((board.begin(move, number), _frame(move.start), _frame(move.end)))
         for act, start, end in acting:
             over = number >= end or number == part.length - 1
             area = act.to(board.pixels, Fraction(1) if over else Fraction(number - start, end - start))
-            changed = area if changed is None else changed if area is None else changed.with_(area)
+            changed = _with(changed, area)
+        while spoken and spoken[-1][0] <= number:
+            changed = _with(changed, board.speak(spoken.pop()[1], number))
         acting = [one for one in acting if number < one[2]]
         yield Frame(number, board.pixels, changed)
+
+
+def _with(one: Area | None, other: Area | None) -> Area | None:
+    return other if one is None else one if other is None else one.with_(other)
 
 
 class _Act(Protocol):
@@ -126,10 +170,33 @@ class _FrameBoard:
         self._words = words
         self._written: dict[str, Sprite] = {}
         self._scene: tuple[Scene, Place] | None = None
+        self._marked_at: int | None = None
+        self._bar: Place | None = None
         self.pixels = self._clean.copy()
 
-    def begin(self, move: Move) -> _Act:
-        """Begin what a move does."""
+    def speak(self, bar: Place | None, number: int) -> Area | None:
+        """Mark the lines that are spoken from now on; where there is no bar, end the picture's marks."""
+        if bar is None:
+            return self._unmarked(number)
+        changed = None
+        for place, ink in ((self._bar, None), (bar, INK)):
+            if place is not None:
+                area = Area(place.x, place.y, place.x + place.width, place.y + place.height)
+                under = np.s_[area.top : area.bottom, area.left : area.right]
+                self.pixels[under] = self._clean[under] if ink is None else ink
+                changed = _with(changed, area)
+        self._bar = bar
+        return changed
+
+    def _unmarked(self, number: int) -> Area | None:
+        """Draw the picture without the marks of the cue before."""
+        if self._scene is None or self._marked_at is None or self._marked_at >= number:
+            return None
+        self._marked_at = None
+        return _shown(self.pixels, self._clean, _drawn(*self._scene, self._words))
+
+    def begin(self, move: Move, number: int) -> _Act:
+        """Begin what a move does at a frame."""
         match move.act:
             case Write(name) as write:
                 self._written[name] = self._set[write]
@@ -138,15 +205,17 @@ class _FrameBoard:
                 if name not in self._written:
                     raise Fault("what is struck out is not on the board", where=name)
                 return Reveal(self.pixels, strike_line(self._written[name]))
-            case Draw(scene, place):
+            case Draw(scene, place, seen):
                 if place is None:
                     raise Fault("a picture of the board has no place")
                 before, self._scene = self._scene, (scene, place)
                 if before is None or before[1] != place:
                     return Reveal(self.pixels, _drawn(scene, place, self._words))
-                return _Changing(before[0], scene, place, self._words, self._clean)
+                self._marked_at = number if seen else None
+                drawn = [replace(one, pieces=(*one.pieces, *marks(seen))) for one in (before[0], scene)]
+                return _Changing(drawn[0], drawn[1], place, self._words, self._clean)
             case Fresh():
-                self._scene = None
+                self._scene = self._bar = self._marked_at = None
                 self._written.clear()
                 if np.array_equal(self.pixels, self._clean):
                     return _Nothing()
@@ -179,13 +248,17 @@ class _Changing:
             return None
         gentle = share * share * (3 - 2 * share)
         ink = _drawn(tween(before, after, gentle), self._place, self._words)
-        area = Area(ink.x, ink.y, ink.x + ink.width, ink.y + ink.height)
-        under = self._clean[area.top : area.bottom, area.left : area.right]
-        paper = Image.fromarray(under)
-        image = Image.fromarray(ink.pixels)
-        paper.paste(image, (0, 0), image)
-        board[area.top : area.bottom, area.left : area.right] = np.asarray(paper)
-        return area
+        return _shown(board, self._clean, ink)
+
+
+def _shown(board: Pixels, clean: Pixels, ink: Sprite) -> Area:
+    """Put ink on clean paper in its place on the board."""
+    area = Area(ink.x, ink.y, ink.x + ink.width, ink.y + ink.height)
+    paper = Image.fromarray(clean[area.top : area.bottom, area.left : area.right])
+    image = Image.fromarray(ink.pixels)
+    paper.paste(image, (0, 0), image)
+    board[area.top : area.bottom, area.left : area.right] = np.asarray(paper)
+    return area
 
 
 def _drawn(scene: Scene, place: Place, words: ClassWords) -> Sprite:

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from onewhole.languages.table import SPOKEN
 from onewhole.notations.folding import Row
-from onewhole.pictures.scene import Scene
+from onewhole.pictures.scene import Box, Scene
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.writable import Writable
 
@@ -43,7 +43,8 @@ class Write:
 
     ``leads`` writes an equals sign before it; ``aside`` writes it lighter and smaller; ``label`` is the
     problem's number. ``name`` tells it from everything else on its board. ``rows`` are its rows where the
-    layout folded a formula that is too long for one, and empty otherwise.
+    layout folded a formula that is too long for one, and empty otherwise. ``fresh`` are the numbers, from 0,
+    of its bits that are new beside the line before; they are marked.
     """
 
     name: str
@@ -54,6 +55,7 @@ class Write:
     heading: bool = False
     place: Place | None = None
     rows: tuple[Row, ...] = ()
+    fresh: frozenset[int] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,10 +67,14 @@ class Strike:
 
 @dataclass(frozen=True, slots=True)
 class Draw:
-    """Show a scene in the picture's place, changing it from the scene shown before."""
+    """Show a scene in the picture's place, changing it from the scene shown before.
+
+    ``marks`` are the places in which it differs from that, as a board marks them while they are told.
+    """
 
     scene: Scene
     place: Place | None = None
+    marks: tuple[Box, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

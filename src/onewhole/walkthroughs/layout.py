@@ -190,7 +190,7 @@ class _Board:
                 return (PlacedAct(act),)
             case Draw(scene):
                 self.drawn = Draw(scene, picture_place(scene, self.trial.way.picture))
-                return (PlacedAct(self.drawn),)
+                return (PlacedAct(replace(self.drawn, marks=act.marks)),)
             case Strike(name):
                 if name in self.standing:
                     return (PlacedAct(act),)

@@ -1,5 +1,6 @@
 """Where lines and the picture may stand on a board: side by side where it is wide, else above each other."""
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
@@ -11,6 +12,8 @@ from onewhole.walkthroughs.shape import LEAST, Shape
 #: Pixels of a phone: the edge left free, the room of the mark beside a line, the foot of the board, and what
 #: lies between the lines and the picture.
 EDGE, POINTER, FOOT, APART = 13, 13, 30, 14
+#: How wide the bar is that marks a line.
+BAR = 4
 #: The picture gets so much of the board, in hundredths of its width or height.
 _SHARES = range(34, 68, 4)
 
@@ -60,6 +63,15 @@ def _shared(shape: Shape) -> Iterator[Rooms]:
             lines = Place(room.x, room.y, room.width, room.height - high - apart)
             edge = foot(shape)
             yield Rooms(lines, Place(edge.x, room.y + room.height - high, edge.width, high))
+
+
+def pointer(shape: Shape, top: int, height: int) -> Place:
+    """Return where the mark of a line stands that is spoken now: a bar in the edge of the board.
+
+    >>> pointer(Shape.UPRIGHT, 100, 90).x < whole_room(Shape.UPRIGHT).x
+    True
+    """
+    return Place(foot(shape).x, top, math.floor(shape.units(BAR)), height)
 
 
 def least_type(shape: Shape) -> Fraction:

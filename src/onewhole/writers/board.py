@@ -1,11 +1,13 @@
 """Lines of the board, set as pictures: one page of a place's own size for each."""
 
 from collections.abc import Sequence
+from itertools import accumulate
 
 from onewhole.errors import Fault
 from onewhole.languages.language import Language
 from onewhole.languages.table import SPOKEN
 from onewhole.notations.typst_math import typst_row
+from onewhole.statements.row import row
 from onewhole.walkthroughs.cue import Write
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.printed import Json, Printed
@@ -35,7 +37,12 @@ def formula_rows(write: Write, language: Language = SPOKEN) -> tuple[Formula, ..
     """Return the rows of a formula that was folded; the first carries the spoken words of all."""
     assert not isinstance(write.content, str), "words are not folded by the layout"
     whole = formula(write.content, leads=write.leads, language=language)
-    rows = [typst_row(row, language) for row in write.rows]
+    whole_bits = sum(map(len, write.rows)) == len(row(write.content))
+    fresh = write.fresh if whole_bits else frozenset[int]()
+    starts = accumulate((len(one) for one in write.rows), initial=0)
+    rows = [
+        typst_row(one, language, fresh, first=first) for one, first in zip(write.rows, starts, strict=False)
+    ]
     rows[0] = f"= {rows[0]}" if write.leads else rows[0]
     return tuple({"math": math, "alt": "" if at else whole["alt"]} for at, math in enumerate(rows))
 
@@ -45,7 +52,11 @@ def _said(write: Write, language: Language) -> str | Formula | tuple[Formula, ..
         return f"= {write.content}" if write.leads else write.content
     if write.rows:
         return formula_rows(write, language)
-    return formula(write.content, leads=write.leads, language=language)
+    said = formula(write.content, leads=write.leads, language=language)
+    if write.fresh:
+        math = typst_row(row(write.content), language, write.fresh)
+        said["math"] = f"= {math}" if write.leads else math
+    return said
 
 
 def _line(write: Write, language: Language) -> Json:
