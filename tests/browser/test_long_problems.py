@@ -20,8 +20,9 @@ pytestmark = NEEDS_CHROMIUM
 
 NIGHTS = (
     (
-        "order 10/12, 5/8, 7/12, 1/3, 2/3 from greatest to least\norder 345, 354, 1205\n999999 ? 1000000\n"
-        "12/18 simplest\nround 4567 to the nearest hundred\n? + 128 = 304\n9 - ? = 3 1/2\n0.45 ? 0.6\n3/4 = ?/8"
+        "order 10/12, 5/8, 7/12, 1/3, 2/3 from greatest to least\norder 345, 354, 1205\n"
+        "999999 ? 1000000\n12/18 simplest\nround 4567 to the nearest hundred\n? + 128 = 304\n9 - ? = 3 1/2\n"
+        "0.45 ? 0.6\n3/4 = ?/8"
     ),
     "9:45 to 11:20\n75¢ + 50¢\n$5 - $2.35\n26 in = ? ft ? in\n3 lb 9 oz + 2 lb 10 oz\n1000000 - 234567",
 )
