@@ -1,0 +1,1 @@
+"""Listening: what may be said at a part of the film, and what was said there."""
