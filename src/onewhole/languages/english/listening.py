@@ -46,7 +46,7 @@ FILLERS: Final = tuple(
         "a about actually add again all alright also am and another are as at away back be because but by can "
         "check come cut do done down each enough equal equals everybody first for from get gives go going good "
         "got great have here how i if in into is it just keep kids know least left less let let's like line "
-        "look looking make makes many mean minus more much my need next no not now number of off okay on "
+        "look looking make makes many mean minus more much my need next no not now number of off okay on oops "
         "open or our out over part parts pick picture piece pieces please plus put ready really regroup remember "
         "right same say see should show so some something sorry start still strip strips subtract sure take "
         "taking than that that's the them then there there's these they thing think this those time to together "
@@ -54,3 +54,6 @@ FILLERS: Final = tuple(
         "which whole wholes why will with write yes you your"
     ).split()
 )
+
+#: Words by which a number is put right.
+CORRECTING: Final = frozenset({"no", "wait", "sorry", "i", "mean", "oops", "actually", "know", "well"})

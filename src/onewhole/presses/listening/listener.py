@@ -24,12 +24,12 @@ PHONES: Final = (
 )
 #: How narrow the search is: a path this much less likely than the best one is given up. Our own choice: with
 #: 1e-30 right paths were lost, and 1e-90 takes four times as long and found no more.
-BEAMS: Final = {"beam": 1e-60, "pbeam": 1e-60, "wbeam": 1e-40, "lpbeam": 1e-55}
+BEAMS: Final = {"beam": 1e-52, "pbeam": 1e-52, "wbeam": 1e-36, "lpbeam": 1e-48}
 #: What the library writes at a word: which of its pronunciations, and our item.
 _MARKS: Final = re.compile(r"\(\d+\)")
 #: How much the grammar's chances count against the sound (the library's own weight of a language model, which
 #: it does not put on a grammar by itself).
-WEIGHT: Final = 6.5
+WEIGHT: Final = 3.0
 #: The library keeps scores without their last ten bits.
 SHIFTED: Final = 1024
 SOUND: Final = "+sound+"

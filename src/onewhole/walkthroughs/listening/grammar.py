@@ -38,6 +38,7 @@ COME_BACK: Final = 300_000
 FILLER: Final = 20
 SAY_SOUND: Final = 400
 MORE_SOUND: Final = 40_000
+MOVE_ON: Final = 2_000
 FREE_NUMBER: Final = 20_000
 EXPECTED: Final = 300_000
 OPEN: Final = 30_000
@@ -120,7 +121,7 @@ def _step(made: _Builder, first: int, step: Sequence[Sequence[Listened]], item: 
     made.arc(unknown, unknown, MORE_SOUND, SOUND)
     made.arc(unknown, hub, CERTAIN)
     made.arc(unknown, last, SKIP)
-    made.arc(hub, last, LEAVE, "<sil>")
+    made.arc(hub, last, MOVE_ON, "<sil>")
     free = made.state()
     made.arc(hub, free, FREE_NUMBER)
     _number(made, free, hub, (), FREE)

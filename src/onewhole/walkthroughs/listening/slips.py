@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
 
-from onewhole.languages.english.listening import PIECES
+from onewhole.languages.english.listening import CORRECTING, PIECES, SMALL
 from onewhole.notations.sentences.listened import Listened, NumberHeard
 from onewhole.walkthroughs.listening.grammar import FREE, SOUND
 from onewhole.walkthroughs.listening.words import (
@@ -19,6 +19,8 @@ from onewhole.walkthroughs.listening.words import (
 
 #: Who says the right number within so many seconds after a wrong one has corrected it.
 CORRECTED: Final = Fraction(6)
+#: Who stumbles within so many seconds behind a number may have corrected it.
+STUMBLE: Final = Fraction(3, 2)
 #: Words to either side of a number that are listened to once more with it.
 AROUND: Final = 2
 #: A part is followed when so many numbers of its script were heard at their place, of all of them in
@@ -79,6 +81,8 @@ def _doubts(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Iterator
             continue
         if _put_right(number, wanted, numbers, heard) or _elsewhere(number, items, numbers):
             continue
+        if _broken_off(number, heard):
+            continue
         yield _doubt(number, item.said, heard)
 
 
@@ -97,6 +101,16 @@ def _put_right(
         if other.item == number.item:
             return True
         if other.item == FREE and 0 <= heard[other.first].start - said <= CORRECTED:
+            return True
+    return False
+
+
+def _broken_off(number: HeardNumber, heard: Sequence[HeardWord]) -> bool:
+    """Say whether speech stumbles right behind the number, so that it may have been put right unheard."""
+    said = heard[number.last - 1].end
+    for word in heard[number.last : number.last + AROUND]:
+        stumbles = word.word == SOUND or word.word in CORRECTING or word.word in SMALL
+        if word.item == FREE and stumbles and word.start - said <= STUMBLE:
             return True
     return False
 
