@@ -1,1 +1,1 @@
-"""How well a recording is listened to: made-up teachers with synthetic voices, slips planted, and what is told."""
+"""How well a recording is listened to: synthetic voices, improvised words, slips, and what is told."""

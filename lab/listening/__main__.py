@@ -5,6 +5,7 @@ from argparse import ArgumentParser
 from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
+from functools import partial
 from pathlib import Path
 from random import Random
 from statistics import median
@@ -66,14 +67,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
     films = []
     for voice in asked.voices or (TUNING if asked.tuning else UNSEEN):
         film = Film(voice)
-        chance = Random(f"{voice} {asked.seed}")  # noqa: S311
+        chance = Random(f"{voice} {asked.seed}")
         told_parts = [
             improvised(steps, chance, 1 if 0 < at <= asked.slips else 0) for at, steps in enumerate(scripts)
         ]
         with ThreadPoolExecutor(asked.cores) as pool:
-            for line in pool.map(
-                lambda pair: one(film, *pair, asked.cache), list(zip(scripts, told_parts, strict=True))
-            ):
+            for line in pool.map(partial(one, film, cache=asked.cache), scripts, told_parts):
                 print(line, file=sys.stderr, flush=True)
         films.append(film)
         print(*film.missed, *film.wrong, sep="\n", file=sys.stderr)
@@ -83,7 +82,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 def one(film: Film, steps: Steps, told_as: Sequence[Uttered], cache: Path) -> str:
     """Speak a part, listen to it, and count."""
-    chance = Random(len(told_as))  # noqa: S311
+    chance = Random(len(told_as))
     rate = 16_000
     pieces: list[np.ndarray[tuple[int], np.dtype[np.int16]]] = []
     spans: list[tuple[Uttered, float, float]] = []
@@ -111,7 +110,11 @@ def one(film: Film, steps: Steps, told_as: Sequence[Uttered], cache: Path) -> st
             continue
         film.planted += 1
         hit = next(
-            (slip for slip in left if start - 0.3 <= slip.at <= end and number_parts(slip.said) == number_parts(uttered.slip)),
+            (
+                slip
+                for slip in left
+                if start - 0.3 <= slip.at <= end and number_parts(slip.said) == number_parts(uttered.slip)
+            ),
             None,
         )
         if hit:

@@ -1,6 +1,6 @@
 """A part of a film told in a teacher's own way: other words, another order, a slip, a correction.
 
-How often each happens is our own choice: more of everything than a teacher would, so that it shows what is lost.
+How often each happens is our own choice: more of everything than a teacher would, to show what is lost.
 """
 
 from collections.abc import Sequence
@@ -12,7 +12,18 @@ from onewhole.languages.english.listening import PIECES, SMALL
 from onewhole.languages.english.words import piece_name
 from onewhole.notations.sentences.listened import Listened, NumberHeard, PlainWord
 
-BEFORE: Final = ("okay,", "so,", "um,", "all right,", "now,", "well,", "let's see,", "and,", "you see,", "alright everybody,")
+BEFORE: Final = (
+    "okay,",
+    "so,",
+    "um,",
+    "all right,",
+    "now,",
+    "well,",
+    "let's see,",
+    "and,",
+    "you see,",
+    "alright everybody,",
+)
 BESIDE: Final = (
     "watch what happens here.",
     "does that make sense?",
@@ -33,8 +44,8 @@ OTHERS: Final = {
     "so": ("and so", "that means"),
 }
 CORRECTING: Final = ("no,", "sorry, I mean", "no wait,", "oops,")
-#: Chances of hundred: a word before a sentence, a sentence of the teacher's own, a sentence left out, two
-#: sentences of a step in another order, another word, a word left out, a number corrected at once.
+#: In a hundred: a word before a sentence, a sentence of one's own, a sentence left out, two sentences of a
+#: step in another order, another word, a word left out, a number corrected at once.
 FILLED, OWN, LEFT_OUT, TURNED, OTHER, DROPPED, CORRECTED = 45, 12, 5, 12, 35, 3, 4
 
 
@@ -112,5 +123,7 @@ def otherwise(words: Sequence[str], chance: Random) -> tuple[str, ...] | None:
         new = SMALL[chance.choice(others)]
     else:
         one = PIECES[word]
-        new = chance.choice([piece_name(parts) for parts in (3, 4, 5, 6, 8, 10, 12) if piece_name(parts, 1) != one])
+        new = chance.choice(
+            [piece_name(parts) for parts in (3, 4, 5, 6, 8, 10, 12) if piece_name(parts, 1) != one]
+        )
     return (*words[:at], new, *words[at + 1 :])

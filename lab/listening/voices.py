@@ -1,4 +1,4 @@
-"""Synthetic voices from the system's packages (flite, festival, espeak-ng) and our own: text in, sound out."""
+"""Synthetic voices from the system's packages (flite, festival, espeak-ng) and our own: text to sound."""
 
 import hashlib
 import subprocess
@@ -68,5 +68,6 @@ def _read(path: Path) -> Sound:
 
 def trimmed(sound: Sound) -> Samples:
     """Return the samples from the first that is heard to the last, 40 dB below the loudest."""
-    loud = np.flatnonzero(np.abs(sound.samples.astype(np.int32)) * 100 > np.abs(sound.samples.astype(np.int32)).max())
+    size = np.abs(sound.samples.astype(np.int32))
+    loud = np.flatnonzero(size * 100 > size.max())
     return sound.samples[loud[0] : loud[-1] + 1] if len(loud) else sound.samples

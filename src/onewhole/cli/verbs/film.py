@@ -52,6 +52,12 @@ Shapes = Annotated[
     str,
     typer.Option("--shape", metavar="SHAPE", help="wide, upright (for a phone held upright), or both."),
 ]
+Listen = Annotated[
+    bool,
+    typer.Option(
+        "--listen/--no-listen", help="Listen to your own recording: captions follow it, slips are told."
+    ),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
@@ -65,6 +71,7 @@ def run(
     try_first: Tried = "",
     mistake: Mistake = False,
     shape: Shapes = BOTH,
+    listen: Listen = True,
     as_json: AsJson = False,
 ) -> int:
     """Film a sheet: script, walkthrough, captions, chapters, transcript, film and poster."""
@@ -75,6 +82,7 @@ def run(
         tried=tuple(label for part in try_first.split(",") if (label := part.strip())),
         mistake=mistake,
         shapes=shapes_named(shape),
+        listen=listen,
     )
     wishes = replace(wishes, pace=replace(wishes.pace, words_a_minute=rate))
     bar = Progress(
@@ -108,6 +116,8 @@ def run(
     )
     for note in shown.notes:
         print(note)
+    for slip in shown.slips:
+        print(slip)
     return 0
 
 
@@ -120,4 +130,8 @@ def _object(shown: FilmFiles) -> dict[str, object]:
         "reading_grade": float(shown.level.grade),
         "longest_sentence": shown.longest,
         "notes": list(shown.notes),
+        "slips": [
+            {"problem": one.label, "seconds": float(one.at), "said": one.said, "board": one.board}
+            for one in shown.slips
+        ],
     }

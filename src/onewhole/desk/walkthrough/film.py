@@ -9,10 +9,12 @@ from pathlib import Path
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, ReadyFile, put
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.lesson import lesson, refused
+from onewhole.desk.walkthrough.listening import Listening, ToldSlip
 from onewhole.desk.walkthrough.soundtrack_choice import (
     SILENT,
     SYNTHETIC,
     Recorded,
+    in_proportion,
     recorded_voice,
     unrecorded,
     voiced,
@@ -63,7 +65,7 @@ class FilmWishes:
     problem, or one file with its cue times beside it. ``minutes`` is the length to fit into. ``choices`` are
     for single problems, by label. ``recorded`` are chapters that the teacher recorded while stepping the
     board, by label, "opening" and "closing"; where there are any, the other chapters stay silent. ``shapes``
-    are those that the film is made in.
+    are those that the film is made in. ``listen`` lets the film follow the teacher's voice.
     """
 
     voice: str = SILENT
@@ -75,13 +77,14 @@ class FilmWishes:
     choices: Mapping[str, FilmChoice] = field(default_factory=dict)
     recorded: Mapping[str, Recorded] = field(default_factory=dict)
     shapes: tuple[Shape, ...] = tuple(Shape)
+    listen: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class FilmFiles:
     """What a filming made, how long the film is, how its words read, and what was not as wished.
 
-    ``chapters`` are where each begins, in milliseconds, and its name.
+    ``chapters`` are where each begins, in milliseconds, and its name; ``slips`` are slips of the tongue.
     """
 
     made: tuple[Made, ...]
@@ -92,6 +95,7 @@ class FilmFiles:
     notes: tuple[str, ...]
     language: str
     chapters: tuple[tuple[int, str], ...]
+    slips: tuple[ToldSlip, ...] = ()
 
     @property
     def reads(self) -> str:
@@ -131,10 +135,13 @@ def make_film(
     wishes = wishes or FilmWishes()
     worked = WorkedSheet(sheet)
     script, timeline = told(worked, wishes)
+    parts = folder_within(to, PARTS)
+    listening = Listening(parts)
+    follow = listening.follow if wishes.listen else in_proportion
     if wishes.recorded:
-        timeline, track = recorded_voice(timeline, wishes.recorded)
+        timeline, track = recorded_voice(timeline, wishes.recorded, follow)
     else:
-        timeline, track = voiced(script, timeline, wishes.voice, wishes.pace)
+        timeline, track = voiced(script, timeline, wishes.voice, wishes.pace, follow)
     note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
     words = spoken_by(sheet.header.words).short(sheet.header.words)
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
@@ -152,7 +159,6 @@ def make_film(
         Ready("transcript", "md", transcript(timeline, words).encode()),
         *(Ready(NAMES[shape][1], "png", poster(shown, words)) for shape, shown in boards.items()),
     )
-    parts = folder_within(to, PARTS)
     whole = [ReadyFile(name, "mp4", parts / f"{name}.mp4") for name in (NAMES[one][0] for one in boards)]
     filmed = film(
         [(shown, one.content) for shown, one in zip(boards.values(), whole, strict=True)],
@@ -168,9 +174,10 @@ def make_film(
         timeline.length,
         level,
         max(map(words_spoken, said)),
-        _notes(worked, timeline, wishes),
+        (*_notes(worked, timeline, wishes), *listening.notes),
         timeline.language,
         tuple((int(1000 * chapter.start), chapter_name(chapter)) for chapter in timeline.chapters),
+        tuple(listening.slips),
     )
 
 

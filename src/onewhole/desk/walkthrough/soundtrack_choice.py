@@ -1,6 +1,6 @@
 """A film gets its voice: none, a synthetic one, the teacher's files, or what was recorded at the board."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
@@ -14,8 +14,8 @@ from onewhole.presses.soundtrack import soundtrack
 from onewhole.presses.voice import spoken
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.lesson import Pace
-from onewhole.walkthroughs.stepping import Stepped, in_step
-from onewhole.walkthroughs.stretching import stretched
+from onewhole.walkthroughs.listening.timed import spread
+from onewhole.walkthroughs.stepping import Stepped
 from onewhole.walkthroughs.timeline import Timeline
 from onewhole.walkthroughs.timing import timed
 
@@ -43,7 +43,20 @@ class Recorded:
     steps: tuple[int, ...]
 
 
-def voiced(script: Script, timeline: Timeline, voice: str, pace: Pace) -> tuple[Timeline, Sound]:
+#: Fits a film to its voices, by label, and to when its board was stepped.
+Follow = Callable[[Timeline, Mapping[str, Sound], Mapping[str, Stepped]], Timeline]
+
+
+def in_proportion(
+    timeline: Timeline, voices: Mapping[str, Sound], stepped: Mapping[str, Stepped]
+) -> Timeline:
+    """Fit a film to its voices without listening to them."""
+    return spread(timeline, {label: sound.seconds for label, sound in voices.items()}, stepped)
+
+
+def voiced(
+    script: Script, timeline: Timeline, voice: str, pace: Pace, follow: Follow = in_proportion
+) -> tuple[Timeline, Sound]:
     """Return the film's times with a voice in them, and its sound.
 
     ``voice`` is "silent", "synthetic" or the path of the teacher's files. Raises RecordingRefused.
@@ -66,11 +79,13 @@ def voiced(script: Script, timeline: Timeline, voice: str, pace: Pace) -> tuple[
             plain = [chapter.label for chapter in timeline.chapters]
             named = named_parts(timeline)
             voices = voice_files(Path(path), [chapter.label for chapter in named.chapters])
-            named = stretched(named, {label: sound.seconds for label, sound in voices.items()})
+            named = follow(named, voices, {})
             return _labelled(named, plain), soundtrack(named, chapters=voices)
 
 
-def recorded_voice(timeline: Timeline, recorded: Mapping[str, Recorded]) -> tuple[Timeline, Sound]:
+def recorded_voice(
+    timeline: Timeline, recorded: Mapping[str, Recorded], follow: Follow = in_proportion
+) -> tuple[Timeline, Sound]:
     """Return the film in step with what was recorded at the board, and its sound.
 
     Chapters without a recording are as long as before and silent. Raises RecordingRefused with all that is
@@ -100,7 +115,7 @@ def recorded_voice(timeline: Timeline, recorded: Mapping[str, Recorded]) -> tupl
             first = RecordingRefused(f"{len(mistakes)} recordings need a change:\n{told}")
         first.mistakes = tuple(mistakes)
         raise first
-    named = in_step(named, steps)
+    named = follow(named, voices, steps)
     return _labelled(named, plain), soundtrack(named, chapters=voices)
 
 

@@ -1,7 +1,7 @@
 """English as it is heard: the words of numbers, what may be said in their place, and words between them.
 
-The word lists are our own choice, from how lessons are told; no source. A word that the recognizer's dictionary
-does not hold is left out there.
+The word lists are our own choice, from how lessons are told; no source. The recognizer leaves out a word
+that its dictionary lacks.
 """
 
 from types import MappingProxyType
@@ -36,24 +36,34 @@ SAME: Final = MappingProxyType(
         "equals": (("is",), ("makes",), ("gives",), ("is", "equal", "to")),
         "makes": (("make",), ("is",), ("gives",)),
         "make": (("makes",), ("are",), ("is",), ("gives",)),
-        "regroup": (("trade",), ("open",), ("break", "up"), ("rename"),),
+        "regroup": (
+            ("trade",),
+            ("open",),
+            ("break", "up"),
+            ("rename"),
+        ),
     }
 )
 
+# fmt: off
 #: Words that may be said anywhere between the numbers.
-FILLERS: Final = tuple(
-    (
-        "a about actually add again all alright also am and another are as at away back be because but by can "
-        "check come cut do done down each enough equal equals everybody first for from get gives go going good "
-        "got great have here how i if in into is it just keep kids know least left less let let's like line "
-        "look looking make makes many mean minus more much my need next no not now number of off okay on oops "
-        "open or our out over part parts pick picture piece pieces please plus put ready really regroup remember "
-        "right same say see should show so some something sorry start still strip strips subtract sure take "
-        "taking than that that's the them then there there's these they thing think this those time to together "
-        "trade try um uh until up us use very wait want was watch we we'll we're well what what's when where "
-        "which whole wholes why will with write yes you your"
-    ).split()
+FILLERS: Final = (
+    "a", "about", "actually", "add", "again", "all", "alright", "also", "am", "and", "another", "are",
+    "as", "at", "away", "back", "be", "because", "but", "by", "can", "check", "come", "cut", "do", "done",
+    "down", "each", "enough", "equal", "equals", "everybody", "first", "for", "from", "get", "gives",
+    "go", "going", "good", "got", "great", "have", "here", "how", "i", "if", "in", "into", "is", "it",
+    "just", "keep", "kids", "know", "least", "left", "less", "let", "let's", "like", "line", "look",
+    "looking", "make", "makes", "many", "mean", "minus", "more", "much", "my", "need", "next", "no",
+    "not", "now", "number", "of", "off", "okay", "on", "oops", "open", "or", "our", "out", "over", "part",
+    "parts", "pick", "picture", "piece", "pieces", "please", "plus", "put", "ready", "really", "regroup",
+    "remember", "right", "same", "say", "see", "should", "show", "so", "some", "something", "sorry",
+    "start", "still", "strip", "strips", "subtract", "sure", "take", "taking", "than", "that", "that's",
+    "the", "them", "then", "there", "there's", "these", "they", "thing", "think", "this", "those", "time",
+    "to", "together", "trade", "try", "uh", "um", "until", "up", "us", "use", "very", "wait", "want",
+    "was", "watch", "we", "we'll", "we're", "well", "what", "what's", "when", "where", "which", "whole",
+    "wholes", "why", "will", "with", "write", "yes", "you", "your",
 )
+# fmt: on
 
 #: Words by which a number is put right.
 CORRECTING: Final = frozenset({"no", "wait", "sorry", "i", "mean", "oops", "actually", "know", "well"})

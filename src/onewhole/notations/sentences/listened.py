@@ -17,7 +17,7 @@ from onewhole.statements.row import flat
 from onewhole.statements.writable import Writable
 
 #: Signs that are written at words and not heard.
-_UNHEARD = ".,:;?!()\"\N{LEFT DOUBLE QUOTATION MARK}\N{RIGHT DOUBLE QUOTATION MARK}"
+_UNHEARD = '.,:;?!()"\N{LEFT DOUBLE QUOTATION MARK}\N{RIGHT DOUBLE QUOTATION MARK}'
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +88,8 @@ def _line(thing: Writable, language: Language) -> Iterator[Listened]:
         if isinstance(piece, Quantity | WithMinus | Impossible):
             number = tuple(_words(language.say(piece)))
             start = next(
-                (one for one in range(at, len(words)) if tuple(words[one : one + len(number)]) == number), None
+                (one for one in range(at, len(words)) if tuple(words[one : one + len(number)]) == number),
+                None,
             )
             if start is not None:
                 yield from map(PlainWord, words[at:start])

@@ -1,4 +1,4 @@
-"""A recording is listened to, in a process of its own and on this machine: words with their times come out."""
+"""A recording is listened to, in a process of its own, on this machine: words and their times come out."""
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
@@ -54,7 +54,9 @@ def can_listen() -> bool:
 def heard_part(sound: Sound, steps: Sequence[Sequence[Sequence[Listened]]]) -> HeardPart:
     """Listen to a part of a film. Raises NotHeard."""
     graph = grammar(steps)
-    asked = Graph(tuple((arc.start, arc.end, arc.chance, arc.word, arc.item) for arc in graph.arcs), graph.last)
+    asked = Graph(
+        tuple((arc.start, arc.end, arc.chance, arc.word, arc.item) for arc in graph.arcs), graph.last
+    )
     with _listener(sound) as listener:
         found = msgspec.json.decode(_ask(listener, asked), type=list[tuple[str, int, int, int]])
         words = tuple(

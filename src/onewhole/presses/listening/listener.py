@@ -1,9 +1,9 @@
 """The process that listens for `hearing`: PocketSphinx with its model of American English.
 
-It reads messages from its standard input and answers each on its standard output; before each stand four bytes that
-say how many follow. The first message is the sound, 16-bit samples of one channel, 16,000 a second; every
-other one is JSON. A grammar is answered by the words that were heard, a pair of wordings by how much better the
-first one fits.
+It reads messages from its standard input and answers each on its standard output; before each stand four
+bytes that say how many follow. The first message is the sound, 16-bit samples of one channel, 16,000 a
+second; every other one is JSON. A grammar is answered by the words that were heard, a pair of wordings by how
+much better the first one fits.
 """
 
 import os
@@ -19,11 +19,15 @@ from onewhole.presses.limited import read
 #: Samples and frames a second.
 RATE, FRAMES = 16_000, 100
 #: The sounds of the model, for what is no known word.
+# fmt: off
 PHONES: Final = (
-    "AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH IY JH K L M N NG OW OY P R S SH T TH UH UW V W Y Z ZH".split()
+    "AA", "AE", "AH", "AO", "AW", "AY", "B", "CH", "D", "DH", "EH", "ER", "EY",
+    "F", "G", "HH", "IH", "IY", "JH", "K", "L", "M", "N", "NG", "OW", "OY",
+    "P", "R", "S", "SH", "T", "TH", "UH", "UW", "V", "W", "Y", "Z", "ZH",
 )
+# fmt: on
 #: How narrow the search is: a path this much less likely than the best one is given up. Our own choice: with
-#: 1e-30 right paths were lost, and 1e-90 takes four times as long and found no more.
+#: 1e-40 right paths were lost, and 1e-60 takes twice as long and heard the same (tuning voices).
 BEAMS: Final = {"beam": 1e-52, "pbeam": 1e-52, "wbeam": 1e-36, "lpbeam": 1e-48}
 #: What the library writes at a word: which of its pronunciations, and our item.
 _MARKS: Final = re.compile(r"\(\d+\)")
@@ -47,7 +51,7 @@ class Comparing(msgspec.Struct, frozen=True):
 
 
 class Graph(msgspec.Struct, frozen=True):
-    """Arcs from state 0 to state ``last``: two states, a chance in millionths, a word ("" for none), an item."""
+    """Arcs from state 0 to ``last``: two states, a chance in millionths, a word ("" for none), an item."""
 
     arcs: tuple[tuple[int, int, int, str, int], ...]
     last: int
@@ -63,7 +67,7 @@ class Ear:
         self.decoder: Any = Decoder(lm=None, cmn="batch", loglevel="FATAL", bestpath=False, **BEAMS)
         self.names: dict[tuple[str, int], str | None] = {}
         for phone in PHONES:
-            self.decoder.add_word(_sound(phone), phone, False)
+            self.decoder.add_word(_sound(phone), phone, update=False)
 
     def hear(self, graph: Graph) -> list[tuple[str, int, int, int]]:
         """Return the words: each with its item, its first frame and the one after its last."""
@@ -86,7 +90,7 @@ class Ear:
             if not list(self._decode(self._arcs(arcs), len(words), sound)):
                 return None
             scores.append(self._score())
-        return round((scores[0] - scores[1]))
+        return round(scores[0] - scores[1])
 
     def _score(self) -> float:
         hypothesis = self.decoder.hyp()
@@ -104,7 +108,7 @@ class Ear:
         return [(one.word, one.start_frame, one.end_frame) for one in self.decoder.seg() or ()]
 
     def _arcs(self, arcs: Iterable[tuple[int, int, int, str, int]]) -> list[tuple[object, ...]]:
-        """Return the arcs as the library takes them; a word that its dictionary lacks may be any one sound."""
+        """Return the arcs as the library takes them; a word that its dictionary lacks may be left out."""
         made: list[tuple[object, ...]] = []
         free: dict[int, dict[int, float]] = {}
         for start, end, chance, word, item in arcs:
@@ -133,16 +137,16 @@ class Ear:
         if phones is None or item < 0:
             return None if phones is None else word
         name = f"{word}#{item}"
-        self.decoder.add_word(name, phones, False)
+        self.decoder.add_word(name, phones, update=False)
         other = 2
         while phones := self.decoder.lookup_word(f"{word}({other})"):
-            self.decoder.add_word(f"{name}({other})", phones, False)
+            self.decoder.add_word(f"{name}({other})", phones, update=False)
             other += 1
         return name
 
 
 def _reached(start: int, free: Mapping[int, Mapping[int, float]]) -> dict[int, float]:
-    """Return all states that are reached without a word, each by its likeliest way: the library takes one step."""
+    """Return all states reached without a word, each by its likeliest way: the library takes one step."""
     best = {start: 1.0}
     waiting = [start]
     while waiting:

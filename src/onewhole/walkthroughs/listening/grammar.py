@@ -1,9 +1,9 @@
 """What may be said at a part of the film: its script with every number left open, and free words between.
 
-A grammar is a graph: states, and arcs with a word or none. Its script runs straight through, word after word, so
-that what is read as it stands is followed closely. Wherever a number begins or ends, and between sentences, speech
-may leave the script for free words, sounds that are no known word, or another piece of the same step, and
-come back: that is how a step told in another order, begun again or corrected is followed.
+A grammar is a graph: states, and arcs with a word or none. Its script runs straight through, word after word:
+what is read as it stands is followed closely. Wherever a number begins or ends, and between sentences, speech
+may leave the script for free words, sounds that are no known word, or another piece of the same step,
+and come back: that is how a step told in another order, begun again or corrected is followed.
 """
 
 from collections.abc import Iterable, Sequence
@@ -100,13 +100,12 @@ def _step(made: _Builder, first: int, step: Sequence[Sequence[Listened]], item: 
             entries = [(here, NEXT)] if before is None else [(here, NEXT), (before, SKIP)]
             match one:
                 case PlainWord(word):
-                    for entry, likely in entries:
-                        _word(made, entry, after, likely, word, item)
+                    _word(made, entries, after, word, item)
                 case NumberHeard(words):
                     made.arc(here, hub, LEAVE)
                     _number(made, here, after, words, item)
                     made.arc(after, hub, LEAVE)
-                    if at + 1 < len(sentence) and isinstance(sentence[at+1], PlainWord):
+                    if at + 1 < len(sentence) and isinstance(sentence[at + 1], PlainWord):
                         made.arc(hub, after, COME_BACK)
             before, here = here, after
             item += 1
@@ -134,14 +133,17 @@ def _gate(made: _Builder, state: int, hub: int) -> None:
     made.arc(hub, state, COME_BACK)
 
 
-def _word(made: _Builder, start: int, end: int, chance: int, word: str, item: int) -> None:
-    made.arc(start, end, chance, word, item)
-    for other in SAME.get(word, ()):
-        here = start
-        for at, part in enumerate(other, start=1):
-            there = end if at == len(other) else made.state()
-            made.arc(here, there, chance * OTHER_WORD // CERTAIN if at == 1 else CERTAIN, part, item)
-            here = there
+def _word(made: _Builder, entries: Iterable[tuple[int, int]], end: int, word: str, item: int) -> None:
+    """Put a word, and what may be said for it, between its entries (state, chance) and a state."""
+    for start, chance in entries:
+        made.arc(start, end, chance, word, item)
+        for other in SAME.get(word, ()):
+            here = start
+            for at, part in enumerate(other, start=1):
+                there = end if at == len(other) else made.state()
+                likely = chance * OTHER_WORD // CERTAIN if at == 1 else CERTAIN
+                made.arc(here, there, likely, part, item)
+                here = there
 
 
 def _number(made: _Builder, start: int, end: int, words: Sequence[str], item: int) -> None:

@@ -58,9 +58,7 @@ def followed(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[Hear
     return 100 * len(places) >= FOUND * len(wanted) and 100 * right >= AS_WRITTEN * len(found)
 
 
-def doubts(
-    steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]
-) -> tuple[Doubt, ...]:
+def doubts(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]) -> tuple[Doubt, ...]:
     """Return the numbers that seem to be said otherwise than they are written, in the order of the times.
 
     No doubt: a number that was put right afterwards, numbers of a step in another order, and one of which

@@ -1,4 +1,4 @@
-"""A film in step with what was heard: each sentence has the time at which it was said, and the board follows."""
+"""A film in step with what was heard: each sentence at the time it was said, and the board follows."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -10,6 +10,7 @@ from onewhole.notations.sentences.listened import Listened
 from onewhole.walkthroughs.listening.grammar import FREE
 from onewhole.walkthroughs.listening.words import HeardWord, script_items
 from onewhole.walkthroughs.stepping import Stepped, in_step
+from onewhole.walkthroughs.stretching import stretched
 from onewhole.walkthroughs.timeline import FRAMES, Timed, TimedChapter, Timeline
 
 #: A step of the board comes so long before its first word: the hand is a moment ahead of the voice.
@@ -30,7 +31,7 @@ class HeardSentence:
 
 @dataclass(frozen=True, slots=True)
 class HeardTimes:
-    """When the sentences of a part were said; ``stepped`` is when its board was stepped, where that is known."""
+    """When the sentences of a part were said; ``stepped`` is when its board was, where that is known."""
 
     length: Fraction
     sentences: tuple[HeardSentence, ...]
@@ -40,7 +41,7 @@ class HeardTimes:
 def heard_sentences(
     steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]
 ) -> tuple[HeardSentence, ...]:
-    """Return the sentences of which enough was heard, in the script's order, each from its first word to its last."""
+    """Return the sentences of which enough was heard, in the script's order, from first to last word."""
     return tuple(_sentences(steps, heard))
 
 
@@ -66,8 +67,8 @@ def in_speech(timeline: Timeline, heard: Mapping[str, HeardTimes]) -> Timeline:
     """Return the film in step with what was heard of its chapters, by label; others keep their length.
 
     A cue begins when the board was stepped, where that is known, and else just before its first sentence was
-    said. A sentence has its own time; one that was not heard shares what is left between its neighbors. Every time is
-    on a frame, and within its cue.
+    said. A sentence has its own time; those that were not heard share what is left between their neighbors.
+    Every time is on a frame, and within its cue.
     """
     parts = {chapter.label: chapter for chapter in timeline.chapters}
     stepped = {label: times.stepped or _steps(parts[label], times) for label, times in heard.items()}
@@ -79,6 +80,12 @@ def in_speech(timeline: Timeline, heard: Mapping[str, HeardTimes]) -> Timeline:
             for chapter in made.chapters
         ),
     )
+
+
+def spread(timeline: Timeline, lengths: Mapping[str, Fraction], stepped: Mapping[str, Stepped]) -> Timeline:
+    """Return the film with its recorded chapters spread in proportion: where nothing was heard of them."""
+    made = in_step(timeline, stepped) if stepped else timeline
+    return stretched(made, {label: length for label, length in lengths.items() if label not in stepped})
 
 
 def _steps(chapter: TimedChapter, times: HeardTimes) -> Stepped:
@@ -106,7 +113,9 @@ def _said(chapter: TimedChapter, times: HeardTimes) -> TimedChapter:
         _cue(
             cue,
             [
-                None if (one := found.get((step, at))) is None else (chapter.start + one.start, chapter.start + one.end)
+                None
+                if (one := found.get((step, at))) is None
+                else (chapter.start + one.start, chapter.start + one.end)
                 for at in range(len(cue.said))
             ],
         )

@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import Final
 
 from onewhole.languages.english.listening import DIGITS, JOINS, PIECES, SMALL, TENS, WHOLES
-from onewhole.notations.sentences.listened import Listened, NumberHeard, PlainWord
+from onewhole.notations.sentences.listened import Listened, NumberHeard
 from onewhole.walkthroughs.listening.grammar import FREE
 
 #: A number in free words is one phrase as long as its words follow each other within so many seconds.
@@ -16,7 +16,7 @@ _NUMBER_WORDS: Final = frozenset({*SMALL, *TENS, *PIECES})
 
 @dataclass(frozen=True, slots=True)
 class HeardWord:
-    """A word, its place in the script (``FREE`` for none), and from when to when it was said, in seconds."""
+    """A word, its place in the script (``FREE`` for none), and when it was said, in seconds."""
 
     word: str
     item: int
@@ -26,7 +26,7 @@ class HeardWord:
 
 @dataclass(frozen=True, slots=True)
 class HeardNumber:
-    """A number that was said: at which place of the script (or ``FREE``), its words, and which of all words."""
+    """A number that was said: at which place of the script (or ``FREE``), its words, which of all words."""
 
     item: int
     words: tuple[str, ...]
@@ -103,8 +103,3 @@ def _numbers(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Iterato
 def _goes_on(before: HeardWord, word: HeardWord) -> bool:
     near = word.start - before.end <= TOGETHER
     return near and word.item == FREE and (word.word in _NUMBER_WORDS or word.word == JOINS)
-
-
-def plain_words(items: Sequence[ScriptItem]) -> frozenset[str]:
-    """Return the words of the script that are no numbers."""
-    return frozenset(one.said.word for one in items if isinstance(one.said, PlainWord))
