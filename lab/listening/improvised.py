@@ -51,7 +51,7 @@ FILLED, OWN, LEFT_OUT, TURNED, OTHER, DROPPED, CORRECTED = 45, 12, 5, 12, 35, 3,
 
 @dataclass(frozen=True, slots=True)
 class Uttered:
-    """One breath: what is said; the step and sentence of the script, or None; the slip in it, by its words."""
+    """One breath: what is said; its step and sentence of the script, or None; the slip in it, in words."""
 
     words: str
     place: tuple[int, int] | None

@@ -90,8 +90,10 @@ def film_night(
     plan, stamp = plan_of(book, night), _fingerprint(book, page)
     recorded, notes = usable(book, night, board(page.sheet, plan))
     made(to, private=True)
-    ready, shown = make_film(page.sheet, to, when=when, wishes=plan.wishes(recorded), progress=progress)
-    shown = replace(shown, notes=(*notes, *shown.notes))
+    ready, shown = make_film(
+        page.sheet, to, when=when, wishes=replace(plan.wishes(recorded), listen=True), progress=progress
+    )
+    shown = replace(shown, notes=(*notes, *map(str, shown.slips), *shown.notes))
     about = _About(
         int(shown.length), shown.notes, shown.reads, stamp, when.isoformat(), shown.language, shown.chapters
     )

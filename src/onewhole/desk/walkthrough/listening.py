@@ -34,7 +34,7 @@ _VERSION: Final = 1
 
 @dataclass(frozen=True, slots=True)
 class ToldSlip:
-    """A slip of the tongue: in which part, at which second of the film, what was said, what the board says."""
+    """A slip of the tongue: in which part, at which second of the film, what was said and is written."""
 
     label: str
     at: Fraction
@@ -102,8 +102,8 @@ class Listening:
             heard[label] = HeardTimes(voices[label].seconds, sentences, stepped.get(label))
         if lost:
             self.notes.append(
-                f"Not followed, so its captions are spread in proportion: {', '.join(lost)}. It may be another "
-                "problem, too quiet, or not the English of an American adult."
+                f"Not followed, so its captions are spread in proportion: {', '.join(lost)}. It may be "
+                "another problem, too quiet, or not the English of an American adult."
             )
         rest = {label: sound for label, sound in voices.items() if label not in heard}
         made = spread(timeline, voices_lengths(rest), {at: one for at, one in stepped.items() if at in rest})

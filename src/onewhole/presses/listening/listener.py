@@ -29,6 +29,9 @@ PHONES: Final = (
 #: How narrow the search is: a path this much less likely than the best one is given up. Our own choice: with
 #: 1e-40 right paths were lost, and 1e-60 takes twice as long and heard the same (tuning voices).
 BEAMS: Final = {"beam": 1e-52, "pbeam": 1e-52, "wbeam": 1e-36, "lpbeam": 1e-48}
+#: The most models that are compared in a frame: bounds the time for speech that fits nothing. With 700 right
+#: paths were lost; 1500 and 5000 heard the same (tuning voices).
+MOST: Final = 2_000
 #: What the library writes at a word: which of its pronunciations, and our item.
 _MARKS: Final = re.compile(r"\(\d+\)")
 #: How much the grammar's chances count against the sound (the library's own weight of a language model, which
@@ -64,7 +67,9 @@ class Ear:
         from pocketsphinx import Decoder  # noqa: PLC0415 - loaded once the limits stand
 
         self.sound = sound
-        self.decoder: Any = Decoder(lm=None, cmn="batch", loglevel="FATAL", bestpath=False, **BEAMS)
+        self.decoder: Any = Decoder(
+            lm=None, cmn="batch", loglevel="FATAL", bestpath=False, maxhmmpf=MOST, **BEAMS
+        )
         self.names: dict[tuple[str, int], str | None] = {}
         for phone in PHONES:
             self.decoder.add_word(_sound(phone), phone, update=False)

@@ -1,0 +1,108 @@
+"""A slip is told where a number was said otherwise; what may be no slip is not."""
+
+from fractions import Fraction
+
+import pytest
+
+from onewhole.notations.sentences.listened import Listened, NumberHeard, PlainWord
+from onewhole.walkthroughs.listening.grammar import FREE, SOUND, grammar
+from onewhole.walkthroughs.listening.slips import doubts, followed
+from onewhole.walkthroughs.listening.words import HeardWord, number_parts
+
+
+def words(text: str) -> tuple[PlainWord, ...]:
+    """Plain words of a script."""
+    return tuple(map(PlainWord, text.split()))
+
+
+def number(text: str, shown: str) -> NumberHeard:
+    """A number of a script."""
+    return NumberHeard(tuple(text.split()), shown)
+
+
+#: now we have 3 6/5 minus 1 2/5: item 3 and item 5 are the numbers.
+STEPS: tuple[tuple[tuple[Listened, ...], ...], ...] = (
+    (
+        (
+            *words("now we have"),
+            number("three and six fifths", "3 6/5"),
+            *words("minus"),
+            number("one and two fifths", "1 2/5"),
+        ),
+    ),
+)
+
+
+def heard(text: str) -> tuple[HeardWord, ...]:
+    """Words a third of a second apart; behind a word may stand its item: six@3."""
+    found = []
+    for at, one in enumerate(text.split()):
+        word, _, item = one.partition("@")
+        start = Fraction(at, 3)
+        found.append(HeardWord(word, int(item) if item else FREE, start, start + Fraction(1, 3)))
+    return tuple(found)
+
+
+BEGIN = "now@0 we@1 have@2 "
+REST = " minus@4 one@5 and@5 two@5 fifths@5"
+
+
+def test_a_number_said_otherwise_is_told_with_its_time() -> None:
+    """A number said otherwise is told with its time."""
+    (slip,) = doubts(STEPS, heard(f"{BEGIN}three@3 and@3 seven@3 fifths@3{REST}"))
+    assert (slip.said, slip.board, slip.at) == (("three", "and", "seven", "fifths"), "3 6/5", 1)
+    assert slip.written == ("we", "have", "three", "and", "six", "fifths", "minus", "one")
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "three@3 and@3 six@3 fifths@3",
+        "three@3 and@3 six@3 fifth@3",  # one and many are the same
+        "three@3 six@3 fifths@3",  # wholes and pieces without a joint
+        "three@3 and@3 seven@3 fifths@3 three@3 and@3 six@3 fifths@3",  # said again, rightly
+        "three@3 and@3 seven@3 fifths@3 no wait six fifths three and six fifths",  # put right in free words
+        f"three@3 and@3 seven@3 fifths@3 {SOUND} {SOUND}",  # broken off: perhaps put right
+        "three@3",  # another form: perhaps the rest was not heard
+    ],
+)
+def test_nothing_is_told_of(said: str) -> None:
+    """Nothing is told of."""
+    assert doubts(STEPS, heard(f"{BEGIN}{said}{REST}")) == ()
+
+
+def test_numbers_of_a_step_in_another_order_are_no_slips() -> None:
+    """Numbers of a step in another order are no slips."""
+    turned = "one@3 and@3 two@3 fifths@3 minus@4 three@5 and@5 six@5 fifths@5"
+    assert doubts(STEPS, heard(BEGIN + turned)) == ()
+
+
+def test_another_script_is_not_followed() -> None:
+    """Another script is not followed."""
+    assert followed(STEPS, heard(f"{BEGIN}three@3 and@3 six@3 fifths@3{REST}"))
+    assert not followed(STEPS, heard("well look at this one@3 here is something else"))
+    assert not followed(STEPS, ())
+
+
+def test_quarters_are_fourths() -> None:
+    """Quarters are fourths."""
+    assert number_parts(("three", "quarters")) == number_parts(("three", "fourths"))
+    assert number_parts(("three", "quarters")) != number_parts(("three", "fifths"))
+
+
+def test_every_state_of_a_grammar_leads_to_its_end() -> None:
+    """Nothing that is begun is stuck: from every state that is reached the last one is."""
+    made = grammar(STEPS)
+    ahead: dict[int, set[int]] = {}
+    for arc in made.arcs:
+        ahead.setdefault(arc.start, set()).add(arc.end)
+
+    def reached(start: int) -> set[int]:
+        found, waiting = {start}, [start]
+        while waiting:
+            for there in ahead.get(waiting.pop(), set()) - found:
+                found.add(there)
+                waiting.append(there)
+        return found
+
+    assert all(made.last in reached(state) for state in reached(0))
