@@ -88,7 +88,10 @@ def one(film: Film, steps: Steps, told_as: Sequence[Uttered], cache: Path) -> st
     spans: list[tuple[Uttered, float, float]] = []
     at = 0.0
     for uttered in told_as:
-        quiet = np.zeros(int(rate * chance.uniform(0.25, 0.8)), np.int16)
+        begun = bool(spans) and spans[-1][0].place is None
+        quiet = np.zeros(
+            int(rate * (chance.uniform(0.05, 0.2) if begun else chance.uniform(0.25, 0.8))), np.int16
+        )
         sound = say(film.voice, uttered.words, cache)
         samples = np.frombuffer(hearing.at_16_000(Sound(trimmed(sound), sound.rate)), np.int16)
         pieces += [quiet, samples]

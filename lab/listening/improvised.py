@@ -80,12 +80,14 @@ def improvised(steps: Sequence[Sequence[Sequence[Listened]]], chance: Random, sl
                 continue
             if chance.randrange(100) < OWN:
                 told.append(Uttered(chance.choice(BESIDE), None))
+            if chance.randrange(100) < FILLED:
+                told.append(Uttered(chance.choice(BEFORE), None))
             told.append(_told(sentences[sentence], (step, sentence), has, chance))
     return told
 
 
 def _told(said: Sequence[Listened], place: tuple[int, int], wrong: set[int], chance: Random) -> Uttered:
-    words: list[str] = [chance.choice(BEFORE)] if chance.randrange(100) < FILLED else []
+    words: list[str] = []
     slip: tuple[str, ...] | None = None
     for at, one in enumerate(said):
         match one:

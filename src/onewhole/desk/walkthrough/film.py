@@ -135,8 +135,7 @@ def make_film(
     wishes = wishes or FilmWishes()
     worked = WorkedSheet(sheet)
     script, timeline = told(worked, wishes)
-    parts = folder_within(to, PARTS)
-    listening = Listening(parts)
+    listening = Listening(lambda: folder_within(to, PARTS))
     follow = listening.follow if wishes.listen else in_proportion
     if wishes.recorded:
         timeline, track = recorded_voice(timeline, wishes.recorded, follow)
@@ -159,6 +158,7 @@ def make_film(
         Ready("transcript", "md", transcript(timeline, words).encode()),
         *(Ready(NAMES[shape][1], "png", poster(shown, words)) for shape, shown in boards.items()),
     )
+    parts = folder_within(to, PARTS)
     whole = [ReadyFile(name, "mp4", parts / f"{name}.mp4") for name in (NAMES[one][0] for one in boards)]
     filmed = film(
         [(shown, one.content) for shown, one in zip(boards.values(), whole, strict=True)],

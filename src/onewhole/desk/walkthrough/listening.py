@@ -1,7 +1,7 @@
 """The teacher's own recording is listened to: the board and the captions follow it, and slips are told."""
 
 import hashlib
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
 from dataclasses import dataclass, field
@@ -64,10 +64,11 @@ class _Kept(msgspec.Struct, frozen=True):
 class Listening:
     """Listens while a film gets its voice; what was found is here afterwards.
 
-    What was heard is kept in ``folder``, so that an unchanged part is not listened to again.
+    What was heard is kept in the folder that ``folder`` makes, so that an unchanged part is not listened to
+    again.
     """
 
-    folder: Path
+    folder: Callable[[], Path]
     slips: list[ToldSlip] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
 
@@ -86,8 +87,9 @@ class Listening:
             )
             return spread(timeline, voices_lengths(voices), stepped)
         parts = [chapter for chapter in timeline.chapters if chapter.label in voices]
+        place = self.folder()
         with ThreadPoolExecutor(min(4, cpu_count() or 1)) as pool:
-            found = list(pool.map(lambda chapter: self._heard(chapter, voices[chapter.label]), parts))
+            found = list(pool.map(lambda part: self._heard(part, voices[part.label], place), parts))
         heard: dict[str, HeardTimes] = {}
         lost: list[str] = []
         for chapter, kept in zip(parts, found, strict=True):
@@ -117,12 +119,12 @@ class Listening:
         ]
         return made
 
-    def _heard(self, chapter: TimedChapter, sound: Sound) -> _Kept | None:
+    def _heard(self, chapter: TimedChapter, sound: Sound, folder: Path) -> _Kept | None:
         """Return what is heard of a part, kept or anew; None where it cannot be listened to."""
         steps = [[listened(sentence) for sentence in cue.cue.says] for cue in chapter.cues]
         said = repr((_VERSION, steps, sound.rate)).encode()
         name = hashlib.sha256(said + sound.samples.tobytes()).hexdigest()
-        place = self.folder / f"heard-{name[:32]}.json"
+        place = folder / f"heard-{name[:32]}.json"
         with suppress(OSError, msgspec.DecodeError):
             return msgspec.json.decode(place.read_bytes(), type=_Kept)
         try:

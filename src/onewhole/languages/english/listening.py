@@ -66,4 +66,4 @@ FILLERS: Final = (
 # fmt: on
 
 #: Words by which a number is put right.
-CORRECTING: Final = frozenset({"no", "wait", "sorry", "i", "mean", "oops", "actually", "know", "well"})
+CORRECTING: Final = frozenset({"no", "wait", "sorry", "i", "mean", "oops", "actually", "know"})

@@ -112,8 +112,8 @@ def _step(made: _Builder, first: int, step: Sequence[Sequence[Listened]], item: 
         made.arc(here, hub, LEAVE)
     last = made.state()
     made.arc(here, last, CERTAIN)
-    words = {one.word for sentence in step for one in sentence if isinstance(one, PlainWord)}
-    for word in sorted(words.union(FILLERS)):
+    own = {one.word for sentence in step for one in sentence if isinstance(one, PlainWord)}
+    for word in sorted(own.union(FILLERS)):
         made.arc(hub, hub, FILLER, word)
     unknown = made.state()
     made.arc(hub, unknown, SAY_SOUND, SOUND)

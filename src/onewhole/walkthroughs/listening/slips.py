@@ -21,6 +21,8 @@ from onewhole.walkthroughs.listening.words import (
 CORRECTED: Final = Fraction(6)
 #: Who stumbles within so many seconds behind a number may have corrected it.
 STUMBLE: Final = Fraction(3, 2)
+#: ... and who makes a sound that is no known word within so many.
+AT_ONCE: Final = Fraction(3, 20)
 #: Words to either side of a number that are listened to once more with it.
 AROUND: Final = 2
 #: A part is followed when so many numbers of its script were heard at their place, of all of them in
@@ -107,8 +109,11 @@ def _broken_off(number: HeardNumber, heard: Sequence[HeardWord]) -> bool:
     """Say whether speech stumbles right behind the number, so that it may have been put right unheard."""
     said = heard[number.last - 1].end
     for word in heard[number.last : number.last + AROUND]:
-        stumbles = word.word == SOUND or word.word in CORRECTING or word.word in SMALL
-        if word.item == FREE and stumbles and word.start - said <= STUMBLE:
+        if word.item != FREE or word.start - said > STUMBLE:
+            return False
+        if word.word in CORRECTING or word.word in SMALL:
+            return True
+        if word.word == SOUND and word.start - said <= AT_ONCE:
             return True
     return False
 

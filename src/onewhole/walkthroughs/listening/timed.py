@@ -101,9 +101,11 @@ def _steps(chapter: TimedChapter, times: HeardTimes) -> Stepped:
     known.append((len(chapter.cues), times.length))
     weights = [max(Fraction(1, FRAMES), cue.end - cue.start) for cue in chapter.cues]
     steps: list[Fraction] = []
-    for (one, begin), (other, end) in pairwise(known):
-        whole = sum(weights[one:other])
-        steps += [begin + (end - begin) * sum(weights[one:at]) / whole for at in range(one, other)]
+    for (here, begin), (there, end) in pairwise(known):
+        whole = sum(weights[here:there], Fraction(0))
+        steps += [
+            begin + (end - begin) * sum(weights[here:at], Fraction(0)) / whole for at in range(here, there)
+        ]
     return Stepped(tuple(steps[1:]), times.length)
 
 
