@@ -54,6 +54,7 @@ CLOCK_CALLS = frozenset({"today", "fromtimestamp"})  # of the `date` that may be
 LATE_IMPORTS = {
     "cli/main.py": "loads the door when a verb was asked for, so that the command answers quickly",
     "writers/film_link.py": "only a sheet with a film's address waits for what makes its code",
+    "presses/listening/listener.py": "the process that listens loads what hears, once its limits stand",
     "presses/workbook.py": "the process that reads a workbook loads what reads it, once its limits stand",
     "cli/verbs/night.py": "only a folder with photos waits for what reads them",
     "desk/paper/press_reading.py": "OpenCV is loaded by who looks at pictures, and by nobody else",

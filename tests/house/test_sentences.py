@@ -15,6 +15,7 @@ APART = {
     "languages/english/own_story.py",
     "languages/english/words.py",
     "notations/sentences/layout.py",
+    "notations/sentences/listened.py",
     "notations/sentences/speech.py",
     "sentences/node.py",
     "sentences/typed.py",

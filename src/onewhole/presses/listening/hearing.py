@@ -18,7 +18,7 @@ from onewhole.presses.limited import limited
 from onewhole.presses.listening.listener import FRAMES, RATE, Comparing, Graph, listen_for_parent
 from onewhole.presses.sound import Sound
 from onewhole.walkthroughs.listening.grammar import grammar
-from onewhole.walkthroughs.listening.slips import Doubt, doubts, followed
+from onewhole.walkthroughs.listening.slips import HeardOtherwise, doubts, followed
 from onewhole.walkthroughs.listening.words import HeardWord
 
 #: The most seconds of one part that are listened to.
@@ -43,7 +43,7 @@ class HeardPart:
 
     words: tuple[HeardWord, ...]
     followed: bool
-    slips: tuple[Doubt, ...]
+    slips: tuple[HeardOtherwise, ...]
 
 
 def can_listen() -> bool:
@@ -69,7 +69,7 @@ def heard_part(sound: Sound, steps: Sequence[Sequence[Sequence[Listened]]]) -> H
     return HeardPart(words, followed=True, slips=slips)
 
 
-def _sure(listener: "Popen[bytes]", doubt: Doubt) -> bool:
+def _sure(listener: "Popen[bytes]", doubt: HeardOtherwise) -> bool:
     pair = Comparing(
         doubt.heard,
         doubt.written,

@@ -34,8 +34,8 @@ BEAMS: Final = {"beam": 1e-52, "pbeam": 1e-52, "wbeam": 1e-36, "lpbeam": 1e-48}
 MOST: Final = 2_000
 #: What the library writes at a word: which of its pronunciations, and our item.
 _MARKS: Final = re.compile(r"\(\d+\)")
-#: How much the grammar's chances count against the sound (the library's own weight of a language model, which
-#: it does not put on a grammar by itself).
+#: How much the grammar's chances count against the sound (the library gives them none of
+#: its own).
 WEIGHT: Final = 3.0
 #: The library keeps scores without their last ten bits.
 SHIFTED: Final = 1024

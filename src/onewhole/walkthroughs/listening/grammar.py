@@ -127,12 +127,6 @@ def _step(made: _Builder, first: int, step: Sequence[Sequence[Listened]], item: 
     return last, item
 
 
-def _gate(made: _Builder, state: int, hub: int) -> None:
-    """Let speech leave the script at a state, and come back to it."""
-    made.arc(state, hub, LEAVE)
-    made.arc(hub, state, COME_BACK)
-
-
 def _word(made: _Builder, entries: Iterable[tuple[int, int]], end: int, word: str, item: int) -> None:
     """Put a word, and what may be said for it, between its entries (state, chance) and a state."""
     for start, chance in entries:

@@ -31,7 +31,7 @@ FOUND, AS_WRITTEN = 50, 60
 
 
 @dataclass(frozen=True, slots=True)
-class Doubt:
+class HeardOtherwise:
     """A number that seems to be said otherwise: what was said, what the board writes, when.
 
     ``heard`` and ``written`` are the words around it with the one and with the other, to be listened to once
@@ -60,7 +60,9 @@ def followed(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[Hear
     return 100 * len(places) >= FOUND * len(wanted) and 100 * right >= AS_WRITTEN * len(found)
 
 
-def doubts(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]) -> tuple[Doubt, ...]:
+def doubts(
+    steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]
+) -> tuple[HeardOtherwise, ...]:
     """Return the numbers that seem to be said otherwise than they are written, in the order of the times.
 
     No doubt: a number that was put right afterwards, numbers of a step in another order, and one of which
@@ -69,7 +71,7 @@ def doubts(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardW
     return tuple(_doubts(script_items(steps), heard))
 
 
-def _doubts(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Iterator[Doubt]:
+def _doubts(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Iterator[HeardOtherwise]:
     numbers = numbers_heard(items, heard)
     for number in numbers:
         if number.item == FREE:
@@ -139,11 +141,11 @@ def _words(item: ScriptItem) -> tuple[str, ...]:
     return item.said.words if isinstance(item.said, NumberHeard) else ()
 
 
-def _doubt(number: HeardNumber, said: NumberHeard, heard: Sequence[HeardWord]) -> Doubt:
+def _doubt(number: HeardNumber, said: NumberHeard, heard: Sequence[HeardWord]) -> HeardOtherwise:
     before, after = max(0, number.first - AROUND), min(len(heard), number.last + AROUND)
     left = tuple(one.word for one in heard[before : number.first] if one.word != SOUND)
     right = tuple(one.word for one in heard[number.last : after] if one.word != SOUND)
-    return Doubt(
+    return HeardOtherwise(
         number.words,
         said.shown,
         heard[number.first].start,
