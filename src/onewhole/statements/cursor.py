@@ -2,6 +2,7 @@
 
 from typing import NoReturn
 
+from onewhole.number.quantity import Quantity
 from onewhole.statements.tokens import ReadingError, Token, TokenKind
 from onewhole.statements.unit_words import MARKS
 
@@ -16,6 +17,8 @@ class Cursor:
         self._hole = tokens[0]
         #: The unit behind a fraction or a decimal of this line, such as in of 5 5/8 in; empty where none is.
         self.fraction_unit = _fraction_unit(tokens)
+        #: The number that was divided by last, to which a remainder belongs; None before any.
+        self.divisor: Quantity | None = None
 
     @property
     def here(self) -> Token:

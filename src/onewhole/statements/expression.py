@@ -1,4 +1,4 @@
-"""Sums, differences, products and fractions being worked: the closed family of what has a value."""
+"""Sums, differences, products, quotients, fractions being worked: the closed family of what has a value."""
 
 from dataclasses import dataclass
 from fractions import Fraction
@@ -52,7 +52,39 @@ class Over:
     bottom: "Expression"
 
 
-Expression = Quantity | Sum | Times | Over
+@dataclass(frozen=True, slots=True)
+class Quotient:
+    """One number divided by another: shared equally among so many, or measured out in groups of so much."""
+
+    left: "Expression"
+    right: "Expression"
+
+
+@dataclass(frozen=True, slots=True)
+class WithRemainder:
+    """How much each gets, or how many groups there are, and what is ``left`` over: 21 r 3.
+
+    ``by`` is the number that was divided by; it is not written, and without it (None: a pupil wrote 21 r 3)
+    the whole has no value. Source of what it is worth: 87 = 4 x 21 + 3, so that 87 / 4 is 21 and 3 / 4.
+
+    >>> from onewhole.number.quantity import whole
+    >>> value(WithRemainder(whole(21), whole(3), whole(4)))
+    Fraction(87, 4)
+    """
+
+    quotient: Quantity
+    left: Quantity
+    by: Quantity | None = None
+
+    def written_as(self, other: "WithRemainder") -> bool:
+        """Say whether both have the same number and the same remainder, whatever was divided by."""
+        mine, theirs = (
+            (one.quotient.kind, one.quotient.value, one.left.kind, one.left.value) for one in (self, other)
+        )
+        return mine == theirs
+
+
+Expression = Quantity | Sum | Times | Over | Quotient | WithRemainder
 
 
 def plus(*parts: Expression) -> Expression:
@@ -118,6 +150,18 @@ def _weigh(expression: Expression) -> tuple[int, int, Kind]:
                 msg = "numerator and denominator are plain numbers"
                 raise KindError(msg, remedy="Leave the units off.")
             return over * bottom, under * top, Kind.NUMBER
+        case Quotient(left, right):
+            (over, under, first), (top, bottom, second) = _weigh(left), _weigh(right)
+            if second is not Kind.NUMBER and first is not second:
+                msg = f"a {first} divided by a {second} is not worked here"
+                raise KindError(msg, remedy="Divide by a plain number, or by a measure of the same kind.")
+            return over * bottom, under * top, first if second is Kind.NUMBER else Kind.NUMBER
+        case WithRemainder(quotient, left, by):
+            if by is None:
+                msg = "a remainder belongs to a number that is divided"
+                raise KindError(msg, remedy="Write what is divided first: 87 \N{DIVISION SIGN} 4 = 21 r 3.")
+            (top, bottom, measured), (over, under, _) = _weigh(quotient), _weigh(Quotient(left, by))
+            return top * under + over * bottom, bottom * under, measured
         case _:
             assert_never(expression)
 
@@ -143,6 +187,14 @@ def unit_mark(expression: Expression) -> str | None:
                 msg = "two numbers with units are not multiplied here"
                 raise KindError(msg, remedy="Multiply by a plain number.")
             return marks[0] if marks else ""
+        case Quotient(left, right):
+            mark, by = unit_mark(left) or "", unit_mark(right) or ""
+            if by and mark != by:
+                msg = "a number is divided by a number with another unit"
+                raise KindError(msg, remedy="Divide by a plain number, or by one with the same unit.")
+            return "" if by else mark
+        case WithRemainder(quotient):
+            return unit_mark(quotient)
         case Over():
             return ""
         case _:
@@ -170,7 +222,9 @@ def quantities(expression: Expression) -> tuple[Quantity, ...]:
             return (expression,)
         case Sum(terms):
             return tuple(found for term in terms for found in quantities(term.part))
-        case Times(first, second) | Over(first, second):
+        case WithRemainder(quotient, left):
+            return quotient, left
+        case Times(first, second) | Over(first, second) | Quotient(first, second):
             return quantities(first) + quantities(second)
         case _:
             assert_never(expression)

@@ -42,6 +42,12 @@ _KIND = {unit.mark: unit.kind for unit in MEASURES}
 Numeral = Quantity | Gap | Impossible
 
 
+#: A slash between two numbers that is a fraction's bar wherever whole numbers stand before it: 7 2 / 6.
+_BARS = frozenset({"/", "\N{DIVISION SLASH}"})
+_UNCLEAR = "this may be a fraction, or one number divided by another"
+UNCLEAR_REMEDY = "Write 7/4 for the fraction, and 7 / 4 or 7 \N{DIVISION SIGN} 4 to divide."
+
+
 def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
     """Read one number, or refuse where it breaks off.
 
@@ -202,14 +208,16 @@ def _placed(cursor: Cursor) -> Quantity:
 def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:
     if cursor.here.sort not in _PARTS:
         cursor.refuse("a number is missing")
+    if cursor.ahead(1).sort is TokenKind.UNCLEAR:
+        cursor.refuse_at(cursor.ahead(1), _UNCLEAR, UNCLEAR_REMEDY)
     if _fraction_ahead(cursor):
         return _built(cursor, None, *_fraction(cursor, impossible=impossible))
     wholes = _part(cursor, "a number")
     if cursor.word_ahead(0, _AND) and not cursor.word_ahead(1, _AND):
         cursor.take()
-        if not _fraction_ahead(cursor):
+        if not _loose_fraction_ahead(cursor):
             cursor.refuse("a fraction is missing after “and”", "Write 3 and 5/6.")
-    if _fraction_ahead(cursor):
+    if _loose_fraction_ahead(cursor):
         return _built(cursor, wholes, *_fraction(cursor, impossible=impossible))
     if cursor.here.sort is TokenKind.NUMBER:
         cursor.refuse(
@@ -224,6 +232,12 @@ def _whole(wholes: int | type_hole) -> Quantity | Gap:
 
 def _fraction_ahead(cursor: Cursor) -> bool:
     return cursor.ahead(1).sort is TokenKind.SLASH and cursor.here.sort in _PARTS
+
+
+def _loose_fraction_ahead(cursor: Cursor) -> bool:
+    """Say whether a fraction comes next behind wholes, where a slash cannot divide: 7 2 / 6."""
+    bar = cursor.ahead(1)
+    return cursor.here.sort in _PARTS and (bar.sort is TokenKind.SLASH or bar.text in _BARS)
 
 
 def _fraction(cursor: Cursor, *, impossible: bool) -> tuple[int | type_hole, int | type_hole]:

@@ -16,12 +16,14 @@ from onewhole.statements.clock_sides import (
     clock_time,
 )
 from onewhole.statements.cursor import Cursor
+from onewhole.statements.dividing_reading import divides, divisor_of, quotient, with_remainder
 from onewhole.statements.expression import (
     Expression,
     Over,
     Sum,
     Term,
     Times,
+    WithRemainder,
     alike_marks,
     kind,
     unit_mark,
@@ -82,7 +84,10 @@ def read_expression(text: str, line: int = 1, column: int = 1) -> Expression:
     >>> value(read_expression("(6 - 3) + (8/6 - 5/6)"))
     Fraction(7, 2)
     """
-    cursor = Cursor(tokens(text, line, column))
+    return _read_side(Cursor(tokens(text, line, column)))
+
+
+def _read_side(cursor: Cursor) -> Expression:
     start = cursor.here
     found = _without_gap(cursor, _side(cursor))
     if not cursor.at_end():
@@ -96,25 +101,33 @@ def read_quantity(text: str, line: int = 1, column: int = 1) -> Quantity:
     >>> read_quantity("3 and 5/6").counts
     (3, 5)
     """
-    found = read_expression(text, line, column)
+    found = _read_side(Cursor(tokens(text, line, column, divides=False)))
     if not isinstance(found, Quantity):
         msg = "one number is wanted here, not a problem"
         raise ReadingError(msg, line=line, column=column, remedy="Write one number such as 3 5/6.")
     return found
 
 
-def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossible | WithMinus | Relation:
+#: What a cell that holds one answer is read as.
+Answer = Quantity | Impossible | WithMinus | Relation | WithRemainder
+
+
+def read_answer(text: str, line: int = 1, column: int = 1) -> Answer:
     """Read what a pupil wrote as an answer: a number, with minus signs or without, 3 3/0, or one of < = >.
+
+    A remainder may stand behind the number: 21 r 3.
 
     >>> read_answer("3 3/0")
     Impossible(wholes=3, top=3)
     >>> read_answer("-1/-2").value
     Fraction(1, 2)
+    >>> read_answer("21 R3").left.parts
+    3
     """
-    cursor = Cursor(tokens(text, line, column))
+    cursor = Cursor(tokens(text, line, column, divides=False))
     if cursor.ahead(1).sort is not TokenKind.END:
         cursor.took(TokenKind.EQUALS)
-    found: Quantity | Impossible | WithMinus | Relation
+    found: Answer
     if cursor.here.sort in {TokenKind.COMPARE, TokenKind.EQUALS}:
         found = Relation(cursor.take().text)
     else:
@@ -124,7 +137,7 @@ def read_answer(text: str, line: int = 1, column: int = 1) -> Quantity | Impossi
             cursor.refuse_hole(
                 "an answer has no missing part", "Leave the cell blank if nothing was written."
             )
-        found = read
+        found = with_remainder(cursor, read) if isinstance(read, Quantity) else read
     if not cursor.at_end():
         cursor.refuse("an answer is one number", "Write one number such as 3 3/6.")
     return found
@@ -141,7 +154,8 @@ def read_chains(text: str, line: int = 1, column: int = 1) -> tuple[Chain, ...]:
     chains: list[list[Link]] = []
     goes_on = False
     for number, row in enumerate(text.splitlines() or [""], start=line):
-        cursor = Cursor(tokens(row, number, column if number == line else 1))
+        cursor = Cursor(tokens(row, number, column if number == line else 1, divides=False))
+        cursor.divisor = divisor_of(chains[-1][0].says) if chains else None
         if cursor.at_end():
             continue
         if not cursor.took(TokenKind.EQUALS) and not goes_on:
@@ -176,6 +190,7 @@ def _links(cursor: Cursor) -> tuple[list[Link], bool]:
 def _link(cursor: Cursor) -> Link:
     start = cursor.here
     says = _weighed(_without_gap(cursor, _side(cursor)), start)
+    cursor.divisor = cursor.divisor or divisor_of(says)
     return Link(says, start.line, start.column)
 
 
@@ -199,17 +214,19 @@ def _side(cursor: Cursor, depth: int = 0) -> _Side:
 def _product(cursor: Cursor, depth: int) -> _Part:
     found = _atom(cursor, depth)
     factors = 1
-    while cursor.here.sort is TokenKind.TIMES:
+    while cursor.here.sort is TokenKind.TIMES or divides(cursor, found):
         factors += 1
         if factors > DEEPEST:
             cursor.refuse("so many factors cannot be read", f"Multiply at most {DEEPEST} numbers.")
-        cursor.take()
+        divided = cursor.take().sort is not TokenKind.TIMES
+        start = cursor.here
         other = _atom(cursor, depth)
         if isinstance(found, Gap) or isinstance(other, Gap):
+            called = "quotient" if divided else "product"
             cursor.refuse_hole(
-                "a missing number in a product is not worked here", "Write a sum or a difference."
+                f"a missing number in a {called} is not worked here", "Write a sum or a difference."
             )
-        found = Times(found, other)
+        found = quotient(cursor, found, other, start) if divided else Times(found, other)
     return found
 
 
@@ -220,7 +237,7 @@ def _atom(cursor: Cursor, depth: int) -> _Part:
         found = numeral(cursor)
         if isinstance(found, Impossible):
             cursor.refuse("a whole cannot be cut into 0 equal parts")
-        return found
+        return with_remainder(cursor, found) if isinstance(found, Quantity) else found
     if depth >= DEEPEST:
         cursor.refuse(
             "so many brackets cannot be read", f"Use at most {DEEPEST} brackets inside one another."

@@ -11,7 +11,7 @@ from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times
+from onewhole.statements.expression import Expression, Over, Quotient, Sum, Term, Times, WithRemainder
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -33,6 +33,8 @@ class Sign(StrEnum):
     PLUS = "+"
     MINUS = "-"
     TIMES = "x"
+    DIVIDE = "\N{DIVISION SIGN}"
+    REMAINDER = "r"
     EQUALS = "="
     LESS = "<"
     GREATER = ">"
@@ -92,9 +94,15 @@ def _row(thing: Writable) -> Iterator[Piece]:
                     yield Sign.MINUS if term.taken else Sign.PLUS
                 yield from _bracketed(term.part, Sum)
         case Times(left, right):
-            yield from _bracketed(left, Sum)
+            yield from _bracketed(left, Sum, Quotient)
             yield Sign.TIMES
-            yield from _bracketed(right, Sum, Times)
+            yield from _bracketed(right, Sum, Times, Quotient)
+        case Quotient(left, right):
+            yield from _bracketed(left, Sum, Times, Quotient)
+            yield Sign.DIVIDE
+            yield from _bracketed(right, Sum, Times, Quotient)
+        case WithRemainder(quotient, left):
+            yield from (quotient, Sign.REMAINDER, left)
         case Relation():
             yield _RELATIONS[thing]
         case Question(asked):

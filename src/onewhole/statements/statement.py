@@ -9,7 +9,18 @@ from typing import assert_never
 from onewhole.number.name_wanted import Wanted, has_form
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import KindError
-from onewhole.statements.expression import Expression, Over, Sum, Times, alike_marks, kind, unit_mark, value
+from onewhole.statements.expression import (
+    Expression,
+    Over,
+    Quotient,
+    Sum,
+    Times,
+    WithRemainder,
+    alike_marks,
+    kind,
+    unit_mark,
+    value,
+)
 from onewhole.statements.gap import Gap
 from onewhole.statements.rounding import Rounding
 
@@ -162,8 +173,8 @@ class Ordering:
 
 Statement = Question | Comparison | Ordering | MissingNumber | AnotherName | Rounding
 
-#: What answers a statement: a number, the sign between two, or numbers in order.
-RightAnswer = Quantity | Relation | NumberRow
+#: What answers a statement: a number, a number with a remainder, the sign between two, or numbers in order.
+RightAnswer = Quantity | Relation | NumberRow | WithRemainder
 
 #: What a line keeps when it is rewritten: an amount, an order of two or more, or the number that is missing.
 Meaning = Fraction | Relation | int | tuple[Fraction, ...]
@@ -231,7 +242,7 @@ def asked_quantities(statement: Question) -> tuple[tuple[Quantity, bool], ...] |
         case Sum(terms):
             flat = tuple((term.part, term.taken) for term in terms if isinstance(term.part, Quantity))
             return flat if len(flat) == len(terms) else None
-        case Times() | Over():
+        case Times() | Over() | Quotient() | WithRemainder():
             return None
         case _:
             assert_never(statement.asked)

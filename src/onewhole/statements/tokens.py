@@ -26,6 +26,8 @@ class TokenKind(StrEnum):
     PLUS = "+"
     MINUS = "-"
     TIMES = "x"
+    DIVIDE = "\N{DIVISION SIGN}"
+    UNCLEAR = "/ with one space"
     EQUALS = "="
     COMPARE = "< or >"
     HOLE = "?"
@@ -51,6 +53,7 @@ _SIGNS = {
     "/": TokenKind.SLASH,
     "\N{FRACTION SLASH}": TokenKind.SLASH,
     "\N{DIVISION SLASH}": TokenKind.SLASH,
+    "\N{DIVISION SIGN}": TokenKind.DIVIDE,
     "+": TokenKind.PLUS,
     "-": TokenKind.MINUS,
     "\N{MINUS SIGN}": TokenKind.MINUS,
@@ -71,6 +74,8 @@ _SIGNS = {
     "(": TokenKind.OPEN,
     ")": TokenKind.CLOSE,
 }
+#: Signs that divide where a space stands on each side: without spaces they are a fraction and a time of day.
+_SPACED = {"/", "\N{DIVISION SLASH}", ":"}
 _PIECE = re.compile(
     r"""(?P<space>\s+)
     |(?P<clock>[0-9]{1,2}:[0-5][0-9](?![0-9:])(?:\s*(?:[AaPp]\.?\s?[Mm]\b\.?|noon\b|midnight\b))?)
@@ -85,8 +90,11 @@ _PIECE = re.compile(
 _UNSEEN = {"Cf", "Cc", "Cs", "Co", "Cn"}
 
 
-def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
+def tokens(text: str, line: int = 1, column: int = 1, *, divides: bool = True) -> tuple[Token, ...]:
     """Cut one line of text into pieces, ending with an END piece.
+
+    A slash with a space on each side divides, and so does a colon; where a slash never ``divides``, as in an
+    answer, it is the bar of a fraction whatever stands beside it.
 
     Raises ReadingError with line and column for any character that has no place in a problem.
 
@@ -114,8 +122,22 @@ def tokens(text: str, line: int = 1, column: int = 1) -> tuple[Token, ...]:
             case "blank":
                 found.append(Token(TokenKind.HOLE, "?", line, place))
             case _:
-                found.extend(_sign(spelt, line, place))
+                sides = text[: piece.start()][-1:], text[piece.end() :][:1]
+                spaces = [side.isspace() for side in sides]
+                found.extend((divides and _divides(spelt, spaces, line, place)) or _sign(spelt, line, place))
     return (*found, Token(TokenKind.END, "", line, column + len(text)))
+
+
+def _divides(sign: str, spaces: list[bool], line: int, column: int) -> tuple[Token, ...]:
+    """Return a sign that divides, or may do so; nothing for any other.
+
+    7 / 4 and 7 : 4 divide, 7/4 is a fraction, and of 7 /4 nobody knows.
+    """
+    if sign not in _SPACED or not any(spaces):
+        return ()
+    if all(spaces):
+        return (Token(TokenKind.DIVIDE, sign, line, column),)
+    return () if sign == ":" else (Token(TokenKind.UNCLEAR, sign, line, column),)
 
 
 def _sign(sign: str, line: int, column: int) -> tuple[Token, ...]:
@@ -162,5 +184,5 @@ def _refused(character: str, line: int, column: int) -> ReadingError:
         if character == ",":
             remedy = "In a number a comma stands before every three digits: 4,006."
         if character == ":":
-            remedy = "Write a time of day such as 9:45, with minutes from 00 to 59."
+            remedy = "Write a time of day such as 9:45; to divide, put a space on each side: 12 : 4."
     return ReadingError(msg, line=line, column=column, remedy=remedy)

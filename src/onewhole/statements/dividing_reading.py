@@ -1,0 +1,58 @@
+"""Reading what divides: 87 / 4 with its spaces, 5 ft 2 in/2, and what is left over: 21 r 3."""
+
+from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity, whole
+from onewhole.statements.cursor import Cursor
+from onewhole.statements.expression import Expression, Quotient, WithRemainder, value
+from onewhole.statements.gap import Gap
+from onewhole.statements.numerals import UNCLEAR_REMEDY, numeral
+from onewhole.statements.tokens import Token, TokenKind
+
+#: What people write before a remainder, in English and Spanish; our own list.
+REMAINDER = frozenset({"r", "rem", "remainder", "residuo", "resto"})
+
+
+def divides(cursor: Cursor, found: Expression | Gap) -> bool:
+    """Say whether a sign that divides comes next; a slash close behind a number with pieces is refused.
+
+    Behind a measure, a decimal or money a slash can only divide: 5 ft 2 in/2.
+    """
+    if cursor.here.sort not in {TokenKind.SLASH, TokenKind.UNCLEAR}:
+        return cursor.here.sort is TokenKind.DIVIDE
+    pieces = isinstance(found, Gap) or (isinstance(found, Quantity) and found.ladder.style is Style.MIXED)
+    if pieces:
+        cursor.refuse("a second slash stands here, and it is not clear what it divides", UNCLEAR_REMEDY)
+    return True
+
+
+def with_remainder(cursor: Cursor, found: Quantity) -> Quantity | WithRemainder:
+    """Read what is left over behind a number: 21 r 3."""
+    if not cursor.word_ahead(0, REMAINDER):
+        return found
+    cursor.take()
+    left = numeral(cursor)
+    if not isinstance(left, Quantity):
+        cursor.refuse("the remainder is one number", "Write it as in 21 r 3.")
+    return WithRemainder(found, left, cursor.divisor)
+
+
+def quotient(cursor: Cursor, left: Expression, right: Expression, start: Token) -> Quotient:
+    """Divide two numbers that were read, the second of them at ``start``; nothing is divided by 0.
+
+    Source: a quotient is what times the divisor gives the number (3.OA.B.6, CCSSM 2010); by 0 there is none.
+    """
+    if not value(right):
+        cursor.refuse_at(start, "nothing is divided by 0", "Divide by 1 or more.")
+    cursor.divisor = right if isinstance(right, Quantity) else None
+    return Quotient(left, right)
+
+
+def divisor_of(says: Expression) -> Quantity | None:
+    """Return what the first side of a chain divides by, whether 87 / 4 or 87/4 was written."""
+    match says:
+        case Quotient(_, Quantity() as by):
+            return by
+        case Quantity(ladder, (None, _)):
+            return whole(ladder.denominator)
+        case _:
+            return None
